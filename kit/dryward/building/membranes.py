@@ -1,0 +1,252 @@
+"""Membranes and sheets: layers that count by permeance, not by thickness.
+
+A variable membrane is read at the mean relative humidity of its two faces
+and OPENS as that mean rises.  It knows no calendar and no direction; only a
+laminate, whose sensitive sheet faces one side, differs by direction.
+"""
+
+from dataclasses import dataclass
+from itertools import pairwise
+
+import numpy as np
+
+from dryward.checks import OutOfRange, rising, within
+
+#: Permeance a membrane may have [kg/(s m2 Pa)]: nothing at all to 10 000 perm.
+HIGHEST = 6e-7
+
+
+@dataclass(frozen=True)
+class Origin:
+    """Where the numbers of a library row come from, and what it is called.
+
+    Attributes
+    ----------
+    id, name : str
+        Library id and the words on a drawing.
+    source, where, how_read : str
+        Document, the place in it, and how it was read.
+    category : str
+        The shelf of the library.
+    ranges : ((property, low, high), ...)
+        How far the true value may lie, SI.
+    """
+
+    id: str = ""
+    name: str = "membrane"
+    source: str = ""
+    where: str = ""
+    how_read: str = ""
+    category: str = ""
+    ranges: tuple = ()
+
+
+def _mean_humidity(inside, outside):
+    left = within("Relative humidity", inside, 0.0, 1.0, "%")
+    right = within("Relative humidity", outside, 0.0, 1.0, "%")
+    return 0.5 * (left + right)
+
+
+class Membrane:
+    """What the three kinds share: an origin, and being thin."""
+
+    origin: Origin
+
+    @property
+    def id(self):
+        """Library id, or an empty string."""
+        return self.origin.id
+
+    @property
+    def name(self):
+        """The words on a drawing."""
+        return self.origin.name
+
+    def flipped(self):
+        """The same membrane with its other face to the room."""
+        return self
+
+
+@dataclass(frozen=True, init=False)
+class FixedMembrane(Membrane):
+    """A sheet with one permeance, wet or dry.
+
+    Parameters
+    ----------
+    permeance : float
+        [kg/(s m2 Pa)], 0 to 6e-7.
+    origin : Origin, optional
+
+    Raises
+    ------
+    OutOfRange
+        Outside the range.
+
+    Examples
+    --------
+    >>> FixedMembrane(5.7e-11).permeance(0.3, 0.9)
+    5.7e-11
+    """
+
+    level: float
+    origin: Origin
+
+    def __init__(self, permeance, origin=None):
+        what = f"Permeance of {origin.name}" if origin else "Permeance"
+        object.__setattr__(self, "level", within(what, permeance, 0.0, HIGHEST, "kg/(s m² Pa)"))
+        object.__setattr__(self, "origin", origin or Origin())
+
+    def permeance(self, rh_inside_face=0.5, rh_outside_face=0.5):
+        """Permeance [kg/(s m2 Pa)] at the humidities of its two faces [-]."""
+        return self.at_mean(_mean_humidity(rh_inside_face, rh_outside_face))
+
+    def at_mean(self, relative_humidity):
+        """Permeance [kg/(s m2 Pa)] at the mean humidity of the faces [-]."""
+        if np.ndim(relative_humidity) == 0:
+            return self.level
+        return np.full(np.shape(relative_humidity), self.level)
+
+
+@dataclass(frozen=True, init=False)
+class VariableMembrane(Membrane):
+    """A humidity-variable membrane: it opens as the mean RH of its faces rises.
+
+    Parameters
+    ----------
+    relative_humidity : sequence of float
+        Mean RH of the two faces at each point [-], rising, at least two.
+    permeance : sequence of float
+        [kg/(s m2 Pa)] at each point, above 0 to 6e-7, nowhere falling;
+        straight on a log scale between the points, constant beyond them.
+    origin : Origin, optional
+
+    Raises
+    ------
+    OutOfRange
+        For fewer than two points, unequal lengths, a humidity that does not
+        rise, or a permeance that falls.
+
+    Examples
+    --------
+    >>> film = VariableMembrane((0.3, 0.8), (3e-11, 7e-10))
+    >>> film.permeance(0.2, 0.4)
+    3e-11
+    """
+
+    points: tuple
+    origin: Origin
+
+    def __init__(self, relative_humidity, permeance, origin=None):
+        humidity = rising("Relative humidity of the curve", relative_humidity)
+        levels = tuple(float(p) for p in permeance)
+        if len(humidity) < 2 or len(humidity) != len(levels):
+            raise OutOfRange(
+                f"A membrane curve needs as many permeances as humidities, at least two; "
+                f"it has {len(humidity)} humidities and {len(levels)} permeances."
+            )
+        for rh in humidity:
+            within("Relative humidity of the curve", rh, 0.0, 1.0, "%")
+        for level in levels:
+            within("Permeance of the curve", level, 0.0, HIGHEST, "kg/(s m² Pa)", above=True)
+        for (left, right), rh in zip(pairwise(levels), humidity[1:], strict=True):
+            if right < left:
+                raise OutOfRange(
+                    f"A membrane curve must not fall: at {rh * 100:.4g} % its permeance drops "
+                    f"from {left:.4g} to {right:.4g} kg/(s m² Pa)."
+                )
+        object.__setattr__(self, "points", tuple(zip(humidity, levels, strict=True)))
+        object.__setattr__(self, "origin", origin or Origin(name="variable membrane"))
+        rh, levels = np.array(self.points).T
+        object.__setattr__(self, "_rh", rh)
+        object.__setattr__(self, "_log", np.log(levels))
+
+    def permeance(self, rh_inside_face, rh_outside_face):
+        """Permeance [kg/(s m2 Pa)] at the humidities of its two faces [-]."""
+        return self.at_mean(_mean_humidity(rh_inside_face, rh_outside_face))
+
+    def at_mean(self, relative_humidity):
+        """Permeance [kg/(s m2 Pa)] at the mean humidity of the faces [-]."""
+        if np.ndim(relative_humidity) == 0:
+            if relative_humidity <= self._rh[0]:
+                return self.points[0][1]
+            if relative_humidity >= self._rh[-1]:
+                return self.points[-1][1]
+            return float(np.exp(np.interp(relative_humidity, self._rh, self._log)))
+        return np.exp(np.interp(relative_humidity, self._rh, self._log))
+
+
+@dataclass(frozen=True, init=False)
+class LaminateMembrane(Membrane):
+    """Two sheets bonded: a sensitive one that faces the room, and a backing.
+
+    Parameters
+    ----------
+    sensitive : VariableMembrane
+        The sheet whose permeance follows its own two faces.
+    backing : float or FixedMembrane
+        Permeance of the other sheet [kg/(s m2 Pa)], above 0.
+    turned : bool, optional
+        Whether the backing faces the room instead.
+    origin : Origin, optional
+
+    Raises
+    ------
+    OutOfRange
+        When `sensitive` is no variable membrane or the backing is out of range.
+
+    Notes
+    -----
+    The plane between the sheets takes the humidity at which as much vapor
+    arrives as leaves; both faces at one temperature.
+
+    Examples
+    --------
+    >>> film = LaminateMembrane(VariableMembrane((0.3, 0.8), (3e-11, 1e-9)), 1e-10)
+    >>> film.permeance(0.75, 0.25) > film.flipped().permeance(0.75, 0.25)
+    True
+    """
+
+    sensitive: VariableMembrane
+    backing: FixedMembrane
+    turned: bool
+    origin: Origin
+
+    def __init__(self, sensitive, backing, turned=False, origin=None):
+        if not isinstance(sensitive, VariableMembrane):
+            raise OutOfRange("The sensitive sheet of a laminate must be a variable membrane.")
+        if not isinstance(backing, FixedMembrane):
+            backing = FixedMembrane(backing, Origin(name="backing"))
+        within("Permeance of the backing", backing.level, 0.0, HIGHEST, "kg/(s m² Pa)", above=True)
+        put = object.__setattr__
+        put(self, "sensitive", sensitive)
+        put(self, "backing", backing)
+        put(self, "turned", bool(turned))
+        put(self, "origin", origin or Origin(name="laminate membrane"))
+
+    def sheets(self):
+        """The two sheets from inside to outside."""
+        return (self.backing, self.sensitive) if self.turned else (self.sensitive, self.backing)
+
+    def flipped(self):
+        """The same laminate with its other face to the room."""
+        return LaminateMembrane(self.sensitive, self.backing, not self.turned, self.origin)
+
+    def permeance(self, rh_inside_face, rh_outside_face):
+        """Permeance [kg/(s m2 Pa)] at the humidities of its two faces [-]."""
+        _mean_humidity(rh_inside_face, rh_outside_face)
+        inside, outside = np.broadcast_arrays(
+            np.asarray(rh_inside_face, dtype=float), np.asarray(rh_outside_face, dtype=float)
+        )
+        near, far = (outside, inside) if self.turned else (inside, outside)  # of the sensitive sheet
+        low, high = np.minimum(near, far), np.maximum(near, far)
+        # What arrives minus what leaves falls as the middle rises, so the
+        # root stays bracketed; 50 halvings reach the last bit.
+        for _ in range(50):
+            middle = 0.5 * (low + high)
+            arrives = self.sensitive.at_mean(0.5 * (near + middle)) * (near - middle)
+            leaves = self.backing.level * (middle - far)
+            more = arrives > leaves
+            low, high = np.where(more, middle, low), np.where(more, high, middle)
+        sheet = self.sensitive.at_mean(0.5 * (near + 0.5 * (low + high)))
+        both = 1.0 / (1.0 / sheet + 1.0 / self.backing.level)
+        return float(both) if inside.ndim == 0 else both

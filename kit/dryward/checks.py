@@ -1,0 +1,138 @@
+"""Range checks, and the errors a person reads.
+
+Every error of the kit is one plain sentence: what it is about, the value,
+what is allowed, and the unit.  Panels show the sentence; nothing else.
+"""
+
+import difflib
+import math
+from itertools import pairwise
+
+import numpy as np
+
+
+class PlainError(Exception):
+    """Anything the kit says to a person in one sentence."""
+
+
+class OutOfRange(PlainError, ValueError):
+    """A number outside what the kit can work with."""
+
+
+class NotUnderstood(PlainError, ValueError):
+    """Typed text that is not a number with a unit."""
+
+    def __init__(self, quantity, text, example):
+        self.quantity, self.text = quantity, text
+        shown = text if len(text) <= 40 else text[:37] + "..."
+        super().__init__(f'The {quantity} "{shown}" is not understood; write it like {example}.')
+
+
+class UnknownName(PlainError, KeyError):
+    """A name the kit does not have, with the nearest ones it does."""
+
+    def __init__(self, kind, name, known):
+        self.kind, self.name = kind, name
+        near = difflib.get_close_matches(str(name), [str(k) for k in known], n=3, cutoff=0.5)
+        hint = f"; did you mean {' or '.join(near)}" if near else ""
+        super().__init__(f'There is no {kind} "{str(name)[:60]}"{hint}.')
+
+    def __str__(self):  # KeyError would quote the sentence
+        return self.args[0]
+
+
+class BadFile(PlainError, ValueError):
+    """A file that cannot be read, with the place and what is wrong there."""
+
+
+class NotConverged(PlainError, ArithmeticError):
+    """A calculation that found no answer: when, where and which layer."""
+
+
+def within(what, value, low, high, unit="", above=False):
+    """The value, when every number of it lies in its range.
+
+    Parameters
+    ----------
+    what : str
+        The quantity as a person would say it, capitalized.
+    value : float or array
+        Any shape.
+    low, high : float
+        The allowed range, ends included (`low` excluded with `above`).
+    unit : str, optional
+        Shown after the numbers.  ``"%"`` shows fractions as percent.
+    above : bool, optional
+        Whether `low` itself is refused.
+
+    Returns
+    -------
+    float or ndarray
+        A scalar stays a float, anything else becomes a float array.
+
+    Raises
+    ------
+    OutOfRange
+        ``Relative humidity is 140 %; it must be 0 to 100 %.``
+
+    Examples
+    --------
+    >>> within("Relative humidity", 0.4, 0, 1, "%")
+    0.4
+    """
+    if isinstance(value, (float, int)) and not isinstance(value, bool):
+        number = float(value)
+        if (low < number if above else low <= number) and number <= high:
+            return number
+        raise OutOfRange(_sentence(what, number, low, high, unit, above))
+    try:
+        array = np.asarray(value, dtype=float)
+    except (TypeError, ValueError):
+        raise OutOfRange(f"{what} must be a number, not {str(value)[:40]!r}.") from None
+    fits = (array > low if above else array >= low) & (array <= high)
+    if not fits.all():
+        worst = float(array[~fits].flat[0])
+        raise OutOfRange(_sentence(what, worst, low, high, unit, above))
+    return float(array) if array.ndim == 0 else array
+
+
+def _sentence(what, value, low, high, unit, above):
+    factor = 100.0 if unit == "%" else 1.0
+    tail = f" {unit}" if unit else ""
+
+    def shown(number):
+        return f"{number * factor:.6g}"
+
+    given = "not a number" if math.isnan(value) else f"{shown(value)}{tail}"
+    if math.isinf(high):
+        rule = f"{'above' if above else 'at least'} {shown(low)}{tail}"
+    elif above:
+        rule = f"above {shown(low)} and at most {shown(high)}{tail}"
+    else:
+        rule = f"{shown(low)} to {shown(high)}{tail}"
+    return f"{what} is {given}; it must be {rule}."
+
+
+def rising(what, values):
+    """The values as a tuple, when each is larger than the one before.
+
+    Parameters
+    ----------
+    what : str
+        The quantity, capitalized.
+    values : sequence of float
+
+    Returns
+    -------
+    tuple of float
+
+    Raises
+    ------
+    OutOfRange
+        When a value is not above the one before it.
+    """
+    found = tuple(float(v) for v in values)
+    for left, right in pairwise(found):
+        if not right > left:
+            raise OutOfRange(f"{what} must rise from point to point, but {right:.6g} follows {left:.6g}.")
+    return found

@@ -1,0 +1,1 @@
+"""What happens: steady states, months, hours, leaks, vents, sky and mold."""
