@@ -1,0 +1,267 @@
+"""One published number beside ours, and the tables they are read from.
+
+A table is a CSV file with at least the columns of `COLUMNS`; the topic's own
+input columns carry their unit in the name or in the words of `what`.  Lines
+that begin with ``#`` are remarks.  ``expected`` is a number or a word;
+``tolerance`` is in the unit of the row, or a percentage of the expected
+value (``0.5 %``), and is left empty for a word.
+"""
+
+import csv
+import math
+from dataclasses import dataclass
+from importlib import resources
+
+from dryward.checks import BadFile, PlainError
+
+#: Columns every table has.
+COLUMNS = ("id", "what", "expected", "tolerance", "unit", "source", "where", "how_read")
+_MUST_SPEAK = ("id", "what", "expected", "source", "where", "how_read")
+
+
+@dataclass(frozen=True)
+class Check:
+    """A published number and the kit's own answer to the same question.
+
+    Attributes
+    ----------
+    id : str
+        Short name, unique within its topic.
+    what : str
+        The question in words, inputs included.
+    source, where, how_read : str
+        The document, the place in it, and how the number was read.
+    expected, got : float or str
+        What was published, and what the kit says.
+    tolerance : float
+        How far they may differ [unit]; 0 for a word.
+    unit : str
+        Of expected, got and tolerance.
+
+    Examples
+    --------
+    >>> check = Check("a", "half of 3", "arithmetic", "-", "by hand", 1.5, 1.501, 0.01, "")
+    >>> round(check.difference, 6), check.passed
+    (0.001, True)
+    """
+
+    id: str
+    what: str
+    source: str
+    where: str
+    how_read: str
+    expected: float | str
+    got: float | str
+    tolerance: float
+    unit: str
+
+    @property
+    def difference(self):
+        """Got minus expected [unit]; for a word 0 when it is the same, else nan."""
+        if isinstance(self.expected, str):
+            return 0.0 if self.got == self.expected else math.nan
+        return self.got - self.expected
+
+    @property
+    def passed(self):
+        """Whether they differ by no more than the tolerance."""
+        return abs(self.difference) <= self.tolerance
+
+    def __str__(self):
+        unit = f" {self.unit}" if self.unit else ""
+        return (
+            f"{self.what}: published {_shown(self.expected)}{unit}, here {_shown(self.got)}{unit}, "
+            f"allowed difference {self.tolerance:.3g}{unit} ({self.source}, {self.where})"
+        )
+
+
+def _shown(value):
+    return value if isinstance(value, str) else f"{value:.7g}"
+
+
+@dataclass(frozen=True)
+class Row:
+    """One line of a table, before the kit has answered it.
+
+    Attributes
+    ----------
+    topic : str
+    columns : dict of str to str
+        Every column of the line, blanks stripped.
+    """
+
+    topic: str
+    columns: dict
+
+    @property
+    def id(self):
+        """Short name, unique within the topic."""
+        return self.columns["id"]
+
+    def text(self, column):
+        """The words of a column; empty when left blank.
+
+        Raises
+        ------
+        BadFile
+            When the table has no such column.
+        """
+        if column not in self.columns:
+            raise BadFile(f'The table {self.topic} has no column "{column}".')
+        return self.columns[column]
+
+    def number(self, column, default=None):
+        """The number of a column, or `default` when it is left blank.
+
+        Raises
+        ------
+        BadFile
+            When it is no number, or blank without a default.
+        """
+        words = self.text(column)
+        if not words and default is not None:
+            return default
+        try:
+            return float(words)
+        except ValueError:
+            raise BadFile(f'Row {self.id} of the table {self.topic}: {column} is "{words}", not a number.') from None
+
+    @property
+    def expected(self):
+        """The published number, or the published word."""
+        words = self.columns["expected"]
+        try:
+            return float(words)
+        except ValueError:
+            return words
+
+    @property
+    def tolerance(self):
+        """How far the answer may differ, in the unit of the row."""
+        words = self.columns["tolerance"]
+        if isinstance(self.expected, str):
+            if words:
+                raise BadFile(f"Row {self.id} of the table {self.topic} expects a word; it must have no tolerance.")
+            return 0.0
+        if words.endswith("%"):
+            try:
+                return abs(self.expected) * float(words[:-1]) / 100
+            except ValueError:
+                pass  # number() below says what is wrong
+        return self.number("tolerance")
+
+    def check(self, got):
+        """The row with the kit's answer beside it.
+
+        Parameters
+        ----------
+        got : float or str
+            In the unit of the row.
+
+        Returns
+        -------
+        Check
+        """
+        if not isinstance(got, str):
+            got = float(got)
+        given = {name: self.columns[name] for name in ("id", "what", "source", "where", "how_read", "unit")}
+        return Check(expected=self.expected, got=got, tolerance=self.tolerance, **given)
+
+
+def read(topic):
+    """The rows of a topic's table.
+
+    Parameters
+    ----------
+    topic : str
+
+    Returns
+    -------
+    list of Row
+
+    Raises
+    ------
+    BadFile
+        For a missing file or column, a row without a source, a place or the
+        way it was read, and an id that stands twice.
+
+    Examples
+    --------
+    >>> read("psychrometrics")[0].text("source") != ""
+    True
+    """
+    file = resources.files("dryward.evidence") / "data" / f"{topic}.csv"
+    try:
+        lines = file.read_text(encoding="utf-8").splitlines()
+    except OSError:
+        raise BadFile(f"There is no table of published values {topic}.csv.") from None
+    return parse(topic, lines)
+
+
+def parse(topic, lines):
+    """The rows in the lines of a table; see `read`.
+
+    Parameters
+    ----------
+    topic : str
+        Name used in the sentences about errors.
+    lines : sequence of str
+        The first line that is no remark names the columns.
+
+    Returns
+    -------
+    list of Row
+
+    Raises
+    ------
+    BadFile
+        As `read`.
+    """
+    table = csv.DictReader(line for line in lines if line.strip() and not line.startswith("#"))
+    missing = [name for name in COLUMNS if name not in (table.fieldnames or ())]
+    if missing:
+        raise BadFile(f"The table {topic} lacks the column {missing[0]}.")
+    rows, seen = [], set()
+    for line in table:
+        if None in line or None in line.values():
+            raise BadFile(f"Row {line['id']} of the table {topic} has not as many fields as the table has columns.")
+        row = Row(topic, {name: words.strip() for name, words in line.items()})
+        for name in _MUST_SPEAK:
+            if not row.columns[name]:
+                raise BadFile(f"Row {row.id or len(rows) + 1} of the table {topic} has no {name}.")
+        if row.id in seen:
+            raise BadFile(f"The id {row.id} stands twice in the table {topic}.")
+        seen.add(row.id)
+        rows.append(row)
+    return rows
+
+
+def answer(topic, answers, kind="quantity"):
+    """The checks of a table, each computed by the function its kind names.
+
+    Parameters
+    ----------
+    topic : str
+    answers : dict of str to function
+        From the word in the column `kind` to a function that takes the Row
+        and returns the number (or word) in the unit of the row.
+    kind : str, optional
+        The column that names the function.
+
+    Yields
+    ------
+    Check
+
+    Raises
+    ------
+    BadFile
+        For a kind that has no function, or a row the kit refuses.
+    """
+    for row in read(topic):
+        asked = row.text(kind)
+        if asked not in answers:
+            raise BadFile(f'Row {row.id} of the table {topic}: nothing computes "{asked}".')
+        try:
+            yield row.check(answers[asked](row))
+        except PlainError as trouble:
+            raise BadFile(f"Row {row.id} of the table {topic}: {trouble}") from trouble

@@ -1,0 +1,32 @@
+"""What all tests share: the --slow option, and browser tests only where a browser is."""
+
+import os
+import shutil
+
+import pytest
+
+
+def pytest_addoption(parser):
+    parser.addoption("--slow", action="store_true", help="run the slow tests too")
+
+
+def chromium():
+    """Path of an installed Chromium, or None."""
+    named = os.environ.get("DRYWARD_CHROMIUM")
+    return named or next(filter(None, map(shutil.which, ("chromium", "chromium-browser", "google-chrome"))), None)
+
+
+def pytest_collection_modifyitems(config, items):
+    no_browser = pytest.mark.skip(reason="no Chromium found: install it, or name it in DRYWARD_CHROMIUM")
+    not_slow = pytest.mark.skip(reason="slow: run with --slow")
+    for item in items:
+        if item.get_closest_marker("browser") and not chromium():
+            item.add_marker(no_browser)
+        if item.get_closest_marker("slow") and not config.getoption("--slow"):
+            item.add_marker(not_slow)
+
+
+@pytest.fixture(scope="session")
+def chromium_path():
+    """Path of the Chromium that browser tests drive."""
+    return chromium()
