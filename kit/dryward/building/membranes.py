@@ -129,7 +129,7 @@ class VariableMembrane(Membrane):
     Examples
     --------
     >>> film = VariableMembrane((0.3, 0.8), (3e-11, 7e-10))
-    >>> film.permeance(0.2, 0.4)
+    >>> film.permeance(0.1, 0.3)
     3e-11
     """
 
