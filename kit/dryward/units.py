@@ -16,12 +16,13 @@ from fractions import Fraction
 from dryward.checks import NotUnderstood, UnknownName
 
 # Exact by definition: international foot (1959), pound, inch; the
-# International Table Btu; standard gravity is not needed here.
+# International Table Btu; standard gravity [m/s2].
 FOOT = 0.3048
 INCH = FOOT / 12
 POUND = 0.45359237
 GRAIN = POUND / 7000
 BTU = 1055.05585262
+GRAVITY = 9.80665
 HOUR = 3600.0
 DAY = 86400.0
 # Conventional inch of mercury at 0 degC [Pa], NIST SP 811 appendix B.8.
@@ -91,7 +92,7 @@ UNITS = _table(
     ("kPa", "pressure", 1000.0, "kPa"),
     ("inHg", "pressure", INCH_OF_MERCURY, "in. Hg"),
     ("inH2O", "pressure", INCH_OF_WATER, "in. w.c."),
-    ("psi", "pressure", POUND * 9.80665 / INCH**2, "psi"),
+    ("psi", "pressure", POUND * GRAVITY / INCH**2, "psi"),
     ("kg/kg", "humidity ratio", 1.0, "kg/kg"),
     ("g/kg", "humidity ratio", 1e-3, "g/kg"),
     ("gr/lb", "humidity ratio", 1 / 7000, "gr/lb"),
