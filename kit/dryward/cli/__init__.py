@@ -1,0 +1,94 @@
+"""What is typed: ``dryward`` and its commands.
+
+Each command is a file of this folder with ``add(parser)``, which names its
+arguments, and ``run(args)``, which returns the exit status; only the file of
+the command that was typed is imported.
+"""
+
+import argparse
+import importlib
+import os
+import sys
+
+from dryward import __version__
+from dryward.checks import PlainError
+
+#: The commands and the line each has in ``dryward --help``.
+COMMANDS = {
+    "lessons": "open the lessons in JupyterLab (what plain `dryward` does)",
+    "pages": "serve the lessons as web pages that show no code",
+    "check": "judge one assembly file in words",
+    "report": "write the report of one assembly file",
+    "evidence": "compute every published check again and print the table",
+    "bench": "measure the speed of the kit beside its peers",
+}
+_DEFAULT = "lessons"
+#: Exit status when the kit refuses its input, as the shell's own tools have it.
+REFUSED = 2
+
+
+class _Stop(PlainError):
+    """The command line cannot be understood."""
+
+
+class _Parser(argparse.ArgumentParser):
+    def error(self, message):
+        raise _Stop(f"{message[:1].upper()}{message[1:]}; `{self.prog} --help` lists what can be typed.")
+
+
+def _module(name):
+    return importlib.import_module(f"{__name__}.{name}")
+
+
+def parser(command=None):
+    """The parser of the command line, with the arguments of one command.
+
+    Parameters
+    ----------
+    command : str, optional
+        One of `COMMANDS`; the others are named but not loaded.
+
+    Returns
+    -------
+    argparse.ArgumentParser
+    """
+    top = _Parser(prog="dryward", description="Lessons on moisture in roofs and walls, and the physics behind them.")
+    top.add_argument("--version", action="version", version=f"dryward {__version__}")
+    commands = top.add_subparsers(dest="command", metavar="COMMAND", parser_class=_Parser)
+    for name, line in COMMANDS.items():
+        below = commands.add_parser(name, help=line, description=line[:1].upper() + line[1:] + ".")
+        if name == command:
+            _module(name).add(below)
+    return top
+
+
+def main(arguments=None):
+    """Run one command line.
+
+    Parameters
+    ----------
+    arguments : sequence of str, optional
+        What follows ``dryward``; the process's own arguments when left out.
+
+    Returns
+    -------
+    int
+        Exit status: 0 done, 1 done with a bad verdict, 2 refused with one
+        sentence on the error stream, 130 interrupted.
+    """
+    typed = list(sys.argv[1:] if arguments is None else arguments)
+    if not typed or (typed[0].startswith("-") and typed[0] not in ("-h", "--help", "--version")):
+        typed.insert(0, _DEFAULT)
+    try:
+        known = parser(typed[0] if typed[0] in COMMANDS else None)
+        given = known.parse_args(typed)
+        return _module(given.command).run(given) or 0
+    except PlainError as trouble:
+        print(f"dryward: {trouble}", file=sys.stderr)
+        return REFUSED
+    except BrokenPipeError:  # `dryward evidence | head`: nobody reads on
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return REFUSED
+    except KeyboardInterrupt:
+        print("dryward: stopped.", file=sys.stderr)
+        return 130

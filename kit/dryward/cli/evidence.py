@@ -1,0 +1,86 @@
+"""``dryward evidence``: every published check, computed again."""
+
+import dataclasses
+import json
+import math
+
+from dryward import evidence
+
+
+def add(parser):
+    """Name the arguments of the command."""
+    parser.add_argument("topics", nargs="*", metavar="TOPIC", help=f"of {', '.join(evidence.topics())}; all if none")
+    parser.add_argument("--failed", action="store_true", help="print only the checks that fail")
+    parser.add_argument("--summary", action="store_true", help="print one line for each source instead of each check")
+    parser.add_argument("--json", action="store_true", help="print the whole table as JSON")
+
+
+def run(args):
+    """Print the table; 1 when a check fails."""
+    done = [(topic, check) for topic in (args.topics or evidence.topics()) for check in evidence.checks(topic)]
+    failed = sum(not check.passed for _, check in done)
+    if args.json:
+        print(json.dumps([_plain(topic, check) for topic, check in done], indent=1, ensure_ascii=False))
+    elif args.summary:
+        print(summary(check for _, check in done))
+    else:
+        for line in _lines([pair for pair in done if not (args.failed and pair[1].passed)]):
+            print(line)
+    if not args.json:
+        print(f"{len(done)} published values computed again; {failed or 'none'} outside the allowed difference.")
+    return 1 if failed else 0
+
+
+def _plain(topic, check):
+    found = {"topic": topic, **dataclasses.asdict(check)}
+    found["difference"] = None if math.isnan(check.difference) else check.difference
+    found["passed"] = check.passed
+    return found
+
+
+def _number(value):
+    if isinstance(value, str):
+        return value
+    return f"{value:.6g}"
+
+
+_COLUMNS = ("expected", "got", "difference", "tolerance")
+
+
+def _lines(done):
+    """The table as text, one heading for each topic and place of reading."""
+    shown_topic = shown_source = None
+    for topic, check in done:
+        if topic != shown_topic:
+            yield f"\n{topic.upper()}\n{'':44}{'':2}" + "".join(f"{name:>13}" for name in _COLUMNS) + "  unit"
+        source = f"{check.source}, {check.where} ({check.how_read})"
+        if (topic, source) != (shown_topic, shown_source):
+            yield f"  from {source}"
+        shown_topic, shown_source = topic, source
+        sign = "  " if check.passed else "! "
+        numbers = "".join(f"{_number(getattr(check, name)):>13}" for name in _COLUMNS)
+        yield f"{sign}{check.what[:90]:<44}{numbers}  {check.unit}".rstrip()
+
+
+def summary(checks):
+    """One line of Markdown for each source: how many values, how close.
+
+    Parameters
+    ----------
+    checks : iterable of Check
+
+    Returns
+    -------
+    str
+        A table; the last column is the largest difference as a share of the
+        allowed one.
+    """
+    by_source = {}
+    for check in checks:
+        by_source.setdefault(check.source, []).append(check)
+    lines = ["| source | values | agree | largest share of the allowed difference |", "|---|---|---|---|"]
+    for source, found in sorted(by_source.items()):
+        shares = [abs(c.difference) / c.tolerance for c in found if c.tolerance > 0]
+        worst = f"{max(shares):.0%}" if shares else "words only"
+        lines.append(f"| {source} | {len(found)} | {sum(c.passed for c in found)} | {worst} |")
+    return "\n".join(lines)

@@ -1,0 +1,95 @@
+"""The command line: exit status, one plain sentence, nothing loaded too early."""
+
+import json
+import re
+import subprocess
+import sys
+
+import pytest
+
+import dryward
+from dryward import cli, evidence
+from dryward.cli.evidence import summary
+from dryward.evidence import Check
+
+
+def run(*typed):
+    return subprocess.run([sys.executable, "-m", "dryward", *typed], capture_output=True, text=True)
+
+
+def test_version():
+    done = run("--version")
+    assert (done.returncode, done.stdout.strip()) == (0, f"dryward {dryward.__version__}")
+
+
+@pytest.mark.parametrize("command", cli.COMMANDS)
+def test_every_command_has_help(command, capsys):
+    with pytest.raises(SystemExit, match="0"):
+        cli.main([command, "--help"])
+    assert capsys.readouterr().out.startswith(f"usage: dryward {command}")
+
+
+@pytest.mark.parametrize(
+    ("typed", "sentence"),
+    [
+        (["frobnicate"], "frobnicate"),
+        (["evidence", "--frobnicate"], "--frobnicate"),
+        (["evidence", "psychrometrix"], 'There is no topic "psychrometrix"; did you mean psychrometrics'),
+        (["check"], "required"),
+        (["check", "no-such-file.toml"], "no-such-file.toml"),
+    ],
+)
+def test_a_mistake_is_one_sentence_and_status_two(typed, sentence, capsys):
+    assert cli.main(typed) == 2
+    out, err = capsys.readouterr()
+    assert out == ""
+    assert err.startswith("dryward: ")
+    assert err.count("\n") == 1
+    assert sentence in err
+
+
+def test_evidence_prints_both_numbers_and_the_source(capsys):
+    assert cli.main(["evidence", "psychrometrics"]) == 0
+    out = capsys.readouterr().out
+    count = len(evidence.read("psychrometrics"))
+    assert f"{count} published values computed again; none outside the allowed difference." in out
+    assert re.search(r"3169\.7 +3169\.22 +-0\.48\d+ +0\.95\d+ +Pa", out)
+    assert "ASHRAE Handbook" in out
+
+
+def test_evidence_as_json(capsys):
+    assert cli.main(["evidence", "psychrometrics", "--json"]) == 0
+    rows = json.loads(capsys.readouterr().out)
+    assert len(rows) == len(evidence.read("psychrometrics"))
+    assert all(row["passed"] and row["source"] and row["where"] and row["how_read"] for row in rows)
+
+
+def test_evidence_fails_when_a_value_does(monkeypatch, capsys):
+    wrong = Check("x", "half of 3", "arithmetic", "-", "by hand", 1.5, 1.6, 0.01, "m")
+    monkeypatch.setattr(evidence, "checks", lambda *names: iter([wrong]))
+    assert cli.main(["evidence", "psychrometrics", "--failed"]) == 1
+    out = capsys.readouterr().out
+    assert "! half of 3" in out
+    assert "1 outside the allowed difference" in out
+
+
+def test_summary_counts_by_source():
+    right = Check("a", "half of 3", "arithmetic", "-", "by hand", 1.5, 1.505, 0.01, "")
+    wrong = Check("b", "half of 5", "arithmetic", "-", "by hand", 2.5, 2.6, 0.01, "")
+    assert "| arithmetic | 2 | 1 | 1000% |" in summary([right, wrong])
+
+
+def test_only_the_typed_command_is_loaded():
+    ask = (
+        "import sys; from dryward import cli; cli.main(['evidence', 'psychrometrics', '--json']);"
+        "print('dryward.cli.bench' in sys.modules, 'jupyterlab' in sys.modules, file=sys.stderr)"
+    )
+    done = subprocess.run([sys.executable, "-c", ask], capture_output=True, text=True)
+    assert done.stderr.strip() == "False False"
+
+
+def test_nobody_reading_on_is_no_error():
+    done = subprocess.run(
+        f"{sys.executable} -m dryward evidence psychrometrics | head -1", shell=True, capture_output=True, text=True
+    )
+    assert "Traceback" not in done.stderr

@@ -1,0 +1,49 @@
+"""The floors of the house: which room may use which, and what a lesson may load.
+
+The rules stand in pyproject.toml; this runs them, and measures in a fresh
+process what a lesson really imports.
+"""
+
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+PROJECT = Path(__file__).parents[1]
+HEAVY = ("numba", "scipy", "pvlib", "CoolProp", "fluids", "pandas")
+
+
+def loaded_by(code):
+    """The heavy modules a fresh process holds after running some code."""
+    ask = f"{code}\nimport sys\nprint(*[m for m in {HEAVY!r} if m in sys.modules])"
+    done = subprocess.run([sys.executable, "-c", ask], capture_output=True, text=True, check=True)
+    return done.stdout.split()
+
+
+def test_every_room_uses_only_the_rooms_below_it():
+    done = subprocess.run(
+        [Path(sys.executable).with_name("lint-imports"), "--no-cache"],
+        cwd=PROJECT,
+        capture_output=True,
+        text=True,
+    )
+    assert done.returncode == 0, done.stdout[-3000:] + done.stderr[-500:]
+
+
+@pytest.mark.parametrize(
+    "code",
+    [
+        "import dryward.air, dryward.building, dryward.weather",
+        "import dryward.physics.steady, dryward.physics.drying, dryward.physics.limits, dryward.physics.monthly",
+        "import dryward.panels",
+        "import dryward.cli",
+        "from dryward import panels; panels.page('where-it-gets-wet').refresh()",
+    ],
+)
+def test_a_steady_lesson_loads_nothing_heavy(code):
+    assert loaded_by(code) == []
+
+
+def test_the_test_sees_a_heavy_import():
+    assert "CoolProp" in loaded_by("from dryward import air; air.moist_air(20.0, 0.5)")

@@ -1,0 +1,95 @@
+"""The tables of published values: complete, with a source on every row, and no row left out."""
+
+import pytest
+
+from dryward import evidence
+from dryward.checks import BadFile, UnknownName
+from dryward.evidence import Check, table
+
+HEAD = "id,quantity,what,expected,tolerance,unit,source,where,how_read"
+ROW = "a,half,half of 3,1.5,0.01,m,arithmetic,page 1,by hand"
+
+
+@pytest.mark.parametrize("topic", evidence.topics())
+def test_every_row_is_computed_once_and_in_order(topic):
+    assert [check.id for check in evidence.checks(topic)] == [row.id for row in evidence.read(topic)]
+
+
+def test_there_are_many():
+    assert sum(len(evidence.read(topic)) for topic in evidence.topics()) >= 250
+
+
+def test_a_row_and_its_answer():
+    (row,) = table.parse("t", [HEAD, "", "# a remark", ROW])
+    check = row.check(1.505)
+    assert check.passed
+    assert check.difference == pytest.approx(0.005)
+    assert not row.check(1.52).passed
+    assert not row.check(float("nan")).passed
+
+
+def test_a_tolerance_in_percent():
+    (row,) = table.parse("t", [HEAD, ROW.replace("0.01", "2 %")])
+    assert row.tolerance == pytest.approx(0.03)
+
+
+def test_a_word():
+    (row,) = table.parse("t", [HEAD, "a,rule,is it met,met,,,code,1,read"])
+    assert row.check("met").passed
+    assert not row.check("not met").passed
+
+
+@pytest.mark.parametrize("blank", ["arithmetic", "page 1", "by hand", "half of 3", "1.5"])
+def test_a_row_must_say_where_it_comes_from(blank):
+    with pytest.raises(BadFile, match=r"Row a of the table t has no (source|where|how_read|what|expected)"):
+        table.parse("t", [HEAD, ROW.replace(blank, " ")])
+
+
+@pytest.mark.parametrize(
+    ("lines", "sentence"),
+    [
+        ([HEAD.replace(",source", "")], "The table t lacks the column source."),
+        ([HEAD, ROW, ROW], "The id a stands twice in the table t."),
+        ([HEAD, ROW + ",more"], "Row a of the table t has not as many fields"),
+        ([HEAD, "a,half"], "Row a of the table t has not as many fields"),
+    ],
+)
+def test_a_broken_table_is_refused(lines, sentence):
+    with pytest.raises(BadFile, match=sentence):
+        table.parse("t", lines)
+
+
+def test_columns_are_read_with_care():
+    (row,) = table.parse("t", [HEAD, ROW.replace("0.01", "wide")])
+    with pytest.raises(BadFile, match='Row a of the table t: tolerance is "wide", not a number'):
+        row.check(1.0)
+    with pytest.raises(BadFile, match='The table t has no column "color"'):
+        row.text("color")
+    (word,) = table.parse("t", [HEAD, "a,rule,is it met,met,0.1,,code,1,read"])
+    with pytest.raises(BadFile, match="expects a word; it must have no tolerance"):
+        word.check("met")
+
+
+def test_a_row_nobody_answers_is_refused():
+    with pytest.raises(BadFile, match='nothing computes "saturation"'):
+        list(table.answer("psychrometrics", {}))
+
+
+def test_a_row_the_kit_refuses_names_the_row():
+    from dryward import air
+
+    asked = {row.text("quantity"): lambda row: air.vapor_pressure(20.0, 1.4) for row in table.read("psychrometrics")}
+    with pytest.raises(BadFile, match=r"Row ashrae-.*: Relative humidity is 140 %; it must be 0 to 100 %"):
+        next(table.answer("psychrometrics", asked))
+
+
+def test_unknown_topics():
+    with pytest.raises(UnknownName, match='There is no topic "alchemy"'):
+        list(evidence.checks("alchemy"))
+    with pytest.raises(BadFile, match=r"There is no table of published values alchemy\.csv"):
+        table.read("alchemy")
+
+
+def test_the_words_of_a_check():
+    check = Check("a", "half of 3", "arithmetic", "page 1", "by hand", 1.5, 1.6, 0.01, "m")
+    assert str(check) == "half of 3: published 1.5 m, here 1.6 m, allowed difference 0.01 m (arithmetic, page 1)"
