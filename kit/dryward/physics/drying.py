@@ -1,0 +1,130 @@
+"""Which way a wet layer dries, and how fast."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from dryward import air
+from dryward.checks import within
+from dryward.physics.hull import tight_line
+from dryward.physics.humidity_state import settle
+from dryward.physics.ladder import ladder
+
+
+@dataclass(frozen=True)
+class Drying:
+    """How fast a wet layer loses water to each side.
+
+    Attributes
+    ----------
+    inward, outward : float [kg/(s m2)]
+        Positive leaves the layer that way; negative brings water from there.
+    temperature : float [degC]
+        Of the layer's middle.
+    """
+
+    inward: float
+    outward: float
+    temperature: float
+
+    @property
+    def total(self):
+        """Both ways together [kg/(s m2)]."""
+        return self.inward + self.outward
+
+    @property
+    def share_outward(self):
+        """Part of the drying that goes outward [-]; nan when nothing dries."""
+        gone_in, gone_out = max(self.inward, 0.0), max(self.outward, 0.0)
+        return gone_out / (gone_in + gone_out) if gone_in + gone_out > 0 else float("nan")
+
+
+def rates(assembly, wet_layer, indoor, outdoor, relative_humidity=1.0):
+    """Drying of one layer held at a relative humidity, to each side.
+
+    Parameters
+    ----------
+    assembly : Assembly
+    wet_layer : str
+        Its name; a layer inside any vent space.
+    indoor, outdoor : Air
+    relative_humidity : float, optional
+        At both faces of the wet layer [-], above 0 to 1.
+
+    Returns
+    -------
+    Drying
+
+    Raises
+    ------
+    UnknownName
+        When there is no such layer.
+    OutOfRange
+        For a humidity out of range.
+    NotConverged
+        When a membrane on the way finds no steady permeance.
+
+    Notes
+    -----
+    Temperatures of the dry steady state.  Vapor leaves each face of the wet
+    layer through what lies between it and the air on that side; what would
+    condense on the way there does not count as dried.
+
+    Examples
+    --------
+    >>> from dryward.building import Assembly, Layer, Material
+    >>> from dryward.weather import Air
+    >>> board = Material("board", "board", 640, 1090, 0.16, 5e-11)
+    >>> wall = Assembly("wall", [Layer(board, 0.016, "in"), Layer(board, 0.016, "out")])
+    >>> rates(wall, "out", Air(20, 0.4), Air(0, 0.8)).inward > 0
+    True
+    """
+    wetness = within("Relative humidity of the wet layer", relative_humidity, 0.0, 1.0, "%", above=True)
+    steps = ladder(assembly)
+    names = [layer.name for layer in assembly.inner_layers]
+    if wet_layer not in names:
+        assembly.layer(wet_layer)  # a plain sentence for a name that is not there
+    place = names.index(wet_layer) if wet_layer in names else len(names) - 1
+    rungs_r = np.concatenate(((0.0,), np.cumsum(steps.heat)))
+    span = indoor.temperature - outdoor.temperature
+    temperature = indoor.temperature - span * rungs_r / rungs_r[-1]
+    ceiling = air.saturation_vapor_pressure(temperature).tolist()
+    inner, outer = steps.face(place, 0), steps.face(place, 1)
+    inward = _leaving(steps, ceiling, range(inner, -1, -1), wetness * ceiling[inner], indoor.vapor_pressure)
+    outward = _leaving(steps, ceiling, range(outer, len(ceiling)), wetness * ceiling[outer], outdoor.vapor_pressure)
+    return Drying(inward, outward, float(0.5 * (temperature[inner] + temperature[outer])))
+
+
+def _leaving(steps, ceiling, way, start, end):
+    """Flux that reaches the air at the end of a way over the rungs."""
+    way = list(way)
+    ahead = 1 if way[-1] >= way[0] else -1
+    pieces = {k: steps.vapor[min(k, k + ahead)] for k in way[:-1]}
+    top = [ceiling[k] for k in way]
+    answering = [a for a in steps.answering if min(way) <= a.first and a.last <= max(way)]
+    kept = {}
+
+    def line():
+        z = [0.0]
+        for k in way[:-1]:
+            z.append(z[-1] + pieces[k])
+        kept["line"] = (z, *tight_line(z, top, start, end))
+
+    def solve(mean, _):
+        for answer, rh in zip(answering, mean[0], strict=True):
+            each = 1.0 / (float(answer.permeance(float(rh))) * (answer.last - answer.first))
+            for rung in range(answer.first, answer.last):
+                pieces[rung if ahead == 1 else rung + 1] = each
+        line()
+        p = dict(zip(way, kept["line"][1], strict=True))
+        return np.array([[0.5 * (p[a.first] / ceiling[a.first] + p[a.last] / ceiling[a.last]) for a in answering]])
+
+    if answering:
+        settle(solve, len(answering), [steps.names[a.place] for a in answering], np.full((1, len(answering)), 0.5))
+    else:
+        line()
+    z, p, vertices = kept["line"]
+    a, b = vertices[-2], vertices[-1]
+    if z[b] <= z[a]:
+        return float("inf") if p[a] > p[b] else (0.0 if p[a] == p[b] else float("-inf"))
+    return float((p[a] - p[b]) / (z[b] - z[a]))

@@ -1,0 +1,140 @@
+"""The vapor line: a string pulled tight under the saturation pressures.
+
+In the plane of vapor resistance and pressure, the line from the room's vapor
+pressure to the outdoor one may nowhere pass above saturation.  The steady
+line is the lower convex hull of the two ends and the saturation pressures
+(ISO 13788:2012 clause 6): where it touches, vapor becomes water, and the
+change of slope is the rate.
+
+The one-case form walks the points once; the form for many cases at once
+looks, from each vertex, for the next one by the smallest slope.  They are two
+different algorithms and the tests hold them against each other.
+"""
+
+from itertools import pairwise
+
+import numpy as np
+
+
+def tight_line(resistance, ceiling, start, end):
+    """The pressures and the rungs where the line touches, for one case.
+
+    Parameters
+    ----------
+    resistance : list of float
+        Vapor resistance from the start [s m2 Pa/kg], never falling.
+    ceiling : list of float
+        Saturation pressure at each rung [Pa].
+    start, end : float
+        Vapor pressure at the two ends [Pa].
+
+    Returns
+    -------
+    pressure : list of float
+        At each rung [Pa].
+    vertices : list of int
+        Rungs where the line bends, both ends included.
+    """
+    last = len(resistance) - 1
+    z, p = resistance, list(ceiling)
+    # A surface with no resistance to the air beside it cannot carry more
+    # than its own saturation pressure: that end is held there.
+    first, final = start, end
+    low, high = 0, last
+    for k in range(1, last):
+        if z[k] > z[0]:
+            break
+        if p[k] <= first:
+            first, low = p[k], k
+    for k in range(last - 1, 0, -1):
+        if z[k] < z[last]:
+            break
+        if p[k] <= final:
+            final, high = p[k], k
+    p[low], p[high] = first, final
+    chain = [low]
+    for k in range(low + 1, high + 1):
+        if z[k] <= z[low] and k != high:
+            continue
+        zk, pk = z[k], p[k]
+        if k != high and z[k] >= z[high]:
+            continue
+        while len(chain) > 1:
+            a, b = chain[-2], chain[-1]
+            if (p[b] - p[a]) * (zk - z[a]) >= (pk - p[a]) * (z[b] - z[a]):
+                chain.pop()
+            else:
+                break
+        if len(chain) == 1 or zk > z[chain[-1]]:
+            chain.append(k)
+        elif pk < p[chain[-1]]:
+            chain[-1] = k
+    pressure = [start] + [first] * low if low else [first]
+    for a, b in pairwise(chain):
+        slope = (p[b] - p[a]) / (z[b] - z[a]) if z[b] > z[a] else 0.0
+        pressure += [p[a] + slope * (z[k] - z[a]) for k in range(a + 1, b)] + [p[b]]
+    if high < last:
+        pressure += [final] * (last - high - 1) + [end]
+    vertices = ([0] if low else []) + chain + ([last] if high < last else [])
+    return pressure, vertices
+
+
+def tight_lines(resistance, ceiling, start, end):
+    """The pressures along many lines at once.
+
+    Parameters
+    ----------
+    resistance, ceiling : ndarray (cases, rungs)
+        As in `tight_line`.
+    start, end : ndarray (cases)
+        [Pa].
+
+    Returns
+    -------
+    pressure : ndarray (cases, rungs)
+        [Pa].
+    """
+    top = ceiling.copy()
+    at_start = resistance <= resistance[:, :1]
+    at_end = resistance >= resistance[:, -1:]
+    top[:, 0], top[:, -1] = start, end
+    first = np.where(at_start, top, np.inf).min(axis=1)
+    final = np.where(at_end, top, np.inf).min(axis=1)
+    # Most cases are dry: the straight line stays under saturation.
+    span = resistance[:, -1] - resistance[:, 0]
+    slope = (final - first) / np.where(span > 0, span, 1.0)
+    pressure = first[:, None] + slope[:, None] * (resistance - resistance[:, :1])
+    inside = ~(at_start | at_end)
+    wet = np.flatnonzero(((pressure > top * (1 + 1e-12)) & inside).any(axis=1))
+    if wet.size:
+        pressure[wet] = _bent(resistance[wet], top[wet], first[wet], final[wet], at_start[wet], at_end[wet])
+    pressure[at_end] = np.broadcast_to(final[:, None], pressure.shape)[at_end]
+    pressure[:, 0], pressure[:, -1] = start, end
+    return pressure
+
+
+def _bent(z, top, first, final, at_start, at_end):
+    cases, rungs = z.shape
+    pressure = np.broadcast_to(first[:, None], z.shape).copy()
+    top = np.where(at_end, final[:, None], top)
+    place = np.arange(rungs)
+    active = np.arange(cases)
+    from_z, from_p = z[:, 0].copy(), first.copy()
+    end_z = z[:, -1]
+    while active.size:
+        za, pa = from_z[active, None], from_p[active, None]
+        away = z[active] - za
+        with np.errstate(divide="ignore", invalid="ignore"):
+            slopes = np.where(away > 0, (top[active] - pa) / away, np.inf)
+        best = slopes.min(axis=1)
+        # Of points on one line the farthest is the next vertex.
+        ahead = slopes <= best[:, None] + 1e-13 * np.abs(best[:, None])
+        new = rungs - 1 - np.argmax(ahead[:, ::-1], axis=1)
+        reach = (away > 0) & (place <= new[:, None])
+        line = pa + best[:, None] * away
+        pressure[active] = np.where(reach, line, pressure[active])
+        rows = np.arange(active.size)
+        from_z[active] = z[active, new]
+        from_p[active] = line[rows, new]
+        active = active[from_z[active] < end_z[active]]
+    return pressure
