@@ -1,0 +1,1 @@
+"""The kinds of the generator: one module a topic."""

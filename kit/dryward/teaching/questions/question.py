@@ -1,0 +1,200 @@
+"""What a question is, and the draw it is made from."""
+
+import random
+from dataclasses import dataclass, field, replace
+
+from dryward.teaching import words
+from dryward.teaching.beliefs import belief
+
+
+@dataclass(frozen=True)
+class Choice:
+    """One answer to choose.
+
+    Attributes
+    ----------
+    text : str
+    right : bool
+    belief : str
+        Id of the belief or slip behind a wrong answer; empty for the right one.
+    reply : str
+        For a wrong one: why it looked right, and what is right.
+    value : float or None
+        The number it states, in the unit of the question.
+    """
+
+    text: str
+    right: bool
+    belief: str = ""
+    reply: str = ""
+    value: float | None = None
+
+
+@dataclass(frozen=True)
+class Question:
+    """One question with its answers in the order they are shown.
+
+    Attributes
+    ----------
+    kind : str
+        A kind of the generator, or the name of a lesson's check.
+    prompt : str
+    choices : tuple of Choice
+        Exactly one is right; empty for a question in the learner's own words.
+    seed : int or None
+        None for the fixed numbers of the lesson.
+    answer : float or str
+        The number in `unit`, or the text of the right choice.
+    unit : str
+        A key of `units.UNITS`, or empty.
+    tolerance : float
+        How far a typed number may be off, in `unit`.
+    given : dict
+        The numbers drawn, by name, in the units of the prompt.
+    must : bool
+        Whether a pass needs this one right.
+    """
+
+    kind: str
+    prompt: str
+    choices: tuple
+    seed: int | None
+    answer: float | str
+    unit: str = ""
+    tolerance: float = 0.0
+    given: dict = field(default_factory=dict)
+    must: bool = False
+
+    @property
+    def right(self):
+        """The right choice, or None where the learner writes the answer."""
+        return next((each for each in self.choices if each.right), None)
+
+    def accepts(self, value):
+        """Whether a typed number is near enough.
+
+        Parameters
+        ----------
+        value : float
+            In the unit of the question.
+
+        Returns
+        -------
+        bool
+        """
+        return not isinstance(self.answer, str) and abs(value - self.answer) <= self.tolerance
+
+
+class Draw:
+    """The numbers of one question: drawn from a seed, or the fixed ones.
+
+    Parameters
+    ----------
+    kind : str
+    seed : int or None
+        None gives the fixed numbers.
+    unit_system : {"us", "si"}
+
+    Examples
+    --------
+    >>> Draw("any", None).pick(40, (20, 30, 50))
+    40
+    >>> Draw("any", 3).pick(40, (20, 30, 50)) in (20, 30, 50)
+    True
+    """
+
+    def __init__(self, kind, seed, unit_system="us"):
+        self.kind, self.seed, self.unit_system = kind, seed, unit_system
+        # A text seed is hashed the same way on every machine and version.
+        self.random = random.Random(f"{kind}/{seed}")
+        self.given = {}
+
+    def pick(self, fixed, options):
+        """One of the options, or the fixed value when there is no seed."""
+        return fixed if self.seed is None else self.random.choice(tuple(options))
+
+    def say(self, value, unit):
+        """A number in the reader's unit system."""
+        return words.number(value, unit, self.unit_system)
+
+    def note(self, **numbers):
+        """Keep the drawn numbers beside the question."""
+        self.given = numbers
+
+    def words(self, prompt, right, *wrong, must=False):
+        """A question whose answers are words.
+
+        Parameters
+        ----------
+        prompt, right : str
+        *wrong : (text, belief id, what is right here) or (text, belief id)
+        must : bool
+
+        Returns
+        -------
+        Question
+        """
+        choices = [Choice(right, True, "", f"Right. {self.why}" if self.why else "Right.")]
+        for text, id, *here in wrong:
+            choices.append(Choice(text, False, id, self._reply(id, here)))
+        return self._question(prompt, choices, right, "", 0.0, must)
+
+    def number(self, prompt, answer, unit, tolerance, *wrong, must=False, tail=""):
+        """A question whose answers are numbers.
+
+        Parameters
+        ----------
+        prompt : str
+        answer : float
+            In `unit`.
+        unit : str
+        tolerance : float
+            In `unit`.
+        *wrong : (value, belief id, what is right here) or (value, belief id)
+            Left out when too near to the right answer or to another one.
+        must : bool
+        tail : str
+            Behind every number, for a quantity the unit does not name.
+
+        Returns
+        -------
+        Question or None
+            None when fewer than two wrong answers stand clear of the right one.
+        """
+        choices = [Choice(self._said(answer, unit, tail), True, "", f"Right. {self.why}".strip(), answer)]
+        for value, id, *here in wrong:
+            clear = all(abs(value - each.value) > 1.2 * tolerance for each in choices)
+            text = self._said(value, unit, tail)
+            if clear and text not in [each.text for each in choices]:
+                choices.append(Choice(text, False, id, self._reply(id, here), value))
+        if len(choices) < 3:
+            return None
+        return self._question(prompt, choices, answer, unit, tolerance, must)
+
+    why = ""
+
+    def because(self, text):
+        """What the reply to the right answer says, and every wrong one ends with."""
+        self.why = text
+        return self
+
+    def _said(self, value, unit, tail):
+        return (self.say(value, unit) if unit else f"{value:.3g}") + tail
+
+    def _reply(self, id, here):
+        known = belief(id)
+        seems, right = (words.shown(text, self.unit_system) for text in (known.seems, known.right))
+        end = here[0] if here else self.why or right
+        return f"Why it looked right: {seems} What is right: {end}"
+
+    def _question(self, prompt, choices, answer, unit, tolerance, must):
+        self.random.shuffle(choices)
+        choices = tuple(replace(each, text=_stopped(each.text), reply=_stopped(each.reply)) for each in choices)
+        answer = _stopped(answer) if isinstance(answer, str) else answer
+        given = dict(self.given)
+        return Question(self.kind, _stopped(prompt), choices, self.seed, answer, unit, tolerance, given, must)
+
+
+def _stopped(text):
+    """No second period after a unit that ends in one."""
+    return text.replace("..", ".").replace(".?", "?")

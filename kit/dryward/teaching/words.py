@@ -1,0 +1,257 @@
+"""The words: numbers inside a text, the glossary, and the cautions.
+
+A text of the teaching data writes a number with its unit in braces, such as
+``{70 degF}`` or ``{1.5 perm}``.  `shown` prints it in the unit system of the
+reader, so that one text serves both.
+"""
+
+import re
+from dataclasses import dataclass
+from functools import cache
+
+from dryward import units
+from dryward.checks import UnknownName
+from dryward.teaching.tables import build, table
+
+_NUMBER = re.compile(r"\{(-?\d+(?:[.,]\d+)*(?:/\d+)?) ([^{}]+)\}")
+# Where the trade has a second unit that does not follow from the quantity.
+_OTHER = {
+    "ft": "m",
+    "in2": "cm2",
+    "ft2": "m2",
+    "ft3": "m3",
+    "qt": "L",
+    "quart": "L",
+    "lb": "kg",
+    "pint": "L",
+    "degF difference": "K",
+    "gr/ft2/day": "g/m2/day",
+}
+_BACK = {"m": "ft", "cm2": "in2", "kg": "lb", "K": "degF difference", "g/m2": "gr/ft2", "g/m2/day": "gr/ft2/day"}
+
+
+def number(value, unit, unit_system="us"):
+    """A number given in one unit, printed in the reader's unit system.
+
+    Parameters
+    ----------
+    value : float
+        In `unit`.
+    unit : str
+        A key of `units.UNITS`.
+    unit_system : {"us", "si"}
+
+    Returns
+    -------
+    str
+        Rounded the way a builder would say it; a vapor pressure shows
+        pascals in both systems and inches of mercury beside them in US.
+
+    Raises
+    ------
+    UnknownName
+        For an unknown unit or unit system.
+
+    Examples
+    --------
+    >>> number(70, "degF", "us"), number(70, "degF", "si")
+    ('70 °F', '21.1 °C')
+    >>> number(1002, "Pa")
+    '1002 Pa (0.296 in. Hg)'
+    """
+    this = units.unit(unit)
+    if unit_system not in units.SHOWN:
+        raise UnknownName("unit system", unit_system, units.SHOWN)
+    si = units.to_si(float(value), unit)
+    if this.quantity == "pressure" and unit == "Pa":
+        text = f"{si:.0f} Pa"
+        return f"{text} ({units.show(si, 'pressure', 'us')})" if unit_system == "us" else text
+    target = unit if _native(unit, unit_system) else (_OTHER if unit_system == "si" else _BACK).get(unit)
+    target = target or units.shown_unit(this.quantity, unit_system).name
+    if target == unit:
+        return _said(float(value), unit)
+    return _said(units.from_si(si, target), target)
+
+
+def _native(unit, unit_system):
+    """Whether a unit is one that this system's readers use."""
+    both = {"%", "fraction", "1/h", "day", "h", "inHg", "Pa"}
+    american = set(units.SHOWN["us"].values()) | set(_OTHER) | {"mph", "gr", "lb/ft2", "inH2O", "psi"}
+    return unit in both or (unit in american) == (unit_system == "us")
+
+
+_PLACES = {"degF": 1, "degC": 1, "K": 1, "degF difference": 1, "%": 1, "mm": 0, "day": 0}
+
+
+def _said(value, unit):
+    places = _PLACES.get(unit)
+    if unit == "in":  # tape-measure fractions as they are, anything worked to a tenth
+        places = 4 if value * 16 == round(value * 16) else 1
+    if places is None:
+        size = abs(value)
+        places = 0 if size >= 100 else 1 if size >= 10 else 2
+    text = f"{value:.{places}f}"
+    text = text.rstrip("0").rstrip(".") if "." in text else text
+    if float(text) == 0 and value:
+        text = f"{value:.2g}"
+    if text == "-0":
+        text = "0"
+    symbol = units.unit(unit).symbol
+    if unit == "R":
+        return f"R-{text}"
+    if unit == "m2 K/W":
+        return f"RSI {text}"
+    if unit == "sd m":
+        return f"{text} m sd"
+    plural = {"quart": "quarts", "pint": "pints"}
+    if unit in plural and text != "1":
+        symbol = plural[unit]
+    return f"{text} {symbol}".strip()
+
+
+def shown(text, unit_system="us"):
+    """A text with its numbers in the reader's unit system.
+
+    Parameters
+    ----------
+    text : str
+        Numbers with units stand in braces: ``{20 degF}``.
+    unit_system : {"us", "si"}
+
+    Returns
+    -------
+    str
+
+    Raises
+    ------
+    UnknownName
+        For an unknown unit or unit system.
+
+    Examples
+    --------
+    >>> shown("It is {20 degF} and {80 %} outside.", "si")
+    'It is -6.7 °C and 80 % outside.'
+    """
+    return _NUMBER.sub(lambda m: number(m.group(1).replace(",", ""), m.group(2), unit_system), text)
+
+
+@dataclass(frozen=True)
+class Term:
+    """One word of the trade.
+
+    Attributes
+    ----------
+    term : str
+        The word as the kit uses it.
+    meaning : str
+        One or two plain sentences.
+    avoid : str
+        What to leave unsaid, or an empty string.
+    """
+
+    term: str
+    meaning: str
+    avoid: str = ""
+
+
+@dataclass(frozen=True)
+class Caution:
+    """One caution, printed where it belongs.
+
+    Attributes
+    ----------
+    id, title : str
+    text : str
+    source : str
+        Law, section or "common practice, no source", and how it was read.
+    """
+
+    id: str
+    title: str
+    text: str
+    source: str
+
+
+@cache
+def glossary():
+    """All words, in the order of the alphabet.
+
+    Returns
+    -------
+    tuple of Term
+
+    Examples
+    --------
+    >>> "dew point" in [each.term for each in glossary()]
+    True
+    """
+    rows = [build(Term, row, "glossary.toml") for row in table("glossary.toml")["term"]]
+    return tuple(sorted(rows, key=lambda each: each.term.lower()))
+
+
+@cache
+def cautions():
+    """All cautions, in the order of the file.
+
+    Returns
+    -------
+    tuple of Caution
+
+    Examples
+    --------
+    >>> cautions()[0].id
+    'falls'
+    """
+    return tuple(build(Caution, row, "cautions.toml") for row in table("cautions.toml")["caution"])
+
+
+def caution(id):
+    """The caution of that id.
+
+    Parameters
+    ----------
+    id : str
+
+    Returns
+    -------
+    Caution
+
+    Raises
+    ------
+    UnknownName
+        When there is none.
+
+    Examples
+    --------
+    >>> caution("falls").title
+    'Ladders, roofs and attics'
+    """
+    for each in cautions():
+        if each.id == id:
+            return each
+    raise UnknownName("caution", id, [each.id for each in cautions()])
+
+
+def glossary_page():
+    """The glossary as a Markdown page: the file ``lessons/guide/glossary.md`` is exactly this.
+
+    Returns
+    -------
+    str
+
+    Examples
+    --------
+    >>> glossary_page().splitlines()[0]
+    '# Glossary'
+    """
+    lines = [
+        "# Glossary",
+        "",
+        "The words of the kit, one plain meaning each. This page is made from the kit's own word list by",
+        "`dryward.teaching.words.glossary_page()`; change the list, not the page.",
+        "",
+    ]
+    for each in glossary():
+        lines.append(f"**{each.term}**: {each.meaning}" + (f" *Do not say:* {each.avoid}" if each.avoid else ""))
+        lines.append("")
+    return "\n".join(lines)
