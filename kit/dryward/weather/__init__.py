@@ -1,5 +1,35 @@
-"""What is around the assembly: air, months, hours, and the air indoors."""
+"""What is around the assembly: air, months, hours, and the air indoors.
 
+``Air``, ``MonthlyClimate`` and ``HourlyWeather`` are the three ways to say
+what the weather is.  ``read_epw`` reads a weather file, ``demo`` gives an
+invented year, ``indoor`` the rules for room air, ``loggers`` the readings
+somebody took in a real roof.  The readers of files load when first used.
+"""
+
+from importlib import import_module
+
+from dryward.weather import indoor
 from dryward.weather.conditions import Air
+from dryward.weather.hourly import HourlyWeather
+from dryward.weather.monthly import MonthlyClimate
+from dryward.weather.places import demo, demo_climate, demos
 
-__all__ = ["Air"]
+__all__ = [
+    "Air",
+    "MonthlyClimate",
+    "HourlyWeather",
+    "read_epw",
+    "demo",
+    "demos",
+    "demo_climate",
+    "indoor",
+    "loggers",
+]
+
+
+def __getattr__(name):
+    if name == "loggers":
+        return import_module("dryward.weather.loggers")
+    if name == "read_epw":
+        return import_module("dryward.weather.epw").read_epw
+    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")

@@ -1,0 +1,300 @@
+"""The air indoors: rules that give it from the air outdoors.
+
+Each rule is an object with ``at(weather)``: temperature and vapor pressure
+indoors, one pair for every hour of an `HourlyWeather` or every month of a
+`MonthlyClimate`.  Rules that ask for a daily mean take the mean of the 24
+hours up to and including the hour itself; the weather is taken to repeat.
+"""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from dryward import air
+from dryward.checks import OutOfRange, UnknownName, within
+from dryward.weather.house_moisture import fresh_air_needed, moisture_by_bedrooms, steady_humidity, vapor_excess
+from dryward.weather.monthly import MonthlyClimate
+
+__all__ = [
+    "constant",
+    "humidity_class",
+    "by_outdoor_temperature",
+    "by_daily_mean",
+    "moisture_balance",
+    "steady_humidity",
+    "vapor_excess",
+    "fresh_air_needed",
+    "moisture_by_bedrooms",
+]
+
+# ISO 13788 annex A: upper limit of the vapor pressure excess of each class
+# at 0 degC outdoors and below [Pa]; it falls to nothing at 20 degC.
+# From memory; class 3 read in a secondary source that uses it.
+_CLASS_EXCESS = {1: 270.0, 2: 540.0, 3: 810.0, 4: 1080.0}
+_CLASS_FADES_AT = 20.0
+
+# EN 15026 annex C = ISO 13788:2012 A.1, from memory: relative humidity at
+# -10 degC outdoors and below, and at 20 degC and above.
+_OCCUPANCY = {"normal": (0.30, 0.60), "high": (0.40, 0.70)}
+
+
+def _day_mean(weather, series):
+    """Mean over a day for hours; monthly means pass as they are."""
+    if isinstance(weather, MonthlyClimate):
+        return series
+    span = min(24, series.size)
+    wrapped = np.concatenate([series[-span + 1 :], series]) if span > 1 else series
+    return np.convolve(wrapped, np.full(span, 1.0 / span), mode="valid")
+
+
+def _limited(temperature, vapor_pressure):
+    """More than saturation ends as water on the windows, not in the air."""
+    return temperature, np.minimum(vapor_pressure, air.saturation_vapor_pressure(temperature))
+
+
+@dataclass(frozen=True)
+class Constant:
+    """The same room air all year; see `constant`."""
+
+    air: object
+
+    def at(self, weather):
+        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
+        like = np.ones_like(weather.temperature)
+        return like * self.air.temperature, like * self.air.vapor_pressure
+
+
+@dataclass(frozen=True)
+class HumidityClass:
+    """Outdoor vapor plus an excess that fades with warmth; see `humidity_class`."""
+
+    number: int
+    temperature: float = 20.0
+    factor: float = 1.0
+
+    def excess(self, outdoor_temperature):
+        """Vapor pressure indoors above outdoors [Pa], by outdoor temperature [degC], any shape."""
+        share = np.clip(1.0 - np.asarray(outdoor_temperature, dtype=float) / _CLASS_FADES_AT, 0.0, 1.0)
+        return self.factor * _CLASS_EXCESS[self.number] * share
+
+    def at(self, weather):
+        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
+        room = np.full_like(weather.temperature, self.temperature)
+        return _limited(
+            room, _day_mean(weather, weather.vapor_pressure) + self.excess(_day_mean(weather, weather.temperature))
+        )
+
+
+@dataclass(frozen=True)
+class ByOutdoorTemperature:
+    """Room air that follows the daily mean outdoors; see `by_outdoor_temperature`, `by_daily_mean`.
+
+    The two curves are (outdoor temperature [degC], value) points, straight between.
+    """
+
+    temperatures: tuple
+    humidities: tuple
+
+    def at(self, weather):
+        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
+        day = _day_mean(weather, weather.temperature)
+        warmth = np.interp(day, *zip(*self.temperatures, strict=True))
+        return warmth, air.vapor_pressure(warmth, np.interp(day, *zip(*self.humidities, strict=True)))
+
+
+@dataclass(frozen=True)
+class MoistureBalance:
+    """What the house makes against what fresh air takes away; see `moisture_balance`."""
+
+    production: float
+    fresh_air: float
+    temperature: float = 21.0
+
+    def at(self, weather):
+        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
+        room = np.full_like(weather.temperature, self.temperature)
+        gain = vapor_excess(self.production, self.fresh_air, self.temperature)
+        return _limited(room, _day_mean(weather, weather.vapor_pressure) + gain)
+
+
+def constant(air):
+    """The same room air in every hour and month.
+
+    Parameters
+    ----------
+    air : Air
+        One state of air.
+
+    Returns
+    -------
+    Constant
+        A rule with ``at(weather)``.
+
+    Examples
+    --------
+    >>> from dryward.weather import Air, HourlyWeather
+    >>> warmth, vapor = constant(Air(21.0, 0.4)).at(HourlyWeather.constant(Air(0.0, 0.8), hours=3))
+    >>> float(warmth[2])
+    21.0
+    """
+    return Constant(air)
+
+
+def humidity_class(n, temperature=20.0, factor=1.0):
+    """Indoor humidity by class of use: outdoor vapor plus the upper limit of the class.
+
+    Parameters
+    ----------
+    n : int
+        1 (storage), 2 (offices, dwellings with good ventilation), 3
+        (dwellings not known further), 4 (kitchens, sports halls).
+    temperature : float, optional
+        Of the room [degC], 5 to 40.
+    factor : float, optional
+        On the excess [-], 1 to 1.5; the 2001 edition used 1.1.
+
+    Returns
+    -------
+    HumidityClass
+        A rule with ``at(weather)``.
+
+    Raises
+    ------
+    OutOfRange
+        For another class or outside a range.
+
+    Notes
+    -----
+    Vapor above saturation at the room's temperature is taken to end on the
+    windows.  Class 5 (laundries, pools) has no upper limit, so it gives no
+    number: use `constant` with the air measured there.
+
+    References
+    ----------
+    ISO 13788:2012 annex A, limits from memory.
+
+    Examples
+    --------
+    >>> float(humidity_class(3).excess(10.0))
+    405.0
+    """
+    if n == 5:
+        raise OutOfRange(
+            "Humidity class is 5, which has no upper limit; it must be 1 to 4, or give the room's own air."
+        )
+    if n not in _CLASS_EXCESS:
+        raise OutOfRange(f"Humidity class is {str(n)[:40]}; it must be 1, 2, 3 or 4.")
+    return HumidityClass(
+        int(n),
+        within("Room temperature", temperature, 5.0, 40.0, "°C"),
+        within("Factor on the excess", factor, 1.0, 1.5),
+    )
+
+
+def by_outdoor_temperature(occupancy="normal"):
+    """Room air from the daily mean outdoors, for a dwelling.
+
+    20 degC up to 10 degC outdoors, rising to 25 degC at 20 degC; 30 % up to
+    -10 degC outdoors, rising to 60 % at 20 degC; ten points more for a
+    crowded dwelling.
+
+    Parameters
+    ----------
+    occupancy : {"normal", "high"}
+
+    Returns
+    -------
+    ByOutdoorTemperature
+        A rule with ``at(weather)``.
+
+    Raises
+    ------
+    UnknownName
+        For another occupancy.
+
+    References
+    ----------
+    EN 15026:2007 annex C (ISO 13788:2012 A.1), from memory.
+
+    Examples
+    --------
+    >>> from dryward.weather import Air, HourlyWeather
+    >>> warmth, vapor = by_outdoor_temperature().at(HourlyWeather.constant(Air(0.0, 0.8), hours=24))
+    >>> round(float(vapor[0] / air.saturation_vapor_pressure(20.0)), 3)
+    0.4
+    """
+    if occupancy not in _OCCUPANCY:
+        raise UnknownName("occupancy", occupancy, _OCCUPANCY)
+    low, high = _OCCUPANCY[occupancy]
+    return ByOutdoorTemperature(((10.0, 20.0), (20.0, 25.0)), ((-10.0, low), (20.0, high)))
+
+
+def by_daily_mean(air_conditioned=True):
+    """Design room air from the daily mean outdoors, on the damp side of usual.
+
+    40 % up to -10 degC outdoors, one point more for each kelvin, 70 % from
+    20 degC.  21.1 degC in the heating season; when it is warm 2.8 K above
+    outdoors, at most 23.9 degC where there is air conditioning.
+
+    Parameters
+    ----------
+    air_conditioned : bool, optional
+
+    Returns
+    -------
+    ByOutdoorTemperature
+        A rule with ``at(weather)``.
+
+    References
+    ----------
+    ASHRAE Standard 160, simplified method, from memory.
+
+    Examples
+    --------
+    >>> from dryward.weather import Air, HourlyWeather
+    >>> warmth, vapor = by_daily_mean().at(HourlyWeather.constant(Air(30.0, 0.5), hours=24))
+    >>> float(warmth[0])
+    23.9
+    """
+    top = ((21.1, 23.9),) if air_conditioned else ((60.0, 62.8),)
+    return ByOutdoorTemperature(((18.3, 21.1), *top), ((-10.0, 0.40), (20.0, 0.70)))
+
+
+def moisture_balance(production, fresh_air, temperature=21.0):
+    """Room air from what the house makes and what fresh air takes away.
+
+    Parameters
+    ----------
+    production : float
+        Water given off by people, cooking, washing [kg/s], 0 to 0.01 (860 kg a day).
+    fresh_air : float
+        Outdoor air that comes in, fans and leaks together [m3/s], above 0 to 10,
+        at room temperature.
+    temperature : float, optional
+        Of the room [degC], 5 to 40.
+
+    Returns
+    -------
+    MoistureBalance
+        A rule with ``at(weather)``.
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    Notes
+    -----
+    A steady balance on the daily mean: no storage in walls and furniture.
+    Vapor above saturation is taken to end on the windows.
+
+    Examples
+    --------
+    >>> from dryward.weather import Air, HourlyWeather
+    >>> rule = moisture_balance(10 / 86400, 0.0212, 21.1)
+    >>> warmth, vapor = rule.at(HourlyWeather.constant(Air(-6.67, 0.8), hours=24))
+    >>> round(float(vapor[0] / air.saturation_vapor_pressure(21.1)), 2)
+    0.41
+    """
+    vapor_excess(production, fresh_air, temperature)  # the ranges are checked there
+    return MoistureBalance(float(production), float(fresh_air), float(temperature))

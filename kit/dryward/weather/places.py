@@ -1,0 +1,193 @@
+"""Six invented places, named by their kind of climate only.
+
+Nothing here was measured.  Each place is a handful of numbers (latitude,
+mean temperature, how far the seasons swing, how cloudy it is); the year made
+from them in `dryward.weather.generator` is smooth, repeats exactly and joins
+on to itself, so that a lesson gives the same answer on every computer.
+"""
+
+import csv
+from dataclasses import dataclass
+from functools import cache
+from importlib.resources import files
+
+from dryward.checks import UnknownName
+from dryward.weather.monthly import MonthlyClimate
+
+
+@dataclass(frozen=True)
+class Place:
+    """What the generator needs to know; pairs are (mid-winter, mid-summer)."""
+
+    id: str
+    name: str
+    latitude: float  # [deg]
+    time_zone: float  # [h]; the longitude is the middle of the zone
+    altitude: float  # [m]
+    mean: float  # yearly mean temperature [degC]
+    season: float  # half the difference between mid-summer and mid-winter [K]
+    warmest_day: float  # day of the year
+    swing: tuple  # half the daily swing under a clear sky [K]
+    spells: tuple  # standard deviation of warm and cold spells [K]
+    humidity: tuple  # daily vapor pressure over saturation at the daily mean [-]
+    cloud: tuple  # middle cloud cover [-]
+    haze: tuple  # Linke turbidity [-]
+    wind: float  # mean wind [m/s]
+    seed: int  # shifts the spells, so that no two places have them together
+
+    @property
+    def longitude(self):
+        """[deg]."""
+        return 15.0 * self.time_zone
+
+
+_PLACES = {
+    place.id: place
+    for place in (
+        Place(
+            "very-cold", "Very cold", 48.0, -6, 300, 3.5, 16.5, 203,
+            (5.0, 6.5), (6.5, 3.2), (0.80, 0.68), (0.58, 0.45), (2.0, 3.0), 4.5, 1,
+        ),
+        Place(
+            "cold", "Cold", 43.0, -5, 220, 8.5, 13.5, 203,
+            (4.0, 6.5), (5.5, 3.0), (0.80, 0.69), (0.68, 0.45), (2.2, 3.3), 4.2, 2,
+        ),
+        Place(
+            "cool-marine", "Cool marine", 47.5, -8, 40, 11.0, 7.0, 208,
+            (2.5, 6.0), (2.8, 2.2), (0.85, 0.68), (0.90, 0.46), (2.2, 2.8), 3.4, 3,
+        ),
+        Place(
+            "mixed-humid", "Mixed humid", 38.0, -5, 80, 13.5, 11.8, 203,
+            (5.0, 5.8), (5.0, 2.3), (0.67, 0.71), (0.56, 0.47), (2.4, 3.8), 3.5, 4,
+        ),
+        Place(
+            "hot-humid", "Hot humid", 29.5, -6, 10, 20.5, 8.3, 206,
+            (5.0, 4.8), (4.3, 1.2), (0.75, 0.77), (0.52, 0.46), (2.6, 4.2), 3.3, 5,
+        ),
+        Place(
+            "hot-dry", "Hot dry", 33.0, -7, 340, 22.5, 10.3, 202,
+            (7.0, 7.5), (2.8, 1.7), (0.42, 0.24), (0.28, 0.14), (2.6, 3.6), 2.9, 6,
+        ),
+    )
+}  # fmt: skip
+
+
+def place(id):
+    """The numbers behind one invented place.
+
+    Parameters
+    ----------
+    id : str
+        One of `demos`.
+
+    Returns
+    -------
+    Place
+
+    Raises
+    ------
+    UnknownName
+        When there is no such place.
+
+    Examples
+    --------
+    >>> place("cold").latitude
+    43.0
+    """
+    try:
+        return _PLACES[id]
+    except (KeyError, TypeError):
+        raise UnknownName("demo climate", id, _PLACES) from None
+
+
+def demos():
+    """The invented places.
+
+    Returns
+    -------
+    tuple of str
+        Their ids, from cold to hot.
+
+    Examples
+    --------
+    >>> demos()[0]
+    'very-cold'
+    """
+    return tuple(_PLACES)
+
+
+@cache
+def demo(id):
+    """The invented year of a place, hour by hour.
+
+    Parameters
+    ----------
+    id : str
+        One of `demos`.
+
+    Returns
+    -------
+    HourlyWeather
+        8760 hours with temperature, vapor pressure, sun, sky and wind.
+
+    Raises
+    ------
+    UnknownName
+        When there is no such place.
+
+    Notes
+    -----
+    Loads pvlib for the sun when first called; `demo_climate` does not.
+
+    Examples
+    --------
+    >>> demo("cold").hours
+    8760
+    """
+    found = place(id)
+    from dryward.weather.generator import year
+
+    return year(found)
+
+
+@cache
+def _climates():
+    text = files("dryward.weather").joinpath("data/demo-climates.csv").read_text(encoding="utf-8")
+    rows = {}
+    for row in csv.DictReader(line for line in text.splitlines() if not line.startswith("#")):
+        rows.setdefault(row["place"], []).append(row)
+    return {
+        id: MonthlyClimate(
+            [float(row["temperature [degC]"]) for row in months],
+            [float(row["relative_humidity [-]"]) for row in months],
+            place(id).name,
+        )
+        for id, months in rows.items()
+    }
+
+
+def demo_climate(id):
+    """The twelve monthly means of an invented place.
+
+    Parameters
+    ----------
+    id : str
+        One of `demos`.
+
+    Returns
+    -------
+    MonthlyClimate
+        The means of ``demo(id)``, from a small table: nothing is computed.
+
+    Raises
+    ------
+    UnknownName
+        When there is no such place.
+
+    Examples
+    --------
+    >>> demo_climate("hot-dry").coldest
+    1
+    """
+    place(id)
+    return _climates()[id]
