@@ -1,8 +1,11 @@
 """What is built: materials, membranes, layers and assemblies."""
 
 from dryward.building.assembly import AirSpace, Assembly, Framing, Layer
+from dryward.building.files import load, save
+from dryward.building.library import air_space, material, membrane, search, shelf, substance
 from dryward.building.materials import Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
+from dryward.building.presets import preset, presets
 
 __all__ = [
     "Material",
@@ -14,4 +17,14 @@ __all__ = [
     "Layer",
     "Framing",
     "Assembly",
+    "material",
+    "membrane",
+    "air_space",
+    "substance",
+    "shelf",
+    "search",
+    "preset",
+    "presets",
+    "load",
+    "save",
 ]

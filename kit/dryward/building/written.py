@@ -1,0 +1,364 @@
+"""An assembly as plain tables of numbers and words, and back.
+
+The tables are what a TOML file holds.  A bare number is SI; a text carries
+its unit ("3/4 in", "R-20", "0.7 perm", "sd 2.5 m").  What the kit writes
+holds every property of every layer, so the file opens without the library.
+What a person writes may name a library id instead.
+"""
+
+import dataclasses
+import difflib
+import math
+
+from dryward.building import library
+from dryward.building.assembly import AirSpace, Assembly, Framing, Layer
+from dryward.building.materials import Material
+from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
+from dryward.building.versions import FORMAT, VERSION
+from dryward.checks import BadFile, PlainError
+from dryward.units import read
+
+_MOST_LAYERS, _MOST_POINTS, _LONGEST_NAME, _LONGEST_TEXT = 60, 200, 80, 4000
+_ORIGIN = ("id", "name", "category", "source", "where", "how_read", "ranges")
+_MATERIAL = (
+    "density",
+    "specific_heat",
+    "conductivity",
+    "vapor_permeability",
+    "sorption",
+    "liquid_conductivity",
+    "wood",
+)
+_RESISTANCE, _PERMEANCE = "thermal resistance", "permeance"
+
+
+class _Table:
+    """One table of the file and its place, read word by word."""
+
+    def __init__(self, place, table, words):
+        if not isinstance(table, dict):
+            raise BadFile(f"{place}: it must be a table of words and values")
+        for key in table:
+            if key not in words:
+                near = difflib.get_close_matches(key, words, n=1, cutoff=0.6)
+                hint = f"; did you mean {near[0]}" if near else ""
+                raise BadFile(f'{place}: the word "{key[:40]}" is not known{hint}')
+        self.place, self.table = place, table
+
+    def __contains__(self, key):
+        return key in self.table
+
+    def wrong(self, key, rule):
+        return BadFile(f"{self.place}: {key} must be {rule}")
+
+    def text(self, key, default="", longest=_LONGEST_NAME):
+        value = self.table.get(key, default)
+        if not isinstance(value, str) or len(value) > longest:
+            raise self.wrong(key, f"a text of at most {longest} characters")
+        if any(ord(sign) < 32 and sign != "\n" for sign in value):
+            raise self.wrong(key, "a text without control characters")
+        return value
+
+    def flag(self, key):
+        value = self.table.get(key, False)
+        if not isinstance(value, bool):
+            raise self.wrong(key, "true or false")
+        return value
+
+    def quantity(self, key, quantity=None, default=None):
+        if key not in self.table:
+            if default is None:
+                raise BadFile(f"{self.place}: {key} is missing")
+            return default
+        return self._value(key, self.table[key], quantity)
+
+    def _value(self, key, value, quantity):
+        if isinstance(value, str) and quantity:
+            return read(value, quantity)
+        if isinstance(value, bool) or not isinstance(value, (int, float)):
+            raise self.wrong(key, 'a number, or a text with a unit such as "3/4 in"' if quantity else "a number")
+        try:
+            return float(value)
+        except OverflowError:
+            raise self.wrong(key, "a number of ordinary size") from None
+
+    def points(self, key, first=None, second=None):
+        rows = self.table.get(key, [])
+        if not isinstance(rows, list) or len(rows) > _MOST_POINTS:
+            raise self.wrong(key, f"a list of at most {_MOST_POINTS} pairs")
+        if any(not isinstance(row, list) or len(row) != 2 for row in rows):
+            raise self.wrong(key, "a list of pairs such as [[0.25, 1.0], [0.75, 9.0]]")
+        return tuple((self._value(key, x, first), self._value(key, y, second)) for x, y in rows)
+
+    def curve(self, key, quantity=None, first=None):
+        if isinstance(self.table.get(key), list):
+            return self.points(key, first, quantity)
+        return self.quantity(key, quantity)
+
+    def names(self, key):
+        value = self.table.get(key, [])
+        if not isinstance(value, list) or any(not isinstance(each, str) for each in value):
+            raise self.wrong(key, "a list of layer names")
+        return tuple(value)
+
+    def origin(self):
+        spans = self.table.get("ranges", {})
+        if not isinstance(spans, dict):
+            raise self.wrong("ranges", "a table such as { conductivity = [0.03, 0.05] }")
+        inner = _Table(f"{self.place}, ranges", spans, ("conductivity", "vapor_permeability", "sorption", "permeance"))
+        ranges = []
+        for name, span in spans.items():
+            if not isinstance(span, list) or len(span) != 2:
+                raise inner.wrong(name, "a pair of numbers")
+            ranges.append((name, *(inner._value(name, each, None) for each in span)))
+        words = {
+            key: self.text(key, longest=_LONGEST_TEXT if key in ("source", "where", "how_read") else _LONGEST_NAME)
+            for key in _ORIGIN[:-1]
+        }
+        return {**words, "ranges": tuple(ranges)}
+
+
+def _without_empty(table):
+    return {key: value for key, value in table.items() if value not in ("", None, {}, [], False)}
+
+
+def _plain(value):
+    return [list(row) for row in value] if isinstance(value, tuple) else value
+
+
+def _origin_table(thing):
+    spans = {name: [low, high] for name, low, high in thing.ranges}
+    return {**{key: getattr(thing, key) for key in _ORIGIN[:-1]}, "ranges": spans}
+
+
+def substance_table(thing):
+    """A material, membrane or air space as a table.
+
+    Parameters
+    ----------
+    thing : Material, membrane or AirSpace
+
+    Returns
+    -------
+    dict
+        Of numbers [SI], texts, lists and tables.
+
+    Examples
+    --------
+    >>> substance_table(FixedMembrane(5.7e-11))["kind"]
+    'fixed'
+    """
+    if isinstance(thing, Material):
+        table = {key: _plain(getattr(thing, key)) for key in _MATERIAL}
+        more = {key: table.pop(key) for key in ("sorption", "liquid_conductivity", "wood")}
+        return {**table, **_without_empty({**more, **_origin_table(thing)})}
+    if isinstance(thing, AirSpace):
+        table = {"thermal_resistance": thing.thermal_resistance, "vapor_permeance": thing.vapor_permeance}
+        return {**table, **_without_empty({"vented": thing.vented, **_origin_table(thing)})}
+    words = _without_empty(_origin_table(thing.origin))
+    if isinstance(thing, FixedMembrane):
+        return {"kind": "fixed", "permeance": thing.level, **words}
+    if isinstance(thing, VariableMembrane):
+        return {"kind": "variable", "points": _plain(thing.points), **words}
+    sheets = {"sensitive": substance_table(thing.sensitive), "backing": substance_table(thing.backing)}
+    return {"kind": "laminate", **_without_empty({"turned": thing.turned}), **words, **sheets}
+
+
+def _material(place, value):
+    if isinstance(value, str):
+        return library.material(value)
+    words = (
+        "density",
+        "specific_heat",
+        "conductivity",
+        "vapor_permeability",
+        "sorption",
+        "liquid_conductivity",
+        "wood",
+    )
+    table = _Table(place, value, words + _ORIGIN)
+    return Material(
+        **table.origin(),
+        density=table.quantity("density", "density"),
+        specific_heat=table.quantity("specific_heat"),
+        conductivity=table.curve("conductivity", "conductivity"),
+        vapor_permeability=table.curve("vapor_permeability", "permeability", "relative humidity"),
+        sorption=table.points("sorption", "relative humidity"),
+        liquid_conductivity=table.points("liquid_conductivity") if "liquid_conductivity" in table else None,
+        wood=table.flag("wood"),
+    )
+
+
+def _membrane(place, value, kinds=("fixed", "variable", "laminate")):
+    if isinstance(value, str):
+        return library.membrane(value)
+    words = ("kind", "permeance", "points", "sensitive", "backing", "turned")
+    table = _Table(place, value, words + _ORIGIN)
+    origin = Origin(**table.origin())
+    kind = table.text("kind", "variable" if "points" in table else "laminate" if "sensitive" in table else "fixed")
+    if kind not in kinds:
+        raise table.wrong("kind", " or ".join(kinds))
+    if kind == "fixed":
+        return FixedMembrane(table.quantity("permeance", _PERMEANCE), origin)
+    if kind == "variable":
+        points = table.points("points", "relative humidity", _PERMEANCE)
+        return VariableMembrane([rh for rh, _ in points], [level for _, level in points], origin)
+    for key in ("sensitive", "backing"):
+        if key not in table:
+            raise BadFile(f"{place}: {key} is missing")
+    sensitive = _membrane(f"{place}, sensitive", value["sensitive"], ("variable",))
+    if isinstance(value["backing"], dict):
+        backing = _membrane(f"{place}, backing", value["backing"], ("fixed",))
+    else:
+        backing = table.quantity("backing", _PERMEANCE)
+    return LaminateMembrane(sensitive, backing, table.flag("turned"), origin)
+
+
+def _air_space(place, value):
+    if isinstance(value, str):
+        return library.air_space(value)
+    table = _Table(place, value, ("thermal_resistance", "vapor_permeance", "vented", *_ORIGIN))
+    return AirSpace(
+        **table.origin(),
+        thermal_resistance=table.quantity("thermal_resistance", _RESISTANCE),
+        vapor_permeance=table.quantity("vapor_permeance", _PERMEANCE, math.inf),
+        vented=table.flag("vented"),
+    )
+
+
+_KINDS = {"material": _material, "membrane": _membrane, "air_space": _air_space}
+
+
+def _measured(table, thing, thickness):
+    """The substance with a permeance or a resistance given for the whole layer."""
+    change = {}
+    if "permeance" in table:
+        level = table.quantity("permeance", _PERMEANCE)
+        if isinstance(thing, Material) and thickness:
+            change["vapor_permeability"] = level * thickness
+        elif isinstance(thing, AirSpace):
+            change["vapor_permeance"] = level
+        elif isinstance(thing, FixedMembrane):
+            return FixedMembrane(level, thing.origin)
+        else:
+            raise table.wrong("permeance", "given for a material with a thickness, an air space or a fixed membrane")
+    if "thermal_resistance" in table:
+        resistance = table.quantity("thermal_resistance", _RESISTANCE)
+        if isinstance(thing, Material) and thickness and resistance > 0:
+            change["conductivity"] = thickness / resistance
+        elif isinstance(thing, AirSpace):
+            change["thermal_resistance"] = resistance
+        else:
+            raise table.wrong("thermal_resistance", "above 0, for a material with a thickness or an air space")
+    return dataclasses.replace(thing, **change) if change else thing
+
+
+def _layer(number, value):
+    name = value.get("name") if isinstance(value, dict) else None
+    place = f"layer {number}" + (f" ({name[:40]})" if isinstance(name, str) and name else "")
+    try:
+        table = _Table(place, value, ("name", "thickness", *_KINDS, "permeance", "thermal_resistance"))
+        kinds = [kind for kind in _KINDS if kind in table]
+        if len(kinds) != 1:
+            raise BadFile(f"{place}: it must have one of material, membrane or air_space")
+        thing = _KINDS[kinds[0]](place, value[kinds[0]])
+        thickness = table.quantity("thickness", "length") if "thickness" in table else None
+        return Layer(_measured(table, thing, thickness), thickness, table.text("name"))
+    except BadFile:
+        raise
+    except PlainError as error:
+        raise BadFile(f"{place}: {str(error).rstrip('.')}") from None
+
+
+_FILMS = (
+    ("interior_film", _RESISTANCE),
+    ("exterior_film", _RESISTANCE),
+    ("interior_vapor_film", _PERMEANCE),
+    ("exterior_vapor_film", _PERMEANCE),
+)
+
+
+def assembly(table):
+    """An assembly from the table of a file of the present version.
+
+    Parameters
+    ----------
+    table : dict
+
+    Returns
+    -------
+    Assembly
+
+    Raises
+    ------
+    BadFile
+        With the place and what is wrong there, without a full stop.
+    OutOfRange, NotUnderstood, UnknownName
+        For values of the whole assembly.
+
+    Examples
+    --------
+    >>> found = assembly({"name": "wall", "layer": [{"material": "gypsum-board", "thickness": "1/2 in"}]})
+    >>> round(found.thickness, 4)
+    0.0127
+    """
+    known = ("format", "version", "name", "slope", "notes", "framing", "layer", *(key for key, _ in _FILMS))
+    top = _Table("the top of the file", table, known)
+    layers = table.get("layer", [])
+    if not isinstance(layers, list):
+        raise BadFile("the layers must be written as [[layer]]")
+    if len(layers) > _MOST_LAYERS:
+        raise BadFile(f"it has {len(layers)} layers; it must have 1 to {_MOST_LAYERS}")
+    framing = None
+    if "framing" in table:
+        inner = _Table("framing", table["framing"], ("share", "material", "layers"))
+        if "material" not in inner:
+            raise BadFile("framing: material is missing")
+        share = inner.quantity("share", "relative humidity")
+        framing = Framing(share, _material("framing", table["framing"]["material"]), inner.names("layers"))
+    return Assembly(
+        name=top.text("name", "assembly"),
+        layers=tuple(_layer(number, each) for number, each in enumerate(layers, 1)),
+        slope=top.quantity("slope", default=0.0),
+        notes=top.text("notes", longest=_LONGEST_TEXT),
+        framing=framing,
+        **{key: top.quantity(key, quantity) for key, quantity in _FILMS if key in top},
+    )
+
+
+def table(built):
+    """The table of an assembly, complete, in the present version.
+
+    Parameters
+    ----------
+    built : Assembly
+
+    Returns
+    -------
+    dict
+        What a file holds.
+
+    Examples
+    --------
+    >>> board = Material("board", "board", 640, 1090, 0.16, 5e-11)
+    >>> table(Assembly("wall", [Layer(board, 0.016)]))["layer"][0]["thickness"]
+    0.016
+    """
+    found = {"format": FORMAT, "version": VERSION, "name": built.name, "slope": built.slope}
+    found |= {key: getattr(built, key) for key, _ in _FILMS}
+    if built.notes:
+        found["notes"] = built.notes
+    if built.framing:
+        found["framing"] = {
+            "share": built.framing.share,
+            "layers": list(built.framing.layers),
+            "material": substance_table(built.framing.material),
+        }
+    found["layer"] = []
+    for layer in built.layers:
+        kind = "membrane" if layer.is_membrane else "air_space" if isinstance(layer.substance, AirSpace) else "material"
+        row = {"name": layer.name}
+        if layer.thickness is not None:
+            row["thickness"] = layer.thickness
+        found["layer"].append({**row, kind: substance_table(layer.substance)})
+    return found
