@@ -1,0 +1,1 @@
+"""What is drawn: one file per kind of picture, on one style."""

@@ -1,0 +1,323 @@
+"""The assembly to scale, with what the temperature and the water do in it.
+
+The dew-point depth (where it is as cold as the dew point of the room air)
+and the wet planes (where vapor really reaches saturation) are two marks, not
+one: that they differ is the lesson.
+"""
+
+import dataclasses
+import math
+from dataclasses import dataclass
+from itertools import pairwise
+
+import numpy as np
+from matplotlib.lines import Line2D
+from matplotlib.patches import Polygon
+
+from dryward.pictures import layers as pencil
+from dryward.pictures import style
+from dryward.pictures.live import LivePicture, arrow
+
+#: A drying arrow of full width stands for this much [kg/(s m2)]: 20 g/m2 day.
+FULL_ARROW = 20e-3 / 86400
+#: Names with leaders on each side, at most.
+_ROWS = 5
+
+
+@dataclass(frozen=True)
+class SectionState:
+    """What a section shows.
+
+    Attributes
+    ----------
+    assembly : Assembly
+    profile : Profile
+        Of `physics.steady`, in the present airs.
+    indoor, outdoor : Air
+    drying : Drying or None
+        Of `physics.drying`; no arrows without it.
+    drying_depth : float or None
+        Where the arrows start [m]; the wettest plane when None.
+    """
+
+    assembly: object
+    profile: object
+    indoor: object
+    outdoor: object
+    drying: object = None
+    drying_depth: float | None = None
+
+
+def wettest_depth(state):
+    """Depth of the first wet plane, or of the highest humidity [m]."""
+    planes = state.profile.wet_planes
+    if planes:
+        return max(planes, key=lambda plane: plane.rate).depth
+    return float(state.profile.depth[state.profile.wettest])
+
+
+def between(plane):
+    """Where a wet plane is, in words."""
+    if plane.inner_layer == plane.outer_layer:
+        return f"inside the {plane.inner_layer}"
+    return f"between {plane.inner_layer} and {plane.outer_layer}"
+
+
+def spans(assembly):
+    """Where each layer starts and ends [m], membranes with no thickness."""
+    edges = np.concatenate([[0.0], np.cumsum([0.0 if y.is_membrane else y.thickness or 0.0 for y in assembly.layers])])
+    return list(pairwise(edges))
+
+
+class SectionPart:
+    """The section in a box of a picture, so that it can stand beside a graph."""
+
+    def __init__(self, picture):
+        self.picture = picture
+
+    # --- what stands -------------------------------------------------------
+
+    def static(self, state, box):
+        """Layers, names, scale, key; and the artists that move."""
+        p = self.picture
+        left, bottom, right, top = box
+        entries = self._key(state)
+        floor = bottom + p.key_height(entries, left + 4, right) + 1.25 * p.line
+        p.key(entries, left + 4, floor - 1.25 * p.line, right)
+        self._scale(state, left, right)
+        levels, rows = self._levels(state)
+        self.floor, self.roof = floor, top - rows * 1.1 * p.line - 0.25 * p.line
+        self._layers(state)
+        self._names(state, levels)
+        self._axis(state)
+        self._make(state)
+
+    def _key(self, state):
+        entries = [("temperature", None), ("dew point", "dew-point depth"), ("wet", None)]
+        if state.drying is not None:
+            entries.append(("drying", "drying, wide = fast"))
+        return entries
+
+    def _scale(self, state, left, right):
+        p = self.picture
+        self.left, self.right = left + p.extent("-00") + 12, right - 4
+        room = max(0.12 * (self.right - self.left), p.extent("room", small=True) + 10)
+        yard = max(0.12 * (self.right - self.left), p.extent("outside", small=True) + 10)
+        self.inside, self.outside = self.left + room, self.right - yard
+        self.per_meter = (self.outside - self.inside) / max(state.assembly.thickness, 1e-3)
+
+    def x(self, depth):
+        """Where a depth [m] stands [px]."""
+        return self.inside + np.asarray(depth) * self.per_meter
+
+    def y(self, temperature):
+        """Where a temperature [degC] stands [px]."""
+        low, high = self.limits
+        return self.floor + (np.asarray(temperature) - low) / (high - low) * (self.roof - self.floor)
+
+    def _layers(self, state):
+        p, assembly = self.picture, state.assembly
+        for layer, (start, end) in zip(assembly.layers, spans(assembly), strict=True):
+            # A sheet of metal to scale would vanish: never thinner than its edges.
+            a, b = float(self.x(start)), float(self.x(end))
+            if not layer.is_membrane:
+                b = max(b, a + 2.5)
+            pencil.draw(p, pencil.kind(assembly, layer), a, b, self.floor, self.roof)
+
+    def _levels(self, state):
+        """Row of each name over the drawing, and how many rows there are.
+
+        Row 0 holds what is named right over itself: the airs and the wide
+        layers.  Thin layers have leaders and climb two staircases, one from
+        each side, so that no leader crosses a name.  Two names share a row
+        only where both fit whole.
+        """
+        p, places = self.picture, spans(state.assembly)
+        thin = []
+        for index, (layer, (start, end)) in enumerate(zip(state.assembly.layers, places, strict=True)):
+            if (end - start) * self.per_meter < p.extent(layer.name, small=True) + 6:
+                thin.append(index)
+        at = {index: float(self.x(sum(places[index]) / 2)) for index in thin}
+        wide = {index: p.extent(state.assembly.layers[index].name, small=True) for index in thin}
+        middle = (self.inside + self.outside) / 2
+        near = [index for index in thin if at[index] <= middle][:_ROWS]
+        far = [index for index in thin if at[index] > middle][::-1][:_ROWS]
+        self._near, row, levels = set(near), 1, {}
+        while near or far:
+            if near and far and wide[near[-1]] + wide[far[-1]] + 24 > at[far[-1]] - at[near[-1]]:
+                levels[(near if len(near) >= len(far) else far).pop()] = row
+            else:
+                for group in (near, far):
+                    if group:
+                        levels[group.pop()] = row
+            row += 1
+        return levels, row
+
+    def _names(self, state, levels):
+        p, pitch = self.picture, 1.1 * self.picture.line
+        base = self.roof + 0.32 * p.line
+        quiet = {"small": True, "ha": "center", "color": p.quiet}
+        p.words((self.left + self.inside) / 2, base, "room", **quiet)
+        p.words((self.outside + self.right) / 2, base, "outside", **quiet)
+        for index, (layer, span) in enumerate(zip(state.assembly.layers, spans(state.assembly), strict=True)):
+            x = float(self.x(sum(span) / 2))
+            if index not in levels:
+                if (span[1] - span[0]) * self.per_meter >= p.extent(layer.name, small=True) + 6:
+                    p.words(x, base, layer.name, small=True, ha="center")
+                continue
+            near, y = index in self._near, base + levels[index] * pitch
+            words = p.fitted(layer.name, (self.right - x if near else x - self.left) - 8, small=True)
+            p.words(x + (5 if near else -5), y, words, small=True, ha="left" if near else "right")
+            leader = Line2D([x, x], [self.roof + 1, y + 0.62 * p.line], color=style.INK, linewidth=0.8 * p.type.thick)
+            leader.set_transform(p.px)
+            p.figure.add_artist(leader)
+
+    def signature(self, state):
+        """Names and thicknesses, and the range of the temperature axis."""
+        layers = tuple(
+            (layer.name, layer.thickness, pencil.kind(state.assembly, layer)) for layer in state.assembly.layers
+        )
+        return layers, self.temperature_limits(state), state.drying is None
+
+    def temperature_limits(self, state):
+        """Rounded outward to 20 degF or 10 degC, so that the axis seldom jumps [degC]."""
+        airs = (state.indoor.temperature, state.outdoor.temperature)
+        step, zero = (20 / 1.8, -160 / 9) if self.picture.unit_system == "us" else (10.0, 0.0)
+        low = math.floor((min(airs) - zero - 1.0) / step) * step + zero
+        high = math.ceil((max(airs) - zero + 1.0) / step) * step + zero
+        return low, high
+
+    def _axis(self, state):
+        p = self.picture
+        self.limits = self.temperature_limits(state)
+        low, high = (p.shown(t, "temperature") for t in self.limits)
+        step = 20 if p.unit_system == "us" else 10
+        if (high - low) / step * 1.5 * p.line > self.roof - self.floor:
+            step *= 2
+        for number in np.arange(math.ceil(low / step - 1e-9) * step, high + 1e-6, step):
+            share = (number - low) / (high - low)
+            y = self.floor + share * (self.roof - self.floor)
+            tick = Line2D([self.left - 4, self.left], [y, y], color=style.INK, linewidth=0.8 * p.type.thick)
+            tick.set_transform(p.px)
+            p.figure.add_artist(tick)
+            p.words(self.left - 7, y, f"{number:.0f}", small=True, ha="right", va="center_baseline")
+        spine = Line2D([self.left] * 2, [self.floor, self.roof], color=style.INK, linewidth=p.type.thick)
+        spine.set_transform(p.px)
+        p.figure.add_artist(spine)
+        p.words(self.left - 7, self.floor - 1.15 * p.line, p.symbol("temperature"), small=True, ha="right")
+
+    # --- what moves ----------------------------------------------------------
+
+    def _line(self, quantity, **keys):
+        line = Line2D([], [], **self.picture.stroke(quantity, **keys))
+        return self._moving(line)
+
+    def _moving(self, artist):
+        artist.set_transform(self.picture.px)
+        self.picture.figure.add_artist(artist)
+        return self.picture.moving(artist)
+
+    def _shape(self, quantity, **keys):
+        color = self.picture.color(quantity)
+        shape = Polygon(np.zeros((3, 2)), closed=True, facecolor=color, edgecolor=self.picture.background, **keys)
+        return self._moving(shape)
+
+    def _make(self, state):
+        self.arrows = [self._shape("drying"), self._shape("drying")] if state.drying is not None else []
+        self.isotherm = self._line("dew point")
+        self.temperature = self._line("temperature")
+        wet = style.look("wet")
+        size = self.picture.type.words * 0.62
+        self.drops = self._line("wet", linestyle="none", marker=wet.marker, markersize=size, markeredgecolor="white")
+
+    def moving(self, state):
+        """Put the state into what moves."""
+        profile, p = state.profile, self.picture
+        # The first and the last rung are the two airs: they stand off the faces by a film.
+        depth, temperature = self.x(profile.depth), profile.temperature
+        film = 0.5 * p.type.words
+        x = np.concatenate([[self.left, self.inside - film], depth[1:-1], [depth[-1] + film, self.right]])
+        t = np.concatenate([temperature[[0]], temperature, temperature[[-1]]])
+        self.temperature.set_data(x, self.y(t))
+        where = profile.dew_point_depth
+        self.isotherm.set_visible(where is not None)
+        if where is not None:
+            spot = float(self.x(where))
+            self.isotherm.set_data([spot, spot], [self.floor, self.roof])
+        planes = profile.wet_planes
+        self.drops.set_visible(bool(planes))
+        if planes:
+            heights = np.arange(self.floor + 0.9 * p.line, self.roof - 0.3 * p.line, 0.72 * p.line)
+            spots = np.repeat([float(self.x(plane.depth)) for plane in planes], len(heights))
+            self.drops.set_data(spots, np.tile(heights, len(planes)))
+        if self.arrows:
+            self._drying(state)
+
+    def _drying(self, state):
+        depth = wettest_depth(state) if state.drying_depth is None else state.drying_depth
+        spot, high = float(self.x(depth)), self.roof - self.floor
+        tallest = 0.3 * high
+        rates = (state.drying.inward, state.drying.outward)
+        for shape, rate, way in zip(self.arrows, rates, (-1, 1), strict=True):
+            width = tallest * min(abs(rate) / FULL_ARROW, 1.0)
+            shape.set_visible(width > 0.8)
+            # A negative rate comes in from that side instead of leaving that way.
+            reach = (self.left + self.inside) / 2 if way < 0 else (self.outside + self.right) / 2
+            start, end = (spot, reach) if rate > 0 else (reach, spot)
+            shape.set_xy(arrow(start, self.floor + 0.3 * high, end, max(width, 2.5), max(1.5 * width, 9)))
+
+    def alt(self, state):
+        """The section in words."""
+        p, profile = self.picture, state.profile
+        names = ", ".join(layer.name for layer in state.assembly.layers)
+        words = [
+            f"Section from inside to outside: {names}.",
+            f"The temperature falls from {p.show(state.indoor.temperature, 'temperature')} in the room to "
+            f"{p.show(state.outdoor.temperature, 'temperature')} outside."
+            if state.indoor.temperature >= state.outdoor.temperature
+            else f"The temperature rises from {p.show(state.indoor.temperature, 'temperature')} in the room to "
+            f"{p.show(state.outdoor.temperature, 'temperature')} outside.",
+        ]
+        if profile.dew_point_depth is None:
+            words.append("No plane is as cold as the dew point of the room air.")
+        else:
+            depth = p.show(profile.dew_point_depth, "length")
+            words.append(f"The dew-point depth of the room air is {depth} from the room side.")
+        if profile.wet_planes:
+            for plane in profile.wet_planes:
+                rate = p.show(plane.rate, "vapor flux") if math.isfinite(plane.rate) else "without limit"
+                words.append(f"Water collects {between(plane)}, {rate}.")
+        else:
+            words.append("No plane collects water.")
+        if state.drying is not None:
+            inward, outward = (p.show(rate, "vapor flux") for rate in (state.drying.inward, state.drying.outward))
+            words.append(f"A wet layer there would dry {inward} inward and {outward} outward.")
+        return " ".join(words)
+
+
+class Section(LivePicture):
+    """The section alone."""
+
+    size = (620, 400)
+    projector_size = (1100, 640)
+
+    def __init__(self, *args, **keys):
+        super().__init__(*args, **keys)
+        self.part = SectionPart(self)
+
+    def signature(self, state):
+        return self.part.signature(state)
+
+    def draw_static(self, state):
+        self.part.static(state, (6, 6, self.width - 6, self.height - 4))
+
+    def draw_moving(self, state):
+        self.part.moving(state)
+
+    def alt(self, state):
+        return self.part.alt(state)
+
+
+def without_drying(state):
+    """The same state without arrows."""
+    return dataclasses.replace(state, drying=None, drying_depth=None)

@@ -1,0 +1,146 @@
+"""How a quantity looks: one color, one line and one label each, in every picture.
+
+The colors are members of two open sets made for color-blind readers (Okabe
+and Ito 2008; Petroff 2021), kept only where they reach 3 : 1 against the
+paper.  Two quantities of one picture never differ by color alone: the line,
+the hatch or the mark differs too, and on black-and-white paper they are all
+that is left.
+"""
+
+from dataclasses import dataclass
+
+#: Warm white, like a drawing sheet.
+PAPER = "#fffdf8"
+#: Words, frames and saturation: almost black.
+INK = "#1c1c1c"
+#: Pencil: what is built, drawn behind the quantities.
+PENCIL = "#b9b1a3"
+#: Grid lines of a graph.
+FAINT = "#e9e3d8"
+#: A second word that may stand back a little (still 4.5 : 1).
+QUIET = "#5f5a52"
+#: The families of type, first found wins; the first comes with matplotlib.
+FAMILY = ("DejaVu Sans",)
+
+
+@dataclass(frozen=True)
+class Look:
+    """How one quantity is drawn.
+
+    Attributes
+    ----------
+    label : str
+        The words in a key.
+    color : str
+        On the screen.
+    line : str or tuple
+        A matplotlib line style.
+    width : float
+        Line width [pt] at normal size.
+    hatch : str
+        For filled shapes.
+    marker : str
+        For single points.
+    gray : str
+        On black-and-white paper.
+    shape : str
+        What the key shows: line, patch, mark, arrow or edge (an upright line).
+    """
+
+    label: str
+    color: str
+    line: object = "-"
+    width: float = 2.2
+    hatch: str = ""
+    marker: str = ""
+    gray: str = "#000000"
+    shape: str = "line"
+
+
+#: One look per quantity, for all pictures.
+LOOKS = {
+    "temperature": Look("temperature", "#d55e00", "-", 2.4, gray="#606060"),
+    "vapor pressure": Look("vapor pressure", "#0072b2", "-", 2.6, gray="#000000"),
+    "saturation": Look("most it can hold", "#000000", (0, (5, 2.2)), 1.8, gray="#000000"),
+    "relative humidity": Look("relative humidity", "#832db6", (0, (7, 1.6)), 2.2, gray="#404040"),
+    "dew point": Look("dew point", "#cc79a7", (0, (3.4, 1.3, 1, 1.3)), 2.6, gray="#707070"),
+    "wet": Look("water collects", "#1845fb", "-", 2.4, "xxx", "o", gray="#000000", shape="mark"),
+    "drying": Look("drying", "#009e73", "-", 2.0, "///", gray="#808080", shape="arrow"),
+    "air flow": Look("moving air", "#717581", "-", 2.2, "", gray="#707070"),
+    "heat": Look("heat flow", "#d55e00", (0, (2, 1)), 2.2, gray="#606060", shape="arrow"),
+    "moisture content": Look("wood moisture", "#a96b59", "-", 2.4, gray="#202020"),
+    "frost": Look("frost", "#3f90da", "-", 2.0, "xx", "D", gray="#909090", shape="patch"),
+    "limit": Look("limit", "#bd1f01", (0, (1.2, 1.4)), 2.2, gray="#000000"),
+    "permeance": Look("permeance", "#656364", "-", 2.4, gray="#505050"),
+    "outdoor air": Look("outdoor air", "#3f90da", (0, (3, 1.5)), 2.2, gray="#808080"),
+    "room air": Look("room air", "#e42536", (0, (8, 2)), 2.2, gray="#404040"),
+    "here": Look("you are here", "#000000", "-", 1.6, "", "P", gray="#000000", shape="mark"),
+}
+
+
+def look(quantity):
+    """The look of a quantity.
+
+    Parameters
+    ----------
+    quantity : str
+        A key of `LOOKS`.
+
+    Returns
+    -------
+    Look
+
+    Examples
+    --------
+    >>> look("temperature").color
+    '#d55e00'
+    """
+    return LOOKS[quantity]
+
+
+@dataclass(frozen=True)
+class Type:
+    """Sizes of letters [pt], and what lines are multiplied by."""
+
+    words: float
+    small: float
+    thick: float
+
+
+#: At a desk, on a projector, on paper.
+NORMAL = Type(10.0, 9.0, 1.0)
+PROJECTOR = Type(20.0, 20.0, 1.7)
+PRINTED = Type(9.0, 8.0, 0.8)
+
+
+def luminance(color):
+    """Relative luminance of a color written as ``#rrggbb`` [-], 0 to 1.
+
+    References
+    ----------
+    WCAG 2.2, definition of relative luminance.
+
+    Examples
+    --------
+    >>> luminance("#ffffff")
+    1.0
+    """
+    parts = [int(color[place : place + 2], 16) / 255 for place in (1, 3, 5)]
+    red, green, blue = (p / 12.92 if p <= 0.04045 else ((p + 0.055) / 1.055) ** 2.4 for p in parts)
+    return 0.2126 * red + 0.7152 * green + 0.0722 * blue
+
+
+def contrast(one, other):
+    """Contrast of two colors [-], 1 to 21.
+
+    References
+    ----------
+    WCAG 2.2, definition of contrast ratio.
+
+    Examples
+    --------
+    >>> round(contrast("#000000", "#ffffff"), 6)
+    21.0
+    """
+    dark, light = sorted((luminance(one), luminance(other)))
+    return (light + 0.05) / (dark + 0.05)
