@@ -112,7 +112,7 @@ def saturation_vapor_pressure(temperature, over="auto"):
 
     Notes
     -----
-    Within 0.03 % of the IAPWS release values over water and over ice from
+    Within 0.04 % of the IAPWS release values over water and over ice from
     -40 to 80 degC.
 
     References

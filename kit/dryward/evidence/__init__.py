@@ -14,7 +14,7 @@ from dryward.evidence.table import Check, Row, read
 
 __all__ = ["Check", "Row", "read", "topics", "checks"]
 
-_FRAMEWORK = ("table",)
+_FRAMEWORK = ("table", "formulas")
 
 
 def topics():

@@ -2,7 +2,8 @@
 
 A table is a CSV file with at least the columns of `COLUMNS`; the topic's own
 input columns carry their unit in the name or in the words of `what`.  Lines
-that begin with ``#`` are remarks.  ``expected`` is a number or a word;
+that begin with ``#`` are remarks.  An optional column ``inputs`` holds
+quantities with their units: ``temperature 25 degC; pressure 101325 Pa``.  ``expected`` is a number or a word;
 ``tolerance`` is in the unit of the row, or a percentage of the expected
 value (``0.5 %``), and is left empty for a word.
 """
@@ -13,6 +14,7 @@ from dataclasses import dataclass
 from importlib import resources
 
 from dryward.checks import BadFile, PlainError
+from dryward.units import from_si, to_si
 
 #: Columns every table has.
 COLUMNS = ("id", "what", "expected", "tolerance", "unit", "source", "where", "how_read")
@@ -125,6 +127,31 @@ class Row:
             return float(words)
         except ValueError:
             raise BadFile(f'Row {self.id} of the table {self.topic}: {column} is "{words}", not a number.') from None
+
+    def given(self, name, default=None):
+        """One quantity of the column ``inputs``, in SI.
+
+        Raises
+        ------
+        BadFile
+            When it is not given and there is no default.
+        """
+        for part in self.text("inputs").split(";"):
+            found, _, amount = part.strip().rpartition(f"{name} ")
+            if not found and amount != part.strip():
+                value, _, unit = amount.partition(" ")
+                try:
+                    return to_si(float(value), unit) if unit else float(value)
+                except ValueError:
+                    break
+        if default is None:
+            raise BadFile(f"Row {self.id} of the table {self.topic} does not give {name} as a number.")
+        return default
+
+    def in_its_unit(self, value):
+        """A number of SI in the unit of the row."""
+        unit = self.text("unit")
+        return from_si(value, unit) if unit else value
 
     @property
     def expected(self):

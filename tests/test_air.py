@@ -1,0 +1,89 @@
+"""Moist air: round trips, shapes, order, and what it refuses.
+
+Published values are in tests/published.
+"""
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from dryward import air
+from dryward.checks import OutOfRange
+
+
+@given(st.floats(-100, 200))
+def test_dew_point_undoes_saturation(temperature):
+    assert air.dew_point(air.saturation_vapor_pressure(temperature)) == pytest.approx(temperature, abs=1e-6)
+
+
+@given(st.floats(-100, 200), st.sampled_from(["ice", "water"]))
+def test_dew_point_undoes_saturation_over_one_phase(temperature, over):
+    if over == "ice":
+        temperature = min(temperature, 0.0)
+    if over == "water":
+        temperature = max(temperature, -60.0)
+    pressure = air.saturation_vapor_pressure(temperature, over)
+    assert air.dew_point(pressure, over) == pytest.approx(temperature, abs=1e-6)
+
+
+def test_dew_point_of_an_array_is_that_of_each():
+    temperature = np.linspace(-60, 90, 301).reshape(43, 7)
+    pressure = air.saturation_vapor_pressure(temperature)
+    found = air.dew_point(pressure)
+    assert found.shape == temperature.shape
+    assert found == pytest.approx(temperature, abs=1e-6)
+    assert found[3, 2] == pytest.approx(air.dew_point(float(pressure[3, 2])), abs=1e-9)
+
+
+@given(st.floats(-60, 90), st.floats(0, 1))
+def test_relative_humidity_undoes_vapor_pressure(temperature, share):
+    assert air.relative_humidity(temperature, air.vapor_pressure(temperature, share)) == pytest.approx(share, abs=1e-12)
+
+
+def test_saturation_rises_everywhere():
+    for over in ("auto", "ice", "water"):
+        low, high = {"auto": (-100, 200), "ice": (-100, 0), "water": (-60, 200)}[over]
+        assert np.all(np.diff(air.saturation_vapor_pressure(np.linspace(low, high, 4001), over)) > 0)
+
+
+def test_water_is_above_ice_below_the_triple_point():
+    below = np.linspace(-60, -0.5, 50)
+    assert np.all(air.saturation_vapor_pressure(below, "water") > air.saturation_vapor_pressure(below, "ice"))
+
+
+def test_density_of_vapor():
+    """p = density x gas constant x absolute temperature."""
+    assert air.vapor_density(20.0, 1000.0) * air.VAPOR_GAS_CONSTANT * 293.15 == pytest.approx(1000.0)
+
+
+def test_gas_constants_and_mass_ratio_belong_together():
+    assert pytest.approx(air.MASS_RATIO, rel=5e-6) == air.AIR_GAS_CONSTANT / air.VAPOR_GAS_CONSTANT
+
+
+@pytest.mark.parametrize(
+    ("call", "sentence"),
+    [
+        (lambda: air.saturation_vapor_pressure(250.0), "Temperature is 250 °C; it must be -100 to 200 °C."),
+        (
+            lambda: air.saturation_vapor_pressure(20.0, "snow"),
+            'Saturation is over "auto", "water" or "ice", not "snow".',
+        ),
+        (lambda: air.vapor_pressure(20.0, 1.4), "Relative humidity is 140 %; it must be 0 to 100 %."),
+        (lambda: air.vapor_pressure(np.array([20.0, 300.0]), 0.5), "Temperature is 300 °C"),
+        (lambda: air.relative_humidity(20.0, -1.0), "Vapor pressure is -1 Pa; it must be at least 0 Pa."),
+        (lambda: air.dew_point(0.0), "Vapor pressure is 0 Pa; it must be 0.001 to 1.6e\\+06 Pa."),
+        (lambda: air.dew_point(float("nan")), "Vapor pressure is not a number"),
+        (lambda: air.dew_point(500.0, "snow"), 'Saturation is over "auto", "water" or "ice", not "snow".'),
+        (lambda: air.humidity_ratio(1000.0, 100.0), "Air pressure is 100 Pa; it must be 10000 to 200000 Pa."),
+        (lambda: air.humidity_ratio(2e4, 1e4), "Vapor pressure is 20000 Pa; it must be below the air pressure."),
+        (lambda: air.vapor_density(-300.0, 1.0), "Temperature is -300 °C"),
+        (lambda: air.standard_pressure(20000.0), "Altitude is 20000 m; it must be -5000 to 11000 m."),
+        (lambda: air.moist_air(150.0, 0.5), "Temperature is 150 °C; it must be -60 to 100 °C."),
+        (lambda: air.moist_air(20.0, 0.5, 10.0), "Air pressure is 10 Pa; it must be 10000 to 200000 Pa."),
+        (lambda: air.vapor_pressure("warm", 0.5), "Temperature must be a number, not 'warm'."),
+    ],
+)
+def test_what_it_refuses(call, sentence):
+    with pytest.raises(OutOfRange, match=sentence):
+        call()
