@@ -1,0 +1,394 @@
+"""An air leak: how much air goes through it, and how much water that brings.
+
+For the hourly engine: ``leak.airflow(pressure) / leak.area`` is the flow
+through each square meter of the assembly [m3/s], ``moving_air.density`` turns
+it into kilograms, and `outward_pressure` gives the pressure for a whole year
+of temperatures at once.  Vapor then goes by humidity ratio, which no cooling
+of the air can change.
+"""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from dryward import air
+from dryward.checks import within
+from dryward.physics.layer_flow import LayerFlow, layer_flow, permeance_with_gaps
+from dryward.physics.moving_air import density, orifice_flow, stack_pressure
+from dryward.units import HOUR, KELVIN
+
+__all__ = [
+    "Leak",
+    "Brought",
+    "brought",
+    "natural_airflow",
+    "outward_pressure",
+    "orifice_flow",
+    "stack_pressure",
+    "LayerFlow",
+    "layer_flow",
+    "permeance_with_gaps",
+]
+
+#: Pressure of a blower-door test [Pa].
+TEST_PRESSURE = 50.0
+#: Density of air at 20 degC and standard pressure, on which openings are rated [kg/m3].
+RATED_DENSITY = float(density(20.0 + KELVIN))
+
+
+@dataclass(frozen=True)
+class Brought:
+    """Water that leaking air brings: what `brought` gives.
+
+    Attributes
+    ----------
+    carried : float or array
+        All vapor in the air [kg/s].
+    deposit : float or array
+        The most of it that can stay at the cold plane [kg/s].
+    """
+
+    carried: float
+    deposit: float
+
+
+def brought(flow, indoor, plane_temperature, shrinking=False):
+    """Vapor that leaking room air carries, and the most that can stay behind.
+
+    Parameters
+    ----------
+    flow : float or array
+        Room air that leaks outward [m3/s], 0 to 1000.
+    indoor : weather.Air
+        Room air.
+    plane_temperature : float or array
+        Of the cold plane that the air meets [degC], -100 to 200.
+    shrinking : bool, optional
+        Whether to count that air shrinks as it cools.  The short hand
+        calculation does not, and gives 6 % less from 21 to -7 degC.
+
+    Returns
+    -------
+    Brought
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    Notes
+    -----
+    The most: all air meets the plane, comes to its temperature and leaves
+    saturated.  Part of the real leak goes by too fast or by another way.
+
+    Examples
+    --------
+    >>> from dryward.weather import Air
+    >>> hole = orifice_flow(1.0, 6.4516e-4)  # one square inch at 1 Pa
+    >>> round(brought(hole, Air(21.11, 0.4), -6.67).deposit * 86400 * 150)  # kg in 150 days
+    29
+    """
+    flow = within("Leaking air", flow, 0.0, 1000.0, "m³/s")
+    inside = air.vapor_density(indoor.temperature, indoor.vapor_pressure)
+    held = air.vapor_density(plane_temperature, air.saturation_vapor_pressure(plane_temperature))
+    if shrinking:
+        held = held * (plane_temperature + KELVIN) / (indoor.temperature + KELVIN)
+    deposit = flow * np.maximum(inside - held, 0.0)
+    return Brought(flow * inside, float(deposit) if np.ndim(deposit) == 0 else deposit)
+
+
+@dataclass(frozen=True)
+class Leak:
+    """A leak that follows the power law: flow = coefficient times pressure^exponent.
+
+    Parameters
+    ----------
+    coefficient : float
+        Flow at 1 Pa [m3/s], 0 to 100.
+    exponent : float
+        [-], 0.5 (a wide hole) to 1 (fine cracks).
+    area : float
+        Of the assembly that it is spread over [m2], above 0 to 1e5.
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    References
+    ----------
+    The power law of blower-door testing; an exponent of 0.65 where none is
+    measured, as a public library of building standards has it.
+
+    Examples
+    --------
+    >>> leak = Leak.from_blower_door(3.0, 566.3, 0.2, area=55.74)
+    >>> round(leak.airflow(4.0) * 1000, 1)  # L/s
+    18.3
+    """
+
+    coefficient: float
+    exponent: float = 0.65
+    area: float = 1.0
+
+    def __post_init__(self):
+        put = object.__setattr__
+        put(self, "coefficient", within("Leakage coefficient", self.coefficient, 0.0, 100.0, "m³/s"))
+        put(self, "exponent", within("Leakage exponent", self.exponent, 0.5, 1.0))
+        put(self, "area", within("Area of the leaky assembly", self.area, 0.0, 1e5, "m²", above=True))
+
+    @classmethod
+    def from_blower_door(cls, ach50, volume, share=1.0, exponent=0.65, area=1.0):
+        """The share of a house's leak that lies in one assembly.
+
+        Parameters
+        ----------
+        ach50 : float
+            Air changes at 50 Pa [1/h], 0 to 50.
+        volume : float
+            Of the house [m3], above 0 to 1e5.
+        share : float
+            Part of the leak that lies in this assembly [-], 0 to 1.
+        exponent : float
+            [-], 0.5 to 1.
+        area : float
+            Of the assembly [m2], above 0 to 1e5.
+
+        Returns
+        -------
+        Leak
+
+        Raises
+        ------
+        OutOfRange
+            Outside a range.
+
+        Examples
+        --------
+        >>> house = Leak.from_blower_door(3.0, 400.0)
+        >>> round(house.airflow(50.0) * 3600, 9)
+        1200.0
+        """
+        changes = within("Air changes at 50 Pa", ach50, 0.0, 50.0, "1/h")
+        volume = within("Volume of the house", volume, 0.0, 1e5, "m³", above=True)
+        share = within("Share of the leak", share, 0.0, 1.0, "%")
+        exponent = within("Leakage exponent", exponent, 0.5, 1.0)
+        return cls(share * changes * volume / HOUR / TEST_PRESSURE**exponent, exponent, area)
+
+    @classmethod
+    def from_area(cls, leakage_area, reference=4.0, discharge=1.0, exponent=0.65, area=1.0):
+        """The leak of an effective leakage area: the inverse of `leakage_area`.
+
+        Parameters
+        ----------
+        leakage_area : float
+            [m2], 0 to 10.
+        reference : float
+            Pressure at which the area is rated [Pa], above 0 to 100.
+        discharge : float
+            Discharge coefficient of the rating [-], above 0 to 1.
+        exponent : float
+            [-], 0.5 to 1.
+        area : float
+            Of the assembly [m2], above 0 to 1e5.
+
+        Returns
+        -------
+        Leak
+
+        Raises
+        ------
+        OutOfRange
+            Outside a range.
+
+        Examples
+        --------
+        >>> round(Leak.from_area(0.025).leakage_area(), 6)
+        0.025
+        """
+        size = within("Leakage area", leakage_area, 0.0, 10.0, "m²")
+        reference = within("Reference pressure", reference, 0.0, 100.0, "Pa", above=True)
+        flow = orifice_flow(reference, size, discharge, RATED_DENSITY)
+        exponent = within("Leakage exponent", exponent, 0.5, 1.0)
+        return cls(flow / reference**exponent, exponent, area)
+
+    def airflow(self, pressure):
+        """Air through the leak; it has the sign of the pressure.
+
+        Parameters
+        ----------
+        pressure : float or array
+            Indoor minus outdoor [Pa], -1000 to 1000.
+
+        Returns
+        -------
+        float or array
+            Outward flow, same shape [m3/s].
+
+        Raises
+        ------
+        OutOfRange
+            Outside the range.
+        """
+        push = within("Pressure", pressure, -1000.0, 1000.0, "Pa")
+        flow = np.sign(push) * self.coefficient * np.abs(push) ** self.exponent
+        return float(flow) if np.ndim(flow) == 0 else flow
+
+    def leakage_area(self, reference=4.0, discharge=1.0):
+        """The sharp-edged hole that would leak as much at one pressure.
+
+        Parameters
+        ----------
+        reference : float
+            [Pa], above 0 to 100: 4 for the effective leakage area, 10 for
+            the equivalent one.
+        discharge : float
+            Discharge coefficient of the hole [-], above 0 to 1: 1 for the
+            effective, 0.611 for the equivalent leakage area.
+
+        Returns
+        -------
+        float
+            [m2].
+
+        Raises
+        ------
+        OutOfRange
+            Outside a range.
+
+        References
+        ----------
+        ASTM E779 and CGSB 149.10 give the two references (from memory).
+
+        Examples
+        --------
+        >>> house = Leak.from_blower_door(3.0, 400.0)
+        >>> round(house.leakage_area() * 1e4, 1)  # cm2
+        250.4
+        """
+        reference = within("Reference pressure", reference, 0.0, 100.0, "Pa", above=True)
+        return self.airflow(reference) / orifice_flow(reference, 1.0, discharge, RATED_DENSITY)
+
+    def changes_at_50(self, volume):
+        """Air changes of a house of this volume at 50 Pa [1/h].
+
+        Parameters
+        ----------
+        volume : float
+            [m3], above 0 to 1e5.
+
+        Returns
+        -------
+        float
+
+        Raises
+        ------
+        OutOfRange
+            Outside the range.
+        """
+        volume = within("Volume of the house", volume, 0.0, 1e5, "m³", above=True)
+        return self.airflow(TEST_PRESSURE) * HOUR / volume
+
+    def moisture(self, pressure, indoor, plane_temperature, shrinking=False):
+        """Vapor that the leak brings to each square meter of the assembly.
+
+        Parameters
+        ----------
+        pressure : float or array
+            Indoor minus outdoor [Pa], -1000 to 1000; nothing comes out below 0.
+        indoor : weather.Air
+            Room air.
+        plane_temperature : float or array
+            Of the cold plane that the air meets [degC], -100 to 200.
+        shrinking : bool, optional
+            As in `brought`.
+
+        Returns
+        -------
+        Brought
+            Over the area [kg/(s m2)].
+
+        Raises
+        ------
+        OutOfRange
+            Outside a range.
+
+        Examples
+        --------
+        >>> from dryward.weather import Air
+        >>> leak = Leak.from_blower_door(3.0, 566.3, 0.2, area=55.74)
+        >>> round(leak.moisture(4.0, Air(21.11, 0.4), -6.67).deposit * 86400e3)  # g/m2 day
+        129
+        """
+        outward = np.maximum(self.airflow(pressure), 0.0) / self.area
+        if np.ndim(outward) == 0:
+            outward = float(outward)
+        return brought(outward, indoor, plane_temperature, shrinking)
+
+
+def outward_pressure(height, indoor_temperature, outdoor_temperature, suction=0.0):
+    """Pressure on the assembly from indoors: stack, and what else pulls.
+
+    Parameters
+    ----------
+    height : float or array
+        Above the neutral level [m], -1000 to 1000.
+    indoor_temperature, outdoor_temperature : float or array
+        [degC], -100 to 200.
+    suction : float or array
+        Of fans, wind or vents, outward [Pa], -100 to 100.
+
+    Returns
+    -------
+    float or array
+        Indoor minus outdoor, broadcast shape [Pa].
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    Examples
+    --------
+    >>> round(outward_pressure(3.6576, 21.11, -6.67), 1)
+    4.5
+    """
+    pull = within("Suction", suction, -100.0, 100.0, "Pa")
+    return stack_pressure(height, indoor_temperature, outdoor_temperature) + pull
+
+
+def natural_airflow(ach50, volume, divisor=20.0):
+    """Mean leak of a house in a season, by the rule of thumb.
+
+    Parameters
+    ----------
+    ach50 : float or array
+        Air changes at 50 Pa [1/h], 0 to 50.
+    volume : float
+        [m3], above 0 to 1e5.
+    divisor : float
+        [-], 10 to 35: smaller for cold, tall and windy.
+
+    Returns
+    -------
+    float or array
+        [m3/s].
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    References
+    ----------
+    Common practice: air changes at 50 Pa over 20, with 12 to 30 by climate,
+    height and shelter.
+
+    Examples
+    --------
+    >>> round(natural_airflow(3.0, 566.3) / 4.719474e-4)  # cfm
+    50
+    """
+    changes = within("Air changes at 50 Pa", ach50, 0.0, 50.0, "1/h")
+    volume = within("Volume of the house", volume, 0.0, 1e5, "m³", above=True)
+    return changes * volume / HOUR / within("Divisor", divisor, 10.0, 35.0)

@@ -1,0 +1,460 @@
+"""A vent space: how much outdoor air moves through it, and what it carries off.
+
+For the hourly engine.  Make the `VentSpace` once.  Then either
+
+* before the march, for all hours in one call: ``space.airflow(outdoor,
+  surface, wind)`` with arrays of 8760 (outdoor air, mean of the two faces,
+  wind), which iterates flow and air temperature together (about 20 ms); or
+* within the march, hour by hour, when the faces are unknowns: compile
+  `channel.speed`, `moving_air.density` and `moving_air.viscosity` with
+  ``numba.njit`` and hand them ``space.curve.log_drive``,
+  ``space.curve.log_reynolds`` and ``space.diameter``; the push is ``space.push``
+  written out (`moving_air` has the density), and the air temperature of the
+  step before is good enough for it.
+
+Air of speed v then comes to its faces exponentially: over a length L the
+mean difference is ``(1 - e^-N)/N`` of that at the inlet, N = conductance of
+the faces / heat that the air carries (`Airflow.transfer_units`).
+"""
+
+import math
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+
+from dryward import air
+from dryward.checks import within
+from dryward.physics import channel
+from dryward.physics.free_area import NetFreeArea, net_free_area, ratio_provided
+from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density, film_permeance, viscosity
+from dryward.units import GRAVITY, KELVIN
+
+__all__ = [
+    "VentSpace",
+    "Airflow",
+    "DryingPower",
+    "carrying_limit",
+    "mean_approach",
+    "NetFreeArea",
+    "net_free_area",
+    "ratio_provided",
+]
+
+#: Halvings of the bracket of the air speed: 1e-9 of the fastest possible.
+_HALVINGS = 30
+
+
+def mean_approach(transfer_units):
+    """Mean over a channel of the difference left, when it starts at one.
+
+    Parameters
+    ----------
+    transfer_units : float or array
+        Number of transfer units [-], 0 or more; inf gives 0.
+
+    Returns
+    -------
+    float or array
+        (1 - e^-N)/N, same shape [-].
+
+    Raises
+    ------
+    OutOfRange
+        Below zero.
+
+    Examples
+    --------
+    >>> round(mean_approach(1.0), 4)
+    0.6321
+    """
+    number = within("Number of transfer units", transfer_units, 0.0, math.inf)
+    small = np.maximum(number, 1e-9)  # at N = 0 the limit is 1, reached to 1e-9
+    return _plain(-np.expm1(-small) / small)
+
+
+@dataclass(frozen=True)
+class Airflow:
+    """Air in a vent space: what `VentSpace.airflow` gives, in the shape of its input.
+
+    Attributes
+    ----------
+    flow : float or array
+        From inlet to outlet; below zero when it goes down [m3/s].
+    speed : float or array
+        Mean speed in the channel, same sign [m/s].
+    push : float or array
+        Pressure from warmth and wind together [Pa].
+    reynolds : float or array
+        Reynolds number on twice the gap [-].
+    film : float or array
+        Heat transfer coefficient at each face [W/(m2 K)].
+    transfer_units : float or array
+        Conductance of both faces over the heat that the air carries [-].
+    air_temperature, leaving_temperature : float or array
+        Mean over the length, and where the air leaves [degC].
+    """
+
+    flow: float
+    speed: float
+    push: float
+    reynolds: float
+    film: float
+    transfer_units: float
+    air_temperature: float
+    leaving_temperature: float
+
+
+@dataclass(frozen=True)
+class DryingPower:
+    """What moving air takes off a wet face: what `VentSpace.drying_power` gives.
+
+    Attributes
+    ----------
+    carried : float or array
+        Vapor taken up, over the area of the face; below zero when the air
+        leaves water behind [kg/(s m2)].
+    limit : float or array
+        The same if the air left as humid as the face [kg/(s m2)].
+    leaving_vapor_pressure : float or array
+        [Pa].
+    airflow : Airflow
+    """
+
+    carried: float
+    limit: float
+    leaving_vapor_pressure: float
+    airflow: Airflow
+
+
+@dataclass(frozen=True)
+class VentSpace:
+    """A gap under a deck or a covering, open at the eave and at the ridge.
+
+    Parameters
+    ----------
+    height : float
+        The gap [m], 0.003 to 0.5.
+    length : float
+        From inlet to outlet along the slope [m], 0.1 to 50.
+    slope : float
+        From the horizontal [degrees], 0 to 90.
+    inlet_area, outlet_area : float
+        Net free area over the width [m2], above 0; inf for wide open.
+    width : float
+        Across the slope [m], above 0 to 1000.
+    losses : float
+        Of entry, exit and bends, on the speed in the channel [-], 0 to 100.
+    discharge : float
+        Discharge coefficient of the openings [-], above 0 to 1.
+    wind_coefficient : float
+        Difference of the wind pressure coefficients of inlet and outlet, on
+        the wind speed handed in [-], -2 to 2.
+    roughness : float
+        Of the faces [m], 0 to 0.003.
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    Notes
+    -----
+    The width of the rafter bays is taken as large beside the gap.  The
+    default of `wind_coefficient`, 0.1, is a difference of 0.4 met by half
+    the wind of the weather station; it is an assumption with no source, and
+    real roofs differ widely.  So are the losses: 0.5 for entry and 1 for
+    exit.
+
+    Examples
+    --------
+    >>> space = VentSpace(0.038, 5.0, 30.0, 0.005, 0.005)
+    >>> round(space.airflow(0.0, 5.0).speed, 2)
+    0.05
+    """
+
+    height: float
+    length: float
+    slope: float
+    inlet_area: float = math.inf
+    outlet_area: float = math.inf
+    width: float = 1.0
+    losses: float = 1.5
+    discharge: float = 0.6
+    wind_coefficient: float = 0.1
+    roughness: float = 0.0
+
+    def __post_init__(self):
+        for name, what, low, high, unit, above in _RANGES:
+            object.__setattr__(self, name, within(what, getattr(self, name), low, high, unit, above))
+
+    @property
+    def diameter(self):
+        """Hydraulic diameter, twice the gap [m]."""
+        return 2.0 * self.height
+
+    @property
+    def area(self):
+        """Of one face [m2]."""
+        return self.length * self.width
+
+    @property
+    def rise(self):
+        """Height of the outlet above the inlet [m]."""
+        return self.length * math.sin(math.radians(self.slope))
+
+    @cached_property
+    def curve(self):
+        """How the channel and its openings answer to pressure, a `channel.Curve`."""
+        section = self.height * self.width
+        openings = sum((section / (self.discharge * each)) ** 2 for each in (self.inlet_area, self.outlet_area))
+        return channel.curve(self.length / self.diameter, self.losses + openings, self.roughness / self.diameter)
+
+    def push(self, outdoor_temperature, air_temperature, wind=0.0):
+        """Pressure that drives air from inlet to outlet: warmth and wind.
+
+        Parameters
+        ----------
+        outdoor_temperature, air_temperature : float or array
+            Of outdoor air, and the mean in the channel [degC], -80 to 120.
+        wind : float or array
+            Wind speed [m/s], 0 to 100.
+
+        Returns
+        -------
+        float or array
+            Broadcast shape [Pa].
+
+        Raises
+        ------
+        OutOfRange
+            Outside a range.
+        """
+        return self._push(*_checked(outdoor_temperature, air_temperature, wind))
+
+    def _push(self, outdoor, mean, wind):
+        outside = density(outdoor)
+        return (outside - density(mean)) * GRAVITY * self.rise + 0.5 * outside * self.wind_coefficient * wind**2
+
+    def flow_at(self, outdoor_temperature, air_temperature, wind=0.0):
+        """Flow when the mean temperature of the air in the channel is known.
+
+        Parameters
+        ----------
+        outdoor_temperature, air_temperature : float or array
+            [degC], -80 to 120.
+        wind : float or array
+            Wind speed [m/s], 0 to 100.
+
+        Returns
+        -------
+        float or array
+            From inlet to outlet, over the width, broadcast shape [m3/s].
+
+        Raises
+        ------
+        OutOfRange
+            Outside a range.
+        """
+        outdoor, mean, wind = _checked(outdoor_temperature, air_temperature, wind)
+        return _plain(self._speed(outdoor, mean, wind) * self.height * self.width)
+
+    def _speed(self, outdoor, mean, wind):
+        push = self._push(outdoor, mean, wind)
+        return channel.speed(
+            push, density(mean), viscosity(mean), self.diameter, self.curve.log_drive, self.curve.log_reynolds
+        )
+
+    def _transfer(self, speed, kelvin):
+        """Film at each face and number of transfer units at a speed."""
+        curve, mu = self.curve, viscosity(kelvin)
+        reynolds = np.abs(speed) * self.diameter * density(kelvin) / mu
+        nusselt = np.interp(np.log(reynolds + 1e-30), curve.log_reynolds, curve.nusselt)
+        film = nusselt * mu * AIR_SPECIFIC_HEAT / channel.PRANDTL / self.diameter
+        carried = density(kelvin) * AIR_SPECIFIC_HEAT * np.abs(speed) * self.height
+        return reynolds, film, 2.0 * film * self.length / (carried + 1e-30)
+
+    def airflow(self, outdoor_temperature, surface_temperature, wind=0.0):
+        """Flow and air temperature together, from the warmth of the faces.
+
+        Parameters
+        ----------
+        outdoor_temperature : float or array
+            [degC], -80 to 120.
+        surface_temperature : float or array
+            Mean of the two faces of the channel [degC], -80 to 120.
+        wind : float or array
+            Wind speed [m/s], 0 to 100.
+
+        Returns
+        -------
+        Airflow
+
+        Raises
+        ------
+        OutOfRange
+            Outside a range.
+
+        Notes
+        -----
+        Steady flow.  The air comes to the temperature of the faces
+        exponentially; the speed at which push and resistance agree is found
+        by halving a bracket that always holds it.
+
+        Examples
+        --------
+        >>> VentSpace(0.025, 5.0, 30.0).airflow(10.0, 0.0).flow < 0  # cold faces: down and out at the eave
+        True
+        """
+        outdoor, faces, wind = _checked(outdoor_temperature, surface_temperature, wind)
+        outdoor, faces, wind = np.broadcast_arrays(outdoor, faces, wind)
+
+        def mean(speed):
+            units = self._transfer(speed, outdoor)[2]
+            return faces + (outdoor - faces) * -np.expm1(-units) / units
+
+        # The air is between outdoors and the faces, so the push lies between
+        # theirs; twice the larger speed leaves room for its viscosity.
+        bound = np.maximum(np.abs(self._speed(outdoor, faces, wind)), np.abs(self._speed(outdoor, outdoor, wind)))
+        low, high = -2.0 * bound - 1e-9, 2.0 * bound + 1e-9
+        for _ in range(_HALVINGS):
+            middle = 0.5 * (low + high)
+            faster = self._speed(outdoor, mean(middle), wind) > middle
+            low, high = np.where(faster, middle, low), np.where(faster, high, middle)
+        speed = 0.5 * (low + high)
+        warm = mean(speed)
+        reynolds, film, units = self._transfer(speed, outdoor)
+        leaving = faces + (outdoor - faces) * np.exp(-units)
+        found = (
+            speed * self.height * self.width,
+            speed,
+            self._push(outdoor, warm, wind),
+            reynolds,
+            film,
+            units,
+            warm - KELVIN,
+            leaving - KELVIN,
+        )
+        return Airflow(*(_plain(each) for each in found))
+
+    def drying_power(self, outdoor, surface_temperature=None, wind=0.0, surface_humidity=1.0):
+        """What the air takes off one wet face along its length.
+
+        Parameters
+        ----------
+        outdoor : weather.Air
+            Outdoor air; one or many.
+        surface_temperature : float or array, optional
+            Of the faces [degC], -80 to 120; otherwise that of outdoor air.
+        wind : float or array
+            Wind speed [m/s], 0 to 100.
+        surface_humidity : float or array
+            Relative humidity at the wet face [-], 0 to 1.
+
+        Returns
+        -------
+        DryingPower
+
+        Raises
+        ------
+        OutOfRange
+            Outside a range.
+
+        Notes
+        -----
+        The vapor pressure of the air comes to that of the face
+        exponentially, as its temperature does.  The film lets vapor through
+        as it lets heat through (Lewis).  The face keeps its temperature:
+        the heat that evaporation needs comes from elsewhere.
+
+        Examples
+        --------
+        >>> from dryward.weather import Air
+        >>> power = VentSpace(0.038, 5.0, 30.0).drying_power(Air(-6.67, 0.8), -5.0, wind=3.0)
+        >>> 0 < power.carried < power.limit
+        True
+        """
+        faces = outdoor.temperature if surface_temperature is None else surface_temperature
+        moving = self.airflow(outdoor.temperature, faces, wind)
+        wet = air.vapor_pressure(faces, surface_humidity)
+        dry = outdoor.vapor_pressure
+        # Vapor that the air carries for each Pa, and that the film passes for each Pa [kg/(s Pa)].
+        carries = np.abs(moving.flow) / (air.VAPOR_GAS_CONSTANT * (moving.air_temperature + KELVIN))
+        passes = film_permeance(moving.film, moving.air_temperature) * self.area
+        share = -np.expm1(-passes / (carries + 1e-30))
+        limit = carries * (wet - dry) / self.area
+        return DryingPower(*(_plain(each) for each in (limit * share, limit, dry + (wet - dry) * share)), moving)
+
+
+_RANGES = (
+    ("height", "Height of the gap", 0.003, 0.5, "m", False),
+    ("length", "Length of the vent space", 0.1, 50.0, "m", False),
+    ("slope", "Slope", 0.0, 90.0, "degrees", False),
+    ("inlet_area", "Inlet area", 0.0, math.inf, "m²", True),
+    ("outlet_area", "Outlet area", 0.0, math.inf, "m²", True),
+    ("width", "Width of the vent space", 0.0, 1000.0, "m", True),
+    ("losses", "Sum of the losses", 0.0, 100.0, "", False),
+    ("discharge", "Discharge coefficient", 0.0, 1.0, "", True),
+    ("wind_coefficient", "Wind pressure coefficient", -2.0, 2.0, "", False),
+    ("roughness", "Roughness", 0.0, 0.003, "m", False),
+)
+
+
+def _plain(value):
+    """A float where there is only one number."""
+    return float(value) if np.ndim(value) == 0 else value
+
+
+def _checked(outdoor, other, wind):
+    return (
+        within("Outdoor temperature", outdoor, -80.0, 120.0, "°C") + KELVIN,
+        within("Temperature in the vent space", other, -80.0, 120.0, "°C") + KELVIN,
+        within("Wind speed", wind, 0.0, 100.0, "m/s"),
+    )
+
+
+def carrying_limit(gap, speed, length, outdoor, warming=0.0):
+    """The most that vent air can carry off: it leaves saturated.
+
+    Parameters
+    ----------
+    gap : float or array
+        Height of the vent space [m], above 0 to 1.
+    speed : float or array
+        Of the air in it [m/s], 0 to 20.
+    length : float or array
+        From inlet to outlet [m], above 0 to 100.
+    outdoor : weather.Air
+        Air that comes in.
+    warming : float or array
+        How much warmer it leaves [K], -30 to 60.
+
+    Returns
+    -------
+    float or array
+        Vapor for each area of roof, broadcast shape [kg/(s m2)]; below zero
+        when it leaves so cold that it drops water.
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    Notes
+    -----
+    Flow times (vapor density at saturation where it leaves - vapor density
+    that comes in), over the length.  Every cubic meter is counted as one,
+    warmed or not.
+
+    Examples
+    --------
+    >>> from dryward.weather import Air
+    >>> round(carrying_limit(0.0381, 0.1, 5.0, Air(-6.667, 0.8)) * 86400e3)  # g/m2 day
+    37
+    """
+    gap = within("Height of the gap", gap, 0.0, 1.0, "m", above=True)
+    speed = within("Air speed", speed, 0.0, 20.0, "m/s")
+    length = within("Length of the vent space", length, 0.0, 100.0, "m", above=True)
+    leaving = outdoor.temperature + within("Warming of the vent air", warming, -30.0, 60.0, "K")
+    most = air.vapor_density(leaving, air.saturation_vapor_pressure(leaving))
+    return gap * speed / length * (most - air.vapor_density(outdoor.temperature, outdoor.vapor_pressure))
