@@ -1,0 +1,76 @@
+"""Room air, monthly means and a weather file against published and hand-made numbers."""
+
+from functools import cache
+from importlib.resources import as_file, files
+
+from dryward import air, weather
+from dryward.evidence import table
+from dryward.weather import Air, MonthlyClimate, indoor
+
+
+def _same(row):
+    """A climate with the row's outdoor air in every month."""
+    return MonthlyClimate([row.given("temperature")] * 12, [row.given("humidity", 0.5)] * 12)
+
+
+def _room(rule, row):
+    """Temperature and relative humidity that a rule for room air gives."""
+    temperature, vapor = (float(values[0]) for values in rule.at(_same(row)))
+    return temperature, air.relative_humidity(temperature, vapor)
+
+
+def _class(row):
+    return indoor.humidity_class(int(row.given("class")))
+
+
+def _house(row):
+    outdoor = Air(row.given("temperature"), row.given("humidity"))
+    return indoor.steady_humidity(row.given("production"), row.given("air"), outdoor, row.given("room"))
+
+
+@cache
+def _file():
+    with as_file(files("dryward.evidence") / "data" / "typical-year-45N-8E.epw.gz") as path:
+        return weather.read_epw(path)
+
+
+def _month(row):
+    return int(row.given("month")) - 1
+
+
+_SI = {
+    "monthly vapor pressure": lambda row: _same(row).vapor_pressure[0],
+    "class room vapor pressure": lambda row: _class(row).at(_same(row))[1][0],
+    "class room humidity": lambda row: _room(_class(row), row)[1],
+    "dwelling temperature": lambda row: _room(indoor.by_outdoor_temperature(), row)[0],
+    "dwelling humidity, normal": lambda row: _room(indoor.by_outdoor_temperature("normal"), row)[1],
+    "dwelling humidity, high": lambda row: _room(indoor.by_outdoor_temperature("high"), row)[1],
+    "design humidity": lambda row: _room(indoor.by_daily_mean(), row)[1],
+    "design temperature": lambda row: _room(indoor.by_daily_mean(row.given("conditioned") > 0), row)[0],
+    "moisture by bedrooms": lambda row: indoor.moisture_by_bedrooms(int(row.given("bedrooms"))),
+    # Per kg/s and m3/s; asked at a size of house the kit allows.
+    "balance factor": lambda row: indoor.vapor_excess(1e-3, 1.0, row.given("temperature")) * 1e3,
+    "house humidity": _house,
+    "file temperature": lambda row: _file().monthly().temperature[_month(row)],
+    "file vapor pressure": lambda row: _file().monthly().vapor_pressure[_month(row)],
+    "file year ghi": lambda row: _file().global_horizontal.mean(),
+    "file year dni": lambda row: _file().direct_normal.mean(),
+    "file year dhi": lambda row: _file().diffuse_horizontal.mean(),
+    "file year sky": lambda row: _file().sky_longwave.mean(),
+}
+_ANSWERS = {name: lambda row, ask=ask: row.in_its_unit(ask(row)) for name, ask in _SI.items()}
+
+
+def checks():
+    """The checks of this topic, computed now.
+
+    Yields
+    ------
+    Check
+
+    Raises
+    ------
+    BadFile
+        When the table cannot be read or a row cannot be computed.
+    """
+    return table.answer("weather", _ANSWERS)
