@@ -5,7 +5,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from dryward import air
-from dryward.checks import within
+from dryward.checks import OutOfRange, within
 from dryward.physics.hull import tight_line
 from dryward.physics.humidity_state import settle
 from dryward.physics.ladder import ladder
@@ -60,7 +60,7 @@ def rates(assembly, wet_layer, indoor, outdoor, relative_humidity=1.0):
     UnknownName
         When there is no such layer.
     OutOfRange
-        For a humidity out of range.
+        For a humidity out of range, or a layer beyond a vent space.
     NotConverged
         When a membrane on the way finds no steady permeance.
 
@@ -84,7 +84,8 @@ def rates(assembly, wet_layer, indoor, outdoor, relative_humidity=1.0):
     names = [layer.name for layer in assembly.inner_layers]
     if wet_layer not in names:
         assembly.layer(wet_layer)  # a plain sentence for a name that is not there
-    place = names.index(wet_layer) if wet_layer in names else len(names) - 1
+        raise OutOfRange(f"The layer {wet_layer} lies beyond the vent space: it dries into the vent air itself.")
+    place = names.index(wet_layer)
     rungs_r = np.concatenate(((0.0,), np.cumsum(steps.heat)))
     span = indoor.temperature - outdoor.temperature
     temperature = indoor.temperature - span * rungs_r / rungs_r[-1]

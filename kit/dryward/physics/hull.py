@@ -79,6 +79,37 @@ def tight_line(resistance, ceiling, start, end):
     return pressure, vertices
 
 
+def tight_line_through(resistance, ceiling, start, end, held=()):
+    """The same line when some rungs hold water and so stay at saturation.
+
+    Parameters
+    ----------
+    resistance, ceiling, start, end
+        As in `tight_line`.
+    held : sequence of int
+        Rungs at saturation, rising, the two ends not among them.
+
+    Returns
+    -------
+    pressure, vertices
+        As in `tight_line`; every held rung is a vertex.
+    """
+    if not held:
+        return tight_line(resistance, ceiling, start, end)
+    stops = [0, *held, len(resistance) - 1]
+    pressure, vertices = [start], [0]
+    for a, b in pairwise(stops):
+        p, bends = tight_line(
+            resistance[a : b + 1],
+            ceiling[a : b + 1],
+            start if a == 0 else ceiling[a],
+            end if b == stops[-1] else ceiling[b],
+        )
+        pressure += p[1:]
+        vertices += [a + k for k in bends[1:]]
+    return pressure, vertices
+
+
 def tight_lines(resistance, ceiling, start, end):
     """The pressures along many lines at once.
 

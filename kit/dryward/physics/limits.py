@@ -133,7 +133,7 @@ def safe_ranges(assembly, indoor, outdoor, variables, criterion="stays dry"):
     >>> from dryward.weather import Air
     >>> board = Material("board", "board", 640, 1090, 0.16, 5e-11)
     >>> wall = Assembly("wall", [Layer(board, 0.016)])
-    >>> found = safe_ranges(wall, Air(20, 0.3), Air(10, 0.8), {"outdoor_temperature": [-20, 15]})
+    >>> found = safe_ranges(wall, Air(20, 0.3), Air(10, 0.8), {"outdoor_temperature": [-40, 15]})
     >>> found["outdoor_temperature"].holds.tolist()
     [False, True]
     """

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from dryward import air
-from dryward.physics.hull import tight_line
+from dryward.physics.hull import tight_line_through
 from dryward.physics.humidity_state import settle, settle_one
 from dryward.physics.ladder import ladder
 from dryward.physics.sweep import Sweep, sweep
@@ -92,7 +92,7 @@ class Profile:
     @property
     def gain(self):
         """Water gained at all wet planes [kg/(s m2)]."""
-        return sum(plane.rate for plane in self.wet_planes)
+        return sum((plane.rate for plane in self.wet_planes), 0.0)
 
     @property
     def wettest(self):
@@ -196,7 +196,7 @@ def profile(assembly, indoor, outdoor, saturation=None):
     )
 
 
-def settled(steps, ceiling, start, end):
+def settled(steps, ceiling, start, end, held=()):
     """Piece resistances and the vapor line that agree with each other.
 
     Parameters
@@ -206,6 +206,8 @@ def settled(steps, ceiling, start, end):
         Saturation pressure at the rungs [Pa].
     start, end : float
         Vapor pressures of the two airs [Pa].
+    held : sequence of int, optional
+        Rungs that hold water, and so stay at saturation.
 
     Returns
     -------
@@ -232,7 +234,7 @@ def settled(steps, ceiling, start, end):
         for piece in pieces:
             total += piece
             z.append(total)
-        line = (z, *tight_line(z, ceiling, start, end))
+        line = (z, *tight_line_through(z, ceiling, start, end, held))
         p = line[1]
         return [0.5 * (p[a.first] / ceiling[a.first] + p[a.last] / ceiling[a.last]) for a in steps.answering]
 

@@ -236,14 +236,18 @@ def _summary(shape, steps, answering, temperature, ceiling, z, pressure, heat_fl
     passed = np.where(gap > 0, flux, 0.0)
     bend = np.where(gap[:, 1:] > 0, passed[:, :-1] - passed[:, 1:], 0.0)
     wet = touching & (bend > np.maximum(1e-12, 1e-9 * scale[:, None]))
+    # A surface below the dew point with no film resistance before it takes
+    # vapor without limit.
+    sweats = (gap[:, 0] <= 0) & (fall[:, 0] > 0)
+    flux_in = np.where(sweats, np.inf, flux_in)
     inner = rh[:, 1:-1]
     wettest = 1 + np.argmax(inner, axis=1)
     return Sweep(
-        gain=np.where(wet.any(axis=1), flux_in - flux_out, 0.0).reshape(shape),
+        gain=np.where(wet.any(axis=1) | sweats, flux_in - flux_out, 0.0).reshape(shape),
         highest_relative_humidity=inner.max(axis=1).reshape(shape),
         highest_depth=steps.depth[wettest].reshape(shape),
         wettest=wettest.reshape(shape),
-        wet_planes=wet.sum(axis=1).reshape(shape),
+        wet_planes=(wet.sum(axis=1) + sweats).reshape(shape),
         dew_point_depth=_dew_point_depths(temperature, steps.depth, pressure[:, 0]).reshape(shape),
         heat_flux=heat_flux.reshape(shape),
         vapor_flux_in=flux_in.reshape(shape),

@@ -1,0 +1,229 @@
+"""Twelve months: what gathers in winter, what leaves in summer, what is left.
+
+The balance of ISO 13788: each month is one steady state; water gathers where
+the vapor line touches saturation, and a plane that holds water stays at
+saturation until it has given it back.  It starts, dry, with the first month
+that wets.  Left out: storage in the materials, air leaks, liquid flow, sun.
+"""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from dryward import air
+from dryward.physics.ladder import ladder
+from dryward.physics.steady import LEAST_RATE, settled
+from dryward.units import DAY
+from dryward.weather.monthly import DAYS
+
+
+@dataclass(frozen=True)
+class Plane:
+    """A plane that is wet in some month.
+
+    Attributes
+    ----------
+    depth : float [m] from the room-side face
+    inner_layer, outer_layer : str
+        What it lies between.
+    """
+
+    depth: float
+    inner_layer: str
+    outer_layer: str
+
+
+@dataclass(frozen=True)
+class Months:
+    """A year of wetting and drying, month by month in the order counted.
+
+    Attributes
+    ----------
+    month : tuple of int (12)
+        1 to 12, starting with the first month that wets.
+    planes : tuple of Plane
+    condensed, evaporated : ndarray (12, planes) [kg/m2]
+        Both 0 or more.
+    held : ndarray (12, planes) [kg/m2]
+        At the end of each month.
+    dried_within : ndarray of bool (12, planes)
+        Planes that lost their last water before the month's end; what they
+        could have lost after that is not counted.
+    peak : float [kg/m2]
+        The most held at all planes together.
+    peak_month : int or None
+    dries_out : bool
+        Whether nothing is held at the year's end.
+    growth : float [kg/m2]
+        Held at the end of a second year, minus the first.
+    """
+
+    month: tuple
+    planes: tuple
+    condensed: np.ndarray
+    evaporated: np.ndarray
+    held: np.ndarray
+    dried_within: np.ndarray
+    peak: float
+    peak_month: int | None
+    dries_out: bool
+    growth: float
+
+    @property
+    def left(self):
+        """Held at all planes at the end of the first year [kg/m2]."""
+        return float(self.held[-1].sum()) if self.planes else 0.0
+
+    @property
+    def verdict(self):
+        """One of "no wetting", "dries", "holds" and "grows"."""
+        if not self.planes:
+            return "no wetting"
+        if self.dries_out:
+            return "dries"
+        return "grows" if self.growth > 1e-3 * self.left else "holds"
+
+
+def balance(assembly, climate, indoor, saturation=None):
+    """Wetting and drying over twelve months.
+
+    Parameters
+    ----------
+    assembly : Assembly
+    climate : MonthlyClimate
+    indoor : Air or an indoor rule
+        The same room air all year, or one of `weather.indoor`.
+    saturation : callable, optional
+        As in `steady.profile`.
+
+    Returns
+    -------
+    Months
+
+    Raises
+    ------
+    NotConverged
+        When a membrane finds no steady permeance in some month.
+
+    Notes
+    -----
+    Months have 31, 28, 31 ... days.  A plane that dries within a month is
+    set to nothing at its end.
+
+    References
+    ----------
+    ISO 13788:2012, clause 6 (read in secondary sources).
+
+    Examples
+    --------
+    >>> from dryward.building import Assembly, Layer, Material
+    >>> from dryward.weather import Air, MonthlyClimate
+    >>> board = Material("board", "board", 640, 1090, 0.16, 5e-11)
+    >>> wall = Assembly("wall", [Layer(board, 0.016)])
+    >>> balance(wall, MonthlyClimate([15.0] * 12, [0.7] * 12), Air(20, 0.4)).verdict
+    'no wetting'
+    """
+    months = _Year(assembly, climate, indoor, saturation or air.saturation_vapor_pressure, saturation is not None)
+    order = months.order()
+    if order is None:
+        nothing = np.zeros((12, 0))
+        return Months(tuple(range(1, 13)), (), nothing, nothing, nothing, nothing.astype(bool), 0.0, None, True, 0.0)
+    first = months.run(order, {})
+    growth = 0.0
+    if sum(first[-1].held.values()) > 0:
+        second = months.run(order, first[-1].held)
+        growth = sum(second[-1].held.values()) - sum(first[-1].held.values())
+    return _months(months.steps, order, first, growth)
+
+
+@dataclass
+class _Month:
+    condensed: dict
+    evaporated: dict
+    held: dict
+    dried: set
+
+
+class _Year:
+    """The twelve steady states of one assembly."""
+
+    def __init__(self, assembly, climate, indoor, saturation, worked_otherwise):
+        self.steps = ladder(assembly)
+        outdoors = np.asarray(climate.temperature, dtype=float)
+        if hasattr(indoor, "at"):
+            indoors, start = indoor.at(climate)
+        else:
+            indoors = np.full(12, float(indoor.temperature))
+            start = saturation(indoors) * indoor.relative_humidity
+        rungs_r = np.concatenate(((0.0,), np.cumsum(self.steps.heat)))
+        temperature = indoors[:, None] - np.outer(indoors - outdoors, rungs_r / rungs_r[-1])
+        self.ceiling = saturation(temperature)
+        self.start = np.asarray(start, dtype=float)
+        self.end = self.ceiling[:, -1] * climate.relative_humidity if worked_otherwise else climate.vapor_pressure
+
+    def rates(self, month, held):
+        """Rate at each wet rung [kg/(s m2)], negative where held water leaves."""
+        rungs = sorted(held)
+        _, (z, p, vertices) = settled(
+            self.steps, self.ceiling[month].tolist(), float(self.start[month]), float(self.end[month]), rungs
+        )
+        found = {}
+        for a, k, b in zip(vertices, vertices[1:], vertices[2:], strict=False):
+            if z[k] > z[a] and z[b] > z[k]:
+                rate = (p[a] - p[k]) / (z[k] - z[a]) - (p[k] - p[b]) / (z[b] - z[k])
+                if rate > LEAST_RATE or k in held:
+                    found[k] = rate
+        return found
+
+    def order(self):
+        """Months from the first that wets; None when none does."""
+        wets = [any(rate > 0 for rate in self.rates(month, {}).values()) for month in range(12)]
+        if not any(wets):
+            return None
+        if all(wets):  # no dry start to be had: begin after the month with the least drive
+            first = (int(np.argmin(self.start - self.end)) + 1) % 12
+        else:
+            first = next(m for m in range(12) if wets[m] and not wets[m - 1])
+        return tuple((first + k) % 12 for k in range(12))
+
+    def run(self, order, held):
+        """One year from what is held at its start: rung -> kg/m2."""
+        year = []
+        for month in order:
+            seconds = float(DAYS[month]) * DAY
+            now = _Month({}, {}, dict(held), set())
+            for rung, rate in self.rates(month, held).items():
+                change, had = rate * seconds, held.get(rung, 0.0)
+                if had + change <= 0:
+                    now.dried.add(rung)
+                    now.evaporated[rung] = had
+                    now.held.pop(rung, None)
+                else:
+                    (now.condensed if change > 0 else now.evaporated)[rung] = abs(change)
+                    now.held[rung] = had + change
+            held = now.held
+            year.append(now)
+        return year
+
+
+def _months(steps, order, year, growth):
+    rungs = sorted({rung for month in year for rung in (*month.condensed, *month.evaporated)})
+
+    def table(what):
+        return np.array([[getattr(month, what).get(rung, 0.0) for rung in rungs] for month in year])
+
+    held = table("held")
+    total = held.sum(axis=1)
+    top = int(np.argmax(total))
+    return Months(
+        month=tuple(month + 1 for month in order),
+        planes=tuple(Plane(float(steps.depth[rung]), *steps.beside(rung)) for rung in rungs),
+        condensed=table("condensed"),
+        evaporated=table("evaporated"),
+        held=held,
+        dried_within=np.array([[rung in month.dried for rung in rungs] for month in year]),
+        peak=float(total[top]),
+        peak_month=order[top] + 1,
+        dries_out=bool(total[-1] <= 0),
+        growth=float(growth),
+    )

@@ -1,0 +1,94 @@
+"""Twelve months: order, balance, verdicts, two planes, and what is left."""
+
+import numpy as np
+import pytest
+from roofs import VARIABLE, perm, sheet, vault
+
+from dryward.building import Assembly, FixedMembrane, Layer, Material
+from dryward.physics import monthly
+from dryward.units import DAY
+from dryward.weather import Air, MonthlyClimate
+
+COLD = MonthlyClimate([-10, -8, -2, 5, 11, 16, 19, 18, 13, 7, 0, -7], [0.8] * 12)
+BITTER = MonthlyClimate([-25, -24, -20, -15, -10, -7, -5, -6, -10, -15, -20, -24], [0.8] * 12)
+ROOM = Air(21, 0.45)
+
+
+def test_what_comes_goes_or_stays():
+    year = monthly.balance(vault(sheet(1), 1.5, 0.6), COLD, ROOM)
+    came, went = year.condensed.sum(axis=0), year.evaporated.sum(axis=0)
+    assert came - went == pytest.approx(year.held[-1], abs=1e-12)
+    assert np.all(year.condensed >= 0)
+    assert np.all(year.evaporated >= 0)
+    assert np.all(year.held >= 0)
+    running = np.cumsum(year.condensed - year.evaporated, axis=0)
+    assert running == pytest.approx(year.held, abs=1e-12)
+    assert year.peak == pytest.approx(year.held.sum(axis=1).max())
+
+
+def test_it_starts_dry_with_the_first_month_that_wets():
+    year = monthly.balance(vault(sheet(1), 1.5, 0.6), COLD, ROOM)
+    assert year.condensed[0].sum() > 0
+    assert year.month[0] in (10, 11)
+    assert sorted(year.month) == list(range(1, 13))
+    assert year.verdict == "dries"
+    assert year.peak_month in (2, 3, 4)
+
+
+def test_no_wetting_says_none():
+    year = monthly.balance(vault(VARIABLE), COLD, Air(21, 0.3))
+    assert year.verdict == "no wetting"
+    assert year.planes == ()
+    assert year.left == 0.0
+    assert year.peak_month is None
+
+
+def test_a_roof_that_does_not_dry_says_by_how_much_it_grows():
+    year = monthly.balance(vault(sheet(3), 0.1), BITTER, ROOM)
+    assert year.verdict == "grows"
+    assert not year.dries_out
+    assert year.growth == pytest.approx(year.left, rel=1e-6)  # the same again: it never dries
+
+
+def test_months_count_their_days():
+    """A climate that never changes: each month in proportion to its days."""
+    still = MonthlyClimate([-10.0] * 12, [0.8] * 12)
+    year = monthly.balance(vault(sheet(3), 0.1), still, ROOM)
+    by_month = dict(zip(year.month, year.condensed.sum(axis=1), strict=True))
+    assert by_month[1] / by_month[2] == pytest.approx(31 / 28, rel=1e-12)
+    assert by_month[4] / by_month[3] == pytest.approx(30 / 31, rel=1e-12)
+    from dryward.physics import steady
+
+    rate = steady.profile(vault(sheet(3), 0.1), ROOM, Air(-10.0, 0.8)).gain
+    assert by_month[1] == pytest.approx(rate * 31 * DAY, rel=1e-9)
+
+
+def test_two_planes_wet_at_once():
+    wool = Material("wool", "wool", 40, 840, 0.04, 1.9e-10)
+    layers = [
+        Layer(wool, 0.10, "in"),
+        Layer(FixedMembrane(perm(2)), name="middle"),
+        Layer(wool, 0.10, "out"),
+        Layer(FixedMembrane(perm(0.05)), name="skin"),
+    ]
+    year = monthly.balance(Assembly("two", layers), COLD, Air(22, 0.6))
+    assert len(year.planes) == 2
+    january = year.month.index(1)
+    assert np.all(year.condensed[january] > 0)
+
+
+def test_water_held_keeps_its_plane_at_saturation_in_spring():
+    """Drying goes on after wetting ends, at the rate of a saturated plane."""
+    year = monthly.balance(vault(sheet(1), 1.5, 0.6), COLD, ROOM)
+    drying = np.flatnonzero(year.evaporated.sum(axis=1) > 0)
+    assert len(drying) >= 1
+    assert np.all(year.condensed[drying].sum(axis=1) == 0)
+    assert year.dried_within.any()
+
+
+def test_the_rooms_own_rule_is_followed():
+    class Rule:
+        def at(self, climate):
+            return np.full(12, 21.0), np.full(12, 200.0)
+
+    assert monthly.balance(vault(sheet(3), 1.5), COLD, Rule()).verdict == "no wetting"
