@@ -1,0 +1,334 @@
+"""Mold index: how far mold grows on a surface, from its temperature and humidity.
+
+The scale: 0 none; 1 seen with a microscope; 2 over a tenth of what the
+microscope shows; 3 seen by eye; 4 over a tenth; 5 over half; 6 nearly all.
+An index is a sign of favorable weather for mold on a kind of surface.  It is
+no test of a real surface, and none of health.
+"""
+
+import math
+
+import numpy as np
+
+from dryward.checks import OutOfRange, within
+from dryward.physics.mold_sensitivity import SENSITIVITIES, Sensitivity, sensitivity
+from dryward.units import DAY, HOUR
+
+__all__ = [
+    "SENSITIVITIES",
+    "Sensitivity",
+    "sensitivity",
+    "index",
+    "critical_humidity",
+    "weeks_to_start",
+    "weeks_to_sight",
+    "highest_index",
+    "speed_when_visible",
+]
+
+#: Mold grows between these temperatures [degC]; Hukka and Viitanen 1999.
+COLDEST_GROWTH, WARMEST_GROWTH = 0.0, 50.0
+#: The critical humidity is a cubic up to here [degC], then the lowest of the class.
+_LEVEL_FROM = 20.0
+#: Decline on pine in [1/h]: for the first hours, between, and from then on; and where they change [h].
+_DECLINE = -0.032 / 24.0, 0.0, -0.016 / 24.0
+_DECLINE_HOURS = 6.0, 24.0
+#: Steepness of the approach to the highest index [-].
+_APPROACH = 2.3
+_WEEK = 7.0 * DAY
+
+
+def critical_humidity(temperature, lowest=0.8):
+    """Relative humidity below which mold does not grow.
+
+    Parameters
+    ----------
+    temperature : float or array
+        Of the surface [degC], -60 to 95; growth needs 0 to 50.
+    lowest : float
+        Lowest humidity of the sensitivity class [-], 0 to 1.
+
+    Returns
+    -------
+    float or array
+        Same shape [-]; above 1 far below freezing, where nothing grows.
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    References
+    ----------
+    Hukka and Viitanen 1999, with the lowest humidity of Ojanen et al. 2010,
+    as quoted in Austrian course notes.
+
+    Examples
+    --------
+    >>> round(critical_humidity(5.0), 5)
+    0.88016
+    """
+    t = within("Surface temperature", temperature, -60.0, 95.0, "°C")
+    floor = within("Lowest humidity of the class", lowest, 0.0, 1.0, "%")
+    cubic = ((-0.00267 * t + 0.160) * t - 3.13) * t + 100.0
+    found = np.where(t > _LEVEL_FROM, floor, np.maximum(cubic / 100.0, floor))
+    return float(found) if np.ndim(t) == 0 else found
+
+
+def _weeks(temperature, relative_humidity, powers, start, wood, sawn):
+    t = within("Surface temperature", temperature, COLDEST_GROWTH, WARMEST_GROWTH, "°C", above=True)
+    rh = within("Relative humidity", relative_humidity, 0.0, 1.0, "%", above=True) * 100.0
+    return np.exp(-powers[0] * np.log(t) - powers[1] * np.log(rh) + wood + sawn + start)
+
+
+def _species(species):
+    if species not in ("pine", "spruce"):
+        raise OutOfRange(f'The wood is "pine" or "spruce", not "{str(species)[:40]}".')
+    return 1.0 if species == "spruce" else 0.0
+
+
+def weeks_to_start(temperature, relative_humidity, species="pine", kiln_dried=False):
+    """Weeks of steady air until the index reaches 1.
+
+    Parameters
+    ----------
+    temperature : float or array
+        [degC], above 0 to 50.
+    relative_humidity : float or array
+        [-], above 0 to 1; meant above the critical humidity.
+    species : {"pine", "spruce"}
+    kiln_dried : bool
+        Whether the surface is as it left the kiln, not sawn after it.
+
+    Returns
+    -------
+    float or array
+        Broadcast shape [weeks].
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range, or for another wood.
+
+    References
+    ----------
+    Hukka and Viitanen 1999, as quoted in Austrian course notes.
+
+    Examples
+    --------
+    >>> round(float(weeks_to_start(20.0, 0.9)), 3)
+    4.202
+    """
+    w, sq = _species(species), 1.0 if kiln_dried else 0.0
+    return _weeks(temperature, relative_humidity, (0.68, 13.9), 66.02, 0.14 * w, -0.33 * sq)
+
+
+def weeks_to_sight(temperature, relative_humidity, species="pine"):
+    """Weeks of steady air until the index reaches 3, mold that the eye sees.
+
+    Parameters
+    ----------
+    temperature : float or array
+        [degC], above 0 to 50.
+    relative_humidity : float or array
+        [-], above 0 to 1; meant above the critical humidity.
+    species : {"pine", "spruce"}
+
+    Returns
+    -------
+    float or array
+        Broadcast shape [weeks].
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range, or for another wood.
+
+    References
+    ----------
+    Hukka and Viitanen 1999, as quoted in Austrian course notes.
+
+    Examples
+    --------
+    >>> round(float(weeks_to_sight(20.0, 0.9)), 3)
+    7.734
+    """
+    return _weeks(temperature, relative_humidity, (0.74, 12.72), 61.50, 0.06 * _species(species), 0.0)
+
+
+def speed_when_visible(temperature, relative_humidity, species="pine"):
+    """How many times faster the index grows above 1 than below, on wood.
+
+    Parameters
+    ----------
+    temperature : float or array
+        [degC], above 0 to 50.
+    relative_humidity : float or array
+        [-], above 0 to 1.
+    species : {"pine", "spruce"}
+
+    Returns
+    -------
+    float or array
+        2 / (weeks to sight / weeks to start - 1) [-].
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range, or for another wood.
+
+    References
+    ----------
+    Hukka and Viitanen 1999, as quoted in Austrian course notes.
+
+    Examples
+    --------
+    >>> round(float(speed_when_visible(20.0, 0.9)), 4)
+    2.3796
+    """
+    start = weeks_to_start(temperature, relative_humidity, species)
+    return 2.0 / (weeks_to_sight(temperature, relative_humidity, species) / start - 1.0)
+
+
+def highest_index(temperature, relative_humidity, sensitivity="very sensitive"):
+    """The index that steady air can bring, given time.
+
+    Parameters
+    ----------
+    temperature : float or array
+        [degC], -60 to 95.
+    relative_humidity : float or array
+        [-], 0 to 1.
+    sensitivity : str or Sensitivity
+        A key of `SENSITIVITIES`, or your own.
+
+    Returns
+    -------
+    float or array
+        Broadcast shape [-]: 0 below the critical humidity, 6 at most.
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+    UnknownName
+        For an unknown class.
+
+    References
+    ----------
+    Hukka and Viitanen 1999; Ojanen et al. 2010 for the classes.
+
+    Examples
+    --------
+    >>> round(highest_index(20.0, 0.9), 4)
+    3.995
+    """
+    kind = _kind(sensitivity)
+    critical = critical_humidity(temperature, kind.lowest_humidity)
+    rh = within("Relative humidity", relative_humidity, 0.0, 1.0, "%")
+    # At 0 degC the critical humidity is 1: nothing grows, and x would be 0/0.
+    x = (critical - rh) / np.minimum(critical - 1.0, -1e-12)
+    top = np.where(rh >= critical, kind.a + (kind.b - kind.c * x) * x, 0.0)
+    top = np.maximum(np.where(critical < 1.0, top, 0.0), 0.0)
+    return float(top) if np.ndim(top) == 0 else top
+
+
+def _kind(name):
+    return name if isinstance(name, Sensitivity) else sensitivity(name)
+
+
+def index(temperature, relative_humidity, sensitivity="very sensitive", step=HOUR, start=0.0):
+    """The mold index of a surface through time.
+
+    Parameters
+    ----------
+    temperature : array
+        Of the surface, at least one step [degC], -60 to 95.
+    relative_humidity : array
+        At the surface, same length [-], 0 to 1.
+    sensitivity : str or Sensitivity
+        A key of `SENSITIVITIES`, or your own.
+    step : float
+        Time between values [s], 60 to 31 days; steps longer than an hour
+        are gone through hour by hour.
+    start : float
+        Index before the first step [-], 0 to 6.
+
+    Returns
+    -------
+    array
+        The index after each step, 0 to 6 [-].
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range, or for two series of unequal length.
+    UnknownName
+        For an unknown class.
+
+    Notes
+    -----
+    Growth: speed / (weeks to start) for each week, slowing toward the
+    highest index of the moment and never past it.  Decline, when the air is
+    too dry, too cold or too hot: 0.032 a day for the first 6 hours, nothing
+    to 24 hours, then 0.016 a day, times the class's share.
+
+    References
+    ----------
+    Hukka and Viitanen 1999; Ojanen et al. 2010, as quoted in Austrian
+    course notes.  Class speeds and decline shares from memory.
+
+    Examples
+    --------
+    >>> weeks = index(np.full(12 * 7 * 24, 20.0), np.full(12 * 7 * 24, 0.9))
+    >>> round(float(weeks[-1]), 2)
+    3.92
+    """
+    kind = _kind(sensitivity)
+    t = np.atleast_1d(within("Surface temperature", temperature, -60.0, 95.0, "°C"))
+    rh = np.atleast_1d(within("Relative humidity", relative_humidity, 0.0, 1.0, "%"))
+    if t.ndim != 1 or t.shape != rh.shape:
+        raise OutOfRange(f"The mold index needs series of one length; they have {t.size} and {rh.size} values.")
+    step = within("Time step", step, 60.0, 31 * DAY, "s")
+    now = within("Mold index at the start", start, 0.0, 6.0)
+    grows = (t > COLDEST_GROWTH) & (t <= WARMEST_GROWTH) & (rh >= critical_humidity(t, kind.lowest_humidity))
+    grows &= highest_index(t, rh, kind) > 0.0
+    pieces = max(1, math.ceil(step / HOUR - 1e-9))
+    slow, fast = _rates(t, rh, kind, grows, step / pieces)
+    return _march(now, grows, slow, fast, highest_index(t, rh, kind), kind.decline, step / pieces / HOUR, pieces)
+
+
+def _rates(t, rh, kind, grows, step):
+    """Growth of the index in a step, below 1 and above it, far from its highest."""
+    slow, fast = np.zeros(t.size), np.zeros(t.size)
+    if grows.any():
+        warm, damp = t[grows], rh[grows]
+        base = step / _WEEK / weeks_to_start(warm, damp, kind.species, kind.kiln_dried)
+        slow[grows] = kind.speed * base
+        visible = kind.visible_speed
+        fast[grows] = base * (speed_when_visible(warm, damp, kind.species) if visible is None else visible)
+    return slow, fast
+
+
+def _march(now, grows, slow, fast, top, decline, hours, pieces):
+    """Step by step; plain numbers are faster here than arrays of one."""
+    found = np.empty(grows.size)
+    early, pause, late = (rate * decline * hours for rate in _DECLINE)
+    first, second = _DECLINE_HOURS
+    exp = math.exp
+    idle = 0.0  # hours since growth stopped
+    series = zip(grows.tolist(), slow.tolist(), fast.tolist(), top.tolist(), strict=True)
+    for place, (growing, below, above, high) in enumerate(series):
+        for _ in range(pieces):
+            if growing:
+                idle = 0.0
+                if now < high:
+                    gain = (below if now < 1.0 else above) * (1.0 - exp(_APPROACH * (now - high)))
+                    now = min(now + gain, high)
+            else:
+                idle += hours
+                now += early if idle <= first + 1e-9 else pause if idle <= second + 1e-9 else late
+                if now < 0.0:
+                    now = 0.0
+        found[place] = now
+    return found

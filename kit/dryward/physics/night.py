@@ -1,0 +1,207 @@
+"""A clear night over a vented covering: frost with no water from the house."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from dryward import air
+from dryward.checks import OutOfRange, within
+from dryward.physics import sky
+from dryward.physics.moving_air import film_permeance
+from dryward.units import HOUR
+
+#: Heat that frost gives up as it forms from vapor [J/kg], at 0 degC, from memory.
+SUBLIMATION_HEAT = 2.834e6
+_ROUNDS = 60
+
+
+@dataclass(frozen=True)
+class Night:
+    """A night hour by hour: what `night` gives, each an array over the hours.
+
+    Attributes
+    ----------
+    hour : array
+        Since sunset [h]; the end of each step.
+    air_temperature, frost_point, sky_temperature : array
+        Of outdoor air, its frost (or dew) point, and of the sky [degC].
+    roof_temperature, underside_temperature : array
+        Top of the covering, and the face that vent air touches [degC].
+    frost : array
+        Frost or dew held under the covering [kg/m2].
+    """
+
+    hour: np.ndarray
+    air_temperature: np.ndarray
+    frost_point: np.ndarray
+    sky_temperature: np.ndarray
+    roof_temperature: np.ndarray
+    underside_temperature: np.ndarray
+    frost: np.ndarray
+
+
+def night(
+    outdoor,
+    sky_cooling,
+    coefficient=8.0,
+    emissivity=0.9,
+    resistance=0.0,
+    u_value=0.126,
+    indoor_temperature=21.1,
+    under_share=0.4,
+    hours=12,
+    steps_per_hour=4,
+):
+    """A night of steady or changing weather over a vented covering.
+
+    Parameters
+    ----------
+    outdoor : weather.Air
+        Outdoor air: one for the night, or one for each step.
+    sky_cooling : float or array
+        How much colder the sky is than the air [K], 0 to 60; one, or one for
+        each step, such as clouds that come in at midnight.
+    coefficient : float
+        Heat that outdoor air gives the covering, both faces together
+        [W/(m2 K)], 0.5 to 200.
+    emissivity : float
+        Of the covering for long waves [-], 0 to 1.
+    resistance : float
+        Of a layer fixed under the covering [m2 K/W], 0 to 5.
+    u_value : float
+        From indoor air to the vent space [W/(m2 K)], 0 to 10.
+    indoor_temperature : float
+        [degC], -60 to 60.
+    under_share : float
+        Part of the coefficient at the lower face [-], 0.05 to 0.95.
+    hours : int
+        Length of the night [h], 1 to 24.
+    steps_per_hour : int
+        1 to 60.
+
+    Returns
+    -------
+    Night
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range, or when a series is not as long as the night.
+    NotConverged
+        When a step finds no balance.
+
+    Notes
+    -----
+    Outdoor air in the vent space keeps its temperature and vapor pressure:
+    a well-vented covering.  Vapor comes to the lower face as heat does
+    (Lewis).  The covering stores no heat.  Frost warms the face it forms
+    on, cools it as it goes, and never falls below none.  The share of 0.4
+    at the lower face is an assumption with no source.
+
+    Examples
+    --------
+    >>> from dryward.weather import Air
+    >>> clear = night(Air(-6.667, 0.95), 20.0)
+    >>> bool(clear.frost[-1] > 0.02)
+    True
+    """
+    count = _whole("Length of the night", hours, 1, 24, "h") * _whole("Steps in each hour", steps_per_hour, 1, 60, "")
+    step = HOUR / steps_per_hour
+    temperature = _series("Air temperature", outdoor.temperature, count)
+    pressure = _series("Vapor pressure", outdoor.vapor_pressure, count)
+    cooling = _series("Sky cooling", within("Sky cooling", sky_cooling, 0.0, 60.0, "K"), count)
+    total = within("Heat transfer coefficient", coefficient, 0.5, 200.0, "W/(m² K)")
+    share = within("Share of the lower face", under_share, 0.05, 0.95)
+    layer = within("Resistance under the covering", resistance, 0.0, 5.0, "m² K/W")
+    through = within("U-value", u_value, 0.0, 10.0, "W/(m² K)")
+    lower, upper = total * share, total * (1.0 - share)
+    roof, underside, frost = np.empty(count), np.empty(count), np.empty(count)
+    held = 0.0
+    for now in range(count):
+        given = (temperature[now], temperature[now] - cooling[now], pressure[now])
+        roof[now], underside[now], held = _step(
+            given, (upper, lower, layer), (through, indoor_temperature), emissivity, held, step
+        )
+        frost[now] = held
+    return Night(
+        np.arange(1, count + 1) / steps_per_hour,
+        temperature,
+        air.dew_point(pressure),
+        temperature - cooling,
+        roof,
+        underside,
+        frost,
+    )
+
+
+def _step(outdoor, covering, house, emissivity, held, step):
+    """One step: the two faces in balance, and the frost at its end."""
+    warm, cold, vapor = outdoor
+    upper, lower, layer = covering
+    through, indoor = house
+    # Air and house act on the lower face; a layer stands between it and the top.
+    inner = lower + through
+    rest = (lower * warm + through * indoor) / inner
+    joined = inner / (1.0 + inner * layer)
+    film = film_permeance(lower, warm)
+
+    def balance(gain):
+        # Heat set free at the lower face reaches the top through the layer.
+        mixed = (upper * warm + joined * (rest + gain / inner)) / (upper + joined)
+        top = sky.roof_surface(mixed, cold, upper + joined, emissivity=emissivity)
+        return top, (top + layer * (inner * rest + gain)) / (1.0 + inner * layer)
+
+    def frosting(face):
+        rate = film * (vapor - air.saturation_vapor_pressure(face))
+        return max(rate, -held / step)  # what is not there cannot leave
+
+    # More frost, warmer face, less frost: the rate lies between none (or the
+    # going of all that is held) and that of the face without it.
+    low, high = sorted((0.0, frosting(balance(0.0)[1])))
+    for _ in range(_ROUNDS):
+        rate = 0.5 * (low + high)
+        if frosting(balance(rate * SUBLIMATION_HEAT)[1]) > rate:
+            low = rate
+        else:
+            high = rate
+        if high - low < 1e-13:
+            break
+    rate = 0.5 * (low + high)
+    top, face = balance(rate * SUBLIMATION_HEAT)
+    return top, face, max(held + rate * step, 0.0)
+
+
+def _series(what, value, count):
+    array = np.asarray(value, dtype=float)
+    if array.ndim == 0:
+        return np.full(count, float(array))
+    if array.shape != (count,):
+        raise OutOfRange(f"{what} has {array.size} values; the night has {count} steps.")
+    return array
+
+
+def _whole(what, value, low, high, unit):
+    return int(within(what, value, low, high, unit))
+
+
+def frost_margin(outdoor):
+    """How far a face may be below outdoor air before that air frosts it.
+
+    Parameters
+    ----------
+    outdoor : weather.Air
+
+    Returns
+    -------
+    float or array
+        Air temperature minus frost point, or dew point [K].
+
+    Examples
+    --------
+    >>> from dryward.weather import Air
+    >>> round(frost_margin(Air(-6.667, 0.9)) * 1.8, 1)  # degF
+    2.2
+    """
+    return outdoor.temperature - outdoor.dew_point
+
+
