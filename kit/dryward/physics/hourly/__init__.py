@@ -1,0 +1,27 @@
+"""Hour by hour: heat and moisture in an assembly through a year.
+
+``simulate`` is the way in and ``Hours`` what comes out.  ``Surface`` says how
+sun, sky and wind meet the outer face, ``AirFlow`` how air goes through.
+The parts: ``grid`` cuts layers into cells, ``tables`` turns property curves
+into rows, ``surfaces`` prepares sun and sky, ``case`` gathers all of it,
+``kernel`` marches (and holds the equations).  Nothing compiled is loaded
+before the first run.
+"""
+
+from dryward.physics.hourly.case import AirFlow, leak_flow
+from dryward.physics.hourly.result import Hours, LayerHours, MonthlyBudget
+from dryward.physics.hourly.simulate import Stopped, getting_ready, simulate, warm_up
+from dryward.physics.hourly.surfaces import Surface
+
+__all__ = [
+    "simulate",
+    "Hours",
+    "LayerHours",
+    "MonthlyBudget",
+    "Surface",
+    "AirFlow",
+    "leak_flow",
+    "Stopped",
+    "getting_ready",
+    "warm_up",
+]

@@ -1,0 +1,365 @@
+"""A case made ready for the march: everything as arrays."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from dryward import air
+from dryward.building import AirSpace
+from dryward.checks import OutOfRange, within
+from dryward.physics import moving_air
+from dryward.physics.hourly import grid, surfaces, tables
+from dryward.units import HOUR, KELVIN, WATER_DENSITY
+from dryward.weather import Air, HourlyWeather
+
+#: Heat of evaporation at 0 degC [J/kg], specific heats of water and of vapor [J/(kg K)]:
+#: ASHRAE Handbook of Fundamentals 2017 ch. 1, equations 30 and 33.
+EVAPORATION, WATER_HEAT, VAPOR_HEAT = 2.501e6, 4186.0, 1860.0
+#: Largest change of the last iteration, of moisture potential [-]; 100 times it in K.
+TOLERANCE = 1e-4
+#: Shortest step [s].
+SHORTEST = 1.0
+#: Air in balance with all layers at the start, where nothing else is said: common practice, no source.
+START = Air(20.0, 0.8)
+#: Temperatures of the vent air above outdoor air in the table of its flow [K].
+_WARMER = np.linspace(-30.0, 60.0, 61)
+#: Wind speeds in that table.
+_WINDS = 17
+
+
+@dataclass(frozen=True, eq=False)
+class AirFlow:
+    """Air that flows out of the room through the assembly, or into one plane of it.
+
+    Parameters
+    ----------
+    rate : float or array of hours
+        [kg/(s m2)] of the assembly, positive outward, -0.1 to 0.1.
+    into : str, optional
+        Name of the layer at whose inner face it meets the cold, and from
+        there goes outdoors; without it the air passes all layers evenly.
+
+    Raises
+    ------
+    OutOfRange
+        Outside the range.
+
+    Examples
+    --------
+    >>> AirFlow(1e-5, into="sheathing").into
+    'sheathing'
+    """
+
+    rate: float
+    into: str | None = None
+
+    def __post_init__(self):
+        object.__setattr__(self, "rate", within("Air flow", self.rate, -0.1, 0.1, "kg/(s m²)"))
+
+
+@dataclass(frozen=True, eq=False)
+class Case:
+    """All the arrays of one run, in the order the march takes them."""
+
+    assembly: object
+    grid: grid.Grid
+    drive: np.ndarray
+    number: np.ndarray
+    material: np.ndarray
+    width: np.ndarray
+    capacity: np.ndarray
+    table: np.ndarray
+    face_r: np.ndarray
+    face_z: np.ndarray
+    face_kind: np.ndarray
+    face_sheet: np.ndarray
+    sheet_za: np.ndarray
+    sheet_zb: np.ndarray
+    sheets: np.ndarray
+    vent_cell: int
+    vent_flow: np.ndarray
+    leak_cell: int
+    most_bound: np.ndarray
+
+
+def as_weather(weather, hours):
+    """Weather, or one air as constant weather.
+
+    Parameters
+    ----------
+    weather : HourlyWeather or Air
+    hours : int
+        Length of constant weather [h], 1 or more.
+
+    Returns
+    -------
+    HourlyWeather
+
+    Raises
+    ------
+    OutOfRange
+        For anything else.
+
+    Examples
+    --------
+    >>> as_weather(Air(0.0, 0.8), 24).hours
+    24
+    """
+    if isinstance(weather, Air):
+        return HourlyWeather.constant(weather, hours=hours)
+    if not isinstance(weather, HourlyWeather):
+        raise OutOfRange(f"The weather must be hourly weather or one air, not {str(weather)[:40]!r}.")
+    return weather
+
+
+def ready(assembly, weather, indoor, *, step=HOUR, vent=None, leak=None, surface=None, refine=1):
+    """A case ready for the march.
+
+    Parameters
+    ----------
+    assembly, weather, indoor, step, vent, leak, surface, refine
+        As in `hourly.simulate`; `step` in [s], above 0 to 3600.
+
+    Returns
+    -------
+    Case
+
+    Raises
+    ------
+    OutOfRange
+        For a value out of range, or two vent spaces.
+
+    Examples
+    --------
+    >>> from dryward import building
+    >>> board = building.Material("board", "board", 640, 1090, 0.16, 5e-11)
+    >>> wall = building.Assembly("wall", [building.Layer(board, 0.016)])
+    >>> ready(wall, as_weather(Air(0.0, 0.8), 24), Air(20.0, 0.4)).drive.shape[0]
+    24
+    """
+    from dryward.physics.hourly import kernel as k
+
+    cut = grid.cells(assembly, refine)
+    n = cut.width.size
+    drive = np.zeros((weather.hours, k.COLUMNS))
+    warmth, vapor = _room(indoor, weather)
+    drive[:, k.T_IN], drive[:, k.P_IN] = warmth, vapor
+    drive[:, k.T_OUT], drive[:, k.P_OUT] = weather.temperature, weather.vapor_pressure
+    drive[:, k.FILM] = surfaces.film(weather, assembly.exterior_film, surface)
+    if surface is not None:
+        sun = surfaces.irradiance(weather, assembly.slope, surface.azimuth, surface.ground_reflectance)
+        drive[:, k.SUN] = surface.absorptance * sun
+        drive[:, k.SKY] = surface.emittance * surfaces.longwave(weather, assembly.slope)
+
+    number = np.zeros(k.NUMBERS)
+    pressure = air.standard_pressure(weather.altitude)
+    for place, value in (
+        (k.STEP, within("Step", step, 0.0, HOUR, "s", above=True)),
+        (k.EMIT, surface.emittance if surface else 0.0),
+        (k.R_IN, max(assembly.interior_film, surfaces.NO_FILM)),
+        (k.Z_IN, max(1.0 / assembly.interior_vapor_film, tables.LEAST)),
+        (k.Z_OUT, max(1.0 / assembly.exterior_vapor_film, tables.LEAST)),
+        (k.AIR_VAPOR, air.MASS_RATIO / pressure),
+        (k.COLD, tables.COLD),
+        (k.PER_KELVIN, 1.0 / tables.FINE),
+        (k.PER_HUMIDITY, float(tables.STEPS)),
+        (k.LATENT, EVAPORATION),
+        (k.C_WATER, WATER_HEAT),
+        (k.C_VAPOR, VAPOR_HEAT),
+        (k.C_AIR, moving_air.AIR_SPECIFIC_HEAT),
+        (k.SUCTION, WATER_DENSITY * air.VAPOR_GAS_CONSTANT),
+        (k.STEFAN, surfaces.STEFAN),
+        (k.ZERO_C, KELVIN),
+        (k.DT_FIRST, _WARMER[0]),
+        (k.DT_STEP, _WARMER[1] - _WARMER[0]),
+        (k.TOLERANCE, TOLERANCE),
+        (k.SMALLEST, SHORTEST),
+    ):
+        number[place] = value
+
+    # Materials: one table for each different substance and, for air, each width.
+    kinds, rows, material, heat = {}, [], np.zeros(n + 2, np.int64), np.zeros(n + 2)
+    width = np.zeros(n + 2)
+    width[1:-1] = cut.width
+    vent_cell = 0
+    for cell, place in enumerate(cut.layer, start=1):
+        substance = assembly.layers[place].substance if place >= 0 else AirSpace(0.0)
+        key = (substance, width[cell]) if isinstance(substance, AirSpace) else substance
+        if key not in kinds:
+            kinds[key] = len(rows)
+            if isinstance(substance, AirSpace):
+                rows.append(tables.of_air(substance, width[cell], _vent_vapor(substance)))
+            else:
+                rows.append(tables.of(substance))
+        material[cell] = kinds[key]
+        heat[cell] = tables.capacity(substance)
+        if isinstance(substance, AirSpace) and substance.vented:
+            if vent_cell:
+                raise OutOfRange(f"The assembly {assembly.name} has two vent spaces; one can be simulated.")
+            vent_cell = cell
+            number[k.VENT_FILM] = 2.0 / max(substance.thermal_resistance, 1e-6)
+            number[k.VENT_VAPOR] = 2.0 / _vent_vapor(substance)
+    table = np.ascontiguousarray(np.stack(rows))
+
+    faces = _faces(cut, material, table, k)
+    flow, drive[:, k.WIND] = _vent(vent, weather, assembly)
+    leak_cell = _leak(leak, weather, warmth, assembly, cut, drive, k)
+    return Case(
+        assembly, cut, drive, number, material, width, heat, table, *faces, vent_cell, flow, leak_cell,
+        table[material[1:-1], -1, 0],
+    )  # fmt: skip
+
+
+def _room(indoor, weather):
+    if isinstance(indoor, Air):
+        return indoor.temperature, indoor.vapor_pressure
+    if not hasattr(indoor, "at"):
+        raise OutOfRange(f"The room must be an air or a rule for room air, not {str(indoor)[:40]!r}.")
+    return indoor.at(weather)
+
+
+def _vent_vapor(space):
+    """Vapor resistance of one film of a vent space [m2 s Pa/kg]."""
+    if np.isinf(space.vapor_permeance):
+        return tables.film_vapor(space.thermal_resistance)
+    return max(1.0 / space.vapor_permeance, tables.LEAST)
+
+
+def _faces(cut, material, table, k):
+    """What stands at every face between cells: membranes, and whether liquid water passes."""
+    n = cut.width.size
+    r, z = np.zeros(n + 1), np.zeros(n + 1)
+    za, zb = np.zeros(n + 1), np.zeros(n + 1)
+    kind, which = np.zeros(n + 1, np.int64), np.full(n + 1, -1, np.int64)
+    curves = []
+    wicks = table[:, -1, 6] > 0.0
+    for face, membranes in enumerate(cut.sheets):
+        curve = None
+        for each in membranes:
+            sensitive, inside, outside = grid.parts(each)
+            if sensitive is None:
+                z[face] += inside
+                (zb if curve is not None else za)[face] += inside
+            else:
+                za[face] += inside
+                zb[face] += outside
+                curve = sensitive
+        if curve is not None:
+            which[face] = len(curves)
+            curves.append(tables.sheet(curve))
+        elif not membranes and 0 < face < n:
+            a, b = material[face], material[face + 1]
+            if wicks[a] and wicks[b]:
+                kind[face] = k.SAME if a == b else k.CONTACT
+    sheets = np.stack(curves) if curves else np.zeros((0, tables.STEPS + 1, 2))
+    return r, z, kind, which, za, zb, np.ascontiguousarray(sheets)
+
+
+def _vent(vent, weather, assembly):
+    """Flow of vent air [kg/(s m2)] as a table over wind and warmth, and the row of each hour."""
+    still = np.zeros((2, _WARMER.size)), np.zeros(weather.hours)
+    if vent is None:
+        return still
+    if not any(layer.vented for layer in assembly.layers):
+        raise OutOfRange(f"Vent air is given, but the assembly {assembly.name} has no vent space.")
+    if not hasattr(vent, "flow_at"):
+        flow = within("Vent air flow", vent, 0.0, 10.0, "m³/(s m²)")
+        mass = np.broadcast_to(flow, weather.hours) * moving_air.density(weather.temperature + KELVIN)
+        most = mass.max()
+        if most == 0.0:
+            return still
+        return np.outer([0.0, most], np.ones(_WARMER.size)), mass / most
+    wind = np.zeros(weather.hours) if weather.wind_speed is None else weather.wind_speed
+    speeds = np.linspace(0.0, max(wind.max(), 1.0), _WINDS)
+    middle = float(np.mean(weather.temperature))
+    flow = np.abs(vent.flow_at(middle, middle + _WARMER[None, :], speeds[:, None]))
+    mass = flow * moving_air.density(middle + KELVIN) / vent.area
+    return np.ascontiguousarray(mass), wind / (speeds[1] - speeds[0])
+
+
+def cold_plane(assembly):
+    """Name of the layer whose inner face is where leaking air meets the cold.
+
+    Parameters
+    ----------
+    assembly : Assembly
+
+    Returns
+    -------
+    str
+        The first layer with a thickness outside the one that insulates most.
+
+    Examples
+    --------
+    >>> from dryward import building
+    >>> cold_plane(building.preset("wood-frame-wall")) != ""
+    True
+    """
+    solid = [layer for layer in assembly.inner_layers if not layer.is_membrane]
+    most = max(range(len(solid)), key=lambda i: solid[i].thermal_resistance)
+    return solid[min(most + 1, len(solid) - 1)].name
+
+
+def _leak(leak, weather, warmth, assembly, cut, drive, k):
+    if leak is None:
+        return 0
+    if not isinstance(leak, AirFlow):
+        leak = leak_flow(leak, weather, warmth, assembly)
+    rate = np.broadcast_to(leak.rate, weather.hours)
+    if leak.into is None:
+        drive[:, k.THROUGH] = rate
+        return 0
+    cells = np.flatnonzero(cut.layer == assembly.index(leak.into))
+    if not cells.size:
+        raise OutOfRange(f"The leak ends at {leak.into}, which has no thickness; name a layer that has one.")
+    drive[:, k.LEAK] = rate
+    return int(cells[0]) + 1
+
+
+#: Height of a leaky plane above the neutral level of the house [m], where nothing else is said: assumption.
+ABOVE_NEUTRAL = 2.5
+
+
+def leak_flow(leak, weather, indoor_temperature, assembly, height=ABOVE_NEUTRAL, suction=0.0, into=None):
+    """Air flow of a leak in each hour, driven by warmth.
+
+    Parameters
+    ----------
+    leak : airleak.Leak
+    weather : HourlyWeather
+    indoor_temperature : float or array of hours
+        [degC], -60 to 95.
+    assembly : Assembly
+    height : float
+        Above the neutral level [m], -1000 to 1000.
+    suction : float or array of hours
+        What else pulls outward [Pa], -100 to 100.
+    into : str, optional
+        Layer at whose inner face it meets the cold; otherwise `cold_plane`.
+
+    Returns
+    -------
+    AirFlow
+
+    Raises
+    ------
+    OutOfRange
+        For something that is no leak, or a value out of range.
+
+    Examples
+    --------
+    >>> from dryward import building
+    >>> from dryward.physics import airleak
+    >>> winter = as_weather(Air(-10.0, 0.8), 24)
+    >>> flow = leak_flow(airleak.Leak(1e-4), winter, 20.0, building.preset("wood-frame-wall"))
+    >>> bool((flow.rate > 0).all())
+    True
+    """
+    from dryward.physics import airleak
+
+    if not isinstance(leak, airleak.Leak):
+        raise OutOfRange(f"The leak must be an air leak or an air flow, not {str(leak)[:40]!r}.")
+    push = airleak.outward_pressure(height, indoor_temperature, weather.temperature, suction)
+    flow = leak.airflow(push) / leak.area
+    source = np.where(flow > 0.0, indoor_temperature, weather.temperature)
+    return AirFlow(flow * moving_air.density(source + KELVIN), into or cold_plane(assembly))

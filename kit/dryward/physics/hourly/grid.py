@@ -1,0 +1,123 @@
+"""Cells: thin at the faces of a layer, where things happen, thicker inside."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from dryward.building import AirSpace, FixedMembrane, LaminateMembrane
+from dryward.checks import OutOfRange
+
+#: Cells at a face [m] and how they grow away from it.
+THINNEST, THICKEST_AT_FACE = 0.5e-3, 4e-3
+GROWTH = 1.7
+#: Depth of an air space whose drawing gives none [m]; only its small storage hangs on it.
+AIR_DEPTH = 0.02
+
+
+@dataclass(frozen=True)
+class Grid:
+    """Cells and faces of an assembly, from inside to outside.
+
+    Attributes
+    ----------
+    width : ndarray (cells)
+        As simulated [m].
+    depth : ndarray (cells)
+        Of the middles, as drawn [m].
+    layer : ndarray (cells)
+        Place of the layer in the assembly.
+    sheets : tuple (cells + 1)
+        At each face, the membranes from inside to outside.
+    """
+
+    width: np.ndarray
+    depth: np.ndarray
+    layer: np.ndarray
+    sheets: tuple
+
+
+def widths(thickness, refine=1):
+    """Widths of the cells of one layer [m], symmetric, adding up to it."""
+    first = min(max(thickness / 20.0, THINNEST), THICKEST_AT_FACE)
+    half, total = [], 0.0
+    while total + 0.5 * first * GROWTH ** len(half) < 0.5 * thickness:
+        half.append(first * GROWTH ** len(half))
+        total += half[-1]
+    if len(half) < 2:
+        half = [0.2, 0.3]
+    # The halves meet in the middle; all are stretched to the exact thickness.
+    found = np.array(half + half[::-1])
+    found *= thickness / found.sum()
+    return np.repeat(found / refine, refine)
+
+
+def cells(assembly, refine=1):
+    """The grid of an assembly.
+
+    Parameters
+    ----------
+    assembly : Assembly
+    refine : int
+        Every cell is cut into that many, 1 to 50.
+
+    Returns
+    -------
+    Grid
+
+    Raises
+    ------
+    OutOfRange
+        For an assembly of membranes alone.
+    """
+    if not isinstance(refine, (int, np.integer)) or not 1 <= refine <= 50:
+        raise OutOfRange(f"Refinement is {refine}; it must be a whole number, 1 to 50.")
+    width, depth, layer, faces, waiting, drawn = [], [], [], [], [], 0.0
+    for place, each in enumerate(assembly.layers):
+        if each.is_membrane:
+            # Two that change with humidity need a plane of air between them.
+            if not isinstance(each.substance, FixedMembrane) and any(not isinstance(m, FixedMembrane) for m in waiting):
+                faces.append(tuple(waiting))
+                waiting = []
+                width.append(1e-3)
+                depth.append(drawn)
+                layer.append(-1)
+            waiting.append(each.substance)
+            continue
+        if isinstance(each.substance, AirSpace):
+            found = np.array([each.thickness or AIR_DEPTH])
+            span = each.thickness or 0.0
+        else:
+            found = widths(each.thickness, refine)
+            span = each.thickness
+        middles = np.cumsum(found) - 0.5 * found
+        depth.extend(drawn + middles * (span / found.sum()))
+        drawn += span
+        for piece in found:
+            faces.append(tuple(waiting))
+            waiting = []
+            width.append(piece)
+            layer.append(place)
+    faces.append(tuple(waiting))
+    if not any(place >= 0 for place in layer):
+        raise OutOfRange(f"The assembly {assembly.name} has only membranes; it needs a layer with a thickness.")
+    return Grid(np.array(width), np.array(depth), np.array(layer), tuple(faces))
+
+
+def is_variable(membrane):
+    """Whether its permeance changes with humidity."""
+    return not isinstance(membrane, FixedMembrane)
+
+
+def parts(membrane):
+    """A membrane as (curve of the sensitive sheet or None, fixed resistance inside it, outside it)."""
+    if isinstance(membrane, FixedMembrane):
+        return None, _resistance(membrane.level), 0.0
+    if isinstance(membrane, LaminateMembrane):
+        backing = _resistance(membrane.backing.level)
+        return (membrane.sensitive, backing, 0.0) if membrane.turned else (membrane.sensitive, 0.0, backing)
+    return membrane, 0.0, 0.0
+
+
+def _resistance(permeance):
+    # 1e-24 kg/(s m2 Pa) passes a molecule or so: foil is that tight, and the solver stays regular.
+    return 1.0 / max(permeance, 1e-24)

@@ -1,0 +1,298 @@
+"""What a run gives back."""
+
+from dataclasses import dataclass, field
+from functools import cached_property
+
+import numpy as np
+
+from dryward.checks import OutOfRange, UnknownName, within
+from dryward.units import HOUR
+
+#: Days of the months of a year of 8760 hours.
+_DAYS = (31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
+
+
+@dataclass(frozen=True)
+class LayerHours:
+    """One layer through the hours.
+
+    Attributes
+    ----------
+    name : str
+    temperature, relative_humidity, water_content : ndarray (hours)
+        Means over the layer [degC], [-], [kg/m3].
+    moisture_content : ndarray (hours)
+        Mass of water by mass of dry material [%].
+    condensed : ndarray (hours)
+        Water above what the material binds [kg/m2].
+    highest_relative_humidity : ndarray (hours)
+        Of its wettest cell [-].
+    """
+
+    name: str
+    temperature: np.ndarray = field(repr=False)
+    relative_humidity: np.ndarray = field(repr=False)
+    water_content: np.ndarray = field(repr=False)
+    moisture_content: np.ndarray = field(repr=False)
+    condensed: np.ndarray = field(repr=False)
+    highest_relative_humidity: np.ndarray = field(repr=False)
+
+
+@dataclass(frozen=True)
+class MonthlyBudget:
+    """Water through the faces in each month of a run, and what stays.
+
+    Attributes
+    ----------
+    month : ndarray of int
+        1 to 12, starting with January of the first year.
+    from_room, to_outdoors : ndarray (months)
+        Through the inner and the outer face [kg/m2], positive outward.
+    leaked, vented : ndarray (months)
+        Left behind by an air leak, and carried off by vent air [kg/m2].
+    held : ndarray (months)
+        Water in all layers at the month's end [kg/m2].
+    """
+
+    month: np.ndarray
+    from_room: np.ndarray
+    to_outdoors: np.ndarray
+    leaked: np.ndarray
+    vented: np.ndarray
+    held: np.ndarray
+
+
+@dataclass(frozen=True, eq=False)
+class Hours:
+    """A run of `hourly.simulate`: arrays by hour (rows) and cell (columns).
+
+    Attributes
+    ----------
+    assembly : Assembly
+    time : ndarray (hours)
+        End of each hour since the start [h].
+    depth, width : ndarray (cells)
+        Middle of each cell from the room-side face, and its width [m].
+    cell_layer : ndarray (cells)
+        Place of its layer in the assembly; -1 for a plane of air between two membranes.
+    temperature : ndarray (hours, cells)
+        At the end of each hour [degC].
+    relative_humidity : ndarray (hours, cells)
+        [-]; 1 where there is free water.
+    water_content : ndarray (hours, cells)
+        [kg/m3].
+    vapor_flux_in, vapor_flux_out : ndarray (hours)
+        Water through the inner and the outer face, mean of the hour, positive
+        outward [kg/(s m2)]; air flow through all layers counts here.
+    leak_in, leak_out : ndarray (hours)
+        Water that a leak into one plane brings from the room, and takes
+        outdoors [kg/(s m2)].
+    vent_out : ndarray (hours)
+        Water that vent air carries off [kg/(s m2)].
+    heat_flux_in, heat_flux_out : ndarray (hours)
+        Through the inner and outer face, latent heat with it [W/m2].
+    vent_flow : ndarray (hours)
+        Air through the vent space over the area of the roof [kg/(s m2)].
+    surface_temperature : ndarray (hours)
+        Of the outer surface [degC].
+    initial_water : ndarray (cells)
+        At the start [kg/m3].
+    most_bound : ndarray (cells)
+        Water content at saturation, above which it is free [kg/m3].
+    balance_error : float
+        |water in - out - stored| over all that went through a face [-].
+    heat_balance_error : float
+        The same for heat [-].
+    steps, iterations, halvings : int
+        Of the march.
+    end : tuple
+        Moisture potential and heat at the end, to go on from.
+    """
+
+    assembly: object
+    time: np.ndarray = field(repr=False)
+    depth: np.ndarray = field(repr=False)
+    width: np.ndarray = field(repr=False)
+    cell_layer: np.ndarray = field(repr=False)
+    temperature: np.ndarray = field(repr=False)
+    relative_humidity: np.ndarray = field(repr=False)
+    water_content: np.ndarray = field(repr=False)
+    vapor_flux_in: np.ndarray = field(repr=False)
+    vapor_flux_out: np.ndarray = field(repr=False)
+    leak_in: np.ndarray = field(repr=False)
+    leak_out: np.ndarray = field(repr=False)
+    vent_out: np.ndarray = field(repr=False)
+    heat_flux_in: np.ndarray = field(repr=False)
+    heat_flux_out: np.ndarray = field(repr=False)
+    vent_flow: np.ndarray = field(repr=False)
+    surface_temperature: np.ndarray = field(repr=False)
+    initial_water: np.ndarray = field(repr=False)
+    most_bound: np.ndarray = field(repr=False)
+    balance_error: float
+    heat_balance_error: float
+    steps: int
+    iterations: int
+    halvings: int
+    end: tuple = field(repr=False)
+
+    @cached_property
+    def water(self):
+        """Water in all layers at the end of each hour [kg/m2] (hours)."""
+        return self.water_content @ self.width
+
+    @cached_property
+    def condensed(self):
+        """Water above what the materials bind, in all layers [kg/m2] (hours)."""
+        return np.maximum(self.water_content - self.most_bound, 0.0) @ self.width
+
+    def _cells(self, name):
+        place = self.assembly.index(name)
+        cells = np.flatnonzero(self.cell_layer == place)
+        if not cells.size:
+            raise UnknownName("layer with a thickness", name, self._names())
+        return cells
+
+    def _names(self):
+        return [each.name for i, each in enumerate(self.assembly.layers) if (self.cell_layer == i).any()]
+
+    def layer(self, name):
+        """One layer: its means, its moisture content in mass %, its free water.
+
+        Parameters
+        ----------
+        name : str
+
+        Returns
+        -------
+        LayerHours
+
+        Raises
+        ------
+        UnknownName
+            For an unknown layer, or a membrane, which holds no water.
+        """
+        cells = self._cells(name)
+        share = self.width[cells] / self.width[cells].sum()
+        water = self.water_content[:, cells] @ share
+        dry = getattr(self.assembly.layer(name).substance, "density", np.nan)
+        free = np.maximum(self.water_content[:, cells] - self.most_bound[cells], 0.0) @ self.width[cells]
+        humidity = self.relative_humidity[:, cells]
+        return LayerHours(
+            name,
+            self.temperature[:, cells] @ share,
+            humidity @ share,
+            water,
+            100.0 * water / dry,
+            free,
+            humidity.max(axis=1),
+        )
+
+    def face(self, name, side="inner"):
+        """Temperature and relative humidity of the cell at a face of a layer.
+
+        Parameters
+        ----------
+        name : str
+        side : {"inner", "outer"}
+
+        Returns
+        -------
+        tuple of ndarray (hours)
+            [degC] and [-].
+
+        Raises
+        ------
+        UnknownName
+            For an unknown layer or side.
+        """
+        if side not in ("inner", "outer"):
+            raise UnknownName("face", side, ("inner", "outer"))
+        cell = self._cells(name)[0 if side == "inner" else -1]
+        return self.temperature[:, cell], self.relative_humidity[:, cell]
+
+    def mold_index(self, name, sensitivity, side="inner"):
+        """Mold index at a face of a layer through the hours; see `physics.mold`.
+
+        Parameters
+        ----------
+        name : str
+        sensitivity : str
+            A sensitivity class of `mold.index`.
+        side : {"inner", "outer"}
+
+        Returns
+        -------
+        ndarray (hours)
+            0 to 6.
+
+        Raises
+        ------
+        UnknownName
+            For an unknown layer, side or class.
+        """
+        from dryward.physics import mold
+
+        return mold.index(*self.face(name, side), sensitivity)
+
+    def hours_above(self, name, relative_humidity, temperature=None, side=None):
+        """Hours in which a layer is humid, and warm, at the same time.
+
+        Parameters
+        ----------
+        name : str
+        relative_humidity : float
+            Limit [-], 0 to 1; an hour at or above it counts.
+        temperature : float, optional
+            Only hours at or above it count [degC], -60 to 95.
+        side : {"inner", "outer"}, optional
+            A face; otherwise the wettest cell, with the layer's mean temperature.
+
+        Returns
+        -------
+        int
+
+        Raises
+        ------
+        OutOfRange, UnknownName
+            For a limit out of range, an unknown layer or side.
+        """
+        limit = within("Relative humidity", relative_humidity, 0.0, 1.0, "%")
+        if side:
+            warmth, humidity = self.face(name, side)
+        else:
+            found = self.layer(name)
+            warmth, humidity = found.temperature, found.highest_relative_humidity
+        count = humidity >= limit
+        if temperature is not None:
+            count &= warmth >= within("Temperature", temperature, -60.0, 95.0, "°C")
+        return int(count.sum())
+
+    def monthly(self):
+        """The water budget, month by month.
+
+        Returns
+        -------
+        MonthlyBudget
+
+        Raises
+        ------
+        OutOfRange
+            When the run is shorter than one year.
+        """
+        year = 24 * sum(_DAYS)
+        if self.time.size < year:
+            raise OutOfRange(f"The run has {self.time.size} hours; a monthly budget needs a whole year, {year}.")
+        years = self.time.size // year
+        ends = np.concatenate([[0], np.cumsum(np.tile(np.array(_DAYS) * 24, years))])
+
+        def sums(flux):
+            return HOUR * np.add.reduceat(flux[: ends[-1]], ends[:-1])
+
+        return MonthlyBudget(
+            np.tile(np.arange(1, 13), years),
+            sums(self.vapor_flux_in),
+            sums(self.vapor_flux_out),
+            sums(self.leak_in - self.leak_out),
+            sums(self.vent_out),
+            self.water[ends[1:] - 1],
+        )

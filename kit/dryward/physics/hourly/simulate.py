@@ -1,0 +1,308 @@
+"""One run: from an assembly, weather and room air to `Hours`."""
+
+import numpy as np
+
+from dryward.checks import NotConverged, OutOfRange, PlainError, within
+from dryward.physics.hourly import case as cases
+from dryward.physics.hourly import tables
+from dryward.physics.hourly.result import Hours
+from dryward.units import HOUR
+from dryward.weather import Air
+from dryward.weather.hourly import YEAR
+
+#: Hours between two calls of a progress function.
+CHUNK = 730
+
+
+class Stopped(PlainError):
+    """A run that its progress function ended."""
+
+
+def simulate(
+    assembly,
+    weather,
+    indoor,
+    *,
+    years=1,
+    hours=None,
+    initial=None,
+    step=HOUR,
+    vent=None,
+    leak=None,
+    surface=None,
+    refine=1,
+    progress=None,
+):
+    """Heat and moisture in an assembly, hour by hour.
+
+    Parameters
+    ----------
+    assembly : Assembly
+        Inside to outside.  Framing is left out: the section is between it.
+    weather : HourlyWeather or Air
+        Hours outdoors; one air stands for a constant year.
+    indoor : Air or a rule of `weather.indoor`
+    years : int
+        How many times the weather is run through, 1 to 100.
+    hours : int, optional
+        Run that many instead, 1 to 876 000; the weather repeats as needed.
+    initial : Air, dict or Hours, optional
+        Air that all layers are in balance with at the start (20 degC and
+        80 % when not given); or water content by layer name [kg/m3], the
+        others at 80 %; or an earlier run of the same assembly to go on from.
+    step : float
+        Longest time step [s], above 0 to 3600; weather is constant in an hour.
+    vent : ventspace.VentSpace, float or array of hours, optional
+        The vent space, or the flow in it over the area of the roof
+        [m3/(s m2)], 0 to 10; without it the vented layer holds still air.
+    leak : airleak.Leak or AirFlow, optional
+        A leak driven by warmth at 2.5 m above the neutral level, into the
+        layer outside the insulation; or any air flow.
+    surface : Surface, optional
+        Sun, sky and wind on the outer surface; without it there is only the
+        film to outdoor air.
+    refine : int
+        Cuts every cell into that many, 1 to 50.
+    progress : function, optional
+        Called with (hours done, hours in all) about once a month; when it
+        returns False the run ends.
+
+    Returns
+    -------
+    Hours
+
+    Raises
+    ------
+    OutOfRange
+        For a value out of range.
+    NotConverged
+        When a step fails however short; it says when, where and which layer.
+    Stopped
+        When the progress function ended the run.
+
+    Notes
+    -----
+    Coupled heat and moisture in one dimension after EN 15026: finite volumes,
+    implicit in time, vapor and liquid flow, sorption, latent heat; see
+    `hourly.kernel` for the equations and what is left out.  The first run on
+    a machine compiles the march, which takes some seconds.
+
+    References
+    ----------
+    EN 15026:2007, Assessment of moisture transfer by numerical simulation.
+
+    Examples
+    --------
+    >>> from dryward import building
+    >>> wall = building.preset("wood-frame-wall")
+    >>> run = simulate(wall, Air(0.0, 0.8), Air(20.0, 0.4), hours=48)
+    >>> run.temperature.shape[0], run.balance_error < 1e-6
+    (48, True)
+    """
+    total = _count(years, hours, weather)
+    ready = cases.ready(
+        assembly,
+        cases.as_weather(weather, min(total, YEAR)),
+        indoor,
+        step=step,
+        vent=vent,
+        leak=leak,
+        surface=surface,
+        refine=refine,
+    )
+    return run(ready, total, initial, progress)
+
+
+def _count(years, hours, weather):
+    if hours is not None:
+        return int(within("Hours", hours, 1, 876_000, "h"))
+    if not isinstance(years, (int, np.integer)) or not 1 <= years <= 100:
+        raise OutOfRange(f"Years is {years}; it must be a whole number, 1 to 100.")
+    return int(years) * getattr(weather, "hours", YEAR)
+
+
+def run(ready, total, initial=None, progress=None):
+    """March through a case that is made ready.
+
+    Parameters
+    ----------
+    ready : case.Case
+    total : int
+        Hours, 1 or more [h].
+    initial, progress
+        As in `simulate`.
+
+    Returns
+    -------
+    Hours
+
+    Raises
+    ------
+    NotConverged, Stopped, OutOfRange
+        As `simulate`.
+
+    Examples
+    --------
+    >>> from dryward import building
+    >>> wall = building.preset("wood-frame-wall")
+    >>> made = cases.ready(wall, cases.as_weather(Air(0.0, 0.8), 24), Air(20.0, 0.4))
+    >>> run(made, 24).time[-1].item()
+    24.0
+    """
+    from dryward.physics.hourly import kernel as k
+
+    n = ready.grid.width.size
+    t, u, w, e = state = _start(ready, initial)
+    first_w, first_e = w[1:-1].copy(), e[1:-1].copy()
+    out_t, out_u, out_w = (np.empty((total, n)) for _ in range(3))
+    given = np.empty((total, k.GIVEN))
+    count = np.zeros(8, np.int64)
+    guess = np.zeros(n + 1)
+    work = k.workspace(n)
+    done = 0
+    while done < total:
+        last = total if progress is None else min(done + CHUNK, total)
+        here = slice(done, last)
+        failed = k.march(
+            done, last, ready.drive, ready.number, ready.material, ready.width, ready.capacity, ready.table,
+            tables.saturation(), ready.face_r, ready.face_z, ready.face_kind, ready.face_sheet, ready.sheet_za,
+            ready.sheet_zb, ready.sheets, guess, ready.vent_cell, ready.vent_flow, ready.leak_cell,
+            t, u, w, e, work, out_t[here], out_u[here], out_w[here], given[here], count,
+        )  # fmt: skip
+        if failed > 0:
+            raise NotConverged(_trouble(ready, failed - 1, int(count[4]), t, u))
+        done = last
+        if progress is not None and progress(done, total) is False and done < total:
+            raise Stopped(f"The run was stopped after {done} of {total} hours.")
+    width = ready.grid.width
+    flux = {name: given[:, place] for name, place in _FLUXES(k)}
+    water_in = HOUR * (flux["vapor_flux_in"] + flux["leak_in"])
+    water_out = HOUR * (flux["vapor_flux_out"] + flux["leak_out"] + flux["vent_out"])
+    through = HOUR * sum(np.abs(flux[name]).sum() for name in _WATER)
+    stored = float((w[1:-1] - first_w) @ width)
+    warm_in = HOUR * flux["heat_flux_in"]
+    warm_out = HOUR * (flux["heat_flux_out"] + given[:, k.Q_OTHER])
+    warmth = float((e[1:-1] - first_e) @ width)
+    return Hours(
+        ready.assembly,
+        np.arange(1.0, total + 1.0),
+        ready.grid.depth,
+        width,
+        ready.grid.layer,
+        out_t,
+        out_u,
+        out_w,
+        vent_flow=given[:, k.VENT_FLOW],
+        surface_temperature=given[:, k.T_SURFACE],
+        initial_water=first_w,
+        most_bound=ready.most_bound,
+        balance_error=_share(water_in.sum() - water_out.sum() - stored, through),
+        heat_balance_error=_share(
+            warm_in.sum() - warm_out.sum() - warmth, np.abs(warm_in).sum() + np.abs(warm_out).sum()
+        ),
+        steps=int(count[0]),
+        iterations=int(count[1]),
+        halvings=int(count[2]),
+        end=tuple(each.copy() for each in state),
+        **flux,
+    )
+
+
+_WATER = ("vapor_flux_in", "vapor_flux_out", "leak_in", "leak_out", "vent_out")
+
+
+def _FLUXES(k):
+    return zip(
+        (*_WATER, "heat_flux_in", "heat_flux_out"),
+        (k.G_IN, k.G_OUT, k.G_LEAK_IN, k.G_LEAK_OUT, k.G_VENT, k.Q_IN, k.Q_OUT),
+        strict=True,
+    )
+
+
+def _share(missing, through):
+    """Missing by what went through; an assembly that lies still has no error to speak of."""
+    return abs(float(missing)) / max(float(through), 1e-9)
+
+
+def _start(ready, initial):
+    """Temperature, moisture potential, water and heat of all cells at the start."""
+    n = ready.grid.width.size
+    if isinstance(initial, Hours):
+        if initial.end[0].size != n + 2:
+            raise OutOfRange("The earlier run has other cells than this assembly, so it cannot go on from there.")
+        return tuple(each.copy() for each in initial.end)
+    given = initial if isinstance(initial, Air) else cases.START
+    t, u, w, e = (np.zeros(n + 2) for _ in range(4))
+    t[:] = given.temperature
+    u[1:-1] = given.relative_humidity
+    if isinstance(initial, dict):
+        for name, held in initial.items():
+            cells = np.flatnonzero(ready.grid.layer == ready.assembly.index(name)) + 1
+            if not cells.size:
+                raise OutOfRange(f"The layer {name} has no thickness, so it holds no water.")
+            held = within(f"Water in {name}", held, 0.0, 2000.0, "kg/m³")
+            u[cells] = tables.potential(ready.table[ready.material[cells[0]]], held)
+    elif initial is not None and not isinstance(initial, Air):
+        raise OutOfRange(
+            f"The start must be an air, water contents by layer or an earlier run, not {str(initial)[:40]!r}."
+        )
+    u[1:-1] = np.maximum(u[1:-1], 1e-6)
+    at = np.minimum((u[1:-1] * tables.STEPS).astype(int), tables.STEPS)
+    rows = ready.table[ready.material[1:-1], at]
+    w[1:-1] = rows[:, 0] + rows[:, 1] * (u[1:-1] - at / tables.STEPS)
+    e[1:-1] = (ready.capacity[1:-1] + cases.WATER_HEAT * w[1:-1]) * t[1:-1]
+    return t, u, w, e
+
+
+def _trouble(ready, cell, hour, t, u):
+    place = ready.grid.layer[cell]
+    name = ready.assembly.layers[place].name if place >= 0 else "the plane between two membranes"
+    day, of_day = divmod(hour % YEAR, 24)
+    rh = min(u[cell + 1], 1.0) * 100.0
+    return (
+        f"The hourly calculation found no answer in hour {of_day + 1} of day {day + 1} (hour {hour + 1} of the run), "
+        f"in {name} at {ready.grid.depth[cell] * 1000:.1f} mm from the room, where it was {t[cell + 1]:.1f} °C "
+        f"and {rh:.0f} %."
+    )
+
+
+def getting_ready():
+    """Whether the first run still has to compile the march.
+
+    Returns
+    -------
+    bool
+        True before the march is compiled or loaded in this process.
+
+    Examples
+    --------
+    >>> getting_ready() in (True, False)
+    True
+    """
+    import sys
+
+    kernel = sys.modules.get("dryward.physics.hourly.kernel")
+    return kernel is None or not kernel.march.signatures
+
+
+def warm_up():
+    """Compile or load the march, so that the next run starts at once.
+
+    Returns
+    -------
+    float
+        Seconds it took.
+
+    Examples
+    --------
+    >>> warm_up() >= 0
+    True
+    """
+    from time import perf_counter
+
+    from dryward.building import Assembly, Layer, Material
+
+    start = perf_counter()
+    block = Material("block", "block", 1000.0, 1000.0, 1.0, 2e-11)
+    simulate(Assembly("block", [Layer(block, 0.1)]), Air(10.0, 0.5), Air(20.0, 0.5), hours=1)
+    return perf_counter() - start

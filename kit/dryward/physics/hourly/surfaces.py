@@ -1,0 +1,224 @@
+"""The outer surface: sun, sky and wind on a slope, one number for each hour.
+
+What reaches the surface does not depend on what the assembly does, so it is
+prepared as arrays before the march.  Only what the surface radiates itself
+is solved in the march, hour by hour, with the fourth power of its own
+temperature.
+"""
+
+from dataclasses import dataclass
+from functools import lru_cache
+
+import numpy as np
+
+from dryward.checks import OutOfRange, within
+from dryward.units import KELVIN
+
+#: Stefan-Boltzmann constant [W/(m2 K4)], CODATA 2018.
+STEFAN = 5.670374e-8
+#: Film of moving air, h = a + b v [W/(m2 K)] with v in m/s: ISO 6946 annex on surface resistances (from memory).
+_FILM = 4.0, 4.0
+#: The least a convective film can be [W/(m2 K)], still air: assumption.
+_STILL = 2.0
+#: A film resistance of 0 is taken as this [m2 K/W]: the surface has the temperature of the air.
+NO_FILM = 1e-7
+
+
+@dataclass(frozen=True)
+class Surface:
+    """How the outer surface meets sun, sky and wind.
+
+    Parameters
+    ----------
+    absorptance : float
+        Share of the sun taken in [-], 0 to 1: pale about 0.3, dark 0.9.
+    emittance : float
+        Long-wave emittance [-], 0 to 1; most building surfaces 0.9.
+    azimuth : float
+        The way the slope faces [degrees], 0 north, 90 east, 180 south, to 360.
+    ground_reflectance : float
+        Of what lies before it [-], 0 to 1.
+    wind_film : bool
+        Whether the film follows the wind; otherwise it is the assembly's.
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    Notes
+    -----
+    The slope is the assembly's.  Sun by the Hay-Davies model of pvlib; the
+    part of the view that is not sky is ground at air temperature.  With
+    `wind_film` the film is h = 4 + 4 v, otherwise the assembly's film less
+    its radiant share at 10 degC.
+
+    References
+    ----------
+    ISO 6946, surface resistances with wind (from memory).
+
+    Examples
+    --------
+    >>> Surface(absorptance=0.9, azimuth=0).emittance
+    0.9
+    """
+
+    absorptance: float = 0.7
+    emittance: float = 0.9
+    azimuth: float = 180.0
+    ground_reflectance: float = 0.2
+    wind_film: bool = True
+
+    def __post_init__(self):
+        put = object.__setattr__
+        put(self, "absorptance", within("Absorptance", self.absorptance, 0.0, 1.0))
+        put(self, "emittance", within("Emittance", self.emittance, 0.0, 1.0))
+        put(self, "azimuth", within("Azimuth", self.azimuth, 0.0, 360.0, "degrees"))
+        put(self, "ground_reflectance", within("Ground reflectance", self.ground_reflectance, 0.0, 1.0))
+
+
+@lru_cache(maxsize=32)
+def irradiance(weather, slope, azimuth, ground_reflectance=0.2):
+    """Sun on a slope.
+
+    Parameters
+    ----------
+    weather : HourlyWeather
+        With direct, diffuse and global sun and a place.
+    slope : float
+        From the horizontal [degrees], 0 to 90.
+    azimuth : float
+        The way it faces [degrees], 0 (north) to 360.
+    ground_reflectance : float
+        [-], 0 to 1.
+
+    Returns
+    -------
+    ndarray (hours)
+        Mean over each hour [W/m2].
+
+    Raises
+    ------
+    OutOfRange
+        When the weather names no place.
+
+    Notes
+    -----
+    The sun stands where it is in the middle of the hour.  Kept for each
+    weather, so that a slider pays for it once.
+
+    References
+    ----------
+    pvlib: solar position after Michalsky's ephemeris form, transposition
+    after Hay and Davies.
+
+    Examples
+    --------
+    >>> from dryward.weather import Air, HourlyWeather
+    >>> float(irradiance(HourlyWeather.constant(Air(5.0, 0.8), hours=24), 30.0, 180.0).max())
+    0.0
+    """
+    if weather.global_horizontal is None and weather.direct_normal is None and weather.diffuse_horizontal is None:
+        return np.zeros(weather.hours)
+    if weather.latitude is None or weather.longitude is None:
+        raise OutOfRange("The weather has sun but no latitude and longitude, so where the sun stands is unknown.")
+    import pandas
+    import pvlib
+
+    start = pandas.Timestamp("2001-01-01 00:30") - pandas.Timedelta(hours=weather.time_zone)
+    times = pandas.date_range(start, periods=weather.hours, freq="h", tz="UTC")
+    sun = pvlib.solarposition.ephemeris(times, weather.latitude, weather.longitude)
+    zenith, toward = sun["apparent_zenith"].to_numpy(), sun["azimuth"].to_numpy()
+    height = np.maximum(np.cos(np.radians(zenith)), 0.0)
+    direct, diffuse, total = weather.direct_normal, weather.diffuse_horizontal, weather.global_horizontal
+    if diffuse is None or direct is None:
+        if total is None:
+            raise OutOfRange("The weather has only a part of the sun; it needs direct and diffuse, or global.")
+        split = pvlib.irradiance.erbs(total, zenith, times)
+        direct = np.nan_to_num(np.asarray(split["dni"]))
+        diffuse = np.nan_to_num(np.asarray(split["dhi"]))
+    if total is None:
+        total = diffuse + direct * height
+    parts = pvlib.irradiance.get_total_irradiance(
+        slope,
+        azimuth,
+        zenith,
+        toward,
+        direct,
+        total,
+        diffuse,
+        dni_extra=np.asarray(pvlib.irradiance.get_extra_radiation(times)),
+        albedo=ground_reflectance,
+        model="haydavies",
+    )
+    found = np.maximum(np.nan_to_num(np.asarray(parts["poa_global"])), 0.0)
+    found.flags.writeable = False
+    return found
+
+
+def longwave(weather, slope):
+    """Long-wave radiation that reaches a slope from sky and ground.
+
+    Parameters
+    ----------
+    weather : HourlyWeather
+    slope : float
+        From the horizontal [degrees], 0 to 90.
+
+    Returns
+    -------
+    ndarray (hours)
+        [W/m2].
+
+    Notes
+    -----
+    Where the weather does not give it, the sky is a clear one after
+    `physics.sky`: on the cold side.
+
+    Examples
+    --------
+    >>> from dryward.weather import Air, HourlyWeather
+    >>> float(longwave(HourlyWeather.constant(Air(5.0, 0.8), hours=1), 90.0)[0].round(0))
+    302.0
+    """
+    around = STEFAN * (weather.temperature + KELVIN) ** 4
+    down = weather.sky_longwave
+    if down is None:
+        from dryward import air
+        from dryward.physics import sky
+
+        dew = air.dew_point(np.maximum(weather.vapor_pressure, 1.0), over="water")
+        down = STEFAN * (np.asarray(sky.temperature(weather.temperature, dew)) + KELVIN) ** 4
+    share = 0.5 * (1.0 + np.cos(np.radians(slope)))
+    return share * down + (1.0 - share) * around
+
+
+def film(weather, exterior_film, surface):
+    """Convective film coefficient of the outer surface.
+
+    Parameters
+    ----------
+    weather : HourlyWeather
+    exterior_film : float
+        Resistance of the assembly's film, convection and radiation together [m2 K/W], 0 to 1.
+    surface : Surface or None
+        None: the whole film, radiation with it.
+
+    Returns
+    -------
+    ndarray (hours)
+        [W/(m2 K)].
+
+    Examples
+    --------
+    >>> from dryward.weather import Air, HourlyWeather
+    >>> float(film(HourlyWeather.constant(Air(5.0, 0.8), hours=1), 0.04, None)[0])
+    25.0
+    """
+    whole = 1.0 / max(exterior_film, NO_FILM)
+    if surface is None:
+        return np.full(weather.hours, whole)
+    if surface.wind_film and weather.wind_speed is not None:
+        return _FILM[0] + _FILM[1] * weather.wind_speed
+    radiant = 4.0 * surface.emittance * STEFAN * (KELVIN + 10.0) ** 3
+    return np.full(weather.hours, max(whole - radiant, _STILL))

@@ -1,0 +1,124 @@
+"""Property tables: every curve of a material over its moisture potential.
+
+One row holds eight numbers, a value and its rise for each of: water content,
+thermal resistivity, vapor resistivity, liquid conductivity.  The rows stand
+at equal steps of relative humidity, so a look-up is one multiplication; the
+row after the last is saturation, where only the free water grows.
+"""
+
+import numpy as np
+
+from dryward import air
+from dryward.building import AirSpace, Material
+from dryward.units import KELVIN
+
+#: Steps of relative humidity from 0 to 1.
+STEPS = 2000
+#: Water [kg/m3] by which free water grows as the potential goes from 1 to 2.
+FREE = 1000.0
+#: Vapor that the pores of a material without sorption hold, by RH [kg/m3]: saturated air at 20 degC.
+PORE_VAPOR = 0.0173
+#: A vapor resistance no lower than this [m2 s Pa/kg], a two-hundredth of a millimeter of air.
+LEAST = 1.0e4
+#: The tightest material [m s Pa/kg].
+TIGHTEST = 1e24
+#: Range and step of the saturation table [degC].
+COLD, HOT, FINE = -95.0, 150.0, 0.02
+#: Air in a closed space: density x specific heat [J/(m3 K)].
+AIR_CAPACITY = 1.2 * 1006.0
+
+RH = np.linspace(0.0, 1.0, STEPS + 1)
+_kept = {}
+
+
+def saturation():
+    """Saturation pressure by straight pieces: value, slope, start of the piece (rows, 3).
+
+    The piece length of 0.02 K keeps the straight line within 3e-7 of the
+    curve of `air.saturation_vapor_pressure`.
+    """
+    if "saturation" not in _kept:
+        t = np.linspace(COLD, HOT, round((HOT - COLD) / FINE) + 1)
+        p = air.saturation_vapor_pressure(t)
+        slope = np.diff(p) / np.diff(t)
+        _kept["saturation"] = np.ascontiguousarray(np.column_stack([p[:-1], slope, t[:-1]]))
+    return _kept["saturation"]
+
+
+def _rows(water, resistivity, vapor, liquid):
+    rows = np.zeros((STEPS + 1, 8))
+    for place, values in enumerate((water, resistivity, vapor, liquid)):
+        rows[:, 2 * place] = values
+        rows[:-1, 2 * place + 1] = np.diff(values) * STEPS
+    rows[-1, 1] = FREE
+    return rows
+
+
+def water(material):
+    """Water content at each step of relative humidity, rising throughout [kg/m3] (steps + 1)."""
+    held = material.water_content(RH)
+    # A curve that has no points up to 1 stays level there; pore vapor keeps it rising.
+    rise = np.maximum(np.diff(held), PORE_VAPOR / STEPS)
+    return np.concatenate([[0.0], np.cumsum(rise)]) if material.sorption else PORE_VAPOR * RH
+
+
+def _liquid(held, curve):
+    """Liquid conductivity: straight on a log scale between points, straight from a point of none."""
+    points, values = (np.array(each) for each in zip(*curve, strict=True))
+    found = np.interp(held, points, values)
+    between = np.clip(np.searchsorted(points, held, side="right") - 1, 0, points.size - 2)
+    both = (values[between] > 0.0) & (values[between + 1] > 0.0)
+    logs = np.log(np.where(values > 0.0, values, 1.0))
+    found[both] = np.exp(np.interp(held, points, logs))[both]
+    return found
+
+
+def of(material):
+    """The table of a material (steps + 1, 8)."""
+    held = water(material)
+    liquid = np.zeros_like(RH)
+    if material.liquid_conductivity is not None:
+        liquid = _liquid(held, material.liquid_conductivity)
+    permeability = np.maximum(material.permeability_at(RH), 1.0 / TIGHTEST)
+    return _rows(held, 1.0 / material.conductivity_at(held), 1.0 / permeability, liquid)
+
+
+def of_air(space, width, vented_vapor=None):
+    """The table of an air space: its resistances spread over the width of its cell."""
+    if space.vented:  # a film on each side of the moving air
+        r = 2.0 * space.thermal_resistance
+        z = 2.0 * vented_vapor
+    else:
+        r = space.thermal_resistance
+        z = 1.0 / space.vapor_permeance
+    full = np.ones_like(RH)
+    return _rows(PORE_VAPOR * RH, full * max(r, 1e-9) / width, full * max(z, LEAST) / width, 0.0 * full)
+
+
+def sheet(curve):
+    """Resistance of a variable membrane over its mean RH: value and rise per step (steps, 2)."""
+    resistance = 1.0 / curve.at_mean(RH)
+    return np.column_stack([resistance, np.append(np.diff(resistance), 0.0)])
+
+
+def capacity(substance):
+    """Heat storage of the dry layer [J/(m3 K)]."""
+    return substance.density * substance.specific_heat if isinstance(substance, Material) else AIR_CAPACITY
+
+
+def film_vapor(thermal_resistance):
+    """Vapor resistance of an air film from its thermal one, by the Lewis relation [m2 s Pa/kg].
+
+    Permeance = h / (density c R_v T), at 10 degC about 7e-9 h.  The film's
+    radiant share is taken as convective too, which makes it a little too open;
+    the film is small beside any board.
+    """
+    per_h = 1.0 / (AIR_CAPACITY * air.VAPOR_GAS_CONSTANT * (KELVIN + 10.0))
+    return max(thermal_resistance / per_h, LEAST)
+
+
+def potential(material_table, held):
+    """Moisture potential at a water content [kg/m3]."""
+    rows = material_table
+    k = int(np.clip(np.searchsorted(rows[:, 0], held, side="right") - 1, 0, STEPS))
+    return k / STEPS + (held - rows[k, 0]) / rows[k, 1]
