@@ -129,8 +129,9 @@ def march(
     k_l, k_u, s, s_u, s_t = work[9], work[10], work[11], work[12], work[13]
     c00, c01, c10, c11, y0, y1 = work[14], work[15], work[16], work[17], work[18], work[19]
     wn, w_u = work[20], work[21]
+    x, x_u, x_t = work[22], work[23], work[24]  # vapor resistance of a half cell out of which liquid evaporates
     for c in (0, n + 1):
-        for row in range(2, 14):
+        for row in range(2, 25):
             work[row, c] = 0.0
     surface = T[n]
     dt = step
@@ -146,10 +147,11 @@ def march(
         # exponential, is a node with these conductances to outdoor air.
         vent_h, vent_g = 0.0, 0.0
         if vent_cell > 0:
-            x = min(max((T[vent_cell] - t_out - number[DT_FIRST]) / number[DT_STEP], 0.0), vent_flow.shape[1] - 1.001)
-            y = min(max(drive[now, WIND], 0.0), vent_flow.shape[0] - 1.001)
-            ix, iy = int(x), int(y)
-            fx, fy = x - ix, y - iy
+            place = (T[vent_cell] - t_out - number[DT_FIRST]) / number[DT_STEP]
+            place = min(max(place, 0.0), vent_flow.shape[1] - 1.001)
+            row_of = min(max(drive[now, WIND], 0.0), vent_flow.shape[0] - 1.001)
+            ix, iy = int(place), int(row_of)
+            fx, fy = place - ix, row_of - iy
             flow = (1 - fy) * ((1 - fx) * vent_flow[iy, ix] + fx * vent_flow[iy, ix + 1]) + fy * (
                 (1 - fx) * vent_flow[iy + 1, ix] + fx * vent_flow[iy + 1, ix + 1]
             )
@@ -200,8 +202,17 @@ def march(
                         s[i] = -suction * (t + zero_c) * log
                         s_t[i] = -suction * log
                         s_u[i] = -suction * (t + zero_c) / phi if k < top else 0.0
+                        # K d(suction)/dx as vapor flux: K density R T / p beside the vapor permeability
+                        wet = k_l[i] * suction * (t + zero_c) / p[i]
+                        open_ = half / z[i] + wet
+                        x[i] = half / open_
+                        by = -x[i] / open_
+                        x_u[i] = by * (wet * (k_u[i] / k_l[i] - p_u[i] / p[i]) - half * z_u[i] / (z[i] * z[i]))
+                        x_t[i] = by * wet * (1.0 / (t + zero_c) - p_t[i] / p[i])
+                    else:
+                        x[i], x_u[i], x_t[i] = z[i], z_u[i], 0.0
                 # --- the airs on the two sides
-                tn[0], p[0], r[0], z[0] = t_in, p_in, number[R_IN], number[Z_IN]
+                tn[0], p[0], r[0], x[0] = t_in, p_in, number[R_IN], number[Z_IN]
                 # The outer surface: film, sun and sky, straightened at its own temperature.
                 bound = film
                 ghost = t_out + sun / film
@@ -217,13 +228,13 @@ def march(
                         surface += move
                         if abs(move) < 1e-3:
                             break
-                tn[n + 1], p[n + 1], r[n + 1], z[n + 1] = ghost, p_out, 1.0 / bound, number[Z_OUT]
+                tn[n + 1], p[n + 1], r[n + 1], x[n + 1] = ghost, p_out, 1.0 / bound, number[Z_OUT]
                 # --- faces, blocks and elimination in one pass
                 per_dt = 1.0 / this
                 ga = gb = qa = qb = 0.0
                 gta = gua = gtb = gub = qta = qua = qtb = qub = 0.0
                 e00 = e01 = e10 = e11 = f0 = f1 = 0.0  # elimination of the cell before
-                for i in range(0, n + 1):
+                for i in range(n + 1):
                     # face between i and i + 1: new right-hand values
                     a, b = i, i + 1
                     g_left, q_left = gb, qb
@@ -231,21 +242,28 @@ def march(
                     hta, hua, htb, hub = qta, qua, qtb, qub
                     per_r = 1.0 / (r[a] + r[b] + face_r[i])
                     conduction = (tn[a] - tn[b]) * per_r
-                    which = face_sheet[i]
-                    if which < 0:
-                        per_z = 1.0 / (z[a] + z[b] + face_z[i])
+                    which, kind = face_sheet[i], face_kind[i]
+                    if kind != DRY:
+                        per_z = 1.0 / (z[a] + z[b])
                         vapor = (p[a] - p[b]) * per_z
                         gta = p_t[a] * per_z
                         gua = (p_u[a] - vapor * z_u[a]) * per_z
                         gtb = -p_t[b] * per_z
                         gub = -(p_u[b] + vapor * z_u[b]) * per_z
+                    elif which < 0:
+                        per_z = 1.0 / (x[a] + x[b] + face_z[i])
+                        vapor = (p[a] - p[b]) * per_z
+                        gta = (p_t[a] - vapor * x_t[a]) * per_z
+                        gua = (p_u[a] - vapor * x_u[a]) * per_z
+                        gtb = -(p_t[b] + vapor * x_t[b]) * per_z
+                        gub = -(p_u[b] + vapor * x_u[b]) * per_z
                     else:
                         weight = (r[b] + 0.5 * face_r[i]) * per_r
                         t = weight * tn[a] + (1.0 - weight) * tn[b]
                         j = min(max(int((t - cold) * per_kelvin), 0), top_t)
                         ps = saturation[j, 0] + saturation[j, 1] * (t - saturation[j, 2])
                         vapor, by_a, by_b, by_log = sheet(
-                            p[a], p[b], z[a] + sheet_za[i], z[b] + sheet_zb[i], ps, sheets[which], guess[i]
+                            p[a], p[b], x[a] + sheet_za[i], x[b] + sheet_zb[i], ps, sheets[which], guess[i]
                         )
                         if iteration >= 12:  # a curve that keeps the iteration swinging: without its own slope
                             by_a = abs(vapor / (p[a] - p[b])) if p[a] != p[b] else by_a
@@ -253,10 +271,10 @@ def march(
                             by_log = 0.0
                         guess[i] = vapor
                         by_t = by_log * saturation[j, 1] / ps
-                        gta = by_a * p_t[a] + by_t * weight
-                        gua = by_a * (p_u[a] - vapor * z_u[a])
-                        gtb = by_b * p_t[b] + by_t * (1.0 - weight)
-                        gub = by_b * (p_u[b] + vapor * z_u[b])
+                        gta = by_a * (p_t[a] - vapor * x_t[a]) + by_t * weight
+                        gua = by_a * (p_u[a] - vapor * x_u[a])
+                        gtb = by_b * (p_t[b] + vapor * x_t[b]) + by_t * (1.0 - weight)
+                        gub = by_b * (p_u[b] + vapor * x_u[b])
                     mean = 0.5 * (tn[a] + tn[b])
                     carried = latent + c_vapor * mean
                     gb = vapor
@@ -265,7 +283,6 @@ def march(
                     qtb = -per_r + carried * gtb + 0.5 * c_vapor * vapor
                     qua = carried * gua - conduction * per_r * r_u[a]
                     qub = carried * gub - conduction * per_r * r_u[b]
-                    kind = face_kind[i]
                     if kind != DRY:
                         if kind == SAME:
                             span = 1.0 / (width[a] + width[b])
@@ -360,7 +377,6 @@ def march(
                     c00[i], c01[i], c10[i], c11[i], y0[i], y1[i] = e00, e01, e10, e11, f0, f1
                 # --- back substitution: the step of u in y0, of T in y1
                 biggest_u = biggest_t = 0.0
-                limited = False
                 damp = 1.0 if iteration < 20 else 0.5
                 for i in range(n, 0, -1):
                     if i < n:
@@ -370,7 +386,6 @@ def march(
                     change_u, change_t = y0[i], y1[i]
                     size = abs(change_u) + 0.01 * abs(change_t)
                     if not size < 1e300:
-                        limited = True
                         biggest_u = 1e300
                         worst = i
                         break
@@ -477,4 +492,4 @@ def _along(surfaces, stream):
 
 def workspace(cells):
     """Scratch rows of one run."""
-    return np.zeros((22, cells + 2))
+    return np.zeros((25, cells + 2))

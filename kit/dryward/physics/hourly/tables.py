@@ -9,7 +9,7 @@ row after the last is saturation, where only the free water grows.
 import numpy as np
 
 from dryward import air
-from dryward.building import AirSpace, Material
+from dryward.building import Material
 from dryward.units import KELVIN
 
 #: Steps of relative humidity from 0 to 1.
