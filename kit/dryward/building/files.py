@@ -97,13 +97,32 @@ def load_with_token(path):
     BadFile
         One sentence with file, place and what is wrong there.
     """
+    words, token = fetch(path)
+    return parse(words, Path(path).name), token
+
+
+def fetch(path):
+    """The text of a file, and a token that says which state of it this was.
+
+    Parameters
+    ----------
+    path : str or Path
+
+    Returns
+    -------
+    str, str
+
+    Raises
+    ------
+    BadFile
+        One sentence with file and what is wrong.
+    """
     path = Path(path)
     content = _content(path)
     try:
-        text = content.decode("utf-8")
+        return content.decode("utf-8"), _token(content)
     except UnicodeDecodeError:
         raise BadFile(f"{path.name[-60:]}: it is not a text file.") from None
-    return parse(text, path.name), _token(content)
 
 
 def load(path):
@@ -187,6 +206,28 @@ def save(assembly, path, expect=None):
     Parameters
     ----------
     assembly : Assembly
+    path, expect
+        As in `store`.
+
+    Returns
+    -------
+    str
+        The token of the written file.
+
+    Raises
+    ------
+    BadFile
+        When it cannot be written, or has changed; the old file is untouched.
+    """
+    return store(text(assembly), path, expect)
+
+
+def store(words, path, expect=None):
+    """Write a text as a file, whole or not at all.
+
+    Parameters
+    ----------
+    words : str
     path : str or Path
         A file that exists is replaced in one step.
     expect : str, optional
@@ -203,7 +244,7 @@ def save(assembly, path, expect=None):
     BadFile
         When it cannot be written, or has changed; the old file is untouched.
     """
-    content = text(assembly).encode("utf-8")
+    content = words.encode("utf-8")
     path = Path(path)
     draft = None
     try:

@@ -1,0 +1,100 @@
+"""Job files: round trips, typed units, and a sentence for every fault."""
+
+import dataclasses
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from dryward.building import job_files, preset, presets
+from dryward.building.files import text
+from dryward.building.job import Job, Place, Room, Tightness, Vent
+from dryward.checks import BadFile, OutOfRange, PlainError
+
+FULL = Job(
+    preset("vented-vault"),
+    Place("means", "", tuple(range(12)), (0.8,) * 12, "6"),
+    Room("class", humidity_class=3),
+    Tightness(3.0),
+    Vent(),
+    azimuth=180,
+    years=3,
+)
+
+
+@pytest.mark.parametrize("id", presets())
+def test_a_job_comes_back_as_it_was(id, tmp_path):
+    job = dataclasses.replace(FULL, assembly=preset(id))
+    token = job_files.save(job, tmp_path / "roof.toml", "new")
+    again, read = job_files.load(tmp_path / "roof.toml")
+    assert again == job
+    assert read == token
+
+
+def test_an_assembly_file_is_a_job_too():
+    job = job_files.parse(text(preset("wood-frame-wall")))
+    assert job.assembly == preset("wood-frame-wall")
+    assert job.place == Place()
+
+
+def test_units_may_be_typed():
+    words = (
+        job_files.words(FULL).replace("volume = 566.0", 'volume = "20000 ft3"').replace("share = 0.2", 'share = "20 %"')
+    )
+    assert job_files.parse(words).tightness.volume == pytest.approx(566.34, abs=0.01)
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "sentence"),
+    [
+        ("version = 1\n", "version = 9\n", "roof: its version is 9; this kit reads jobs of version 1 to 1."),
+        ("azimuth", "azimut", 'roof: the top of the file: the word "azimut" is not known.'),
+        ("azimuth = 180.0", "azimuth = 999", "roof: Azimuth is 999 degrees; it must be 0 to 360 degrees."),
+        ("azimuth = 180.0", "azimuth = true", "roof: azimuth must be a number or a short text."),
+        ("azimuth = 180.0", "azimuth = 1" + "0" * 400, "roof: azimuth must be a number of ordinary size."),
+        ("ach50 = 3.0", "ach50 = -1", "roof: tightness: Air changes at 50 Pa is -1 1/h; it must be 0 to 50 1/h."),
+        ("ach50 = 3.0", 'ach50 = "tight"', "roof: tightness: Air changes at 50 Pa must be a number"),
+        ("ach50", "ach5", 'roof: tightness: the word "ach5" is not known.'),
+        ('kind = "class"', 'kind = "wet"', "roof: room: The rule for room air must be one of constant"),
+        ("humidity_class = 3", "humidity_class = 7", "roof: room: The humidity class must be one of"),
+        ("[assembly]", "[asembly]", 'roof: the top of the file: the word "asembly" is not known.'),
+        ('zone = "6"', "zone = [1,2,3,4,5,6,7,8,9,10,11,12,13]", "roof: place, zone must have at most 12 values."),
+        ("volume = 566.0", 'volume = "big"', 'roof: tightness: The volume "big" is not understood'),
+    ],
+)
+def test_a_fault_is_one_plain_sentence(old, new, sentence):
+    words = job_files.words(FULL)
+    assert old in words
+    with pytest.raises(BadFile) as caught:
+        job_files.parse(words.replace(old, new, 1), "roof")
+    assert str(caught.value).startswith(sentence)
+    assert "\n" not in str(caught.value)
+
+
+def test_what_is_missing_is_named():
+    with pytest.raises(BadFile, match=r"the table \[assembly\] is missing"):
+        job_files.parse('format = "dryward job"\nversion = 1')
+    with pytest.raises(BadFile, match="place: it must be a table of words and values"):
+        job_files.parse('format = "dryward job"\nversion = 1\nplace = 3\n[assembly]\n')
+
+
+@settings(max_examples=150, deadline=None)
+@given(st.integers(0, 4000), st.text(max_size=20), st.integers(0, 30))
+def test_any_damage_is_a_sentence_or_a_job(at, put, cut):
+    words = job_files.words(FULL)
+    at %= len(words)
+    try:
+        job_files.parse(words[:at] + put + words[at + cut :])
+    except PlainError:
+        return  # a sentence; anything else fails the test
+
+
+def test_values_out_of_range_are_refused():
+    with pytest.raises(OutOfRange, match="Monthly temperature needs 12 values for typed means"):
+        Place("means", "", (1.0,), (0.8,) * 12)
+    with pytest.raises(OutOfRange, match="Inlet area is 0 m²/m; it must be above 0"):
+        Vent(inlet_area=0)
+    with pytest.raises(OutOfRange, match="Years is 20; it must be 1 to 10"):
+        Job(preset("vented-vault"), years=20)
+    with pytest.raises(OutOfRange, match="The kind of place must be one of demo, file, means, not 'moon'"):
+        Place("moon")
