@@ -1,0 +1,280 @@
+"""Rows of the codes, and how an edition and a climate zone pick among them."""
+
+import re
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cache
+
+from dryward.building import rows
+from dryward.checks import BadFile, UnknownName
+from dryward.units import from_si, to_si
+
+#: Said with every verdict.
+LOCALLY = "as adopted locally; the building official decides"
+MET, NOT_MET, CANNOT_TELL = "met", "not met", "cannot tell"
+
+_LIMITS = (
+    "rule edition section zones quantity relation value high unit words elsewhere",
+    "edition zone class_1 class_2 class_3 ci_2x4_R ci_2x6_R vented_cladding_over section",
+    "edition zone ci_2x4_R ci_2x6_R section",
+)
+_TABLES = dict(zip(("codes/limits.csv", "codes/retarders.csv", "codes/class_2_insulation.csv"), _LIMITS, strict=True))
+
+
+@dataclass(frozen=True)
+class Verdict:
+    """What a rule says about some facts.
+
+    Attributes
+    ----------
+    rule : str
+        Id of the rule.
+    answer : {"met", "not met", "cannot tell"}
+    why : str
+        One sentence with the numbers.
+    section, edition, source, how_read : str
+        Where the rule stands, and how it was read.
+    """
+
+    rule: str
+    answer: str
+    why: str
+    section: str = ""
+    edition: str = ""
+    source: str = ""
+    how_read: str = ""
+
+    @property
+    def words(self):
+        """The whole verdict as it is printed."""
+        place = ", ".join(each for each in (self.source, self.edition, self.section) if each not in ("", "-"))
+        how = f" Rule {self.how_read}." if self.how_read else ""
+        return f"{self.answer.capitalize()}: {self.why} ({place}; {LOCALLY}).{how}"
+
+
+def verdict(rule, answer, why, row=None):
+    """A verdict with the place of its row.
+
+    Parameters
+    ----------
+    rule, answer, why : str
+        As in `Verdict`.
+    row : dict, optional
+        The row that decided.
+
+    Returns
+    -------
+    Verdict
+
+    Examples
+    --------
+    >>> verdict("vent-air-space", MET, "1.5 in. is enough").answer
+    'met'
+    """
+    place = {key: row[key] for key in ("section", "edition", "source", "how_read")} if row else {}
+    return Verdict(rule, answer, why, **place)
+
+
+@cache
+def table(name):
+    """All rows of one table of the codes.
+
+    Parameters
+    ----------
+    name : {"codes/limits.csv", "codes/retarders.csv", "codes/class_2_insulation.csv"}
+
+    Returns
+    -------
+    tuple of dict
+
+    Examples
+    --------
+    >>> table("codes/limits.csv")[0]["rule"]
+    'retarder-class'
+    """
+    return tuple(rows.read(name, _TABLES[name].split()))
+
+
+def amount(row, column="value"):
+    """The number in a cell of a row in the unit of the row; ``1/150`` is understood.
+
+    Parameters
+    ----------
+    row : dict
+    column : str, optional
+
+    Returns
+    -------
+    float
+
+    Raises
+    ------
+    BadFile
+        When the cell is not a number.
+
+    Examples
+    --------
+    >>> amount({"value": "1/4", "id": "a"})
+    0.25
+    """
+    try:
+        return float(Fraction(row[column]))
+    except (ValueError, ZeroDivisionError):
+        raise BadFile(f"The table of codes, row {row['id']}: {row[column]!r} is not a number.") from None
+
+
+def in_si(row, column="value"):
+    """The number in a cell of a row in SI.
+
+    Parameters
+    ----------
+    row : dict
+    column : str, optional
+
+    Returns
+    -------
+    float
+
+    Examples
+    --------
+    >>> round(in_si({"value": "1", "unit": "in", "id": "a"}), 4)
+    0.0254
+    """
+    return to_si(amount(row, column), row["unit"]) if row["unit"] in _SHOWABLE else amount(row, column)
+
+
+_SHOWABLE = {"perm": "perm", "in": "in.", "R": "R", "degF": "°F", "1/h": "an hour", "kg/m2": "kg/m²", "fraction": ""}
+
+
+def shown(value, unit):
+    """A number of SI in the unit of a row, for a sentence.
+
+    Parameters
+    ----------
+    value : float
+        In SI, any.
+    unit : str
+        Of the row.
+
+    Returns
+    -------
+    str
+
+    Examples
+    --------
+    >>> shown(3.5222, "R"), shown(0.0254, "in"), shown(0.8, "fraction")
+    ('R-20', '1 in.', '0.8')
+    """
+    if unit not in _SHOWABLE:
+        return f"{value:.4g} {unit}".strip()
+    number = from_si(value, unit)
+    return f"R-{number:.4g}" if unit == "R" else f"{number:.4g} {_SHOWABLE[unit]}".strip()
+
+
+def zone(text):
+    """A climate zone as the tables write it.
+
+    Parameters
+    ----------
+    text : str or int
+        Such as ``"5A"``, ``"zone 6"``, ``"marine 4"``.
+
+    Returns
+    -------
+    str
+        A number and, where given, the letter.
+
+    Raises
+    ------
+    UnknownName
+        When it is no zone.
+
+    Examples
+    --------
+    >>> zone("marine 4"), zone("zone 6a"), zone(7)
+    ('4C', '6A', '7')
+    """
+    found = re.fullmatch(r"(ZONE )?(MARINE )?([0-8])([ABC]?)( MARINE)?", str(text).strip().upper())
+    if not found:
+        raise UnknownName("climate zone", text, [str(n) for n in range(9)] + ["4C", "5A", "5B", "6A", "6B"])
+    marine = found[2] or found[5]
+    return found[3] + ("C" if marine else found[4])
+
+
+def of_edition(row, edition):
+    """Whether a row belongs to an edition; every row without one asked for.
+
+    Parameters
+    ----------
+    row : dict
+    edition : str or int or None
+        A year, or the words of the row.
+
+    Returns
+    -------
+    bool
+
+    Examples
+    --------
+    >>> of_edition({"edition": "2012 to 2021"}, 2015), of_edition({"edition": "2012 to 2021"}, 2006)
+    (True, False)
+    """
+    if edition is None or str(edition) == row["edition"]:
+        return True
+    years = [int(year) for year in re.findall(r"\b(?:19|20)\d\d\b", row["edition"])]
+    asked = re.fullmatch(r"(19|20)\d\d", str(edition))
+    return bool(asked and years and min(years) <= int(edition) <= max(years))
+
+
+def newest(found, edition):
+    """The rows of one edition: the one asked for, or the newest.
+
+    Parameters
+    ----------
+    found : sequence of dict
+        Rows of one rule, the newest edition first.
+    edition : str or int or None
+
+    Returns
+    -------
+    list of dict
+
+    Examples
+    --------
+    >>> newest([{"edition": "2021"}, {"edition": "2018"}], None)
+    [{'edition': '2021'}]
+    """
+    fitting = [row for row in found if of_edition(row, edition)]
+    return [row for row in fitting if row["edition"] == fitting[0]["edition"]]
+
+
+def of_zone(found, asked):
+    """The rows that hold in a zone, the letter before the number.
+
+    Parameters
+    ----------
+    found : sequence of dict
+        With a column ``zones``.
+    asked : str
+        From `zone`.
+
+    Returns
+    -------
+    list of dict
+        Empty where no row names the zone; more than one where the letter of
+        the zone decides and was not given.
+
+    Examples
+    --------
+    >>> of_zone([{"zones": "4C"}, {"zones": "4A 4B"}], "4C")
+    [{'zones': '4C'}]
+    """
+    for fits in (
+        lambda named: asked in named,
+        lambda named: asked[0] in named or named in (["all"], []),
+        lambda named: len(asked) == 1 and any(each[0] == asked for each in named),
+    ):
+        rows_found = [row for row in found if fits(row["zones"].split())]
+        if rows_found:
+            return rows_found
+    return []

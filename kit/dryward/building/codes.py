@@ -1,0 +1,255 @@
+"""Code rules, judged: met, not met, or cannot tell, and why.
+
+A rule is a row of ``data/codes/``: edition, section, zone, number, source,
+and how it was read.  Most were read in documents that quote the code, some
+are from memory; each verdict says so.  What counts is the code as adopted
+locally; the building official decides.
+"""
+
+from dryward.building import code_rules
+from dryward.building.code_rows import (
+    CANNOT_TELL,
+    LOCALLY,
+    MET,
+    NOT_MET,
+    Verdict,
+    amount,
+    in_si,
+    newest,
+    of_zone,
+    shown,
+    table,
+    verdict,
+    zone,
+)
+from dryward.building.code_rules import retarder_class
+from dryward.checks import UnknownName, within
+from dryward.units import UNITS, from_si
+
+__all__ = ["LOCALLY", "Verdict", "judge", "retarder_class", "required", "rules", "unvented_roof"]
+
+# Rules made of more than one row or fact.
+_TOGETHER = {
+    "retarder": code_rules.retarder,
+    "class-2-insulation": code_rules.class_2_insulation,
+    "vent-area": code_rules.vent_area,
+}
+# Rows that only such a rule can judge.
+_PARTS = ("retarder-class", "vent-area-plain", "vent-area-reduced", "vent-area-upper-share", "vent-area-upper-depth")
+_FACTS = (
+    "value",
+    "vented_area",
+    "free_area",
+    "permeance",
+    "upper_share",
+    "upper_depth",
+    "wall",
+    "exterior_insulation",
+    "vented_cladding_over",
+    "outer_permeance",
+    "responsive",
+)
+_EXACT = 1e-9
+
+
+def rules():
+    """Every rule that `judge` knows, with what it takes in words.
+
+    Returns
+    -------
+    dict
+        Id to the quantity that is judged.
+
+    Examples
+    --------
+    >>> rules()["vent-air-space"]
+    'air space between insulation and sheathing'
+    """
+    found = {
+        "retarder": "interior vapor retarder of a frame wall",
+        "class-2-insulation": "insulation outside a wall with a class II retarder",
+        "vent-area": "net free area of a vented roof",
+    }
+    for row in table("codes/limits.csv"):
+        if row["rule"] not in _PARTS:
+            found.setdefault(row["rule"], row["quantity"])
+    return found
+
+
+def _limit(rule, where, edition):
+    """The one row of a rule, or a verdict that says why there is none."""
+    found = newest([row for row in table("codes/limits.csv") if row["rule"] == rule], edition)
+    if not found:
+        return None, verdict(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
+    zoned = any(row["zones"] not in ("", "all") for row in found)
+    if not zoned:
+        return found[0], None
+    if where is None:
+        return None, verdict(rule, CANNOT_TELL, "the climate zone must be known", found[0])
+    where = zone(where)
+    fitting = of_zone(found, where)
+    if len({row["value"] for row in fitting}) > 1:
+        return None, verdict(rule, CANNOT_TELL, f"zone {where} needs its letter here", fitting[0])
+    if fitting:
+        return fitting[0], None
+    answer = {"not asked": MET, "not allowed": NOT_MET}.get(found[0]["elsewhere"], CANNOT_TELL)
+    words = {MET: f"not asked in zone {where}", NOT_MET: f"not allowed in zone {where}"}
+    return None, verdict(rule, answer, words.get(answer, f"no row names zone {where}"), found[0])
+
+
+def required(rule, zone=None, edition=None):
+    """The number a rule asks for, in SI.
+
+    Parameters
+    ----------
+    rule : str
+        One of `rules()` that is a single limit.
+    zone : str, optional
+        Climate zone, where the rule has zones.
+    edition : str or int, optional
+        Otherwise the newest.
+
+    Returns
+    -------
+    float or None
+        None where the rule has no number for the zone or the edition.
+
+    Raises
+    ------
+    UnknownName
+        For a rule or a zone that is not known.
+
+    Examples
+    --------
+    >>> round(required("unvented-insulation", zone="5A"), 3)
+    3.522
+    """
+    if rule not in {row["rule"] for row in table("codes/limits.csv")}:
+        raise UnknownName("code rule", rule, rules())
+    row, _ = _limit(rule, zone, edition)
+    return None if row is None else in_si(row)
+
+
+def _holds(row, value):
+    low = amount(row)
+    slack = _EXACT * max(1.0, abs(low))
+    given = value
+    relation = row["relation"]
+    if relation == "at least":
+        return given >= low - slack
+    if relation == "at most":
+        return given <= low + slack
+    if relation == "below":
+        return given < low - slack
+    if relation == "above":
+        return given > low + slack
+    return low - slack <= given <= amount(row, "high") + slack  # between
+
+
+def judge(rule, zone=None, edition=None, **facts):
+    """Whether facts meet a rule of the codes, and why.
+
+    Parameters
+    ----------
+    rule : str
+        One of `rules()`.
+    zone : str or int, optional
+        Climate zone such as ``"5A"`` or ``"marine 4"``.
+    edition : str or int, optional
+        A year; otherwise the newest edition that is known here.
+    **facts
+        In SI.  A rule with one number takes ``value``; "retarder",
+        "class-2-insulation" and "vent-area" take those of their own.
+
+    Returns
+    -------
+    Verdict
+        Never more than an opinion: as adopted locally; the building official
+        decides.
+
+    Raises
+    ------
+    UnknownName
+        For a rule, a fact or a zone that is not known.
+    OutOfRange
+        For a fact out of range.
+
+    Examples
+    --------
+    >>> judge("vent-air-space", value=0.019).answer
+    'not met'
+    >>> judge("unvented-insulation", zone="4", value=3.0).answer
+    'cannot tell'
+    """
+    for name in facts:
+        if name not in _FACTS:
+            raise UnknownName("fact", name, _FACTS)
+    if rule in _TOGETHER:
+        return _TOGETHER[rule](rule, edition, zone=zone, **facts)
+    if rule not in rules():
+        raise UnknownName("code rule", rule, rules())
+    row, reason = _limit(rule, zone, edition)
+    if row is None:
+        return reason
+    value = facts.get("value")
+    if value is None:
+        return verdict(rule, CANNOT_TELL, f"the {row['quantity']} must be known", row)
+    value = within(f"The {row['quantity']}", value, -1e6, 1e6)
+    holds = _holds(row, _in_unit(value, row))
+    why = f"{row['quantity']} {shown(value, row['unit'])}; the rule: {row['words']}"
+    return verdict(rule, MET if holds else NOT_MET, why, row)
+
+
+def _in_unit(value, row):
+    return from_si(value, row["unit"]) if row["unit"] in UNITS else value
+
+
+def unvented_roof(zone, edition=None, *, resistance=None, inner_permeance=None, foam_permeance=None, shingle_gap=None):
+    """The conditions of an unvented rafter roof, one verdict each.
+
+    Parameters
+    ----------
+    zone : str or int
+        Climate zone.
+    edition : str or int, optional
+        Otherwise the newest.
+    resistance : float, optional
+        Of the air-impermeable insulation [m2 K/W], at least 0.
+    inner_permeance : float, optional
+        Of the tightest layer on the ceiling side, dry cup [kg/(s m2 Pa)], 0
+        to 6e-7.
+    foam_permeance : float, optional
+        Of the air-impermeable insulation or its coating, dry cup
+        [kg/(s m2 Pa)], 0 to 6e-7.
+    shingle_gap : float, optional
+        Vented gap under wood shingles [m], at least 0; None without wood
+        shingles.
+
+    Returns
+    -------
+    tuple of Verdict
+        A fact that was not given is answered with "cannot tell".
+
+    Raises
+    ------
+    UnknownName
+        For a zone that is not known.
+
+    References
+    ----------
+    IRC R806.5, read in documents that quote it.
+
+    Examples
+    --------
+    >>> from dryward.units import to_si
+    >>> [each.answer for each in unvented_roof("6", resistance=to_si(20, "R"), inner_permeance=to_si(7, "perm"))]
+    ['not met', 'met', 'cannot tell']
+    """
+    asked = {
+        "unvented-insulation": resistance,
+        "unvented-inner-class": inner_permeance,
+        "unvented-class-2": foam_permeance,
+    }
+    if shingle_gap is not None:
+        asked["unvented-shingle-gap"] = shingle_gap
+    return tuple(judge(rule, zone=zone, edition=edition, value=value) for rule, value in asked.items())
