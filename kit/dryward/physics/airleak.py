@@ -11,9 +11,10 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from dryward import air
 from dryward.checks import within
+from dryward.physics.house_pressure import natural_airflow, outward_pressure
 from dryward.physics.layer_flow import LayerFlow, layer_flow, permeance_with_gaps
+from dryward.physics.leak_water import Brought, brought
 from dryward.physics.moving_air import density, orifice_flow, stack_pressure
 from dryward.units import HOUR, KELVIN
 
@@ -34,67 +35,6 @@ __all__ = [
 TEST_PRESSURE = 50.0
 #: Density of air at 20 degC and standard pressure, on which openings are rated [kg/m3].
 RATED_DENSITY = float(density(20.0 + KELVIN))
-
-
-@dataclass(frozen=True)
-class Brought:
-    """Water that leaking air brings: what `brought` gives.
-
-    Attributes
-    ----------
-    carried : float or array
-        All vapor in the air [kg/s].
-    deposit : float or array
-        The most of it that can stay at the cold plane [kg/s].
-    """
-
-    carried: float
-    deposit: float
-
-
-def brought(flow, indoor, plane_temperature, shrinking=False):
-    """Vapor that leaking room air carries, and the most that can stay behind.
-
-    Parameters
-    ----------
-    flow : float or array
-        Room air that leaks outward [m3/s], 0 to 1000.
-    indoor : weather.Air
-        Room air.
-    plane_temperature : float or array
-        Of the cold plane that the air meets [degC], -100 to 200.
-    shrinking : bool, optional
-        Whether to count that air shrinks as it cools.  The short hand
-        calculation does not, and gives 6 % less from 21 to -7 degC.
-
-    Returns
-    -------
-    Brought
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    Notes
-    -----
-    The most: all air meets the plane, comes to its temperature and leaves
-    saturated.  Part of the real leak goes by too fast or by another way.
-
-    Examples
-    --------
-    >>> from dryward.weather import Air
-    >>> hole = orifice_flow(1.0, 6.4516e-4)  # one square inch at 1 Pa
-    >>> round(brought(hole, Air(21.11, 0.4), -6.67).deposit * 86400 * 150)  # kg in 150 days
-    29
-    """
-    flow = within("Leaking air", flow, 0.0, 1000.0, "m³/s")
-    inside = air.vapor_density(indoor.temperature, indoor.vapor_pressure)
-    held = air.vapor_density(plane_temperature, air.saturation_vapor_pressure(plane_temperature))
-    if shrinking:
-        held = held * (plane_temperature + KELVIN) / (indoor.temperature + KELVIN)
-    deposit = flow * np.maximum(inside - held, 0.0)
-    return Brought(flow * inside, float(deposit) if np.ndim(deposit) == 0 else deposit)
 
 
 @dataclass(frozen=True)
@@ -324,71 +264,3 @@ class Leak:
         if np.ndim(outward) == 0:
             outward = float(outward)
         return brought(outward, indoor, plane_temperature, shrinking)
-
-
-def outward_pressure(height, indoor_temperature, outdoor_temperature, suction=0.0):
-    """Pressure on the assembly from indoors: stack, and what else pulls.
-
-    Parameters
-    ----------
-    height : float or array
-        Above the neutral level [m], -1000 to 1000.
-    indoor_temperature, outdoor_temperature : float or array
-        [degC], -100 to 200.
-    suction : float or array
-        Of fans, wind or vents, outward [Pa], -100 to 100.
-
-    Returns
-    -------
-    float or array
-        Indoor minus outdoor, broadcast shape [Pa].
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    Examples
-    --------
-    >>> round(outward_pressure(3.6576, 21.11, -6.67), 1)
-    4.5
-    """
-    pull = within("Suction", suction, -100.0, 100.0, "Pa")
-    return stack_pressure(height, indoor_temperature, outdoor_temperature) + pull
-
-
-def natural_airflow(ach50, volume, divisor=20.0):
-    """Mean leak of a house in a season, by the rule of thumb.
-
-    Parameters
-    ----------
-    ach50 : float or array
-        Air changes at 50 Pa [1/h], 0 to 50.
-    volume : float
-        [m3], above 0 to 1e5.
-    divisor : float
-        [-], 10 to 35: smaller for cold, tall and windy.
-
-    Returns
-    -------
-    float or array
-        [m3/s].
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    References
-    ----------
-    Common practice: air changes at 50 Pa over 20, with 12 to 30 by climate,
-    height and shelter.
-
-    Examples
-    --------
-    >>> round(natural_airflow(3.0, 566.3) / 4.719474e-4)  # cfm
-    50
-    """
-    changes = within("Air changes at 50 Pa", ach50, 0.0, 50.0, "1/h")
-    volume = within("Volume of the house", volume, 0.0, 1e5, "m³", above=True)
-    return changes * volume / HOUR / within("Divisor", divisor, 10.0, 35.0)

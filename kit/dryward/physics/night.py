@@ -203,5 +203,3 @@ def frost_margin(outdoor):
     2.2
     """
     return outdoor.temperature - outdoor.dew_point
-
-

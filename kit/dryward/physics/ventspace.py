@@ -8,8 +8,8 @@ For the hourly engine.  Make the `VentSpace` once.  Then either
 * within the march, hour by hour, when the faces are unknowns: compile
   `channel.speed`, `moving_air.density` and `moving_air.viscosity` with
   ``numba.njit`` and hand them ``space.curve.log_drive``,
-  ``space.curve.log_reynolds`` and ``space.diameter``; the push is ``space.push``
-  written out (`moving_air` has the density), and the air temperature of the
+  ``space.curve.log_reynolds`` and ``space.diameter``; the push is that of
+  `vent_air.push`, and the air temperature of the
   step before is good enough for it.
 
 Air of speed v then comes to its faces exponentially: over a length L the
@@ -25,10 +25,12 @@ import numpy as np
 
 from dryward import air
 from dryward.checks import within
-from dryward.physics import channel
-from dryward.physics.free_area import NetFreeArea, net_free_area, ratio_provided
-from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density, film_permeance, viscosity
-from dryward.units import GRAVITY, KELVIN
+from dryward.physics import channel, vent_air
+from dryward.physics.free_area import NetFreeArea, clear_area, net_free_area, ratio_provided
+from dryward.physics.moving_air import film_permeance
+from dryward.physics.vent_air import Airflow, mean_approach, plain
+from dryward.physics.vent_drying import DryingPower, carrying_limit
+from dryward.units import KELVIN
 
 __all__ = [
     "VentSpace",
@@ -39,92 +41,8 @@ __all__ = [
     "NetFreeArea",
     "net_free_area",
     "ratio_provided",
+    "clear_area",
 ]
-
-#: Halvings of the bracket of the air speed: 1e-9 of the fastest possible.
-_HALVINGS = 30
-
-
-def mean_approach(transfer_units):
-    """Mean over a channel of the difference left, when it starts at one.
-
-    Parameters
-    ----------
-    transfer_units : float or array
-        Number of transfer units [-], 0 or more; inf gives 0.
-
-    Returns
-    -------
-    float or array
-        (1 - e^-N)/N, same shape [-].
-
-    Raises
-    ------
-    OutOfRange
-        Below zero.
-
-    Examples
-    --------
-    >>> round(mean_approach(1.0), 4)
-    0.6321
-    """
-    number = within("Number of transfer units", transfer_units, 0.0, math.inf)
-    small = np.maximum(number, 1e-9)  # at N = 0 the limit is 1, reached to 1e-9
-    return _plain(-np.expm1(-small) / small)
-
-
-@dataclass(frozen=True)
-class Airflow:
-    """Air in a vent space: what `VentSpace.airflow` gives, in the shape of its input.
-
-    Attributes
-    ----------
-    flow : float or array
-        From inlet to outlet; below zero when it goes down [m3/s].
-    speed : float or array
-        Mean speed in the channel, same sign [m/s].
-    push : float or array
-        Pressure from warmth and wind together [Pa].
-    reynolds : float or array
-        Reynolds number on twice the gap [-].
-    film : float or array
-        Heat transfer coefficient at each face [W/(m2 K)].
-    transfer_units : float or array
-        Conductance of both faces over the heat that the air carries [-].
-    air_temperature, leaving_temperature : float or array
-        Mean over the length, and where the air leaves [degC].
-    """
-
-    flow: float
-    speed: float
-    push: float
-    reynolds: float
-    film: float
-    transfer_units: float
-    air_temperature: float
-    leaving_temperature: float
-
-
-@dataclass(frozen=True)
-class DryingPower:
-    """What moving air takes off a wet face: what `VentSpace.drying_power` gives.
-
-    Attributes
-    ----------
-    carried : float or array
-        Vapor taken up, over the area of the face; below zero when the air
-        leaves water behind [kg/(s m2)].
-    limit : float or array
-        The same if the air left as humid as the face [kg/(s m2)].
-    leaving_vapor_pressure : float or array
-        [Pa].
-    airflow : Airflow
-    """
-
-    carried: float
-    limit: float
-    leaving_vapor_pressure: float
-    airflow: Airflow
 
 
 @dataclass(frozen=True)
@@ -230,11 +148,7 @@ class VentSpace:
         OutOfRange
             Outside a range.
         """
-        return self._push(*_checked(outdoor_temperature, air_temperature, wind))
-
-    def _push(self, outdoor, mean, wind):
-        outside = density(outdoor)
-        return (outside - density(mean)) * GRAVITY * self.rise + 0.5 * outside * self.wind_coefficient * wind**2
+        return vent_air.push(self, *_checked(outdoor_temperature, air_temperature, wind))
 
     def flow_at(self, outdoor_temperature, air_temperature, wind=0.0):
         """Flow when the mean temperature of the air in the channel is known.
@@ -257,22 +171,7 @@ class VentSpace:
             Outside a range.
         """
         outdoor, mean, wind = _checked(outdoor_temperature, air_temperature, wind)
-        return _plain(self._speed(outdoor, mean, wind) * self.height * self.width)
-
-    def _speed(self, outdoor, mean, wind):
-        push = self._push(outdoor, mean, wind)
-        return channel.speed(
-            push, density(mean), viscosity(mean), self.diameter, self.curve.log_drive, self.curve.log_reynolds
-        )
-
-    def _transfer(self, speed, kelvin):
-        """Film at each face and number of transfer units at a speed."""
-        curve, mu = self.curve, viscosity(kelvin)
-        reynolds = np.abs(speed) * self.diameter * density(kelvin) / mu
-        nusselt = np.interp(np.log(reynolds + 1e-30), curve.log_reynolds, curve.nusselt)
-        film = nusselt * mu * AIR_SPECIFIC_HEAT / channel.PRANDTL / self.diameter
-        carried = density(kelvin) * AIR_SPECIFIC_HEAT * np.abs(speed) * self.height
-        return reynolds, film, 2.0 * film * self.length / (carried + 1e-30)
+        return plain(vent_air.speed(self, outdoor, mean, wind) * self.height * self.width)
 
     def airflow(self, outdoor_temperature, surface_temperature, wind=0.0):
         """Flow and air temperature together, from the warmth of the faces.
@@ -306,36 +205,7 @@ class VentSpace:
         >>> VentSpace(0.025, 5.0, 30.0).airflow(10.0, 0.0).flow < 0  # cold faces: down and out at the eave
         True
         """
-        outdoor, faces, wind = _checked(outdoor_temperature, surface_temperature, wind)
-        outdoor, faces, wind = np.broadcast_arrays(outdoor, faces, wind)
-
-        def mean(speed):
-            units = self._transfer(speed, outdoor)[2]
-            return faces + (outdoor - faces) * -np.expm1(-units) / units
-
-        # The air is between outdoors and the faces, so the push lies between
-        # theirs; twice the larger speed leaves room for its viscosity.
-        bound = np.maximum(np.abs(self._speed(outdoor, faces, wind)), np.abs(self._speed(outdoor, outdoor, wind)))
-        low, high = -2.0 * bound - 1e-9, 2.0 * bound + 1e-9
-        for _ in range(_HALVINGS):
-            middle = 0.5 * (low + high)
-            faster = self._speed(outdoor, mean(middle), wind) > middle
-            low, high = np.where(faster, middle, low), np.where(faster, high, middle)
-        speed = 0.5 * (low + high)
-        warm = mean(speed)
-        reynolds, film, units = self._transfer(speed, outdoor)
-        leaving = faces + (outdoor - faces) * np.exp(-units)
-        found = (
-            speed * self.height * self.width,
-            speed,
-            self._push(outdoor, warm, wind),
-            reynolds,
-            film,
-            units,
-            warm - KELVIN,
-            leaving - KELVIN,
-        )
-        return Airflow(*(_plain(each) for each in found))
+        return vent_air.settled(self, *_checked(outdoor_temperature, surface_temperature, wind))
 
     def drying_power(self, outdoor, surface_temperature=None, wind=0.0, surface_humidity=1.0):
         """What the air takes off one wet face along its length.
@@ -383,7 +253,7 @@ class VentSpace:
         passes = film_permeance(moving.film, moving.air_temperature) * self.area
         share = -np.expm1(-passes / (carries + 1e-30))
         limit = carries * (wet - dry) / self.area
-        return DryingPower(*(_plain(each) for each in (limit * share, limit, dry + (wet - dry) * share)), moving)
+        return DryingPower(*(plain(each) for each in (limit * share, limit, dry + (wet - dry) * share)), moving)
 
 
 _RANGES = (
@@ -400,61 +270,9 @@ _RANGES = (
 )
 
 
-def _plain(value):
-    """A float where there is only one number."""
-    return float(value) if np.ndim(value) == 0 else value
-
-
 def _checked(outdoor, other, wind):
     return (
         within("Outdoor temperature", outdoor, -80.0, 120.0, "°C") + KELVIN,
         within("Temperature in the vent space", other, -80.0, 120.0, "°C") + KELVIN,
         within("Wind speed", wind, 0.0, 100.0, "m/s"),
     )
-
-
-def carrying_limit(gap, speed, length, outdoor, warming=0.0):
-    """The most that vent air can carry off: it leaves saturated.
-
-    Parameters
-    ----------
-    gap : float or array
-        Height of the vent space [m], above 0 to 1.
-    speed : float or array
-        Of the air in it [m/s], 0 to 20.
-    length : float or array
-        From inlet to outlet [m], above 0 to 100.
-    outdoor : weather.Air
-        Air that comes in.
-    warming : float or array
-        How much warmer it leaves [K], -30 to 60.
-
-    Returns
-    -------
-    float or array
-        Vapor for each area of roof, broadcast shape [kg/(s m2)]; below zero
-        when it leaves so cold that it drops water.
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    Notes
-    -----
-    Flow times (vapor density at saturation where it leaves - vapor density
-    that comes in), over the length.  Every cubic meter is counted as one,
-    warmed or not.
-
-    Examples
-    --------
-    >>> from dryward.weather import Air
-    >>> round(carrying_limit(0.0381, 0.1, 5.0, Air(-6.667, 0.8)) * 86400e3)  # g/m2 day
-    37
-    """
-    gap = within("Height of the gap", gap, 0.0, 1.0, "m", above=True)
-    speed = within("Air speed", speed, 0.0, 20.0, "m/s")
-    length = within("Length of the vent space", length, 0.0, 100.0, "m", above=True)
-    leaving = outdoor.temperature + within("Warming of the vent air", warming, -30.0, 60.0, "K")
-    most = air.vapor_density(leaving, air.saturation_vapor_pressure(leaving))
-    return gap * speed / length * (most - air.vapor_density(outdoor.temperature, outdoor.vapor_pressure))
