@@ -14,7 +14,7 @@ from dryward.evidence.table import Check, Row, read
 
 __all__ = ["Check", "Row", "read", "topics", "checks"]
 
-_FRAMEWORK = ("table", "formulas")
+_FRAMEWORK = ("table", "formulas", "examples")
 
 
 def topics():

@@ -1,0 +1,86 @@
+"""The assemblies of published and worked examples, written as their sources write them.
+
+One layer between bars: thickness ``d`` [m], conductivity ``k`` [W/(m K)] and
+the ratio ``mu`` of still air's permeability to the material's; or ``R`` (US),
+``r`` (SI) with ``perm`` (US) or ``sd`` [m].  What a source leaves out
+(density, heat capacity) plays no part in these checks.
+"""
+
+from dryward.building import AirSpace, Assembly, FixedMembrane, Layer, Material
+from dryward.checks import BadFile
+from dryward.units import to_si
+
+#: Layers from inside to outside.
+EXAMPLES = {
+    "masonry": "inner plaster d=0.015 k=0.70 mu=15 | masonry d=0.240 k=0.30 mu=10 | outer plaster d=0.020 k=0.87 mu=15",
+    "A": "gypsum d=0.0125 k=0.25 mu=8 | wool d=0.060 k=0.035 mu=1 | brick d=0.365 k=0.68 mu=10"
+    " | render d=0.020 k=0.87 mu=35",
+    "A2": "gypsum d=0.0125 k=0.25 mu=8 | retarder sd=2.0 | wool d=0.060 k=0.035 mu=1 | brick d=0.365 k=0.68 mu=10"
+    " | render d=0.020 k=0.87 mu=35",
+    "D": "gypsum d=0.0125 k=0.25 mu=8 | retarder sd=5.0 | wool d=0.140 k=0.035 mu=1 | OSB d=0.012 k=0.13 mu=50"
+    " | wood fiber d=0.06 k=0.045 mu=5 | render d=0.008 k=0.87 mu=20",
+    "E4": "gypsum d=0.0125 k=0.25 mu=10 | wool d=0.140 k=0.035 mu=1 | OSB d=0.012 k=0.13 mu=50"
+    " | EPS d=0.05 k=0.035 mu=60 | render d=0.005 k=0.87 mu=20",
+    "E5": "gypsum d=0.0125 k=0.25 mu=10 | retarder sd=2.0 | wool d=0.140 k=0.035 mu=1 | OSB d=0.012 k=0.13 mu=50"
+    " | wood fiber d=0.060 k=0.045 mu=5 | render d=0.008 k=0.87 mu=20",
+    "walk": "paint perm=5.0 | gypsum R=0.45 perm=37.6 | fiberglass R=19.0 perm=21.0909090909 | OSB R=0.62 perm=0.91"
+    " | sheet perm=54 | siding R=0.60",
+    "board": "gypsum wallboard d=0.0095 k=0.16 mass=2.86e-9",
+}
+_ANY = {"density": 1000.0, "specific_heat": 1000.0}  # plays no part in a steady state
+_PLATE = 0.01  # thickness that stands for a layer known by R and perms alone [m]
+
+
+def _layer(words):
+    numbers = dict(part.split("=") for part in words.split() if "=" in part)
+    name = " ".join(part for part in words.split() if "=" not in part)
+    value = {key: float(number) for key, number in numbers.items()}
+    permeance = None
+    if "perm" in value:
+        permeance = to_si(value["perm"], "perm")
+    elif "sd" in value:
+        permeance = to_si(value["sd"], "sd m")
+    elif "mass" in value:
+        permeance = value["mass"]
+    resistance = to_si(value["R"], "R") if "R" in value else value.get("r")
+    if "k" in value:
+        depth = value["d"]
+        permeability = to_si(value["mu"], "mu") if permeance is None else permeance * depth
+        return Layer(Material(name, name, **_ANY, conductivity=value["k"], vapor_permeability=permeability), depth)
+    if resistance is None:
+        return Layer(FixedMembrane(permeance), name=name)
+    if permeance is None:
+        return Layer(AirSpace(resistance), name=name)
+    plate = Material(name, name, **_ANY, conductivity=_PLATE / resistance, vapor_permeability=permeance * _PLATE)
+    return Layer(plate, _PLATE)
+
+
+def example(words, interior_film, exterior_film):
+    """An assembly from the name of an example, or from its layers in words.
+
+    Parameters
+    ----------
+    words : str
+        A key of `EXAMPLES`, or layers as written there.
+    interior_film, exterior_film : float
+        Surface resistances [m2 K/W], 0 to 1.
+
+    Returns
+    -------
+    Assembly
+
+    Raises
+    ------
+    BadFile
+        When the words are neither.
+
+    Examples
+    --------
+    >>> round(example("A", 0.25, 0.04).thermal_resistance, 4)
+    2.614
+    """
+    try:
+        layers = [_layer(part) for part in EXAMPLES.get(words, words).split("|")]
+    except (KeyError, ValueError) as trouble:
+        raise BadFile(f'The layers "{words}" are not understood: {trouble}.') from trouble
+    return Assembly(words, layers, interior_film, exterior_film)
