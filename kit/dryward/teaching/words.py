@@ -66,11 +66,39 @@ def number(value, unit, unit_system="us"):
     if this.quantity == "pressure" and unit == "Pa":
         text = f"{si:.0f} Pa"
         return f"{text} ({units.show(si, 'pressure', 'us')})" if unit_system == "us" else text
-    target = unit if _native(unit, unit_system) else (_OTHER if unit_system == "si" else _BACK).get(unit)
-    target = target or units.shown_unit(this.quantity, unit_system).name
-    if target == unit:
-        return _said(float(value), unit)
-    return _said(units.from_si(si, target), target)
+    target = reader_unit(unit, unit_system)
+    return _said(float(value) if target == unit else units.from_si(si, target), target)
+
+
+def reader_unit(unit, unit_system):
+    """The unit in which a reader of a unit system sees what is given in another.
+
+    Parameters
+    ----------
+    unit : str
+        A key of `units.UNITS`.
+    unit_system : {"us", "si"}
+
+    Returns
+    -------
+    str
+
+    Raises
+    ------
+    UnknownName
+        For an unknown unit or unit system.
+
+    Examples
+    --------
+    >>> reader_unit("in2", "si")
+    'cm2'
+    """
+    this = units.unit(unit)
+    if unit_system not in units.SHOWN:
+        raise UnknownName("unit system", unit_system, units.SHOWN)
+    if _native(unit, unit_system):
+        return unit
+    return (_OTHER if unit_system == "si" else _BACK).get(unit) or units.shown_unit(this.quantity, unit_system).name
 
 
 def _native(unit, unit_system):

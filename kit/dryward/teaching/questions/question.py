@@ -3,6 +3,7 @@
 import random
 from dataclasses import dataclass, field, replace
 
+from dryward import units
 from dryward.teaching import words
 from dryward.teaching.beliefs import belief
 
@@ -161,6 +162,15 @@ class Draw:
         Question or None
             None when fewer than two wrong answers stand clear of the right one.
         """
+        if unit:
+            seen = words.reader_unit(unit, self.unit_system)
+
+            def turned(number):
+                return units.from_si(units.to_si(float(number), unit), seen)
+
+            tolerance = abs(turned(answer + tolerance) - turned(answer))
+            answer, wrong = turned(answer), [(turned(value), *rest) for value, *rest in wrong]
+            unit = seen
         choices = [Choice(self._said(answer, unit, tail), True, "", f"Right. {self.why}".strip(), answer)]
         for value, id, *here in wrong:
             clear = all(abs(value - each.value) > 1.2 * tolerance for each in choices)

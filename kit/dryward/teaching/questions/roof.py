@@ -1,54 +1,48 @@
 """The roof that the questions are asked about, and the steady answers on it.
 
-Inside to outside: painted drywall, a service cavity, the film, 12 in. of
-fiber R-44, an outer layer, and the vent space.  Its numbers are round ones
-made up for teaching.
+It is the preset vault of the library: painted drywall, a service cavity, the
+film, 12 in. of fiber, an outer layer, and the vent space.
 """
 
-import math
+import dataclasses
 from functools import cache
 
-from dryward.building import AirSpace, Assembly, FixedMembrane, Layer, Material, VariableMembrane
+from dryward.building import AirSpace, Assembly, FixedMembrane, Layer, Material, VariableMembrane, preset
+from dryward.building.library import membrane
 from dryward.physics import steady
 from dryward.units import from_si, to_si
 from dryward.weather.conditions import Air
 
-#: The variable film of all lessons, made up for teaching: mean RH [-] and perms.
-FILM_HUMIDITY, FILM_PERMS = (0.3, 0.8), (0.5, 13.0)
-#: Perms of the outer layers, and R of a board among them.
-OUTERS = {"open membrane": (50.0, 0.0), "fiberboard": (20.0, 4.0), "OSB": (1.5, 0.6), "closed sheet": (0.1, 0.0)}
-#: Inches and R of the fill.
-FILL_INCHES, FILL_R = 12.0, 44.0
+#: The outer layers and the preset that has each, with its perms.
+OUTERS = {
+    "open membrane": ("vented-vault", 50.0),
+    "fiberboard": ("vented-vault-fiberboard", 20.0),
+    "OSB": ("vented-vault-osb", 1.5),
+    "closed sheet": ("vented-vault-closed", 0.1),
+}
+FILM, FILL, OUTER, CAVITY = "inner membrane", "insulation", "outer layer", "service cavity"
 
 
-def film(dry=FILM_PERMS[0], wet=FILM_PERMS[1]):
-    """The variable film, by its perms when dry and when damp.
+def film(dry=None, wet=None):
+    """The variable film of the lessons, or one of the same kind with other perms.
 
     Parameters
     ----------
-    dry, wet : float
-        [perm]
+    dry, wet : float, optional
+        Perms at its dry end and at its damp end.
 
     Returns
     -------
     VariableMembrane
     """
-    return VariableMembrane(FILM_HUMIDITY, (to_si(dry, "perm"), to_si(wet, "perm")))
-
-
-def _slab(name, inches, r, perms):
-    """A plain layer of that R and those perms, whatever its thickness."""
-    thickness = to_si(inches, "in")
-    conductivity = thickness / to_si(r, "R") if r else 500.0
-    return Layer(
-        Material(name.replace(" ", "-"), name, 100, 1500, conductivity, to_si(perms, "perm") * thickness),
-        thickness,
-        name,
-    )
+    known = membrane("teaching-variable")
+    if dry is None:
+        return known
+    return VariableMembrane([rh for rh, _ in known.points], (to_si(dry, "perm"), to_si(wet, "perm")))
 
 
 @cache
-def roof(inner="variable", outer="open membrane", inside_r=1.0, fill_r=FILL_R):
+def roof(inner="variable", outer="open membrane", inside_r=None, fill_r=None):
     """The roof with one film and one outer layer.
 
     Parameters
@@ -57,27 +51,47 @@ def roof(inner="variable", outer="open membrane", inside_r=1.0, fill_r=FILL_R):
         Perms of the film; None for no film.
     outer : str or float
         A key of `OUTERS`, or the perms of a thin outer layer.
-    inside_r : float
-        R of the service cavity.
-    fill_r : float
+    inside_r, fill_r : float, optional
+        R of the service cavity and of the fill, where they differ.
 
     Returns
     -------
     Assembly
-        With layers "drywall", "service cavity", "film", "fill", "outer layer".
     """
-    perms, r = OUTERS[outer] if isinstance(outer, str) else (outer, 0.0)
-    layers = [
-        _slab("drywall", 0.5, 0.45, 1 / (1 / 40 + 1 / 7)),
-        _slab("service cavity", 1.5, inside_r, 80.0),
-        _slab("fill", FILL_INCHES, fill_r, 10.0),
-        _slab("outer layer", 0.5, r, perms) if r else Layer(FixedMembrane(to_si(perms, "perm")), None, "outer layer"),
-        Layer(AirSpace(to_si(0.6, "R"), math.inf, vented=True), to_si(1.5, "in"), "vent space"),
-    ]
-    if inner is not None:
-        sheet = film() if inner == "variable" else FixedMembrane(to_si(inner, "perm"))
-        layers.insert(2, Layer(sheet, None, "film"))
-    return Assembly("teaching roof", tuple(layers), interior_film=to_si(0.61, "R"))
+    built = preset(OUTERS[outer][0] if isinstance(outer, str) else OUTERS["open membrane"][0])
+    if not isinstance(outer, str):
+        built = built.replace(OUTER, FixedMembrane(to_si(outer, "perm")))
+    if inner is None:
+        built = dataclasses.replace(built, layers=tuple(each for each in built.layers if each.name != FILM))
+    else:
+        built = built.replace(FILM, film() if inner == "variable" else FixedMembrane(to_si(inner, "perm")))
+    if inside_r is not None:
+        old = built.layer(CAVITY).substance
+        built = built.replace(CAVITY, AirSpace(to_si(inside_r, "R"), old.vapor_permeance))
+    if fill_r is not None:
+        old = built.layer(FILL)
+        conductivity = old.thickness / to_si(fill_r, "R")
+        built = built.replace(FILL, dataclasses.replace(old.substance, conductivity=conductivity))
+    return built
+
+
+def stack(*layers):
+    """A plain assembly of layers given as (name, inches, R), with no films.
+
+    Parameters
+    ----------
+    *layers : (str, float, float)
+
+    Returns
+    -------
+    Assembly
+    """
+    made = []
+    for name, inches, r in layers:
+        thickness = to_si(float(inches), "in")
+        substance = Material(name.replace(" ", "-"), name, 50, 1000, thickness / to_si(float(r), "R"), 1e-11)
+        made.append(Layer(substance, thickness, name))
+    return Assembly("stack", made, interior_film=0.0, exterior_film=0.0)
 
 
 def air(fahrenheit, percent):
@@ -102,7 +116,7 @@ def state(assembly, indoor, outdoor):
 
 def gain(assembly, indoor, outdoor):
     """Water that stays in the roof on such a day [g/m2/day]."""
-    return from_si(sum(plane.rate for plane in state(assembly, indoor, outdoor).wet_planes), "g/m2/day")
+    return from_si(state(assembly, indoor, outdoor).gain, "g/m2/day")
 
 
 def line_inches(assembly, indoor, outdoor):
@@ -110,11 +124,19 @@ def line_inches(assembly, indoor, outdoor):
     depth = state(assembly, indoor, outdoor).dew_point_depth
     if depth is None:
         return None
-    start = sum(each.thickness or 0.0 for each in assembly.layers[: assembly.index("fill")])
+    start = sum(each.thickness or 0.0 for each in assembly.layers[: assembly.index(FILL)])
     return from_si(depth - start, "in")
 
 
-def face_humidity(assembly, indoor, outdoor, layer="outer layer", side=0):
-    """RH [%] at the inside face (0) or the outside face (1) of one layer."""
+def face(assembly, indoor, outdoor, layer=OUTER, side=0):
+    """Temperature [degF] and RH [%] at the inside face (0) or the outside face (1) of one layer."""
     found = state(assembly, indoor, outdoor)
-    return 100 * float(found.relative_humidity[found.face(layer, side)])
+    rung = found.face(layer, side)
+    return from_si(float(found.temperature[rung]), "degF"), 100 * float(found.relative_humidity[rung])
+
+
+def film_state(assembly, indoor, outdoor):
+    """RH at both faces of the film [%], their mean [%], and its perms."""
+    inside, outside = (face(assembly, indoor, outdoor, FILM, side)[1] for side in (0, 1))
+    mean = 0.5 * (inside + outside)
+    return inside, outside, mean, from_si(assembly.layer(FILM).substance.at_mean(mean / 100), "perm")

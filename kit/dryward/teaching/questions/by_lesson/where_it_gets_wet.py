@@ -1,6 +1,6 @@
 """Checks: the line moves, the line is not the water, and what makes the face at risk."""
 
-from dryward.teaching.questions.roof import face_humidity, gain, line_inches, roof
+from dryward.teaching.questions.roof import face, gain, line_inches, roof
 
 ROOM = 70
 
@@ -32,13 +32,13 @@ def water_at_the_line(draw):
     case = roof(), (ROOM, rh), (cold, 80)
     draw.note(indoor_rh=rh, outdoor=cold)
     wet = gain(*case) > 0
-    line, face = line_inches(*case), face_humidity(*case)
+    line, humid = line_inches(*case), face(*case)[1]
     if wet or line is None:
         return None
     say = draw.say
     draw.because(
         f"The vapor does not stop at the line. It passes on through the open layer, and even the coldest face "
-        f"stays at {face:.0f} % RH, below full."
+        f"stays at {humid:.0f} % RH, below full."
     )
     return draw.words(
         f"The room is {say(ROOM, 'degF')} and {rh} %, it is {say(cold, 'degF')} and 80 % outside. The dew-point line "
