@@ -61,6 +61,8 @@ def literals():
     for name in modules():
         for node in ast.walk(tree(name)):
             if isinstance(node, ast.Constant) and type(node.value) in (int, float) and significant(node.value) >= 4:
+                if 0.99 < node.value < 1.01:
+                    continue  # a margin for rounding, not a property of anything
                 found[float(node.value)].append(f"{name}:{node.lineno}")
     return found
 

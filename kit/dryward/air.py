@@ -46,6 +46,11 @@ def log_saturation_over_ice(kelvin):
     References
     ----------
     ASHRAE Handbook of Fundamentals 2017, chapter 1, equation 5.
+
+    Examples
+    --------
+    >>> round(float(np.exp(log_saturation_over_ice(253.15))), 2)
+    103.26
     """
     a, b, c, d, e, f, g = _ICE
     return a / kelvin + b + kelvin * (c + kelvin * (d + kelvin * (e + kelvin * f))) + g * np.log(kelvin)
@@ -68,6 +73,11 @@ def log_saturation_over_water(kelvin):
     References
     ----------
     ASHRAE Handbook of Fundamentals 2017, chapter 1, equation 6.
+
+    Examples
+    --------
+    >>> round(float(np.exp(log_saturation_over_water(293.15))), 2)
+    2338.8
     """
     a, b, c, d, e, g = _WATER
     return a / kelvin + b + kelvin * (c + kelvin * (d + kelvin * e)) + g * np.log(kelvin)

@@ -41,7 +41,23 @@ _R = FOOT**2 * (5 / 9) * HOUR / BTU
 
 @dataclass(frozen=True)
 class Unit:
-    """One unit: SI value = ``value * scale + offset`` (or ``scale / value``)."""
+    """One unit: SI value = ``value * scale + offset`` (or ``scale / value``).
+
+    Parameters
+    ----------
+    name : str
+        Its key in `UNITS`, in letters anyone can type.
+    quantity : str
+        What it measures.
+    scale : float
+        SI units in one of it [SI], above 0.
+    symbol : str
+        As it is printed.
+    offset : float
+        SI value at its zero [SI], any.
+    reciprocal : bool
+        Whether the SI value is ``scale / value`` (as for R per inch).
+    """
 
     name: str
     quantity: str
@@ -467,6 +483,8 @@ def read(text, quantity, default=None):
     ------
     NotUnderstood
         With one sentence that shows how to write it.
+    UnknownName
+        For a quantity it has no units for.
 
     Examples
     --------
