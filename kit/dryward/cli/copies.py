@@ -1,0 +1,105 @@
+"""The learner's own copy of the lessons: what was changed in it is never overwritten."""
+
+import hashlib
+import json
+import os
+import shutil
+from dataclasses import dataclass
+from pathlib import Path
+
+from dryward import __version__
+from dryward.checks import BadFile
+
+#: What the copy remembers of each file as it was given.
+MANIFEST = ".dryward-lessons.json"
+
+
+@dataclass(frozen=True)
+class Copied:
+    """What one copying did.
+
+    Attributes
+    ----------
+    new, renewed : tuple of str
+        Files that were not there, and files the learner had not touched.
+    beside : tuple of str
+        New versions put beside a file the learner has changed.
+    """
+
+    new: tuple = ()
+    renewed: tuple = ()
+    beside: tuple = ()
+
+
+def _mark(path):
+    return hashlib.sha256(path.read_bytes()).hexdigest()
+
+
+def _read(manifest):
+    try:
+        found = json.loads(manifest.read_text("utf-8"))
+        return {str(name): str(mark) for name, mark in found["files"].items()}
+    except (FileNotFoundError, ValueError, KeyError, AttributeError, TypeError):
+        return {}  # without a readable one every file counts as the learner's own
+
+
+def _write(manifest, marks):
+    # Whole or not at all: a half-written one would forget what is the learner's.
+    partial = manifest.with_suffix(".partial")
+    partial.write_text(json.dumps({"kit": __version__, "files": marks}, indent=1, sort_keys=True), "utf-8")
+    os.replace(partial, manifest)
+
+
+def _beside(path):
+    return path.with_name(f"{path.stem} (new {__version__}){path.suffix}")
+
+
+def copy(source, target):
+    """Copy the lessons into the learner's folder.
+
+    Parameters
+    ----------
+    source, target : Path
+        Folders; `target` is made when it is not there.
+
+    Returns
+    -------
+    Copied
+
+    Raises
+    ------
+    BadFile
+        When the folder cannot be written, with the reason.
+    """
+    try:
+        return _copy(Path(source), Path(target))
+    except OSError as reason:
+        raise BadFile(f"The lessons cannot be copied to {target}: {reason.strerror or reason}.") from None
+
+
+def _copy(source, target):
+    target.mkdir(parents=True, exist_ok=True)
+    marks = _read(target / MANIFEST)
+    done = {"new": [], "renewed": [], "beside": []}
+    for path in sorted(source.rglob("*")):
+        name = path.relative_to(source).as_posix()
+        if not path.is_file() or any(part.startswith(".") for part in path.relative_to(source).parts):
+            continue
+        here, mark = target / name, _mark(path)
+        if not here.exists():
+            kind, place = "new", here
+        elif _mark(here) == mark:
+            kind, place = None, here
+        elif _mark(here) == marks.get(name):
+            kind, place = "renewed", here
+        elif marks.get(name) == mark:
+            continue  # the learner's own, and nothing newer to offer
+        else:
+            kind, place = "beside", _beside(here)
+        if kind:
+            place.parent.mkdir(parents=True, exist_ok=True)
+            shutil.copyfile(path, place)
+            done[kind].append(place.relative_to(target).as_posix())
+        marks[name] = mark
+    _write(target / MANIFEST, marks)
+    return Copied(**{kind: tuple(names) for kind, names in done.items()})

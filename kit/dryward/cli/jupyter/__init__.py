@@ -1,0 +1,1 @@
+"""What the launcher gives to the Jupyter server: settings, a websocket, a small extension."""

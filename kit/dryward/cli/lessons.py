@@ -1,0 +1,92 @@
+"""``dryward lessons``: the learner's own copy of the lessons, opened in JupyterLab."""
+
+import json
+import os
+import secrets
+import warnings
+from pathlib import Path
+
+from dryward.checks import OutOfRange
+from dryward.cli import copies, places
+
+_FIRST = "00-start.ipynb"
+_DOOR = "127.0.0.1"
+
+
+def add(parser):
+    """Name the arguments of the command."""
+    parser.add_argument("--folder", type=Path, help="where your own copy of the lessons is kept")
+    parser.add_argument("--port", type=int, default=8888, help="port of the local server (8888; the next free one)")
+    parser.add_argument("--lesson", default=_FIRST, help="file name of the lesson to open first")
+    parser.add_argument("--no-browser", action="store_true", help="print the address and open no browser")
+
+
+def run(args):
+    """Copy, start, and serve until Ctrl-C."""
+    if not 1 <= args.port <= 65535:
+        raise OutOfRange(f"The port is {args.port}; it must be 1 to 65535.")
+    folder = (args.folder or places.own_lessons()).expanduser().resolve()
+    done = copies.copy(places.shipped_lessons(), folder)
+    print(f"Your lessons are in {folder}")
+    for name in done.beside:
+        print(f"  you have changed a lesson that is newer in the kit; the new one is beside it: {name}")
+    serve(folder, args.lesson, args.port, browser=not args.no_browser)
+    return 0
+
+
+def options(folder, lesson, port, token, browser):
+    """What the server is told on its command line.
+
+    Parameters
+    ----------
+    folder : Path
+    lesson : str
+    port : int
+    token : str
+    browser : bool
+
+    Returns
+    -------
+    list of str
+    """
+    # Files instead of ports between server and kernel, where the system has them.
+    quiet = ["--KernelManager.transport=ipc"] if os.name == "posix" else []
+    return [
+        *quiet,
+        # Only this machine can reach it, with a token: no more risk for root than any program.
+        "--ServerApp.allow_root=True",
+        f"--ServerApp.root_dir={folder}",
+        f"--ServerApp.ip={_DOOR}",
+        f"--ServerApp.port={port}",
+        f"--IdentityProvider.token={token}",
+        f"--ServerApp.open_browser={browser}",
+        "--ServerApp.log_level=WARN",
+        "--LabApp.log_level=WARN",
+        f"--LabApp.default_url=/doc/tree/{lesson}",
+        f"--LabApp.extra_labextensions_path={places.JUPYTER / 'labextensions'}",
+        "--ServerApp.kernel_websocket_connection_class=dryward.cli.jupyter.websocket.NoDelay",
+    ]
+
+
+def serve(folder, lesson, port, browser):
+    """Serve the lessons of a folder on this machine until it is stopped."""
+    # Read by the server when its modules are imported: set before that.
+    paths = [str(places.JUPYTER / "etc"), os.environ.get("JUPYTER_CONFIG_PATH", "")]
+    os.environ["JUPYTER_CONFIG_PATH"] = os.pathsep.join(path for path in paths if path)
+    from jupyterlab.labapp import LabApp
+
+    # Jupyter warns itself about its own older settings; a learner need not read that.
+    warnings.simplefilter("ignore", DeprecationWarning)
+    token = secrets.token_hex(16)
+    server = LabApp.initialize_server(argv=options(folder, lesson, port, token, browser))
+    names = sorted(path.name for path in places.shipped_lessons().glob("*.ipynb"))
+    # The page tells the extension which files it may run.
+    server.web_app.settings.setdefault("page_config_data", {})["drywardLessons"] = json.dumps(names)
+    print(f"Open this address in a browser:\n\n    {address(server, lesson, token)}\n")
+    print("Press Ctrl-C here to stop.", flush=True)
+    server.start()
+
+
+def address(server, lesson, token):
+    """The whole address of a lesson on a running server."""
+    return f"http://{_DOOR}:{server.port}{server.base_url}doc/tree/{lesson}?token={token}"

@@ -1,0 +1,45 @@
+"""What is touched: the pages of the lessons, with their sliders and pictures.
+
+`page` opens a lesson's page.  How a lesson is written stands in
+`dryward.panels.page`.
+"""
+
+import importlib
+
+from dryward.checks import UnknownName
+from dryward.teaching import lessons
+
+__all__ = ["page"]
+
+
+def page(id, unit_system=None, settings=None):
+    """The page of a lesson.
+
+    Parameters
+    ----------
+    id : str
+        The lesson's file name without its number, such as ``"where-it-gets-wet"``.
+    unit_system : {"us", "si"}, optional
+        Otherwise what the learner chose last; US at first.
+    settings : Settings, optional
+        What is remembered; otherwise the learner's own file.
+
+    Returns
+    -------
+    Page
+
+    Raises
+    ------
+    UnknownName
+        For a lesson that does not exist, or an unknown unit system.
+
+    Examples
+    --------
+    >>> page("where-it-gets-wet").sentence != ""
+    True
+    """
+    known = lessons.pages()
+    if id not in known:
+        raise UnknownName("lesson page", id, known)
+    module = importlib.import_module(f"{__name__}.lessons.{id.replace('-', '_')}")
+    return module.PAGE(unit_system, settings)

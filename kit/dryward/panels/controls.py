@@ -1,0 +1,360 @@
+"""Controls: a slider with a typed number and a unit, or a choice.
+
+A `Slider` or a `Choice` says what a control is; a lesson declares them.  The
+page makes a `SliderControl` or a `ChoiceControl` of each, which holds the
+value: in SI inside, in the shown unit at the edge.  Both unit systems of a
+slider have their own round ends, start and step.
+"""
+
+import math
+from dataclasses import dataclass, replace
+
+from dryward import units
+from dryward.checks import NotUnderstood, OutOfRange, UnknownName, within
+
+
+@dataclass(frozen=True)
+class Scale:
+    """The ends, start and step of a slider in one unit system.
+
+    Parameters
+    ----------
+    left, right : float
+        Values at the two ends, in `unit`; `right` may be the smaller one.
+    start : float
+        Where the slider stands when the lesson opens, in `unit`.
+    step : float
+        What one arrow key moves, in `unit`; on a log slider, notches a decade.
+    unit : str, optional
+        A key of `units.UNITS`; otherwise the usual one of the quantity.
+
+    Examples
+    --------
+    >>> Scale(-20, 100, 20, 1).start
+    20
+    """
+
+    left: float
+    right: float
+    start: float
+    step: float
+    unit: str = ""
+
+
+@dataclass(frozen=True)
+class Slider:
+    """What a slider is.
+
+    Parameters
+    ----------
+    name : str
+        The same in all lessons, such as ``"T_out"``.
+    words : str
+        What stands beside it.
+    quantity : str
+        One of the quantities of `units`, or ``"number"`` for a bare one.
+    us, si : Scale
+    log : bool
+        Whether equal moves are equal factors.
+    play : int
+        Milliseconds a notch for a play button; 0 for none.
+
+    Examples
+    --------
+    >>> Slider("dP", "Pressure", "number", Scale(0.5, 6, 1, 0.1), Scale(0.5, 6, 1, 0.1)).log
+    False
+    """
+
+    name: str
+    words: str
+    quantity: str
+    us: Scale
+    si: Scale
+    log: bool = False
+    play: int = 0
+
+    def starting(self, us, si=None):
+        """The same slider with another start, in the shown units.
+
+        Without a start in SI units the US one is converted.
+        """
+        if si is None:
+            si = self._converted(us)
+        return replace(self, us=replace(self.us, start=us), si=replace(self.si, start=si))
+
+    def _converted(self, value):
+        if self.quantity == "number":
+            return value
+        there = units.from_si(units.to_si(value, self.unit("us").name), self.unit("si").name)
+        return float(f"{there:.3g}")
+
+    def unit(self, system):
+        """The unit it is shown in."""
+        scale = getattr(self, system)
+        return units.unit(scale.unit) if scale.unit else units.shown_unit(self.quantity, system)
+
+    def control(self, system, si=None):
+        """The control of it, at its start or at a value of SI."""
+        return SliderControl(self, system, si)
+
+
+@dataclass(frozen=True)
+class Choice:
+    """What a choice is.
+
+    Parameters
+    ----------
+    name : str
+        The same in all lessons, such as ``"Outer"``.
+    words : str
+        What stands beside it.
+    options : ((id, words) or (id, words, words in SI units), ...)
+    start : str, optional
+        Id of the option it opens with; otherwise the first.
+
+    Examples
+    --------
+    >>> Choice("Film", "Inner membrane", (("fixed", "fixed"), ("variable", "variable"))).control("us").value
+    'fixed'
+    """
+
+    name: str
+    words: str
+    options: tuple
+    start: str = ""
+
+    def starting(self, id):
+        """The same choice that opens with another option."""
+        return replace(self, start=id)
+
+    def control(self, system, si=None):
+        """The control of it, at its start or at an option."""
+        return ChoiceControl(self, system, si)
+
+
+class SliderControl:
+    """A slider in one unit system, with its value.
+
+    Attributes
+    ----------
+    value : float
+        In the shown unit; setting it checks the range and moves the page.
+    si : float
+        The value in SI (relative humidity 0 to 1).
+    min, max : float
+        The ends in the shown unit, the smaller one first.
+    unit : str
+        How the unit is written.
+    """
+
+    options = ()
+
+    def __init__(self, slider, system, si=None):
+        self.slider, self.system = slider, system
+        self.name, self.words = slider.name, slider.words
+        self.scale = getattr(slider, system)
+        self.moved = None  # called after the value was set by hand
+        bare = slider.quantity == "number"
+        self._unit = None if bare and not self.scale.unit else slider.unit(system)
+        self.unit = self._unit.symbol if self._unit else ""
+        self.min, self.max = sorted((float(self.scale.left), float(self.scale.right)))
+        self._value = float(self.scale.start)
+        if si is not None:
+            # Round ends of the two systems differ a little: stay on the slider.
+            self._value = min(self.max, max(self.min, self._shown(si)))
+
+    def _shown(self, si):
+        return units.from_si(si, self._unit.name) if self._unit else float(si)
+
+    @property
+    def value(self):
+        """In the shown unit."""
+        return self._value
+
+    @value.setter
+    def value(self, value):
+        self.put(value)
+        if self.moved:
+            self.moved()
+
+    def put(self, value):
+        """Set the value in the shown unit and tell nobody.
+
+        Raises
+        ------
+        OutOfRange
+            Beyond the ends of the slider.
+        """
+        self._value = within(self.words, value, self.min, self.max, "" if self.unit == "%" else self.unit)
+
+    @property
+    def si(self):
+        """In SI."""
+        return units.to_si(self._value, self._unit.name) if self._unit else self._value
+
+    def read(self, text):
+        """A typed number in the shown unit.
+
+        Parameters
+        ----------
+        text : str
+            With a unit of either system, or bare in the shown unit.
+
+        Returns
+        -------
+        float
+
+        Raises
+        ------
+        NotUnderstood, OutOfRange
+            One sentence that says how to write it, or the allowed range.
+        """
+        value = self._read(str(text).strip())
+        # What is typed in another unit may miss an end by the last digit.
+        for end in (self.min, self.max):
+            if math.isclose(value, end, rel_tol=1e-3):
+                value = end
+        unit = "" if self._unit is None else self.unit
+        if not self.min <= value <= self.max:
+            raise OutOfRange(
+                f"{self.words} is {value:.4g} {unit}; it must be {self.min:.4g} to {self.max:.4g} {unit}".strip() + "."
+            )
+        return value
+
+    def _read(self, text):
+        quantity = self.slider.quantity
+        if self._unit:
+            try:
+                return units.from_si(units.read(text, quantity, self._unit.name), self._unit.name)
+            except UnknownName:
+                pass  # a quantity that is only typed in the shown unit
+            except ZeroDivisionError:
+                raise NotUnderstood(quantity, text, f'"{self._value:.4g} {self.unit}"') from None
+        bare = text
+        for tail in (self.unit, self._unit.name if self._unit else ""):
+            if tail and bare.lower().endswith(tail.lower()):
+                bare = bare[: -len(tail)].strip()
+                break
+        try:
+            return units.read(bare, "length", "m")  # a bare number, fractions and decimal comma included
+        except NotUnderstood:
+            raise NotUnderstood(self.words.lower(), text, f'"{self._value:.4g} {self.unit}"'.replace(' "', '"')) from None
+
+    @property
+    def notches(self):
+        """How many steps of an arrow key lead from end to end."""
+        left, right, step = self.scale.left, self.scale.right, self.scale.step
+        if self.slider.log:
+            return max(1, round(abs(math.log10(right / left)) * step))
+        return max(1, round(abs(right - left) / step))
+
+    def fraction(self, value):
+        """Where a value (shown unit) stands along the slider, 0 to 1."""
+        left, right = self.scale.left, self.scale.right
+        if self.slider.log:
+            return math.log(value / left) / math.log(right / left)
+        return (value - left) / (right - left)
+
+    def along(self, count=41):
+        """Values in SI at even places along the slider, left to right."""
+        left, right = self.scale.left, self.scale.right
+        places = [i / (count - 1) for i in range(count)]
+        if self.slider.log:
+            shown = [left * (right / left) ** place for place in places]
+        else:
+            shown = [left + (right - left) * place for place in places]
+        return [units.to_si(each, self._unit.name) if self._unit else each for each in shown]
+
+    def say(self, value):
+        """A value (shown unit) with as many digits as the slider moves by."""
+        if self.slider.log:
+            return f"{float(f'{value:.{2 if value < 1 else 3}g}'):g}"
+        text = f"{value:.{self.digits}f}"
+        return text.lstrip("-") if float(text) == 0 else text
+
+    @property
+    def digits(self):
+        """Digits behind the point that a step moves."""
+        step = self.scale.step
+        return 0 if self.slider.log else next(d for d in range(7) if abs(step * 10**d - round(step * 10**d)) < 1e-6)
+
+    def frame(self):
+        """What the sheet needs to build it."""
+        return {
+            "kind": "slider",
+            "name": self.name,
+            "label": self.words,
+            "unit": self.unit,
+            "left": float(self.scale.left),
+            "right": float(self.scale.right),
+            "log": self.slider.log,
+            "notches": self.notches,
+            "digits": self.digits,
+            "play": self.slider.play,
+            "value": self._value,
+        }
+
+
+class ChoiceControl:
+    """A choice, with its value.
+
+    Attributes
+    ----------
+    value : str
+        Id of the option; setting it moves the page.
+    si : str
+        The same.
+    options : tuple of str
+        The ids.
+    min, max : str
+        First and last option.
+    """
+
+    unit = ""
+
+    def __init__(self, choice, system, si=None):
+        self.choice, self.system = choice, system
+        self.name, self.words = choice.name, choice.words
+        self.moved = None
+        self.options = tuple(option[0] for option in choice.options)
+        self.min, self.max = self.options[0], self.options[-1]
+        self._value = self.options[0]
+        self.put(si or choice.start or self.options[0])
+
+    @property
+    def value(self):
+        """Id of the option."""
+        return self._value
+
+    @value.setter
+    def value(self, value):
+        self.put(value)
+        if self.moved:
+            self.moved()
+
+    @property
+    def si(self):
+        """Id of the option."""
+        return self._value
+
+    def put(self, value):
+        """Choose an option and tell nobody.
+
+        Raises
+        ------
+        UnknownName
+            For an option that does not exist.
+        """
+        if value not in self.options:
+            raise UnknownName(f"choice of {self.words.lower()}", value, self.options)
+        self._value = value
+
+    def label(self, id=None):
+        """The words of an option, or of the one chosen."""
+        option = next(each for each in self.choice.options if each[0] == (id or self._value))
+        return option[2] if self.system == "si" and len(option) > 2 else option[1]
+
+    def frame(self):
+        """What the sheet needs to build it."""
+        options = [{"id": id, "words": self.label(id)} for id in self.options]
+        return {"kind": "choice", "name": self.name, "label": self.words, "options": options, "value": self._value}

@@ -1,0 +1,355 @@
+"""The page of a lesson, and how to write one.
+
+How a lesson page is written
+----------------------------
+One class in ``panels/lessons/<id with underscores>.py``, a subclass of
+`Page`, 60 to 150 lines; ``where_it_gets_wet.py`` is the example.  The words
+of the lesson (question, prediction, takeaway, cautions, sources, limits,
+checks) come from `teaching` by the page's id.  The class says the rest::
+
+    class WhichWay(Page):
+        id = "which-way-vapor-goes"         # the lesson's file name without number
+        handles = ("T_out", "RH_out", standard("T_in").starting(75), "RH_in")
+        draws = TwoRooms                    # a LivePicture class, or a tuple of them
+
+        def compute(self, at):              # physics; SI in, any object out
+            return state
+
+        def numbers(self, state):           # at most five
+            return [Readout("drive", "Vapor pressure difference", state.drive, "pressure")]
+
+        def says(self, state):              # one sentence made from the numbers
+            return f"Vapor moves outward, pushed by {self.show(state.drive, 'pressure')}."
+
+Everything else is optional:
+
+``handles``
+    At most four, in the order climate, room air, assembly, view.  A name
+    takes the shared control of `standard`; ``standard("M_in").starting(3)``
+    gives it another start (US value; a second number is the SI start); a
+    `Slider` or a `Choice` of your own adds one.  ``dataclasses.replace(
+    standard("Day"), play=60)`` adds a play button, 60 ms a notch.
+``compute(at)``
+    ``at`` has each control by name in SI (relative humidity 0 to 1; a choice
+    gives the id of its option).  Raise a `PlainError` for what cannot be: the
+    page shows the sentence and keeps the last picture.
+``views(state)``
+    The state each picture draws, when it is not `state` itself: one object,
+    or a tuple with one for each picture.
+``steps(state)``
+    A list of `teaching.arithmetic.Step` (words, formula, result) that can be
+    redone with a calculator.  Only asked for when its fold is open.
+``strips(at, state)``
+    ``{control name: Strip(holds)}``, one boolean for each of
+    ``self.along(name)``, the places in SI along the slider, or for each
+    option of a choice.
+``slow = True`` and ``preview(at)``
+    For hourly models.  While a slider moves the page draws ``preview(at)``,
+    a quick state (or None: the old picture stays, marked as working); once
+    the slider has rested a quarter of a second it runs ``compute``.  Setting
+    ``.value`` from code, and `refresh`, always run ``compute`` at once.
+``buttons = (("run", "Run the year"),)``
+    A button each; pressing it calls the method of that name, ``run()``, and
+    then refreshes.
+``self.unit_system``, ``self.show(value, quantity)``, ``self.say(text)``
+    The reader's units; a number of SI in them; a text with ``{20 degF}``
+    numbers in them.
+
+A page in use::
+
+    page = panels.page("where-it-gets-wet", unit_system="us")
+    page.controls["RH_in"].value = 50    # the shown unit; checked; redraws
+    page.readouts["gain"]                # SI
+    page.sentence, page.picture          # words, image bytes
+    page.refresh()                       # computes and draws at once
+"""
+
+import asyncio
+from types import SimpleNamespace
+
+from dryward import units
+from dryward.checks import PlainError, UnknownName
+from dryward.panels.desk import Desk
+from dryward.panels.readouts import Strip
+from dryward.panels.settings import Settings
+from dryward.panels.sheet import STANDING, Sheet
+from dryward.panels.standard import standard
+from dryward.teaching import words
+
+#: Seconds a slider must rest before a slow model runs in full.
+REST = 0.25
+#: Places along a slider at which a strip is judged.
+PLACES = 41
+
+
+class Page:
+    """Base of all lesson pages; see the module for how one is written.
+
+    Parameters
+    ----------
+    unit_system : {"us", "si"}, optional
+        Otherwise what the learner chose last, "us" at first.
+    settings : Settings, optional
+        What is remembered; otherwise the learner's own file.
+
+    Attributes
+    ----------
+    controls : dict
+        Name -> control with ``value`` (shown unit), ``si``, ``min``, ``max``,
+        ``options``.
+    readouts : dict
+        Name -> number in SI (None where there is none).
+    sentence : str
+    picture : bytes
+        The first picture; `pictures` has all.
+    trouble : str
+        The sentence shown when the last move could not be computed.
+    state : object
+        What `compute` gave.
+    widget : Sheet
+        What the browser shows.
+
+    Raises
+    ------
+    UnknownName
+        For an unknown unit system.
+    """
+
+    id = ""
+    handles = ()
+    draws = ()
+    buttons = ()
+    slow = False
+
+    def __init__(self, unit_system=None, settings=None):
+        self.settings = settings or Settings()
+        self.unit_system = unit_system or self.settings["unit_system"]
+        if self.unit_system not in units.SHOWN:
+            raise UnknownName("unit system", self.unit_system, units.SHOWN)
+        self.sliders = tuple(standard(each) if isinstance(each, str) else each for each in self.handles)
+        self.state, self.sentence, self.trouble = None, "", ""
+        self.readouts, self.pictures, self.alts = {}, (), ()
+        self.kinds = self.draws if isinstance(self.draws, tuple) else (self.draws,)
+        self.readout_list, self._live = [], {}
+        self._waiting, self._seen, self._errors, self._retype = None, 0, {}, ""
+        self._strips = {}
+        self.widget = Sheet()
+        self._set_up()
+        self.desk = Desk(self)
+        self.refresh()
+        self.desk.show()
+
+    # --- what a lesson says --------------------------------------------------
+
+    def compute(self, at):
+        """The state at the controls' values; the lesson writes it."""
+        raise NotImplementedError
+
+    def numbers(self, state):
+        """The readouts, the same names in the same order for every state; the lesson writes it."""
+        raise NotImplementedError
+
+    def says(self, state):
+        """The sentence under the picture; the lesson writes it."""
+        raise NotImplementedError
+
+    def views(self, state):
+        """What each picture draws."""
+        return state
+
+    def steps(self, state):
+        """The steps of the hand calculation."""
+        return []
+
+    def strips(self, at, state):
+        """Where along each control the criterion holds."""
+        return {}
+
+    def preview(self, at):
+        """A quick state while a slider of a slow page moves."""
+        return None
+
+    # --- what a lesson may use ------------------------------------------------
+
+    def show(self, value, quantity, digits=None):
+        """A number of SI with its unit, as this reader has it."""
+        return units.show(value, quantity, self.unit_system, digits)
+
+    def say(self, text):
+        """A text whose ``{20 degF}`` numbers are put in this reader's units."""
+        return words.shown(text, self.unit_system)
+
+    def along(self, name):
+        """Places along a slider, left to right, in SI; or the options of a choice."""
+        control = self.controls[name]
+        return list(control.options) if control.options else control.along(PLACES)
+
+    @property
+    def at(self):
+        """All controls by name, in SI."""
+        return SimpleNamespace(**{name: control.si for name, control in self.controls.items()})
+
+    # --- what a page does -------------------------------------------------------
+
+    def refresh(self):
+        """Compute and draw at once, from the controls as they stand.
+
+        Raises
+        ------
+        Exception
+            What `compute` raises by mistake, after the page has said so in
+            one sentence; a `PlainError` is shown and not raised.
+        """
+        self._stop_waiting()
+        try:
+            self._take(self.compute(self.at))
+            self.trouble = ""
+        except PlainError as reason:
+            self.trouble = str(reason)
+        except Exception as reason:
+            self.trouble = f"This page could not work that out ({type(reason).__name__}). Move a control back."
+            self.send()
+            raise
+        self.send()
+
+    def _take(self, state, full=True):
+        views = self.views(state)
+        views = views if isinstance(views, tuple) else (views,) * len(self.kinds)
+        live = self.live_pictures()
+        # All of it or nothing: what fails half way leaves the page as it was.
+        readouts, sentence = list(self.numbers(state)), self.says(state)
+        pictures = tuple(picture.render(view) for picture, view in zip(live, views, strict=True))
+        alts = tuple(picture.alt(view) for picture, view in zip(live, views, strict=True))
+        if full:
+            found = self.strips(self.at, state)
+            self._strips = {
+                name: strip.shown(self.controls[name]) for name, strip in found.items() if isinstance(strip, Strip)
+            }
+        self.state, self.sentence, self.pictures, self.alts = state, sentence, pictures, alts
+        self.readout_list = readouts
+        self.readouts = {each.name: each.value for each in readouts}
+
+    def live_pictures(self):
+        """The pictures of the present unit system and type size, made once."""
+        key = (self.unit_system, self.settings["projector"])
+        if key not in self._live:
+            self._live[key] = tuple(kind(self.unit_system, self.settings["projector"]) for kind in self.kinds)
+        return self._live[key]
+
+    @property
+    def picture(self):
+        """The first picture, image bytes."""
+        return self.pictures[0] if self.pictures else b""
+
+    def _set_up(self, keep=None):
+        """Make the controls, at their starts or at values of SI."""
+        keep = keep or {}
+        self.controls = {each.name: each.control(self.unit_system, keep.get(each.name)) for each in self.sliders}
+        for control in self.controls.values():
+            control.moved = self.refresh
+        self._errors = {}
+
+    def switch_units(self, unit_system):
+        """Show everything in the other unit system, the sliders where they are."""
+        if unit_system not in units.SHOWN:
+            raise UnknownName("unit system", unit_system, units.SHOWN)
+        keep = {name: control.si for name, control in self.controls.items()}
+        self.unit_system = self.settings["unit_system"] = unit_system
+        self._set_up(keep)
+        self.refresh()
+        self.desk.new_units()
+
+    @property
+    def has_steps(self):
+        """Whether the lesson wrote a hand calculation."""
+        return type(self).steps is not Page.steps
+
+    def moved(self, values, serial):
+        """The browser moved a control: follow, without ever raising."""
+        for name, value in values.items():
+            if name in self.controls:
+                try:
+                    self.controls[name].put(value)
+                    self._errors.pop(name, None)
+                except PlainError as reason:
+                    self._errors[name] = str(reason)
+        self._seen = serial
+        if self.slow and self._can_wait():
+            self._quick()
+        else:
+            self.follow()
+
+    def typed(self, name, text):
+        """The browser sent a typed number: take it, or say what is wrong with it."""
+        control = self.controls[name]
+        try:
+            control.put(control.read(text))
+        except PlainError as reason:
+            self._errors[name] = str(reason)
+            self.send()
+            return
+        self._errors.pop(name, None)
+        self._retype = name
+        self.follow()
+        self._retype = ""
+
+    def follow(self):
+        """Refresh for the browser: the page itself has said what went wrong."""
+        try:
+            self.refresh()
+        except Exception as reason:
+            self.desk.mishap(reason)
+
+    # --- slow pages ------------------------------------------------------------
+
+    def _can_wait(self):
+        try:
+            asyncio.get_running_loop()
+        except RuntimeError:
+            return False
+        return True
+
+    def _quick(self):
+        """Draw the preview now, and all of it once the slider has rested."""
+        self._stop_waiting()
+        self._waiting = asyncio.get_running_loop().call_later(REST, self.follow)
+        try:
+            state = self.preview(self.at)
+            if state is not None:
+                self._take(state, full=False)
+            self.trouble = ""
+        except PlainError as reason:
+            self.trouble = str(reason)
+        except Exception as reason:
+            self.desk.mishap(reason)
+        self.send()
+
+    def _stop_waiting(self):
+        if self._waiting is not None:
+            self._waiting.cancel()
+            self._waiting = None
+
+    # --- to the browser -----------------------------------------------------------
+
+    def send(self):
+        """Send the present state to the browser."""
+        self.widget.live = {
+            "seen": self._seen,
+            "values": {name: control.value for name, control in self.controls.items()},
+            "errors": dict(self._errors),
+            "retype": self._retype,
+            "strips": self._strips,
+            "pictures": list(self.pictures),
+            "alts": list(self.alts),
+            "readouts": [each.shown(self.unit_system) for each in self.readout_list],
+            "sentence": self.sentence,
+            "trouble": self.trouble,
+            "steps": self.desk.steps(),
+            "busy": self._waiting is not None,
+        }
+
+    def __repr__(self):
+        return STANDING
+
+    def _repr_mimebundle_(self, **keys):
+        return self.widget._repr_mimebundle_(**keys)

@@ -1,0 +1,158 @@
+// Sliders, typed numbers and choices.
+
+// Where a value stands along its slider, 0 at the left end to 1 at the right.
+function fraction(spec, value) {
+  return spec.log
+    ? Math.log(value / spec.left) / Math.log(spec.right / spec.left)
+    : (value - spec.left) / (spec.right - spec.left);
+}
+
+function valueAt(spec, part) {
+  const at = Math.min(1, Math.max(0, part));
+  return spec.log ? spec.left * (spec.right / spec.left) ** at : spec.left + at * (spec.right - spec.left);
+}
+
+// Notches: one arrow key moves from one to the next.
+function notched(spec, value, move) {
+  const place = fraction(spec, value) * spec.notches;
+  let notch = Math.round(place);
+  if (move > 0 && Math.abs(place - notch) > 1e-6) notch = Math.floor(place);
+  if (move < 0 && Math.abs(place - notch) > 1e-6) notch = Math.ceil(place);
+  const next = Math.min(spec.notches, Math.max(0, notch + move));
+  return Number(valueAt(spec, next / spec.notches).toPrecision(10));
+}
+
+function shownNumber(spec, value) {
+  if (!spec.log) return value.toFixed(spec.digits).replace(/^-(0(\.0+)?)$/, "$1");
+  return String(Number(value.toPrecision(value < 1 ? 2 : 3)));
+}
+
+function sliderControl(spec, sheet) {
+  const id = `dw-${spec.name}-${choices.serial++}`;
+  const range = reachable(
+    make("input", {
+      type: "range", id, min: "0", max: "1", step: "any", role: "slider", class: "dw-range",
+      "aria-describedby": `${id}-strip`, disabled: sheet.locked,
+      "aria-valuemin": Math.min(spec.left, spec.right), "aria-valuemax": Math.max(spec.left, spec.right),
+    }),
+    `slider-${spec.name}`,
+  );
+  const typed = reachable(
+    make("input", {
+      type: "text", class: "dw-typed", autocomplete: "off", spellcheck: "false",
+      "aria-label": `${spec.label}, typed`, "aria-describedby": `${id}-error`, disabled: sheet.locked,
+    }),
+    `typed-${spec.name}`,
+  );
+  const strip = make("div", { class: "dw-strip", "aria-hidden": "true" });
+  const stripWords = make("div", { class: "dw-strip-words", id: `${id}-strip` });
+  const error = make("div", { class: "dw-error", id: `${id}-error`, role: "alert" });
+  let value = spec.value;
+  let sentWith = 0;
+  let lastStrip = "";
+
+  function show() {
+    range.value = fraction(spec, value);
+    range.setAttribute("aria-valuenow", Number(value.toPrecision(6)));
+    range.setAttribute("aria-valuetext", `${shownNumber(spec, value)} ${spec.unit}`);
+    if (document.activeElement !== typed) typed.value = shownNumber(spec, value);
+  }
+  function move(to) {
+    if (to === value) return show();
+    value = to;
+    show();
+    setText(error, "");
+    sentWith = sheet.moved();
+  }
+  range.addEventListener("input", () => move(notched(spec, valueAt(spec, Number(range.value)), 0)));
+  range.addEventListener("keydown", (event) => {
+    const step = { ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1, PageUp: 10, PageDown: -10 }[event.key];
+    const end = { Home: spec.left, End: spec.right }[event.key];
+    if (step === undefined && end === undefined) return;
+    event.preventDefault();
+    event.stopPropagation();
+    move(end === undefined ? notched(spec, value, step) : end);
+  });
+  const commit = () => {
+    if (typed.value.trim() === shownNumber(spec, value)) return;
+    sheet.send({ kind: "typed", name: spec.name, text: typed.value });
+  };
+  typed.addEventListener("change", commit);
+  typed.addEventListener("keydown", (event) => {
+    event.stopPropagation();
+    if (event.key === "Enter") commit();
+    if (event.key === "Escape") { typed.value = shownNumber(spec, value); setText(error, ""); }
+  });
+  const head = make("div", { class: "dw-control-head" },
+    make("label", { for: id, class: "dw-label" }, spec.label),
+    make("span", { class: "dw-entry" }, typed, make("span", { class: "dw-unit" }, spec.unit)));
+  const track = make("div", { class: "dw-track" }, range, spec.play ? playButton(spec, move, () => value, sheet) : null);
+  const element = make("div", { class: "dw-control" }, head, track, strip, stripWords, error);
+  show();
+  return {
+    element,
+    value: () => value,
+    update(live) {
+      if (live.seen >= sentWith && live.values[spec.name] !== value) {
+        value = live.values[spec.name];
+        show();
+      }
+      const wrong = live.errors[spec.name] || "";
+      setText(error, wrong);
+      typed.setAttribute("aria-invalid", wrong ? "true" : "false");
+      if (live.retype === spec.name && !wrong) typed.value = shownNumber(spec, value);
+      const band = live.strips[spec.name];
+      const key = JSON.stringify(band || null);
+      if (key !== lastStrip) {
+        lastStrip = key;
+        strip.classList.toggle("dw-has-strip", Boolean(band));
+        strip.replaceChildren(...(band ? band.fails : []).map(([from, to]) =>
+          make("span", { class: "dw-fails", style: `left:${from * 100}%;width:${(to - from) * 100}%` })));
+        setText(stripWords, band ? band.words : "");
+      }
+    },
+  };
+}
+
+// Steps a slider from end to end; nothing moves by itself until it is pressed.
+function playButton(spec, move, value, sheet) {
+  let timer = null;
+  const stop = () => { clearInterval(timer); timer = null; setText(play, "Play"); play.setAttribute("aria-pressed", "false"); };
+  const play = button(`play-${spec.name}`, "Play", () => {
+    if (timer) return stop();
+    if (value() === spec.right) move(spec.left);
+    const calm = window.matchMedia("(prefers-reduced-motion: reduce)").matches;
+    timer = setInterval(() => {
+      if (!play.isConnected || value() === spec.right) return stop();
+      move(notched(spec, value(), 1));
+    }, calm ? 1000 : spec.play);
+    setText(play, "Pause");
+    play.setAttribute("aria-pressed", "true");
+  }, { class: "dw-button dw-play", "aria-label": `Play ${spec.label}`, "aria-pressed": "false", disabled: sheet.locked });
+  return play;
+}
+
+function choiceControl(spec, sheet) {
+  const id = `dw-${spec.name}-${choices.serial++}`;
+  const select = reachable(
+    make("select", { id, class: "dw-select", disabled: sheet.locked, "aria-describedby": `${id}-strip` },
+      ...spec.options.map((option) => make("option", { value: option.id }, option.words))),
+    `choice-${spec.name}`,
+  );
+  select.value = spec.value;
+  const stripWords = make("div", { class: "dw-strip-words", id: `${id}-strip` });
+  let sentWith = 0;
+  select.addEventListener("change", () => { sentWith = sheet.moved(); });
+  select.addEventListener("keydown", (event) => event.stopPropagation());
+  return {
+    element: make("div", { class: "dw-control" },
+      make("div", { class: "dw-control-head" }, make("label", { for: id, class: "dw-label" }, spec.label)),
+      select, stripWords),
+    value: () => select.value,
+    update(live) {
+      if (live.seen >= sentWith && select.value !== live.values[spec.name]) select.value = live.values[spec.name];
+      const band = live.strips[spec.name];
+      setText(stripWords, band ? band.words : "");
+    },
+  };
+}

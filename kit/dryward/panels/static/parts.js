@@ -1,0 +1,51 @@
+// Small helpers that every part of the sheet uses.
+
+// An element with attributes and children; a string child is text, never markup.
+function make(tag, attributes = {}, ...children) {
+  const element = document.createElement(tag);
+  for (const [name, value] of Object.entries(attributes)) {
+    if (value === null || value === undefined || value === false) continue;
+    if (name.startsWith("on")) element.addEventListener(name.slice(2), value);
+    else element.setAttribute(name, value === true ? "" : value);
+  }
+  element.append(...children.filter((child) => child !== null && child !== undefined));
+  return element;
+}
+
+// Lab acts on single keys ("m", "x", "d d") unless the focused element itself says no.
+function reachable(element, key) {
+  element.setAttribute("data-lm-suppress-shortcuts", "true");
+  element.dataset.key = key;
+  return element;
+}
+
+function button(key, words, act, attributes = {}) {
+  return reachable(make("button", { type: "button", class: "dw-button", onclick: act, ...attributes }, words), key);
+}
+
+// A group of choices, one of which may be chosen: native radio buttons.
+function choices(key, legend, texts, { chosen = null, locked = false, marks = {}, act }) {
+  const group = make("fieldset", { class: "dw-choices" }, make("legend", {}, legend));
+  texts.forEach((text, index) => {
+    const radio = reachable(
+      make("input", {
+        type: "radio",
+        name: `dw-${key}-${choices.serial}`,
+        value: String(index),
+        checked: chosen === index,
+        disabled: locked,
+        onchange: () => act(index),
+      }),
+      `${key}-${index}`,
+    );
+    const mark = marks[index] ? make("span", { class: "dw-mark" }, marks[index]) : null;
+    group.append(make("label", { class: "dw-choice" }, radio, make("span", {}, text), mark));
+  });
+  choices.serial += 1;
+  return group;
+}
+choices.serial = 0;
+
+function setText(element, text) {
+  if (element.textContent !== text) element.textContent = text;
+}

@@ -1,0 +1,197 @@
+// The sheet of one lesson.  `frame` is what rarely changes (words, units, locks) and builds
+// the page; `live` is what a slider changes and is written into it: one message a move.
+
+function switchPart(frame, sheet) {
+  const toggle = (key, words, on, message, title) =>
+    button(key, words, () => sheet.send(message), { "aria-pressed": String(on), title });
+  return make("div", { class: "dw-switches", role: "group", "aria-label": "How this page is shown" },
+    toggle("us", "US", frame.system === "us", { kind: "system", value: "us" }, "US units"),
+    toggle("si", "SI", frame.system === "si", { kind: "system", value: "si" }, "SI units"),
+    toggle("projector", "Projector", frame.projector, { kind: "projector", value: !frame.projector }, "Large type"),
+    toggle("instructor", "Instructor", frame.instructor, { kind: "instructor", value: !frame.instructor },
+      "Unlocked, with a show of hands; R reveals"));
+}
+
+function predictionPart(frame, sheet) {
+  const ask = frame.prediction;
+  if (!ask) return null;
+  const part = make("section", { class: "dw-prediction", "aria-label": "Your prediction" });
+  if (frame.instructor) {
+    const group = make("div", { class: "dw-hands" }, make("span", { class: "dw-ask" }, ask.prompt));
+    ask.choices.forEach((text, index) => {
+      const less = button(`less-${index}`, "−", () => sheet.send({ kind: "hands", choice: index, by: -1 }),
+        { "aria-label": `One hand fewer: ${text}` });
+      const more = button(`more-${index}`, "+", () => sheet.send({ kind: "hands", choice: index, by: 1 }),
+        { "aria-label": `One hand more: ${text}` });
+      const right = frame.reveal && index === ask.right;
+      group.append(make("span", { class: `dw-hand ${right ? "dw-right" : ""}` }, less,
+        make("output", {}, String(ask.hands[index])), more, make("span", {}, right ? `✓ ${text}` : text)));
+    });
+    group.append(button("reveal", frame.reveal ? "Hide" : "Reveal (R)", () => sheet.send({ kind: "reveal" }),
+      { "aria-pressed": String(frame.reveal) }));
+    part.append(group);
+  } else if (ask.chosen === null) {
+    part.append(choices("prediction", ask.prompt, ask.choices, {
+      act: (index) => sheet.send({ kind: "predict", choice: index }),
+    }), make("div", { class: "dw-hint" }, "Choose one to unlock the sliders. A wrong guess costs nothing."));
+  } else {
+    part.append(make("span", { class: "dw-said" }, "You predicted: ", make("strong", {}, ask.choices[ask.chosen])),
+      button("reveal", frame.reveal ? "Hide the answer" : "What is right?", () => sheet.send({ kind: "reveal" }),
+        { "aria-expanded": String(frame.reveal) }),
+      button("again", "Predict again", () => sheet.send({ kind: "predict", choice: null })));
+  }
+  if (frame.reveal) part.append(make("div", { class: "dw-reveal", role: "status" }, ask.reply));
+  return part;
+}
+
+function picturePart(frame, kept) {
+  const column = make("div", { class: "dw-pictures" });
+  frame.pictures.forEach((each, index) => {
+    // The same img element throughout: a new one would blink while it decodes.
+    if (!kept[index]) kept[index] = make("img", { class: "dw-picture", alt: "", draggable: "false" });
+    column.append(kept[index]);
+  });
+  return column;
+}
+
+function build(frame, sheet, kept) {
+  const controls = {};
+  for (const spec of frame.controls) {
+    controls[spec.name] = spec.kind === "choice" ? choiceControl(spec, sheet) : sliderControl(spec, sheet);
+  }
+  const parts = { controls, readouts: {} };
+  const board = make("div", { class: "dw-board", role: "group", "aria-label": "Controls" },
+    ...frame.controls.map((spec) => controls[spec.name].element),
+    ...frame.actions.map((each) => button(`action-${each.name}`, each.words,
+      () => sheet.send({ kind: "action", name: each.name }), { class: "dw-button dw-action", disabled: sheet.locked })));
+  const readouts = make("dl", { class: "dw-readouts" }, ...frame.readouts.map((each) => {
+    const value = make("dd", { class: "dw-value" });
+    const also = make("dd", { class: "dw-also" });
+    parts.readouts[each.name] = { value, also };
+    return make("div", { class: "dw-readout" }, make("dt", {}, each.words), value, also);
+  }));
+  parts.sentence = make("p", { class: "dw-sentence" });
+  parts.trouble = make("p", { class: "dw-trouble", role: "alert" });
+  parts.steps = make("ol", { class: "dw-steps" });
+  parts.status = make("div", { class: "dw-status", role: "status" });
+  parts.work = make("div", { class: "dw-work" }, board,
+    make("div", { class: "dw-view" }, picturePart(frame, kept), readouts, parts.sentence, parts.trouble));
+  const opened = (key) => sheet.open.has(key);
+  const folds = make("div", { class: "dw-folds" },
+    frame.has_arithmetic ? fold("arithmetic", "The arithmetic, step by step", parts.steps, opened("arithmetic"), sheet.toggled) : null,
+    ...frame.folds.map((each) => fold(each.key, each.title,
+      make("ul", {}, ...each.items.map((item) => make("li", {}, item))), opened(each.key), sheet.toggled)));
+  const root = make("article", {
+    class: `dw-sheet ${frame.projector ? "dw-projector" : ""} ${sheet.locked ? "dw-locked" : ""}`,
+    lang: "en", "aria-label": `Lesson ${frame.number}: ${frame.title}`,
+  },
+    make("header", { class: "dw-title" },
+      make("span", { class: "dw-number", "aria-hidden": "true" }, String(frame.number)),
+      make("div", { class: "dw-heading" }, make("h2", {}, frame.title), make("p", { class: "dw-question" }, frame.question)),
+      switchPart(frame, sheet)),
+    frame.needs ? make("p", { class: "dw-needs" }, frame.needs) : null,
+    predictionPart(frame, sheet), parts.work, folds,
+    frame.checks.length ? checksPart(frame.checks, sheet) : null,
+    frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, "On the job"), make("p", {}, frame.takeaway)) : null,
+    listPart("Take care", frame.cautions, "dw-cautions"), parts.status);
+  return { root, parts };
+}
+
+// One address for each picture: made from the bytes, released once the next one shows.
+function putPicture(image, bytes, alt) {
+  const old = image.dataset.address;
+  const address = URL.createObjectURL(new Blob([bytes], { type: "image/webp" }));
+  image.dataset.address = address;
+  image.src = address;
+  if (old) image.decode().catch(() => {}).finally(() => URL.revokeObjectURL(old));
+  if (image.alt !== alt) image.alt = alt;
+}
+
+function render({ model, el }) {
+  const kept = [];
+  const shown = [];
+  let parts = null;
+  let rest = null;
+  let serial = 0;
+  const sheet = {
+    locked: false,
+    open: new Set(),
+    send: (message) => model.send(message),
+    moved() {
+      const values = {};
+      for (const [name, control] of Object.entries(parts.controls)) values[name] = control.value();
+      serial = Math.max(serial, model.get("live").seen || 0) + 1;
+      model.set("moves", { serial, system: model.get("frame").system, values });
+      model.save_changes();
+      return serial;
+    },
+    toggled(key, open) {
+      if (open === sheet.open.has(key)) return;
+      if (open) sheet.open.add(key);
+      else sheet.open.delete(key);
+      model.send({ kind: "fold", key, open });
+    },
+  };
+
+  function rebuild() {
+    const frame = model.get("frame");
+    if (!frame.controls) return;
+    const focus = el.contains(document.activeElement) ? document.activeElement.dataset.key : null;
+    sheet.locked = frame.locked;
+    const built = build(frame, sheet, kept);
+    parts = built.parts;
+    el.replaceChildren(built.root);
+    update();
+    if (focus) {
+      const again = el.querySelector(`[data-key="${focus}"]`) || el.querySelector(".dw-range, .dw-select");
+      if (again) again.focus({ preventScroll: true });
+    }
+  }
+
+  function update() {
+    const live = model.get("live");
+    if (!parts || !live.values) return;
+    for (const control of Object.values(parts.controls)) control.update(live);
+    live.pictures.forEach((bytes, index) => {
+      if (kept[index] && shown[index] !== bytes) putPicture(kept[index], bytes, live.alts[index]);
+      shown[index] = bytes;
+    });
+    live.readouts.forEach((each) => {
+      const place = parts.readouts[each.name];
+      if (!place) return;
+      setText(place.value, each.value);
+      setText(place.also, each.also);
+    });
+    setText(parts.sentence, live.sentence);
+    setText(parts.trouble, live.trouble);
+    parts.work.classList.toggle("dw-busy", live.busy);
+    if (sheet.open.has("arithmetic")) parts.steps.replaceChildren(...steps(live.steps));
+    // A screen reader hears the sentence once the slider has come to rest, not at every step.
+    clearTimeout(rest);
+    rest = setTimeout(() => setText(parts.status, live.trouble || live.sentence), 400);
+  }
+
+  function revealKey(event) {
+    const typing = event.target.matches("input[type=text], textarea, select");
+    if (event.key.toLowerCase() === "r" && !typing && !event.ctrlKey && !event.metaKey && model.get("frame").instructor) {
+      event.preventDefault();
+      event.stopPropagation();
+      model.send({ kind: "reveal" });
+    }
+  }
+
+  el.classList.add("dw-root");
+  el.addEventListener("keydown", revealKey);
+  model.on("change:frame", rebuild);
+  model.on("change:live", update);
+  rebuild();
+  return () => {
+    clearTimeout(rest);
+    el.removeEventListener("keydown", revealKey);
+    model.off("change:frame", rebuild);
+    model.off("change:live", update);
+    for (const image of kept) URL.revokeObjectURL(image.dataset.address);
+  };
+}
+
+export default { render };
