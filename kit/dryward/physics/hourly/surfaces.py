@@ -6,6 +6,7 @@ is solved in the march, hour by hour, with the fourth power of its own
 temperature.
 """
 
+import warnings
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -127,6 +128,16 @@ def irradiance(weather, slope, azimuth, ground_reflectance=0.2):
 
     start = pandas.Timestamp("2001-01-01 00:30") - pandas.Timedelta(hours=weather.time_zone)
     times = pandas.date_range(start, periods=weather.hours, freq="h", tz="UTC")
+    with warnings.catch_warnings():
+        # pvlib still asks pandas for a name that pandas is about to drop.
+        warnings.simplefilter("ignore", DeprecationWarning)
+        poa = _transposed(pvlib, weather, times, slope, azimuth, ground_reflectance)
+    found = np.maximum(np.nan_to_num(np.asarray(poa)), 0.0)
+    found.flags.writeable = False
+    return found
+
+
+def _transposed(pvlib, weather, times, slope, azimuth, ground_reflectance):
     sun = pvlib.solarposition.ephemeris(times, weather.latitude, weather.longitude)
     zenith, toward = sun["apparent_zenith"].to_numpy(), sun["azimuth"].to_numpy()
     height = np.maximum(np.cos(np.radians(zenith)), 0.0)
@@ -151,9 +162,7 @@ def irradiance(weather, slope, azimuth, ground_reflectance=0.2):
         albedo=ground_reflectance,
         model="haydavies",
     )
-    found = np.maximum(np.nan_to_num(np.asarray(parts["poa_global"])), 0.0)
-    found.flags.writeable = False
-    return found
+    return parts["poa_global"]
 
 
 def longwave(weather, slope):
