@@ -1,0 +1,222 @@
+"""Twelve months by hand, and hour by hour over several years."""
+
+from dryward.building import Material
+from dryward.physics import monthly
+from dryward.report.findings import CANNOT_TELL, NO, YES, Finding, Number
+from dryward.report.setting import leak, vent_space
+from dryward.units import from_si
+from dryward.weather import Air
+
+#: Mold index that must not be reached [-]; ASHRAE 160 since its addendum of 2016, from memory.
+MOLD_LIMIT = 3.0
+#: Wood moisture of the hourly check [mass %]; common practice, no source: caution begins here.
+WOOD_CAUTION = 20.0
+#: Free water at faces that take up none [kg/m2]; DIN 4108-3:2024, read in a secondary source.
+FREE_WATER = 0.5
+#: Gain from one year's end to the next that still counts as none [kg/m2].
+COMES_HOME = 0.02
+
+
+def twelve_months(setting):
+    """Does what gathers in winter leave by autumn?"""
+    months = monthly.balance(setting.job.assembly, setting.months, setting.room)
+    question = "Does the water of winter leave again within the year?"
+    limits = "Monthly means, diffusion only: no storage, no air leak, no sun. ISO 13788 says so itself."
+    numbers = (
+        Number("Most held", months.peak, "area density"),
+        Number("Held at the year's end", months.left, "area density"),
+        Number("Growth a year", months.growth, "area density"),
+    )
+    held = f"{from_si(months.peak, 'g/m2'):.0f} g/m² ({from_si(months.peak, 'gr/ft2'):.0f} gr/ft²)"
+    words = {
+        "no wetting": (YES, True, "No month brings water to any plane.", "", ""),
+        "dries": (YES, True, f"Up to {held} gathers in winter and all of it leaves again.", "", ""),
+        "holds": (
+            NO,
+            False,
+            f"Up to {held} gathers and some of it stays at the year's end.",
+            "Summer gives back less than winter brings.",
+            "Cut what comes in: a tighter room side, or drier room air. Then open the drying side.",
+        ),
+        "grows": (
+            NO,
+            False,
+            f"Each year ends wetter: {from_si(months.growth, 'g/m2'):.0f} g/m² more.",
+            "Summer gives back less than winter brings, year after year.",
+            "Change the assembly: a more open outer side, or a tighter room side.",
+        ),
+    }
+    answer, good, what, why, change = words[months.verdict]
+    return Finding(
+        "twelve-months",
+        question,
+        answer,
+        good,
+        what,
+        why,
+        change,
+        limits,
+        numbers,
+        "ISO 13788:2012 monthly balance (read in secondary sources)",
+        months,
+    )
+
+
+def run_years(setting, progress=None, years=None, start=None):
+    """The hourly run of a job.
+
+    Parameters
+    ----------
+    setting : Setting
+        With hourly weather.
+    progress : function, optional
+        As in `hourly.simulate`.
+    years : int, optional
+        Otherwise those of the job.
+    start : float, optional
+        Relative humidity of all layers at the start [-].
+
+    Returns
+    -------
+    Hours
+
+    Raises
+    ------
+    NotConverged, Stopped
+        As in `hourly.simulate`.
+    """
+    from dryward.physics import hourly
+
+    job = setting.job
+    tight = leak(job)
+    return hourly.simulate(
+        job.assembly,
+        setting.hours,
+        setting.room,
+        years=years or job.years,
+        initial=Air(20.0, start or job.start_humidity),
+        vent=vent_space(job),
+        leak=tight,
+        surface=hourly.Surface(absorptance=job.absorptance, azimuth=job.azimuth),
+        progress=progress,
+    )
+
+
+def years_findings(setting, faces, progress=None):
+    """The hourly run in findings: the trend, and the wettest of the watched faces."""
+    question = "Hour by hour, does each year end as dry as it began?"
+    if setting.hours is None:
+        what = "There is no hourly weather for typed means."
+        return (Finding("years", question, CANNOT_TELL, None, what, change="Choose a weather file or a demo place."),)
+    run = run_years(setting, progress)
+    found = [_trend(setting, run, question)]
+    if faces:
+        found += [_wood(setting, run, faces), _mold(setting, run, faces)]
+    return tuple(found)
+
+
+def _limits(setting):
+    left_out = ["rain", "framing"]
+    if setting.job.tightness is None:
+        left_out.insert(0, "air leaks (no blower-door number was given)")
+    return f"One section between the framing, one year of weather repeated. Left out: {', '.join(left_out)}."
+
+
+def _trend(setting, run, question):
+    year = run.time.size // setting.job.years
+    water = run.water
+    ends = [float(water[(k + 1) * year - 1]) for k in range(setting.job.years)]
+    before = ends[-2] if len(ends) > 1 else float(run.initial_water @ run.width)
+    change = ends[-1] - before
+    home = change <= COMES_HOME
+    numbers = (
+        Number("Change over the last year", change, "area density"),
+        Number("Most free water", float(run.condensed[-year:].max()), "area density"),
+        Number("Balance error", run.balance_error, "", "of what passed"),
+    )
+    grams = from_si(abs(change), "g/m2")
+    what = (
+        f"The last year ends {grams:.0f} g/m² {'wetter' if change > 0 else 'drier'} than it began."
+        if grams >= 0.5
+        else "The last year ends as it began."
+    )
+    return Finding(
+        "years",
+        question,
+        YES if home else NO,
+        home,
+        what,
+        "" if home else "It takes in more than it gives back, storage and drying counted.",
+        "" if home else "Seal air leaks first; then a tighter room side or a more open outer side.",
+        _limits(setting),
+        numbers,
+        "Hourly heat and moisture after EN 15026",
+        run,
+    )
+
+
+def _is_wood(setting, layer):
+    substance = setting.job.assembly.layer(layer).substance
+    return isinstance(substance, Material) and substance.wood
+
+
+def _wood(setting, run, faces):
+    year = run.time.size // setting.job.years
+    layers = {name: run.layer(name) for name, _ in faces}
+    peaks = {name: float(found.highest_relative_humidity[-year:].max()) for name, found in layers.items()}
+    layer = max(peaks, key=peaks.get)
+    found = layers[layer]
+    if _is_wood(setting, layer):
+        peak = float(found.moisture_content[-year:].max())
+        good = peak < WOOD_CAUTION
+        what = f"The {layer} peaks at {peak:.0f} % moisture content in the last year."
+        number = Number("Peak moisture content", peak, "", "% MC")
+    else:
+        peak = float(found.condensed[-year:].max())
+        good = peak < FREE_WATER
+        what = (
+            f"The {layer} holds at most {from_si(peak, 'g/m2'):.0f} g/m² of free water in the last year; "
+            f"its wettest part peaks at {peaks[layer] * 100:.0f} % relative humidity."
+        )
+        number = Number("Most free water in the layer", peak, "area density")
+    hours = int((found.highest_relative_humidity[-year:] >= 0.9).sum())
+    return Finding(
+        "peak",
+        f"Does the {layer} stay below the caution level?",
+        YES if good else NO,
+        good,
+        what,
+        "" if good else "Wetting outruns drying for part of the year.",
+        "" if good else "Look at air leaks and room humidity first.",
+        f"{_limits(setting)} Caution level for wood {WOOD_CAUTION:.0f} % MC: common practice, no source; "
+        "for free water elsewhere 500 g/m², DIN 4108-3, read in a secondary source.",
+        (number, Number("Hours above 90 % humidity", hours, "", "h")),
+        "Hourly heat and moisture after EN 15026",
+        found,
+    )
+
+
+def _mold(setting, run, faces):
+    year = run.time.size // setting.job.years
+
+    def index(layer, side):
+        return run.mold_index(layer, "sensitive" if _is_wood(setting, layer) else "medium resistant", side)
+
+    series = {face: index(*face) for face in faces}
+    layer, side = max(series, key=lambda face: series[face][-year:].max())
+    kind = "sensitive" if _is_wood(setting, layer) else "medium resistant"
+    peak = float(series[layer, side][-year:].max())
+    good = peak < MOLD_LIMIT
+    return Finding(
+        "mold",
+        f"Does the mold index at the {side} face of the {layer} stay below {MOLD_LIMIT:.0f}?",
+        YES if good else NO,
+        good,
+        f"The mold index peaks at {peak:.1f} of 6 at the {side} face of the {layer}.",
+        "" if good else "It is humid and warm there at the same time for too long.",
+        "" if good else "Hold the room drier in fall and spring, seal leaks, or open the outer side.",
+        f"A laboratory model for {kind} surfaces; real growth differs. Not an inspection for mold.",
+        (Number("Peak mold index", peak, "", "of 6"),),
+        "Mold index after Hukka and Viitanen 1999 and Ojanen 2010 (read in secondary sources); limit from memory",
+        series[layer, side],
+    )
