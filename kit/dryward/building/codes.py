@@ -26,7 +26,7 @@ from dryward.building.code_rules import retarder_class
 from dryward.checks import UnknownName, within
 from dryward.units import UNITS, from_si
 
-__all__ = ["LOCALLY", "Verdict", "judge", "retarder_class", "required", "rules", "unvented_roof"]
+__all__ = ["LOCALLY", "Verdict", "judge", "retarder_class", "required", "rules", "unvented_roof", "wood_pore_humidity_limit"]
 
 # Rules made of more than one row or fact.
 _TOGETHER = {
@@ -202,6 +202,42 @@ def judge(rule, zone=None, edition=None, **facts):
 
 def _in_unit(value, row):
     return from_si(value, row["unit"]) if row["unit"] in UNITS else value
+
+
+def wood_pore_humidity_limit(temperature):
+    """Highest daily mean humidity of the air in the pores of solid wood.
+
+    Parameters
+    ----------
+    temperature : float
+        Of the wood [degC], 0 to 30.
+
+    Returns
+    -------
+    float
+        [-].
+
+    Raises
+    ------
+    OutOfRange
+        Outside 0 to 30 degC.
+
+    Notes
+    -----
+    95 % at 0 degC and 86 % at 30 degC; the straight line between them is from
+    memory.
+
+    References
+    ----------
+    WTA rule for solid wood, read in a text that quotes it.
+
+    Examples
+    --------
+    >>> round(wood_pore_humidity_limit(20.0), 3)
+    0.89
+    """
+    t = within("Wood temperature", temperature, 0.0, 30.0, "°C")
+    return 0.95 - (0.95 - 0.86) * t / 30.0
 
 
 def unvented_roof(zone, edition=None, *, resistance=None, inner_permeance=None, foam_permeance=None, shingle_gap=None):

@@ -60,6 +60,47 @@ def wood_moisture(relative_humidity, temperature=20.0):
     return 18.0 / w * (kh / (1 - kh) + bound)
 
 
+def humidity_of_wood(moisture, temperature=20.0):
+    """Relative humidity of air in balance with wood: the inverse of `wood_moisture`.
+
+    Parameters
+    ----------
+    moisture : float
+        Mass of water per mass of dry wood [-], 0 to 0.25.
+    temperature : float, optional
+        Of the wood [degC], -10 to 130.
+
+    Returns
+    -------
+    float
+        [-].
+
+    Raises
+    ------
+    OutOfRange
+        Outside the ranges.
+
+    Notes
+    -----
+    Above a quarter the wood is near fiber saturation and its moisture says
+    little about the humidity.
+
+    Examples
+    --------
+    >>> round(humidity_of_wood(0.16, 20.0), 4)
+    0.7989
+    """
+    wanted = within("Moisture content of wood", moisture, 0.0, 0.25, "%")
+    low, high = 0.0, 1.0
+    for _ in range(60):  # halvings; the curve rises all the way
+        middle = 0.5 * (low + high)
+        if wood_moisture(middle, temperature) < wanted:
+            low = middle
+        else:
+            high = middle
+    return 0.5 * (low + high)
+
+
 def wood_points(density, free_saturation, share=1.0, temperature=20.0):
     """Sorption points of a wood product.
 
