@@ -16,6 +16,7 @@ from dryward.physics.house_pressure import natural_airflow, outward_pressure
 from dryward.physics.layer_flow import LayerFlow, layer_flow, permeance_with_gaps
 from dryward.physics.leak_water import Brought, brought
 from dryward.physics.moving_air import density, orifice_flow, stack_pressure
+from dryward.physics.shape import plain
 from dryward.units import HOUR, KELVIN
 
 __all__ = [
@@ -172,7 +173,7 @@ class Leak:
         """
         push = within("Pressure", pressure, -1000.0, 1000.0, "Pa")
         flow = np.sign(push) * self.coefficient * np.abs(push) ** self.exponent
-        return float(flow) if np.ndim(flow) == 0 else flow
+        return plain(flow)
 
     def leakage_area(self, reference=4.0, discharge=1.0):
         """The sharp-edged hole that would leak as much at one pressure.

@@ -109,11 +109,12 @@ def curve(length_ratio, losses=1.5, relative_roughness=0.0):
     rough = within("Relative roughness", relative_roughness, 0.0, 0.05)
     reynolds, friction = _friction_table(rough)
     drive = reynolds**2 * (losses + friction * ratio)
+    # Gnielinski's law has a meaning above a Reynolds number of 1000 only.
+    fast = np.maximum(reynolds, 1000.0)
     eighth = friction / 8.0
-    gnielinski = (
-        eighth * (reynolds - 1000.0) * PRANDTL / (1.0 + 12.7 * np.sqrt(eighth) * (PRANDTL ** (2.0 / 3.0) - 1.0))
-    )
-    return Curve(np.log(reynolds), np.log(drive), np.maximum(gnielinski, _NUSSELT_LAMINAR))
+    turbulent = eighth * (fast - 1000.0) * PRANDTL / (1.0 + 12.7 * np.sqrt(eighth) * (PRANDTL ** (2.0 / 3.0) - 1.0))
+    nusselt = np.where(reynolds > 1000.0, np.maximum(turbulent, _NUSSELT_LAMINAR), _NUSSELT_LAMINAR)
+    return Curve(np.log(reynolds), np.log(drive), nusselt)
 
 
 def speed(push, density, viscosity, diameter, log_drive, log_reynolds):

@@ -7,6 +7,7 @@ import numpy as np
 from dryward.air import MASS_RATIO, STANDARD_PRESSURE
 from dryward.checks import within
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT
+from dryward.physics.shape import plain
 
 
 @dataclass(frozen=True)
@@ -87,7 +88,7 @@ def _carried_and_conducted(carried, conductance, inner, outer):
     with np.errstate(over="ignore"):  # a flow that carries all: e^P is inf, the share 0
         share = np.where(small, 1.0 - ratio / 2.0, safe / np.expm1(safe))
     flux = carried * inner + conductance * share * (inner - outer)
-    return float(flux) if np.ndim(flux) == 0 else flux
+    return plain(flux)
 
 
 def permeance_with_gaps(film, beside, gap_share):

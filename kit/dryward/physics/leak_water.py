@@ -6,6 +6,7 @@ import numpy as np
 
 from dryward import air
 from dryward.checks import within
+from dryward.physics.shape import plain
 from dryward.units import KELVIN
 
 
@@ -68,4 +69,4 @@ def brought(flow, indoor, plane_temperature, shrinking=False):
     if shrinking:
         held = held * (plane_temperature + KELVIN) / (indoor.temperature + KELVIN)
     deposit = flow * np.maximum(inside - held, 0.0)
-    return Brought(flow * inside, float(deposit) if np.ndim(deposit) == 0 else deposit)
+    return Brought(flow * inside, plain(deposit))

@@ -4,6 +4,7 @@ import numpy as np
 
 from dryward.checks import OutOfRange, within
 from dryward.physics.mold_sensitivity import Sensitivity, sensitivity
+from dryward.physics.shape import plain
 
 #: Mold grows between these temperatures [degC]; Hukka and Viitanen 1999.
 COLDEST_GROWTH, WARMEST_GROWTH = 0.0, 50.0
@@ -45,7 +46,7 @@ def critical_humidity(temperature, lowest=0.8):
     floor = within("Lowest humidity of the class", lowest, 0.0, 1.0, "%")
     cubic = ((-0.00267 * t + 0.160) * t - 3.13) * t + 100.0
     found = np.where(t > _LEVEL_FROM, floor, np.maximum(cubic / 100.0, floor))
-    return float(found) if np.ndim(t) == 0 else found
+    return plain(found)
 
 
 def _weeks(temperature, relative_humidity, powers, start, wood, sawn):
@@ -203,7 +204,7 @@ def highest_index(temperature, relative_humidity, sensitivity="very sensitive"):
     x = (critical - rh) / np.minimum(critical - 1.0, -1e-12)
     top = np.where(rh >= critical, kind.a + (kind.b - kind.c * x) * x, 0.0)
     top = np.maximum(np.where(critical < 1.0, top, 0.0), 0.0)
-    return float(top) if np.ndim(top) == 0 else top
+    return plain(top)
 
 
 def class_of(name):

@@ -8,6 +8,7 @@ import numpy as np
 
 from dryward.air import AIR_GAS_CONSTANT, COLDEST, HOTTEST, STANDARD_PRESSURE, VAPOR_GAS_CONSTANT
 from dryward.checks import within
+from dryward.physics.shape import plain
 from dryward.units import GRAVITY, KELVIN
 
 #: Specific heat of dry air at constant pressure [J/(kg K)], ASHRAE Handbook of Fundamentals 2017 ch. 1 (from memory).
@@ -144,7 +145,7 @@ def orifice_flow(pressure, area, discharge=0.6, density=1.2):
     discharge = within("Discharge coefficient", discharge, 0.0, 1.0, above=True)
     density = within("Air density", density, 0.0, 3.0, "kg/m³", above=True)
     flow = discharge * area * np.sign(push) * np.sqrt(2.0 * np.abs(push) / density)
-    return float(flow) if np.ndim(flow) == 0 else flow
+    return plain(flow)
 
 
 def film_permeance(coefficient, temperature, pressure=STANDARD_PRESSURE):

@@ -12,6 +12,7 @@ import numpy as np
 from dryward.checks import within
 from dryward.physics import channel
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density, viscosity
+from dryward.physics.shape import plain
 from dryward.units import GRAVITY, KELVIN
 
 #: Halvings of the bracket of the air speed: 1e-9 of the fastest possible.
@@ -78,25 +79,6 @@ class Airflow:
     transfer_units: float
     air_temperature: float
     leaving_temperature: float
-
-
-def plain(value):
-    """A float where there is only one number, otherwise the array.
-
-    Parameters
-    ----------
-    value : float or array
-
-    Returns
-    -------
-    float or array
-
-    Examples
-    --------
-    >>> plain(np.array(2.0))
-    2.0
-    """
-    return float(value) if np.ndim(value) == 0 else value
 
 
 def push(space, outdoor, mean, wind):

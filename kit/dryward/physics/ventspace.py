@@ -2,9 +2,11 @@
 
 For the hourly engine.  Make the `VentSpace` once.  Then either
 
-* before the march, for all hours in one call: ``space.airflow(outdoor,
-  surface, wind)`` with arrays of 8760 (outdoor air, mean of the two faces,
-  wind), which iterates flow and air temperature together (about 20 ms); or
+* before the march, in one call: ``space.flow_at(outdoor, air, wind)`` for a
+  table over warmth and wind (0.3 ms for 8760 numbers, no iteration), or
+  ``space.airflow(outdoor, faces, wind)`` for the whole year, which settles
+  flow and air temperature together (about 25 ms); divide by ``space.area``
+  for each square meter; or
 * within the march, hour by hour, when the faces are unknowns: compile
   `channel.speed`, `moving_air.density` and `moving_air.viscosity` with
   ``numba.njit`` and hand them ``space.curve.log_drive``,
@@ -28,7 +30,8 @@ from dryward.checks import within
 from dryward.physics import channel, vent_air
 from dryward.physics.free_area import NetFreeArea, clear_area, net_free_area, ratio_provided
 from dryward.physics.moving_air import film_permeance
-from dryward.physics.vent_air import Airflow, mean_approach, plain
+from dryward.physics.shape import plain
+from dryward.physics.vent_air import Airflow, mean_approach
 from dryward.physics.vent_drying import DryingPower, carrying_limit
 from dryward.units import KELVIN
 
