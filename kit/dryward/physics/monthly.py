@@ -11,6 +11,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from dryward import air
+from dryward.checks import NotConverged
 from dryward.physics.ladder import ladder
 from dryward.physics.steady import LEAST_RATE, settled
 from dryward.units import DAY
@@ -47,8 +48,7 @@ class Months:
     held : ndarray (12, planes) [kg/m2]
         At the end of each month.
     dried_within : ndarray of bool (12, planes)
-        Planes that lost their last water before the month's end; what they
-        could have lost after that is not counted.
+        Planes that lost their last water before the month's end.
     peak : float [kg/m2]
         The most held at all planes together.
     peak_month : int or None
@@ -107,8 +107,8 @@ def balance(assembly, climate, indoor, saturation=None):
 
     Notes
     -----
-    Months have 31, 28, 31 ... days.  A plane that dries within a month is
-    set to nothing at its end.
+    Months have 31, 28, 31 ... days.  A month is cut where a plane dries, so
+    that what arrives elsewhere is only what left.
 
     References
     ----------
@@ -134,6 +134,10 @@ def balance(assembly, climate, indoor, saturation=None):
         second = months.run(order, first[-1].held)
         growth = sum(second[-1].held.values()) - sum(first[-1].held.values())
     return _months(months.steps, order, first, growth)
+
+
+#: Cuts of a month; each ends with a plane that dried.
+_CUTS = 400
 
 
 @dataclass
@@ -190,20 +194,36 @@ class _Year:
         """One year from what is held at its start: rung -> kg/m2."""
         year = []
         for month in order:
-            seconds = float(DAYS[month]) * DAY
             now = _Month({}, {}, dict(held), set())
-            for rung, rate in self.rates(month, held).items():
-                change, had = rate * seconds, held.get(rung, 0.0)
-                if had + change <= 0:
-                    now.dried.add(rung)
-                    now.evaporated[rung] = had
-                    now.held.pop(rung, None)
-                else:
-                    (now.condensed if change > 0 else now.evaporated)[rung] = abs(change)
-                    now.held[rung] = had + change
+            self._pass(month, now)
             held = now.held
             year.append(now)
         return year
+
+    def _pass(self, month, now):
+        """One month, cut where a plane gives its last water.
+
+        Without the cut, what a plane no longer has would still arrive at the
+        next one, and a wet zone would make water from nothing.
+        """
+        left = float(DAYS[month]) * DAY
+        for _ in range(_CUTS):
+            rates = self.rates(month, now.held)
+            lasts = {k: now.held[k] / -rate for k, rate in rates.items() if rate < 0}
+            span = min([left, *lasts.values()])
+            for rung, rate in rates.items():
+                change = rate * span
+                side = now.condensed if change > 0 else now.evaporated
+                side[rung] = side.get(rung, 0.0) + abs(change)
+                now.held[rung] = now.held.get(rung, 0.0) + change
+            for rung in [k for k, last in lasts.items() if last <= span * (1 + 1e-12)]:
+                now.dried.add(rung)
+                del now.held[rung]
+            left -= span
+            if left <= 0:
+                return
+        names = self.steps.beside(next(iter(now.held), 1))
+        raise NotConverged(f"The twelve months do not settle in month {month + 1} beside the {names[0]}.")
 
 
 def _months(steps, order, year, growth):

@@ -5,6 +5,7 @@ import pytest
 from roofs import VARIABLE, perm, sheet, vault
 
 from dryward.building import Assembly, FixedMembrane, Layer, Material
+from dryward.checks import NotConverged
 from dryward.physics import monthly
 from dryward.units import DAY
 from dryward.weather import Air, MonthlyClimate
@@ -92,3 +93,21 @@ def test_the_rooms_own_rule_is_followed():
             return np.full(12, 21.0), np.full(12, 200.0)
 
     assert monthly.balance(vault(sheet(3), 1.5), COLD, Rule()).verdict == "no wetting"
+
+
+def test_a_wet_zone_makes_no_water_from_nothing():
+    """No month gathers more than the room side can let in, whatever dries inside it."""
+    roof = vault(sheet(1), 0.1)
+    year = monthly.balance(roof, COLD, ROOM)
+    assert len(year.planes) > 1
+    pressure = ROOM.vapor_pressure
+    most = pressure / (1 / perm(1) + 1 / perm(1 / (1 / 40 + 1 / 7))) * 31 * DAY
+    net = (year.condensed - year.evaporated).sum(axis=1)
+    assert np.all(net < most)
+    assert year.held.sum(axis=1) == pytest.approx(np.cumsum(net), abs=1e-12)
+
+
+def test_a_year_that_does_not_settle_says_so(monkeypatch):
+    monkeypatch.setattr(monthly, "_CUTS", 1)
+    with pytest.raises(NotConverged, match="The twelve months do not settle in month"):
+        monthly.balance(vault(sheet(1), 1.5, 0.6), COLD, ROOM)
