@@ -1,0 +1,76 @@
+"""The bench: its arithmetic, its table, and that every group really measures."""
+
+import json
+import time
+
+import pytest
+
+from dryward import cli
+from dryward.checks import BadFile
+from dryward.cli import bench
+from dryward.cli.bench import readme, timing
+from dryward.cli.bench.timing import Measurement
+
+
+def test_a_ratio_and_its_target():
+    fast = Measurement("work", 2.0, "ms", "another way", 30.0, "at least", 10.0, of_ratio=True)
+    assert fast.ratio == 15
+    assert fast.met is True
+    assert "15 times as fast as another way" in str(fast)
+    assert "met: at least 10 times" in str(fast)
+
+
+def test_a_missed_target_says_so():
+    slow = Measurement("work", 20.0, "ms", rule="at most", target=15.0)
+    assert slow.met is False
+    assert "MISSED: at most 15 ms" in str(slow)
+    assert Measurement("work", 20.0, "ms").met is None
+
+
+def test_medians_tell_slow_from_fast():
+    one, other = timing.medians(lambda: time.sleep(0.001), lambda: time.sleep(0.004), repeats=3, least=0.004)
+    assert 2 < other / one < 8
+
+
+def test_a_new_process_answers():
+    assert timing.in_a_new_process("print('noise'); print(2.5)", repeats=1) == 2.5
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("group", bench.groups())
+def test_every_group_measures(group, capsys):
+    assert cli.main(["bench", group, "--json"]) in (0, 1)
+    rows = json.loads(capsys.readouterr().out)["measurements"]
+    assert rows
+    assert all(row["value"] > 0 for row in rows)
+
+
+def test_an_unknown_group(capsys):
+    assert cli.main(["bench", "stedy"]) == 2
+    assert capsys.readouterr().err == 'dryward: There is no group of measurements "stedy"; did you mean steady.\n'
+
+
+def test_status_one_when_a_target_is_missed(monkeypatch, capsys):
+    slow = Measurement("work", 20.0, "ms", rule="at most", target=15.0)
+    monkeypatch.setattr("dryward.cli.bench.steady.measurements", lambda: iter([slow]))
+    assert cli.main(["bench", "steady"]) == 1
+    assert "1 measurements; 1 targets missed." in capsys.readouterr().out
+
+
+def test_the_table_goes_between_its_marks(tmp_path):
+    front = tmp_path / "README.md"
+    front.write_text(f"before\n{readme.BEGIN}\nold\n{readme.END}\nafter\n", encoding="utf-8")
+    readme.write([Measurement("work", 2.0, "ms", "another way", 30.0, "at most", 3.0)], front)
+    words = front.read_text(encoding="utf-8")
+    assert words.startswith("before\n")
+    assert words.endswith("\nafter\n")
+    assert "old" not in words
+    assert "| work | 2 ms | 15 times as fast as another way | at most 3 ms |" in words
+
+
+def test_no_place_for_the_table(tmp_path):
+    with pytest.raises(BadFile, match=r"There is no .*README.md here; type the command in the folder of the checkout"):
+        readme.write([], tmp_path / "README.md")
+    (tmp_path / "README.md").write_text("nothing", encoding="utf-8")
+    with pytest.raises(BadFile, match="has no place for the table"):
+        readme.write([], tmp_path / "README.md")
