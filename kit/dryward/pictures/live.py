@@ -16,7 +16,7 @@ from matplotlib.figure import Figure
 from matplotlib.font_manager import FontProperties
 from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon, Rectangle
-from matplotlib.ticker import MaxNLocator
+from matplotlib.ticker import FuncFormatter, MaxNLocator, NullFormatter
 from matplotlib.transforms import Affine2D
 from PIL import Image
 
@@ -211,7 +211,45 @@ class LivePicture:
         ax.set_facecolor("none")
         return ax
 
-    def graph(self, box, xlabel="", ylabel="", grid="both"):
+    def columns(self, *shares, gap=1.0):
+        """Boxes of px side by side, by their shares of the width."""
+        edge, space = 0.5 * self.type.words, gap * self.type.words
+        room = self.width - 2 * edge - space * (len(shares) - 1)
+        boxes, left = [], edge
+        for share in shares:
+            right = left + room * share / sum(shares)
+            boxes.append((left, edge * 0.6, right, self.height - edge))
+            left = right + space
+        return boxes
+
+    def title(self, box, words):
+        """A line of words over a box; gives the box that is left."""
+        left, bottom, right, top = box
+        self.words(left + 2, top - self.line, self.fitted(words, right - left), weight="bold")
+        return left, bottom, right, top - 1.35 * self.line
+
+    def put(self, artist):
+        """An artist in px on the figure; gives it back."""
+        artist.set_transform(self.px)
+        self.figure.add_artist(artist)
+        return artist
+
+    def dot(self, ax, quantity, marker="o", size=0.85, **keys):
+        """A point on a graph that moves."""
+        color = self.color(quantity)
+        keys = {"markeredgecolor": self.background, "markeredgewidth": 1.2 * self.type.thick, "zorder": 5, **keys}
+        made = ax.plot([], [], linestyle="none", marker=marker, color=color, markersize=size * self.type.words, **keys)
+        return self.moving(made[0])
+
+    def logarithmic(self, axis, low, high):
+        """A log scale with plain numbers on one axis of a graph."""
+        ax = axis.axes
+        (ax.set_xscale if axis is ax.xaxis else ax.set_yscale)("log")
+        (ax.set_xlim if axis is ax.xaxis else ax.set_ylim)(low, high)
+        axis.set_major_formatter(FuncFormatter(lambda value, _: f"{value:g}"))
+        axis.set_minor_formatter(NullFormatter())
+
+    def graph(self, box, xlabel="", ylabel="", grid="both", digits="0000"):
         """Axes of a graph in a box of px that also holds its numbers and labels.
 
         The y label stands upright over the axis, where it is read without
@@ -220,7 +258,7 @@ class LivePicture:
         left, bottom, right, top = box
         line = self.line
         inner = (
-            left + self.extent("0000", small=True) + 10,
+            left + self.extent(digits, small=True) + 10,
             bottom + (2.35 if xlabel else 1.25) * line,
             right - 0.7 * line,
             top - (1.75 if ylabel else 0.6) * line,
@@ -242,7 +280,7 @@ class LivePicture:
         across = (inner[2] - inner[0]) / (1.7 * self.extent("0000", small=True))
         upward = (inner[3] - inner[1]) / (1.7 * line)
         for axis, room in ((ax.xaxis, across), (ax.yaxis, upward)):
-            axis.set_major_locator(MaxNLocator(max(2, int(room)), steps=[1, 2, 5, 10]))
+            axis.set_major_locator(MaxNLocator(max(2, int(room)), steps=[1, 2, 2.5, 5, 10]))
         if xlabel:
             middle = (inner[0] + inner[2]) / 2
             xlabel = self.fitted(xlabel, 2 * min(middle - left, right - middle))
@@ -256,7 +294,8 @@ class LivePicture:
 
         Parameters
         ----------
-        entries : sequence of (quantity, words or None)
+        entries : sequence of (quantity, words or None) or (quantity, words, marker)
+            With a marker the sample is that point (or ``"arrow"``) instead.
         left, top, right : float
             Room for it [px].
 
@@ -265,9 +304,9 @@ class LivePicture:
         float
             The lower edge [px].
         """
-        for (quantity, words), x, row in self._set(entries, left, right):
+        for (quantity, words, *marker), x, row in self._set(entries, left, right):
             y = top - row * self.line
-            self._sample(quantity, x, y + 0.34 * self.line, 2.2 * self.type.words)
+            self._sample(quantity, x, y + 0.34 * self.line, 2.2 * self.type.words, *marker)
             self.words(x + 3.0 * self.type.words, y + 0.1 * self.line, words, small=True)
         return top - row * self.line
 
@@ -278,31 +317,44 @@ class LivePicture:
     def _set(self, entries, left, right):
         """Each entry of a key with its place: x [px] and row, from 1."""
         x, row, found = left, 1, []
-        for quantity, words in entries:
+        for quantity, words, *marker in entries:
             words = words or style.look(quantity).label
             wide = 3.0 * self.type.words + self.extent(words, small=True)
             if x > left and x + wide > right:
                 x, row = left, row + 1
-            found.append(((quantity, words), x, row))
+            found.append(((quantity, words, *marker), x, row))
             x += wide + 1.2 * self.type.words
         return found
 
-    def _sample(self, quantity, x, y, long):
+    def _sample(self, quantity, x, y, long, marker=""):
         this, color = style.look(quantity), self.color(quantity)
         high = 0.42 * self.line
         if this.shape == "patch":
             made = Rectangle((x, y - high), long, 2 * high, facecolor="none", edgecolor=color, hatch=this.hatch)
-        elif this.shape == "mark":
-            size = self.type.words * 0.75
-            made = Line2D([x + long / 2], [y], marker=this.marker, color=color, markersize=size, linestyle="none")
-        elif this.shape == "arrow":
+        elif this.shape == "arrow" or marker == "arrow":
             made = Polygon(arrow(x, y, x + long, high * 1.1), closed=True, facecolor=color, edgecolor="none")
+        elif this.shape == "mark" or marker:
+            size = self.type.words * 0.75
+            made = Line2D(
+                [x + long / 2], [y], marker=marker or this.marker, color=color, markersize=size, linestyle="none"
+            )
         elif this.shape == "edge":
             made = Line2D([x + long / 2] * 2, [y - high, y + high], **self.stroke(quantity))
         else:
             made = Line2D([x, x + long], [y, y], **self.stroke(quantity))
         made.set_transform(self.px)
         self.figure.add_artist(made)
+
+
+def sentences(*parts):
+    """Sentences as one text; a unit that ends in a dot needs no second one.
+
+    Examples
+    --------
+    >>> sentences("It is 2 in..", "", "It is dry.")
+    'It is 2 in. It is dry.'
+    """
+    return " ".join(part.replace("..", ".") for part in parts if part)
 
 
 def arrow(start, y, end, width, head=None):

@@ -10,7 +10,7 @@ import numpy as np
 from matplotlib.patches import Rectangle
 
 from dryward.pictures import style
-from dryward.pictures.live import LivePicture, ceiling
+from dryward.pictures.live import LivePicture, ceiling, sentences
 from dryward.pictures.section import SectionPart, SectionState, spans
 
 #: Tops of the pressure axis [Pa].
@@ -45,7 +45,7 @@ class ProfilePart:
     def _top(self, state):
         p = self.picture
         highest = max(float(state.profile.saturation_vapor_pressure.max()), float(state.profile.vapor_pressure.max()))
-        return ceiling(p.shown(highest, "pressure") / 1.02, _TOPS[p.unit_system])
+        return ceiling(p.shown(highest, "pressure"), _TOPS[p.unit_system])
 
     def static(self, state, box):
         """Axes, layers, key; and the artists that move."""
@@ -129,9 +129,11 @@ class ProfilePart:
         humidity = p.show(profile.relative_humidity[worst], "relative humidity")
         place = p.show(profile.depth[worst], "length")
         touching = "The two lines touch: water collects." if profile.wet_planes else "The two lines do not touch."
-        return (
-            f"Graph of vapor pressure, from {ends[0]} in the room to {ends[1]} outside, under the line of the most "
-            f"the air can hold. The highest relative humidity is {humidity} at a depth of {place}. {touching}"
+        return sentences(
+            f"Graph of vapor pressure, from {ends[0]} in the room to {ends[1]} outside, "
+            "under the line of the most the air can hold.",
+            f"The highest relative humidity is {humidity} at a depth of {place}.",
+            touching,
         )
 
 

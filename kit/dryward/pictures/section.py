@@ -5,7 +5,6 @@ and the wet planes (where vapor really reaches saturation) are two marks, not
 one: that they differ is the lesson.
 """
 
-import dataclasses
 import math
 from dataclasses import dataclass
 from itertools import pairwise
@@ -16,12 +15,11 @@ from matplotlib.patches import Polygon
 
 from dryward.pictures import layers as pencil
 from dryward.pictures import style
-from dryward.pictures.live import LivePicture, arrow
+from dryward.pictures.labels import stairs
+from dryward.pictures.live import LivePicture, arrow, sentences
 
 #: A drying arrow of full width stands for this much [kg/(s m2)]: 20 g/m2 day.
 FULL_ARROW = 20e-3 / 86400
-#: Names with leaders on each side, at most.
-_ROWS = 5
 
 
 @dataclass(frozen=True)
@@ -56,6 +54,11 @@ def wettest_depth(state):
     return float(state.profile.depth[state.profile.wettest])
 
 
+def dried_depth(state):
+    """Where the drying arrows start [m]."""
+    return wettest_depth(state) if state.drying_depth is None else state.drying_depth
+
+
 def between(plane):
     """Where a wet plane is, in words."""
     if plane.inner_layer == plane.outer_layer:
@@ -71,6 +74,9 @@ def spans(assembly):
 
 class SectionPart:
     """The section in a box of a picture, so that it can stand beside a graph."""
+
+    #: More entries of the key, by a picture that draws more into the section.
+    extra = ()
 
     def __init__(self, picture):
         self.picture = picture
@@ -96,7 +102,7 @@ class SectionPart:
         entries = [("temperature", None), ("dew point", "dew-point depth"), ("wet", None)]
         if state.drying is not None:
             entries.append(("drying", "drying, wide = fast"))
-        return entries
+        return [*entries, *self.extra]
 
     def _scale(self, state, left, right):
         p = self.picture
@@ -128,30 +134,15 @@ class SectionPart:
         """Row of each name over the drawing, and how many rows there are.
 
         Row 0 holds what is named right over itself: the airs and the wide
-        layers.  Thin layers have leaders and climb two staircases, one from
-        each side, so that no leader crosses a name.  Two names share a row
-        only where both fit whole.
+        layers.
         """
-        p, places = self.picture, spans(state.assembly)
-        thin = []
-        for index, (layer, (start, end)) in enumerate(zip(state.assembly.layers, places, strict=True)):
-            if (end - start) * self.per_meter < p.extent(layer.name, small=True) + 6:
-                thin.append(index)
-        at = {index: float(self.x(sum(places[index]) / 2)) for index in thin}
-        wide = {index: p.extent(state.assembly.layers[index].name, small=True) for index in thin}
-        middle = (self.inside + self.outside) / 2
-        near = [index for index in thin if at[index] <= middle][:_ROWS]
-        far = [index for index in thin if at[index] > middle][::-1][:_ROWS]
-        self._near, row, levels = set(near), 1, {}
-        while near or far:
-            if near and far and wide[near[-1]] + wide[far[-1]] + 24 > at[far[-1]] - at[near[-1]]:
-                levels[(near if len(near) >= len(far) else far).pop()] = row
-            else:
-                for group in (near, far):
-                    if group:
-                        levels[group.pop()] = row
-            row += 1
-        return levels, row
+        p, thin = self.picture, []
+        for index, (layer, (start, end)) in enumerate(zip(state.assembly.layers, spans(state.assembly), strict=True)):
+            wide = p.extent(layer.name, small=True)
+            if (end - start) * self.per_meter < wide + 6:
+                thin.append((index, float(self.x((start + end) / 2)), wide))
+        levels, self._near, rows = stairs(thin, (self.inside + self.outside) / 2)
+        return levels, rows
 
     def _names(self, state, levels):
         p, pitch = self.picture, 1.1 * self.picture.line
@@ -167,7 +158,9 @@ class SectionPart:
                 continue
             near, y = index in self._near, base + levels[index] * pitch
             words = p.fitted(layer.name, (self.right - x if near else x - self.left) - 8, small=True)
-            p.words(x + (5 if near else -5), y, words, small=True, ha="left" if near else "right")
+            # On a patch of paper, so that a leader of another layer passes behind the name.
+            patch = {"facecolor": p.background, "edgecolor": "none", "pad": 0.6}
+            p.words(x + (5 if near else -5), y, words, small=True, ha="left" if near else "right", bbox=patch, zorder=4)
             leader = Line2D([x, x], [self.roof + 1, y + 0.62 * p.line], color=style.INK, linewidth=0.8 * p.type.thick)
             leader.set_transform(p.px)
             p.figure.add_artist(leader)
@@ -254,7 +247,7 @@ class SectionPart:
             self._drying(state)
 
     def _drying(self, state):
-        depth = wettest_depth(state) if state.drying_depth is None else state.drying_depth
+        depth = dried_depth(state)
         spot, high = float(self.x(depth)), self.roof - self.floor
         tallest = 0.3 * high
         rates = (state.drying.inward, state.drying.outward)
@@ -269,7 +262,7 @@ class SectionPart:
     def alt(self, state):
         """The section in words."""
         p, profile = self.picture, state.profile
-        names = ", ".join(layer.name for layer in state.assembly.layers)
+        names = "; ".join(layer.name for layer in state.assembly.layers)
         words = [
             f"Section from inside to outside: {names}.",
             f"The temperature falls from {p.show(state.indoor.temperature, 'temperature')} in the room to "
@@ -291,8 +284,9 @@ class SectionPart:
             words.append("No plane collects water.")
         if state.drying is not None:
             inward, outward = (p.show(rate, "vapor flux") for rate in (state.drying.inward, state.drying.outward))
-            words.append(f"A wet layer there would dry {inward} inward and {outward} outward.")
-        return " ".join(words)
+            depth = p.show(dried_depth(state), "length")
+            words.append(f"A wet layer at {depth} would dry {inward} inward and {outward} outward.")
+        return sentences(*words)
 
 
 class Section(LivePicture):
@@ -316,8 +310,3 @@ class Section(LivePicture):
 
     def alt(self, state):
         return self.part.alt(state)
-
-
-def without_drying(state):
-    """The same state without arrows."""
-    return dataclasses.replace(state, drying=None, drying_depth=None)

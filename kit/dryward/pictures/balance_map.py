@@ -1,0 +1,119 @@
+"""A map of roofs: how tight inside against how open outside, and the winter gain of each."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from matplotlib.colors import ListedColormap
+from matplotlib.patches import Rectangle
+
+from dryward.pictures import style
+from dryward.pictures.live import LivePicture, sentences
+
+#: Bounds of the bands of gain, in the unit shown.
+_BANDS = {"us": (0.0, 1.0, 3.0, 10.0, 30.0), "si": (0.0, 0.5, 2.0, 5.0, 20.0)}
+#: From paper to deep blue, darker for more water; the same in gray.
+_TINTS = ("#d9e8f2", "#9fc6de", "#5a9dc6", "#1f6ea3", "#0a3c60")
+_GRAYS = ("#e6e6e6", "#c4c4c4", "#9a9a9a", "#6a6a6a", "#383838")
+#: Below this gain it is none [kg/(s m2)]: 5 mg/m2 a day.
+_NONE = 5e-6 / 86400
+
+
+@dataclass(frozen=True)
+class MapState:
+    """Gain over two permeances, worked out by whoever asks for the map.
+
+    Attributes
+    ----------
+    inner, outer : array (n), (m)
+        Permeances of the axes, rising [kg/(s m2 Pa)].
+    gain : array (m, n)
+        Winter gain [kg/(s m2)].
+    inner_now, outer_now, gain_now : float
+        Where you are.
+    """
+
+    inner: object
+    outer: object
+    gain: object
+    inner_now: float
+    outer_now: float
+    gain_now: float
+
+
+class BalanceMap(LivePicture):
+    """Filled bands of gain, a key of bands, and the mark of where you are."""
+
+    size = (720, 420)
+    projector_size = (1200, 660)
+
+    def signature(self, state):
+        return np.asarray(state.gain).tobytes(), len(state.inner), len(state.outer)
+
+    def _axis(self, axis, permeance):
+        shown = self.shown(np.asarray(permeance), "permeance")
+        # Open is always to the right and up, also where the number falls.
+        self.logarithmic(axis, shown[0], shown[-1])
+        return shown
+
+    def draw_static(self, state):
+        left, right = self.columns(0.72, 0.28)
+        foot = self.key([("here", None)], left[0], left[3], left[2])
+        unit = self.symbol("permeance")
+        self.ax = ax = self.graph(
+            (left[0], left[1], left[2], foot - 2),
+            f"tight ←  inner layer, {unit}  → open",
+            f"outer layer, {unit}; up is open",
+            "",
+        )
+        x, y = self._axis(ax.xaxis, state.inner), self._axis(ax.yaxis, state.outer)
+        gain = self.shown(np.maximum(np.asarray(state.gain), 0.0), "vapor flux")
+        bands = _BANDS[self.unit_system]
+        least = float(self.shown(_NONE, "vapor flux"))
+        tints = _GRAYS if self.paper else _TINTS
+        levels = [least, *bands[1:], max(1e6, 2 * gain.max())]
+        if (gain > least).any():
+            ax.contourf(x, y, gain, levels=levels, cmap=ListedColormap(tints), vmin=0, antialiased=True,
+                        norm=_by_band(levels))  # fmt: skip
+            ax.contour(x, y, gain, levels=levels[:-1], colors=style.INK, linewidths=0.8 * self.type.thick)
+        self.here = self.dot(ax, "here", style.look("here").marker, 1.6, markeredgewidth=2 * self.type.thick)
+        self._bands(right, bands, tints)
+
+    def _bands(self, box, bands, tints):
+        left, _, right, top = box
+        step = 1.35 * self.line
+        y = top - 1.2 * self.line
+        self.words(left, y, self.fitted("winter gain,", right - left))
+        self.words(left, y - self.line, self.fitted(self.symbol("vapor flux"), right - left))
+        y -= 2.6 * self.line
+        words = [f"over {bands[-1]:g}"]
+        words += [f"{low:g} – {high:g}" for low, high in zip(bands[-2::-1], bands[:0:-1], strict=True)]
+        for text, tint in zip((*words, "none"), (*tints[::-1], self.background), strict=True):
+            swatch = Rectangle((left, y - 0.1 * self.line), 2.2 * self.type.words, 0.95 * self.line, facecolor=tint,
+                               edgecolor=style.INK, linewidth=0.9 * self.type.thick)  # fmt: skip
+            self.put(swatch)
+            self.words(left + 3.0 * self.type.words, y + 0.1 * self.line, text, small=True)
+            y -= step
+
+    def draw_moving(self, state):
+        self.here.set_data(
+            [self.shown(state.inner_now, "permeance")], [self.shown(state.outer_now, "permeance")]
+        )  # fmt: skip
+
+    def alt(self, state):
+        gain = np.asarray(state.gain)
+        share = float((gain > _NONE).mean())
+        now = (
+            f"gains {self.show(state.gain_now, 'vapor flux')}" if state.gain_now > _NONE else "gains nothing in winter"
+        )  # fmt: skip
+        return sentences(
+            "Map of winter gain over the permeance of the inner layer and of the outer layer.",
+            f"You are at {self.show(state.inner_now, 'permeance')} inside and "
+            f"{self.show(state.outer_now, 'permeance')} outside: this roof {now}.",
+            f"Of the roofs on the map, {share * 100:.0f} % gain water.",
+        )
+
+
+def _by_band(levels):
+    from matplotlib.colors import BoundaryNorm
+
+    return BoundaryNorm(levels, len(levels) - 1)

@@ -1,0 +1,113 @@
+"""Two airs on the saturation curve: how much each holds, and its dew point."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from matplotlib.patches import Rectangle
+
+from dryward import air
+from dryward.pictures.live import LivePicture, ceiling, sentences
+
+#: Left end of the temperature axis [degC], 0 degF, and the right ends, 80 and 100 degF.
+_COLDEST = -160 / 9
+_WARMEST = (80 / 1.8 - 160 / 9, 100 / 1.8 - 160 / 9, 60.0)
+#: Tops of the bars of water [kg/kg].
+_MOST = (0.012, 0.024, 0.048, 0.15)
+
+
+@dataclass(frozen=True)
+class CurveState:
+    """Two airs.
+
+    Attributes
+    ----------
+    first, second : Air
+    names : (str, str)
+    """
+
+    first: object
+    second: object
+    names: tuple = ("A", "B")
+
+
+class Curve(LivePicture):
+    """Vapor pressure over temperature, and a bar of water for each air."""
+
+    size = (860, 400)
+    projector_size = (1280, 620)
+    looks = ("vapor pressure", "room air")
+
+    def _airs(self, state):
+        return ((state.names[0], state.first), (state.names[1], state.second))
+
+    def _ratios(self, state):
+        return [float(air.humidity_ratio(each.vapor_pressure)) for _, each in self._airs(state)]
+
+    def signature(self, state):
+        warmest = max(state.first.temperature, state.second.temperature)
+        return ceiling(warmest, _WARMEST), ceiling(max(self._ratios(state)) / 1.02, _MOST), state.names
+
+    def draw_static(self, state):
+        warmest, most, names = self.signature(state)
+        left, right = self.columns(0.7, 0.3)
+        first, second = (f"air {name}" for name in names)
+        entries = [("saturation", None), ("vapor pressure", first, "o"), ("room air", second, "s"),
+                   ("dew point", "dew point")]  # fmt: skip
+        foot = self.key(entries, left[0], left[3], left[2])
+        self.ax = ax = self.graph(
+            (left[0], left[1], left[2], foot - 2),
+            f"temperature, {self.symbol('temperature')}",
+            f"vapor pressure, {self.symbol('pressure')}",
+        )
+        low, high = (float(self.shown(t, "temperature")) for t in (_COLDEST, warmest))
+        ax.set_xlim(low, high)
+        over = np.linspace(_COLDEST, warmest, 200)
+        limit = self.shown(air.saturation_vapor_pressure(over), "pressure")
+        ax.set_ylim(0, 1.03 * limit[-1])
+        ax.plot(self.shown(over, "temperature"), limit, **self.stroke("saturation"))
+        # Beyond the curve there is no vapor, only water.
+        ax.fill_between(self.shown(over, "temperature"), limit, 10 * limit[-1], facecolor="none", edgecolor=self.faint,
+                        hatch="//", linewidth=0)  # fmt: skip
+        self.dew = [self.moving(ax.plot([], [], **self.stroke("dew point"))[0]) for _ in names]
+        self.drops = [self.dot(ax, "dew point", "v", 0.9) for _ in names]
+        self.dots = [self.dot(ax, q, m, 1.05) for q, m in zip(self.looks, ("o", "s"), strict=True)]
+        self._bars(right, most, names)
+
+    def _bars(self, box, most, names):
+        ax = self.graph(box, "water in the air", f"{self.symbol('humidity ratio')} of dry air", "y")
+        ax.set_xlim(-0.6, 1.6)
+        ax.set_ylim(0, self.shown(most, "humidity ratio"))
+        ax.set_xticks([0, 1], names)
+        self.bars = []
+        for place, (quantity, hatch) in enumerate(zip(self.looks, ("", "///"), strict=True)):
+            color = self.color(quantity)
+            bar = Rectangle((place - 0.32, 0), 0.64, 0, facecolor=color, edgecolor=self.background, hatch=hatch)
+            self.bars.append(self.moving(ax.add_patch(bar)))
+
+    def draw_moving(self, state):
+        for number, (_, each) in enumerate(self._airs(state)):
+            x, y = self.shown(each.temperature, "temperature"), self.shown(each.vapor_pressure, "pressure")
+            self.dots[number].set_data([x], [y])
+            seen = each.vapor_pressure > 0 and each.dew_point > _COLDEST
+            for artist in (self.dew[number], self.drops[number]):
+                artist.set_visible(seen)
+            if seen:
+                dew = self.shown(each.dew_point, "temperature")
+                self.dew[number].set_data([dew, x], [y, y])
+                self.drops[number].set_data([dew], [y])
+        for bar, ratio in zip(self.bars, self._ratios(state), strict=True):
+            bar.set_height(self.shown(ratio, "humidity ratio"))
+
+    def alt(self, state):
+        parts = []
+        for name, each in self._airs(state):
+            dew = self.show(each.dew_point, "temperature") if each.vapor_pressure > 0 else "none"
+            parts.append(
+                f"Air {name} at {self.show(each.temperature, 'temperature')} and "
+                f"{self.show(each.relative_humidity, 'relative humidity')} has a vapor pressure of "
+                f"{self.show(each.vapor_pressure, 'pressure')} and a dew point of {dew}."
+            )
+        one, other = self._ratios(state)
+        names = state.names if one >= other else state.names[::-1]
+        more = "Both hold the same water." if one == other else f"Air {names[0]} holds more water than air {names[1]}."
+        return sentences("Graph of vapor pressure over temperature with the saturation curve.", *parts, more)

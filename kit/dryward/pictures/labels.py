@@ -1,0 +1,49 @@
+"""Names over a drawing that never stand on each other."""
+
+
+def stairs(items, middle, gap=24.0, most=5):
+    """Rows for names that have leaders: two staircases, one from each side.
+
+    The names left of the middle start at their leader and run right, the
+    others end at theirs; each stands higher than its neighbor nearer to the
+    middle, so that no leader crosses a name of its own side.  Two names
+    share a row only where both fit whole.
+
+    Parameters
+    ----------
+    items : sequence of (key, x, width)
+        Left to right [px].
+    middle : float
+        Where the two sides meet [px].
+    gap : float
+        Least room between two names of a row [px].
+    most : int
+        Names on each side; the others get none.
+
+    Returns
+    -------
+    rows : dict
+        Key -> row, from 1 upward.
+    near : set
+        Keys of the names that run right.
+    count : int
+        Rows that are taken, row 0 with them.
+
+    Examples
+    --------
+    >>> stairs([("a", 10, 30), ("b", 20, 30), ("z", 90, 20)], 50)
+    ({'b': 1, 'z': 2, 'a': 2}, {'a', 'b'}, 3)
+    """
+    at, wide = {key: x for key, x, _ in items}, {key: width for key, _, width in items}
+    near = [key for key, x, _ in items if x <= middle][:most]
+    far = [key for key, x, _ in items if x > middle][::-1][:most]
+    left, row, rows = set(near), 1, {}
+    while near or far:
+        if near and far and wide[near[-1]] + wide[far[-1]] + gap > at[far[-1]] - at[near[-1]]:
+            rows[(near if len(near) >= len(far) else far).pop()] = row
+        else:
+            for group in (near, far):
+                if group:
+                    rows[group.pop()] = row
+        row += 1
+    return rows, left, row

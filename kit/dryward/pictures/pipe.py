@@ -1,0 +1,138 @@
+"""Layers as valves in a pipe: the tightest one takes the pressure and sets the flow."""
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+from matplotlib.patches import Polygon, Rectangle
+
+from dryward.pictures import style
+from dryward.pictures.live import LivePicture, arrow, ceiling, sentences
+
+#: From shut to open, for the opening of a valve [kg/(s m2 Pa)]: 0.05 and 100 perm.
+_SHUT, _OPEN = 2.86e-12, 5.72e-9
+#: Tops of the scales: pressure difference [Pa] and flow [kg/(s m2)].
+_DROPS = {"us": (0.2, 0.4, 0.6, 1.0), "si": (700, 1400, 2000, 3400)}
+_FLOWS = {"us": (10, 30, 100, 300, 1000, 3000, 10000, 40000), "si": (5, 20, 50, 200, 500, 2000, 5000, 20000)}
+
+
+@dataclass(frozen=True)
+class PipeState:
+    """A row of sheets with a pressure difference over them.
+
+    Attributes
+    ----------
+    names : tuple of str
+    permeances : tuple of float
+        Of each, above 0 [kg/(s m2 Pa)].
+    difference : float
+        Of the vapor pressures at the two ends [Pa].
+    flow : float
+        [kg/(s m2)].
+    """
+
+    names: tuple
+    permeances: tuple
+    difference: float
+    flow: float
+
+
+def opening(permeance):
+    """How far a valve stands open on a log scale [-], 0.03 to 1.
+
+    Examples
+    --------
+    >>> round(opening(5.72e-9), 6)
+    1.0
+    """
+    share = math.log(max(permeance, _SHUT) / _SHUT) / math.log(_OPEN / _SHUT)
+    return min(max(share, 0.03), 1.0)
+
+
+class Pipe(LivePicture):
+    """The pipe with its valves, over the steps of vapor pressure; a bar of flow."""
+
+    size = (860, 400)
+    projector_size = (1280, 640)
+
+    def signature(self, state):
+        drop = ceiling(self.shown(state.difference, "pressure") / 1.001, _DROPS[self.unit_system])
+        flow = ceiling(self.shown(state.flow, "vapor flux") / 1.001, _FLOWS[self.unit_system])
+        return drop, flow, state.names
+
+    def draw_static(self, state):
+        drop, flow, names = self.signature(state)
+        left, right = self.columns(0.78, 0.22)
+        middle = left[1] + 0.54 * (left[3] - left[1])
+        self._steps((left[0], left[1], left[2], middle), drop, len(names))
+        a, b = (self.ax.transAxes.transform([(0, 0), (1, 0)]) / self.scale)[:, 0]
+        self._pipe(float(a), float(b), middle + 0.5 * self.line, left[3], names)
+        ax = self.graph(right, "flow", self.symbol("vapor flux"), "y", digits="00000")
+        ax.set_xlim(0, 1)
+        ax.set_xticks([])
+        ax.set_ylim(0, flow)
+        self.bar = self.moving(ax.add_patch(Rectangle((0.2, 0), 0.6, 0, facecolor=self.color("vapor pressure"))))
+
+    def _steps(self, box, drop, count):
+        label = f"vapor pressure above the outlet, {self.symbol('pressure')}"
+        self.ax = ax = self.graph(box, "", label, "y")
+        ax.set_xlim(0, count)
+        ax.set_xticks([])
+        ax.set_ylim(0, drop)
+        for place in range(1, count):
+            ax.axvline(place, color=self.pencil, linewidth=0.9 * self.type.thick)
+        self.curve = self.moving(ax.plot([], [], **self.stroke("vapor pressure"), clip_on=False)[0])
+        self.dots = self.dot(ax, "vapor pressure", "o", 0.7, clip_on=False)
+
+    def _pipe(self, left, right, floor, top, names):
+        roof = top - 1.4 * self.line
+        self.floor, self.roof, self.left, self.right = floor, roof, left, right
+        wide = (right - left) / len(names)
+        for place, name in enumerate(names):
+            x = left + (place + 0.5) * wide
+            self.words(x, roof + 0.35 * self.line, self.fitted(name, wide - 6, small=True), small=True, ha="center")
+        wall = {"facecolor": self.pencil, "edgecolor": style.INK, "linewidth": 1.2 * self.type.thick}
+        self.gates = [
+            [self.moving(self.put(Polygon(np.zeros((3, 2)), closed=True, **wall))) for _ in range(2)] for _ in names
+        ]  # fmt: skip
+        self.pipe = [self.put(Rectangle((left, y), right - left, 2.5 * self.type.thick, facecolor=style.INK))
+                     for y in (floor, roof - 2.5 * self.type.thick)]  # fmt: skip
+        water = {"facecolor": self.color("vapor pressure"), "edgecolor": "none"}
+        self.stream = self.moving(self.put(Polygon(np.zeros((3, 2)), closed=True, **water)))
+
+    def draw_moving(self, state):
+        count = len(state.names)
+        wide, high, middle = (self.right - self.left) / count, self.roof - self.floor, (self.roof + self.floor) / 2
+        for place, (gates, permeance) in enumerate(zip(self.gates, state.permeances, strict=True)):
+            half = 0.5 * high * opening(permeance)
+            a, b, x = (
+                self.left + (place + 0.2) * wide,
+                self.left + (place + 0.8) * wide,
+                self.left + (place + 0.5) * wide,
+            )
+            for gate, way in zip(gates, (1, -1), strict=True):
+                base = middle + way * high / 2
+                gate.set_xy([(a, base), (x - 3, middle + way * half), (x + 3, middle + way * half), (b, base)])
+        # The stream is as wide as the flow, and fits the narrowest gap.
+        narrow = high * min(opening(p) for p in state.permeances)
+        share = min(self.shown(state.flow, "vapor flux") / self.signature(state)[1], 1.0)
+        self.stream.set_visible(share > 0)
+        thick = max(narrow * share * 0.8, 1.5)
+        self.stream.set_xy(arrow(self.left + 4, middle, self.right - 2, thick, min(max(1.8 * thick, 10), 0.94 * high)))
+        resistance = np.concatenate([[0.0], np.cumsum(1.0 / np.asarray(state.permeances))])
+        pressure = self.shown(state.difference * (1.0 - resistance / resistance[-1]), "pressure")
+        self.curve.set_data(np.arange(count + 1), pressure)
+        self.dots.set_data(np.arange(count + 1), pressure)
+        self.bar.set_height(self.shown(state.flow, "vapor flux"))
+
+    def alt(self, state):
+        sheets = "; ".join(
+            f"{name}, {self.show(p, 'permeance')}" for name, p in zip(state.names, state.permeances, strict=True)
+        )
+        tightest = state.names[int(np.argmin(state.permeances))]
+        taken = (1.0 / min(state.permeances)) / sum(1.0 / p for p in state.permeances)
+        return sentences(
+            f"A pipe with {len(state.names)} valves in a row: {sheets}.",
+            f"Driven by {self.show(state.difference, 'pressure')}, the flow is {self.show(state.flow, 'vapor flux')}.",
+            f"The tightest, {tightest}, takes {taken * 100:.0f} % of the pressure.",
+        )

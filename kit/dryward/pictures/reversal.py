@@ -1,0 +1,60 @@
+"""July: the same section and graph, with the vapor arrow turned inward."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from matplotlib.patches import Polygon
+
+from dryward.pictures.live import arrow, sentences
+from dryward.pictures.profile import ProfileState, SectionAndProfile
+
+#: A vapor arrow of full width stands for this flow [kg/(s m2)]: 30 g/m2 day.
+_FULL = 30e-3 / 86400
+
+
+@dataclass(frozen=True)
+class ReversalState(ProfileState):
+    """A section and a graph whose drive may point either way.
+
+    Attributes
+    ----------
+    sun : str
+        Words for a sun-wet layer, or an empty string.
+    """
+
+    sun: str = ""
+
+
+class Reversal(SectionAndProfile):
+    """Section and graph, with an arrow for the vapor that really goes in and out."""
+
+    def signature(self, state):
+        return super().signature(state), "flow"
+
+    def draw_static(self, state):
+        self.section.extra = (("vapor pressure", "vapor on its way", "arrow"),)
+        super().draw_static(state)
+        shape = {"closed": True, "facecolor": self.color("vapor pressure"), "edgecolor": self.background}
+        self.flow = [self.moving(self.put(Polygon(np.zeros((3, 2)), **shape))) for _ in range(2)]
+
+    def draw_moving(self, state):
+        super().draw_moving(state)
+        part, profile = self.section, state.profile
+        high = part.roof - part.floor
+        # What enters from outdoors, drawn at the right; what reaches the room, at the left.
+        ends = ((part.outside, part.right), (part.left, part.inside))
+        for shape, flux, (a, b) in zip(self.flow, (profile.vapor_flux_out, profile.vapor_flux_in), ends, strict=True):
+            wide = 0.45 * high * min(abs(flux) / _FULL, 1.0)
+            shape.set_visible(wide > 0.8)
+            start, end = (a + 2, b - 2) if flux > 0 else (b - 2, a + 2)
+            shape.set_xy(arrow(start, part.floor + 0.66 * high, end, max(wide, 2.5), max(1.5 * wide, 10)))
+
+    def alt(self, state):
+        profile = state.profile
+        outside = self.show(abs(profile.vapor_flux_out), "vapor flux")
+        room = self.show(abs(profile.vapor_flux_in), "vapor flux")
+        ways = (
+            f"{outside} {'leave to' if profile.vapor_flux_out > 0 else 'come in from'} outdoors and "
+            f"{room} {'leave' if profile.vapor_flux_in > 0 else 'enter'} the room as vapor."
+        )
+        return sentences(state.sun, super().alt(state), ways)

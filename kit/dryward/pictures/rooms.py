@@ -1,0 +1,164 @@
+"""Two airs and a board between them: the vapor goes from high pressure to low."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from matplotlib.lines import Line2D
+from matplotlib.patches import Polygon, Rectangle
+
+from dryward import air
+from dryward.pictures import layers, style
+from dryward.pictures.live import LivePicture, arrow, ceiling, sentences
+
+#: A dot in a room stands for this much vapor pressure [Pa].
+_PER_DOT = 20.0
+#: An arrow of full width stands for this difference [Pa].
+_FULL = 2500.0
+_COLDEST = -160 / 9
+_WARMEST = (80 / 1.8 - 160 / 9, 100 / 1.8 - 160 / 9, 60.0)
+
+
+@dataclass(frozen=True)
+class RoomsState:
+    """The airs on both sides.
+
+    Attributes
+    ----------
+    inside, outside : Air
+    names : (str, str)
+    """
+
+    inside: object
+    outside: object
+    names: tuple = ("inside", "outside")
+
+
+def scattered(count):
+    """Places in the unit square that fill it evenly, the same each time.
+
+    References
+    ----------
+    The Halton sequence of bases 2 and 3.
+
+    Examples
+    --------
+    >>> scattered(3)[:, 0]
+    array([0.5 , 0.25, 0.75])
+    """
+    return np.array([[_halton(number, base) for base in (2, 3)] for number in range(1, count + 1)])
+
+
+def _halton(number, base):
+    share, found = 1.0, 0.0
+    while number:
+        share /= base
+        number, digit = divmod(number, base)
+        found += share * digit
+    return found
+
+
+class Rooms(LivePicture):
+    """Two rooms with dots of vapor, an arrow through the board, and the curve."""
+
+    size = (860, 400)
+    projector_size = (1280, 620)
+
+    def _airs(self, state):
+        return state.inside, state.outside
+
+    def signature(self, state):
+        return ceiling(max(each.temperature for each in self._airs(state)), _WARMEST), state.names
+
+    def draw_static(self, state):
+        warmest, names = self.signature(state)
+        left, right = self.columns(0.52, 0.48)
+        entries = [("vapor pressure", "vapor: wide arrow, strong drive", "arrow")]
+        self._rooms(left, names, entries)
+        self._curve(right, warmest, names)
+
+    def _rooms(self, box, names, entries):
+        left, bottom, right, top = box
+        left, right = left + 4, right - 4
+        foot = self.key(entries, left, bottom + self.line + 4, right)
+        floor, roof = max(foot, bottom) + 1.5 * self.line, top - 1.4 * self.line
+        board = 0.09 * (right - left)
+        middle = (left + right) / 2
+        self.cells = ((left, middle - board / 2), (middle + board / 2, right))
+        for name, (a, b), quantity in zip(names, self.cells, ("room air", "outdoor air"), strict=True):
+            frame = Rectangle((a, floor), b - a, roof - floor, facecolor="none", edgecolor=style.INK)
+            frame.set_linewidth(1.4 * self.type.thick)
+            self.put(frame)
+            self.words((a + b) / 2, roof + 0.3 * self.line, self.fitted(name, b - a), ha="center", weight="bold")
+            self._mark(a + 0.9 * self.type.words, roof + 0.6 * self.line, quantity)
+        layers.draw(self, "board", middle - board / 2, middle + board / 2, floor, roof)
+        self.floor, self.roof, self.spots = floor, roof, scattered(600)
+        size = 0.34 * self.type.words
+        drawn = {"linestyle": "none", "marker": "o", "markersize": size, "color": self.color("vapor pressure")}
+        self.vapor = [self.moving(self.put(Line2D([], [], **drawn))) for _ in names]
+        shape = Polygon(np.zeros((3, 2)), closed=True, facecolor=self.color("vapor pressure"),
+                        edgecolor=self.background, linewidth=1.5 * self.type.thick)  # fmt: skip
+        self.arrow = self.moving(self.put(shape))
+
+    def _mark(self, x, y, quantity):
+        marker = "o" if quantity == "room air" else "s"
+        self.put(Line2D([x], [y], marker=marker, color=self.color(quantity), markersize=0.8 * self.type.words))
+
+    def _curve(self, box, warmest, names):
+        foot = self.key([("saturation", None)], box[0], box[3], box[2])
+        self.ax = ax = self.graph(
+            (box[0], box[1], box[2], foot - 2),
+            f"temperature, {self.symbol('temperature')}",
+            f"vapor pressure, {self.symbol('pressure')}",
+        )
+        over = np.linspace(_COLDEST, warmest, 160)
+        limit = self.shown(air.saturation_vapor_pressure(over), "pressure")
+        ax.plot(self.shown(over, "temperature"), limit, **self.stroke("saturation"))
+        ax.set_xlim(*(self.shown(t, "temperature") for t in (_COLDEST, warmest)))
+        ax.set_ylim(0, 1.03 * limit[-1])
+        self.levels = [self.moving(ax.plot([], [], **self.stroke(q, linewidth=1.4 * self.type.thick))[0])
+                       for q in ("room air", "outdoor air")]  # fmt: skip
+        height = self.stroke("vapor pressure", linewidth=4.5 * self.type.thick, solid_capstyle="butt")
+        self.difference = self.moving(ax.plot([], [], **height)[0])
+        self.dots = [self.dot(ax, "room air", "o", 1.0), self.dot(ax, "outdoor air", "s", 1.0)]
+
+    def draw_moving(self, state):
+        airs = self._airs(state)
+        for line, each, (a, b) in zip(self.vapor, airs, self.cells, strict=True):
+            some = self.spots[: min(len(self.spots), round(each.vapor_pressure / _PER_DOT))]
+            edge = 0.7 * self.type.words
+            x = a + edge + some[:, 0] * (b - a - 2 * edge)
+            y = self.floor + edge + some[:, 1] * (self.roof - self.floor - 2 * edge)
+            line.set_data(x, y)
+        drive = airs[0].vapor_pressure - airs[1].vapor_pressure
+        wide = 0.5 * (self.roof - self.floor) * min(abs(drive) / _FULL, 1.0)
+        self.arrow.set_visible(abs(drive) > 1.0)
+        middle = (self.cells[0][1] + self.cells[1][0]) / 2
+        reach = 0.36 * (self.cells[1][1] - self.cells[0][0])
+        way = 1 if drive > 0 else -1
+        y = (self.floor + self.roof) / 2
+        self.arrow.set_xy(arrow(middle - way * reach, y, middle + way * reach, max(wide, 2), max(1.5 * wide, 12)))
+        edge = self.ax.get_xlim()[1]
+        x = [self.shown(each.temperature, "temperature") for each in airs]
+        y = [self.shown(each.vapor_pressure, "pressure") for each in airs]
+        for line, dot, px, py in zip(self.levels, self.dots, x, y, strict=True):
+            line.set_data([px, edge], [py, py])
+            dot.set_data([px], [py])
+        left = self.ax.get_xlim()[0]
+        self.difference.set_data([edge - 0.02 * (edge - left)] * 2, y)
+
+    def alt(self, state):
+        inside, outside = self._airs(state)
+        drive = inside.vapor_pressure - outside.vapor_pressure
+        first, second = state.names if drive >= 0 else state.names[::-1]
+        way = (
+            f"The arrow points from {first} to {second}, driven by {self.show(abs(drive), 'pressure')}."
+            if abs(drive) > 1.0
+            else "Both vapor pressures are the same: there is no arrow."
+        )
+        airs = [
+            f"{name.capitalize()}: {self.show(each.temperature, 'temperature')}, "
+            f"{self.show(each.relative_humidity, 'relative humidity')}, vapor pressure "
+            f"{self.show(each.vapor_pressure, 'pressure')}."
+            for name, each in zip(state.names, self._airs(state), strict=True)
+        ]
+        return sentences("Two rooms with a board between them.", *airs, way)

@@ -1,0 +1,161 @@
+"""The house as a tank: people and outdoor air bring water in, leaving air carries it out."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from matplotlib.lines import Line2D
+from matplotlib.patches import Polygon, Rectangle
+
+from dryward.pictures import style
+from dryward.pictures.live import LivePicture, arrow, ceiling, sentences
+
+#: Tops of the water scale [kg/s]: 20, 40, 80 and 160 kg a day.
+_MOST = tuple(kg / 86400 for kg in (20, 40, 80, 160, 400))
+_DASHES = ((0, (1.2, 1.4)), "-", (0, (6, 2)), (0, (6, 2, 1, 2)))
+
+
+@dataclass(frozen=True)
+class TankState:
+    """Water of a house in balance, and how its humidity follows the fresh air.
+
+    Attributes
+    ----------
+    people, from_outside, carried_out : float
+        Water [kg/s].
+    relative_humidity : float
+        Indoors [-].
+    fresh_air : float
+        [m3/s].
+    limit : float
+        Relative humidity at which the coldest glass gets wet [-].
+    curves : ((production [kg/s], humidities), ...)
+        Indoor relative humidity [-] at each of `flows`.
+    flows : array
+        Fresh air of the curves [m3/s].
+    """
+
+    people: float
+    from_outside: float
+    carried_out: float
+    relative_humidity: float
+    fresh_air: float
+    limit: float
+    curves: tuple
+    flows: object
+
+
+class Tank(LivePicture):
+    """The tank, and relative humidity over fresh air."""
+
+    size = (860, 400)
+    projector_size = (1280, 640)
+
+    def signature(self, state):
+        made = tuple(round(production * 86400, 3) for production, _ in state.curves)
+        most = ceiling(max(state.people + state.from_outside, state.carried_out) / 1.001, _MOST)
+        return most, made, (float(state.flows[0]), float(state.flows[-1]))
+
+    def draw_static(self, state):
+        left, right = self.columns(0.46, 0.54)
+        self.most = self.signature(state)[0]
+        self._tank(left)
+        self._graph(right, state)
+
+    def _tank(self, box):
+        left, bottom, right, top = box
+        entries = [("vapor pressure", "water per day, wide = much", "arrow")]
+        wide = right - left
+        foot = self.key(entries, left, bottom + self.line + 2, right) + 1.5 * self.line
+        # A house with a pitched roof, open at no place but its three pipes.
+        a, b, eave = left + 0.29 * wide, left + 0.75 * wide, top - 2.6 * self.line
+        self.house = (a, b, foot, eave)
+        outline = [(a, foot), (b, foot), (b, eave), ((a + b) / 2, top - 2), (a, eave)]
+        self.level = self.moving(self.put(Rectangle((a, foot), b - a, 0, facecolor=self.color("vapor pressure"),
+                                                    alpha=0.55, edgecolor="none")))  # fmt: skip
+        self.frame = self.moving(self.put(Polygon(outline, closed=True, facecolor="none", edgecolor=style.INK,
+                                                  linewidth=2.2 * self.type.thick)))  # fmt: skip
+        limit = Line2D([], [], **self.stroke("limit"))
+        self.sweat = self.moving(self.put(limit))
+        spots = (("people", left, 0.68), ("outdoor air", left, 0.22))
+        self.inlets = []
+        for words, x, share in spots:
+            y = foot + share * (eave - foot)
+            above = y + 0.17 * (eave - foot)
+            self.words(x, above, self.fitted(words, a - x - 4, small=True), small=True)
+            self.inlets.append((self._pipe(), x, a + 0.06 * wide, y))
+        y = foot + 0.45 * (eave - foot)
+        above = y + 0.17 * (eave - foot)
+        self.words(right, above, self.fitted("leaving", right - b - 4, small=True), small=True, ha="right")
+        self.outlet = (self._pipe(), b - 0.06 * wide, right - 2, y)
+        x = (a + b) / 2
+        self.words(x, eave + 0.25 * self.line, "100 % RH", small=True, ha="center", va="bottom")
+
+    def _pipe(self):
+        shape = Polygon(np.zeros((3, 2)), closed=True, facecolor=self.color("vapor pressure"),
+                        edgecolor=self.background, linewidth=1.2 * self.type.thick)  # fmt: skip
+        return self.moving(self.put(shape))
+
+    def _graph(self, box, state):
+        entries = [("limit", "glass gets wet above"), ("here", None)]
+        foot = self.key(entries, box[0], box[3], box[2])
+        self.ax = ax = self.graph(
+            (box[0], box[1], box[2], foot - 2), f"fresh air, {self.symbol('air flow')}", "indoor RH, %"
+        )
+        ax.set_ylim(0, 100)
+        ax.set_xlim(*(self.shown(f, "air flow") for f in (state.flows[0], state.flows[-1])))
+        color = self.color("relative humidity")
+        self.curves = []
+        for (_, _), dash in zip(state.curves, _DASHES, strict=False):
+            keys = {"color": color, "linestyle": dash, "linewidth": 2.2 * self.type.thick}
+            self.curves.append(self.moving(ax.plot([], [], **keys)[0]))
+        self.band = self.moving(ax.add_patch(Rectangle((0, 0), 1, 1, facecolor="none", edgecolor=self.color("limit"),
+                                                       hatch="\\\\", linewidth=0, alpha=0.35)))  # fmt: skip
+        self.line_limit = self.moving(ax.plot([], [], **self.stroke("limit"))[0])
+        self.here = self.dot(ax, "here", style.look("here").marker, 1.2)
+        self._legend(ax, state, color)
+
+    def _legend(self, ax, state, color):
+        # Direct words for the curves would move with them: samples stand in the corner, on paper.
+        from matplotlib.legend import Legend
+
+        names = [f"{self.show(production, 'mass flow', 0)} made" for production, _ in state.curves]
+        handles = [
+            Line2D([], [], color=color, linestyle=dash, linewidth=2.2 * self.type.thick)
+            for dash, _ in zip(_DASHES, names, strict=False)
+        ]
+        legend = Legend(ax, handles, names, loc="upper right", frameon=True, framealpha=1.0, prop=self.font(small=True),
+                        edgecolor="none", facecolor=self.background, borderpad=0.2, handlelength=2.2)  # fmt: skip
+        self.moving(ax.add_artist(legend))
+
+    def draw_moving(self, state):
+        a, b, floor, eave = self.house
+        self.level.set_height((eave - floor) * min(state.relative_humidity, 1.0))
+        y = floor + (eave - floor) * min(state.limit, 1.0)
+        self.sweat.set_data([a, b], [y, y])
+        tallest = 0.2 * (eave - floor)
+        flows = zip((*self.inlets, self.outlet), (state.people, state.from_outside, state.carried_out), strict=True)
+        for (shape, start, end, height), flow in flows:
+            wide = tallest * min(flow / self.most, 1.0)
+            shape.set_visible(wide > 0.3)
+            shape.set_xy(arrow(start, height, end, max(wide, 1.5), max(1.5 * wide, 8)))
+        x = self.shown(np.asarray(state.flows), "air flow")
+        for line, (_, humidity) in zip(self.curves, state.curves, strict=True):
+            line.set_data(x, 100 * np.asarray(humidity))
+        limit = 100 * min(state.limit, 1.0)
+        self.band.set_bounds(x[0], limit, x[-1] - x[0], 100 - limit)
+        self.line_limit.set_data([x[0], x[-1]], [limit, limit])
+        self.here.set_data([self.shown(state.fresh_air, "air flow")], [100 * state.relative_humidity])
+
+    def alt(self, state):
+        people, outside, away = (
+            self.show(f, "mass flow") for f in (state.people, state.from_outside, state.carried_out)
+        )  # fmt: skip
+        humidity, limit = (self.show(h, "relative humidity") for h in (state.relative_humidity, state.limit))
+        wet = "The coldest glass is wet." if state.relative_humidity > state.limit else "The glass stays dry."
+        return sentences(
+            f"A house as a tank of water. People bring in {people}, outdoor air brings {outside}, and the air that "
+            f"leaves carries {away}.",
+            f"With {self.show(state.fresh_air, 'air flow')} of fresh air the tank stands at {humidity} RH; "
+            f"glass gets wet at {limit}.",
+            wet,
+        )
