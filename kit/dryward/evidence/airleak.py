@@ -1,0 +1,89 @@
+"""Air leaks: blower-door arithmetic, holes, stack pressure, and the water they bring."""
+
+from dryward.evidence import table
+from dryward.physics import airleak
+from dryward.units import DAY, from_si
+from dryward.weather import Air
+
+
+def _house(row):
+    exponent, area, share = row.given("exponent", 0.65), row.given("roof", 1.0), row.given("share", 1.0)
+    return airleak.Leak.from_blower_door(row.given("changes"), row.given("volume"), share, exponent, area)
+
+
+def _opening(row):
+    return _house(row).leakage_area(row.given("pressure"), row.given("discharge"))
+
+
+def _reference(row):
+    leak = airleak.Leak(1.0, row.given("exponent"))
+    return leak.airflow(row.given("pressure")) / leak.airflow(row.given("test"))
+
+
+def _rule(row):
+    """Flow at 50 Pa in cfm for each square inch of leakage area."""
+    leak = airleak.Leak(1.0, row.given("exponent"))
+    area = leak.leakage_area(row.given("pressure"), row.given("discharge"))
+    return from_si(leak.airflow(airleak.TEST_PRESSURE), "cfm") / from_si(area, "in2")
+
+
+def _hole(row):
+    return airleak.orifice_flow(row.given("pressure"), row.given("hole"))
+
+
+def _water(row):
+    seconds = row.given("days") * DAY
+    water = airleak.brought(_hole(row), Air(row.given("room"), row.given("moist")), row.given("plane"))
+    return water.carried * seconds, water.deposit * seconds
+
+
+def _vault(row):
+    room = Air(row.given("room"), row.given("moist"))
+    return _house(row).moisture(row.given("pressure"), room, row.given("plane")).deposit
+
+
+def _layer(row):
+    thickness = row.given("thickness")
+    inner, outer = (row.given("room"), row.given("inner")), (row.given("outdoors"), row.given("outer"))
+    conductance, permeance = row.given("conductivity") / thickness, row.given("permeability") / thickness
+    return airleak.layer_flow(row.given("moving"), conductance, permeance, inner, outer)
+
+
+def _gaps(row):
+    return airleak.permeance_with_gaps(row.given("film"), row.given("wall"), row.given("gaps"))
+
+
+_SI = {
+    "airflow": lambda row: _house(row).airflow(row.given("pressure")),
+    "cfm50": lambda row: _house(row).airflow(row.given("pressure")),
+    "leakage area": _opening,
+    "leakage area in2": _opening,
+    "hole": _hole,
+    "hole cfm": _hole,
+    "stack": lambda row: airleak.stack_pressure(row.given("height"), row.given("room"), row.given("outdoors")),
+    "natural": lambda row: airleak.natural_airflow(row.given("changes"), row.given("volume")),
+    "carried": lambda row: _water(row)[0],
+    "deposit": lambda row: _water(row)[1],
+    "vault": _vault,
+    "layer heat": lambda row: _layer(row).heat,
+    "layer vapor": lambda row: _layer(row).vapor,
+    "gaps": _gaps,
+    "gaps cut": lambda row: 1.0 - _gaps(row) / row.given("wall"),
+}
+_ANSWERS = {name: lambda row, ask=ask: row.in_its_unit(ask(row)) for name, ask in _SI.items()}
+_ANSWERS |= {"reference": _reference, "cfm for each in2": _rule}
+
+
+def checks():
+    """The checks of this topic, computed now.
+
+    Yields
+    ------
+    Check
+
+    Raises
+    ------
+    BadFile
+        When the table cannot be read or a row cannot be computed.
+    """
+    return table.answer("airleak", _ANSWERS)
