@@ -1,0 +1,252 @@
+"""Guesses what a logger's file is: every guess has a reason, and can be put right."""
+
+import re
+import statistics
+from dataclasses import replace
+from itertools import pairwise
+from pathlib import Path
+
+from dryward.checks import BadFile, UnknownName
+from dryward.weather.loggers import clock, sheet
+from dryward.weather.loggers.assumptions import CLOCKS, UNITS, Column, Guess
+
+_UNUSED = r"^(#|no\.?|nr\.?|index|record|id)$|batter|volt|lux|light|vapou?r pressure|vpd|abs|serial|event|signal"
+_HEADERS = (
+    (r"dew|taupunkt|ros[ée]e", "dew point"),
+    (r"moisture content|\bmc\b|wood|holz", "moisture content"),
+    (r"rain|precip|regen", "rain"),
+    (r"\brh\b|humid|feucht|humidit|r\.h\.", "relative humidity"),
+    (r"temp|°\s*[cf]|\bt\b|^t_", "temperature"),
+    (r"date|datum|stamp|^time\b.*(gmt|utc)|zeitpunkt", "date"),
+    (r"time|uhrzeit|zeit|heure|clock", "time of day"),
+)
+_WHERE = (
+    (r"outdoor|outside|exterior|ambient|au(ß|ss)en|\bout\b|weather", "outdoors"),
+    (r"cavity|sheathing|deck|rafter|ridge|roof|attic|wood|\bmc\b|vault", "cavity"),
+    (r"indoor|inside|interior|room|innen|\bin\b|living|bed", "indoors"),
+)
+
+
+def guess(path, **known):
+    """What a file of readings seems to be.
+
+    Parameters
+    ----------
+    path : path
+        A CSV file from any logger.
+    **known
+        Parts of a `Guess` that a person knows; they are not guessed.
+
+    Returns
+    -------
+    Guess
+
+    Raises
+    ------
+    BadFile
+        When no readings can be found in it: one sentence.
+
+    Examples
+    --------
+    >>> from dryward.weather.loggers import sample
+    >>> with sample("messy-semicolon") as path:
+    ...     guess(path).decimal
+    ','
+    """
+    name, rows = Path(path).name, sheet.lines(path)
+    unknown = set(known) - {"delimiter", "decimal", "header_lines", "columns", "date_order", "clock"}
+    if unknown:
+        raise UnknownName("part of a guess", unknown.pop(), ("delimiter", "decimal", "header_lines", "date_order"))
+    reasons = dict.fromkeys(known, "set by you")
+    delimiter = known.get("delimiter") or sheet.likely_delimiter(rows)
+    if delimiter is None:
+        raise BadFile(f"{name} is no table: no comma, semicolon or tab cuts its lines into the same number of cells.")
+    table = sheet.cells(name, rows, delimiter)
+    first = known.get("header_lines")
+    if first is None:
+        first = next((i for i, row in enumerate(table) if _is_reading(row)), None)
+        if first is None:
+            raise BadFile(f"{name} has no line with a date and a number.")
+    body = [row for row in table[first:] if _is_reading(row)]
+    if len(body) < 2:
+        raise BadFile(f"{name} has {len(body)} readings; at least 2 are needed.")
+    width = max(map(len, body))
+    header = _header(table[:first], width)
+    decimal = known.get("decimal")
+    if decimal is None:
+        decimal = _decimal(body, delimiter)
+    columns = known.get("columns") or _columns(header, body, decimal, reasons)
+    order = known.get("date_order")
+    if order is None:
+        found = [p for row in body if (p := date_parts(row, columns))]
+        if not found:
+            raise BadFile(f"{name} has no column of dates that can be understood.")
+        try:
+            order, reasons["date_order"] = clock.likely_order(found)
+        except BadFile:
+            raise BadFile(f"{name}: the dates are not understood in any order of day, month and year.") from None
+        found = [clock.moment(p, order) for p in found]
+    else:
+        found = [clock.moment(p, order) for row in body if (p := date_parts(row, columns))]
+    watch = known.get("clock") or _clock([t for t in found if t is not None], reasons)
+    return Guess(delimiter, decimal, first, tuple(columns), order, watch, reasons)
+
+
+def place_in(words):
+    """Where a sensor was, from the title of a column or the name of a file.
+
+    Parameters
+    ----------
+    words : str
+
+    Returns
+    -------
+    str
+        ``"indoors"``, ``"cavity"``, ``"outdoors"``, or nothing.
+
+    Examples
+    --------
+    >>> place_in("Sheathing north, T (F)")
+    'cavity'
+    """
+    return next((place for pattern, place in _WHERE if re.search(pattern, words.lower())), "")
+
+
+def date_parts(row, columns):
+    """The date in one row, from one column or from two.
+
+    Parameters
+    ----------
+    row : list of str
+        Cells.
+    columns : sequence of Column
+        What they are.
+
+    Returns
+    -------
+    tuple or None
+        As `clock.parts`.
+
+    Examples
+    --------
+    >>> date_parts(["3.4.2024", "07:15"], (Column(1, "", "date"), Column(2, "", "time of day")))
+    (3, 4, 2024, 7, 15, 0, None)
+    """
+    text = [
+        row[c.number - 1]
+        for kind in ("date and time", "date", "time of day")
+        for c in columns
+        if c.quantity == kind and c.number <= len(row)
+    ]
+    return clock.parts(" ".join(text)) if text else None
+
+
+def _is_reading(row):
+    dated = any(clock.parts(cell) and not re.fullmatch(r"\d{5}", cell) for cell in row[:4])
+    dated = dated or any(clock.parts(f"{a} {b}") for a, b in pairwise(row[:4]))
+    numbers = sum(1 for cell in row if not _is_nan(sheet.number(cell)) or not _is_nan(sheet.number(cell, ",")))
+    return dated and numbers >= 1
+
+
+def _is_nan(value):
+    return value != value
+
+
+def _header(above, width):
+    for row in reversed(above):
+        if len(row) >= max(2, width - 1) and sum(bool(c) for c in row) >= 2:
+            return [*row, *[""] * width][:width]
+    return [""] * width
+
+
+def _decimal(body, delimiter):
+    text = [cell for row in body[:500] for cell in row if not clock.parts(cell)]
+    commas = sum(bool(re.fullmatch(r"[+-]?\d+,\d+\D{0,4}", cell)) for cell in text)
+    points = sum(bool(re.fullmatch(r"[+-]?\d+\.\d+\D{0,4}", cell)) for cell in text)
+    return "," if commas > points else "."
+
+
+def _columns(header, body, decimal, reasons):
+    columns = []
+    for i, title in enumerate(header):
+        cells = [row[i] for row in body if i < len(row)]
+        values = [v for cell in cells if not _is_nan(v := sheet.number(cell, decimal))]
+        quantity = _quantity(title, cells, values, columns)
+        place = place_in(title)
+        column = Column(i + 1, title[:80], quantity, "", place if quantity in UNITS else "")
+        columns.append(replace(column, unit=_unit(column, cells, values, reasons)))
+        if not title and quantity in UNITS:
+            reasons[f"column {i + 1}"] = "from its numbers, as it has no title"
+    if not any(c.quantity == "date and time" for c in columns) and not any(
+        c.quantity == "time of day" for c in columns
+    ):
+        columns = [replace(c, quantity="date and time") if c.quantity == "date" else c for c in columns]
+    return columns
+
+
+def _quantity(title, cells, values, before):
+    low = title.lower().strip()
+    dated = [clock.parts(cell) for cell in cells[:50]]
+    taken = {c.quantity for c in before}
+    if re.search(_UNUSED, low):
+        return "not used"
+    if sum(bool(d) for d in dated) > len(dated) / 2 and not (
+        values and not re.search("date|time", low) and len(values) > len(cells) / 2
+    ):
+        if taken & {"date", "date and time"}:
+            return "not used"
+        return "date and time" if any(re.search(r"[:T]\d|^\d+\.\d+$", c) for c in cells[:50]) else "date"
+    if sum(bool(clock.parts(f"2024-01-01 {cell}")) for cell in cells[:50]) > len(dated) / 2 and ":" in "".join(
+        cells[:5]
+    ):
+        return "not used" if "time of day" in taken or "date and time" in taken else "time of day"
+    if len(values) < 2:
+        return "not used"
+    for pattern, quantity in _HEADERS:
+        if re.search(pattern, low) and quantity in UNITS:
+            return quantity
+    if low:
+        return "not used"
+    # No title: temperature comes first, as a rule, then humidity.
+    if "temperature" not in taken:
+        return "temperature"
+    steps = {round(b - a, 6) for a, b in pairwise(values)}
+    if "relative humidity" not in taken and len(steps) > 1 and min(values) >= 0 and max(values) <= 105:
+        return "relative humidity"
+    return "not used"
+
+
+def _unit(column, cells, values, reasons):
+    choices, low = UNITS.get(column.quantity, ("",)), column.header.lower()
+    part = f"column {column.number}"
+    if column.quantity in ("temperature", "dew point"):
+        words = low + " " + (cells[0].lower() if cells else "")
+        if re.search(r"°\s*f|[([]f[])]|deg ?f|fahrenheit|[_ ,]f\b|\d\s*f$", words):
+            return "degF"
+        if re.search(r"°\s*c|[([]c[])]|deg ?c|celsius|[_ ,]c\b|\d\s*c$", words):
+            return "degC"
+        warm = statistics.median(values) > 45 or max(values) > 75
+        reasons[part] = "from its numbers, no unit is written" + ("" if warm or min(values) < -5 else "; not sure")
+        return "degF" if warm else "degC"
+    if column.quantity == "relative humidity":
+        if values and max(values) <= 1.05 and max(values) > 0:
+            reasons[part] = "from its numbers, none above 1"
+            return "fraction"
+        return "%"
+    if column.quantity == "rain":
+        return "in" if re.search(r"\bin\b|\(in|inch", low) else "mm"
+    return choices[0]
+
+
+def _clock(times, reasons):
+    if len(times) < 3 or times[0].tzinfo is not None:
+        return CLOCKS[0]
+    steps = [(b - a).total_seconds() for a, b in pairwise(times)]
+    interval = statistics.median(s for s in steps if s > 0) if any(s > 0 for s in steps) else 0
+    for a, b in pairwise(times):
+        way = clock.clock_change(a, b, interval) if interval else 0
+        if way:
+            reasons["clock"] = f"it jumps {'ahead' if way > 0 else 'back'} an hour on {b:%Y-%m-%d}"
+            return CLOCKS[2]
+    reasons["clock"] = "no jump of an hour in it"
+    return CLOCKS[0]
