@@ -1,5 +1,7 @@
 """Checks: cooler rooms, a dew point outside, and drying inward in spring."""
 
+import dataclasses
+
 from dryward.physics import drying
 from dryward.teaching.questions import roof
 from dryward.teaching.questions.roof import FILM, face, gain
@@ -63,6 +65,14 @@ def summer_water(draw):
     )
 
 
+def with_damp_wood(inner):
+    """The OSB roof with a wet strip of wood on the inside of the OSB."""
+    built = roof.roof(inner, "OSB")
+    place = built.index(roof.OUTER)
+    wood = roof.stack(("damp wood", 0.75, 0.9)).layers[0]
+    return dataclasses.replace(built, layers=(*built.layers[:place], wood, *built.layers[place:]))
+
+
 def spring_drying(draw):
     """Which inner layer lets damp wood dry to the room in spring."""
     mild = draw.pick(60, (55, 58, 60, 62))
@@ -70,7 +80,7 @@ def spring_drying(draw):
     draw.note(outdoor=mild, rh=rh)
     inward, outward = {}, 0.0
     for inner in ("variable", None, PLASTIC):
-        found = drying.rates(roof.roof(inner, "OSB"), "outer layer", roof.air(70, rh), roof.air(mild, 60))
+        found = drying.rates(with_damp_wood(inner), "damp wood", roof.air(70, rh), roof.air(mild, 60))
         inward[inner], outward = from_si(found.inward, "g/m2/day"), from_si(found.outward, "g/m2/day")
     say = draw.say
     rates = {key: say(value, "g/m2/day") for key, value in inward.items()}
@@ -79,8 +89,9 @@ def spring_drying(draw):
         f"{rates[PLASTIC]} with plastic."
     )
     return draw.words(
-        f"It is spring, {say(mild, 'degF')} and 60 % outside, {say(70, 'degF')} and {rh} % inside. The OSB outside is "
-        "wet. Which inner layer lets it dry toward the room?",
+        f"It is spring, {say(mild, 'degF')} and 60 % outside, {say(70, 'degF')} and {rh} % inside. Wood "
+        "on the inside of "
+        "the OSB is wet. Which inner layer lets it dry toward the room?",
         "The variable film, or no film.",
         (
             "Plastic. It keeps water out.",

@@ -1,0 +1,110 @@
+"""Checks: half the hole, half the humidity, and the test that finds it."""
+
+from dryward import air
+from dryward.physics.airleak import brought, natural_airflow, orifice_flow
+from dryward.teaching.questions import roof
+from dryward.units import DAY, from_si, to_si
+
+
+def winter_water(square_inches, push, rh, cold, days, room=70):
+    """The most water a hole can leave at a cold plane in a winter [kg].
+
+    Parameters
+    ----------
+    square_inches : float
+    push : float
+        [Pa]
+    rh : float
+        Indoors [%].
+    cold : float
+        Of the plane [degF].
+    days : float
+    room : float
+        [degF]
+
+    Returns
+    -------
+    float
+    """
+    flow = orifice_flow(push, to_si(square_inches, "in2"))
+    return brought(flow, roof.air(room, rh), to_si(float(cold), "degF")).deposit * days * DAY
+
+
+def half_hole(draw):
+    """Half the area at the same push."""
+    area = draw.pick(1.0, (0.5, 1.0, 1.5, 2.0, 3.0))
+    push = draw.pick(1.0, (1.0, 2.0, 3.0, 4.0))
+    draw.note(area=area, push=push)
+    whole, half = (winter_water(each, push, 40, 20, 150) for each in (area, area / 2))
+    say = draw.say
+    draw.because(f"At the same push flow goes with area: {say(half, 'kg')} is half of {say(whole, 'kg')}.")
+    return draw.number(
+        f"A hole of {say(area, 'in2')} at {push:g} Pa brings up to {say(whole, 'kg')} of water in a "
+        "winter. Half of the "
+        "hole gets sealed and the push stays. How much is it now?",
+        half,
+        "kg",
+        0.02 * half,
+        (half / 2, "flow-with-square"),
+        (
+            whole,
+            "vapor-barrier-is-air-barrier",
+            "For air the hole is the throttle. Half of the hole is half of the air.",
+        ),
+        (0.0, "one-path-does-it-all", "The other half still leaks."),
+    )
+
+
+def half_humidity(draw):
+    """Half the indoor humidity."""
+    rh = draw.pick(40, (36, 40, 44))
+    cold = draw.pick(20, (15, 18, 20, 22))
+    draw.note(rh=rh, plane=cold)
+    before, after = (winter_water(1.0, 1.0, each, cold, 150) for each in (rh, rh / 2))
+    full = air.vapor_density(to_si(float(cold), "degF"), air.saturation_vapor_pressure(to_si(float(cold), "degF")))
+    say = draw.say
+    draw.because(
+        f"Only what is above saturation at the cold face, {full * 1000:.2f} g in each cubic meter, can stay. "
+        f"That part falls from {say(before, 'kg')} to {say(after, 'kg')}."
+    )
+    if not 0 < after < 0.4 * before:
+        return None
+    return draw.number(
+        f"A leak leaves up to {say(before, 'kg')} of water at a {say(cold, 'degF')} sheathing in a winter, with "
+        f"{rh} % indoors at {say(70, 'degF')}. Indoor RH is brought down to {rh / 2:g} %. How much is it now?",
+        after,
+        "kg",
+        0.1 * after,
+        (before / 2, "falls-in-step"),
+        (before, "one-path-does-it-all", "The same air leaks, but with half the vapor in it. Count the water."),
+    )
+
+
+def which_test(draw):
+    """The test that finds the leak."""
+    ach = draw.pick(3.0, (2.0, 3.0, 4.0, 5.0, 7.0))
+    volume = draw.pick(20000, (12000, 16000, 20000, 24000))
+    draw.note(ach50=ach, volume=volume)
+    cfm50 = ach * volume / 60
+    everyday = from_si(natural_airflow(ach, to_si(volume, "ft3")), "cfm")
+    say = draw.say
+    draw.because("Blow or draw at 50 Pa while the film can still be reached, and watch the smoke at each joint.")
+    return draw.words(
+        f"A house tests at {ach:g} ACH50, {say(cfm50, 'cfm')} at 50 Pa, about {say(everyday, 'cfm')} in everyday use. "
+        "You want to find where the ceiling leaks. Which test?",
+        "A blower door with smoke, before the drywall goes up.",
+        (
+            "A moisture meter in July.",
+            "wrong-tool",
+            "In July the wood has dried. The leak shows in winter, or with smoke.",
+        ),
+        ("A perm test of the film.", "vapor-barrier-is-air-barrier"),
+        (
+            "Feel for drafts at the floor.",
+            "house-leaks-in-everywhere",
+            "In winter air comes in low and leaves high. The ceiling leaks outward.",
+        ),
+    )
+
+
+CHECKS = (half_hole, half_humidity, which_test)
