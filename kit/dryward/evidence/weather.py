@@ -5,7 +5,7 @@ from importlib.resources import as_file, files
 
 from dryward import air, weather
 from dryward.evidence import table
-from dryward.weather import Air, MonthlyClimate, indoor
+from dryward.weather import Air, MonthlyClimate, indoor, loggers
 
 
 def _same(row):
@@ -51,6 +51,7 @@ _SI = {
     # Per kg/s and m3/s; asked at a size of house the kit allows.
     "balance factor": lambda row: indoor.vapor_excess(1e-3, 1.0, row.given("temperature")) * 1e3,
     "house humidity": _house,
+    "pin meter": lambda row: loggers.moisture_content(row.given("dial"), row.given("temperature")),
     "file temperature": lambda row: _file().monthly().temperature[_month(row)],
     "file vapor pressure": lambda row: _file().monthly().vapor_pressure[_month(row)],
     "file year ghi": lambda row: _file().global_horizontal.mean(),

@@ -44,11 +44,11 @@ class HourlyWeather:
         [m/s], 0 to 120.
     direct_normal, diffuse_horizontal, global_horizontal : array of n, optional
         Sun on a face turned to it, from the sky, and both together on level
-        ground [W/m2].
+        ground [W/m2], 0 to 1500 (global 2000).
     sky_longwave : array of n, optional
         Long-wave radiation that comes down from the sky [W/m2], 0 to 800.
     latitude, longitude : float, optional
-        [deg], north and east positive.
+        [deg], -90 to 90 and -180 to 180, north and east positive.
     time_zone : float, optional
         Hours ahead of UTC [h], -14 to 14.
     altitude : float, optional

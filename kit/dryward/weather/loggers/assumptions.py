@@ -29,9 +29,28 @@ PLACES = ("indoors", "cavity", "outdoors")
 
 @dataclass(frozen=True)
 class Column:
-    """One column of the file: what it holds, in which unit, and where it was measured."""
+    """One column of the file: what it holds, in which unit, and where it was measured.
 
-    number: int  # counted from 1
+    Parameters
+    ----------
+    number : int
+        Counted from 1.
+    header : str
+        Its title in the file, empty when it has none.
+    quantity : str
+        One of `QUANTITIES`.
+    unit : str
+        One of `UNITS` of that quantity.
+    place : str
+        ``"indoors"``, ``"cavity"``, ``"outdoors"``, any other word, or empty.
+
+    Examples
+    --------
+    >>> Column(2, "T").quantity
+    'not used'
+    """
+
+    number: int
     header: str
     quantity: str = "not used"
     unit: str = ""

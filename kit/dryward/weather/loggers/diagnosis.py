@@ -42,7 +42,8 @@ class Diagnosis:
     evidence : tuple of str
         Sentences with numbers, the strongest first.
     numbers : dict of str to float
-        What was worked out of the readings, by name.
+        What was worked out of the readings, by name: shares and likenesses
+        [-], -1 to 1; pressures [Pa], lag [h], points [mass %], any.
 
     Examples
     --------

@@ -45,6 +45,8 @@ def guess(path, **known):
     ------
     BadFile
         When no readings can be found in it: one sentence.
+    UnknownName
+        For a part that a guess does not have.
 
     Examples
     --------

@@ -20,6 +20,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from dryward import air
+from dryward.units import DAY, KELVIN
 from dryward.weather.house_moisture import vapor_excess
 from dryward.weather.places import demo
 
@@ -83,7 +84,7 @@ def _room(outdoor_vapor, story):
     made = 7.5 + 3.0 * np.isin(clock, (17, 18)) + 1.5 * (clock > 16)  # kg a day
     shower = np.isin(clock, (7, 21)).astype(float)
     temperature = 20.8 + 0.5 * np.cos(2 * np.pi * (clock - 19) / 24)
-    level = _slow(outdoor_vapor, 6.0) + _slow(vapor_excess(made / 86400, story.fresh_air, 21.0), 5.0)
+    level = _slow(outdoor_vapor, 6.0) + _slow(vapor_excess(made / DAY, story.fresh_air, 21.0), 5.0)
     steam, held = np.empty_like(level), 0.0
     for i, now in enumerate(shower):
         held = 0.45 * held + 260.0 * now
@@ -110,13 +111,15 @@ def hours(cause, place="cold"):
     >>> hours("air-leak").wood.size
     672
     """
+    from scipy.constants import Stefan_Boltzmann
+
     story, year = STORIES[cause], demo(place)
     pick = (np.arange(DAYS * 24) + (story.first_day - 1) * 24) % year.hours
     outside_temperature, outside_vapor = year.temperature[pick], year.vapor_pressure[pick]
     rain = np.zeros(pick.size)
     for start, count, rate in _RAIN:
         rain[start : start + count] = rate
-    sky = year.sky_longwave[pick] / (5.67e-8 * (outside_temperature + 273) ** 4)
+    sky = year.sky_longwave[pick] / (Stefan_Boltzmann * (outside_temperature + KELVIN) ** 4)
     deck = outside_temperature + 0.022 * year.global_horizontal[pick] - 12.0 * (1.0 - sky) + 0.6
     room_temperature, room_vapor = _room(outside_vapor, story)
     behind_film = _slow(room_vapor, 60.0)

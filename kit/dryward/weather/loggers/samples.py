@@ -19,6 +19,7 @@ from dryward.units import from_si
 from dryward.weather.loggers import roof_story
 from dryward.weather.loggers.wood_meter import moisture_content
 
+_YEAR = 2023  # no leap year, as the invented weather
 CAUSES = ("indoor-humidity", "air-leak", "built-in-water", "rain-leak")
 _NAMES = (
     "messy-semicolon",
@@ -165,7 +166,7 @@ def cause_file(cause, place="cold"):
     titles += ["Pin meter MC in the roof deck (%)", "Outdoors rain (mm)"]
     columns += [_dial(story.wood, story.cavity[0]), story.rain]
     lines = [",".join(titles)]
-    start = datetime(2023, 1, 1) + timedelta(hours=story.first_hour + 1)
+    start = datetime(_YEAR, 1, 1) + timedelta(hours=story.first_hour + 1)
     for i in range(story.wood.size):
         cells = [f"{column[i]:.1f}" for column in columns]
         lines.append(",".join([f"{start + timedelta(hours=i):%Y-%m-%d %H:%M}", *cells]))
@@ -182,7 +183,7 @@ def _semicolon():
     """Decimal comma, day first, date and clock apart, the Windows alphabet, a doubled row, a word for no reading."""
     temperature, _, humidity = _some("nothing", "cavity", 96)
     lines = ["Logger im Dach;;;", "Datum;Uhrzeit;Temperatur °C;rel. Feuchte %"]
-    start = datetime(2023, 1, 8, 0, 0)
+    start = datetime(_YEAR, 1, 8, 0, 0)
     for i, (t, rh) in enumerate(zip(temperature, humidity, strict=True)):
         at = start + timedelta(hours=i)
         lines.append(f"{at:%d.%m.%Y;%H:%M};{t:.1f};{rh:.1f}".replace(".", ",").replace(",", ".", 2))
@@ -201,10 +202,10 @@ def _report():
         "",
         "#,Date Time,Temp (°F),RH (%),Battery (V)",
     ]
-    summer = datetime(2023, 11, 3, 0, 0)
+    summer = datetime(_YEAR, 11, 3, 0, 0)
     for i in range(239):
         at = summer + timedelta(minutes=30 * i)
-        if at >= datetime(2023, 11, 5, 2, 0):
+        if at >= datetime(_YEAR, 11, 5, 2, 0):
             at -= timedelta(hours=1)
         t, rh = from_si(temperature[i // 2], "degF"), humidity[i // 2]
         lines.append(f"{i + 1},{at.month}/{at.day}/{at:%y %I:%M:%S %p},{t:.2f},{rh:.1f},3.0{i % 3}")
@@ -217,7 +218,7 @@ def _dew_point():
     temperature, vapor, _ = _some("indoor-humidity", "cavity", 110)
     dew = air.dew_point(vapor, over="water")
     lines = ["Timestamp\tTemp, °C\tDew Point, °C\tLight (lux)"]
-    start = datetime(2023, 2, 1, 0, 0)
+    start = datetime(_YEAR, 2, 1, 0, 0)
     for i in range(110):
         if 30 <= i < 39:
             continue
@@ -230,7 +231,7 @@ def _no_titles():
     """No titles at all, quoted decimal commas between commas, days and months that could be either."""
     temperature, _, humidity = _some("nothing", "indoors", 72)
     lines = []
-    start = datetime(2023, 3, 4, 6, 0)
+    start = datetime(_YEAR, 3, 4, 6, 0)
     for i in range(72):
         t, rh = (f"{v:.1f}".replace(".", ",") for v in (temperature[i], humidity[i]))
         at = start + timedelta(hours=i)
@@ -242,11 +243,11 @@ def _three_places():
     """Three places in one file, humidity as a fraction, rows out of order, error codes, a last line cut off."""
     story = roof_story.hours("rain-leak")
     titles = "Time;Room T [C];Room RH [-];Ridge T [C];Ridge RH [-];Outside T [C];Outside RH [-];Wood MC [%]"
-    start, rows = datetime(2023, 3, 25, 0, 0), []
+    start, rows = datetime(_YEAR, 3, 25, 0, 0), []
     dial = _dial(story.wood, story.cavity[0])
     for i in range(72):
         at = start + timedelta(hours=i)
-        if at >= datetime(2023, 3, 26, 2, 0):
+        if at >= datetime(_YEAR, 3, 26, 2, 0):
             at += timedelta(hours=1)
         cells = []
         for where in ("indoors", "cavity", "outdoors"):
