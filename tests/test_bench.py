@@ -6,7 +6,6 @@ import time
 import pytest
 
 from dryward import cli
-from dryward.checks import BadFile
 from dryward.cli import bench
 from dryward.cli.bench import readme, timing
 from dryward.cli.bench.timing import Measurement
@@ -57,20 +56,6 @@ def test_status_one_when_a_target_is_missed(monkeypatch, capsys):
     assert "1 measurements; 1 targets missed." in capsys.readouterr().out
 
 
-def test_the_table_goes_between_its_marks(tmp_path):
-    front = tmp_path / "README.md"
-    front.write_text(f"before\n{readme.BEGIN}\nold\n{readme.END}\nafter\n", encoding="utf-8")
-    readme.write([Measurement("work", 2.0, "ms", "another way", 30.0, "at most", 3.0)], front)
-    words = front.read_text(encoding="utf-8")
-    assert words.startswith("before\n")
-    assert words.endswith("\nafter\n")
-    assert "old" not in words
+def test_the_table_of_the_front_page():
+    words = readme.table([Measurement("work", 2.0, "ms", "another way", 30.0, "at most", 3.0)])
     assert "| work | 2 ms | 15 times as fast as another way | at most 3 ms |" in words
-
-
-def test_no_place_for_the_table(tmp_path):
-    with pytest.raises(BadFile, match=r"There is no .*README.md here; type the command in the folder of the checkout"):
-        readme.write([], tmp_path / "README.md")
-    (tmp_path / "README.md").write_text("nothing", encoding="utf-8")
-    with pytest.raises(BadFile, match="has no place for the table"):
-        readme.write([], tmp_path / "README.md")

@@ -5,6 +5,7 @@ import json
 import math
 
 from dryward import evidence
+from dryward.cli import front_page
 
 
 def add(parser):
@@ -13,6 +14,7 @@ def add(parser):
     parser.add_argument("--failed", action="store_true", help="print only the checks that fail")
     parser.add_argument("--summary", action="store_true", help="print one line for each source instead of each check")
     parser.add_argument("--json", action="store_true", help="print the whole table as JSON")
+    parser.add_argument("--readme", action="store_true", help="write the summary into the README of this checkout")
 
 
 def run(args):
@@ -26,6 +28,10 @@ def run(args):
     else:
         for line in _lines([pair for pair in done if not (args.failed and pair[1].passed)]):
             print(line)
+    if args.readme:
+        count = f"{len(done)} values in {len({topic for topic, _ in done})} topics; {failed or 'none'} outside."
+        page = front_page.write("proof", f"{count}\n\n{summary(check for _, check in done)}")
+        print(f"The table stands in {page}.")
     if not args.json:
         print(f"{len(done)} published values computed again; {failed or 'none'} outside the allowed difference.")
     return 1 if failed else 0

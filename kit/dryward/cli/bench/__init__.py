@@ -13,6 +13,8 @@ import platform
 
 from dryward import __version__
 from dryward.checks import UnknownName
+from dryward.cli import front_page
+from dryward.cli.bench import readme
 
 
 def groups():
@@ -50,9 +52,7 @@ def run(args):
         print(json.dumps({"machine": machine, "measurements": rows}, indent=1))
     missed = [each for each in found if each.met is False]
     if args.readme:
-        from dryward.cli.bench.readme import write
-
-        print(f"The table stands in {write(found)}.")
+        print(f"The table stands in {front_page.write('speed', readme.table(found))}.")
     if not args.json:
         print(f"{len(found)} measurements; {len(missed) or 'no'} targets missed.")
     return 1 if missed else 0

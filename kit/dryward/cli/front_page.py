@@ -1,0 +1,45 @@
+"""Puts a table between its two marks in the README."""
+
+from pathlib import Path
+
+from dryward.checks import BadFile
+
+
+def marks(topic):
+    """The two lines between which the table of a topic stands."""
+    return f"<!-- {topic}: written by `dryward {_COMMAND[topic]} --readme` -->", f"<!-- end of {topic} -->"
+
+
+_COMMAND = {"speed": "bench", "proof": "evidence"}
+
+
+def write(topic, table, path=Path("README.md")):
+    """Replace what stands between the marks of a topic.
+
+    Parameters
+    ----------
+    topic : {"speed", "proof"}
+    table : str
+        Markdown.
+    path : Path, optional
+        The file; the README of the folder in which the command was typed.
+
+    Returns
+    -------
+    Path
+
+    Raises
+    ------
+    BadFile
+        When the file or a mark is not there.
+    """
+    begin, end = marks(topic)
+    try:
+        words = path.read_text(encoding="utf-8")
+    except OSError:
+        raise BadFile(f"There is no {path} here; type the command in the folder of the checkout.") from None
+    if begin not in words or end not in words:
+        raise BadFile(f"{path} has no place for the table, between {begin} and {end}.")
+    before, _, rest = words.partition(begin)
+    path.write_text(f"{before}{begin}\n\n{table}\n\n{end}{rest.partition(end)[2]}", encoding="utf-8")
+    return path
