@@ -9,7 +9,7 @@ import pytest
 
 import dryward
 from dryward import cli, evidence
-from dryward.cli.evidence import summary
+from dryward.cli.evidence import by_topic, summary
 from dryward.evidence import Check
 
 
@@ -52,7 +52,7 @@ def test_evidence_prints_both_numbers_and_the_source(capsys):
     assert cli.main(["evidence", "psychrometrics"]) == 0
     out = capsys.readouterr().out
     count = len(evidence.read("psychrometrics"))
-    assert f"{count} published values computed again; none outside the allowed difference." in out
+    assert f"{count} published or worked values computed again; none outside the allowed difference." in out
     assert re.search(r"3169\.7 +3169\.22 +-0\.48\d+ +0\.95\d+ +Pa", out)
     assert "ASHRAE Handbook" in out
 
@@ -77,6 +77,16 @@ def test_summary_counts_by_source():
     right = Check("a", "half of 3", "arithmetic", "-", "by hand", 1.5, 1.505, 0.01, "")
     wrong = Check("b", "half of 5", "arithmetic", "-", "by hand", 2.5, 2.6, 0.01, "")
     assert "| arithmetic | 2 | 1 | 1000% |" in summary([right, wrong])
+
+
+def test_the_front_pages_table_counts_how_values_were_read():
+    read = Check("a", "half of 3", "arithmetic", "-", "read in a book", 1.5, 1.505, 0.01, "")
+    recalled = Check("b", "half of 5", "arithmetic", "-", "from memory", 2.5, 2.6, 0.01, "")
+    worked = Check("c", "half of 7", "algebra", "-", "computed outside the kit", 3.5, 3.5, 0.01, "")
+    table = by_topic([("halves", read), ("halves", recalled), ("more_halves", worked)])
+    assert "| halves | 2 | 1 | 0 | 1 | 1 | 1 | 1000% |" in table
+    assert "| more halves | 1 | 0 | 1 | 0 | 1 | 0 | 0% |" in table
+    assert "| all | 3 | 1 | 1 | 1 | 2 | 1 | 1000% |" in table
 
 
 def test_only_the_typed_command_is_loaded():

@@ -69,6 +69,14 @@ class Check:
         """Whether they differ by no more than the tolerance."""
         return abs(self.difference) <= self.tolerance
 
+    @property
+    def reading(self):
+        """How sure the published side is: "from memory", "worked" outside the kit, or "read"."""
+        words = self.how_read.lower()
+        if "memory" in words or "remembered" in words:
+            return "from memory"
+        return "worked" if any(word in words for word in ("comput", "calculat", "by hand", "invented")) else "read"
+
     def __str__(self):
         unit = f" {self.unit}" if self.unit else ""
         return (

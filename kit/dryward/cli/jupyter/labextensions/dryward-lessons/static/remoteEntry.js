@@ -14,7 +14,10 @@
     .dw-lesson .jp-Notebook { --jp-cell-prompt-width: 0px; --jp-notebook-padding: 6px; }
     .dw-lesson .jp-InputPrompt, .dw-lesson .jp-OutputPrompt, .dw-lesson .jp-OutputArea-promptOverlay { display: none; }
     .dw-lesson .jp-Notebook-footer { display: none; }
-    .dw-lesson .jp-Cell { padding: 2px 4px; }
+    .dw-lesson .jp-Cell { padding: 1px 4px; }
+    .dw-lesson .jp-Placeholder-content { height: 18px; min-height: 18px; padding: 0 6px; border-color: transparent; background: transparent; }
+    .dw-lesson .jp-InputPlaceholder .jp-Placeholder-content .jp-MoreHorizIcon { height: 12px; }
+    .dw-lesson .jp-PlaceholderText { font-size: 11px; line-height: 18px; color: #4d5962; }
     .dw-lesson .jp-MarkdownOutput h1 { font-size: 1.35em; margin: 2px 0; }
     .dw-lesson .jp-MarkdownOutput p { margin: 2px 0 4px; }
     .dw-lesson .jp-OutputArea-output { overflow: visible; }
@@ -29,6 +32,7 @@
     await panel.context.ready;
     if (!isLesson(panel, names)) return;
     panel.addClass("dw-lesson");
+    panel.toolbar.hide();
     await panel.sessionContext.ready;
     await panel.revealed;
     await NotebookActions.runAll(panel.content, panel.sessionContext);
