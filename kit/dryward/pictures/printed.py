@@ -1,9 +1,22 @@
 """A picture that stands still: for a report, a handout, or an inch of paper."""
 
 import io
+from pathlib import Path
 
 import matplotlib
 from PIL import Image
+
+
+def font_files():
+    """The two faces of the letters in the pictures, for a document that must match them.
+
+    Returns
+    -------
+    dict
+        "" and "B" to the path of a font file that matplotlib carries.
+    """
+    folder = Path(matplotlib.get_data_path(), "fonts", "ttf")
+    return {"": folder / "DejaVuSans.ttf", "B": folder / "DejaVuSans-Bold.ttf"}
 
 
 def static(picture, state, form="png", dpi=192):
