@@ -6,8 +6,25 @@ from dryward.checks import OutOfRange, UnknownName
 from dryward.teaching import lessons
 from dryward.teaching.questions.question import Draw
 
-#: The kinds of the generator: name, module that makes it, and what it asks.
-KINDS = {}
+#: The kinds of the generator: name, and the module that makes it.
+KINDS = {
+    "dew-point": "readings",
+    "direction": "readings",
+    "plane-temperature": "layers",
+    "series-perms": "layers",
+    "retarder-class": "layers",
+    "line-or-water": "layers",
+    "film-state": "layers",
+    "summer-face": "layers",
+    "leak-or-diffusion": "moving_air",
+    "vent-area": "moving_air",
+    "vent-power": "moving_air",
+    "storage": "wood",
+    "air-changes": "moving_air",
+    "logger-cause": "wood",
+    "meter": "wood",
+    "explain": "explain",
+}
 
 #: How often a draw whose wrong answers fall on the right one is repeated.
 _TRIES = 60

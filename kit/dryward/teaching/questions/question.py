@@ -162,24 +162,25 @@ class Draw:
         Question or None
             None when fewer than two wrong answers stand clear of the right one.
         """
-        if unit:
-            seen = words.reader_unit(unit, self.unit_system)
-
-            def turned(number):
-                return units.from_si(units.to_si(float(number), unit), seen)
-
-            tolerance = abs(turned(answer + tolerance) - turned(answer))
-            answer, wrong = turned(answer), [(turned(value), *rest) for value, *rest in wrong]
-            unit = seen
-        choices = [Choice(self._said(answer, unit, tail), True, "", f"Right. {self.why}".strip(), answer)]
+        kept = [(answer, "", [])]
         for value, id, *here in wrong:
-            clear = all(abs(value - each.value) > 1.2 * tolerance for each in choices)
-            text = self._said(value, unit, tail)
-            if clear and text not in [each.text for each in choices]:
-                choices.append(Choice(text, False, id, self._reply(id, here), value))
+            if all(abs(value - each) > 1.2 * tolerance for each, _, _ in kept):
+                kept.append((value, id, here))
+        seen = words.reader_unit(unit, self.unit_system) if unit else ""
+
+        def turned(number):
+            return units.from_si(units.to_si(float(number), unit), seen) if unit else float(number)
+
+        tolerance = abs(turned(answer + tolerance) - turned(answer))
+        answer, choices = turned(answer), []
+        for value, id, here in kept:
+            text = self._said(turned(value), seen, tail)
+            if text not in [each.text for each in choices]:
+                reply = self._reply(id, here) if id else f"Right. {self.why}".strip()
+                choices.append(Choice(text, not id, id, reply, turned(value)))
         if len(choices) < 3:
             return None
-        return self._question(prompt, choices, answer, unit, tolerance, must)
+        return self._question(prompt, choices, answer, seen, tolerance, must)
 
     why = ""
 

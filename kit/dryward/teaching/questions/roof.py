@@ -94,6 +94,26 @@ def stack(*layers):
     return Assembly("stack", made, interior_film=0.0, exterior_film=0.0)
 
 
+def plane(layers, inside, outside, name):
+    """Temperature [degF] at the outside face of one layer of a stack.
+
+    Parameters
+    ----------
+    layers : sequence of (str, float, float)
+        As in `stack`.
+    inside, outside : float
+        Of the two faces [degF].
+    name : str
+        Of the layer.
+
+    Returns
+    -------
+    float
+    """
+    found = steady.profile(stack(*layers), air(inside, 0.1), air(outside, 0.1))
+    return from_si(float(found.temperature[found.face(name, 1)]), "degF")
+
+
 def air(fahrenheit, percent):
     """Air of that temperature [degF] and RH [%]."""
     return Air(to_si(float(fahrenheit), "degF"), percent / 100)

@@ -21,6 +21,14 @@ def in_a_row(*perms):
     return 1 / sum(1 / each for each in perms)
 
 
+def row_sum(draw, *perms):
+    """The sum behind layers in a row, in words."""
+    found = in_a_row(*perms)
+    if draw.unit_system == "si":
+        return f"The sd values add: {' + '.join(draw.say(each, 'perm') for each in perms)} = {draw.say(found, 'perm')}."
+    return f"{' + '.join(f'1/{each:g}' for each in perms)} = {1 / found:.3g}, and 1 over that is {found:.2f} perm."
+
+
 def class_of(draw):
     """The class of a sheet."""
     perms = draw.pick(0.7, (0.05, 0.06, 0.3, 0.5, 0.7, 0.9, 1.5, 3.0, 5.0, 8.0))
@@ -45,14 +53,14 @@ def which_rules(draw):
     draw.note(drywall=drywall, paint=paint, sheet=sheet)
     found = in_a_row(drywall, paint, sheet)
     say = draw.say
-    draw.because(f"1/{drywall} + 1/{paint} + 1/{sheet} = {1 / found:.2f}, and 1 over that is {found:.2f} perm.")
+    draw.because(row_sum(draw, drywall, paint, sheet))
     return draw.number(
         f"Drywall of {say(drywall, 'perm')}, paint of {say(paint, 'perm')} and a sheet of {say(sheet, 'perm')} lie in "
-        "a row. How many perms are they together?",
+        "a row. How much do they let through together?",
         found,
         "perm",
         0.03 * found,
-        (drywall, "label-perm-is-the-perm", f"Vapor must pass all three. The tightest rules: {found:.2f} perm."),
+        (drywall, "label-perm-is-the-perm", f"Vapor must pass all three. The tightest rules: {say(found, 'perm')}."),
         (drywall + paint + sheet, "adds-perms"),
         ((drywall + paint + sheet) / 3, "averages-layers"),
     )
@@ -67,7 +75,7 @@ def gap(draw):
     left = from_si(permeance_with_gaps(to_si(film, "perm"), to_si(beside, "perm"), share / 100), "perm")
     cut = 100 * (1 - left / beside)
     say = draw.say
-    draw.because(f"By area, {share} % open and the rest shut make {left:.2f} perm, down from {beside:.2f} perm.")
+    draw.because(f"By area, {share} % open and the rest shut make {say(left, 'perm')}, not {say(beside, 'perm')}.")
     return draw.number(
         f"A film of {say(film, 'perm')} lies behind painted drywall, and {share} % of the film is missing. "
         "How much of the diffusion does it still stop?",

@@ -1,16 +1,6 @@
 """Checks: the temperature of a plane, a doubled R, and a squeezed batt."""
 
-from dryward.physics import steady
-from dryward.teaching.questions.roof import stack
-from dryward.units import from_si, to_si
-from dryward.weather.conditions import Air
-
-
-def plane(layers, inside, outside, name):
-    """Temperature [degF] behind the outside face of one layer of a stack of (name, inches, R)."""
-    warm, cold = (Air(to_si(float(each), "degF"), 0.1) for each in (inside, outside))
-    state = steady.profile(stack(*layers), warm, cold)
-    return from_si(float(state.temperature[state.face(name, 1)]), "degF")
+from dryward.teaching.questions.roof import plane
 
 
 def behind_the_board(draw):

@@ -65,16 +65,23 @@ def wettest_month(draw):
 
 def left_over(draw):
     """A roof that does or does not come home."""
-    outer, inner = draw.pick(
-        ("closed sheet", None), (("closed sheet", None), ("OSB", 3.0), ("OSB", None), ("open membrane", 1.0))
+    outer, inner, climate, rh = draw.pick(
+        ("closed sheet", 1.0, "cold", 55),
+        (
+            ("closed sheet", 1.0, "cold", 55),
+            ("OSB", None, "very-cold", 55),
+            ("OSB", 3.0, "cold", 40),
+            ("closed sheet", "variable", "cold", 40),
+            ("open membrane", 1.0, "cold", 40),
+            ("open membrane", 3.0, "cool-marine", 40),
+        ),
     )
-    climate = draw.pick("cold", ("very-cold", "cold", "cool-marine"))
-    found = year(inner, outer, climate, 40)
+    found = year(inner, outer, climate, rh)
     if found.verdict not in ("dries", "grows", "no wetting"):
         return None
-    draw.note(outer=outer, inner=inner, climate=climate)
+    draw.note(outer=outer, inner=inner, climate=climate, rh=rh)
     say = draw.say
-    inside = "no film" if inner is None else f"{say(inner, 'perm')}"
+    inside = {None: "no film", "variable": "the variable film"}.get(inner) or say(inner, "perm")
     texts = {
         "grows": "It grows: each year starts wetter than the last.",
         "dries": "It gets wet and is dry again before the next fall.",
@@ -98,7 +105,8 @@ def left_over(draw):
         wrong = [(text, id) for text, id, _ in wrong]
     return draw.words(
         f'A roof in the made-up town "{place(climate).name}" has {inside} inside and the outer layer "{outer}", '
-        f"{say(roof.OUTERS[outer][1], 'perm')}. Indoors it is {say(70, 'degF')} and 40 %. What do twelve months show?",
+        f"{say(roof.OUTERS[outer][1], 'perm')}. Indoors it is {say(70, 'degF')} and {rh} %. "
+        "What do twelve months show?",
         texts[found.verdict],
         *wrong,
     )

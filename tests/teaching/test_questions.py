@@ -1,0 +1,103 @@
+"""The questions: each kind and each lesson's checks over many seeds, and the fixed numbers."""
+
+import pytest
+
+from dryward.checks import OutOfRange, UnknownName
+from dryward.teaching import beliefs, lessons, questions
+
+SEEDS = (None, *range(12))
+NAMES = [*(("kind", kind) for kind in questions.kinds()), *(("checks", id) for id in lessons.pages())]
+
+
+def drawn(what, name, seed, unit_system="us"):
+    if what == "kind":
+        return (questions.draw(name, seed, unit_system),)
+    return questions.checks(name, seed, unit_system)
+
+
+@pytest.mark.parametrize(("what", "name"), NAMES)
+def test_every_question_is_sound(what, name):
+    known = {each.id for each in (*beliefs.beliefs(), *beliefs.slips())}
+    for seed in SEEDS:
+        for question in drawn(what, name, seed):
+            assert question.seed == seed
+            assert question.prompt.endswith(("?", ".")), question.prompt
+            if name == "explain":
+                assert not question.choices
+                continue
+            assert [each.right for each in question.choices].count(True) == 1
+            assert len(question.choices) >= 3
+            texts = [each.text for each in question.choices]
+            assert len(set(texts)) == len(texts)
+            for each in question.choices:
+                assert each.reply
+                assert bool(each.belief) != each.right
+                assert each.right or each.belief in known
+                assert each.right or each.reply.startswith("Why it looked right: ")
+                assert each.right or " What is right: " in each.reply
+            assert question.right.reply.startswith("Right. ")
+            assert "nan" not in question.prompt.split()
+            whole = " ".join([question.prompt, *texts, *(each.reply for each in question.choices)])
+            for slip in ("..", " inf", "nan %", "{", "}"):
+                assert slip not in whole, whole
+
+
+@pytest.mark.parametrize(("what", "name"), NAMES)
+def test_numbers_stand_clear_of_each_other(what, name):
+    for seed in SEEDS:
+        for question in drawn(what, name, seed):
+            if isinstance(question.answer, str):
+                continue
+            assert question.tolerance > 0
+            assert question.accepts(question.right.value)
+            for each in question.choices:
+                assert each.right or not question.accepts(each.value)
+                assert each.right or abs(each.value - question.answer) > question.tolerance
+
+
+@pytest.mark.parametrize(("what", "name"), NAMES)
+def test_the_same_seed_gives_the_same_question(what, name):
+    assert drawn(what, name, 7) == drawn(what, name, 7)
+
+
+@pytest.mark.parametrize(("what", "name"), NAMES)
+def test_seeds_give_other_numbers(what, name):
+    given = {repr([each.given for each in drawn(what, name, seed)]) for seed in range(12)}
+    assert len(given) >= 4
+
+
+@pytest.mark.parametrize(("what", "name"), NAMES)
+def test_the_metric_question_is_the_same_question(what, name):
+    for us, si in zip(drawn(what, name, 3), drawn(what, name, 3, "si"), strict=True):
+        assert us.given == si.given
+        assert "°F" not in si.prompt
+        assert [each.belief for each in us.choices] == [each.belief for each in si.choices]
+        assert [each.right for each in us.choices] == [each.right for each in si.choices]
+
+
+def test_there_are_sixteen_kinds_and_four_must_be_right():
+    assert len(questions.kinds()) == 16
+    must = [kind for kind in questions.kinds() if questions.draw(kind, 1).must]
+    assert must == ["direction", "line-or-water", "film-state", "leak-or-diffusion"]
+
+
+def test_each_lesson_has_three_checks_and_the_index_none():
+    assert questions.checks("start", 1) == ()
+    for id in lessons.pages():
+        assert len(questions.checks(id)) == 3
+
+
+def test_an_unknown_kind_is_one_sentence():
+    with pytest.raises(UnknownName, match='There is no kind of question "dew-pont"; did you mean dew-point'):
+        questions.draw("dew-pont")
+
+
+def test_an_unknown_lesson_is_one_sentence():
+    with pytest.raises(UnknownName, match='There is no lesson "jully"; did you mean july'):
+        questions.checks("jully")
+
+
+@pytest.mark.parametrize("seed", [-1, 2.5, "x", True])
+def test_a_seed_is_a_whole_number(seed):
+    with pytest.raises(OutOfRange, match="A seed is a whole number from 0 up"):
+        questions.draw("dew-point", seed)
