@@ -6,8 +6,11 @@
 
 import importlib
 
+# The module `page` is loaded here, before the function of that name takes its
+# place in this package; `from dryward.panels.page import Page` works all the same.
+import dryward.panels.page  # noqa: F401
 from dryward.checks import UnknownName
-from dryward.teaching import lessons
+from dryward.teaching.lessons import pages
 
 __all__ = ["page"]
 
@@ -38,7 +41,7 @@ def page(id, unit_system=None, settings=None):
     >>> page("where-it-gets-wet").sentence != ""
     True
     """
-    known = lessons.pages()
+    known = pages()
     if id not in known:
         raise UnknownName("lesson page", id, known)
     module = importlib.import_module(f"{__name__}.lessons.{id.replace('-', '_')}")

@@ -77,7 +77,7 @@ class Desk:
             "controls": [control.frame() for control in page.controls.values()],
             "actions": [{"name": name, "words": text} for name, text in page.buttons],
             "pictures": [{"width": each.width, "height": each.height} for each in page.live_pictures()],
-            "readouts": [{"name": each.name, "words": each.words} for each in page.readout_list],
+            "readouts": [{"name": each.name, "words": each.words} for each in page.readout_list if not each.hidden],
             "has_arithmetic": page.has_steps,
             "folds": [
                 {"key": "sources", "title": "Where the numbers come from", "items": list(lesson.sources)},

@@ -341,7 +341,7 @@ class Page:
             "strips": self._strips,
             "pictures": list(self.pictures),
             "alts": list(self.alts),
-            "readouts": [each.shown(self.unit_system) for each in self.readout_list],
+            "readouts": [each.shown(self.unit_system) for each in self.readout_list if not each.hidden],
             "sentence": self.sentence,
             "trouble": self.trouble,
             "steps": self.desk.steps(),

@@ -26,6 +26,8 @@ class Readout:
     both : bool
         Whether the other unit system stands in the second line.
     digits : int, optional
+    hidden : bool
+        In ``page.readouts`` but not on the page.
     """
 
     name: str
@@ -36,6 +38,7 @@ class Readout:
     note: str = ""
     both: bool = False
     digits: int | None = None
+    hidden: bool = False
 
     def shown(self, system):
         """The two lines of it, in a unit system."""
@@ -77,7 +80,7 @@ class Strip:
         holds = [bool(each) for each in self.holds]
         if control.options:
             names = [control.label(id) for id, fits in zip(control.options, holds, strict=True) if fits]
-            words = f"{self.good} with: {', '.join(names)}" if names else f"{self.good} with none of them"
+            words = f"{self.good} with: {'; '.join(names)}" if names else f"{self.good} with none of them"
             return {"fails": [], "words": f"{words[0].upper()}{words[1:]}"}
         return {"fails": _stretches(holds), "words": self._words(control, holds)}
 
@@ -87,14 +90,14 @@ class Strip:
             return f"{start} anywhere on this slider"
         if not any(holds):
             return f"{start} nowhere on this slider"
-        last = len(holds) - 1
+        last, rising = len(holds) - 1, control.scale.left < control.scale.right
         parts = []
         for first, final in _runs(holds):
             low, high = (control.say(_at(control, place / last)) for place in (first, final))
             if first == 0:
-                parts.append(f"up to {high}" if control.scale.left < control.scale.right else f"down to {high}")
+                parts.append(f"up to {high}" if rising else f"at least {high}")
             elif final == last:
-                parts.append(f"from {low}" if control.scale.left < control.scale.right else f"{low} and less")
+                parts.append(f"at least {low}" if rising else f"up to {low}")
             else:
                 parts.append(f"{low} to {high}")
         return f"{start}: {', '.join(parts)} {control.unit}".strip()

@@ -34,7 +34,7 @@ def _resistance(name, words, highest_us, highest_si, start_us, start_si, step_us
 _SLIDERS = (
     # climate
     Slider("T_out", "Outdoor temperature", "temperature", Scale(-20, 100, 20, 1), Scale(-29, 38, -7, 0.5)),
-    Slider("RH_out", "Outdoor relative humidity", "relative humidity", **_same(30, 100, 80, 1)),
+    Slider("RH_out", "Outdoor humidity", "relative humidity", **_same(30, 100, 80, 1)),
     Slider(
         "Sky",
         "Sky colder than the air by",
@@ -45,14 +45,14 @@ _SLIDERS = (
     Slider("Wind", "Heat exchange with the air", "thermal transmittance", **_same(3, 25, 8, 1, "W/(m2 K)")),
     # room air
     Slider("T_in", "Indoor temperature", "temperature", Scale(60, 80, 70, 1), Scale(15, 27, 21, 0.5)),
-    Slider("RH_in", "Indoor relative humidity", "relative humidity", **_same(15, 70, 40, 1)),
+    Slider("RH_in", "Indoor humidity", "relative humidity", **_same(15, 70, 40, 1)),
     Slider("T", "Temperature", "temperature", Scale(0, 100, 70, 1), Scale(-18, 38, 21, 0.5)),
     Slider("RH", "Relative humidity", "relative humidity", **_same(5, 100, 40, 1)),
     Slider("Water", "Water made in the house", "mass flow", Scale(10, 40, 21, 1), Scale(5, 20, 10, 0.5)),
     Slider("Fresh_air", "Fresh air", "air flow", Scale(15, 150, 45, 5), Scale(25, 255, 75, 5)),
     # assembly
-    _permeance("M_in", "Inner membrane, permeance", 1, 3.5),
-    _permeance("M_out", "Outer layer, permeance", 50, 0.07),
+    _permeance("M_in", "Inner membrane", 1, 3.5),
+    _permeance("M_out", "Outer layer", 50, 0.07),
     _resistance("R_ins", "Insulation", 60, 10.5, 44, 7.7, 1),
     _resistance("R_out", "Insulation outside the cavity", 30, 5.3, 0, 0),
     _resistance("R_in", "Insulation inside the membrane", 30, 5.3, 5.5, 1.0),

@@ -30,10 +30,10 @@ OUTER = Choice(
     "Outer",
     "Outer layer",
     (
-        ("open-sheet", "open sheet, 50 perm", "open sheet, sd 0.07 m"),
-        ("fiberboard", "fiberboard, 20 perm", "fiberboard, sd 0.17 m"),
-        ("osb", "OSB, 1.5 perm", "OSB, sd 2.3 m"),
-        ("closed-sheet", "closed sheet, 0.1 perm", "closed sheet, sd 35 m"),
+        ("open-sheet", "open sheet (50 perm)", "open sheet (sd 0.07 m)"),
+        ("fiberboard", "fiberboard (20 perm)", "fiberboard (sd 0.17 m)"),
+        ("osb", "OSB (1.5 perm)", "OSB (sd 2.3 m)"),
+        ("closed-sheet", "closed sheet (0.1 perm)", "closed sheet (sd 35 m)"),
     ),
     start="osb",
 )
@@ -89,10 +89,10 @@ class WhereItGetsWet(Page):
         wettest = profile.wettest
         wet = max(profile.wet_planes, key=lambda plane: plane.rate, default=None)
         return [
-            Readout("dew_point_depth", "Dew-point line, from the room", profile.dew_point_depth, "length"),
+            Readout("dew_point_depth", "Dew-point line, depth", profile.dew_point_depth, "length"),
             Readout(
                 "wet_plane",
-                "Wet face, from the room",
+                "Wet face, depth",
                 wet.depth if wet else None,
                 "length",
                 note=_between(wet.inner_layer, wet.outer_layer) if wet else "nothing gets wet",
@@ -107,12 +107,12 @@ class WhereItGetsWet(Page):
             Readout("gain", "Water gained", profile.gain, "vapor flux", both=True),
             Readout(
                 "drying_outward",
-                "If that face is wet, it dries",
+                "Once wet, it dries outward",
                 state.drying.outward,
                 "vapor flux",
-                text=f"{self._rate(state.drying.outward)} out",
-                note=f"{self._rate(state.drying.inward)} to the room",
+                note=_room_side(self._rate(abs(state.drying.inward)), state.drying.inward),
             ),
+            Readout("drying_inward", "", state.drying.inward, "vapor flux", hidden=True),
         ]
 
     def _rate(self, flux):
@@ -188,6 +188,10 @@ class WhereItGetsWet(Page):
 
 def _between(inner, outer):
     return f"inside the {inner}" if inner == outer else f"between {inner} and {outer}"
+
+
+def _room_side(rate, inward):
+    return f"and {rate} to the room" if inward >= 0 else f"but the room adds {rate}"
 
 
 PAGE = WhereItGetsWet

@@ -33,7 +33,7 @@ function predictionPart(frame, sheet) {
   } else if (ask.chosen === null) {
     part.append(choices("prediction", ask.prompt, ask.choices, {
       act: (index) => sheet.send({ kind: "predict", choice: index }),
-    }), make("div", { class: "dw-hint" }, "Choose one to unlock the sliders. A wrong guess costs nothing."));
+    }), make("div", { class: "dw-hint" }, `Choose one to unlock the sliders. A wrong guess costs nothing. ${frame.needs}`));
   } else {
     part.append(make("span", { class: "dw-said" }, "You predicted: ", make("strong", {}, ask.choices[ask.chosen])),
       button("reveal", frame.reveal ? "Hide the answer" : "What is right?", () => sheet.send({ kind: "reveal" }),
@@ -87,9 +87,7 @@ function build(frame, sheet, kept) {
   },
     make("header", { class: "dw-title" },
       make("span", { class: "dw-number", "aria-hidden": "true" }, String(frame.number)),
-      make("div", { class: "dw-heading" }, make("h2", {}, frame.title), make("p", { class: "dw-question" }, frame.question)),
-      switchPart(frame, sheet)),
-    frame.needs ? make("p", { class: "dw-needs" }, frame.needs) : null,
+      make("h2", { class: "dw-question" }, frame.question), switchPart(frame, sheet)),
     predictionPart(frame, sheet), parts.work, folds,
     frame.checks.length ? checksPart(frame.checks, sheet) : null,
     frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, "On the job"), make("p", {}, frame.takeaway)) : null,
