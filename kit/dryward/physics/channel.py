@@ -29,11 +29,11 @@ _KNOTS = 220
 @lru_cache(maxsize=64)
 def _friction_table(relative_roughness):
     # fluids comes in here, not at the top: only who asks for a flow pays for it.
-    from fluids.friction import friction_factor, friction_laminar
+    from fluids.friction import Clamond, friction_laminar
 
     reynolds = np.geomspace(_SLOWEST, _FASTEST, _POINTS)
     knots = np.geomspace(500.0, _FASTEST, _KNOTS)
-    rough = [friction_factor(Re=re, eD=relative_roughness, Method="Clamond") for re in knots]
+    rough = [Clamond(re, relative_roughness) for re in knots]
     laminar = _PLATES * friction_laminar(1.0) / reynolds
     turbulent = np.exp(np.interp(np.log(reynolds), np.log(knots), np.log(rough)))
     # Below 500 the turbulent law means nothing; the laminar one is larger there anyway.
@@ -123,15 +123,15 @@ def speed(push, density, viscosity, diameter, log_drive, log_reynolds):
     Parameters
     ----------
     push : float or array
-        Pressure along the channel [Pa]; the speed has its sign.
+        Pressure along the channel [Pa], any; the speed has its sign.
     density : float or array
-        Of the air [kg/m3].
+        Of the air [kg/m3], above 0.
     viscosity : float or array
-        Dynamic viscosity of the air [kg/(m s)].
+        Dynamic viscosity of the air [kg/(m s)], above 0.
     diameter : float
-        Hydraulic diameter, twice the gap [m].
+        Hydraulic diameter, twice the gap [m], above 0.
     log_drive, log_reynolds : array
-        Of the `Curve`.
+        Of the `Curve` [-], rising.
 
     Returns
     -------

@@ -23,9 +23,9 @@ def density(kelvin, pressure=STANDARD_PRESSURE):
     Parameters
     ----------
     kelvin : float or array
-        Absolute temperature, any shape [K]; not checked here.
+        Absolute temperature, any shape [K], above 0; not checked here.
     pressure : float or array
-        Air pressure [Pa]; not checked here.
+        Air pressure [Pa], 0 or more; not checked here.
 
     Returns
     -------
@@ -46,7 +46,7 @@ def viscosity(kelvin):
     Parameters
     ----------
     kelvin : float or array
-        Absolute temperature, any shape [K]; not checked here.
+        Absolute temperature, any shape [K], above 0; not checked here.
 
     Returns
     -------

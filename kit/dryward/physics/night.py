@@ -86,7 +86,8 @@ def night(
     Raises
     ------
     OutOfRange
-        Outside a range, or when a series is not as long as the night.
+        Outside a range, for a part of an hour or of a step, or when a series
+        is not as long as the night.
     NotConverged
         When a step finds no balance.
 
@@ -114,14 +115,13 @@ def night(
     share = within("Share of the lower face", under_share, 0.05, 0.95)
     layer = within("Resistance under the covering", resistance, 0.0, 5.0, "m² K/W")
     through = within("U-value", u_value, 0.0, 10.0, "W/(m² K)")
+    indoor = within("Indoor temperature", indoor_temperature, -60.0, 60.0, "°C")
     lower, upper = total * share, total * (1.0 - share)
     roof, underside, frost = np.empty(count), np.empty(count), np.empty(count)
     held = 0.0
     for now in range(count):
         given = (temperature[now], temperature[now] - cooling[now], pressure[now])
-        roof[now], underside[now], held = _step(
-            given, (upper, lower, layer), (through, indoor_temperature), emissivity, held, step
-        )
+        roof[now], underside[now], held = _step(given, (upper, lower, layer), (through, indoor), emissivity, held, step)
         frost[now] = held
     return Night(
         np.arange(1, count + 1) / steps_per_hour,
@@ -158,13 +158,15 @@ def _step(outdoor, covering, house, emissivity, held, step):
     # More frost, warmer face, less frost: the rate lies between none (or the
     # going of all that is held) and that of the face without it.
     low, high = sorted((0.0, frosting(balance(0.0)[1])))
+    if low < 0.0 and frosting(balance(low * SUBLIMATION_HEAT)[1]) <= low:
+        high = low  # even with the heat that it takes, all of it goes
     for _ in range(_ROUNDS):
         rate = 0.5 * (low + high)
         if frosting(balance(rate * SUBLIMATION_HEAT)[1]) > rate:
             low = rate
         else:
             high = rate
-        if high - low < 1e-13:
+        if high - low < 1e-14:
             break
     rate = 0.5 * (low + high)
     top, face = balance(rate * SUBLIMATION_HEAT)
@@ -181,7 +183,10 @@ def _series(what, value, count):
 
 
 def _whole(what, value, low, high, unit):
-    return int(within(what, value, low, high, unit))
+    number = within(what, value, low, high, unit)
+    if number != int(number):
+        raise OutOfRange(f"{what} is {number:g}; it must be a whole number.")
+    return int(number)
 
 
 def frost_margin(outdoor):

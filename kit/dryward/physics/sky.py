@@ -34,8 +34,10 @@ def temperature(air_temperature, dew_point, cloud=0.0, model="clark-allen", hour
     cloud : float or array
         Part of the sky under cloud [-], 0 to 1.
     model : {"clark-allen", "berdahl-martin"}
-    hour, pressure : float or array, optional
-        As in `clear_emissivity`.
+    hour : float or array, optional
+        Solar time [h], 0 to 24.
+    pressure : float or array, optional
+        Air pressure [Pa], 40 000 to 110 000; both for Berdahl and Martin only.
 
     Returns
     -------
