@@ -8,6 +8,7 @@ from dryward import air
 from dryward.building import Assembly, Layer, Material
 from dryward.evidence import table
 from dryward.physics import hourly
+from dryward.physics.moving_air import AIR_SPECIFIC_HEAT
 from dryward.units import DAY, HOUR
 from dryward.weather import Air, HourlyWeather
 
@@ -27,10 +28,11 @@ def benchmark_material(kelvin=303.15):
     The front of the benchmark lies where the temperature is within 0.2 K of 30 degC.
     """
     humidity = np.concatenate([[5e-4], np.linspace(0.01, 1.0, 400)])
-    suction = -1000.0 * 8.314 / 0.018 * kelvin * np.log(humidity)
+    gas_constant = 8.314 / 0.018  # of vapor, as the standard rounds it [J/(kg K)]
+    suction = -1000.0 * gas_constant * kelvin * np.log(humidity)
     held = 146.0 / (1.0 + (8e-8 * suction) ** 1.6) ** 0.375
     empty = 1.0 - held / 146.0
-    permeability = 0.018 / (8.314 * kelvin) * 26.1e-6 / 200.0 * empty / (0.503 * empty**2 + 0.497)
+    permeability = 1.0 / (gas_constant * kelvin) * 26.1e-6 / 200.0 * empty / (0.503 * empty**2 + 0.497)
     wet = np.linspace(20.0, 146.0, 200)
     y = wet - 73.0
     log_k = -39.2619 + y * (0.0704 + y * (-1.7420e-4 + y * (-2.7953e-6 + y * (-1.1566e-7 + y * 2.5969e-9))))
@@ -221,7 +223,7 @@ def _air_flow(row):
     if row.text("quantity") == "vapor":
         return run.vapor_flux_in[-1]
     t = run.temperature[-1]
-    return 0.035 * (20.0 - t[0]) / run.depth[0] + 1006.0 * rate * 20.0
+    return 0.035 * (20.0 - t[0]) / run.depth[0] + AIR_SPECIFIC_HEAT * rate * 20.0
 
 
 _ANSWERS = {

@@ -44,12 +44,45 @@ class Range:
 
 
 def stays_dry(summary):
-    """No plane gains water."""
+    """No plane gains water.
+
+    Parameters
+    ----------
+    summary : Sweep
+
+    Returns
+    -------
+    ndarray of bool
+        In the shape of the sweep.
+
+    Examples
+    --------
+    >>> from types import SimpleNamespace
+    >>> stays_dry(SimpleNamespace(wet_planes=np.array([0, 2]))).tolist()
+    [True, False]
+    """
     return summary.wet_planes == 0
 
 
 def below_humidity(limit):
-    """No plane above a relative humidity [-]: a criterion to hand over."""
+    """No plane above a relative humidity: a criterion to hand over.
+
+    Parameters
+    ----------
+    limit : float
+        Relative humidity [-], 0 to 1.
+
+    Returns
+    -------
+    callable
+        Of a Sweep, giving booleans in its shape.
+
+    Examples
+    --------
+    >>> from types import SimpleNamespace
+    >>> below_humidity(0.8)(SimpleNamespace(highest_relative_humidity=np.array([0.7, 0.9]))).tolist()
+    [True, False]
+    """
 
     def holds(summary):
         return summary.highest_relative_humidity <= limit
@@ -73,7 +106,7 @@ def safe_range(assembly, indoor, outdoor, variable, values, criterion="stays dry
         A keyword of `steady.sweep`, such as ``"indoor_relative_humidity"`` or
         ``"inner_membrane_permeance"``.
     values : array
-        In SI, the range of `steady.sweep`.
+        [SI], as in `steady.sweep`.
     criterion : str or callable
         A name of `CRITERIA`, or a function of a Sweep giving booleans.
 
@@ -111,11 +144,13 @@ def safe_ranges(assembly, indoor, outdoor, variables, criterion="stays dry"):
 
     Parameters
     ----------
-    assembly, indoor, outdoor, criterion
+    assembly, indoor, outdoor
         As in `safe_range`.
     variables : dict
         Keyword of `steady.sweep` -> values in SI; or a label -> dict of
         keywords -> values, for a choice that changes several at once.
+    criterion : str or callable
+        As in `safe_range`.
 
     Returns
     -------

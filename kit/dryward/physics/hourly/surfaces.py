@@ -36,7 +36,7 @@ class Surface:
     emittance : float
         Long-wave emittance [-], 0 to 1; most building surfaces 0.9.
     azimuth : float
-        The way the slope faces [degrees], 0 north, 90 east, 180 south, to 360.
+        The way the slope faces [degrees], 0 to 360: 0 north, 90 east, 180 south.
     ground_reflectance : float
         Of what lies before it [-], 0 to 1.
     wind_film : bool

@@ -10,6 +10,7 @@ import numpy as np
 
 from dryward import air
 from dryward.building import Material
+from dryward.physics.moving_air import AIR_SPECIFIC_HEAT
 from dryward.units import KELVIN
 
 #: Steps of relative humidity from 0 to 1.
@@ -25,7 +26,7 @@ TIGHTEST = 1e24
 #: Range and step of the saturation table [degC].
 COLD, HOT, FINE = -95.0, 150.0, 0.02
 #: Air in a closed space: density x specific heat [J/(m3 K)].
-AIR_CAPACITY = 1.2 * 1006.0
+AIR_CAPACITY = 1.2 * AIR_SPECIFIC_HEAT
 
 RH = np.linspace(0.0, 1.0, STEPS + 1)
 _kept = {}
