@@ -188,7 +188,7 @@ def longwave(weather, slope):
     --------
     >>> from dryward.weather import Air, HourlyWeather
     >>> float(longwave(HourlyWeather.constant(Air(5.0, 0.8), hours=1), 90.0)[0].round(0))
-    302.0
+    304.0
     """
     around = STEFAN * (weather.temperature + KELVIN) ** 4
     down = weather.sky_longwave

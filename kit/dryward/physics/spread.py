@@ -1,0 +1,315 @@
+"""How far the answer may lie off: the same year with many draws of what is uncertain.
+
+Each property that has a range is drawn anew for every run, all of them at
+once; the runs together make a band.  The range of a property is the one its
+material carries, else one of `USUAL`, which are assumptions.
+"""
+
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from dryward.building import AirSpace, FixedMembrane, LaminateMembrane, Material, VariableMembrane
+from dryward.building.membranes import HIGHEST
+from dryward.checks import OutOfRange, UnknownName, within
+from dryward.physics.hourly.batch import batch
+from dryward.physics.hourly.case import AirFlow
+from dryward.physics.hourly.vary import changed
+
+#: Factors by which a property may be off where nothing better is known: assumptions.
+USUAL = {"conductivity": (0.9, 1.1), "permeance": (0.67, 1.5), "sorption": (0.85, 1.15), "leak": (0.5, 2.0)}
+#: Humidity at which the range of a sorption is given [-].
+_SORPTION_AT = 0.8
+
+
+@dataclass(frozen=True)
+class Uncertain:
+    """One thing that is not known well.
+
+    Parameters
+    ----------
+    layer : str
+        Empty for the leak.
+    what : {"conductivity", "permeance", "sorption", "leak"}
+    low, high : float
+        Factors on the value in hand [-], above 0 to 1000; drawn evenly on a log scale.
+
+    Raises
+    ------
+    UnknownName, OutOfRange
+        For an unknown property, or factors out of range or order.
+
+    Examples
+    --------
+    >>> Uncertain("deck", "permeance", 0.5, 2.0).high
+    2.0
+    """
+
+    layer: str
+    what: str
+    low: float
+    high: float
+
+    def __post_init__(self):
+        if self.what not in USUAL:
+            raise UnknownName("uncertain property", self.what, USUAL)
+        low = within(f"Least factor on the {self.what}", self.low, 0.0, 1000.0, above=True)
+        high = within(f"Largest factor on the {self.what}", self.high, 0.0, 1000.0, above=True)
+        if high < low:
+            raise OutOfRange(f"The factors on the {self.what} are {low:.4g} and {high:.4g}; the second must be larger.")
+        object.__setattr__(self, "low", low)
+        object.__setattr__(self, "high", high)
+
+
+@dataclass(frozen=True, eq=False)
+class Band:
+    """The same quantity from many draws.
+
+    Attributes
+    ----------
+    quantiles : tuple of float
+        [-], 0 to 1.
+    levels : ndarray (quantiles, ...)
+        The quantity at each of them.
+    draws : ndarray (draws, ...)
+        The quantity in each run.
+    factors : ndarray (draws, uncertain)
+        What each run was given [-].
+    uncertain : tuple of Uncertain
+    """
+
+    quantiles: tuple
+    levels: np.ndarray = field(repr=False)
+    draws: np.ndarray = field(repr=False)
+    factors: np.ndarray = field(repr=False)
+    uncertain: tuple
+
+    @property
+    def influence(self):
+        """Rank correlation of each factor with the mean of the quantity [-], -1 to 1 (uncertain)."""
+        size = self.draws.reshape(len(self.draws), -1).mean(axis=1)
+
+        def ranks(values):
+            return np.argsort(np.argsort(values)) - 0.5 * (len(values) - 1)
+
+        target = ranks(size)
+        return np.array(
+            [ranks(column) @ target / np.sqrt((target @ target) * (target @ target)) for column in self.factors.T]
+        )
+
+
+def uncertain(assembly, leak=None):
+    """What is not known well in an assembly.
+
+    Parameters
+    ----------
+    assembly : Assembly
+    leak : AirFlow, optional
+        A leak is uncertain by a factor of two.
+
+    Returns
+    -------
+    tuple of Uncertain
+
+    Notes
+    -----
+    The range a library row carries is used where it holds the value in hand;
+    elsewhere the factors of `USUAL`, which are assumptions.
+
+    Examples
+    --------
+    >>> from dryward import building
+    >>> "deck" in {each.layer for each in uncertain(building.preset("vented-vault"))}
+    True
+    """
+    found = []
+    for layer in assembly.layers:
+        substance = layer.substance
+        if isinstance(substance, AirSpace):
+            continue
+        spans = substance.ranges if isinstance(substance, Material) else substance.origin.ranges
+        spans = {row[0]: row[1:] for row in spans}
+        if not isinstance(substance, Material):
+            level = layer.permeance  # at 50 %; of a curve all points move together
+            if level > 0:
+                found.append(Uncertain(layer.name, "permeance", *_factors(spans, "permeance", level)))
+            continue
+        found.append(
+            Uncertain(layer.name, "conductivity", *_factors(spans, "conductivity", substance.conductivity_at(0)))
+        )
+        level = substance.permeability_at(0.5)
+        if level > 0:
+            low, high = _factors(spans, "vapor_permeability", level, "permeance")
+            found.append(Uncertain(layer.name, "permeance", max(low, 0.01), high))
+        if substance.sorption:
+            held = substance.water_content(_SORPTION_AT)
+            found.append(Uncertain(layer.name, "sorption", *_factors(spans, "sorption", held)))
+    if leak is not None:
+        found.append(Uncertain("", "leak", *USUAL["leak"]))
+    return tuple(found)
+
+
+def _factors(spans, name, value, usual=None):
+    low, high = spans.get(name, (0.0, 0.0))
+    if value > 0 and low <= value <= high and high > 0:
+        return max(low / value, 0.05), min(high / value, 20.0)
+    return USUAL[usual or name]
+
+
+def factors(things, draws=200, seed=1):
+    """A Latin hypercube of factors: every stretch of every range is met equally often.
+
+    Parameters
+    ----------
+    things : sequence of Uncertain
+    draws : int
+        2 to 10 000.
+    seed : int
+        The same seed gives the same draws, 0 or more [-].
+
+    Returns
+    -------
+    ndarray (draws, things)
+
+    Raises
+    ------
+    OutOfRange
+        For a number of draws out of range.
+
+    Notes
+    -----
+    A shuffle of equal stretches for each thing: a statistics library would
+    cost a second and 60 MB of memory for these two lines.
+
+    Examples
+    --------
+    >>> factors([Uncertain("deck", "permeance", 0.5, 2.0)], draws=4).shape
+    (4, 1)
+    """
+    count = int(within("Draws", draws, 2, 10_000))
+    random = np.random.default_rng(seed)
+    share = np.column_stack([(random.permutation(count) + random.random(count)) / count for _ in things])
+    low, high = (np.log([getattr(each, side) for each in things]) for side in ("low", "high"))
+    return np.exp(low + share * (high - low))
+
+
+def drawn(assembly, options, things, values):
+    """An assembly and options with one draw put in.
+
+    Parameters
+    ----------
+    assembly : Assembly
+    options : dict
+        Keywords of `hourly.simulate`.
+    things : sequence of Uncertain
+    values : array
+        A factor for each [-], above 0.
+
+    Returns
+    -------
+    tuple
+        Assembly and options.
+
+    Examples
+    --------
+    >>> from dryward import building
+    >>> vault = building.preset("vented-vault")
+    >>> twice = drawn(vault, {}, [Uncertain("outer layer", "permeance", 1.0, 2.0)], [2.0])[0]
+    >>> round(twice.layer("outer layer").permeance / vault.layer("outer layer").permeance, 9)
+    2.0
+    """
+    for thing, factor in zip(things, values, strict=True):
+        factor = float(factor)
+        if thing.what == "leak":
+            leak = options["leak"]
+            options = {**options, "leak": AirFlow(np.multiply(leak.rate, factor), leak.into)}
+            continue
+        layer = assembly.layer(thing.layer)
+        if layer.is_membrane:
+            assembly = assembly.replace(thing.layer, _scaled(layer.substance, factor))
+            continue
+        level = layer.permeance * factor if thing.what == "permeance" else factor
+        assembly = changed(assembly, thing.layer, thing.what, level)
+    return assembly, options
+
+
+def _scaled(membrane, factor):
+    """A membrane that lets through so many times as much, its curve as steep as before."""
+
+    def level(permeance):
+        return min(permeance * factor, HIGHEST)
+
+    if isinstance(membrane, FixedMembrane):
+        return FixedMembrane(level(membrane.level), membrane.origin)
+    if isinstance(membrane, LaminateMembrane):
+        sensitive = _scaled(membrane.sensitive, factor)
+        return LaminateMembrane(sensitive, level(membrane.backing.level), membrane.turned, membrane.origin)
+    humidity, levels = zip(*membrane.points, strict=True)
+    return VariableMembrane(humidity, [level(each) for each in levels], membrane.origin)
+
+
+def spread(
+    assembly, weather, indoor, measure, *, draws=200, seed=1, things=None, quantiles=(0.05, 0.25, 0.5, 0.75, 0.95),
+    found=None, workers=None, **options,
+):  # fmt: skip
+    """The same quantity for many draws of the uncertain inputs, as a band.
+
+    Parameters
+    ----------
+    assembly, weather, indoor
+        As in `hourly.simulate`.
+    measure : function
+        From `Hours` to a number or an array, such as
+        ``lambda run: run.layer("deck").moisture_content``.
+    draws : int
+        2 to 10 000.
+    seed : int
+        0 or more [-].
+    things : sequence of Uncertain, optional
+        Otherwise those of `uncertain`.
+    quantiles : sequence of float
+        [-], 0 to 1.
+    found : function, optional
+        Called with (place, measure) as each run ends; False ends it all.
+    workers : int, optional
+        Runs at a time, 1 or more [-]; otherwise one for each core.
+    **options
+        Keywords of `hourly.simulate`; a leak must be an `AirFlow`.
+
+    Returns
+    -------
+    Band
+
+    Raises
+    ------
+    OutOfRange
+        For draws or quantiles out of range, or nothing uncertain.
+
+    Notes
+    -----
+    The band says how far the inputs carry; it knows nothing of a wrong
+    detail, a wet start or other weather.
+
+    Examples
+    --------
+    >>> from dryward import building
+    >>> from dryward.weather import Air
+    >>> wall = building.preset("wood-frame-wall")
+    >>> band = spread(wall, Air(0.0, 0.8), Air(20.0, 0.4), lambda run: run.water[-1], draws=8, hours=200)
+    >>> bool(band.levels[0] < band.levels[-1])
+    True
+    """
+    levels = tuple(float(q) for q in np.atleast_1d(within("Quantile", list(quantiles), 0.0, 1.0)))
+    leak = options.get("leak")
+    if leak is not None and not isinstance(leak, AirFlow):
+        raise OutOfRange("The leak of a spread must be an air flow; hourly.leak_flow makes one of an air leak.")
+    things = uncertain(assembly, leak) if things is None else tuple(things)
+    if not things:
+        raise OutOfRange(f"Nothing in the assembly {assembly.name} is uncertain; name what is.")
+    sample = factors(things, draws, seed)
+    cases = []
+    for row in sample:
+        built, rest = drawn(assembly, options, things, row)
+        cases.append((built, weather, indoor, rest))
+    results = np.array(batch(cases, measure, found, workers))
+    return Band(levels, np.quantile(results, levels, axis=0), results, sample, things)
