@@ -12,30 +12,15 @@ from dataclasses import dataclass
 import numpy as np
 
 from dryward.checks import within
-from dryward.physics.house_pressure import natural_airflow, outward_pressure
+from dryward.physics.house_pressure import RATED_DENSITY, TEST_PRESSURE, natural_airflow, outward_pressure
 from dryward.physics.layer_flow import LayerFlow, layer_flow, permeance_with_gaps
 from dryward.physics.leak_water import Brought, brought
-from dryward.physics.moving_air import density, orifice_flow, stack_pressure
+from dryward.physics.moving_air import orifice_flow, stack_pressure
 from dryward.physics.shape import plain
-from dryward.units import HOUR, KELVIN
+from dryward.units import HOUR
 
-__all__ = [
-    "Leak",
-    "Brought",
-    "brought",
-    "natural_airflow",
-    "outward_pressure",
-    "orifice_flow",
-    "stack_pressure",
-    "LayerFlow",
-    "layer_flow",
-    "permeance_with_gaps",
-]
-
-#: Pressure of a blower-door test [Pa].
-TEST_PRESSURE = 50.0
-#: Density of air at 20 degC and standard pressure, on which openings are rated [kg/m3].
-RATED_DENSITY = float(density(20.0 + KELVIN))
+__all__ = ["Leak", "Brought", "brought", "natural_airflow", "outward_pressure", "orifice_flow", "stack_pressure"]
+__all__ += ["LayerFlow", "layer_flow", "permeance_with_gaps"]
 
 
 @dataclass(frozen=True)
@@ -262,6 +247,4 @@ class Leak:
         129
         """
         outward = np.maximum(self.airflow(pressure), 0.0) / self.area
-        if np.ndim(outward) == 0:
-            outward = float(outward)
-        return brought(outward, indoor, plane_temperature, shrinking)
+        return brought(plain(outward), indoor, plane_temperature, shrinking)

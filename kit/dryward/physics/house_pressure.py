@@ -1,8 +1,13 @@
 """What pushes room air out through the roof, and how much a house leaks by itself."""
 
 from dryward.checks import within
-from dryward.physics.moving_air import stack_pressure
-from dryward.units import HOUR
+from dryward.physics.moving_air import density, stack_pressure
+from dryward.units import HOUR, KELVIN
+
+#: Pressure of a blower-door test [Pa].
+TEST_PRESSURE = 50.0
+#: Density of air at 20 degC and standard pressure, on which openings are rated [kg/m3].
+RATED_DENSITY = float(density(20.0 + KELVIN))
 
 
 def outward_pressure(height, indoor_temperature, outdoor_temperature, suction=0.0):

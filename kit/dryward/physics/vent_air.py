@@ -81,6 +81,33 @@ class Airflow:
     leaving_temperature: float
 
 
+def checked(outdoor, other, wind):
+    """Two temperatures and a wind speed within their ranges.
+
+    Parameters
+    ----------
+    outdoor, other : float or array
+        Outdoor air, and air or faces of the vent space [degC], -80 to 120.
+    wind : float or array
+        Wind speed [m/s], 0 to 100.
+
+    Returns
+    -------
+    tuple
+        Both temperatures [K], and the wind speed [m/s].
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+    """
+    return (
+        within("Outdoor temperature", outdoor, -80.0, 120.0, "°C") + KELVIN,
+        within("Temperature in the vent space", other, -80.0, 120.0, "°C") + KELVIN,
+        within("Wind speed", wind, 0.0, 100.0, "m/s"),
+    )
+
+
 def push(space, outdoor, mean, wind):
     """Pressure from inlet to outlet: warmth and wind.
 

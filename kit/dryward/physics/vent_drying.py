@@ -2,9 +2,14 @@
 
 from dataclasses import dataclass
 
+import numpy as np
+
 from dryward import air
 from dryward.checks import within
+from dryward.physics.moving_air import film_permeance
+from dryward.physics.shape import plain
 from dryward.physics.vent_air import Airflow
+from dryward.units import KELVIN
 
 
 @dataclass(frozen=True)
@@ -27,6 +32,40 @@ class DryingPower:
     limit: float
     leaving_vapor_pressure: float
     airflow: Airflow
+
+
+def taken_up(moving, area, outdoor, wet):
+    """What moving air takes off a face of one vapor pressure.
+
+    Parameters
+    ----------
+    moving : Airflow
+    area : float
+        Of the face [m2], above 0.
+    outdoor : weather.Air
+        Air that comes in.
+    wet : float or array
+        Vapor pressure at the face [Pa], 0 or more.
+
+    Returns
+    -------
+    DryingPower
+
+    Examples
+    --------
+    >>> from dryward.weather import Air
+    >>> steady = Airflow(0.004, 0.1, 0.5, 500.0, 2.4, 5.0, 0.0, 0.0)
+    >>> power = taken_up(steady, 5.0, Air(0.0, 0.8), 611.0)
+    >>> 0 < power.carried < power.limit
+    True
+    """
+    dry = outdoor.vapor_pressure
+    # Vapor that the air carries for each Pa, and that the film passes for each Pa [kg/(s Pa)].
+    carries = np.abs(moving.flow) / (air.VAPOR_GAS_CONSTANT * (moving.air_temperature + KELVIN))
+    passes = film_permeance(moving.film, moving.air_temperature) * area
+    share = -np.expm1(-passes / (carries + 1e-30))  # 1e-30: still air is saturated, not 0/0
+    limit = carries * (wet - dry) / area
+    return DryingPower(*(plain(each) for each in (limit * share, limit, dry + (wet - dry) * share)), moving)
 
 
 def carrying_limit(gap, speed, length, outdoor, warming=0.0):

@@ -23,29 +23,16 @@ import math
 from dataclasses import dataclass
 from functools import cached_property
 
-import numpy as np
-
 from dryward import air
 from dryward.checks import within
 from dryward.physics import channel, vent_air
 from dryward.physics.free_area import NetFreeArea, clear_area, net_free_area, ratio_provided
-from dryward.physics.moving_air import film_permeance
 from dryward.physics.shape import plain
 from dryward.physics.vent_air import Airflow, mean_approach
-from dryward.physics.vent_drying import DryingPower, carrying_limit
-from dryward.units import KELVIN
+from dryward.physics.vent_drying import DryingPower, carrying_limit, taken_up
 
-__all__ = [
-    "VentSpace",
-    "Airflow",
-    "DryingPower",
-    "carrying_limit",
-    "mean_approach",
-    "NetFreeArea",
-    "net_free_area",
-    "ratio_provided",
-    "clear_area",
-]
+__all__ = ["VentSpace", "Airflow", "DryingPower", "carrying_limit", "mean_approach"]
+__all__ += ["NetFreeArea", "net_free_area", "ratio_provided", "clear_area"]
 
 
 @dataclass(frozen=True)
@@ -151,7 +138,7 @@ class VentSpace:
         OutOfRange
             Outside a range.
         """
-        return vent_air.push(self, *_checked(outdoor_temperature, air_temperature, wind))
+        return vent_air.push(self, *vent_air.checked(outdoor_temperature, air_temperature, wind))
 
     def flow_at(self, outdoor_temperature, air_temperature, wind=0.0):
         """Flow when the mean temperature of the air in the channel is known.
@@ -173,7 +160,7 @@ class VentSpace:
         OutOfRange
             Outside a range.
         """
-        outdoor, mean, wind = _checked(outdoor_temperature, air_temperature, wind)
+        outdoor, mean, wind = vent_air.checked(outdoor_temperature, air_temperature, wind)
         return plain(vent_air.speed(self, outdoor, mean, wind) * self.height * self.width)
 
     def airflow(self, outdoor_temperature, surface_temperature, wind=0.0):
@@ -208,7 +195,7 @@ class VentSpace:
         >>> VentSpace(0.025, 5.0, 30.0).airflow(10.0, 0.0).flow < 0  # cold faces: down and out at the eave
         True
         """
-        return vent_air.settled(self, *_checked(outdoor_temperature, surface_temperature, wind))
+        return vent_air.settled(self, *vent_air.checked(outdoor_temperature, surface_temperature, wind))
 
     def drying_power(self, outdoor, surface_temperature=None, wind=0.0, surface_humidity=1.0):
         """What the air takes off one wet face along its length.
@@ -249,14 +236,7 @@ class VentSpace:
         """
         faces = outdoor.temperature if surface_temperature is None else surface_temperature
         moving = self.airflow(outdoor.temperature, faces, wind)
-        wet = air.vapor_pressure(faces, surface_humidity)
-        dry = outdoor.vapor_pressure
-        # Vapor that the air carries for each Pa, and that the film passes for each Pa [kg/(s Pa)].
-        carries = np.abs(moving.flow) / (air.VAPOR_GAS_CONSTANT * (moving.air_temperature + KELVIN))
-        passes = film_permeance(moving.film, moving.air_temperature) * self.area
-        share = -np.expm1(-passes / (carries + 1e-30))
-        limit = carries * (wet - dry) / self.area
-        return DryingPower(*(plain(each) for each in (limit * share, limit, dry + (wet - dry) * share)), moving)
+        return taken_up(moving, self.area, outdoor, air.vapor_pressure(faces, surface_humidity))
 
 
 _RANGES = (
@@ -271,11 +251,3 @@ _RANGES = (
     ("wind_coefficient", "Wind pressure coefficient", -2.0, 2.0, "", False),
     ("roughness", "Roughness", 0.0, 0.003, "m", False),
 )
-
-
-def _checked(outdoor, other, wind):
-    return (
-        within("Outdoor temperature", outdoor, -80.0, 120.0, "°C") + KELVIN,
-        within("Temperature in the vent space", other, -80.0, 120.0, "°C") + KELVIN,
-        within("Wind speed", wind, 0.0, 100.0, "m/s"),
-    )
