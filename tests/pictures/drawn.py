@@ -8,15 +8,24 @@ import numpy as np
 from dryward import air, building, units, weather
 from dryward.physics import steady
 from dryward.pictures.balance_map import BalanceMap, MapState
+from dryward.pictures.buckets import Buckets, BucketsState
+from dryward.pictures.channel import Channel, ChannelState
+from dryward.pictures.compare import Compare, CompareState
 from dryward.pictures.curve import Curve, CurveState
 from dryward.pictures.film import Film, FilmState
+from dryward.pictures.inside import Inside, InsideState
 from dryward.pictures.ladder import Ladder, from_profile
+from dryward.pictures.months import Months, MonthsState
+from dryward.pictures.night import Night, NightState
 from dryward.pictures.pipe import Pipe, PipeState
 from dryward.pictures.profile import ProfileGraph, ProfileState, SectionAndProfile
 from dryward.pictures.reversal import Reversal, ReversalState
 from dryward.pictures.rooms import Rooms, RoomsState
+from dryward.pictures.sandwich import Sandwich, SandwichState
 from dryward.pictures.section import Section
 from dryward.pictures.tank import Tank, TankState
+from dryward.pictures.traces import Trace, Traces, TracesState
+from dryward.pictures.year import Year, YearState
 
 SI = units.to_si
 COLD = weather.Air(SI(20, "degF"), 0.8)
@@ -141,6 +150,91 @@ def ladder(outdoor, layer, against):
     return from_profile(roof(), steady.profile(roof(), ROOM, outdoor), layer, against)
 
 
+def buckets(inner, by_air=29.0, top=4.5, bottom=-1.5):
+    """A winter with a hole, at some inner layer."""
+    inside = np.geomspace(SI(0.05, "perm"), SI(100, "perm"), 60)
+    here = SI(inner, "perm")
+    paint = SI(5.96, "perm")
+
+    def through(sheet):
+        return 654 * 3.0 * 150 * 86400 / (1 / sheet + 1 / paint)
+
+    return BucketsState(by_air, through(here), inside, through(inside), here, top, bottom)
+
+
+def channel(gap, speed, month=0, wet=1.0):
+    """A vent space over a leaky or a tight ceiling."""
+    along = np.linspace(0, 4.9, 40)
+    humidity = 1 - 0.2 * np.exp(-along / (20 * gap * abs(speed) * 40))
+    power = tuple(
+        (g / 86.4e6) * 26.7 * gap * abs(speed) / 0.1 for g in (37, 40, 70, 120, 200, 260, 300, 280, 200, 110, 60, 40)
+    )
+    leak = tuple(wet * g / 86.4e6 for g in (128, 110, 80, 40, 10, 0, 0, 0, 5, 30, 70, 110))
+    vapor = tuple(g / 86.4e6 for g in (4, 4, 3, 2, 1, 0, 0, 0, 0.5, 1, 2, 3))
+    return ChannelState(along, humidity, gap, speed, power, vapor, leak, month)
+
+
+def night(cooling, frost):
+    """A night with a covering that falls below the air."""
+    hours = np.linspace(1, 14, 14)
+    outside = -4 - 3 * np.sin(np.pi * (hours - 1) / 26)
+    return NightState(hours, outside - cooling * np.sin(np.pi * hours / 15), outside, np.full(14, -8.5), frost)
+
+
+def months(most, left=0.0, limit=None):
+    """Winter wetting and summer drying."""
+    order = (10, 11, 0, 1, 2, 3, 4, 5, 6, 7, 8, 9)
+    shape = np.array([0.3, 0.9, 1.0, 0.7, 0.1, 0, 0, 0, 0, 0, 0, 0])
+    out = np.array([0, 0, 0, 0, 0, 0.8, 1.2, 0.9 - left, 0.1, 0, 0, 0])
+    held = np.maximum(np.cumsum(shape - out), 0)
+    return MonthsState(order, tuple(most * shape), tuple(most * out), tuple(most * held), limit)
+
+
+BANDS = ((20.0, "watch"), (28.0, "too wet"))
+
+
+def year(peak, day=None, years=1, planes=1):
+    """Hours of wood moisture with a peak in March."""
+    days = np.arange(1, 8760 * years + 1) / 24
+    base = 12 + (peak - 12) * (0.5 - 0.5 * np.cos(2 * np.pi * (days - 250) / 365.25)) ** 2
+    noise = 0.05 * np.sin(2 * np.pi * days * 3.7)
+    names = ("sheathing", "rafter, outer edge", "fiberboard")[:planes]
+    lines = tuple((name, base * (1 - 0.15 * k) + noise) for k, name in enumerate(names))
+    count = 12 * years
+    brought = 0.02 * peak * (1.1 + np.cos(np.arange(count) * np.pi / 6))
+    return YearState(days, lines, BANDS, brought, brought[::-1] * 0.9, 0, day)
+
+
+def traces(view, shift=0.0):
+    """Six weeks of an invented logger."""
+    days = np.arange(0, 42, 1 / 24)
+    daily = np.sin(2 * np.pi * days)
+    if view == "readings":
+        upper = (Trace("room", days, 21 + 0.5 * daily), Trace("cavity", days, 2 + shift + 6 * daily + 0.1 * days),
+                 Trace("outdoors", days, -3 + 5 * daily + 0.1 * days))  # fmt: skip
+        lower = tuple(Trace(t.name, days, 0.5 + 0.2 * k + 0.05 * daily) for k, t in enumerate(upper))
+        return TracesState(view, upper, lower, "January 10")
+    if view == "vapor":
+        upper = tuple(
+            Trace(n, days, p + shift + 60 * daily) for n, p in (("room", 1000), ("cavity", 420), ("outdoors", 350))
+        )
+        return TracesState(view, upper, (), "January 10")
+    upper = (
+        Trace("measured", days, 14 + shift + 0.05 * days + 0.2 * daily),
+        Trace("modeled", days, 13.5 + 0.06 * days),
+    )
+    return TracesState(view, upper)
+
+
+def inside(now, cold=-17.8, humidity=0.5):
+    """The film from the room face to half way through the insulation."""
+    share = np.linspace(0, 0.5, 60)
+    temperature = 21.1 - share * (21.1 - cold)
+    damp = np.minimum(humidity * air.saturation_vapor_pressure(21.1) / air.saturation_vapor_pressure(temperature), 1)
+    made = building.VariableMembrane((0.3, 0.8), (SI(0.5, "perm"), SI(13, "perm")))
+    return InsideState(share, temperature, damp, made.at_mean(0.6 * damp), now)
+
+
 def cases():
     """Name -> (class, states); the first two states differ."""
     dry, wet, many = profile_state(roof(outer=50)), profile_state(roof(3), DAMP), profile_state(crowded())
@@ -165,6 +259,29 @@ def cases():
         "map": (BalanceMap, (balance(1, 1.5), balance(0.1, 50), balance(5, 20, outdoor=ARCTIC))),
         "film": (Film, (film(0.41, 0.14), film(0.75, 0.86), film(0.2, 0.1))),
         "film without months": (Film, (film(0.41, 0.14, False), film(0.75, 0.86, False))),
+        "sandwich": (
+            Sandwich,
+            (
+                SandwichState((0.75, 0.6, 0.25), (0.75, 0.4, 0.25), SI(1.54, "perm"), SI(0.83, "perm")),
+                SandwichState((0.5, 0.2, 0), (0.5, 0.1, 0), SI(0.67, "perm"), SI(0.40, "perm")),
+            ),
+        ),
+        "buckets": (Buckets, (buckets(5.96), buckets(0.2), buckets(50, 800.0, 9.0, 1.0))),
+        "channel": (Channel, (channel(0.038, 0.1), channel(0.1, -0.4, 6), channel(0.0127, 0.05, None, 0.2))),
+        "night": (Night, (night(9, 0.21), night(1, 0.0), night(14, 0.9))),
+        "months": (Months, (months(0.12), months(0.9, 0.6, 0.5), months(0.0))),
+        "year": (Year, (year(24.0, 120.0), year(33.0, 200.0), year(18.0), year(30.0, 700.0, 3, 3))),
+        "readings": (Traces, (traces("readings"), traces("readings", 3.0))),
+        "vapor traces": (Traces, (traces("vapor"), traces("vapor", 200.0))),
+        "model traces": (Traces, (traces("model"), traces("model", 2.0))),
+        "inside": (Inside, (inside(0.11), inside(0.33), inside(0.41, 5.0, 0.4))),
+        "compare": (
+            Compare,
+            (
+                CompareState(("foam-free vault", "foam above the deck"), (year(22), year(16))),
+                CompareState(("foam-free vault", "foam above the deck"), (year(30), year(16))),
+            ),
+        ),
         "reversal": (Reversal, (july(0.06, COOL, HOT), july(3, COOL, HOT), july(1, ROOM, COLD))),
     }
 

@@ -80,7 +80,9 @@ def test_alt_says_what_it_shows_now(name):
         picture = kind(system)
         assert picture.alt(one) != picture.alt(other)
         assert picture.alt(one).endswith(".")
-    assert kind("us").alt(one) != kind("si").alt(one)
+    # A moisture content by mass is the same number in both systems.
+    same = name in ("model traces", "compare")
+    assert (kind("us").alt(one) == kind("si").alt(one)) is same
 
 
 @pytest.mark.parametrize("name", NAMES)

@@ -133,21 +133,22 @@ def draw(picture, what, left, right, bottom, top):
     left, right, bottom, top : float
         The box [px].
     """
+    # Below all axes, so that a graph may stand on layers.
     figure, thick = picture.figure, picture.type.thick
     if what == "membrane":
         strokes = [np.array([(left, bottom), (left, top)])]
         figure.add_artist(
-            LineCollection(strokes, colors=style.INK, linewidths=2.6 * thick, transform=picture.px, zorder=1.5)
+            LineCollection(strokes, colors=style.INK, linewidths=2.6 * thick, transform=picture.px, zorder=-1)
         )
         return
     strokes = pattern(what, left, right, bottom, top, picture.line)
     figure.add_artist(
-        LineCollection(strokes, colors=picture.pencil, linewidths=0.9 * thick, transform=picture.px, zorder=1)
+        LineCollection(strokes, colors=picture.pencil, linewidths=0.9 * thick, transform=picture.px, zorder=-3)
     )
     edge = "none" if what in ("air", "vent") else style.INK
     figure.add_artist(
         Rectangle(
             (left, bottom), right - left, top - bottom,
-            facecolor="none", edgecolor=edge, linewidth=0.9 * thick, transform=picture.px, zorder=1.2,
+            facecolor="none", edgecolor=edge, linewidth=0.9 * thick, transform=picture.px, zorder=-2,
         )
     )  # fmt: skip

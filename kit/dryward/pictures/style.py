@@ -60,7 +60,7 @@ class Look:
 #: One look per quantity, for all pictures.
 LOOKS = {
     "temperature": Look("temperature", "#d55e00", "-", 2.4, gray="#606060"),
-    "vapor pressure": Look("vapor pressure", "#0072b2", "-", 2.6, gray="#000000"),
+    "vapor pressure": Look("vapor pressure", "#0072b2", "-", 2.6, gray="#101010"),
     "saturation": Look("most it can hold", "#000000", (0, (5, 2.2)), 1.8, gray="#000000"),
     "relative humidity": Look("relative humidity", "#832db6", (0, (7, 1.6)), 2.2, gray="#404040"),
     "dew point": Look("dew point", "#cc79a7", (0, (3.4, 1.3, 1, 1.3)), 2.6, gray="#707070"),
@@ -74,6 +74,7 @@ LOOKS = {
     "permeance": Look("permeance", "#656364", "-", 2.4, gray="#505050"),
     "outdoor air": Look("outdoor air", "#3f90da", (0, (3, 1.5)), 2.2, gray="#808080"),
     "room air": Look("room air", "#e42536", (0, (8, 2)), 2.2, gray="#404040"),
+    "cavity air": Look("cavity air", "#000000", "-", 2.0, gray="#000000"),
     "here": Look("you are here", "#000000", "-", 1.6, "", "P", gray="#000000", shape="mark"),
 }
 

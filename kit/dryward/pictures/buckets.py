@@ -1,0 +1,151 @@
+"""Two buckets on one scale: what a hole brings in a winter, and what goes through the ceiling."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from matplotlib.lines import Line2D
+from matplotlib.patches import Polygon
+
+from dryward.pictures import style
+from dryward.pictures.live import LivePicture, arrow, ceiling, sentences
+
+#: Full buckets [kg].
+_FULL = (1.0, 3.0, 10.0, 30.0, 100.0, 300.0, 1000.0, 3000.0, 10000.0)
+#: Widest pressure of the house [Pa].
+_WIDEST = 12.0
+
+
+@dataclass(frozen=True)
+class BucketsState:
+    """Water of one season by two ways, and the pressure that drives the air.
+
+    Attributes
+    ----------
+    by_air, by_vapor : float
+        [kg].
+    inner : array
+        Permeances of the inner layer, rising [kg/(s m2 Pa)].
+    through : array
+        Water by vapor at each [kg].
+    inner_now : float
+        [kg/(s m2 Pa)].
+    top, bottom : float
+        Pressure indoors above outdoors at the ceiling and at the floor [Pa].
+    """
+
+    by_air: float
+    by_vapor: float
+    inner: object
+    through: object
+    inner_now: float
+    top: float = 0.0
+    bottom: float = 0.0
+
+
+class Buckets(LivePicture):
+    """Buckets, kilograms over permeance, and the house with its pressure triangle."""
+
+    size = (860, 400)
+    projector_size = (1340, 640)
+
+    def signature(self, state):
+        return ceiling(max(state.by_air, state.by_vapor), _FULL), (float(state.inner[0]), float(state.inner[-1]))
+
+    def draw_static(self, state):
+        full = self.signature(state)[0]
+        self.full = full
+        one, two, three = self.columns(0.27, 0.44, 0.29, gap=1.4)
+        self._buckets(one, full)
+        self._graph(two, state, full)
+        self._house(three)
+
+    def _buckets(self, box, full):
+        left, bottom, right, top = self.title(box, f"full: {self.show(full, 'mass', 0)}")
+        floor, roof = bottom + 1.5 * self.line, top - 0.5 * self.line
+        wide = (right - left) / 2
+        self.pails = []
+        for place, (words, quantity, hatch) in enumerate((("air", "air flow", "///"), ("vapor", "vapor pressure", ""))):
+            a, b = left + place * wide + 0.08 * wide, left + (place + 1) * wide - 0.08 * wide
+            taper = 0.12 * (b - a)
+            water = Polygon(np.zeros((4, 2)), closed=True, facecolor=self.color(quantity), hatch=hatch,
+                            edgecolor=self.background, linewidth=0)  # fmt: skip
+            self.put(water)
+            wall = Line2D([a, a + taper, b - taper, b], [roof, floor, floor, roof], color=style.INK,
+                          linewidth=2.4 * self.type.thick)  # fmt: skip
+            self.put(wall)
+            self.pails.append((self.moving(water), a, b, taper, floor, roof))
+            self.moving(wall)
+            self.words((a + b) / 2, bottom + 0.3 * self.line, f"by {words}", small=True, ha="center")
+
+    def _graph(self, box, state, full):
+        foot = self.key([("air flow", "by air, this hole"), ("vapor pressure", "by vapor")], box[0], box[3], box[2])
+        self.ax = ax = self.graph(
+            (box[0], box[1], box[2], foot - 2),
+            f"inner layer, {self.symbol('permeance')}", f"{self.symbol('mass')} in the season",
+        )  # fmt: skip
+        low, high = (float(self.shown(p, "permeance")) for p in (state.inner[0], state.inner[-1]))
+        self.logarithmic(ax.xaxis, low, high)
+        ax.set_ylim(0, self.shown(full, "mass"))
+        self.through = self.moving(ax.plot([], [], **self.stroke("vapor pressure"))[0])
+        self.level = self.moving(ax.plot([], [], **self.stroke("air flow", linestyle=(0, (6, 2))))[0])
+        self.here = self.dot(ax, "here", style.look("here").marker, 1.3)
+
+    def _house(self, box):
+        left, bottom, right, top = self.title(box, "push on the house")
+        foot = self.key([("air flow", "long = hard push", "arrow")], left, bottom + self.line, right)
+        floor, eave = foot + 1.6 * self.line, top - 2.2 * self.line
+        a, b = left + 0.08 * (right - left), left + 0.52 * (right - left)
+        outline = [(a, floor), (b, floor), (b, eave), ((a + b) / 2, top - 4), (a, eave)]
+        house = Polygon(outline, closed=True, facecolor="none", edgecolor=style.INK, linewidth=2.2 * self.type.thick)
+        self.put(house)
+        self.wall, self.reach, self.floor, self.eave = b, right - b - 4, floor, eave
+        shape = {"facecolor": self.color("air flow"), "edgecolor": self.background}
+        self.push = [self.moving(self.put(Polygon(np.zeros((3, 2)), closed=True, **shape))) for _ in range(8)]
+        zero = Line2D([], [], **self.stroke("limit", linewidth=1.4 * self.type.thick))
+        self.neutral = self.moving(self.put(zero))
+
+    def draw_moving(self, state):
+        for (water, a, b, taper, floor, roof), kg in zip(self.pails, (state.by_air, state.by_vapor), strict=True):
+            share = min(max(kg / self.full, 0.0), 1.0)
+            y, shift = floor + share * (roof - floor), taper * (1 - share)
+            water.set_xy([(a + taper, floor), (b - taper, floor), (b - shift, y), (a + shift, y)])
+        x = self.shown(np.asarray(state.inner), "permeance")
+        self.through.set_data(x, self.shown(np.asarray(state.through), "mass"))
+        self.level.set_data([x[0], x[-1]], [self.shown(state.by_air, "mass")] * 2)
+        self.here.set_data([self.shown(state.inner_now, "permeance")], [self.shown(state.by_vapor, "mass")])
+        count = len(self.push)
+        for place, shape in enumerate(self.push):
+            share = (place + 0.5) / count
+            pressure = state.bottom + share * (state.top - state.bottom)
+            long = self.reach * min(abs(pressure) / _WIDEST, 1.0)
+            shape.set_visible(long > 2)
+            y = self.floor + share * (self.eave - self.floor)
+            start, end = (
+                (self.wall + 3, self.wall + 3 + long) if pressure > 0 else (self.wall + 3 + long, self.wall + 3)
+            )
+            shape.set_xy(arrow(start, y, end, 0.28 * self.line, 0.7 * self.line))
+        # Where no air is pushed: the neutral level.
+        span = state.top - state.bottom
+        share = -state.bottom / span if span else -1.0
+        self.neutral.set_visible(0 < share < 1)
+        y = self.floor + share * (self.eave - self.floor)
+        self.neutral.set_data([self.wall - 0.4 * self.reach, self.wall + 0.5 * self.reach], [y, y])
+
+    def alt(self, state):
+        air, vapor = self.show(state.by_air, "mass"), self.show(state.by_vapor, "mass")
+        times = state.by_air / state.by_vapor if state.by_vapor > 0 else np.inf
+        ratio = f"Air brings {times:.3g} times as much." if np.isfinite(times) else "Vapor brings nothing."
+        push = ""
+        if state.top or state.bottom:
+            push = (
+                f"The house pushes air out at the ceiling with {state.top:.1f} Pa; "
+                f"at the floor it is {state.bottom:.1f} Pa."
+            )
+        return sentences(
+            f"Two buckets on one scale. In the season the hole brings {air} by moving air "
+            f"and the ceiling {vapor} by vapor.",
+            ratio,
+            f"The graph shows water over the permeance of the inner layer; you are at "
+            f"{self.show(state.inner_now, 'permeance')}.",
+            push,
+        )

@@ -1,0 +1,144 @@
+"""A vent space: how full its air gets on the way up, and what it can carry month by month."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from matplotlib.lines import Line2D
+from matplotlib.patches import Polygon, Rectangle
+
+from dryward import units
+from dryward.pictures import style
+from dryward.pictures.film import MONTHS
+from dryward.pictures.live import LivePicture, arrow, ceiling, sentences
+
+#: Tops of the drying axis [kg/(s m2)].
+_MOST = tuple(g * 1e-3 / 86400 for g in (50, 100, 200, 400, 800, 1600, 5000))
+#: The widest gap that is drawn [m], and the fastest air [m/s].
+_WIDE, _FAST = 0.10, 0.5
+
+
+@dataclass(frozen=True)
+class ChannelState:
+    """Air on its way from eave to ridge, and twelve months.
+
+    Attributes
+    ----------
+    along : array
+        Distance from the eave [m].
+    humidity : array
+        Relative humidity of the air there [-].
+    gap : float
+        [m].
+    speed : float
+        [m/s]; negative when it runs down.
+    power : tuple of 12
+        What the space can carry away [kg/(s m2)].
+    diffusion, leak : tuple of 12
+        What arrives by vapor and by air [kg/(s m2)].
+    month : int or None
+    """
+
+    along: object
+    humidity: object
+    gap: float
+    speed: float
+    power: tuple
+    diffusion: tuple
+    leak: tuple
+    month: int | None = None
+
+
+class Channel(LivePicture):
+    """The channel over the humidity along it; months with power and loads."""
+
+    size = (860, 400)
+    projector_size = (1320, 640)
+
+    @property
+    def long(self):
+        """Lengths of a roof are told in feet, not in inches."""
+        return "ft" if self.unit_system == "us" else "m"
+
+    def signature(self, state):
+        most = ceiling(max(*state.power, *state.diffusion, *state.leak), _MOST)
+        return most, round(float(state.along[-1]), 3)
+
+    def draw_static(self, state):
+        left, right = self.columns(0.44, 0.56)
+        self._channel(left, state)
+        self._months(right, self.signature(state)[0])
+
+    def _channel(self, box, state):
+        left, bottom, right, top = box
+        strip = top - 3.6 * self.line
+        self.ax = ax = self.graph(
+            (left, bottom, right, strip), f"distance from the eave, {self.long}", "RH of the moving air, %"
+        )
+        ax.set_ylim(0, 105)
+        far = units.from_si(float(state.along[-1]), self.long)
+        ax.set_xlim(0, far)
+        ax.axhline(100, **self.stroke("saturation"))
+        color = self.color("relative humidity")
+        self.fill = self.moving(ax.add_patch(Polygon(np.zeros((3, 2)), closed=True, facecolor=color, alpha=0.25)))
+        self.curve = self.moving(ax.plot([], [], **self.stroke("relative humidity"))[0])
+        place = ax.get_position()
+        self.a, self.b = self.width * place.x0, self.width * place.x1
+        self.strip = (strip + 0.9 * self.line, top - 1.2 * self.line)
+        self.words(self.a, top - 0.95 * self.line, "eave", small=True, color=self.quiet)
+        self.words(self.b, top - 0.95 * self.line, "ridge", small=True, color=self.quiet, ha="right")
+        wall = {"color": style.INK, "linewidth": 2.2 * self.type.thick, "solid_capstyle": "butt"}
+        self.put(Line2D([self.a, self.b], [self.strip[0]] * 2, **wall))
+        self.lid = self.moving(self.put(Line2D([], [], **wall)))
+        shape = {"closed": True, "facecolor": self.color("air flow"), "edgecolor": "none"}
+        self.air = [self.moving(self.put(Polygon(np.zeros((3, 2)), **shape))) for _ in range(4)]
+
+    def _months(self, box, most):
+        entries = [("drying", "can carry", "arrow"), ("air flow", "brought by air"), ("vapor pressure", "by vapor")]
+        foot = self.key(entries, box[0], box[3], box[2])
+        ax = self.graph((box[0], box[1], box[2], foot - 2), "month", self.symbol("vapor flux"), "y")
+        ax.set_xlim(-0.7, 11.7)
+        ax.set_xticks(range(12), MONTHS)
+        ax.set_ylim(0, self.shown(most, "vapor flux"))
+        color = self.color("drying")
+        bars = [Rectangle((m - 0.38, 0), 0.76, 0, facecolor=color, edgecolor=style.INK, linewidth=0) for m in range(12)]
+        self.bars = [self.moving(ax.add_patch(bar)) for bar in bars]
+        self.lines = [
+            self.moving(ax.plot([], [], marker=mark, markersize=0.55 * self.type.words, **self.stroke(quantity))[0])
+            for quantity, mark in (("air flow", "s"), ("vapor pressure", "o"))
+        ]
+
+    def draw_moving(self, state):
+        x, y = units.from_si(np.asarray(state.along), self.long), 100 * np.asarray(state.humidity)
+        self.curve.set_data(x, y)
+        self.fill.set_xy(np.concatenate([[(x[0], 0)], np.column_stack([x, y]), [(x[-1], 0)]]))
+        floor, roof = self.strip
+        high = floor + max((roof - floor) * min(state.gap / _WIDE, 1.0), 4)
+        self.lid.set_data([self.a, self.b], [high, high])
+        pitch = (self.b - self.a) / len(self.air)
+        long = 0.85 * pitch * min(abs(state.speed) / _FAST, 1.0)
+        for place, shape in enumerate(self.air):
+            middle = self.a + (place + 0.5) * pitch
+            way = 1 if state.speed >= 0 else -1
+            shape.set_visible(long > 2)
+            thick = min(0.45 * (high - floor), 0.5 * self.line)
+            ends = (middle - way * max(long, 10) / 2, middle + way * max(long, 10) / 2)
+            shape.set_xy(arrow(ends[0], (floor + high) / 2, ends[1], thick, 1.7 * thick))
+        for place, (bar, power) in enumerate(zip(self.bars, state.power, strict=True)):
+            # Where the air brings water instead of taking it, the bar has no height.
+            bar.set_height(max(self.shown(power, "vapor flux"), 0.0))
+            bar.set_linewidth(2.2 * self.type.thick if place == state.month else 0)
+        for line, load in zip(self.lines, (state.leak, state.diffusion), strict=True):
+            line.set_data(range(12), self.shown(np.asarray(load), "vapor flux"))
+
+    def alt(self, state):
+        start, end = (self.show(float(np.asarray(state.humidity)[k]), "relative humidity") for k in (0, -1))
+        loads = np.asarray(state.diffusion) + np.asarray(state.leak)
+        short = int((np.asarray(state.power) < loads).sum())
+        way = "up" if state.speed >= 0 else "down"
+        return sentences(
+            f"Air moves {way} a gap of {self.show(state.gap, 'length')} with {self.show(abs(state.speed), 'speed')}; "
+            f"its relative humidity goes from {start} at the eave to {end} at the ridge.",
+            f"In {short} of 12 months more water arrives than the gap can carry; "
+            f"the least it can carry is {self.show(min(state.power), 'vapor flux')}, "
+            f"the most that arrives {self.show(float(loads.max()), 'vapor flux')}.",
+        )

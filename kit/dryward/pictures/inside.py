@@ -1,0 +1,100 @@
+"""How much of the insulation lies inside the film: its temperature, and how far it opens."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from dryward.pictures import style
+from dryward.pictures.film import _HIGH, _LOW
+from dryward.pictures.live import LivePicture, sentences
+
+
+@dataclass(frozen=True)
+class InsideState:
+    """The film at every share of R inside it, and where you are.
+
+    Attributes
+    ----------
+    share : array
+        Of the thermal resistance inside the film [-], rising.
+    temperature : array
+        Of the film [degC].
+    humidity : array
+        Relative humidity on its room side [-].
+    permeance : array
+        Of the film [kg/(s m2 Pa)].
+    now : float
+        The share now [-].
+    """
+
+    share: object
+    temperature: object
+    humidity: object
+    permeance: object
+    now: float
+
+
+class Inside(LivePicture):
+    """Three small graphs over the share of R inside, with one moving dot each."""
+
+    size = (860, 400)
+    projector_size = (1360, 640)
+
+    def signature(self, state):
+        low, high = float(np.min(state.temperature)), float(np.max(state.temperature))
+        step, zero = (10 / 1.8, -160 / 9) if self.unit_system == "us" else (5.0, 0.0)
+        return (
+            np.floor((low - zero) / step) * step + zero,
+            np.ceil((high - zero) / step) * step + zero,
+            float(state.share[-1]),
+        )
+
+    def draw_static(self, state):
+        low, high, far = self.signature(state)
+        boxes = self.columns(1, 1, 1, gap=1.4)
+        wide = boxes[-1][2] - boxes[0][0]
+        x, y = boxes[0][0] + wide / 2, boxes[0][1] + 0.3 * self.line
+        self.words(x, y, "share of the R that lies inside the film, %", ha="center")
+        labels = (f"film, {self.symbol('temperature')}", "RH on its room side, %", f"film, {self.symbol('permeance')}")
+        quantities = ("temperature", "relative humidity", "permeance")
+        self.graphs = []
+        for (left, bottom, right, top), label, quantity in zip(boxes, labels, quantities, strict=True):
+            ax = self.graph((left, bottom + 1.2 * self.line, right, top), "", label)
+            ax.set_xlim(0, 100 * far)
+            line = self.moving(ax.plot([], [], **self.stroke(quantity))[0])
+            cursor = self.stroke("here", linestyle=(0, (2, 2)), linewidth=1.3 * self.type.thick)
+            cursor = self.moving(ax.plot([], [], **cursor)[0])
+            self.graphs.append((ax, line, cursor, self.dot(ax, "here", style.look("here").marker, 1.3)))
+        self.graphs[0][0].set_ylim(*(self.shown(t, "temperature") for t in (low, high)))
+        self.graphs[1][0].set_ylim(0, 100)
+        permeances = [float(self.shown(p, "permeance")) for p in (_LOW, _HIGH)]
+        self.logarithmic(self.graphs[2][0].yaxis, *permeances)
+
+    def draw_moving(self, state):
+        x = 100 * np.asarray(state.share, dtype=float)
+        values = (
+            self.shown(np.asarray(state.temperature, dtype=float), "temperature"),
+            100 * np.asarray(state.humidity, dtype=float),
+            self.shown(np.asarray(state.permeance, dtype=float), "permeance"),
+        )
+        for (ax, line, cursor, here), y in zip(self.graphs, values, strict=True):
+            line.set_data(x, y)
+            now = float(np.interp(100 * state.now, x, y))
+            here.set_data([100 * state.now], [now])
+            cursor.set_data([100 * state.now] * 2, [ax.get_ylim()[0], now])
+
+    def alt(self, state):
+        share = np.asarray(state.share, dtype=float)
+        warm, damp, open_ = (
+            self.show(float(np.interp(state.now, share, np.asarray(v, dtype=float))), quantity)
+            for v, quantity in (
+                (state.temperature, "temperature"),
+                (state.humidity, "relative humidity"),
+                (state.permeance, "permeance"),
+            )
+        )
+        return sentences(
+            "Three graphs over the share of the insulation that lies inside the film: its temperature, the relative "
+            "humidity on its room side, and its permeance.",
+            f"With {100 * state.now:.0f} % inside, the film is at {warm}, sees {damp} and has {open_}.",
+        )

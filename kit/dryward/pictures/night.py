@@ -1,0 +1,118 @@
+"""A clear night: the covering cools below the air, and below its dew point."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from matplotlib.patches import Polygon, Rectangle
+
+from dryward.pictures import style
+from dryward.pictures.live import LivePicture, ceiling, sentences
+
+#: Tops of the bar of frost [kg/m2].
+_MOST = (0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0)
+
+
+@dataclass(frozen=True)
+class NightState:
+    """One night.
+
+    Attributes
+    ----------
+    hours : array
+        Since sunset [h], rising.
+    covering, air, dew_point : array
+        [degC]; the dew point is a frost point below 0 degC.
+    frost : float
+        Water on the underside at the end of the night [kg/m2].
+    """
+
+    hours: object
+    covering: object
+    air: object
+    dew_point: object
+    frost: float
+
+
+def from_night(night):
+    """The state of a night that `physics` has worked out.
+
+    Parameters
+    ----------
+    night : Night
+        Of `physics.night`.
+
+    Returns
+    -------
+    NightState
+    """
+    return NightState(
+        night.hour, night.underside_temperature, night.air_temperature, night.frost_point, float(night.frost[-1])
+    )
+
+
+class Night(LivePicture):
+    """Three temperatures through a night, and a bar of frost."""
+
+    size = (860, 400)
+    projector_size = (1280, 620)
+
+    def _limits(self, state):
+        every = np.concatenate([np.asarray(s, dtype=float) for s in (state.covering, state.air, state.dew_point)])
+        step, zero = (10 / 1.8, -160 / 9) if self.unit_system == "us" else (5.0, 0.0)
+        low = np.floor((every.min() - zero) / step) * step + zero
+        high = np.ceil((every.max() - zero) / step + 0.01) * step + zero
+        return float(low), float(high)
+
+    def signature(self, state):
+        return self._limits(state), ceiling(state.frost, _MOST), (float(state.hours[0]), float(state.hours[-1]))
+
+    def draw_static(self, state):
+        limits, most, (start, end) = self.signature(state)
+        left, right = self.columns(0.78, 0.22)
+        entries = [("outdoor air", None), ("temperature", "covering"), ("dew point", "dew or frost point"),
+                   ("frost", "covering is colder")]  # fmt: skip
+        foot = self.key(entries, left[0], left[3], left[2])
+        self.ax = ax = self.graph(
+            (left[0], left[1], left[2], foot - 2), "hours after sunset", f"temperature, {self.symbol('temperature')}"
+        )
+        ax.set_xlim(start, end)
+        ax.set_ylim(*(self.shown(t, "temperature") for t in limits))
+        band = {"closed": True, "facecolor": "none", "edgecolor": self.color("frost"), "linewidth": 0,
+                "hatch": style.look("frost").hatch}  # fmt: skip
+        self.band = self.moving(ax.add_patch(Polygon(np.zeros((3, 2)), **band)))
+        self.lines = [
+            self.moving(ax.plot([], [], **self.stroke(q))[0]) for q in ("outdoor air", "dew point", "temperature")
+        ]  # fmt: skip
+        bar = self.graph(right, "frost", self.symbol("area density"), "y")
+        bar.set_xlim(0, 1)
+        bar.set_xticks([])
+        bar.set_ylim(0, self.shown(most, "area density"))
+        color = self.color("frost")
+        self.frost = self.moving(bar.add_patch(Rectangle((0.2, 0), 0.6, 0, facecolor=self.background, edgecolor=color,
+                                                         hatch=style.look("frost").hatch, linewidth=1.6)))  # fmt: skip
+
+    def draw_moving(self, state):
+        x = np.asarray(state.hours, dtype=float)
+        covering, air, dew = (
+            self.shown(np.asarray(s, dtype=float), "temperature") for s in (state.covering, state.air, state.dew_point)
+        )  # fmt: skip
+        for line, y in zip(self.lines, (air, dew, covering), strict=True):
+            line.set_data(x, y)
+        below = np.minimum(covering, dew)
+        self.band.set_xy(np.concatenate([np.column_stack([x, dew]), np.column_stack([x, below])[::-1]]))
+        self.band.set_visible(bool((covering < dew).any()))
+        self.frost.set_height(self.shown(state.frost, "area density"))
+
+    def alt(self, state):
+        covering, air, dew = (np.asarray(s, dtype=float) for s in (state.covering, state.air, state.dew_point))
+        coldest = int(np.argmin(covering))
+        hours = np.asarray(state.hours, dtype=float)
+        below = float(np.trapezoid((covering < dew).astype(float), hours))
+        wet = f"For about {below:.0f} hours it is below the dew or frost point" if below > 0.5 else (
+            "It never falls below the dew or frost point")  # fmt: skip
+        return sentences(
+            f"A night, {hours[-1] - hours[0]:.0f} hours long. The covering is coldest {hours[coldest]:.0f} hours after "
+            f"sunset with {self.show(covering[coldest], 'temperature')}; "
+            f"the air is then {self.show(air[coldest], 'temperature')}.",
+            f"{wet}; {self.show(state.frost, 'area density')} of water settle.",
+        )

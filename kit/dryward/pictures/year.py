@@ -1,0 +1,232 @@
+"""A year (or three) of wood moisture, day by day, with what comes in and goes out each month."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from matplotlib.patches import Rectangle
+
+from dryward.pictures import style
+from dryward.pictures.film import MONTHS
+from dryward.pictures.live import LivePicture, ceiling, sentences, thinned
+
+#: Tops of the moisture axis [%], and of the monthly bars [kg/m2].
+_TOPS = (24, 32, 40, 60, 100, 200)
+_MOST = (0.02, 0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 30.0)
+#: Lines of the planes: the first is the one that counts.
+DASHES = ("-", (0, (5, 1.8)), (0, (1.2, 1.3)))
+
+
+@dataclass(frozen=True)
+class YearState:
+    """Wood moisture over time, and twelve months a year of water in and out.
+
+    Attributes
+    ----------
+    days : array
+        Since the start [days], rising.
+    planes : ((name, moisture [mass %]), ...)
+        One to three; the first is the one that counts.
+    bands : ((moisture [mass %], words), ...)
+        Lines to judge by, rising.
+    brought, carried : array
+        Water in and out in each month from the start, both positive [kg/m2].
+    first_month : int
+        Month of the start, 0 to 11.
+    day : float or None
+        Where the cursor stands; the whole time when None.
+    temperature : array or None
+        Of the plane that counts [degC].
+    """
+
+    days: object
+    planes: tuple
+    bands: tuple = ()
+    brought: object = ()
+    carried: object = ()
+    first_month: int = 0
+    day: float | None = None
+    temperature: object = None
+
+
+class MoistureGraph:
+    """Moisture lines, bands and a cursor on the axes of a picture."""
+
+    def __init__(self, picture, ax, state, top):
+        self.picture, self.ax = picture, ax
+        p, far = picture, float(np.asarray(state.days)[-1])
+        ax.set_xlim(0, far)
+        ax.set_ylim(0, top)
+        month_ticks(p, ax, far, state.first_month)
+        scale = p.height * ax.get_position().height / top
+        named = np.inf
+        for number, (limit, words) in reversed(list(enumerate(state.bands))):
+            ax.axhline(limit, **p.stroke("limit", linewidth=(1.2 + 0.5 * number) * p.type.thick))
+            # Words stand right of the graph, where no line crosses them; none where two lines are too close.
+            if (named - limit) * scale > p.line:
+                ax.annotate(
+                    _told(limit, words), (1, limit), (5, 0), xycoords=ax.get_yaxis_transform(),
+                    textcoords="offset points", va="center_baseline", fontproperties=p.font(small=True), color=style.INK,
+                )  # fmt: skip
+                named = limit
+        self.faint = [
+            p.moving(ax.plot([], [], color=p.pencil, linestyle=dash, linewidth=1.2 * p.type.thick)[0])
+            for _, dash in zip(state.planes, DASHES, strict=False)
+        ]
+        keys = [p.stroke("moisture content", linestyle=dash) for _, dash in zip(state.planes, DASHES, strict=False)]
+        self.bold = [p.moving(ax.plot([], [], **key)[0]) for key in keys]
+        cursor = p.stroke("here", linewidth=1.4 * p.type.thick)
+        self.cursor = p.moving(ax.plot([], [], **cursor)[0])
+        self.dots = p.dot(ax, "moisture content", "o", 0.8)
+
+    def moving(self, state):
+        """Put the state into the lines."""
+        days = np.asarray(state.days, dtype=float)
+        columns = max(int(self.picture.width * self.ax.get_position().width), 50)
+        day = days[-1] if state.day is None else min(max(state.day, days[0]), days[-1])
+        now = []
+        for faint, bold, (_, moisture) in zip(self.faint, self.bold, state.planes, strict=True):
+            moisture = np.asarray(moisture, dtype=float)
+            x, y = thinned(days, moisture, columns)
+            faint.set_data(x, y)
+            seen = x <= day
+            now.append(float(np.interp(day, days, moisture)))
+            bold.set_data([*x[seen], day], [*y[seen], now[-1]])
+        for line in (*self.faint, self.cursor, self.dots):
+            line.set_visible(state.day is not None)
+        self.cursor.set_data([day, day], self.ax.get_ylim())
+        self.dots.set_data([day] * len(now), now)
+
+
+def _told(limit, words):
+    return f"{limit:g} % {words}".strip()
+
+
+def band_room(picture, bands):
+    """Room right of a graph for the words of its bands [px]."""
+    return 8 + max([0.0, *(picture.extent(_told(*band), small=True) for band in bands)])
+
+
+def month_ticks(picture, ax, far, first_month):
+    """Letters of months under a time axis in days; years where months are too many."""
+    starts = np.arange(0, far - 1, 365.25 / 12)
+    if len(starts) <= 14:
+        middles = starts + 365.25 / 24
+        ax.set_xticks(middles, [MONTHS[(first_month + k) % 12] for k in range(len(starts))])
+        ax.tick_params(axis="x", length=0)
+        return
+    years = np.arange(0, far - 1, 365.25)
+    ax.set_xticks(years + 365.25 / 2, [f"year {k + 1}" for k in range(len(years))])
+    ax.tick_params(axis="x", length=0)
+    for start in years[1:]:
+        ax.axvline(start, color=picture.pencil, linewidth=0.9 * picture.type.thick, zorder=0.5)
+
+
+def top_of(state):
+    """Top of the moisture axis [%]."""
+    highest = max(float(np.max(m)) for _, m in state.planes)
+    return ceiling(max(highest, *(1.12 * limit for limit, _ in state.bands), 20), _TOPS)
+
+
+class Year(LivePicture):
+    """Moisture of the planes over the months, over bars of water in and out."""
+
+    size = (860, 420)
+    projector_size = (1340, 680)
+
+    def signature(self, state):
+        bars = ceiling(max([0.0, *map(float, state.brought), *map(float, state.carried)]), _MOST)
+        names = tuple(name for name, _ in state.planes)
+        return top_of(state), bars, names, state.bands, float(np.asarray(state.days)[-1]), state.first_month, len(
+            state.brought)  # fmt: skip
+
+    def draw_static(self, state):
+        top, bars = self.signature(state)[:2]
+        (box,) = self.columns(1)
+        left, bottom, right, head = box
+        right -= band_room(self, state.bands)
+        middle = bottom + 0.36 * (head - bottom) if len(state.brought) else bottom
+        foot = head
+        if len(state.planes) > 1 or state.planes[0][0]:
+            foot = self._names(state, left, head, right)
+        ax = self.graph((left, middle, right, foot - 2), "", "wood moisture, mass %", "y", "00000")
+        self.lines = MoistureGraph(self, ax, state, top)
+        self.bars = []
+        if len(state.brought):
+            self._water((left, bottom, right, middle - 0.2 * self.line), state, bars)
+
+    def _names(self, state, left, top, right):
+        from matplotlib.lines import Line2D
+
+        x, y = left, top - self.line
+        for (name, _), dash in zip(state.planes, DASHES, strict=False):
+            words = self.fitted(name, right - x - 3.2 * self.type.words, small=True)
+            sample = Line2D([x, x + 2.4 * self.type.words], [y + 0.34 * self.line] * 2,
+                            **self.stroke("moisture content", linestyle=dash))  # fmt: skip
+            self.put(sample)
+            self.words(x + 3.0 * self.type.words, y + 0.1 * self.line, words, small=True)
+            x += 4.2 * self.type.words + self.extent(words, small=True)
+        return y
+
+    def _water(self, box, state, most):
+        entries = [("vapor pressure", "water in", "arrow"), ("drying", "water out", "arrow")]
+        left, bottom, right, top = box
+        unit = self.symbol("area density")
+        self.words(left + 2, top - self.line, f"{unit} a month")
+        self.key(entries, left + self.extent(f"{unit} a month") + 2.5 * self.type.words, top, right)
+        ax = self.graph((left, bottom, right, top - self.line), "", "", "y", "00000")
+        far = float(np.asarray(state.days)[-1])
+        ax.set_xlim(0, far)
+        month_ticks(self, ax, far, state.first_month)
+        high = self.shown(most, "area density")
+        ax.set_ylim(-high, high)
+        ax.set_yticks([-high, 0, high], [f"{high:.4g}", "0", f"{high:.4g}"])
+        ax.axhline(0, color=style.INK, linewidth=1.0 * self.type.thick)
+        month = 365.25 / 12
+        for place in range(len(state.brought)):
+            pair = []
+            for quantity, hatch in (("vapor pressure", ""), ("drying", "///")):
+                bar = Rectangle((place * month + 0.12 * month, 0), 0.76 * month, 0, facecolor=self.color(quantity),
+                                hatch=hatch, edgecolor=self.background, linewidth=0)  # fmt: skip
+                pair.append(self.moving(ax.add_patch(bar)))
+            self.bars.append(pair)
+
+    def draw_moving(self, state):
+        self.lines.moving(state)
+        seen = np.inf if state.day is None else state.day
+        for place, (bars, brought, carried) in enumerate(zip(self.bars, state.brought, state.carried, strict=True)):
+            for bar, value, way in zip(bars, (brought, carried), (1, -1), strict=True):
+                bar.set_height(way * self.shown(float(value), "area density"))
+                bar.set_alpha(None if (place + 0.5) * 365.25 / 12 <= seen else 0.3)
+
+    def alt(self, state):
+        days = np.asarray(state.days, dtype=float)
+        name, moisture = state.planes[0][0], np.asarray(state.planes[0][1], dtype=float)
+        peak = int(np.argmax(moisture))
+        month = MONTH_NAMES[(state.first_month + int(days[peak] / (365.25 / 12))) % 12]
+        over = [
+            f"{words or 'the limit'}, {limit:g} %, for {_days_over(days, moisture, limit):.0f} days"
+            for limit, words in state.bands
+            if moisture.max() > limit
+        ]
+        water = ""
+        if len(state.brought):
+            most = self.show(float(np.max(state.brought)), "area density")
+            water = f"The wettest month brings {most}."
+        here = ""
+        if state.day is not None:
+            here = f"On day {state.day:.0f} it is at {np.interp(state.day, days, moisture):.1f} %."
+        return sentences(
+            f"Wood moisture of {name or 'the wood'} over {days[-1]:.0f} days: it starts at {moisture[0]:.1f} %, "
+            f"peaks at {moisture.max():.1f} % in {month} and ends at {moisture[-1]:.1f} %.",
+            f"It is over {'; '.join(over)}." if over else "It stays below every line." if state.bands else "",
+            water,
+            here,
+        )
+
+
+MONTH_NAMES = ("January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
+               "November", "December")  # fmt: skip
+
+
+def _days_over(days, moisture, limit):
+    return float(np.trapezoid((moisture > limit).astype(float), days))
