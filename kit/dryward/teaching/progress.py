@@ -1,0 +1,510 @@
+"""The learner's own file: predictions, answers, settings, and what is due for review.
+
+A JSON file in the learner's folder.  It is a list of small events, each with
+its own mark, so two windows that write at the same time lose nothing: the
+file is the union of what both saw.  It is written whole or not at all.
+"""
+
+import contextlib
+import errno
+import json
+import os
+import uuid
+from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+
+from dryward.checks import BadFile, OutOfRange, UnknownName
+from dryward.teaching import lessons
+
+try:
+    import fcntl
+except ImportError:  # Windows
+    fcntl = None
+    import msvcrt
+
+FILE = "dryward-progress.json"
+FORMAT, VERSION = "dryward progress", 2
+#: Review after these days, counted from the day a lesson was finished.
+REVIEW = (timedelta(days=2), timedelta(days=14))
+#: Settings, what they start from, and what they may be.
+SETTINGS = {
+    "unit_system": ("us", ("us", "si")),
+    "type_size": (16, (12, 40)),
+    "projector": (False, (True, False)),
+    "instructor": (False, (True, False)),
+    "pathway": ("self-study", ("half-day", "eight-week", "self-study")),
+}
+_KINDS = ("prediction", "answer", "setting", "opened", "task")
+
+
+@dataclass(frozen=True)
+class Review:
+    """A lesson that is due for review.
+
+    Attributes
+    ----------
+    lesson : str
+    stage : int
+        1 for two days, 2 for two weeks.
+    due : datetime
+        When it became due.
+    """
+
+    lesson: str
+    stage: int
+    due: datetime
+
+
+class Progress:
+    """What one learner has done.
+
+    Parameters
+    ----------
+    folder : str or Path, optional
+        The learner's folder; otherwise the one the program runs in.
+    now : callable, optional
+        Gives the time; the clock otherwise.
+
+    Notes
+    -----
+    A file that cannot be read is never overwritten: it is moved aside when
+    the next event is kept, and `trouble` says so.
+
+    Examples
+    --------
+    >>> import tempfile
+    >>> with tempfile.TemporaryDirectory() as folder:
+    ...     Progress(folder).predicted("july", "b")
+    ...     Progress(folder).prediction("july")
+    'b'
+    """
+
+    def __init__(self, folder=None, now=None):
+        self.path = Path(folder if folder is not None else Path.cwd()) / FILE
+        self._now = now or (lambda: datetime.now(UTC))
+        self.trouble = ""
+        self._events = {}
+        self._aside = False
+        try:
+            self._events = _read(self.path)
+        except _Newer as newer:
+            self.trouble = str(newer)
+        except BadFile as bad:
+            self.trouble, self._aside = str(bad), True
+
+    # --- keeping -----------------------------------------------------------
+
+    def predicted(self, lesson, key):
+        """Keep a prediction.
+
+        Parameters
+        ----------
+        lesson, key : str
+
+        Raises
+        ------
+        UnknownName
+            For a lesson or a choice that is not there.
+        BadFile
+            When it cannot be written; it is kept in memory until it can.
+        """
+        lessons.lesson(lesson).prediction.choice(key)
+        self._keep("prediction", lesson=lesson, choice=key)
+
+    def answered(self, lesson, question, choice):
+        """Keep an answer to a check.
+
+        Parameters
+        ----------
+        lesson : str
+        question : Question
+        choice : Choice
+
+        Raises
+        ------
+        UnknownName
+            For a lesson that is not there.
+        BadFile
+            When it cannot be written; it is kept in memory until it can.
+        """
+        lessons.lesson(lesson)
+        self._keep(
+            "answer",
+            lesson=lesson,
+            question=question.kind,
+            seed=question.seed,
+            text=choice.text,
+            right=choice.right,
+            belief=choice.belief,
+        )
+
+    def solved(self, lesson, task):
+        """Keep a practical task that was solved.
+
+        Parameters
+        ----------
+        lesson, task : str
+
+        Raises
+        ------
+        UnknownName
+            For a lesson that is not there.
+        BadFile
+            When it cannot be written; it is kept in memory until it can.
+        """
+        lessons.lesson(lesson)
+        self._keep("task", lesson=lesson, task=task)
+
+    def opened(self, lesson):
+        """Keep that a lesson was opened, for resuming.
+
+        Parameters
+        ----------
+        lesson : str
+
+        Raises
+        ------
+        UnknownName
+            For a lesson that is not there.
+        BadFile
+            When it cannot be written; it is kept in memory until it can.
+        """
+        lessons.lesson(lesson)
+        self._keep("opened", lesson=lesson)
+
+    def set(self, name, value):
+        """Keep a setting.
+
+        Parameters
+        ----------
+        name : str
+            A key of `SETTINGS`.
+        value : str, bool or float
+
+        Raises
+        ------
+        UnknownName
+            For a setting that is not there.
+        OutOfRange
+            For a value it cannot have.
+        BadFile
+            When it cannot be written; it is kept in memory until it can.
+        """
+        _checked(name, value)
+        if self.setting(name) != value:
+            self._keep("setting", name=name, value=value)
+
+    # --- asking ------------------------------------------------------------
+
+    def setting(self, name):
+        """A setting as it stands.
+
+        Parameters
+        ----------
+        name : str
+
+        Returns
+        -------
+        str, bool or float
+
+        Raises
+        ------
+        UnknownName
+            For a setting that is not there.
+        """
+        if name not in SETTINGS:
+            raise UnknownName("setting", name, SETTINGS)
+        kept = [each["value"] for each in self.events("setting") if each.get("name") == name]
+        return kept[-1] if kept and _fits(name, kept[-1]) else SETTINGS[name][0]
+
+    def events(self, kind=None, lesson=None):
+        """The events in the order of time.
+
+        Parameters
+        ----------
+        kind, lesson : str, optional
+            Only those.
+
+        Returns
+        -------
+        tuple of dict
+        """
+        found = sorted(self._events.values(), key=lambda each: (each["when"], each["id"]))
+        return tuple(each for each in found if kind in (None, each["kind"]) and lesson in (None, each.get("lesson")))
+
+    def prediction(self, lesson):
+        """Key of the last prediction made in a lesson, or None."""
+        kept = self.events("prediction", lesson)
+        return kept[-1]["choice"] if kept else None
+
+    def finished(self, lesson):
+        """When a lesson was finished: all its checks answered right.
+
+        Parameters
+        ----------
+        lesson : str
+
+        Returns
+        -------
+        datetime or None
+        """
+        right = {}
+        for each in self.events("answer", lesson):
+            if each["right"]:
+                right.setdefault(each["question"], each["when"])
+        return _time(sorted(right.values())[2]) if len(right) >= 3 else None
+
+    def resume(self):
+        """The lesson to go on with, or None when all are finished.
+
+        Returns
+        -------
+        str or None
+            The one opened last if it is not finished, else the first that is not.
+        """
+        last = [each["lesson"] for each in self.events("opened")][-1:]
+        for id in (*last, *lessons.pages()):
+            if id in lessons.pages() and self.finished(id) is None:
+                return id
+        return None
+
+    def reviews(self):
+        """Lessons that are due for review now, the longest due first.
+
+        Returns
+        -------
+        tuple of Review
+        """
+        now, found = self._now(), []
+        for id in lessons.pages():
+            done = self.finished(id)
+            if done is None:
+                continue
+            answers = [_time(each["when"]) for each in self.events("answer", id)]
+            stages = [(stage, done + after) for stage, after in enumerate(REVIEW, 1)]
+            open_ = [(stage, due) for stage, due in stages if due <= now and not any(when >= due for when in answers)]
+            if open_:
+                found.append(Review(id, *open_[-1]))
+        return tuple(sorted(found, key=lambda each: each.due))
+
+    def beliefs(self):
+        """Beliefs behind the wrong answers, the most frequent first.
+
+        Returns
+        -------
+        tuple of (str, int)
+            Id and how often.
+        """
+        count = {}
+        for each in self.events("answer"):
+            if not each["right"] and each.get("belief"):
+                count[each["belief"]] = count.get(each["belief"], 0) + 1
+        return tuple(sorted(count.items(), key=lambda each: (-each[1], each[0])))
+
+    # --- the file ----------------------------------------------------------
+
+    def save(self):
+        """Write the file: what is in it already and what is here, together.
+
+        Raises
+        ------
+        BadFile
+            With one sentence; the old file and what is in memory stay.
+        """
+        try:
+            self.path.parent.mkdir(parents=True, exist_ok=True)
+            with _alone(self.path):
+                self._merge_and_write()
+        except OSError as reason:
+            why = _reason(reason)
+            self.trouble = f"{self.path.name} cannot be written: {why}; your answers are kept while this is open."
+            raise BadFile(self.trouble) from None
+        self.trouble = ""
+
+    def _keep(self, kind, **what):
+        event = {"id": uuid.uuid4().hex, "when": self._now().astimezone(UTC).isoformat(timespec="microseconds")}
+        event |= {"kind": kind, **what}
+        self._events[event["id"]] = event
+        self.save()
+
+    def _merge_and_write(self):
+        try:
+            self._events |= _read(self.path)
+        except _Newer:
+            raise
+        except BadFile:
+            self.path.replace(_free_name(self.path))
+        body = {"format": FORMAT, "version": VERSION, "events": list(self.events())}
+        text = json.dumps(body, indent=1, ensure_ascii=False) + "\n"
+        fresh = self.path.with_name(f".{self.path.name}.{uuid.uuid4().hex[:8]}")
+        try:
+            with fresh.open("w", encoding="utf-8") as file:
+                file.write(text)
+                file.flush()
+                os.fsync(file.fileno())
+            fresh.replace(self.path)
+        finally:
+            fresh.unlink(missing_ok=True)
+
+
+def merged(*progress):
+    """The events of several learners' files, or of one learner's copies, together.
+
+    Parameters
+    ----------
+    *progress : Progress
+
+    Returns
+    -------
+    dict
+        Event by its mark; the order of the arguments does not matter.
+
+    Examples
+    --------
+    >>> merged()
+    {}
+    """
+    found = {}
+    for each in progress:
+        found |= {event["id"]: event for event in each.events()}
+    return dict(sorted(found.items()))
+
+
+class _Newer(BadFile):
+    """A file of a later version."""
+
+
+def _time(text):
+    return datetime.fromisoformat(text)
+
+
+def _fits(name, value):
+    start, allowed = SETTINGS[name]
+    if name == "type_size":
+        number = isinstance(value, (int, float)) and not isinstance(value, bool)
+        return number and allowed[0] <= value <= allowed[1]
+    return type(value) is type(start) and value in allowed
+
+
+def _checked(name, value):
+    if name not in SETTINGS:
+        raise UnknownName("setting", name, SETTINGS)
+    if not _fits(name, value):
+        allowed = SETTINGS[name][1]
+        if name == "type_size":
+            raise OutOfRange(f"Type size is {value}; it must be {allowed[0]} to {allowed[1]} points.")
+        raise OutOfRange(f"The setting {name} is {value!r:.40}; it must be {' or '.join(map(str, allowed))}.")
+
+
+def _read(path):
+    """Events of a file by their marks; none when there is no file."""
+    try:
+        body = json.loads(path.read_text("utf-8"))
+    except FileNotFoundError:
+        return {}
+    except (ValueError, RecursionError):
+        raise BadFile(
+            f"{path.name} cannot be read as a progress file; it is kept aside and a new one is begun."
+        ) from None
+    except OSError as reason:
+        raise _Newer(f"{path.name} cannot be read: {_reason(reason)}.") from None
+    return _events(path, body)
+
+
+def _events(path, body):
+    strange = BadFile(f"{path.name} is no progress file of this kit; it is kept aside and a new one is begun.")
+    if not isinstance(body, dict) or body.get("format") != FORMAT:
+        raise strange
+    version = body.get("version")
+    if not isinstance(version, int) or isinstance(version, bool) or version < 1:
+        raise strange
+    if version > VERSION:
+        raise _Newer(f"{path.name} was written by a newer version of this kit; update the kit, nothing was changed.")
+    if version == 1:
+        body = _from_first(body)
+    listed = body.get("events")
+    if not isinstance(listed, list) or not all(_is_event(each) for each in listed):
+        raise strange
+    return {each["id"]: each for each in listed}
+
+
+def _is_event(each):
+    if not isinstance(each, dict) or each.get("kind") not in _KINDS:
+        return False
+    if not isinstance(each.get("id"), str) or not isinstance(each.get("when"), str):
+        return False
+    needs = {
+        "prediction": ("choice",),
+        "answer": ("question", "right"),
+        "setting": ("name", "value"),
+        "task": ("task",),
+    }
+    if any(key not in each for key in needs.get(each["kind"], ())):
+        return False
+    if each["kind"] != "setting" and not isinstance(each.get("lesson"), str):
+        return False
+    try:
+        return _time(each["when"]).tzinfo is not None
+    except ValueError:
+        return False
+
+
+def _from_first(body):
+    """Version 1 held the last state only: tables of predictions and settings, and a list of answers."""
+    when = body.get("saved", "2000-01-01T00:00:00+00:00")
+    events = [
+        {"kind": "prediction", "lesson": lesson, "choice": key} for lesson, key in body.get("predictions", {}).items()
+    ]
+    events += [{"kind": "setting", "name": name, "value": value} for name, value in body.get("settings", {}).items()]
+    events += [{"kind": "answer", **each} for each in body.get("answers", ())]
+    # The mark follows from the content, so that two windows migrate to the same events.
+    return {
+        "events": [
+            {
+                "id": uuid.uuid5(uuid.NAMESPACE_OID, json.dumps([count, each], sort_keys=True)).hex,
+                "when": each.get("when", when),
+                **each,
+            }
+            for count, each in enumerate(events)
+        ]
+    }
+
+
+def _free_name(path):
+    """A name beside the file for what could not be read."""
+    for count in range(1, 1000):
+        found = path.with_name(f"{path.stem}-unreadable-{count}{path.suffix}")
+        if not found.exists():
+            return found
+    raise BadFile(f"There are too many unreadable copies of {path.name}; move them away.")
+
+
+def _reason(error):
+    words = {
+        errno.ENOSPC: "the disk is full",
+        errno.EDQUOT: "the disk is full",
+        errno.EACCES: "this folder may not be written",
+        errno.EPERM: "this folder may not be written",
+        errno.EROFS: "this folder may not be written",
+        errno.ENOTDIR: "the folder is not there",
+    }
+    return words.get(error.errno, (error.strerror or "the system refused it").lower())
+
+
+@contextlib.contextmanager
+def _alone(path):
+    """One writer at a time; the system lets go of the lock when a program dies."""
+    with path.with_name(f".{path.name}.lock").open("a+b") as lock:
+        if fcntl:
+            with contextlib.suppress(OSError):  # a network disk without locks: better kept than refused
+                fcntl.flock(lock, fcntl.LOCK_EX)
+            yield
+        else:
+            lock.seek(0)
+            msvcrt.locking(lock.fileno(), msvcrt.LK_LOCK, 1)
+            try:
+                yield
+            finally:
+                lock.seek(0)
+                msvcrt.locking(lock.fileno(), msvcrt.LK_UNLCK, 1)

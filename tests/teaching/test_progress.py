@@ -1,0 +1,251 @@
+"""The learner's file: nothing is lost, whatever two windows, a full disk or an old file do."""
+
+import errno
+import json
+import multiprocessing
+import tempfile
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from dryward.checks import BadFile, OutOfRange, UnknownName
+from dryward.teaching import lessons, questions
+from dryward.teaching.progress import FILE, VERSION, Progress, merged
+
+START = datetime(2030, 1, 1, 12, tzinfo=UTC)
+
+
+class Clock:
+    """A clock that the test turns."""
+
+    def __init__(self):
+        self.time = START
+
+    def __call__(self):
+        self.time += timedelta(microseconds=1)
+        return self.time
+
+
+def finish(progress, lesson, seed=1):
+    for question in questions.checks(lesson, seed):
+        progress.answered(lesson, question, question.right)
+
+
+LESSON = st.sampled_from(lessons.pages())
+ACT = st.one_of(
+    st.tuples(st.just("opened"), LESSON),
+    st.tuples(st.just("task"), LESSON, st.text(max_size=20)),
+    st.tuples(st.just("units"), st.sampled_from(("us", "si"))),
+    st.tuples(st.just("size"), st.integers(12, 40)),
+    st.tuples(st.just("predicted"), LESSON),
+)
+
+
+def do(progress, act):
+    what, *rest = act
+    if what == "opened":
+        progress.opened(*rest)
+    elif what == "task":
+        progress.solved(*rest)
+    elif what == "units":
+        progress.set("unit_system", *rest)
+    elif what == "size":
+        progress.set("type_size", *rest)
+    else:
+        progress.predicted(rest[0], lessons.lesson(rest[0]).prediction.choices[0].key)
+
+
+@settings(max_examples=25, deadline=None)
+@given(st.lists(ACT, max_size=8))
+def test_what_was_kept_is_there_when_opened_again(acts):
+    with tempfile.TemporaryDirectory() as folder:
+        first = Progress(folder)
+        for act in acts:
+            do(first, act)
+        assert Progress(folder).events() == first.events()
+
+
+@settings(max_examples=25, deadline=None)
+@given(st.lists(st.tuples(st.booleans(), ACT), max_size=10))
+def test_two_windows_lose_nothing(acts):
+    with tempfile.TemporaryDirectory() as folder:
+        windows = Progress(folder), Progress(folder)
+        for second, act in acts:
+            do(windows[second], act)
+        together = {each["id"] for window in windows for each in window.events()}
+        assert {each["id"] for each in Progress(folder).events()} == together
+
+
+@settings(max_examples=20, deadline=None)
+@given(st.lists(ACT, max_size=4), st.lists(ACT, max_size=4))
+def test_merging_does_not_mind_the_order_or_being_done_twice(one, two):
+    with tempfile.TemporaryDirectory() as here, tempfile.TemporaryDirectory() as there:
+        a, b = Progress(here), Progress(there)
+        for act in one:
+            do(a, act)
+        for act in two:
+            do(b, act)
+        assert merged(a, b) == merged(b, a) == merged(a, b, a, b)
+        assert len(merged(a, b)) == len(a.events()) + len(b.events())
+
+
+def write_many(folder, count):
+    progress = Progress(folder)
+    for _ in range(count):
+        progress.opened("july")
+
+
+def test_four_processes_at_once_lose_nothing(tmp_path):
+    start = multiprocessing.get_context("spawn").Process
+    running = [start(target=write_many, args=(str(tmp_path), 15)) for _ in range(4)]
+    for each in running:
+        each.start()
+    for each in running:
+        each.join(120)
+        assert each.exitcode == 0
+    assert len(Progress(tmp_path).events("opened")) == 60
+
+
+def test_a_full_disk_is_one_sentence_and_loses_nothing(tmp_path, monkeypatch):
+    progress = Progress(tmp_path)
+    progress.predicted("july", "b")
+    before = (tmp_path / FILE).read_text()
+
+    def full(_):
+        raise OSError(errno.ENOSPC, "No space left on device")
+
+    with monkeypatch.context() as patch:
+        patch.setattr("os.fsync", full)
+        with pytest.raises(BadFile, match=r"dryward-progress\.json cannot be written: the disk is full; your answers"):
+            progress.predicted("winter-house", "b")
+    assert (tmp_path / FILE).read_text() == before
+    assert progress.trouble
+    assert {each.name for each in tmp_path.iterdir()} == {FILE, f".{FILE}.lock"}
+    progress.opened("july")
+    assert progress.trouble == ""
+    assert Progress(tmp_path).prediction("winter-house") == "b"
+
+
+def test_a_folder_that_is_a_file_is_one_sentence(tmp_path):
+    (tmp_path / "taken").write_text("x")
+    with pytest.raises(BadFile, match=r"cannot be written: .+; your answers are kept while this is open\."):
+        Progress(tmp_path / "taken").opened("july")
+
+
+@pytest.mark.parametrize("text", ["", "{", "[]", '{"format": "other"}', '{"format": "dryward progress"}', "[" * 5000])
+def test_an_unreadable_file_is_kept_aside(tmp_path, text):
+    (tmp_path / FILE).write_text(text)
+    progress = Progress(tmp_path)
+    assert "kept aside" in progress.trouble
+    progress.opened("july")
+    assert (tmp_path / "dryward-progress-unreadable-1.json").read_text() == text
+    assert len(Progress(tmp_path).events()) == 1
+
+
+def test_a_newer_file_is_left_alone(tmp_path):
+    text = json.dumps({"format": "dryward progress", "version": VERSION + 1, "events": []})
+    (tmp_path / FILE).write_text(text)
+    progress = Progress(tmp_path)
+    assert "newer version" in progress.trouble
+    with pytest.raises(
+        BadFile, match="was written by a newer version of this kit; update the kit, nothing was changed"
+    ):
+        progress.opened("july")
+    assert (tmp_path / FILE).read_text() == text
+
+
+def test_the_first_version_still_opens(tmp_path):
+    old = {
+        "format": "dryward progress",
+        "version": 1,
+        "saved": "2029-12-01T10:00:00+00:00",
+        "predictions": {"july": "b"},
+        "settings": {"unit_system": "si"},
+        "answers": [{"lesson": "july", "question": "july/colder_room", "seed": 1, "right": True, "belief": ""}],
+    }
+    (tmp_path / FILE).write_text(json.dumps(old))
+    one, two = Progress(tmp_path), Progress(tmp_path)
+    assert one.prediction("july") == "b"
+    assert one.setting("unit_system") == "si"
+    assert len(one.events("answer")) == 1
+    one.opened("july")
+    two.opened("july")
+    found = Progress(tmp_path)
+    assert len(found.events()) == 5
+    assert json.loads((tmp_path / FILE).read_text())["version"] == VERSION
+
+
+def test_a_lesson_comes_back_after_two_days_and_after_two_weeks(tmp_path):
+    clock = Clock()
+    progress = Progress(tmp_path, clock)
+    finish(progress, "july")
+    assert progress.reviews() == ()
+    clock.time = START + timedelta(days=2, hours=1)
+    assert [(each.lesson, each.stage) for each in progress.reviews()] == [("july", 1)]
+    finish(progress, "july", 2)
+    assert progress.reviews() == ()
+    clock.time = START + timedelta(days=14, hours=1)
+    assert [(each.lesson, each.stage) for each in progress.reviews()] == [("july", 2)]
+    finish(progress, "july", 3)
+    clock.time = START + timedelta(days=400)
+    assert progress.reviews() == ()
+
+
+def test_a_lesson_is_finished_by_three_right_answers(tmp_path):
+    progress = Progress(tmp_path, Clock())
+    asked = questions.checks("july", 1)
+    wrong = next(each for each in asked[0].choices if not each.right)
+    progress.answered("july", asked[0], wrong)
+    progress.answered("july", asked[1], asked[1].right)
+    progress.answered("july", asked[2], asked[2].right)
+    assert progress.finished("july") is None
+    assert progress.beliefs() == ((wrong.belief, 1),)
+    progress.answered("july", asked[0], asked[0].right)
+    assert progress.finished("july") > START
+
+
+def test_it_goes_on_where_it_stopped(tmp_path):
+    progress = Progress(tmp_path, Clock())
+    assert progress.resume() == lessons.pages()[0]
+    progress.opened("july")
+    assert Progress(tmp_path).resume() == "july"
+    finish(progress, "july")
+    assert progress.resume() == lessons.pages()[0]
+    for id in lessons.pages():
+        finish(progress, id)
+    assert progress.resume() is None
+
+
+def test_settings_have_a_start_and_a_range(tmp_path):
+    progress = Progress(tmp_path)
+    assert progress.setting("unit_system") == "us"
+    progress.set("type_size", 24)
+    progress.set("projector", True)
+    assert Progress(tmp_path).setting("type_size") == 24
+    assert Progress(tmp_path).setting("projector") is True
+    with pytest.raises(OutOfRange, match="Type size is 400; it must be 12 to 40 points"):
+        progress.set("type_size", 400)
+    with pytest.raises(OutOfRange, match="The setting unit_system is 'metric'; it must be us or si"):
+        progress.set("unit_system", "metric")
+    with pytest.raises(UnknownName, match='There is no setting "colour"'):
+        progress.set("colour", "red")
+    with pytest.raises(UnknownName, match='There is no setting "colour"'):
+        progress.setting("colour")
+
+
+def test_names_that_are_not_there_are_refused(tmp_path):
+    progress = Progress(tmp_path)
+    with pytest.raises(UnknownName, match='There is no lesson "jully"'):
+        progress.opened("jully")
+    with pytest.raises(UnknownName, match='There is no choice "z"'):
+        progress.predicted("july", "z")
+    assert progress.events() == ()
+
+
+def test_without_a_folder_it_is_the_one_the_program_runs_in(tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    Progress().opened("july")
+    assert Path(tmp_path, FILE).exists()
