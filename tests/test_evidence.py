@@ -1,5 +1,8 @@
 """The tables of published values: complete, with a source on every row, and no row left out."""
 
+import re
+from pathlib import Path
+
 import pytest
 
 from dryward import evidence
@@ -93,3 +96,10 @@ def test_unknown_topics():
 def test_the_words_of_a_check():
     check = Check("a", "half of 3", "arithmetic", "page 1", "by hand", 1.5, 1.6, 0.01, "m")
     assert str(check) == "half of 3: published 1.5 m, here 1.6 m, allowed difference 0.01 m (arithmetic, page 1)"
+
+
+def test_every_topic_has_a_file_of_tests():
+    """A file in tests/published says its topic, and its docstring names the sources."""
+    files = [path.read_text(encoding="utf-8") for path in Path(__file__).with_name("published").glob("test_*.py")]
+    named = set(re.findall(r'^TOPIC = "(\w+)"$', "\n".join(files), re.MULTILINE))
+    assert named == set(evidence.topics())
