@@ -49,10 +49,8 @@ def options(folder, lesson, port, token, browser):
     -------
     list of str
     """
-    # Files instead of ports between server and kernel, where the system has them.
-    quiet = ["--KernelManager.transport=ipc"] if os.name == "posix" else []
     return [
-        *quiet,
+        *_transport(),
         # Only this machine can reach it, with a token: no more risk for root than any program.
         "--ServerApp.allow_root=True",
         f"--ServerApp.root_dir={folder}",
@@ -66,6 +64,19 @@ def options(folder, lesson, port, token, browser):
         f"--LabApp.extra_labextensions_path={places.JUPYTER / 'labextensions'}",
         "--ServerApp.kernel_websocket_connection_class=dryward.cli.jupyter.websocket.NoDelay",
     ]
+
+
+#: Longest folder [characters] in which a kernel's sockets still have names that the system takes.
+_LONGEST_RUNTIME = 45
+
+
+def _transport():
+    """Files instead of open ports between server and kernel, where the system allows it."""
+    from jupyter_core.paths import jupyter_runtime_dir
+
+    if os.name != "posix" or len(os.fsencode(jupyter_runtime_dir())) > _LONGEST_RUNTIME:
+        return []
+    return ["--KernelManager.transport=ipc"]
 
 
 def serve(folder, lesson, port, browser):

@@ -238,7 +238,9 @@ class SliderControl:
         try:
             return units.read(bare, "length", "m")  # a bare number, fractions and decimal comma included
         except NotUnderstood:
-            raise NotUnderstood(self.words.lower(), text, f'"{self._value:.4g} {self.unit}"'.replace(' "', '"')) from None
+            raise NotUnderstood(
+                self.words.lower(), text, f'"{self._value:.4g} {self.unit}"'.replace(' "', '"')
+            ) from None
 
     @property
     def notches(self):

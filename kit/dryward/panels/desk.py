@@ -127,7 +127,9 @@ class Desk:
     def mishap(self, reason):
         """Say in one sentence that something unforeseen happened, and log it."""
         _log.debug("page %s", self.page.id, exc_info=reason)
-        self.page.trouble = f"This page could not do that ({type(reason).__name__}). Run its cell again to start afresh."
+        self.page.trouble = (
+            f"This page could not do that ({type(reason).__name__}). Run its cell again to start afresh."
+        )
         self.page.send()
 
     def hear(self, message):

@@ -38,7 +38,8 @@ Everything else is optional:
     or a tuple with one for each picture.
 ``steps(state)``
     A list of `teaching.arithmetic.Step` (words, formula, result) that can be
-    redone with a calculator.  Only asked for when its fold is open.
+    redone with a calculator; `panels.hand` has the usual lines.  Only asked
+    for when its fold is open.
 ``strips(at, state)``
     ``{control name: Strip(holds)}``, one boolean for each of
     ``self.along(name)``, the places in SI along the slider, or for each
@@ -130,7 +131,7 @@ class Page:
         self.state, self.sentence, self.trouble = None, "", ""
         self.readouts, self.pictures, self.alts = {}, (), ()
         self.kinds = self.draws if isinstance(self.draws, tuple) else (self.draws,)
-        self.readout_list, self._live = [], {}
+        self.readout_list, self._live, self._drawings = [], {}, 0
         self._waiting, self._seen, self._errors, self._retype = None, 0, {}, ""
         self._strips = {}
         self.widget = Sheet()
@@ -167,7 +168,6 @@ class Page:
 
     def preview(self, at):
         """A quick state while a slider of a slow page moves."""
-        return None
 
     # --- what a lesson may use ------------------------------------------------
 
@@ -227,6 +227,7 @@ class Page:
             }
         self.state, self.sentence, self.pictures, self.alts = state, sentence, pictures, alts
         self.readout_list = readouts
+        self._drawings += 1
         self.readouts = {each.name: each.value for each in readouts}
 
     def live_pictures(self):
@@ -339,6 +340,7 @@ class Page:
             "errors": dict(self._errors),
             "retype": self._retype,
             "strips": self._strips,
+            "drawn": self._drawings,
             "pictures": list(self.pictures),
             "alts": list(self.alts),
             "readouts": [each.shown(self.unit_system) for each in self.readout_list if not each.hidden],

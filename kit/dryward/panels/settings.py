@@ -4,8 +4,6 @@ Where that file cannot be read or written the page works all the same and
 remembers until it is closed.
 """
 
-from dryward.checks import PlainError
-
 #: What a page remembers, with what it starts from.
 START = {"unit_system": "us", "projector": False, "instructor": False}
 

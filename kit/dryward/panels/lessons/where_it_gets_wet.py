@@ -4,6 +4,7 @@ from dataclasses import dataclass, replace
 
 from dryward import building
 from dryward.building import FixedMembrane, Layer
+from dryward.panels import hand
 from dryward.panels.controls import Choice
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
@@ -135,55 +136,58 @@ class WhereItGetsWet(Page):
 
     def strips(self, at, state):
         """Where along each control no face gains water, all else as it is."""
-        numbers = {"T_out": "outdoor_temperature", "RH_in": "indoor_relative_humidity", "M_in": "inner_membrane_permeance"}
+        numbers = {
+            "T_out": "outdoor_temperature",
+            "RH_in": "indoor_relative_humidity",
+            "M_in": "inner_membrane_permeance",
+        }
         found = limits.safe_ranges(
             state.roof, state.indoor, state.outdoor, {key: self.along(name) for name, key in numbers.items()}
         )
         strips = {name: Strip(tuple(found[key].holds)) for name, key in numbers.items()}
-        dry = [
-            not steady.profile(roof_with(outer, at.M_in), state.indoor, state.outdoor).wet_planes for outer in ROOFS
-        ]
+        dry = [not steady.profile(roof_with(outer, at.M_in), state.indoor, state.outdoor).wet_planes for outer in ROOFS]
         return {**strips, "Outer": Strip(tuple(dry))}
 
     def steps(self, state):
-        """From the room's dew point to the gain, with the numbers on the sliders."""
-        roof, profile = state.roof, state.profile
+        """From the room's vapor pressure to the gain, with the numbers on the sliders."""
+        profile, system, show = state.profile, self.unit_system, self.show
+        indoor, outdoor = state.indoor, state.outdoor
+        room, yard = indoor.vapor_pressure, outdoor.vapor_pressure
         face = profile.face("outer layer", 0)
-        show = self.show
-        room, yard = state.indoor.vapor_pressure, state.outdoor.vapor_pressure
-        cold, most = profile.temperature[face], profile.saturation_vapor_pressure[face]
-        drop = roof.thermal_resistance - profile.thermal_resistance[-1] + profile.thermal_resistance[face]
+        most = profile.saturation_vapor_pressure[face]
         before = profile.vapor_resistance[face]
         after = profile.vapor_resistance[-1] - before
-        steps = [
-            Step(
-                "Vapor pressure of the room: its share of what air at that temperature can have.",
-                f"{show(state.indoor.relative_humidity, 'relative humidity')} × {show(room / state.indoor.relative_humidity, 'pressure')}",
-                show(room, "pressure"),
+        gain = (room - most) / before - (most - yard) / after
+        return [
+            hand.pressure(
+                "Vapor pressure of the room.",
+                indoor.temperature,
+                indoor.relative_humidity,
+                room / indoor.relative_humidity,
+                system,
             ),
-            Step("Dew point of that air, from a table.", "", show(state.indoor.dew_point, "temperature")),
-            Step(
-                "Temperature of the outer layer's inner face: go down the R-values.",
-                f"{show(state.indoor.temperature, 'temperature')} − ({show(state.indoor.temperature, 'temperature')} − "
-                f"{show(state.outdoor.temperature, 'temperature')}) × {show(drop, 'thermal resistance')} / "
-                f"{show(roof.thermal_resistance, 'thermal resistance')}",
-                show(cold, "temperature"),
+            Step("Dew point of the room: the table read backward.", "", show(indoor.dew_point, "temperature")),
+            hand.plane(
+                "Temperature of the outer layer's inner face: go down by the R-values.",
+                indoor.temperature,
+                outdoor.temperature,
+                profile.thermal_resistance[face],
+                profile.thermal_resistance[-1],
+                system,
             ),
-            Step("The most vapor pressure there can be at that face, from a table.", "", show(most, "pressure")),
+            Step("The most vapor pressure that face can have, from a table.", "", show(most, "pressure")),
+            hand.flow("If it stands at that limit: vapor that arrives from the room.", room, most, 1 / before, system),
+            hand.flow("And vapor that leaves through the outer layer.", most, yard, 1 / after, system),
             Step(
-                "Vapor that arrives at the face if it stands at that limit: pressure step times permeance of all before it.",
-                f"({show(room, 'pressure')} − {show(most, 'pressure')}) × {show(1 / before, 'permeance')}",
-                show((room - most) / before, "vapor flux"),
-            ),
-            Step(
-                "Vapor that leaves through the outer layer from that limit.",
-                f"({show(most, 'pressure')} − {show(yard, 'pressure')}) × {show(1 / after, 'permeance')}",
-                show((most - yard) / after, "vapor flux"),
+                "More arrives than leaves, and the rest stays."
+                if gain > 0
+                else "More could leave than arrives: the face stays below its limit, and nothing stays.",
+                f"{show((room - most) / before, 'vapor flux')} − {show((most - yard) / after, 'vapor flux')}"
+                if gain > 0
+                else "",
+                show(max(gain, 0.0), "vapor flux"),
             ),
         ]
-        gain = (room - most) / before - (most - yard) / after
-        words = "More arrives than leaves: the rest stays as water." if gain > 0 else "Less arrives than could leave: no water."
-        return [*steps, Step(words, "arrives − leaves", show(max(gain, 0.0), "vapor flux"))]
 
 
 def _between(inner, outer):

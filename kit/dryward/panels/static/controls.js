@@ -77,10 +77,9 @@ function sliderControl(spec, sheet) {
     if (typed.value.trim() === shownNumber(spec, value)) return;
     sheet.send({ kind: "typed", name: spec.name, text: typed.value });
   };
-  typed.addEventListener("change", commit);
+  typed.addEventListener("change", commit);  // Enter makes a change too
   typed.addEventListener("keydown", (event) => {
     event.stopPropagation();
-    if (event.key === "Enter") commit();
     if (event.key === "Escape") { typed.value = shownNumber(spec, value); setText(error, ""); }
   });
   const head = make("div", { class: "dw-control-head" },

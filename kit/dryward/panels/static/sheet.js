@@ -107,7 +107,7 @@ function putPicture(image, bytes, alt) {
 
 function render({ model, el }) {
   const kept = [];
-  const shown = [];
+  let shown = null;
   let parts = null;
   let rest = null;
   let serial = 0;
@@ -151,9 +151,9 @@ function render({ model, el }) {
     if (!parts || !live.values) return;
     for (const control of Object.values(parts.controls)) control.update(live);
     live.pictures.forEach((bytes, index) => {
-      if (kept[index] && shown[index] !== bytes) putPicture(kept[index], bytes, live.alts[index]);
-      shown[index] = bytes;
+      if (kept[index] && shown !== live.drawn) putPicture(kept[index], bytes, live.alts[index]);
     });
+    shown = live.drawn;
     live.readouts.forEach((each) => {
       const place = parts.readouts[each.name];
       if (!place) return;

@@ -1,0 +1,164 @@
+"""A lesson in JupyterLab in a real Chromium: opened, unlocked, moved by keys, typed into."""
+
+import pytest
+
+pytestmark = pytest.mark.browser
+
+PICTURE, SENTENCE = ".dw-picture", ".dw-sentence"
+
+
+@pytest.fixture(scope="module")
+def lesson(lab, browser):
+    """Lesson 05 in a window of its own, unlocked by a prediction."""
+    window = browser.new_page(viewport={"width": 1366, "height": 768})
+    window.errors, window.strangers = [], []
+    window.on("pageerror", lambda error: window.errors.append(str(error)))
+    window.on("request", lambda request: window.strangers.append(request.url))
+    window.goto(lab("05-where-it-gets-wet.ipynb"))
+    window.wait_for_selector(f"{PICTURE}[src]", timeout=60_000)
+    yield window
+    window.close()
+
+
+def shown(window):
+    """What the picture and the sentence show now, and what the alt text says."""
+    picture = window.locator(PICTURE).first
+    return picture.get_attribute("src"), window.inner_text(SENTENCE), picture.get_attribute("alt")
+
+
+def changed(window, before):
+    """Wait until picture and alt text are others than before."""
+    window.wait_for_function(
+        "([at, src, alt]) => { const i = document.querySelector(at);"
+        " return i.src !== src && i.alt !== alt && i.complete && i.naturalWidth > 0 }",
+        arg=[PICTURE, before[0], before[2]],
+        timeout=10_000,
+    )
+    return shown(window)
+
+
+def test_opens_by_itself_and_waits_for_a_prediction(lesson):
+    assert lesson.locator(".dw-range").first.is_disabled()
+    assert "between insulation and outer layer" in lesson.inner_text(SENTENCE)
+    lesson.click(".dw-prediction input[type=radio] >> nth=0")
+    lesson.wait_for_selector(".dw-range:not([disabled])")
+    assert "In the middle of the insulation" in lesson.inner_text(".dw-said")
+
+
+@pytest.mark.parametrize("name", ["T_out", "RH_in", "M_in"])
+def test_a_key_on_each_slider_changes_picture_and_sentence(lesson, name):
+    before = shown(lesson)
+    slider = lesson.locator(f"[data-key=slider-{name}]")
+    said = slider.get_attribute("aria-valuetext")
+    slider.focus()
+    for _ in range(3):
+        lesson.keyboard.press("ArrowRight")
+    after = changed(lesson, before)
+    assert after[1] != before[1]
+    assert slider.get_attribute("aria-valuetext") != said
+
+
+def test_a_choice_by_key(lesson):
+    before = shown(lesson)
+    lesson.locator("[data-key=choice-Outer]").focus()
+    lesson.keyboard.press("ArrowDown")
+    assert changed(lesson, before)[1] != before[1]
+
+
+def test_keys_of_lab_do_not_touch_the_lesson(lesson):
+    cells = lesson.locator(".jp-Cell").count()
+    lesson.locator("[data-key=slider-T_out]").focus()
+    for key in ("m", "x", "d", "d", "y", "a", "b"):
+        lesson.keyboard.press(key)
+    assert lesson.locator(".jp-Cell").count() == cells
+    assert lesson.locator(f"{PICTURE}[src]").count() == 1
+
+
+def test_typed_numbers(lesson):
+    box = lesson.locator("[data-key=typed-M_in]")
+    before = shown(lesson)
+    box.fill("sd 7 m")
+    box.press("Enter")
+    changed(lesson, before)
+    assert box.input_value() == "0.5"
+    held = shown(lesson)
+    box.fill("eleven")
+    box.press("Enter")
+    lesson.wait_for_function("document.querySelector('[data-key=typed-M_in]').getAttribute('aria-invalid') === 'true'")
+    assert "is not understood; write it like" in lesson.locator(".dw-error:not(:empty)").inner_text()
+    assert shown(lesson) == held
+    box.press("Escape")
+
+
+def test_the_sentence_is_spoken_when_the_slider_rests(lesson):
+    lesson.wait_for_timeout(600)
+    slider, status = lesson.locator("[data-key=slider-T_out]"), lesson.locator(".dw-status")
+    spoken = status.inner_text()
+    slider.focus()
+    lesson.keyboard.press("End")
+    lesson.wait_for_function("t => document.querySelector('.dw-sentence').textContent !== t", arg=spoken)
+    assert status.text_content() == spoken
+    lesson.wait_for_function("t => document.querySelector('.dw-status').textContent !== t", arg=spoken)
+    assert status.text_content() == lesson.locator(SENTENCE).text_content()
+
+
+def test_the_working_part_fits_a_small_laptop(lesson):
+    lesson.evaluate("document.querySelector('.jp-WindowedPanel-outer').scrollTop = 0")
+    foot = lesson.locator(SENTENCE).bounding_box()
+    assert foot["y"] + foot["height"] <= 768
+    right = lesson.locator(".dw-sheet").bounding_box()
+    assert right["x"] + right["width"] <= 1366
+
+
+def test_nothing_is_cut_off(lesson):
+    for mode in ("us", "projector", "si", "instructor"):
+        lesson.click(f"[data-key={mode}]")
+        lesson.wait_for_timeout(400)
+        spilled = lesson.evaluate(
+            "[...document.querySelectorAll('.dw-sheet *')].filter(e => !e.closest('.dw-status, select, .dw-strip')"
+            " && e.scrollWidth > e.clientWidth + 1 && getComputedStyle(e).display !== 'inline' && e.clientWidth > 0)"
+            ".map(e => e.className + ': ' + e.textContent.slice(0, 40))"
+        )
+        assert spilled == [], mode
+    lesson.click("[data-key=instructor]")
+    lesson.click("[data-key=projector]")
+    lesson.click("[data-key=us]")
+
+
+def test_every_control_is_reached_and_named(lesson):
+    unnamed = lesson.evaluate(
+        "[...document.querySelectorAll('.dw-sheet :is(input, select, button, summary)')]"
+        ".filter(e => !(e.labels?.length || e.getAttribute('aria-label') || e.textContent.trim()))"
+        ".map(e => e.outerHTML.slice(0, 80))"
+    )
+    unsheltered = lesson.evaluate(
+        "[...document.querySelectorAll('.dw-sheet :is(input, select, button, summary)')]"
+        ".filter(e => !e.hasAttribute('data-lm-suppress-shortcuts')).map(e => e.outerHTML.slice(0, 80))"
+    )
+    assert (unnamed, unsheltered) == ([], [])
+
+
+def test_checks_reply_to_wrong_and_right(lesson):
+    lesson.click("[data-key=check-0-0]")
+    lesson.wait_for_selector(".dw-check >> nth=0 >> .dw-reply:not(:empty)")
+    for choice in (1, 2):
+        before = lesson.locator(".dw-check").nth(0).locator(".dw-reply").inner_text()
+        lesson.click(f"[data-key=check-0-{choice}]")
+        lesson.wait_for_function(
+            "t => document.querySelector('.dw-check .dw-reply').innerText !== t", arg=before, timeout=5000
+        )
+    assert lesson.locator(".dw-check").nth(0).locator(".dw-mark").count() == 1
+
+
+def test_nothing_is_fetched_from_elsewhere_and_nothing_breaks(lesson):
+    outside = [url for url in lesson.strangers if not url.startswith(("http://127.0.0.1", "ws://127.0.0.1", "data:", "blob:"))]
+    assert outside == []
+    assert lesson.errors == []
+
+
+def test_the_first_page_lists_the_lessons(lab, screen):
+    screen.goto(lab("00-start.ipynb"))
+    screen.wait_for_selector("text=dew point of the room: 44.6", timeout=60_000)
+    assert screen.locator("a[href*='05-where-it-gets-wet.ipynb']").count() >= 1
+    assert screen.errors == []
+    assert screen.strangers == []
