@@ -48,6 +48,7 @@ def original(tmp_path_factory):
 def test_a_file_made_by_others_is_read_whole(original):
     assert original.hours == 8760
     assert original.notes == ()
+    assert original.name == "original"  # the file calls its place "unknown"
     assert (original.latitude, original.longitude, original.time_zone, original.altitude) == (45.0, 8.0, 1.0, 250.0)
     assert (original.temperature[0], original.wind_speed[0], original.sky_longwave[0]) == (2.04, 0.7, 283.58)
     assert original.vapor_pressure[0] == pytest.approx(air.saturation_vapor_pressure(1.21, over="water"))

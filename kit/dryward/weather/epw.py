@@ -80,6 +80,8 @@ def _header(name, lines):
             f"altitude {altitude:g} m are no place on earth."
         )
     title = "".join(c for c in place[1] if c.isprintable()).strip()[:60]
+    if title.lower() in ("", "-", "unknown"):
+        title = Path(name).stem[:60]
     return title, latitude, longitude, zone, altitude
 
 

@@ -90,6 +90,8 @@ def moment(found, order):
     year += 2000 if year < 100 else 0
     if not 1970 <= year <= 2100:
         return None
+    if hour > 24 or (hour == 24 and (minute or second)):
+        return None
     try:
         at = datetime(year, month, day, hour % 24, minute, second)
     except ValueError:
@@ -130,13 +132,16 @@ def likely_order(found):
     """
     if all(f[0] > 31 for f in found):
         return "ymd", "the year stands first"
+    read = {order: [t.replace(tzinfo=None) for f in found if (t := moment(f, order))] for order in ORDERS}
+    most = max(map(len, read.values()))
     fits = {}
-    for order in ORDERS:
-        times = [moment(f, order) for f in found]
-        if all(times):
+    for order, times in read.items():
+        # A stray line below the readings may hold anything.
+        if len(times) == most and most > 0.9 * len(found):
             steps = sorted(abs((b - a).total_seconds()) for a, b in pairwise(times))
             # Read in the right order, time runs on in even steps.
-            fits[order] = (sum(1 for s in steps if s > 86400 * 1.5 + 2 * steps[len(steps) // 2]), sum(steps))
+            middle = steps[len(steps) // 2] if steps else 0.0
+            fits[order] = (sum(1 for s in steps if s > 86400 * 1.5 + 2 * middle), sum(steps))
     if not fits:
         raise BadFile("The dates are not understood in any order of day, month and year.")
     if len(fits) == 1:

@@ -10,6 +10,7 @@ from dryward.checks import BadFile, UnknownName
 from dryward.weather.loggers import clock, sheet
 from dryward.weather.loggers.assumptions import CLOCKS, UNITS, Column, Guess
 
+_SAMPLE = 3000  # rows
 _UNUSED = r"^(#|no\.?|nr\.?|index|record|id)$|batter|volt|lux|light|vapou?r pressure|vpd|abs|serial|event|signal"
 _HEADERS = (
     (r"dew|taupunkt|ros[ée]e", "dew point"),
@@ -69,7 +70,8 @@ def guess(path, **known):
         first = next((i for i, row in enumerate(table) if _is_reading(row)), None)
         if first is None:
             raise BadFile(f"{name} has no line with a date and a number.")
-    body = [row for row in table[first:] if _is_reading(row)]
+    # What the columns are shows in the first rows; dates are looked at in all.
+    body = [row for row in table[first : first + _SAMPLE] if _is_reading(row)]
     if len(body) < 2:
         raise BadFile(f"{name} has {len(body)} readings; at least 2 are needed.")
     width = max(map(len, body))
@@ -80,7 +82,7 @@ def guess(path, **known):
     columns = known.get("columns") or _columns(header, body, decimal, reasons)
     order = known.get("date_order")
     if order is None:
-        found = [p for row in body if (p := date_parts(row, columns))]
+        found = [p for row in table[first:] if (p := date_parts(row, columns))]
         if not found:
             raise BadFile(f"{name} has no column of dates that can be understood.")
         try:
@@ -89,7 +91,7 @@ def guess(path, **known):
             raise BadFile(f"{name}: the dates are not understood in any order of day, month and year.") from None
         found = [clock.moment(p, order) for p in found]
     else:
-        found = [clock.moment(p, order) for row in body if (p := date_parts(row, columns))]
+        found = [clock.moment(p, order) for row in table[first:] if (p := date_parts(row, columns))]
     watch = known.get("clock") or _clock([t for t in found if t is not None], reasons)
     return Guess(delimiter, decimal, first, tuple(columns), order, watch, reasons)
 
@@ -241,7 +243,7 @@ def _unit(column, cells, values, reasons):
 
 
 def _clock(times, reasons):
-    if len(times) < 3 or times[0].tzinfo is not None:
+    if len(times) < 3 or any(t.tzinfo is not None for t in times):
         return CLOCKS[0]
     steps = [(b - a).total_seconds() for a, b in pairwise(times)]
     interval = statistics.median(s for s in steps if s > 0) if any(s > 0 for s in steps) else 0

@@ -8,7 +8,7 @@ from dryward.checks import BadFile
 
 #: Larger than years of readings every minute are [bytes]; and rows.
 LARGEST, MOST_ROWS = 40_000_000, 1_000_000
-DELIMITERS = (";", "\t", ",", "|")
+DELIMITERS = (";", "\t", "|", ",")
 _CONTROL = re.compile(r"[\x00-\x08\x0b\x0c\x0e-\x1f]")
 # What a spreadsheet would run when it opens the cell.
 _FORMULA = re.compile(r"\s*(=|@|[+-]\s*[A-Za-z]+\s*[(!|])")
@@ -128,8 +128,8 @@ def likely_delimiter(rows):
 
     Notes
     -----
-    Between equals the semicolon and the tab win: where they stand, a comma
-    is a decimal comma.
+    Between equals the comma loses: where another one stands, it is a decimal
+    comma.
 
     Examples
     --------

@@ -1,0 +1,184 @@
+"""What readings say: likeness, lag, bias, cold pins, and which of four causes left its trace."""
+
+from dataclasses import replace
+
+import numpy as np
+import pytest
+
+from dryward.checks import OutOfRange, UnknownName
+from dryward.weather import demos, loggers
+from dryward.weather.loggers import samples
+
+NAMES = {
+    "indoor-humidity": "indoor humidity",
+    "air-leak": "air leak",
+    "built-in-water": "built-in water",
+    "rain-leak": "rain leak",
+    "nothing": "outdoor air",
+}
+
+
+def readings_of(cause, tmp_path, place="cold"):
+    path = tmp_path / "roof.csv"
+    path.write_bytes(samples.cause_file(cause, place))
+    return loggers.read(path)
+
+
+@pytest.mark.parametrize("cause", samples.CAUSES)
+def test_each_sample_file_names_its_cause(cause):
+    with loggers.sample(f"cause-{cause}") as path:
+        found = loggers.diagnose(loggers.read(path))
+    assert found.cause == NAMES[cause]
+
+
+@pytest.mark.parametrize("place", demos())
+@pytest.mark.parametrize("cause", NAMES)
+def test_the_same_roof_in_another_climate_has_the_same_cause(cause, place, tmp_path):
+    assert loggers.diagnose(readings_of(cause, tmp_path, place)).cause == NAMES[cause]
+
+
+@pytest.mark.parametrize("cause", NAMES)
+def test_sensors_a_little_off_do_not_change_the_cause(cause, tmp_path):
+    readings = readings_of(cause, tmp_path)
+    dice = np.random.default_rng(7)
+    noisy = []
+    for record, offset in zip(readings.records, (0.3, -0.4, 0.2), strict=True):
+        off = record.corrected(temperature=offset, relative_humidity=offset / 20)
+        noise = dice.normal(1.0, 0.005, off.time.size)
+        noisy.append(replace(off, vapor_pressure=off.vapor_pressure * noise))
+    assert loggers.diagnose(replace(readings, records=tuple(noisy))).cause == NAMES[cause]
+
+
+def test_a_shower_reaches_the_cavity_within_the_hour(tmp_path):
+    numbers = loggers.diagnose(readings_of("air-leak", tmp_path)).numbers
+    assert numbers["changes with the room"] > 0.8
+    assert numbers["lag behind the room"] in (0.0, 1.0)
+    quiet = loggers.diagnose(readings_of("built-in-water", tmp_path)).numbers
+    assert abs(quiet["changes with the room"]) < 0.3
+
+
+def test_the_evidence_leads_with_the_cause_and_holds_numbers(tmp_path):
+    found = loggers.diagnose(readings_of("rain-leak", tmp_path))
+    assert found.evidence[0].startswith("After 100% of 5 wet spells the wood was wetter")
+    assert len(found.evidence) == 5
+    assert all(sentence.endswith(".") and any(c.isdigit() for c in sentence) for sentence in found.evidence)
+
+
+def test_without_rain_readings_a_leak_is_not_claimed(tmp_path):
+    readings = readings_of("rain-leak", tmp_path)
+    dry = replace(readings, records=tuple(replace(record, rain=None) for record in readings.records))
+    found = loggers.diagnose(dry)
+    assert found.cause != "rain leak"
+    assert any("no readings of rain" in sentence for sentence in found.evidence)
+
+
+def test_without_a_pin_meter_the_humidity_stands_in(tmp_path):
+    readings = readings_of("built-in-water", tmp_path)
+    bare = replace(readings, records=tuple(replace(record, moisture_content=None) for record in readings.records))
+    assert loggers.diagnose(bare).numbers["wood at the end against the start"] < 0
+
+
+def test_a_place_is_missing(tmp_path):
+    readings = readings_of("air-leak", tmp_path)
+    with pytest.raises(UnknownName, match='There is no place in the readings "indoors"'):
+        loggers.diagnose(replace(readings, records=readings.records[1:]))
+
+
+def test_too_few_hours_say_nothing(tmp_path):
+    readings = readings_of("air-leak", tmp_path)
+    short = tuple(
+        replace(r, time=r.time[:50], temperature=r.temperature[:50], vapor_pressure=r.vapor_pressure[:50],
+                moisture_content=None, rain=None)
+        for r in readings.records
+    )  # fmt: skip
+    with pytest.raises(OutOfRange, match="Hours known at all three places are 50; at least 72 are needed"):
+        loggers.diagnose(replace(readings, records=short))
+
+
+def test_records_of_other_days_share_no_clock():
+    with loggers.sample("cause-air-leak") as path:
+        room = loggers.read(path)["indoors"]
+    later = replace(room, time=room.time + np.timedelta64(400, "D"))
+    with pytest.raises(OutOfRange, match="The records have no two hours in common; check their dates and time zones"):
+        loggers.shared_clock(room, later)
+
+
+def test_half_hours_and_hours_meet_on_full_hours():
+    with loggers.sample("messy-report") as path:
+        room = loggers.read(path, place="indoors")["indoors"]
+    (shared,) = loggers.shared_clock(room)
+    assert shared.interval == 3600
+    assert shared.temperature[0] == pytest.approx(room.temperature[:2].mean())
+
+
+# --- bias, likeness, lag -------------------------------------------------
+
+
+def test_bias_and_spread():
+    model = np.sin(np.arange(100) / 7) * 5 + 10
+    measured = model + 1.5 + 0.2 * np.cos(np.arange(100) * 2.1)
+    measured[3] = np.nan
+    found = loggers.agreement(measured, model)
+    assert found.bias == pytest.approx(1.5, abs=0.01)
+    assert found.spread == pytest.approx(0.2 / np.sqrt(2), rel=0.05)
+    assert found.correlation > 0.99
+    assert found.hours == 99
+
+
+@pytest.mark.parametrize("shift", [-13, -4, 0, 1, 9, 13])
+def test_a_lag_is_found_both_ways(shift):
+    dice = np.random.default_rng(3)
+    driver = np.convolve(dice.normal(size=400), np.ones(5) / 5, "same")
+    hours, likeness = loggers.lag(driver, np.roll(driver, shift))
+    assert hours == shift
+    assert likeness > 0.95
+
+
+def test_what_never_changes_is_like_nothing():
+    assert np.isnan(loggers.correlation([1.0, 1.0, 1.0], [1.0, 2.0, 3.0]))
+    assert np.isnan(loggers.lag(np.ones(50), np.arange(50.0))[1])
+
+
+@pytest.mark.parametrize(
+    ("ask", "sentence"),
+    [
+        (lambda: loggers.agreement([1.0], [1.0, 2.0]), "The two series have 1 and 2 values; they must have the same"),
+        (lambda: loggers.agreement([np.nan], [1.0]), "The two series have no hour in common"),
+        (lambda: loggers.lag([1.0], [1.0, 2.0]), "The two series have 1 and 2 values"),
+        (lambda: loggers.lag([1.0], [1.0], longest=0), "Longest lag is 0 h; it must be 1 to 240 h"),
+    ],
+)
+def test_series_that_cannot_be_compared_get_a_sentence(ask, sentence):
+    with pytest.raises(OutOfRange, match=sentence):
+        ask()
+
+
+# --- cold pins -----------------------------------------------------------
+
+
+def test_cold_wood_is_wetter_than_the_dial_says():
+    at_room = loggers.moisture_content(15.0, 21.0)
+    cold = loggers.moisture_content(15.0, -7.0)
+    assert at_room == pytest.approx(15.0, abs=0.4)
+    assert 3.0 < cold - at_room < 4.5
+    assert np.all(np.diff(loggers.moisture_content(15.0, np.linspace(-30, 55, 50))) < 0)
+
+
+def test_the_species_has_a_say():
+    assert loggers.moisture_content(15.0, 21.0, slope=1.1, offset=0.5) == pytest.approx(
+        (loggers.moisture_content(15.0, 21.0) - 0.5) / 1.1
+    )
+
+
+@pytest.mark.parametrize(
+    ("numbers", "sentence"),
+    [
+        ((80.0, 20.0), "Meter reading is 80 mass %; it must be 0 to 60 mass %"),
+        ((15.0, 90.0), "Wood temperature is 90 °C; it must be -35 to 60 °C"),
+        ((15.0, 20.0, 3.0), "Slope of the species is 3; it must be 0.5 to 2"),
+        ((15.0, 20.0, 1.0, 11.0), "Offset of the species is 11 mass %; it must be -10 to 10 mass %"),
+    ],
+)
+def test_a_meter_that_cannot_be(numbers, sentence):
+    with pytest.raises(OutOfRange, match=sentence):
+        loggers.moisture_content(*numbers)

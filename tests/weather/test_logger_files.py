@@ -1,0 +1,334 @@
+"""Logger files of any maker: what is guessed, what is read, and how a wrong guess is put right."""
+
+from datetime import datetime
+
+import numpy as np
+import pytest
+
+from dryward import air
+from dryward.checks import BadFile, OutOfRange, UnknownName
+from dryward.weather import loggers
+from dryward.weather.loggers import clock, roof_story, samples, sheet
+
+
+def sample_read(name, **more):
+    with loggers.sample(name) as path:
+        return loggers.read(path, **more)
+
+
+def write(tmp_path, text, name="readings.csv"):
+    path = tmp_path / name
+    path.write_bytes(text if isinstance(text, bytes) else text.encode())
+    return path
+
+
+def hours_of(record):
+    return (record.time - record.time[0]).astype(float) / 3600
+
+
+# --- the samples ---------------------------------------------------------
+
+
+@pytest.mark.parametrize("name", loggers.names())
+def test_sample_files_are_what_their_generator_writes(name):
+    with loggers.sample(name) as path:
+        kept = path.read_bytes()
+    made = samples.files()[name]
+    assert kept.count(b"\n") == made.count(b"\n")
+    # Another computer may round the last digit shown the other way.
+    assert samples.checked_numbers(kept) == pytest.approx(samples.checked_numbers(made), abs=0.101)
+
+
+def test_the_samples_can_be_written_out(tmp_path):
+    assert sorted(p.stem for p in samples.write(tmp_path)) == sorted(loggers.names())
+
+
+def test_an_unknown_sample_names_its_neighbors():
+    with pytest.raises(UnknownName, match='There is no sample file "messy-semicolons"; did you mean messy-semicolon'):
+        sample_read("messy-semicolons")
+
+
+def test_decimal_comma_day_first_and_a_doubled_row():
+    story = roof_story.hours("nothing")
+    readings = sample_read("messy-semicolon")
+    guess, cavity = readings.guess, readings["cavity"]
+    assert (guess.delimiter, guess.decimal, guess.date_order, guess.header_lines) == (";", ",", "dmy", 2)
+    assert [c.quantity for c in guess.columns] == ["date", "time of day", "temperature", "relative humidity"]
+    assert cavity.time[0] == np.datetime64("2023-01-08T00:00:00")
+    assert np.array_equal(hours_of(cavity), np.arange(96))
+    lost = ~np.isfinite(cavity.temperature)
+    assert lost.sum() == 1
+    assert cavity.temperature[~lost] == pytest.approx(story.cavity[0][:96][~lost], abs=0.06)
+    assert cavity.vapor_pressure[~lost] == pytest.approx(story.cavity[1][:96][~lost], rel=0.02)
+    assert any("1 rows for a time already read" in note for note in readings.notes)
+
+
+def test_a_report_in_fahrenheit_with_the_clock_put_back():
+    readings = sample_read("messy-report", place="indoors")
+    guess, room = readings.guess, readings["indoors"]
+    assert (guess.date_order, guess.columns[2].unit) == ("mdy", "degF")
+    assert guess.clock == "changes with the season"
+    assert "back an hour on 2023-11-05" in guess.reasons["clock"]
+    # In standard time the half hours run on without a jump or a double.
+    assert np.array_equal(hours_of(room), np.arange(239) / 2)
+    assert room.time[0] == np.datetime64("2023-11-02T23:00:00")
+    assert any("2 lines without a date are left out (line 246, 247)" in note for note in readings.notes)
+
+
+def test_dew_points_with_a_zone_and_gaps():
+    story = roof_story.hours("indoor-humidity")
+    readings = sample_read("messy-dew-point")
+    cavity = readings["cavity"]
+    known = np.isfinite(cavity.vapor_pressure)
+    rows = hours_of(cavity).astype(int)
+    assert (~known).sum() == 2
+    assert cavity.vapor_pressure[known] == pytest.approx(story.cavity[1][rows][known], rel=0.001)
+    assert any("1 gaps, the longest of 10.0 h" in note for note in readings.notes)
+    assert any("put on UTC-5 h" in note for note in readings.notes)
+
+
+def test_no_titles_and_days_that_could_be_months():
+    readings = sample_read("messy-no-titles")
+    guess, record = readings.guess, readings["cavity"]
+    assert (guess.header_lines, guess.decimal, guess.date_order) == (0, ",", "dmy")
+    assert "even steps" in guess.reasons["date_order"]
+    assert "no title" in guess.reasons["column 3"]
+    assert np.array_equal(hours_of(record), np.arange(72))
+
+
+def test_three_places_sorted_with_error_codes_and_a_cut_off_end():
+    story = roof_story.hours("rain-leak")
+    readings = sample_read("messy-three-places")
+    assert readings.places == ("indoors", "cavity", "outdoors")
+    for place in readings.places:
+        record = readings[place]
+        assert np.array_equal(hours_of(record), np.arange(72))  # spring forward taken out, rows sorted
+        known = np.isfinite(record.temperature)
+        assert record.temperature[known] == pytest.approx(getattr(story, place)[0][:72][known], abs=0.06)
+    assert np.flatnonzero(~np.isfinite(readings["cavity"].temperature)).tolist() == [20, 21]
+    said = " ".join(readings.notes)
+    assert "the last line is cut off" in said
+    assert "not in the order of time" in said
+    with pytest.raises(UnknownName, match='There is no place in the readings "attic"'):
+        readings["attic"]
+
+
+# --- every guess is shown and can be put right ---------------------------
+
+
+@pytest.mark.parametrize("name", loggers.names())
+def test_every_guess_is_said(name):
+    with loggers.sample(name) as path:
+        guess = loggers.guess(path)
+    said = guess.sentences()
+    assert len(said) == 5 + len(guess.columns)
+    assert all(sentence.endswith(".") for sentence in said)
+
+
+def test_a_wrong_date_order_is_put_right(tmp_path):
+    # Three days, once a day: nothing tells the day from the month.
+    path = write(tmp_path, "when,T (C),RH\n01/02/2023,5.0,50\n02/02/2023,5.5,51\n03/02/2023,6.0,52\n")
+    first = loggers.guess(path)
+    right = first.change(date_order="dmy" if first.date_order == "mdy" else "mdy")
+    months = {
+        guess.date_order: loggers.read(path, guess)["cavity"].time[0].astype("datetime64[M]").astype(str)
+        for guess in (first, right)
+    }
+    assert months == {"mdy": "2023-01", "dmy": "2023-02"}
+    assert right.reasons["date_order"] == "set by you"
+    # And undone: the first guess is as it was.
+    assert loggers.read(path, first).guess.date_order == first.date_order
+
+
+def test_a_wrong_unit_is_put_right(tmp_path):
+    path = write(tmp_path, "time,temp,rh\n2023-01-01 00:00,40,50\n2023-01-01 01:00,41,50\n2023-01-01 02:00,40,51\n")
+    guess = loggers.guess(path)
+    assert guess.columns[1].unit == "degC"
+    assert "not sure" in guess.reasons["column 2"]
+    record = loggers.read(path, guess.column(2, unit="degF"))["cavity"]
+    assert record.temperature[0] == pytest.approx(4.444, abs=0.001)
+
+
+def test_a_column_is_given_another_meaning_and_place(tmp_path):
+    path = write(tmp_path, "time,channel 1,channel 2\n2023-01-01 00:00,40,50\n2023-01-01 01:00,41,50\n")
+    guess = loggers.guess(path)
+    assert [c.quantity for c in guess.columns] == ["date and time", "not used", "not used"]
+    guess = guess.column(2, quantity="temperature", unit="degF", place="outdoors")
+    guess = guess.column(3, quantity="relative humidity", place="outdoors")
+    record = loggers.read(path, guess)["outdoors"]
+    assert record.relative_humidity[0] == pytest.approx(0.5)
+
+
+def test_what_a_person_knows_is_not_guessed(tmp_path):
+    path = write(tmp_path, "time;temp C;rh\n2023-01-01 00:00;4;50\n2023-01-01 01:00;4;50\n")
+    guess = loggers.guess(path, clock="daylight saving time", header_lines=1)
+    assert guess.reasons["clock"] == "set by you"
+    assert loggers.read(path, guess)["cavity"].time[0] == np.datetime64("2022-12-31T23:00:00")
+
+
+@pytest.mark.parametrize(
+    ("change", "kind", "sentence"),
+    [
+        (lambda g: g.change(decimal=";"), UnknownName, 'There is no decimal sign ";"'),
+        (lambda g: g.change(date_order="ydm"), UnknownName, 'There is no date order "ydm"; did you mean ymd'),
+        (lambda g: g.change(clock="summer"), UnknownName, 'There is no clock "summer"'),
+        (lambda g: g.change(header_lines=-1), OutOfRange, "Number of header lines is -1; it must be 0 to 1000"),
+        (lambda g: g.change(delimiter=","), OutOfRange, "A new delimiter makes new columns; guess the file again"),
+        (lambda g: g.column(9, unit="degF"), OutOfRange, "Column is 9; it must be 1 to 4"),
+        (lambda g: g.column(3, unit="K"), UnknownName, 'There is no unit of temperature "K"'),
+        (lambda g: g.column(3, quantity="heat"), UnknownName, 'There is no quantity "heat"'),
+    ],
+)
+def test_a_change_that_makes_no_sense_gets_a_sentence(change, kind, sentence):
+    with loggers.sample("messy-semicolon") as path:
+        guess = loggers.guess(path)
+    with pytest.raises(kind, match=sentence):
+        change(guess)
+
+
+def test_a_part_that_does_not_exist(tmp_path):
+    path = write(tmp_path, "time;T;RH\n2023-01-01 00:00;4;50\n2023-01-01 01:00;4;50\n")
+    with pytest.raises(UnknownName, match='There is no part of a guess "date_ordr"; did you mean date_order'):
+        loggers.guess(path, date_ordr="dmy")
+
+
+# --- dates and clocks ----------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("text", "order", "expected"),
+    [
+        ("2024-03-04 05:06:07", "mdy", datetime(2024, 3, 4, 5, 6, 7)),
+        ("2024-03-04T05:06", "dmy", datetime(2024, 3, 4, 5, 6)),
+        ("3/4/24 12:05 AM", "mdy", datetime(2024, 3, 4, 0, 5)),
+        ("3/4/24 12:05:59 pm", "dmy", datetime(2024, 4, 3, 12, 5, 59)),
+        ("4.3.2024", "dmy", datetime(2024, 3, 4)),
+        ("04 Mar 2024 17:00", "mdy", datetime(2024, 3, 4, 17)),
+        ("4-Mar-24 05:00", "ymd", datetime(2024, 3, 4, 5)),
+        ("31.12.2024 24:00", "dmy", datetime(2025, 1, 1)),
+        ("45355.5", "dmy", datetime(2024, 3, 4, 12)),
+        ("30/2/2024", "dmy", None),
+        ("13/13/2024", "mdy", None),
+        ("2024-03-04 25:00", "ymd", None),
+    ],
+)
+def test_dates_as_loggers_write_them(text, order, expected):
+    found = clock.parts(text)
+    assert (clock.moment(found, order) if found else None) == expected
+
+
+def test_no_date_is_none():
+    for text in ("", "12", "hello", "21.4", "13:99 PM", "4 Foo 2024", "3/4/24 13:00 PM"):
+        assert clock.parts(text) is None or clock.moment(clock.parts(text), "dmy") is None
+
+
+def test_dates_in_no_order(tmp_path):
+    with pytest.raises(BadFile, match="The dates are not understood in any order of day, month and year"):
+        clock.likely_order([(13, 32, 2024, 0, 0, 0, None), (32, 13, 2024, 0, 0, 0, None)])
+
+
+@pytest.mark.parametrize(
+    ("before", "after", "expected"),
+    [
+        (datetime(2024, 3, 10, 1, 30), datetime(2024, 3, 10, 3, 0), 1),
+        (datetime(2024, 11, 3, 1, 30), datetime(2024, 11, 3, 1, 0), -1),
+        (datetime(2024, 3, 12, 1, 30), datetime(2024, 3, 12, 3, 0), 0),  # a Tuesday: a gap
+        (datetime(2024, 6, 9, 1, 30), datetime(2024, 6, 9, 3, 0), 0),  # June
+        (datetime(2024, 3, 10, 1, 30), datetime(2024, 3, 10, 2, 0), 0),
+    ],
+)
+def test_clock_changes(before, after, expected):
+    assert clock.clock_change(before, after, 1800) == expected
+
+
+def test_times_with_two_zones_are_put_on_one(tmp_path):
+    path = write(
+        tmp_path,
+        "time,T (C),RH\n2023-11-05T00:00:00-04:00,5,50\n"
+        "2023-11-05T01:00:00-04:00,5,50\n2023-11-05T01:00:00-05:00,5,50\n",
+    )
+    assert np.array_equal(hours_of(loggers.read(path)["cavity"]), [0, 1, 2])
+
+
+# --- the air in frost ----------------------------------------------------
+
+
+def test_sensors_in_frost_show_humidity_over_water(tmp_path):
+    path = write(tmp_path, "time,T (F),RH %\n2023-01-01 00:00,14,90\n2023-01-01 01:00,14,90\n")
+    record = loggers.read(path)["cavity"]
+    assert record.vapor_pressure[0] == pytest.approx(0.9 * air.saturation_vapor_pressure(-10.0, over="water"))
+    assert record.relative_humidity[0] == pytest.approx(0.99, abs=0.01)
+
+
+def test_offsets_and_a_wrong_clock():
+    record = sample_read("cause-air-leak")["cavity"]
+    warm = record.corrected(temperature=1.0, relative_humidity=-0.02, hours=-5)
+    assert warm.temperature == pytest.approx(record.temperature + 1.0)
+    assert warm.relative_humidity == pytest.approx(record.relative_humidity - 0.02)
+    assert warm.time[0] == record.time[0] - np.timedelta64(5, "h")
+    with pytest.raises(OutOfRange, match="Temperature offset is 40 K; it must be -20 to 20 K"):
+        record.corrected(temperature=40)
+    with pytest.raises(OutOfRange, match="Humidity offset is 90 %; it must be -50 to 50 %"):
+        record.corrected(relative_humidity=0.9)
+    with pytest.raises(OutOfRange, match="Time shift is 30 h; it must be -24 to 24 h"):
+        record.corrected(hours=30)
+
+
+def test_humidity_above_full_is_said(tmp_path):
+    path = write(tmp_path, "time,T (C),RH %\n2023-01-01 00:00,4,104\n2023-01-01 01:00,4,99\n")
+    readings = loggers.read(path)
+    assert readings["cavity"].relative_humidity[0] == pytest.approx(1.0)
+    assert any("relative humidity above 100 %" in note for note in readings.notes)
+
+
+# --- files that are none -------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("content", "sentence"),
+    [
+        ("", r"readings\.csv is empty"),
+        ("\n\n\n", r"readings\.csv is empty"),
+        (b"PK\x03\x04\x00\x00binary\x01", r"readings\.csv is not text; save the readings as CSV"),
+        (b"\xff\xfe\x00", r"readings\.csv is not text"),
+        ("hello\nworld\n", r"readings\.csv is no table: no comma, semicolon or tab"),
+        ("a,b\nc,d\n", r"readings\.csv has no line with a date and a number"),
+        ("time,T\n2023-01-01 00:00,5\n", r"readings\.csv has 1 readings; at least 2 are needed"),
+        ("time,T\n2023-01-01 00:00,5\n2023-01-01 00:00,5\n", r"has one time only; at least 2 are needed"),
+        ("time,volt\n2023-01-01 00:00,5\n2023-01-01 01:00,5\n", r"has no column of temperature, humidity, dew point"),
+        (
+            'time,T,RH\n2023-01-01,5,50\n2023-01-02,"=HYPERLINK(""x"")",50\n2023-01-03,5,50\n',
+            r'readings\.csv, line 3: a cell begins with "=", like a formula of a spreadsheet',
+        ),
+        ("time,@SUM(A1),RH\n2023-01-01,5,50\n2023-01-02,5,50\n", r'line 1: a cell begins with "@"'),
+        ("time,+cmd|x,RH\n2023-01-01,5,50\n2023-01-02,5,50\n", r'line 1: a cell begins with "\+"'),
+        ("time,T\n2023-01-01," + "9" * 200_000 + "\n2023-01-02,4\n", "a cell is too long to be a reading"),
+    ],
+)
+def test_files_that_are_none_get_one_sentence(tmp_path, content, sentence):
+    path = write(tmp_path, content)
+    with pytest.raises(BadFile, match=sentence):
+        loggers.read(path)
+
+
+def test_the_reader_changes_nothing(tmp_path):
+    with loggers.sample("messy-report") as path:
+        before = path.read_bytes()
+        loggers.read(path)
+        assert path.read_bytes() == before
+
+
+def test_files_that_are_missing_or_huge(tmp_path, monkeypatch):
+    with pytest.raises(BadFile, match=r"gone\.csv cannot be opened: no such file or directory"):
+        loggers.read(tmp_path / "gone.csv")
+    with pytest.raises(BadFile, match="cannot be opened: is a directory"):
+        loggers.read(tmp_path)
+    path = tmp_path / "huge.csv"
+    with open(path, "wb") as file:
+        file.truncate(100_000_000)
+    with pytest.raises(BadFile, match=r"huge\.csv is too large; a file of readings is at most 40 MB"):
+        loggers.read(path)
+    monkeypatch.setattr(sheet, "MOST_ROWS", 10)
+    many = write(tmp_path, "1\n" * 11, "many.csv")
+    with pytest.raises(BadFile, match=r"many\.csv has 11 lines; at most 10 are read"):
+        loggers.read(many)
