@@ -224,7 +224,7 @@ class Job:
     --------
     >>> from dryward.building import preset
     >>> Job(preset("vented-vault")).years
-    2
+    3
     """
 
     assembly: Assembly
@@ -235,7 +235,7 @@ class Job:
     azimuth: float = 0.0
     absorptance: float = 0.7
     start_humidity: float = 0.8
-    years: int = 2
+    years: int = 3
 
     def __post_init__(self):
         put = object.__setattr__

@@ -97,7 +97,7 @@ def wet_start(setting, layer):
     change = "" if good else "Open one side to vapor: the room side, or the outer side."
     return Finding(
         "wet-start",
-        f"Which way does a wet {layer} dry?",
+        f"Can a wet {layer} dry?",
         YES if good else NO,
         good,
         what,

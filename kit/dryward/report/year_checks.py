@@ -116,10 +116,10 @@ def years_findings(setting, faces, progress=None):
 
 
 def _limits(setting):
-    left_out = ["rain", "framing"]
-    if setting.job.tightness is None:
-        left_out.insert(0, "air leaks (no blower-door number was given)")
-    return f"One section between the framing, one year of weather repeated. Left out: {', '.join(left_out)}."
+    tested = setting.job.tightness is not None
+    left_out = ["rain", "framing"] if tested else ["air leaks (no blower-door number was given)", "rain", "framing"]
+    leak = " The leak is spread evenly; a real one is a stream that wets one spot more." if tested else ""
+    return f"One section between the framing, one year of weather repeated. Left out: {', '.join(left_out)}.{leak}"
 
 
 def _trend(setting, run, question):

@@ -1,0 +1,67 @@
+"""``dryward check``: one roof, or a folder of them, judged in words."""
+
+import json
+import sys
+
+from dryward import weather
+from dryward.building.job import Place
+from dryward.cli import jobs
+from dryward.report.many import many, sweep
+
+
+def add(parser):
+    """Name the arguments of the command."""
+    parser.add_argument("files", nargs="+", metavar="FILE", help="an assembly or job file, a folder, or a preset")
+    jobs.add(parser)
+    parser.add_argument("--all-places", action="store_true", help="check each roof in all invented places")
+    parser.add_argument("--workers", type=int, help="processes to use; otherwise one for each core")
+    parser.add_argument("--scheduler", metavar="ADDRESS", help="a running Dask scheduler to use instead")
+    parser.add_argument("--json", action="store_true", help="print the findings as JSON, SI units")
+
+
+def run(args):
+    """Check, print, and return 0 dries, 1 does not, 2 bad input."""
+    found = jobs.find(args.files)
+    roofs = {name: jobs.changed(job, args) for name, job in found.items() if not isinstance(job, str)}
+    places = [Place("demo", id) for id in weather.demos()] if args.all_places else None
+    results = many(sweep(roofs, places), not args.steady, args.workers, args.scheduler, _progress(args))
+    results += [{"name": name, "dries": None, "error": job} for name, job in found.items() if isinstance(job, str)]
+    if args.json:
+        print(json.dumps(results if len(results) > 1 else results[0], indent=1, ensure_ascii=False))
+    else:
+        for result in results:
+            _print(result, brief=len(results) > 1)
+    if any("error" in result for result in results):
+        return 2
+    return 0 if all(result["dries"] for result in results) else 1
+
+
+def _progress(args):
+    if not sys.stderr.isatty():
+        return None
+
+    def tell(done, total, result):
+        if total > 1:
+            print(f"\r{done} of {total}", end="" if done < total else "\n", file=sys.stderr, flush=True)
+
+    return tell
+
+
+def _print(result, brief):
+    if "error" in result:
+        print(f"dryward: {result['error']}", file=sys.stderr)
+        return
+    if brief:
+        print(f"{'dries    ' if result['dries'] else 'does not '} {result['name']}: {result['verdict']}")
+        return
+    print(f"{result['assembly']}, {result['place']}\n{result['verdict']}\n")
+    for each in result["findings"]:
+        print(f"{each['question']} {each['answer'].capitalize()}.")
+        for key in ("what", "why", "change"):
+            if each[key]:
+                print(f"    {each[key]}")
+        if each["limits"]:
+            print(f"    Limits: {each['limits']}")
+    for note in result["notes"]:
+        print(note)
+    print("As adopted locally; the building official decides. A calculation, not a permit or an inspection.")

@@ -1,0 +1,96 @@
+"""Arguments that `check` and `report` share: a roof, its place and its room."""
+
+import dataclasses
+from pathlib import Path
+
+from dryward import building, units, weather
+from dryward.building import job_files
+from dryward.building.job import Job, Place
+from dryward.checks import BadFile
+
+_TYPED = (
+    ("humidity", "relative humidity", "%", "room humidity, such as 40 or 40%%"),
+    ("room_temperature", "temperature", None, "room temperature, such as 70F or 21C"),
+)
+
+
+def add(parser):
+    """Name the arguments."""
+    where = parser.add_mutually_exclusive_group()
+    where.add_argument("--place", metavar="NAME", help=f"an invented place: {', '.join(weather.demos())}")
+    where.add_argument("--epw", metavar="FILE", help="a weather file")
+    parser.add_argument("--zone", help="climate zone of the code, such as 6 or 4C")
+    for name, _, _, words in _TYPED:
+        parser.add_argument(f"--{name.replace('_', '-')}", help=words)
+    parser.add_argument("--years", type=int, help="years of the hourly run, 1 to 10")
+    parser.add_argument("--steady", action="store_true", help="leave the hourly years out")
+
+
+def find(names):
+    """The jobs that are meant: files, folders of files, or presets.
+
+    Parameters
+    ----------
+    names : sequence of str
+
+    Returns
+    -------
+    dict
+        Name -> Job, or the sentence that says why there is none.
+
+    Raises
+    ------
+    BadFile
+        When a single name is neither file, folder nor preset.
+    """
+    found = {}
+    for name in names:
+        path = Path(name)
+        if path.is_dir():
+            files = sorted(path.rglob("*.toml"))
+            if not files:
+                raise BadFile(f"{name}: there is no .toml file in this folder.")
+            for file in files:
+                try:
+                    found[str(file.relative_to(path.parent))] = job_files.load(file)[0]
+                except BadFile as error:
+                    found[str(file.relative_to(path.parent))] = str(error)
+        elif not path.exists() and name in building.presets():
+            found[name] = Job(building.preset(name))
+        else:
+            found[name] = job_files.load(path)[0]
+    return found
+
+
+def changed(job, args):
+    """The job with what was typed put in.
+
+    Parameters
+    ----------
+    job : Job
+    args : argparse.Namespace
+
+    Returns
+    -------
+    Job
+
+    Raises
+    ------
+    NotUnderstood, OutOfRange, UnknownName
+        For what cannot be meant.
+    """
+    place = job.place
+    if args.place:
+        weather.demo_climate(args.place)
+        place = Place("demo", args.place, zone=place.zone)
+    elif args.epw:
+        place = Place("file", str(Path(args.epw)), zone=place.zone)
+    if args.zone:
+        place = dataclasses.replace(place, zone=args.zone)
+    room = {}
+    for name, quantity, default, _ in _TYPED:
+        if getattr(args, name):
+            key = "relative_humidity" if name == "humidity" else "temperature"
+            room[key] = units.read(getattr(args, name), quantity, default)
+    job = dataclasses.replace(job, place=place, room=dataclasses.replace(job.room, **room))
+    return dataclasses.replace(job, years=args.years) if args.years is not None else job

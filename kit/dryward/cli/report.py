@@ -1,0 +1,49 @@
+"""``dryward report``: the printed page of one roof, as PDF or HTML."""
+
+import os
+from pathlib import Path
+
+from dryward.checks import BadFile, OutOfRange
+from dryward.cli import jobs
+
+
+def add(parser):
+    """Name the arguments of the command."""
+    parser.add_argument("file", metavar="FILE", help="an assembly or job file, or a preset")
+    parser.add_argument(
+        "-o", "--output", metavar="FILE", required=True, help="where to write it: a name in .pdf or .html"
+    )
+    parser.add_argument("--paper", choices=("letter", "a4"), help="otherwise letter for US units, a4 for SI")
+    parser.add_argument("--units", choices=("us", "si"), default="us")
+    parser.add_argument("--overwrite", action="store_true", help="replace a file of that name")
+    jobs.add(parser)
+
+
+def run(args):
+    """Write the page; 0 when it is written."""
+    path = Path(args.output)
+    if path.suffix.lower() not in (".pdf", ".html", ".htm"):
+        raise OutOfRange(f"The report is written as .pdf or .html, not {path.suffix or 'a file without an ending'}.")
+    if path.exists() and not args.overwrite:
+        raise BadFile(f"{path.name}: there is already a file of that name; --overwrite replaces it.")
+    found = jobs.find([args.file])
+    if len(found) > 1:
+        raise OutOfRange(f"A report is about one roof; {args.file} holds {len(found)}.")
+    (name, job), *_ = found.items()
+    if isinstance(job, str):
+        raise BadFile(job)
+    from dryward.report import page, paper, review, sheet
+
+    checked = review(jobs.changed(job, args), hourly=not args.steady)
+    made = sheet.sheet(checked, args.units, Path(name).name)
+    size = args.paper or {"us": "letter", "si": "a4"}[args.units]
+    content = paper.pdf(made, size) if path.suffix.lower() == ".pdf" else page.html(made, size).encode("utf-8")
+    draft = path.with_name(f".{path.name}.draft")
+    try:
+        draft.write_bytes(content)
+        os.replace(draft, path)
+    except OSError as error:
+        draft.unlink(missing_ok=True)
+        raise BadFile(f"{path.name}: it cannot be written ({error.strerror}).") from None
+    print(f"{path}: {checked.verdict}")
+    return 0

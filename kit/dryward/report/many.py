@@ -1,0 +1,162 @@
+"""Many roofs in many places: on all cores, or on a cluster that is running.
+
+The same function serves both: a job goes out as the text of its file, its
+findings come back as plain numbers and words.
+"""
+
+import dataclasses
+import os
+from concurrent.futures import ProcessPoolExecutor, as_completed
+from multiprocessing import get_context
+
+from dryward.building import job_files
+from dryward.checks import OutOfRange, PlainError
+from dryward.report.review import review
+
+
+def plain(review, name=""):
+    """A review as plain data, for JSON or for another machine.
+
+    Parameters
+    ----------
+    review : Review
+    name : str, optional
+        What the job is called, such as its file.
+
+    Returns
+    -------
+    dict
+        SI; the numbers are exactly those of the review.
+    """
+    findings = []
+    for each in review.findings:
+        found = {key: getattr(each, key) for key in ("id", "question", "answer", "good", "what", "why", "change")}
+        found |= {"limits": each.limits, "source": each.source}
+        found["numbers"] = [dataclasses.asdict(number) for number in each.numbers]
+        findings.append(found)
+    return {
+        "name": name,
+        "assembly": review.job.assembly.name,
+        "place": review.job.place.id or review.job.place.kind,
+        "dries": review.dries,
+        "verdict": review.verdict,
+        "findings": findings,
+        "notes": list(review.notes),
+    }
+
+
+def one(words, name="", hourly=True):
+    """Check one job given as the text of its file.
+
+    Parameters
+    ----------
+    words : str
+        Of a job file or an assembly file.
+    name : str, optional
+    hourly : bool, optional
+        As in `review`.
+
+    Returns
+    -------
+    dict
+        As `plain`; a job that cannot be checked has ``dries`` None and the
+        sentence in ``error``.
+    """
+    try:
+        return plain(review(job_files.parse(words, name or "the file"), hourly=hourly), name)
+    except PlainError as error:
+        return {"name": name, "assembly": "", "place": "", "dries": None, "verdict": "", "findings": [], "notes": [],
+                "error": str(error)}  # fmt: skip
+
+
+def sweep(jobs, places=None):
+    """The same roofs in every place.
+
+    Parameters
+    ----------
+    jobs : dict
+        Name -> Job.
+    places : sequence of Place, optional
+        Otherwise each job stays where it is.
+
+    Returns
+    -------
+    dict
+        Name -> text of a job file.
+    """
+    if not places:
+        return {name: job_files.words(job) for name, job in jobs.items()}
+    return {
+        f"{name} in {place.id or place.kind}": job_files.words(dataclasses.replace(job, place=place))
+        for name, job in jobs.items()
+        for place in places
+    }
+
+
+def many(work, hourly=True, workers=None, scheduler=None, progress=None):
+    """Check many jobs at once.
+
+    Parameters
+    ----------
+    work : dict
+        Name -> text of a job file, as `sweep` gives it.
+    hourly : bool, optional
+        As in `review`.
+    workers : int, optional
+        Processes on this machine, 1 to 256; otherwise one for each core.
+    scheduler : str, optional
+        Address of a running Dask scheduler; its workers need the kit too.
+    progress : function, optional
+        Called with (jobs done, jobs in all, result) as results come.
+
+    Returns
+    -------
+    list of dict
+        As `one`, in the order of `work`.
+
+    Raises
+    ------
+    OutOfRange
+        For a number of workers out of range, or a scheduler that does not answer.
+    """
+    if workers is not None and not 1 <= workers <= 256:
+        raise OutOfRange(f"Workers is {workers}; it must be 1 to 256.")
+    results = {}
+
+    def keep(name, result):
+        results[name] = result
+        if progress:
+            progress(len(results), len(work), result)
+
+    if scheduler:
+        _on_cluster(work, hourly, scheduler, keep)
+    elif (workers or _cores()) == 1 or len(work) == 1:
+        for name, words in work.items():
+            keep(name, one(words, name, hourly))
+    else:
+        # A fresh process each: a fork of a process with threads can hang.
+        with ProcessPoolExecutor(min(workers or _cores(), len(work)), get_context("spawn")) as pool:
+            waiting = {pool.submit(one, words, name, hourly): name for name, words in work.items()}
+            for done in as_completed(waiting):
+                keep(waiting[done], done.result())
+    return [results[name] for name in work]
+
+
+def _cores():
+    return len(os.sched_getaffinity(0)) if hasattr(os, "sched_getaffinity") else os.cpu_count() or 1
+
+
+def _on_cluster(work, hourly, scheduler, keep):
+    try:
+        from dask.distributed import Client
+        from dask.distributed import as_completed as as_gathered
+    except ImportError:
+        raise OutOfRange('A cluster needs Dask: install the extra "cluster".') from None
+    try:
+        client = Client(scheduler, timeout="10s", set_as_default=False)
+    except (OSError, ValueError, TimeoutError) as error:
+        raise OutOfRange(f"The scheduler {scheduler[:80]} does not answer ({type(error).__name__}).") from None
+    with client, client.as_current():
+        waiting = {client.submit(one, words, name, hourly, pure=False): name for name, words in work.items()}
+        for done in as_gathered(waiting):
+            keep(waiting[done], done.result())

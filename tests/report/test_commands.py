@@ -1,0 +1,91 @@
+"""`dryward check` and `dryward report`: words, JSON, exit status, and files left alone."""
+
+import json
+
+import pytest
+from jobs_at_hand import OPEN, TIGHT
+
+from dryward import cli
+from dryward.building import job_files
+from dryward.report import many, review
+
+
+@pytest.fixture
+def folder(tmp_path):
+    job_files.save(OPEN, tmp_path / "open.toml")
+    job_files.save(TIGHT, tmp_path / "tight.toml")
+    return tmp_path
+
+
+@pytest.mark.parametrize(("name", "status"), [("open", 0), ("tight", 1)])
+def test_status_says_whether_it_dries(folder, name, status, capsys):
+    assert cli.main(["check", str(folder / f"{name}.toml")]) == status
+    out = capsys.readouterr().out
+    assert "the building official decides" in out
+    assert review(OPEN if name == "open" else TIGHT).verdict in out
+
+
+def test_json_is_the_review_to_the_last_digit(folder, capsys):
+    cli.main(["check", str(folder / "tight.toml"), "--json"])
+    assert json.loads(capsys.readouterr().out) == json.loads(
+        json.dumps(many.plain(review(TIGHT), str(folder / "tight.toml")))
+    )
+
+
+def test_a_folder_with_a_broken_file(folder, capsys):
+    (folder / "broken.toml").write_text("version = ")
+    assert cli.main(["check", str(folder), "--steady", "--workers", "1"]) == 2
+    out, err = capsys.readouterr()
+    assert out.count("open.toml") == 1
+    assert "broken.toml: it is not written as TOML" in err
+
+
+def test_an_empty_folder(tmp_path, capsys):
+    assert cli.main(["check", str(tmp_path)]) == 2
+    assert "there is no .toml file in this folder" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize(
+    ("typed", "sentence"),
+    [
+        (["--humidity", "140"], "Room humidity is 140 %; it must be 5 to 95 %."),
+        (["--place", "mars"], 'There is no demo climate "mars".'),
+        (["--room-temperature", "warm"], 'The temperature "warm" is not understood; write it like "20 F" or "-7 C".'),
+        (["--years", "0"], "Years is 0; it must be 1 to 10."),
+        (["--epw", "none.epw"], "none.epw"),
+    ],
+)
+def test_bad_input_is_a_sentence_and_status_two(typed, sentence, capsys):
+    assert cli.main(["check", "vented-vault", "--steady", *typed]) == 2
+    assert sentence in capsys.readouterr().err
+
+
+def test_a_report_is_written_once(folder, capsys):
+    target = folder / "roof.pdf"
+    assert cli.main(["report", str(folder / "open.toml"), "-o", str(target), "--steady"]) == 0
+    assert target.read_bytes().startswith(b"%PDF")
+    before = target.read_bytes()
+    assert cli.main(["report", str(folder / "tight.toml"), "-o", str(target), "--steady"]) == 2
+    assert "there is already a file of that name" in capsys.readouterr().err
+    assert target.read_bytes() == before
+    assert cli.main(["report", str(folder / "tight.toml"), "-o", str(target), "--steady", "--overwrite"]) == 0
+    assert target.read_bytes() != before
+    assert [each.name for each in folder.iterdir() if each.name.startswith(".")] == []
+
+
+def test_a_report_in_html(folder, capsys):
+    target = folder / "roof.html"
+    assert cli.main(["report", "vented-vault", "-o", str(target), "--steady", "--units", "si"]) == 0
+    assert "size: A4" in target.read_text()
+
+
+@pytest.mark.parametrize(
+    ("typed", "sentence"),
+    [
+        (["vented-vault", "-o", "roof.docx"], "The report is written as .pdf or .html, not .docx."),
+        (["vented-vault", "-o", "no/such/folder/roof.pdf", "--steady"], "roof.pdf: it cannot be written"),
+    ],
+)
+def test_a_report_that_cannot_be_written(typed, sentence, capsys):
+    assert cli.main(["report", *typed]) == 2
+    assert sentence in capsys.readouterr().err

@@ -1,0 +1,82 @@
+"""The printed page: the same numbers in HTML and PDF, on paper of both sizes, nothing fetched."""
+
+import datetime
+import io
+import re
+
+import pytest
+from jobs_at_hand import OPEN, TIGHT
+from pypdf import PdfReader
+
+from dryward.building import preset
+from dryward.building.job import Job
+from dryward.report import page, paper, review, sheet
+
+DAY = datetime.date(2026, 1, 15)
+
+
+@pytest.fixture(scope="module", params=[OPEN, TIGHT], ids=["open", "tight"])
+def made(request):
+    return sheet.sheet(review(request.param), "us", "roof.toml", DAY)
+
+
+def words(pdf):
+    return " ".join(" ".join(each.extract_text() for each in PdfReader(io.BytesIO(pdf)).pages).split())
+
+
+@pytest.mark.parametrize(("size", "width"), [("letter", 612), ("a4", 595.28)])
+def test_one_or_two_sheets_on_both_papers(made, size, width):
+    read = PdfReader(io.BytesIO(paper.pdf(made, size)))
+    assert len(read.pages) <= 4  # two sheets, printed on both sides
+    assert float(read.pages[0].mediabox.width) == pytest.approx(width, abs=0.5)
+
+
+def test_both_forms_say_the_same(made):
+    text, document = words(paper.pdf(made)), page.html(made)
+    for each in (made.verdict, *made.client, *made.inspector, made.disclaimer, *(f.what for f in made.findings)):
+        assert " ".join(each.split()) in text
+    plain = re.sub(r"<[^>]+>", " ", document).replace("&#39;", "'")
+    for each in (made.verdict, *made.client, *made.inspector):
+        assert each in plain
+    assert "2026-01-15" in text
+    assert "roof.toml" in text
+
+
+def test_three_sentences_each(made):
+    assert len(made.client) == len(made.inspector) == 3
+    assert "R702.7" in made.inspector[0] or "no vapor retarder" in made.inspector[0]
+
+
+def test_nothing_is_fetched_and_nothing_runs(made):
+    document = page.html(made)
+    assert "<script" not in document
+    assert not re.search(r"(src|href)=\"(?!data:)", document)
+    assert "http" not in document
+
+
+def test_what_a_file_holds_is_escaped():
+    import dataclasses
+
+    roof = dataclasses.replace(preset("vented-vault"), name="<script>alert(1)</script>")
+    made = sheet.sheet(review(Job(roof), hourly=False), "si")
+    assert "<script>" not in page.html(made)
+    assert words(paper.pdf(made, "a4"))
+
+
+def test_pictures_are_gray_and_described(made):
+    from PIL import Image
+
+    for picture in made.pictures:
+        assert Image.open(io.BytesIO(picture.png)).mode == "L"
+        assert len(picture.alt) > 40
+
+
+def test_the_same_sheet_makes_the_same_file(made):
+    assert paper.pdf(made) == paper.pdf(made)
+
+
+def test_si_shows_si():
+    made = sheet.sheet(review(OPEN, hourly=False), "si")
+    text = words(paper.pdf(made, "a4"))
+    assert "°C" in text
+    assert "°F" not in text
