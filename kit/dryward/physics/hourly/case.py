@@ -251,7 +251,7 @@ def _faces(cut, material, table, k):
             a, b = material[face], material[face + 1]
             if wicks[a] and wicks[b]:
                 kind[face] = k.SAME if a == b else k.CONTACT
-    sheets = np.stack(curves) if curves else np.zeros((0, tables.STEPS + 1, 2))
+    sheets = np.stack(curves) if curves else np.zeros((1, 2, 2))
     return r, z, kind, which, za, zb, np.ascontiguousarray(sheets)
 
 

@@ -51,59 +51,9 @@ DRY, SAME, CONTACT = 0, 1, 2
 
 
 @compiled
-def sheet(pa, pb, za, zb, pressure, curve, guess):
-    """Vapor flux through a sheet whose resistance follows its mean humidity.
-
-    `za` and `zb` stand before and behind it, `pressure` is saturation at it.
-    Gives the flux and its derivatives by pa, by pb and by the logarithm of
-    `pressure`.
-    """
-    last = curve.shape[0] - 1
-    drive = pa - pb
-    series = za + zb
-    # Bracket: the tightest and the most open the curve can be.
-    low = drive / (series + curve[0, 0])
-    high = drive / (series + curve[last, 0])
-    if low > high:
-        low, high = high, low
-    g = min(max(guess, low), high)
-    slope = 1.0
-    share = 0.0
-    mean = 0.0
-    for _ in range(60):
-        mean = 0.5 * (pa - g * za + pb + g * zb) / pressure
-        at = min(max(mean, 0.0), 1.0) * last
-        k = min(int(at), last - 1)
-        inside = 1.0 if 0.0 < mean < 1.0 else 0.0
-        resistance = curve[k, 0] + curve[k, 1] * (at - k)
-        share = 0.5 * g * curve[k, 1] * last * inside / pressure
-        miss = g * (series + resistance) - drive
-        slope = series + resistance + share * (zb - za)
-        if miss > 0.0:
-            high = g
-        else:
-            low = g
-        if abs(miss) <= 1e-12 * (abs(drive) + 1e-12):
-            break
-        if slope > 0.0:
-            new = g - miss / slope
-            if new <= low or new >= high:
-                new = 0.5 * (low + high)
-        else:
-            new = 0.5 * (low + high)
-        if new == g:
-            break
-        g = new
-    if slope <= 0.0:  # on a cliff: leave the feedback out of the derivative
-        slope = series
-        share = 0.0
-    return g, (1.0 - share) / slope, -(1.0 + share) / slope, 2.0 * share * mean * pressure / slope
-
-
-@compiled
 def march(
     first, last, drive, number, material, width, capacity, table, saturation, face_r, face_z, face_kind,
-    face_sheet, sheet_za, sheet_zb, sheets, guess, vent_cell, vent_flow, leak_cell,
+    face_sheet, sheet_za, sheet_zb, sheets, sheet_at, sheet_of, vent_cell, vent_flow, leak_cell,
     temperature, potential, water, heat, work, out_t, out_u, out_w, out_given, count,
 ):  # fmt: skip
     """Run the hours `first` to `last`; gives -1, or the cell that failed.
@@ -262,14 +212,32 @@ def march(
                         t = weight * tn[a] + (1.0 - weight) * tn[b]
                         j = min(max(int((t - cold) * per_kelvin), 0), top_t)
                         ps = saturation[j, 0] + saturation[j, 1] * (t - saturation[j, 2])
-                        vapor, by_a, by_b, by_log = sheet(
-                            p[a], p[b], x[a] + sheet_za[i], x[b] + sheet_zb[i], ps, sheets[which], guess[i]
-                        )
-                        if iteration >= 12:  # a curve that keeps the iteration swinging: without its own slope
-                            by_a = abs(vapor / (p[a] - p[b])) if p[a] != p[b] else by_a
-                            by_b = -by_a
-                            by_log = 0.0
-                        guess[i] = vapor
+                        # A point of the curve, moved along with the unknowns: on a cliff the
+                        # humidity holds still and the resistance moves, elsewhere the other way.
+                        along = sheet_at[i]
+                        k = min(max(int(along), 0), sheets.shape[1] - 2)
+                        d_mean = sheets[which, k + 1, 0] - sheets[which, k, 0]
+                        d_z = sheets[which, k + 1, 1] - sheets[which, k, 1]
+                        z_in, z_out = x[a] + sheet_za[i], x[b] + sheet_zb[i]
+                        total = z_in + z_out + sheets[which, k, 1] + d_z * (along - k)
+                        vapor = (p[a] - p[b]) / total
+                        uneven = 0.5 * (z_out - z_in) / ps
+                        mean_rh = 0.5 * (p[a] + p[b]) / ps + vapor * uneven
+                        off = mean_rh - sheets[which, k, 0] - d_mean * (along - k)
+                        opens = vapor * d_z
+                        divisor = d_mean * total + opens * uneven
+                        if divisor < 0.1 * d_mean * total:  # it would snap open: leave that feedback out
+                            divisor = d_mean * total
+                            uneven = 0.0
+                        bend = 0.5 * opens / ps
+                        by_a = (d_mean - bend) / divisor
+                        by_b = -(d_mean + bend) / divisor
+                        by_log = opens * mean_rh / divisor
+                        vapor -= opens * off / divisor
+                        sheet_of[0, i], sheet_of[1, i], sheet_of[2, i] = total / divisor, uneven / divisor, off
+                        sheet_of[3, i] = mean_rh * saturation[j, 1] / ps
+                        sheet_of[4, i], sheet_of[5, i] = 0.5 / ps, weight
+                        sheet_of[6, i] = d_mean - d_z / (total - z_in - z_out)
                         by_t = by_log * saturation[j, 1] / ps
                         gta = by_a * (p_t[a] - vapor * x_t[a]) + by_t * weight
                         gua = by_a * (p_u[a] - vapor * x_u[a])
@@ -396,6 +364,21 @@ def march(
                 if biggest_u >= 1e300:
                     break
                 settled = biggest_u < tol and biggest_t < 100.0 * tol
+                for i in range(n + 1):
+                    if face_sheet[i] >= 0:
+                        a, b = i, i + 1
+                        rise_a = rise_b = warm_a = warm_b = 0.0
+                        if a > 0:
+                            rise_a, warm_a = p_u[a] * y0[a] + p_t[a] * y1[a], y1[a]
+                        if b <= n:
+                            rise_b, warm_b = p_u[b] * y0[b] + p_t[b] * y1[b], y1[b]
+                        warm = sheet_of[5, i] * warm_a + (1.0 - sheet_of[5, i]) * warm_b
+                        moist = sheet_of[2, i] + sheet_of[4, i] * (rise_a + rise_b) - sheet_of[3, i] * warm
+                        move = sheet_of[0, i] * moist + sheet_of[1, i] * (rise_a - rise_b)
+                        move = min(max(move, -0.2 * sheets.shape[1]), 0.2 * sheets.shape[1])
+                        sheet_at[i] = min(max(sheet_at[i] + move, 0.0), sheets.shape[1] - 1.0)
+                        if abs(move) * sheet_of[6, i] > 10.0 * tol and iteration < 25:
+                            settled = False
                 if settled:
                     for i in range(1, n + 1):
                         if un[i] + y0[i] <= 0.0:

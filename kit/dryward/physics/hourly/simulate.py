@@ -157,7 +157,7 @@ def run(ready, total, initial=None, progress=None):
     out_t, out_u, out_w = (np.empty((total, n)) for _ in range(3))
     given = np.empty((total, k.GIVEN))
     count = np.zeros(8, np.int64)
-    guess = np.zeros(n + 1)
+    sheet_at, sheet_of = _sheets_start(ready, u), np.zeros((7, n + 1))
     work = k.workspace(n)
     done = 0
     while done < total:
@@ -166,7 +166,7 @@ def run(ready, total, initial=None, progress=None):
         failed = k.march(
             done, last, ready.drive, ready.number, ready.material, ready.width, ready.capacity, ready.table,
             tables.saturation(), ready.face_r, ready.face_z, ready.face_kind, ready.face_sheet, ready.sheet_za,
-            ready.sheet_zb, ready.sheets, guess, ready.vent_cell, ready.vent_flow, ready.leak_cell,
+            ready.sheet_zb, ready.sheets, sheet_at, sheet_of, ready.vent_cell, ready.vent_flow, ready.leak_cell,
             t, u, w, e, work, out_t[here], out_u[here], out_w[here], given[here], count,
         )  # fmt: skip
         if failed > 0:
@@ -252,6 +252,15 @@ def _start(ready, initial):
     w[1:-1] = rows[:, 0] + rows[:, 1] * (u[1:-1] - at / tables.STEPS)
     e[1:-1] = (ready.capacity[1:-1] + cases.WATER_HEAT * w[1:-1]) * t[1:-1]
     return t, u, w, e
+
+
+def _sheets_start(ready, u):
+    """Where on its curve each variable membrane starts: at the humidity of the cells beside it."""
+    found = np.zeros(ready.face_sheet.size)
+    for face in np.flatnonzero(ready.face_sheet >= 0):
+        beside = [min(u[cell], 1.0) for cell in (face, face + 1) if 0 < cell < u.size - 1]
+        found[face] = tables.sheet_start(ready.sheets[ready.face_sheet[face]], np.mean(beside))
+    return found
 
 
 def _trouble(ready, cell, hour, t, u):

@@ -97,9 +97,23 @@ def of_air(space, width, vented_vapor=None):
 
 
 def sheet(curve):
-    """Resistance of a variable membrane over its mean RH: value and rise per step (steps, 2)."""
-    resistance = 1.0 / curve.at_mean(RH)
-    return np.column_stack([resistance, np.append(np.diff(resistance), 0.0)])
+    """Points of a variable membrane at equal steps ALONG its curve: mean RH, resistance (steps + 1, 2).
+
+    Length along the curve counts humidity and the logarithm of resistance
+    both, so that a cliff has as many points as it is high.  Before the first
+    and behind the last point of the curve the resistance stays.
+    """
+    humidity, levels = np.array(curve.points).T
+    humidity = np.concatenate([[min(-0.2, humidity[0] - 0.1)], humidity, [max(1.2, humidity[-1] + 0.1)]])
+    log = -np.log(np.concatenate([[levels[0]], levels, [levels[-1]]]))
+    length = np.concatenate([[0.0], np.cumsum(4.0 * np.diff(humidity) + np.abs(np.diff(log)))])
+    even = np.linspace(0.0, length[-1], STEPS + 1)
+    return np.column_stack([np.interp(even, length, humidity), np.exp(np.interp(even, length, log))])
+
+
+def sheet_start(points, mean):
+    """Place along the points of a sheet at a mean relative humidity [-]."""
+    return float(np.interp(mean, points[:, 0], np.arange(len(points))))
 
 
 def capacity(substance):
