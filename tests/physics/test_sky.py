@@ -1,5 +1,7 @@
 """The night sky, a roof under it, and a night of frost."""
 
+import time
+
 import numpy as np
 import pytest
 
@@ -197,3 +199,18 @@ def test_no_balance_is_said(monkeypatch):
     monkeypatch.setattr(roof_surface, "_STEPS", 1)
     with pytest.raises(NotConverged, match="The temperature of the roof surface was not found"):
         sky.roof_surface(0.0, -30.0)
+
+
+def test_no_frost_rate_is_said(monkeypatch):
+    monkeypatch.setattr(night, "_ROUNDS", 0)
+    with pytest.raises(NotConverged, match="The frost of a night was not found"):
+        night.night(DAMP, 20.0)
+
+
+def test_a_night_is_quick_enough_for_a_slider():
+    def once():
+        start = time.perf_counter()
+        night.night(DAMP, 20.0)
+        return time.perf_counter() - start
+
+    assert min(once() for _ in range(5)) < 0.02  # about 0.002 s on one quiet core

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from dryward import air
-from dryward.checks import OutOfRange, within
+from dryward.checks import NotConverged, OutOfRange, within
 from dryward.physics import sky
 from dryward.physics.moving_air import film_permeance
 from dryward.units import HOUR
@@ -117,11 +117,16 @@ def night(
     through = within("U-value", u_value, 0.0, 10.0, "W/(m² K)")
     indoor = within("Indoor temperature", indoor_temperature, -60.0, 60.0, "°C")
     lower, upper = total * share, total * (1.0 - share)
+    faces = _Covering(upper, lower, layer, through, indoor, emissivity)
     roof, underside, frost = np.empty(count), np.empty(count), np.empty(count)
-    held = 0.0
+    held, known = 0.0, {}
     for now in range(count):
         given = (temperature[now], temperature[now] - cooling[now], pressure[now])
-        roof[now], underside[now], held = _step(given, (upper, lower, layer), (through, indoor), emissivity, held, step)
+        if given not in known:  # steady weather is worked out once
+            known[given] = faces.frosting(*given)
+        rate = max(known[given], -held / step)  # what is not there cannot leave
+        roof[now], underside[now] = faces.balance(*given[:2], rate)
+        held = max(held + rate * step, 0.0)  # 0.0: the last bit of a subtraction
         frost[now] = held
     return Night(
         np.arange(1, count + 1) / steps_per_hour,
@@ -134,43 +139,58 @@ def night(
     )
 
 
-def _step(outdoor, covering, house, emissivity, held, step):
-    """One step: the two faces in balance, and the frost at its end."""
-    warm, cold, vapor = outdoor
-    upper, lower, layer = covering
-    through, indoor = house
-    # Air and house act on the lower face; a layer stands between it and the top.
-    inner = lower + through
-    rest = (lower * warm + through * indoor) / inner
-    joined = inner / (1.0 + inner * layer)
-    film = film_permeance(lower, warm)
+@dataclass(frozen=True)
+class _Covering:
+    """The two faces of a covering between sky, outdoor air and house."""
 
-    def balance(gain):
-        # Heat set free at the lower face reaches the top through the layer.
-        mixed = (upper * warm + joined * (rest + gain / inner)) / (upper + joined)
-        top = sky.roof_surface(mixed, cold, upper + joined, emissivity=emissivity)
-        return top, (top + layer * (inner * rest + gain)) / (1.0 + inner * layer)
+    upper: float
+    lower: float
+    layer: float
+    through: float
+    indoor: float
+    emissivity: float
 
-    def frosting(face):
-        rate = film * (vapor - air.saturation_vapor_pressure(face))
-        return max(rate, -held / step)  # what is not there cannot leave
+    def balance(self, warm, cold, rate):
+        """Temperatures of both faces while frost forms at a rate."""
+        gain = rate * SUBLIMATION_HEAT
+        # Air, house and frost act on the lower face; a layer stands between it and the top.
+        inner = self.lower + self.through
+        rest = (self.lower * warm + self.through * self.indoor + gain) / inner
+        joined = inner / (1.0 + inner * self.layer)
+        mixed = (self.upper * warm + joined * rest) / (self.upper + joined)
+        top = sky.roof_surface(mixed, cold, self.upper + joined, emissivity=self.emissivity)
+        return top, (top + self.layer * inner * rest) / (1.0 + inner * self.layer)
 
-    # More frost, warmer face, less frost: the rate lies between none (or the
-    # going of all that is held) and that of the face without it.
-    low, high = sorted((0.0, frosting(balance(0.0)[1])))
-    if low < 0.0 and frosting(balance(low * SUBLIMATION_HEAT)[1]) <= low:
-        high = low  # even with the heat that it takes, all of it goes
+    def frosting(self, warm, cold, vapor):
+        """Rate at which frost forms, or goes as long as there is some [kg/(s m2)]."""
+        film = film_permeance(self.lower, warm)
+
+        def left(rate):
+            return film * (vapor - air.saturation_vapor_pressure(self.balance(warm, cold, rate)[1])) - rate
+
+        # More frost, warmer face, less frost: the rate lies between none and
+        # that of the face without the heat of the frost.
+        return _crossing(left, *sorted((0.0, left(0.0))))
+
+
+def _crossing(left, low, high):
+    """Where a falling, nearly straight function is zero: chords, the stale end halved.
+
+    Own lines, since the library that has this would weigh on every lesson.
+    """
+    above, below = left(low), left(high)
+    if low == high:
+        return low
     for _ in range(_ROUNDS):
-        rate = 0.5 * (low + high)
-        if frosting(balance(rate * SUBLIMATION_HEAT)[1]) > rate:
-            low = rate
+        middle = high - below * (high - low) / (below - above)
+        now = left(middle)
+        if abs(now) < 1e-15:  # a gram on a square meter in thirty thousand years
+            return middle
+        if now > 0.0:
+            low, above, below = middle, now, below / 2.0
         else:
-            high = rate
-        if high - low < 1e-14:
-            break
-    rate = 0.5 * (low + high)
-    top, face = balance(rate * SUBLIMATION_HEAT)
-    return top, face, max(held + rate * step, 0.0)
+            high, below, above = middle, now, above / 2.0
+    raise NotConverged("The frost of a night was not found: check the air, the sky and the covering.")
 
 
 def _series(what, value, count):
