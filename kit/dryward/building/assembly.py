@@ -20,7 +20,7 @@ class AirSpace:
         Across a closed space; for a vented one, the film between the layer
         under it and the moving air [m2 K/W], 0 to 5.
     vapor_permeance : float
-        Across a closed space [kg/(s m2 Pa)]; inf for no resistance.
+        Across a closed space [kg/(s m2 Pa)], above 0; inf for no resistance.
     vented : bool
         Whether outdoor air moves through it: the steady and the monthly
         methods then end the assembly here, at outdoor air behind the film

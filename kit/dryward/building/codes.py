@@ -26,7 +26,16 @@ from dryward.building.code_rules import retarder_class
 from dryward.checks import UnknownName, within
 from dryward.units import UNITS, from_si
 
-__all__ = ["LOCALLY", "Verdict", "judge", "retarder_class", "required", "rules", "unvented_roof", "wood_pore_humidity_limit"]
+__all__ = [
+    "LOCALLY",
+    "Verdict",
+    "judge",
+    "retarder_class",
+    "required",
+    "rules",
+    "unvented_roof",
+    "wood_pore_humidity_limit",
+]
 
 # Rules made of more than one row or fact.
 _TOGETHER = {

@@ -3,6 +3,7 @@
 import contextlib
 import hashlib
 import os
+import re
 import stat
 import tempfile
 import time
@@ -15,10 +16,44 @@ from dryward.building import versions, written
 from dryward.checks import BadFile, PlainError
 
 #: Largest file that is read [bytes]; an assembly takes a few thousand.
-LARGEST = 1_000_000
+LARGEST = 500_000
 #: What `save` takes as `expect` for a file that must not exist yet.
 NEW = "new"
+# A key of ten and more parts: none of ours has more than four, and the TOML
+# reader's memory grows with the square of their number.
+_LONG_KEY = re.compile(
+    r"""(?<![\w-])(?:(?:[\w-]++|"(?:[^"\\\n]|\\.)*+"|'[^'\n]*+')[ \t]*+\.[ \t]*+){10}""",
+)
 _PATIENCE = 5.0  # how long a second writer waits for the first one [s]
+
+
+def refuse_long_keys(text, name):
+    """The text, when no key in it has so many parts that reading it would exhaust the memory.
+
+    Parameters
+    ----------
+    text : str
+        TOML that is not yet read.
+    name : str
+        What the message calls the file.
+
+    Returns
+    -------
+    str
+
+    Raises
+    ------
+    BadFile
+        For a key of ten or more parts.
+
+    Examples
+    --------
+    >>> refuse_long_keys("a.b = 1", "roof.toml")
+    'a.b = 1'
+    """
+    if _LONG_KEY.search(text):
+        raise BadFile(f"{name}: it is nested too deeply.")
+    return text
 
 
 def parse(text, name="the file"):
@@ -47,23 +82,25 @@ def parse(text, name="the file"):
     'spruce, pine or fir'
     """
     name = str(name)[-60:]
+    refuse_long_keys(text, name)
     try:
         return written.assembly(versions.current(tomllib.loads(text)))
     except PlainError as error:
         raise BadFile(f"{name}: {str(error).rstrip('.')}.") from None
     except RecursionError:
         raise BadFile(f"{name}: it is nested too deeply.") from None
-    except ValueError as error:  # the TOML reader's own, with line and column
+    except tomllib.TOMLDecodeError as error:  # says line and column
         raise BadFile(f"{name}: it is not written as TOML: {str(error)[:120].rstrip('.')}.") from None
+    except ValueError:
+        raise BadFile(f"{name}: it holds a number with too many digits.") from None
 
 
 def _content(path):
     """The bytes of a file, when it is one of a sensible size."""
     try:
         with open(path, "rb", opener=lambda p, flags: os.open(p, flags | getattr(os, "O_NONBLOCK", 0))) as stream:
-            if not stat.S_ISREG(os.fstat(stream.fileno()).st_mode):
-                raise BadFile(f"{path.name[-60:]}: it is not a file.")
-            found = stream.read(LARGEST + 1)
+            plain = stat.S_ISREG(os.fstat(stream.fileno()).st_mode)
+            found = stream.read(LARGEST + 1) if plain else b""
     except IsADirectoryError:
         raise BadFile(f"{path.name[-60:]}: it is a folder, not a file.") from None
     except FileNotFoundError:
@@ -71,6 +108,8 @@ def _content(path):
     except (OSError, ValueError) as error:
         reason = getattr(error, "strerror", None) or "the name is not one a file can have"
         raise BadFile(f"{path.name[-60:]}: it cannot be read ({reason}).") from None
+    if not plain:
+        raise BadFile(f"{path.name[-60:]}: it is not a file.")
     if len(found) > LARGEST:
         raise BadFile(f"{path.name[-60:]}: it is larger than {LARGEST} bytes, too large for an assembly.")
     return found
@@ -96,6 +135,17 @@ def load_with_token(path):
     ------
     BadFile
         One sentence with file, place and what is wrong there.
+
+    Examples
+    --------
+    >>> import tempfile
+    >>> from dryward.building.presets import preset
+    >>> with tempfile.TemporaryDirectory() as folder:
+    ...     path = Path(folder, "roof.toml")
+    ...     token = save(preset("vented-vault"), path)
+    ...     roof, same = load_with_token(path)
+    >>> same == token
+    True
     """
     words, token = fetch(path)
     return parse(words, Path(path).name), token
@@ -141,6 +191,17 @@ def load(path):
     ------
     BadFile
         One sentence with file, place and what is wrong there.
+
+    Examples
+    --------
+    >>> import tempfile
+    >>> from dryward.building.presets import preset
+    >>> with tempfile.TemporaryDirectory() as folder:
+    ...     path = Path(folder, "roof.toml")
+    ...     token = save(preset("vented-vault"), path)
+    ...     roof = load(path)
+    >>> roof.name
+    'Vented vault, 50-perm outer membrane'
     """
     return load_with_token(path)[0]
 
@@ -218,8 +279,21 @@ def save(assembly, path, expect=None):
     ------
     BadFile
         When it cannot be written, or has changed; the old file is untouched.
+
+    Examples
+    --------
+    >>> import tempfile
+    >>> from dryward.building.presets import preset
+    >>> with tempfile.TemporaryDirectory() as folder:
+    ...     path = Path(folder, "roof.toml")
+    ...     token = save(preset("vented-vault"), path)
+    ...     newer = save(preset("vented-vault-osb"), path, expect=token)
+    >>> newer == token
+    False
     """
-    return store(text(assembly), path, expect)
+    words = text(assembly)
+    parse(words, Path(path).name)  # nothing is written that could not be read again
+    return store(words, path, expect)
 
 
 def store(words, path, expect=None):

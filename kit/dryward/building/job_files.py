@@ -59,7 +59,9 @@ def parse(text, name="the file"):
     """
     name = str(name)[-60:]
     try:
-        table = tomllib.loads(text)
+        table = tomllib.loads(files.refuse_long_keys(text, name))
+    except BadFile:
+        raise
     except (ValueError, RecursionError):
         table = {}
     if table.get("format") != FORMAT:

@@ -109,7 +109,8 @@ def wood_points(density, free_saturation, share=1.0, temperature=20.0):
     density : float
         Dry [kg/m3], above 0 to 1500.
     free_saturation : float
-        Water content with the pores full by capillary action [kg/m3].
+        Water content with the pores full by capillary action [kg/m3], above
+        that at 99 % and at most 1500.
     share : float, optional
         Water held next to solid wood at the same humidity [-], 0.3 to 1.2;
         pressed panels hold less.

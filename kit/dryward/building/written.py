@@ -317,7 +317,7 @@ def assembly(table):
         share = inner.quantity("share", "relative humidity")
         framing = Framing(share, _material("framing", table["framing"]["material"]), inner.names("layers"))
     return Assembly(
-        name=top.text("name", "assembly"),
+        name=top.text("name", "without a name"),
         layers=tuple(_layer(number, each) for number, each in enumerate(layers, 1)),
         slope=top.quantity("slope", default=0.0),
         notes=top.text("notes", longest=_LONGEST_TEXT),

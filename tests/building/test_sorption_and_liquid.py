@@ -1,0 +1,88 @@
+"""Wood's own curve, and liquid conductivity checked by a soaking test in numbers."""
+
+import numpy as np
+import pytest
+
+from dryward import air, building, units
+from dryward.building import liquid, sorption
+from dryward.checks import OutOfRange
+
+
+def test_the_wood_curve_rises_and_falls_with_warmth():
+    rh = np.linspace(0, 1, 101)
+    assert np.all(np.diff(sorption.wood_moisture(rh)) > 0)
+    assert sorption.wood_moisture(0.8, 40.0) < sorption.wood_moisture(0.8, 0.0)
+    assert sorption.wood_moisture(0.0) == 0.0
+    assert 0.25 < sorption.wood_moisture(1.0) < 0.35, "fiber saturation"
+
+
+@pytest.mark.parametrize("rh", [0.05, 0.3, 0.65, 0.9, 0.93])
+def test_the_inverse_comes_back(rh):
+    assert sorption.humidity_of_wood(float(sorption.wood_moisture(rh, 10.0)), 10.0) == pytest.approx(rh, abs=1e-9)
+
+
+def test_points_end_at_free_saturation():
+    points = sorption.wood_points(500.0, 600.0, 0.85)
+    assert points[-1] == (1.0, 600.0)
+    assert dict(points)[0.5] == pytest.approx(0.85 * 500 * float(sorption.wood_moisture(0.5)), abs=1e-3)
+
+
+@pytest.mark.parametrize(
+    ("call", "words"),
+    [
+        (lambda: sorption.wood_moisture(1.4), "Relative humidity is 140 %; it must be 0 to 100 %"),
+        (lambda: sorption.wood_moisture(0.5, 200.0), "Wood temperature is 200 °C"),
+        (lambda: sorption.humidity_of_wood(0.4), "Moisture content of wood is 40 %; it must be 0 to 25 %"),
+        (lambda: sorption.wood_points(0.0, 600.0), "Density is 0 kg/m³"),
+        (lambda: sorption.wood_points(500.0, 100.0), "Free saturation is 100 kg/m³; it must be above"),
+        (lambda: sorption.wood_points(500.0, 600.0, 2.0), "Share of the wood curve is 2"),
+        (lambda: liquid.lowest_diffusivity(-1.0, 200.0), "Water absorption coefficient is -1"),
+        (lambda: liquid.lowest_diffusivity(0.1, 0.0), "Free saturation is 0 kg/m³"),
+    ],
+)
+def test_bad_values_get_a_sentence(call, words):
+    with pytest.raises(OutOfRange, match=words):
+        call()
+
+
+def soaked(absorption, held, hours=1.0, cells=60, depth=0.06):
+    """Water taken up [kg/m2] by a slab with a wet face, from K and the sorption curve alone.
+
+    Explicit finite volumes on w, with D = K ds/dw taken from the points that
+    the library makes; nothing of the formula behind K is used.
+    """
+    points = liquid.conductivity(absorption, held)
+    full = held[-1][1]
+    w_at, k_at = np.array(points).T
+    rh_at, hold_at = np.array(((0.0, 0.0), *held)).T
+    pull = units.WATER_DENSITY * air.VAPOR_GAS_CONSTANT * (20.0 + units.KELVIN)
+
+    def diffusivity(w):
+        humidity = np.interp(w, hold_at, rh_at)
+        piece = np.clip(np.searchsorted(hold_at, w, side="left"), 1, len(hold_at) - 1)
+        slope = (hold_at[piece] - hold_at[piece - 1]) / (rh_at[piece] - rh_at[piece - 1])
+        return np.interp(w, w_at, k_at) * pull / np.maximum(humidity, 1e-6) / slope
+
+    dx = depth / cells
+    w = np.zeros(cells)
+    step = 0.4 * dx**2 / diffusivity(np.array([full]))[0]
+    for _ in range(int(hours * 3600 / step)):
+        faces = np.concatenate(([full], w))
+        mean = 0.5 * (diffusivity(faces[:-1]) + diffusivity(faces[1:]))
+        gaps = np.concatenate(([dx / 2], np.full(cells - 1, dx)))
+        flux = mean * (faces[:-1] - faces[1:]) / gaps
+        w = w + step / dx * (flux - np.append(flux[1:], 0.0))
+    return w.sum() * dx
+
+
+def test_a_soaking_test_gives_back_the_absorption_coefficient():
+    held = ((0.5, 4.0), (0.8, 8.0), (0.95, 18.0), (1.0, 200.0))
+    taken = soaked(0.1, held)
+    assert taken / 3600**0.5 == pytest.approx(0.1, rel=0.1)
+    assert soaked(0.05, held) / taken == pytest.approx(0.5, rel=0.05), "half the coefficient, half the water"
+
+
+def test_library_wood_takes_up_little_water_across_the_grain():
+    points = building.material("spruce").liquid_conductivity
+    assert points[0] == (0.0, 0.0)
+    assert all(later[1] >= 0 for later in points)
