@@ -37,7 +37,10 @@
     await panel.revealed;
     await NotebookActions.runAll(panel.content, panel.sessionContext);
     panel.content.activeCellIndex = 0;
-    panel.content.node.scrollTop = 0;
+    // Running moved the view to the last cell; it comes back once the cells have their size.
+    await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+    const scroller = panel.content.node.querySelector(".jp-WindowedPanel-outer") || panel.content.node;
+    scroller.scrollTop = 0;
   }
 
   async function extension() {
