@@ -332,3 +332,22 @@ def test_files_that_are_missing_or_huge(tmp_path, monkeypatch):
     many = write(tmp_path, "1\n" * 11, "many.csv")
     with pytest.raises(BadFile, match=r"many\.csv has 11 lines; at most 10 are read"):
         loggers.read(many)
+
+
+def test_a_title_with_a_zone_is_a_clock_that_stands(tmp_path):
+    rows = [f"11/0{5 + (22 + i) // 24}/23 {(22 + i) % 24:02d}:00,5,50" for i in range(-22, 6)]
+    path = write(tmp_path, '"Date Time, GMT-05:00",T (C),RH\n' + "\n".join(rows) + "\n")
+    guess = loggers.guess(path)
+    assert guess.clock == "standard time"
+    assert "GMT-05" in guess.reasons["clock"]
+
+
+def test_a_stray_date_below_the_readings_does_no_harm(tmp_path):
+    rows = [f"0{i % 9 + 1}/01/2023 0{i % 9}:00,5.0,50" for i in range(9)] + [
+        f"{i}/01/2023 05:00,5,5" for i in range(13, 20)
+    ]
+    path = write(tmp_path, "when,T (C),RH\n" + "\n".join(rows) + "\n99/99/9999,end,\n")
+    readings = loggers.read(path)
+    assert readings.guess.date_order == "dmy"
+    assert readings["cavity"].time.size == 16
+    assert any("the last line is cut off or no reading" in note for note in readings.notes)

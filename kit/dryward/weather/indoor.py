@@ -6,14 +6,19 @@ indoors, one pair for every hour of an `HourlyWeather` or every month of a
 hours up to and including the hour itself; the weather is taken to repeat.
 """
 
-from dataclasses import dataclass
-
 import numpy as np
 
 from dryward import air
 from dryward.checks import OutOfRange, UnknownName, within
 from dryward.weather.house_moisture import fresh_air_needed, moisture_by_bedrooms, steady_humidity, vapor_excess
-from dryward.weather.monthly import MonthlyClimate
+from dryward.weather.room_rules import (
+    CLASS_EXCESS,
+    ByOutdoorTemperature,
+    Constant,
+    HumidityClass,
+    Measured,
+    MoistureBalance,
+)
 
 __all__ = [
     "constant",
@@ -21,100 +26,16 @@ __all__ = [
     "by_outdoor_temperature",
     "by_daily_mean",
     "moisture_balance",
+    "measured",
     "steady_humidity",
     "vapor_excess",
     "fresh_air_needed",
     "moisture_by_bedrooms",
 ]
 
-# ISO 13788 annex A: upper limit of the vapor pressure excess of each class
-# at 0 degC outdoors and below [Pa]; it falls to nothing at 20 degC.
-# From memory; class 3 read in a secondary source that uses it.
-_CLASS_EXCESS = {1: 270.0, 2: 540.0, 3: 810.0, 4: 1080.0}
-_CLASS_FADES_AT = 20.0
-
 # EN 15026 annex C = ISO 13788:2012 A.1, from memory: relative humidity at
 # -10 degC outdoors and below, and at 20 degC and above.
 _OCCUPANCY = {"normal": (0.30, 0.60), "high": (0.40, 0.70)}
-
-
-def _day_mean(weather, series):
-    """Mean over a day for hours; monthly means pass as they are."""
-    if isinstance(weather, MonthlyClimate):
-        return series
-    span = min(24, series.size)
-    wrapped = np.concatenate([series[-span + 1 :], series]) if span > 1 else series
-    return np.convolve(wrapped, np.full(span, 1.0 / span), mode="valid")
-
-
-def _limited(temperature, vapor_pressure):
-    """More than saturation ends as water on the windows, not in the air."""
-    return temperature, np.minimum(vapor_pressure, air.saturation_vapor_pressure(temperature))
-
-
-@dataclass(frozen=True)
-class Constant:
-    """The same room air all year; see `constant`."""
-
-    air: object
-
-    def at(self, weather):
-        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
-        like = np.ones_like(weather.temperature)
-        return like * self.air.temperature, like * self.air.vapor_pressure
-
-
-@dataclass(frozen=True)
-class HumidityClass:
-    """Outdoor vapor plus an excess that fades with warmth; see `humidity_class`."""
-
-    number: int
-    temperature: float = 20.0
-    factor: float = 1.0
-
-    def excess(self, outdoor_temperature):
-        """Vapor pressure indoors above outdoors [Pa], by outdoor temperature [degC], any shape."""
-        share = np.clip(1.0 - np.asarray(outdoor_temperature, dtype=float) / _CLASS_FADES_AT, 0.0, 1.0)
-        return self.factor * _CLASS_EXCESS[self.number] * share
-
-    def at(self, weather):
-        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
-        room = np.full_like(weather.temperature, self.temperature)
-        return _limited(
-            room, _day_mean(weather, weather.vapor_pressure) + self.excess(_day_mean(weather, weather.temperature))
-        )
-
-
-@dataclass(frozen=True)
-class ByOutdoorTemperature:
-    """Room air that follows the daily mean outdoors; see `by_outdoor_temperature`, `by_daily_mean`.
-
-    The two curves are (outdoor temperature [degC], value) points, straight between.
-    """
-
-    temperatures: tuple
-    humidities: tuple
-
-    def at(self, weather):
-        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
-        day = _day_mean(weather, weather.temperature)
-        warmth = np.interp(day, *zip(*self.temperatures, strict=True))
-        return warmth, air.vapor_pressure(warmth, np.interp(day, *zip(*self.humidities, strict=True)))
-
-
-@dataclass(frozen=True)
-class MoistureBalance:
-    """What the house makes against what fresh air takes away; see `moisture_balance`."""
-
-    production: float
-    fresh_air: float
-    temperature: float = 21.0
-
-    def at(self, weather):
-        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
-        room = np.full_like(weather.temperature, self.temperature)
-        gain = vapor_excess(self.production, self.fresh_air, self.temperature)
-        return _limited(room, _day_mean(weather, weather.vapor_pressure) + gain)
 
 
 def constant(air):
@@ -182,7 +103,7 @@ def humidity_class(n, temperature=20.0, factor=1.0):
         raise OutOfRange(
             "Humidity class is 5, which has no upper limit; it must be 1 to 4, or give the room's own air."
         )
-    if n not in _CLASS_EXCESS:
+    if n not in CLASS_EXCESS:
         raise OutOfRange(f"Humidity class is {str(n)[:40]}; it must be 1, 2, 3 or 4.")
     return HumidityClass(
         int(n),
@@ -298,3 +219,43 @@ def moisture_balance(production, fresh_air, temperature=21.0):
     """
     vapor_excess(production, fresh_air, temperature)  # the ranges are checked there
     return MoistureBalance(float(production), float(fresh_air), float(temperature))
+
+
+def measured(temperature, vapor_pressure):
+    """Room air as it was read, hour by hour.
+
+    Parameters
+    ----------
+    temperature : array of n
+        Of the room [degC], -20 to 60.
+    vapor_pressure : array of n
+        [Pa], 0 to saturation; up to 5 % above is taken as a wet sensor.
+
+    Returns
+    -------
+    Measured
+        A rule with ``at(weather)``, for weather of the same n hours.
+
+    Raises
+    ------
+    OutOfRange
+        When the lengths differ or a value lies outside its range.
+
+    Examples
+    --------
+    >>> from dryward.weather import Air, HourlyWeather
+    >>> measured([21.0, 21.5], [900.0, 950.0]).at(HourlyWeather.constant(Air(0, 0.8), hours=2))[1].tolist()
+    [900.0, 950.0]
+    """
+    warmth = np.atleast_1d(within("Room temperature", np.asarray(temperature), -20.0, 60.0, "°C"))
+    vapor = np.atleast_1d(within("Vapor pressure in the room", np.asarray(vapor_pressure), 0.0, 20_000.0, "Pa"))
+    if warmth.shape != vapor.shape:
+        raise OutOfRange(f"The room has {warmth.size} temperatures, but {vapor.size} vapor pressures.")
+    limit = air.saturation_vapor_pressure(warmth)
+    if np.any(vapor > 1.05 * limit):
+        hour = int(np.argmax(vapor / limit))
+        raise OutOfRange(
+            f"Vapor pressure in the room in hour {hour + 1} is {vapor[hour]:.0f} Pa; "
+            f"air at {warmth[hour]:.1f} °C holds at most {limit[hour]:.0f} Pa."
+        )
+    return Measured(warmth, np.minimum(vapor, limit))

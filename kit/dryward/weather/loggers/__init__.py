@@ -8,6 +8,7 @@ gives a file of our own making to try it on.
 from dryward.weather.loggers.assumptions import CLOCKS, PLACES, QUANTITIES, UNITS, Column, Guess
 from dryward.weather.loggers.compare import Agreement, agreement, correlation, lag, shared_clock
 from dryward.weather.loggers.diagnosis import CAUSES, Diagnosis, diagnose, numbers
+from dryward.weather.loggers.driving import driving
 from dryward.weather.loggers.guessing import guess
 from dryward.weather.loggers.readings import read
 from dryward.weather.loggers.record import Readings, Record
@@ -34,6 +35,7 @@ __all__ = [
     "diagnose",
     "Diagnosis",
     "numbers",
+    "driving",
     "CAUSES",
     "sample",
     "names",

@@ -102,6 +102,7 @@ def numbers(indoors, cavity, outdoors):
         "lag behind the room": float(late) if likeness > 0 else float("nan"),
         "changes with the room": _beyond(changes, np.diff(inside), np.diff(saturation), np.diff(outside)),
         "changes with the sun": correlation(np.diff(saturation), changes),
+        "likeness with the room": correlation(inside, within_roof),
         "likeness with outdoors": correlation(outside, within_roof),
         "room above outdoors": float(np.nanmean(inside - outside)),
         "damp room from": float(indoor.humidity_class(3).excess(cold)),

@@ -92,6 +92,9 @@ def guess(path, **known):
         found = [clock.moment(p, order) for p in found]
     else:
         found = [clock.moment(p, order) for row in table[first:] if (p := date_parts(row, columns))]
+    fixed = re.search(r"(GMT|UTC) ?[+-]?\d{0,2}", " ".join(header))
+    if fixed and "clock" not in known:
+        known["clock"], reasons["clock"] = CLOCKS[0], f'the title says "{fixed[0]}", a clock that is not put ahead'
     watch = known.get("clock") or _clock([t for t in found if t is not None], reasons)
     return Guess(delimiter, decimal, first, tuple(columns), order, watch, reasons)
 

@@ -92,7 +92,7 @@ def _left_out(name, numbers, rows):
         return []
     last = len(rows)
     if numbers == [last]:
-        return [f"{name}: the last line is cut off and left out."]
+        return [f"{name}: the last line is cut off or no reading, and left out."]
     some = ", ".join(str(n) for n in numbers[:5]) + (" and more" if len(numbers) > 5 else "")
     return [f"{name}: {len(numbers)} lines without a date are left out (line {some})."]
 
