@@ -13,7 +13,8 @@ from hypothesis import strategies as st
 
 from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.teaching import lessons, questions
-from dryward.teaching.progress import FILE, VERSION, Progress, merged
+from dryward.teaching.progress import FILE, Progress, merged
+from dryward.teaching.progress_file import VERSION
 
 START = datetime(2030, 1, 1, 12, tzinfo=UTC)
 

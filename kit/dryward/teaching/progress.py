@@ -5,10 +5,6 @@ its own mark, so two windows that write at the same time lose nothing: the
 file is the union of what both saw.  It is written whole or not at all.
 """
 
-import contextlib
-import errno
-import json
-import os
 import uuid
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
@@ -16,15 +12,9 @@ from pathlib import Path
 
 from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.teaching import lessons
-
-try:
-    import fcntl
-except ImportError:  # Windows
-    fcntl = None
-    import msvcrt
+from dryward.teaching.progress_file import NewerFile, alone, free_name, moment, read, reason, write
 
 FILE = "dryward-progress.json"
-FORMAT, VERSION = "dryward progress", 2
 #: Review after these days, counted from the day a lesson was finished.
 REVIEW = (timedelta(days=2), timedelta(days=14))
 #: Settings, what they start from, and what they may be.
@@ -35,7 +25,6 @@ SETTINGS = {
     "instructor": (False, (True, False)),
     "pathway": ("self-study", ("half-day", "eight-week", "self-study")),
 }
-_KINDS = ("prediction", "answer", "setting", "opened", "task")
 
 
 @dataclass(frozen=True)
@@ -85,13 +74,12 @@ class Progress:
         self._now = now or (lambda: datetime.now(UTC))
         self.trouble = ""
         self._events = {}
-        self._aside = False
         try:
-            self._events = _read(self.path)
-        except _Newer as newer:
+            self._events = read(self.path)
+        except NewerFile as newer:
             self.trouble = str(newer)
         except BadFile as bad:
-            self.trouble, self._aside = str(bad), True
+            self.trouble = str(bad)
 
     # --- keeping -----------------------------------------------------------
 
@@ -253,7 +241,7 @@ class Progress:
         for each in self.events("answer", lesson):
             if each["right"]:
                 right.setdefault(each["question"], each["when"])
-        return _time(sorted(right.values())[2]) if len(right) >= 3 else None
+        return moment(sorted(right.values())[2]) if len(right) >= 3 else None
 
     def resume(self):
         """The lesson to go on with, or None when all are finished.
@@ -281,7 +269,7 @@ class Progress:
             done = self.finished(id)
             if done is None:
                 continue
-            answers = [_time(each["when"]) for each in self.events("answer", id)]
+            answers = [moment(each["when"]) for each in self.events("answer", id)]
             stages = [(stage, done + after) for stage, after in enumerate(REVIEW, 1)]
             open_ = [(stage, due) for stage, due in stages if due <= now and not any(when >= due for when in answers)]
             if open_:
@@ -314,10 +302,10 @@ class Progress:
         """
         try:
             self.path.parent.mkdir(parents=True, exist_ok=True)
-            with _alone(self.path):
+            with alone(self.path):
                 self._merge_and_write()
-        except OSError as reason:
-            why = _reason(reason)
+        except OSError as error:
+            why = reason(error)
             self.trouble = f"{self.path.name} cannot be written: {why}; your answers are kept while this is open."
             raise BadFile(self.trouble) from None
         self.trouble = ""
@@ -330,22 +318,12 @@ class Progress:
 
     def _merge_and_write(self):
         try:
-            self._events |= _read(self.path)
-        except _Newer:
+            self._events |= read(self.path)
+        except NewerFile:
             raise
         except BadFile:
-            self.path.replace(_free_name(self.path))
-        body = {"format": FORMAT, "version": VERSION, "events": list(self.events())}
-        text = json.dumps(body, indent=1, ensure_ascii=False) + "\n"
-        fresh = self.path.with_name(f".{self.path.name}.{uuid.uuid4().hex[:8]}")
-        try:
-            with fresh.open("w", encoding="utf-8") as file:
-                file.write(text)
-                file.flush()
-                os.fsync(file.fileno())
-            fresh.replace(self.path)
-        finally:
-            fresh.unlink(missing_ok=True)
+            self.path.replace(free_name(self.path))
+        write(self.path, self.events())
 
 
 def merged(*progress):
@@ -371,14 +349,6 @@ def merged(*progress):
     return dict(sorted(found.items()))
 
 
-class _Newer(BadFile):
-    """A file of a later version."""
-
-
-def _time(text):
-    return datetime.fromisoformat(text)
-
-
 def _fits(name, value):
     start, allowed = SETTINGS[name]
     if name == "type_size":
@@ -395,116 +365,3 @@ def _checked(name, value):
         if name == "type_size":
             raise OutOfRange(f"Type size is {value}; it must be {allowed[0]} to {allowed[1]} points.")
         raise OutOfRange(f"The setting {name} is {value!r:.40}; it must be {' or '.join(map(str, allowed))}.")
-
-
-def _read(path):
-    """Events of a file by their marks; none when there is no file."""
-    try:
-        body = json.loads(path.read_text("utf-8"))
-    except FileNotFoundError:
-        return {}
-    except (ValueError, RecursionError):
-        raise BadFile(
-            f"{path.name} cannot be read as a progress file; it is kept aside and a new one is begun."
-        ) from None
-    except OSError as reason:
-        raise _Newer(f"{path.name} cannot be read: {_reason(reason)}.") from None
-    return _events(path, body)
-
-
-def _events(path, body):
-    strange = BadFile(f"{path.name} is no progress file of this kit; it is kept aside and a new one is begun.")
-    if not isinstance(body, dict) or body.get("format") != FORMAT:
-        raise strange
-    version = body.get("version")
-    if not isinstance(version, int) or isinstance(version, bool) or version < 1:
-        raise strange
-    if version > VERSION:
-        raise _Newer(f"{path.name} was written by a newer version of this kit; update the kit, nothing was changed.")
-    if version == 1:
-        body = _from_first(body)
-    listed = body.get("events")
-    if not isinstance(listed, list) or not all(_is_event(each) for each in listed):
-        raise strange
-    return {each["id"]: each for each in listed}
-
-
-def _is_event(each):
-    if not isinstance(each, dict) or each.get("kind") not in _KINDS:
-        return False
-    if not isinstance(each.get("id"), str) or not isinstance(each.get("when"), str):
-        return False
-    needs = {
-        "prediction": ("choice",),
-        "answer": ("question", "right"),
-        "setting": ("name", "value"),
-        "task": ("task",),
-    }
-    if any(key not in each for key in needs.get(each["kind"], ())):
-        return False
-    if each["kind"] != "setting" and not isinstance(each.get("lesson"), str):
-        return False
-    try:
-        return _time(each["when"]).tzinfo is not None
-    except ValueError:
-        return False
-
-
-def _from_first(body):
-    """Version 1 held the last state only: tables of predictions and settings, and a list of answers."""
-    when = body.get("saved", "2000-01-01T00:00:00+00:00")
-    events = [
-        {"kind": "prediction", "lesson": lesson, "choice": key} for lesson, key in body.get("predictions", {}).items()
-    ]
-    events += [{"kind": "setting", "name": name, "value": value} for name, value in body.get("settings", {}).items()]
-    events += [{"kind": "answer", **each} for each in body.get("answers", ())]
-    # The mark follows from the content, so that two windows migrate to the same events.
-    return {
-        "events": [
-            {
-                "id": uuid.uuid5(uuid.NAMESPACE_OID, json.dumps([count, each], sort_keys=True)).hex,
-                "when": each.get("when", when),
-                **each,
-            }
-            for count, each in enumerate(events)
-        ]
-    }
-
-
-def _free_name(path):
-    """A name beside the file for what could not be read."""
-    for count in range(1, 1000):
-        found = path.with_name(f"{path.stem}-unreadable-{count}{path.suffix}")
-        if not found.exists():
-            return found
-    raise BadFile(f"There are too many unreadable copies of {path.name}; move them away.")
-
-
-def _reason(error):
-    words = {
-        errno.ENOSPC: "the disk is full",
-        errno.EDQUOT: "the disk is full",
-        errno.EACCES: "this folder may not be written",
-        errno.EPERM: "this folder may not be written",
-        errno.EROFS: "this folder may not be written",
-        errno.ENOTDIR: "the folder is not there",
-    }
-    return words.get(error.errno, (error.strerror or "the system refused it").lower())
-
-
-@contextlib.contextmanager
-def _alone(path):
-    """One writer at a time; the system lets go of the lock when a program dies."""
-    with path.with_name(f".{path.name}.lock").open("a+b") as lock:
-        if fcntl:
-            with contextlib.suppress(OSError):  # a network disk without locks: better kept than refused
-                fcntl.flock(lock, fcntl.LOCK_EX)
-            yield
-        else:
-            lock.seek(0)
-            msvcrt.locking(lock.fileno(), msvcrt.LK_LOCK, 1)
-            try:
-                yield
-            finally:
-                lock.seek(0)
-                msvcrt.locking(lock.fileno(), msvcrt.LK_UNLCK, 1)

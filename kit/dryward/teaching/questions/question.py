@@ -190,7 +190,8 @@ class Draw:
         return self
 
     def _said(self, value, unit, tail):
-        return (self.say(value, unit) if unit else f"{value:.3g}") + tail
+        plain = f"{value:.0f}" if abs(value) >= 100 else f"{value:.3g}"
+        return (words.number(value, unit, self.unit_system) if unit else plain) + tail
 
     def _reply(self, id, here):
         known = belief(id)

@@ -100,6 +100,11 @@ def which_test(draw):
         ),
         ("A perm test of the film.", "vapor-barrier-is-air-barrier"),
         (
+            "No test. Those leaks let the house breathe.",
+            "house-must-breathe",
+            "People breathe. A fan brings them air without wetting the roof.",
+        ),
+        (
             "Feel for drafts at the floor.",
             "house-leaks-in-everywhere",
             "In winter air comes in low and leaves high. The ceiling leaks outward.",

@@ -1,0 +1,139 @@
+"""A quiz on paper, and its key: two pages to print, the same for the same seed."""
+
+from dataclasses import dataclass
+from functools import cache
+from importlib.resources import files
+
+from dryward.checks import OutOfRange
+from dryward.teaching import questions
+from dryward.teaching.beliefs import belief
+
+#: The six items of the exit quiz of a half-day session.
+EXIT = ("direction", "line-or-water", "film-state", "leak-or-diffusion", "vent-power", "air-changes")
+PASS = 0.8
+LETTERS = "ABCDEF"
+
+
+@dataclass(frozen=True)
+class Paper:
+    """A quiz: its seed and its questions.
+
+    Attributes
+    ----------
+    title : str
+    seed : int
+    unit_system : str
+    questions : tuple of Question
+    """
+
+    title: str
+    seed: int
+    unit_system: str
+    questions: tuple
+
+    @property
+    def code(self):
+        """What stands on both pages, so that a key finds its quiz."""
+        return f"{self.seed}-{self.unit_system}-{len(self.questions)}"
+
+    def quiz(self):
+        """The page for the learner, as HTML that needs nothing else."""
+        return _page("quiz.html.j2", self)
+
+    def key(self):
+        """The page for the instructor, as HTML that needs nothing else."""
+        return _page("key.html.j2", self)
+
+    def letter(self, number):
+        """Letter of the right answer of one question, counted from 0; empty for one in words."""
+        choices = self.questions[number].choices
+        return next((LETTERS[place] for place, each in enumerate(choices) if each.right), "")
+
+
+def paper(seed, kinds=None, unit_system="us", title="Moisture in roofs: quiz"):
+    """A quiz of some kinds.
+
+    Parameters
+    ----------
+    seed : int
+        The same seed gives the same quiz.
+    kinds : sequence of str, optional
+        Kinds of the generator; all sixteen otherwise.
+    unit_system : {"us", "si"}
+    title : str
+
+    Returns
+    -------
+    Paper
+
+    Raises
+    ------
+    UnknownName
+        For an unknown kind or unit system.
+    OutOfRange
+        For a seed that is no whole number, or no kinds.
+
+    Examples
+    --------
+    >>> len(paper(7, EXIT).questions)
+    6
+    """
+    chosen = questions.kinds() if kinds is None else tuple(kinds)
+    if not chosen:
+        raise OutOfRange("A quiz needs at least one kind of question.")
+    if seed is None:
+        raise OutOfRange("A quiz needs a seed, a whole number from 0 up.")
+    return Paper(title, seed, unit_system, tuple(questions.draw(kind, seed, unit_system) for kind in chosen))
+
+
+def passed(quiz, letters):
+    """Whether a filled-in quiz is a pass: four of five right, and those that must be.
+
+    Parameters
+    ----------
+    quiz : Paper
+    letters : sequence of str
+        One for each question, empty where none was given; questions in the
+        learner's own words are marked by a person and not counted here.
+
+    Returns
+    -------
+    tuple of (bool, int, int)
+        Pass or not, how many were right, of how many.
+
+    Raises
+    ------
+    OutOfRange
+        When there are not as many letters as questions.
+
+    Examples
+    --------
+    >>> quiz = paper(7, EXIT)
+    >>> passed(quiz, [quiz.letter(k) for k in range(6)])
+    (True, 6, 6)
+    """
+    if len(letters) != len(quiz.questions):
+        raise OutOfRange(f"The quiz has {len(quiz.questions)} questions; {len(letters)} answers were given.")
+    right, missed, counted = 0, False, 0
+    for number, (question, given) in enumerate(zip(quiz.questions, letters, strict=True)):
+        if not question.choices:
+            continue
+        counted += 1
+        good = given.strip().upper() == quiz.letter(number)
+        right += good
+        missed |= question.must and not good
+    return (right >= PASS * counted and not missed, right, counted)
+
+
+@cache
+def _template(name):
+    from jinja2 import Environment, StrictUndefined
+
+    text = (files("dryward.teaching") / "data" / name).read_text("utf-8")
+    return Environment(autoescape=True, undefined=StrictUndefined, trim_blocks=True, lstrip_blocks=True).from_string(
+        text
+    )
+
+
+def _page(name, quiz):
+    return _template(name).render(quiz=quiz, letters=LETTERS, belief=belief, lines=range(8))

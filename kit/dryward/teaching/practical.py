@@ -1,0 +1,286 @@
+"""Practical tasks: set the sliders so that ...; physics says whether it is done.
+
+There are several right ways.  A task names its start, what may not be
+touched, and how many controls may be changed.
+"""
+
+from dataclasses import dataclass
+from math import isclose
+
+from dryward.checks import OutOfRange, UnknownName
+from dryward.physics import steady
+from dryward.physics.airleak import brought, orifice_flow
+from dryward.teaching import words
+from dryward.teaching.questions.by_lesson.how_fast_perms import in_a_row
+from dryward.teaching.questions.roof import FILM, roof
+from dryward.units import from_si, to_si
+from dryward.weather.conditions import Air
+from dryward.weather.house_moisture import steady_humidity
+
+
+@dataclass(frozen=True)
+class Verdict:
+    """What came of a try.
+
+    Attributes
+    ----------
+    solved : bool
+    words : str
+        One sentence with the number.
+    value : float
+        What was worked out, SI.
+    """
+
+    solved: bool
+    words: str
+    value: float
+
+
+@dataclass(frozen=True)
+class Task:
+    """One practical task.
+
+    Attributes
+    ----------
+    id, lesson : str
+    text : str
+        What to do; numbers with units stand in braces.
+    start : dict
+        Control name -> value, in SI.
+    may_change : tuple of str
+        Controls that may be moved.
+    most_changes : int
+    one_way : dict
+        One solution, for the instructor and the tests.
+    """
+
+    id: str
+    lesson: str
+    text: str
+    start: dict
+    may_change: tuple
+    most_changes: int
+    one_way: dict
+
+
+def _si(**values):
+    """Control values given with their units, in SI."""
+    return {name: to_si(float(value), unit) for name, (value, unit) in values.items()}
+
+
+_WINTER = _si(T_in=(70, "degF"), RH_in=(40, "%"), T_out=(20, "degF"), RH_out=(80, "%"))
+_JULY = _si(T_in=(70, "degF"), RH_in=(50, "%"), T_out=(85, "degF"), RH_out=(75, "%"))
+
+
+def _perms(**values):
+    return {name: to_si(float(value), "perm") for name, value in values.items()}
+
+
+TASKS = (
+    Task(
+        "dry-the-deck",
+        "open-out-tight-in",
+        "This roof has {1.5 perm} outside and {3 perm} inside. Set the sliders so that it gains less than "
+        "{0.5 g/m2/day} at {20 degF}. Change two things at most. The weather stays.",
+        {**_WINTER, **_perms(M_in=3, M_out=1.5)},
+        ("M_in", "M_out", "RH_in"),
+        2,
+        _perms(M_in=0.1),
+    ),
+    Task(
+        "january-air",
+        "winter-house",
+        "A family gives off {21 pint/day} at {10 degF} outside. Bring indoor RH to {35 %} or less with no more than "
+        "{100 cfm} of fresh air. Change one thing.",
+        {
+            **_si(T_in=(70, "degF"), T_out=(10, "degF"), RH_out=(80, "%")),
+            **_si(Production=(21, "pint/day"), Fresh_air=(25, "cfm")),
+        },
+        ("Fresh_air", "Production"),
+        1,
+        _si(Fresh_air=(60, "cfm")),
+    ),
+    Task(
+        "july-film",
+        "july",
+        "It is {85 degF} and {75 %} outside. The inner film has {0.06 perm} and its outer face is wet. Get it dry. "
+        "Change one thing. The weather stays.",
+        {**_JULY, **_perms(M_in=0.06)},
+        ("M_in", "T_in"),
+        1,
+        _perms(M_in=10),
+    ),
+    Task(
+        "warm-film",
+        "inside-the-film",
+        "It is {0 degF} outside, {70 degF} and {50 %} inside. There is {22 R} inside the teaching film. "
+        "Keep the film at {1 perm} or tighter. Change two things at most.",
+        {
+            **_si(T_in=(70, "degF"), RH_in=(50, "%"), T_out=(0, "degF"), RH_out=(80, "%")),
+            **_si(R_inside=(22, "R")),
+        },
+        ("R_inside", "RH_in"),
+        2,
+        _si(R_inside=(5, "R")),
+    ),
+    Task(
+        "smaller-than-diffusion",
+        "the-hole-and-the-ceiling",
+        "A hole of {1 in2} at 1 Pa in {32 ft2} of painted drywall. Make the hole bring less water than diffusion does. "
+        "Change one thing. The weather stays.",
+        {**_WINTER, **_si(Hole=(1, "in2")), "dP": 1.0},
+        ("Hole", "dP"),
+        1,
+        _si(Hole=(0.1, "in2")),
+    ),
+)
+
+
+def tasks(lesson=None):
+    """The tasks, or those of one lesson.
+
+    Parameters
+    ----------
+    lesson : str, optional
+
+    Returns
+    -------
+    tuple of Task
+
+    Examples
+    --------
+    >>> [each.id for each in tasks("july")]
+    ['july-film']
+    """
+    return tuple(each for each in TASKS if lesson in (None, each.lesson))
+
+
+def task(id):
+    """The task of that id.
+
+    Parameters
+    ----------
+    id : str
+
+    Returns
+    -------
+    Task
+
+    Raises
+    ------
+    UnknownName
+        When there is none.
+
+    Examples
+    --------
+    >>> task("july-film").lesson
+    'july'
+    """
+    for each in TASKS:
+        if each.id == id:
+            return each
+    raise UnknownName("practical task", id, [each.id for each in TASKS])
+
+
+def judge(id, values, unit_system="us"):
+    """Whether the sliders as they stand solve a task.
+
+    Parameters
+    ----------
+    id : str
+    values : dict
+        Control name -> value, in SI; controls left out stand at their start.
+    unit_system : {"us", "si"}
+
+    Returns
+    -------
+    Verdict
+
+    Raises
+    ------
+    UnknownName
+        For an unknown task or control.
+    OutOfRange
+        For a value that physics cannot work with.
+
+    Examples
+    --------
+    >>> judge("july-film", {}).solved
+    False
+    """
+    what = task(id)
+    for name in values:
+        if name not in what.start:
+            raise UnknownName("control in this task", name, what.start)
+    now = {**what.start, **values}
+    moved = [name for name in now if not isclose(now[name], what.start[name], rel_tol=1e-6, abs_tol=1e-15)]
+    kept = [name for name in moved if name not in what.may_change]
+    if kept:
+        return Verdict(False, f"{kept[0]} stays as it is in this task; set it back.", float("nan"))
+    if len(moved) > what.most_changes:
+        return Verdict(False, f"You changed {len(moved)} things; {what.most_changes} at most.", float("nan"))
+    return _JUDGES[id](now, lambda value, unit: words.number(from_si(value, unit), unit, unit_system))
+
+
+def _airs(now):
+    return Air(now["T_in"], now["RH_in"]), Air(now["T_out"], now["RH_out"])
+
+
+def _gain(now, outer):
+    """Steady gain of the vault with those perms [kg/(s m2)]."""
+    built = roof(from_si(now["M_in"], "perm"), outer)
+    return steady.profile(built, *_airs(now)).gain
+
+
+def _deck(now, say):
+    found = _gain(now, from_si(now["M_out"], "perm"))
+    limit = to_si(0.5, "g/m2/day")
+    return Verdict(
+        found < limit, f"It gains {say(found, 'g/m2/day')}; less than {say(limit, 'g/m2/day')} is asked.", found
+    )
+
+
+def _january(now, say):
+    if now["Fresh_air"] <= 0:
+        raise OutOfRange(f"Fresh air is {now['Fresh_air']:.6g} m³/s; it must be above 0 m³/s.")
+    found = steady_humidity(now["Production"], now["Fresh_air"], Air(now["T_out"], now["RH_out"]), now["T_in"])
+    few = now["Fresh_air"] <= to_si(100, "cfm") * (1 + 1e-9)
+    return Verdict(
+        found <= 0.35 and few,
+        f"The room settles at {100 * min(found, 1.0):.0f} % with {say(now['Fresh_air'], 'cfm')} of fresh air.",
+        found,
+    )
+
+
+def _july(now, say):
+    found = _gain(now, "open membrane")
+    gathers = f"{say(found, 'g/m2/day')} gather on it" if found > 0 else "nothing gathers on it"
+    return Verdict(found <= 0, f"On the outer face of the film: {gathers}.", found)
+
+
+def _film(now, say):
+    built = roof("variable", "open membrane", from_si(now["R_inside"], "R"))
+    found = steady.profile(built, *_airs(now)).permeance[FILM]
+    return Verdict(found <= to_si(1.0, "perm") * (1 + 1e-9), f"The film stands at {say(found, 'perm')}.", found)
+
+
+def _hole(now, say):
+    indoor, outdoor = _airs(now)
+    cold = Air(outdoor.temperature, 1.0)
+    leak = brought(orifice_flow(now["dP"], now["Hole"]), indoor, outdoor.temperature).deposit
+    drive = indoor.vapor_pressure - cold.vapor_pressure
+    through = to_si(in_a_row(40, 7), "perm") * to_si(32, "ft2") * drive
+    return Verdict(
+        leak < through,
+        f"The hole brings up to {say(leak, 'kg/day')}, diffusion {say(through, 'kg/day')}.",
+        leak / through,
+    )
+
+
+_JUDGES = {
+    "dry-the-deck": _deck,
+    "january-air": _january,
+    "july-film": _july,
+    "warm-film": _film,
+    "smaller-than-diffusion": _hole,
+}

@@ -1,0 +1,33 @@
+"""How hard a text is to read, in school grades.
+
+The library's syllable dictionary has to be fetched from the net, so its
+syllables are counted here by its own hyphenation patterns instead.  Those
+miss a syllable now and then, so a second index, which counts letters only,
+is asked as well.
+"""
+
+import re
+from unittest.mock import patch
+
+import textstat
+
+
+def plain(text):
+    """A text without its marks: Markdown, numbers and units are not words."""
+    text = re.sub(r"^[#>*\-\d.| ]+", "", text, flags=re.M)
+    text = re.sub(r"[*_`|]", " ", text)
+    text = re.sub(r"\b(?:R|RSI)-[\d.]+", "R ten", text)
+    text = re.sub(
+        r"-?\d[\d.,/]*\s*(°F|°C|%|perms?|m sd|Pa(?: \([^)]*\))?|g/m² day|gr/ft² day|ft²?|in\.?²?|lb|kg|cfm)?",
+        "ten",
+        text,
+    )
+    return re.sub(r"\s+", " ", text)
+
+
+def grades(text):
+    """Flesch-Kincaid grade and automated readability index of a text."""
+    words = plain(text)
+    with patch("textstat.backend.counts._count_syllables.get_cmudict", lambda _: None):
+        kincaid = textstat.flesch_kincaid_grade(words)
+    return kincaid, textstat.automated_readability_index(words)

@@ -1,0 +1,164 @@
+"""The list of lessons: whole, in order, and each belief met and named."""
+
+import re
+
+import pytest
+
+from dryward.checks import BadFile, UnknownName
+from dryward.teaching import beliefs, lessons, tables, words
+
+ALL = lessons.lessons()
+IDS = [
+    "start",
+    "read-the-air",
+    "winter-house",
+    "which-way-vapor-goes",
+    "temperature-through-layers",
+    "where-it-gets-wet",
+    "how-fast-perms",
+    "open-out-tight-in",
+    "the-film-that-changes",
+    "july",
+    "the-hole-and-the-ceiling",
+    "vent-space",
+    "clear-night",
+    "twelve-months",
+    "hour-by-hour",
+    "your-readings",
+    "inside-the-film",
+    "your-roof",
+]
+
+
+def test_there_are_seventeen_lessons_and_an_index_in_order():
+    assert [each.id for each in ALL] == IDS
+    assert [each.number for each in ALL] == list(range(18))
+    assert lessons.pages() == tuple(IDS[1:])
+    assert ALL[9].file == "09-july.ipynb"
+
+
+@pytest.mark.parametrize("lesson", ALL, ids=IDS)
+def test_a_lesson_is_whole(lesson):
+    assert lesson.question.endswith("?")
+    assert lesson.objectives
+    assert lesson.limits
+    assert lesson.sources
+    assert lesson.takeaway
+    assert lesson.cautions
+    assert set(lesson.levels) <= {"Remember", "Understand", "Apply", "Analyze"}
+    assert set(lesson.needs) <= set(IDS[1 : max(lesson.number, 1)])
+    for id in lesson.cautions:
+        assert words.caution(id).text
+    right = lesson.prediction.choice(lesson.prediction.right)
+    assert right.belief == ""
+    wrong = [each for each in lesson.prediction.choices if each != right]
+    assert len(wrong) >= 2
+    for each in wrong:
+        assert beliefs.belief(each.belief)
+
+
+@pytest.mark.parametrize("lesson", ALL[1:], ids=IDS[1:])
+def test_a_lesson_names_the_beliefs_it_meets(lesson):
+    """A belief is met when a prediction or a check of the lesson offers it as a wrong answer, or its words name it."""
+    from dryward.teaching import questions
+
+    if lesson.id == "your-roof":
+        return  # the last lesson looks back at all of them
+    offered = {each.belief for each in lesson.prediction.choices}
+    for seed in (None, 1, 2, 3):
+        for question in questions.checks(lesson.id, seed):
+            offered |= {each.belief for each in question.choices}
+    assert set(lesson.beliefs) <= offered
+
+
+def test_the_lessons_take_as_long_as_the_self_study_says():
+    assert sum(each.minutes for each in ALL[1:]) == 530
+
+
+def test_every_belief_is_met_and_both_lists_agree():
+    met = {id for lesson in ALL if lesson.id != "your-roof" for id in lesson.beliefs}
+    assert met == {each.id for each in beliefs.beliefs()}
+    for each in beliefs.beliefs():
+        assert set(each.lessons) == {lesson.id for lesson in ALL if each.id in lesson.beliefs}
+
+
+def texts(thing):
+    """Every text in a lesson, a belief or a term."""
+    if isinstance(thing, str):
+        yield thing
+    elif isinstance(thing, tuple):
+        for each in thing:
+            yield from texts(each)
+    elif hasattr(thing, "__dataclass_fields__"):
+        for name in thing.__dataclass_fields__:
+            yield from texts(getattr(thing, name))
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_numbers_are_shown_in_the_readers_units(system):
+    for each in lessons.lessons(system):
+        whole = " ".join(texts(each))
+        assert "{" not in whole
+        assert "}" not in whole
+        assert ("°F" in whole) <= (system == "us")
+        assert ("°C" in whole) <= (system == "si")
+
+
+def test_the_two_unit_systems_say_the_same():
+    us, si = lessons.lesson("july"), lessons.lesson("july", "si")
+    assert "85 °F" in us.prediction.prompt
+    assert "29.4 °C" in si.prediction.prompt
+
+
+def test_spelling_and_promises():
+    """US spelling, and none of the words that promise too much."""
+    everything = (*ALL, *beliefs.beliefs(), *beliefs.slips(), *words.glossary(), *words.cautions())
+    for each in everything:
+        for text in texts(each):
+            if "avoid" in getattr(each, "__dataclass_fields__", {}) and text == each.avoid:
+                continue
+            assert not re.search(r"vapour|colour|mould\b|metre\b|fibre\b|centre\b", text), text
+            assert not re.search(r"\bsafe\b|certified", text), text
+
+
+def test_an_unknown_lesson_or_unit_system_is_one_sentence():
+    with pytest.raises(UnknownName, match='There is no lesson "jully"; did you mean july'):
+        lessons.lesson("jully")
+    with pytest.raises(UnknownName, match='There is no unit system "metric"'):
+        lessons.lessons("metric")
+
+
+def test_a_broken_teaching_file_is_one_sentence():
+    row = {"term": "perm"}
+    with pytest.raises(BadFile, match=r'The teaching file x\.toml lacks the key "meaning"'):
+        tables.build(words.Term, row, "x.toml")
+    with pytest.raises(BadFile, match=r'The teaching file x\.toml has a key "mening" that is not known'):
+        tables.build(words.Term, {**row, "meaning": "m", "mening": "m"}, "x.toml")
+    with pytest.raises(BadFile, match=r"The teaching file nothing\.toml is missing; install the kit again"):
+        tables.table("nothing.toml")
+
+
+def test_a_teaching_file_that_is_no_toml_is_one_sentence(tmp_path, monkeypatch):
+    (tmp_path / "bad.toml").write_text("a = = 1")
+    monkeypatch.setattr(tables, "_DATA", tmp_path)
+    with pytest.raises(BadFile, match=r"The teaching file bad\.toml cannot be read"):
+        tables.table("bad.toml")
+
+
+@pytest.mark.parametrize(
+    ("change", "sentence"),
+    [
+        ({"prediction": "x"}, r"The teaching file 05-where-it-gets-wet\.toml lacks the table \[prediction\]"),
+        ({"number": 6}, "holds lesson 6, where-it-gets-wet; name and content must agree"),
+    ],
+)
+def test_a_lesson_file_must_agree_with_its_name(monkeypatch, change, sentence):
+    row = {**tables.table("lessons", "05-where-it-gets-wet.toml"), **change}
+    monkeypatch.setattr(lessons, "table", lambda *_: row)
+    with pytest.raises(BadFile, match=sentence):
+        lessons._read("05-where-it-gets-wet.toml")
+
+
+def test_a_choice_that_is_not_there_is_one_sentence():
+    with pytest.raises(UnknownName, match='There is no choice "z"'):
+        ALL[1].prediction.choice("z")
