@@ -9,8 +9,8 @@ from matplotlib.patches import Polygon
 from dryward.pictures import style
 from dryward.pictures.live import LivePicture, arrow, ceiling, sentences
 
-#: Full buckets [kg].
-_FULL = (1.0, 3.0, 10.0, 30.0, 100.0, 300.0, 1000.0, 3000.0, 10000.0)
+#: Full buckets, in the unit shown.
+_FULL = (2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 20_000)
 #: Widest pressure of the house [Pa].
 _WIDEST = 12.0
 
@@ -49,7 +49,10 @@ class Buckets(LivePicture):
     projector_size = (1340, 640)
 
     def signature(self, state):
-        return ceiling(max(state.by_air, state.by_vapor), _FULL), (float(state.inner[0]), float(state.inner[-1]))
+        return ceiling(self.shown(max(state.by_air, state.by_vapor), "mass"), _FULL), (
+            float(state.inner[0]),
+            float(state.inner[-1]),
+        )
 
     def draw_static(self, state):
         full = self.signature(state)[0]
@@ -60,7 +63,7 @@ class Buckets(LivePicture):
         self._house(three)
 
     def _buckets(self, box, full):
-        left, bottom, right, top = self.title(box, f"full: {self.show(full, 'mass', 0)}")
+        left, bottom, right, top = self.title(box, f"full: {full} {self.symbol('mass')}")
         floor, roof = bottom + 1.5 * self.line, top - 0.5 * self.line
         wide = (right - left) / 2
         self.pails = []
@@ -85,7 +88,7 @@ class Buckets(LivePicture):
         )  # fmt: skip
         low, high = (float(self.shown(p, "permeance")) for p in (state.inner[0], state.inner[-1]))
         self.logarithmic(ax.xaxis, low, high)
-        ax.set_ylim(0, self.shown(full, "mass"))
+        ax.set_ylim(0, full)
         self.through = self.moving(ax.plot([], [], **self.stroke("vapor pressure"))[0])
         self.level = self.moving(ax.plot([], [], **self.stroke("air flow", linestyle=(0, (6, 2))))[0])
         self.here = self.dot(ax, "here", style.look("here").marker, 1.3)
@@ -106,7 +109,7 @@ class Buckets(LivePicture):
 
     def draw_moving(self, state):
         for (water, a, b, taper, floor, roof), kg in zip(self.pails, (state.by_air, state.by_vapor), strict=True):
-            share = min(max(kg / self.full, 0.0), 1.0)
+            share = min(max(self.shown(kg, "mass") / self.full, 0.0), 1.0)
             y, shift = floor + share * (roof - floor), taper * (1 - share)
             water.set_xy([(a + taper, floor), (b - taper, floor), (b - shift, y), (a + shift, y)])
         x = self.shown(np.asarray(state.inner), "permeance")

@@ -11,8 +11,8 @@ from dryward.pictures import style
 from dryward.pictures.film import MONTHS
 from dryward.pictures.live import LivePicture, arrow, ceiling, sentences
 
-#: Tops of the drying axis [kg/(s m2)].
-_MOST = tuple(g * 1e-3 / 86400 for g in (50, 100, 200, 400, 800, 1600, 5000))
+#: Tops of the drying axis, in the unit shown.
+_MOST = (50, 100, 200, 500, 1000, 2000, 5000, 10_000, 50_000)
 #: The widest gap that is drawn [m], and the fastest air [m/s].
 _WIDE, _FAST = 0.10, 0.5
 
@@ -60,7 +60,7 @@ class Channel(LivePicture):
         return "ft" if self.unit_system == "us" else "m"
 
     def signature(self, state):
-        most = ceiling(max(*state.power, *state.diffusion, *state.leak), _MOST)
+        most = ceiling(self.shown(max(*state.power, *state.diffusion, *state.leak), "vapor flux"), _MOST)
         return most, round(float(state.along[-1]), 3)
 
     def draw_static(self, state):
@@ -98,7 +98,7 @@ class Channel(LivePicture):
         ax = self.graph((box[0], box[1], box[2], foot - 2), "month", self.symbol("vapor flux"), "y")
         ax.set_xlim(-0.7, 11.7)
         ax.set_xticks(range(12), MONTHS)
-        ax.set_ylim(0, self.shown(most, "vapor flux"))
+        ax.set_ylim(0, most)
         color = self.color("drying")
         bars = [Rectangle((m - 0.38, 0), 0.76, 0, facecolor=color, edgecolor=style.INK, linewidth=0) for m in range(12)]
         self.bars = [self.moving(ax.add_patch(bar)) for bar in bars]

@@ -11,8 +11,8 @@ from dryward.pictures.live import LivePicture, ceiling, sentences
 #: Left end of the temperature axis [degC], 0 degF, and the right ends, 80 and 100 degF.
 _COLDEST = -160 / 9
 _WARMEST = (80 / 1.8 - 160 / 9, 100 / 1.8 - 160 / 9, 60.0)
-#: Tops of the bars of water [kg/kg].
-_MOST = (0.012, 0.024, 0.048, 0.15)
+#: Tops of the bars of water, in the unit shown.
+_MOST = {"us": (80, 160, 320, 1200), "si": (12, 24, 48, 180)}
 
 
 @dataclass(frozen=True)
@@ -43,9 +43,12 @@ class Curve(LivePicture):
     def _ratios(self, state):
         return [float(air.humidity_ratio(each.vapor_pressure)) for _, each in self._airs(state)]
 
+    def _most(self, state):
+        return ceiling(self.shown(max(self._ratios(state)), "humidity ratio"), _MOST[self.unit_system])
+
     def signature(self, state):
         warmest = max(state.first.temperature, state.second.temperature)
-        return ceiling(warmest, _WARMEST), ceiling(max(self._ratios(state)) / 1.02, _MOST), state.names
+        return ceiling(warmest, _WARMEST), self._most(state), state.names
 
     def draw_static(self, state):
         warmest, most, names = self.signature(state)
@@ -76,7 +79,7 @@ class Curve(LivePicture):
     def _bars(self, box, most, names):
         ax = self.graph(box, "water in the air", f"{self.symbol('humidity ratio')} of dry air", "y")
         ax.set_xlim(-0.6, 1.6)
-        ax.set_ylim(0, self.shown(most, "humidity ratio"))
+        ax.set_ylim(0, most)
         ax.set_xticks([0, 1], names)
         self.bars = []
         for place, (quantity, hatch) in enumerate(zip(self.looks, ("", "///"), strict=True)):

@@ -66,7 +66,7 @@ class Inside(LivePicture):
             cursor = self.moving(ax.plot([], [], **cursor)[0])
             self.graphs.append((ax, line, cursor, self.dot(ax, "here", style.look("here").marker, 1.3)))
         self.graphs[0][0].set_ylim(*(self.shown(t, "temperature") for t in (low, high)))
-        self.graphs[1][0].set_ylim(0, 100)
+        self.graphs[1][0].set_ylim(0, 105)
         permeances = [float(self.shown(p, "permeance")) for p in (_LOW, _HIGH)]
         self.logarithmic(self.graphs[2][0].yaxis, *permeances)
 

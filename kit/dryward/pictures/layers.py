@@ -35,6 +35,8 @@ def kind(assembly, layer):
     if isinstance(layer.substance, AirSpace):
         return "vent" if layer.vented else "air"
     words = f"{layer.substance.id} {layer.substance.category} {layer.name}".lower()
+    if "foam" in layer.substance.category or "fibrous" in layer.substance.category:
+        return "foam" if "foam" in layer.substance.category else "fibrous"
     outermost = assembly.layers[-1] is layer and len(assembly.layers) > 1
     if any(word in words for word in ("covering", "metal", "shingle", "tile", "cladding", "siding")) or (
         outermost and any(other.vented for other in assembly.layers)

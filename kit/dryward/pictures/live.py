@@ -8,7 +8,6 @@ letters are the dear part of a drawing.
 """
 
 import io
-from itertools import pairwise
 
 import numpy as np
 from matplotlib.backends.backend_agg import FigureCanvasAgg
@@ -65,7 +64,7 @@ class LivePicture:
         #: px from the lower left corner to the screen, at any resolution.
         self.px = Affine2D().scale(1 / DPI) + self.figure.dpi_scale_trans
         self.scale = scale
-        self._movers, self._drawn, self._still = [], None, None
+        self._movers, self._drawn, self._still, self._widths = [], None, None, {}
 
     # --- what a subclass says -------------------------------------------
 
@@ -185,8 +184,12 @@ class LivePicture:
 
     def extent(self, words, small=False, weight="normal"):
         """Width of words [px]."""
-        renderer = self.canvas.get_renderer()
-        return renderer.get_text_width_height_descent(words, self.font(small, weight), False)[0] / self.scale
+        asked = words, small, weight
+        if asked not in self._widths:
+            renderer = self.canvas.get_renderer()
+            wide = renderer.get_text_width_height_descent(words, self.font(small, weight), False)[0]
+            self._widths[asked] = wide / self.scale
+        return self._widths[asked]
 
     def fitted(self, words, room, small=False):
         """The words, cut to a width [px] if they must be."""
@@ -237,7 +240,7 @@ class LivePicture:
     def dot(self, ax, quantity, marker="o", size=0.85, **keys):
         """A point on a graph that moves."""
         color = self.color(quantity)
-        keys = {"markeredgecolor": self.background, "markeredgewidth": 1.2 * self.type.thick, "zorder": 5, **keys}
+        keys = {"markeredgecolor": self.background, "markeredgewidth": 1.2 * self.type.thick, "clip_on": False, **keys}
         made = ax.plot([], [], linestyle="none", marker=marker, color=color, markersize=size * self.type.words, **keys)
         return self.moving(made[0])
 
@@ -309,6 +312,33 @@ class LivePicture:
             self._sample(quantity, x, y + 0.34 * self.line, 2.2 * self.type.words, *marker)
             self.words(x + 3.0 * self.type.words, y + 0.1 * self.line, words, small=True)
         return top - row * self.line
+
+    def line_key(self, looks, names, left, top, right):
+        """A key of lines that differ by more than their quantity.
+
+        Parameters
+        ----------
+        looks : sequence of dict
+            Keywords of each line.
+        names : sequence of str
+        left, top, right : float
+            Room for it [px].
+
+        Returns
+        -------
+        float
+            The lower edge [px].
+        """
+        x, y = left, top - self.line
+        for look, name in zip(looks, names, strict=True):
+            wide = 3.0 * self.type.words + self.extent(name, small=True)
+            if x > left and x + wide > right:
+                x, y = left, y - self.line
+            self.put(Line2D([x, x + 2.4 * self.type.words], [y + 0.34 * self.line] * 2, **look))
+            fitted = self.fitted(name, right - x - 3.0 * self.type.words, small=True)
+            self.words(x + 3.0 * self.type.words, y + 0.1 * self.line, fitted, small=True)
+            x += wide + 1.2 * self.type.words
+        return y
 
     def key_height(self, entries, left, right):
         """Height a key will take [px]."""
@@ -395,14 +425,16 @@ def thinned(x, y, columns):
     x, y = np.asarray(x, dtype=float), np.asarray(y, dtype=float)
     if len(x) <= 2 * columns:
         return x, y
-    edges = np.linspace(0, len(x), columns + 1).astype(int)
-    kept = []
-    for start, end in pairwise(edges):
-        piece = y[start:end]
-        if np.isnan(piece).all():
-            kept.append(start)
-            continue
-        kept.extend(sorted({start + int(np.nanargmin(piece)), start + int(np.nanargmax(piece))}))
+    each = -(-len(x) // columns)
+    rows = -(-len(x) // each)
+    padded = np.full(rows * each, np.nan)
+    padded[: len(y)] = y
+    table = padded.reshape(rows, each)
+    start = np.arange(rows) * each
+    # A column without any number keeps its first point, so that a gap stays one.
+    low = start + np.where(np.isnan(table), np.inf, table).argmin(axis=1)
+    high = start + np.where(np.isnan(table), -np.inf, table).argmax(axis=1)
+    kept = np.unique(np.concatenate([low, high]))
     return x[kept], y[kept]
 
 

@@ -10,8 +10,8 @@ from dryward.pictures import style
 from dryward.pictures.film import MONTHS
 from dryward.pictures.live import LivePicture, ceiling, sentences
 
-#: Ends of the axis [kg/m2].
-_MOST = (0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 30.0, 100.0)
+#: Ends of the axis, in the unit shown.
+_MOST = (50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000, 50_000, 150_000)
 
 
 @dataclass(frozen=True)
@@ -65,8 +65,9 @@ class Months(LivePicture):
     projector_size = (1240, 620)
 
     def signature(self, state):
-        most = max(*state.condensed, *state.held)
-        return ceiling(most, _MOST), ceiling(max(max(state.evaporated), 0.2 * most), _MOST), tuple(state.order)
+        up = self.shown(max(*state.condensed, *state.held), "area density")
+        down = self.shown(max(state.evaporated), "area density")
+        return ceiling(up, _MOST), ceiling(max(down, 0.2 * up), _MOST), tuple(state.order)
 
     def draw_static(self, state):
         up, down, order = self.signature(state)
@@ -84,7 +85,7 @@ class Months(LivePicture):
         )
         ax.set_xlim(-0.7, 11.7)
         ax.set_xticks(range(12), [MONTHS[m] for m in order])
-        ax.set_ylim(-self.shown(down, "area density"), self.shown(up, "area density") * 1.04)
+        ax.set_ylim(-down, 1.04 * up)
         # Drying hangs down; its numbers need no sign.
         ax.yaxis.set_major_formatter(FuncFormatter(lambda value, _: f"{abs(value):g}"))
         ax.axhline(0, color=style.INK, linewidth=1.2 * self.type.thick)

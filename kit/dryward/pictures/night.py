@@ -8,8 +8,8 @@ from matplotlib.patches import Polygon, Rectangle
 from dryward.pictures import style
 from dryward.pictures.live import LivePicture, ceiling, sentences
 
-#: Tops of the bar of frost [kg/m2].
-_MOST = (0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0)
+#: Tops of the bar of frost, in the unit shown.
+_MOST = (50, 100, 200, 500, 1000, 2000, 5000)
 
 
 @dataclass(frozen=True)
@@ -64,7 +64,11 @@ class Night(LivePicture):
         return float(low), float(high)
 
     def signature(self, state):
-        return self._limits(state), ceiling(state.frost, _MOST), (float(state.hours[0]), float(state.hours[-1]))
+        return (
+            self._limits(state),
+            ceiling(self.shown(state.frost, "area density"), _MOST),
+            (float(state.hours[0]), float(state.hours[-1])),
+        )
 
     def draw_static(self, state):
         limits, most, (start, end) = self.signature(state)
@@ -86,7 +90,7 @@ class Night(LivePicture):
         bar = self.graph(right, "frost", self.symbol("area density"), "y")
         bar.set_xlim(0, 1)
         bar.set_xticks([])
-        bar.set_ylim(0, self.shown(most, "area density"))
+        bar.set_ylim(0, most)
         color = self.color("frost")
         self.frost = self.moving(bar.add_patch(Rectangle((0.2, 0), 0.6, 0, facecolor=self.background, edgecolor=color,
                                                          hatch=style.look("frost").hatch, linewidth=1.6)))  # fmt: skip

@@ -82,7 +82,7 @@ class Pipe(LivePicture):
         for place in range(1, count):
             ax.axvline(place, color=self.pencil, linewidth=0.9 * self.type.thick)
         self.curve = self.moving(ax.plot([], [], **self.stroke("vapor pressure"), clip_on=False)[0])
-        self.dots = self.dot(ax, "vapor pressure", "o", 0.7, clip_on=False)
+        self.dots = self.dot(ax, "vapor pressure", "o", 0.7)
 
     def _pipe(self, left, right, floor, top, names):
         roof = top - 1.4 * self.line

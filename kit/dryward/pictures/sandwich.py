@@ -71,13 +71,13 @@ class Sandwich(LivePicture):
         left, bottom, right, top = box
         ax = self.graph((left, bottom + 1.2 * self.line, right, top), "", "RH, %", "y")
         ax.set_ylim(0, 100)
-        ax.set_xlim(-0.5, 2.5)
+        ax.set_xlim(-0.25, 2.25)
         ax.set_xticks([])
         place = ax.get_position()
         x0, wide = self.width * place.x0, self.width * place.width
         floor, roof = self.height * place.y0, self.height * place.y1
         for index, name in enumerate(names):
-            a, b = x0 + (index + 0.5) / 3 * wide, x0 + (index + 1.5) / 3 * wide
+            a, b = x0 + (index + 0.25) / 2.5 * wide, x0 + (index + 1.25) / 2.5 * wide
             layers.draw(self, "fibrous" if name == "sensitive" else "board", a, b, floor, roof)
             self.words(
                 (a + b) / 2, floor - 1.2 * self.line, self.fitted(name, b - a, small=True), small=True, ha="center"
@@ -90,7 +90,7 @@ class Sandwich(LivePicture):
     def draw_moving(self, state):
         for (line, dots), humidities in zip(self.sheets, (state.facing, state.flipped), strict=True):
             near, middle, far = (100 * h for h in humidities)
-            line.set_data([-0.5, 0, 1, 2, 2.5], [near, near, middle, far, far])
+            line.set_data([-0.25, 0, 1, 2, 2.25], [near, near, middle, far, far])
             dots.set_data([0, 1, 2], [near, middle, far])
         for bar, permeance in zip(self.bars, (state.permeance, state.permeance_flipped), strict=True):
             bar.set_height(self._bar(permeance))

@@ -98,34 +98,20 @@ class Tank(LivePicture):
     def _graph(self, box, state):
         entries = [("limit", "glass gets wet above"), ("here", None)]
         foot = self.key(entries, box[0], box[3], box[2])
+        pairs = list(zip(state.curves, _DASHES, strict=False))
+        looks = [self.stroke("relative humidity", linestyle=dash) for _, dash in pairs]
+        names = [f"{self.show(production, 'mass flow', 0)} made" for (production, _), _ in pairs]
+        foot = self.line_key(looks, names, box[0], foot, box[2])
         self.ax = ax = self.graph(
             (box[0], box[1], box[2], foot - 2), f"fresh air, {self.symbol('air flow')}", "indoor RH, %"
         )
         ax.set_ylim(0, 100)
         ax.set_xlim(*(self.shown(f, "air flow") for f in (state.flows[0], state.flows[-1])))
-        color = self.color("relative humidity")
-        self.curves = []
-        for (_, _), dash in zip(state.curves, _DASHES, strict=False):
-            keys = {"color": color, "linestyle": dash, "linewidth": 2.2 * self.type.thick}
-            self.curves.append(self.moving(ax.plot([], [], **keys)[0]))
+        self.curves = [self.moving(ax.plot([], [], **look)[0]) for look in looks]
         self.band = self.moving(ax.add_patch(Rectangle((0, 0), 1, 1, facecolor="none", edgecolor=self.color("limit"),
                                                        hatch="\\\\", linewidth=0, alpha=0.35)))  # fmt: skip
         self.line_limit = self.moving(ax.plot([], [], **self.stroke("limit"))[0])
         self.here = self.dot(ax, "here", style.look("here").marker, 1.2)
-        self._legend(ax, state, color)
-
-    def _legend(self, ax, state, color):
-        # Direct words for the curves would move with them: samples stand in the corner, on paper.
-        from matplotlib.legend import Legend
-
-        names = [f"{self.show(production, 'mass flow', 0)} made" for production, _ in state.curves]
-        handles = [
-            Line2D([], [], color=color, linestyle=dash, linewidth=2.2 * self.type.thick)
-            for dash, _ in zip(_DASHES, names, strict=False)
-        ]
-        legend = Legend(ax, handles, names, loc="upper right", frameon=True, framealpha=1.0, prop=self.font(small=True),
-                        edgecolor="none", facecolor=self.background, borderpad=0.2, handlelength=2.2)  # fmt: skip
-        self.moving(ax.add_artist(legend))
 
     def draw_moving(self, state):
         a, b, floor, eave = self.house

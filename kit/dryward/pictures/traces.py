@@ -80,7 +80,7 @@ class Traces(LivePicture):
         (box,) = self.columns(1)
         left, bottom, right, top = box
         looks = self._looks(state)
-        top = self._key(looks, [t.name for t in state.upper], left, top, right)
+        top = self.line_key(looks, [t.name for t in state.upper], left, top, right)
         when = f"days from {state.start}" if state.start else "days from the start"
         if state.view == "readings":
             middle = (bottom + self.line + top) / 2
@@ -110,20 +110,6 @@ class Traces(LivePicture):
             modeled = self.stroke("saturation", color=style.INK, linewidth=thin)
             return [measured, modeled, self.stroke("limit", linewidth=thin)][: len(state.upper)]
         return [self.stroke(quantity, linewidth=thin) for _, quantity in zip(state.upper, _PLACES, strict=False)]
-
-    def _key(self, looks, names, left, top, right):
-        from matplotlib.lines import Line2D
-
-        x, y = left, top - self.line
-        for look, name in zip(looks, names, strict=True):
-            wide = 4.2 * self.type.words + self.extent(name, small=True)
-            if x > left and x + wide > right:
-                x, y = left, y - self.line
-            words = self.fitted(name, right - x - 3.2 * self.type.words, small=True)
-            self.put(Line2D([x, x + 2.4 * self.type.words], [y + 0.34 * self.line] * 2, **look))
-            self.words(x + 3.0 * self.type.words, y + 0.1 * self.line, words, small=True)
-            x += wide
-        return y
 
     def draw_moving(self, state):
         quantity = {"readings": "temperature", "vapor": "pressure"}.get(state.view)

@@ -9,9 +9,9 @@ from dryward.pictures import style
 from dryward.pictures.film import MONTHS
 from dryward.pictures.live import LivePicture, ceiling, sentences, thinned
 
-#: Tops of the moisture axis [%], and of the monthly bars [kg/m2].
+#: Tops of the moisture axis [%], and of the monthly bars in the unit shown.
 _TOPS = (24, 32, 40, 60, 100, 200)
-_MOST = (0.02, 0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 30.0)
+_MOST = (20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000)
 #: Lines of the planes: the first is the one that counts.
 DASHES = ("-", (0, (5, 1.8)), (0, (1.2, 1.3)))
 
@@ -64,8 +64,8 @@ class MoistureGraph:
             # Words stand right of the graph, where no line crosses them; none where two lines are too close.
             if (named - limit) * scale > p.line:
                 ax.annotate(
-                    _told(limit, words), (1, limit), (5, 0), xycoords=ax.get_yaxis_transform(),
-                    textcoords="offset points", va="center_baseline", fontproperties=p.font(small=True), color=style.INK,
+                    _told(limit, words), (1, limit), (5, 0), xycoords=ax.get_yaxis_transform(), color=style.INK,
+                    textcoords="offset points", va="center_baseline", fontproperties=p.font(small=True),
                 )  # fmt: skip
                 named = limit
         self.faint = [
@@ -134,7 +134,9 @@ class Year(LivePicture):
     projector_size = (1340, 680)
 
     def signature(self, state):
-        bars = ceiling(max([0.0, *map(float, state.brought), *map(float, state.carried)]), _MOST)
+        bars = ceiling(
+            self.shown(max([0.0, *map(float, state.brought), *map(float, state.carried)]), "area density"), _MOST
+        )
         names = tuple(name for name, _ in state.planes)
         return top_of(state), bars, names, state.bands, float(np.asarray(state.days)[-1]), state.first_month, len(
             state.brought)  # fmt: skip
@@ -147,25 +149,14 @@ class Year(LivePicture):
         middle = bottom + 0.36 * (head - bottom) if len(state.brought) else bottom
         foot = head
         if len(state.planes) > 1 or state.planes[0][0]:
-            foot = self._names(state, left, head, right)
+            pairs = list(zip(state.planes, DASHES, strict=False))
+            looks = [self.stroke("moisture content", linestyle=dash) for _, dash in pairs]
+            foot = self.line_key(looks, [name for (name, _), _ in pairs], left, head, right)
         ax = self.graph((left, middle, right, foot - 2), "", "wood moisture, mass %", "y", "00000")
         self.lines = MoistureGraph(self, ax, state, top)
         self.bars = []
         if len(state.brought):
             self._water((left, bottom, right, middle - 0.2 * self.line), state, bars)
-
-    def _names(self, state, left, top, right):
-        from matplotlib.lines import Line2D
-
-        x, y = left, top - self.line
-        for (name, _), dash in zip(state.planes, DASHES, strict=False):
-            words = self.fitted(name, right - x - 3.2 * self.type.words, small=True)
-            sample = Line2D([x, x + 2.4 * self.type.words], [y + 0.34 * self.line] * 2,
-                            **self.stroke("moisture content", linestyle=dash))  # fmt: skip
-            self.put(sample)
-            self.words(x + 3.0 * self.type.words, y + 0.1 * self.line, words, small=True)
-            x += 4.2 * self.type.words + self.extent(words, small=True)
-        return y
 
     def _water(self, box, state, most):
         entries = [("vapor pressure", "water in", "arrow"), ("drying", "water out", "arrow")]
@@ -177,16 +168,15 @@ class Year(LivePicture):
         far = float(np.asarray(state.days)[-1])
         ax.set_xlim(0, far)
         month_ticks(self, ax, far, state.first_month)
-        high = self.shown(most, "area density")
-        ax.set_ylim(-high, high)
-        ax.set_yticks([-high, 0, high], [f"{high:.4g}", "0", f"{high:.4g}"])
+        ax.set_ylim(-most, most)
+        ax.set_yticks([-most, 0, most], [f"{most}", "0", f"{most}"])
         ax.axhline(0, color=style.INK, linewidth=1.0 * self.type.thick)
         month = 365.25 / 12
         for place in range(len(state.brought)):
             pair = []
-            for quantity, hatch in (("vapor pressure", ""), ("drying", "///")):
+            for quantity in ("vapor pressure", "drying"):
                 bar = Rectangle((place * month + 0.12 * month, 0), 0.76 * month, 0, facecolor=self.color(quantity),
-                                hatch=hatch, edgecolor=self.background, linewidth=0)  # fmt: skip
+                                linewidth=0)  # fmt: skip
                 pair.append(self.moving(ax.add_patch(bar)))
             self.bars.append(pair)
 

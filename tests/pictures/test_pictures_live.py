@@ -1,0 +1,106 @@
+"""The base of all pictures: what stands is drawn once, long lines are thinned."""
+
+import numpy as np
+import pytest
+from drawn import CASES, DAMP, HOT, ROOM, profile_state, roof
+
+from dryward.pictures.curve import Curve, CurveState
+from dryward.pictures.live import arrow, ceiling, thinned
+from dryward.pictures.section import FULL_ARROW, Section
+
+
+def counting(picture):
+    """Let a picture count how often it is drawn whole."""
+    whole, picture.count = picture.canvas.draw, 0
+
+    def draw():
+        picture.count += 1
+        whole()
+
+    picture.canvas.draw = draw
+    return picture
+
+
+def test_what_stands_is_drawn_once():
+    picture = counting(Section())
+    for humidity in (0.3, 0.4, 0.5, 0.6):
+        picture.render(profile_state(roof(), type(ROOM)(ROOM.temperature, humidity)))
+    assert picture.count == 1
+
+
+def test_a_new_axis_is_drawn_anew():
+    picture = counting(Curve())
+    picture.render(CurveState(ROOM, DAMP))
+    picture.render(CurveState(ROOM, ROOM))
+    assert picture.count == 1
+    picture.render(CurveState(HOT, ROOM))
+    assert picture.count == 2
+
+
+@pytest.mark.parametrize("name", list(CASES))
+def test_a_state_is_not_changed_by_drawing(name):
+    kind, states = CASES[name]
+    picture = kind()
+    before = picture.alt(states[0])
+    picture.render(states[0])
+    assert picture.alt(states[0]) == before
+
+
+def test_drying_arrows_are_as_wide_as_the_rate():
+    # 5 and 9 g a day: widths in that ratio, one to each side.
+    picture = Section()
+    picture.redraw(profile_state(roof()))
+    inward, outward = (shape.get_xy() for shape in picture.part.arrows)
+    widths = [abs(xy[0, 1] - xy[6, 1]) for xy in (inward, outward)]
+    assert widths[1] / widths[0] == pytest.approx(9 / 5)
+    assert inward[3, 0] < inward[0, 0]
+    assert outward[3, 0] > outward[0, 0]
+    assert FULL_ARROW > 9e-3 / 86400
+
+
+def test_the_dew_point_mark_and_the_wet_mark_are_two_places():
+    state = profile_state(roof(3), DAMP)
+    picture = Section()
+    picture.redraw(state)
+    part = picture.part
+    isotherm, drops = part.isotherm.get_xdata()[0], part.drops.get_xdata()[0]
+    assert isotherm == pytest.approx(part.x(state.profile.dew_point_depth))
+    assert drops == pytest.approx(part.x(state.profile.wet_planes[0].depth))
+    assert drops - isotherm > 50
+
+
+def test_no_mark_where_nothing_is_wet():
+    picture = Section()
+    picture.redraw(profile_state(roof(1, 50)))
+    assert not picture.part.drops.get_visible()
+    picture.redraw(profile_state(roof(3), DAMP))
+    assert picture.part.drops.get_visible()
+
+
+def test_thinning_keeps_every_peak():
+    y = np.sin(np.arange(8760) / 7.0)
+    y[4321] = 9.0
+    y[1234] = -9.0
+    x, thin = thinned(np.arange(8760.0), y, 600)
+    assert len(x) <= 1200
+    assert thin.max() == 9.0
+    assert thin.min() == -9.0
+    assert (np.diff(x) > 0).all()
+
+
+def test_thinning_lets_gaps_be_gaps():
+    y = np.ones(1000)
+    y[300:700] = np.nan
+    x, thin = thinned(np.arange(1000.0), y, 100)
+    assert np.isnan(thin[(x > 310) & (x < 690)]).all()
+    assert not np.isnan(thin[x < 290]).any()
+
+
+def test_arrow_ends_where_it_should():
+    assert arrow(0, 5, 100, 10)[:, 0].max() == 100
+    assert arrow(100, 5, 0, 10)[:, 0].min() == 0
+    assert np.ptp(arrow(0, 5, 100, 10)[:, 1]) == pytest.approx(16)
+
+
+def test_ceiling_takes_the_last_step_for_more():
+    assert ceiling(99, (1, 10)) == 10
