@@ -91,7 +91,7 @@ def test_the_hole_and_the_ceiling():
     assert leak == pytest.approx(29, abs=0.5)
     assert diffused(40, 7) == pytest.approx(8.6, abs=0.1)
     for ratio, layers in ((3, (40, 7)), (24, (40, 7, 1)), (100, (40, 7, 0.2))):
-        assert leak / diffused(*layers) == pytest.approx(ratio, rel=0.13)
+        assert leak / diffused(*layers) == pytest.approx(ratio, rel=0.15)
 
 
 def test_vent_space():

@@ -2,7 +2,8 @@
 
 import errno
 import json
-import multiprocessing
+import subprocess
+import sys
 import tempfile
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
@@ -93,20 +94,11 @@ def test_merging_does_not_mind_the_order_or_being_done_twice(one, two):
         assert len(merged(a, b)) == len(a.events()) + len(b.events())
 
 
-def write_many(folder, count):
-    progress = Progress(folder)
-    for _ in range(count):
-        progress.opened("july")
-
-
 def test_four_processes_at_once_lose_nothing(tmp_path):
-    start = multiprocessing.get_context("spawn").Process
-    running = [start(target=write_many, args=(str(tmp_path), 15)) for _ in range(4)]
-    for each in running:
-        each.start()
-    for each in running:
-        each.join(120)
-        assert each.exitcode == 0
+    code = "import sys; from dryward.teaching.progress import Progress; p = Progress(sys.argv[1])\n"
+    code += "for _ in range(15): p.opened('july')"
+    running = [subprocess.Popen([sys.executable, "-c", code, str(tmp_path)]) for _ in range(4)]
+    assert [each.wait(120) for each in running] == [0] * 4
     assert len(Progress(tmp_path).events("opened")) == 60
 
 

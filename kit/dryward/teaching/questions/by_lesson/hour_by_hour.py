@@ -5,7 +5,7 @@ import math
 from dryward.building.library import material
 from dryward.units import from_si, to_si
 
-BOARDS = (("7/16 in. OSB", "teaching-osb", 0.4375), ("3/4 in. OSB", "teaching-osb", 0.75))
+BOARDS = (("7/16 in. OSB", "teaching-osb", 7 / 16), ("3/4 in. OSB", "teaching-osb", 0.75))
 
 
 def per_percent(board, inches):
