@@ -5,10 +5,13 @@ curves are seldom published.  What is published is the water absorption
 coefficient A of a one-day soaking test.  Here K follows from A, with the
 usual assumption that the liquid diffusivity rises exponentially with the
 water content.
+
+Liquid moves only where pores are full.  Below the last point of the sorption
+curve before saturation K is nothing: there the vapor permeability, dry cup
+and wet cup, already holds all that moves, and it would be counted twice.
 """
 
 import math
-from itertools import pairwise
 
 from dryward import air, units
 from dryward.checks import within
@@ -17,13 +20,13 @@ from dryward.checks import within
 # many stones, bricks and plasters: Hall and Hoff, Water Transport in Brick,
 # Stone and Concrete (from memory).
 _EXPONENT = 6.0
-#: Relative water contents at which K is given [-].
+#: Parts of the way to free saturation at which K is given [-].
 _AT = (0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1.0)
 _TEMPERATURE = 20.0  # of the soaking test [degC]
 
 
-def lowest_diffusivity(absorption, free_saturation):
-    """Liquid diffusivity of the nearly dry material, the factor before the exponential.
+def lowest_diffusivity(absorption, free_saturation, beginning=0.0):
+    """Liquid diffusivity where liquid begins to move, the factor before the exponential.
 
     Parameters
     ----------
@@ -31,6 +34,9 @@ def lowest_diffusivity(absorption, free_saturation):
         Water absorption coefficient [kg/(m2 s^0.5)], above 0 to 2.
     free_saturation : float
         Capillary water content [kg/m3], above 0 to 1500.
+    beginning : float, optional
+        Water content from which liquid moves [kg/m3], 0 to nine tenths of
+        the free saturation.
 
     Returns
     -------
@@ -44,8 +50,8 @@ def lowest_diffusivity(absorption, free_saturation):
 
     Notes
     -----
-    From A2 = integral of (1 + u) D(u) du over the relative water content u,
-    times the capillary water content squared, with D = D0 exp(n u).
+    From A2 = integral of (w_f + w) D(w) dw from w_0 to w_f for a slab that
+    starts dry, with D = D0 exp(n u) and u = (w - w_0)/(w_f - w_0).
 
     References
     ----------
@@ -58,10 +64,12 @@ def lowest_diffusivity(absorption, free_saturation):
     2.0304
     """
     a = within("Water absorption coefficient", absorption, 0.0, 2.0, "kg/(m² s^0.5)", above=True)
-    w = within("Free saturation", free_saturation, 0.0, 1500.0, "kg/m³", above=True)
-    n = _EXPONENT
-    integral = (math.exp(n) * (2 * n - 1) - n + 1) / n**2
-    return (a / w) ** 2 / integral
+    full = within("Free saturation", free_saturation, 0.0, 1500.0, "kg/m³", above=True)
+    start = within("Water content where liquid begins to move", beginning, 0.0, 0.9 * full, "kg/m³")
+    n, span = _EXPONENT, full - start
+    grown = math.exp(n)
+    integral = (full + start) * (grown - 1) / n + span * (grown * (n - 1) + 1) / n**2
+    return a**2 / (span * integral)
 
 
 def conductivity(absorption, sorption):
@@ -72,12 +80,12 @@ def conductivity(absorption, sorption):
     absorption : float
         Water absorption coefficient [kg/(m2 s^0.5)], above 0 to 2.
     sorption : ((relative humidity, water content [kg/m3]), ...)
-        Rising, the last point at a relative humidity of 1.
+        At least two points, rising, the last at a relative humidity of 1.
 
     Returns
     -------
     ((water content [kg/m3], K [s]), ...)
-        Starting with none at no water.
+        None up to the last point before saturation.
 
     Raises
     ------
@@ -87,25 +95,20 @@ def conductivity(absorption, sorption):
     Notes
     -----
     K = D dw/ds, with the suction s = -rho R T ln(rh) at 20 degC and the slope
-    of the same straight pieces that the sorption curve is made of.
+    of the last straight piece of the sorption curve.
 
     Examples
     --------
     >>> points = conductivity(0.1, ((0.8, 10.0), (1.0, 200.0)))
-    >>> points[0]
-    (0.0, 0.0)
+    >>> points[:2]
+    ((0.0, 0.0), (10.0, 0.0))
     """
-    full = sorption[-1][1]
-    base = lowest_diffusivity(absorption, full)
+    (start_rh, start), (_, full) = sorption[-2:]
+    base = lowest_diffusivity(absorption, full, start)
     pull = units.WATER_DENSITY * air.VAPOR_GAS_CONSTANT * (_TEMPERATURE + units.KELVIN)
-    found = [(0.0, 0.0)]
-    curve = sorption if sorption[0][0] == 0 else ((0.0, 0.0), *sorption)
+    slope = (full - start) / (1.0 - start_rh)
+    found = [(0.0, 0.0), (start, 0.0)]
     for u in _AT:
-        w = u * full
-        for (rh0, w0), (rh1, w1) in pairwise(curve):
-            if w <= w1:
-                slope = (w1 - w0) / (rh1 - rh0)
-                humidity = rh0 + (w - w0) / slope
-                break
-        found.append((w, base * math.exp(_EXPONENT * u) * slope * humidity / pull))
+        humidity = start_rh + u * (1.0 - start_rh)
+        found.append((start + u * (full - start), base * math.exp(_EXPONENT * u) * slope * humidity / pull))
     return tuple(found)

@@ -115,7 +115,7 @@ def wood_points(density, free_saturation, share=1.0, temperature=20.0):
         Water held next to solid wood at the same humidity [-], 0.3 to 1.2;
         pressed panels hold less.
     temperature : float, optional
-        [degC].
+        [degC], -10 to 130.
 
     Returns
     -------
