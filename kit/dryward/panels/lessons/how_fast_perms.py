@@ -76,13 +76,15 @@ class HowFastPerms(Page):
         return [
             Readout("together", "All in a row", state.together, "permeance", both=True),
             Readout("flow", "Vapor that passes", state.together * state.push, "vapor flux", both=True),
-            Readout("rules", "What rules", float(share), text=NAMES[rules], note=f"{share * 100:.0f} % of the resistance"),
+            Readout(
+                "rules", "What rules", float(share), text=NAMES[rules], note=f"{share * 100:.0f} % of the resistance"
+            ),
             Readout(
                 "class", "The film's class", state.film, "permeance",
                 text=f"class {kind}" if kind != "none" else "no class", note="dry cup, IRC R702.7, as adopted locally",
             ),
             Readout(
-                "cut", "Film with its gaps still cuts", state.cut, "relative humidity", note="against painted drywall alone"
+                "cut", "Film with its gaps still cuts", state.cut, "relative humidity", note="of what drywall passes"
             ),
         ]  # fmt: skip
 
@@ -91,8 +93,8 @@ class HowFastPerms(Page):
         flow = self.show(state.together * state.push, "vapor flux")
         if state.gap > 0.0:
             return (
-                f"{state.gap * 100:.3g} % of the film is missing, and it still cuts {state.cut * 100:.0f} % of the vapor: "
-                f"{flow} passes. For air the gap would be a hole."
+                f"{state.gap * 100:.3g} % of the film is missing, and it still cuts {state.cut * 100:.0f} % of the "
+                f"vapor: {flow} passes. For air the gap would be a hole."
             )
         whole = self.show(state.together, "permeance")
         return f"In a row the three act like one sheet of {whole}, tighter than the tightest alone: {flow} passes."

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from dryward import building
-from dryward.building import AirSpace, Assembly, Layer, Material
+from dryward.building import AirSpace, Assembly, Layer
 from dryward.panels import hand
 from dryward.panels.controls import Choice
 from dryward.panels.page import Page
