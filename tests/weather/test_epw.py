@@ -136,6 +136,15 @@ def test_broken_and_doubled_lines_are_named(written, original):
     assert np.array_equal(found.temperature[60:], original.temperature[60:])
 
 
+def test_stray_quotation_marks_swallow_nothing(written, original):
+    lines = list(LINES)
+    lines[5] += '"a comment that never ends'
+    lines[100] = lines[100].replace("999999", '"99', 1)
+    found = weather.read_epw(written(lines))
+    assert np.array_equal(found.temperature, original.temperature)
+    assert np.array_equal(found.wind_speed, original.wind_speed)
+
+
 def test_a_leap_day_is_left_out(written, original):
     march = next(i for i, line in enumerate(LINES[8:], start=8) if line.split(",")[1] == "3")
     leap = [line.split(",") for line in LINES[march - 24 : march]]

@@ -5,148 +5,19 @@ that are missing, doubled or broken, codes for "not measured", and a sentence
 for each that says what was done.
 """
 
-import gzip
 import io
-import zlib
-from pathlib import Path
 
 import numpy as np
 
 from dryward import air
 from dryward.checks import BadFile
-from dryward.weather import gaps
+from dryward.weather import epw_rows, gaps
+from dryward.weather.epw_rows import HEADER, SERIES, when
 from dryward.weather.hourly import YEAR, HourlyWeather
-from dryward.weather.monthly import DAYS, MONTHS
 
-#: Larger than any year of hours is [bytes].
-LARGEST = 30_000_000
-_HEADER = 8
-_COLUMNS = 35  # what the format has
-_NEEDED = 22  # up to wind speed
-
-# Column of pvlib, its place in a row, words, lowest and highest that can be.
-# Every code for "not measured" (99.9, 999, 9999) lies above the highest.
-_SERIES = (
-    ("temp_air", 6, "temperature", -70.0, 70.0),
-    ("temp_dew", 7, "dew point", -95.0, 70.0),
-    ("relative_humidity", 8, "relative humidity", 0.0, 110.0),
-    ("ghi_infrared", 12, "long-wave radiation from the sky", 30.0, 800.0),
-    ("ghi", 13, "global sun", -5.0, 1500.0),
-    ("dni", 14, "direct sun", -5.0, 1400.0),
-    ("dhi", 15, "diffuse sun", -5.0, 1000.0),
-    ("wind_speed", 21, "wind speed", 0.0, 60.0),
-)
 _SUN = ("ghi", "dni", "dhi")
 #: A dew point this far above the temperature is rounding, not a fault [K].
 _ROUNDING = 1.0
-
-
-def _text(path):
-    name = Path(path).name
-    try:
-        with open(path, "rb") as file:
-            # One byte more than allowed tells a file that is too large, packed or not.
-            packed = file.read(2) == b"\x1f\x8b"
-            file.seek(0)
-            raw = (gzip.GzipFile(fileobj=file) if packed else file).read(LARGEST + 1)
-    except OSError as error:
-        raise BadFile(f"{name} cannot be opened: {(error.strerror or 'unknown reason').lower()}.") from None
-    except (EOFError, zlib.error):
-        raise BadFile(f"{name} is cut off: the packed file ends too early.") from None
-    if len(raw) > LARGEST:
-        raise BadFile(f"{name} is too large; a weather file of one year is at most {LARGEST / 1e6:.0f} MB.")
-    if b"\0" in raw:
-        raise BadFile(f"{name} is not text, so it is no EPW weather file.")
-    return name, raw.decode("utf-8-sig", errors="replace").splitlines()
-
-
-def _header(name, lines):
-    """Checks the eight lines above the data; gives the place."""
-    place = lines[0].split(",") if lines else [""]
-    if place[0].strip().upper() != "LOCATION":
-        raise BadFile(f'{name} is no EPW weather file: its first line must begin with "LOCATION".')
-    if len(lines) <= _HEADER or not lines[_HEADER - 1].upper().startswith("DATA PERIODS"):
-        raise BadFile(f'{name} is cut off or has a broken header: its line {_HEADER} must begin with "DATA PERIODS".')
-    periods = lines[_HEADER - 1].split(",")
-    if len(periods) > 2 and periods[2].strip() not in ("1", ""):
-        raise BadFile(f"{name} has {periods[2].strip()[:10]} records an hour; only files with one are understood.")
-    try:
-        latitude, longitude, zone, altitude = (float(part) for part in place[6:10])
-    except ValueError:
-        raise BadFile(f"{name}, line 1: latitude, longitude, time zone and altitude must be four numbers.") from None
-    if not (abs(latitude) <= 90 and abs(longitude) <= 180 and abs(zone) <= 14 and -500 <= altitude <= 9000):
-        raise BadFile(
-            f"{name}, line 1: latitude {latitude:g}, longitude {longitude:g}, time zone {zone:g} and "
-            f"altitude {altitude:g} m are no place on earth."
-        )
-    title = "".join(c for c in place[1] if c.isprintable()).strip()[:60]
-    if title.lower() in ("", "-", "unknown"):
-        title = Path(name).stem[:60]
-    return title, latitude, longitude, zone, altitude
-
-
-def _whole(text, low, high):
-    return int(text) if text.strip().isdigit() and low <= int(text) <= high else None
-
-
-def _hour_of_year(fields):
-    """Which hour of the year a row stands for, None for February 29, or -1 when it says no time."""
-    month, hour = _whole(fields[1], 1, 12), _whole(fields[3], 1, 24)
-    if month is None or hour is None:
-        return -1
-    if month == 2 and _whole(fields[2], 29, 29):
-        return None
-    day = _whole(fields[2], 1, int(DAYS[month - 1]))
-    return -1 if day is None else (int(DAYS[: month - 1].sum()) + day - 1) * 24 + hour - 1
-
-
-def _cell(text):
-    """A number as text, or nothing where there is no finite one."""
-    try:
-        return text if np.isfinite(float(text)) else ""
-    except ValueError:
-        return ""
-
-
-def _rows(name, lines):
-    """One clean row for each hour, its line in the file, and what was wrong."""
-    rows, line_of, notes = {}, {}, []
-    broken, doubled, leap = [], [], 0
-    for number, line in enumerate(lines[_HEADER:], start=_HEADER + 1):
-        if not line.strip():
-            continue
-        fields = line.split(",")[:_COLUMNS]
-        place = _hour_of_year(fields) if len(fields) >= _NEEDED else -1
-        if place is None:
-            leap += 1
-        elif place < 0:
-            broken.append(f"line {number}")
-        elif place in rows:
-            doubled.append(f"line {number}")
-        else:
-            for _, column, *_rest in _SERIES:
-                fields[column] = _cell(fields[column])
-            rows[place], line_of[place] = fields, number
-    if len(rows) < YEAR - gaps.MOST:
-        first = f"; {broken[0]} is the first that is not understood" if broken else ""
-        raise BadFile(f"{name} has {len(rows)} usable hours of {YEAR}; at most {gaps.MOST} may be missing{first}.")
-    if broken:
-        notes.append(f"{name}: {gaps.named(broken)} could not be understood and {_are(broken)} left out.")
-    if doubled:
-        notes.append(f"{name}: {gaps.named(doubled)} {_are(doubled)} a second row for an hour and left out.")
-    if leap:
-        notes.append(f"{name}: February 29 is left out.")
-    return rows, line_of, notes
-
-
-def _are(places):
-    return "is" if len(places) == 1 else "are"
-
-
-def _when(hour):
-    day, clock = divmod(hour, 24)
-    month = int(np.searchsorted(np.cumsum(DAYS), day, side="right"))
-    return f"{MONTHS[month]} {day - int(DAYS[:month].sum()) + 1} hour {clock + 1}"
 
 
 def _parsed(rows, lines):
@@ -154,10 +25,12 @@ def _parsed(rows, lines):
     from pvlib.iotools import read_epw as parse
 
     hours = sorted(rows)
-    clean = [*lines[:_HEADER], *(",".join(rows[hour]) for hour in hours)]
+    # A stray quotation mark would swallow the lines that follow.
+    body = [",".join(rows[hour]).replace('"', "") for hour in hours]
+    clean = [lines[0].replace('"', ""), *[""] * (HEADER - 2), "data", *body]
     table, _ = parse(io.StringIO("\n".join(clean) + "\n"), coerce_year=2001)
     series = {}
-    for column, *_ in _SERIES:
+    for column, *_ in SERIES:
         series[column] = np.full(YEAR, np.nan)
         series[column][hours] = table[column].to_numpy(dtype=float)
     return series
@@ -204,21 +77,21 @@ def read_epw(path):
     Traceback (most recent call last):
     dryward.checks.BadFile: nowhere.epw cannot be opened: no such file or directory.
     """
-    name, lines = _text(path)
-    title, *where = _header(name, lines)
-    rows, line_of, notes = _rows(name, lines)
+    name, lines = epw_rows.text(path)
+    title, *where = epw_rows.header(name, lines)
+    rows, line_of, notes = epw_rows.rows(name, lines)
     series = _parsed(rows, lines)
-    bad = {column: ~((series[column] >= low) & (series[column] <= high)) for column, _, _, low, high in _SERIES}
+    bad = {column: ~((series[column] >= low) & (series[column] <= high)) for column, _, _, low, high in SERIES}
     _dew_point(name, series, bad, notes)
-    for column, _, words, *_ in _SERIES:
+    for column, _, words, *_ in SERIES:
         if column == "relative_humidity" or series[column] is None:
             continue
         missing = np.flatnonzero(bad[column])
         if not missing.size:
             continue
-        first = f"line {line_of[missing[0]]}" if missing[0] in line_of else _when(missing[0])
+        first = f"line {line_of[missing[0]]}" if missing[0] in line_of else when(missing[0])
         if gaps.can_be_filled(bad[column]):
-            places = [f"line {line_of[h]}" if h in line_of else f"{_when(h)} (no row)" for h in missing]
+            places = [f"line {line_of[h]}" if h in line_of else f"{when(h)} (no row)" for h in missing]
             notes.append(f"{name}: {words} filled in from the hours around for {gaps.named(places)}.")
             series[column] = gaps.filled(series[column], bad[column], by_day=column in _SUN)
         elif column in ("temp_air", "temp_dew"):

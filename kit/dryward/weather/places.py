@@ -116,7 +116,6 @@ def demos():
     return tuple(_PLACES)
 
 
-@cache
 def demo(id):
     """The invented year of a place, hour by hour.
 
@@ -144,7 +143,11 @@ def demo(id):
     >>> demo("cold").hours
     8760
     """
-    found = place(id)
+    return _year(place(id))
+
+
+@cache
+def _year(found):
     from dryward.weather.generator import year
 
     return year(found)
