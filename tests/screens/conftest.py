@@ -30,7 +30,17 @@ def lab(tmp_path_factory):
     """The address of a lesson, given its file name, on a server started by the launcher."""
     folder = tmp_path_factory.mktemp("learner")
     log = folder / "server.log"
-    typed = [sys.executable, "-m", "dryward", "lessons", "--no-browser", "--folder", str(folder / "lessons"), "--port", "8750"]
+    typed = [
+        sys.executable,
+        "-m",
+        "dryward",
+        "lessons",
+        "--no-browser",
+        "--folder",
+        str(folder / "lessons"),
+        "--port",
+        "8750",
+    ]
     with log.open("w") as out:
         server = subprocess.Popen(typed, stdout=out, stderr=subprocess.STDOUT, env={**os.environ, "HOME": str(folder)})
         try:
@@ -65,7 +75,9 @@ def screen(browser):
     window.on(
         "request",
         lambda request: (
-            None if re.match(r"(http|ws)://127\.0\.0\.1|data:|blob:", request.url) else window.strangers.append(request.url)
+            None
+            if re.match(r"(http|ws)://127\.0\.0\.1|data:|blob:", request.url)
+            else window.strangers.append(request.url)
         ),
     )
     yield window

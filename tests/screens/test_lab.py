@@ -153,7 +153,9 @@ def test_checks_reply_to_wrong_and_right(lesson):
 
 
 def test_nothing_is_fetched_from_elsewhere_and_nothing_breaks(lesson):
-    outside = [url for url in lesson.strangers if not url.startswith(("http://127.0.0.1", "ws://127.0.0.1", "data:", "blob:"))]
+    outside = [
+        url for url in lesson.strangers if not url.startswith(("http://127.0.0.1", "ws://127.0.0.1", "data:", "blob:"))
+    ]
     assert outside == []
     assert lesson.errors == []
 

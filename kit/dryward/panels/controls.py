@@ -185,7 +185,16 @@ class SliderControl:
         OutOfRange
             Beyond the ends of the slider.
         """
-        self._value = within(self.words, value, self.min, self.max, "" if self.unit == "%" else self.unit)
+        self._value = self._on_slider(value)
+
+    def _on_slider(self, value):
+        try:
+            number = float(value)
+        except (TypeError, ValueError):
+            raise OutOfRange(f"{self.words} must be a number, not {str(value)[:40]!r}.") from None
+        part = 100.0 if self.unit == "%" else 1.0  # `within` shows fractions as percent
+        within(self.words, number / part, self.min / part, self.max / part, self.unit)
+        return number
 
     @property
     def si(self):
@@ -214,12 +223,7 @@ class SliderControl:
         for end in (self.min, self.max):
             if math.isclose(value, end, rel_tol=1e-3):
                 value = end
-        unit = "" if self._unit is None else self.unit
-        if not self.min <= value <= self.max:
-            raise OutOfRange(
-                f"{self.words} is {value:.4g} {unit}; it must be {self.min:.4g} to {self.max:.4g} {unit}".strip() + "."
-            )
-        return value
+        return self._on_slider(value)
 
     def _read(self, text):
         quantity = self.slider.quantity

@@ -36,8 +36,9 @@ class Desk:
 
     def __init__(self, page):
         self.page = page
-        self.chosen, self.reveal, self.open = None, False, set()
+        self.reveal, self.open = False, set()
         self._word()
+        self.chosen = self._before()
         self.hands = [0] * len(self.lesson.prediction.choices)
         self.checks = Checks(page.id, page.unit_system)
         page.widget.observe(self._moves, "moves")
@@ -45,6 +46,12 @@ class Desk:
 
     def _word(self):
         self.lesson = lessons.lesson(self.page.id, self.page.unit_system)
+
+    def _before(self):
+        """The prediction of an earlier visit, if its choice is still one."""
+        keys = [choice.key for choice in self.lesson.prediction.choices]
+        kept = self.page.settings.prediction(self.page.id)
+        return keys.index(kept) if kept in keys else None
 
     @property
     def locked(self):
@@ -84,6 +91,7 @@ class Desk:
                 {"key": "limits", "title": "What this picture leaves out", "items": list(lesson.limits)},
             ],
             "checks": self.checks.frame(),
+            "unkept": page.settings.trouble,
             "takeaway": lesson.takeaway,
             "cautions": [self._caution(id) for id in lesson.cautions],
         }
@@ -142,6 +150,11 @@ class Desk:
         """
         getattr(self, f"_do_{message['kind']}")(message)
 
+    def _do_opened(self, message):
+        self.page.settings.opened(self.page.id)
+        if self.page.settings.trouble:
+            self.show()
+
     def _do_typed(self, message):
         self.page.typed(message["name"], message["text"])
 
@@ -169,7 +182,7 @@ class Desk:
     def _do_answer(self, message):
         number, choice = message["number"], message["choice"]
         picked = self.checks.answer(number, choice)
-        self.page.settings.answered(self.page.id, number, self.checks.questions[number], picked)
+        self.page.settings.answered(self.page.id, self.checks.questions[number], picked)
         self.show()
 
     def _do_new_checks(self, message):

@@ -87,9 +87,10 @@ class Strip:
     def _words(self, control, holds):
         start = f"{self.good[0].upper()}{self.good[1:]}"
         if all(holds):
-            return f"{start} anywhere on this slider"
+            return f"{start} at any setting"
         if not any(holds):
-            return f"{start} nowhere on this slider"
+            bad = self.good.removeprefix("no ")
+            return f"{bad[0].upper()}{bad[1:]} at every setting" if bad != self.good else f"At no setting: {self.good}"
         last, rising = len(holds) - 1, control.scale.left < control.scale.right
         parts = []
         for first, final in _runs(holds):

@@ -89,6 +89,7 @@ function build(frame, sheet, kept) {
       make("span", { class: "dw-number", "aria-hidden": "true" }, String(frame.number)),
       make("h2", { class: "dw-question" }, frame.question), switchPart(frame, sheet)),
     predictionPart(frame, sheet), parts.work, folds,
+    frame.unkept ? make("p", { class: "dw-unkept", role: "alert" }, frame.unkept) : null,
     frame.checks.length ? checksPart(frame.checks, sheet) : null,
     frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, "On the job"), make("p", {}, frame.takeaway)) : null,
     listPart("Take care", frame.cautions, "dw-cautions"), parts.status);
@@ -183,6 +184,7 @@ function render({ model, el }) {
   model.on("change:frame", rebuild);
   model.on("change:live", update);
   rebuild();
+  model.send({ kind: "opened" });
   return () => {
     clearTimeout(rest);
     el.removeEventListener("keydown", revealKey);

@@ -1,0 +1,145 @@
+"""Controls: ends, steps, places along a slider, typed numbers; and what strips and readouts say."""
+
+import math
+
+import pytest
+
+from dryward import units
+from dryward.checks import NotUnderstood, OutOfRange, UnknownName
+from dryward.panels.controls import Choice, Scale, Slider
+from dryward.panels.readouts import Readout, Strip
+from dryward.panels.standard import STANDARD, standard
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+@pytest.mark.parametrize("name", STANDARD)
+def test_every_shared_control_starts_on_itself(name, system):
+    control = standard(name).control(system)
+    if control.options:
+        assert control.value in control.options
+        return
+    assert control.min <= control.value <= control.max
+    assert control.min < control.max
+    assert control.notches >= 4
+    assert control.say(control.value)
+    assert math.isfinite(control.si)
+
+
+@pytest.mark.parametrize("name", [name for name, each in STANDARD.items() if isinstance(each, Slider)])
+def test_both_systems_begin_and_end_at_the_same_thing(name):
+    us, si = (standard(name).control(system) for system in ("us", "si"))
+    if us.slider.quantity in ("number", "relative humidity"):
+        return
+    # The ends are round numbers of each system: near each other, within a twelfth of the slider.
+    for end in ("left", "right"):
+        shown = units.from_si(units.to_si(getattr(us.slider.us, end), us._unit.name), si._unit.name)
+        assert abs(si.fraction(shown) - (0.0 if end == "left" else 1.0)) < 0.08, (name, end)
+
+
+def test_si_and_back_across_a_switch_of_units():
+    us = standard("M_in").control("us")
+    us.value = 0.7
+    si = standard("M_in").control("si", us.si)
+    assert si.si == pytest.approx(us.si, rel=1e-12)
+    assert si.unit == "m sd"
+    assert si.min == 0.035
+
+
+def test_another_start_is_given_in_both_systems():
+    slider = standard("T_out").starting(0)
+    assert slider.control("us").value == 0
+    assert slider.control("si").value == pytest.approx(-17.8)
+    assert standard("T_out").starting(0, -18).control("si").value == -18
+
+
+def test_places_along_a_slider():
+    log = standard("M_in").control("us")
+    places = log.along(3)
+    assert [units.from_si(each, "perm") for each in places] == pytest.approx([0.05, math.sqrt(5), 100])
+    assert log.fraction(math.sqrt(5)) == pytest.approx(0.5)
+    assert log.notches == 83  # 25 a decade over 3.3 decades
+    assert standard("T_out").control("us").notches == 120
+
+
+@pytest.mark.parametrize(
+    ("name", "system", "text", "value"),
+    [
+        ("Gap", "us", "3/4 in", 0.75),
+        ("Gap", "us", "1-1/2", 1.5),
+        ("Gap", "us", "38 mm", 1.496),
+        ("R_ins", "us", "R-20", 20.0),
+        ("R_ins", "si", "R-20", 3.522),
+        ("Air", "us", "20 ft/min", 20.0),
+        ("Air", "si", "0,1", 0.1),
+        ("Days", "us", "90 days", 90.0),
+        ("ACH50", "us", "0.6", 0.6),
+        ("Emissivity", "si", "0.5", 0.5),
+    ],
+)
+def test_typed(name, system, text, value):
+    assert standard(name).control(system).read(text) == pytest.approx(value, rel=1e-3)
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "error", "sentence"),
+    [
+        ("Gap", "a lot", NotUnderstood, r'The length "a lot" is not understood; write it like "3/4 in"'),
+        ("Air", "fast", NotUnderstood, r'The air speed in the gap "fast" is not understood; write it like "20 ft/min"'),
+        (
+            "Emissivity",
+            "?",
+            NotUnderstood,
+            r'The emissivity of the covering "\?" is not understood; write it like "0.9"',
+        ),
+        ("Gap", "12 in", OutOfRange, r"Vent gap is 12 in\.; it must be 0\.5 to 4 in\."),
+        ("RH_in", "0.4 %", OutOfRange, r"Indoor humidity is 0\.4 %; it must be 15 to 70 %\."),
+    ],
+)
+def test_bad_entries(name, text, error, sentence):
+    with pytest.raises(error, match=sentence):
+        standard(name).control("us").read(text)
+
+
+def test_what_is_no_number():
+    with pytest.raises(OutOfRange, match=r"Vent gap must be a number, not 'wide'\."):
+        standard("Gap").control("us").value = "wide"
+    with pytest.raises(OutOfRange, match="Vent gap is not a number"):
+        standard("Gap").control("us").value = math.nan
+
+
+def test_unknown_names():
+    with pytest.raises(UnknownName, match='There is no control "RH_inn"; did you mean RH_in'):
+        standard("RH_inn")
+    with pytest.raises(UnknownName, match='There is no choice of film "fixd"; did you mean fixed'):
+        Choice("Film", "Film", (("fixed", "fixed"), ("open", "open"))).control("us").value = "fixd"
+
+
+def test_a_choice_says_it_in_both_systems():
+    choice = Choice("Outer", "Outer layer", (("a", "1 perm", "sd 3.5 m"), ("b", "open")), start="b")
+    assert choice.control("us").value == "b"
+    assert choice.control("si").label("a") == "sd 3.5 m"
+    assert choice.control("si").label() == "open"
+
+
+def test_strips_in_words():
+    rising = Slider("x", "X", "number", Scale(0, 10, 5, 1), Scale(0, 10, 5, 1)).control("us")
+    falling = Slider("x", "X", "number", Scale(10, 0, 5, 1), Scale(10, 0, 5, 1)).control("us")
+
+    def words(holds, control):
+        return Strip(tuple(map(bool, holds))).shown(control)["words"]
+
+    assert words([1, 1, 1, 1, 1, 1], rising) == "No water at any setting"
+    assert words([0, 0, 0, 0, 0, 0], rising) == "Water at every setting"
+    assert words([1, 1, 1, 0, 0, 0], rising) == "No water: up to 4"
+    assert words([0, 0, 0, 1, 1, 1], rising) == "No water: at least 6"
+    assert words([0, 1, 1, 0, 0, 1], rising) == "No water: 2 to 4, at least 10"
+    assert words([1, 1, 0, 0, 0, 0], falling) == "No water: at least 8"
+    assert Strip((True, False, False, True, True, True)).shown(rising)["fails"] == [pytest.approx([0.1, 0.5])]
+
+
+def test_readouts():
+    both = Readout("gain", "Gain", 2.0833e-8, "vapor flux", both=True)
+    assert both.shown("si") == {"name": "gain", "value": "1.8 g/m² day", "also": "2.58 gr/ft² day"}
+    assert Readout("x", "X", None, "length").shown("us")["value"] == "none"
+    assert Readout("x", "X", 3.0, text="three").shown("us")["value"] == "three"
+    assert Readout("x", "X", 3.14159, digits=1).shown("us")["value"] == "3.1"

@@ -1,0 +1,276 @@
+"""A page without a browser: its contract, its lock, its messages, its errors."""
+
+import asyncio
+import subprocess
+import sys
+
+import pytest
+
+from dryward import building, panels, units
+from dryward.checks import OutOfRange, UnknownName
+from dryward.panels.settings import Settings
+from dryward.physics import steady
+from dryward.teaching.progress import Progress
+from dryward.weather import Air
+
+ID = "where-it-gets-wet"
+
+
+@pytest.fixture
+def settings(tmp_path):
+    return Settings(Progress(tmp_path))
+
+
+@pytest.fixture
+def page(settings):
+    return panels.page(ID, unit_system="us", settings=settings)
+
+
+def test_the_first_state_is_the_physics(page):
+    state = steady.profile(
+        building.preset("vented-vault-osb"), Air(units.to_si(70, "degF"), 0.4), Air(units.to_si(20, "degF"), 0.8)
+    )
+    assert page.readouts["gain"] == pytest.approx(state.gain, rel=1e-9)
+    assert page.readouts["dew_point_depth"] == pytest.approx(state.dew_point_depth, rel=1e-9)
+    assert page.readouts["wet_plane"] == pytest.approx(state.wet_planes[0].depth, rel=1e-9)
+    assert page.picture[:4] == b"RIFF"
+    assert page.picture[8:12] == b"WEBP"
+
+
+def test_setting_a_value_moves_everything(page):
+    before = page.picture, page.sentence, dict(page.readouts)
+    page.controls["RH_in"].value = 60
+    assert page.controls["RH_in"].si == pytest.approx(0.6)
+    assert page.picture != before[0]
+    assert page.sentence != before[1]
+    assert page.readouts["gain"] > before[2]["gain"]
+    assert page.widget.live["sentence"] == page.sentence
+
+
+def test_every_control_to_both_ends_and_every_choice(page):
+    for control in page.controls.values():
+        start = control.value
+        for value in control.options or (control.min, control.max):
+            control.value = value
+            assert control.value == value
+            assert page.trouble == ""
+            assert page.sentence.endswith(".")
+        control.value = start
+
+
+@pytest.mark.parametrize(
+    ("name", "value", "sentence"),
+    [
+        ("RH_in", 140, r"Indoor humidity is 140 %; it must be 15 to 70 %\."),
+        ("T_out", -60, r"Outdoor temperature is -60 °F; it must be -20 to 100 °F\."),
+        ("M_in", 0, r"Inner membrane is 0 perm; it must be 0\.05 to 100 perm\."),
+    ],
+)
+def test_beyond_the_ends_is_one_sentence(page, name, value, sentence):
+    kept = page.controls[name].value
+    with pytest.raises(OutOfRange, match=sentence):
+        page.controls[name].value = value
+    assert page.controls[name].value == kept
+
+
+def test_unknown_choice_lesson_and_units(page, settings):
+    with pytest.raises(UnknownName, match='There is no choice of outer layer "ozb"; did you mean osb'):
+        page.controls["Outer"].value = "ozb"
+    with pytest.raises(
+        UnknownName, match='There is no lesson page "where-it-gets-wett"; did you mean where-it-gets-wet'
+    ):
+        panels.page("where-it-gets-wett", settings=settings)
+    with pytest.raises(UnknownName, match='There is no unit system "metric"'):
+        panels.page(ID, unit_system="metric", settings=settings)
+
+
+def test_both_unit_systems_are_one_roof(page):
+    us = dict(page.readouts)
+    page.desk.hear({"kind": "system", "value": "si"})
+    assert page.unit_system == "si"
+    assert page.controls["T_out"].value == pytest.approx(-6.667, abs=1e-3)
+    for name, value in us.items():
+        assert page.readouts[name] == pytest.approx(value, rel=1e-9)
+    assert "mm" in page.sentence
+    assert page.widget.frame["system"] == "si"
+
+
+def test_the_prediction_unlocks_and_is_remembered(page, tmp_path):
+    assert page.widget.frame["locked"]
+    page.desk.hear({"kind": "predict", "choice": 3})
+    assert not page.widget.frame["locked"]
+    assert page.widget.frame["prediction"]["chosen"] == 3
+    again = panels.page(ID, settings=Settings(Progress(tmp_path)))
+    assert again.widget.frame["prediction"]["chosen"] == 3
+    page.desk.hear({"kind": "predict", "choice": None})
+    assert page.widget.frame["locked"]
+
+
+def test_nothing_is_revealed_before_a_prediction(page):
+    page.desk.hear({"kind": "reveal"})
+    assert not page.widget.frame["reveal"]
+    page.desk.hear({"kind": "predict", "choice": 0})
+    page.desk.hear({"kind": "reveal"})
+    assert page.widget.frame["reveal"]
+
+
+def test_instructor_mode_unlocks_counts_hands_and_is_kept(page, tmp_path):
+    page.desk.hear({"kind": "instructor", "value": True})
+    assert not page.widget.frame["locked"]
+    for by in (1, 1, -1, -1, -1, 1):
+        page.desk.hear({"kind": "hands", "choice": 2, "by": by})
+    assert page.widget.frame["prediction"]["hands"] == [0, 0, 1, 0]
+    page.desk.hear({"kind": "reveal"})
+    assert page.widget.frame["reveal"]
+    assert Progress(tmp_path).setting("instructor") is True
+
+
+def test_a_move_of_the_browser(page):
+    page.widget.moves = {"serial": 7, "system": "us", "values": {"T_out": 0.0, "RH_in": 50.0}}
+    assert page.controls["T_out"].value == 0.0
+    assert page.widget.live["seen"] == 7
+    page.widget.moves = {"serial": 8, "system": "si", "values": {"T_out": 20.0}}  # sent before a switch: too late
+    assert page.controls["T_out"].value == 0.0
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "value"),
+    [
+        ("T_out", "20 F", 20.0),
+        ("T_out", "-7 C", 19.4),
+        ("M_in", "0.7 perm", 0.7),
+        ("M_in", "sd 2.5 m", 1.398),
+        ("M_in", "0,7", 0.7),
+        ("RH_in", "55", 55.0),
+        ("RH_in", "55 %", 55.0),
+    ],
+)
+def test_typed_numbers(page, name, text, value):
+    page.desk.hear({"kind": "typed", "name": name, "text": text})
+    assert page.widget.live["errors"] == {}
+    assert page.controls[name].value == pytest.approx(value, rel=1e-3)
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "sentence"),
+    [
+        ("T_out", "hot", 'The temperature "hot" is not understood; write it like "20 F" or "-7 C".'),
+        ("RH_in", "140", "Indoor humidity is 140 %; it must be 15 to 70 %."),
+        ("M_in", "3/4 in", 'The permeance "3/4 in" is not understood; write it like "0.7 perm" or "sd 2.5 m".'),
+        ("M_in", "sd 0 m", 'The permeance "sd 0 m" is not understood; write it like "0.7 perm" or "sd 2.5 m".'),
+    ],
+)
+def test_a_bad_entry_is_one_sentence_and_changes_nothing(page, name, text, sentence):
+    before = page.controls[name].value, page.picture
+    page.desk.hear({"kind": "typed", "name": name, "text": text})
+    assert page.widget.live["errors"] == {name: sentence}
+    assert (page.controls[name].value, page.picture) == before
+    page.desk.hear({"kind": "typed", "name": name, "text": str(before[0])})
+    assert page.widget.live["errors"] == {}
+
+
+def test_what_physics_refuses_is_one_sentence_and_the_picture_stays(page, monkeypatch):
+    before = page.picture
+    monkeypatch.setattr(page, "compute", lambda at: (_ for _ in ()).throw(OutOfRange("Too hot.")))
+    page.refresh()
+    assert page.trouble == page.widget.live["trouble"] == "Too hot."
+    assert page.picture == before
+
+
+def test_a_mistake_in_a_page_is_raised_from_code_and_said_in_the_browser(page, monkeypatch):
+    monkeypatch.setattr(page, "compute", lambda at: {}["nothing"])
+    with pytest.raises(KeyError, match="nothing"):
+        page.controls["RH_in"].value = 50
+    page.widget.moves = {"serial": 1, "system": "us", "values": {"RH_in": 30.0}}
+    assert page.widget.live["trouble"] == (
+        "This page could not do that (KeyError). Run its cell again to start afresh."
+    )
+
+
+def test_strips_agree_with_the_physics(page):
+    for name in ("T_out", "RH_in", "M_in"):
+        control, fails = page.controls[name], page.widget.live["strips"][name]["fails"]
+        start = control.value
+        for part in (0.02, 0.31, 0.55, 0.98):
+            left, right = control.scale.left, control.scale.right
+            control.put(left * (right / left) ** part if control.slider.log else left + part * (right - left))
+            wet = bool(page.compute(page.at).profile.wet_planes)
+            assert wet == any(low <= part <= high for low, high in fails), (name, part)
+        control.put(start)
+    assert page.widget.live["strips"]["Outer"]["words"] == "No water with: open sheet (50 perm); fiberboard (20 perm)"
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_the_arithmetic_ends_at_the_gain(settings, system):
+    page = panels.page(ID, unit_system=system, settings=settings)
+    assert page.widget.live["steps"] == []
+    page.desk.hear({"kind": "fold", "key": "arithmetic", "open": True})
+    steps = page.widget.live["steps"]
+    assert steps[-1]["result"] == page.show(page.readouts["gain"], "vapor flux")
+    page.controls["Outer"].value = "open-sheet"
+    assert page.widget.live["steps"][-1]["result"].startswith("0 ")
+
+
+def test_checks_reply_to_every_answer(page):
+    for number, question in enumerate(page.desk.checks.questions):
+        for choice, answer in enumerate(question.choices):
+            page.desk.hear({"kind": "answer", "number": number, "choice": choice})
+            shown = page.widget.frame["checks"][number]
+            assert shown["right"] == answer.right
+            assert shown["reply"]
+    prompts = [check["prompt"] for check in page.widget.frame["checks"]]
+    page.desk.hear({"kind": "new_checks"})
+    assert [check["prompt"] for check in page.widget.frame["checks"]] != prompts
+    assert all(check["chosen"] is None for check in page.widget.frame["checks"])
+
+
+def test_projector_draws_another_picture(page):
+    before = page.picture
+    page.desk.hear({"kind": "projector", "value": True})
+    assert page.picture != before
+    page.desk.hear({"kind": "projector", "value": False})
+    assert page.picture == before
+
+
+def test_an_unwritable_folder_is_said_and_stops_nothing(tmp_path):
+    (tmp_path / "folder").write_text("a file where the folder should be")
+    page = panels.page(ID, settings=Settings(Progress(tmp_path / "folder")))
+    page.desk.hear({"kind": "predict", "choice": 1})
+    assert "cannot be" in page.widget.frame["unkept"]
+    assert not page.widget.frame["locked"]
+
+
+def test_what_stands_where_no_kernel_runs(page):
+    assert repr(page) == repr(page.widget)
+    bundle = page._repr_mimebundle_()
+    shown = bundle[0] if isinstance(bundle, tuple) else bundle
+    assert shown["text/plain"] == repr(page)
+    assert "application/vnd.jupyter.widget-view+json" in shown
+
+
+def test_a_slow_page_previews_and_then_runs_once(page, monkeypatch):
+    runs = []
+    real = page.compute
+    monkeypatch.setattr(page, "slow", True, raising=False)
+    monkeypatch.setattr(page, "compute", lambda at: runs.append(at.T_out) or real(at))
+    monkeypatch.setattr(page, "preview", lambda at: real(at))
+
+    async def drag():
+        for serial in range(1, 6):
+            page.widget.moves = {"serial": serial, "system": "us", "values": {"T_out": float(serial)}}
+            assert page.widget.live["busy"]
+        assert runs == []
+        await asyncio.sleep(0.6)
+
+    asyncio.run(drag())
+    assert runs == [units.to_si(5.0, "degF")]
+    assert not page.widget.live["busy"]
+
+
+def test_the_kernel_stays_light():
+    ask = (
+        "import sys; from dryward import panels; panels.page('where-it-gets-wet');"
+        "print([m for m in ('numba', 'scipy', 'pvlib', 'CoolProp', 'pandas') if m in sys.modules])"
+    )
+    done = subprocess.run([sys.executable, "-c", ask], capture_output=True, text=True, check=True)
+    assert done.stdout.strip() == "[]"
