@@ -1,0 +1,103 @@
+"""Units: there and back, typed numbers, numbers for people, and what is refused.
+
+Published factors are in tests/published.
+"""
+
+import math
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from dryward import units
+from dryward.checks import NotUnderstood, UnknownName
+
+
+@pytest.mark.parametrize("name", units.UNITS)
+@settings(max_examples=20)
+@given(st.floats(1e-3, 1e3))
+def test_there_and_back(name, value):
+    assert units.from_si(units.to_si(value, name), name) == pytest.approx(value, rel=1e-12, abs=1e-9)
+
+
+@pytest.mark.parametrize("system", units.SHOWN)
+def test_every_quantity_is_shown_in_a_unit_of_its_own(system):
+    for quantity, name in units.SHOWN[system].items():
+        assert units.UNITS[name].quantity == quantity
+    assert units.SHOWN["us"].keys() == units.SHOWN["si"].keys()
+
+
+def test_symbols_tell_units_apart():
+    for quantity in units.SHOWN["us"]:
+        symbols = [unit.symbol for unit in units.UNITS.values() if unit.quantity == quantity]
+        assert len(set(symbols)) == len(symbols), quantity
+
+
+@pytest.mark.parametrize(
+    ("typed", "quantity", "si"),
+    [
+        ("3/4 in", "length", 0.01905),
+        ('1-1/2"', "length", 0.0381),
+        ("1 1/2 in", "length", 0.0381),
+        ("38 mm", "length", 0.038),
+        ("0,5 mm", "length", 0.0005),
+        ("R-20", "thermal resistance", 3.5222),
+        ("R 13", "thermal resistance", 2.28943),
+        ("0.7 perm", "permeance", 0.7 * 57.2135e-12),
+        ("sd 2.5 m", "permeance", 8e-11),
+        ("R-3.7 per in", "conductivity", 0.03898),
+        ("0.04 W/(m K)", "conductivity", 0.04),
+    ],
+)
+def test_what_stands_on_a_drawing_is_understood(typed, quantity, si):
+    assert units.read(typed, quantity) == pytest.approx(si, rel=2e-5)
+
+
+def test_a_bare_number_needs_a_unit_or_a_default():
+    assert units.read("16", "length", "in") == pytest.approx(0.4064)
+    with pytest.raises(NotUnderstood, match='The length "16" is not understood; write it like '):
+        units.read("16", "length")
+
+
+@pytest.mark.parametrize(
+    ("typed", "quantity", "sentence"),
+    [
+        ("thick", "length", 'The length "thick" is not understood; write it like '),
+        ("3/0 in", "length", 'The length "3/0 in" is not understood; write it like '),
+        ("5 stone", "length", 'The length "5 stone" is not understood; write it like '),
+        ("sd 0 m", "permeance", 'The permeance "sd 0 m" is not understood; write it like '),
+        ("9" * 80 + " in", "length", 'The length "9{37}\\.\\.\\." is not understood'),
+        ("", "permeance", 'The permeance "" is not understood; write it like '),
+    ],
+)
+def test_what_cannot_be_read_is_one_sentence(typed, quantity, sentence):
+    with pytest.raises(NotUnderstood, match=sentence):
+        units.read(typed, quantity)
+
+
+def test_unknown_names():
+    with pytest.raises(UnknownName, match='There is no unit "perms"; did you mean perm'):
+        units.to_si(1.0, "perms")
+    with pytest.raises(UnknownName, match='There is no unit "furlong"'):
+        units.from_si(1.0, "furlong")
+    with pytest.raises(UnknownName, match='There is no unit system "metric"'):
+        units.shown_unit("length", "metric")
+    with pytest.raises(UnknownName, match='There is no quantity "lenght"; did you mean length'):
+        units.shown_unit("lenght", "us")
+    with pytest.raises(UnknownName, match='There is no quantity "color"'):
+        units.read("1 red", "color")
+
+
+def test_numbers_for_people():
+    assert units.show(293.15 - 273.15, "temperature", "us") == "68.0 °F"
+    assert units.show(0.4, "relative humidity", "si") == "40 %"
+    assert "perm" in units.show(5.72135e-11, "permeance", "us")
+
+
+def test_the_factor_of_a_temperature_difference_has_no_offset():
+    assert units.to_si(18.0, "degF difference") == pytest.approx(10.0)
+    assert units.to_si(0.0, "degF difference") == 0.0
+
+
+def test_gravity_and_psi_belong_together():
+    assert math.isclose(units.to_si(1.0, "psi"), units.POUND * units.GRAVITY / units.INCH**2)
