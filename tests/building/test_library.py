@@ -51,6 +51,12 @@ def test_every_row_says_where_it_comes_from(thing):
         assert text
 
 
+@by_id(MATERIALS + SHEETS)
+def test_everything_that_counts_has_a_range(thing):
+    names = [name for name, _, _ in spoken(thing).ranges]
+    assert ("conductivity" if thing in MATERIALS else "permeance") in names
+
+
 @by_id(THINGS)
 def test_a_range_holds_its_value(thing):
     here = {
