@@ -48,6 +48,9 @@ GIVEN = 10
 NUMBERS = 22
 # Kinds of face, for liquid water.
 DRY, SAME, CONTACT = 0, 1, 2
+# Passes after which membranes are held where they are, after which moves are
+# halved, and after which the step is.
+HOLD, HALF, GIVE_UP = 12, 16, 22
 
 
 @compiled
@@ -76,7 +79,7 @@ def march(
     tn, un = work[0], work[1]  # the iterate
     p, p_u, p_t = work[2], work[3], work[4]
     r, r_u, z, z_u = work[5], work[6], work[7], work[8]
-    k_l, k_u, s, s_u, s_t = work[9], work[10], work[11], work[12], work[13]
+    k_l, k_u, psi, psi_u, log_h = work[9], work[10], work[11], work[12], work[13]
     c00, c01, c10, c11, y0, y1 = work[14], work[15], work[16], work[17], work[18], work[19]
     wn, w_u = work[20], work[21]
     x, x_u, x_t = work[22], work[23], work[24]  # vapor resistance of a half cell out of which liquid evaporates
@@ -98,9 +101,9 @@ def march(
         vent_h, vent_g = 0.0, 0.0
         if vent_cell > 0:
             place = (T[vent_cell] - t_out - number[DT_FIRST]) / number[DT_STEP]
-            place = min(max(place, 0.0), vent_flow.shape[1] - 1.001)
-            row_of = min(max(drive[now, WIND], 0.0), vent_flow.shape[0] - 1.001)
-            ix, iy = int(place), int(row_of)
+            place = min(max(place, 0.0), vent_flow.shape[1] - 1.0)
+            row_of = min(max(drive[now, WIND], 0.0), vent_flow.shape[0] - 1.0)
+            ix, iy = min(int(place), vent_flow.shape[1] - 2), min(int(row_of), vent_flow.shape[0] - 2)
             fx, fy = place - ix, row_of - iy
             flow = (1 - fy) * ((1 - fx) * vent_flow[iy, ix] + fx * vent_flow[iy, ix + 1]) + fy * (
                 (1 - fx) * vent_flow[iy + 1, ix] + fx * vent_flow[iy + 1, ix + 1]
@@ -135,6 +138,8 @@ def march(
                     z_u[i] = half * table[m, k, 5]
                     k_l[i] = table[m, k, 6] + table[m, k, 7] * f
                     k_u[i] = table[m, k, 7]
+                    psi[i] = table[m, k, 8] + table[m, k, 9] * f
+                    psi_u[i] = table[m, k, 9]
                     j = min(max(int((t - cold) * per_kelvin), 0), top_t)
                     slope = saturation[j, 1]
                     ps = saturation[j, 0] + slope * (t - saturation[j, 2])
@@ -147,11 +152,7 @@ def march(
                         p_u[i] = 0.0
                         p_t[i] = slope
                     if k_l[i] > 0.0:
-                        phi = min(u, 1.0)
-                        log = math.log(phi)
-                        s[i] = -suction * (t + zero_c) * log
-                        s_t[i] = -suction * log
-                        s_u[i] = -suction * (t + zero_c) / phi if k < top else 0.0
+                        log_h[i] = math.log(min(u, 1.0))
                         # K d(suction)/dx as vapor flux: K density R T / p beside the vapor permeability
                         wet = k_l[i] * suction * (t + zero_c) / p[i]
                         open_ = half / z[i] + wet
@@ -225,6 +226,8 @@ def march(
                         mean_rh = 0.5 * (p[a] + p[b]) / ps + vapor * uneven
                         off = mean_rh - sheets[which, k, 0] - d_mean * (along - k)
                         opens = vapor * d_z
+                        if iteration >= HOLD:  # snapping to and fro between two answers: keep this one for the step
+                            opens = 0.0
                         divisor = d_mean * total + opens * uneven
                         if divisor < 0.1 * d_mean * total:  # it would snap open: leave that feedback out
                             divisor = d_mean * total
@@ -252,34 +255,54 @@ def march(
                     qua = carried * gua - conduction * per_r * r_u[a]
                     qub = carried * gub - conduction * per_r * r_u[b]
                     if kind != DRY:
+                        # suction = -density R T ln(u): its gradient has a part by humidity and one by warmth
+                        liquid = lta_ = lua_ = ltb_ = lub_ = 0.0
+                        colder = tn[b] - tn[a]
+                        kelvin = mean + zero_c
                         if kind == SAME:
-                            span = 1.0 / (width[a] + width[b])
-                            conductance = (k_l[a] + k_l[b]) * span
-                            by_a, by_b = k_u[a] * span, k_u[b] * span
+                            # psi is the integral of K / u: exact in one material however steep K is
+                            span = 2.0 * suction / (width[a] + width[b])
+                            pull = 0.0
+                            if k_l[a] > 0.0:
+                                pull += 0.5 * k_l[a] * log_h[a]
+                                if p_u[a] > 0.0:
+                                    lua_ = -span * 0.5 * colder * (k_u[a] * log_h[a] + k_l[a] / un[a])
+                            if k_l[b] > 0.0:
+                                pull += 0.5 * k_l[b] * log_h[b]
+                                if p_u[b] > 0.0:
+                                    lub_ = -span * 0.5 * colder * (k_u[b] * log_h[b] + k_l[b] / un[b])
+                            fall = psi[a] - psi[b]
+                            liquid = span * (kelvin * fall - pull * colder)
+                            lta_ = span * (0.5 * fall + pull)
+                            ltb_ = span * (0.5 * fall - pull)
+                            lua_ += span * kelvin * psi_u[a]
+                            lub_ -= span * kelvin * psi_u[b]
                         elif k_l[a] > 0.0 and k_l[b] > 0.0:
-                            conductance = 2.0 / (width[a] / k_l[a] + width[b] / k_l[b])
-                            by_a = 0.5 * conductance * conductance * width[a] * k_u[a] / (k_l[a] * k_l[a])
-                            by_b = 0.5 * conductance * conductance * width[b] * k_u[b] / (k_l[b] * k_l[b])
-                        else:
-                            conductance = by_a = by_b = 0.0
-                        if conductance > 0.0:
-                            fall = s[b] - s[a]
+                            through_a, through_b = width[a] / k_l[a], width[b] / k_l[b]
+                            conductance = 2.0 * suction / (through_a + through_b)
+                            warm_a, warm_b = tn[a] + zero_c, tn[b] + zero_c
+                            fall = warm_a * log_h[a] - warm_b * log_h[b]
                             liquid = conductance * fall
-                            warm = c_water * mean
-                            gb += liquid
-                            qb += warm * liquid
-                            lt = -conductance * s_t[a]
-                            gta += lt
-                            qta += warm * lt
-                            lt = conductance * s_t[b]
-                            gtb += lt
-                            qtb += warm * lt
-                            lt = by_a * fall - conductance * s_u[a]
-                            gua += lt
-                            qua += warm * lt
-                            lt = by_b * fall + conductance * s_u[b]
-                            gub += lt
-                            qub += warm * lt
+                            share = 0.5 * conductance * conductance / suction * fall
+                            lta_ = conductance * log_h[a]
+                            ltb_ = -conductance * log_h[b]
+                            lua_ = share * through_a * k_u[a] / k_l[a]
+                            lub_ = share * through_b * k_u[b] / k_l[b]
+                            if p_u[a] > 0.0:
+                                lua_ += conductance * warm_a / un[a]
+                            if p_u[b] > 0.0:
+                                lub_ -= conductance * warm_b / un[b]
+                        warm = c_water * mean
+                        gb += liquid
+                        gta += lta_
+                        gua += lua_
+                        gtb += ltb_
+                        gub += lub_
+                        qb += warm * liquid
+                        qta += warm * lta_
+                        qua += warm * lua_
+                        qtb += warm * ltb_
+                        qub += warm * lub_
                     if through != 0.0:
                         up, back = through_out * air_vapor, through_back * air_vapor
                         moved = up * p[a] + back * p[b]
@@ -345,7 +368,7 @@ def march(
                     c00[i], c01[i], c10[i], c11[i], y0[i], y1[i] = e00, e01, e10, e11, f0, f1
                 # --- back substitution: the step of u in y0, of T in y1
                 biggest_u = biggest_t = 0.0
-                damp = 1.0 if iteration < 20 else 0.5
+                damp = 1.0 if iteration < HALF else 0.5
                 for i in range(n, 0, -1):
                     if i < n:
                         y0[i] -= c00[i] * y0[i + 1] + c01[i] * y1[i + 1]
@@ -365,7 +388,7 @@ def march(
                     break
                 settled = biggest_u < tol and biggest_t < 100.0 * tol
                 for i in range(n + 1):
-                    if face_sheet[i] >= 0:
+                    if face_sheet[i] >= 0 and iteration < HOLD:
                         a, b = i, i + 1
                         rise_a = rise_b = warm_a = warm_b = 0.0
                         if a > 0:
@@ -377,7 +400,7 @@ def march(
                         move = sheet_of[0, i] * moist + sheet_of[1, i] * (rise_a - rise_b)
                         move = min(max(move, -0.2 * sheets.shape[1]), 0.2 * sheets.shape[1])
                         sheet_at[i] = min(max(sheet_at[i] + move, 0.0), sheets.shape[1] - 1.0)
-                        if abs(move) * sheet_of[6, i] > 10.0 * tol and iteration < 25:
+                        if abs(move) * sheet_of[6, i] > 10.0 * tol:
                             settled = False
                 if settled:
                     for i in range(1, n + 1):
@@ -395,7 +418,7 @@ def march(
                         new = 0.2 * un[i]
                     un[i] = new
                     tn[i] += min(max(damp * y1[i], -50.0), 50.0)
-                if iteration >= 14 and this > number[SMALLEST] * 2.0:
+                if iteration >= GIVE_UP and this > number[SMALLEST] * 2.0:
                     break  # cheaper to halve
             if not settled:
                 count[2] += 1

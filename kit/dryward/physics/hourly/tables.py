@@ -1,7 +1,8 @@
 """Property tables: every curve of a material over its moisture potential.
 
-One row holds eight numbers, a value and its rise for each of: water content,
-thermal resistivity, vapor resistivity, liquid conductivity.  The rows stand
+One row holds ten numbers, a value and its rise for each of: water content,
+thermal resistivity, vapor resistivity, liquid conductivity K, and the integral
+of K / u, by which liquid flows in one material.  The rows stand
 at equal steps of relative humidity, so a look-up is one multiplication; the
 row after the last is saturation, where only the free water grows.
 """
@@ -47,8 +48,10 @@ def saturation():
 
 
 def _rows(water, resistivity, vapor, liquid):
-    rows = np.zeros((STEPS + 1, 8))
-    for place, values in enumerate((water, resistivity, vapor, liquid)):
+    rows = np.zeros((STEPS + 1, 10))
+    middle = 0.5 * (liquid[1:] + liquid[:-1]) / (0.5 * (RH[1:] + RH[:-1]))
+    drawn = np.concatenate([[0.0], np.cumsum(middle / STEPS)])
+    for place, values in enumerate((water, resistivity, vapor, liquid, drawn)):
         rows[:, 2 * place] = values
         rows[:-1, 2 * place + 1] = np.diff(values) * STEPS
     rows[-1, 1] = FREE
@@ -75,7 +78,7 @@ def _liquid(held, curve):
 
 
 def of(material):
-    """The table of a material (steps + 1, 8)."""
+    """The table of a material (steps + 1, 10)."""
     held = water(material)
     liquid = np.zeros_like(RH)
     if material.liquid_conductivity is not None:
