@@ -74,9 +74,8 @@ def main(address, slider="T_out", presses=60):
         took, pictures, lag = measure(window, slider, int(presses))
         browser.close()
     took.sort()
-    print(
-        f"{slider}: {len(took)} presses, median {statistics.median(took):.0f} ms, p95 {took[int(0.95 * len(took))]:.0f} ms"
-    )
+    middle, high = statistics.median(took), took[int(0.95 * len(took))]
+    print(f"{slider}: {len(took)} presses, median {middle:.0f} ms, p95 {high:.0f} ms")
     print(f"drag: {pictures:.0f} pictures a second, the last {lag:.0f} ms after the drag")
 
 

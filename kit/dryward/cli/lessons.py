@@ -93,9 +93,13 @@ def serve(folder, lesson, port, browser):
     names = sorted(path.name for path in places.shipped_lessons().glob("*.ipynb"))
     # The page tells the extension which files it may run.
     server.web_app.settings.setdefault("page_config_data", {})["drywardLessons"] = json.dumps(names)
-    print(f"Open this address in a browser:\n\n    {address(server, lesson, token)}\n")
-    print("Press Ctrl-C here to stop.", flush=True)
+    # Said once the door is open: the loop runs this after it has begun to listen.
+    server.io_loop.add_callback(_say, address(server, lesson, token))
     server.start()
+
+
+def _say(address):
+    print(f"Open this address in a browser:\n\n    {address}\n\nPress Ctrl-C here to stop.", flush=True)
 
 
 def address(server, lesson, token):
