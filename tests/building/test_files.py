@@ -173,6 +173,12 @@ permeance = "0.05 perm"
     assert files.load(path) == roof
 
 
+def test_the_example_in_the_words_of_the_module_opens():
+    words = files.__doc__.split("::")[1].split("A layer of the library")[0]
+    roof = files.parse("\n".join(line.strip() for line in words.splitlines()))
+    assert [layer.name for layer in roof.layers] == ["board", "inner membrane", "vent space"]
+
+
 OLD = """
 format = "dryward assembly"
 version = 1

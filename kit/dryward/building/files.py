@@ -1,4 +1,31 @@
-"""Assembly files: TOML, read with care and written whole or not at all."""
+"""Assembly files: TOML, read with care and written whole or not at all.
+
+A file written by hand may be as short as this; a bare number is SI::
+
+    format = "dryward assembly"
+    version = 2
+    name = "My roof"
+    slope = 35
+    interior_film = "R-0.61"
+
+    [[layer]]                       # from inside to outside
+    name = "board"
+    material = "gypsum-board"       # an id of the library
+    thickness = "1/2 in"
+
+    [[layer]]
+    name = "inner membrane"
+    membrane = { permeance = "0.7 perm" }
+
+    [[layer]]
+    name = "vent space"
+    air_space = { thermal_resistance = "R-0.6", vented = true }
+    thickness = "1-1/2 in"
+
+A layer of the library may be given its own ``permeance`` and
+``thermal_resistance``.  What the kit writes holds every property of every
+layer, so it opens without the library.
+"""
 
 import contextlib
 import hashlib
