@@ -13,9 +13,12 @@ import textstat
 
 
 def plain(text):
-    """A text without its marks: Markdown, numbers and units are not words."""
-    text = re.sub(r"^[#>*\-\d.| ]+", "", text, flags=re.M)
-    text = re.sub(r"[*_`|]", " ", text)
+    """A text without its marks: Markdown, numbers and units are not words; a heading or a cell is a sentence."""
+    text = re.sub(r"^```.*?^```", "", text, flags=re.M | re.S)
+    text = re.sub(r"\s*\|[\s|-]*", ".\n", text)
+    text = re.sub(r"^[#>*\-\d.\[\] ]+", "", text, flags=re.M)
+    text = re.sub(r"([^.?!:\s])\s*$", r"\1.", text, flags=re.M)
+    text = re.sub(r"[*_`]", " ", text)
     text = re.sub(r"\b(?:R|RSI)-[\d.]+", "R ten", text)
     text = re.sub(
         r"-?\d[\d.,/]*\s*(°F|°C|%|perms?|m sd|Pa(?: \([^)]*\))?|g/m² day|gr/ft² day|ft²?|in\.?²?|lb|kg|cfm)?",

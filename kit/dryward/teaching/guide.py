@@ -1,0 +1,213 @@
+"""The instructor's pack: a sheet for each lesson and the table of pathways, made from the teaching data.
+
+The files in ``lessons/guide`` that can be made are exactly what these
+functions give; ``write(folder)`` makes them anew.
+"""
+
+from dataclasses import dataclass
+from functools import cache
+from pathlib import Path
+
+from dryward.checks import UnknownName
+from dryward.teaching import beliefs, lessons, words
+from dryward.teaching.pathways import pathways
+from dryward.teaching.tables import build, table
+
+
+@dataclass(frozen=True)
+class Notes:
+    """What an instructor has at hand in one lesson.
+
+    Attributes
+    ----------
+    ask : tuple of str
+        Questions for the start.
+    props : tuple of str
+        Cheap things to show.
+    traps : tuple of str
+        What goes wrong in class.
+    split : str
+        What to do when the vote splits.
+    more : str
+        One more task for those who are done.
+    """
+
+    ask: tuple
+    props: tuple
+    traps: tuple
+    split: str
+    more: str
+
+
+@cache
+def _notes():
+    return {id: build(Notes, row, "notes.toml") for id, row in table("notes.toml").items()}
+
+
+def notes(lesson):
+    """The notes of one lesson.
+
+    Parameters
+    ----------
+    lesson : str
+
+    Returns
+    -------
+    Notes
+
+    Raises
+    ------
+    UnknownName
+        For a lesson that has none.
+
+    Examples
+    --------
+    >>> len(notes("july").ask)
+    2
+    """
+    if lesson not in _notes():
+        raise UnknownName("lesson with notes", lesson, _notes())
+    return _notes()[lesson]
+
+
+def _list(items, unit_system):
+    return [f"- {words.shown(each, unit_system)}" for each in items] + [""]
+
+
+def _said(lesson, unit_system):
+    if lesson.id == "your-roof":
+        return ["- All twenty-six beliefs can come back here. Name the one you hear, and ask for a number.", ""]
+    found = []
+    for each in map(beliefs.belief, lesson.beliefs):
+        text = f'- "{each.claim}" {each.seems} *Right is:* {each.right} *Grant them:* {each.grain}'
+        found.append(words.shown(text, unit_system))
+    return [*found, ""]
+
+
+def sheet(id, unit_system="us"):
+    """The instructor's sheet of one lesson, as Markdown.
+
+    Parameters
+    ----------
+    id : str
+        Of the lesson.
+    unit_system : {"us", "si"}
+
+    Returns
+    -------
+    str
+
+    Raises
+    ------
+    UnknownName
+        For a lesson that has no sheet, or an unknown unit system.
+
+    Examples
+    --------
+    >>> sheet("july").splitlines()[0]
+    '# 09 July'
+    """
+    note, lesson = notes(id), lessons.lesson(id, unit_system)
+    guess = lesson.prediction
+    lines = [f"# {lesson.number:02d} {lesson.title}", ""]
+    lines += [f"*{lesson.minutes} minutes. Opens with:* {lesson.question}", ""]
+    lines += ["## Goals", "", *_list(lesson.objectives, unit_system)]
+    lines += ["## Ask first", "", *_list(note.ask, unit_system)]
+    lines += ["## The prediction", "", guess.prompt, ""]
+    lines += [f"- **{each.key}** {each.text}" for each in guess.choices] + [""]
+    lines += [f"Right is **{guess.right}**. {guess.reveal}", ""]
+    lines += ["## What they will say", "", *_said(lesson, unit_system)]
+    lines += ["## If the vote splits", "", words.shown(note.split, unit_system), ""]
+    lines += ["With nine of ten right, move on.", ""]
+    lines += ["## Props", "", *_list(note.props, unit_system)]
+    lines += ["## Traps", "", *_list(note.traps, unit_system)]
+    lines += ["## One more", "", words.shown(note.more, unit_system), ""]
+    lines += ["## Take home", "", lesson.takeaway, ""]
+    cautions = map(words.caution, lesson.cautions)
+    lines += ["## Cautions", "", *(f"- **{each.title}.** {each.text}" for each in cautions), ""]
+    return "\n".join(lines)
+
+
+def pathways_page():
+    """The three pathways with their minutes, as Markdown.
+
+    Returns
+    -------
+    str
+
+    Examples
+    --------
+    >>> pathways_page().splitlines()[0]
+    '# Pathways'
+    """
+    titles = {each.id: f"{each.number:02d} {each.title}" for each in lessons.lessons()}
+    lines = ["# Pathways", "", "Three ways through the lessons. Any lesson also opens alone.", ""]
+    for way in pathways():
+        lines += [f"## {way.title}", "", f"{way.who} In all {way.minutes / 60:.3g} hours.", ""]
+        lines += ["| from | minutes | what | lessons |", "|---|---|---|---|"]
+        start = 0
+        for each in way.sessions:
+            taken = ", ".join(titles[id] for id in each.lessons) or "none"
+            clock = f"{start // 60}:{start % 60:02d}" if way.id == "half-day" else ""
+            lines.append(f"| {clock} | {each.minutes} | {each.title} | {taken} |")
+            start += each.minutes
+        lines.append("")
+    lines += [
+        "## Short of time",
+        "",
+        "Cut the clear night first, then which face goes in, then inside the film. Never cut a prediction.",
+        "",
+        "## Skilled people",
+        "",
+        "Give them the ten-item pre-test. It names the lessons they can skip.",
+        "",
+    ]
+    return "\n".join(lines)
+
+
+def pages():
+    """All pages that are made, by their place in ``lessons/guide``.
+
+    Returns
+    -------
+    dict of str to str
+
+    Examples
+    --------
+    >>> "glossary.md" in pages()
+    True
+    """
+    made = {"glossary.md": words.glossary_page(), "pathways.md": pathways_page()}
+    for each in lessons.lessons():
+        if each.number:
+            made[f"sheets/{each.number:02d}-{each.id}.md"] = sheet(each.id)
+    return made
+
+
+def write(folder):
+    """Makes the pages anew.
+
+    Parameters
+    ----------
+    folder : str or Path
+        Such as ``lessons/guide``.
+
+    Returns
+    -------
+    tuple of Path
+        What was written.
+
+    Examples
+    --------
+    >>> from tempfile import TemporaryDirectory
+    >>> with TemporaryDirectory() as folder:
+    ...     len(write(folder))
+    19
+    """
+    found = []
+    for name, text in pages().items():
+        path = Path(folder, name)
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_text(text, "utf-8")
+        found.append(path)
+    return tuple(found)

@@ -1,0 +1,102 @@
+"""The instructor's pack: made pages are as made, written ones are whole."""
+
+import re
+from pathlib import Path
+
+import pytest
+
+from dryward.checks import UnknownName
+from dryward.teaching import beliefs, guide, lessons, pathways, words
+from dryward.teaching.questions.by_kind.explain import RUBRIC
+
+GUIDE = Path(__file__).parents[2] / "lessons" / "guide"
+
+
+@pytest.mark.parametrize("name", guide.pages())
+def test_a_made_page_is_as_it_was_made(name):
+    """Make them anew with ``guide.write("lessons/guide")`` after a change of the teaching data."""
+    assert (GUIDE / name).read_text("utf-8") == guide.pages()[name]
+
+
+def test_no_sheet_is_left_over():
+    assert {each.name for each in (GUIDE / "sheets").iterdir()} == {
+        name.removeprefix("sheets/") for name in guide.pages() if name.startswith("sheets/")
+    }
+
+
+@pytest.mark.parametrize("id", lessons.pages())
+def test_a_sheet_says_what_an_instructor_needs(id):
+    text = guide.sheet(id)
+    lesson = lessons.lesson(id)
+    for part in (
+        "Ask first",
+        "The prediction",
+        "What they will say",
+        "If the vote splits",
+        "Props",
+        "Traps",
+        "Cautions",
+    ):
+        assert f"## {part}" in text
+    assert f"{lesson.minutes} minutes" in text
+    if id != "your-roof":
+        for each in lesson.beliefs:
+            assert beliefs.belief(each).claim in text
+    assert "{" not in text
+    assert "°F" not in guide.sheet(id, "si")
+
+
+def test_every_link_leads_somewhere():
+    for page in GUIDE.rglob("*.md"):
+        for target in re.findall(r"\]\(([^)#]+)\)", page.read_text("utf-8")):
+            assert (page.parent / target).exists(), (page.name, target)
+
+
+def test_the_rubric_on_paper_has_the_six_points():
+    text = (GUIDE / "rubric.md").read_text("utf-8")
+    rows = [line.split("|")[1].strip() for line in text.splitlines() if line.startswith("|")][2:]
+    assert tuple(rows) == RUBRIC
+
+
+def test_the_handouts_fit_one_page():
+    found = list((GUIDE / "handouts").glob("*.md"))
+    assert len(found) == 6
+    for each in found:
+        assert len(each.read_text("utf-8").splitlines()) <= 45
+
+
+def test_pathways_add_up():
+    half, course, alone = pathways.pathways()
+    assert half.minutes == 210
+    assert [each.minutes for each in course.sessions] == [120] * 8
+    assert alone.minutes == sum(each.minutes for each in lessons.lessons()[1:])
+    covered = [id for each in course.sessions for id in each.lessons]
+    assert sorted(covered) == sorted(each.id for each in lessons.lessons())
+    for way in (half, course, alone):
+        for each in way.sessions:
+            assert all(lessons.lesson(id) for id in each.lessons)
+    with pytest.raises(UnknownName, match='There is no pathway "half-dya"; did you mean half-day'):
+        pathways.pathway("half-dya")
+
+
+def test_a_lesson_without_a_sheet_is_one_sentence():
+    with pytest.raises(UnknownName, match='There is no lesson with notes "start"'):
+        guide.sheet("start")
+
+
+def test_the_words_to_avoid_are_avoided():
+    """Words the glossary warns of appear in the pack only where they are named as such."""
+    for page in [*(GUIDE / "sheets").iterdir(), *(GUIDE / "handouts").iterdir()]:
+        text = page.read_text("utf-8").lower()
+        for word in ("breathable", "one-way membrane", "dead air space", "breathing roof", "certified"):
+            assert word not in text, (page.name, word)
+
+
+def test_the_class_limits_on_the_handout_are_the_kits():
+    from dryward.teaching.questions.by_lesson.how_fast_perms import CLASSES
+
+    text = (GUIDE / "handouts" / "perms-at-a-glance.md").read_text("utf-8")
+    for _, limit in CLASSES:
+        assert f"{limit:g} perm" in text
+    assert "0.5 perm" in text
+    assert words.glossary()
