@@ -43,7 +43,8 @@ Everything else is optional:
 ``strips(at, state)``
     ``{control name: Strip(holds)}``, one boolean for each of
     ``self.along(name)``, the places in SI along the slider, or for each
-    option of a choice.
+    option of a choice.  Where each place needs an hourly run, `filling.Filling`
+    fills the strips in the background; ``hour_by_hour.py`` is the example.
 ``slow = True`` and ``preview(at)``
     For hourly models.  While a slider moves the page draws ``preview(at)``,
     a quick state (or None: the old picture stays, marked as working); once
@@ -223,12 +224,17 @@ class Page:
         if full:
             found = self.strips(self.at, state)
             self._strips = {
-                name: strip.shown(self.controls[name]) for name, strip in found.items() if isinstance(strip, Strip)
+                name: strip.shown(self.controls[name]) if isinstance(strip, Strip) else strip
+                for name, strip in found.items()
             }
         self.state, self.sentence, self.pictures, self.alts = state, sentence, pictures, alts
         self.readout_list = readouts
         self._drawings += 1
         self.readouts = {each.name: each.value for each in readouts}
+
+    def put_strip(self, name, shown):
+        """Show a strip that was filled meanwhile; see `filling`."""
+        self._strips = {**self._strips, name: shown}
 
     def live_pictures(self):
         """The pictures of the present unit system and type size, made once."""

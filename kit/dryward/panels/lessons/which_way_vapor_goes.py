@@ -71,7 +71,9 @@ class WhichWayVaporGoes(Page):
         if high.temperature < low.temperature:
             against.append("from cold to warm")
         tail = f", {' and '.join(against)}" if against else ""
-        return f"Vapor goes {way}{tail}: the {sides[0]} has {self.show(abs(push), 'pressure')} less than the {sides[1]}."
+        return (
+            f"Vapor goes {way}{tail}: the {sides[0]} has {self.show(abs(push), 'pressure')} less than the {sides[1]}."
+        )
 
     def steps(self, state):
         """Two products and a difference."""

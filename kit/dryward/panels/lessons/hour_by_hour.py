@@ -1,0 +1,221 @@
+"""Hour by hour: two years of the sheathing, day by day, with storage, sun, sky and a leak."""
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from dryward import building, weather
+from dryward.panels.controls import Choice, Scale, Slider
+from dryward.panels.filling import Filling
+from dryward.panels.page import Page
+from dryward.panels.readouts import Readout
+from dryward.panels.standard import standard
+from dryward.pictures.year import MONTH_NAMES, Year, YearState
+from dryward.teaching.arithmetic import Step
+from dryward.units import HOUR, to_si
+from dryward.weather import Air
+
+ROOM_TEMPERATURE = to_si(70.0, "degF")
+YEARS, HOURS = 2, 8760
+#: Wood moisture at which mold and decay are talked of [mass %]: published landmarks.
+BANDS = ((16.0, "mold can start"), (20.0, "caution"), (28.0, "decay"))
+#: Every layer starts in balance with this air.
+START = Air(20.0, 0.65)
+#: A house of 566 m3 whose vault of 56 m2 has a fifth of its leaks; the roof faces north.
+VOLUME, AREA, SHARE, NORTH = to_si(20000.0, "ft3"), to_si(600.0, "ft2"), 0.2, 0.0
+EVERY = 6  # hours between points of the picture
+
+PLACE = Choice(
+    "Place", "Climate", tuple((id, id.replace("-", " ").capitalize()) for id in weather.demos()), start="cold"
+)
+_DAYS = Scale(1, YEARS * 365, 440, 5)
+DAY = Slider("Day", "Day of the run", "number", _DAYS, _DAYS, play=40)
+_ACH = standard("ACH50")
+TIGHTNESS = replace(_ACH, us=replace(_ACH.us, start=1.0, right=5), si=replace(_ACH.si, start=1.0, right=5))
+
+
+@dataclass(frozen=True)
+class State:
+    """One run, and the day the cursor stands on."""
+
+    run: object
+    moisture: np.ndarray
+    budget: object
+    day: float
+
+
+def roof():
+    """The OSB roof with the variable film: the sheathing is wood, and it can be watched."""
+    return building.preset("vented-vault-osb").replace("inner membrane", building.membrane("teaching-variable"))
+
+
+def simulated(place, humidity, ach50):
+    """Two years of that roof.
+
+    Parameters
+    ----------
+    place : str
+        An invented place.
+    humidity : float
+        Of the room [-].
+    ach50 : float
+        Air changes at 50 Pa [1/s].
+
+    Returns
+    -------
+    Hours
+    """
+    from dryward.physics import hourly
+    from dryward.physics.airleak import Leak
+    from dryward.physics.ventspace import VentSpace
+
+    built = roof()
+    gap = built.layer("vent space").thickness
+    return hourly.simulate(
+        built,
+        weather.demo(place),
+        Air(ROOM_TEMPERATURE, humidity),
+        years=YEARS,
+        initial=START,
+        vent=VentSpace(gap, to_si(16.0, "ft"), built.slope, 0.01, 0.01),
+        leak=Leak.from_blower_door(ach50 * HOUR, VOLUME, SHARE, area=AREA),
+        surface=hourly.Surface(azimuth=NORTH),
+    )
+
+
+def comes_home(run):
+    """Whether the last year ends no wetter than it began, and stays under the caution line."""
+    moisture = run.layer("outer layer").moisture_content
+    last = moisture[-HOURS:]
+    return last[-1] <= last[0] + 1.0 and last.max() < BANDS[1][0]
+
+
+class HourByHour(Page):
+    """A year of wood moisture, playable."""
+
+    id = "hour-by-hour"
+    handles = (PLACE, "RH_in", TIGHTNESS, DAY)
+    draws = Year
+    slow = True
+
+    def preview(self, at):
+        """The run that is kept, with the cursor moved; nothing while another is needed."""
+        kept = self._runs.get(self._key(at))
+        return None if kept is None else replace(kept, day=at.Day)
+
+    def compute(self, at):
+        """The run, kept for the next move of the day."""
+        key = self._key(at)
+        if key not in self._runs:
+            run = simulated(*key)
+            moisture = run.layer("outer layer").moisture_content
+            if len(self._runs) > 8:
+                self._runs.pop(next(iter(self._runs)))
+            self._runs[key] = State(run, moisture, run.monthly(), at.Day)
+        return replace(self._runs[key], day=at.Day)
+
+    def __init__(self, *args, **keys):
+        self._runs, self._filled = {}, None
+        self.filling = Filling(self)
+        super().__init__(*args, **keys)
+
+    def _key(self, at):
+        return at.Place, at.RH_in, at.ACH50
+
+    def views(self, state):
+        """The curve with its lines, and the water of each month."""
+        budget = state.budget
+        comes = np.maximum(budget.from_room, 0) + np.maximum(budget.leaked, 0) + np.maximum(-budget.to_outdoors, 0)
+        leaves = np.maximum(-budget.from_room, 0) + np.maximum(budget.to_outdoors, 0) + np.maximum(budget.vented, 0)
+        days = state.run.time[::EVERY] / 24
+        planes = (("sheathing", state.moisture[::EVERY]),)
+        return YearState(days, planes, BANDS, comes, leaves, 0, state.day)
+
+    def numbers(self, state):
+        """Today, the peak and its month, days over the line, and whether it comes home."""
+        last = state.moisture[-HOURS:]
+        peak = int(np.argmax(last))
+        month = MONTH_NAMES[min(int(peak / HOURS * 12), 11)]
+        now = float(np.interp(state.day * 24, state.run.time, state.moisture))
+        change = float(last[-1] - last[0])
+        over = float((last > BANDS[1][0]).sum()) / 24
+        return [
+            Readout("today", "Moisture on this day", now, text=f"{now:.1f} %", note=_date(state.day)),
+            Readout(
+                "peak", "Peak of the second year", float(last.max()), text=f"{last.max():.1f} %", note=f"in {month}"
+            ),
+            Readout("over", "Days over the caution line", over, text=f"{over:.0f} days", note="of the second year"),
+            Readout(
+                "change",
+                "Year's end against its start",
+                change,
+                text=f"{change:+.1f} %",
+                note="it comes home" if change <= 1.0 else "it does not come home",
+            ),
+            Readout(
+                "balance",
+                "Water in, out and stored agree to",
+                state.run.balance_error,
+                text=_share(state.run.balance_error),
+            ),
+        ]
+
+    def says(self, state):
+        """When it is wettest, and whether it dries again."""
+        last = state.moisture[-HOURS:]
+        month = MONTH_NAMES[min(int(np.argmax(last) / HOURS * 12), 11)]
+        dry = float(last.min())
+        soaked = " That is soaked: free water stands in it." if last.max() > 40 else ""
+        home = "comes home" if last[-1] - last[0] <= 1.0 else "does not come home"
+        return (
+            f"The sheathing is wettest in {month}, {last.max():.0f} %, and dries to {dry:.0f} % in the warm months: "
+            f"over the year it {home}.{soaked}"
+        )
+
+    def strips(self, at, state):
+        """Filled while the page is in use; a move of a control drops the rest."""
+        key = self._key(at)
+        if key != self._filled:
+            self._filled = key
+            self.filling.start(self.work(at), "comes home below 20 %")
+        return dict(self.filling.shown)
+
+    def work(self, at):
+        """For each strip, what holds at one place along it."""
+        return {
+            "RH_in": lambda value: comes_home(simulated(at.Place, value, at.ACH50)),
+            "ACH50": lambda value: comes_home(simulated(at.Place, at.RH_in, value)),
+        }
+
+    def steps(self, state):
+        """What one percent of moisture weighs, and what the peak holds."""
+        layer = state.run.assembly.layer("outer layer")
+        dry = layer.substance.density * layer.thickness
+        last = state.moisture[-HOURS:]
+        rise = float(last.max() - last.min())
+        show = self.show
+        return [
+            Step(
+                "The dry sheathing: density times thickness.",
+                f"{show(layer.substance.density, 'density')} × {show(layer.thickness, 'length')}",
+                f"{dry:.2f} kg/m²",
+            ),
+            Step("One percent of that.", f"{dry:.2f} kg/m² × 0.01", show(dry * 0.01, "area density")),
+            Step(
+                "From the driest day to the wettest of the second year.",
+                f"{rise:.1f} × {show(dry * 0.01, 'area density')}",
+                show(rise * dry * 0.01, "area density"),
+            ),
+        ]
+
+
+def _date(day):
+    year, rest = divmod(min(day, YEARS * 365) - 1, 365)
+    return f"{MONTH_NAMES[min(int(rest / 365 * 12), 11)]}, year {int(year) + 1}"
+
+
+def _share(error):
+    return "rounding" if error < 1e-9 else f"{error:.0e} of the flow"
+
+
+PAGE = HourByHour
