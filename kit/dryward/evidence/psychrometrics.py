@@ -89,6 +89,10 @@ _SI = {
     "saturation by ISO 13788": lambda row: formulas.iso_13788(row.given("temperature")),
     "saturation by the power form": lambda row: formulas.power_form(row.given("temperature")),
     "saturation by Magnus": lambda row: formulas.magnus_over_water(row.given("temperature")),
+    "vapor pressure by ISO 13788": lambda row: formulas.iso_13788(row.given("temperature")) * row.given("humidity"),
+    "vapor pressure by the power form": lambda row: (
+        formulas.power_form(row.given("temperature")) * row.given("humidity")
+    ),
     "saturation temperature": lambda row: _dew_point(row) + KELVIN,
     "vapor pressure": _vapor_pressure,
     "dew point": _dew_point,
