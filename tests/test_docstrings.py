@@ -111,7 +111,7 @@ def test_returns_and_example(module, node):
     doc = documentation(thing)
     if inspect.isfunction(thing):
         assert doc["Returns"] or doc["Yields"], f"{name} does not say what it gives"
-    if "path" in parameters(thing):
+    if inspect.isfunction(thing) and "path" in parameters(thing):
         return  # an example would need a file on the reader's disk
     if not inspect.isclass(thing) or doc["Parameters"]:
         assert any(">>>" in line for line in doc["Examples"]), f"{name} has no example"
