@@ -17,6 +17,7 @@ from dryward.pictures.inside import Inside, InsideState
 from dryward.pictures.ladder import Ladder, from_profile
 from dryward.pictures.months import Months, MonthsState
 from dryward.pictures.night import Night, NightState
+from dryward.pictures.openings import Openings, OpeningsState
 from dryward.pictures.pipe import Pipe, PipeState
 from dryward.pictures.profile import ProfileGraph, ProfileState, SectionAndProfile
 from dryward.pictures.reversal import Reversal, ReversalState
@@ -193,7 +194,7 @@ def months(most, left=0.0, limit=None):
 BANDS = ((20.0, "watch"), (28.0, "too wet"))
 
 
-def year(peak, day=None, years=1, planes=1):
+def year(peak, day=None, years=1, planes=1, warm=False):
     """Hours of wood moisture with a peak in March."""
     days = np.arange(1, 8760 * years + 1) / 24
     base = 12 + (peak - 12) * (0.5 - 0.5 * np.cos(2 * np.pi * (days - 250) / 365.25)) ** 2
@@ -202,7 +203,7 @@ def year(peak, day=None, years=1, planes=1):
     lines = tuple((name, base * (1 - 0.15 * k) + noise) for k, name in enumerate(names))
     count = 12 * years
     brought = 0.02 * peak * (1.1 + np.cos(np.arange(count) * np.pi / 6))
-    return YearState(days, lines, BANDS, brought, brought[::-1] * 0.9, 0, day)
+    return YearState(days, lines, BANDS, brought, brought[::-1] * 0.9, 0, day, base - 10 if warm else None)
 
 
 def traces(view, shift=0.0):
@@ -268,9 +269,10 @@ def cases():
         ),
         "buckets": (Buckets, (buckets(5.96), buckets(0.2), buckets(50, 800.0, 9.0, 1.0))),
         "channel": (Channel, (channel(0.038, 0.1), channel(0.1, -0.4, 6), channel(0.0127, 0.05, None, 0.2))),
+        "openings": (Openings, (OpeningsState(0.093, 0.06, 0.093, 0.12), OpeningsState(0.02, 0.03, 0.04, 0.05))),
         "night": (Night, (night(9, 0.21), night(1, 0.0), night(14, 0.9))),
         "months": (Months, (months(0.12), months(0.9, 0.6, 0.5), months(0.0))),
-        "year": (Year, (year(24.0, 120.0), year(33.0, 200.0), year(18.0), year(30.0, 700.0, 3, 3))),
+        "year": (Year, (year(24.0, 120.0), year(33.0, 200.0, warm=True), year(18.0), year(30.0, 700.0, 3, 3))),
         "readings": (Traces, (traces("readings"), traces("readings", 3.0))),
         "vapor traces": (Traces, (traces("vapor"), traces("vapor", 200.0))),
         "model traces": (Traces, (traces("model"), traces("model", 2.0))),

@@ -1,4 +1,4 @@
-"""Vapor pressure and the most the air can hold, through the assembly.
+"""Vapor pressure and its saturation, through the assembly.
 
 Against depth the drawing is to scale; against vapor resistance the vapor
 line is straight wherever nothing condenses, so that a bend is water.
@@ -51,7 +51,9 @@ class ProfilePart:
         """Axes, layers, key; and the artists that move."""
         p = self.picture
         left, bottom, right, top = box
-        foot = p.key([("vapor pressure", None), ("saturation", None), ("wet", "touching: wet")], left + 4, top, right)
+        foot = p.key(
+            [("vapor pressure", None), ("saturation", "saturation"), ("wet", "touching: wet")], left + 4, top, right
+        )
         depth = state.against == "depth"
         where = f"depth from the room, {p.symbol('length')}" if depth else "share of vapor resistance, from room"
         ax = self.ax = p.graph((left, bottom, right, foot - 2), where, f"vapor pressure, {p.symbol('pressure')}", "y")
@@ -130,8 +132,7 @@ class ProfilePart:
         place = p.show(profile.depth[worst], "length")
         touching = "The two lines touch: water collects." if profile.wet_planes else "The two lines do not touch."
         return sentences(
-            f"Graph of vapor pressure, from {ends[0]} in the room to {ends[1]} outside, "
-            "under the line of the most the air can hold.",
+            f"Graph of vapor pressure, from {ends[0]} in the room to {ends[1]} outside, under the saturation line.",
             f"The highest relative humidity is {humidity} at a depth of {place}.",
             touching,
         )

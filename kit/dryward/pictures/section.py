@@ -106,7 +106,7 @@ class SectionPart:
 
     def _scale(self, state, left, right):
         p = self.picture
-        self.left, self.right = left + p.extent("-00") + 12, right - 4
+        self.left, self.right = left + p.extent("−00") + 12, right - 4
         room = max(0.12 * (self.right - self.left), p.extent("room", small=True) + 10)
         yard = max(0.12 * (self.right - self.left), p.extent("outside", small=True) + 10)
         self.inside, self.outside = self.left + room, self.right - yard
@@ -193,7 +193,7 @@ class SectionPart:
             tick = Line2D([self.left - 4, self.left], [y, y], color=style.INK, linewidth=0.8 * p.type.thick)
             tick.set_transform(p.px)
             p.figure.add_artist(tick)
-            p.words(self.left - 7, y, f"{number:.0f}", small=True, ha="right", va="center_baseline")
+            p.words(self.left - 7, y, f"{number:.0f}".replace("-", "−"), small=True, ha="right", va="center_baseline")
         spine = Line2D([self.left] * 2, [self.floor, self.roof], color=style.INK, linewidth=p.type.thick)
         spine.set_transform(p.px)
         p.figure.add_artist(spine)

@@ -61,7 +61,7 @@ class Look:
 LOOKS = {
     "temperature": Look("temperature", "#d55e00", "-", 2.4, gray="#606060"),
     "vapor pressure": Look("vapor pressure", "#0072b2", "-", 2.6, gray="#101010"),
-    "saturation": Look("most it can hold", "#000000", (0, (5, 2.2)), 1.8, gray="#000000"),
+    "saturation": Look("saturation (100 % RH)", "#000000", (0, (5, 2.2)), 1.8, gray="#000000"),
     "relative humidity": Look("relative humidity", "#832db6", (0, (7, 1.6)), 2.2, gray="#404040"),
     "dew point": Look("dew point", "#cc79a7", (0, (3.4, 1.3, 1, 1.3)), 2.6, gray="#707070"),
     "wet": Look("water collects", "#1845fb", "-", 2.4, "xxx", "o", gray="#000000", shape="mark"),

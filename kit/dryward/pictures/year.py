@@ -138,25 +138,47 @@ class Year(LivePicture):
             self.shown(max([0.0, *map(float, state.brought), *map(float, state.carried)]), "area density"), _MOST
         )
         names = tuple(name for name, _ in state.planes)
-        return top_of(state), bars, names, state.bands, float(np.asarray(state.days)[-1]), state.first_month, len(
-            state.brought)  # fmt: skip
+        far = float(np.asarray(state.days)[-1])
+        return (
+            top_of(state), bars, names, state.bands, far, state.first_month, len(state.brought), self._limits(state)
+        )  # fmt: skip
 
     def draw_static(self, state):
         top, bars = self.signature(state)[:2]
+        warm = state.temperature is not None
         (box,) = self.columns(1)
         left, bottom, right, head = box
         right -= band_room(self, state.bands)
-        middle = bottom + 0.36 * (head - bottom) if len(state.brought) else bottom
+        high = head - bottom
+        middle = bottom + 0.34 * high if len(state.brought) else bottom
+        upper = middle + 0.26 * high if warm else middle
         foot = head
         if len(state.planes) > 1 or state.planes[0][0]:
             pairs = list(zip(state.planes, DASHES, strict=False))
             looks = [self.stroke("moisture content", linestyle=dash) for _, dash in pairs]
             foot = self.line_key(looks, [name for (name, _), _ in pairs], left, head, right)
-        ax = self.graph((left, middle, right, foot - 2), "", "wood moisture, mass %", "y", "00000")
+        ax = self.graph((left, upper, right, foot - 2), "", "wood moisture, mass %", "y", "00000")
         self.lines = MoistureGraph(self, ax, state, top)
+        self.warm = self._warmth((left, middle, right, upper), state) if warm else None
         self.bars = []
         if len(state.brought):
             self._water((left, bottom, right, middle - 0.2 * self.line), state, bars)
+
+    def _limits(self, state):
+        """Of the temperature strip, rounded outward to 20 degF or 10 degC [degC]."""
+        if state.temperature is None:
+            return None
+        step, zero = (20 / 1.8, -160 / 9) if self.unit_system == "us" else (10.0, 0.0)
+        low, high = float(np.min(state.temperature)), float(np.max(state.temperature))
+        return float(np.floor((low - zero) / step) * step + zero), float(np.ceil((high - zero) / step) * step + zero)
+
+    def _warmth(self, box, state):
+        ax = self.graph(box, "", f"temperature, {self.symbol('temperature')}", "y", "00000")
+        far = float(np.asarray(state.days)[-1])
+        ax.set_xlim(0, far)
+        month_ticks(self, ax, far, state.first_month)
+        ax.set_ylim(*(self.shown(t, "temperature") for t in self._limits(state)))
+        return self.moving(ax.plot([], [], **self.stroke("temperature", linewidth=1.2 * self.type.thick))[0])
 
     def _water(self, box, state, most):
         entries = [("vapor pressure", "water in", "arrow"), ("drying", "water out", "arrow")]
@@ -182,6 +204,9 @@ class Year(LivePicture):
 
     def draw_moving(self, state):
         self.lines.moving(state)
+        if self.warm is not None:
+            x, y = thinned(state.days, state.temperature, int(0.8 * self.width))
+            self.warm.set_data(x, self.shown(y, "temperature"))
         seen = np.inf if state.day is None else state.day
         for place, (bars, brought, carried) in enumerate(zip(self.bars, state.brought, state.carried, strict=True)):
             for bar, value, way in zip(bars, (brought, carried), (1, -1), strict=True):
