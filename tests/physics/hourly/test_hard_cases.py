@@ -46,9 +46,12 @@ CASES = {
         HOT, ROOM, surface=hourly.Surface(absorptance=0.95), initial={"sheathing": 290.0},
     ),
     "fifty perms in one cell": lambda: hourly.simulate(
-        wall((WOOL, 0.15), FixedMembrane(50 * PERM), (WOOD, 0.001), FixedMembrane(0.05 * PERM), (WOOL, 0.02)), YEAR, ROOM
+        wall((WOOL, 0.15), FixedMembrane(50 * PERM), (WOOD, 0.001), FixedMembrane(0.05 * PERM), (WOOL, 0.02)),
+        YEAR, ROOM,
     ),
-    "minus 35 to plus 35 in a day": lambda: hourly.simulate(wall((WOOL, 0.15), (WOOD, 0.012)), swing(), ROOM, hours=8760),
+    "minus 35 to plus 35 in a day": lambda: hourly.simulate(
+        wall((WOOL, 0.15), (WOOD, 0.012)), swing(), ROOM, hours=8760
+    ),
     "a membrane with a cliff": lambda: hourly.simulate(
         wall((WOOD, 0.012), VariableMembrane((0.60, 0.601), (0.01 * PERM, 50 * PERM)), (WOOL, 0.15), (WOOD, 0.012)),
         YEAR, ROOM, surface=hourly.Surface(),
@@ -85,7 +88,7 @@ def test_no_case_fails_or_drags(name):
     assert np.isfinite(run.temperature).all()
     assert run.relative_humidity.min() > 0
     assert run.relative_humidity.max() <= 1.0
-    assert run.water_content.min() > -1e-9
+    assert run.water_content.min() > -1e-6
     assert run.temperature.min() > -80
     assert run.temperature.max() < 110
 

@@ -94,5 +94,5 @@ def test_sun_that_is_not_enough(given, words):
 
 
 def test_a_surface_has_ranges():
-    with pytest.raises(OutOfRange, match="Absorptance is 1.2; it must be 0 to 1"):
+    with pytest.raises(OutOfRange, match=r"Absorptance is 1\.2; it must be 0 to 1"):
         hourly.Surface(absorptance=1.2)

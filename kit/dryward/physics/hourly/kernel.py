@@ -277,21 +277,35 @@ def march(
                             ltb_ = span * (0.5 * fall - pull)
                             lua_ += span * kelvin * psi_u[a]
                             lub_ -= span * kelvin * psi_u[b]
-                        elif k_l[a] > 0.0 and k_l[b] > 0.0:
-                            through_a, through_b = width[a] / k_l[a], width[b] / k_l[b]
-                            conductance = 2.0 * suction / (through_a + through_b)
-                            warm_a, warm_b = tn[a] + zero_c, tn[b] + zero_c
-                            fall = warm_a * log_h[a] - warm_b * log_h[b]
-                            liquid = conductance * fall
-                            share = 0.5 * conductance * conductance / suction * fall
-                            lta_ = conductance * log_h[a]
-                            ltb_ = -conductance * log_h[b]
-                            lua_ = share * through_a * k_u[a] / k_l[a]
-                            lub_ = share * through_b * k_u[b] / k_l[b]
-                            if p_u[a] > 0.0:
-                                lua_ += conductance * warm_a / un[a]
-                            if p_u[b] > 0.0:
-                                lub_ -= conductance * warm_b / un[b]
+                        else:
+                            # two materials that touch: the humidity of the face lets as much in as out
+                            side_a, side_b = 2.0 / width[a], 2.0 / width[b]
+                            low, high = min(un[a], un[b], 1.0), min(max(un[a], un[b]), 1.0)
+                            at_a = at_b = from_a = 0.0
+                            middle = 0.5 * (low + high)
+                            for _ in range(50):
+                                k = min(int(middle * per_u), top)
+                                f = middle - k * du
+                                at_a, at_b = table[material[a], k, 9], table[material[b], k, 9]
+                                from_a = side_a * (psi[a] - table[material[a], k, 8] - at_a * f)
+                                miss = from_a - side_b * (table[material[b], k, 8] + at_b * f - psi[b])
+                                if miss > 0.0:
+                                    low = middle
+                                else:
+                                    high = middle
+                                steep = side_a * at_a + side_b * at_b
+                                new = middle + miss / steep if steep > 0.0 else 0.5 * (low + high)
+                                if new <= low or new >= high:
+                                    new = 0.5 * (low + high)
+                                if abs(new - middle) < 1e-13:
+                                    break
+                                middle = new
+                            steep = side_a * at_a + side_b * at_b
+                            if steep > 0.0:
+                                liquid = suction * kelvin * from_a
+                                lta_ = ltb_ = 0.5 * suction * from_a
+                                lua_ = suction * kelvin * side_a * psi_u[a] * side_b * at_b / steep
+                                lub_ = -suction * kelvin * side_b * psi_u[b] * side_a * at_a / steep
                         warm = c_water * mean
                         gb += liquid
                         gta += lta_
@@ -403,9 +417,18 @@ def march(
                         if abs(move) * sheet_of[6, i] > 10.0 * tol:
                             settled = False
                 if settled:
+                    # What the straight system holds must be what the curve holds, or nearly.
                     for i in range(1, n + 1):
-                        if un[i] + y0[i] <= 0.0:
+                        new = un[i] + y0[i]
+                        if new <= 0.0:
                             settled = False
+                            break
+                        k = min(int(new * per_u), top)
+                        held = table[material[i], k, 0] + table[material[i], k, 1] * (new - k * du)
+                        if abs(held - wn[i] - w_u[i] * y0[i]) > 1e-3 * held + 1e-7:
+                            settled = False
+                            worst = i
+                            break
                 if settled:
                     break
                 for i in range(1, n + 1):
