@@ -70,7 +70,7 @@ _SI = {
     "gaps": _gaps,
     "gaps cut": lambda row: 1.0 - _gaps(row) / row.given("wall"),
 }
-_ANSWERS = {name: lambda row, ask=ask: row.in_its_unit(ask(row)) for name, ask in _SI.items()}
+_ANSWERS = table.in_row_units(_SI)
 _ANSWERS |= {"reference": _reference, "cfm for each in2": _rule}
 
 

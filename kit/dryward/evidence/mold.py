@@ -9,7 +9,7 @@ from dryward.units import DAY, HOUR, from_si
 _WEEK = int(7 * DAY / HOUR)  # hours
 
 
-def _air(row):
+def _air(row) -> tuple[float, float]:
     return row.given("temperature"), row.given("humidity")
 
 

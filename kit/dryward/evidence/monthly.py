@@ -67,7 +67,7 @@ _SI = {
     "outdoor vapor pressure, kit": _pressure(lambda c: c.vapor_pressure),
     "thermal resistance": lambda row: example(row.text("layers"), *_FILMS).thermal_resistance,
 }
-_ANSWERS = {name: lambda row, ask=ask: row.in_its_unit(ask(row)) for name, ask in _SI.items()}
+_ANSWERS = table.in_row_units(_SI)
 _ANSWERS |= {
     "verdict": lambda row: _months(row).verdict,
     "first month": lambda row: _months(row).month[0],

@@ -113,7 +113,7 @@ _SI = {
     "real dew point": lambda row: _real(row)[1].dew_point,
     "enhancement factor": _enhancement,
 }
-_ANSWERS = {name: lambda row, ask=ask: row.in_its_unit(ask(row)) for name, ask in _SI.items()}
+_ANSWERS = table.in_row_units(_SI)
 
 
 def checks():

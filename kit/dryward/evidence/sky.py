@@ -25,7 +25,7 @@ _SI = {
     "below air": lambda row: row.given("air") - _roof(row),
     "margin": lambda row: night.frost_margin(Air(row.given("air"), row.given("humidity"))),
 }
-_ANSWERS = {name: lambda row, ask=ask: row.in_its_unit(ask(row)) for name, ask in _SI.items()}
+_ANSWERS = table.in_row_units(_SI)
 
 
 def checks():

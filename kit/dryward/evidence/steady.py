@@ -103,7 +103,7 @@ _SI = {
     "least surface temperature": _least_surface,
     "least surface factor": _least_factor,
 }
-_ANSWERS = {name: lambda row, ask=ask: row.in_its_unit(ask(row)) for name, ask in _SI.items()}
+_ANSWERS = table.in_row_units(_SI)
 _ANSWERS["wet plane"] = _wet_plane
 
 

@@ -300,3 +300,23 @@ def answer(topic, answers, kind="quantity"):
             yield row.check(answers[asked](row))
         except PlainError as trouble:
             raise BadFile(f"Row {row.id} of the table {topic}: {trouble}") from trouble
+
+
+def in_row_units(answers):
+    """The same functions, their answers turned from SI into the unit of each row.
+
+    Parameters
+    ----------
+    answers : dict of str to function
+        Each takes a Row and gives a number in SI.
+
+    Returns
+    -------
+    dict of str to function
+        For `answer`.
+    """
+
+    def turned(ask):
+        return lambda row: row.in_its_unit(ask(row))
+
+    return {name: turned(ask) for name, ask in answers.items()}

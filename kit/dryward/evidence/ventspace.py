@@ -50,7 +50,7 @@ _SI = {
     "push": lambda row: _space(row).push(row.given("air"), row.given("mean")),
     "speed": _speed,
 }
-_ANSWERS = {name: lambda row, ask=ask: row.in_its_unit(ask(row)) for name, ask in _SI.items()}
+_ANSWERS = table.in_row_units(_SI)
 _ANSWERS |= {
     "eave": lambda row: _need(row).lower_per_length / _IN2_PER_FT,
     "ridge": lambda row: _need(row).upper_per_length / _IN2_PER_FT,

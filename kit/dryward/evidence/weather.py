@@ -59,7 +59,7 @@ _SI = {
     "file year dhi": lambda row: _file().diffuse_horizontal.mean(),
     "file year sky": lambda row: _file().sky_longwave.mean(),
 }
-_ANSWERS = {name: lambda row, ask=ask: row.in_its_unit(ask(row)) for name, ask in _SI.items()}
+_ANSWERS = table.in_row_units(_SI)
 
 
 def checks():

@@ -30,7 +30,7 @@ COLD, HOT, FINE = -95.0, 150.0, 0.02
 AIR_CAPACITY = 1.2 * AIR_SPECIFIC_HEAT
 
 RH = np.linspace(0.0, 1.0, STEPS + 1)
-_kept = {}
+_kept: dict[str, np.ndarray] = {}
 
 
 def saturation():
