@@ -27,7 +27,7 @@ KINDS = {
 }
 
 #: How often a draw whose wrong answers fall on the right one is repeated.
-_TRIES = 60
+_TRIES = 2000
 
 
 def _made(maker, name, seed, unit_system):

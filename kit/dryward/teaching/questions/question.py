@@ -108,6 +108,8 @@ class Draw:
         self.kind, self.seed, self.unit_system = kind, seed, unit_system
         # A text seed is hashed the same way on every machine and version.
         self.random = random.Random(f"{kind}/{seed}")
+        #: Tossed once, so that an answer of two kinds is each as often right, however often the draw is repeated.
+        self.coin = self.random.random() < 0.5
         self.given = {}
 
     def pick(self, fixed, options):

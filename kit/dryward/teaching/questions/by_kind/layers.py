@@ -83,6 +83,8 @@ def line_or_water(draw):
     water, humid = gain(*case), face(*case)[1]
     if 0 < water < 0.1 or (water == 0 and humid > 97):
         return None
+    if draw.seed is not None and bool(water) != draw.coin:
+        return None
     draw.note(outer=outer, rh=rh, outdoor=cold)
     say = draw.say
     there, nowhere = "On the inner face of the outer layer.", "Nowhere."
@@ -144,6 +146,8 @@ def summer_face(draw):
     case = roof(inner), (cool, 50), (hot, humid)
     water, back = gain(*case), face(*case, FILM, 1)[1]
     if 0 < water < 0.1 or (water == 0 and back > 97):
+        return None
+    if draw.seed is not None and bool(water) != draw.coin:
         return None
     draw.note(outdoor=hot, outdoor_rh=humid, indoor=cool, inner=inner)
     say = draw.say

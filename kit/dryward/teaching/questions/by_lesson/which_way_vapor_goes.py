@@ -44,20 +44,21 @@ def no_push(draw):
 
 
 def equal_rh(draw):
-    """The same RH in a warm room and in the cold."""
+    """The same RH in a room and outdoors, in winter or in summer."""
     rh = draw.pick(50, (40, 45, 50, 55, 60))
     inside = draw.pick(70, (68, 70, 72))
-    outside = draw.pick(20, (0, 10, 20, 30))
+    outside = draw.pick(20, (0, 10, 20, 30) if draw.coin else (85, 88, 90, 95))
     draw.note(rh=rh, inside=inside, outside=outside)
     first, second = roof.air(inside, rh).vapor_pressure, roof.air(outside, rh).vapor_pressure
+    way, other = ("Out", "In") if first > second else ("In", "Out")
     say = draw.say
     draw.because(f"There are {say(first, 'Pa')} inside and {say(second, 'Pa')} outside.")
     return draw.words(
         f"It is {say(inside, 'degF')} and {rh} % inside, {say(outside, 'degF')} and {rh} % outside. "
         "Which way does vapor push?",
-        "Out.",
+        f"{way}.",
         ("Neither way. The RH is equal.", "rh-drives-vapor"),
-        ("In. Outside is nearer to its dew point.", "dew-point-is-air-temperature"),
+        (f"{other}. The cooler side is nearer to its dew point.", "dew-point-is-air-temperature"),
     )
 
 
