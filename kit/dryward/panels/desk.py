@@ -125,7 +125,7 @@ class Desk:
 
     def _message(self, widget, content, buffers):
         try:
-            self.hear(content)
+            self.hear({**content, "buffers": buffers} if buffers else content)
         except PlainError as reason:
             self.page.trouble = str(reason)
             self.page.send()
@@ -162,6 +162,9 @@ class Desk:
         if message["name"] in dict(self.page.buttons):
             getattr(self.page, message["name"])()
             self.page.follow()
+
+    def _do_bench(self, message):
+        self.page.act(str(message["key"]), message.get("value"), message.get("buffers") or ())
 
     def _do_predict(self, message):
         self.chosen, self.reveal = message["choice"], False

@@ -53,6 +53,10 @@ Everything else is optional:
 ``buttons = (("run", "Run the year"),)``
     A button each; pressing it calls the method of that name, ``run()``, and
     then refreshes.
+``bench()`` and ``act(key, value, buffers)``
+    For a page that is worked on, such as a roof that is built: sections of
+    fields, tables and buttons under the picture (made with `bench.parts`),
+    and what a change of one of them does.
 ``self.unit_system``, ``self.show(value, quantity)``, ``self.say(text)``
     The reader's units; a number of SI in them; a text with ``{20 degF}``
     numbers in them.
@@ -140,6 +144,7 @@ class Page:
         self.desk = Desk(self)
         self.refresh()
         self.desk.show()
+        self.send_bench()
 
     # --- what a lesson says --------------------------------------------------
 
@@ -166,6 +171,13 @@ class Page:
     def strips(self, at, state):
         """Where along each control the criterion holds."""
         return {}
+
+    def bench(self):
+        """The sections of the page's bench; see `bench`."""
+        return ()
+
+    def act(self, key, value, buffers=()):
+        """The reader did something on the bench."""
 
     def preview(self, at):
         """A quick state while a slider of a slow page moves."""
@@ -265,6 +277,7 @@ class Page:
         self._set_up(keep)
         self.refresh()
         self.desk.new_units()
+        self.send_bench()
 
     @property
     def has_steps(self):
@@ -355,6 +368,10 @@ class Page:
             "steps": self.desk.steps(),
             "busy": self._waiting is not None,
         }
+
+    def send_bench(self):
+        """Show the bench anew."""
+        self.widget.bench = {"sections": [each for each in self.bench() if each]}
 
     def __repr__(self):
         return STANDING

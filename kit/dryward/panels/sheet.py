@@ -13,7 +13,7 @@ import anywidget
 import traitlets
 
 _STATIC = files("dryward.panels") / "static"
-_SCRIPTS = ("parts.js", "controls.js", "folds.js", "sheet.js")
+_SCRIPTS = ("parts.js", "controls.js", "folds.js", "bench.js", "sheet.js")
 
 #: What stands in the place of a page when no kernel runs.
 STANDING = "A lesson page of dryward: run this cell to see its picture and move its sliders."
@@ -32,6 +32,8 @@ class Sheet(anywidget.AnyWidget):
         What rarely changes: words, units, locks.  A new one builds the page anew.
     live : dict
         What a slider changes: picture, numbers, sentence, strips.
+    bench : dict
+        Sections with fields, tables and buttons, for a page that has them.
     moves : dict
         From the browser: the values of all controls, with a serial number.
     """
@@ -41,6 +43,7 @@ class Sheet(anywidget.AnyWidget):
 
     frame = traitlets.Dict().tag(sync=True)
     live = traitlets.Dict().tag(sync=True)
+    bench = traitlets.Dict().tag(sync=True)
     moves = traitlets.Dict().tag(sync=True, echo_update=False)
 
     def __repr__(self):

@@ -74,6 +74,7 @@ function build(frame, sheet, kept) {
   parts.trouble = make("p", { class: "dw-trouble", role: "alert" });
   parts.steps = make("ol", { class: "dw-steps" });
   parts.status = make("div", { class: "dw-status", role: "status" });
+  parts.bench = make("div", { class: "dw-bench" });
   parts.work = make("div", { class: "dw-work" }, board,
     make("div", { class: "dw-view" }, picturePart(frame, kept), readouts, parts.sentence, parts.trouble));
   const opened = (key) => sheet.open.has(key);
@@ -88,7 +89,7 @@ function build(frame, sheet, kept) {
     make("header", { class: "dw-title" },
       make("span", { class: "dw-number", "aria-hidden": "true" }, String(frame.number)),
       make("h2", { class: "dw-question" }, frame.question), switchPart(frame, sheet)),
-    predictionPart(frame, sheet), parts.work, folds,
+    predictionPart(frame, sheet), frame.controls.length || frame.pictures.length ? parts.work : parts.sentence, parts.bench, folds,
     frame.unkept ? make("p", { class: "dw-unkept", role: "alert" }, frame.unkept) : null,
     frame.checks.length ? checksPart(frame.checks, sheet) : null,
     frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, "On the job"), make("p", {}, frame.takeaway)) : null,
@@ -112,6 +113,11 @@ function render({ model, el }) {
   let parts = null;
   let rest = null;
   let serial = 0;
+  const bench = {
+    open: new Set(),
+    shut: new Set(),
+    act: (key, value, buffers) => model.send({ kind: "bench", key, value }, undefined, buffers),
+  };
   const sheet = {
     locked: false,
     open: new Set(),
@@ -140,6 +146,7 @@ function render({ model, el }) {
     const built = build(frame, sheet, kept);
     parts = built.parts;
     el.replaceChildren(built.root);
+    putBench(parts.bench, model.get("bench"), bench);
     update();
     if (focus) {
       const again = el.querySelector(`[data-key="${focus}"]`) || el.querySelector(".dw-range, .dw-select");
@@ -183,6 +190,8 @@ function render({ model, el }) {
   el.addEventListener("keydown", revealKey);
   model.on("change:frame", rebuild);
   model.on("change:live", update);
+  const changeBench = () => parts && putBench(parts.bench, model.get("bench"), bench);
+  model.on("change:bench", changeBench);
   rebuild();
   model.send({ kind: "opened" });
   return () => {
@@ -190,6 +199,7 @@ function render({ model, el }) {
     el.removeEventListener("keydown", revealKey);
     model.off("change:frame", rebuild);
     model.off("change:live", update);
+    model.off("change:bench", changeBench);
     for (const image of kept) URL.revokeObjectURL(image.dataset.address);
   };
 }
