@@ -10,6 +10,7 @@ from packaging.requirements import Requirement
 from packaging.version import Version
 
 import dryward
+from dryward import evidence
 from dryward.checks import BadFile
 from dryward.cli import COMMANDS, front_page
 from dryward.teaching import lessons
@@ -88,3 +89,10 @@ def test_no_place_for_a_table(tmp_path):
     page.write_text("nothing", encoding="utf-8")
     with pytest.raises(BadFile, match="has no place for the table"):
         front_page.write("speed", "", page)
+
+
+def test_the_proof_on_the_front_page_is_of_today():
+    total = sum(len(evidence.read(topic)) for topic in evidence.topics())
+    for topic in evidence.topics():
+        assert f"| {topic.replace('_', ' ')} | {len(evidence.read(topic))} |" in README, "dryward evidence --readme"
+    assert f"| all | {total} |" in README
