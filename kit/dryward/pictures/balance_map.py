@@ -44,7 +44,7 @@ class BalanceMap(LivePicture):
     """Filled bands of gain, a key of bands, and the mark of where you are."""
 
     size = (720, 420)
-    projector_size = (1200, 660)
+    projector_size = (1180, 660)
 
     def signature(self, state):
         return np.asarray(state.gain).tobytes(), len(state.inner), len(state.outer)

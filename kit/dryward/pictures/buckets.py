@@ -46,7 +46,7 @@ class Buckets(LivePicture):
     """Buckets, kilograms over permeance, and the house with its pressure triangle."""
 
     size = (860, 400)
-    projector_size = (1340, 640)
+    projector_size = (1180, 640)
 
     def signature(self, state):
         return ceiling(self.shown(max(state.by_air, state.by_vapor), "mass"), _FULL), (

@@ -52,7 +52,7 @@ class Channel(LivePicture):
     """The channel over the humidity along it; months with power and loads."""
 
     size = (860, 400)
-    projector_size = (1320, 640)
+    projector_size = (1180, 640)
 
     @property
     def long(self):

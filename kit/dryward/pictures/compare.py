@@ -27,7 +27,7 @@ class Compare(LivePicture):
     """The same graph twice, so that heights can be compared across."""
 
     size = (860, 360)
-    projector_size = (1340, 600)
+    projector_size = (1180, 600)
 
     def signature(self, state):
         one, other = state.years

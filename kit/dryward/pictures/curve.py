@@ -34,7 +34,7 @@ class Curve(LivePicture):
     """Vapor pressure over temperature, and a bar of water for each air."""
 
     size = (860, 400)
-    projector_size = (1280, 620)
+    projector_size = (1180, 620)
     looks = ("vapor pressure", "room air")
 
     def _airs(self, state):

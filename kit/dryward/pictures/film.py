@@ -47,11 +47,17 @@ class FilmState:
         return 0.5 * (self.inside + self.outside)
 
 
+def letters_every(picture, ax, count):
+    """1 where the letters of months have room on an axis, otherwise 3: a letter a quarter."""
+    pitch = picture.width * ax.get_position().width / count
+    return 1 if pitch > 1.3 * picture.extent("M", small=True) else 3
+
+
 class Film(LivePicture):
     """The curve with a dot; the film with its faces; twelve bars."""
 
     size = (860, 400)
-    projector_size = (1320, 640)
+    projector_size = (1180, 640)
 
     def signature(self, state):
         return bool(state.months)
@@ -102,7 +108,8 @@ class Film(LivePicture):
     def _months(self, box):
         ax = self.graph(box, "month", f"{self.symbol('permeance')} by month", "y")
         ax.set_xlim(-0.7, 11.7)
-        ax.set_xticks(range(12), MONTHS)
+        every = letters_every(self, ax, 12)
+        ax.set_xticks(range(0, 12, every), MONTHS[::every])
         self._permeance_axis(ax)
         bottom = float(self.shown(_LOW, "permeance"))
         self.base = bottom

@@ -38,7 +38,7 @@ class Inside(LivePicture):
     """Three small graphs over the share of R inside, with one moving dot each."""
 
     size = (860, 400)
-    projector_size = (1360, 640)
+    projector_size = (1180, 640)
 
     def signature(self, state):
         low, high = float(np.min(state.temperature)), float(np.max(state.temperature))

@@ -33,7 +33,7 @@ def stairs(items, middle, gap=24.0, most=5):
     --------
     >>> rows, near, count = stairs([("a", 10, 30), ("b", 20, 30), ("z", 90, 20)], 50)
     >>> rows, sorted(near), count
-    ({'b': 1, 'z': 2, 'a': 2}, ['a', 'b'], 3)
+    ({'b': 1, 'a': 2, 'z': 2}, ['a', 'b'], 3)
     """
     at, wide = {key: x for key, x, _ in items}, {key: width for key, _, width in items}
     near = [key for key, x, _ in items if x <= middle][:most]

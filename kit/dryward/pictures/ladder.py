@@ -82,7 +82,7 @@ class Ladder(LivePicture):
     """Temperature over depth, or over thermal resistance."""
 
     size = (720, 400)
-    projector_size = (1200, 620)
+    projector_size = (1180, 620)
 
     def _axis(self, state):
         quantity = "length" if state.against == "depth" else "thermal resistance"

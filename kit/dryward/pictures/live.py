@@ -49,7 +49,7 @@ class LivePicture:
     """
 
     size = (860, 400)
-    projector_size = (1240, 620)
+    projector_size = (1180, 620)
 
     def __init__(self, unit_system="us", projector=False, paper=False, size=None, scale=1.0):
         self.unit_system, self.projector, self.paper = unit_system, projector, paper

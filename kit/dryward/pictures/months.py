@@ -62,7 +62,7 @@ class Months(LivePicture):
     """Bars up for wetting, bars down for drying, and the carry-over line."""
 
     size = (760, 400)
-    projector_size = (1240, 620)
+    projector_size = (1180, 620)
 
     def signature(self, state):
         up = self.shown(max(*state.condensed, *state.held), "area density")

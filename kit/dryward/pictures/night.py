@@ -54,7 +54,7 @@ class Night(LivePicture):
     """Three temperatures through a night, and a bar of frost."""
 
     size = (860, 400)
-    projector_size = (1280, 620)
+    projector_size = (1180, 620)
 
     def _limits(self, state):
         every = np.concatenate([np.asarray(s, dtype=float) for s in (state.covering, state.air, state.dew_point)])

@@ -53,7 +53,7 @@ class Pipe(LivePicture):
     """The pipe with its valves, over the steps of vapor pressure; a bar of flow."""
 
     size = (860, 400)
-    projector_size = (1280, 640)
+    projector_size = (1180, 640)
 
     def signature(self, state):
         drop = ceiling(self.shown(state.difference, "pressure") / 1.001, _DROPS[self.unit_system])

@@ -165,7 +165,7 @@ class SectionAndProfile(LivePicture):
     """Section and graph side by side in one figure."""
 
     size = (860, 400)
-    projector_size = (1300, 620)
+    projector_size = (1180, 680)
 
     def __init__(self, *args, **keys):
         super().__init__(*args, **keys)

@@ -61,7 +61,7 @@ class Rooms(LivePicture):
     """Two rooms with dots of vapor, an arrow through the board, and the curve."""
 
     size = (860, 400)
-    projector_size = (1280, 620)
+    projector_size = (1180, 620)
 
     def _airs(self, state):
         return state.inside, state.outside

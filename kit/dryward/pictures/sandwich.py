@@ -34,7 +34,7 @@ class Sandwich(LivePicture):
     """Two sandwiches with their humidity line, and a bar for each."""
 
     size = (860, 380)
-    projector_size = (1280, 600)
+    projector_size = (1180, 600)
 
     def _bar(self, permeance):
         # An equivalent air layer falls as a film opens, so SI bars are in ng/(s m2 Pa).
@@ -47,9 +47,9 @@ class Sandwich(LivePicture):
         return ceiling(most, _TOPS["si"])
 
     def draw_static(self, state):
-        one, other, bars = self.columns(0.37, 0.37, 0.26, gap=1.6)
+        one, other, bars = self.columns(0.385, 0.385, 0.23, gap=1.2)
         names = (("sensitive", "backing"), ("backing", "sensitive"))
-        titles = ("sensitive sheet to the room", "flipped over")
+        titles = ("sensitive sheet to room", "flipped over")
         self.sheets = [
             self._sheet(box, title, pair) for box, title, pair in zip((one, other), titles, names, strict=True)
         ]

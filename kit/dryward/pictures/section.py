@@ -101,7 +101,7 @@ class SectionPart:
     def _key(self, state):
         entries = [("temperature", None), ("dew point", "dew-point depth"), ("wet", None)]
         if state.drying is not None:
-            entries.append(("drying", "drying, wide = fast"))
+            entries.append(("drying", "drying: wide is fast" if not self.picture.projector else None))
         return [*entries, *self.extra]
 
     def _scale(self, state, left, right):

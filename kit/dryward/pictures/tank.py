@@ -48,7 +48,7 @@ class Tank(LivePicture):
     """The tank, and relative humidity over fresh air."""
 
     size = (860, 400)
-    projector_size = (1280, 640)
+    projector_size = (1180, 640)
 
     def signature(self, state):
         made = tuple(round(production * 86400, 3) for production, _ in state.curves)
@@ -76,7 +76,7 @@ class Tank(LivePicture):
                                                   linewidth=2.2 * self.type.thick)))  # fmt: skip
         limit = Line2D([], [], **self.stroke("limit"))
         self.sweat = self.moving(self.put(limit))
-        spots = (("people", left, 0.68), ("outdoor air", left, 0.22))
+        spots = (("people", left, 0.68), ("outdoors", left, 0.22))
         self.inlets = []
         for words, x, share in spots:
             y = foot + share * (eave - foot)

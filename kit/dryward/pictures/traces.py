@@ -59,7 +59,7 @@ class Traces(LivePicture):
     """Long lines on one time axis."""
 
     size = (860, 420)
-    projector_size = (1320, 660)
+    projector_size = (1180, 660)
 
     def _top(self, state):
         highest = max(float(np.nanmax(t.values)) for t in state.upper)

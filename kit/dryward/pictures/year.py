@@ -6,7 +6,7 @@ import numpy as np
 from matplotlib.patches import Rectangle
 
 from dryward.pictures import style
-from dryward.pictures.film import MONTHS
+from dryward.pictures.film import MONTHS, letters_every
 from dryward.pictures.live import LivePicture, ceiling, sentences, thinned
 
 #: Tops of the moisture axis [%], and of the monthly bars in the unit shown.
@@ -111,7 +111,9 @@ def month_ticks(picture, ax, far, first_month):
     starts = np.arange(0, far - 1, 365.25 / 12)
     if len(starts) <= 14:
         middles = starts + 365.25 / 24
-        ax.set_xticks(middles, [MONTHS[(first_month + k) % 12] for k in range(len(starts))])
+        every = letters_every(picture, ax, len(starts))
+        names = [MONTHS[(first_month + k) % 12] for k in range(len(starts))]
+        ax.set_xticks(middles[::every], names[::every])
         ax.tick_params(axis="x", length=0)
         return
     years = np.arange(0, far - 1, 365.25)
@@ -131,7 +133,7 @@ class Year(LivePicture):
     """Moisture of the planes over the months, over bars of water in and out."""
 
     size = (860, 420)
-    projector_size = (1340, 680)
+    projector_size = (1180, 740)
 
     def signature(self, state):
         bars = ceiling(
