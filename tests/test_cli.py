@@ -91,7 +91,7 @@ def test_the_front_pages_table_counts_how_values_were_read():
 
 def test_only_the_typed_command_is_loaded():
     ask = (
-        "import sys; from dryward import cli; cli.main(['evidence', 'psychrometrics', '--json']);"
+        "import sys; from dryward import cli; cli.main(['evidence', 'units', '--json']);"
         "print('dryward.cli.bench' in sys.modules, 'jupyterlab' in sys.modules, file=sys.stderr)"
     )
     done = subprocess.run([sys.executable, "-c", ask], capture_output=True, text=True)
@@ -100,6 +100,38 @@ def test_only_the_typed_command_is_loaded():
 
 def test_nobody_reading_on_is_no_error():
     done = subprocess.run(
-        f"{sys.executable} -m dryward evidence psychrometrics | head -1", shell=True, capture_output=True, text=True
+        f"{sys.executable} -m dryward evidence units | head -1", shell=True, capture_output=True, text=True
     )
     assert "Traceback" not in done.stderr
+
+
+def test_a_fault_of_the_kit_is_one_sentence_too(monkeypatch, capsys):
+    def broken(args):
+        raise RuntimeError("a table\nis missing")
+
+    monkeypatch.delenv(cli.TRACEBACK, raising=False)
+    monkeypatch.setattr("dryward.cli.evidence.run", broken)
+    assert cli.main(["evidence"]) == 3
+    told = capsys.readouterr().err
+    assert told.startswith("dryward: the kit itself failed (RuntimeError: a table is missing); please report it.")
+    assert told.count("\n") == 1
+    monkeypatch.setenv(cli.TRACEBACK, "1")
+    with pytest.raises(RuntimeError, match="a table"):
+        cli.main(["evidence"])
+
+
+def test_an_interrupt_stops_it(monkeypatch, capsys):
+    def stopped(args):
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr("dryward.cli.evidence.run", stopped)
+    assert cli.main(["evidence"]) == 130
+    assert capsys.readouterr().err == "dryward: stopped.\n"
+
+
+def test_without_a_command_the_lessons_open(monkeypatch):
+    given = []
+    monkeypatch.setattr("dryward.cli.lessons.run", given.append)
+    assert cli.main([]) == 0
+    assert cli.main(["--no-browser"]) == 0
+    assert [args.no_browser for args in given] == [False, True]

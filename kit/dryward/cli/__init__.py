@@ -25,6 +25,10 @@ COMMANDS = {
 _DEFAULT = "lessons"
 #: Exit status when the kit refuses its input, as the shell's own tools have it.
 REFUSED = 2
+#: Exit status when the kit itself is at fault.
+FAULT = 3
+#: Set in the environment, it shows where a fault of the kit is.
+TRACEBACK = "DRYWARD_TRACEBACK"
 
 
 class _Stop(PlainError):
@@ -74,7 +78,7 @@ def main(arguments=None):
     -------
     int
         Exit status: 0 done, 1 done with a bad verdict, 2 refused with one
-        sentence on the error stream, 130 interrupted.
+        sentence on the error stream, 3 a fault of the kit, 130 interrupted.
     """
     typed = list(sys.argv[1:] if arguments is None else arguments)
     if not typed or (typed[0].startswith("-") and typed[0] not in ("-h", "--help", "--version")):
@@ -92,3 +96,12 @@ def main(arguments=None):
     except KeyboardInterrupt:
         print("dryward: stopped.", file=sys.stderr)
         return 130
+    except Exception as trouble:  # a fault of the kit: a learner reads one sentence, a developer asks for more
+        if os.environ.get(TRACEBACK):
+            raise
+        kind, words = type(trouble).__name__, " ".join(str(trouble).split())[:200]
+        print(
+            f"dryward: the kit itself failed ({kind}: {words}); please report it. {TRACEBACK}=1 shows where.",
+            file=sys.stderr,
+        )
+        return FAULT
