@@ -10,6 +10,8 @@ from pathlib import Path
 
 import pytest
 
+from dryward.teaching import lessons
+
 PROJECT = Path(__file__).parents[1]
 HEAVY = ("numba", "scipy", "pvlib", "CoolProp", "fluids", "pandas")
 
@@ -43,6 +45,17 @@ def test_every_room_uses_only_the_rooms_below_it():
 )
 def test_a_steady_lesson_loads_nothing_heavy(code):
     assert loaded_by(code) == []
+
+
+#: Lessons that run the hour-by-hour engine, or may, and pay for its compiler when they do.
+HOURLY = {"hour-by-hour", "your-readings", "your-roof"}
+
+
+def test_no_other_lesson_loads_anything_heavy():
+    """Opened one after the other in one process; fluids and pandas are heavy too."""
+    ids = [id for id in lessons.pages() if id not in HOURLY]
+    assert len(ids) >= 13
+    assert loaded_by(f"from dryward import panels\nfor id in {ids!r}: panels.page(id)") == []
 
 
 def test_the_test_sees_a_heavy_import():
