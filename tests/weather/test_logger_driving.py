@@ -42,6 +42,14 @@ def test_gaps_are_filled_and_said(readings):
     assert outdoors.notes[0] == "Temperature outdoors is filled in for 5 hours."
 
 
+def test_air_above_saturation_outdoors_is_said(readings):
+    records = [
+        replace(r, vapor_pressure=r.vapor_pressure * 1.6) if r.place == "outdoors" else r for r in readings.records
+    ]
+    outdoors, _ = loggers.driving(replace(readings, records=tuple(records)))
+    assert "hours above saturation are taken as saturated" in outdoors.notes[0]
+
+
 def test_the_model_runs_on_readings(readings):
     outdoors, room = loggers.driving(readings)
     run = hourly.simulate(building.preset("vented-vault-closed"), outdoors, room, hours=48)

@@ -233,6 +233,9 @@ def test_dates_in_no_order(tmp_path):
         (datetime(2024, 3, 10, 1, 30), datetime(2024, 3, 10, 3, 0), 1),
         (datetime(2024, 11, 3, 1, 30), datetime(2024, 11, 3, 1, 0), -1),
         (datetime(2024, 3, 12, 1, 30), datetime(2024, 3, 12, 3, 0), 0),  # a Tuesday: a gap
+        (datetime(2024, 11, 24, 1, 30), datetime(2024, 11, 24, 3, 0), 0),  # a Sunday, but not that one
+        (datetime(2024, 3, 31, 1, 30), datetime(2024, 3, 31, 3, 0), 1),
+        (datetime(2024, 4, 7, 2, 30), datetime(2024, 4, 7, 2, 0), -1),
         (datetime(2024, 6, 9, 1, 30), datetime(2024, 6, 9, 3, 0), 0),  # June
         (datetime(2024, 3, 10, 1, 30), datetime(2024, 3, 10, 2, 0), 0),
     ],
@@ -297,6 +300,18 @@ def test_humidity_above_full_is_said(tmp_path):
         ("time,T\n2023-01-01 00:00,5\n2023-01-01 00:00,5\n", r"has one time only; at least 2 are needed"),
         ("time,volt\n2023-01-01 00:00,5\n2023-01-01 01:00,5\n", r"has no column of temperature, humidity, dew point"),
         (
+            "time,T\n31/31/2023 10:00,5\n31/31/2023 11:00,5\n",
+            r"readings\.csv: the dates are not understood in any order of day, month and year",
+        ),
+        (
+            "a,b\n2023-01-01 00:00,5\n5,2023-01-02 00:00\n",
+            r"readings\.csv has no column of dates that can be understood",
+        ),
+        (
+            "time,T\n99/99/99 10:00,5\n98/97/99 11:00,5\n",
+            "has 0 readings with a date that is understood so; at least 2",
+        ),
+        (
             'time,T,RH\n2023-01-01,5,50\n2023-01-02,"=HYPERLINK(""x"")",50\n2023-01-03,5,50\n',
             r'readings\.csv, line 3: a cell begins with "=", like a formula of a spreadsheet',
         ),
@@ -351,3 +366,24 @@ def test_a_stray_date_below_the_readings_does_no_harm(tmp_path):
     assert readings.guess.date_order == "dmy"
     assert readings["cavity"].time.size == 16
     assert any("the last line is cut off or no reading" in note for note in readings.notes)
+
+
+def test_a_lone_rain_gauge_is_kept(tmp_path):
+    rows = "".join(f"2023-01-01 0{i}:00,5,50,0.{i}\n" for i in range(9))
+    path = write(tmp_path, "time,Cavity T (C),Cavity RH %,Outdoors rain (in)\n" + rows)
+    record = loggers.read(path)["cavity"]
+    assert record.rain[1] == pytest.approx(0.00254)
+
+
+def test_days_counted_by_a_spreadsheet(tmp_path):
+    rows = "".join(f"{45292 + i / 24:.6f};{i / 10};50\n" for i in range(30))
+    record = loggers.read(write(tmp_path, "Date;T (C);RH %\n" + rows))["cavity"]
+    assert record.time[0] == np.datetime64("2024-01-01T00:00:00")
+    assert np.array_equal(hours_of(record), np.arange(30))
+
+
+def test_a_date_order_that_is_known(tmp_path):
+    path = write(tmp_path, "when,T (C),RH\n01/02/2023,5.0,50\n02/02/2023,5.5,51\n03/02/2023,6.0,52\n")
+    guess = loggers.guess(path, date_order="dmy")
+    assert guess.reasons["date_order"] == "set by you"
+    assert loggers.read(path, guess)["cavity"].time[0] == np.datetime64("2023-02-01T00:00:00")

@@ -137,7 +137,7 @@ def test_near_misses_are_read_or_refused_in_a_sentence(tmp_path, rows, delimiter
         assert np.all((known >= -60) & (known <= 95))
 
 
-@QUICK
+@settings(QUICK, max_examples=20)
 @given(st.integers(0, 671), st.integers(1, 60), st.randoms())
 def test_cut_doubled_or_shuffled_rows_lose_nothing_else(tmp_path, where, count, dice):
     with loggers.sample("cause-air-leak") as sample:

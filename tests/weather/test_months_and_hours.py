@@ -100,3 +100,9 @@ def test_frost_measured_over_water_is_said_aloud():
 def test_bad_hours_get_a_sentence(make, sentence):
     with pytest.raises(OutOfRange, match=sentence):
         make()
+
+
+def test_dew_points_and_frost_points():
+    hours = HourlyWeather.constant(Air(-5.0, 0.8), hours=2)
+    assert hours.dew_point[0] == pytest.approx(Air(-5.0, 0.8).dew_point)
+    assert Air(-5.0, 0.8).frost_point_over_water < Air(-5.0, 0.8).dew_point

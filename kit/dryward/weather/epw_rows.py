@@ -122,7 +122,7 @@ def header(name, lines):
 
 
 def _whole(text, low, high):
-    return int(text) if text.strip().isdigit() and low <= int(text) <= high else None
+    return int(text) if text.strip().isdecimal() and low <= int(text) <= high else None
 
 
 def _hour_of_year(fields):

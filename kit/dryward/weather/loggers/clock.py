@@ -169,17 +169,28 @@ def clock_change(before, after, interval):
 
     Notes
     -----
-    A change is a step one hour too long or too short, in the night of a
-    Sunday (up to four in the morning) in a month in which clocks change.
+    A change is a step one hour too long or too short, up to four in the
+    morning of a Sunday on which clocks are changed somewhere.  A row that is
+    missing in just that hour looks the same.
 
     Examples
     --------
     >>> clock_change(datetime(2024, 11, 3, 1, 30), datetime(2024, 11, 3, 1, 0), 1800)
     -1
     """
-    if after.weekday() != 6 or after.hour > 4 or after.month not in (3, 4, 9, 10, 11):
+    if after.weekday() != 6 or after.hour > 4 or interval > 7200:
         return 0
     surplus = (after - before).total_seconds() - interval
-    if abs(surplus - 3600) < 61 and interval < 7200:
-        return 1
-    return -1 if abs(surplus + 3600) < 61 else 0
+    for way, days in _CHANGES.items():
+        first, last = days.get(after.month, (0, -1))
+        if first <= after.day <= last and abs(surplus - 3600 * way) < 61:
+            return way
+    return 0
+
+
+# Days of the month between which the Sunday of the change falls, by month:
+# North America, Europe, southern Australia and New Zealand.  From memory.
+_CHANGES = {
+    1: {3: (8, 31), 9: (24, 30), 10: (1, 7)},
+    -1: {11: (1, 7), 10: (25, 31), 4: (1, 7)},
+}

@@ -162,8 +162,7 @@ def _records(series, times, fallback, name, notes):
     places = {}
     for column, values in series.items():
         places.setdefault(column.place or fallback, {}).setdefault(column.quantity, values)
-    # A lone wood meter or rain gauge belongs to the place that has air readings.
-    found = []
+    found, gauge = [], None
     for place, values in places.items():
         temperature, humidity, dew = (values.get(q) for q in ("temperature", "relative humidity", "dew point"))
         nothing = np.full(times.size, np.nan)
@@ -175,11 +174,13 @@ def _records(series, times, fallback, name, notes):
             if np.nanmax(humidity, initial=0.0) > 1.0:
                 notes.append(f"{name}: relative humidity above 100 % ({place}) is taken as 100 %.")
             vapor = over * saturation(temperature, over="water")
-        if set(values) - {"rain"}:
-            warmth = nothing if temperature is None else temperature
-            found.append(Record(place, times, warmth, vapor, values.get("moisture content"), values.get("rain")))
-    if "rain" in places.get(fallback, {}) and set(places[fallback]) == {"rain"} and found:
-        found[-1] = replace(found[-1], rain=places[fallback]["rain"])
+        if set(values) == {"rain"}:
+            gauge = values["rain"]
+            continue
+        warmth = nothing if temperature is None else temperature
+        found.append(Record(place, times, warmth, vapor, values.get("moisture content"), values.get("rain")))
+    if gauge is not None and found and all(record.rain is None for record in found):
+        found[-1] = replace(found[-1], rain=gauge)  # a lone rain gauge is kept with the last place
     if not found:
         raise BadFile(f"{name} has no column of temperature, humidity, dew point or wood moisture.")
     rank = {p: i for i, p in enumerate(PLACES)}
