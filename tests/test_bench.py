@@ -33,6 +33,7 @@ def test_medians_tell_slow_from_fast():
 
 def test_a_new_process_answers():
     assert timing.in_a_new_process("print('noise'); print(2.5)", repeats=1) == 2.5
+    assert timing.in_a_new_process("import os; print(os.environ['ASKED'])", repeats=1, ASKED="7") == 7
 
 
 @pytest.mark.slow

@@ -2,6 +2,7 @@
 
 import gc
 import operator
+import os
 import statistics
 import subprocess
 import sys
@@ -110,7 +111,7 @@ def medians(*works, repeats=7, least=0.02):
     return [statistics.median(found) for found in taken]
 
 
-def in_a_new_process(code, repeats=3):
+def in_a_new_process(code, repeats=3, **environment):
     """Median of the number that some code prints last, each time in a process of its own.
 
     Parameters
@@ -118,15 +119,15 @@ def in_a_new_process(code, repeats=3):
     code : str
         Prints one number.
     repeats : int, optional
+    **environment : str
+        Set for that process.
 
     Returns
     -------
     float
     """
-    found = [
-        float(
-            subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True).stdout.split()[-1]
-        )
-        for _ in range(repeats)
-    ]
+    found, around = [], {**os.environ, **environment}
+    for _ in range(repeats):
+        done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True, env=around)
+        found.append(float(done.stdout.split()[-1]))
     return statistics.median(found)
