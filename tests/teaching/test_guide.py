@@ -5,9 +5,14 @@ from pathlib import Path
 
 import pytest
 
+from dryward.building import preset
 from dryward.checks import UnknownName
+from dryward.physics import drying
 from dryward.teaching import beliefs, guide, lessons, pathways, words
 from dryward.teaching.questions.by_kind.explain import RUBRIC
+from dryward.teaching.questions.roof import air as some_air
+from dryward.teaching.questions.roof import face, gain, roof
+from dryward.units import from_si
 
 GUIDE = Path(__file__).parents[2] / "lessons" / "guide"
 
@@ -44,6 +49,18 @@ def test_a_sheet_says_what_an_instructor_needs(id):
             assert beliefs.belief(each).claim in text
     assert "{" not in text
     assert "°F" not in guide.sheet(id, "si")
+
+
+def test_the_numbers_of_two_notes_are_the_kits():
+    winter = (70, 40), (20, 80)
+    right, wrong = (gain(roof(inner, "OSB"), *winter) for inner in (1.0, 50.0))
+    assert f"{{{right:.1f} g/m2/day}} to {{{wrong:.1f} g/m2/day}}" in " ".join(guide.notes("open-out-tight-in").traps)
+    foam = preset("unvented-vault-foam-above-deck")
+    said = guide.notes("vent-space").more
+    assert f"{{{face(foam, *winter, 'deck')[0]:.0f} degF}}" in said
+    dries = drying.rates(foam, "deck", some_air(70, 45), some_air(60, 60))
+    for rate in (dries.inward, dries.outward):
+        assert f"{{{from_si(rate, 'g/m2/day'):.1f} g/m2/day}}" in said
 
 
 def test_every_link_leads_somewhere():
