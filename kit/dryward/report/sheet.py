@@ -174,7 +174,7 @@ def _inputs(here, system):
         rows.append(
             (
                 f"Whole assembly, {job.assembly.framing.share * 100:.0f} % framing",
-                units.show(1.0 / parallel_path(job.assembly), "thermal resistance", system),
+                units.show(parallel_path(job.assembly), "thermal resistance", system),
             )
         )
     if job.tightness:

@@ -1,0 +1,1 @@
+"""Benches: pages that are worked on, with layers, files and checks."""

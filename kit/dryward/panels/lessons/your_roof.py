@@ -1,0 +1,287 @@
+"""Your roof: build it, weather it, check it, compare it, print it."""
+
+import dataclasses
+from dataclasses import dataclass
+
+from dryward import building
+from dryward.building.framing import parallel_path
+from dryward.building.job import Job
+from dryward.checks import PlainError
+from dryward.panels.bench import layers, own, parts, setting
+from dryward.panels.bench.checking import Checking
+from dryward.panels.bench.comparing import Comparing
+from dryward.panels.bench.printing import Printing
+from dryward.panels.bench.work import Work
+from dryward.panels.controls import Choice
+from dryward.panels.page import Page
+from dryward.panels.readouts import Readout, Strip
+from dryward.physics import limits, steady
+from dryward.pictures.profile import ProfileState, SectionAndProfile
+from dryward.report import setting as weathered
+
+SEASON = Choice("Season", "Month", (("winter", "coldest month"), ("summer", "warmest month, room cooled")))
+#: Largest weather file [bytes]; a year of hours takes 1.6 million.
+EPW_LIMIT = 20_000_000
+#: What the search offers at most.
+OFFERED = 12
+
+
+@dataclass(frozen=True)
+class State:
+    """The roof between the two airs of one month."""
+
+    here: object
+    indoor: object
+    outdoor: object
+    profile: object
+    whole: object
+
+
+class YourRoof(Page):
+    """A bench for one's own roof under a live picture."""
+
+    id = "your-roof"
+    handles = (SEASON, "RH_in")
+    draws = SectionAndProfile
+
+    def __init__(self, *args, **keys):
+        self.work = Work(Job(building.preset("vented-vault-variable")))
+        self.checking, self.comparing, self.printing = Checking(self._news), Comparing(), Printing()
+        self.troubles, self.own, self.words = {}, dict(own.BLANK), ""
+        self.search, self.picked, self.after, self.size = "", "", 0, ""
+        self._follows = self.work.job.room.relative_humidity
+        super().__init__(*args, **keys)
+        self.size = "letter" if self.unit_system == "us" else "a4"
+        self.send_bench()
+
+    def compute(self, at):
+        """The steady state of one month; the humidity slider is the job's own."""
+        if at.RH_in != self._follows:
+            room = dataclasses.replace(self.work.job.room, relative_humidity=at.RH_in)
+            self.work.change(dataclasses.replace(self.work.job, room=room), merge="RH_in")
+            self._follows = at.RH_in
+        here = weathered.setting(self.work.job)
+        winter = at.Season == "winter"
+        indoor = here.winter_room if winter else weathered.SUMMER_ROOM
+        outdoor = here.winter if winter else here.summer
+        roof = self.work.job.assembly
+        whole = parallel_path(roof) if roof.framing else None
+        return State(here, indoor, outdoor, steady.profile(roof, indoor, outdoor), whole)
+
+    def views(self, state):
+        """The roof to scale, and its vapor line."""
+        return ProfileState(self.work.job.assembly, state.profile, state.indoor, state.outdoor)
+
+    def numbers(self, state):
+        """R, humidity, gain; the outdoor air that was taken."""
+        profile, rung = state.profile, state.profile.wettest
+        return [
+            Readout("resistance", "R between framing", self.work.job.assembly.thermal_resistance, "thermal resistance",
+                    note=f"whole {self.show(state.whole, 'thermal resistance')}" if state.whole else ""),
+            Readout("outdoor", "Outdoor air", state.outdoor.temperature, "temperature",
+                    note=f"{state.outdoor.relative_humidity * 100:.0f} %, {state.here.place_name}"),
+            Readout("dew_point_depth", "Dew-point line, depth", profile.dew_point_depth, "length"),
+            Readout("highest_relative_humidity", "Highest humidity", float(profile.relative_humidity[rung]),
+                    "relative humidity", note=" / ".join(dict.fromkeys(profile.between(rung)))),
+            Readout("gain", "Water gained", profile.gain, "vapor flux", both=True),
+        ]  # fmt: skip
+
+    def says(self, state):
+        """What this month would do if it never ended."""
+        profile = state.profile
+        if not profile.wet_planes:
+            there = self.show(float(profile.relative_humidity[profile.wettest]), "relative humidity")
+            return (
+                f"If this month never ended nothing would get wet: the dampest place stands at {there}. "
+                "Leaks and storage come with the checks below."
+            )
+        wet = max(profile.wet_planes, key=lambda plane: plane.rate)
+        where = " and the ".join(dict.fromkeys((wet.inner_layer, wet.outer_layer)))
+        return f"If this month never ended, water would gather at the {where}: {self.show(profile.gain, 'vapor flux')}."
+
+    def strips(self, at, state):
+        """Where along the humidity nothing gets wet this month."""
+        if at.Season != "winter":
+            return {}
+        found = limits.safe_range(
+            self.work.job.assembly, state.indoor, state.outdoor, "indoor_relative_humidity", self.along("RH_in")
+        )
+        return {"RH_in": Strip(tuple(found.holds))}
+
+    # --- the bench ---------------------------------------------------------------
+
+    def bench(self):
+        """All sections, as they stand now."""
+        system, work = self.unit_system, self.work
+        return [
+            self._file_section(),
+            parts.section("layers", "Layers", layers.table(work, system, self.troubles, self.after), self._adding()),
+            own.section(self.own, self.troubles),
+            setting.place_section(work.job, system, self.troubles, EPW_LIMIT),
+            setting.build_section(work.job, system, self.troubles),
+            self.checking.section(work.job, system),
+            self.comparing.section(work, system, self.settings["projector"]),
+            self.printing.section(self.size),
+        ]
+
+    def _file_section(self):
+        work = self.work
+        state = "not saved yet" if work.saved is None else "saved"
+        roofs = [(id, building.preset(id).name) for id in building.presets()]
+        kept = (
+            parts.text("There are changes that are not saved.", "dw-trouble", alert=True)
+            if work.unsaved
+            else parts.text(f"{work.name}: {state}.", "dw-hint")
+        )
+        return parts.section(
+            "file",
+            "Your file",
+            parts.row(
+                parts.select("preset", "Start from", [("", "choose a roof"), *roofs], ""),
+                parts.select("open", "Open", [("", "choose a file"), *((name, name) for name in work.files())], ""),
+                parts.upload("take", "from this computer", ".toml", 1_000_000),
+                parts.field("name", "Save as", work.wanted, size=18, error=self.troubles.get("save", "")),
+                parts.button("save", "Save"),
+                parts.button("undo", "Undo", disabled=not work.can_undo),
+                parts.button("redo", "Redo", disabled=not work.can_redo),
+            ),
+            kept,
+            parts.text(self.words, "dw-trouble", alert=True) if self.words else None,
+        )
+
+    def _adding(self):
+        found = building.search(self.search)[:OFFERED] if self.search else ()
+        ids = [(each.id if hasattr(each, "id") else each.origin.id, each.name) for each in found]
+        if ids and self.picked not in [id for id, _ in ids]:
+            self.picked = ids[0][0]
+        names = [(str(k), each.name) for k, each in enumerate(self.work.job.assembly.layers)]
+        return parts.row(
+            parts.field("search", "Look in the library", self.search, size=18, hint="such as cellulose, poly, OSB"),
+            parts.select("pick", "Found", ids or [("", "nothing yet")], self.picked),
+            parts.select("after", "Put it outside of", [("-1", "the room"), *names], str(self.after)),
+            parts.button("add", "Add this layer", disabled=not ids),
+        )
+
+    def _news(self):
+        self.send_bench()
+
+    def act(self, key, value, buffers=()):
+        """One thing the reader did; what cannot be is said beside it, and nothing is lost."""
+        self.words = ""
+        try:
+            self._do(key, value, buffers)
+            self.troubles.pop("save" if key == "name" else key, None)
+        except PlainError as reason:
+            self._complain(key, str(reason))
+        except (ValueError, IndexError, AttributeError):
+            self._complain(key, "That could not be done; nothing was changed.")
+        self._follows = self.work.job.room.relative_humidity
+        if abs(self.controls["RH_in"].si - self._follows) > 1e-9:
+            self._humidity_of_job()
+        self.follow()
+        self.send_bench()
+
+    def _complain(self, key, sentence):
+        if key.startswith(("layer:", "set:", "own:", "save", "name")):
+            self.troubles["save" if key == "name" else key] = sentence
+        else:
+            self.words = sentence
+
+    def _humidity_of_job(self):
+        """The slider follows the job where it can."""
+        try:
+            self.controls["RH_in"].put(self._follows * 100)
+            self._follows = self.controls["RH_in"].si
+        except PlainError:
+            self._follows = self.controls["RH_in"].si
+
+    def _do(self, key, value, buffers):
+        work = self.work
+        kind, _, rest = key.partition(":")
+        if kind == "layer":
+            row, _, what = rest.partition(":")
+            self._roof(layers.edited(work.job.assembly, int(row), what, value))
+        elif kind == "set":
+            work.change(setting.changed(work.job, rest, value, self.unit_system))
+        elif kind == "own":
+            self._own(rest, value)
+        elif kind == "check":
+            self.checking.run(work.job) if rest == "run" else self.checking.stop()
+        elif kind == "print":
+            self._print(rest, value)
+        else:
+            getattr(self, f"_do_{kind.replace('-', '_')}")(value, buffers)
+
+    def _roof(self, roof):
+        if len(roof.layers) != len(self.work.job.assembly.layers):
+            self.troubles = {key: words for key, words in self.troubles.items() if not key.startswith("layer:")}
+        self.work.change(dataclasses.replace(self.work.job, assembly=roof))
+        self.after = min(self.after, len(roof.layers) - 1)
+
+    def _own(self, name, value):
+        if name.startswith("add-"):
+            self._put(own.made(name.removeprefix("add-"), self.own))
+        elif name in self.own:
+            self.own[name] = str(value)[:200]
+
+    def _print(self, what, value):
+        if what == "size":
+            self.size = value if value in ("letter", "a4") else self.size
+        else:
+            self.printing.make(self.checking, self.work, what, self.size, self.unit_system)
+
+    def _put(self, substance):
+        self._roof(layers.put(self.work.job.assembly, self.after, substance))
+        self.after += 1
+
+    def _do_add(self, value, buffers):
+        self._put(building.substance(self.picked))
+
+    def _do_search(self, value, buffers):
+        self.search = str(value)[:60]
+
+    def _do_pick(self, value, buffers):
+        self.picked = value
+
+    def _do_after(self, value, buffers):
+        self.after = max(-1, min(int(value), len(self.work.job.assembly.layers) - 1))
+
+    def _do_preset(self, value, buffers):
+        if value:
+            self.work.start(dataclasses.replace(self.work.job, assembly=building.preset(value)), f"my-{value}.toml")
+
+    def _do_open(self, value, buffers):
+        if value:
+            self.work.open(value)
+
+    def _do_take(self, value, buffers):
+        self.work.take(buffers[0], str(value))
+
+    def _do_take_too_large(self, value, buffers):
+        self.words = f"{str(value)[-60:]}: it is larger than 1000000 bytes, too large for a roof."
+
+    def _do_epw(self, value, buffers):
+        path = self.work.path("weather.toml").with_name("weather.epw")
+        path.write_bytes(bytes(buffers[0]))
+        self.work.change(setting.changed(self.work.job, "place.id", str(path.name), self.unit_system))
+
+    def _do_epw_too_large(self, value, buffers):
+        self.words = f"{str(value)[-60:]}: it is larger than {EPW_LIMIT} bytes, too large for a weather file."
+
+    def _do_name(self, value, buffers):
+        self.work.wanted = self.work.path(value).name
+
+    def _do_save(self, value, buffers):
+        self.work.save(self.work.wanted)
+
+    def _do_undo(self, value, buffers):
+        self.work.undo()
+
+    def _do_redo(self, value, buffers):
+        self.work.redo()
+
+    def _do_compare(self, value, buffers):
+        self.comparing.choose(self.work, value)
+
+
+PAGE = YourRoof
