@@ -138,6 +138,44 @@ def test_an_unreadable_file_is_kept_aside(tmp_path, text):
     assert len(Progress(tmp_path).events()) == 1
 
 
+JSON = st.recursive(
+    st.none() | st.booleans() | st.integers(-5, 5) | st.text(max_size=5) | st.sampled_from(("july", START.isoformat())),
+    lambda inner: st.lists(inner, max_size=3) | st.dictionaries(st.text(max_size=4), inner, max_size=3),
+    max_leaves=6,
+)
+EVENT = st.fixed_dictionaries(
+    {"id": JSON, "when": JSON, "kind": st.sampled_from(("answer", "prediction", "setting", "opened", "task", "x"))},
+    optional=dict.fromkeys(("lesson", "question", "right", "belief", "choice", "name", "value", "task"), JSON),
+)
+
+
+@settings(max_examples=150, deadline=None)
+@given(
+    st.fixed_dictionaries(
+        {"format": st.just("dryward progress"), "version": st.sampled_from((1, 2))},
+        optional={
+            "events": st.lists(EVENT, max_size=3) | JSON,
+            "predictions": JSON,
+            "settings": JSON,
+            "answers": st.lists(EVENT, max_size=2) | JSON,
+            "saved": JSON,
+        },
+    )
+)
+def test_no_file_whatever_brings_more_than_a_sentence(body):
+    with tempfile.TemporaryDirectory() as folder:
+        Path(folder, FILE).write_text(json.dumps(body))
+        progress = Progress(folder)
+        progress.reviews()
+        progress.resume()
+        progress.beliefs()
+        progress.prediction("july")
+        progress.setting("unit_system")
+        progress.opened("july")
+        assert progress.trouble == ""
+        assert len(Progress(folder).events("opened", "july")) >= 1
+
+
 def test_a_newer_file_is_left_alone(tmp_path):
     text = json.dumps({"format": "dryward progress", "version": VERSION + 1, "events": []})
     (tmp_path / FILE).write_text(text)

@@ -286,7 +286,7 @@ class Progress:
         """
         count = {}
         for each in self.events("answer"):
-            if not each["right"] and each.get("belief"):
+            if not each["right"] and isinstance(each.get("belief"), str) and each["belief"]:
                 count[each["belief"]] = count.get(each["belief"], 0) + 1
         return tuple(sorted(count.items(), key=lambda each: (-each[1], each[0])))
 

@@ -16,7 +16,14 @@ except ImportError:  # Windows
     import msvcrt
 
 FORMAT, VERSION = "dryward progress", 2
-_KINDS = ("prediction", "answer", "setting", "opened", "task")
+#: What an event of each kind must hold; more is kept as it is.
+_NEEDS = {
+    "prediction": {"lesson": str, "choice": str},
+    "answer": {"lesson": str, "question": str, "right": bool},
+    "setting": {"name": str, "value": (str, bool, int, float)},
+    "opened": {"lesson": str},
+    "task": {"lesson": str, "task": str},
+}
 
 
 class NewerFile(BadFile):
@@ -53,7 +60,10 @@ def _events(path, body):
     if version > VERSION:
         raise NewerFile(f"{path.name} was written by a newer version of this kit; update the kit, nothing was changed.")
     if version == 1:
-        body = _from_first(body)
+        try:
+            body = _from_first(body)
+        except (AttributeError, TypeError, ValueError):
+            raise strange from None
     listed = body.get("events")
     if not isinstance(listed, list) or not all(_is_event(each) for each in listed):
         raise strange
@@ -61,23 +71,15 @@ def _events(path, body):
 
 
 def _is_event(each):
-    if not isinstance(each, dict) or each.get("kind") not in _KINDS:
+    if not isinstance(each, dict) or not isinstance(each.get("kind"), str) or each["kind"] not in _NEEDS:
         return False
     if not isinstance(each.get("id"), str) or not isinstance(each.get("when"), str):
         return False
-    needs = {
-        "prediction": ("choice",),
-        "answer": ("question", "right"),
-        "setting": ("name", "value"),
-        "task": ("task",),
-    }
-    if any(key not in each for key in needs.get(each["kind"], ())):
-        return False
-    if each["kind"] != "setting" and not isinstance(each.get("lesson"), str):
+    if any(not isinstance(each.get(key), kind) for key, kind in _NEEDS[each["kind"]].items()):
         return False
     try:
         return moment(each["when"]).tzinfo is not None
-    except ValueError:
+    except (ValueError, OverflowError):
         return False
 
 
