@@ -107,3 +107,16 @@ def test_the_whole_year_of_a_roof():
         )  # mass %: the front that wets the board
         assert np.sqrt(np.mean((one.relative_humidity - two.relative_humidity) ** 2)) < 0.005
     assert coarse.water == pytest.approx(fine.water, rel=0.01)
+
+
+def test_work_does_not_grow_faster_than_cells_and_hours():
+    """Passes of the solver for each hour: the same with four times the cells, and with three times the years."""
+    from dryward import building, weather
+
+    wall, year = building.preset("wood-frame-wall"), weather.demo("cold")
+    one, fine, long = (
+        hourly.simulate(wall, year, Air(21.0, 0.4), surface=hourly.Surface(), refine=refine, years=years)
+        for refine, years in ((1, 1), (4, 1), (1, 3))
+    )
+    assert fine.iterations < 1.1 * one.iterations
+    assert long.iterations < 3.1 * one.iterations

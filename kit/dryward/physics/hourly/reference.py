@@ -1,0 +1,263 @@
+"""The same equations by other hands: method of lines and SciPy's stiff integrator.
+
+For tests and for the bench only; it needs minutes for what the march does in
+a tenth of a second.  Nothing of the march is used: its own even grid, its
+own look-up of the property curves, unknowns T and w instead of T and the
+moisture potential, error-controlled steps of varying order instead of
+implicit Euler.  What it knows is one roof with everything in it: a
+humidity-variable membrane, sorption, a vented gap, a leak, sky and wind.
+"""
+
+import numpy as np
+
+from dryward import air
+from dryward.building import AirSpace, Assembly, Layer, Material, VariableMembrane
+from dryward.checks import NotConverged
+from dryward.physics.hourly import surfaces
+from dryward.physics.hourly.case import EVAPORATION, VAPOR_HEAT, WATER_HEAT, AirFlow
+from dryward.physics.hourly.simulate import simulate
+from dryward.physics.hourly.tables import PORE_VAPOR
+from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density
+from dryward.units import HOUR, KELVIN
+from dryward.weather import Air, HourlyWeather
+
+_GYPSUM = Material(
+    "gypsum", "gypsum", 800.0, 1090.0, 0.16, 3e-11, sorption=((0.5, 3.0), (0.8, 6.0), (0.95, 12.0), (1.0, 70.0))
+)  # fmt: skip
+_WOOL = Material("wool", "wool", 30.0, 840.0, ((0.0, 0.036), (100.0, 0.08)), 1.6e-10)
+_WOOD = Material(
+    "wood", "wood", 500.0, 1600.0, ((0.0, 0.11), (150.0, 0.17)), ((0.2, 1e-12), (0.6, 3e-12), (0.95, 2e-11)),
+    sorption=((0.1, 13.0), (0.3, 30.0), (0.5, 46.0), (0.7, 65.0), (0.9, 103.0), (0.99, 140.0), (1.0, 300.0)),
+)  # fmt: skip
+_SHEET = VariableMembrane((0.3, 0.5, 0.8), (2e-11, 1e-10, 8e-10))
+_GAP = AirSpace(0.1, 4e-8, vented=True)
+_OUTER_VAPOR_FILM, _VENT, _LEAK, _EMITTANCE, _SLOPE = 2e-10, 0.004, 1e-5, 0.9, 35.0
+_ROOM, _START = Air(21.0, 0.45), Air(15.0, 0.7)
+#: Layers from the room, and the cells SciPy gets for each; the sheet lies inside the wool.
+LAYERS = {"gypsum": 10, "wool": 60, "panel": 30, "gap": 1, "deck": 40}
+
+
+def roof():
+    """The roof of the comparison.
+
+    Returns
+    -------
+    Assembly
+
+    Examples
+    --------
+    >>> roof().layer("gap").vented
+    True
+    """
+    layers = [
+        Layer(_GYPSUM, 0.0127, "gypsum"), Layer(_SHEET, name="sheet"), Layer(_WOOL, 0.15, "wool"),
+        Layer(_WOOD, 0.012, "panel"), Layer(_GAP, 0.04, "gap"), Layer(_WOOD, 0.018, "deck"),
+    ]  # fmt: skip
+    return Assembly("roof", layers, slope=_SLOPE, exterior_vapor_film=_OUTER_VAPOR_FILM)
+
+
+def part(weather, first, hours):
+    """Some hours of a year, without its sun.
+
+    Parameters
+    ----------
+    weather : HourlyWeather
+        With wind and sky.
+    first, hours : int
+
+    Returns
+    -------
+    HourlyWeather
+
+    Examples
+    --------
+    >>> from dryward import weather
+    >>> part(weather.demo("cold"), 100, 24).hours
+    24
+    """
+    names = ("temperature", "vapor_pressure", "wind_speed", "sky_longwave")
+    return HourlyWeather(**{name: getattr(weather, name)[first : first + hours] for name in names})
+
+
+def by_march(weather, step=HOUR, refine=1):
+    """The comparison by the march.
+
+    Parameters
+    ----------
+    weather : HourlyWeather
+        With wind and sky.
+    step : float
+        [s], above 0 to 3600.
+    refine : int
+        1 to 50.
+
+    Returns
+    -------
+    Hours
+
+    Examples
+    --------
+    >>> from dryward import weather
+    >>> by_march(part(weather.demo("cold"), 0, 24)).balance_error < 1e-6
+    True
+    """
+    return simulate(
+        roof(), weather, _ROOM, initial=_START, step=step, refine=refine, vent=_VENT,
+        leak=AirFlow(_LEAK, "panel"), surface=surfaces.Surface(absorptance=0.0, emittance=_EMITTANCE),
+    )  # fmt: skip
+
+
+def by_scipy(weather, cells=None, rtol=1e-6, atol=1e-7):
+    """The comparison by SciPy's LSODA, begun anew in every hour because the weather jumps there.
+
+    Parameters
+    ----------
+    weather : HourlyWeather
+        With wind and sky; hours take about a tenth of a second each.
+    cells : dict, optional
+        Cells of each layer; otherwise `LAYERS`.
+    rtol, atol : float
+        Tolerances of the integrator [-], above 0.
+
+    Returns
+    -------
+    dict
+        Layer -> (temperature [degC], relative humidity [-]), each (hours, cells).
+
+    Examples
+    --------
+    >>> from dryward import weather
+    >>> few = dict.fromkeys(LAYERS, 3) | {"gap": 1}
+    >>> by_scipy(part(weather.demo("cold"), 0, 1), few)["deck"][0].shape
+    (1, 3)
+    """
+    cells = cells or LAYERS
+    solids = [layer for layer in roof().layers if not layer.is_membrane]
+    lines = _Lines([(each.substance, each.thickness, cells[each.name]) for each in solids])
+    held = [each.substance.water_content(0.7) if each.name != "gap" and each.substance.sorption else 0.7 * PORE_VAPOR
+            for each in solids]  # fmt: skip
+    state = np.empty(2 * lines.n)
+    state[::2], state[1::2] = _START.temperature, np.array(held)[lines.kind]
+    film = surfaces.film(weather, 0.03, surfaces.Surface())
+    sky = _EMITTANCE * surfaces.longwave(weather, _SLOPE)
+    stream = _VENT * density(weather.temperature + KELVIN)
+    found = []
+    for k in range(weather.hours):
+        airs = weather.temperature[k], weather.vapor_pressure[k], film[k], sky[k], stream[k]
+        state = lines.hour(state, airs, rtol, atol)
+        found.append((state[::2], lines.humidity(state[1::2])))
+    found = np.array(found)
+    return {
+        each.name: (found[:, 0, lines.kind == place], found[:, 1, lines.kind == place])
+        for place, each in enumerate(solids)
+    }
+
+
+class _Lines:
+    """Rates of change of temperature and water content in each cell of the roof."""
+
+    def __init__(self, parts):
+        self.parts = parts
+        self.kind = np.repeat(np.arange(len(parts)), [count for _, _, count in parts])
+        self.width = np.concatenate([np.full(count, thickness / count) for _, thickness, count in parts])
+        self.n = self.width.size
+        self.cells = [np.flatnonzero(self.kind == place) for place in range(len(parts))]
+        solid = [hasattr(material, "density") for material, _, _ in parts]
+        self.gap = self.cells[solid.index(False)][0]
+        self.sheet = self.cells[1][0]  # the face before the wool
+        self.plane = self.cells[2][0]  # where the leak ends
+        capacity = [m.density * m.specific_heat if hasattr(m, "density") else 1.2 * 1006.0 for m, _, _ in parts]
+        self.capacity = np.array(capacity)[self.kind]
+
+    def humidity(self, w):
+        found = np.empty(self.n)
+        for (material, _, _), cells in zip(self.parts, self.cells, strict=True):
+            sorption = getattr(material, "sorption", ())
+            if sorption:
+                rh, held = np.array(((0.0, 0.0), *sorption)).T
+                found[cells] = np.interp(w[cells], held, rh)
+            else:
+                found[cells] = np.minimum(w[cells] / PORE_VAPOR, 1.0)
+        return np.maximum(found, 1e-9)
+
+    def halves(self, phi, w):
+        """Thermal and vapor resistance of half of each cell."""
+        r, z = np.empty(self.n), np.empty(self.n)
+        for (material, _, _), cells in zip(self.parts, self.cells, strict=True):
+            if hasattr(material, "density"):
+                r[cells] = 0.5 * self.width[cells] / material.conductivity_at(w[cells])
+                z[cells] = 0.5 * self.width[cells] / material.permeability_at(phi[cells])
+            else:  # moving air: a film on each side
+                r[cells], z[cells] = material.thermal_resistance, 1.0 / material.vapor_permeance
+        return r, z
+
+    def hour(self, state, airs, rtol, atol):
+        """The state an hour later."""
+        from scipy.integrate import solve_ivp
+
+        found = solve_ivp(
+            lambda _, now: self.rates(now, airs), (0.0, HOUR), state, "LSODA", lband=3, uband=3, rtol=rtol, atol=atol,
+            t_eval=[HOUR],
+        )  # fmt: skip
+        if not found.success:
+            raise NotConverged(f"The comparison by method of lines failed: {found.message}")
+        return found.y[:, -1]
+
+    def rates(self, state, airs):
+        t_out, p_out, film, sky, stream = airs
+        t, w = state[::2], state[1::2]
+        phi = self.humidity(w)
+        p = phi * air.saturation_vapor_pressure(t)
+        r, z = self.halves(phi, w)
+        surface = _surface(t[-1], r[-1], t_out, film, sky)
+        ta, tb = np.concatenate([[_ROOM.temperature], t]), np.concatenate([t, [surface]])
+        q = (ta - tb) / (np.concatenate([[0.11], r]) + np.concatenate([r, [0.0]]))
+        pa, pb = np.concatenate([[_ROOM.vapor_pressure], p]), np.concatenate([p, [p_out]])
+        za, zb = np.concatenate([[1e4], z]), np.concatenate([z, [1.0 / _OUTER_VAPOR_FILM]])
+        g = (pa - pb) / (za + zb)
+        at = self.sheet
+        middle = (t[at - 1] * r[at] + t[at] * r[at - 1]) / (r[at - 1] + r[at])
+        g[at] = _through_sheet(pa[at], pb[at], za[at], zb[at], air.saturation_vapor_pressure(middle))
+        e = q + (EVAPORATION + VAPOR_HEAT * 0.5 * (ta + tb)) * g
+        water, heat = g[:-1] - g[1:], e[:-1] - e[1:]
+        gap, plane = self.gap, self.plane
+        per_pascal = air.MASS_RATIO / air.STANDARD_PRESSURE
+        heat[gap] += _exchange(2.0 / _GAP.thermal_resistance, stream * AIR_SPECIFIC_HEAT) * (t_out - t[gap])
+        moved = _exchange(2.0 * _GAP.vapor_permeance, stream * per_pascal) * (p_out - p[gap])
+        water[gap] += moved
+        heat[gap] += (EVAPORATION + VAPOR_HEAT * t[gap]) * moved
+        brought = _LEAK * per_pascal * (_ROOM.vapor_pressure - p[plane])
+        water[plane] += brought
+        heat[plane] += _LEAK * AIR_SPECIFIC_HEAT * (_ROOM.temperature - t[plane]) + EVAPORATION * brought
+        out = np.empty(2 * self.n)
+        out[1::2] = water / self.width
+        out[::2] = (heat / self.width - WATER_HEAT * t * out[1::2]) / (self.capacity + WATER_HEAT * w)
+        return out
+
+
+def _surface(inner, resistance, t_out, film, sky):
+    """Temperature of the outer surface by its own balance."""
+    from scipy.optimize import brentq
+
+    def gain(s):
+        return (inner - s) / resistance + film * (t_out - s) + sky - _EMITTANCE * surfaces.STEFAN * (s + KELVIN) ** 4
+
+    return brentq(gain, -80.0, 150.0, xtol=1e-9)
+
+
+def _through_sheet(pa, pb, za, zb, ps):
+    """Vapor flux through the variable membrane and the half cells beside it."""
+    from scipy.optimize import brentq
+
+    def miss(flux):
+        inner, outer = np.clip([(pa - flux * za) / ps, (pb + flux * zb) / ps], 0.0, 1.0)
+        return flux * (za + zb + 1.0 / _SHEET.permeance(float(inner), float(outer))) - (pa - pb)
+
+    most = abs(pa - pb) / (za + zb) + 1e-15
+    return brentq(miss, -most, most, xtol=1e-22, rtol=1e-10)
+
+
+def _exchange(surfaces_, stream):
+    """Conductance from the mean air of a channel to outdoor air."""
+    left = -np.expm1(-surfaces_ / stream) * stream / surfaces_
+    return surfaces_ * left / (1.0 - left)
