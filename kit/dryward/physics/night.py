@@ -139,6 +139,52 @@ def night(
     )
 
 
+def dry_underside(
+    air_temperature,
+    sky_cooling,
+    coefficient=8.0,
+    emissivity=0.9,
+    resistance=0.0,
+    u_value=0.126,
+    indoor_temperature=21.1,
+    under_share=0.4,
+):
+    """Lower face of the covering while no frost forms on it.
+
+    Frost begins where this is below the frost point of the air.
+
+    Parameters
+    ----------
+    air_temperature : float or array
+        [degC], -100 to 60.
+    sky_cooling, coefficient, emissivity, resistance, u_value, indoor_temperature, under_share
+        As in `night`; each a number or an array.
+
+    Returns
+    -------
+    float or array
+        Broadcast shape [degC].
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    Examples
+    --------
+    >>> round((-6.667 - dry_underside(-6.667, 20.0)) * 1.8, 1)  # degF below the air
+    9.9
+    """
+    cooling = within("Sky cooling", sky_cooling, 0.0, 60.0, "K")
+    total = within("Heat transfer coefficient", coefficient, 0.5, 200.0, "W/(m² K)")
+    share = within("Share of the lower face", under_share, 0.05, 0.95)
+    layer = within("Resistance under the covering", resistance, 0.0, 5.0, "m² K/W")
+    through = within("U-value", u_value, 0.0, 10.0, "W/(m² K)")
+    indoor = within("Indoor temperature", indoor_temperature, -60.0, 60.0, "°C")
+    faces = _Covering(total * (1.0 - share), total * share, layer, through, indoor, emissivity)
+    return faces.balance(air_temperature, air_temperature - cooling, 0.0)[1]
+
+
 @dataclass(frozen=True)
 class _Covering:
     """The two faces of a covering between sky, outdoor air and house."""

@@ -41,6 +41,9 @@ class Sandwich(LivePicture):
         return self.shown(permeance, "permeance") if self.unit_system == "us" else permeance * 1e12
 
     def signature(self, state):
+        return self._top(state)
+
+    def _top(self, state):
         most = max(state.permeance, state.permeance_flipped)
         if self.unit_system == "us":
             return ceiling(self.shown(most, "permeance"), _TOPS["us"])
@@ -54,10 +57,10 @@ class Sandwich(LivePicture):
             self._sheet(box, title, pair) for box, title, pair in zip((one, other), titles, names, strict=True)
         ]
         unit = "perm" if self.unit_system == "us" else "ng/(s m² Pa)"
-        ax = self.graph(bars, "", unit, "y", digits="0000")
+        ax = self.graph(bars, "", unit, "y")
         ax.set_xlim(-0.6, 1.6)
         ax.set_xticks([0, 1], ["to room", "flipped"] if not self.projector else ["as is", "flip"])
-        top = self.signature(state)
+        top = self._top(state)
         ax.set_ylim(0, top if self.unit_system == "us" else top * 1e12)
         color = self.color("permeance")
         shape = {"facecolor": color, "edgecolor": self.background}

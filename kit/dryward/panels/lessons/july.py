@@ -1,0 +1,216 @@
+"""July: vapor pushed inward, the face it hits, and which inner layer lets a roof dry to the room."""
+
+from dataclasses import dataclass, replace
+
+from dryward import building
+from dryward.panels import hand
+from dryward.panels.controls import Choice, Scale
+from dryward.panels.page import Page
+from dryward.panels.readouts import Readout, Strip
+from dryward.panels.standard import standard
+from dryward.physics import drying, limits, steady
+from dryward.pictures.reversal import Reversal, ReversalState
+from dryward.teaching.arithmetic import Step
+from dryward.teaching.questions import roof as teaching_roof
+from dryward.teaching.questions.by_lesson.july import with_damp_wood
+from dryward.units import to_si
+from dryward.weather import Air
+
+#: Humidity of the room, and the spring day on which damp wood dries.
+ROOM_HUMIDITY = 0.5
+SPRING = Air(to_si(70.0, "degF"), 0.45), Air(to_si(60.0, "degF"), 0.60)
+#: Above this it is wood in the sun, not outdoor air [degC].
+SUN = to_si(100.0, "degF")
+#: A ceiling of 1000 ft2, for the air conditioner's share.
+THOUSAND = to_si(1000.0, "ft2")
+#: Option -> inner layer of the vented roof: its perms, "variable", or None.
+INNER = {"plastic": 0.06, "three-perm": 3.0, "variable": "variable", "open-sheet": 50.0, "none": None}
+ROOF = Choice(
+    "Roof",
+    "Roof and inner layer",
+    (
+        ("plastic", "vented, plastic inside (0.06 perm)", "vented, plastic inside (sd 58 m)"),
+        ("three-perm", "vented, film of 3 perm inside", "vented, film inside (sd 1.2 m)"),
+        ("variable", "vented, humidity-variable film inside"),
+        (
+            "open-sheet",
+            "vented, open sheet inside by mistake (50 perm)",
+            "vented, open sheet inside by mistake (sd 0.07 m)",
+        ),
+        ("none", "vented, painted drywall alone"),
+        ("foam", "no vent, foam above the deck"),
+    ),
+)
+
+
+@dataclass(frozen=True)
+class State:
+    """A roof on a hot day."""
+
+    roof: object
+    inner: str
+    indoor: Air
+    outdoor: Air
+    profile: object
+    spring: object
+
+    @property
+    def push(self):
+        """Vapor pressure outside minus inside [Pa]."""
+        return self.outdoor.vapor_pressure - self.indoor.vapor_pressure
+
+    @property
+    def rung(self):
+        """Outer face of the inner layer: of the film, or of the drywall where there is none."""
+        names = self.profile.names
+        return self.profile.face("inner membrane" if "inner membrane" in names else "gypsum board", 1)
+
+
+def built(option):
+    """The roof of an option of the choice."""
+    if option == "foam":
+        return building.preset("unvented-vault-foam-above-deck")
+    return teaching_roof.roof(INNER[option])
+
+
+def spring_drying(option):
+    """How the wet deck or sheathing dries on a spring day; the vented roof with OSB over its insulation."""
+    if option == "foam":
+        return drying.rates(built(option), "deck", *SPRING)
+    return drying.rates(with_damp_wood(INNER[option]), "damp wood", *SPRING)
+
+
+class July(Page):
+    """Outdoors, room and inner layer; section and vapor line with the arrow turned."""
+
+    id = "july"
+    handles = (
+        replace(
+            standard("T_out"),
+            words="Outdoors, or wet wood in the sun",
+            us=Scale(60, 150, 85, 1),
+            si=Scale(16, 66, 29.5, 0.5),
+        ),
+        # Short of 100 %, where dew would form on the very outside of the roof.
+        replace(standard("RH_out"), us=Scale(30, 95, 75, 1), si=Scale(30, 95, 75, 1)),
+        standard("T_in").starting(75, 24),
+        ROOF,
+    )
+    draws = Reversal
+
+    def compute(self, at):
+        """A steady hot day, and a spring day for the drying."""
+        roof = built(at.Roof)
+        indoor, outdoor = Air(at.T_in, ROOM_HUMIDITY), Air(at.T_out, at.RH_out)
+        return State(roof, at.Roof, indoor, outdoor, steady.profile(roof, indoor, outdoor), spring_drying(at.Roof))
+
+    def views(self, state):
+        """Section and graph of the same day."""
+        sun = ""
+        if state.outdoor.temperature > SUN:
+            sun = f"Wet wood in the sun, at {self.show(state.outdoor.temperature, 'temperature')}."
+        return ReversalState(state.roof, state.profile, state.indoor, state.outdoor, sun=sun)
+
+    def numbers(self, state):
+        """The push, the humidity behind the inner layer, the gain, what reaches the room, and drying in spring."""
+        profile, spring = state.profile, state.spring
+        into_room = -profile.vapor_flux_in
+        load = self.show(abs(into_room) * THOUSAND, "mass flow")
+        behind = float(profile.relative_humidity[state.rung])
+        return [
+            Readout("push", "Push, outside to inside", state.push, "pressure", both=True),
+            Readout(
+                "behind",
+                "Behind the inner layer",
+                behind,
+                "relative humidity",
+                note=self.show(float(profile.temperature[state.rung]), "temperature"),
+            ),
+            Readout("gain", "Water gained", profile.gain, "vapor flux", note=_where(profile)),
+            Readout(
+                "into_room",
+                "Vapor into the room",
+                into_room,
+                "vapor flux",
+                note=self.say(f"{load} on {{1000 ft2}}") if into_room > 0 else "it goes outward",
+            ),
+            Readout(
+                "spring_inward",
+                "Spring: wet wood dries in",
+                spring.inward,
+                "vapor flux",
+                note=f"and out {self.show(spring.outward, 'vapor flux')}",
+            ),
+            Readout("spring_outward", "", spring.outward, "vapor flux", hidden=True),
+        ]
+
+    def says(self, state):
+        """Which way the push is, and what it does behind the inner layer."""
+        show, profile = self.show, state.profile
+        outside = "Wet wood in the sun" if state.outdoor.temperature > SUN else "The outdoor air"
+        if state.push <= 0:
+            return (
+                f"{outside} has {show(-state.push, 'pressure')} less vapor pressure than the room: the push is outward."
+            )
+        start = f"{outside} pushes vapor inward with {show(state.push, 'pressure')}"
+        if profile.wet_planes:
+            return f"{start}, and {show(profile.gain, 'vapor flux')} gather {_where(profile)}."
+        behind = show(float(profile.relative_humidity[state.rung]), "relative humidity")
+        room = show(max(-profile.vapor_flux_in, 0.0), "vapor flux")
+        return f"{start}; behind the inner layer it is {behind}, nothing gets wet, and {room} reach the room."
+
+    def strips(self, at, state):
+        """Where no face gains water."""
+        keys = {"T_out": "outdoor_temperature", "RH_out": "outdoor_relative_humidity", "T_in": "indoor_temperature"}
+        along = {key: self.along(name) for name, key in keys.items()}
+        found = limits.safe_ranges(state.roof, state.indoor, state.outdoor, along)
+        dry = [not steady.profile(built(each), state.indoor, state.outdoor).wet_planes for each in self.along("Roof")]
+        return {**{name: Strip(tuple(found[key].holds)) for name, key in keys.items()}, "Roof": Strip(tuple(dry))}
+
+    def steps(self, state):
+        """Both pressures, the push, and the most the cold face can have."""
+        show, system, profile = self.show, self.unit_system, state.profile
+        lines = [
+            hand.pressure(
+                f"Vapor pressure {words}.",
+                air.temperature,
+                air.relative_humidity,
+                air.vapor_pressure / air.relative_humidity,
+                system,
+            )
+            for words, air in (("outside", state.outdoor), ("in the room", state.indoor))
+        ]
+        outside, inside = (show(each.vapor_pressure, "pressure") for each in (state.outdoor, state.indoor))
+        rung = state.rung
+        most = float(profile.saturation_vapor_pressure[rung])
+        humid = float(profile.relative_humidity[rung])
+        return [
+            *lines,
+            Step("The push: outside minus inside.", f"{outside} − {inside}", show(state.push, "pressure")),
+            Step("Dew point outside: the table read backward.", "", show(state.outdoor.dew_point, "temperature")),
+            hand.plane(
+                "Temperature behind the inner layer.",
+                state.indoor.temperature,
+                state.outdoor.temperature,
+                profile.thermal_resistance[rung],
+                profile.thermal_resistance[-1],
+                system,
+            ),
+            Step(
+                f"The most vapor pressure there is {show(most, 'pressure')}, from a table. On the vapor line:",
+                f"{show(humid * most, 'pressure')} / {show(most, 'pressure')} × 100",
+                show(humid, "relative humidity"),
+            ),
+        ]
+
+
+def _where(profile):
+    if not profile.wet_planes:
+        return "nothing gets wet"
+    wet = max(profile.wet_planes, key=lambda plane: plane.rate)
+    if wet.inner_layer == wet.outer_layer:
+        return f"inside the {wet.inner_layer}"
+    return f"between {wet.inner_layer} and {wet.outer_layer}"
+
+
+PAGE = July
