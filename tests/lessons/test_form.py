@@ -74,8 +74,8 @@ def test_the_code_is_short_and_holds_no_physics(notebook):
         numbers = [
             node.value for node in ast.walk(tree) if isinstance(node, ast.Constant) and type(node.value) is float
         ]
-        # Shares such as 0.40 may be typed; anything finer is a constant that belongs in the kit.
-        assert all(len(f"{number:g}") <= 4 for number in numbers), numbers
+        # Shares, tolerances and settings may be typed; a number of four figures is a constant of the kit.
+        assert all(float(f"{number:.3g}") == number for number in numbers), numbers
 
 
 def test_numbers_are_compared(notebook):

@@ -17,6 +17,7 @@ def lesson(lab, browser):
     window.goto(lab("05-where-it-gets-wet.ipynb"))
     window.wait_for_selector(f"{PICTURE}[src]", timeout=60_000)
     window.locked = window.locator(".dw-range").first.is_disabled()
+    window.covered = not window.locator(SENTENCE).is_visible()
     window.click(".dw-prediction input[type=radio] >> nth=0")
     window.wait_for_selector(".dw-range:not([disabled])")
     yield window
@@ -42,6 +43,7 @@ def changed(window, before):
 
 def test_opens_by_itself_and_waits_for_a_prediction(lesson):
     assert lesson.locked
+    assert lesson.covered, "the answer shows before the prediction"
     assert "between insulation and outer layer" in lesson.inner_text(SENTENCE)
     assert "In the middle of the insulation" in lesson.inner_text(".dw-said")
 

@@ -27,13 +27,13 @@ function predictionPart(frame, sheet) {
       group.append(make("span", { class: `dw-hand ${right ? "dw-right" : ""}` }, less,
         make("output", {}, String(ask.hands[index])), more, make("span", {}, right ? `✓ ${text}` : text)));
     });
-    group.append(button("reveal", frame.reveal ? "Hide" : "Reveal (R)", () => sheet.send({ kind: "reveal" }),
+    group.append(button("reveal", frame.reveal ? "Hide the answer (R)" : "Reveal (R)", () => sheet.send({ kind: "reveal" }),
       { "aria-pressed": String(frame.reveal) }));
     part.append(group);
   } else if (ask.chosen === null) {
     part.append(choices("prediction", ask.prompt, ask.choices, {
       act: (index) => sheet.send({ kind: "predict", choice: index }),
-    }), make("div", { class: "dw-hint" }, `Choose one to unlock the sliders. A wrong guess costs nothing. ${frame.needs}`));
+    }), make("div", { class: "dw-hint" }, `Choose one to uncover the drawing and unlock the sliders. A wrong guess costs nothing. ${frame.needs}`));
   } else {
     part.append(make("span", { class: "dw-said" }, "You predicted: ", make("strong", {}, ask.choices[ask.chosen])),
       button("reveal", frame.reveal ? "Hide the answer" : "What is right?", () => sheet.send({ kind: "reveal" }),
@@ -79,7 +79,7 @@ function build(frame, sheet, kept) {
     make("div", { class: "dw-view" }, picturePart(frame, kept), readouts, parts.sentence, parts.trouble));
   const opened = (key) => sheet.open.has(key);
   const folds = make("div", { class: "dw-folds" },
-    frame.has_arithmetic ? fold("arithmetic", "The arithmetic, step by step", parts.steps, opened("arithmetic"), sheet.toggled) : null,
+    frame.has_arithmetic && !sheet.locked ? fold("arithmetic", "The arithmetic, step by step", parts.steps, opened("arithmetic"), sheet.toggled) : null,
     ...frame.folds.map((each) => fold(each.key, each.title,
       make("ul", {}, ...each.items.map((item) => make("li", {}, item))), opened(each.key), sheet.toggled)));
   const root = make("article", {
@@ -98,14 +98,16 @@ function build(frame, sheet, kept) {
 }
 
 // One address for each picture: made from the bytes, released once the next one shows.
-function putPicture(image, bytes, alt) {
+function putPicture(image, bytes) {
   const old = image.dataset.address;
   const address = URL.createObjectURL(new Blob([bytes], { type: "image/webp" }));
   image.dataset.address = address;
   image.src = address;
   if (old) image.decode().catch(() => {}).finally(() => URL.revokeObjectURL(old));
-  if (image.alt !== alt) image.alt = alt;
 }
+
+// Predict before you look: until then the drawing is out of focus and the numbers are covered.
+const COVERED = "The drawing is covered until you have predicted.";
 
 function render({ model, el }) {
   const kept = [];
@@ -159,7 +161,9 @@ function render({ model, el }) {
     if (!parts || !live.values) return;
     for (const control of Object.values(parts.controls)) control.update(live);
     live.pictures.forEach((bytes, index) => {
-      if (kept[index] && shown !== live.drawn) putPicture(kept[index], bytes, live.alts[index]);
+      if (kept[index] && shown !== live.drawn) putPicture(kept[index], bytes);
+      const alt = sheet.locked ? COVERED : live.alts[index];
+      if (kept[index] && kept[index].alt !== alt) kept[index].alt = alt;
     });
     shown = live.drawn;
     live.readouts.forEach((each) => {
@@ -174,7 +178,7 @@ function render({ model, el }) {
     if (sheet.open.has("arithmetic")) parts.steps.replaceChildren(...steps(live.steps));
     // A screen reader hears the sentence once the slider has come to rest, not at every step.
     clearTimeout(rest);
-    rest = setTimeout(() => setText(parts.status, live.trouble || live.sentence), 400);
+    rest = setTimeout(() => setText(parts.status, live.trouble || (sheet.locked ? COVERED : live.sentence)), 400);
   }
 
   function revealKey(event) {
