@@ -27,6 +27,11 @@ def test_the_quiz_holds_every_question_and_gives_nothing_away():
     assert found.code in found.key()
 
 
+def test_another_choice_of_kinds_has_another_code():
+    codes = {paper.paper(4, kinds).code for kinds in (None, paper.EXIT, paper.EXIT[::-1])}
+    assert len(codes) == 3
+
+
 def test_the_key_holds_the_letters():
     found = paper.paper(4)
     letters = re.findall(r'class="letter">([A-F])<', found.key())

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
+from zlib import crc32
 
 from dryward.checks import OutOfRange
 from dryward.teaching import questions
@@ -34,7 +35,8 @@ class Paper:
     @property
     def code(self):
         """What stands on both pages, so that a key finds its quiz."""
-        return f"{self.seed}-{self.unit_system}-{len(self.questions)}"
+        kinds = ",".join(each.kind for each in self.questions)
+        return f"{self.seed}-{self.unit_system}-{crc32(kinds.encode()) % 10000:04d}"
 
     def quiz(self):
         """The page for the learner, as HTML that needs nothing else."""
