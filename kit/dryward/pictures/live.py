@@ -252,7 +252,7 @@ class LivePicture:
         axis.set_major_formatter(FuncFormatter(lambda value, _: f"{value:g}"))
         axis.set_minor_formatter(NullFormatter())
 
-    def graph(self, box, xlabel="", ylabel="", grid="both", digits="0000"):
+    def graph(self, box, xlabel="", ylabel="", grid="both", digits="00000"):
         """Axes of a graph in a box of px that also holds its numbers and labels.
 
         The y label stands upright over the axis, where it is read without

@@ -81,7 +81,7 @@ class Months(LivePicture):
             entries.append(("limit", None))
         foot = self.key(entries, box[0], box[3], box[2])
         ax = self.graph(
-            (box[0], box[1], box[2], foot - 2), "month", f"{self.symbol('area density')}; down is drying", "y", "00000"
+            (box[0], box[1], box[2], foot - 2), "month", f"{self.symbol('area density')}; down is drying", "y"
         )
         ax.set_xlim(-0.7, 11.7)
         ax.set_xticks(range(12), [MONTHS[m] for m in order])

@@ -55,7 +55,7 @@ class Openings(LivePicture):
         entries = [("limit", "asked for"), ("air flow", "there", "arrow")]
         foot = self.key(entries, right[0], right[3], right[2])
         label = f"net free area, {units.unit(self.unit).symbol}"
-        ax = self.graph((right[0], right[1], right[2], foot - 2), "", label, "y", "00000")
+        ax = self.graph((right[0], right[1], right[2], foot - 2), "", label, "y")
         ax.set_xlim(-0.6, 1.6)
         ax.set_xticks([0, 1], ["eave", "ridge"])
         ax.set_ylim(0, self.signature(state))

@@ -67,7 +67,7 @@ class Pipe(LivePicture):
         self._steps((left[0], left[1], left[2], middle), drop, len(names))
         a, b = (self.ax.transAxes.transform([(0, 0), (1, 0)]) / self.scale)[:, 0]
         self._pipe(float(a), float(b), middle + 0.5 * self.line, left[3], names)
-        ax = self.graph(right, "flow", self.symbol("vapor flux"), "y", digits="00000")
+        ax = self.graph(right, "flow", self.symbol("vapor flux"), "y")
         ax.set_xlim(0, 1)
         ax.set_xticks([])
         ax.set_ylim(0, flow)

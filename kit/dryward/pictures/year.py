@@ -159,7 +159,7 @@ class Year(LivePicture):
             pairs = list(zip(state.planes, DASHES, strict=False))
             looks = [self.stroke("moisture content", linestyle=dash) for _, dash in pairs]
             foot = self.line_key(looks, [name for (name, _), _ in pairs], left, head, right)
-        ax = self.graph((left, upper, right, foot - 2), "", "wood moisture, mass %", "y", "00000")
+        ax = self.graph((left, upper, right, foot - 2), "", "wood moisture, mass %", "y")
         self.lines = MoistureGraph(self, ax, state, top)
         self.warm = self._warmth((left, middle, right, upper), state) if warm else None
         self.bars = []
@@ -175,7 +175,7 @@ class Year(LivePicture):
         return float(np.floor((low - zero) / step) * step + zero), float(np.ceil((high - zero) / step) * step + zero)
 
     def _warmth(self, box, state):
-        ax = self.graph(box, "", f"temperature, {self.symbol('temperature')}", "y", "00000")
+        ax = self.graph(box, "", f"temperature, {self.symbol('temperature')}", "y")
         far = float(np.asarray(state.days)[-1])
         ax.set_xlim(0, far)
         month_ticks(self, ax, far, state.first_month)
@@ -188,7 +188,7 @@ class Year(LivePicture):
         unit = self.symbol("area density")
         self.words(left + 2, top - self.line, f"{unit} a month")
         self.key(entries, left + self.extent(f"{unit} a month") + 2.5 * self.type.words, top, right)
-        ax = self.graph((left, bottom, right, top - self.line), "", "", "y", "00000")
+        ax = self.graph((left, bottom, right, top - self.line), "", "", "y")
         far = float(np.asarray(state.days)[-1])
         ax.set_xlim(0, far)
         month_ticks(self, ax, far, state.first_month)
