@@ -60,7 +60,7 @@ def test_decimal_comma_day_first_and_a_doubled_row():
     assert lost.sum() == 1
     assert cavity.temperature[~lost] == pytest.approx(story.cavity[0][:96][~lost], abs=0.06)
     assert cavity.vapor_pressure[~lost] == pytest.approx(story.cavity[1][:96][~lost], rel=0.02)
-    assert any("1 rows for a time already read" in note for note in readings.notes)
+    assert any("rows for a time already read are left out: 1." in note for note in readings.notes)
 
 
 def test_a_report_in_fahrenheit_with_the_clock_put_back():
@@ -72,7 +72,7 @@ def test_a_report_in_fahrenheit_with_the_clock_put_back():
     # In standard time the half hours run on without a jump or a double.
     assert np.array_equal(hours_of(room), np.arange(239) / 2)
     assert room.time[0] == np.datetime64("2023-11-02T23:00:00")
-    assert any("2 lines without a date are left out (line 246, 247)" in note for note in readings.notes)
+    assert any("lines without a date are left out: 246, 247." in note for note in readings.notes)
 
 
 def test_dew_points_with_a_zone_and_gaps():
@@ -83,7 +83,7 @@ def test_dew_points_with_a_zone_and_gaps():
     rows = hours_of(cavity).astype(int)
     assert (~known).sum() == 2
     assert cavity.vapor_pressure[known] == pytest.approx(story.cavity[1][rows][known], rel=0.001)
-    assert any("1 gaps, the longest of 10.0 h" in note for note in readings.notes)
+    assert any("gaps: 1, the longest of 10.0 h" in note for note in readings.notes)
     assert any("put on UTC-5 h" in note for note in readings.notes)
 
 

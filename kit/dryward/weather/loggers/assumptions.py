@@ -139,7 +139,8 @@ class Guess:
         said = [
             f"Between the cells stands {names[self.delimiter]}{why('delimiter')}.",
             f'The decimal sign is "{self.decimal}"{why("decimal")}.',
-            f"{self.header_lines} lines stand above the first reading{why('header_lines')}.",
+            f"Above the first reading stand {self.header_lines or 'no'} line{'s' * (self.header_lines != 1)}"
+            f"{why('header_lines')}.",
             f"Dates are {dates[self.date_order]}{why('date_order')}.",
             f"The clock shows {self.clock}{why('clock')}."
             if self.clock != CLOCKS[2]

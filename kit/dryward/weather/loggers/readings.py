@@ -94,7 +94,7 @@ def _left_out(name, numbers, rows):
     if numbers == [last]:
         return [f"{name}: the last line is cut off or no reading, and left out."]
     some = ", ".join(str(n) for n in numbers[:5]) + (" and more" if len(numbers) > 5 else "")
-    return [f"{name}: {len(numbers)} lines without a date are left out (line {some})."]
+    return [f"{name}: lines without a date are left out: {some}."]
 
 
 def _standard(times, guess, notes, name):
@@ -120,7 +120,7 @@ def _standard(times, guess, notes, name):
         ahead[: changes[0][0]] = True
     for row, way in changes:
         ahead[row:] = way > 0
-    notes.append(f"{name}: {int(ahead.sum())} rows in daylight saving time are put on standard time.")
+    notes.append(f"{name}: rows in daylight saving time, put on standard time: {int(ahead.sum())}.")
     return stamps - np.where(ahead, np.timedelta64(3600, "s"), np.timedelta64(0, "s"))
 
 
@@ -147,14 +147,14 @@ def _ordered(times, notes, name):
     times = times[order]
     first = np.concatenate([[True], np.diff(times) > np.timedelta64(0, "s")])
     if not first.all():
-        notes.append(f"{name}: {int((~first).sum())} rows for a time already read are left out.")
+        notes.append(f"{name}: rows for a time already read are left out: {int((~first).sum())}.")
     times = times[first]
     if times.size < 2:
         raise BadFile(f"{name} has one time only; at least 2 are needed.")
     steps = np.diff(times).astype(float)
     gaps = steps[steps > 1.5 * np.median(steps)]
     if gaps.size:
-        notes.append(f"{name}: {gaps.size} gaps, the longest of {gaps.max() / 3600:.1f} h.")
+        notes.append(f"{name}: gaps: {gaps.size}, the longest of {gaps.max() / 3600:.1f} h.")
     return order[first], times
 
 
