@@ -8,6 +8,7 @@ import pytest
 from dryward import evidence
 from dryward.checks import BadFile, UnknownName
 from dryward.evidence import Check, table
+from dryward.evidence.examples import example
 
 HEAD = "id,quantity,what,expected,tolerance,unit,source,where,how_read"
 ROW = "a,half,half of 3,1.5,0.01,m,arithmetic,page 1,by hand"
@@ -84,6 +85,38 @@ def test_a_row_the_kit_refuses_names_the_row():
     asked = {row.text("quantity"): lambda row: air.vapor_pressure(20.0, 1.4) for row in table.read("psychrometrics")}
     with pytest.raises(BadFile, match=r"Row ashrae-.*: Relative humidity is 140 %; it must be 0 to 100 %"):
         next(table.answer("psychrometrics", asked))
+
+
+INPUTS = [
+    HEAD.replace("quantity", "inputs"),
+    ROW.replace("half,", "indoor 68 degF; indoor_rh 0.4; wet degF,", 1),
+]
+
+
+def test_inputs_are_given_with_their_units():
+    (row,) = table.parse("t", INPUTS)
+    assert row.given("indoor") == pytest.approx(20.0)
+    assert row.given("indoor_rh") == 0.4
+    assert row.given("outdoor", -5.0) == -5.0
+
+
+@pytest.mark.parametrize("name", ["outdoor", "rh", "wet"])
+def test_inputs_that_are_not_given_are_missed(name):
+    (row,) = table.parse("t", INPUTS)
+    with pytest.raises(BadFile, match=f"Row a of the table t does not give {name} as a number"):
+        row.given(name)
+
+
+def test_an_answer_goes_into_the_unit_of_its_row():
+    (row,) = table.parse("t", [HEAD, ROW.replace(",m,", ",mm,")])
+    assert table.in_row_units({"half": lambda row: 0.0015})["half"](row) == pytest.approx(1.5)
+
+
+def test_layers_in_words_that_cannot_be_read():
+    with pytest.raises(BadFile, match='The layers "gypsum thick" are not understood'):
+        example("gypsum thick", 0.0, 0.0)
+    with pytest.raises(BadFile, match="could not convert"):
+        example("gypsum d=thick k=0.2 mu=8", 0.0, 0.0)
 
 
 def test_unknown_topics():
