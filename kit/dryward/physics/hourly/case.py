@@ -21,6 +21,8 @@ TOLERANCE = 1e-4
 SHORTEST = 1.0
 #: Air in balance with all layers at the start, where nothing else is said: common practice, no source.
 START = Air(20.0, 0.8)
+#: Air through a vent space of which nothing is said: so much that it is outdoor air [kg/(s m2)].
+_OUTDOORS = 100.0
 #: Temperatures of the vent air above outdoor air in the table of its flow [K].
 _WARMER = np.linspace(-30.0, 60.0, 61)
 #: Wind speeds in that table.
@@ -106,6 +108,7 @@ def as_weather(weather, hours):
     24
     """
     if isinstance(weather, Air):
+        _one("The weather", weather)
         return HourlyWeather.constant(weather, hours=hours)
     if not isinstance(weather, HourlyWeather):
         raise OutOfRange(f"The weather must be hourly weather or one air, not {str(weather)[:40]!r}.")
@@ -210,8 +213,14 @@ def ready(assembly, weather, indoor, *, step=HOUR, vent=None, leak=None, surface
     )  # fmt: skip
 
 
+def _one(words, state):
+    if np.ndim(state.temperature) or np.ndim(state.relative_humidity):
+        raise OutOfRange(f"{words} must be one air, not several.")
+
+
 def _room(indoor, weather):
     if isinstance(indoor, Air):
+        _one("The room", indoor)
         return indoor.temperature, indoor.vapor_pressure
     if not hasattr(indoor, "at"):
         raise OutOfRange(f"The room must be an air or a rule for room air, not {str(indoor)[:40]!r}.")
@@ -258,9 +267,10 @@ def _faces(cut, material, table, k):
 def _vent(vent, weather, assembly):
     """Flow of vent air [kg/(s m2)] as a table over wind and warmth, and the row of each hour."""
     still = np.zeros((2, _WARMER.size)), np.zeros(weather.hours)
+    vented = any(layer.vented for layer in assembly.layers)
     if vent is None:
-        return still
-    if not any(layer.vented for layer in assembly.layers):
+        return (np.full((2, _WARMER.size), _OUTDOORS), still[1]) if vented else still
+    if not vented:
         raise OutOfRange(f"Vent air is given, but the assembly {assembly.name} has no vent space.")
     if not hasattr(vent, "flow_at"):
         flow = within("Vent air flow", vent, 0.0, 10.0, "m³/(s m²)")

@@ -54,7 +54,8 @@ def simulate(
         Longest time step [s], above 0 to 3600; weather is constant in an hour.
     vent : ventspace.VentSpace, float or array of hours, optional
         The vent space, or the flow in it over the area of the roof
-        [m3/(s m2)], 0 to 10; without it the vented layer holds still air.
+        [m3/(s m2)], 0 to 10.  Not given: as much air as the steady method
+        assumes, so that the vented layer holds outdoor air; 0: still air.
     leak : airleak.Leak or AirFlow, optional
         A leak driven by warmth at 2.5 m above the neutral level, into the
         layer outside the insulation; or any air flow.
