@@ -69,7 +69,8 @@ def main(address, slider="T_out", presses=60):
         window = browser.new_page(viewport={"width": 1366, "height": 768})
         window.goto(address)
         window.wait_for_selector(".dw-picture[src]", timeout=60_000)
-        window.click(".dw-prediction input[type=radio] >> nth=0")
+        if window.locator(".dw-range").first.is_disabled():
+            window.click(".dw-prediction input[type=radio] >> nth=0")
         window.wait_for_selector(".dw-range:not([disabled])")
         took, pictures, lag = measure(window, slider, int(presses))
         browser.close()
