@@ -27,7 +27,8 @@ class MapState:
     inner, outer : array (n), (m)
         Permeances of the axes, rising [kg/(s m2 Pa)].
     gain : array (m, n)
-        Winter gain [kg/(s m2)].
+        Winter gain [kg/(s m2)].  Numbers below nothing (how far a roof is
+        from gaining) are welcome: they make the edge of the map smooth.
     inner_now, outer_now, gain_now : float
         Where you are.
     """
@@ -66,7 +67,7 @@ class BalanceMap(LivePicture):
             "",
         )
         x, y = self._axis(ax.xaxis, state.inner), self._axis(ax.yaxis, state.outer)
-        gain = self.shown(np.maximum(np.asarray(state.gain), 0.0), "vapor flux")
+        gain = self.shown(np.asarray(state.gain, dtype=float), "vapor flux")
         bands = _BANDS[self.unit_system]
         least = float(self.shown(_NONE, "vapor flux"))
         tints = _GRAYS if self.paper else _TINTS

@@ -12,7 +12,7 @@ from dryward.pictures.live import LivePicture, arrow, ceiling, sentences
 #: Full buckets, in the unit shown.
 _FULL = (2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 20_000)
 #: Widest pressure of the house [Pa].
-_WIDEST = 12.0
+_WIDEST = 6.0
 
 
 @dataclass(frozen=True)

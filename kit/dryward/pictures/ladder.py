@@ -14,7 +14,7 @@ from dryward.pictures.labels import stairs
 from dryward.pictures.live import LivePicture, ceiling, sentences
 
 #: Right ends of the axes: thickness [m] and resistance [m2 K/W].
-_THICK = (0.1524, 0.254, 0.3556, 0.508, 0.762, 1.27, 4.0)
+_THICK = (0.1524, 0.2032, 0.254, 0.3556, 0.508, 0.762, 1.27, 4.0)
 _RESIST = (2.0, 4.0, 6.0, 8.0, 12.0, 18.0, 30.0)
 
 
