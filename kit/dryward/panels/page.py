@@ -176,7 +176,7 @@ class Page:
         """The sections of the page's bench; see `bench`."""
         return ()
 
-    def act(self, key, value, buffers=()):
+    def act(self, key, value=None, buffers=()):
         """The reader did something on the bench."""
 
     def preview(self, at):

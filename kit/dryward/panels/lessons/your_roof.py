@@ -165,7 +165,7 @@ class YourRoof(Page):
     def _news(self):
         self.send_bench()
 
-    def act(self, key, value, buffers=()):
+    def act(self, key, value=None, buffers=()):
         """One thing the reader did; what cannot be is said beside it, and nothing is lost."""
         self.words = ""
         try:
