@@ -126,7 +126,7 @@ def balance(inner, outer, indoor=ROOM, outdoor=COLD):
     def gain(a, b):
         return (indoor.vapor_pressure - full) * a - (full - outdoor.vapor_pressure) * b
 
-    grid = gain(inside[None, :], outside[:, None])
+    grid = np.maximum(gain(inside[None, :], outside[:, None]), 0.0)
     here = SI(inner, "perm"), SI(outer, "perm")
     return MapState(inside, outside, grid, *here, max(gain(*here), 0.0))
 

@@ -27,8 +27,7 @@ class MapState:
     inner, outer : array (n), (m)
         Permeances of the axes, rising [kg/(s m2 Pa)].
     gain : array (m, n)
-        Winter gain [kg/(s m2)].  Numbers below nothing (how far a roof is
-        from gaining) are welcome: they make the edge of the map smooth.
+        Winter gain [kg/(s m2)].
     inner_now, outer_now, gain_now : float
         Where you are.
     """
@@ -67,7 +66,7 @@ class BalanceMap(LivePicture):
             "",
         )
         x, y = self._axis(ax.xaxis, state.inner), self._axis(ax.yaxis, state.outer)
-        gain = self.shown(np.asarray(state.gain, dtype=float), "vapor flux")
+        gain = self.shown(edged(state.inner, state.outer, state.gain), "vapor flux")
         bands = _BANDS[self.unit_system]
         least = float(self.shown(_NONE, "vapor flux"))
         tints = _GRAYS if self.paper else _TINTS
@@ -112,6 +111,48 @@ class BalanceMap(LivePicture):
             f"{self.show(state.outer_now, 'permeance')} outside: this roof {now}.",
             f"Of the roofs on the map, {share * 100:.0f} % gain water.",
         )
+
+
+def edged(inner, outer, gain):
+    """The map with numbers below nothing where nothing is gained, so that its edge is smooth.
+
+    The gain rises in a straight line with the permeance inside and falls in
+    one with the permeance outside, close to the edge; so the nearest two
+    gaining roofs of a row or a column say where it reaches nothing.
+
+    Parameters
+    ----------
+    inner, outer : array (n), (m)
+        Permeances, rising.
+    gain : array (m, n)
+
+    Returns
+    -------
+    array (m, n)
+        Unchanged where above nothing.
+
+    Examples
+    --------
+    >>> edged([1.0, 2.0, 3.0], [1.0, 2.0], [[0.0, 1.0, 3.0], [0.0, 0.0, 2.0]])
+    array([[-1.,  1.,  3.],
+           [ 0.,  0.,  2.]])
+    """
+    inner, outer, gain = (np.asarray(each, dtype=float) for each in (inner, outer, gain))
+    along = np.array([_extended(inner, row) for row in gain])
+    across = np.array([_extended(outer[::-1], column[::-1])[::-1] for column in gain.T]).T
+    return np.where(gain > 0, gain, np.minimum(np.minimum(along, across), 0.0))
+
+
+def _extended(x, y):
+    """A row that starts with zeros, its first rise drawn on below zero."""
+    rising = np.flatnonzero(y > 0)
+    if not len(rising) or rising[0] == 0 or rising[0] + 1 >= len(y):
+        return y
+    first = rising[0]
+    slope = (y[first + 1] - y[first]) / (x[first + 1] - x[first])
+    found = y.copy()
+    found[:first] = y[first] + slope * (x[:first] - x[first])
+    return found
 
 
 def _by_band(levels):
