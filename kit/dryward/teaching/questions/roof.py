@@ -34,6 +34,11 @@ def film(dry=None, wet=None):
     Returns
     -------
     VariableMembrane
+
+    Examples
+    --------
+    >>> film().points[0][0]
+    0.3
     """
     known = membrane("teaching-variable")
     if dry is None:
@@ -57,6 +62,11 @@ def roof(inner="variable", outer="open membrane", inside_r=None, fill_r=None):
     Returns
     -------
     Assembly
+
+    Examples
+    --------
+    >>> roof(1.0, "OSB").layer("outer layer").name
+    'outer layer'
     """
     built = preset(OUTERS[outer][0] if isinstance(outer, str) else OUTERS["open membrane"][0])
     if not isinstance(outer, str):
@@ -85,6 +95,11 @@ def stack(*layers):
     Returns
     -------
     Assembly
+
+    Examples
+    --------
+    >>> round(stack(("board", 1, 5)).thermal_resistance, 2)
+    0.88
     """
     made = []
     for name, inches, r in layers:
@@ -109,38 +124,105 @@ def plane(layers, inside, outside, name):
     Returns
     -------
     float
+
+    Examples
+    --------
+    >>> round(plane((("batt", 5.5, 15), ("board", 1, 5)), 70, 20, "batt"), 1)
+    32.5
     """
     found = steady.profile(stack(*layers), air(inside, 0.1), air(outside, 0.1))
     return from_si(float(found.temperature[found.face(name, 1)]), "degF")
 
 
 def air(fahrenheit, percent):
-    """Air of that temperature [degF] and RH [%]."""
+    """Air of that temperature and RH.
+
+    Parameters
+    ----------
+    fahrenheit : float
+        [degF], -76 to 203.
+    percent : float
+        RH [%], 0 to 100.
+
+    Returns
+    -------
+    Air
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    Examples
+    --------
+    >>> round(air(70, 40).vapor_pressure)
+    1002
+    """
     return Air(to_si(float(fahrenheit), "degF"), percent / 100)
 
 
 def state(assembly, indoor, outdoor):
-    """The steady state between two airs, each as (degF, percent).
+    """The steady state between two airs.
 
     Parameters
     ----------
     assembly : Assembly
     indoor, outdoor : (float, float)
+        Air on each side: [degF] and RH [%].
 
     Returns
     -------
     steady.Profile
+
+    Examples
+    --------
+    >>> len(state(roof(), (70, 40), (20, 80)).wet_planes)
+    0
     """
     return steady.profile(assembly, air(*indoor), air(*outdoor))
 
 
 def gain(assembly, indoor, outdoor):
-    """Water that stays in the roof on such a day [g/m2/day]."""
+    """Water that stays in the roof on such a day.
+
+    Parameters
+    ----------
+    assembly : Assembly
+    indoor, outdoor : (float, float)
+        Air on each side: [degF] and RH [%].
+
+    Returns
+    -------
+    float
+        [g/m2/day]
+
+    Examples
+    --------
+    >>> round(gain(roof(1.0, "OSB"), (70, 40), (20, 80)), 1)
+    1.8
+    """
     return from_si(state(assembly, indoor, outdoor).gain, "g/m2/day")
 
 
 def line_inches(assembly, indoor, outdoor):
-    """How far into the fill the dew-point line lies [in.], from the room side; None without one."""
+    """How far into the fill the dew-point line lies.
+
+    Parameters
+    ----------
+    assembly : Assembly
+    indoor, outdoor : (float, float)
+        Air on each side: [degF] and RH [%].
+
+    Returns
+    -------
+    float or None
+        [in.] from the room side of the fill; None without a line.
+
+    Examples
+    --------
+    >>> round(line_inches(roof(), (70, 40), (20, 80)), 1)
+    5.9
+    """
     depth = state(assembly, indoor, outdoor).dew_point_depth
     if depth is None:
         return None
@@ -149,14 +231,52 @@ def line_inches(assembly, indoor, outdoor):
 
 
 def face(assembly, indoor, outdoor, layer=OUTER, side=0):
-    """Temperature [degF] and RH [%] at the inside face (0) or the outside face (1) of one layer."""
+    """Temperature and RH at one face of one layer.
+
+    Parameters
+    ----------
+    assembly : Assembly
+    indoor, outdoor : (float, float)
+        Air on each side: [degF] and RH [%].
+    layer : str
+        Its name.
+    side : int
+        0 for the inside face, 1 for the outside face.
+
+    Returns
+    -------
+    tuple of (float, float)
+        [degF] and [%].
+
+    Examples
+    --------
+    >>> [round(each) for each in face(roof(), (70, 40), (20, 80))]
+    [21, 79]
+    """
     found = state(assembly, indoor, outdoor)
     rung = found.face(layer, side)
     return from_si(float(found.temperature[rung]), "degF"), 100 * float(found.relative_humidity[rung])
 
 
 def film_state(assembly, indoor, outdoor):
-    """RH at both faces of the film [%], their mean [%], and its perms."""
+    """What the film feels, and how open it is.
+
+    Parameters
+    ----------
+    assembly : Assembly
+    indoor, outdoor : (float, float)
+        Air on each side: [degF] and RH [%].
+
+    Returns
+    -------
+    tuple of float
+        RH at its room face, at its outer face, and their mean [%]; its perms.
+
+    Examples
+    --------
+    >>> [round(each, 1) for each in film_state(roof(), (70, 40), (20, 80))]
+    [40.7, 13.6, 27.2, 0.5]
+    """
     inside, outside = (face(assembly, indoor, outdoor, FILM, side)[1] for side in (0, 1))
     mean = 0.5 * (inside + outside)
     return inside, outside, mean, from_si(assembly.layer(FILM).substance.at_mean(mean / 100), "perm")

@@ -66,7 +66,23 @@ def summer_water(draw):
 
 
 def with_damp_wood(inner):
-    """The OSB roof with a wet strip of wood on the inside of the OSB."""
+    """The OSB roof with a wet strip of wood on the inside of the OSB.
+
+    Parameters
+    ----------
+    inner : float, "variable" or None
+        Perms of the film; None for no film.
+
+    Returns
+    -------
+    Assembly
+        With a layer "damp wood".
+
+    Examples
+    --------
+    >>> with_damp_wood(None).layer("damp wood").name
+    'damp wood'
+    """
     built = roof.roof(inner, "OSB")
     place = built.index(roof.OUTER)
     wood = roof.stack(("damp wood", 0.75, 0.9)).layers[0]
