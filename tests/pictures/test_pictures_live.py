@@ -5,8 +5,8 @@ import pytest
 from drawn import CASES, DAMP, HOT, ROOM, profile_state, roof
 
 from dryward.pictures.curve import Curve, CurveState
-from dryward.pictures.live import arrow, ceiling, thinned
 from dryward.pictures.section import FULL_ARROW, Section
+from dryward.pictures.strokes import arrow, ceiling, thinned
 
 
 def counting(picture):

@@ -4,7 +4,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from dryward.pictures.live import LivePicture, sentences
+from dryward.pictures.live import LivePicture
+from dryward.pictures.strokes import sentences
 from dryward.pictures.year import MoistureGraph, band_room, top_of
 
 

@@ -7,7 +7,8 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Rectangle
 
 from dryward.pictures import style
-from dryward.pictures.live import LivePicture, sentences
+from dryward.pictures.live import LivePicture
+from dryward.pictures.strokes import sentences
 
 #: First letters of the months.
 MONTHS = "JFMAMJJASOND"

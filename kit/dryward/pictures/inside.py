@@ -6,7 +6,8 @@ import numpy as np
 
 from dryward.pictures import style
 from dryward.pictures.film import _HIGH, _LOW
-from dryward.pictures.live import LivePicture, sentences
+from dryward.pictures.live import LivePicture
+from dryward.pictures.strokes import sentences
 
 
 @dataclass(frozen=True)

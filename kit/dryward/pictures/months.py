@@ -8,7 +8,8 @@ from matplotlib.ticker import FuncFormatter
 
 from dryward.pictures import style
 from dryward.pictures.film import MONTHS
-from dryward.pictures.live import LivePicture, ceiling, sentences
+from dryward.pictures.live import LivePicture
+from dryward.pictures.strokes import ceiling, sentences
 
 #: Ends of the axis, in the unit shown.
 _MOST = (50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000, 50_000, 150_000)

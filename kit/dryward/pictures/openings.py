@@ -7,7 +7,8 @@ from matplotlib.patches import Polygon, Rectangle
 
 from dryward import units
 from dryward.pictures import style
-from dryward.pictures.live import LivePicture, ceiling, sentences
+from dryward.pictures.live import LivePicture
+from dryward.pictures.strokes import ceiling, sentences
 
 #: Tops of the bars, in the unit shown.
 _MOST = (50, 100, 200, 500, 1000, 2000, 5000, 20_000, 100_000)

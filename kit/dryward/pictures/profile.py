@@ -10,8 +10,9 @@ import numpy as np
 from matplotlib.patches import Rectangle
 
 from dryward.pictures import style
-from dryward.pictures.live import LivePicture, ceiling, sentences
+from dryward.pictures.live import LivePicture
 from dryward.pictures.section import SectionPart, SectionState, spans
+from dryward.pictures.strokes import ceiling, sentences
 
 #: Tops of the pressure axis [Pa].
 _TOPS = {"us": (0.3, 0.6, 0.9, 1.2, 1.8, 2.4, 3.6, 6.0), "si": (1000, 2000, 3000, 4000, 6000, 8000, 12000, 20000)}

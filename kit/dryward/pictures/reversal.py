@@ -5,8 +5,8 @@ from dataclasses import dataclass
 import numpy as np
 from matplotlib.patches import Polygon
 
-from dryward.pictures.live import arrow, sentences
 from dryward.pictures.profile import ProfileState, SectionAndProfile
+from dryward.pictures.strokes import arrow, sentences
 
 #: A vapor arrow of full width stands for this flow [kg/(s m2)]: 30 g/m2 day.
 _FULL = 30e-3 / 86400

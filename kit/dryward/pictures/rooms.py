@@ -8,7 +8,8 @@ from matplotlib.patches import Polygon, Rectangle
 
 from dryward import air
 from dryward.pictures import layers, style
-from dryward.pictures.live import LivePicture, arrow, ceiling, sentences
+from dryward.pictures.live import LivePicture
+from dryward.pictures.strokes import arrow, ceiling, sentences
 
 #: A dot in a room stands for this much vapor pressure [Pa].
 _PER_DOT = 20.0

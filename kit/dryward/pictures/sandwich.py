@@ -5,7 +5,8 @@ from dataclasses import dataclass
 from matplotlib.patches import Rectangle
 
 from dryward.pictures import layers
-from dryward.pictures.live import LivePicture, ceiling, sentences
+from dryward.pictures.live import LivePicture
+from dryward.pictures.strokes import ceiling, sentences
 
 _TOPS = {"us": (1.0, 2.0, 4.0, 8.0, 16.0, 40.0), "si": (2e-10, 5e-10, 1e-9, 2e-9, 5e-9, 2e-8)}
 

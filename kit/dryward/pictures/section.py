@@ -16,7 +16,8 @@ from matplotlib.patches import Polygon
 from dryward.pictures import layers as pencil
 from dryward.pictures import style
 from dryward.pictures.labels import stairs
-from dryward.pictures.live import LivePicture, arrow, sentences
+from dryward.pictures.live import LivePicture
+from dryward.pictures.strokes import arrow, sentences
 
 #: A drying arrow of full width stands for this much [kg/(s m2)]: 20 g/m2 day.
 FULL_ARROW = 20e-3 / 86400

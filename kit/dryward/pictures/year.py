@@ -7,7 +7,8 @@ from matplotlib.patches import Rectangle
 
 from dryward.pictures import style
 from dryward.pictures.film import MONTHS, letters_every
-from dryward.pictures.live import LivePicture, ceiling, sentences, thinned
+from dryward.pictures.live import LivePicture
+from dryward.pictures.strokes import ceiling, sentences, thinned
 
 #: Tops of the moisture axis [%], and of the monthly bars in the unit shown.
 _TOPS = (24, 32, 40, 60, 100, 200)
