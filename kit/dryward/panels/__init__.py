@@ -41,7 +41,7 @@ def page(id, unit_system=None, settings=None):
     >>> page("where-it-gets-wet").sentence != ""
     True
     """
-    known = pages()
+    known = ("start", *pages())
     if id not in known:
         raise UnknownName("lesson page", id, known)
     module = importlib.import_module(f"{__name__}.lessons.{id.replace('-', '_')}")

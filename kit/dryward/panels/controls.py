@@ -161,9 +161,10 @@ class SliderControl:
         self._value = float(self.scale.start)
         if si is not None:
             # Round ends of the two systems differ a little: stay on the slider.
-            self._value = min(self.max, max(self.min, self._shown(si)))
+            self._value = min(self.max, max(self.min, self.shown(si)))
 
-    def _shown(self, si):
+    def shown(self, si):
+        """A value of SI in the shown unit."""
         return units.from_si(si, self._unit.name) if self._unit else float(si)
 
     @property

@@ -75,6 +75,7 @@ from types import SimpleNamespace
 
 from dryward import units
 from dryward.checks import PlainError, UnknownName
+from dryward.panels.bench.tasks import Tasks
 from dryward.panels.desk import Desk
 from dryward.panels.readouts import Strip
 from dryward.panels.settings import Settings
@@ -141,7 +142,7 @@ class Page:
         self._strips = {}
         self.widget = Sheet()
         self._set_up()
-        self.desk = Desk(self)
+        self.desk, self.tasks = Desk(self), Tasks(self)
         self.refresh()
         self.desk.show()
         self.send_bench()
@@ -174,10 +175,18 @@ class Page:
 
     def bench(self):
         """The sections of the page's bench; see `bench`."""
-        return ()
+        return self.tasks.sections()
 
     def act(self, key, value=None, buffers=()):
         """The reader did something on the bench."""
+        if key.startswith("task:"):
+            self.tasks.act(key)
+            self.follow()
+            self.send_bench()
+
+    def task_values(self):
+        """What a choice of this page means to a practical task: control name -> SI."""
+        return {}
 
     def preview(self, at):
         """A quick state while a slider of a slow page moves."""

@@ -60,6 +60,10 @@ class Settings:
         """Keep an answer to a check."""
         self._keep(self.progress.answered, lesson, question, choice)
 
+    def solved(self, lesson, task):
+        """Keep that a practical task was solved."""
+        self._keep(self.progress.solved, lesson, task)
+
     def _keep(self, record, *what):
         # The file's own sentence then stands in `trouble`; what was made stays in memory.
         with contextlib.suppress(PlainError):

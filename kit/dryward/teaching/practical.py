@@ -94,9 +94,9 @@ TASKS = (
         "{100 cfm} of fresh air. Change one thing.",
         {
             **_si(T_in=(70, "degF"), T_out=(10, "degF"), RH_out=(80, "%")),
-            **_si(Production=(21, "pint/day"), Fresh_air=(25, "cfm")),
+            **_si(Water=(21, "pint/day"), Fresh_air=(25, "cfm")),
         },
-        ("Fresh_air", "Production"),
+        ("Fresh_air", "Water"),
         1,
         _si(Fresh_air=(60, "cfm")),
     ),
@@ -117,11 +117,11 @@ TASKS = (
         "Keep the film at {1 perm} or tighter. Change two things at most.",
         {
             **_si(T_in=(70, "degF"), RH_in=(50, "%"), T_out=(0, "degF"), RH_out=(80, "%")),
-            **_si(R_inside=(22, "R")),
+            **_si(R_in=(22, "R")),
         },
-        ("R_inside", "RH_in"),
+        ("R_in", "RH_in"),
         2,
-        _si(R_inside=(5, "R")),
+        _si(R_in=(5, "R")),
     ),
     Task(
         "smaller-than-diffusion",
@@ -243,7 +243,7 @@ def _deck(now, say):
 def _january(now, say):
     if now["Fresh_air"] <= 0:
         raise OutOfRange(f"Fresh air is {now['Fresh_air']:.6g} m³/s; it must be above 0 m³/s.")
-    found = steady_humidity(now["Production"], now["Fresh_air"], Air(now["T_out"], now["RH_out"]), now["T_in"])
+    found = steady_humidity(now["Water"], now["Fresh_air"], Air(now["T_out"], now["RH_out"]), now["T_in"])
     few = now["Fresh_air"] <= to_si(100, "cfm") * (1 + 1e-9)
     return Verdict(
         found <= 0.35 and few,
@@ -259,7 +259,7 @@ def _july(now, say):
 
 
 def _film(now, say):
-    built = roof("variable", "open membrane", from_si(now["R_inside"], "R"))
+    built = roof("variable", "open membrane", from_si(now["R_in"], "R"))
     found = steady.profile(built, *_airs(now)).permeance[FILM]
     return Verdict(found <= to_si(1.0, "perm") * (1 + 1e-9), f"The film stands at {say(found, 'perm')}.", found)
 

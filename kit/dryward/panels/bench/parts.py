@@ -85,3 +85,8 @@ def progress(label, done, total):
 def finding(title, good, lines, small):
     """One finding of a check."""
     return {"kind": "finding", "title": title, "good": good, "lines": [line for line in lines if line], "small": small}
+
+
+def lesson(key, words, id, file):
+    """A link to a lesson: by its file in JupyterLab, by its name on the pages."""
+    return {"kind": "lesson", "key": key, "text": words, "id": id, "file": file}

@@ -21,6 +21,8 @@ ROOM_HUMIDITY = 0.5
 SPRING = Air(to_si(70.0, "degF"), 0.45), Air(to_si(60.0, "degF"), 0.60)
 #: Above this it is wood in the sun, not outdoor air [degC].
 SUN = to_si(100.0, "degF")
+#: What counts as no film at all [perm].
+NO_FILM = 1000.0
 #: A ceiling of 1000 ft2, for the air conditioner's share.
 THOUSAND = to_si(1000.0, "ft2")
 #: Option -> inner layer of the vented roof: its perms, "variable", or None.
@@ -103,6 +105,15 @@ class July(Page):
         roof = built(at.Roof)
         indoor, outdoor = Air(at.T_in, ROOM_HUMIDITY), Air(at.T_out, at.RH_out)
         return State(roof, at.Roof, indoor, outdoor, steady.profile(roof, indoor, outdoor), spring_drying(at.Roof))
+
+    def task_values(self):
+        """The perms of the inner layer that was chosen."""
+        chosen, profile = self.at.Roof, self.state.profile
+        if chosen == "plastic":
+            return {}
+        if chosen == "variable":
+            return {"M_in": profile.permeance["inner membrane"]}
+        return {"M_in": to_si(INNER.get(chosen) or NO_FILM, "perm")}
 
     def views(self, state):
         """Section and graph of the same day."""

@@ -31,6 +31,14 @@ const benchKinds = {
   text: (part) => make("p", { class: part.class || null, role: part.alert ? "alert" : null }, part.text),
   head: (part) => make("h4", {}, part.text),
   list: (part) => make(part.ordered ? "ol" : "ul", {}, ...part.items.map((item) => make("li", {}, item))),
+  // A lesson's address: in JupyterLab a notebook of the same folder, on the pages a lesson's name.
+  lesson: (part) => {
+    const lab = document.getElementById("jupyter-config-data");
+    const base = lab ? JSON.parse(lab.textContent).baseUrl : "";
+    const href = lab && /\/(lab|doc)\//.test(location.pathname)
+      ? `${base}${/\/doc\//.test(location.pathname) ? "doc" : "lab"}/tree/${part.file}` : part.id;
+    return reachable(make("a", { href, class: "dw-lesson-link" }, part.text), part.key);
+  },
   row: (part, bench) => make("div", { class: `dw-bench-row ${part.class || ""}` }, ...benchParts(part.parts, bench)),
   button: (part, bench) => button(part.key, part.text, () => bench.act(part.key, part.value ?? null),
     { disabled: part.disabled, title: part.title, "aria-label": part.label, "aria-pressed": part.pressed === undefined ? null : String(part.pressed) }),
