@@ -13,6 +13,7 @@ from dryward.pictures.channel import Channel, ChannelState
 from dryward.pictures.compare import Compare, CompareState
 from dryward.pictures.curve import Curve, CurveState
 from dryward.pictures.film import Film, FilmState
+from dryward.pictures.film_sides import FilmSides
 from dryward.pictures.inside import Inside, InsideState
 from dryward.pictures.ladder import Ladder, from_profile
 from dryward.pictures.months import Months, MonthsState
@@ -259,6 +260,10 @@ def cases():
         "pipe": (Pipe, (pipe(40, 7, 0.5), pipe(40, 7, 5), pipe(100, 100, 100, 100, pressure=3000))),
         "map": (BalanceMap, (balance(1, 1.5), balance(0.1, 50), balance(5, 20, outdoor=ARCTIC))),
         "film": (Film, (film(0.41, 0.14), film(0.75, 0.86), film(0.2, 0.1))),
+        "film sides": (
+            FilmSides,
+            (film(0.41, 0.14), SandwichState((0.75, 0.6, 0.25), (0.75, 0.4, 0.25), 8.8e-11, 4.7e-11)),
+        ),
         "film without months": (Film, (film(0.41, 0.14, False), film(0.75, 0.86, False))),
         "sandwich": (
             Sandwich,
