@@ -23,8 +23,8 @@ def add(parser):
 
 def run(args):
     """Copy, start, and serve until Ctrl-C."""
-    if not 1 <= args.port <= 65535:
-        raise OutOfRange(f"The port is {args.port}; it must be 1 to 65535.")
+    if not 1 <= args.port <= places.HIGHEST_PORT:
+        raise OutOfRange(f"The port is {args.port}; it must be 1 to {places.HIGHEST_PORT}.")
     folder = (args.folder or places.own_lessons()).expanduser().resolve()
     done = copies.copy(places.shipped_lessons(), folder)
     print(f"Your lessons are in {folder}")

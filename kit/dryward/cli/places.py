@@ -8,6 +8,8 @@ from dryward.checks import BadFile
 
 #: The folder of this package.
 PACKAGE = Path(__file__).resolve().parent.parent
+#: Of a server's ports.
+HIGHEST_PORT = 65535
 #: What the launcher hands to Jupyter.
 JUPYTER = PACKAGE / "cli" / "jupyter"
 
@@ -39,3 +41,13 @@ def own_lessons():
     Path
     """
     return platformdirs.user_documents_path() / "dryward-lessons"
+
+
+def class_folder():
+    """The folder in which the answers of a class are kept, unless told otherwise.
+
+    Returns
+    -------
+    Path
+    """
+    return platformdirs.user_documents_path() / "dryward-class"

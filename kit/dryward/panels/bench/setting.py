@@ -211,7 +211,7 @@ def _with(options, value):
 
 
 def _per_length(area, system):
-    return round(units.from_si(area, "in2") * 0.3048 if system == "us" else units.from_si(area, "cm2"), 2)
+    return round(units.from_si(area, "in2") * units.FOOT if system == "us" else units.from_si(area, "cm2"), 2)
 
 
 def changed(job, name, value, system):
@@ -263,7 +263,7 @@ def _one(part, what, value, system):
     if what == "humidity_class":
         return int(number)
     if what in ("inlet_area", "outlet_area"):
-        return units.to_si(number, "in2") / 0.3048 if system == "us" else units.to_si(number, "cm2")
+        return units.to_si(number, "in2") / units.FOOT if system == "us" else units.to_si(number, "cm2")
     if what == "production":
         return units.to_si(number, "pint/day" if system == "us" else "kg/day")
     if what == "fresh_air":

@@ -42,7 +42,7 @@ def wall_with(fill, outside):
     inch = to_si(1.0, "in")
     gypsum = building.material("gypsum-board")
     gypsum = dataclasses.replace(gypsum, conductivity=0.5 * inch / to_si(0.45, "R"))
-    osb = dataclasses.replace(building.material("teaching-osb"), conductivity=0.4375 * inch / to_si(0.62, "R"))
+    osb = dataclasses.replace(building.material("teaching-osb"), conductivity=7 / 16 * inch / to_si(0.62, "R"))
     if fill > NOTHING:
         batt = building.material("teaching-insulation")
         filled = dataclasses.replace(batt, conductivity=5.5 * inch / fill)
@@ -51,7 +51,7 @@ def wall_with(fill, outside):
     layers = [
         Layer(gypsum, 0.5 * inch, "gypsum board"),
         Layer(filled, 5.5 * inch, "bay"),
-        Layer(osb, 0.4375 * inch, "sheathing"),
+        Layer(osb, 7 / 16 * inch, "sheathing"),
     ]
     if outside > NOTHING:
         board = dataclasses.replace(building.material("mineral-wool-board"), conductivity=1 / BOARD)
