@@ -18,7 +18,7 @@ from dryward.weather import Air
 
 #: Humidity of the room, and the spring day on which damp wood dries.
 ROOM_HUMIDITY = 0.5
-SPRING = Air(to_si(70.0, "degF"), 0.45), Air(to_si(60.0, "degF"), 0.60)
+SPRING = Air(to_si(70.0, "degF"), ROOM_HUMIDITY), Air(to_si(60.0, "degF"), 0.55)
 #: Above this it is wood in the sun, not outdoor air [degC].
 SUN = to_si(100.0, "degF")
 #: What counts as no film at all [perm].

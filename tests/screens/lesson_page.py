@@ -1,0 +1,57 @@
+"""What every lesson page must do, for the tests of single lessons."""
+
+from dryward import panels
+from dryward.panels.settings import Settings
+from dryward.teaching.progress import Progress
+
+
+def open_page(id, folder, system="us"):
+    """The page of a lesson, with settings of its own."""
+    return panels.page(id, unit_system=system, settings=Settings(Progress(folder)))
+
+
+def to_both_ends(page):
+    """Move each control to both ends and through every choice, alone, and back.
+
+    Gives ``(name, value, readouts, sentence)`` of each place.
+    """
+    seen = []
+    for name, control in page.controls.items():
+        start = control.value
+        for value in control.options or (control.min, control.max):
+            control.value = value
+            assert control.value == value
+            assert page.trouble == ""
+            assert page.sentence.endswith(".")
+            assert page.picture[8:12] == b"WEBP"
+            assert all(page.alts)
+            assert len([each for each in page.readout_list if not each.hidden]) <= 5
+            assert set(page._strips) == set(page.controls), "a strip under every control"
+            assert page.steps(page.state)
+            for each in page.readout_list:
+                shown = each.shown(page.unit_system)
+                assert not {"nan", "inf"} & set(f"{shown['value']} {shown['also']}".split())
+            seen.append((name, value, dict(page.readouts), page.sentence))
+        control.value = start
+    return seen
+
+
+def replies(page):
+    """Whether each answer to each check is right, and its reply; on the fixed and on drawn numbers."""
+    found = []
+    for _ in range(2):
+        for number, question in enumerate(page.desk.checks.questions):
+            for choice in range(len(question.choices)):
+                page.desk.hear({"kind": "answer", "number": number, "choice": choice})
+                card = page.widget.frame["checks"][number]
+                found.append((number, card["right"], card["reply"]))
+        page.desk.hear({"kind": "new_checks"})
+    return found
+
+
+def check_replies(page):
+    """One right answer to each check, a reply to every wrong one."""
+    found = replies(page)
+    assert sum(right for _, right, _ in found) == 6
+    assert all(len(reply) > 15 for _, right, reply in found if not right)
+    assert {number for number, *_ in found} == {0, 1, 2}

@@ -1,0 +1,152 @@
+"""Lesson 8: the page against the steady state, its golden numbers, which face goes in, its ends."""
+
+import pytest
+from lesson_page import check_replies, open_page, to_both_ends
+
+from dryward import building, units
+from dryward.building import FixedMembrane, library
+from dryward.physics import steady
+from dryward.pictures.film import FilmState
+from dryward.pictures.sandwich import SandwichState
+from dryward.weather import Air
+
+ID = "the-film-that-changes"
+FILM = "inner membrane"
+OUTER = {"open-sheet": "vented-vault", "fiberboard": "vented-vault-fiberboard", "osb": "vented-vault-osb"}
+OUTER["closed-sheet"] = "vented-vault-closed"
+DAYS = {"winter": (70, 20, 0.80), "summer": (75, 85, 0.75), "desert": (75, 95, 0.15)}
+
+
+def film(kind):
+    """The film of an option, from the library or by its perms."""
+    if kind in ("fixed", "open-sheet"):
+        return FixedMembrane(units.to_si(1.0 if kind == "fixed" else 50.0, "perm"))
+    if kind == "variable":
+        return library.membrane("teaching-variable")
+    laminate = library.membrane("teaching-laminate")
+    return laminate.flipped() if kind == "flipped" else laminate
+
+
+def profile(at):
+    """The steady state of what the controls say."""
+    room, outside, humidity = DAYS[at.Weather]
+    roof = building.preset(OUTER[at.Outer]).replace(FILM, film(at.Film))
+    indoor, outdoor = Air(units.to_si(room, "degF"), at.RH_in), Air(units.to_si(outside, "degF"), humidity)
+    return steady.profile(roof, indoor, outdoor)
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+@pytest.mark.parametrize("kind", ["variable", "direction-dependent"])
+def test_every_place_is_the_physics(system, kind, tmp_path):
+    page = open_page(ID, tmp_path, system)
+    page.controls["Film"].value = kind
+    for name, value, *_ in to_both_ends(page):
+        page.controls[name].value = value
+        found = profile(page.at)
+        for readout, side in (("inside_face", 0), ("outside_face", 1)):
+            there = found.relative_humidity[found.face(FILM, side)]
+            assert page.readouts[readout] == pytest.approx(there, rel=1e-6)
+        step = found.vapor_pressure[found.face(FILM, 0)] - found.vapor_pressure[found.face(FILM, 1)]
+        assert page.readouts["permeance"] == pytest.approx(found.vapor_flux_in / step, rel=1e-3)
+        assert page.readouts["gain"] == pytest.approx(found.gain, rel=1e-6)
+        assert bool(found.wet_planes) == ("gather" in page.sentence)
+
+
+def go(page, **values):
+    """Set several controls."""
+    for name, value in values.items():
+        page.controls[name].value = value
+    return page.readouts
+
+
+def test_golden_numbers_of_the_variable_film(tmp_path):
+    page = open_page(ID, tmp_path)
+    for humidity, mean, perm in ((20, 17, 0.50), (40, 27, 0.50), (50, 32, 0.58), (60, 37, 0.81), (70, 42, 1.10)):
+        found = go(page, RH_in=humidity)
+        assert 100 * found["mean"] == pytest.approx(mean, abs=0.5)
+        assert units.from_si(found["permeance"], "perm") == pytest.approx(perm, rel=0.02)
+    found = go(page, RH_in=40)
+    assert 100 * found["inside_face"] == pytest.approx(41, abs=0.5)
+    assert 100 * found["outside_face"] == pytest.approx(14, abs=0.5)
+    found = go(page, Weather="summer", RH_in=50)
+    assert 100 * found["inside_face"] == pytest.approx(75, abs=0.5)
+    assert 100 * found["outside_face"] == pytest.approx(86, abs=0.5)
+    assert units.from_si(found["permeance"], "perm") == pytest.approx(13, rel=0.02)
+    found = go(page, Weather="desert", RH_in=40)
+    assert 100 * found["inside_face"] == pytest.approx(38, abs=0.5)
+    assert units.from_si(found["permeance"], "perm") == pytest.approx(0.6, rel=0.02)
+
+
+def test_it_opens_at_the_wrong_time_on_a_wet_site(tmp_path):
+    page = open_page(ID, tmp_path)
+    dry = dict(go(page, Outer="osb", RH_in=40))
+    assert "wrong time" not in page.sentence
+    wet = go(page, RH_in=65)
+    assert "opens at the wrong time" in page.sentence
+    assert units.from_si(dry["gain"], "g/m2/day") == pytest.approx(0.7, rel=0.02)
+    assert units.from_si(wet["gain"], "g/m2/day") == pytest.approx(4.3, rel=0.02)
+    assert units.from_si(wet["permeance"], "perm") == pytest.approx(1.0, rel=0.05)  # 1.04, printed as 1.0
+
+
+@pytest.mark.parametrize(
+    ("near", "far", "right", "wrong"), [(0.75, 0.25, 1.54, 0.83), (1.0, 0.5, 1.82, 1.31), (0.5, 0.0, 0.67, 0.40)]
+)
+def test_golden_numbers_of_the_film_with_two_faces(near, far, right, wrong):
+    both = film("direction-dependent"), film("flipped")
+    assert units.from_si(both[0].permeance(near, far), "perm") == pytest.approx(right, rel=0.02)
+    assert units.from_si(both[1].permeance(near, far), "perm") == pytest.approx(wrong, rel=0.02)
+
+
+def test_the_picture_follows_the_kind_of_film(tmp_path):
+    page = open_page(ID, tmp_path)
+    assert isinstance(page.views(page.state), FilmState)
+    go(page, Film="direction-dependent")
+    right = page.views(page.state)
+    assert isinstance(right, SandwichState)
+    assert right.permeance == pytest.approx(page.readouts["permeance"])
+    go(page, Film="flipped")
+    wrong = page.views(page.state)
+    assert wrong.permeance_flipped == pytest.approx(page.readouts["permeance"])
+    assert wrong.permeance == pytest.approx(right.permeance, rel=1e-6)
+
+
+def test_between_the_sheets_as_much_arrives_as_leaves(tmp_path):
+    page = open_page(ID, tmp_path)
+    go(page, Film="direction-dependent", RH_in=60)
+    state, laminate = page.views(page.state), film("direction-dependent")
+    near, middle, far = state.facing
+    through = laminate.sensitive.at_mean((near + middle) / 2) * (near - middle)
+    assert through == pytest.approx(laminate.backing.level * (middle - far), rel=1e-6)
+    near, middle, far = state.flipped
+    through = laminate.sensitive.at_mean((middle + far) / 2) * (middle - far)
+    assert through == pytest.approx(laminate.backing.level * (near - middle), rel=1e-6)
+
+
+def test_an_open_sheet_on_the_room_side_gathers_water_behind_osb(tmp_path):
+    page = open_page(ID, tmp_path)
+    film_gain = go(page, Outer="osb")["gain"]
+    assert go(page, Film="open-sheet")["gain"] > 10 * film_gain
+
+
+def test_the_year_is_open_in_summer(tmp_path):
+    page = open_page(ID, tmp_path)
+    months = page.views(page.state).months
+    assert months[0] == min(months)
+    assert max(months) in months[5:8]
+
+
+def test_strips_are_the_page_itself(tmp_path):
+    page = open_page(ID, tmp_path)
+    go(page, Outer="osb", RH_in=30)
+    for name, strip in page.strips(page.at, page.state).items():
+        control = page.controls[name]
+        start = control.value
+        places = control.options or control.along(len(strip.holds))
+        for place in range(0, len(places), max(1, len(places) // 6)):
+            control.value = places[place] if control.options else control.shown(places[place])
+            assert bool(strip.holds[place]) == (page.readouts["gain"] == 0), (name, place)
+        control.value = start
+
+
+def test_checks_reply(tmp_path):
+    check_replies(open_page(ID, tmp_path))

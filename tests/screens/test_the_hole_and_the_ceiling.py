@@ -1,0 +1,91 @@
+"""Lesson 10: the page against the leak physics, its golden numbers, its ends."""
+
+import pytest
+from lesson_page import check_replies, open_page, to_both_ends
+
+from dryward import air, units
+from dryward.physics.airleak import Leak, brought, orifice_flow, stack_pressure
+from dryward.weather import Air
+
+ID = "the-hole-and-the-ceiling"
+ROOM, COLD = units.to_si(70, "degF"), units.to_si(20, "degF")
+WINTER = 150 * units.DAY
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_every_place_is_the_physics(system, tmp_path):
+    page = open_page(ID, tmp_path, system)
+    for name, value, *_ in to_both_ends(page):
+        page.controls[name].value = value
+        at = page.at
+        room = Air(ROOM, at.RH_in)
+        deposit = brought(orifice_flow(at.dP, at.Hole), room, COLD).deposit * WINTER
+        drive = max(room.vapor_pressure - air.saturation_vapor_pressure(COLD), 0.0)
+        vapor = drive * at.M_in * units.to_si(32, "ft2") * WINTER
+        assert page.readouts["by_air"] == pytest.approx(deposit, rel=1e-9)
+        assert page.readouts["by_vapor"] == pytest.approx(vapor, rel=1e-9)
+        if deposit:
+            assert units.show(deposit, "mass", system) in page.sentence
+            assert units.show(vapor, "mass", system) in page.sentence
+
+
+def test_golden_numbers(tmp_path):
+    page = open_page(ID, tmp_path)
+    assert page.readouts["by_air"] == pytest.approx(29, rel=0.02)
+    assert page.readouts["by_vapor"] == pytest.approx(8.6, rel=0.02)
+    assert units.from_si(page.readouts["air_flow"], "cfm") == pytest.approx(1.06, rel=0.02)
+    assert page.readouts["stack"] == pytest.approx(4.5, rel=0.02)
+    assert units.from_si(page.readouts["flow_at_50"], "cfm") == pytest.approx(1000, rel=0.001)
+    assert units.from_si(page.readouts["leakage_area"], "in2") == pytest.approx(54.9, rel=0.02)
+    page.controls["M_in"].value = 1
+    assert page.readouts["times"] == pytest.approx(20, rel=0.03)  # "about twenty": 29.4 over 1.44
+    page.controls["M_in"].value = 0.2
+    assert page.readouts["times"] == pytest.approx(100, rel=0.03)
+
+
+def test_the_most_is_said_and_why(tmp_path):
+    page = open_page(ID, tmp_path)
+    assert "at most" in page.sentence
+    assert any("Cold air shrinks" in step.words for step in page.steps(page.state))
+    shrinking = brought(orifice_flow(1.0, units.to_si(1, "in2")), Air(ROOM, 0.4), COLD, shrinking=True)
+    assert shrinking.deposit * WINTER == pytest.approx(31, rel=0.02)
+    assert shrinking.deposit * WINTER > page.readouts["by_air"]
+
+
+def test_hole_flow_and_half_the_humidity(tmp_path):
+    page = open_page(ID, tmp_path)
+    whole = page.readouts["by_air"]
+    page.controls["Hole"].value = 0.5
+    assert page.readouts["by_air"] == pytest.approx(whole / 2)
+    page.controls["Hole"].value = 1
+    page.controls["dP"].value = 4
+    assert page.readouts["by_air"] == pytest.approx(2 * whole)
+    page.controls["dP"].value = 1
+    page.controls["RH_in"].value = 20
+    assert page.readouts["by_air"] == pytest.approx(whole * 0.86 / 4.55, rel=0.02)
+
+
+def test_strips_stop_where_the_two_are_equal(tmp_path):
+    page = open_page(ID, tmp_path)
+    holds = page.strips(page.at, page.state)
+    for name, strip in holds.items():
+        control = page.controls[name]
+        start = control.value
+        for place in (0, 20, 40):
+            control.value = min(control.max, max(control.min, control.shown(control.along()[place])))
+            less = page.readouts["by_air"] <= page.readouts["by_vapor"]
+            assert bool(strip.holds[place]) == less, (name, place)
+        control.value = start
+
+
+def test_the_house_is_the_blower_door(tmp_path):
+    page = open_page(ID, tmp_path)
+    house = Leak.from_blower_door(3.0, units.to_si(20_000, "ft3"))
+    assert page.readouts["holes"] == pytest.approx(0.2 * house.leakage_area() / units.to_si(1, "in2"))
+    state = page.views(page.state)
+    assert state.top == page.controls["dP"].value
+    assert state.top - state.bottom == pytest.approx(stack_pressure(units.to_si(12, "ft"), ROOM, COLD))
+
+
+def test_checks_reply(tmp_path):
+    check_replies(open_page(ID, tmp_path))
