@@ -8,6 +8,7 @@ from dryward.building import Assembly, Layer, Material
 from dryward.checks import OutOfRange
 from dryward.physics import hourly
 from dryward.physics.hourly import surfaces
+from dryward.physics.roof_surface import STEFAN_BOLTZMANN
 from dryward.weather import Air, HourlyWeather
 
 YEAR = weather.demo("cold")
@@ -22,12 +23,12 @@ def test_surface_balance_of_the_night():
         (10.0, -5.0, 8.0, 0.15, 5.0505),
     ):
         light = Material("light", "light", 20.0, 1000.0, 0.03, 1e-16)
-        radiant = 4 * 0.9 * surfaces.STEFAN * 283.15**3
+        radiant = 4 * 0.9 * STEFAN_BOLTZMANN * 283.15**3
         roof = Assembly(
             "roof", [Layer(light, 0.03 * (1 / u - 0.1))], interior_film=0.1, exterior_film=1 / (h + radiant), slope=0
         )
         n = 300
-        down = surfaces.STEFAN * (sky + 273.15) ** 4
+        down = STEFAN_BOLTZMANN * (sky + 273.15) ** 4
         night = HourlyWeather(np.full(n, outdoor), np.full(n, 1.0), sky_longwave=np.full(n, down))
         run = hourly.simulate(roof, night, Air(20.0, 0.0), surface=hourly.Surface(emittance=0.9))
         assert run.surface_temperature[-1] == pytest.approx(want, abs=2e-3)

@@ -9,6 +9,8 @@ from dryward.building import AirSpace
 from dryward.checks import OutOfRange, within
 from dryward.physics import moving_air
 from dryward.physics.hourly import grid, surfaces, tables
+from dryward.physics.hourly import names as k
+from dryward.physics.roof_surface import STEFAN_BOLTZMANN
 from dryward.units import HOUR, KELVIN, WATER_DENSITY
 from dryward.weather import Air, HourlyWeather
 
@@ -140,8 +142,6 @@ def ready(assembly, weather, indoor, *, step=HOUR, vent=None, leak=None, surface
     >>> ready(wall, as_weather(Air(0.0, 0.8), 24), Air(20.0, 0.4)).drive.shape[0]
     24
     """
-    from dryward.physics.hourly import kernel as k
-
     cut = grid.cells(assembly, refine)
     n = cut.width.size
     drive = np.zeros((weather.hours, k.COLUMNS))
@@ -171,7 +171,7 @@ def ready(assembly, weather, indoor, *, step=HOUR, vent=None, leak=None, surface
         (k.C_VAPOR, VAPOR_HEAT),
         (k.C_AIR, moving_air.AIR_SPECIFIC_HEAT),
         (k.SUCTION, WATER_DENSITY * air.VAPOR_GAS_CONSTANT),
-        (k.STEFAN, surfaces.STEFAN),
+        (k.STEFAN, STEFAN_BOLTZMANN),
         (k.ZERO_C, KELVIN),
         (k.DT_FIRST, _WARMER[0]),
         (k.DT_STEP, _WARMER[1] - _WARMER[0]),
@@ -204,9 +204,9 @@ def ready(assembly, weather, indoor, *, step=HOUR, vent=None, leak=None, surface
             number[k.VENT_VAPOR] = 2.0 / _vent_vapor(substance)
     table = np.ascontiguousarray(np.stack(rows))
 
-    faces = _faces(cut, material, table, k)
+    faces = _faces(cut, material, table)
     flow, drive[:, k.WIND] = _vent(vent, weather, assembly)
-    leak_cell = _leak(leak, weather, warmth, assembly, cut, drive, k)
+    leak_cell = _leak(leak, weather, warmth, assembly, cut, drive)
     return Case(
         assembly, cut, drive, number, material, width, heat, table, *faces, vent_cell, flow, leak_cell,
         table[material[1:-1], -1, 0],
@@ -234,7 +234,7 @@ def _vent_vapor(space):
     return max(1.0 / space.vapor_permeance, tables.LEAST)
 
 
-def _faces(cut, material, table, k):
+def _faces(cut, material, table):
     """What stands at every face between cells: membranes, and whether liquid water passes."""
     n = cut.width.size
     r, z = np.zeros(n + 1), np.zeros(n + 1)
@@ -310,7 +310,7 @@ def cold_plane(assembly):
     return solid[min(most + 1, len(solid) - 1)].name
 
 
-def _leak(leak, weather, warmth, assembly, cut, drive, k):
+def _leak(leak, weather, warmth, assembly, cut, drive):
     if leak is None:
         return 0
     if not isinstance(leak, AirFlow):

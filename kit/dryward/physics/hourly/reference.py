@@ -16,8 +16,9 @@ from dryward.checks import NotConverged
 from dryward.physics.hourly import surfaces
 from dryward.physics.hourly.case import EVAPORATION, VAPOR_HEAT, WATER_HEAT, AirFlow
 from dryward.physics.hourly.simulate import simulate
-from dryward.physics.hourly.tables import PORE_VAPOR
+from dryward.physics.hourly.tables import AIR_CAPACITY, PORE_VAPOR
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density
+from dryward.physics.roof_surface import STEFAN_BOLTZMANN
 from dryward.units import HOUR, KELVIN
 from dryward.weather import Air, HourlyWeather
 
@@ -166,7 +167,7 @@ class _Lines:
         self.gap = self.cells[solid.index(False)][0]
         self.sheet = self.cells[1][0]  # the face before the wool
         self.plane = self.cells[2][0]  # where the leak ends
-        capacity = [m.density * m.specific_heat if hasattr(m, "density") else 1.2 * 1006.0 for m, _, _ in parts]
+        capacity = [m.density * m.specific_heat if hasattr(m, "density") else AIR_CAPACITY for m, _, _ in parts]
         self.capacity = np.array(capacity)[self.kind]
 
     def humidity(self, w):
@@ -240,7 +241,7 @@ def _surface(inner, resistance, t_out, film, sky):
     from scipy.optimize import brentq
 
     def gain(s):
-        return (inner - s) / resistance + film * (t_out - s) + sky - _EMITTANCE * surfaces.STEFAN * (s + KELVIN) ** 4
+        return (inner - s) / resistance + film * (t_out - s) + sky - _EMITTANCE * STEFAN_BOLTZMANN * (s + KELVIN) ** 4
 
     return brentq(gain, -80.0, 150.0, xtol=1e-9)
 

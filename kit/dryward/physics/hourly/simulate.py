@@ -4,6 +4,7 @@ import numpy as np
 
 from dryward.checks import NotConverged, OutOfRange, PlainError, within
 from dryward.physics.hourly import case as cases
+from dryward.physics.hourly import names as k
 from dryward.physics.hourly import tables
 from dryward.physics.hourly.result import Hours
 from dryward.units import HOUR
@@ -150,33 +151,32 @@ def run(ready, total, initial=None, progress=None):
     >>> run(made, 24).time[-1].item()
     24.0
     """
-    from dryward.physics.hourly import kernel as k
+    from dryward.physics.hourly import kernel
 
     n = ready.grid.width.size
     t, u, w, e = state = _start(ready, initial)
     first_w, first_e = w[1:-1].copy(), e[1:-1].copy()
     out_t, out_u, out_w = (np.empty((total, n)) for _ in range(3))
     given = np.empty((total, k.GIVEN))
-    count = np.zeros(8, np.int64)
-    sheet_at, sheet_of = _sheets_start(ready, u), np.zeros((7, n + 1))
-    work = k.workspace(n)
+    work, edge, sheet_of, count = kernel.scratch(n)
+    sheet_at = _sheets_start(ready, u)
     done = 0
     while done < total:
         last = total if progress is None else min(done + CHUNK, total)
         here = slice(done, last)
-        failed = k.march(
+        failed = kernel.march(
             done, last, ready.drive, ready.number, ready.material, ready.width, ready.capacity, ready.table,
             tables.saturation(), ready.face_r, ready.face_z, ready.face_kind, ready.face_sheet, ready.sheet_za,
             ready.sheet_zb, ready.sheets, sheet_at, sheet_of, ready.vent_cell, ready.vent_flow, ready.leak_cell,
-            t, u, w, e, work, out_t[here], out_u[here], out_w[here], given[here], count,
+            t, u, w, e, work, edge, out_t[here], out_u[here], out_w[here], given[here], count,
         )  # fmt: skip
         if failed > 0:
-            raise NotConverged(_trouble(ready, failed - 1, int(count[4]), t, u))
+            raise NotConverged(_trouble(ready, failed - 1, int(count[k.FAILED_HOUR]), t, u))
         done = last
         if progress is not None and progress(done, total) is False and done < total:
             raise Stopped(f"The run was stopped after {done} of {total} hours.")
     width = ready.grid.width
-    flux = {name: given[:, place] for name, place in _FLUXES(k)}
+    flux = {name: given[:, place] for name, place in _FLUXES}
     water_in = HOUR * (flux["vapor_flux_in"] + flux["leak_in"])
     water_out = HOUR * (flux["vapor_flux_out"] + flux["leak_out"] + flux["vent_out"])
     through = HOUR * sum(np.abs(flux[name]).sum() for name in _WATER)
@@ -201,9 +201,9 @@ def run(ready, total, initial=None, progress=None):
         heat_balance_error=_share(
             warm_in.sum() - warm_out.sum() - warmth, np.abs(warm_in).sum() + np.abs(warm_out).sum()
         ),
-        steps=int(count[0]),
-        iterations=int(count[1]),
-        halvings=int(count[2]),
+        steps=int(count[k.STEPS_DONE]),
+        iterations=int(count[k.PASSES]),
+        halvings=int(count[k.HALVINGS]),
         end=tuple(each.copy() for each in state),
         **flux,
     )
@@ -212,12 +212,13 @@ def run(ready, total, initial=None, progress=None):
 _WATER = ("vapor_flux_in", "vapor_flux_out", "leak_in", "leak_out", "vent_out")
 
 
-def _FLUXES(k):
-    return zip(
+_FLUXES = tuple(
+    zip(
         (*_WATER, "heat_flux_in", "heat_flux_out"),
         (k.G_IN, k.G_OUT, k.G_LEAK_IN, k.G_LEAK_OUT, k.G_VENT, k.Q_IN, k.Q_OUT),
         strict=True,
     )
+)
 
 
 def _share(missing, through):

@@ -13,10 +13,9 @@ from functools import lru_cache
 import numpy as np
 
 from dryward.checks import OutOfRange, within
+from dryward.physics.roof_surface import STEFAN_BOLTZMANN
 from dryward.units import KELVIN
 
-#: Stefan-Boltzmann constant [W/(m2 K4)], CODATA 2018.
-STEFAN = 5.670374e-8
 #: Film of moving air, h = a + b v [W/(m2 K)] with v in m/s: ISO 6946 annex on surface resistances (from memory).
 _FILM = 4.0, 4.0
 #: The least a convective film can be [W/(m2 K)], still air: assumption.
@@ -190,14 +189,14 @@ def longwave(weather, slope):
     >>> float(longwave(HourlyWeather.constant(Air(5.0, 0.8), hours=1), 90.0)[0].round(0))
     304.0
     """
-    around = STEFAN * (weather.temperature + KELVIN) ** 4
+    around = STEFAN_BOLTZMANN * (weather.temperature + KELVIN) ** 4
     down = weather.sky_longwave
     if down is None:
         from dryward import air
         from dryward.physics import sky
 
         dew = air.dew_point(np.maximum(weather.vapor_pressure, 1.0), over="water")
-        down = STEFAN * (np.asarray(sky.temperature(weather.temperature, dew)) + KELVIN) ** 4
+        down = STEFAN_BOLTZMANN * (np.asarray(sky.temperature(weather.temperature, dew)) + KELVIN) ** 4
     share = 0.5 * (1.0 + np.cos(np.radians(slope)))
     return share * down + (1.0 - share) * around
 
@@ -229,5 +228,5 @@ def film(weather, exterior_film, surface):
         return np.full(weather.hours, whole)
     if surface.wind_film and weather.wind_speed is not None:
         return _FILM[0] + _FILM[1] * weather.wind_speed
-    radiant = 4.0 * surface.emittance * STEFAN * (KELVIN + 10.0) ** 3
+    radiant = 4.0 * surface.emittance * STEFAN_BOLTZMANN * (KELVIN + 10.0) ** 3
     return np.full(weather.hours, max(whole - radiant, _STILL))
