@@ -1,0 +1,238 @@
+"""What the addresses of the pages answer."""
+
+from http.client import responses
+
+from jupyter_server.auth.decorator import allow_unauthenticated
+from jupyter_server.base.handlers import FileFindHandler, JupyterHandler
+from jupyter_server.services.kernels.handlers import KernelHandler
+from tornado import web
+from voila.static_file_handler import MultiStaticFileHandler
+from voila.tornado.handler import TornadoVoilaHandler
+from voila.tornado.kernel_websocket_handler import VoilaKernelWebsocketHandler
+
+from dryward.cli.classroom.contents import contents, following, known_way
+from dryward.cli.classroom.kernels import WHOSE, Full
+from dryward.cli.classroom.learners import read_code, spoken
+from dryward.teaching import lessons
+
+#: What an error page says, by status.
+_PLAIN = {
+    403: "This page is only for the class. Go to the first page and type the password.",
+    404: "There is no such page here. The first page lists every lesson.",
+    405: "This address cannot be used in that way. The first page lists every lesson.",
+    429: "There were too many wrong passwords. Wait a minute, then try again.",
+    503: "All places on this computer are taken. Close a lesson, or wait a few minutes, and try again.",
+}
+_OTHER = "Something went wrong on the class computer. Load the page again; what you have answered is kept."
+
+
+class Plain(JupyterHandler):
+    """A page of our own, and an error page in plain words."""
+
+    def show(self, template, **words):
+        """Answer with a page."""
+        self.set_header("Content-Type", "text/html; charset=utf-8")
+        self.set_header("Cache-Control", "no-store")
+        page = self.settings["pages_env"].get_template(template)
+        self.finish(page.render(base=self.base_url, form=self.xsrf_form_html(), **words))
+
+    def write_error(self, status_code, **why):
+        """One sentence, no number of a line."""
+        words = _PLAIN.get(status_code, _OTHER)
+        self.show("error.html", title=responses.get(status_code, "Trouble"), words=words, inside=self.current_user)
+
+    def get_login_url(self):
+        """Where who has no password goes."""
+        return f"{self.base_url}enter"
+
+
+class Enter(Plain):
+    """The door."""
+
+    @allow_unauthenticated
+    def get(self):
+        """Ask for the password."""
+        self._ask("")
+
+    @allow_unauthenticated
+    def post(self):
+        """Look at the password, and go in."""
+        address = self.request.remote_ip
+        if self.identity_provider.knocks.too_many(address):
+            raise web.HTTPError(429)
+        if not self.identity_provider.opens(self.get_body_argument("password", "")):
+            self.identity_provider.knocks.wrong(address)
+            self.set_status(401)
+            self._ask("That is not the password. It is on the screen of the class computer.")
+            return
+        self.identity_provider.enter(self)
+        self.redirect(self._onward())
+
+    def _ask(self, wrong):
+        self.show("enter.html", wrong=wrong, next=self._onward())
+
+    def _onward(self):
+        wanted = self.get_argument("next", self.base_url)
+        lesson = f"{self.base_url}lesson/"
+        return wanted if wanted.startswith(lesson) and "\\" not in wanted else self.base_url
+
+
+class Contents(Plain):
+    """The first page: the lessons by pathway."""
+
+    @allow_unauthenticated
+    def get(self):
+        """List them; a key in the address lets in."""
+        key = self.get_query_argument("key", None)
+        if key is not None:
+            if self.identity_provider.knocks.too_many(self.request.remote_ip):
+                raise web.HTTPError(429)
+            if self.identity_provider.opens(key):
+                self.identity_provider.enter(self)
+                self.redirect(self.base_url)  # without the key in the address
+                return
+            self.identity_provider.knocks.wrong(self.request.remote_ip)
+        if self.current_user is None:
+            self.redirect(self.get_login_url())
+            return
+        learners, code = self.identity_provider.learners, self.current_user.username
+        self.show(
+            "contents.html",
+            code="" if learners.own else spoken(code),
+            **contents(learners.folder(code), self.get_query_argument("way", None)),
+        )
+
+
+class Afresh(Plain):
+    """Somebody else sits down at this browser, or somebody comes back with a code."""
+
+    def post(self):
+        """Become that learner."""
+        learners, typed = self.identity_provider.learners, self.get_body_argument("code", "")
+        if not typed.strip():
+            self.identity_provider.name(self, learners.new())
+            self.redirect(self.base_url)
+            return
+        code, knocks, address = read_code(typed), self.identity_provider.knocks, self.request.remote_ip
+        if knocks.too_many(address):
+            raise web.HTTPError(429)
+        if not learners.known(code):
+            knocks.wrong(address)
+            self.set_status(404)
+            self.show("error.html", title="Unknown code", words="Nobody here has that code.", inside=True)
+            return
+        self.identity_provider.name(self, code)
+        self.redirect(self.base_url)
+
+
+class Lesson(Plain, TornadoVoilaHandler):
+    """A lesson, on a kernel of its own that works in the learner's folder."""
+
+    @web.authenticated
+    async def get(self, id):
+        """Show it."""
+        if id not in lessons.pages() or not self.settings["lesson_files"].joinpath(lessons.lesson(id).file).is_file():
+            raise web.HTTPError(404)
+        learner = self.current_user.username
+        WHOSE.set((learner, self.identity_provider.learners.folder(learner)))
+        try:
+            async for html in self.get_generator(path=lessons.lesson(id).file):
+                self.write(html)
+                await self.flush()
+        except Full:
+            raise web.HTTPError(503) from None
+
+    def prepare_lesson(self, notebook):
+        """The notebook as a page shows it: the lesson's page alone, and where to go from it."""
+        lesson = lessons.lesson(notebook.metadata["dryward"]["lesson"])
+        alone = [cell for cell in notebook.cells if cell.get("id") == "page"]
+        notebook.cells = alone or [cell for cell in notebook.cells if cell.cell_type == "code"]
+        way = known_way(self.get_query_argument("way", None))
+        notebook.metadata["page"] = {
+            "title": f"{lesson.number}. {lesson.title}",
+            "way": way or "",
+            **following(lesson.id, way),
+        }
+        return notebook
+
+
+class Owned:
+    """Only who was given a kernel may reach it; to others it does not exist."""
+
+    async def prepare(self, *args, **kwargs):
+        """Compare the two."""
+        await super().prepare(*args, **kwargs)
+        kernel_id = self.path_kwargs.get("kernel_id") or next(iter(self.path_args), "")
+        owner = self.kernel_manager.owners.get(kernel_id)
+        if self.current_user is None or owner != self.current_user.username:
+            raise web.HTTPError(404)
+
+
+class KernelState(Owned, KernelHandler):
+    """Whether a kernel is there: what the page's script asks before it connects."""
+
+    SUPPORTED_METHODS = ("GET",)
+
+
+class KernelTalk(Owned, VoilaKernelWebsocketHandler):
+    """The messages between a page and its kernel: sliders and pictures, never code."""
+
+
+class Leave(Owned, Plain):
+    """A page that is closed says good-bye."""
+
+    @web.authenticated
+    def post(self, kernel_id):
+        """Let the kernel go."""
+        self.kernel_manager.left(kernel_id)
+        self.set_status(204)
+        self.finish()
+
+    def check_xsrf_cookie(self):
+        """The kernel's name is the secret here: a browser that closes a page sends no other."""
+        if not self.check_origin():
+            raise web.HTTPError(404)
+
+
+class _Inside:
+    """A file that only who came in may have."""
+
+    def get_current_user(self):
+        """As for every other address."""
+        return self.settings["identity_provider"].get_user(self)
+
+    def prepare(self):
+        """Look at the cookie."""
+        if self.current_user is None:
+            raise web.HTTPError(403)
+        return super().prepare()
+
+    def write_error(self, status_code, **why):
+        """No more than the number."""
+        self.finish(responses.get(status_code, "Trouble"))
+
+
+class Static(_Inside, MultiStaticFileHandler):
+    """The scripts of the pages."""
+
+
+class Extensions(FileFindHandler):
+    """The scripts of the widgets."""
+
+    def write_error(self, status_code, **why):
+        """No more than the number."""
+        self.finish(responses.get(status_code, "Trouble"))
+
+
+class Nowhere(Plain):
+    """Every other address."""
+
+    def prepare(self):
+        """There is nothing, and a stranger does not learn even that."""
+        return super().prepare()
+
+    def get(self, *path):
+        """Say so."""
+        raise web.HTTPError(404)
+
+    post = put = delete = patch = get

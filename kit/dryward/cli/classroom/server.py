@@ -1,0 +1,194 @@
+"""The server of the pages: Voila, with a door, kernels kept ready, and only the addresses it needs."""
+
+import os
+import ssl
+import tempfile
+from pathlib import Path
+
+import jinja2
+from tornado.httpserver import HTTPServer
+from tornado.ioloop import IOLoop
+from tornado.web import Application
+from traitlets.config import Config
+from voila.app import Voila
+
+from dryward.checks import PlainError
+from dryward.cli.classroom import handlers
+from dryward.cli.classroom.door import Door
+from dryward.cli.classroom.headers import Rules
+from dryward.cli.classroom.kernels import Kernels, PageConnection
+
+#: What Jupyter finds when it looks for templates here.
+SHARE = Path(__file__).resolve().parent / "share"
+TEMPLATE = "dryward"
+#: The widgets' own scripts and anywidget's; nothing else that happens to be installed is loaded.
+_WIDGETS = ["@voila-dashboards/widgets-manager8", "@jupyter-widgets/jupyterlab-manager", "anywidget"]
+_KERNEL = r"(?P<kernel_id>\w+-\w+-\w+-\w+-\w+)"
+#: Seconds a page may be away, by a cut network or a sleeping tablet, before its kernel goes.
+AWAY = 300
+#: Longest temporary folder [characters] in which a kernel's sockets still have names that the system takes.
+_LONGEST = 24
+
+
+class NoPort(PlainError):
+    """The port is taken."""
+
+
+class Pages(Voila):
+    """Voila for these lessons and nothing else."""
+
+    def set_up(self, learners, password, address, certificate=None):
+        """Take what the command line said."""
+        self.learners, self.password, self.address, self.certificate = learners, password, address, certificate
+        self.when_ready = None
+
+    def init_settings(self):
+        """Those of Voila, with our door and rules."""
+        settings = super().init_settings()
+        self.identity_provider.set_up(self.password, self.learners)
+        return settings | {
+            "cookie_secret": self.learners.key,
+            "login_url": f"{self.base_url}enter",
+            "allow_remote_access": self.address not in ("127.0.0.1", "localhost"),
+            "serve_traceback": False,
+            "ws_ping_interval": 20_000,
+            "ws_ping_timeout": 20_000,
+            "lesson_files": Path(self.root_dir),
+            "pages_env": environment(),
+            "xsrf_cookie_kwargs": {"samesite": "Lax"},
+            "log_function": lambda handler: None,
+            "transforms": [Rules],
+        }
+
+    def init_handlers(self):
+        """Every address there is."""
+        root = self.base_url.rstrip("/")
+        lesson = {
+            "template_paths": self.template_paths,
+            "config": self.config,
+            "voila_configuration": self.voila_configuration,
+        }
+        statics = {"paths": [str(SHARE / "voila" / "templates" / TEMPLATE / "static"), *self.static_paths]}
+        return [
+            (rf"{root}/", handlers.Contents),
+            (rf"{root}/enter", handlers.Enter),
+            (rf"{root}/afresh", handlers.Afresh),
+            (rf"{root}/lesson/([a-z0-9-]+)", handlers.Lesson, lesson),
+            (rf"{root}/api/kernels/{_KERNEL}", handlers.KernelState),
+            (rf"{root}/api/kernels/{_KERNEL}/channels", handlers.KernelTalk),
+            (rf"{root}/voila/api/shutdown/{_KERNEL}", handlers.Leave),
+            (rf"{root}/voila/static/(.*)", handlers.Static, statics),
+            (
+                rf"{root}/voila/labextensions/(.*)",
+                handlers.Extensions,
+                {"path": self.labextensions_path, "no_cache_paths": []},
+            ),
+            (r"/(.*)", handlers.Nowhere),
+        ]
+
+    def start(self):
+        """Listen, and serve until stopped."""
+        self.connection_dir = tempfile.mkdtemp(prefix="dw_", dir=self.connection_dir_root)
+        settings = self.init_settings()
+        self.app = Application(self.init_handlers(), **settings)
+        self.listen()
+
+    def listen(self):
+        """Open the door, start filling, and say so."""
+        context = None
+        if self.certificate:
+            context = ssl.create_default_context(ssl.Purpose.CLIENT_AUTH)
+            context.load_cert_chain(*self.certificate)
+        server = HTTPServer(self.app, ssl_options=context)
+        try:
+            server.listen(self.port, self.address)
+        except OSError as reason:
+            raise NoPort(
+                f"The pages cannot be served at {self.address}, port {self.port}: {reason.strerror or reason}."
+            ) from None
+        self.ioloop = IOLoop.current()
+        self.ioloop.add_callback(self.kernel_manager.fill)
+        if self.when_ready:
+            self.ioloop.add_callback(self.when_ready)
+        try:
+            self.ioloop.start()
+        finally:
+            server.stop()
+            self.ioloop.run_sync(self.kernel_manager.stop_filling)
+            self.stop()
+
+
+def environment():
+    """Where our own pages come from."""
+    folder = SHARE / "voila" / "templates" / TEMPLATE
+    return jinja2.Environment(loader=jinja2.FileSystemLoader(folder), autoescape=True, trim_blocks=True)
+
+
+def configuration(lessons, port, ready, most):
+    """What Voila is told.
+
+    Parameters
+    ----------
+    lessons : Path
+    port, ready, most : int
+
+    Returns
+    -------
+    Config
+    """
+    told = Config()
+    told.Voila.update(
+        {
+            "root_dir": str(lessons),
+            "port": port,
+            "open_browser": False,
+            "log_level": 50,
+            "identity_provider_class": Door,
+            "kernel_websocket_connection_class": PageConnection,
+            "config_file_paths": [],
+        }
+    )
+    told.VoilaConfiguration.update(
+        {
+            "template": TEMPLATE,
+            "allow_template_override": "NO",
+            "allow_theme_override": "NO",
+            "multi_kernel_manager_class": Kernels,
+            "prelaunch_hook": lambda handler, notebook, cwd: handler.prepare_lesson(notebook),
+            "extension_allowlist": _WIDGETS,
+            "extension_denylist": [],
+            "file_allowlist": [],
+        }
+    )
+    told.Kernels.update(
+        {"ready_size": ready, "most": most, "cull_interval": 20, "cull_idle_timeout": AWAY, "cull_connected": False}
+    )
+    # A kernel that died comes back empty: better to say so than to show a page that does nothing.
+    told.KernelRestarter.restart_limit = 0
+    if os.name == "posix" and len(os.fsencode(tempfile.gettempdir())) <= _LONGEST:
+        told.KernelManager.transport = "ipc"  # files instead of open ports
+    return told
+
+
+def serve(lessons, learners, password, address, port, ready=4, most=60, certificate=None, when_ready=None):
+    """Serve the lessons until stopped.
+
+    Parameters
+    ----------
+    lessons : Path
+        The folder of the notebooks.
+    learners : Learners
+    password : str
+    address : str
+    port, ready, most : int
+    certificate : tuple of str, optional
+        Files of a certificate and of its key.
+    when_ready : callable, optional
+        Called once the door is open.
+    """
+    os.environ["JUPYTER_PATH"] = os.pathsep.join(filter(None, [str(SHARE), os.environ.get("JUPYTER_PATH", "")]))
+    app = Pages(config=configuration(lessons, port, ready, most))
+    app.set_up(learners, password, address, certificate)
+    app.initialize([])
+    app.when_ready = when_ready
+    app.start()

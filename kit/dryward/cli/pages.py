@@ -1,0 +1,173 @@
+"""``dryward pages``: the lessons as web pages that show no code."""
+
+import ipaddress
+import os
+import socket
+import sys
+import warnings
+import webbrowser
+from pathlib import Path
+
+from dryward.checks import BadFile, OutOfRange, PlainError
+from dryward.cli import places
+
+_HERE = "127.0.0.1"
+#: Fewest signs of a password one chooses oneself.
+_SHORTEST = 10
+#: Where a password of one's own is read from: on the command line everybody on the computer could see it.
+_PASSWORD = "DRYWARD_PAGES_PASSWORD"
+
+
+class Open(PlainError):
+    """Refused: strangers could come in."""
+
+
+class NotInstalled(PlainError):
+    """What serves the pages is not there."""
+
+
+def add(parser):
+    """Name the arguments of the command."""
+    parser.add_argument("--share", action="store_true", help="let a class on the same network in, with a password")
+    parser.add_argument("--address", help="address to serve at: 127.0.0.1, or with --share this computer's own")
+    parser.add_argument("--port", type=int, default=8866, help="port (8866)")
+    parser.add_argument("--folder", type=Path, help="where the learners' answers are kept, a folder for each")
+    parser.add_argument("--mine", action="store_true", help="one learner: keep the answers with your own lessons")
+    parser.add_argument("--ready", type=int, default=4, help="lessons kept ready to open at once (4)")
+    parser.add_argument("--most", type=int, default=60, help="most lessons open at the same time (60)")
+    parser.add_argument("--certificate", type=Path, help="certificate file, to serve by https")
+    parser.add_argument("--certificate-key", type=Path, help="key file of the certificate")
+    parser.add_argument("--no-browser", action="store_true", help="print the address and open no browser")
+
+
+def run(args):
+    """Serve until Ctrl-C."""
+    for name, value, most in (("port", args.port, places.HIGHEST_PORT), ("number kept ready", args.ready, 50)):
+        if not 1 <= value <= most:
+            raise OutOfRange(f"The {name} is {value}; it must be 1 to {most}.")
+    if not 1 <= args.most <= 500:
+        raise OutOfRange(f"The most open lessons is {args.most}; it must be 1 to 500.")
+    address = where(args.share, args.address, args.mine)
+    certificate = _certificate(args)
+    try:
+        from dryward.cli.classroom import door, learners, server
+    except ModuleNotFoundError as missing:
+        raise NotInstalled(
+            f"The pages need {missing.name}, which is not installed: pip install 'dryward[pages]'."
+        ) from None
+    warnings.simplefilter("ignore", DeprecationWarning)  # of the libraries' own older settings
+    folder = args.folder or (places.own_lessons() if args.mine else places.class_folder())
+    people = learners.Learners(folder.expanduser().resolve(), own=args.mine)
+    password = chosen_password() or (door.new_password() if args.share else learners.random_signs(24))
+    at = f"{'https' if certificate else 'http'}://{shown(address)}:{args.port}/"
+    say = (lambda: _say_shared(at, password, people)) if args.share else (lambda: _say(at, password, args.no_browser))
+    server.serve(
+        places.shipped_lessons(), people, password, address, args.port, args.ready, args.most, certificate, say
+    )
+    return 0
+
+
+def where(share, address, mine=False):
+    """The address to serve at.
+
+    Parameters
+    ----------
+    share : bool
+    address : str or None
+    mine : bool
+
+    Returns
+    -------
+    str
+
+    Raises
+    ------
+    Open
+        When others could reach the pages and it was not asked for.
+    OutOfRange
+        For what is no address.
+    """
+    if mine and share:
+        raise Open("--mine keeps one learner's answers; it cannot be shared. Leave one of --mine and --share out.")
+    if address is None:
+        return _own_address() if share else _HERE
+    address = _HERE if address == "localhost" else address
+    try:
+        local = ipaddress.ip_address(address).is_loopback
+    except ValueError:
+        raise OutOfRange(f"The address {address} is not understood; write numbers, like 192.168.1.20.") from None
+    if not local and not share:
+        raise Open(f"At {address} others on the network could open the pages; add --share, which asks for a password.")
+    return address
+
+
+def chosen_password():
+    """The password of one's own, or None.
+
+    Raises
+    ------
+    Open
+        When it is too short.
+    """
+    chosen = os.environ.pop(_PASSWORD, None)  # taken away: kernels need not know it
+    if chosen is None:
+        return None
+    plain = chosen.strip().lower()
+    if len(plain) < _SHORTEST:
+        raise Open(f"The password in {_PASSWORD} has {len(plain)} signs; it must have {_SHORTEST} or more.")
+    return plain
+
+
+def _certificate(args):
+    if not args.certificate and not args.certificate_key:
+        return None
+    if not (args.certificate and args.certificate_key):
+        raise BadFile("A certificate needs its key: give --certificate and --certificate-key together.")
+    for path in (args.certificate, args.certificate_key):
+        if not path.is_file():
+            raise BadFile(f"There is no file {path}.")
+    return str(args.certificate), str(args.certificate_key)
+
+
+def _own_address():
+    """This computer's address on the network it would use; nothing is sent."""
+    with socket.socket(socket.AF_INET, socket.SOCK_DGRAM) as asking:
+        try:
+            asking.connect(("192.0.2.1", 9))  # an address kept for documents; a datagram socket only looks up the way
+            return asking.getsockname()[0]
+        except OSError:
+            raise OutOfRange("This computer is on no network; give the address with --address.") from None
+
+
+def shown(address):
+    """An address as it stands between // and the port."""
+    return f"[{address}]" if ":" in address else address
+
+
+def _say(at, key, no_browser):
+    whole = f"{at}?key={key}"
+    print(
+        f"Open this address in a browser:\n\n    {whole}\n\nOnly this computer can reach it. Press Ctrl-C here to stop."
+    )
+    sys.stdout.flush()
+    if not no_browser:
+        webbrowser.open(whole)
+
+
+def _say_shared(at, password, people):
+    plain = at.startswith("http:")
+    lines = [
+        "The class opens this address in a browser and types the password:",
+        "",
+        f"    {at}",
+        f"    password   {password}",
+        "",
+        "What is shared: the lesson pages, and for each browser its own answers. No file, no code",
+        "and no other learner's answers can be seen. Each lesson runs on this computer.",
+        "The password is good until you stop, here with Ctrl-C; the next start makes a new one.",
+        f"The answers are kept in {people.path}",
+        "See who is where:  dryward board",
+    ]
+    if plain:
+        lines.append("By http, who listens on the network can read along: use a network of your own or --certificate.")
+    print("\n".join(lines), flush=True)
