@@ -30,9 +30,9 @@ WEATHER = Choice(
     "Weather",
     "Weather",
     (
-        ("winter", "January, heated: 20 °F, 80 %", "January, heated: −7 °C, 80 %"),
-        ("summer", "humid July, cooled: 85 °F, 75 %", "humid July, cooled: 29 °C, 75 %"),
-        ("desert", "desert July, cooled: 95 °F, 15 %", "desert July, cooled: 35 °C, 15 %"),
+        ("winter", "January, 20 °F, 80 %", "January, −7 °C, 80 %"),
+        ("summer", "July, 85 °F, 75 %", "July, 29 °C, 75 %"),
+        ("desert", "desert, 95 °F, 15 %", "desert, 35 °C, 15 %"),
     ),
 )
 #: Option -> the film itself.
@@ -50,9 +50,9 @@ FILM_CHOICE = Choice(
     (
         ("variable", "humidity-variable"),
         ("fixed", "fixed (1 perm)", "fixed (sd 3.5 m)"),
-        ("direction-dependent", "direction-dependent, as the maker says"),
-        ("flipped", "direction-dependent, wrong face in"),
-        ("open-sheet", "open sheet, put here by mistake (50 perm)", "open sheet, put here by mistake (sd 0.07 m)"),
+        ("direction-dependent", "direction-dependent"),
+        ("flipped", "wrong face in, direction-dependent"),
+        ("open-sheet", "by mistake an open sheet (50 perm)", "by mistake an open sheet (sd 0.07 m)"),
     ),
 )
 #: The year in the picture is that of an invented cold town, cooled in months warmer than this [degC].

@@ -99,7 +99,13 @@ class TheHoleAndTheCeiling(Page):
                 "by_air", "By air, at most", state.by_air, "mass", note=f"{self._quarts(state.by_air)} through the hole"
             ),
             Readout("by_vapor", "By vapor", vapor, "mass", note=f"{self._quarts(vapor)} through the ceiling"),
-            Readout("times", "Air over vapor", times, text=_times(times), note=self.show(state.airflow, "air flow")),
+            Readout(
+                "times",
+                "Air over vapor",
+                times,
+                text=_times(times),
+                note=f"{self.show(state.airflow, 'air flow')} of air leaks",
+            ),
             Readout(
                 "stack",
                 "Warm air's own push",
@@ -133,7 +139,7 @@ class TheHoleAndTheCeiling(Page):
         start = f"In one winter the hole brings at most {hole}, the ceiling {ceiling}"
         times = by_air / vapor
         if 0.8 < times < 1.25:
-            return f"{start}: about the same. Seal the hole and watch the perms."
+            return f"{start}: about the same. Both count."
         if times > 1:
             return f"{start}: the hole leads, {_times(times)}. Seal first."
         return f"{start}: here the ceiling leads, {_times(1 / times)}. Both count."
