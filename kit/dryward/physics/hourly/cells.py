@@ -3,10 +3,10 @@
 import math
 
 from dryward.physics.hourly import names as n
-from dryward.physics.hourly.compile import compiled
+from dryward.physics.hourly.compile import inner
 
 
-@compiled
+@inner
 def fill(work, material, width, table, saturation, number):
     """Look up the properties of all cells."""
     top = table.shape[1] - 1
@@ -53,7 +53,7 @@ def fill(work, material, width, table, saturation, number):
             x[i], x_u[i], x_t[i] = z[i], z_u[i], 0.0
 
 
-@compiled
+@inner
 def outer_surface(surface, inner_t, inner_r, hour, number):
     """Film, sun and sky at the outer surface, straightened at its own temperature.
 
@@ -79,7 +79,7 @@ def outer_surface(surface, inner_t, inner_r, hour, number):
     return surface, ghost, bound
 
 
-@compiled
+@inner
 def along(surfaces, stream):
     """Conductance from the mean air of a channel to the air at its inlet.
 
@@ -94,7 +94,7 @@ def along(surfaces, stream):
     return surfaces * left / (1.0 - left)
 
 
-@compiled
+@inner
 def vent_flow_at(flows, warmer, wind, number):
     """Flow of vent air, between the rows (wind) and columns (warmth) of its table."""
     place = min(max((warmer - number[n.DT_FIRST]) / number[n.DT_STEP], 0.0), flows.shape[1] - 1.0)

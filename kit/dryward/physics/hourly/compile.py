@@ -27,11 +27,20 @@ def _folder():
 
 def compiled(function):
     """The function, compiled on its first call and kept if that is possible."""
+    return _compiled(function, {})
+
+
+def inner(function):
+    """The same for a function that only compiled code calls: without the door to the interpreter, which costs time."""
+    return _compiled(function, {"no_cpython_wrapper": True, "no_cfunc_wrapper": True})
+
+
+def _compiled(function, more):
     before = numba.config.CACHE_DIR
     try:
         numba.config.CACHE_DIR = _folder()
-        return numba.njit(cache=True, **_HOW)(function)
+        return numba.njit(cache=True, **_HOW, **more)(function)
     except (RuntimeError, OSError):  # numba: "no locator available", no folder to write to
-        return numba.njit(**_HOW)(function)
+        return numba.njit(**_HOW, **more)(function)
     finally:
         numba.config.CACHE_DIR = before

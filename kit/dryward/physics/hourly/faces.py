@@ -4,10 +4,10 @@ Each function gives a flux and its slopes by what it depends on.
 """
 
 from dryward.physics.hourly import names as n
-from dryward.physics.hourly.compile import compiled
+from dryward.physics.hourly.compile import inner
 
 
-@compiled
+@inner
 def through_sheet(i, work, za, zb, ps, slope, weight, points, at, kept, held):
     """Vapor through a membrane whose resistance follows the mean humidity of its faces.
 
@@ -43,7 +43,7 @@ def through_sheet(i, work, za, zb, ps, slope, weight, points, at, kept, held):
     return vapor, (d_mean - bend) / divisor, -(d_mean + bend) / divisor, opens * mean_rh / divisor * slope / ps
 
 
-@compiled
+@inner
 def move_sheets(work, face_sheet, sheets, at, kept, tolerance):
     """Move the membranes along their curves by the step just found; whether all have come to rest."""
     rest = True
@@ -68,7 +68,7 @@ def move_sheets(work, face_sheet, sheets, at, kept, tolerance):
     return rest
 
 
-@compiled
+@inner
 def in_one_material(span, kelvin, colder, fall, psi_ua, psi_ub, k_a, k_ua, log_a, u_a, k_b, k_ub, log_b, u_b):
     """Liquid between two cells of one material, with its slopes by T and u on both sides.
 
@@ -90,7 +90,7 @@ def in_one_material(span, kelvin, colder, fall, psi_ua, psi_ub, k_a, k_ua, log_a
     return span * (kelvin * fall - pull * colder), span * (0.5 * fall + pull), by_ua, span * (0.5 * fall - pull), by_ub
 
 
-@compiled
+@inner
 def where_materials_touch(i, work, width, material, table, suction, zero_c, per_u):
     """Liquid between two materials, with its slopes: the humidity of the face lets as much in as out.
 

@@ -1,10 +1,10 @@
 """After a pass: is the step found, how far to go, and what is kept when it is."""
 
 from dryward.physics.hourly import names as n
-from dryward.physics.hourly.compile import compiled
+from dryward.physics.hourly.compile import inner
 
 
-@compiled
+@inner
 def largest(work, last):
     """Largest change of u, of T, and the cell with the largest; -1 for u when a number is none."""
     y0, y1 = work[n.STEP_U], work[n.STEP_T]
@@ -21,7 +21,7 @@ def largest(work, last):
     return by_u, by_t, worst
 
 
-@compiled
+@inner
 def off_the_curve(work, material, table, per_u):
     """The first cell in which the straight system holds other water than the curve does; 0 for none."""
     top = table.shape[1] - 1
@@ -38,7 +38,7 @@ def off_the_curve(work, material, table, per_u):
     return 0
 
 
-@compiled
+@inner
 def step_on(work, last, damp):
     """Move the iterate, never past saturation in one go, never to no humidity at all."""
     tn, un, y0, y1 = work[n.T_NOW], work[n.U_NOW], work[n.STEP_U], work[n.STEP_T]
@@ -54,7 +54,7 @@ def step_on(work, last, damp):
         tn[i] += min(max(damp * y1[i], -50.0), 50.0)
 
 
-@compiled
+@inner
 def accept(work, capacity, c_water, temperature, potential, water, heat):
     """Keep the water and heat of the last linear system: they balance to rounding."""
     tn, un, y0, y1 = work[n.T_NOW], work[n.U_NOW], work[n.STEP_U], work[n.STEP_T]
@@ -67,7 +67,7 @@ def accept(work, capacity, c_water, temperature, potential, water, heat):
         temperature[i] = tn[i] + y1[i]
 
 
-@compiled
+@inner
 def hand_out(given, share, work, edge, last, hour, number, vent_cell, vent_h, vent_g, leak_cell):
     """Add the fluxes of the last linear system to those of the hour."""
     y0, y1 = work[n.STEP_U], work[n.STEP_T]

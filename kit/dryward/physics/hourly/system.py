@@ -1,11 +1,11 @@
 """The balances of all cells as a linear system: 2 x 2 blocks on three diagonals."""
 
 from dryward.physics.hourly import names as n
-from dryward.physics.hourly.compile import compiled
+from dryward.physics.hourly.compile import inner
 from dryward.physics.hourly.faces import in_one_material, through_sheet, where_materials_touch
 
 
-@compiled
+@inner
 def balances(
     work, water, heat, dt, hour, number, material, width, capacity, table, saturation, face_r, face_z, face_kind,
     face_sheet, sheet_za, sheet_zb, sheets, sheet_at, sheet_of, held, vent_cell, vent_h, vent_g, leak_cell, edge,
@@ -114,7 +114,7 @@ def balances(
         _exchange(work, leak_cell, -leak * air_vapor, p_out, -leak * c_air, t_out, latent, 0.0)
 
 
-@compiled
+@inner
 def _exchange(work, i, by_vapor, source_p, by_warmth, source_t, carried, carried_t):
     """Air that comes into a cell from elsewhere and leaves it as the cell is."""
     p_u, p_t = work[n.P_U, i], work[n.P_T, i]
@@ -127,7 +127,7 @@ def _exchange(work, i, by_vapor, source_p, by_warmth, source_t, carried, carried
     work[n.D11, i] += by_warmth + carried * by_vapor * p_t - carried_t * moved
 
 
-@compiled
+@inner
 def solve(work, cells):
     """The steps of u and T: elimination from both ends to the middle, and back.
 
