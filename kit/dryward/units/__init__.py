@@ -1,0 +1,58 @@
+"""US and SI at the edge of the kit: everything inside is SI.
+
+A unit is a name, the quantity it measures, and how it turns into SI.  There
+is no global switch: whoever shows or reads a number names the unit.
+
+Why not a general units library: the trade's own units (perm, R, the
+equivalent air layer "sd") are exactly what such libraries lack, and the
+kit needs a plain multiplication on every slider move.  The factors are
+checked against one in the tests.
+"""
+
+from dryward.units.convert import from_si, to_si, unit
+from dryward.units.shown import SHOWN, show, shown_unit
+from dryward.units.table import (
+    AIR_PERMEABILITY,
+    BTU,
+    DAY,
+    FOOT,
+    GRAIN,
+    GRAVITY,
+    HOUR,
+    INCH,
+    INCH_OF_MERCURY,
+    INCH_OF_WATER,
+    KELVIN,
+    PINT,
+    POUND,
+    UNITS,
+    WATER_DENSITY,
+    Unit,
+)
+from dryward.units.typed import read
+
+__all__ = [
+    "Unit",
+    "UNITS",
+    "SHOWN",
+    "unit",
+    "to_si",
+    "from_si",
+    "shown_unit",
+    "show",
+    "read",
+    "FOOT",
+    "INCH",
+    "POUND",
+    "GRAIN",
+    "BTU",
+    "GRAVITY",
+    "HOUR",
+    "DAY",
+    "INCH_OF_MERCURY",
+    "INCH_OF_WATER",
+    "PINT",
+    "WATER_DENSITY",
+    "KELVIN",
+    "AIR_PERMEABILITY",
+]

@@ -1,0 +1,146 @@
+"""How numbers are shown to people: the unit of each quantity, and its digits."""
+
+from dryward.checks import UnknownName
+from dryward.units.convert import from_si
+from dryward.units.table import UNITS
+
+#: The unit each quantity is shown in, by unit system.
+SHOWN = {
+    "us": {
+        "temperature": "degF",
+        "temperature difference": "degF difference",
+        "relative humidity": "%",
+        "length": "in",
+        "area": "ft2",
+        "volume": "ft3",
+        "mass": "lb",
+        "density": "lb/ft3",
+        "area density": "gr/ft2",
+        "pressure": "inHg",
+        "humidity ratio": "gr/lb",
+        "permeance": "perm",
+        "permeability": "perm in",
+        "thermal resistance": "R",
+        "thermal transmittance": "Btu/(h ft2 F)",
+        "conductivity": "R per in",
+        "specific heat": "Btu/(lb F)",
+        "enthalpy": "Btu/lb",
+        "specific volume": "ft3/lb",
+        "heat flux": "Btu/(h ft2)",
+        "vapor flux": "gr/ft2/day",
+        "mass flow": "pint/day",
+        "air flow": "cfm",
+        "speed": "ft/min",
+        "air change": "1/h",
+        "time": "day",
+    },
+    "si": {
+        "temperature": "degC",
+        "temperature difference": "K",
+        "relative humidity": "%",
+        "length": "mm",
+        "area": "m2",
+        "volume": "m3",
+        "mass": "kg",
+        "density": "kg/m3",
+        "area density": "g/m2",
+        "pressure": "Pa",
+        "humidity ratio": "g/kg",
+        "permeance": "sd m",
+        "permeability": "ng/(s m Pa)",
+        "thermal resistance": "m2 K/W",
+        "thermal transmittance": "W/(m2 K)",
+        "conductivity": "W/(m K)",
+        "specific heat": "J/(kg K)",
+        "enthalpy": "kJ/kg",
+        "specific volume": "m3/kg",
+        "heat flux": "W/m2",
+        "vapor flux": "g/m2/day",
+        "mass flow": "kg/day",
+        "air flow": "m3/h",
+        "speed": "m/s",
+        "air change": "1/h",
+        "time": "day",
+    },
+}
+
+
+def shown_unit(quantity, system):
+    """The unit in which a quantity is shown in a unit system.
+
+    Parameters
+    ----------
+    quantity : str
+        Such as ``"temperature"`` (the keys of `SHOWN`).
+    system : {"us", "si"}
+
+    Returns
+    -------
+    Unit
+
+    Raises
+    ------
+    UnknownName
+        For an unknown system or quantity.
+
+    Examples
+    --------
+    >>> shown_unit("vapor flux", "us").symbol
+    'gr/ft² day'
+    """
+    if system not in SHOWN:
+        raise UnknownName("unit system", system, SHOWN)
+    if quantity not in SHOWN[system]:
+        raise UnknownName("quantity", quantity, SHOWN[system])
+    return UNITS[SHOWN[system][quantity]]
+
+
+#: Digits behind the point that are worth showing, by unit; others get three
+#: significant figures.
+_DIGITS = {"degF": 1, "degC": 1, "%": 0, "Pa": 0, "inHg": 3, "in": 1, "mm": 0, "gr/lb": 1, "g/kg": 1, "R": 1}
+
+
+def show(value, quantity, system, digits=None):
+    """A number of SI as it is shown: with its unit, in a unit system.
+
+    Parameters
+    ----------
+    value : float
+        In SI.
+    quantity : str
+        One of the quantities of `SHOWN`.
+    system : {"us", "si"}
+    digits : int, optional
+        Digits behind the point, where the usual ones do not fit.
+
+    Returns
+    -------
+    str
+
+    Raises
+    ------
+    UnknownName
+        For an unknown system or quantity.
+
+    Examples
+    --------
+    >>> show(7.0, "temperature", "us")
+    '44.6 °F'
+    >>> show(2.0833e-8, "vapor flux", "si")
+    '1.8 g/m² day'
+    """
+    this = shown_unit(quantity, system)
+    number = from_si(value, this.name)
+    if digits is None:
+        digits = _DIGITS.get(this.name)
+    if digits is not None:
+        text = f"{number:.{digits}f}"
+    elif number == 0 or not 1e-3 <= abs(number) < 1e5:
+        text = f"{number:.3g}"
+    else:
+        # Three figures, but never a tail of zeros that claims more than is known.
+        text = f"{number:.{max(0, 2 - int(f'{abs(number):.2e}'.split('e')[1]))}f}"
+        text = text.rstrip("0").rstrip(".") if "." in text else text
+    if float(text) == 0:
+        text = text.lstrip("-")
+    return f"{text} {this.symbol}".replace(" %", " %").strip()

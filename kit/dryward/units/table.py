@@ -1,0 +1,147 @@
+"""The units: constants that are exact by definition, and the table made of them."""
+
+from dataclasses import dataclass
+
+# Exact by definition: international foot (1959), pound, inch; the
+# International Table Btu; standard gravity [m/s2].
+FOOT = 0.3048
+INCH = FOOT / 12
+POUND = 0.45359237
+GRAIN = POUND / 7000
+BTU = 1055.05585262
+GRAVITY = 9.80665
+HOUR = 3600.0
+DAY = 86400.0
+# Conventional inch of mercury at 0 degC [Pa], NIST SP 811 appendix B.8.
+INCH_OF_MERCURY = 3386.389
+INCH_OF_WATER = 249.0889  # at 4 degC [Pa], NIST SP 811 appendix B.8
+PINT = 0.473176473e-3  # US liquid pint [m3]
+WATER_DENSITY = 1000.0  # kg/m3, for volumes of liquid water
+KELVIN = 273.15  # 0 degC in K
+# Vapor permeability of still air [kg/(s m Pa)] that turns a permeance into an
+# equivalent air layer; the round value of ISO 13788.
+AIR_PERMEABILITY = 2.0e-10
+
+_PERM = GRAIN / HOUR / FOOT**2 / INCH_OF_MERCURY
+_R = FOOT**2 * (5 / 9) * HOUR / BTU
+
+
+@dataclass(frozen=True)
+class Unit:
+    """One unit: SI value = ``value * scale + offset`` (or ``scale / value``).
+
+    Parameters
+    ----------
+    name : str
+        Its key in `UNITS`, in letters anyone can type.
+    quantity : str
+        What it measures.
+    scale : float
+        SI units in one of it [SI], above 0.
+    symbol : str
+        As it is printed.
+    offset : float
+        SI value at its zero [SI], any.
+    reciprocal : bool
+        Whether the SI value is ``scale / value`` (as for R per inch).
+    """
+
+    name: str
+    quantity: str
+    scale: float
+    symbol: str
+    offset: float = 0.0
+    reciprocal: bool = False
+
+
+def _table(*rows):
+    return {row[0]: Unit(*row) for row in rows}
+
+
+UNITS = _table(
+    ("degC", "temperature", 1.0, "°C"),
+    ("degF", "temperature", 5 / 9, "°F", -160 / 9),
+    ("K", "temperature difference", 1.0, "K"),
+    ("degF difference", "temperature difference", 5 / 9, "°F"),
+    ("fraction", "relative humidity", 1.0, ""),
+    ("%", "relative humidity", 0.01, "%"),
+    ("m", "length", 1.0, "m"),
+    ("cm", "length", 0.01, "cm"),
+    ("mm", "length", 0.001, "mm"),
+    ("ft", "length", FOOT, "ft"),
+    ("in", "length", INCH, "in."),
+    ("m2", "area", 1.0, "m²"),
+    ("cm2", "area", 1e-4, "cm²"),
+    ("ft2", "area", FOOT**2, "ft²"),
+    ("in2", "area", INCH**2, "in²"),
+    ("m3", "volume", 1.0, "m³"),
+    ("L", "volume", 1e-3, "L"),
+    ("ft3", "volume", FOOT**3, "ft³"),
+    ("pint", "volume", PINT, "pint"),
+    ("quart", "volume", 2 * PINT, "quart"),
+    ("kg", "mass", 1.0, "kg"),
+    ("g", "mass", 1e-3, "g"),
+    ("lb", "mass", POUND, "lb"),
+    ("gr", "mass", GRAIN, "gr"),
+    ("kg/m3", "density", 1.0, "kg/m³"),
+    ("g/m3", "density", 1e-3, "g/m³"),
+    ("lb/ft3", "density", POUND / FOOT**3, "lb/ft³"),
+    ("kg/m2", "area density", 1.0, "kg/m²"),
+    ("g/m2", "area density", 1e-3, "g/m²"),
+    ("lb/ft2", "area density", POUND / FOOT**2, "lb/ft²"),
+    ("gr/ft2", "area density", GRAIN / FOOT**2, "gr/ft²"),
+    ("Pa", "pressure", 1.0, "Pa"),
+    ("hPa", "pressure", 100.0, "hPa"),
+    ("kPa", "pressure", 1000.0, "kPa"),
+    ("inHg", "pressure", INCH_OF_MERCURY, "in. Hg"),
+    ("inH2O", "pressure", INCH_OF_WATER, "in. w.c."),
+    ("psi", "pressure", POUND * GRAVITY / INCH**2, "psi"),
+    ("kg/kg", "humidity ratio", 1.0, "kg/kg"),
+    ("g/kg", "humidity ratio", 1e-3, "g/kg"),
+    ("gr/lb", "humidity ratio", 1 / 7000, "gr/lb"),
+    ("kg/(s m2 Pa)", "permeance", 1.0, "kg/(s m² Pa)"),
+    ("ng/(s m2 Pa)", "permeance", 1e-12, "ng/(s m² Pa)"),
+    ("perm", "permeance", _PERM, "perm"),
+    ("sd m", "permeance", AIR_PERMEABILITY, "m sd", 0.0, True),
+    ("kg/(s m Pa)", "permeability", 1.0, "kg/(s m Pa)"),
+    ("ng/(s m Pa)", "permeability", 1e-12, "ng/(s m Pa)"),
+    ("perm in", "permeability", _PERM * INCH, "perm-in."),
+    ("mu", "permeability", AIR_PERMEABILITY, "µ", 0.0, True),
+    ("m2 K/W", "thermal resistance", 1.0, "m² K/W"),
+    ("R", "thermal resistance", _R, "R"),
+    ("W/(m2 K)", "thermal transmittance", 1.0, "W/(m² K)"),
+    ("Btu/(h ft2 F)", "thermal transmittance", 1 / _R, "Btu/(h ft² °F)"),
+    ("W/(m K)", "conductivity", 1.0, "W/(m K)"),
+    ("Btu in/(h ft2 F)", "conductivity", INCH / _R, "Btu in./(h ft² °F)"),
+    ("R per in", "conductivity", INCH / _R, "R per in.", 0.0, True),
+    ("J/(kg K)", "specific heat", 1.0, "J/(kg K)"),
+    ("Btu/(lb F)", "specific heat", BTU / POUND * 1.8, "Btu/(lb °F)"),
+    ("J/kg", "enthalpy", 1.0, "J/kg"),
+    ("kJ/kg", "enthalpy", 1000.0, "kJ/kg"),
+    ("Btu/lb", "enthalpy", BTU / POUND, "Btu/lb"),
+    ("m3/kg", "specific volume", 1.0, "m³/kg"),
+    ("ft3/lb", "specific volume", FOOT**3 / POUND, "ft³/lb"),
+    ("W/m2", "heat flux", 1.0, "W/m²"),
+    ("Btu/(h ft2)", "heat flux", BTU / HOUR / FOOT**2, "Btu/(h ft²)"),
+    ("kg/(s m2)", "vapor flux", 1.0, "kg/(s m²)"),
+    ("g/m2/day", "vapor flux", 1e-3 / DAY, "g/m² day"),
+    ("gr/ft2/day", "vapor flux", GRAIN / FOOT**2 / DAY, "gr/ft² day"),
+    ("gr/ft2/h", "vapor flux", GRAIN / FOOT**2 / HOUR, "gr/ft² h"),
+    ("kg/s", "mass flow", 1.0, "kg/s"),
+    ("kg/day", "mass flow", 1 / DAY, "kg/day"),
+    ("g/h", "mass flow", 1e-3 / HOUR, "g/h"),
+    ("lb/day", "mass flow", POUND / DAY, "lb/day"),
+    ("pint/day", "mass flow", PINT * WATER_DENSITY / DAY, "pints/day"),
+    ("m3/s", "air flow", 1.0, "m³/s"),
+    ("m3/h", "air flow", 1 / HOUR, "m³/h"),
+    ("L/s", "air flow", 1e-3, "L/s"),
+    ("cfm", "air flow", FOOT**3 / 60, "cfm"),
+    ("m/s", "speed", 1.0, "m/s"),
+    ("ft/min", "speed", FOOT / 60, "ft/min"),
+    ("mph", "speed", 5280 * FOOT / HOUR, "mph"),
+    ("1/s", "air change", 1.0, "1/s"),
+    ("1/h", "air change", 1 / HOUR, "1/h"),
+    ("s", "time", 1.0, "s"),
+    ("h", "time", HOUR, "h"),
+    ("day", "time", DAY, "days"),
+)
