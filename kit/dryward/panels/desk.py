@@ -55,8 +55,8 @@ class Desk:
 
     @property
     def locked(self):
-        """Whether the controls wait for a prediction."""
-        return self.chosen is None and not self.page.settings["instructor"]
+        """Whether controls and drawing wait for a prediction; the index has nothing to cover."""
+        return bool(self.page.draws) and self.chosen is None and not self.page.settings["instructor"]
 
     def steps(self):
         """The steps of the hand calculation, when its fold is open."""
@@ -77,6 +77,7 @@ class Desk:
             "needs": self._needs(),
             "system": page.unit_system,
             "projector": page.settings["projector"],
+            "type_size": page.settings["type_size"],
             "instructor": page.settings["instructor"],
             "locked": self.locked,
             "reveal": self.reveal,
@@ -88,7 +89,11 @@ class Desk:
             "has_arithmetic": page.has_steps,
             "folds": [
                 {"key": "sources", "title": "Where the numbers come from", "items": list(lesson.sources)},
-                {"key": "limits", "title": "What this picture leaves out", "items": list(lesson.limits)},
+                {
+                    "key": "limits",
+                    "title": f"What {'this picture leaves' if page.draws else 'the lessons leave'} out",
+                    "items": list(lesson.limits),
+                },
             ],
             "checks": self.checks.frame(),
             "unkept": page.settings.trouble,
@@ -154,6 +159,9 @@ class Desk:
         self.page.settings.opened(self.page.id)
         if self.page.settings.trouble:
             self.show()
+
+    def _do_seen(self, message):
+        self.page.seen()
 
     def _do_typed(self, message):
         self.page.typed(message["name"], message["text"])

@@ -184,6 +184,9 @@ class Page:
             self.follow()
             self.send_bench()
 
+    def seen(self):
+        """The page of the index came into view again."""
+
     def task_values(self):
         """What a choice of this page means to a practical task: control name -> SI."""
         return {}

@@ -10,7 +10,7 @@ from dryward.checks import PlainError
 from dryward.teaching.progress import Progress
 
 #: The settings that a page reads.
-NAMES = ("unit_system", "projector", "instructor")
+NAMES = ("unit_system", "type_size", "projector", "instructor")
 
 
 class Settings:
@@ -43,6 +43,10 @@ class Settings:
     def __setitem__(self, name, value):
         self._here[name] = value
         self._keep(self.progress.set, name, value)
+
+    def refresh(self):
+        """Take in what other windows have kept in the learner's file."""
+        self._keep(self.progress.save)
 
     def opened(self, lesson):
         """Keep that a lesson was opened."""

@@ -5,6 +5,8 @@ from dryward.panels.bench import parts
 from dryward.panels.page import Page
 from dryward.teaching import lessons, paper, pathways, placement
 
+#: Sizes of type offered, 16 being usual; a projector has its own.
+SIZES = (("16", "usual"), ("18", "larger"), ("20", "large"))
 #: Numbers of the quiz that is printed first.
 FIRST_SEED = 1
 
@@ -38,6 +40,12 @@ class Start(Page):
         title = lessons.lesson(on).title
         return f"{done} of {len(lessons.pages())} lessons done. Go on with: {title}."
 
+    def seen(self):
+        """Take in what other windows have kept meanwhile."""
+        self.settings.refresh()
+        self.follow()
+        self.send_bench()
+
     # --- the sections ----------------------------------------------------------------
 
     def bench(self):
@@ -53,8 +61,14 @@ class Start(Page):
                 title = f"{session.title}, {session.minutes} min" if place == 0 and way.id != "self-study" else ""
                 rows.append(self._row(title, id))
         head = ("When", "Lesson", "Minutes", "How it stands")
+        on = self.settings.progress.resume()
+        go = on and lessons.lesson(on)
         return parts.section(
-            "plan", "Your way through", parts.select("pathway", "Pathway", options, way.id),
+            "plan", "Your way through",
+            parts.row(
+                parts.select("pathway", "Pathway", options, way.id),
+                parts.lesson("resume", f"Go on: {go.number}. {go.title}", go.id, go.file) if go else None,
+            ),
             parts.text(way.who, "dw-hint"),
             parts.table(head, rows),
         )  # fmt: skip
@@ -95,6 +109,7 @@ class Start(Page):
             "How the pages look",
             parts.row(
                 parts.select("unit_system", "Units", systems, here["unit_system"]),
+                parts.select("type_size", "Size of type", SIZES, str(here["type_size"])),
                 parts.check("projector", "Large type for a projector", here["projector"]),
                 parts.check("instructor", "Instructor: unlocked, with a show of hands", here["instructor"]),
             ),
@@ -154,6 +169,9 @@ class Start(Page):
             self.settings.progress.set("pathway", value)
         elif kind == "unit_system":
             self.switch_units(value)
+        elif kind == "type_size":
+            self.settings[kind] = int(value)
+            self.desk.show()
         elif kind in ("projector", "instructor"):
             self.settings[kind] = bool(value)
             self.desk.show()

@@ -33,7 +33,8 @@ function predictionPart(frame, sheet) {
   } else if (ask.chosen === null) {
     part.append(choices("prediction", ask.prompt, ask.choices, {
       act: (index) => sheet.send({ kind: "predict", choice: index }),
-    }), make("div", { class: "dw-hint" }, `Choose one to uncover the drawing and unlock the sliders. A wrong guess costs nothing. ${frame.needs}`));
+    }), make("div", { class: "dw-hint" },
+      `${frame.locked ? "Choose one to uncover the drawing and unlock the sliders. " : ""}A wrong guess costs nothing. ${frame.needs}`));
   } else {
     part.append(make("span", { class: "dw-said" }, "You predicted: ", make("strong", {}, ask.choices[ask.chosen])),
       button("reveal", frame.reveal ? "Hide the answer" : "What is right?", () => sheet.send({ kind: "reveal" }),
@@ -94,6 +95,8 @@ function build(frame, sheet, kept) {
     frame.checks.length ? checksPart(frame.checks, sheet) : null,
     frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, "On the job"), make("p", {}, frame.takeaway)) : null,
     listPart("Take care", frame.cautions, "dw-cautions"), parts.status);
+  // The reader's own size of type, 16 being usual; a projector has its own.
+  if (!frame.projector) root.style.fontSize = `${14 / 16 * frame.type_size}px`;
   return { root, parts };
 }
 
@@ -198,8 +201,12 @@ function render({ model, el }) {
   model.on("change:bench", changeBench);
   rebuild();
   model.send({ kind: "opened" });
+  // The index follows what was done in other windows since it was last in view.
+  const watch = new IntersectionObserver((found) => found.some((each) => each.isIntersecting) && model.send({ kind: "seen" }));
+  if (model.get("frame").number === 0) watch.observe(el);
   return () => {
     clearTimeout(rest);
+    watch.disconnect();
     el.removeEventListener("keydown", revealKey);
     model.off("change:frame", rebuild);
     model.off("change:live", update);
