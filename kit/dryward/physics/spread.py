@@ -12,8 +12,8 @@ import numpy as np
 from dryward.building import AirSpace, FixedMembrane, LaminateMembrane, Material, VariableMembrane
 from dryward.building.membranes import HIGHEST
 from dryward.checks import OutOfRange, UnknownName, within
+from dryward.physics.hourly.air_paths import AirFlow
 from dryward.physics.hourly.batch import batch
-from dryward.physics.hourly.case import AirFlow
 from dryward.physics.hourly.vary import changed
 
 #: Factors by which a property may be off where nothing better is known: assumptions.

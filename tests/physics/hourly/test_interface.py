@@ -133,6 +133,11 @@ def test_more_that_is_refused():
         hourly.simulate(VAULT, "rain", ROOM, hours=2)
     with pytest.raises(OutOfRange, match="The room must be an air or a rule for room air, not 'warm'"):
         hourly.simulate(VAULT, YEAR, "warm", hours=2)
+    several = Air(np.array([0.0, 1.0]), 0.5)
+    with pytest.raises(OutOfRange, match="The weather must be one air, not several"):
+        hourly.simulate(VAULT, several, ROOM, hours=2)
+    with pytest.raises(OutOfRange, match="The room must be one air, not several"):
+        hourly.simulate(VAULT, YEAR, several, hours=2)
     with pytest.raises(OutOfRange, match="has only membranes"):
         hourly.simulate(Assembly("bag", [Layer(FixedMembrane(1e-10))]), YEAR, ROOM, hours=2)
     other = hourly.simulate(building.preset("vented-vault"), YEAR, ROOM, hours=2)

@@ -9,8 +9,8 @@ into rows, ``surfaces`` prepares sun and sky, ``case`` gathers all of it,
 before the first run.
 """
 
+from dryward.physics.hourly.air_paths import AirFlow, leak_flow
 from dryward.physics.hourly.batch import batch
-from dryward.physics.hourly.case import AirFlow, leak_flow
 from dryward.physics.hourly.limits import CRITERIA, moisture_content_below, mold_index_below, safe_range
 from dryward.physics.hourly.result import Hours, LayerHours, MonthlyBudget
 from dryward.physics.hourly.simulate import Stopped, getting_ready, simulate, warm_up

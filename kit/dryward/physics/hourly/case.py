@@ -8,7 +8,7 @@ from dryward import air
 from dryward.building import AirSpace
 from dryward.checks import OutOfRange, within
 from dryward.physics import moving_air
-from dryward.physics.hourly import grid, surfaces, tables
+from dryward.physics.hourly import air_paths, grid, surfaces, tables
 from dryward.physics.hourly import names as k
 from dryward.physics.roof_surface import STEFAN_BOLTZMANN
 from dryward.units import HOUR, KELVIN, WATER_DENSITY
@@ -23,42 +23,6 @@ TOLERANCE = 1e-4
 SHORTEST = 1.0
 #: Air in balance with all layers at the start, where nothing else is said: common practice, no source.
 START = Air(20.0, 0.8)
-#: Air through a vent space of which nothing is said: so much that it is outdoor air [kg/(s m2)].
-_OUTDOORS = 100.0
-#: Temperatures of the vent air above outdoor air in the table of its flow [K].
-_WARMER = np.linspace(-30.0, 60.0, 61)
-#: Wind speeds in that table.
-_WINDS = 17
-
-
-@dataclass(frozen=True, eq=False)
-class AirFlow:
-    """Air that flows out of the room through the assembly, or into one plane of it.
-
-    Parameters
-    ----------
-    rate : float or array of hours
-        [kg/(s m2)] of the assembly, positive outward, -0.1 to 0.1.
-    into : str, optional
-        Name of the layer at whose inner face it meets the cold, and from
-        there goes outdoors; without it the air passes all layers evenly.
-
-    Raises
-    ------
-    OutOfRange
-        Outside the range.
-
-    Examples
-    --------
-    >>> AirFlow(1e-5, into="sheathing").into
-    'sheathing'
-    """
-
-    rate: float
-    into: str | None = None
-
-    def __post_init__(self):
-        object.__setattr__(self, "rate", within("Air flow", self.rate, -0.1, 0.1, "kg/(s m²)"))
 
 
 @dataclass(frozen=True, eq=False)
@@ -173,8 +137,8 @@ def ready(assembly, weather, indoor, *, step=HOUR, vent=None, leak=None, surface
         (k.SUCTION, WATER_DENSITY * air.VAPOR_GAS_CONSTANT),
         (k.STEFAN, STEFAN_BOLTZMANN),
         (k.ZERO_C, KELVIN),
-        (k.DT_FIRST, _WARMER[0]),
-        (k.DT_STEP, _WARMER[1] - _WARMER[0]),
+        (k.DT_FIRST, air_paths.WARMER[0]),
+        (k.DT_STEP, air_paths.WARMER[1] - air_paths.WARMER[0]),
         (k.TOLERANCE, TOLERANCE),
         (k.SMALLEST, SHORTEST),
     ):
@@ -205,8 +169,10 @@ def ready(assembly, weather, indoor, *, step=HOUR, vent=None, leak=None, surface
     table = np.ascontiguousarray(np.stack(rows))
 
     faces = _faces(cut, material, table)
-    flow, drive[:, k.WIND] = _vent(vent, weather, assembly)
-    leak_cell = _leak(leak, weather, warmth, assembly, cut, drive)
+    flow, drive[:, k.WIND] = air_paths.vent_air(vent, weather, assembly)
+    leaking = air_paths.leak_air(leak, weather, warmth, assembly)
+    drive[:, k.LEAK if leaking.into else k.THROUGH] = leaking.rate
+    leak_cell = _plane(assembly, cut, leaking.into) if leaking.into else 0
     return Case(
         assembly, cut, drive, number, material, width, heat, table, *faces, vent_cell, flow, leak_cell,
         table[material[1:-1], -1, 0],
@@ -264,112 +230,9 @@ def _faces(cut, material, table):
     return r, z, kind, which, za, zb, np.ascontiguousarray(sheets)
 
 
-def _vent(vent, weather, assembly):
-    """Flow of vent air [kg/(s m2)] as a table over wind and warmth, and the row of each hour."""
-    still = np.zeros((2, _WARMER.size)), np.zeros(weather.hours)
-    vented = any(layer.vented for layer in assembly.layers)
-    if vent is None:
-        return (np.full((2, _WARMER.size), _OUTDOORS), still[1]) if vented else still
-    if not vented:
-        raise OutOfRange(f"Vent air is given, but the assembly {assembly.name} has no vent space.")
-    if not hasattr(vent, "flow_at"):
-        flow = within("Vent air flow", vent, 0.0, 10.0, "m³/(s m²)")
-        mass = np.broadcast_to(flow, weather.hours) * moving_air.density(weather.temperature + KELVIN)
-        most = mass.max()
-        if most == 0.0:
-            return still
-        return np.outer([0.0, most], np.ones(_WARMER.size)), mass / most
-    wind = np.zeros(weather.hours) if weather.wind_speed is None else weather.wind_speed
-    speeds = np.linspace(0.0, max(wind.max(), 1.0), _WINDS)
-    middle = float(np.mean(weather.temperature))
-    flow = np.abs(vent.flow_at(middle, middle + _WARMER[None, :], speeds[:, None]))
-    mass = flow * moving_air.density(middle + KELVIN) / vent.area
-    return np.ascontiguousarray(mass), wind / (speeds[1] - speeds[0])
-
-
-def cold_plane(assembly):
-    """Name of the layer whose inner face is where leaking air meets the cold.
-
-    Parameters
-    ----------
-    assembly : Assembly
-
-    Returns
-    -------
-    str
-        The first layer with a thickness outside the one that insulates most.
-
-    Examples
-    --------
-    >>> from dryward import building
-    >>> cold_plane(building.preset("wood-frame-wall")) != ""
-    True
-    """
-    solid = [layer for layer in assembly.inner_layers if not layer.is_membrane]
-    most = max(range(len(solid)), key=lambda i: solid[i].thermal_resistance)
-    return solid[min(most + 1, len(solid) - 1)].name
-
-
-def _leak(leak, weather, warmth, assembly, cut, drive):
-    if leak is None:
-        return 0
-    if not isinstance(leak, AirFlow):
-        leak = leak_flow(leak, weather, warmth, assembly)
-    rate = np.broadcast_to(leak.rate, weather.hours)
-    if leak.into is None:
-        drive[:, k.THROUGH] = rate
-        return 0
-    cells = np.flatnonzero(cut.layer == assembly.index(leak.into))
+def _plane(assembly, cut, name):
+    """The cell at whose inner face a leak meets the cold."""
+    cells = np.flatnonzero(cut.layer == assembly.index(name))
     if not cells.size:
-        raise OutOfRange(f"The leak ends at {leak.into}, which has no thickness; name a layer that has one.")
-    drive[:, k.LEAK] = rate
+        raise OutOfRange(f"The leak ends at {name}, which has no thickness; name a layer that has one.")
     return int(cells[0]) + 1
-
-
-#: Height of a leaky plane above the neutral level of the house [m], where nothing else is said: assumption.
-ABOVE_NEUTRAL = 2.5
-
-
-def leak_flow(leak, weather, indoor_temperature, assembly, height=ABOVE_NEUTRAL, suction=0.0, into=None):
-    """Air flow of a leak in each hour, driven by warmth.
-
-    Parameters
-    ----------
-    leak : airleak.Leak
-    weather : HourlyWeather
-    indoor_temperature : float or array of hours
-        [degC], -60 to 95.
-    assembly : Assembly
-    height : float
-        Above the neutral level [m], -1000 to 1000.
-    suction : float or array of hours
-        What else pulls outward [Pa], -100 to 100.
-    into : str, optional
-        Layer at whose inner face it meets the cold; otherwise `cold_plane`.
-
-    Returns
-    -------
-    AirFlow
-
-    Raises
-    ------
-    OutOfRange
-        For something that is no leak, or a value out of range.
-
-    Examples
-    --------
-    >>> from dryward import building
-    >>> from dryward.physics import airleak
-    >>> winter = as_weather(Air(-10.0, 0.8), 24)
-    >>> flow = leak_flow(airleak.Leak(1e-4), winter, 20.0, building.preset("wood-frame-wall"))
-    >>> bool((flow.rate > 0).all())
-    True
-    """
-    from dryward.physics import airleak
-
-    if not isinstance(leak, airleak.Leak):
-        raise OutOfRange(f"The leak must be an air leak or an air flow, not {str(leak)[:40]!r}.")
-    push = airleak.outward_pressure(height, indoor_temperature, weather.temperature, suction)
-    flow = leak.airflow(push) / leak.area
-    source = np.where(flow > 0.0, indoor_temperature, weather.temperature)
-    return AirFlow(flow * moving_air.density(source + KELVIN), into or cold_plane(assembly))

@@ -14,7 +14,8 @@ from dryward import air
 from dryward.building import AirSpace, Assembly, Layer, Material, VariableMembrane
 from dryward.checks import NotConverged
 from dryward.physics.hourly import surfaces
-from dryward.physics.hourly.case import EVAPORATION, VAPOR_HEAT, WATER_HEAT, AirFlow
+from dryward.physics.hourly.air_paths import AirFlow
+from dryward.physics.hourly.case import EVAPORATION, VAPOR_HEAT, WATER_HEAT
 from dryward.physics.hourly.simulate import simulate
 from dryward.physics.hourly.tables import AIR_CAPACITY, PORE_VAPOR
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density

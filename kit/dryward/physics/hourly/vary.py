@@ -6,6 +6,7 @@ import numpy as np
 
 from dryward.building import AirSpace, FixedMembrane, Material
 from dryward.checks import OutOfRange, UnknownName, within
+from dryward.physics.hourly.air_paths import AirFlow, cold_plane
 from dryward.weather import Air
 
 #: Variables that belong to no layer.
@@ -111,8 +112,6 @@ def varied(assembly, indoor, options, variable, value):
 
 
 def _flow(assembly, options, what, value):
-    from dryward.physics.hourly.case import AirFlow, cold_plane
-
     if what == "vent":
         return float(value)
     into = options["leak"].into if isinstance(options.get("leak"), AirFlow) else cold_plane(assembly)
