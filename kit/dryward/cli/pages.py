@@ -35,6 +35,7 @@ def add(parser):
     parser.add_argument("--mine", action="store_true", help="one learner: keep the answers with your own lessons")
     parser.add_argument("--ready", type=int, default=4, help="lessons kept ready to open at once (4)")
     parser.add_argument("--most", type=int, default=60, help="most lessons open at the same time (60)")
+    parser.add_argument("--away", type=float, default=5, help="minutes until a lesson nobody looks at is closed (5)")
     parser.add_argument("--certificate", type=Path, help="certificate file, to serve by https")
     parser.add_argument("--certificate-key", type=Path, help="key file of the certificate")
     parser.add_argument("--no-browser", action="store_true", help="print the address and open no browser")
@@ -47,6 +48,8 @@ def run(args):
             raise OutOfRange(f"The {name} is {value}; it must be 1 to {most}.")
     if not 1 <= args.most <= 500:
         raise OutOfRange(f"The most open lessons is {args.most}; it must be 1 to 500.")
+    if not 0.05 <= args.away <= 600:
+        raise OutOfRange(f"The time until a lesson is closed is {args.away:g} minutes; it must be 0.05 to 600 minutes.")
     address = where(args.share, args.address, args.mine)
     certificate = _certificate(args)
     try:
@@ -61,9 +64,8 @@ def run(args):
     password = chosen_password() or (door.new_password() if args.share else learners.random_signs(24))
     at = f"{'https' if certificate else 'http'}://{shown(address)}:{args.port}/"
     say = (lambda: _say_shared(at, password, people)) if args.share else (lambda: _say(at, password, args.no_browser))
-    server.serve(
-        places.shipped_lessons(), people, password, address, args.port, args.ready, args.most, certificate, say
-    )
+    told = server.configuration(places.shipped_lessons(), args.port, args.ready, args.most, round(60 * args.away))
+    server.serve(told, people, password, address, certificate, say)
     return 0
 
 

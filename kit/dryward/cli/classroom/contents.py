@@ -50,7 +50,7 @@ def following(id, way):
     dict
         ``before`` and ``after``, each a dict with id and title, or None.
     """
-    on = order(way) if id in order(way) else lessons.pages()
+    on = order(way) if id in order(way) else (*({id} - set(lessons.pages())), *lessons.pages())
     at = on.index(id)
     return {
         "before": _short(on[at - 1]) if at else None,

@@ -131,7 +131,7 @@ class Lesson(Plain, TornadoVoilaHandler):
     @web.authenticated
     async def get(self, id):
         """Show it."""
-        if id not in lessons.pages() or not self.settings["lesson_files"].joinpath(lessons.lesson(id).file).is_file():
+        if id not in [each.id for each in lessons.lessons()]:
             raise web.HTTPError(404)
         learner = self.current_user.username
         WHOSE.set((learner, self.identity_provider.learners.folder(learner)))
@@ -145,11 +145,10 @@ class Lesson(Plain, TornadoVoilaHandler):
     def prepare_lesson(self, notebook):
         """The notebook as a page shows it: the lesson's page alone, and where to go from it."""
         lesson = lessons.lesson(notebook.metadata["dryward"]["lesson"])
-        alone = [cell for cell in notebook.cells if cell.get("id") == "page"]
-        notebook.cells = alone or [cell for cell in notebook.cells if cell.cell_type == "code"]
+        notebook.cells = [cell for cell in notebook.cells if "panels.page(" in cell.source][:1]
         way = known_way(self.get_query_argument("way", None))
         notebook.metadata["page"] = {
-            "title": f"{lesson.number}. {lesson.title}",
+            "title": f"{lesson.number}. {lesson.title}" if lesson.number else lesson.title,
             "way": way or "",
             **following(lesson.id, way),
         }
@@ -215,9 +214,22 @@ class _Inside:
 class Static(_Inside, MultiStaticFileHandler):
     """The scripts of the pages."""
 
+    def validate_absolute_path(self, root, absolute_path):
+        """What is outside, or a folder, is not there."""
+        try:
+            return super().validate_absolute_path(root, absolute_path)
+        except web.HTTPError:
+            raise web.HTTPError(404) from None
+
 
 class Extensions(FileFindHandler):
     """The scripts of the widgets."""
+
+    async def prepare(self):
+        """Look at the cookie before anything is looked for."""
+        await super().prepare()
+        if self.current_user is None:
+            raise web.HTTPError(403)
 
     def write_error(self, status_code, **why):
         """No more than the number."""
@@ -226,10 +238,6 @@ class Extensions(FileFindHandler):
 
 class Nowhere(Plain):
     """Every other address."""
-
-    def prepare(self):
-        """There is nothing, and a stranger does not learn even that."""
-        return super().prepare()
 
     def get(self, *path):
         """Say so."""

@@ -24,8 +24,10 @@ TEMPLATE = "dryward"
 #: The widgets' own scripts and anywidget's; nothing else that happens to be installed is loaded.
 _WIDGETS = ["@voila-dashboards/widgets-manager8", "@jupyter-widgets/jupyterlab-manager", "anywidget"]
 _KERNEL = r"(?P<kernel_id>\w+-\w+-\w+-\w+-\w+)"
-#: Seconds a page may be away, by a cut network or a sleeping tablet, before its kernel goes.
-AWAY = 300
+#: Seconds between two looks at kernels that nobody uses, at most.
+_LOOK = 20
+#: Largest message of a page [bytes]: a weather file that is handed in.
+_LARGEST = 40_000_000
 #: Longest temporary folder [characters] in which a kernel's sockets still have names that the system takes.
 _LONGEST = 24
 
@@ -53,9 +55,9 @@ class Pages(Voila):
             "serve_traceback": False,
             "ws_ping_interval": 20_000,
             "ws_ping_timeout": 20_000,
-            "lesson_files": Path(self.root_dir),
             "pages_env": environment(),
             "xsrf_cookie_kwargs": {"samesite": "Lax"},
+            "websocket_max_message_size": _LARGEST,
             "log_function": lambda handler: None,
             "transforms": [Rules],
         }
@@ -124,13 +126,17 @@ def environment():
     return jinja2.Environment(loader=jinja2.FileSystemLoader(folder), autoescape=True, trim_blocks=True)
 
 
-def configuration(lessons, port, ready, most):
+def configuration(lessons, port, ready, most, away):
     """What Voila is told.
 
     Parameters
     ----------
     lessons : Path
-    port, ready, most : int
+    port : int
+    ready, most : int
+        Kernels kept ready, and kernels in use at most.
+    away : int
+        Seconds a page may be away, by a cut network or a sleeping tablet, before its kernel goes.
 
     Returns
     -------
@@ -161,7 +167,13 @@ def configuration(lessons, port, ready, most):
         }
     )
     told.Kernels.update(
-        {"ready_size": ready, "most": most, "cull_interval": 20, "cull_idle_timeout": AWAY, "cull_connected": False}
+        {
+            "ready_size": ready,
+            "most": most,
+            "cull_interval": max(1, min(_LOOK, away // 2)),
+            "cull_idle_timeout": away,
+            "cull_connected": False,
+        }
     )
     # A kernel that died comes back empty: better to say so than to show a page that does nothing.
     told.KernelRestarter.restart_limit = 0
@@ -170,24 +182,22 @@ def configuration(lessons, port, ready, most):
     return told
 
 
-def serve(lessons, learners, password, address, port, ready=4, most=60, certificate=None, when_ready=None):
+def serve(told, learners, password, address, certificate=None, when_ready=None):
     """Serve the lessons until stopped.
 
     Parameters
     ----------
-    lessons : Path
-        The folder of the notebooks.
+    told : Config
+        See `configuration`.
     learners : Learners
-    password : str
-    address : str
-    port, ready, most : int
+    password, address : str
     certificate : tuple of str, optional
         Files of a certificate and of its key.
     when_ready : callable, optional
         Called once the door is open.
     """
     os.environ["JUPYTER_PATH"] = os.pathsep.join(filter(None, [str(SHARE), os.environ.get("JUPYTER_PATH", "")]))
-    app = Pages(config=configuration(lessons, port, ready, most))
+    app = Pages(config=told)
     app.set_up(learners, password, address, certificate)
     app.initialize([])
     app.when_ready = when_ready
