@@ -171,6 +171,10 @@ def test_a_laminate_is_its_two_sheets():
         state = steady.profile(wall, Air(20, 0.75), Air(20, 0.25))
         flux = film.permeance(0.75, 0.25) * (state.vapor_pressure[0] - state.vapor_pressure[-1])
         assert state.vapor_flux_in == pytest.approx(flux, rel=1e-6)
+        whole = film.permeance(0.75, 0.25)
+        many = steady.sweep(wall, Air(20, 0.75), Air(20, 0.25))
+        assert state.permeance["film"] == pytest.approx(whole, rel=1e-6)
+        assert float(many.permeance["film"]) == pytest.approx(whole, rel=1e-6)
 
 
 def test_nothing_leaves_for_a_foil():

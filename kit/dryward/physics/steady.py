@@ -175,7 +175,8 @@ def profile(assembly, indoor, outdoor, saturation=None):
     pressure = np.array(pressure)
     permeance = {}
     for answer in steps.answering:
-        resistance = sum(pieces[answer.first : answer.last])
+        # All of the layer: a laminate answers with one sheet and has two.
+        resistance = sum(each for each, place in zip(pieces, steps.place, strict=True) if place == answer.place)
         permeance[steps.names[answer.place]] = 1.0 / resistance
     return Profile(
         depth=steps.depth,

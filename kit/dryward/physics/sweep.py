@@ -258,8 +258,13 @@ def _summary(shape, steps, answering, temperature, ceiling, z, pressure, heat_fl
         depth=steps.depth,
         place=steps.place,
         names=steps.names,
-        permeance={steps.names[a.place]: (1.0 / (z[:, a.last] - z[:, a.first])).reshape(shape) for a in answering},
+        permeance={steps.names[a.place]: _whole(steps, z, a.place).reshape(shape) for a in answering},
     )
+
+
+def _whole(steps, z, place):
+    """Permeance of all of a layer: a laminate answers with one sheet and has two."""
+    return 1.0 / (z[:, steps.face(place, 1)] - z[:, steps.face(place, 0)])
 
 
 def _dew_point_depths(temperature, depth, vapor_pressure):
