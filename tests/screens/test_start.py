@@ -13,9 +13,9 @@ def section(page, key):
 
 
 def plan(page):
-    """Rows of the plan: session, link, minutes, how it stands."""
+    """Rows of the plan: link, minutes, how it stands; the meeting before them, where there are meetings, left out."""
     table = next(each for each in section(page, "plan")["parts"] if each["kind"] == "table")
-    return [row["cells"] for row in table["rows"]]
+    return [row["cells"][-3:] for row in table["rows"]]
 
 
 def parts_of(page, key):
@@ -41,7 +41,7 @@ def test_it_is_open_before_any_prediction(tmp_path):
 def test_each_pathway_lists_its_lessons(way, tmp_path):
     page = open_page("start", tmp_path)
     page.act("pathway", way.id)
-    links = [row[1] for row in plan(page) if row[1]]
+    links = [row[0] for row in plan(page) if row[0]]
     assert [link["id"] for link in links] == [id for session in way.sessions for id in session.lessons]
     for link in links:
         this = lessons.lesson(link["id"])
@@ -58,14 +58,14 @@ def test_it_follows_what_other_windows_did(tmp_path):
     page.desk.hear({"kind": "seen"})
     assert parts_of(page, "plan")["resume"]["id"] == "which-way-vapor-goes"
     assert "Which way vapor goes" in page.sentence
-    row = next(row for row in plan(page) if row[1] and row[1]["id"] == "which-way-vapor-goes")
-    assert row[3] == "begun"
+    row = next(row for row in plan(page) if row[0]["id"] == "which-way-vapor-goes")
+    assert row[2] == "begun"
     for number, question in enumerate(other.desk.checks.questions):
         right = [choice.right for choice in question.choices].index(True)
         other.desk.hear({"kind": "answer", "number": number, "choice": right})
     page.desk.hear({"kind": "seen"})
-    row = next(row for row in plan(page) if row[1] and row[1]["id"] == "which-way-vapor-goes")
-    assert row[3] == "✓ done"
+    row = next(row for row in plan(page) if row[0]["id"] == "which-way-vapor-goes")
+    assert row[2] == "✓ done"
     assert page.sentence.startswith("1 of 17")
 
 

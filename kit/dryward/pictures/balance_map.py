@@ -44,7 +44,7 @@ class MapState:
 class BalanceMap(LivePicture):
     """Filled bands of gain, a key of bands, and the mark of where you are."""
 
-    size = (720, 420)
+    size = (860, 420)
     projector_size = (1180, 660)
 
     def signature(self, state):

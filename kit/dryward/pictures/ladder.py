@@ -82,7 +82,7 @@ def from_profile(assembly, profile, layer, against="depth"):
 class Ladder(LivePicture):
     """Temperature over depth, or over thermal resistance."""
 
-    size = (720, 400)
+    size = (860, 400)
     projector_size = (1180, 620)
 
     def _axis(self, state):
@@ -110,7 +110,7 @@ class Ladder(LivePicture):
     def draw_static(self, state):
         quantity, most = self._axis(state)
         (box,) = self.columns(1)
-        foot = self.key([("temperature", None), ("here", "the plane you ask about")], box[0], box[3], box[2])
+        foot = self.key([("temperature", None), ("here", "the face you ask about")], box[0], box[3], box[2])
         where = "depth from the room" if state.against == "depth" else "R from room air"
         label = f"{where}, {self.symbol(quantity)}" if state.against == "depth" or self.unit_system == "si" else where
         degrees = f"temperature, {self.symbol('temperature')}"

@@ -15,7 +15,8 @@ from dryward.pictures.strokes import arrow, ceiling, sentences
 _PER_DOT = 20.0
 #: An arrow of full width stands for this difference [Pa].
 _FULL = 2500.0
-_COLDEST = -160 / 9
+#: Left end of the curve: the coldest night of the sliders [°C].
+_COLDEST = -30.0
 _WARMEST = (80 / 1.8 - 160 / 9, 100 / 1.8 - 160 / 9, 60.0)
 
 

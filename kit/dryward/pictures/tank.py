@@ -131,7 +131,7 @@ class Tank(LivePicture):
         limit = 100 * min(state.limit, 1.0)
         self.band.set_bounds(x[0], limit, x[-1] - x[0], 100 - limit)
         self.line_limit.set_data([x[0], x[-1]], [limit, limit])
-        self.here.set_data([self.shown(state.fresh_air, "air flow")], [100 * state.relative_humidity])
+        self.here.set_data([self.shown(state.fresh_air, "air flow")], [100 * min(state.relative_humidity, 1.0)])
 
     def alt(self, state):
         people, outside, away = (

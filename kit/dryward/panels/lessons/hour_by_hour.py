@@ -43,6 +43,12 @@ class State:
     budget: object
     day: float
 
+    @property
+    def full(self):
+        """Moisture at which the pores of the sheathing are full [mass %]; what the run adds above drips off."""
+        wood = self.run.assembly.layer("outer layer").substance
+        return 100 * wood.sorption[-1][1] / wood.density
+
 
 def roof():
     """The OSB roof with the variable film: the sheathing is wood, and it can be watched."""
@@ -128,7 +134,8 @@ class HourByHour(Page):
         comes = np.maximum(budget.from_room, 0) + np.maximum(budget.leaked, 0) + np.maximum(-budget.to_outdoors, 0)
         leaves = np.maximum(-budget.from_room, 0) + np.maximum(budget.to_outdoors, 0) + np.maximum(budget.vented, 0)
         days = state.run.time[::EVERY] / 24
-        planes = (("sheathing", state.moisture[::EVERY]),)
+        # The run has no drip: what the pores cannot take is drawn, and said, as full.
+        planes = (("sheathing", np.minimum(state.moisture[::EVERY], state.full)),)
         return YearState(days, planes, BANDS, comes, leaves, 0, state.day)
 
     def numbers(self, state):
@@ -140,21 +147,29 @@ class HourByHour(Page):
         change = float(last[-1] - last[0])
         over = float((last > BANDS[1][0]).sum()) / 24
         return [
-            Readout("today", "Moisture on this day", now, text=f"{now:.1f} %", note=_date(state.day)),
+            Readout("today", "Moisture that day", now, text=_percent(now, state.full), note=_date(state.day)),
             Readout(
-                "peak", "Peak of the second year", float(last.max()), text=f"{last.max():.1f} %", note=f"in {month}"
+                "peak",
+                "Second year, peak",
+                float(last.max()),
+                text=_percent(last.max(), state.full),
+                note=f"in {month}" if last.max() < state.full else "full, and it drips",
             ),
-            Readout("over", "Days over the caution line", over, text=f"{over:.0f} days", note="of the second year"),
+            Readout("over", "Days over 20 %", over, text=f"{over:.0f} days", note="of the second year"),
             Readout(
                 "change",
-                "Year's end against its start",
+                "Change over the year",
                 change,
-                text=f"{change:+.1f} %",
+                text=f"{change:+.1f} %"
+                if last.max() < state.full
+                else "stays full"
+                if change > 1.0
+                else "full, then dries",
                 note="it comes home" if change <= 1.0 else "it does not come home",
             ),
             Readout(
                 "balance",
-                "Water in, out and stored agree to",
+                "Water balance closes to",
                 state.run.balance_error,
                 text=_share(state.run.balance_error),
             ),
@@ -164,12 +179,17 @@ class HourByHour(Page):
         """When it is wettest, and whether it dries again."""
         last = state.moisture[-HOURS:]
         month = MONTH_NAMES[min(int(np.argmax(last) / HOURS * 12), 11)]
-        dry = float(last.min())
-        soaked = " That is soaked: free water stands in it." if last.max() > 40 else ""
+        if last.max() >= state.full:
+            return (
+                f"The pores of the sheathing fill up, {state.full:.0f} % of its dry weight, and the rest "
+                "drips: free water, far above what wood can bind. Over the year it "
+                f"{'comes home' if last[-1] - last[0] <= 1.0 else 'does not come home'}."
+            )
+        driest = MONTH_NAMES[min(int(np.argmin(last) / HOURS * 12), 11)]
         home = "comes home" if last[-1] - last[0] <= 1.0 else "does not come home"
         return (
-            f"The sheathing is wettest in {month}, {last.max():.0f} %, and dries to {dry:.0f} % in the warm months: "
-            f"over the year it {home}.{soaked}"
+            f"The sheathing is wettest in {month}, {last.max():.0f} %, and driest in {driest}, {last.min():.0f} %: "
+            f"over the year it {home}.{_soaked(last.max())}"
         )
 
     def strips(self, at, state):
@@ -212,6 +232,15 @@ class HourByHour(Page):
 def _date(day):
     year, rest = divmod(min(day, YEARS * 365) - 1, 365)
     return f"{MONTH_NAMES[min(int(rest / 365 * 12), 11)]}, year {int(year) + 1}"
+
+
+def _percent(moisture, full):
+    return f"{moisture:.1f} %" if moisture < full else f"over {full:.0f} %"
+
+
+def _soaked(most):
+    # What wood can bind ends near 28 %; all above it is liquid in its pores.
+    return " Wood binds about 28 %: the rest is free water in its pores." if most > 40 else ""
 
 
 def _share(error):

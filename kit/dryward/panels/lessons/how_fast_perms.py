@@ -74,17 +74,18 @@ class HowFastPerms(Page):
         share = drops[rules] / drops.sum()
         kind = codes.retarder_class(state.film)
         return [
-            Readout("together", "All in a row", state.together, "permeance", both=True),
+            Readout("together", "All three in a row", state.together, "permeance", both=True),
             Readout("flow", "Vapor that passes", state.together * state.push, "vapor flux", both=True),
             Readout(
                 "rules", "What rules", float(share), text=NAMES[rules], note=f"{share * 100:.0f} % of the resistance"
             ),
             Readout(
                 "class", "The film's class", state.film, "permeance",
-                text=f"class {kind}" if kind != "none" else "no class", note="dry cup, IRC R702.7, as adopted locally",
+                text=f"Class {kind}" if kind != "none" else "no class",
+                note="by dry-cup perms; see local code",
             ),
             Readout(
-                "cut", "Film with its gaps still cuts", state.cut, "relative humidity", note="of what drywall passes"
+                "cut", "Film and gaps cut", state.cut, "relative humidity", note="off what drywall lets through"
             ),
         ]  # fmt: skip
 
@@ -93,8 +94,8 @@ class HowFastPerms(Page):
         flow = self.show(state.together * state.push, "vapor flux")
         if state.gap > 0.0:
             return (
-                f"{state.gap * 100:.3g} % of the film is missing, and it still cuts {state.cut * 100:.0f} % of the "
-                f"vapor: {flow} passes. For air the gap would be a hole."
+                f"With {state.gap * 100:.3g} % of it missing the film cuts {state.cut * 100:.0f} % of the vapor: {flow}"
+                " passes. For air the gap would be a hole."
             )
         whole = self.show(state.together, "permeance")
         return f"In a row the three act like one sheet of {whole}, tighter than the tightest alone: {flow} passes."

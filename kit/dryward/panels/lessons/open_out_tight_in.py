@@ -105,14 +105,20 @@ class OpenOutTightIn(Page):
                 "relative humidity",
                 note=self.show(state.profile.temperature[face], "temperature"),
             ),
-            Readout("ratio", "Outside more open by", state.outer / state.inner, text=_times(state.outer / state.inner)),
+            Readout(
+                "ratio",
+                "The outside is",
+                state.outer / state.inner,
+                text=_compared(state.outer / state.inner),
+                note="as the inside",
+            ),
             Readout(
                 "needed",
-                "No gain takes outside",
+                "For no gain, outside",
                 balance,
                 "permeance",
-                text="" if balance else "more than 1000 perm",
-                note=f"{_times(balance / state.inner)} as open as inside" if balance else "first lower the humidity",
+                text="any" if balance == FINE[0] else "" if balance else f"over {self.show(FINE[-1], 'permeance')}",
+                note=f"{_compared(balance / state.inner)} as the inside" if balance else "first lower the humidity",
             ),
         ]
 
@@ -121,8 +127,8 @@ class OpenOutTightIn(Page):
         balance, gain = state.balance, state.profile.gain
         if gain > 0:
             more = (
-                f"To stop it the outside must be {_times(balance / state.inner)} as open as the inside: "
-                f"{self.show(balance, 'permeance')}"
+                f"To stop it the outside must have {self.show(balance, 'permeance')}: "
+                f"{_compared(balance / state.inner)} as the inside"
                 if balance
                 else "No outer layer stops it at this humidity"
             )
@@ -130,8 +136,8 @@ class OpenOutTightIn(Page):
         if balance <= FINE[0]:
             return "This roof gains nothing in this weather, and even a tight outside would gain nothing."
         return (
-            f"This roof gains nothing in this weather: the outside is {_times(state.outer / state.inner)} as open as "
-            f"the inside, and {_times(balance / state.inner)} would do."
+            f"This roof gains nothing in this weather: the outside is {_compared(state.outer / state.inner)} as the "
+            f"inside. It needs {self.show(balance, 'permeance')} or more."
         )
 
     def strips(self, at, state):
@@ -178,6 +184,12 @@ class OpenOutTightIn(Page):
 
 def _times(ratio):
     return f"{ratio:.2g} times" if ratio < 100 else f"{ratio:.0f} times"
+
+
+def _compared(ratio):
+    if abs(ratio - 1) < 0.05:
+        return "just as open"
+    return f"{_times(ratio)} as open" if ratio > 1 else f"{_times(1 / ratio)} as tight"
 
 
 PAGE = OpenOutTightIn

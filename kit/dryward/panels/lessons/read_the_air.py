@@ -73,7 +73,7 @@ class ReadTheAir(Page):
         """Which air has more water, and which has the higher RH."""
         ratio, other = state.ratios
         if abs(ratio - other) < 0.02 * max(ratio, other):
-            return f"Both airs hold nearly the same water, {self.show(ratio, 'humidity ratio')}, whatever their RH."
+            return f"Both airs have nearly the same water, {self.show(ratio, 'humidity ratio')}, whatever their RH."
         more, less = ("A", "B") if ratio > other else ("B", "A")
         wet, dry = (state.first, state.second) if ratio > other else (state.second, state.first)
         times = max(ratio, other) / min(ratio, other)

@@ -55,12 +55,13 @@ class Start(Page):
     def _plan(self):
         way = pathways.pathway(self.settings.progress.setting("pathway"))
         options = [(each.id, f"{each.title}, {_span(each.minutes)}") for each in pathways.pathways()]
+        alone = way.id == "self-study"
         rows = []
         for session in way.sessions:
             for place, id in enumerate(session.lessons or ("",)):
-                title = f"{session.title}, {session.minutes} min" if place == 0 and way.id != "self-study" else ""
-                rows.append(self._row(title, id))
-        head = ("When", "Lesson", "Minutes", "How it stands")
+                title = f"{session.title}, {session.minutes} min" if place == 0 else ""
+                rows.append(self._row(title, id)[alone:])
+        head = ("When", "Lesson", "Minutes", "How it stands")[alone:]
         on = self.settings.progress.resume()
         go = on and lessons.lesson(on)
         return parts.section(

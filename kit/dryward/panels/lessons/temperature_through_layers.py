@@ -87,13 +87,14 @@ class TemperatureThroughLayers(Page):
         temperature = float(profile.temperature[rung])
         limit = float(profile.saturation_vapor_pressure[rung]) / (ROOM.vapor_pressure / ROOM.relative_humidity)
         return [
-            Readout("sheathing", "Sheathing, room side", temperature, "temperature", both=True),
-            Readout("drywall", "Gypsum board, room side", float(profile.temperature[1]), "temperature", both=True),
-            Readout("total", "R of all layers and films", state.wall.thermal_resistance, "thermal resistance"),
-            Readout("share", "Share of R outside that plane", share, "relative humidity"),
+            Readout("sheathing", "Inner face of sheathing", temperature, "temperature", both=True),
+            Readout("drywall", "Wall face in the room", float(profile.temperature[1]), "temperature", both=True),
+            Readout("total", "R in all, with air films", state.wall.thermal_resistance, "thermal resistance"),
+            Readout("share", "R outside the sheathing", share, "relative humidity"),
             Readout(
-                "humidity_limit", "Room humidity with that dew point", min(limit, 1.0), "relative humidity",
-                note="its dew point is the sheathing's temperature",
+                "humidity_limit", "Air that gets wet there", min(limit, 1.0), "relative humidity",
+                text="none" if limit >= 1 else "",
+                note="" if limit >= 1 else f"or more, at {self.show(ROOM.temperature, 'temperature')}",
             ),
         ]  # fmt: skip
 
@@ -102,8 +103,8 @@ class TemperatureThroughLayers(Page):
         rung, share = self._share(state)
         there = self.show(state.profile.temperature[rung], "temperature")
         return (
-            f"{share * 100:.0f} % of the R stands outside the sheathing, so it sits {share * 100:.0f} % of the way "
-            f"from outdoors up to the room: {there}."
+            f"{share * 100:.0f} % of the R stands outside the inner face of the sheathing, so that face sits "
+            f"{share * 100:.0f} % of the way from the outdoor to the room temperature: {there}."
         )
 
     def strips(self, at, state):

@@ -83,21 +83,21 @@ class WinterHouse(Page):
                 "Indoor humidity",
                 min(state.humidity, 1.0),
                 "relative humidity",
-                text="100 %: it runs down" if over else "",
+                note="the rest runs down the walls" if over else "",
             ),
             Readout("dew_point", "Dew point indoors", float(air.dew_point(pressure)), "temperature", both=True),
-            Readout("limit", "Window gets wet at", state.limit, "relative humidity", note="coldest glass, R-3 window"),
-            Readout("outdoor_warmed", "Outdoor air, once warmed", min(alone, 1.0), "relative humidity"),
-            Readout(
-                "from_outside", "Water that comes in with it", state.carried(state.outdoor.vapor_pressure), "mass flow"
-            ),
+            Readout("limit", "Window gets wet at", state.limit, "relative humidity", note="coldest glass, R-3"),
+            Readout("outdoor_warmed", "Outdoor air, warmed", min(alone, 1.0), "relative humidity"),
+            Readout("from_outside", "Water from outdoors", state.carried(state.outdoor.vapor_pressure), "mass flow"),
         ]
 
     def says(self, state):
         """Where the water comes from, and whether the window sweats."""
         inflow = state.carried(state.outdoor.vapor_pressure)
         share = inflow / (inflow + state.production)
-        room = f"{min(state.humidity, 1.0) * 100:.0f} %"
+        if state.humidity > 1:
+            return "More water comes in than the fresh air can carry out: it runs down windows and walls."
+        room = f"{state.humidity * 100:.0f} %"
         glass = "the windows get wet" if state.humidity > state.limit else "the windows stay dry"
         source = "most of that water is made indoors" if share < 0.5 else "most of that water comes in from outdoors"
         return f"The house settles at {room}, and {glass}: {source}."
