@@ -53,7 +53,7 @@ def test_the_years_are_the_hourly_run(open_roof):
         years=2,
         initial=Air(20.0, 0.8),
         vent=vent_space(OPEN),
-        leak=leak(OPEN),
+        leak=hourly.leak_flow(leak(OPEN), here.hours, 21.0, OPEN.assembly, height=3.7),
         surface=hourly.Surface(absorptance=0.7, azimuth=0.0),
     )
     found = open_roof.finding("years")

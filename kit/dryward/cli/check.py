@@ -6,6 +6,7 @@ import sys
 from dryward import weather
 from dryward.building.job import Place
 from dryward.cli import jobs
+from dryward.report.findings import Number
 from dryward.report.many import many, sweep
 
 
@@ -16,6 +17,7 @@ def add(parser):
     parser.add_argument("--all-places", action="store_true", help="check each roof in all invented places")
     parser.add_argument("--workers", type=int, help="processes to use; otherwise one for each core")
     parser.add_argument("--scheduler", metavar="ADDRESS", help="a running Dask scheduler to use instead")
+    parser.add_argument("--units", choices=("us", "si"), default="us", help="units of the printed numbers")
     parser.add_argument("--json", action="store_true", help="print the findings as JSON, SI units")
 
 
@@ -24,19 +26,20 @@ def run(args):
     found = jobs.find(args.files)
     roofs = {name: jobs.changed(job, args) for name, job in found.items() if not isinstance(job, str)}
     places = [Place("demo", id) for id in weather.demos()] if args.all_places else None
-    results = many(sweep(roofs, places), not args.steady, args.workers, args.scheduler, _progress(args))
+    work = sweep(roofs, places)
+    results = many(work, not args.steady, args.workers, args.scheduler, _progress(), args.spread, _hours(len(work)))
     results += [{"name": name, "dries": None, "error": job} for name, job in found.items() if isinstance(job, str)]
     if args.json:
         print(json.dumps(results if len(results) > 1 else results[0], indent=1, ensure_ascii=False))
     else:
         for result in results:
-            _print(result, brief=len(results) > 1)
+            _print(result, args.units, brief=len(results) > 1)
     if any("error" in result for result in results):
         return 2
     return 0 if all(result["dries"] for result in results) else 1
 
 
-def _progress(args):
+def _progress():
     if not sys.stderr.isatty():
         return None
 
@@ -47,19 +50,35 @@ def _progress(args):
     return tell
 
 
-def _print(result, brief):
+def _hours(jobs):
+    if jobs != 1 or not sys.stderr.isatty():
+        return None
+
+    def tell(done, total):
+        print(f"\r{done} of {total} hours", end="" if done < total else "\n", file=sys.stderr, flush=True)
+
+    return tell
+
+
+def _print(result, units, brief):
     if "error" in result:
         print(f"dryward: {result['error']}", file=sys.stderr)
         return
     if brief:
         print(f"{'dries    ' if result['dries'] else 'does not '} {result['name']}: {result['verdict']}")
         return
+    from dryward.report.sheet import amount
+
     print(f"{result['assembly']}, {result['place']}\n{result['verdict']}\n")
     for each in result["findings"]:
         print(f"{each['question']} {each['answer'].capitalize()}.")
         for key in ("what", "why", "change"):
             if each[key]:
                 print(f"    {each[key]}")
+        for number in each["numbers"]:
+            print(f"    {number['label']}: {amount(Number(**number), units)}")
+        if each["matters"]:
+            print(f"    {each['matters']}")
         if each["limits"]:
             print(f"    Limits: {each['limits']}")
     for note in result["notes"]:

@@ -8,6 +8,8 @@ from dryward.building import job_files
 from dryward.building.job import Job, Place
 from dryward.checks import BadFile
 
+#: Draws of the uncertain inputs when none are typed.
+DRAWS = 24
 _TYPED = (
     ("humidity", "relative humidity", "%", "room humidity, such as 40 or 40%%"),
     ("room_temperature", "temperature", None, "room temperature, such as 70F or 21C"),
@@ -23,6 +25,15 @@ def add(parser):
     for name, _, _, words in _TYPED:
         parser.add_argument(f"--{name.replace('_', '-')}", help=words)
     parser.add_argument("--years", type=int, help="years of the hourly run, 1 to 10")
+    parser.add_argument(
+        "--spread",
+        type=int,
+        nargs="?",
+        const=DRAWS,
+        default=0,
+        metavar="DRAWS",
+        help=f"bands of the hourly years from so many draws of the uncertain inputs ({DRAWS} when no number is given)",
+    )
     parser.add_argument("--steady", action="store_true", help="leave the hourly years out")
 
 

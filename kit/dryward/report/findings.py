@@ -46,6 +46,8 @@ class Finding:
         What was found, why, and what to change first (may be empty).
     limits : str
         What this check leaves out.
+    matters : str
+        The uncertain input that moves the result most, where that was worked out.
     numbers : tuple of Number
     source : str
         Method or rule, with edition.
@@ -64,6 +66,7 @@ class Finding:
     numbers: tuple = ()
     source: str = ""
     data: object = field(default=None, repr=False, compare=False)
+    matters: str = ""
 
     def number(self, label):
         """The value of that label [SI], or None."""

@@ -5,6 +5,7 @@ findings come back as plain numbers and words.
 """
 
 import dataclasses
+import math
 import os
 from concurrent.futures import ProcessPoolExecutor, as_completed
 from multiprocessing import get_context
@@ -31,8 +32,8 @@ def plain(review, name=""):
     findings = []
     for each in review.findings:
         found = {key: getattr(each, key) for key in ("id", "question", "answer", "good", "what", "why", "change")}
-        found |= {"limits": each.limits, "source": each.source}
-        found["numbers"] = [dataclasses.asdict(number) for number in each.numbers]
+        found |= {"matters": each.matters, "limits": each.limits, "source": each.source}
+        found["numbers"] = [_finite(dataclasses.asdict(number)) for number in each.numbers]
         findings.append(found)
     return {
         "name": name,
@@ -45,7 +46,12 @@ def plain(review, name=""):
     }
 
 
-def one(words, name="", hourly=True):
+def _finite(number):
+    """JSON has no infinity: a rate without a limit becomes null."""
+    return {k: None if isinstance(v, float) and not math.isfinite(v) else v for k, v in number.items()}
+
+
+def one(words, name="", hourly=True, spread=0, progress=None):
     """Check one job given as the text of its file.
 
     Parameters
@@ -53,7 +59,7 @@ def one(words, name="", hourly=True):
     words : str
         Of a job file or an assembly file.
     name : str, optional
-    hourly : bool, optional
+    hourly, spread, progress : optional
         As in `review`.
 
     Returns
@@ -63,7 +69,7 @@ def one(words, name="", hourly=True):
         sentence in ``error``.
     """
     try:
-        return plain(review(job_files.parse(words, name or "the file"), hourly=hourly), name)
+        return plain(review(job_files.parse(words, name or "the file"), progress, hourly, spread), name)
     except PlainError as error:
         return {"name": name, "assembly": "", "place": "", "dries": None, "verdict": "", "findings": [], "notes": [],
                 "error": str(error)}  # fmt: skip
@@ -93,7 +99,7 @@ def sweep(jobs, places=None):
     }
 
 
-def many(work, hourly=True, workers=None, scheduler=None, progress=None):
+def many(work, hourly=True, workers=None, scheduler=None, progress=None, spread=0, hours=None):
     """Check many jobs at once.
 
     Parameters
@@ -108,6 +114,10 @@ def many(work, hourly=True, workers=None, scheduler=None, progress=None):
         Address of a running Dask scheduler; its workers need the kit too.
     progress : function, optional
         Called with (jobs done, jobs in all, result) as results come.
+    spread : int, optional
+        As in `review`.
+    hours : function, optional
+        Called with (hours done, hours in all) of each run where jobs are done one by one here.
 
     Returns
     -------
@@ -129,14 +139,14 @@ def many(work, hourly=True, workers=None, scheduler=None, progress=None):
             progress(len(results), len(work), result)
 
     if scheduler:
-        _on_cluster(work, hourly, scheduler, keep)
+        _on_cluster(work, (hourly, spread), scheduler, keep)
     elif (workers or _cores()) == 1 or len(work) == 1:
         for name, words in work.items():
-            keep(name, one(words, name, hourly))
+            keep(name, one(words, name, hourly, spread, hours))
     else:
         # A fresh process each: a fork of a process with threads can hang.
         with ProcessPoolExecutor(min(workers or _cores(), len(work)), get_context("spawn")) as pool:
-            waiting = {pool.submit(one, words, name, hourly): name for name, words in work.items()}
+            waiting = {pool.submit(one, words, name, hourly, spread): name for name, words in work.items()}
             for done in as_completed(waiting):
                 keep(waiting[done], done.result())
     return [results[name] for name in work]
@@ -146,7 +156,7 @@ def _cores():
     return len(os.sched_getaffinity(0)) if hasattr(os, "sched_getaffinity") else os.cpu_count() or 1
 
 
-def _on_cluster(work, hourly, scheduler, keep):
+def _on_cluster(work, options, scheduler, keep):
     try:
         from dask.distributed import Client
         from dask.distributed import as_completed as as_gathered
@@ -157,6 +167,6 @@ def _on_cluster(work, hourly, scheduler, keep):
     except (OSError, ValueError, TimeoutError) as error:
         raise OutOfRange(f"The scheduler {scheduler[:80]} does not answer ({type(error).__name__}).") from None
     with client, client.as_current():
-        waiting = {client.submit(one, words, name, hourly, pure=False): name for name, words in work.items()}
+        waiting = {client.submit(one, words, name, *options, pure=False): name for name, words in work.items()}
         for done in as_gathered(waiting):
             keep(waiting[done], done.result())

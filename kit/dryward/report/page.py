@@ -4,7 +4,7 @@ import base64
 
 from jinja2 import Environment, PackageLoader, StrictUndefined, select_autoescape
 
-from dryward.report.sheet import amount
+from dryward.report.sheet import amount, mark
 
 
 def html(sheet, paper="letter"):
@@ -29,4 +29,5 @@ def html(sheet, paper="letter"):
     )
     shelf.filters["inline"] = lambda png: base64.b64encode(png).decode("ascii")
     shelf.filters["amount"] = lambda number: amount(number, sheet.unit_system)
+    shelf.filters["mark"] = mark
     return shelf.get_template("page.html").render(sheet=sheet, size={"letter": "letter", "a4": "A4"}[paper])

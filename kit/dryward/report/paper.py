@@ -1,4 +1,9 @@
-"""The printed page as PDF, by fpdf2: pure Python, no system packages."""
+"""The printed page as PDF, by fpdf2: pure Python, no system packages.
+
+Two sheets at most: what was found and the sentences first, pictures beside
+each other, then the findings in two columns.  When a long job would need a
+third sheet, the letters become a little smaller.
+"""
 
 import datetime
 import io
@@ -7,19 +12,23 @@ from fpdf import FPDF, FontFace
 from fpdf.enums import XPos, YPos
 
 from dryward.pictures.printed import font_files
-from dryward.report.sheet import amount
+from dryward.report.sheet import amount, mark
 
-_SMALL, _TEXT, _HEAD, _TITLE = 6.9, 8.6, 10.0, 15.0
+#: Sizes of small print, text, heads and the title [pt], tried in this order.
+_SIZES = ((7.0, 8.2, 9.6, 14.5), (6.6, 7.8, 9.2, 14.0), (6.0, 7.2, 8.6, 13.0), (5.5, 6.5, 8.0, 12.0))
+#: Sheets of paper that should be enough.
+_SHEETS = 2
+_GAP = 6.0
 
 
 class _Paper(FPDF):
     """One document: margins, the foot of each page, and the few kinds of text."""
 
-    def __init__(self, sheet, paper):
+    def __init__(self, sheet, paper, sizes):
         super().__init__(format=paper)
-        self.sheet = sheet
-        self.set_margins(15, 12)
-        self.set_auto_page_break(True, 14)
+        self.sheet, (self.small, self.normal, self.big, self.huge) = sheet, sizes
+        self.set_margins(14, 10)
+        self.set_auto_page_break(True, 12)
         for style, file in font_files().items():
             self.add_font("kit", style, file)
         self.set_title(sheet.title)
@@ -29,39 +38,60 @@ class _Paper(FPDF):
         self.add_page()
 
     def footer(self):
-        self.set_y(-11)
-        self.set_font("kit", "", _SMALL)
+        self.set_margins(14, 10)
+        self.set_xy(14, -9)
+        self.set_font("kit", "", self.small)
         name = f"{self.sheet.file}, " if self.sheet.file else ""
-        self.cell(
-            0, 4, f"{name}{self.sheet.date}, dryward {self.sheet.version}, page {self.page_no()} of {{nb}}", align="R"
-        )
+        words = f"{name}{self.sheet.date}, dryward {self.sheet.version}, page {self.page_no()} of {{nb}}"
+        self.cell(0, 4, words, align="R")
 
-    def text_block(self, words, size=_TEXT, bold=False, space=1.0):
+    @property
+    def room(self):
+        return self.w - 28
+
+    def text_block(self, words, size=None, bold=False, space=0.8, marked=False):
+        size = size or self.normal
         self.set_font("kit", "B" if bold else "", size)
-        self.multi_cell(0, size * 0.46, words, new_x=XPos.LMARGIN, new_y=YPos.NEXT, align="L")
+        self.multi_cell(0, size * 0.42, words, new_x=XPos.LMARGIN, new_y=YPos.NEXT, align="L", markdown=marked)
         self.ln(space)
 
-    def head(self, words, keep=24):
+    def head(self, words, keep=16):
         if self.will_page_break(keep):
             self.add_page()
-        self.ln(1.2)
-        self.text_block(words, _HEAD, bold=True, space=0.4)
-        self.set_line_width(0.4)
+        self.ln(0.8)
+        self.text_block(words, self.big, bold=True, space=0.2)
+        self.set_line_width(0.35)
         self.line(self.l_margin, self.get_y(), self.w - self.r_margin, self.get_y())
-        self.ln(1.2)
+        self.ln(0.8)
 
     def rows(self, rows, widths, heading=None):
-        self.set_font("kit", "", _SMALL)
+        self.set_font("kit", "", self.small)
         with self.table(
             col_widths=widths,
+            width=self.w - self.l_margin - self.r_margin,
             first_row_as_headings=heading is not None,
             headings_style=FontFace(emphasis="BOLD"),
-            line_height=3.5,
+            line_height=self.small * 0.46,
+            padding=(0.25, 0.8, 0.25, 0),
+            align="LEFT",
             text_align="LEFT",
             borders_layout="HORIZONTAL_LINES",
         ) as table:
             for row in ([heading] if heading else []) + list(rows):
                 table.row([str(cell) for cell in row])
+
+    def side_by_side(self, left, right, share=0.5):
+        """Two columns from here down; both must fit on this page."""
+        top, wide = self.get_y(), self.room - _GAP
+        self.set_right_margin(14 + wide * (1 - share) + _GAP)
+        self.set_x(14)
+        left()
+        low = self.get_y()
+        self.set_margins(14 + wide * share + _GAP, 10, 14)
+        self.set_xy(14 + wide * share + _GAP, top)
+        right()
+        self.set_margins(14, 10, 14)
+        self.set_xy(14, max(low, self.get_y()))
 
 
 def pdf(sheet, paper="letter"):
@@ -77,49 +107,95 @@ def pdf(sheet, paper="letter"):
     bytes
         The same bytes for the same sheet.
     """
-    page = _Paper(sheet, paper)
-    page.text_block(sheet.title, _TITLE, bold=True)
-    page.text_block(sheet.verdict, 10.5, space=1.5)
-    page.head("What was checked")
-    page.rows(sheet.inputs, (35, 65))
-    page.head("Layers, from inside to outside")
-    page.rows(
-        [(f"{name} ({what})" if what else name, *rest[:3], rest[3]) for name, what, *rest in sheet.layers],
-        (34, 13, 11, 13, 60),
-        ("Layer", "Thickness", "R", "Vapor", "Source"),
-    )
-    for picture in sheet.pictures:
-        _picture(page, picture)
-    page.head("Findings")
-    for each in sheet.findings:
-        _finding(page, each, sheet.unit_system)
-    for title, sentences in (("For the client", sheet.client), ("For the inspector", sheet.inspector)):
-        page.head(title)
-        for number, sentence in enumerate(sentences, 1):
-            page.text_block(f"{number}. {sentence}", space=0.6)
-    if sheet.rows:
-        page.head("Code rows")
-        page.rows([(each.what, f"{each.source}. {each.limits}") for each in sheet.rows], (60, 50))
-    page.head("Cautions and limits")
-    for title, text in sheet.cautions:
-        page.text_block(f"{title}. {text}", _SMALL, space=0.3)
-    page.text_block(" ".join((*sheet.notes, sheet.disclaimer)), _SMALL)
+    for sizes in _SIZES:
+        page = _made(sheet, paper, sizes)
+        if page.page_no() <= _SHEETS:
+            break
     return bytes(page.output())
 
 
-def _picture(page, picture):
-    width = page.w - page.l_margin - page.r_margin
-    if page.will_page_break(width * 0.5 + 8):
-        page.add_page()
-    page.head(picture.title, keep=10)
-    page.image(io.BytesIO(picture.png), w=width, alt_text=picture.alt)
-    page.ln(1)
+def _made(sheet, paper, sizes):
+    page = _Paper(sheet, paper, sizes)
+    page.text_block(sheet.title, page.huge, bold=True, space=0.4)
+    page.text_block(sheet.verdict, page.normal * 1.2, bold=True, space=0.6)
+
+    def sentences(title, words):
+        page.head(title)
+        for number, sentence in enumerate(words, 1):
+            page.text_block(f"{number}. {sentence}", space=0.4)
+
+    page.side_by_side(
+        lambda: sentences("For the client", sheet.client), lambda: sentences("For the inspector", sheet.inspector)
+    )
+
+    def inputs():
+        page.head("What was checked")
+        page.rows(sheet.inputs, (42, 58))
+
+    def layers():
+        page.head("Layers, from inside to outside")
+        page.rows(
+            [(f"{name} ({what})" if what else name, *rest[:3]) for name, what, *rest in sheet.layers],
+            (46, 16, 14, 16),
+            ("Layer", "Thickness", "R", "Vapor"),
+        )
+
+    page.side_by_side(inputs, layers, 0.42)
+    _pictures(page, sheet.pictures)
+    _findings(page, sheet)
+    if sheet.rows:
+        page.head("Code rows")
+        page.rows(
+            [(each.what, f"{each.source}. {each.limits[:1].upper()}{each.limits[1:]}.") for each in sheet.rows],
+            (60, 50),
+        )
+    page.head("Cautions and limits")
+    page.text_block(
+        " ".join(f"**{title}:** {text}" for title, text in sheet.cautions), page.small, space=0.4, marked=True
+    )
+    page.text_block(" ".join((*sheet.notes, sheet.disclaimer)), page.small, space=0.4)
+    page.text_block(f"Where the layers' values come from: {' '.join(sheet.sources)}", page.small, space=0)
+    return page
 
 
-def _finding(page, each, unit_system):
-    if page.will_page_break(16):
+def _pictures(page, pictures):
+    """The section over the full width, the others beside each other under it."""
+    if not pictures:
+        return
+    first, *others = pictures
+    _across(page, [first], 0.78)
+    if others:
+        _across(page, others, 1.0 if len(others) > 1 else 0.5)
+
+
+def _across(page, pictures, share):
+    wide = (page.room * share - _GAP * (len(pictures) - 1)) / len(pictures)
+    high = max(wide * each.height / each.width for each in pictures)
+    if page.will_page_break(high + page.big * 0.42 + 3):
         page.add_page()
-    page.text_block(f"{each.question} {each.answer.capitalize()}.", bold=True, space=0)
-    page.text_block(" ".join(part for part in (each.what, each.why, each.change) if part), space=0)
-    numbers = "; ".join(f"{number.label}: {amount(number, unit_system)}" for number in each.numbers)
-    page.text_block(" — ".join(part for part in (numbers, each.limits, each.source) if part), _SMALL, space=1.2)
+    page.ln(0.8)
+    top = page.get_y()
+    for k, each in enumerate(pictures):
+        x = 14 + k * (wide + _GAP)
+        page.set_font("kit", "B", page.big)
+        page.set_xy(x, top)
+        page.cell(wide, page.big * 0.42, each.title)
+        page.image(io.BytesIO(each.png), x=x, y=top + page.big * 0.42 + 0.6, w=wide, alt_text=each.alt)
+    page.set_xy(14, top + high + page.big * 0.42 + 1.2)
+
+
+def _findings(page, sheet):
+    """In two columns, filled so that both end at about the same height."""
+    page.head("Findings, each with its limits")
+    with page.text_columns(ncols=2, gutter=_GAP, balance=True, text_align="L") as columns:
+        for each in sheet.findings:
+            page.set_font("kit", "B", page.normal)
+            columns.write(f"{mark(each)} {each.question} {each.answer.capitalize()}.\n")
+            page.set_font("kit", "", page.normal)
+            columns.write(" ".join(part for part in (each.what, each.why, each.change, each.matters) if part) + "\n")
+            page.set_font("kit", "", page.small)
+            numbers = "; ".join(f"{number.label}: {amount(number, sheet.unit_system)}" for number in each.numbers)
+            columns.write(
+                " ".join(f"{part.rstrip('.')}." for part in (numbers, each.limits, each.source) if part) + "\n\n"
+            )
+    page.set_x(14)

@@ -1,21 +1,25 @@
 """All checks of one job, in the order a builder asks them."""
 
-from dryward.report import rule_checks, steady_checks, year_checks
+from dryward.checks import within
+from dryward.report import drying_time, rule_checks, steady_checks, uncertain, year_checks
 from dryward.report.findings import Review
-from dryward.report.setting import setting
+from dryward.report.setting import SUMMER_ROOM, setting
 
 
-def review(job, progress=None, hourly=True):
+def review(job, progress=None, hourly=True, spread=0):
     """Check a roof in every way the kit can.
 
     Parameters
     ----------
     job : Job
     progress : function, optional
-        Called with (hours done, hours in all) during the hourly run; when it
-        returns False the run ends.
+        Called with (hours done, hours in all) during the hourly runs; when it
+        returns False they end.
     hourly : bool, optional
         Whether to run the hourly years, which load more and take longer.
+    spread : int, optional
+        Draws of the uncertain inputs for the bands of the hourly years, 2 to
+        1000; 0 leaves them out.  The steady checks always have theirs.
 
     Returns
     -------
@@ -23,6 +27,8 @@ def review(job, progress=None, hourly=True):
 
     Raises
     ------
+    OutOfRange
+        For a number of draws out of range.
     UnknownName, BadFile
         For a place that is not known or a weather file that cannot be read.
     NotConverged
@@ -37,13 +43,22 @@ def review(job, progress=None, hourly=True):
     >>> review(Job(preset("vented-vault")), hourly=False).finding("winter").answer
     'no'
     """
+    if spread:
+        spread = int(within("Draws", spread, 2, 1000))
     here = setting(job)
     cold = steady_checks.winter(here)
     faces = steady_checks.watched(job.assembly, cold.data)
-    found = [cold, steady_checks.summer(here), year_checks.twelve_months(here)]
+    found = [
+        uncertain.season(cold, job.assembly, here.winter_room, here.winter),
+        uncertain.season(steady_checks.summer(here), job.assembly, SUMMER_ROOM, here.summer),
+        uncertain.twelve_months(year_checks.twelve_months(here), here),
+    ]
+    runs = hourly and here.hours is not None
     if hourly:
-        found += year_checks.years_findings(here, faces, progress)
-    found += [steady_checks.wet_start(here, layer) for layer, _ in faces[-1:]]
+        found += year_checks.years_findings(here, faces, progress, spread)
+    for layer, _ in faces[-1:]:
+        start = steady_checks.wet_start(here, layer)
+        found.append(drying_time.added(start, here, layer, progress) if runs else start)
     vents = rule_checks.vents(here)
     found += [vents] if vents else []
     found += rule_checks.code_rows(here)

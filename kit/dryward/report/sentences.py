@@ -10,6 +10,8 @@ from dryward.report.setting import setting
 
 #: Room humidities tried for the client's limit [-].
 _TRIED = np.arange(0.15, 0.701, 0.01)
+#: Room humidity in deep winter that a house is seldom below [-]; common practice, no source.
+_DRY_HOUSE = 0.30
 
 
 def humidity_limit(here):
@@ -55,14 +57,18 @@ def for_client(review, unit_system="us"):
             f"In the coldest month ({cold} outside) diffusion wets nothing up to 70 % room humidity; "
             "windows will ask for less."
         )
+    elif limit < _DRY_HOUSE:
+        second = (
+            f"In the coldest month ({cold} outside) water gathers in this roof above {limit * 100:.0f} % room "
+            "humidity, drier than most houses can be held: change the layers first."
+        )
     else:
         share = f"{limit * 100:.0f} %"
         second = f"Keep the rooms at or below {share} humidity in the coldest month ({cold} outside), and run the fan."
     start = review.finding("wet-start")
-    third = (
-        f"{start.what} Tell us at once of drips, stains or a musty smell." if start else "Tell us of drips or stains."
-    )
-    return review.verdict, second, third
+    tell = "tell us at once of drips, stains or a musty smell."
+    dries = start.what.split(". ")[0].rstrip(".") if start else ""
+    return review.verdict, second, f"{dries}; {tell}" if dries else tell.capitalize()
 
 
 def for_inspector(review, unit_system="us"):
@@ -103,15 +109,43 @@ def _vents(review, unit_system):
     gap = next((layer for layer in job.assembly.layers if layer.vented), None)
     if gap is None:
         return "The assembly has no vent space; the code rows for unvented assemblies apply."
-    parts = [f"Vent space: {units.show(gap.thickness or 0.0, 'length', unit_system)} clear"]
+    said = f"Vent space {units.show(gap.thickness or 0.0, 'length', unit_system)} deep"
     finding = review.finding("vents")
-    if finding is not None and finding.good is not None:
-        parts.append(f"openings {finding.data.answer} ({finding.what.rstrip('.').lower()})")
-    return f"{'; '.join(parts)}. {codes.LOCALLY[:1].upper()}{codes.LOCALLY[1:]}."
+    if finding is None or finding.data is None:
+        return f"{said}; the openings were not given."
+    share = finding.what.split(" come to ")[-1].rstrip(".")
+    said += f", with openings of {share}"
+    if finding.good is None:
+        return f"{said}; whether that meets the code ratio cannot be told from what was given, {codes.LOCALLY}."
+    met = "meets" if finding.good else "does not meet"
+    return f"{said}, which {met} the code ratio, {codes.LOCALLY}."
+
+
+_YEAR = {
+    "no wetting": "no month brings water to any plane",
+    "dries": "what gathers in winter leaves again within the year",
+    "holds": "some of what gathers in winter stays at the year's end",
+    "grows": "each year ends wetter than the one before",
+}
 
 
 def _proof(review):
+    """What the test and the checks found, in one sentence."""
     job = review.job
-    tight = f"{job.tightness.ach50:.2g} air changes an hour at 50 Pa" if job.tightness else "not yet tested"
-    checks = [f"{each.question.rstrip('?').lower()}: {each.answer}" for each in review.findings[:4]]
-    return f"Airtightness: {tight}. Moisture checks: {'; '.join(checks)}."
+    tested = (
+        f"Blower door {job.tightness.ach50:.2g} air changes an hour at 50 Pa"
+        if job.tightness
+        else "No blower-door test"
+    )
+    winter, summer = review.finding("winter"), review.finding("summer")
+    wet = [month for each, month in ((winter, "coldest"), (summer, "warmest")) if not each.good]
+    months = " and in the ".join(wet)
+    said = [f"water gathers in the {months} month" if wet else "nothing gets wet in the coldest or the warmest month"]
+    said.append(_YEAR[review.finding("twelve-months").data.verdict])
+    years = review.finding("years")
+    if years is not None and years.good is not None:
+        said.append(f"hour by hour, with storage, the last year ends {'no ' if years.good else ''}wetter than it began")
+    mold = review.finding("mold")
+    if mold is not None:
+        said.append(f"the mold index peaks at {mold.number('Peak mold index'):.1f} of 6")
+    return f"{tested}; by calculation {', '.join(said[:-1])}, and {said[-1]}."

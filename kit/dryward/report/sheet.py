@@ -1,11 +1,12 @@
 """What stands on the printed page, before it is HTML or PDF."""
 
 import datetime
+import struct
 from dataclasses import dataclass
 
 import dryward
 from dryward import units
-from dryward.building import Material, codes
+from dryward.building import codes
 from dryward.pictures.months import Months, MonthsState
 from dryward.pictures.printed import static
 from dryward.pictures.profile import ProfileState, SectionAndProfile
@@ -26,6 +27,8 @@ CAUTIONS = (
     "not-a-permit",
     "keep-the-fan",
 )
+#: Size of a picture that stands beside another [px], and pixels per inch of all.
+_HALF, _DPI = (480, 380), 200
 DISCLAIMER = (
     "A calculation for teaching and planning. It is no permit, no test report, no engineer's seal and no inspection. "
     "The locally adopted code and the building official rule; a licensed designer signs."
@@ -34,11 +37,13 @@ DISCLAIMER = (
 
 @dataclass(frozen=True)
 class Picture:
-    """A picture of the page: PNG bytes, the words for those who cannot see it."""
+    """A picture of the page: PNG bytes, the words for those who cannot see it, its pixels."""
 
     png: bytes
     alt: str
     title: str
+    width: int
+    height: int
 
 
 @dataclass(frozen=True)
@@ -56,6 +61,8 @@ class Sheet:
     client, inspector : tuple of str
     cautions : tuple of (title, text)
     notes : tuple of str
+    sources : tuple of str
+        Of the layers' values, each once, with the layers it belongs to.
     """
 
     title: str
@@ -72,6 +79,7 @@ class Sheet:
     inspector: tuple
     cautions: tuple
     notes: tuple
+    sources: tuple
     unit_system: str
     disclaimer: str = DISCLAIMER
 
@@ -108,6 +116,7 @@ def sheet(review, unit_system="us", file="", date=None):
         inspector=for_inspector(review, unit_system),
         cautions=tuple((each.title, each.text) for each in _cautions()),
         notes=(*review.notes, f"Code rows: {codes.LOCALLY}."),
+        sources=_sources(review.job.assembly),
         unit_system=unit_system,
     )
 
@@ -131,16 +140,51 @@ def amount(number, unit_system):
     """
 
     def said(value):
-        if value in (float("inf"), float("-inf")):
-            return "straight to the air"
+        if value is None or value in (float("inf"), float("-inf")):
+            return "not in the run" if number.unit == "days" else "straight to the air"
         if number.quantity:
-            return units.show(value, number.quantity, unit_system)
-        text = f"{value:.1e}" if 0 < abs(value) < 1e-3 else f"{value:.4g}"
+            # What rounding of the machine leaves over is nothing.
+            small = number.quantity == "area density" and abs(value) < 1e-6
+            return units.show(0.0 if small else value, number.quantity, unit_system)
+        if 0 < abs(value) < 1e-6:
+            return f"below 0.000001 {number.unit}".strip()
+        text = f"{value:.0f}" if float(value).is_integer() else f"{value:.3g}"
         return f"{text} {number.unit}".strip()
 
+    shown = said(number.value)
     if number.low is None or number.high is None:
-        return said(number.value)
-    return f"{said(number.value)} ({said(number.low)} to {said(number.high)})"
+        return shown
+    low, high = said(number.low), said(number.high)
+    if low == high == shown:
+        return shown
+    unit = shown.partition(" ")[2]
+    if unit and low.endswith(f" {unit}"):
+        low = low.removesuffix(f" {unit}")
+    return f"{shown} (band {low} to {high})"
+
+
+def mark(finding):
+    """A sign that black-and-white paper keeps: for the roof, against it, not known."""
+    return {True: "✓", False: "▲", None: "?"}[finding.good]
+
+
+#: How the room air is said.
+_ROOMS = {
+    "constant": "",
+    "class": "by humidity class; in the steady checks ",
+    "by outdoor temperature": "by outdoor temperature; in the steady checks ",
+    "moisture balance": "from water made and fresh air; in the steady checks ",
+}
+
+
+def _r_value(resistance, system):
+    """The way the trade writes it: R-20, or RSI 3.5."""
+    number = units.show(resistance, "thermal resistance", system).split()[0]
+    return f"R-{number}" if system == "us" else f"RSI {number}"
+
+
+def _far(length, system):
+    return f"{units.from_si(length, 'ft'):.1f} ft" if system == "us" else f"{length:.1f} m"
 
 
 def _inputs(here, system):
@@ -159,12 +203,12 @@ def _inputs(here, system):
         ),
         (
             "Room air",
-            f"{job.room.kind}: {units.show(job.room.temperature, 'temperature', system)}, "
+            f"{_ROOMS[job.room.kind]}{units.show(job.room.temperature, 'temperature', system)}, "
             f"{units.show(job.room.relative_humidity, 'relative humidity', system)}",
         ),
         (
             "Thermal resistance between framing",
-            units.show(job.assembly.thermal_resistance, "thermal resistance", system),
+            _r_value(job.assembly.thermal_resistance, system),
         ),
         ("Slope, facing", f"{job.assembly.slope:.0f}°, {job.azimuth:.0f}° from north"),
     ]
@@ -174,7 +218,7 @@ def _inputs(here, system):
         rows.append(
             (
                 f"Whole assembly, {job.assembly.framing.share * 100:.0f} % framing",
-                units.show(parallel_path(job.assembly), "thermal resistance", system),
+                _r_value(parallel_path(job.assembly), system),
             )
         )
     if job.tightness:
@@ -182,26 +226,43 @@ def _inputs(here, system):
             ("Blower door", f"{job.tightness.ach50:.2g}/h at 50 Pa, {job.tightness.share * 100:.0f} % through the roof")
         )
     if job.vent:
-        rows.append(("Vent path", units.show(job.vent.length, "length", system)))
+        rows.append(("Vent path", _far(job.vent.length, system)))
     return tuple(rows)
 
 
 def _layer(layer, system):
     substance = layer.substance
-    origin = substance if hasattr(substance, "source") else substance.origin
-    source = ", ".join(part for part in (origin.source, origin.where) if part)
     permeance = layer.permeance
     return (
         layer.name,
         substance.name if substance.name != layer.name else "",
         units.show(layer.thickness, "length", system) if layer.thickness else "sheet",
-        units.show(layer.thermal_resistance, "thermal resistance", system) if layer.thermal_resistance else "",
+        _r_value(layer.thermal_resistance, system) if layer.thermal_resistance else "",
         "vented"
         if layer.vented
         else ("open" if permeance == float("inf") else units.show(permeance, "permeance", system)),
-        source or "own value",
-        isinstance(substance, Material),
+        _source(layer),
     )
+
+
+#: Longest source that is printed whole.
+_SOURCE = 110
+
+
+def _source(layer):
+    """Where the values of a layer come from, shortened."""
+    substance = layer.substance
+    origin = substance if hasattr(substance, "source") else substance.origin
+    where = "" if origin.where.strip() in ("", "-") else origin.where.strip()
+    words = ", ".join(part for part in (origin.source, where) if part) or "own value"
+    return words if len(words) <= _SOURCE else f"{words[:_SOURCE].rsplit(' ', 1)[0]} …"
+
+
+def _sources(assembly):
+    found = {}
+    for layer in assembly.layers:
+        found.setdefault(_source(layer), []).append(layer.name)
+    return tuple(f"{', '.join(names)}: {source.rstrip('.')}." for source, names in found.items())
 
 
 def _pictures(review, here, system):
@@ -219,9 +280,15 @@ def _pictures(review, here, system):
             tuple(data.evaporated.sum(axis=1)),
             tuple(data.held.sum(axis=1)),
         )
-        made.append((Months(system, paper=True), state, "Twelve months"))
+        made.append((Months(system, paper=True, size=_HALF), state, "Twelve months"))
     years = review.finding("years")
     year = year_picture.state(review) if years is not None and years.data is not None else None
     if year is not None:
-        made.append((Year(system, paper=True), year, "Hour by hour"))
-    return tuple(Picture(static(picture, state, dpi=150), picture.alt(state), title) for picture, state, title in made)
+        made.append((Year(system, paper=True, size=_HALF), year, "Hour by hour"))
+    return tuple(_printed(picture, state, title) for picture, state, title in made)
+
+
+def _printed(picture, state, title):
+    png = static(picture, state, dpi=_DPI)
+    width, height = struct.unpack(">II", png[16:24])  # of every PNG
+    return Picture(png, picture.alt(state), title, width, height)

@@ -2,6 +2,7 @@
 
 from dryward.building import Material
 from dryward.physics import monthly
+from dryward.report import uncertain
 from dryward.report.findings import CANNOT_TELL, NO, YES, Finding, Number
 from dryward.report.setting import leak, vent_space
 from dryward.units import from_si
@@ -73,8 +74,8 @@ def run_years(setting, progress=None, years=None, start=None):
         As in `hourly.simulate`.
     years : int, optional
         Otherwise those of the job.
-    start : float, optional
-        Relative humidity of all layers at the start [-].
+    start : Air, dict or Hours, optional
+        What the layers start with, as in `hourly.simulate`; otherwise that of the job.
 
     Returns
     -------
@@ -87,23 +88,45 @@ def run_years(setting, progress=None, years=None, start=None):
     """
     from dryward.physics import hourly
 
-    job = setting.job
-    tight = leak(job)
-    return hourly.simulate(
-        job.assembly,
-        setting.hours,
-        setting.room,
-        years=years or job.years,
-        initial=Air(20.0, start or job.start_humidity),
-        vent=vent_space(job),
-        leak=tight,
-        surface=hourly.Surface(absorptance=job.absorptance, azimuth=job.azimuth),
-        progress=progress,
-    )
+    typed = options(setting)
+    typed["years"] = years or typed["years"]
+    typed["initial"] = start if start is not None else typed["initial"]
+    return hourly.simulate(setting.job.assembly, setting.hours, setting.room, progress=progress, **typed)
 
 
-def years_findings(setting, faces, progress=None):
-    """The hourly run in findings: the trend, and the wettest of the watched faces."""
+def options(setting):
+    """Keywords of `hourly.simulate` that a job stands for."""
+    from dryward.physics.hourly import Surface, leak_flow
+
+    job, flow = setting.job, leak(setting.job)
+    if flow is not None:
+        flow = leak_flow(flow, setting.hours, job.room.temperature, job.assembly, height=job.tightness.height)
+    return {
+        "years": job.years,
+        "initial": Air(20.0, job.start_humidity),
+        "vent": vent_space(job),
+        "leak": flow,
+        "surface": Surface(absorptance=job.absorptance, azimuth=job.azimuth),
+    }
+
+
+def years_findings(setting, faces, progress=None, spread=0):
+    """The hourly run in findings: the trend, and the wettest of the watched faces.
+
+    Parameters
+    ----------
+    setting : Setting
+    faces : sequence of (str, str)
+        As `steady_checks.watched` gives them.
+    progress : function, optional
+        Called with (hours done, hours in all); False ends the run.
+    spread : int, optional
+        Draws of the uncertain inputs; 0: no bands.
+
+    Returns
+    -------
+    sequence of Finding
+    """
     question = "Hour by hour, does each year end as dry as it began?"
     if setting.hours is None:
         what = "There is no hourly weather for typed means."
@@ -112,7 +135,38 @@ def years_findings(setting, faces, progress=None):
     found = [_trend(setting, run, question)]
     if faces:
         found += [_wood(setting, run, faces), _mold(setting, run, faces)]
-    return tuple(found)
+    return tuple(_banded(setting, found, faces, progress, spread) if spread else found)
+
+
+def _banded(setting, found, faces, progress, draws):
+    """The findings with bands from many runs of the same years."""
+    last = setting.hours.hours
+    measures = [None, None]
+    if faces:
+        layer, side, kind = _moldiest(setting, found[0].data, faces)
+        peak = found[1]
+
+        def highest(run):
+            there = run.layer(peak.data.name)
+            series = there.condensed if peak.numbers[0].quantity else there.moisture_content
+            return float(series[-last:].max())
+
+        measures = [
+            (highest, peak.numbers[0].label),
+            lambda run: float(run.mold_index(layer, kind, side)[-last:].max()),
+        ]
+    hours = last * setting.job.years
+
+    def tell(done, total):
+        return progress(done * hours, total * hours)
+
+    banded = uncertain.years(setting, found, options(setting), *measures, draws, tell if progress else None)
+    limits = {
+        "years": COMES_HOME,
+        "mold": MOLD_LIMIT,
+        "peak": FREE_WATER if faces and found[1].numbers[0].quantity else WOOD_CAUTION,
+    }
+    return tuple(uncertain.turned(each, limits[each.id]) for each in banded)
 
 
 def _limits(setting):
@@ -199,13 +253,9 @@ def _wood(setting, run, faces):
 def _mold(setting, run, faces):
     year = run.time.size // setting.job.years
 
-    def index(layer, side):
-        return run.mold_index(layer, "sensitive" if _is_wood(setting, layer) else "medium resistant", side)
-
-    series = {face: index(*face) for face in faces}
-    layer, side = max(series, key=lambda face: series[face][-year:].max())
-    kind = "sensitive" if _is_wood(setting, layer) else "medium resistant"
-    peak = float(series[layer, side][-year:].max())
+    layer, side, kind = _moldiest(setting, run, faces)
+    series = run.mold_index(layer, kind, side)
+    peak = float(series[-year:].max())
     good = peak < MOLD_LIMIT
     return Finding(
         "mold",
@@ -218,5 +268,16 @@ def _mold(setting, run, faces):
         f"A laboratory model for {kind} surfaces; real growth differs. Not an inspection for mold.",
         (Number("Peak mold index", peak, "", "of 6"),),
         "Mold index after Hukka and Viitanen 1999 and Ojanen 2010 (read in secondary sources); limit from memory",
-        series[layer, side],
+        series,
     )
+
+
+def _moldiest(setting, run, faces):
+    """Layer, side and kind of surface where the mold index of the last year is highest."""
+    year = run.time.size // setting.job.years
+
+    def kind(layer):
+        return "sensitive" if _is_wood(setting, layer) else "medium resistant"
+
+    layer, side = max(faces, key=lambda face: run.mold_index(face[0], kind(face[0]), face[1])[-year:].max())
+    return layer, side, kind(layer)
