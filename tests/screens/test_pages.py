@@ -1,0 +1,132 @@
+"""The lessons as web pages in a real Chromium: opened, moved, on every screen, with nothing fetched from elsewhere."""
+
+import re
+
+import pytest
+from served import served
+
+from dryward.teaching import lessons
+
+pytestmark = pytest.mark.browser
+
+#: Opened in every run: the first, the usual, the slow, the bench.  All others with --slow.
+FEW = ("read-the-air", "where-it-gets-wet", "hour-by-hour", "your-roof")
+LESSONS = [id if id in FEW else pytest.param(id, marks=pytest.mark.slow) for id in lessons.pages()]
+SCREENS = [(1366, 768), (1920, 1080), (820, 1180)]
+#: A window of 1366 at a zoom of 200 %, and the narrowest a page must bear: 1280 at 400 %.
+ZOOMED = [(683, 384), (320, 256)]
+
+
+@pytest.fixture(scope="module")
+def server(tmp_path_factory):
+    with served(tmp_path_factory.mktemp("pages"), "--ready", "2") as found:
+        yield found
+
+
+def unlock(window, address):
+    """Open a lesson and make its prediction."""
+    window.goto(address)
+    window.wait_for_selector(".dw-sheet", timeout=90_000)
+    window.click(".dw-prediction input[type=radio] >> nth=0")
+    window.wait_for_selector(".dw-said")
+
+
+@pytest.mark.parametrize("id", LESSONS)
+def test_every_lesson_opens_and_moves(server, screen, id):
+    lesson = lessons.lesson(id)
+    screen.goto(server.entry)
+    unlock(screen, f"{server.address}lesson/{id}")
+    assert screen.title() == f"{lesson.number}. {lesson.title} · dryward"
+    assert screen.locator("main").count() == 1
+    assert screen.inner_text("h1") == f"{lesson.number}. {lesson.title}"
+    assert screen.locator("#wait").is_hidden()
+    sliders = screen.locator(".dw-range")
+    if sliders.count():
+        picture = screen.locator(".dw-picture").first
+        before = picture.get_attribute("src")
+        sliders.first.focus()
+        for _ in range(3):
+            screen.keyboard.press("ArrowLeft")
+        screen.wait_for_function("src => document.querySelector('.dw-picture').src !== src", arg=before, timeout=20_000)
+    assert screen.locator(".dw-trouble").inner_text() == ""
+    assert screen.locator("pre, .jp-InputArea, .CodeMirror, .cm-editor").count() == 0
+    assert (screen.errors, screen.strangers) == ([], [])
+
+
+def test_from_the_first_page_along_a_way(server, screen):
+    screen.goto(server.entry)
+    assert screen.url == server.address  # the key does not stay in the address
+    screen.click("text=Half-day session")
+    screen.click("a:text('3. Which way vapor goes')")
+    screen.wait_for_selector(".dw-sheet", timeout=60_000)
+    screen.click("a:text('Next: 4. Temperature through the layers')")
+    screen.wait_for_selector(".dw-sheet", timeout=60_000)
+    assert screen.url.endswith("/lesson/temperature-through-layers?way=half-day")
+    screen.click("text=All lessons")
+    assert "looked at" in screen.inner_text("main")
+    assert "Go on with" in screen.inner_text("main")
+    assert (screen.errors, screen.strangers) == ([], [])
+
+
+def test_the_index_with_its_plan_leads_to_lessons(server, screen):
+    screen.goto(server.entry)
+    screen.click("text=Start here")
+    screen.wait_for_selector(".dw-lesson-link", timeout=60_000)
+    screen.click(".dw-lesson-link >> nth=1")
+    screen.wait_for_selector(".dw-sheet .dw-picture[src]", timeout=60_000)
+    assert re.search(r"/lesson/[a-z-]+$", screen.url)
+    assert (screen.errors, screen.strangers) == ([], [])
+
+
+def test_two_browsers_are_two_learners(server, browser):
+    chosen = []
+    for number in (0, 1):
+        context = browser.new_context()
+        window = context.new_page()
+        window.goto(server.entry)
+        window.goto(f"{server.address}lesson/where-it-gets-wet")
+        window.wait_for_selector(".dw-prediction input[type=radio]", timeout=60_000)
+        window.click(f".dw-prediction input[type=radio] >> nth={number}")
+        window.wait_for_selector(".dw-said")
+        window.reload()  # kept, and only for this one
+        window.wait_for_selector(".dw-said", timeout=60_000)
+        chosen.append(window.inner_text(".dw-said strong"))
+        context.close()
+    assert len(set(chosen)) == 2
+
+
+@pytest.mark.parametrize("size", SCREENS + ZOOMED, ids=lambda size: "x".join(map(str, size)))
+def test_nothing_runs_off_the_screen(server, browser, size):
+    window = browser.new_page(viewport=dict(zip(("width", "height"), size, strict=True)))
+    window.goto(server.entry)
+    for address in ("", "no-such-page"):
+        window.goto(server.address + address)
+        assert window.evaluate("document.scrollingElement.scrollWidth <= innerWidth"), address
+    unlock(window, f"{server.address}lesson/where-it-gets-wet")
+    assert window.evaluate("document.scrollingElement.scrollWidth <= innerWidth"), "lesson"
+    if size in SCREENS:
+        foot = window.locator(".dw-sentence").bounding_box()
+        assert foot["y"] + foot["height"] <= size[1], "the working part is on the screen at once"
+        window.click("[data-key=projector]")
+        window.wait_for_selector(".dw-projector")
+        assert window.evaluate("document.scrollingElement.scrollWidth <= innerWidth"), "projector"
+        # 20 points are 26.7 px.
+        size = window.evaluate("parseFloat(getComputedStyle(document.querySelector('.dw-sentence')).fontSize)")
+        assert size >= 26.6
+    window.close()
+
+
+def test_a_stranger_sees_the_door(server, browser):
+    context = browser.new_context()
+    window = context.new_page()
+    window.goto(f"{server.address}lesson/july")
+    assert "/enter" in window.url
+    window.fill("#password", "not this one")
+    window.keyboard.press("Enter")
+    window.wait_for_selector("[role=alert]")
+    assert "That is not the password" in window.inner_text("[role=alert]")
+    window.fill("#password", server.secret)
+    window.keyboard.press("Enter")
+    window.wait_for_selector(".dw-sheet", timeout=60_000)
+    assert window.url.endswith("/lesson/july")
+    context.close()
