@@ -1,0 +1,100 @@
+"""The vapor line by itself: numbers small enough to do by hand, and a second way to find it."""
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from scipy.optimize import linprog
+
+from dryward.physics.hull import tight_line, tight_line_through, tight_lines
+
+
+def both(resistance, ceiling, start, end):
+    """One at a time and many at once, which must agree."""
+    one, bends = tight_line(resistance, ceiling, start, end)
+    many = tight_lines(np.array([resistance, resistance], float), np.array([ceiling, ceiling], float),
+                       np.array([start, start], float), np.array([end, end], float))  # fmt: skip
+    assert many == pytest.approx(np.array([one, one]), rel=1e-12)
+    return one, bends
+
+
+def test_a_straight_line_where_nothing_is_in_its_way():
+    line, bends = both([0.0, 1.0, 3.0, 4.0], [900.0] * 4, 800.0, 400.0)
+    assert line == pytest.approx([800.0, 700.0, 500.0, 400.0])
+    assert bends == [0, 3]
+
+
+def test_one_bend():
+    line, bends = both([0.0, 1.0, 2.0, 4.0], [2000.0, 1500.0, 300.0, 900.0], 1000.0, 200.0)
+    assert line == pytest.approx([1000.0, 650.0, 300.0, 200.0])
+    assert bends == [0, 2, 3]
+
+
+def test_two_bends_and_a_point_between_them_on_their_line():
+    line, bends = both([0.0, 1.0, 2.0, 3.0, 4.0], [2000.0, 500.0, 300.0, 100.0, 900.0], 1000.0, 80.0)
+    assert line == pytest.approx([1000.0, 500.0, 300.0, 100.0, 80.0])
+    assert bends[0] == 0
+    assert bends[-1] == 4
+    assert {1, 3} <= set(bends)
+
+
+def test_surfaces_without_a_film_are_held_at_their_own_saturation():
+    """Rungs with no resistance to the air beside them cannot be above saturation."""
+    line, bends = both([0.0, 0.0, 2.0, 2.0], [2000.0, 600.0, 700.0, 900.0], 1000.0, 800.0)
+    assert line == pytest.approx([1000.0, 600.0, 700.0, 800.0])
+    assert bends == [0, 1, 2, 3]
+
+
+def test_several_rungs_without_resistance_at_both_ends():
+    line, bends = both([0.0, 0.0, 0.0, 1.0, 2.0, 2.0, 2.0],
+                       [2000.0, 900.0, 600.0, 5000.0, 400.0, 450.0, 900.0], 1000.0, 800.0)  # fmt: skip
+    assert line[2:5] == pytest.approx([600.0, 500.0, 400.0])
+    assert line[0] == 1000.0
+    assert line[-1] == 800.0
+    assert bends[0] == 0
+    assert bends[-1] == 6
+    assert {2, 4} <= set(bends)
+
+
+def test_no_resistance_inside_a_wall_makes_no_jump():
+    line, _ = both([0.0, 1.0, 1.0, 2.0], [2000.0, 500.0, 400.0, 900.0], 1000.0, 100.0)
+    assert line[2] == pytest.approx(400.0)
+    assert line[1] == pytest.approx(400.0)
+
+
+def test_a_held_rung_stays_at_saturation_and_feeds_both_sides():
+    line, bends = tight_line_through([0.0, 1.0, 2.0, 4.0], [900.0, 800.0, 700.0, 900.0], 300.0, 100.0, [2])
+    assert line == pytest.approx([300.0, 500.0, 700.0, 100.0])
+    assert bends == [0, 2, 3]
+
+
+def test_two_held_rungs():
+    z, top = [0.0, 1.0, 2.0, 3.0, 5.0, 6.0], [900.0, 800.0, 700.0, 900.0, 600.0, 900.0]
+    line, bends = tight_line_through(z, top, 300.0, 100.0, [2, 4])
+    assert line == pytest.approx([300.0, 500.0, 700.0, 700.0 - 100.0 / 3.0, 600.0, 100.0])
+    assert bends == [0, 2, 4, 5]
+    assert tight_line_through(z, top, 300.0, 100.0) == tight_line(z, top, 300.0, 100.0)
+
+
+@settings(max_examples=60, deadline=None)
+@given(
+    st.lists(st.tuples(st.floats(0.1, 5.0), st.floats(50.0, 3000.0)), min_size=2, max_size=9),
+    st.floats(0.0, 1.0),
+    st.floats(0.0, 1.0),
+)
+def test_it_is_the_highest_convex_line_under_saturation(pieces, wet_in, wet_out):
+    """The same line as the answer of a linear program: as high as can be, bent upward only, below saturation."""
+    z = np.concatenate(([0.0], np.cumsum([step for step, _ in pieces])))
+    top = np.array([pieces[0][1], *(height for _, height in pieces)])
+    start, end = wet_in * top[0], wet_out * top[-1]
+    line, bends = both(z.tolist(), top.tolist(), start, end)
+    last = len(z) - 1
+    convex = np.zeros((last - 1, last + 1))
+    for k in range(1, last):
+        left, right = z[k] - z[k - 1], z[k + 1] - z[k]
+        convex[k - 1, [k - 1, k, k + 1]] = -1 / left, 1 / left + 1 / right, -1 / right
+    bounds = [(start, start), *((None, height) for height in top[1:-1]), (end, end)]
+    best = linprog(-np.ones(last + 1), A_ub=convex, b_ub=np.zeros(last - 1), bounds=bounds, method="highs")
+    assert best.status == 0
+    assert line == pytest.approx(best.x, rel=1e-6, abs=1e-4)
+    assert all(line[k] == pytest.approx(top[k]) for k in bends[1:-1])
