@@ -55,3 +55,13 @@ def check_replies(page):
     assert sum(right for _, right, _ in found) == 6
     assert all(len(reply) > 15 for _, right, reply in found if not right)
     assert {number for number, *_ in found} == {0, 1, 2}
+
+
+def places(page):
+    """Each control at both ends and at every choice, alone, the others at their start; gives page.at there."""
+    for control in page.controls.values():
+        start = control.value
+        for value in control.options or (control.min, control.max):
+            control.value = value
+            yield page.at
+        control.value = start

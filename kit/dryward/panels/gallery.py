@@ -1,0 +1,116 @@
+"""A page of pictures for the instructor: each lesson's drawing as it stands at the start.
+
+``python -m dryward.panels.gallery lessons/guide`` makes ``pictures.md`` and the
+small pictures beside it anew, from the real pages; run it after a change of a
+lesson or of a picture.
+"""
+
+import io
+import sys
+import tempfile
+from pathlib import Path
+
+from dryward import panels
+from dryward.checks import PlainError
+from dryward.panels.settings import Settings
+from dryward.teaching import lessons
+from dryward.teaching.progress import Progress
+
+#: Pixels across, and the most a picture may weigh [bytes].
+WIDTH, HEAVIEST = 560, 40_000
+_HEAD = """# One picture for each lesson
+
+Each drawing is what the page shows before a slider is moved. Use them to find a lesson, or for a slide.
+Let the class predict first: the picture gives the start away.
+"""
+
+
+def small(picture):
+    """A picture of a page, smaller and lighter.
+
+    Parameters
+    ----------
+    picture : bytes
+        Any format that Pillow reads.
+
+    Returns
+    -------
+    bytes
+        WebP.
+    """
+    from PIL import Image
+
+    whole = Image.open(io.BytesIO(picture)).convert("RGB")
+    made = whole.resize((WIDTH, round(whole.height * WIDTH / whole.width)), Image.Resampling.LANCZOS)
+    for quality in (85, 70, 55, 40):
+        out = io.BytesIO()
+        made.save(out, "WEBP", quality=quality, method=6)
+        if out.tell() <= HEAVIEST:
+            break
+    return out.getvalue()
+
+
+def pages(ids=None, unit_system="us"):
+    """The text and the pictures, by file name.
+
+    Parameters
+    ----------
+    ids : sequence of str, optional
+        Otherwise all lessons.
+    unit_system : {"us", "si"}
+
+    Returns
+    -------
+    dict
+        ``pictures.md`` -> text, ``pictures/<id>.webp`` -> bytes.
+    """
+    parts, made = [_HEAD], {}
+    with tempfile.TemporaryDirectory() as folder:
+        for id in ids or lessons.pages():
+            this = lessons.lesson(id, unit_system)
+            page = panels.page(id, unit_system, Settings(Progress(folder)))
+            name = f"pictures/{id}.webp"
+            made[name] = small(page.picture)
+            parts.append(
+                f"## {this.number}. {this.title}\n\n{this.question}\n\n![{_inside(page.alts[0])}]({name})\n\n"
+                f"{page.sentence}\n"
+            )
+    return {"pictures.md": "\n".join(parts), **made}
+
+
+def _inside(alt):
+    # Square brackets would end the text of a picture in Markdown.
+    return alt.replace("[", "(").replace("]", ")").replace("\n", " ")
+
+
+def write(folder):
+    """Write the page and its pictures.
+
+    Parameters
+    ----------
+    folder : path
+        The guide's folder.
+
+    Returns
+    -------
+    list of str
+        Names of the files written.
+
+    Raises
+    ------
+    PlainError
+        When they cannot be written.
+    """
+    made = pages()
+    try:
+        (Path(folder) / "pictures").mkdir(parents=True, exist_ok=True)
+        for name, content in made.items():
+            whole = content.encode("utf-8") if isinstance(content, str) else content
+            (Path(folder) / name).write_bytes(whole)
+    except OSError as error:
+        raise PlainError(f"The pictures cannot be written to {folder}: {error.strerror}.") from None
+    return list(made)
+
+
+if __name__ == "__main__":
+    sys.exit(0 if write(sys.argv[1] if len(sys.argv) > 1 else "lessons/guide") else 1)

@@ -1,0 +1,122 @@
+"""Lesson 7: the page and its map against the steady state, the grid of golden numbers, its strips."""
+
+import numpy as np
+import pytest
+from lesson_page import check_replies, open_page, places, to_both_ends
+
+from dryward import building, units
+from dryward.building import FixedMembrane
+from dryward.physics import steady
+from dryward.weather import Air
+
+ID = "open-out-tight-in"
+ROOM = units.to_si(70, "degF")
+WINTER = Air(ROOM, 0.4), Air(units.to_si(20, "degF"), 0.8)
+
+
+def go(page, **values):
+    for name, value in values.items():
+        page.controls[name].put(value)
+    page.refresh()
+
+
+def roof(inner, outer):
+    made = building.preset("vented-vault").replace("inner membrane", FixedMembrane(inner))
+    return made.replace("outer layer", FixedMembrane(outer))
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_every_place_is_the_physics(system, tmp_path):
+    page = open_page(ID, tmp_path, system)
+    for at in places(page):
+        found = steady.profile(roof(at.M_in, at.M_out), Air(ROOM, at.RH_in), Air(at.T_out, 0.8))
+        face = found.face("outer layer", 0)
+        assert page.readouts["gain"] == pytest.approx(found.gain, abs=1e-18)
+        assert page.readouts["face_humidity"] == pytest.approx(found.relative_humidity[face])
+        assert page.readouts["ratio"] == pytest.approx(at.M_out / at.M_in)
+        assert ("gains nothing" in page.sentence) == (found.gain == 0)
+        if found.gain:
+            assert page.show(found.gain, "vapor flux") in page.sentence
+
+
+# The rows of an outer face in humidity [%], with an open, a 3 perm, a 1 perm and a 0.1 perm sheet inside.
+@pytest.mark.parametrize(("inner", "humidity"), [(3, 84), (1, 81), (0.1, 78)])
+def test_golden_humidity_behind_an_open_outside(inner, humidity, tmp_path):
+    page = open_page(ID, tmp_path)
+    go(page, M_out=50, M_in=inner)
+    assert page.readouts["gain"] == 0
+    assert page.readouts["face_humidity"] * 100 == pytest.approx(humidity, abs=1)
+
+
+# The gain [g/m2 day] behind a closed outer layer; 5.0 is printed for 3 perm, behind a layer with some R.
+@pytest.mark.parametrize(("inner", "gain"), [(3, 5.1), (1, 2.4), (0.1, 0.3)])
+def test_golden_gains_of_a_closed_outside(inner, gain, tmp_path):
+    page = open_page(ID, tmp_path)
+    go(page, M_out=0.1, M_in=inner)
+    assert round(units.from_si(page.readouts["gain"], "g/m2/day"), 1) == gain
+
+
+# Printed for OSB of R-0.6; the outer layer of the page is a bare sheet, whose face is a little colder.
+@pytest.mark.parametrize(("inner", "osb", "sheet"), [(3, 4.4, 4.58), (1, 1.8, 1.88), (0.1, 0.0, 0.0)])
+def test_golden_gains_of_osb_and_of_a_bare_sheet(inner, osb, sheet, tmp_path):
+    built = building.preset("vented-vault-osb").replace("inner membrane", FixedMembrane(units.to_si(inner, "perm")))
+    state = steady.profile(built, *WINTER)
+    assert units.from_si(state.gain, "g/m2/day") == pytest.approx(osb, rel=0.025, abs=0.01)
+    page = open_page(ID, tmp_path)
+    go(page, M_out=1.5, M_in=inner)
+    assert units.from_si(page.readouts["gain"], "g/m2/day") == pytest.approx(sheet, rel=0.01, abs=0.01)
+
+
+def edge(built, outer):
+    """The most open inner membrane without a gain [perm]."""
+    inner = np.geomspace(0.02, 20, 2000)
+    found = steady.sweep(
+        built, *WINTER, inner_membrane_permeance=units.to_si(inner, "perm"),
+        outer_layer_permeance=units.to_si(outer, "perm"),
+    )  # fmt: skip
+    return inner[np.flatnonzero(found.gain <= 0)[-1]]
+
+
+# "Five to one": printed for OSB of R-0.6 (6.5 at 0.5 perm is printed; 6.77 is ours); for a bare sheet it takes more.
+@pytest.mark.parametrize(
+    ("outer", "osb", "sheet"), [(0.5, 6.77, 7.84), (1.5, 6.4, 7.57), (5, 5.5, 6.59), (10, 4.1, 5.18)]
+)
+def test_golden_folk_rule(outer, osb, sheet, tmp_path):
+    assert outer / edge(building.preset("vented-vault-osb"), outer) == pytest.approx(osb, rel=0.02)
+    bare = edge(building.preset("vented-vault"), outer)
+    assert outer / bare == pytest.approx(sheet, rel=0.01)
+    page = open_page(ID, tmp_path)
+    go(page, M_in=bare, M_out=outer)
+    assert units.from_si(page.readouts["needed"], "perm") == pytest.approx(outer, rel=0.04)  # 300 places of a log axis
+
+
+def test_golden_folk_rule_in_deep_cold(tmp_path):
+    page = open_page(ID, tmp_path)
+    go(page, T_out=0)
+    assert page.readouts["needed"] / page.at.M_in == pytest.approx(20, rel=0.2)  # "about 20 to 1"
+
+
+def test_the_map_is_the_page(tmp_path):
+    page = open_page(ID, tmp_path)
+    view = page.views(page.state)
+    for row, column in ((0, 0), (5, 20), (13, 13), (26, 26)):
+        gain = steady.profile(
+            roof(view.inner[column], view.outer[row]), Air(ROOM, 0.4), Air(units.to_si(20, "degF"), 0.8)
+        ).gain
+        assert view.gain[row, column] == pytest.approx(gain, rel=1e-6, abs=1e-16)
+
+
+def test_words_at_the_edges(tmp_path):
+    page = open_page(ID, tmp_path)
+    go(page, T_out=50)
+    assert page.sentence.endswith("even a tight outside would gain nothing.")
+    go(page, T_out=20, M_in=1.5, M_out=1.5)
+    assert next(each.text for each in page.readout_list if each.name == "ratio") == "just as open"
+    go(page, M_in=100)
+    assert next(each.text for each in page.readout_list if each.name == "ratio") == "67 times as tight"
+
+
+def test_ends_and_checks(tmp_path):
+    page = open_page(ID, tmp_path)
+    assert to_both_ends(page)
+    check_replies(page)

@@ -1,0 +1,64 @@
+"""Lesson 3: the page against the two vapor pressures, and its golden numbers."""
+
+import pytest
+from lesson_page import check_replies, open_page, places
+
+from dryward.weather import Air
+
+ID = "which-way-vapor-goes"
+
+
+def go(page, **values):
+    for name, value in values.items():
+        page.controls[name].value = value
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_every_place_is_the_physics(system, tmp_path):
+    page = open_page(ID, tmp_path, system)
+    for at in places(page):
+        inside, outside = Air(at.T_in, at.RH_in), Air(at.T_out, at.RH_out)
+        push = inside.vapor_pressure - outside.vapor_pressure
+        assert page.readouts["inside"] == pytest.approx(inside.vapor_pressure)
+        assert page.readouts["outside"] == pytest.approx(outside.vapor_pressure)
+        assert page.readouts["push"] == pytest.approx(push)
+        if abs(push) >= 50:
+            assert page.sentence.startswith("Vapor goes out" if push > 0 else "Vapor goes in")
+            against = push * (inside.relative_humidity - outside.relative_humidity) < 0
+            assert ("from low RH to high RH" in page.sentence) == against
+        else:
+            assert page.sentence.startswith("Almost no push")
+
+
+@pytest.mark.parametrize(
+    ("room", "yard", "push"),
+    [
+        ((75, 50), (85, 75), -1602),
+        ((70, 40), (20, 80), 724),
+        ((70, 35), (20, 90), 877 - 313),
+        ((70, 50), (20, 50), 1252 - 174),
+        ((75, 50), (60, 90), 1483 - 1591),
+    ],
+)
+def test_golden_numbers(room, yard, push, tmp_path):
+    page = open_page(ID, tmp_path)
+    go(page, T_in=room[0], RH_in=room[1], T_out=yard[0], RH_out=yard[1])
+    assert page.readouts["push"] == pytest.approx(push, rel=0.02)
+
+
+def test_low_rh_to_high_rh_is_said(tmp_path):
+    page = open_page(ID, tmp_path)
+    go(page, T_in=70, RH_in=35, T_out=20, RH_out=90)
+    assert page.sentence.startswith("Vapor goes out, from low RH to high RH:")
+    shown = {each.name: each.shown("us")["value"] for each in page.readout_list}
+    assert (shown["way"], shown["folk"]) == ("out", "in")
+
+
+def test_cold_to_warm_is_said(tmp_path):
+    page = open_page(ID, tmp_path)
+    go(page, T_in=75, RH_in=50, T_out=65, RH_out=95)
+    assert page.sentence.startswith("Vapor goes in, from cold to warm:")
+
+
+def test_checks_reply(tmp_path):
+    check_replies(open_page(ID, tmp_path))
