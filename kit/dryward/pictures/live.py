@@ -78,7 +78,7 @@ class LivePicture(Sheet):
         self.paint(state)
         sheet = Image.frombuffer("RGBA", self.canvas.get_width_height(), self.canvas.buffer_rgba(), "raw", "RGBA", 0, 1)
         out = io.BytesIO()
-        sheet.convert("RGB").save(out, "WEBP", lossless=True, quality=0, method=0)
+        sheet.save(out, "WEBP", lossless=True, quality=0, method=0)
         return out.getvalue()
 
     def paint(self, state):
