@@ -31,12 +31,13 @@ def code(notebook):
 
 def test_every_page_has_its_notebook_and_every_notebook_its_lesson():
     files = {each.file: each.id for each in lessons.lessons()}
-    assert {path.name for path in NOTEBOOKS} <= set(files)
+    assert {path.name for path in NOTEBOOKS} == set(files)
+    assert len(NOTEBOOKS) == 18
     for path in NOTEBOOKS:
         flag = nbformat.read(path, as_version=4).metadata["dryward"]["lesson"]
         assert flag == files[path.name]
     written = {p.stem.replace("_", "-") for p in Path(pages_folder.__file__).parent.glob("[a-z]*.py")}
-    assert {files[path.name] for path in NOTEBOOKS} - {"start"} <= written
+    assert set(files.values()) == written
 
 
 def test_it_is_clean(notebook, request):
@@ -92,6 +93,23 @@ def test_a_page_is_hidden_code_with_a_telling_first_line(notebook):
         if "panels" in cell.source:
             assert cell.metadata["jupyter"]["source_hidden"]
             assert re.match(r"# \w.*\.\n", cell.source)
+
+
+def test_every_lesson_has_the_same_shape(notebook):
+    """Title, page, a number with its words, what is next; the index has its texts between page and number."""
+    lesson = notebook.metadata["dryward"]["lesson"]
+    kinds = [cell.cell_type for cell in notebook.cells]
+    page = notebook.cells[1]
+    assert kinds[:2] == ["markdown", "code"]
+    assert re.search(rf'^page = panels\.page\("{lesson}"\)$', page.source, re.M)
+    assert page.source.rstrip().endswith("page.widget")
+    if lesson == "start":
+        assert kinds[2:] == ["markdown"] * (len(kinds) - 3) + ["code"]
+        return
+    assert kinds[2:4] == ["markdown", "code"]
+    assert kinds[-1] == "markdown"
+    assert notebook.cells[-1].source.startswith("## Next\n")
+    assert "[Start here](00-start.ipynb)" in notebook.cells[-1].source
 
 
 def test_the_index_names_every_lesson():

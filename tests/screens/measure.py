@@ -1,6 +1,8 @@
 """Measure key press to changed pixels: ``python tests/screens/measure.py ADDRESS [SLIDER] [PRESSES]``.
 
-ADDRESS is the one `dryward --no-browser` prints, with the lesson's file name.
+ADDRESS is the one ``dryward lessons --no-browser`` prints: with it alone, every
+lesson is measured and a Markdown table printed; with a lesson's file name in it
+and a SLIDER, that one.
 The clock starts in the browser when the key arrives and stops at the first
 frame painted after the new picture has been decoded.
 """
@@ -10,6 +12,10 @@ import statistics
 import sys
 
 from playwright.sync_api import sync_playwright
+
+from dryward.teaching import lessons
+
+START = "00-start.ipynb"
 
 _SCRIPT = """
 async ([name, presses]) => {
@@ -60,24 +66,56 @@ def measure(window, slider, presses):
     return window.evaluate(_SCRIPT, [slider, presses])
 
 
-def main(address, slider="T_out", presses=60):
+def opened(browser, address):
+    """A window with the lesson open, unlocked."""
+    window = browser.new_page(viewport={"width": 1366, "height": 768})
+    window.goto(address)
+    window.wait_for_selector(".dw-picture[src]", timeout=90_000)
+    window.wait_for_timeout(1500)
+    if window.locator(".dw-locked").count():
+        window.click(".dw-prediction input[type=radio] >> nth=0")
+        window.wait_for_selector(".dw-sheet:not(.dw-locked)")
+    return window
+
+
+def row(took, pictures, lag):
+    """Median and p95 of the presses [ms], pictures a second on a drag, lag after it [ms]."""
+    took = sorted(took)
+    return statistics.median(took), took[int(0.95 * len(took))], pictures, lag
+
+
+def table(browser, address, presses):
+    """A Markdown table of all lessons, each by its first slider."""
+    yield "| lesson | slider | median, ms | p95, ms | pictures a second on a drag | lag after it, ms |"
+    yield "|---|---|---|---|---|---|"
+    for lesson in lessons.lessons()[1:]:
+        window = opened(browser, address.replace(START, lesson.file))
+        sliders = window.locator("[data-key^=slider-]")
+        if sliders.count():
+            names = [each.get_attribute("data-key").removeprefix("slider-") for each in sliders.all()]
+            # Of an hourly run the day is what is dragged; the others wait for a new run.
+            name = "Day" if "Day" in names else names[0]
+            found = row(*measure(window, name, presses))
+            yield f"| {lesson.number}. {lesson.title} | {name} | " + " | ".join(f"{each:.0f}" for each in found) + " |"
+        else:
+            yield f"| {lesson.number}. {lesson.title} | no slider | - | - | - | - |"
+        window.close()
+
+
+def main(address, slider="", presses=60):
     chromium = shutil.which("chromium") or shutil.which("google-chrome")
     with sync_playwright() as play:
         browser = play.chromium.launch(
             executable_path=chromium, args=["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
         )
-        window = browser.new_page(viewport={"width": 1366, "height": 768})
-        window.goto(address)
-        window.wait_for_selector(".dw-picture[src]", timeout=60_000)
-        if window.locator(".dw-range").first.is_disabled():
-            window.click(".dw-prediction input[type=radio] >> nth=0")
-        window.wait_for_selector(".dw-range:not([disabled])")
-        took, pictures, lag = measure(window, slider, int(presses))
+        if slider:
+            middle, high, pictures, lag = row(*measure(opened(browser, address), slider, int(presses)))
+            print(f"{slider}: {presses} presses, median {middle:.0f} ms, p95 {high:.0f} ms")
+            print(f"drag: {pictures:.0f} pictures a second, the last {lag:.0f} ms after the drag")
+        else:
+            for line in table(browser, address, int(presses)):
+                print(line, flush=True)
         browser.close()
-    took.sort()
-    middle, high = statistics.median(took), took[int(0.95 * len(took))]
-    print(f"{slider}: {len(took)} presses, median {middle:.0f} ms, p95 {high:.0f} ms")
-    print(f"drag: {pictures:.0f} pictures a second, the last {lag:.0f} ms after the drag")
 
 
 if __name__ == "__main__":

@@ -1,7 +1,9 @@
 """Everything a learner reads stays at or below the eighth grade, by two indexes."""
 
+import re
 from pathlib import Path
 
+import nbformat
 import pytest
 from reading import grades
 
@@ -9,6 +11,7 @@ from dryward.teaching import beliefs, lessons, practical, questions, words
 
 GRADE = 8.0
 GUIDE = sorted((Path(__file__).parents[2] / "lessons" / "guide").rglob("*.md"))
+NOTEBOOKS = sorted((Path(__file__).parents[2] / "lessons").glob("*.ipynb"))
 
 
 def sentence(text):
@@ -57,6 +60,14 @@ def test_beliefs_cautions_words_and_tasks():
 @pytest.mark.parametrize("page", GUIDE, ids=lambda page: page.stem)
 def test_the_guide(page):
     assert max(grades(page.read_text("utf-8"))) <= GRADE
+
+
+@pytest.mark.parametrize("path", NOTEBOOKS, ids=lambda path: path.stem)
+def test_notebooks(path):
+    cells = nbformat.read(path, as_version=4).cells
+    said = "\n\n".join(cell.source for cell in cells if cell.cell_type == "markdown")
+    links = re.sub(r"\[([^\]]+)\]\([^)]*\)", r"\1", said)
+    assert max(grades(links)) <= GRADE
 
 
 def test_the_measure_sees_a_hard_text():
