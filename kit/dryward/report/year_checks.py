@@ -1,5 +1,7 @@
 """Twelve months by hand, and hour by hour over several years."""
 
+import math
+
 from dryward.building import Material
 from dryward.physics import monthly
 from dryward.report import uncertain
@@ -178,15 +180,14 @@ def _limits(setting):
 
 def _trend(setting, run, question):
     year = run.time.size // setting.job.years
-    water = run.water
-    ends = [float(water[(k + 1) * year - 1]) for k in range(setting.job.years)]
-    before = ends[-2] if len(ends) > 1 else float(run.initial_water @ run.width)
+    ends = [_held(run.water_content[(k + 1) * year - 1], run.width) for k in range(setting.job.years)]
+    before = ends[-2] if len(ends) > 1 else _held(run.initial_water, run.width)
     change = ends[-1] - before
     home = change <= COMES_HOME
     numbers = (
         Number("Change over the last year", change, "area density"),
         Number("Most free water", float(run.condensed[-year:].max()), "area density"),
-        Number("Balance error", run.balance_error, "", "of what passed"),
+        Number("Balance error", float(f"{run.balance_error:.0e}"), "", "of what passed"),
     )
     grams = from_si(abs(change), "g/m2")
     what = (
@@ -207,6 +208,11 @@ def _trend(setting, run, question):
         "Hourly heat and moisture after EN 15026",
         run,
     )
+
+
+def _held(water, width):
+    """Water in all cells [kg/m2], summed exactly: the same on the page, the command line and the report."""
+    return math.fsum(water * width)
 
 
 def _is_wood(setting, layer):

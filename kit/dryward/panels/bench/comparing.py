@@ -64,15 +64,24 @@ class Comparing:
     def __init__(self):
         self.id, self.trouble, self.pair, self.jobs = "", "", None, None
 
-    def choose(self, work, id):
-        """Check both."""
+    def choose(self, work, id, known=None):
+        """Check both.
+
+        Parameters
+        ----------
+        work : Work
+        id : str
+            As `choices` gives them.
+        known : Review, optional
+            Of the roof on the bench, where it was checked as it stands now.
+        """
         self.id, self.trouble, self.pair = id, "", None
         if not id:
             return
         try:
             second = other(work, id)
             self.jobs = (work.job, second)
-            self.pair = review(work.job), review(second)
+            self.pair = known or review(work.job), review(second)
         except PlainError as error:
             self.trouble = str(error)
 

@@ -37,9 +37,11 @@ def table(work, system, troubles, now):
             _vapor(k, layer, system, troubles),
             _source(layer),
             parts.row(
+                parts.button(f"here:{k}", "+", label=f"Add or replace at {layer.name}", title="Add or replace here"),
                 parts.button(f"layer:{k}:up", "↑", label=f"Move {layer.name} inward", disabled=k == 0),
                 parts.button(f"layer:{k}:down", "↓", label=f"Move {layer.name} outward", disabled=k == count - 1),
                 parts.button(f"layer:{k}:remove", "Remove", label=f"Remove {layer.name}", disabled=count == 1),
+                style="dw-tight",
             ),
         ]
         rows.append((cells, "dw-now" if k == now else ""))
@@ -86,6 +88,61 @@ def _vapor(k, layer, system, troubles):
 def _source(layer):
     thing = layer.substance if hasattr(layer.substance, "source") else layer.substance.origin
     return thing.source[:60] or "own value"
+
+
+def found_table(found, system, put, over):
+    """What the search found, with values and sources, each to be added or put in place of a layer.
+
+    Parameters
+    ----------
+    found : sequence of (id, substance)
+    system : {"us", "si"}
+    put : str
+        Layer, or "the room", outside of which it would go.
+    over : str or None
+        Layer whose substance it would replace.
+
+    Returns
+    -------
+    dict
+    """
+    rows = []
+    for id, thing in found:
+        rows.append([
+            thing.name,
+            *_values(thing, system),
+            _where(thing),
+            parts.row(
+                parts.button(f"add:{id}", "Add", label=f"Add {thing.name} outside of {put}"),
+                parts.button(f"replace:{id}", "Replace", label=f"Make {over} of {thing.name}") if over else None,
+                style="dw-tight",
+            ),
+        ])  # fmt: skip
+    return parts.table(("Found", "Heat", "Vapor", "Source", ""), rows)
+
+
+def _values(thing, system):
+    """Heat and vapor of a substance in words."""
+    if isinstance(thing, Material):
+        heat, level = thing.conductivity_at(0), thing.permeability_at(0.5)
+        if system == "us":
+            inch = units.INCH  # of the thing: R and perms of one inch
+            return (
+                f"R-{units.from_si(inch / heat, 'R'):.2g} per in.",
+                f"{units.from_si(level / inch, 'perm'):.3g} perm-in.",
+            )
+        return f"{heat:.3g} W/(m K)", f"{level * 1e12:.3g} ng/(s m Pa)"
+    if isinstance(thing, AirSpace):
+        return f"R-{units.from_si(thing.thermal_resistance, 'R'):.2g}", "vented" if thing.vented else "air space"
+    dry, wet = thing.permeance(0.5, 0.0), thing.permeance(0.9, 0.8)
+    dry, wet = (units.show(each, "permeance", system) for each in (dry, wet))
+    return "sheet", dry if dry == wet else f"{dry} dry, {wet} humid"
+
+
+def _where(thing):
+    origin = thing if hasattr(thing, "source") else thing.origin
+    where = "" if origin.where.strip() in ("", "-") else f", {origin.where}"
+    return f"{origin.source}{where}"[:160]
 
 
 def edited(assembly, k, what, typed):
@@ -170,6 +227,8 @@ def _own(material, what):
 
 #: Thickness that a library material starts with, where nothing else is said [m].
 _USUAL = 0.0127
+#: Depth that an air space starts with [m].
+_GAP = 0.038
 
 
 def added(assembly, after, id):
@@ -195,6 +254,29 @@ def added(assembly, after, id):
     return put(assembly, after, building.substance(id))
 
 
+def replaced(assembly, k, substance):
+    """The assembly with a layer made of something else, its name and place kept.
+
+    Parameters
+    ----------
+    assembly : Assembly
+    k : int
+        Row.
+    substance : Material, membrane or AirSpace
+
+    Returns
+    -------
+    Assembly
+        A layer that was a sheet gets the usual thickness of its new kind.
+    """
+    old, layers = assembly.layers[k], list(assembly.layers)
+    thickness = None
+    if isinstance(substance, (Material, AirSpace)):
+        thickness = old.thickness or (_GAP if isinstance(substance, AirSpace) else _USUAL)
+    layers[k] = Layer(substance, thickness, old.name)
+    return dataclasses.replace(assembly, layers=tuple(layers))
+
+
 def put(assembly, after, substance):
     """The assembly with a substance put outside a row.
 
@@ -210,7 +292,7 @@ def put(assembly, after, substance):
     """
     thickness = None if not isinstance(substance, (Material, AirSpace)) else _USUAL
     if isinstance(substance, AirSpace):
-        thickness = 0.038
+        thickness = _GAP
     layer = Layer(substance, thickness)
     layers = (*assembly.layers[: after + 1], layer, *assembly.layers[after + 1 :])
     return dataclasses.replace(assembly, layers=layers)

@@ -39,6 +39,10 @@ def section(typed, troubles):
     def field(name, label, size=12):
         return parts.field(f"own:{name}", label, typed[name], size=size, error=troubles.get(f"own:{name}", ""))
 
+    def wrong(kind):
+        words = troubles.get(f"own:add-{kind}")
+        return parts.text(words, "dw-error", alert=True) if words else None
+
     return parts.section(
         "own",
         "A material or membrane of your own",
@@ -48,21 +52,24 @@ def section(typed, troubles):
             field("permeability", "Vapor permeability"),
             field("density", "Density"),
             parts.button("own:add-material", "Add this material"),
+            wrong("material"),
         ),
         parts.row(
             field("film", "Membrane", 16),
             field("dry", "Dry cup"),
             field("wet", "Wet cup (empty: one value)"),
             parts.button("own:add-cups", "Add by cups"),
+            wrong("cups"),
         ),
         parts.row(
             field("curve", "Curve: mean RH of the two faces, then permeance", 34),
             parts.button("own:add-curve", "Add by curve"),
+            wrong("curve"),
         ),
         parts.text(
             "It opens with the mean humidity of its two faces. Take the values from a data sheet, and keep the sheet."
         ),
-        fold="shut",
+        fold="open" if any(key.startswith("own:") for key in troubles) else "shut",
     )
 
 

@@ -90,3 +90,27 @@ def finding(title, good, lines, small):
 def lesson(key, words, id, file):
     """A link to a lesson: by its file in JupyterLab, by its name on the pages."""
     return {"kind": "lesson", "key": key, "text": words, "id": id, "file": file}
+
+
+def typed_in(sections):
+    """All fields and areas in sections, however deep.
+
+    Parameters
+    ----------
+    sections : list
+
+    Returns
+    -------
+    list of dict
+    """
+    found, waiting = [], list(sections)
+    while waiting:
+        part = waiting.pop()
+        if not isinstance(part, dict):
+            continue
+        if part.get("kind") in ("field", "area"):
+            found.append(part)
+        waiting += part.get("parts", [])
+        if part.get("kind") == "table":
+            waiting += [cell for row in part["rows"] for cell in row["cells"]]
+    return found

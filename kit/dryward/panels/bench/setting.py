@@ -1,6 +1,7 @@
 """Place, room, leak and vents of a roof on the bench."""
 
 import dataclasses
+from pathlib import Path
 
 from dryward import building, units, weather
 from dryward.building import Framing
@@ -36,11 +37,16 @@ def _shown(value, name, system):
     _, us, si = _FIELDS[name]
     unit = us if system == "us" else si
     return (
-        f"{units.from_si(value, unit):.4g} {units.unit(unit).symbol}".replace("°F", "F")
+        f"{_plainly(units.from_si(value, unit))} {units.unit(unit).symbol}".replace("°F", "F")
         .replace("°C", "C")
         .replace("²", "2")
         .replace("³", "3")
     )
+
+
+def _plainly(number):
+    """At most four digits; a whole number where that is meant."""
+    return f"{round(number, 1):.4g}" if abs(number) < 1000 else f"{number:.0f}"
 
 
 def _field(job, name, label, system, troubles, size=9):
@@ -56,7 +62,7 @@ def _number(name, label, value, troubles, unit="", size=6):
     return parts.field(f"set:{name}", label, f"{value:g}", unit=unit, size=size, error=troubles.get(f"set:{name}", ""))
 
 
-def place_section(job, system, troubles, upload_limit):
+def place_section(job, system, troubles, upload_limit, wants_file=False):
     """Place and room.
 
     Parameters
@@ -66,27 +72,40 @@ def place_section(job, system, troubles, upload_limit):
     troubles : dict
     upload_limit : int
         Largest weather file [bytes].
+    wants_file : bool, optional
+        A weather file was asked for and none was given yet.
 
     Returns
     -------
     dict
     """
     place, room = job.place, job.room
-    inside = [parts.select("set:place.kind", "Climate from", _PLACES, place.kind)]
-    if place.kind == "demo":
+    kind = "file" if wants_file else place.kind
+    inside = [parts.select("set:place.kind", "Climate from", _PLACES, kind)]
+    if kind == "demo":
         inside.append(
-            parts.select("set:place.id", "Place", [(id, id.replace("-", " ")) for id in weather.demos()], place.id)
+            parts.select(
+                "set:place.id",
+                "Place",
+                [(id, id.replace("-", " ")) for id in weather.demos()],
+                place.id,
+                error=troubles.get("set:place.id", ""),
+            )
         )
-    elif place.kind == "file":
+    elif kind == "file":
         inside.append(
             parts.field(
-                "set:place.id", "File in your folder", place.id, size=24, error=troubles.get("set:place.id", "")
+                "set:place.id",
+                "File in your folder",
+                place.id if place.kind == "file" else "",
+                size=24,
+                error=troubles.get("set:place.id", ""),
             )
         )
         inside.append(parts.upload("epw", "or from this computer", ".epw", upload_limit))
     inside.append(parts.field("set:place.zone", "Code climate zone", place.zone, size=4, hint="such as 6 or 4C"))
     more = []
-    if place.kind == "means":
+    if kind == "means":
         unit = "degF" if system == "us" else "degC"
         warm = ", ".join(f"{units.from_si(t, unit):.1f}" for t in place.temperature)
         humid = ", ".join(f"{rh * 100:.0f}" for rh in place.relative_humidity)
@@ -283,6 +302,30 @@ def _plain(what, value):
         raise OutOfRange(f'{what} must be a number, not "{str(value)[:30]}".') from None
 
 
+def file_place(old, name):
+    """A place of a weather file in the learner's folder.
+
+    Parameters
+    ----------
+    old : Place
+        Whose code zone is kept.
+    name : str
+
+    Returns
+    -------
+    Place
+
+    Raises
+    ------
+    OutOfRange
+        For a name with a folder in it, or none.
+    """
+    name = str(name).strip()
+    if not name or Path(name.replace("\\", "/")).name != name:
+        raise OutOfRange(f'The weather file "{name[:60]}" must be a plain name such as town.epw, without a folder.')
+    return Place("file", name, zone=old.zone)
+
+
 def _place(old, what, value, system):
     if what == "kind":
         if value == "means":
@@ -296,7 +339,9 @@ def _place(old, what, value, system):
             _plain("A monthly mean", each) for each in value.replace("\n", separator).split(separator) if each.strip()
         ]
         return dataclasses.replace(old, **{what: tuple(units.to_si(each, unit) for each in numbers)})
-    return dataclasses.replace(old, **{what: str(value).strip()})
+    if what == "id" and old.kind != "demo":
+        return file_place(old, value)
+    return dataclasses.replace(old, **{what: str(value).strip()[:80]})
 
 
 def _framed(roof, name, value):

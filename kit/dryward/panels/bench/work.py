@@ -1,12 +1,20 @@
 """A roof on the bench: the job, its file, and every step back."""
 
+import itertools
+import re
+import tempfile
+import time
 from pathlib import Path
 
 from dryward.building import files, job_files
 from dryward.checks import BadFile
+from dryward.report.setting import setting
+from dryward.weather import read_epw
 
 #: Steps back that are kept.
 _STEPS = 200
+#: Moves of one slider that follow each other within this are one step back [s].
+_PAUSE = 2.0
 
 
 class Work:
@@ -36,7 +44,7 @@ class Work:
         self.folder = Path(folder or Path.cwd())
         self.job, self.name, self.wanted, self.saved = job, name, name, None
         self._token, self._back, self._ahead, self._last = None, [], [], None
-        self._start = job
+        self._start, self._when = job, 0.0
 
     @property
     def unsaved(self):
@@ -60,11 +68,15 @@ class Work:
         ----------
         job : Job
         merge : str, optional
-            Changes in a row with the same word are one step back: a slider.
+            Changes with the same word that follow each other at once are one
+            step back: a slider that is dragged.
         """
         if job == self.job:
             return
-        if merge is None or merge != self._last or not self._back:
+        now = time.monotonic()
+        goes_on = merge is not None and merge == self._last and now - self._when < _PAUSE
+        self._when = now
+        if not goes_on or not self._back:
             self._back = [*self._back[-_STEPS:], self.job]
         self._ahead, self._last, self.job = [], merge, job
 
@@ -112,9 +124,16 @@ class Work:
         return tuple(sorted(each.name for each in self.folder.glob("*.toml")))
 
     def open(self, name):
-        """Open a file of the learner's folder."""
+        """Open a file of the learner's folder.
+
+        Raises
+        ------
+        BadFile, UnknownName
+            When it cannot be read, or its weather cannot; nothing is changed then.
+        """
         path = self.path(name)
         job, token = job_files.load(path)
+        setting(job)
         self.change(job)
         self.name, self.wanted, self.saved, self._token, self._start = path.name, path.name, job, token, job
 
@@ -126,7 +145,45 @@ class Work:
             words = bytes(content).decode("utf-8")
         except UnicodeDecodeError:
             raise BadFile(f"{name[-60:]}: it is not a text file.") from None
-        self.start(job_files.parse(words, name), Path(name).name)
+        job = job_files.parse(words, name)
+        setting(job)
+        self.start(job, self.path(Path(name).name).name)
+
+    def weather(self, content, name):
+        """Keep a weather file of the reader's in the folder, under its own name or the next free one.
+
+        Parameters
+        ----------
+        content : bytes
+        name : str
+
+        Returns
+        -------
+        str
+            The name it got.
+
+        Raises
+        ------
+        BadFile
+            When it is no weather file; nothing is written then.
+        """
+        stem = re.sub(r"[^A-Za-z0-9._-]+", "-", Path(str(name).replace("\\", "/")).stem).strip(".-")[:40] or "weather"
+        try:
+            with tempfile.TemporaryDirectory(prefix=".weather-", dir=self.folder) as aside:
+                draft = Path(aside) / f"{stem}.epw"
+                draft.write_bytes(content)
+                read_epw(draft)
+                for count in itertools.count(1):
+                    target = self.folder / (f"{stem}.epw" if count == 1 else f"{stem}-{count}.epw")
+                    try:
+                        with target.open("xb") as file:  # fails where the name is taken: nothing is overwritten
+                            file.write(content)
+                        return target.name
+                    except FileExistsError:
+                        if target.read_bytes() == bytes(content):
+                            return target.name
+        except OSError as error:
+            raise BadFile(f"{stem}.epw: it cannot be written ({error.strerror}).") from None
 
     def save(self, name):
         """Write the job; a file that somebody else wrote meanwhile is left as it is.

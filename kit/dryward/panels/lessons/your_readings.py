@@ -184,6 +184,11 @@ class YourReadings(Page):
                 parts.upload("upload", "or a CSV from this computer", ".csv,.txt", readings.LIMIT),
             ),
             parts.text(self.words, "dw-trouble", alert=True) if self.words else None,
+            parts.text(
+                "In frost a humidity sensor shows RH over liquid water; so the file is read. "
+                "The page then turns it into vapor pressure, and gives dew point and RH over ice, as all lessons do.",
+                "dw-hint",
+            ),
         )
 
     def _cause_section(self):

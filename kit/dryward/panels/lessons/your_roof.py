@@ -3,12 +3,12 @@
 import dataclasses
 from dataclasses import dataclass
 
-from dryward import building
+from dryward import building, units
 from dryward.building.framing import parallel_path
-from dryward.building.job import Job
+from dryward.building.job import Job, Room
 from dryward.checks import PlainError
 from dryward.panels.bench import layers, own, parts, setting
-from dryward.panels.bench.checking import Checking
+from dryward.panels.bench.checking import DRAWS, Checking
 from dryward.panels.bench.comparing import Comparing
 from dryward.panels.bench.printing import Printing
 from dryward.panels.bench.work import Work
@@ -48,10 +48,14 @@ class YourRoof(Page):
         self.work = Work(Job(building.preset("vented-vault-variable")))
         self.checking, self.comparing, self.printing = Checking(self._news), Comparing(), Printing()
         self.troubles, self.own, self.words = {}, dict(own.BLANK), ""
-        self.search, self.picked, self.after, self.size = "", "", 0, ""
+        self.search, self.after, self.size = "", 0, ""
+        self.wrong, self.wants_file = {}, False
         self._follows = self.work.job.room.relative_humidity
         super().__init__(*args, **keys)
         self.size = "letter" if self.unit_system == "us" else "a4"
+        if self.unit_system == "us":  # a room of whole degrees
+            self.work = Work(dataclasses.replace(self.work.job, room=Room(temperature=units.to_si(70, "degF"))))
+            self.follow()
         self.send_bench()
 
     def compute(self, at):
@@ -111,18 +115,25 @@ class YourRoof(Page):
     # --- the bench ---------------------------------------------------------------
 
     def bench(self):
-        """All sections, as they stand now."""
+        """All sections, as they stand now; what was typed wrong stays in its field."""
         system, work = self.unit_system, self.work
-        return [
+        sections = [
             self._file_section(),
-            parts.section("layers", "Layers", layers.table(work, system, self.troubles, self.after), self._adding()),
+            parts.section("layers", "Layers", layers.table(work, system, self.troubles, self.after), *self._adding()),
             own.section(self.own, self.troubles),
-            setting.place_section(work.job, system, self.troubles, EPW_LIMIT),
+            setting.place_section(work.job, system, self.troubles, EPW_LIMIT, self.wants_file),
             setting.build_section(work.job, system, self.troubles),
             self.checking.section(work.job, system),
             self.comparing.section(work, system, self.settings["projector"]),
             self.printing.section(self.size),
         ]
+        for part in parts.typed_in(sections):
+            part["value"] = self.wrong.get(part["key"], part["value"])
+        return sections
+
+    def send_bench(self):
+        """Show the bench anew; the browser warns when unsaved work would be left."""
+        self.widget.bench = {"sections": self.bench(), "unsaved": self.work.unsaved}
 
     def _file_section(self):
         work = self.work
@@ -151,16 +162,24 @@ class YourRoof(Page):
 
     def _adding(self):
         found = building.search(self.search)[:OFFERED] if self.search else ()
-        ids = [(each.id if hasattr(each, "id") else each.origin.id, each.name) for each in found]
-        if ids and self.picked not in [id for id, _ in ids]:
-            self.picked = ids[0][0]
-        names = [(str(k), each.name) for k, each in enumerate(self.work.job.assembly.layers)]
-        return parts.row(
-            parts.field("search", "Look in the library", self.search, size=18, hint="such as cellulose, poly, OSB"),
-            parts.select("pick", "Found", ids or [("", "nothing yet")], self.picked),
-            parts.select("after", "Put it outside of", [("-1", "the room"), *names], str(self.after)),
-            parts.button("add", "Add this layer", disabled=not ids),
-        )
+        found = [(each.id if hasattr(each, "id") else each.origin.id, each) for each in found]
+        now = [each.name for each in self.work.job.assembly.layers]
+        names = [(str(k), name) for k, name in enumerate(now)]
+        put, over = ("the room", None) if self.after < 0 else (now[self.after], now[self.after])
+        inside = [
+            parts.row(
+                parts.field(
+                    "search", "Look in the library", self.search, size=24, hint="such as cellulose, poly, OSB, air"
+                ),
+                parts.select("after", "Highlighted layer", [("-1", "the room side"), *names], str(self.after)),
+                parts.text("Add puts a layer outside of it; Replace keeps its name and thickness.", "dw-hint"),
+            )
+        ]
+        if found:
+            inside.append(layers.found_table(found, self.unit_system, put, over))
+        elif self.search:
+            inside.append(parts.text(f'The library has nothing called "{self.search}".', "dw-trouble", alert=True))
+        return inside
 
     def _news(self):
         self.send_bench()
@@ -171,8 +190,11 @@ class YourRoof(Page):
         try:
             self._do(key, value, buffers)
             self.troubles.pop("save" if key == "name" else key, None)
+            self.wrong.pop(key, None)
         except PlainError as reason:
             self._complain(key, str(reason))
+            if isinstance(value, str):
+                self.wrong[key] = value[:200]
         except (ValueError, IndexError, AttributeError):
             self._complain(key, "That could not be done; nothing was changed.")
         self._follows = self.work.job.room.relative_humidity
@@ -202,21 +224,60 @@ class YourRoof(Page):
             row, _, what = rest.partition(":")
             self._roof(layers.edited(work.job.assembly, int(row), what, value))
         elif kind == "set":
-            work.change(setting.changed(work.job, rest, value, self.unit_system))
+            self._set(rest, value)
         elif kind == "own":
             self._own(rest, value)
         elif kind == "check":
-            self.checking.run(work.job) if rest == "run" else self.checking.stop()
+            self._check(rest)
+        elif kind == "add":
+            self._put(building.substance(rest))
+        elif kind == "replace":
+            self._roof(layers.replaced(work.job.assembly, self.after, building.substance(rest)))
+        elif kind == "here":
+            self._do_after(rest, buffers)
         elif kind == "print":
             self._print(rest, value)
         else:
             getattr(self, f"_do_{kind.replace('-', '_')}")(value, buffers)
 
+    def _set(self, name, value):
+        """A field of place, room or build; a place is taken only when its weather can be read."""
+        if name == "place.kind" and value == "file":
+            self.wants_file = self.work.job.place.kind != "file"
+            return
+        if name == "place.id" and self.wants_file:
+            job = dataclasses.replace(self.work.job, place=setting.file_place(self.work.job.place, value))
+        else:
+            job = setting.changed(self.work.job, name, value, self.unit_system)
+        if name.startswith("place."):
+            weathered.setting(job)
+            self.wants_file = self.wants_file and name == "place.zone"
+        self.work.change(job)
+
+    def _check(self, what):
+        if what == "stop":
+            self.checking.stop()
+        else:
+            self.checking.run(self.work.job, DRAWS if what == "spread" else 0)
+
     def _roof(self, roof):
         if len(roof.layers) != len(self.work.job.assembly.layers):
-            self.troubles = {key: words for key, words in self.troubles.items() if not key.startswith("layer:")}
+            self._forget("layer:")
         self.work.change(dataclasses.replace(self.work.job, assembly=roof))
         self.after = min(self.after, len(roof.layers) - 1)
+
+    def _forget(self, start=""):
+        """Other rows, or another roof: what was typed wrong there is gone."""
+        for kept in (self.troubles, self.wrong):
+            for key in [key for key in kept if key.startswith(start)]:
+                del kept[key]
+
+    def _whole(self, step, *what):
+        """Take another job as a whole."""
+        step(*what)
+        self._forget()
+        self.wants_file = False
+        self.after = min(self.after, len(self.work.job.assembly.layers) - 1)
 
     def _own(self, name, value):
         if name.startswith("add-"):
@@ -234,36 +295,31 @@ class YourRoof(Page):
         self._roof(layers.put(self.work.job.assembly, self.after, substance))
         self.after += 1
 
-    def _do_add(self, value, buffers):
-        self._put(building.substance(self.picked))
-
     def _do_search(self, value, buffers):
         self.search = str(value)[:60]
-
-    def _do_pick(self, value, buffers):
-        self.picked = value
 
     def _do_after(self, value, buffers):
         self.after = max(-1, min(int(value), len(self.work.job.assembly.layers) - 1))
 
     def _do_preset(self, value, buffers):
         if value:
-            self.work.start(dataclasses.replace(self.work.job, assembly=building.preset(value)), f"my-{value}.toml")
+            job = dataclasses.replace(self.work.job, assembly=building.preset(value))
+            self._whole(self.work.start, job, f"my-{value}.toml")
 
     def _do_open(self, value, buffers):
         if value:
-            self.work.open(value)
+            self._whole(self.work.open, value)
 
     def _do_take(self, value, buffers):
-        self.work.take(buffers[0], str(value))
+        self._whole(self.work.take, buffers[0], str(value))
 
     def _do_take_too_large(self, value, buffers):
         self.words = f"{str(value)[-60:]}: it is larger than 1000000 bytes, too large for a roof."
 
     def _do_epw(self, value, buffers):
-        path = self.work.path("weather.toml").with_name("weather.epw")
-        path.write_bytes(bytes(buffers[0]))
-        self.work.change(setting.changed(self.work.job, "place.id", str(path.name), self.unit_system))
+        name = self.work.weather(buffers[0], value)
+        self.work.change(dataclasses.replace(self.work.job, place=setting.file_place(self.work.job.place, name)))
+        self.wants_file = False
 
     def _do_epw_too_large(self, value, buffers):
         self.words = f"{str(value)[-60:]}: it is larger than {EPW_LIMIT} bytes, too large for a weather file."
@@ -275,13 +331,14 @@ class YourRoof(Page):
         self.work.save(self.work.wanted)
 
     def _do_undo(self, value, buffers):
-        self.work.undo()
+        self._whole(self.work.undo)
 
     def _do_redo(self, value, buffers):
-        self.work.redo()
+        self._whole(self.work.redo)
 
     def _do_compare(self, value, buffers):
-        self.comparing.choose(self.work, value)
+        known = self.checking.review if self.checking.job == self.work.job else None
+        self.comparing.choose(self.work, value, known)
 
 
 PAGE = YourRoof

@@ -114,6 +114,16 @@ function benchSection(section, bench) {
 
 // Build the bench into its place; focus stays on the part that has it.
 function putBench(place, view, bench) {
+  bench.unsaved = Boolean(view.unsaved);
+  if (!bench.leave) {
+    // Closing the tab with unsaved work asks first; a bench that is gone does not.
+    bench.leave = (event) => {
+      if (!bench.unsaved || !place.isConnected) return;
+      event.preventDefault();
+      event.returnValue = "";
+    };
+    window.addEventListener("beforeunload", bench.leave);
+  }
   const focus = place.contains(document.activeElement) ? document.activeElement.dataset.key : null;
   place.replaceChildren(...(view.sections || []).map((section) => benchSection(section, bench)));
   if (!focus) return;

@@ -1,0 +1,312 @@
+"""The bench of one's own roof, every action without a browser: built, spoiled, saved, compared, printed."""
+
+import gzip
+import io
+import json
+from importlib.resources import files
+
+import pytest
+from lesson_page import open_page
+from pypdf import PdfReader
+
+from dryward import building, cli, units
+from dryward.building import job_files
+from dryward.building.framing import parallel_path
+from dryward.physics import steady
+from dryward.report import many, review
+from dryward.report import setting as weathered
+
+
+@pytest.fixture
+def page(tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    return open_page("your-roof", tmp_path)
+
+
+def job(page):
+    return page.work.job
+
+
+def parts(page):
+    """All parts of the bench by key."""
+    found, waiting = {}, list(page.widget.bench["sections"])
+    while waiting:
+        part = waiting.pop()
+        if isinstance(part, dict):
+            found[part.get("key")] = part
+            waiting += part.get("parts", [])
+            if part.get("kind") == "table":
+                waiting += [cell for row in part["rows"] for cell in row["cells"]]
+    return found
+
+
+def rows(page):
+    return [each.name for each in job(page).assembly.layers]
+
+
+def spoken(page):
+    return json.dumps([part for part in page.widget.bench["sections"] if part["key"] != "print"], ensure_ascii=False)
+
+
+def test_a_room_of_whole_degrees(page, tmp_path):
+    assert job(page).room.temperature == units.to_si(70, "degF")
+    assert parts(page)["set:room.temperature"]["value"] == "70 F"
+    assert open_page("your-roof", tmp_path, "si").work.job.room.temperature == 21.0
+
+
+def test_the_page_is_the_physics(page):
+    here = weathered.setting(job(page))
+    state = steady.profile(job(page).assembly, here.winter_room, here.winter)
+    assert page.readouts["gain"] == state.gain
+    page.controls["Season"].value = "summer"
+    state = steady.profile(job(page).assembly, weathered.SUMMER_ROOM, here.summer)
+    assert page.readouts["highest_relative_humidity"] == state.relative_humidity[state.wettest]
+
+
+def test_search_shows_values_and_source_before_adding(page):
+    page.act("search", "cellulose")
+    table = next(part for part in page.widget.bench["sections"][1]["parts"] if part.get("head", [""])[0] == "Found")
+    for row in table["rows"]:
+        name, heat, vapor, source, _ = row["cells"]
+        assert "cellulose" in name.lower()
+        assert "R-" in heat
+        assert "perm" in vapor
+        assert len(source) > 3
+    page.act("search", "no such thing")
+    assert 'nothing called \\"no such thing\\"' in spoken(page)
+
+
+def test_add_at_the_highlighted_row_replace_move_remove(page):
+    start = rows(page)
+    page.act("here:1")
+    page.act("search", "osb")
+    key = next(key for key in parts(page) if key and key.startswith("add:"))
+    page.act(key)
+    assert len(rows(page)) == len(start) + 1
+    assert rows(page)[:2] == start[:2]
+    assert page.after == 2
+    page.act("layer:2:down")
+    assert rows(page)[2] == start[2]
+    page.act("layer:3:remove")
+    assert rows(page) == start
+    page.act("here:0")
+    name, thick = job(page).assembly.layers[0].name, job(page).assembly.layers[0].thickness
+    page.act(next(key for key in parts(page) if key and key.startswith("replace:")))
+    assert job(page).assembly.layers[0].name == name
+    assert (
+        job(page).assembly.layers[0].substance.name != building.preset("vented-vault-variable").layers[0].substance.name
+    )
+    assert job(page).assembly.layers[0].thickness == (thick or 0.0127)
+
+
+@pytest.mark.parametrize(
+    ("key", "typed", "sentence"),
+    [
+        ("set:room.temperature", "warm", 'The temperature "warm" is not understood; write it like "20 F" or "-7 C".'),
+        ("set:room.relative_humidity", "140 %", "Room humidity is 140 %; it must be 5 to 95 %."),
+        ("layer:1:thickness", "1e99 in", "Thickness of"),
+        ("set:place.id", "mars", 'There is no demo climate "mars".'),
+        ("set:years", "999", "Years is 999; it must be 1 to 10."),
+        ("set:slope", "steep", 'Slope must be a number, not "steep".'),
+        ("name", "../../roof", "must be a plain name such as my-roof.toml, without a folder."),
+        ("own:add-curve", None, "A point of the curve is written like"),
+        ("open", "none.toml", "none.toml"),
+    ],
+)
+def test_a_wrong_entry_keeps_its_words_and_changes_nothing(page, key, typed, sentence):
+    if key.startswith("own"):
+        page.act("own:curve", "wet")
+    before = job(page)
+    page.act(key, typed)
+    assert job(page) == before
+    assert sentence in (spoken(page).replace('\\"', '"'))
+    if key in parts(page) and typed and parts(page)[key]["kind"] == "field":
+        assert parts(page)[key]["value"] == typed
+        page.act("set:start_humidity", "75 %")
+        assert parts(page)[key]["value"] == typed, "kept until it is put right"
+
+
+def test_put_right_the_error_goes(page):
+    page.act("set:room.temperature", "warm")
+    assert parts(page)["set:room.temperature"]["error"]
+    page.act("set:room.temperature", "68")
+    assert parts(page)["set:room.temperature"]["error"] == ""
+    assert parts(page)["set:room.temperature"]["value"] == "68 F"
+
+
+def test_a_dragged_slider_is_one_step_back(page):
+    start = job(page)
+    for percent in (45, 46, 47, 48):
+        page.controls["RH_in"].value = percent
+    assert job(page).room.relative_humidity == pytest.approx(0.48)
+    page.act("undo")
+    assert job(page) == start
+    page.act("redo")
+    assert job(page).room.relative_humidity == pytest.approx(0.48)
+    page.work._when -= 5  # later
+    page.controls["RH_in"].value = 50
+    page.act("undo")
+    assert job(page).room.relative_humidity == pytest.approx(0.48)
+
+
+def test_own_material_cups_and_curve(page):
+    for kind in ("material", "cups", "curve"):
+        count = len(rows(page))
+        page.act(f"own:add-{kind}")
+        assert len(rows(page)) == count + 1
+    assert job(page).assembly.layers[3].substance.permeance(0.3, 0.3) == pytest.approx(units.to_si(0.5, "perm"))
+
+
+def test_framing_shows_the_whole_resistance(page):
+    page.act("set:framed", True)
+    page.act("set:framing.share", "12 %")
+    whole = units.show(parallel_path(job(page).assembly), "thermal resistance", "us")
+    assert page.readout_list[0].note == f"whole {whole}"
+
+
+def test_twelve_typed_means_and_every_choice_of_the_bench(page):
+    for kind in ("class", "by outdoor temperature", "moisture balance", "constant"):
+        page.act("set:room.kind", kind)
+        assert job(page).room.kind == kind
+        assert page.trouble == ""
+    for key in ("set:tested", "set:vents", "set:framed"):
+        page.act(key, True)
+    page.act("set:place.kind", "means")
+    page.act("set:place.temperature", ", ".join(str(t) for t in range(20, 32)))
+    assert job(page).place.temperature[0] == pytest.approx(units.to_si(20, "degF"))
+    selects = {
+        key: part for key, part in parts(page).items() if key and key.startswith("set:") and part["kind"] == "select"
+    }
+    for key, part in selects.items():
+        for option in part["options"]:
+            page.act(key, option["id"])
+            assert page.words == ""
+            assert page.trouble == ""
+    assert not [part for part in parts(page).values() if part.get("error")]
+
+
+def test_a_weather_file_of_ones_own_overwrites_nothing(page, tmp_path):
+    content = gzip.decompress(files("dryward.evidence").joinpath("data/typical-year-45N-8E.epw.gz").read_bytes())
+    (tmp_path / "town.epw").write_text("mine")
+    page.act("set:place.kind", "file")
+    assert job(page).place.kind == "demo"
+    page.act("epw", "town.epw", [content])
+    assert job(page).place.id == "town-2.epw"
+    assert (tmp_path / "town.epw").read_text() == "mine"
+    before = job(page)
+    page.act("epw", "../../evil.epw", [b"\x00\x01binary"])
+    assert job(page) == before
+    assert "evil.epw" in page.words
+    assert sorted(each.name for each in tmp_path.glob("*epw")) == ["town-2.epw", "town.epw"]
+
+
+HOSTILE = {
+    "truncated": job_files.words(job_files.parse(job_files.words(job_files.Job(building.preset("vented-vault")))))[
+        :900
+    ],
+    "binary": b"\x00\xff\xfe\x80" * 50,
+    "wrong unit": 'format = "dryward job"\nversion = 1\n[room]\ntemperature = "20 perm"\n',
+    "huge number": 'format = "dryward job"\nversion = 1\nyears = 1' + "0" * 5000,
+    "large": b"#" * 2_000_000,
+    "deep": "a = " + "[" * 5000,
+    "weather elsewhere": job_files.words(
+        job_files.Job(building.preset("vented-vault"), job_files.Place("file", "../../secret.epw"))
+    ),
+}
+
+
+@pytest.mark.parametrize("name", HOSTILE)
+def test_hostile_files_get_a_sentence_and_change_nothing(page, tmp_path, name, capsys):
+    content = HOSTILE[name] if isinstance(HOSTILE[name], bytes) else HOSTILE[name].encode()
+    before, there = job(page), set(tmp_path.iterdir())
+    page.act("take", f"../{name}.toml", [content])
+    assert job(page) == before
+    assert page.words.endswith(".")
+    assert page.words.count("\n") == 0
+    assert len(page.words) < 250
+    assert set(tmp_path.iterdir()) == there
+    (tmp_path / "bad.toml").write_bytes(content)
+    page.act("open", "bad.toml")
+    assert job(page) == before
+    assert cli.main(["check", "bad.toml", "--steady"]) == 2
+    said = capsys.readouterr().err.strip()
+    assert len(said.splitlines()) == 1
+    assert "Traceback" not in said
+
+
+def test_a_hundred_megabytes_are_never_read(page, tmp_path, capsys):
+    with (tmp_path / "big.toml").open("wb") as file:
+        file.truncate(100_000_000)
+    page.act("open", "big.toml")
+    assert "too large" in page.words
+    assert cli.main(["check", "big.toml"]) == 2
+    assert "too large" in capsys.readouterr().err
+
+
+def test_save_reopen_and_a_second_writer(page, tmp_path):
+    page.act("set:room.relative_humidity", "45 %")
+    assert page.widget.bench["unsaved"]
+    page.act("name", "mine")
+    page.act("save")
+    assert not page.widget.bench["unsaved"]
+    kept = job_files.load(tmp_path / "mine.toml")[0]
+    assert kept == job(page)
+    other = open_page("your-roof", tmp_path)
+    other.act("open", "mine.toml")
+    assert job(other) == kept
+    other.act("set:years", "2")
+    other.act("save")
+    page.act("set:years", "5")
+    page.act("save")
+    assert "mine.toml" in parts(page)["name"]["error"]
+    assert job_files.load(tmp_path / "mine.toml")[0].years == 2, "the other's work stands"
+    assert job(page).years == 5, "and mine is not lost"
+    page.act("name", "mine-2")
+    page.act("save")
+    assert job_files.load(tmp_path / "mine-2.toml")[0].years == 5
+
+
+def test_page_command_line_and_report_agree_to_the_last_digit(page, tmp_path, capsys):
+    page.act("preset", "vented-vault-osb")
+    page.act("set:years", "1")
+    page.act("name", "osb")
+    page.act("save")
+    page.act("check:run")
+    shown = many.plain(page.checking.review, "osb.toml")
+    cli.main(["check", "osb.toml", "--json"])
+    assert json.loads(capsys.readouterr().out) == json.loads(json.dumps(shown))
+    page.act("print:pdf")
+    words = " ".join(
+        " ".join(each.extract_text() for each in PdfReader(io.BytesIO(page.printing.made["pdf"][1])).pages).split()
+    )
+    assert cli.main(["report", "osb.toml", "-o", "again.pdf"]) == 0
+    assert (tmp_path / "again.pdf").read_bytes() == (tmp_path / "osb.pdf").read_bytes()
+    for each in page.checking.review.findings[:6]:
+        assert " ".join(each.what.split()) in words
+
+
+def test_uncertain_inputs_on_the_page(page, monkeypatch):
+    monkeypatch.setattr("dryward.panels.lessons.your_roof.DRAWS", 4)
+    page.act("set:years", "1")
+    page.act("check:spread")
+    found = page.checking.review.finding("peak")
+    assert found.numbers[0].low <= found.numbers[0].value <= found.numbers[0].high
+    assert found.matters in spoken(page)
+    assert page.checking.review == review(job(page), spread=4)
+
+
+def test_compare_with_preset_climate_and_file(page, tmp_path):
+    page.act("set:years", "1")
+    page.act("name", "a")
+    page.act("save")
+    for id in ("preset:vented-vault-closed", "place:hot-dry", "file:a.toml", "saved"):
+        page.act("compare", id)
+        assert page.comparing.trouble == ""
+        assert "over the year" in spoken(page)
+    page.act("compare", "file:gone.toml")
+    assert "gone.toml" in page.comparing.trouble
+
+
+def test_printing_needs_checks_of_this_roof(page):
+    page.act("print:pdf")
+    assert "Run all checks first" in page.printing.trouble
