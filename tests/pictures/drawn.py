@@ -18,7 +18,6 @@ from dryward.pictures.inside import Inside, InsideState
 from dryward.pictures.ladder import Ladder, from_profile
 from dryward.pictures.months import Months, MonthsState
 from dryward.pictures.night import Night, NightState
-from dryward.pictures.openings import Openings, OpeningsState
 from dryward.pictures.pipe import Pipe, PipeState
 from dryward.pictures.profile import ProfileGraph, ProfileState, SectionAndProfile
 from dryward.pictures.reversal import Reversal, ReversalState
@@ -274,7 +273,6 @@ def cases():
         ),
         "buckets": (Buckets, (buckets(5.96), buckets(0.2), buckets(50, 800.0, 9.0, 1.0))),
         "channel": (Channel, (channel(0.038, 0.1), channel(0.1, -0.4, 6), channel(0.0127, 0.05, None, 0.2))),
-        "openings": (Openings, (OpeningsState(0.093, 0.06, 0.093, 0.12), OpeningsState(0.02, 0.03, 0.04, 0.05))),
         "night": (Night, (night(9, 0.21), night(1, 0.0), night(14, 0.9))),
         "months": (Months, (months(0.12), months(0.9, 0.6, 0.5), months(0.0))),
         "year": (Year, (year(24.0, 120.0), year(33.0, 200.0, warm=True), year(18.0), year(30.0, 700.0, 3, 3))),

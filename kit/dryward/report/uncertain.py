@@ -15,8 +15,6 @@ from dryward.units import from_si
 
 #: Draws of the steady checks; each takes about a millisecond.
 STEADY_DRAWS = 40
-#: Draws of the hourly years, where they are asked for.
-HOURLY_DRAWS = 24
 #: What the band of the draws is between [-].
 BAND = (0.05, 0.95)
 #: Said beside every band.

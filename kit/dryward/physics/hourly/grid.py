@@ -104,11 +104,6 @@ def cells(assembly, refine=1):
     return Grid(np.array(width), np.array(depth), np.array(layer), tuple(faces))
 
 
-def is_variable(membrane):
-    """Whether its permeance changes with humidity."""
-    return not isinstance(membrane, FixedMembrane)
-
-
 def parts(membrane):
     """A membrane as (curve of the sensitive sheet or None, fixed resistance inside it, outside it)."""
     if isinstance(membrane, FixedMembrane):

@@ -7,9 +7,7 @@ import numpy as np
 
 from dryward.checks import OutOfRange, UnknownName, within
 from dryward.units import HOUR
-
-#: Days of the months of a year of 8760 hours.
-_DAYS = (31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
+from dryward.weather.monthly import DAYS
 
 
 @dataclass(frozen=True)
@@ -279,11 +277,11 @@ class Hours:
         OutOfRange
             When the run is shorter than one year.
         """
-        year = 24 * sum(_DAYS)
+        year = 24 * int(DAYS.sum())
         if self.time.size < year:
             raise OutOfRange(f"The run has {self.time.size} hours; a monthly budget needs a whole year, {year}.")
         years = self.time.size // year
-        ends = np.concatenate([[0], np.cumsum(np.tile(np.array(_DAYS) * 24, years))])
+        ends = np.concatenate([[0], np.cumsum(np.tile(DAYS * 24, years))])
 
         def sums(flux):
             return HOUR * np.add.reduceat(flux[: ends[-1]], ends[:-1])
