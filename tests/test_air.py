@@ -87,3 +87,36 @@ def test_gas_constants_and_mass_ratio_belong_together():
 def test_what_it_refuses(call, sentence):
     with pytest.raises(OutOfRange, match=sentence):
         call()
+
+
+@pytest.mark.parametrize("over", ["ice", "water", "auto"])
+def test_an_array_over_one_phase_is_each_over_that_phase(over):
+    for temperature in (np.linspace(-50.0, -1.0, 8), np.linspace(-10.0, 0.0, 8), np.linspace(1.0, 60.0, 8)):
+        if over == "ice" and temperature.max() > 0:
+            continue
+        pressure = air.saturation_vapor_pressure(temperature, over)
+        assert pressure.tolist() == pytest.approx([air.saturation_vapor_pressure(float(t), over) for t in temperature])
+        assert air.dew_point(pressure, over) == pytest.approx(temperature, abs=1e-6)
+
+
+def test_at_the_triple_point_itself_it_is_over_water():
+    at = air.TRIPLE_POINT
+    over_water = air.saturation_vapor_pressure(at, "water")
+    assert air.saturation_vapor_pressure(at) == over_water
+    assert air.saturation_vapor_pressure(np.array([at, at]))[0] == over_water
+
+
+def test_the_dew_point_is_found_in_a_few_steps(monkeypatch):
+    """The first guess is good: six rounds are enough from -100 to 200 degC."""
+    monkeypatch.setattr(air, "_STEPS", 6)
+    temperature = np.linspace(-100.0, 200.0, 601)
+    assert air.dew_point(air.saturation_vapor_pressure(temperature)) == pytest.approx(temperature, abs=1e-6)
+
+
+def test_real_moist_air_of_an_array_keeps_its_shape():
+    found = air.moist_air(np.array([[0.0, 20.0], [30.0, 40.0]]), 1.0)
+    assert found.humidity_ratio.shape == (2, 2)
+    assert found.dew_point == pytest.approx(np.array([[0.0, 20.0], [30.0, 40.0]]), abs=0.01)
+    assert air.moist_air(20.0, 0.5).wet_bulb == pytest.approx(13.8, abs=0.1)
+    with pytest.raises(OutOfRange, match="Relative humidity is 120 %; it must be 0 to 100 %"):
+        air.moist_air(20.0, 1.2)

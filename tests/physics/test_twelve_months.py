@@ -1,5 +1,7 @@
 """Twelve months: order, balance, verdicts, two planes, and what is left."""
 
+import dataclasses
+
 import numpy as np
 import pytest
 from roofs import VARIABLE, perm, sheet, vault
@@ -116,3 +118,47 @@ def test_a_year_that_does_not_settle_says_so(monkeypatch):
     monkeypatch.setattr(monthly, "_CUTS", 1)
     with pytest.raises(NotConverged, match="The twelve months do not settle in month"):
         monthly.balance(vault(sheet(1), 1.5, 0.6), COLD, ROOM)
+
+
+def test_the_peak_is_that_of_its_month():
+    year = monthly.balance(vault(sheet(1), 1.5, 0.6), COLD, ROOM)
+    held = year.held.sum(axis=1)
+    assert year.peak_month == year.month[int(held.argmax())]
+    assert year.month[(year.month.index(12) + 1) % 12] == 1
+
+
+@pytest.mark.parametrize(
+    ("growth", "verdict"), [(0.0, "holds"), (0.9e-3, "holds"), (1.1e-3, "grows"), (1.0, "grows"), (-0.2, "holds")]
+)
+def test_a_thousandth_of_what_is_left_is_no_growth(growth, verdict):
+    one = monthly.balance(vault(sheet(3), 0.1), BITTER, ROOM)
+    assert dataclasses.replace(one, growth=growth * one.left).verdict == verdict
+
+
+def test_a_year_that_wets_in_every_month_starts_after_the_least_drive():
+    year = monthly.balance(vault(sheet(3), 0.1), BITTER, ROOM)
+    assert np.all(year.condensed.sum(axis=1) > 0)
+    least = int(np.argmin(ROOM.vapor_pressure - BITTER.vapor_pressure)) + 1
+    assert year.month[-1] == least
+
+
+def test_a_plane_without_resistance_to_the_next_gathers_nothing():
+    """Two membranes that touch: the rung between the two films of air is no plane of its own."""
+    wool = Material("wool", "wool", 40, 840, 0.04, 1.9e-10)
+    one = [Layer(wool, 0.2, "wool"), Layer(FixedMembrane(perm(0.05)), name="skin")]
+    two = [
+        Layer(wool, 0.2, "wool"),
+        Layer(FixedMembrane(perm(0.1)), name="a"),
+        Layer(FixedMembrane(perm(0.1)), name="b"),
+    ]
+    single, double = (monthly.balance(Assembly("wall", layers), COLD, ROOM) for layers in (one, two))
+    assert double.peak == pytest.approx(single.peak, rel=1e-9)
+    assert len(double.planes) == len(single.planes)
+
+
+def test_another_saturation_formula_counts_at_both_ends():
+    from dryward import air
+
+    same = monthly.balance(vault(sheet(1), 1.5, 0.6), COLD, ROOM, saturation=air.saturation_vapor_pressure)
+    plain = monthly.balance(vault(sheet(1), 1.5, 0.6), COLD, ROOM)
+    assert same.condensed == pytest.approx(plain.condensed, rel=1e-9)

@@ -1,0 +1,88 @@
+"""A sweep at its edges: thick layers that answer, membranes of no permeance, rungs by name, ranges."""
+
+import dataclasses
+
+import numpy as np
+import pytest
+from roofs import JANUARY, VARIABLE, perm, sheet, vault
+
+from dryward.building import Assembly, Layer, Material
+from dryward.checks import OutOfRange
+from dryward.physics import steady
+from dryward.weather import Air
+
+#: Insulation that opens when damp, thick enough to be cut into pieces.
+MAT = Material("mat", "mat", 60, 1700, 0.04, ((0.0, 2e-12), (1.0, 9e-11)))
+
+
+def test_a_thick_layer_that_answers_is_the_same_in_one_and_in_many():
+    wall = Assembly("mat", [Layer(MAT, 0.12, "mat"), Layer(sheet(20), name="skin")], 0.13, 0.04)
+    one, many = steady.profile(wall, *JANUARY), steady.sweep(wall, *JANUARY)
+    assert (one.place == 0).sum() > 5
+    assert many.vapor_pressure == pytest.approx(one.vapor_pressure, rel=1e-8)
+    assert float(many.permeance["mat"]) == pytest.approx(one.permeance["mat"], rel=1e-7)
+
+
+def test_two_answering_layers_of_several_pieces():
+    wall = Assembly("mats", [Layer(MAT, 0.05, "in"), Layer(VARIABLE, name="film"), Layer(MAT, 0.07, "out")], 0.13, 0.04)
+    one, many = steady.profile(wall, *JANUARY), steady.sweep(wall, *JANUARY)
+    assert many.vapor_pressure == pytest.approx(one.vapor_pressure, rel=1e-7)
+    for name in ("in", "film", "out"):
+        assert float(many.permeance[name]) == pytest.approx(one.permeance[name], rel=1e-6)
+
+
+def test_faces_and_neighbors_by_name():
+    roof = vault(sheet(1), 1.5, 0.6)
+    one, many = steady.profile(roof, *JANUARY), steady.sweep(roof, *JANUARY)
+    for name in one.names:
+        faces = [many.face(name, side) for side in (0, 1)]
+        assert faces == [one.face(name, side) for side in (0, 1)]
+        assert many.depth[faces[1]] - many.depth[faces[0]] == pytest.approx(roof.layer(name).thickness or 0.0)
+    assert one.between(0) == ("room air", "room air")
+    assert one.between(1) == ("room air", "drywall")
+    assert one.between(one.face("film", 1)) == ("film", "fill")
+    assert one.between(len(one.depth) - 1) == ("outdoor air", "outdoor air")
+
+
+def test_a_membrane_swept_to_no_permeance_is_a_foil():
+    many = steady.sweep(vault(sheet(1), 1.5, 0.6), *JANUARY, film_permeance=[0.0, perm(1.0)])
+    foil = steady.profile(vault(sheet(0.0), 1.5, 0.6), *JANUARY)
+    assert many.vapor_flux_in[0] == pytest.approx(foil.vapor_flux_in, rel=1e-6)
+    assert many.gain[0] == pytest.approx(foil.gain, abs=1e-12)
+    assert many.gain[1] > 1e-9
+
+
+def test_a_swept_variable_membrane_answers_no_more():
+    many = steady.sweep(vault(VARIABLE, 1.5, 0.6), *JANUARY, film_permeance=[perm(2.0)])
+    assert many.gain[0] == pytest.approx(steady.profile(vault(sheet(2), 1.5, 0.6), *JANUARY).gain, rel=1e-9)
+    assert many.permeance == {}
+
+
+def test_no_film_at_either_side():
+    """Surfaces straight at the airs: what arrives is told by the first piece that resists."""
+    bare = dataclasses.replace(vault(sheet(1), 1.5, 0.6), interior_vapor_film=np.inf, exterior_vapor_film=np.inf)
+    one, many = steady.profile(bare, *JANUARY), steady.sweep(bare, *JANUARY)
+    assert np.isfinite(one.gain)
+    assert float(many.vapor_flux_in) == pytest.approx(one.vapor_flux_in, rel=1e-9)
+    assert float(many.vapor_flux_out) == pytest.approx(one.vapor_flux_out, rel=1e-9)
+    assert int(many.wet_planes) == len(one.wet_planes)
+
+
+def test_room_air_without_vapor_has_no_dew_point():
+    dry = Air(20.0, 0.0)
+    assert steady.profile(vault(), dry, JANUARY[1]).dew_point_depth is None
+    assert np.isnan(steady.sweep(vault(), dry, JANUARY[1]).dew_point_depth)
+
+
+@pytest.mark.parametrize(
+    ("change", "words"),
+    [
+        ({"indoor_temperature": [-61.0]}, "Air temperature is -61 °C; it must be -60 to 95 °C"),
+        ({"outdoor_temperature": [96.0]}, "Air temperature is 96 °C; it must be -60 to 95 °C"),
+        ({"outdoor_relative_humidity": [-0.1]}, "Relative humidity is -10 %; it must be 0 to 100 %"),
+        ({"fill_thermal_resistance": [51.0]}, "Thermal resistance of fill is 51 m² K/W; it must be 0 to 50"),
+    ],
+)
+def test_ranges(change, words):
+    with pytest.raises(OutOfRange, match=words):
+        steady.sweep(vault(), *JANUARY, **change)
