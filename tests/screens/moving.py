@@ -14,8 +14,6 @@ from pathlib import Path
 
 from PIL import Image
 
-from conftest import FLAGS, LAPTOP, _address
-
 TARGET = Path(__file__).resolve().parents[2] / "lessons" / "guide" / "pictures" / "where-it-gets-wet.gif"
 WIDTH = 880
 #: Control, key and how often: what the picture tells.
@@ -56,6 +54,8 @@ def frames(window):
 
 def main():
     from playwright.sync_api import sync_playwright
+
+    from conftest import FLAGS, LAPTOP, _address  # stands beside this script
 
     with tempfile.TemporaryDirectory() as folder:
         log = Path(folder) / "log"
