@@ -1,6 +1,6 @@
 """Twelve months by hand, and hour by hour over several years."""
 
-import math
+import dataclasses
 
 from dryward.building import Material
 from dryward.physics import monthly
@@ -137,7 +137,21 @@ def years_findings(setting, faces, progress=None, spread=0):
     found = [_trend(setting, run, question)]
     if faces:
         found += [_wood(setting, run, faces), _mold(setting, run, faces)]
-    return tuple(_banded(setting, found, faces, progress, spread) if spread else found)
+    found = _banded(setting, found, faces, progress, spread) if spread else found
+    return tuple(_settled(each) for each in found)
+
+
+def _settled(finding):
+    """Numbers to nine digits: the last ones of a long sum hang on where the arrays lie in memory."""
+
+    def nine(value):
+        return None if value is None else float(f"{value:.9g}")
+
+    numbers = (
+        dataclasses.replace(each, value=nine(each.value), low=nine(each.low), high=nine(each.high))
+        for each in finding.numbers
+    )
+    return dataclasses.replace(finding, numbers=tuple(numbers))
 
 
 def _banded(setting, found, faces, progress, draws):
@@ -180,12 +194,12 @@ def _limits(setting):
 
 def _trend(setting, run, question):
     year = run.time.size // setting.job.years
-    ends = [_held(run.water_content[(k + 1) * year - 1], run.width) for k in range(setting.job.years)]
-    before = ends[-2] if len(ends) > 1 else _held(run.initial_water, run.width)
+    ends = [float(run.water[(k + 1) * year - 1]) for k in range(setting.job.years)]
+    before = ends[-2] if len(ends) > 1 else float(run.initial_water @ run.width)
     change = ends[-1] - before
     home = change <= COMES_HOME
     numbers = (
-        Number("Change over the last year", change, "area density"),
+        Number("Change over the last year", round(change, 9), "area density"),
         Number("Most free water", float(run.condensed[-year:].max()), "area density"),
         Number("Balance error", float(f"{run.balance_error:.0e}"), "", "of what passed"),
     )
@@ -208,11 +222,6 @@ def _trend(setting, run, question):
         "Hourly heat and moisture after EN 15026",
         run,
     )
-
-
-def _held(water, width):
-    """Water in all cells [kg/m2], summed exactly: the same on the page, the command line and the report."""
-    return math.fsum(water * width)
 
 
 def _is_wood(setting, layer):

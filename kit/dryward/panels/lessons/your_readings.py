@@ -120,8 +120,8 @@ class YourReadings(Page):
         margin = n.get("dew point margin")
         bias = self.agreement.bias if self.agreement and self.model else None
         return [
-            Readout("cavity_pressure", "Cavity, mean vapor pressure", float(np.nanmean(cavity.vapor_pressure)), "pressure",
-                    both=True),
+            Readout("cavity_pressure", "Cavity, mean vapor pressure", float(np.nanmean(cavity.vapor_pressure)),
+                    "pressure", both=True),
             Readout("share_above_outdoors", "Hours above outdoors by a tenth", share, "relative humidity"),
             Readout("lag", "Lag behind the room", lag, text=_hours(lag)),
             Readout("margin", "Least margin to the dew point", margin, "temperature difference", both=True),
@@ -132,7 +132,8 @@ class YourReadings(Page):
         """What the vapor pressures say, without naming the cause."""
         if not state.found:
             missing = [place for place in loggers.PLACES if place not in state.records]
-            return f"To look for a cause it takes readings indoors, in the cavity and outdoors; missing: {', '.join(missing)}."
+            lacking = ", ".join(missing)
+            return f"To look for a cause it takes readings indoors, in the cavity and outdoors; missing: {lacking}."
         n = state.found.numbers
         likeness = {
             "the room": n["likeness with the room"],
@@ -157,7 +158,8 @@ class YourReadings(Page):
             hand.pressure(f"The cavity at {str(cavity.time[k])[:16].replace('T', ' ')}.", warm,
                           float(cavity.relative_humidity[k]), pressure / float(cavity.relative_humidity[k]),
                           self.unit_system),
-            Step("Do the same for outdoors and for the room, and compare the three.", "", self.show(pressure, "pressure")),
+            Step("Do the same for outdoors and for the room, and compare the three.", "",
+                 self.show(pressure, "pressure")),
         ]  # fmt: skip
 
     # --- the bench ---------------------------------------------------------------
@@ -204,7 +206,8 @@ class YourReadings(Page):
             inside += [parts.text(f"They point to: {found.cause}.{right}", "dw-verdict"), parts.items(found.evidence)]
         inside.append(
             parts.text(
-                "Ask in this order: room humidity, air leak, water from the build, vents, rain. Two causes can act at once."
+                "Ask in this order: room humidity, air leak, water from the build, vents, rain. "
+                "Two causes can act at once."
             )
         )
         return parts.section("cause", "Four causes", *inside)
@@ -241,10 +244,12 @@ class YourReadings(Page):
         if self.agreement is not None:
             inside.append(
                 parts.text(
-                    f"Vapor pressure at the cold face, measured less modelled: {self.show(self.agreement.bias, 'pressure')} on "
-                    f"average, likeness {self.agreement.correlation:.2f} over {self.agreement.hours} hours; the "
-                    f"measured line comes {_hours(self.late)} after the model's. A steady difference can be the sensor; bursts "
-                    "can be an air leak; a slow drift can be wetter wood at the start."
+                    f"Vapor pressure at the cold face, measured less modelled: "
+                    f"{self.show(self.agreement.bias, 'pressure')} on average, likeness "
+                    f"{self.agreement.correlation:.2f} over {self.agreement.hours} hours; the "
+                    f"measured line comes {_hours(self.late)} after the model's. "
+                    "A steady difference can be the sensor; bursts can be an air leak; "
+                    "a slow drift can be wetter wood at the start."
                 )
             )
         return parts.section("model", "Measured against modelled", *inside, fold="open")
