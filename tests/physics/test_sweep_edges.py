@@ -68,6 +68,22 @@ def test_no_film_at_either_side():
     assert int(many.wet_planes) == len(one.wet_planes)
 
 
+def test_a_surface_that_sweats_is_one_plane():
+    board = Material("board", "board", 640, 1090, 0.16, 5e-11)
+    wall = Assembly("thin", [Layer(board, 0.016)], interior_vapor_film=np.inf)
+    cold = Air(20, 0.6), Air(-20, 0.8)
+    one, many = steady.profile(wall, *cold), steady.sweep(wall, *cold)
+    assert int(many.wet_planes) == len(one.wet_planes) == 1
+
+
+def test_the_wettest_rung_is_the_one_of_the_highest_humidity():
+    for roof in (vault(sheet(1), 1.5, 0.6), vault(sheet(0.06)), vault(sheet(3), 0.1)):
+        one, many = steady.profile(roof, *JANUARY), steady.sweep(roof, *JANUARY)
+        inner = one.relative_humidity[1:-1]
+        assert inner[one.wettest - 1] == inner.max() == pytest.approx(float(many.highest_relative_humidity))
+        assert 1 < one.wettest < len(one.depth) - 1
+
+
 def test_room_air_without_vapor_has_no_dew_point():
     dry = Air(20.0, 0.0)
     assert steady.profile(vault(), dry, JANUARY[1]).dew_point_depth is None

@@ -62,6 +62,20 @@ def test_no_resistance_inside_a_wall_makes_no_jump():
     assert line[1] == pytest.approx(400.0)
 
 
+def test_the_size_of_the_resistances_does_not_matter():
+    z, top = np.array([0.0, 1.0, 2.0, 4.0]), [2000.0, 1500.0, 300.0, 900.0]
+    for scale in (1e-6, 1e-2, 1e12):
+        line, bends = both((scale * z).tolist(), top, 1000.0, 200.0)
+        assert line == pytest.approx([1000.0, 650.0, 300.0, 200.0])
+        assert bends == [0, 2, 3]
+
+
+def test_a_higher_rung_behind_a_lower_one_at_the_same_place_is_left_out():
+    line, bends = both([0.0, 1.0, 1.0, 1.0, 2.0], [2000.0, 500.0, 400.0, 900.0, 900.0], 1000.0, 100.0)
+    assert line[1:4] == pytest.approx([400.0] * 3)
+    assert bends == [0, 2, 4]
+
+
 def test_a_held_rung_stays_at_saturation_and_feeds_both_sides():
     line, bends = tight_line_through([0.0, 1.0, 2.0, 4.0], [900.0, 800.0, 700.0, 900.0], 300.0, 100.0, [2])
     assert line == pytest.approx([300.0, 500.0, 700.0, 100.0])

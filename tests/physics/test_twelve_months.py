@@ -162,3 +162,10 @@ def test_another_saturation_formula_counts_at_both_ends():
     same = monthly.balance(vault(sheet(1), 1.5, 0.6), COLD, ROOM, saturation=air.saturation_vapor_pressure)
     plain = monthly.balance(vault(sheet(1), 1.5, 0.6), COLD, ROOM)
     assert same.condensed == pytest.approx(plain.condensed, rel=1e-9)
+
+
+def test_a_wall_without_films_of_vapor_gathers_the_same():
+    bare = dataclasses.replace(vault(sheet(1), 1.5, 0.6), interior_vapor_film=np.inf, exterior_vapor_film=np.inf)
+    assert monthly.balance(bare, COLD, ROOM).peak == pytest.approx(
+        monthly.balance(vault(sheet(1), 1.5, 0.6), COLD, ROOM).peak, rel=0.02
+    )

@@ -65,10 +65,7 @@ def tight_line(resistance, ceiling, start, end):
                 chain.pop()
             else:
                 break
-        if len(chain) == 1 or zk > z[chain[-1]]:
-            chain.append(k)
-        elif pk < p[chain[-1]]:
-            chain[-1] = k
+        chain.append(k)
     pressure = [start] + [first] * low if low else [first]
     for a, b in pairwise(chain):
         slope = (p[b] - p[a]) / (z[b] - z[a]) if z[b] > z[a] else 0.0
@@ -148,7 +145,6 @@ def _bent(z, top, first, final, at_start, at_end):
     cases, rungs = z.shape
     pressure = np.broadcast_to(first[:, None], z.shape).copy()
     top = np.where(at_end, final[:, None], top)
-    place = np.arange(rungs)
     active = np.arange(cases)
     from_z, from_p = z[:, 0].copy(), first.copy()
     end_z = z[:, -1]
@@ -161,7 +157,8 @@ def _bent(z, top, first, final, at_start, at_end):
         # Of points on one line the farthest is the next vertex.
         ahead = slopes <= best[:, None] + 1e-13 * np.abs(best[:, None])
         new = rungs - 1 - np.argmax(ahead[:, ::-1], axis=1)
-        reach = (away > 0) & (place <= new[:, None])
+        # By resistance, not by place: rungs with none between them share a pressure.
+        reach = (away > 0) & (z[active] <= z[active, new][:, None])
         line = pa + best[:, None] * away
         pressure[active] = np.where(reach, line, pressure[active])
         rows = np.arange(active.size)
