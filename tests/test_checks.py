@@ -62,3 +62,8 @@ def test_every_error_is_a_plain_one_and_an_ordinary_one():
     assert issubclass(UnknownName, KeyError)
     for kind in (OutOfRange, NotUnderstood, UnknownName, BadFile, NotConverged):
         assert issubclass(kind, PlainError)
+
+
+def test_one_full_stop_after_an_abbreviated_unit():
+    with pytest.raises(OutOfRange, match=r"^Vent gap is 9 in\.; it must be 0\.5 to 4 in\.$"):
+        within("Vent gap", 9, 0.5, 4, "in.")

@@ -110,7 +110,7 @@ def _sentence(what, value, low, high, unit, above):
         rule = f"above {shown(low)} and at most {shown(high)}{tail}"
     else:
         rule = f"{shown(low)} to {shown(high)}{tail}"
-    return f"{what} is {given}; it must be {rule}."
+    return f"{what} is {given}; it must be {rule.removesuffix('.')}."  # one full stop after "in."
 
 
 def rising(what, values):

@@ -1,4 +1,4 @@
-"""A page without a browser: its contract, its lock, its messages, its errors."""
+"""A page without a browser: what it offers, its lock, its messages, its errors."""
 
 import asyncio
 import subprocess
@@ -150,6 +150,15 @@ def test_typed_numbers(page, name, text, value):
     page.desk.hear({"kind": "typed", "name": name, "text": text})
     assert page.widget.live["errors"] == {}
     assert page.controls[name].value == pytest.approx(value, rel=1e-3)
+
+
+def test_a_typed_error_is_taken_back(page):
+    before = page.controls["T_out"].value
+    page.desk.hear({"kind": "typed", "name": "T_out", "text": "hot"})
+    assert set(page.widget.live["errors"]) == {"T_out"}
+    page.desk.hear({"kind": "typed", "name": "T_out", "text": None})
+    assert page.widget.live["errors"] == {}
+    assert page.controls["T_out"].value == before
 
 
 @pytest.mark.parametrize(

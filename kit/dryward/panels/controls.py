@@ -244,7 +244,7 @@ class SliderControl:
             return units.read(bare, "length", "m")  # a bare number, fractions and decimal comma included
         except NotUnderstood:
             raise NotUnderstood(
-                self.words.lower(), text, f'"{self._value:.4g} {self.unit}"'.replace(' "', '"')
+                self.words[:1].lower() + self.words[1:], text, f'"{self._value:.4g} {self.unit}"'.replace(' "', '"')
             ) from None
 
     @property

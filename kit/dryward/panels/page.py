@@ -312,7 +312,11 @@ class Page:
             self.follow()
 
     def typed(self, name, text):
-        """The browser sent a typed number: take it, or say what is wrong with it."""
+        """The browser sent a typed number: take it, or say what is wrong with it; None takes it back."""
+        if text is None:
+            self._errors.pop(name, None)
+            self.send()
+            return
         control = self.controls[name]
         try:
             control.put(control.read(text))

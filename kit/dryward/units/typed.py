@@ -60,7 +60,7 @@ _ASK = {
     "temperature": '"20 F" or "-7 C"',
     "relative humidity": '"40 %"',
     "density": '"40 lb/ft3" or "640 kg/m3"',
-    "area": '"600 ft2" or "56 m2"',
+    "area": '"600 ft2", "2 in2" or "56 m2"',
     "volume": '"20000 ft3" or "566 m3"',
     "air flow": '"1000 cfm" or "1700 m3/h"',
 }

@@ -80,7 +80,10 @@ function sliderControl(spec, sheet) {
   typed.addEventListener("change", commit);  // Enter makes a change too
   typed.addEventListener("keydown", (event) => {
     event.stopPropagation();
-    if (event.key === "Escape") { typed.value = shownNumber(spec, value); setText(error, ""); }
+    if (event.key !== "Escape") return;
+    typed.value = shownNumber(spec, value);
+    setText(error, "");
+    if (typed.getAttribute("aria-invalid") === "true") sheet.send({ kind: "typed", name: spec.name, text: null });
   });
   const head = make("div", { class: "dw-control-head" },
     make("label", { for: id, class: "dw-label" }, spec.label),
