@@ -1,4 +1,4 @@
-"""Lesson 12: the page against the night physics, its golden numbers, its ends."""
+"""Lesson 12: the page against the night physics, its known numbers, its ends."""
 
 import pytest
 from lesson_page import check_replies, open_page, to_both_ends
@@ -29,7 +29,7 @@ def test_every_place_is_the_physics(system, tmp_path):
             assert COLD - found.underside_temperature[-1] == pytest.approx(page.readouts["below"], abs=1e-6)
 
 
-def test_golden_numbers(tmp_path):
+def test_known_numbers(tmp_path):
     page = open_page(ID, tmp_path)
     assert page.readouts["below"] * 1.8 == pytest.approx(9.9, rel=0.02)
     top = sky.roof_surface(COLD, COLD - 20.0, 8.0, u_value=0.126, indoor_temperature=21.1)

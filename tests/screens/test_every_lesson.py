@@ -1,7 +1,7 @@
 """Every lesson: each control to both ends and through every choice, in both unit systems; and in a real Chromium.
 
 What a single lesson must show beside this, its numbers against direct physics
-calls and the golden numbers, is in a file of its own.
+calls and the known numbers, is in a file of its own.
 """
 
 import math

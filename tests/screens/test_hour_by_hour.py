@@ -1,4 +1,4 @@
-"""Lesson 14: the page against the hourly run, what it says of soaked wood, and its golden numbers."""
+"""Lesson 14: the page against the hourly run, what it says of soaked wood, and its known numbers."""
 
 import pytest
 from lesson_page import check_replies, open_page, places
@@ -68,7 +68,7 @@ def test_soaked_wood_is_said_in_plain_words_and_drawn_as_full(tmp_path):
     page.filling.drop()
 
 
-def test_golden_storage():
+def test_known_storage():
     """Seven sixteenths of OSB store 71 g/m2 for each 1 % of moisture."""
     layer = building.preset("vented-vault-osb").layer("outer layer")
     per_cent = layer.substance.density * layer.thickness * 0.01

@@ -1,4 +1,4 @@
-"""Lesson 6: the page against resistances in a row, and its golden numbers."""
+"""Lesson 6: the page against resistances in a row, and its known numbers."""
 
 import pytest
 from lesson_page import check_replies, open_page, places
@@ -28,7 +28,7 @@ def test_every_place_is_the_physics(system, tmp_path):
         assert ("missing" in page.sentence) == (at.Gap_share > 0)
 
 
-def test_golden_numbers(tmp_path):
+def test_known_numbers(tmp_path):
     assert units.from_si(DRYWALL, "perm") == pytest.approx(5.96, rel=0.002)
     page = open_page(ID, tmp_path, "si")
     go(page, dp_vapor=650)

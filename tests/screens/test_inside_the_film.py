@@ -1,4 +1,4 @@
-"""Lesson 16: the page against the steady state, its golden numbers, its ends."""
+"""Lesson 16: the page against the steady state, its known numbers, its ends."""
 
 import pytest
 from lesson_page import check_replies, open_page, to_both_ends
@@ -49,7 +49,7 @@ def test_every_place_is_the_physics(system, tmp_path):
         (30.0, 0.41, None, None, 4.9),
     ],
 )
-def test_golden_numbers(tmp_path, inside, share, warm, perm, gain):
+def test_known_numbers(tmp_path, inside, share, warm, perm, gain):
     page = open_page(ID, tmp_path)
     page.controls["R_in"].value = inside
     if share:

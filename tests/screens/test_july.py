@@ -1,4 +1,4 @@
-"""Lesson 9: the page against the steady state and drying, its golden numbers, its ends."""
+"""Lesson 9: the page against the steady state and drying, its known numbers, its ends."""
 
 import dataclasses
 
@@ -54,7 +54,7 @@ def grams(value):
     return units.from_si(value, "g/m2/day")
 
 
-def test_golden_numbers(tmp_path):
+def test_known_numbers(tmp_path):
     page = open_page(ID, tmp_path)
     found = dict(page.readouts)
     assert found["push"] == pytest.approx(1602, rel=0.02)
@@ -70,7 +70,7 @@ def test_golden_numbers(tmp_path):
     assert grams(go(page, T_in=70)["gain"]) == pytest.approx(21, rel=0.02)
 
 
-def test_golden_drying_in_spring(tmp_path):
+def test_known_drying_in_spring(tmp_path):
     page = open_page(ID, tmp_path)
     inward = {option: grams(go(page, Roof=option)["spring_inward"]) for option in ("none", "variable", "plastic")}
     assert inward["none"] == pytest.approx(9.7, rel=0.02)

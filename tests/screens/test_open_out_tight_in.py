@@ -1,4 +1,4 @@
-"""Lesson 7: the page and its map against the steady state, the grid of golden numbers, its strips."""
+"""Lesson 7: the page and its map against the steady state, the grid of known numbers, its strips."""
 
 import numpy as np
 import pytest
@@ -41,7 +41,7 @@ def test_every_place_is_the_physics(system, tmp_path):
 
 # The rows of an outer face in humidity [%], with an open, a 3 perm, a 1 perm and a 0.1 perm sheet inside.
 @pytest.mark.parametrize(("inner", "humidity"), [(3, 84), (1, 81), (0.1, 78)])
-def test_golden_humidity_behind_an_open_outside(inner, humidity, tmp_path):
+def test_known_humidity_behind_an_open_outside(inner, humidity, tmp_path):
     page = open_page(ID, tmp_path)
     go(page, M_out=50, M_in=inner)
     assert page.readouts["gain"] == 0
@@ -50,7 +50,7 @@ def test_golden_humidity_behind_an_open_outside(inner, humidity, tmp_path):
 
 # The gain [g/m2 day] behind a closed outer layer; 5.0 is printed for 3 perm, behind a layer with some R.
 @pytest.mark.parametrize(("inner", "gain"), [(3, 5.1), (1, 2.4), (0.1, 0.3)])
-def test_golden_gains_of_a_closed_outside(inner, gain, tmp_path):
+def test_known_gains_of_a_closed_outside(inner, gain, tmp_path):
     page = open_page(ID, tmp_path)
     go(page, M_out=0.1, M_in=inner)
     assert round(units.from_si(page.readouts["gain"], "g/m2/day"), 1) == gain
@@ -58,7 +58,7 @@ def test_golden_gains_of_a_closed_outside(inner, gain, tmp_path):
 
 # Printed for OSB of R-0.6; the outer layer of the page is a bare sheet, whose face is a little colder.
 @pytest.mark.parametrize(("inner", "osb", "sheet"), [(3, 4.4, 4.58), (1, 1.8, 1.88), (0.1, 0.0, 0.0)])
-def test_golden_gains_of_osb_and_of_a_bare_sheet(inner, osb, sheet, tmp_path):
+def test_known_gains_of_osb_and_of_a_bare_sheet(inner, osb, sheet, tmp_path):
     built = building.preset("vented-vault-osb").replace("inner membrane", FixedMembrane(units.to_si(inner, "perm")))
     state = steady.profile(built, *WINTER)
     assert units.from_si(state.gain, "g/m2/day") == pytest.approx(osb, rel=0.025, abs=0.01)
@@ -81,7 +81,7 @@ def edge(built, outer):
 @pytest.mark.parametrize(
     ("outer", "osb", "sheet"), [(0.5, 6.77, 7.84), (1.5, 6.4, 7.57), (5, 5.5, 6.59), (10, 4.1, 5.18)]
 )
-def test_golden_folk_rule(outer, osb, sheet, tmp_path):
+def test_known_folk_rule(outer, osb, sheet, tmp_path):
     assert outer / edge(building.preset("vented-vault-osb"), outer) == pytest.approx(osb, rel=0.02)
     bare = edge(building.preset("vented-vault"), outer)
     assert outer / bare == pytest.approx(sheet, rel=0.01)
@@ -90,7 +90,7 @@ def test_golden_folk_rule(outer, osb, sheet, tmp_path):
     assert units.from_si(page.readouts["needed"], "perm") == pytest.approx(outer, rel=0.04)  # 300 places of a log axis
 
 
-def test_golden_folk_rule_in_deep_cold(tmp_path):
+def test_known_folk_rule_in_deep_cold(tmp_path):
     page = open_page(ID, tmp_path)
     go(page, T_out=0)
     assert page.readouts["needed"] / page.at.M_in == pytest.approx(20, rel=0.2)  # "about 20 to 1"

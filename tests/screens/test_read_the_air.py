@@ -1,4 +1,4 @@
-"""Lesson 1: the page against the air itself, and its golden numbers."""
+"""Lesson 1: the page against the air itself, and its known numbers."""
 
 import pytest
 from lesson_page import check_replies, open_page, places
@@ -26,13 +26,13 @@ def test_every_place_is_the_physics(system, tmp_path):
 @pytest.mark.parametrize(
     ("temperature", "humidity", "dew_point"), [(70, 40, 44.6), (70, 50, 50.5), (75, 50, 55.1), (85, 75, 76.2)]
 )
-def test_golden_dew_points(temperature, humidity, dew_point, tmp_path):
+def test_known_dew_points(temperature, humidity, dew_point, tmp_path):
     page = open_page(ID, tmp_path)
     page.controls["T"].value, page.controls["RH"].value = temperature, humidity
     assert units.from_si(page.readouts["dew_point"], "degF") == pytest.approx(dew_point, abs=0.1)
 
 
-def test_golden_numbers_of_the_start(tmp_path):
+def test_known_numbers_of_the_start(tmp_path):
     page = open_page(ID, tmp_path)
     assert page.readouts["vapor_pressure"] == pytest.approx(1002, rel=0.002)
     assert units.from_si(page.readouts["vapor_pressure"], "inHg") == pytest.approx(0.296, rel=0.002)

@@ -1,4 +1,4 @@
-"""Lesson 4: the page against a wall added up by hand, its golden numbers, its strips."""
+"""Lesson 4: the page against a wall added up by hand, its known numbers, its strips."""
 
 import pytest
 from lesson_page import check_replies, open_page, places
@@ -28,7 +28,7 @@ def test_every_place_is_the_ratio_of_r(system, tmp_path):
         assert page.show(expected, "temperature") in page.sentence
 
 
-def test_golden_numbers(tmp_path):
+def test_known_numbers(tmp_path):
     page = open_page(ID, tmp_path)
     assert units.from_si(page.readouts["sheathing"], "degF") == pytest.approx(22, abs=0.5)
     page.controls["R_out"].value = 10

@@ -1,4 +1,4 @@
-"""Lesson 8: the page against the steady state, its golden numbers, which face goes in, its ends."""
+"""Lesson 8: the page against the steady state, its known numbers, which face goes in, its ends."""
 
 import pytest
 from lesson_page import check_replies, open_page, to_both_ends
@@ -59,7 +59,7 @@ def go(page, **values):
     return page.readouts
 
 
-def test_golden_numbers_of_the_variable_film(tmp_path):
+def test_known_numbers_of_the_variable_film(tmp_path):
     page = open_page(ID, tmp_path)
     for humidity, mean, perm in ((20, 17, 0.50), (40, 27, 0.50), (50, 32, 0.58), (60, 37, 0.81), (70, 42, 1.10)):
         found = go(page, RH_in=humidity)
@@ -91,7 +91,7 @@ def test_it_opens_at_the_wrong_time_on_a_wet_site(tmp_path):
 @pytest.mark.parametrize(
     ("near", "far", "right", "wrong"), [(0.75, 0.25, 1.54, 0.83), (1.0, 0.5, 1.82, 1.31), (0.5, 0.0, 0.67, 0.40)]
 )
-def test_golden_numbers_of_the_film_with_two_faces(near, far, right, wrong):
+def test_known_numbers_of_the_film_with_two_faces(near, far, right, wrong):
     both = film("direction-dependent"), film("flipped")
     assert units.from_si(both[0].permeance(near, far), "perm") == pytest.approx(right, rel=0.02)
     assert units.from_si(both[1].permeance(near, far), "perm") == pytest.approx(wrong, rel=0.02)

@@ -1,4 +1,4 @@
-"""Lesson 10: the page against the leak physics, its golden numbers, its ends."""
+"""Lesson 10: the page against the leak physics, its known numbers, its ends."""
 
 import pytest
 from lesson_page import check_replies, open_page, to_both_ends
@@ -29,7 +29,7 @@ def test_every_place_is_the_physics(system, tmp_path):
             assert units.show(vapor, "mass", system) in page.sentence
 
 
-def test_golden_numbers(tmp_path):
+def test_known_numbers(tmp_path):
     page = open_page(ID, tmp_path)
     assert page.readouts["by_air"] == pytest.approx(29, rel=0.02)
     assert page.readouts["by_vapor"] == pytest.approx(8.6, rel=0.02)

@@ -1,4 +1,4 @@
-"""Lesson 11: the page against vent and leak physics, its golden numbers, its ends."""
+"""Lesson 11: the page against vent and leak physics, its known numbers, its ends."""
 
 import numpy as np
 import pytest
@@ -41,7 +41,7 @@ def test_every_place_is_the_physics(system, tmp_path):
         assert ("keep up" in page.sentence) == (power >= load)
 
 
-def test_golden_numbers(tmp_path):
+def test_known_numbers(tmp_path):
     page = open_page(ID, tmp_path, "si")  # 0.1 m/s and 38 mm; 20 ft/min is 1.6 % more
     assert units.from_si(page.readouts["power"], "g/m2/day") == pytest.approx(37, rel=0.02)
     assert units.from_si(page.readouts["leak"], "g/m2/day") == pytest.approx(128, rel=0.02)

@@ -1,4 +1,4 @@
-"""Lesson 3: the page against the two vapor pressures, and its golden numbers."""
+"""Lesson 3: the page against the two vapor pressures, and its known numbers."""
 
 import pytest
 from lesson_page import check_replies, open_page, places
@@ -40,7 +40,7 @@ def test_every_place_is_the_physics(system, tmp_path):
         ((75, 50), (60, 90), 1483 - 1591),
     ],
 )
-def test_golden_numbers(room, yard, push, tmp_path):
+def test_known_numbers(room, yard, push, tmp_path):
     page = open_page(ID, tmp_path)
     go(page, T_in=room[0], RH_in=room[1], T_out=yard[0], RH_out=yard[1])
     assert page.readouts["push"] == pytest.approx(push, rel=0.02)

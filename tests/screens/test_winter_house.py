@@ -1,4 +1,4 @@
-"""Lesson 2: the page against the balance of the house, its golden numbers, its strips."""
+"""Lesson 2: the page against the balance of the house, its known numbers, its strips."""
 
 import pytest
 from lesson_page import check_replies, open_page, places, to_both_ends
@@ -30,14 +30,14 @@ def test_every_place_is_the_physics(system, tmp_path):
 
 
 @pytest.mark.parametrize(("fresh", "humidity"), [(30, 55), (45, 41), (60, 33), (90, 26)])
-def test_golden_numbers(fresh, humidity, tmp_path):
+def test_known_numbers(fresh, humidity, tmp_path):
     page = open_page(ID, tmp_path)
     page.controls["Water"].put(units.from_si(units.to_si(10, "kg/day"), "pint/day"))
     page.controls["Fresh_air"].value = fresh
     assert page.readouts["relative_humidity"] * 100 == pytest.approx(humidity, abs=1)
 
 
-def test_golden_outdoor_air_warmed(tmp_path):
+def test_known_outdoor_air_warmed(tmp_path):
     page = open_page(ID, tmp_path)
     for outdoors, damp, warmed in ((20, 80, 11), (0, 80, 4), (40, 85, 28)):
         page.controls["T_out"].value, page.controls["RH_out"].value = outdoors, damp
