@@ -1,0 +1,156 @@
+"""The teaching roof built by clicks and keys in a real Chromium: saved, reopened, compared, printed."""
+
+import io
+
+import pytest
+
+from dryward.building import preset
+
+pytestmark = pytest.mark.browser
+
+
+@pytest.fixture(scope="module")
+def bench(lab, browser):
+    """Lesson 17 with its prediction made."""
+    window = browser.new_page(viewport={"width": 1366, "height": 768}, accept_downloads=True)
+    window.errors, window.asked = [], []
+    window.on("pageerror", lambda error: window.errors.append(str(error)))
+    window.on("dialog", lambda dialog: (window.asked.append(dialog.type), dialog.accept()))
+    window.goto(lab("17-your-roof.ipynb"))
+    window.wait_for_selector(".dw-picture[src]", timeout=60_000)
+    window.click("[data-key=prediction-0]")
+    window.wait_for_selector("[data-key=slider-RH_in]:not([disabled])")
+    yield window
+    window.close()
+
+
+def key(window, name):
+    return window.locator(f'[data-key="{name}"]')
+
+
+def typed(window, name, words):
+    box = key(window, name)
+    box.fill(words)
+    box.press("Tab")
+
+
+def chosen(window, name, value):
+    key(window, name).select_option(value)
+
+
+def names(window):
+    return [
+        each.input_value()
+        for each in window.locator('.dw-bench-table input[data-key^="layer:"][data-key$=":name"]').all()
+    ]
+
+
+def until_rows(window, count):
+    window.wait_for_function(
+        "n => document.querySelectorAll('.dw-bench-table input[data-key$=\":name\"]').length === n", arg=count
+    )
+
+
+def test_the_teaching_roof_by_hand(bench, tmp_path):
+    # Another roof to start from, its layers cleared away but one.
+    chosen(bench, "preset", "wood-frame-wall")
+    bench.wait_for_function("document.querySelector('[data-key=name]').value === 'my-wood-frame-wall.toml'")
+    for left in range(len(names(bench)) - 1, 0, -1):
+        key(bench, "layer:1:remove").click()
+        until_rows(bench, left)
+    target = preset("vented-vault")
+    # Each layer found by search and added outside the one before; the first in place of what was left.
+    for k, layer in enumerate(target.layers):
+        substance = layer.substance
+        id = substance.id if hasattr(substance, "id") else substance.origin.id
+        typed(bench, "search", substance.name)
+        press = key(bench, f"{'add' if k else 'replace'}:{id}")
+        press.wait_for(timeout=10_000)
+        press.click()
+        until_rows(bench, k + 1)
+        typed(bench, f"layer:{k}:name", layer.name)
+        if layer.thickness:
+            typed(bench, f"layer:{k}:thickness", f"{layer.thickness * 1000!r} mm")
+    assert names(bench) == [each.name for each in target.layers]
+    assert bench.get_by_text("There are changes that are not saved.").is_visible()
+    typed(bench, "set:years", "1")
+    typed(bench, "name", "by-hand")
+    key(bench, "save").click()
+    bench.get_by_text("by-hand.toml: saved.").wait_for()
+    # Reopened after another roof was begun.
+    chosen(bench, "preset", "vented-vault-closed")
+    bench.wait_for_function("document.querySelector('[data-key=name]').value === 'my-vented-vault-closed.toml'")
+    chosen(bench, "open", "by-hand.toml")
+    bench.get_by_text("by-hand.toml: saved.").wait_for()
+    assert names(bench) == [each.name for each in target.layers]
+    # Checked, compared, printed.
+    key(bench, "check:run").click()
+    bench.locator('section[aria-label="Checks, side by side"] .dw-verdict').wait_for(
+        timeout=240_000
+    )  # the first run on a machine compiles
+    key(bench, "print:pdf").click()
+    link = key(bench, "print:save-pdf")
+    bench.get_by_text("by-hand.pdf stands in your folder.").or_(bench.locator(".dw-bench .dw-trouble")).first.wait_for(
+        timeout=60_000
+    )
+    assert bench.locator(".dw-bench .dw-trouble").all_inner_texts() == []
+    with bench.expect_download() as waiting:
+        link.click()
+    content = waiting.value.path().read_bytes()
+    _look(content, tmp_path)
+    key(bench, "fold-compare").click()
+    chosen(bench, "compare", "preset:vented-vault-closed")
+    bench.locator("details .dw-verdict", has_text="over the year").wait_for(timeout=60_000)
+    assert bench.errors == []
+
+
+def _look(content, folder):
+    """The pages of the PDF as pictures: two at most, gray, neither empty nor cut at the edge."""
+    import shutil
+    import subprocess
+
+    import numpy as np
+    from PIL import Image
+    from pypdf import PdfReader
+
+    assert len(PdfReader(io.BytesIO(content)).pages) <= 2
+    if not shutil.which("pdftoppm"):
+        pytest.skip("pdftoppm is not on this machine")
+    (folder / "page.pdf").write_bytes(content)
+    subprocess.run(["pdftoppm", "-r", "60", "-png", folder / "page.pdf", folder / "page"], check=True)
+    for each in sorted(folder.glob("page*.png")):
+        dots = np.asarray(Image.open(each).convert("RGB")).astype(int)
+        assert np.abs(dots - dots.mean(axis=2, keepdims=True)).max() < 3, "gray only"
+        assert 0.02 < (dots.mean(axis=2) < 200).mean() < 0.5
+        margin = 15
+        assert dots[:, :margin].min() > 240
+        assert dots[:, -margin:].min() > 240
+
+
+def test_nothing_of_the_bench_is_cut(bench):
+    for width, mode in ((1366, "us"), (820, "us"), (1366, "projector")):
+        bench.set_viewport_size({"width": width, "height": 768})
+        if mode == "projector":
+            key(bench, "projector").click()
+        bench.wait_for_timeout(500)
+        cut = bench.evaluate(
+            "[...document.querySelectorAll('.dw-bench :is(label, button, h3, h4, p, summary)')]"
+            ".filter(e => e.clientWidth > 0 && e.scrollWidth > e.clientWidth + 1)"
+            ".filter(e => getComputedStyle(e).display !== 'inline')"
+            ".map(e => e.textContent.slice(0, 40))"
+        )
+        assert cut == [], (width, mode)
+        tight = bench.locator(".dw-tight").first.evaluate(
+            "e => new Set([...e.children].map(b => Math.round(b.getBoundingClientRect().top))).size"
+        )
+        assert tight == 1, "buttons of a row in one line"
+    key(bench, "projector").click()
+    bench.set_viewport_size({"width": 1366, "height": 768})
+
+
+def test_closing_the_tab_with_unsaved_work_asks(bench):
+    typed(bench, "set:years", "2")
+    bench.wait_for_timeout(500)
+    bench.asked.clear()
+    bench.reload(wait_until="commit")
+    assert "beforeunload" in bench.asked
