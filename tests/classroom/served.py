@@ -80,7 +80,8 @@ def stop(process, seconds=30):
     family = []
     with contextlib.suppress(psutil.Error):
         family = psutil.Process(process.pid).children(recursive=True)
-    process.terminate()
+    if process.poll() is None:
+        process.terminate()
     try:
         process.wait(seconds)
     except subprocess.TimeoutExpired:

@@ -56,6 +56,7 @@ class Visitor:
 
     async def connect(self):
         """Open the websocket, and ask for the state as a page does."""
+        await self.close()
         where = self.address.replace("http", "ws", 1) + f"api/kernels/{self.kernel}/channels?session_id={self.session}"
         self.socket = await websocket_connect(
             HTTPRequest(where, headers={"Cookie": self.cookies, "Origin": self.address.rstrip("/")}),

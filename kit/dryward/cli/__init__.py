@@ -17,6 +17,7 @@ from dryward.checks import PlainError
 COMMANDS = {
     "lessons": "open the lessons in JupyterLab (what plain `dryward` does)",
     "pages": "serve the lessons as web pages that show no code",
+    "board": "show how a class stands: who is where, predictions, checks",
     "check": "judge one assembly file in words",
     "report": "write the report of one assembly file",
     "evidence": "compute every published check again and print the table",

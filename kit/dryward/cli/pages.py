@@ -3,7 +3,6 @@
 import ipaddress
 import os
 import socket
-import sys
 import warnings
 import webbrowser
 from pathlib import Path
@@ -63,9 +62,16 @@ def run(args):
     people = learners.Learners(folder.expanduser().resolve(), own=args.mine)
     password = chosen_password() or (door.new_password() if args.share else learners.random_signs(24))
     at = f"{'https' if certificate else 'http'}://{shown(address)}:{args.port}/"
-    say = (lambda: _say_shared(at, password, people)) if args.share else (lambda: _say(at, password, args.no_browser))
-    told = server.configuration(places.shipped_lessons(), args.port, args.ready, args.most, round(60 * args.away))
-    server.serve(told, people, password, address, certificate, say)
+    board = f"{at}board?key={(board_key := learners.random_signs(24))}"
+    told = (lambda: _say_shared(at, password, people, board)) if args.share else (lambda: _say(at, password, board))
+
+    def say():
+        told()
+        if not (args.no_browser or args.share):
+            webbrowser.open(f"{at}?key={password}")
+
+    settings = server.configuration(places.shipped_lessons(), args.port, args.ready, args.most, round(60 * args.away))
+    server.serve(settings, people, (password, board_key), address, certificate, say)
     return 0
 
 
@@ -146,17 +152,13 @@ def shown(address):
     return f"[{address}]" if ":" in address else address
 
 
-def _say(at, key, no_browser):
-    whole = f"{at}?key={key}"
-    print(
-        f"Open this address in a browser:\n\n    {whole}\n\nOnly this computer can reach it. Press Ctrl-C here to stop."
-    )
-    sys.stdout.flush()
-    if not no_browser:
-        webbrowser.open(whole)
+def _say(at, key, board):
+    print("Open this address in a browser:", "", f"    {at}?key={key}", "", sep="\n")
+    print(f"The instructor's board:  {board}")
+    print("Only this computer can reach them. Press Ctrl-C here to stop.", flush=True)
 
 
-def _say_shared(at, password, people):
+def _say_shared(at, password, people, board):
     plain = at.startswith("http:")
     lines = [
         "The class opens this address in a browser and types the password:",
@@ -168,7 +170,7 @@ def _say_shared(at, password, people):
         "and no other learner's answers can be seen. Each lesson runs on this computer.",
         "The password is good until you stop, here with Ctrl-C; the next start makes a new one.",
         f"The answers are kept in {people.path}",
-        "See who is where:  dryward board",
+        f"The instructor's board, for you alone:  {board}",
     ]
     if plain:
         lines.append("By http, who listens on the network can read along: use a network of your own or --certificate.")

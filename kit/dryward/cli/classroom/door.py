@@ -9,7 +9,7 @@ from jupyter_server.auth import IdentityProvider, User
 
 from dryward.cli.classroom.learners import random_signs
 
-_ENTERED, _LEARNER = "dryward-entered", "dryward-learner"
+_ENTERED, _LEARNER, _BOARD = "dryward-entered", "dryward-learner", "dryward-board"
 #: Days a browser is known again.
 _DAYS = 180
 #: Wrong passwords from one address within so many seconds before it must wait.
@@ -58,10 +58,12 @@ class Door(IdentityProvider):
     it, signed, so that a new password shuts everybody out.
     """
 
-    def set_up(self, password, learners):
-        """Take the password of this start and the learners of this class."""
-        self.password, self.learners, self.knocks = password, learners, Knocks()
-        self._mark = hmac.new(learners.key, password.encode(), hashlib.sha256).hexdigest()
+    def set_up(self, password, board_key, learners):
+        """Take the password and the instructor's key of this start, and the learners of this class."""
+        self.password, self.board_key, self.learners, self.knocks = password, board_key, learners, Knocks()
+        self._mark, self._board_mark = (
+            hmac.new(learners.key, each.encode(), hashlib.sha256).hexdigest() for each in (password, board_key)
+        )
 
     @property
     def auth_enabled(self):
@@ -94,3 +96,18 @@ class Door(IdentityProvider):
     def name(self, handler, code):
         """Make a browser the learner of that code."""
         handler.set_signed_cookie(_LEARNER, code, expires_days=_DAYS, httponly=True, samesite="Lax")
+
+    # --- the instructor's board --------------------------------------------------
+
+    def opens_board(self, typed):
+        """Whether that is the instructor's key."""
+        return hmac.compare_digest(typed.strip().encode(), self.board_key.encode())
+
+    def enter_board(self, handler):
+        """Let a browser see the board until it is closed."""
+        handler.set_signed_cookie(_BOARD, self._board_mark, expires_days=None, httponly=True, samesite="Strict")
+
+    def sees_board(self, handler):
+        """Whether a browser has shown the instructor's key."""
+        shown = handler.get_signed_cookie(_BOARD, max_age_days=1) or b""
+        return hmac.compare_digest(shown, self._board_mark.encode())

@@ -13,6 +13,7 @@ from voila.tornado.kernel_websocket_handler import VoilaKernelWebsocketHandler
 from dryward.cli.classroom.contents import contents, following, known_way
 from dryward.cli.classroom.kernels import WHOSE, Full
 from dryward.cli.classroom.learners import read_code, spoken
+from dryward.cli.classroom.standing import board
 from dryward.teaching import lessons
 
 #: What an error page says, by status.
@@ -101,6 +102,28 @@ class Contents(Plain):
             code="" if learners.own else spoken(code),
             **contents(learners.folder(code), self.get_query_argument("way", None)),
         )
+
+
+class InstructorsBoard(Plain):
+    """How the class stands, for who has the instructor's key."""
+
+    @allow_unauthenticated
+    def get(self):
+        """Show it; a key in the address lets in."""
+        door, key = self.identity_provider, self.get_query_argument("key", None)
+        if key is not None:
+            if door.knocks.too_many(self.request.remote_ip):
+                raise web.HTTPError(429)
+            if door.opens_board(key):
+                door.enter_board(self)
+                self.redirect(f"{self.base_url}board")  # without the key in the address
+                return
+            door.knocks.wrong(self.request.remote_ip)
+        if not door.sees_board(self):
+            raise web.HTTPError(404)
+        told = board(door.learners.folders())
+        titles = {each.id: f"{each.number}. {each.title}" for each in lessons.lessons()}
+        self.show("board.html", board=told, titles=titles)
 
 
 class Afresh(Plain):
@@ -202,7 +225,7 @@ class _Inside:
 
     def prepare(self):
         """Look at the cookie."""
-        if self.current_user is None:
+        if self.current_user is None and not self.settings["identity_provider"].sees_board(self):
             raise web.HTTPError(403)
         return super().prepare()
 

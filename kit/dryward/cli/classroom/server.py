@@ -1,6 +1,8 @@
 """The server of the pages: Voila, with a door, kernels kept ready, and only the addresses it needs."""
 
+import logging
 import os
+import shutil
 import ssl
 import tempfile
 from pathlib import Path
@@ -39,22 +41,23 @@ class NoPort(PlainError):
 class Pages(Voila):
     """Voila for these lessons and nothing else."""
 
-    def set_up(self, learners, password, address, certificate=None):
+    def set_up(self, learners, secrets, address, certificate=None):
         """Take what the command line said."""
-        self.learners, self.password, self.address, self.certificate = learners, password, address, certificate
+        self.learners, self.secrets, self.address, self.certificate = learners, secrets, address, certificate
         self.when_ready = None
 
     def init_settings(self):
         """Those of Voila, with our door and rules."""
         settings = super().init_settings()
-        self.identity_provider.set_up(self.password, self.learners)
+        self.identity_provider.set_up(*self.secrets, self.learners)
         return settings | {
             "cookie_secret": self.learners.key,
             "login_url": f"{self.base_url}enter",
             "allow_remote_access": self.address not in ("127.0.0.1", "localhost"),
             "serve_traceback": False,
-            "ws_ping_interval": 20_000,
-            "ws_ping_timeout": 20_000,
+            # Milliseconds. The timeout must be longer, or Jupyter hangs up at the first ping.
+            "ws_ping_interval": 15_000,
+            "ws_ping_timeout": 60_000,
             "pages_env": environment(),
             "xsrf_cookie_kwargs": {"samesite": "Lax"},
             "websocket_max_message_size": _LARGEST,
@@ -75,6 +78,7 @@ class Pages(Voila):
             (rf"{root}/", handlers.Contents),
             (rf"{root}/enter", handlers.Enter),
             (rf"{root}/afresh", handlers.Afresh),
+            (rf"{root}/board", handlers.InstructorsBoard),
             (rf"{root}/lesson/([a-z0-9-]+)", handlers.Lesson, lesson),
             (rf"{root}/api/kernels/{_KERNEL}", handlers.KernelState),
             (rf"{root}/api/kernels/{_KERNEL}/channels", handlers.KernelTalk),
@@ -90,6 +94,8 @@ class Pages(Voila):
 
     def start(self):
         """Listen, and serve until stopped."""
+        # Tornado reads Jupyter's milliseconds as seconds and says so at every connection.
+        logging.getLogger("tornado.general").setLevel(logging.ERROR)
         self.connection_dir = tempfile.mkdtemp(prefix="dw_", dir=self.connection_dir_root)
         settings = self.init_settings()
         self.app = Application(self.init_handlers(), **settings)
@@ -116,8 +122,13 @@ class Pages(Voila):
             self.ioloop.start()
         finally:
             server.stop()
-            self.ioloop.run_sync(self.kernel_manager.stop_filling)
-            self.stop()
+            self.ioloop.run_sync(self.close)
+
+    async def close(self):
+        """End every kernel at once; what the learners made is in their files."""
+        await self.kernel_manager.stop_filling()
+        await self.kernel_manager.shutdown_all(now=True)
+        shutil.rmtree(self.connection_dir, ignore_errors=True)
 
 
 def environment():
@@ -182,7 +193,7 @@ def configuration(lessons, port, ready, most, away):
     return told
 
 
-def serve(told, learners, password, address, certificate=None, when_ready=None):
+def serve(told, learners, secrets, address, certificate=None, when_ready=None):
     """Serve the lessons until stopped.
 
     Parameters
@@ -190,7 +201,9 @@ def serve(told, learners, password, address, certificate=None, when_ready=None):
     told : Config
         See `configuration`.
     learners : Learners
-    password, address : str
+    secrets : tuple of str
+        The password, and the key of the instructor's board.
+    address : str
     certificate : tuple of str, optional
         Files of a certificate and of its key.
     when_ready : callable, optional
@@ -198,7 +211,7 @@ def serve(told, learners, password, address, certificate=None, when_ready=None):
     """
     os.environ["JUPYTER_PATH"] = os.pathsep.join(filter(None, [str(SHARE), os.environ.get("JUPYTER_PATH", "")]))
     app = Pages(config=told)
-    app.set_up(learners, password, address, certificate)
+    app.set_up(learners, secrets, address, certificate)
     app.initialize([])
     app.when_ready = when_ready
     app.start()

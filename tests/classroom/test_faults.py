@@ -1,0 +1,211 @@
+"""What breaks in a class, and that nothing made is lost: dead kernels, cut cables, closed browsers, full disks."""
+
+import asyncio
+import json
+import time
+
+import pytest
+from served import ask, cookies_of, enter, served, start, stop
+from visitor import Visitor
+from wire import Wire
+
+from dryward.cli.classroom.learners import Learners
+from dryward.teaching.progress import FILE, Progress
+
+LESSON = "where-it-gets-wet"
+#: Put before the learner's program: as long as the file named FULL is there, the disk takes nothing.
+_FULL_DISK = """
+import errno, os, pathlib
+_sync = os.fsync
+def fsync(file):
+    if pathlib.Path({flag!r}).exists():
+        raise OSError(errno.ENOSPC, "No space left on device")
+    return _sync(file)
+os.fsync = fsync
+"""
+
+
+#: Minutes a page may be away at the server that these tests share.
+AWAY = 0.15
+
+
+@pytest.fixture(scope="module")
+def server(tmp_path_factory):
+    with served(tmp_path_factory.mktemp("faults"), "--ready", "1", "--away", str(AWAY)) as found:
+        yield found
+
+
+def kept(server):
+    """The file of the only learner."""
+    (folder,) = [each for each in Learners(server.folder / "class").folders().values() if (each / FILE).is_file()]
+    return Progress(folder)
+
+
+async def opened(server, cookies=None, choice=None):
+    visitor = Visitor(server.address, cookies or enter(server), LESSON)
+    await visitor.open()
+    if choice is not None:
+        await visitor.predict(choice)
+    return visitor
+
+
+async def gone(server, count, seconds):
+    """Until so few kernels in use are left."""
+    end = time.monotonic() + seconds
+    while len(server.kernels()) > count:
+        assert time.monotonic() < end, "kernels are left behind"
+        await asyncio.sleep(0.3)
+
+
+def test_a_browser_that_is_closed_leaves_no_kernel_and_loses_nothing(server):
+    async def lesson():
+        visitor = await opened(server, choice=1)
+        await asyncio.sleep(2.5)  # the kernel kept ready has been replaced
+        await visitor.close()  # no good-bye: the battery is flat
+        await gone(server, 1, 60)
+        again = await opened(server, visitor.cookies)
+        await again.close()
+        return again.frame["prediction"]["chosen"]
+
+    assert asyncio.run(lesson()) == 1
+
+
+def test_a_page_that_says_good_bye_frees_its_kernel(server):
+    async def lesson():
+        visitor = await opened(server)
+        await asyncio.sleep(2.5)
+        await visitor.close()
+        address = f"{server.address}voila/api/shutdown/{visitor.kernel}"
+        assert (await asyncio.to_thread(ask, address, "POST", visitor.cookies, b""))[0] == 204
+        await gone(server, 1, 60)
+
+    asyncio.run(lesson())
+
+
+def test_an_open_page_is_never_closed_however_long_it_is_read(server):
+    async def lesson():
+        visitor = await opened(server)
+        # A good-bye by mistake, as by a download, changes nothing.
+        address = f"{server.address}voila/api/shutdown/{visitor.kernel}"
+        await asyncio.to_thread(ask, address, "POST", visitor.cookies, b"")
+        await asyncio.sleep(60 * AWAY + 6)
+        name, left, _ = visitor.slider()
+        await visitor.moved(**{name: left})
+        await visitor.close()
+
+    asyncio.run(lesson())
+
+
+async def cut(server, wire, seconds):
+    """Pull the cable in the middle of a lesson; the slider's place before and after."""
+    visitor = Visitor(f"http://127.0.0.1:{wire.here}/", enter(server), LESSON)
+    await visitor.open()
+    await visitor.predict(2)
+    name, left, right = visitor.slider()
+    await visitor.moved(**{name: left + (right - left) / 4})
+    place = visitor.live["values"][name]
+    await asyncio.to_thread(wire.cut)
+    await asyncio.wait_for(visitor.reading, 10)  # the page notices
+    await asyncio.sleep(seconds)
+    wire.mend()
+    visitor.live = {}
+    await visitor.connect()  # as the page's own script does, by itself
+    await visitor.wait(lambda: "values" in visitor.live)
+    found = visitor.live["values"][name]
+    await visitor.moved(**{name: right})
+    await visitor.close()
+    return place, found
+
+
+@pytest.mark.parametrize("seconds", [3, pytest.param(30, marks=pytest.mark.slow)])
+def test_a_cut_cable_keeps_sliders_where_they_were(tmp_path, seconds):
+    with served(tmp_path, "--ready", "1") as server, Wire(int(server.address.split(":")[2].strip("/"))) as wire:
+        place, found = asyncio.run(cut(server, wire, seconds))
+    assert found == place
+
+
+def test_a_dead_kernel_hangs_up_and_the_answers_are_there(server):
+    async def lesson():
+        visitor = await opened(server, choice=1)
+        # The one that has drawn is the largest.
+        max(server.kernels(), key=lambda each: each.memory_info().rss).kill()
+        await asyncio.wait_for(visitor.reading, 30)
+        await visitor.close()
+        state = f"{server.address}api/kernels/{visitor.kernel}"
+        assert (await asyncio.to_thread(ask, state, "GET", visitor.cookies))[0] == 404
+        again = await opened(server, visitor.cookies)
+        await again.close()
+        return again.frame["prediction"]["chosen"]
+
+    assert asyncio.run(lesson()) == 1
+
+
+def test_a_kernel_that_dies_while_kept_ready_is_replaced(server):
+    async def lesson():
+        end = time.monotonic() + 30
+        while not server.kernels():
+            assert time.monotonic() < end
+            await asyncio.sleep(0.2)
+        await asyncio.sleep(3)
+        for each in server.kernels():
+            each.kill()
+        visitor = await opened(server)
+        await visitor.close()
+
+    asyncio.run(lesson())
+
+
+def test_a_server_started_anew_knows_the_learner(tmp_path):
+    async def pulled(server):
+        visitor = await opened(server, choice=2)
+        server.process.kill()
+        await asyncio.wait_for(visitor.reading, 20)
+        await visitor.close()
+        return visitor
+
+    server = start(tmp_path, "--ready", "1")
+    try:
+        visitor = asyncio.run(pulled(server))
+    finally:
+        stop(server.process)
+    with served(tmp_path, "--ready", "1") as server:
+        _, headers, _ = ask(server.entry, cookies=visitor.cookies)
+
+        async def again():
+            back = await opened(server, cookies_of(headers, visitor.cookies))
+            await back.close()
+            return back.frame["prediction"]["chosen"]
+
+        assert asyncio.run(again()) == 2
+
+
+def test_a_full_disk_is_said_and_nothing_is_lost_once_there_is_room(tmp_path):
+    flag = tmp_path / "full"
+    before = tmp_path / "before"
+    before.mkdir()
+    (before / "sitecustomize.py").write_text(_FULL_DISK.format(flag=str(flag)))
+
+    async def lesson(server):
+        visitor = await opened(server, choice=0)
+        flag.touch()
+        visitor.say({"kind": "answer", "number": 0, "choice": 1})
+        await visitor.wait(lambda: visitor.frame["unkept"])
+        said = visitor.frame["unkept"]
+        assert visitor.frame["checks"][0]["reply"]  # the lesson goes on
+        held = json.loads((kept(server).path).read_text())
+        assert all(each["kind"] != "answer" for each in held["events"])  # whole, and as it was
+        flag.unlink()
+        visitor.say({"kind": "answer", "number": 1, "choice": 0})
+        await visitor.wait(lambda: not visitor.frame["unkept"])
+        await visitor.close()
+        return said
+
+    with served(tmp_path, "--ready", "1", env={"PYTHONPATH": str(before)}) as server:
+        said = asyncio.run(lesson(server))
+        assert "the disk is full; your answers are kept while this is open" in said
+        assert len(kept(server).events("answer")) == 2
+        assert not [
+            each
+            for each in kept(server).path.parent.iterdir()
+            if each.name.startswith(f".{FILE}.") and "lock" not in each.name
+        ]
