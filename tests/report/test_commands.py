@@ -40,6 +40,13 @@ def test_a_folder_with_a_broken_file(folder, capsys):
     assert "broken.toml: it is not written as TOML" in err
 
 
+def test_hidden_folders_are_left_alone(folder, capsys):
+    (folder / ".venv").mkdir()
+    (folder / ".venv" / "pyproject.toml").write_text("[project]")
+    assert cli.main(["check", str(folder / "open.toml"), str(folder), "--steady", "--workers", "1"]) in (0, 1)
+    assert "pyproject" not in "".join(capsys.readouterr())
+
+
 def test_an_empty_folder(tmp_path, capsys):
     assert cli.main(["check", str(tmp_path)]) == 2
     assert "there is no .toml file in this folder" in capsys.readouterr().err

@@ -37,6 +37,11 @@ def add(parser):
     parser.add_argument("--steady", action="store_true", help="leave the hourly years out")
 
 
+def _hidden(path):
+    """Whether it lies in a folder such as ``.venv``, or is such a file."""
+    return any(part.startswith(".") for part in path.parts)
+
+
 def find(names):
     """The jobs that are meant: files, folders of files, or presets.
 
@@ -58,7 +63,7 @@ def find(names):
     for name in names:
         path = Path(name)
         if path.is_dir():
-            files = sorted(path.rglob("*.toml"))
+            files = sorted(each for each in path.rglob("*.toml") if not _hidden(each.relative_to(path)))
             if not files:
                 raise BadFile(f"{name}: there is no .toml file in this folder.")
             for file in files:
