@@ -120,3 +120,9 @@ def test_real_moist_air_of_an_array_keeps_its_shape():
     assert air.moist_air(20.0, 0.5).wet_bulb == pytest.approx(13.8, abs=0.1)
     with pytest.raises(OutOfRange, match="Relative humidity is 120 %; it must be 0 to 100 %"):
         air.moist_air(20.0, 1.2)
+
+
+def test_no_vapor_is_no_vapor():
+    assert air.humidity_ratio(0.0) == 0.0
+    assert air.vapor_density(20.0, 0.0) == 0.0
+    assert air.relative_humidity(20.0, 0.0) == 0.0

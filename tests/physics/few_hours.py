@@ -44,6 +44,12 @@ def roof():
     return hourly.simulate(vault, YEAR, Air(21.0, 0.4), hours=18, vent=space, leak=to_and_fro, surface=hourly.Surface())
 
 
+def gusts():
+    """Vent air that comes and stops, under a plain film."""
+    vault = building.preset("vented-vault")
+    return hourly.simulate(vault, YEAR, Air(21.0, 0.4), hours=6, vent=np.resize([0.004, 0.0], YEAR.hours))
+
+
 def liquid():
     """Two materials that touch, one wet, one dry."""
     wall = Assembly("wall", [Layer(PLASTER, 0.02), Layer(BRICK, 0.1)])
@@ -69,7 +75,7 @@ def membranes():
     return hourly.simulate(wall, swing(24, -25.0, 10.0), Air(20.0, 0.55), hours=12, leak=through)
 
 
-RUNS = {each.__name__: each for each in (roof, liquid, wetting, membranes)}
+RUNS = {each.__name__: each for each in (roof, gusts, liquid, wetting, membranes)}
 
 
 def results():
