@@ -1,0 +1,196 @@
+"""For everybody: names and contrast by axe-core, tab order, visible focus, stillness, large type, paper."""
+
+import json
+import shutil
+import subprocess
+import tarfile
+
+import pytest
+from served import served
+
+from dryward.teaching import lessons
+
+pytestmark = pytest.mark.browser
+
+#: The version of axe-core whose findings count.
+AXE = "axe-core@4.10.3"
+FEW = ("where-it-gets-wet", "your-roof")
+LESSONS = [id if id in FEW else pytest.param(id, marks=pytest.mark.slow) for id in lessons.pages()]
+_FINDINGS = """
+async () => {
+  const found = await axe.run(document, { resultTypes: ['violations'] });
+  return found.violations.filter(each => ['serious', 'critical'].includes(each.impact))
+    .map(each => `${each.id} (${each.impact}): ` +
+      each.nodes.slice(0, 3).map(node => node.html.slice(0, 110)).join(' | '));
+}
+"""
+_FOCUS = """
+() => {
+  const e = document.activeElement;
+  if (!e || e === document.body) return null;
+  const style = getComputedStyle(e);
+  const box = e.getBoundingClientRect();
+  return { key: e.dataset.key || e.id || e.textContent.trim().slice(0, 40), outline: style.outlineStyle,
+    width: parseFloat(style.outlineWidth), radio: e.type === 'radio', seen: box.width > 0 && box.height > 0,
+    order: [...document.querySelectorAll('*')].indexOf(e) };
+}
+"""
+
+
+@pytest.fixture(scope="session")
+def axe(pytestconfig):
+    """The script of axe-core, fetched once by npm."""
+    folder = pytestconfig.cache.mkdir("axe")
+    script = folder / f"{AXE}.js"
+    if not script.is_file():
+        npm = shutil.which("npm")
+        if npm is None:
+            pytest.skip("npm is missing: axe-core cannot be fetched")
+        done = subprocess.run([npm, "pack", AXE, "--json"], cwd=folder, capture_output=True, text=True, timeout=120)
+        if done.returncode:
+            pytest.skip(f"npm could not fetch {AXE}")
+        with tarfile.open(folder / json.loads(done.stdout)[0]["filename"]) as packed:
+            script.write_bytes(packed.extractfile("package/axe.min.js").read())
+    return script.read_text("utf-8")
+
+
+@pytest.fixture(scope="module")
+def server(tmp_path_factory):
+    with served(tmp_path_factory.mktemp("access"), "--ready", "2") as found:
+        yield found
+
+
+def findings(window, axe):
+    window.evaluate(axe)
+    return window.evaluate(_FINDINGS)
+
+
+def opened(window, server, id):
+    window.goto(server.entry)
+    window.goto(f"{server.address}lesson/{id}")
+    window.wait_for_selector(".dw-sheet", timeout=90_000)
+
+
+def test_pages_round_the_lessons(server, screen, axe):
+    screen.goto(f"{server.address}enter")
+    assert findings(screen, axe) == [], "the door"
+    screen.goto(server.entry)
+    for address in ("", "?way=half-day", "no-such-page"):
+        screen.goto(server.address + address)
+        assert findings(screen, axe) == [], address
+    board = server.said().split("board:")[1].split()[0]
+    screen.goto(board)
+    assert findings(screen, axe) == [], "the board"
+
+
+@pytest.mark.parametrize("id", [*LESSONS, "start"])
+def test_a_lesson_in_every_state(server, screen, axe, id):
+    opened(screen, server, id)
+    assert findings(screen, axe) == [], "locked"
+    if screen.locator(".dw-prediction input[type=radio]").count():
+        screen.click(".dw-prediction input[type=radio] >> nth=0")
+        screen.wait_for_selector(".dw-said")
+    for fold in screen.locator(".dw-fold summary").all():
+        fold.click()
+    if screen.locator("[data-key=check-0-0]").count():
+        screen.click("[data-key=check-0-0]")
+    screen.wait_for_timeout(700)
+    assert findings(screen, axe) == [], "open"
+    for mode in ("projector", "si", "instructor"):
+        if screen.locator(f"[data-key={mode}]").count():
+            screen.click(f"[data-key={mode}]")
+            screen.wait_for_timeout(500)
+            assert findings(screen, axe) == [], mode
+
+
+def test_tab_goes_through_everything_in_order_and_shows_where_it_is(server, screen):
+    opened(screen, server, "where-it-gets-wet")
+    screen.click(".dw-prediction input[type=radio] >> nth=0")
+    screen.wait_for_selector(".dw-range:not([disabled])")
+    screen.evaluate("document.activeElement.blur()")
+    screen.evaluate("window.getSelection().removeAllRanges(); document.body.tabIndex = -1; document.body.focus()")
+    seen = []
+    for _ in range(80):
+        screen.keyboard.press("Tab")
+        at = screen.evaluate(_FOCUS)
+        if at is None or (seen and at["order"] < seen[0]["order"]):
+            break
+        if at["order"] == seen[-1]["order"] if seen else False:
+            break
+        seen.append(at)
+    order = [each["order"] for each in seen]
+    assert order == sorted(order)
+    assert seen[0]["key"] == "Skip to the lesson"
+    hidden = [each["key"] for each in seen if each["outline"] == "none" or each["width"] < 2 or not each["seen"]]
+    assert hidden == []
+    reached = {each["key"] for each in seen}
+    wanted = set(
+        screen.evaluate(
+            "[...document.querySelectorAll('.dw-sheet :is(input:not([type=radio]), select, button, summary)')]"
+            ".filter(e => !e.disabled && e.offsetParent).map(e => e.dataset.key)"
+        )
+    )
+    assert wanted - reached == set()
+
+
+def test_the_skip_link_leads_to_the_lesson(server, screen):
+    opened(screen, server, "where-it-gets-wet")
+    screen.keyboard.press("Tab")
+    screen.keyboard.press("Enter")
+    assert screen.evaluate("document.activeElement.id") == "inside"
+
+
+def test_stillness_is_kept(server, browser):
+    context = browser.new_context(reduced_motion="reduce")
+    window = context.new_page()
+    opened(window, server, "clear-night")
+    window.click(".dw-prediction input[type=radio] >> nth=0")
+    window.wait_for_selector(".dw-said")
+    moving = window.evaluate(
+        "[...document.querySelectorAll('*')].filter(e => { const s = getComputedStyle(e);"
+        " return (s.animationName !== 'none') || parseFloat(s.transitionDuration) > 0 }).map(e => e.className)"
+    )
+    assert moving == []
+    before = window.locator(".dw-picture").first.get_attribute("src")
+    window.wait_for_timeout(1500)
+    assert window.locator(".dw-picture").first.get_attribute("src") == before  # nothing plays by itself
+    context.close()
+
+
+def test_on_paper_it_is_black_and_white(server, screen):
+    opened(screen, server, "where-it-gets-wet")
+    screen.click(".dw-prediction input[type=radio] >> nth=0")
+    screen.wait_for_selector(".dw-said")
+    screen.emulate_media(media="print")
+    colored = screen.evaluate(
+        """() => {
+          const gray = text => { const n = (text.match(/[\\d.]+/g) || []).map(Number);
+            return n.length < 3 || n[3] === 0 || Math.max(...n.slice(0, 3)) - Math.min(...n.slice(0, 3)) < 2 };
+          return [...document.querySelectorAll('main, main *')].filter(e => e.offsetParent && e.tagName !== 'IMG')
+            .filter(e => { const s = getComputedStyle(e); return !gray(s.color) || !gray(s.backgroundColor) ||
+               (parseFloat(s.borderTopWidth) && !gray(s.borderTopColor)) ||
+               (parseFloat(s.borderLeftWidth) && !gray(s.borderLeftColor)) })
+            .map(e => e.className || e.tagName);
+        }"""
+    )
+    assert colored == []
+    assert "grayscale" in screen.evaluate("getComputedStyle(document.querySelector('.dw-picture')).filter")
+    for gone in (".top", ".dw-switches", ".dw-range"):
+        assert screen.locator(gone).first.is_hidden(), gone
+    assert screen.locator(".dw-typed").first.is_visible()  # the numbers stay
+
+
+def test_at_twice_the_size_everything_is_still_reached(server, browser):
+    window = browser.new_page(viewport={"width": 683, "height": 384}, device_scale_factor=2)
+    opened(window, server, "where-it-gets-wet")
+    window.click(".dw-prediction input[type=radio] >> nth=0")
+    window.wait_for_selector(".dw-range:not([disabled])")
+    small = window.evaluate(
+        """() => [...document.querySelectorAll('.dw-sheet :is(button, select, summary, .dw-range)')]
+          .filter(e => e.offsetParent)
+          .filter(e => { const b = e.getBoundingClientRect();
+            return b.height < 24 || b.right > innerWidth + 1 || b.left < -1 })
+          .map(e => e.dataset.key)"""
+    )
+    assert small == []
+    window.close()
