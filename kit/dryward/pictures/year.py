@@ -10,6 +10,8 @@ from dryward.pictures.film import MONTHS, letters_every
 from dryward.pictures.live import LivePicture
 from dryward.pictures.strokes import ceiling, sentences, thinned
 
+#: Days of a year, leap years and all.
+_YEAR = 365.25
 #: Tops of the moisture axis [%], and of the monthly bars in the unit shown.
 _TOPS = (24, 32, 40, 60, 100, 200)
 _MOST = (20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000)
@@ -109,16 +111,16 @@ def band_room(picture, bands):
 
 def month_ticks(picture, ax, far, first_month):
     """Letters of months under a time axis in days; years where months are too many."""
-    starts = np.arange(0, far - 1, 365.25 / 12)
+    starts = np.arange(0, far - 1, _YEAR / 12)
     if len(starts) <= 14:
-        middles = starts + 365.25 / 24
+        middles = starts + _YEAR / 24
         every = letters_every(picture, ax, len(starts))
         names = [MONTHS[(first_month + k) % 12] for k in range(len(starts))]
         ax.set_xticks(middles[::every], names[::every])
         ax.tick_params(axis="x", length=0)
         return
-    years = np.arange(0, far - 1, 365.25)
-    ax.set_xticks(years + 365.25 / 2, [f"year {k + 1}" for k in range(len(years))])
+    years = np.arange(0, far - 1, _YEAR)
+    ax.set_xticks(years + _YEAR / 2, [f"year {k + 1}" for k in range(len(years))])
     ax.tick_params(axis="x", length=0)
     for start in years[1:]:
         ax.axvline(start, color=picture.pencil, linewidth=0.9 * picture.type.thick, zorder=0.5)
@@ -196,7 +198,7 @@ class Year(LivePicture):
         ax.set_ylim(-most, most)
         ax.set_yticks([-most, 0, most], [f"{most}", "0", f"{most}"])
         ax.axhline(0, color=style.INK, linewidth=1.0 * self.type.thick)
-        month = 365.25 / 12
+        month = _YEAR / 12
         for place in range(len(state.brought)):
             pair = []
             for quantity in ("vapor pressure", "drying"):
@@ -214,13 +216,13 @@ class Year(LivePicture):
         for place, (bars, brought, carried) in enumerate(zip(self.bars, state.brought, state.carried, strict=True)):
             for bar, value, way in zip(bars, (brought, carried), (1, -1), strict=True):
                 bar.set_height(way * self.shown(float(value), "area density"))
-                bar.set_alpha(None if (place + 0.5) * 365.25 / 12 <= seen else 0.3)
+                bar.set_alpha(None if (place + 0.5) * _YEAR / 12 <= seen else 0.3)
 
     def alt(self, state):
         days = np.asarray(state.days, dtype=float)
         name, moisture = state.planes[0][0], np.asarray(state.planes[0][1], dtype=float)
         peak = int(np.argmax(moisture))
-        month = MONTH_NAMES[(state.first_month + int(days[peak] / (365.25 / 12))) % 12]
+        month = MONTH_NAMES[(state.first_month + int(days[peak] / (_YEAR / 12))) % 12]
         over = [
             f"{words or 'the limit'}, {limit:g} %, for {_days_over(days, moisture, limit):.0f} days"
             for limit, words in state.bands
