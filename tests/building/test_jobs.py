@@ -1,10 +1,13 @@
 """Job files: round trips, typed units, and a sentence for every fault."""
 
 import dataclasses
+import multiprocessing
+import re
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from second_writer import write
 
 from dryward.building import job_files, preset, presets
 from dryward.building.files import text
@@ -98,3 +101,23 @@ def test_values_out_of_range_are_refused():
         Job(preset("vented-vault"), years=20)
     with pytest.raises(OutOfRange, match="The kind of place must be one of demo, file, means, not 'moon'"):
         Place("moon")
+
+
+def test_two_programs_saving_one_job_lose_neither(tmp_path):
+    path = tmp_path / "roof.toml"
+    job_files.save(FULL, path, "new")
+    apart = multiprocessing.get_context("spawn")
+    opened, answers = apart.Barrier(2), apart.Queue()
+    writers = [apart.Process(target=write, args=(path, years, opened, answers)) for years in (4, 5)]
+    for writer in writers:
+        writer.start()
+    told = dict(answers.get(timeout=60) for _ in writers)
+    for writer in writers:
+        writer.join(60)
+        assert writer.exitcode == 0
+    (first,) = [years for years, sentence in told.items() if not sentence]
+    (second,) = {4, 5} - {first}
+    assert re.fullmatch(r"roof\.toml: [^\n]*(changed|another program)[^\n]*\.", told[second])
+    assert job_files.load(path)[0] == dataclasses.replace(FULL, years=first)
+    assert job_files.load(tmp_path / f"mine-{second}.toml")[0] == dataclasses.replace(FULL, years=second)
+    assert sorted(each.name for each in tmp_path.iterdir()) == [f"mine-{second}.toml", "roof.toml"]
