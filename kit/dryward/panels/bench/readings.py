@@ -1,6 +1,8 @@
 """Logger files on the bench: what was guessed, put right by the reader; the model over the same hours."""
 
+import re
 import tempfile
+from contextlib import contextmanager
 from pathlib import Path
 
 import numpy as np
@@ -42,7 +44,9 @@ class File:
     @classmethod
     def of(cls, content, name):
         """Bytes that the reader brought."""
-        made = cls(Path(name).name[-60:] or "file.csv")
+        # Of a path only the end, and of that only what any computer takes in a file name.
+        last = re.split(r"[/\\]", name)[-1]
+        made = cls(re.sub(r"[^\w .()+-]+", "-", last)[-60:].strip(" .") or "file.csv")
         # The reader of files reads files: so the bytes become one for a moment.
         made._kept = bytes(content)
         with made._as_path() as path:
@@ -50,7 +54,7 @@ class File:
         return made
 
     def _as_path(self):
-        return _Temporary(self._kept, self.name)
+        return _temporary(self._kept, self.name)
 
     def _look(self, path, guess=None):
         self._kept = self._kept if self._kept is not None else Path(path).read_bytes()
@@ -71,18 +75,12 @@ class File:
         self.guess, self.readings = guess, readings
 
 
-class _Temporary:
-    def __init__(self, content, name):
-        self.content, self.name = content, name
-
-    def __enter__(self):
-        self.folder = tempfile.TemporaryDirectory(prefix="dryward-")
-        path = Path(self.folder.name) / (Path(self.name).name or "file.csv")
-        path.write_bytes(self.content)
-        return path
-
-    def __exit__(self, *what):
-        self.folder.cleanup()
+@contextmanager
+def _temporary(content, name):
+    with tempfile.TemporaryDirectory(prefix="dryward-") as folder:
+        path = Path(folder, name)
+        path.write_bytes(content)
+        yield path
 
 
 def edited(file, what, value):

@@ -40,10 +40,11 @@ _POINTS = 3000
 
 @dataclass(frozen=True)
 class State:
-    """Records on one clock, the cavity's put right; the numbers; the model where it was run."""
+    """Records on one clock, the cavity's put right; the numbers, or why there are none; the model where it was run."""
 
     records: dict
     found: object
+    why: str
     view: str
     model: tuple | None
 
@@ -69,10 +70,17 @@ class YourReadings(Page):
             if record.place == "cavity":
                 record = record.corrected(at.Offset_T, at.Offset_RH, at.Shift / 3600)
             records[record.place or "the logger"] = record
-        found = None
-        if {"indoors", "cavity", "outdoors"} <= set(records):
-            found = loggers.diagnose(_Readings(records))
-        return State(records, found, at.View, self.model)
+        found, why = None, ""
+        missing = [place for place in loggers.PLACES if place not in records]
+        if missing:
+            lacking = ", ".join(missing)
+            why = f"To look for a cause it takes readings indoors, in the cavity and outdoors; missing: {lacking}."
+        else:
+            try:
+                found = loggers.diagnose(_Readings(records))
+            except PlainError as reason:  # too short for a cause, but still to be looked at
+                why = str(reason)
+        return State(records, found, why, at.View, self.model)
 
     def views(self, state):
         """The lines of the view that was asked for."""
@@ -131,9 +139,7 @@ class YourReadings(Page):
     def says(self, state):
         """What the vapor pressures say, without naming the cause."""
         if not state.found:
-            missing = [place for place in loggers.PLACES if place not in state.records]
-            lacking = ", ".join(missing)
-            return f"To look for a cause it takes readings indoors, in the cavity and outdoors; missing: {lacking}."
+            return state.why
         n = state.found.numbers
         likeness = {
             "the room": n["likeness with the room"],

@@ -1,0 +1,408 @@
+"""One's own readings, every action without a browser: opened, put right, refused, asked for the cause, modelled."""
+
+import json
+import tempfile
+
+import numpy as np
+import pytest
+from lesson_page import open_page
+
+from dryward import air, building, units
+from dryward.panels.bench import readings as bench_readings
+from dryward.panels.bench.readings import LIMIT
+from dryward.weather import loggers
+
+MESSY = [name for name in loggers.names() if name.startswith("messy")]
+CAUSES = {
+    "cause-indoor-humidity": "indoor humidity",
+    "cause-air-leak": "air leak",
+    "cause-built-in-water": "built-in water",
+    "cause-rain-leak": "rain leak",
+}
+
+
+@pytest.fixture
+def page(tmp_path, monkeypatch):
+    work, drafts = tmp_path / "work", tmp_path / "drafts"
+    work.mkdir()
+    drafts.mkdir()
+    monkeypatch.chdir(work)
+    monkeypatch.setattr(tempfile, "tempdir", str(drafts))
+    return open_page("your-readings", work)
+
+
+def spoken(page):
+    return json.dumps(page.widget.bench["sections"], ensure_ascii=False).replace('\\"', '"')
+
+
+def direct(name):
+    with loggers.sample(name) as path:
+        return loggers.read(path)
+
+
+def same(found, wanted):
+    """Two readings hold the same places, times and numbers."""
+    assert [each.place for each in found.records] == list(wanted.places)
+    for mine, its in zip(found.records, wanted.records, strict=True):
+        assert np.array_equal(mine.time, its.time)
+        for name in ("temperature", "vapor_pressure", "moisture_content", "rain"):
+            one, other = getattr(mine, name), getattr(its, name)
+            assert (one is None) == (other is None)
+            assert one is None or np.array_equal(one, other, equal_nan=True)
+
+
+def upload(page, text, name="mine.csv"):
+    page.act("upload", name, [text if isinstance(text, bytes) else text.encode()])
+
+
+def files_below(folder):
+    return sorted(str(each.relative_to(folder)) for each in folder.rglob("*"))
+
+
+def refused(page, sentence):
+    """One plain sentence on the page."""
+    assert sentence in page.words
+    assert page.words.endswith(".")
+    assert "\n" not in page.words
+    assert len(page.words) < 250
+    assert "Traceback" not in page.words
+    assert page.words in spoken(page)
+
+
+# --- the messy samples ---------------------------------------------------------
+
+
+@pytest.mark.parametrize("name", MESSY)
+def test_a_messy_sample_is_read_as_by_the_reader_of_files(page, name):
+    page.act("sample", name)
+    assert page.words == page.trouble == ""
+    same(page.file.readings, direct(name))
+    for note in page.file.readings.notes:
+        assert note in spoken(page)
+    shown = page.state.records.get("cavity")
+    assert page.readouts["cavity_pressure"] == float(np.nanmean(shown.vapor_pressure))
+    assert page.picture[8:12] == b"WEBP"
+
+
+@pytest.mark.parametrize("name", [name for name in MESSY if name != "messy-three-places"])
+def test_a_messy_sample_says_which_places_are_missing(page, name):
+    page.act("sample", name)
+    assert page.sentence.endswith("missing: indoors, outdoors.")
+    assert page.readouts["share_above_outdoors"] is None
+
+
+def test_three_places_with_too_few_hours_say_so_and_are_still_shown(page):
+    page.act("sample", "messy-three-places")
+    assert "at least 72 are needed" in page.sentence
+    assert list(page.state.records) == ["indoors", "cavity", "outdoors"]
+    assert page.state.found is None
+
+
+# --- a wrong guess put right -----------------------------------------------------
+
+ROWS = "time,temp,rh\n01/02/2023,40.0,50\n02/02/2023,41.0,50\n03/02/2023,40.5,51\n"
+
+
+def test_a_wrong_unit_is_put_right(page):
+    upload(page, ROWS)
+    page.act("guess:column:2:unit", "degC")
+    assert page.file.readings.records[0].temperature[0] == 40.0
+    page.act("guess:column:2:unit", "degF")
+    assert page.file.readings.records[0].temperature[0] == pytest.approx(units.to_si(40.0, "degF"))
+    assert page.state.records["cavity"].temperature[0] == pytest.approx(units.to_si(40.0, "degF"))
+
+
+def test_a_wrong_date_order_is_put_right(page):
+    upload(page, ROWS)
+    for order, month in (("dmy", "2023-02"), ("mdy", "2023-01")):
+        page.act("guess:date_order", order)
+        assert str(page.file.readings.records[0].time[0])[:7] == month
+
+
+def test_a_wrong_place_is_put_right(page):
+    upload(page, ROWS)
+    page.act("guess:column:2:place", "outdoors")
+    page.act("guess:column:3:place", "outdoors")
+    assert list(page.state.records) == ["outdoors"]
+    assert page.sentence.endswith("missing: indoors, cavity.")
+
+
+def test_a_wrong_quantity_is_put_right(page):
+    upload(page, ROWS)
+    page.act("guess:column:3:quantity", "dew point")
+    page.act("guess:column:3:unit", "degF")
+    vapor = page.file.readings.records[0].vapor_pressure[0]
+    assert vapor == pytest.approx(float(air.saturation_vapor_pressure(units.to_si(50.0, "degF"))))
+
+
+def test_a_wrong_number_of_header_lines_is_put_right(page):
+    upload(page, ROWS)
+    page.act("guess:header_lines", "2")
+    assert page.file.readings.records[0].temperature.size == 2
+    page.act("guess:header_lines", "1")
+    assert page.file.readings.records[0].temperature.size == 3
+
+
+def test_a_wrong_delimiter_and_a_wrong_decimal_sign_are_put_right(page):
+    # Cut at the comma each number is two; cut at the semicolon it is one.
+    upload(page, "time;temp;rh\n2023-01-01 00:00;4,5;50,5\n2023-01-01 01:00;5,5;51,5\n2023-01-01 02:00;6,5;52,5\n")
+    right = page.file.readings
+    assert right.records[0].temperature.tolist() == [4.5, 5.5, 6.5]
+    page.act("guess:decimal", ".")
+    assert page.file.guess.decimal == "."
+    assert not np.isfinite(page.file.readings.records[0].temperature).any()
+    page.act("guess:decimal", ",")
+    same(page.file.readings, right)
+    page.act("sample", "messy-no-titles")
+    page.act("guess:delimiter", ",")
+    assert page.file.guess.reasons["delimiter"] == "set by you"
+    same(page.file.readings, direct("messy-no-titles"))
+
+
+@pytest.mark.parametrize(
+    ("key", "value", "sentence"),
+    [
+        ("guess:delimiter", "|", "has no line with a date and a number."),
+        ("guess:delimiter", "x", ""),
+        ("guess:decimal", "x", 'There is no decimal sign "x"'),
+        ("guess:header_lines", "many", 'The lines above the first reading must be a whole number, not "many".'),
+        ("guess:header_lines", "9999", "Number of header lines is 9999; it must be 0 to 1000."),
+        ("guess:header_lines", "500", "has 0 readings with a date that is understood so; at least 2 are needed."),
+        ("guess:date_order", "ydm", 'There is no date order "ydm"'),
+        ("guess:date_order", "ymd", "readings with a date that is understood so; at least 2 are needed."),
+        ("guess:clock", "moon time", 'There is no clock "moon time"'),
+        ("guess:column:3:unit", "K", 'There is no unit of temperature "K"'),
+        ("guess:column:3:quantity", "smell", 'There is no quantity "smell"'),
+        ("guess:column:99:place", "indoors", "Column is 99; it must be 1 to 4."),
+    ],
+)
+def test_a_wrong_value_is_one_sentence_and_changes_nothing(page, key, value, sentence):
+    page.act("sample", "messy-semicolon")
+    guess, kept, numbers = page.file.guess, page.file.readings, page.readouts
+    page.act(key, value)
+    said = page.troubles[key]
+    assert sentence in said
+    assert said.endswith(".")
+    assert "\n" not in said
+    assert len(said) < 250
+    assert said in spoken(page)
+    assert page.file.guess is guess
+    assert page.file.readings is kept
+    assert page.readouts == numbers
+    page.act(key, {"guess:decimal": ",", "guess:header_lines": "2", "guess:date_order": "dmy"}.get(key, value))
+    assert (key in page.troubles) == (key.split(":")[1] in ("delimiter", "clock", "column")), "put right, it goes"
+
+
+# --- files that are no readings ----------------------------------------------------
+
+CUT = loggers.names()[-1]
+HOSTILE = {
+    "binary": (bytes(range(256)) * 20, "is not text"),
+    "a picture": (b"\x89PNG\r\n\x1a\n\x00\x00\x00\rIHDR", "is not text"),
+    "empty": (b"", "is empty."),
+    "only blank lines": (b"\n\n  \n", "is empty."),
+    "only titles": (b"time,temp,rh\n", ""),
+    "one reading": (b"time,temp,rh\n2023-01-01 00:00,4,50\n", "at least 2 are needed."),
+    "prose": (b"The roof is wet.\nNobody knows why.\n", ""),
+    "no dates": (b"a,b\n1,2\n3,4\n5,6\n", "has no line with a date and a number."),
+    "only formulas": (b"=cmd()|'/c calc'!A0,=1+1\n@x,+1\n", ""),
+}
+
+
+@pytest.mark.parametrize("name", HOSTILE)
+def test_what_is_no_readings_gets_a_sentence_and_changes_nothing(page, tmp_path, name):
+    content, sentence = HOSTILE[name]
+    kept, numbers, before = page.file, page.readouts, files_below(tmp_path)
+    upload(page, content)
+    refused(page, sentence)
+    assert page.file is kept
+    assert page.readouts == numbers
+    assert files_below(tmp_path) == before
+    page.act("sample", "cause-rain-leak")
+    assert page.words == "", "the next file opens as always"
+
+
+def test_a_file_cut_anywhere_is_read_so_far_or_gets_a_sentence(page):
+    with loggers.sample("cause-air-leak") as path:
+        whole = path.read_bytes()
+    for at in (5, 150, 300, 345, 400, 5003, 20011):
+        kept = page.file
+        upload(page, whole[:at], "cut.csv")
+        if page.words:
+            refused(page, "cut.csv")
+            assert page.file is kept
+        else:
+            assert 2 <= page.file.readings.records[0].time.size <= whole[:at].count(b"\n")
+    assert page.file.name == "cut.csv", "the longest one was read"
+
+
+def test_a_file_too_large_is_not_taken(page):
+    part = next(
+        p for s in page.widget.bench["sections"] for p in s["parts"][0].get("parts", []) if p["key"] == "upload"
+    )
+    assert str(LIMIT) in json.dumps(part), "the screen knows the limit"
+    kept = page.file
+    page.act("upload-too-large", "../../" + "n" * 300 + ".csv")
+    refused(page, f"it is larger than {LIMIT} bytes, too large for a logger file.")
+    assert page.file is kept
+
+
+def test_an_upload_without_bytes_gets_a_sentence(page):
+    kept = page.file
+    page.act("upload", "mine.csv", [])
+    refused(page, "nothing was changed.")
+    assert page.file is kept
+
+
+@pytest.mark.parametrize("cell", ["=cmd()", "=1+1", "@x", "+cmd(1)", "-x!A0", '=HYPERLINK("x")'])
+def test_a_formula_is_never_a_number(page, cell):
+    quoted = '"' + cell.replace('"', '""') + '"'
+    upload(page, f"time,temp,rh,{quoted}\n" + "".join(f"2023-01-01 0{i}:00,4.5,50,{quoted}\n" for i in range(5)))
+    if page.words:
+        refused(page, "mine.csv")
+        return
+    assert page.file.readings.records[0].temperature.tolist() == [4.5] * 5
+    assert page.file.guess.columns[3].quantity == "not used"
+
+
+def test_a_number_with_a_plus_is_a_number(page):
+    upload(page, "time,temp (C),rh\n" + "".join(f"2023-01-01 0{i}:00,+1,50\n" for i in range(5)))
+    assert page.words == ""
+    assert page.file.readings.records[0].temperature.tolist() == [1.0] * 5
+
+
+@pytest.mark.parametrize(
+    "name",
+    [
+        "../../x.csv",
+        "/etc/x.csv",
+        "..\\..\\x.csv",
+        "C:\\x.csv",
+        "..",
+        ".",
+        "",
+        "a/../..",
+        "x\0.csv",
+        "n" * 5000,
+        "é" * 90,
+    ],
+)
+def test_a_path_in_the_file_name_leads_nowhere(page, tmp_path, name):
+    before, kept = files_below(tmp_path), page.file
+    upload(page, ROWS, name)
+    assert files_below(tmp_path) == before
+    assert not list(tmp_path.parent.glob("x.csv"))
+    if page.words:
+        refused(page, "")
+        assert page.file is kept
+    else:
+        assert "/" not in page.file.name
+        assert len(page.file.name) <= 60
+        assert page.file.readings.records[0].time.size == 3
+        page.act("guess:column:2:unit", "degC")
+        assert files_below(tmp_path) == before
+
+
+# --- the cause -----------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("name", CAUSES)
+def test_the_cause_is_the_direct_diagnosis(page, name):
+    page.act("sample", name)
+    found = loggers.diagnose(direct(name))
+    assert found.cause == page.state.found.cause == CAUSES[name]
+    assert page.state.found.numbers == found.numbers
+    assert page.readouts["share_above_outdoors"] == found.numbers["share above outdoors"]
+    assert page.readouts["margin"] == found.numbers["dew point margin"]
+    assert "They point to" not in spoken(page), "one's own answer comes first"
+    page.act("cause", CAUSES[name])
+    page.act("show")
+    assert f"They point to: {found.cause}. You said the same." in spoken(page)
+    for sentence in found.evidence:
+        assert sentence in spoken(page)
+    page.act("cause", "outdoor air")
+    page.act("show")
+    assert f"They point to: {found.cause}. You said: outdoor air." in spoken(page)
+
+
+# --- the pin meter -------------------------------------------------------------------
+
+
+def test_the_pin_meter_is_the_direct_correction(page):
+    for name, typed in (("reading", "14 %"), ("temperature", "-7 C"), ("slope", "0.9"), ("offset", "1.5")):
+        page.act(f"meter:{name}", typed)
+    assert f"Corrected: {loggers.moisture_content(14.0, -7.0, 0.9, 1.5):.1f} % MC." in spoken(page)
+
+
+@pytest.mark.parametrize(
+    ("field", "typed", "sentence"),
+    [
+        ("reading", "wet", 'The relative humidity "wet" is not understood'),
+        ("reading", "90 %", "Meter reading is 90 mass %; it must be 0 to 60 mass %."),
+        ("temperature", "cold", 'The temperature "cold" is not understood; write it like "20 F" or "-7 C".'),
+        ("temperature", "-80 C", "Wood temperature is -80 °C; it must be -35 to 60 °C."),
+        ("slope", "steep", "Slope and offset must be numbers."),
+        ("slope", "9", "Slope of the species is 9; it must be 0.5 to 2."),
+        ("offset", "nan", "Offset of the species is not a number; it must be -10 to 10 mass %."),
+    ],
+)
+def test_a_wrong_meter_field_is_one_sentence(page, field, typed, sentence):
+    numbers, old = page.readouts, page.meter[field]
+    page.act(f"meter:{field}", typed)
+    assert sentence in spoken(page)
+    assert "Corrected:" not in spoken(page)
+    assert page.readouts == numbers
+    page.act(f"meter:{field}", old)
+    assert "Corrected:" in spoken(page)
+
+
+# --- the model and the offsets -----------------------------------------------------------
+
+
+def test_the_model_run_is_the_direct_run(page):
+    page.act("sample", "cause-air-leak")
+    page.act("roof", "vented-vault-osb")
+    page.act("model")
+    assert page.words == ""
+    mine = direct("cause-air-leak")
+    run, time = bench_readings.modelled(mine, building.preset("vented-vault-osb"))
+    warm, humid = run.face(*bench_readings.cold_face(run))
+    pressure = air.saturation_vapor_pressure(warm) * humid
+    cavity = loggers.shared_clock(*(mine[place] for place in loggers.PLACES))[1]
+    _, ours, its = np.intersect1d(cavity.time, time, return_indices=True)
+    wanted = loggers.agreement(cavity.vapor_pressure[ours], pressure[its])
+    assert page.agreement.hours == wanted.hours > 600
+    assert page.agreement.bias == pytest.approx(wanted.bias, rel=1e-12)
+    assert page.agreement.correlation == pytest.approx(wanted.correlation, rel=1e-12)
+    assert page.readouts["bias"] == page.agreement.bias
+    assert f"over {wanted.hours} hours" in spoken(page)
+    page.controls["View"].value = "model"
+    assert page.trouble == ""
+    assert page.picture[8:12] == b"WEBP"
+    page.act("roof", "vented-vault")
+    assert page.agreement is None, "another roof, another run"
+
+
+def test_a_model_run_without_the_places_is_a_sentence(page):
+    page.act("sample", "messy-semicolon")
+    page.act("model")
+    refused(page, 'There is no place in the readings "')
+    assert page.agreement is None
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_offsets_are_those_of_the_record(page, tmp_path, system):
+    page = open_page("your-readings", tmp_path, system)
+    page.act("sample", "cause-indoor-humidity")
+    for name, value in (("Offset_T", 2.0), ("Offset_RH", 4.0), ("Shift", 3.0)):
+        page.controls[name].value = value
+    warm = 2.0 if system == "si" else 2.0 / 1.8
+    plain = direct("cause-indoor-humidity")
+    wanted = plain["cavity"].corrected(warm, 0.04, 3.0)
+    cavity = page.state.records["cavity"]
+    assert np.array_equal(cavity.time, wanted.time)
+    assert cavity.temperature == pytest.approx(wanted.temperature, rel=1e-12)
+    assert cavity.vapor_pressure == pytest.approx(wanted.vapor_pressure, rel=1e-12)
+    assert page.readouts["cavity_pressure"] == pytest.approx(float(np.mean(wanted.vapor_pressure)), rel=1e-12)
+    assert page.readouts["cavity_pressure"] != pytest.approx(float(np.mean(plain["cavity"].vapor_pressure)), rel=0.01)
+    same(page.file.readings, plain)
