@@ -63,12 +63,12 @@ class Traces(LivePicture):
     projector_size = (1180, 660)
 
     def _top(self, state):
-        highest = max(float(np.nanmax(t.values)) for t in state.upper)
+        highest = max((float(np.nanmax(t.values)) for t in _known(state.upper)), default=0.0)
         if state.view == "vapor":
             return ceiling(self.shown(highest, "pressure"), _TOPS[self.unit_system])
         if state.view == "model":
             return ceiling(highest, _WET)
-        lowest = min(float(np.nanmin(t.values)) for t in state.upper)
+        lowest = min((float(np.nanmin(t.values)) for t in _known(state.upper)), default=0.0)
         step, zero = (20 / 1.8, -160 / 9) if self.unit_system == "us" else (10.0, 0.0)
         return (np.floor((lowest - zero) / step) * step + zero, np.ceil((highest - zero) / step + 0.01) * step + zero)
 
@@ -124,14 +124,14 @@ class Traces(LivePicture):
     def alt(self, state):
         def told(traces, quantity):
             words = []
-            for trace in traces:
+            for trace in _known(traces):
                 low, mean, high = (float(f(trace.values)) for f in (np.nanmin, np.nanmean, np.nanmax))
                 if quantity:
                     low, mean, high = (self.show(v, quantity) for v in (low, mean, high))
                 else:
                     low, mean, high = (f"{v:.1f} %" for v in (low, mean, high))
                 words.append(f"{trace.name}: lowest {low}, mean {mean}, highest {high}")
-            return "; ".join(words) + "."
+            return ("; ".join(words) or "nothing that can be used") + "."
 
         days = state.upper[0].days
         first = {"readings": "Temperatures", "vapor": "Vapor pressures", "model": "Wood moisture"}[state.view]
@@ -140,3 +140,8 @@ class Traces(LivePicture):
         return sentences(
             f"{first} over {float(days[-1]) - float(days[0]):.0f} days. {told(state.upper, quantity)}", rest
         )
+
+
+def _known(traces):
+    """Those with any number: a column read wrongly has none."""
+    return [trace for trace in traces if np.isfinite(trace.values).any()]

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from dryward import building, units
+from dryward import air, building, units
 from dryward.checks import PlainError
 from dryward.panels.bench import parts, readings
 from dryward.panels.controls import Choice, Scale, Slider
@@ -47,6 +47,8 @@ class State:
     why: str
     view: str
     model: tuple | None
+    agreement: object = None
+    late: float | None = None
 
 
 class YourReadings(Page):
@@ -59,7 +61,7 @@ class YourReadings(Page):
     def __init__(self, *args, **keys):
         self.file = readings.File.sample("cause-air-leak")
         self.troubles, self.words, self.said, self.shown = {}, "", "", False
-        self.roof, self.model, self.agreement = "vented-vault-osb", None, None
+        self.roof, self.model = "vented-vault-osb", None
         self.meter = {"reading": "15 %", "temperature": "50 F", "slope": "1", "offset": "0"}
         super().__init__(*args, **keys)
 
@@ -80,7 +82,9 @@ class YourReadings(Page):
                 found = loggers.diagnose(_Readings(records))
             except PlainError as reason:  # too short for a cause, but still to be looked at
                 why = str(reason)
-        return State(records, found, why, at.View, self.model)
+        if not any(np.isfinite(each.vapor_pressure).any() for each in records.values()):
+            why = "No hour has both a temperature and a humidity; look at the columns, units and decimal sign below."
+        return State(records, found, why, at.View, self.model, *self._agreement(records))
 
     def views(self, state):
         """The lines of the view that was asked for."""
@@ -126,9 +130,9 @@ class YourReadings(Page):
         cavity = state.records.get("cavity", next(iter(state.records.values())))
         share, lag = n.get("share above outdoors"), n.get("lag behind the room")
         margin = n.get("dew point margin")
-        bias = self.agreement.bias if self.agreement and self.model else None
+        bias = state.agreement.bias if state.agreement else None
         return [
-            Readout("cavity_pressure", "Cavity, mean vapor pressure", float(np.nanmean(cavity.vapor_pressure)),
+            Readout("cavity_pressure", "Cavity, mean vapor pressure", _mean(cavity.vapor_pressure),
                     "pressure", both=True),
             Readout("share_above_outdoors", "Hours above outdoors by a tenth", share, "relative humidity"),
             Readout("lag", "Lag behind the room", lag, text=_hours(lag)),
@@ -156,6 +160,8 @@ class YourReadings(Page):
         """One hour of the cavity turned into vapor pressure."""
         cavity = state.records.get("cavity", next(iter(state.records.values())))
         good = np.flatnonzero(np.isfinite(cavity.vapor_pressure) & np.isfinite(cavity.temperature))
+        if not good.size:
+            return [Step(state.why, "", "")]
         k = int(good[len(good) // 2])
         warm, pressure = float(cavity.temperature[k]), float(cavity.vapor_pressure[k])
         from dryward.panels import hand
@@ -247,13 +253,14 @@ class YourReadings(Page):
                 parts.button("model", "Run the model over these hours"),
             )
         ]
-        if self.agreement is not None:
+        agreed = self.state.agreement if self.state else None
+        if agreed is not None:
             inside.append(
                 parts.text(
                     f"Vapor pressure at the cold face, measured less modelled: "
-                    f"{self.show(self.agreement.bias, 'pressure')} on average, likeness "
-                    f"{self.agreement.correlation:.2f} over {self.agreement.hours} hours; the "
-                    f"measured line comes {_hours(self.late)} after the model's. "
+                    f"{self.show(agreed.bias, 'pressure')} on average, likeness "
+                    f"{agreed.correlation:.2f} over {agreed.hours} hours; the "
+                    f"measured line comes {_hours(self.state.late)} after the model's. "
                     "A steady difference can be the sensor; bursts can be an air leak; "
                     "a slow drift can be wetter wood at the start."
                 )
@@ -271,7 +278,7 @@ class YourReadings(Page):
                 self.troubles[key] = str(reason)
             else:
                 self.words = str(reason)
-        except (ValueError, IndexError):
+        except (ValueError, IndexError, TypeError):
             self.words = "That could not be done; nothing was changed."
         self.follow()
         self.send_bench()
@@ -283,12 +290,12 @@ class YourReadings(Page):
                 self.file = (
                     readings.File.sample(value) if kind == "sample" else readings.File.of(buffers[0], str(value))
                 )
-                self.troubles, self.said, self.shown, self.model, self.agreement = {}, "", False, None, None
+                self.troubles, self.said, self.shown, self.model = {}, "", False, None
         elif kind == "upload-too-large":
             self.words = f"{str(value)[-60:]}: it is larger than {readings.LIMIT} bytes, too large for a logger file."
         elif kind == "guess":
             readings.edited(self.file, rest, value)
-            self.model, self.agreement = None, None
+            self.model = None
         elif kind == "cause":
             self.said, self.shown = str(value), False
         elif kind == "show":
@@ -296,23 +303,26 @@ class YourReadings(Page):
         elif kind == "meter" and rest in self.meter:
             self.meter[rest] = str(value)[:20]
         elif kind == "roof":
-            self.roof, self.model, self.agreement = str(value), None, None
+            self.roof, self.model = str(value), None
         elif kind == "model":
             self._run_model()
 
     def _run_model(self):
-        self.model = readings.modelled(self.file.readings, building.preset(self.roof))
+        run, time = readings.modelled(self.file.readings, building.preset(self.roof))
+        readings.cold_face(run)  # a roof without one is refused here
+        self.model = run, time
+
+    def _agreement(self, records):
+        """How the model and the cavity, put right as it is now, agree; and how late the cavity is [h]."""
+        if self.model is None:
+            return None, None
         run, time = self.model
         warm, humid = run.face(*readings.cold_face(run))
-        from dryward import air
-
         pressure = air.saturation_vapor_pressure(warm) * humid
-        cavity = loggers.shared_clock(
-            self.file.readings["indoors"], self.state.records["cavity"], self.file.readings["outdoors"]
-        )[1]
+        cavity = loggers.shared_clock(*(records[place] for place in loggers.PLACES))[1]
         _, mine, its = np.intersect1d(cavity.time, time, return_indices=True)
-        self.agreement = loggers.agreement(cavity.vapor_pressure[mine], pressure[its])
-        self.late, _ = loggers.lag(pressure[its], cavity.vapor_pressure[mine])
+        late, _ = loggers.lag(pressure[its], cavity.vapor_pressure[mine])
+        return loggers.agreement(cavity.vapor_pressure[mine], pressure[its]), late
 
 
 class _Readings:
@@ -323,6 +333,11 @@ class _Readings:
 
     def __getitem__(self, place):
         return self._records[place]
+
+
+def _mean(values):
+    known = values[np.isfinite(values)]
+    return float(known.mean()) if known.size else None
 
 
 def _hours(lag):
