@@ -1,0 +1,106 @@
+"""The pinned environment, read by the reader that a cloud session uses, and by the shell."""
+
+import os
+import re
+import subprocess
+import warnings
+from importlib import metadata
+from pathlib import Path
+
+import pytest
+from packaging.requirements import Requirement
+
+BINDER = Path(__file__).parents[2] / "binder"
+
+
+@pytest.fixture
+def pack(monkeypatch):
+    """The checkout as repo2docker understands it."""
+    with warnings.catch_warnings():
+        warnings.simplefilter("ignore", DeprecationWarning)  # of its own imports
+        from repo2docker.app import Repo2Docker
+
+    monkeypatch.chdir(BINDER.parent)
+    app = Repo2Docker()
+    for kind in app.buildpacks:
+        found = kind(app.base_image)
+        if found.detect():
+            found.platform = "linux/amd64"
+            return found
+    raise AssertionError("repo2docker does not know what this checkout is")
+
+
+def test_it_is_a_python_environment_of_the_binder_folder(pack):
+    assert type(pack).__name__ == "PythonBuildPack"
+    assert pack.binder_dir == "binder"
+    assert pack.python_version == "3.11"
+
+
+def test_what_it_installs_and_runs(pack):
+    installed = " ".join(script for _, script in pack.get_assemble_scripts())
+    assert "binder/requirements.txt" in installed
+    assert pack.get_post_build_scripts() == ["binder/postBuild"]
+    assert pack.get_start_script() == "binder/start"
+    recipe = pack.render()
+    assert "binder/postBuild" in recipe
+    assert "binder/start" in recipe
+
+
+def test_every_pin_is_exact():
+    for line in (BINDER / "requirements.txt").read_text().splitlines():
+        if line and not line.startswith("#"):
+            need = Requirement(line)
+            assert [each.operator for each in need.specifier] == ["=="], line
+
+
+def test_nothing_that_is_needed_is_left_unpinned():
+    pinned = {
+        re.sub(r"[-_.]+", "-", Requirement(line).name).lower()
+        for line in (BINDER / "requirements.txt").read_text().splitlines()
+        if line and not line.startswith("#")
+    }
+    missing, waiting, seen = set(), ["dryward"], set()
+    while waiting:
+        name = waiting.pop()
+        for text in metadata.requires(name) or ():
+            need = Requirement(text)
+            extras = ("", "pages", "cluster") if name == "dryward" else ("",)
+            if need.marker and not any(need.marker.evaluate({"extra": extra}) for extra in extras):
+                continue
+            plain = re.sub(r"[-_.]+", "-", need.name).lower()
+            if plain in seen:
+                continue
+            seen.add(plain)
+            waiting.append(plain)
+            if plain not in pinned:
+                missing.add(plain)
+    assert missing <= {"pip", "setuptools", "wheel"}, missing
+
+
+@pytest.mark.parametrize("script", ["postBuild", "start"])
+def test_the_scripts_can_run(script):
+    path = BINDER / script
+    assert os.access(path, os.X_OK)
+    assert subprocess.run(["bash", "-n", str(path)]).returncode == 0
+
+
+def test_a_session_starts_as_the_launcher_does(tmp_path):
+    env = {**os.environ, "TMPDIR": str(tmp_path)}
+    done = subprocess.run(
+        [str(BINDER / "start"), "python", "-c", "import os, sys; print(os.environ['JUPYTER_CONFIG_PATH'], *sys.argv)"],
+        capture_output=True,
+        text=True,
+        env=env,
+    )
+    assert done.returncode == 0, done.stderr
+    config = done.stdout.split()[0].split(":")
+    assert "lessons/05-where-it-gets-wet.ipynb" in (Path(config[0]) / "labconfig" / "page_config.json").read_text()
+    assert (Path(config[1]) / "labconfig" / "default_setting_overrides.json").is_file()
+    assert "dryward.cli.jupyter.websocket.NoDelay" in done.stdout
+
+
+@pytest.mark.slow
+def test_the_lines_of_post_build_that_warm_up():
+    for line in (BINDER / "postBuild").read_text().splitlines():
+        if line.startswith("python -c"):
+            assert subprocess.run(["bash", "-c", line]).returncode == 0, line
