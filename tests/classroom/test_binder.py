@@ -37,8 +37,8 @@ def test_it_is_a_python_environment_of_the_binder_folder(pack):
 
 
 def test_what_it_installs_and_runs(pack):
-    installed = " ".join(script for _, script in pack.get_assemble_scripts())
-    assert "binder/requirements.txt" in installed
+    scripts = (*pack.get_preassemble_scripts(), *pack.get_assemble_scripts())
+    assert "binder/requirements.txt" in " ".join(script for _, script in scripts)
     assert pack.get_post_build_scripts() == ["binder/postBuild"]
     assert pack.get_start_script() == "binder/start"
     recipe = pack.render()
