@@ -38,6 +38,7 @@ def test_workers_out_of_range():
         many.many(WORK, workers=0)
 
 
+@pytest.mark.slow
 @pytest.mark.filterwarnings("ignore")  # the cluster library's own
 def test_on_a_cluster():
     distributed = pytest.importorskip("dask.distributed")
@@ -48,6 +49,7 @@ def test_on_a_cluster():
     assert there == many.many(WORK, hourly=False, workers=1)
 
 
+@pytest.mark.slow
 @pytest.mark.filterwarnings("ignore")
 def test_a_scheduler_that_does_not_answer(monkeypatch):
     pytest.importorskip("dask.distributed")

@@ -295,14 +295,23 @@ def test_uncertain_inputs_on_the_page(page, monkeypatch):
     assert page.checking.review == review(job(page), spread=4)
 
 
-def test_compare_with_preset_climate_and_file(page, tmp_path):
+@pytest.mark.parametrize(
+    "id",
+    [
+        "place:hot-dry",
+        *(pytest.param(id, marks=pytest.mark.slow) for id in ("preset:vented-vault-closed", "file:a.toml", "saved")),
+    ],
+)
+def test_compare_with_preset_climate_and_file(page, id):
     page.act("set:years", "1")
     page.act("name", "a")
     page.act("save")
-    for id in ("preset:vented-vault-closed", "place:hot-dry", "file:a.toml", "saved"):
-        page.act("compare", id)
-        assert page.comparing.trouble == ""
-        assert "over the year" in spoken(page)
+    page.act("compare", id)
+    assert page.comparing.trouble == ""
+    assert "over the year" in spoken(page)
+
+
+def test_compare_with_a_file_that_is_gone(page):
     page.act("compare", "file:gone.toml")
     assert "gone.toml" in page.comparing.trouble
 
