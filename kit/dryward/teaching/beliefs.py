@@ -18,14 +18,14 @@ class Belief:
     Attributes
     ----------
     id : str
-    number : int
-        1 to 26; 0 for a slip.
     claim : str
         As it is said on the job.
     seems : str
         Why it looks right.
     right : str
         What is right.
+    number : int
+        1 to 26; 0 for a slip.
     grain : str
         The grain of truth in it.
     lessons : tuple of str
