@@ -57,6 +57,7 @@ async def gone(server, count, seconds):
         await asyncio.sleep(0.3)
 
 
+@pytest.mark.slow
 def test_a_browser_that_is_closed_leaves_no_kernel_and_loses_nothing(server):
     async def lesson():
         visitor = await opened(server, choice=1)
@@ -82,6 +83,7 @@ def test_a_page_that_says_good_bye_frees_its_kernel(server):
     asyncio.run(lesson())
 
 
+@pytest.mark.slow
 def test_an_open_page_is_never_closed_however_long_it_is_read(server):
     async def lesson():
         visitor = await opened(server)
@@ -140,6 +142,7 @@ def test_a_dead_kernel_hangs_up_and_the_answers_are_there(server):
     assert asyncio.run(lesson()) == 1
 
 
+@pytest.mark.slow
 def test_a_kernel_that_dies_while_kept_ready_is_replaced(server):
     async def lesson():
         end = time.monotonic() + 30
@@ -155,6 +158,7 @@ def test_a_kernel_that_dies_while_kept_ready_is_replaced(server):
     asyncio.run(lesson())
 
 
+@pytest.mark.slow
 def test_a_server_started_anew_knows_the_learner(tmp_path):
     async def pulled(server):
         visitor = await opened(server, choice=2)
