@@ -1,7 +1,7 @@
 """A class on one box, measured: ``python tests/classroom/load.py 5 10 20 30`` prints the table of DEVELOPERS.md.
 
 Each learner opens a lesson (one a second come in, or all at once), reads,
-and drags the first slider in short bursts, two updates a second, with a
+and drags one slider or another in short bursts, two updates a second, with a
 pause to think between them, by the messages a browser sends.  Server and
 learners share this machine.  Loopback only; each size takes about half a
 minute.
@@ -63,37 +63,39 @@ HEAD = """\
 |---|---|---|---|---|---|---|---|---|"""
 
 
+def _step(visitor, slider, place, way):
+    """The next place of a drag, turned back at the ends; the value there."""
+    way = -way if not 0 <= place + way <= 1 else way
+    return place + way, way, {slider["name"]: visitor.at(slider, place + way)}
+
+
 async def _lesson(visitor, seconds, took, rng):
-    """Bursts of dragging, with thought between them."""
-    name, left, right = visitor.slider()
+    """Bursts of dragging, one slider or another, with thought between them."""
     end = time.monotonic() + seconds
-    place = (visitor.live["values"][name] - left) / (right - left)
     await asyncio.sleep(rng.uniform(0, 1 / RATE))
     while time.monotonic() < end:
-        burst, way = min(time.monotonic() + DRAG, end), rng.choice((-1, 1)) * STEP
+        slider, way = rng.choice(visitor.sliders()), rng.choice((-1, 1)) * STEP
+        place, burst = visitor.place(slider), min(time.monotonic() + DRAG, end)
         while time.monotonic() < burst:
             due = time.monotonic() + 1 / RATE
-            way = -way if not 0 <= place + way <= 1 else way
-            place += way
-            took.append(await visitor.moved(**{name: left + (right - left) * place}))
+            place, way, values = _step(visitor, slider, place, way)
+            took.append(await visitor.moved(**values))
             await asyncio.sleep(max(0.0, due - time.monotonic()))
         await asyncio.sleep(rng.uniform(0.5, 1.5) * THINK if time.monotonic() < end else 0)
 
 
 async def _hurry(visitor, seconds):
-    """As fast as pictures come back, as a dragged slider does; whether the newest value showed in the end."""
-    name, left, right = visitor.slider()
-    end = time.monotonic() + seconds
-    place, way = (visitor.live["values"][name] - left) / (right - left), STEP / 4
+    """As fast as pictures come back, as a dragged slider does; whether the newest value was lost in the end."""
+    slider, end = visitor.sliders()[1], time.monotonic() + seconds
+    place, way = visitor.place(slider), STEP / 4
     while time.monotonic() < end:
         for _ in range(2):  # two on the way, as a dragged slider has: neither may overtake the other
-            way = -way if not 0 <= place + way <= 1 else way
-            place += way
-            visitor.move(**{name: left + (right - left) * place})
+            place, way, values = _step(visitor, slider, place, way)
+            visitor.move(**values)
         await visitor.wait(lambda: visitor.seen >= visitor.serial)
-    wanted = left + (right - left) * 0.5
-    await visitor.moved(**{name: wanted})
-    return abs(visitor.live["values"][name] - wanted) > 1e-9
+    wanted = visitor.at(slider, 0.5)
+    await visitor.moved(**{slider["name"]: wanted})
+    return abs(visitor.live["values"][slider["name"]] - wanted) > 1e-9
 
 
 async def _class(server, learners, seconds, lesson):

@@ -2,6 +2,7 @@
 
 import asyncio
 import json
+import math
 import re
 import time
 import uuid
@@ -41,7 +42,12 @@ class Visitor:
         """Fetch the page, connect, ask for the widget's state; seconds until it is there."""
         begin = time.perf_counter()
         answer = await AsyncHTTPClient().fetch(
-            HTTPRequest(f"{self.address}lesson/{self.lesson}", headers={"Cookie": self.cookies}, request_timeout=180)
+            HTTPRequest(
+                f"{self.address}lesson/{self.lesson}",
+                headers={"Cookie": self.cookies},
+                request_timeout=180,
+                connect_timeout=180,
+            )
         )
         page = answer.body.decode()
         self.kernel = json.loads(re.search(r'"jupyter-config-data"[^>]*>(.*?)</script>', page, re.S).group(1))[
@@ -143,10 +149,24 @@ class Visitor:
         await self.wait(lambda: self.seen >= serial)
         return time.perf_counter() - begin
 
+    def sliders(self):
+        """The sliders as the page has them."""
+        return [each for each in self.frame["controls"] if "left" in each]
+
     def slider(self):
         """Name, left end and right end of the first slider."""
-        first = next(each for each in self.frame["controls"] if "left" in each)
+        first = self.sliders()[0]
         return first["name"], first["left"], first["right"]
+
+    def place(self, slider):
+        """Where a slider stands, 0 at its left end to 1 at its right."""
+        value, left, right = self.live["values"][slider["name"]], slider["left"], slider["right"]
+        return math.log(value / left) / math.log(right / left) if slider["log"] else (value - left) / (right - left)
+
+    def at(self, slider, place):
+        """The value at a place along a slider."""
+        left, right = slider["left"], slider["right"]
+        return left * (right / left) ** place if slider["log"] else left + (right - left) * place
 
     async def close(self):
         """Close the browser, without good-bye."""
