@@ -44,7 +44,9 @@ class Seat(SimpleLocalProcessSpawner):
     """
 
     folder = Unicode(config=True, help="folder of the class")
-    first_number = Integer(61001, config=True, help="user number of the first seat, when started by root; 0: all are one user")
+    first_number = Integer(
+        61001, config=True, help="user number of the first seat, when started by root; 0: all are one user"
+    )
 
     @property
     def number(self):
