@@ -33,7 +33,7 @@ class Measured:
     learners: int
     opened: list
     took: list
-    hurry: float
+    pictures: float
     behind: int
     kernels: list
     server: float
@@ -47,7 +47,7 @@ class Measured:
             self.learners,
             f"{statistics.median(self.opened):.1f} / {max(self.opened):.1f}",
             f"{statistics.median(took):.0f} / {took[int(0.95 * len(took))]:.0f}",
-            f"{self.hurry:.0f}",
+            f"{self.pictures:.0f}",
             self.behind,
             f"{statistics.median(self.kernels):.0f}",
             f"{self.server:.0f}",
@@ -98,7 +98,7 @@ async def _hurry(visitor, seconds):
     return abs(visitor.live["values"][slider["name"]] - wanted) > 1e-9
 
 
-async def _class(server, learners, seconds, lesson):
+async def _class(server, learners, seconds, hurry, lesson):
     rng, failures, took, visitors = random.Random(20), [], [], []
 
     async def arrive():
@@ -123,22 +123,22 @@ async def _class(server, learners, seconds, lesson):
     spent = sum(sum(each.cpu_times()[:2]) for each in family) - before
     processor = spent / (time.monotonic() - begin) / psutil.cpu_count()
     already = sum(each.pictures for each in visitors)
-    lost = await asyncio.gather(*(_hurry(each, 4.0) for each in visitors), return_exceptions=True)
+    lost = await asyncio.gather(*(_hurry(each, hurry) for each in visitors), return_exceptions=True)
     failures += [f"hurry: {each!r}" for each in lost if isinstance(each, Exception)]
-    hurry = (sum(each.pictures for each in visitors) - already) / 4.0
+    pictures = (sum(each.pictures for each in visitors) - already) / hurry
     used = [proportional_memory(each) for each in server.kernels()]
     used = sorted(used)[-len(visitors) :]
     memory = proportional_memory(box)
     await asyncio.gather(*(each.close() for each in visitors))
     behind = sum(each is True for each in lost)
-    return Measured(learners, opened, took, hurry, behind, used, memory, failures, processor)
+    return Measured(learners, opened, took, pictures, behind, used, memory, failures, processor)
 
 
-def measure(learners, folder, seconds=14.0, lesson="where-it-gets-wet"):
+def measure(learners, folder, seconds=14.0, hurry=4.0, lesson="where-it-gets-wet"):
     """A class of that size on a server of its own."""
     with served(folder, "--ready", "4") as server:
         time.sleep(4)
-        return asyncio.run(_class(server, learners, seconds, lesson))
+        return asyncio.run(_class(server, learners, seconds, hurry, lesson))
 
 
 def main(*sizes):

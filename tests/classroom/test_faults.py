@@ -119,7 +119,8 @@ async def cut(server, wire, seconds):
     return place, found
 
 
-@pytest.mark.parametrize("seconds", [3, pytest.param(30, marks=pytest.mark.slow)])
+@pytest.mark.slow
+@pytest.mark.parametrize("seconds", [30])
 def test_a_cut_cable_keeps_sliders_where_they_were(tmp_path, seconds):
     with served(tmp_path, "--ready", "1") as server, Wire(int(server.address.split(":")[2].strip("/"))) as wire:
         place, found = asyncio.run(cut(server, wire, seconds))
@@ -158,6 +159,7 @@ def test_a_kernel_that_dies_while_kept_ready_is_replaced(server):
     asyncio.run(lesson())
 
 
+@pytest.mark.slow
 @pytest.mark.slow
 def test_a_server_started_anew_knows_the_learner(tmp_path):
     async def pulled(server):

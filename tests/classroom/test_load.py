@@ -17,7 +17,7 @@ LIGHT = 100
 
 @pytest.mark.parametrize(("learners", "slowest"), [(5, 0.5), pytest.param(30, 0.5, marks=pytest.mark.slow)])
 def test_a_class_at_once(tmp_path, learners, slowest):
-    found = measure(learners, tmp_path, seconds=6.0)
+    found = measure(learners, tmp_path, seconds=4.0, hurry=2.0)
     assert found.failures == []
     assert len(found.opened) == learners
     assert found.behind == 0, "the newest value shows in the end"

@@ -94,6 +94,7 @@ def test_a_server_started_anew(tmp_path, window):
         assert window.inner_text(".dw-said strong") == said
 
 
+@pytest.mark.slow
 def test_a_closed_and_opened_browser(tmp_path, browser):
     with served(tmp_path, "--ready", "1") as server:
         context = browser.new_context()
