@@ -1,5 +1,6 @@
 """A Chromium, and JupyterLab on a fresh copy of the lessons, for the tests of what is on the screen."""
 
+import asyncio
 import os
 import re
 import subprocess
@@ -12,6 +13,18 @@ import pytest
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
 #: The screen of a small laptop.
 LAPTOP = {"width": 1366, "height": 768}
+
+
+@pytest.fixture(autouse=True)
+def no_loop_of_the_browser(request):
+    """The event loop that a browser of another test keeps in this thread is no loop of a page's."""
+    loop = asyncio._get_running_loop()
+    if loop is None or request.node.get_closest_marker("browser"):
+        yield
+        return
+    asyncio._set_running_loop(None)
+    yield
+    asyncio._set_running_loop(loop)
 
 
 @pytest.fixture(scope="session")
@@ -45,7 +58,13 @@ def lab(tmp_path_factory):
         server = subprocess.Popen(typed, stdout=out, stderr=subprocess.STDOUT, env={**os.environ, "HOME": str(folder)})
         try:
             address = _address(server, log)
-            yield lambda lesson: address.replace("00-start.ipynb", lesson)
+
+            def opened(lesson):
+                # Each test meets its lesson as for the first time, whatever another one predicted.
+                (folder / "lessons" / "dryward-progress.json").unlink(missing_ok=True)
+                return address.replace("00-start.ipynb", lesson)
+
+            yield opened
         finally:
             server.terminate()
             try:
@@ -70,6 +89,9 @@ def _address(server, log, seconds=60):
 def screen(browser):
     """A window of a small laptop that notes every error and every request that leaves the machine."""
     window = browser.new_page(viewport=LAPTOP)
+    # The first hourly lesson on a machine compiles before it answers.
+    window.set_default_navigation_timeout(120_000)
+    window.set_default_timeout(60_000)
     window.errors, window.strangers = [], []
     window.on("pageerror", lambda error: window.errors.append(str(error)))
     window.on(
