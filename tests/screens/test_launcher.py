@@ -4,7 +4,9 @@ import json
 import socket
 import subprocess
 import sys
+from pathlib import Path
 
+import jsonschema
 import pytest
 
 from dryward import cli
@@ -12,6 +14,7 @@ from dryward.checks import BadFile
 from dryward.cli import copies, lessons, places
 
 FIRST = "00-start.ipynb"
+SETTINGS = places.JUPYTER / "etc" / "labconfig" / "default_setting_overrides.json"
 
 
 @pytest.fixture
@@ -141,3 +144,24 @@ def test_the_address_is_whole_and_the_kernel_does_not_wait(tmp_path):
             server.terminate()
             server.wait(20)
             server.stdout.close()
+
+
+def _schema(plugin):
+    """What the installed JupyterLab lets one of its parts be set to."""
+    from jupyterlab.commands import get_app_dir
+
+    extension, name = plugin.split(":")
+    return json.loads((Path(get_app_dir()) / "schemas" / extension / f"{name}.json").read_text())
+
+
+@pytest.mark.parametrize("plugin, chosen", json.loads(SETTINGS.read_text()).items())
+def test_each_setting_is_one_of_the_installed_lab(plugin, chosen):
+    schema = _schema(plugin)
+    assert set(chosen) <= set(schema["properties"])
+    jsonschema.validate(chosen, {**schema, "required": []})
+
+
+def test_a_page_is_answered_by_the_kernel_itself():
+    """Messages sent to a second shell of the kernel are lost when that is not there yet or no longer."""
+    chosen = json.loads(SETTINGS.read_text())["@jupyterlab/apputils-extension:kernels-settings"]
+    assert chosen == {"commsOverSubshells": "disabled"}

@@ -58,6 +58,8 @@ def options(folder, lesson, port, token, browser):
         f"--ServerApp.port={port}",
         f"--IdentityProvider.token={token}",
         f"--ServerApp.open_browser={browser}",
+        # Where Voila is installed it would come along, and turn Jupyter's warnings about itself on again.
+        "--ServerApp.jpserver_extensions=voila.server_extension=False",
         "--ServerApp.log_level=ERROR",
         "--LabApp.log_level=ERROR",
         f"--LabApp.default_url=/doc/tree/{lesson}",

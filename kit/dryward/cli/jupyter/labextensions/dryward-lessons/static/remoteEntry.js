@@ -35,12 +35,8 @@
     panel.toolbar.hide();
     await panel.sessionContext.ready;
     await panel.revealed;
-    await NotebookActions.runAll(panel.content, panel.sessionContext);
-    panel.content.activeCellIndex = 0;
-    // Running moved the view to the last cell; it comes back once the cells have their size.
-    await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
-    const scroller = panel.content.node.querySelector(".jp-WindowedPanel-outer") || panel.content.node;
-    scroller.scrollTop = 0;
+    // Not "run all": that scrolls to the last cell, and the page would move under a learner's click.
+    await NotebookActions.runCells(panel.content, panel.content.widgets, panel.sessionContext);
   }
 
   async function extension() {
