@@ -81,6 +81,7 @@ from dryward.panels.readouts import Strip
 from dryward.panels.settings import Settings
 from dryward.panels.sheet import STANDING, Sheet
 from dryward.panels.standard import standard
+from dryward.pictures.kept import Kept
 from dryward.teaching import words
 
 #: Seconds a slider must rest before a slow model runs in full.
@@ -264,7 +265,7 @@ class Page:
         """The pictures of the present unit system and type size, made once."""
         key = (self.unit_system, self.settings["projector"])
         if key not in self._live:
-            self._live[key] = tuple(kind(self.unit_system, self.settings["projector"]) for kind in self.kinds)
+            self._live[key] = tuple(Kept(kind, self.unit_system, self.settings["projector"]) for kind in self.kinds)
         return self._live[key]
 
     @property

@@ -7,7 +7,7 @@ from matplotlib.colors import ListedColormap
 from matplotlib.patches import Rectangle
 
 from dryward.pictures import style
-from dryward.pictures.live import LivePicture
+from dryward.pictures.live import UNDER, LivePicture
 from dryward.pictures.strokes import sentences
 
 #: Bounds of the bands of gain, in the unit shown.
@@ -48,7 +48,7 @@ class BalanceMap(LivePicture):
     projector_size = (1180, 660)
 
     def signature(self, state):
-        return np.asarray(state.gain).tobytes(), len(state.inner), len(state.outer)
+        return tuple(state.inner), tuple(state.outer)
 
     def _axis(self, axis, permeance):
         shown = self.shown(np.asarray(permeance), "permeance")
@@ -66,20 +66,42 @@ class BalanceMap(LivePicture):
             f"outer layer, {unit}; up is open",
             "",
         )
-        x, y = self._axis(ax.xaxis, state.inner), self._axis(ax.yaxis, state.outer)
-        gain = self.shown(edged(state.inner, state.outer, state.gain), "vapor flux")
-        bands = _BANDS[self.unit_system]
-        least = float(self.shown(_NONE, "vapor flux"))
-        tints = _GRAYS if self.paper else _TINTS
-        levels = [least, *bands[1:], max(1e6, 2 * gain.max())]
-        if (gain > least).any():
-            ax.contourf(x, y, gain, levels=levels, cmap=ListedColormap(tints), vmin=0, antialiased=True,
-                        norm=_by_band(levels))  # fmt: skip
-            ax.contour(x, y, gain, levels=levels[:-1], colors=style.INK, linewidths=0.8 * self.type.thick)
+        self.at = self._axis(ax.xaxis, state.inner), self._axis(ax.yaxis, state.outer)
+        self.bands, self.edges, self.gain = None, None, None
+        for spine in ax.spines.values():  # over the bands
+            self.moving(spine)
         self.here = self.dot(ax, "here", style.look("here").marker, 1.6, markeredgewidth=2 * self.type.thick)
-        self._bands(right, bands, tints)
+        self._key_of_bands(right)
 
-    def _bands(self, box, bands, tints):
+    def _fill(self, state):
+        """The bands of another map, under what else moves."""
+        for old in (self.bands, self.edges):
+            if old is not None:
+                self._movers.remove(old)
+                old.remove()
+        self.bands = self.edges = None
+        self.gain = np.asarray(state.gain)
+        gain = self.shown(edged(state.inner, state.outer, state.gain), "vapor flux")
+        least = float(self.shown(_NONE, "vapor flux"))
+        if not (gain > least).any():
+            return
+        levels = [least, *_BANDS[self.unit_system][1:], max(1e6, 2 * gain.max())]
+        self.bands = self.ax.contourf(*self.at, gain, levels=levels, cmap=ListedColormap(self._tints), vmin=0,
+                                      antialiased=True, norm=_by_band(levels))  # fmt: skip
+        self.edges = self.ax.contour(
+            *self.at, gain, levels=levels[:-1], colors=style.INK, linewidths=0.8 * self.type.thick
+        )  # fmt: skip
+        for each in (self.bands, self.edges):
+            each.set_animated(True)
+            each.set_zorder(UNDER)
+        self._movers[:0] = (self.bands, self.edges)
+
+    @property
+    def _tints(self):
+        return _GRAYS if self.paper else _TINTS
+
+    def _key_of_bands(self, box):
+        bands, tints = _BANDS[self.unit_system], self._tints
         left, _, right, top = box
         step = 1.35 * self.line
         y = top - 1.2 * self.line
@@ -96,6 +118,8 @@ class BalanceMap(LivePicture):
             y -= step
 
     def draw_moving(self, state):
+        if self.gain is None or not np.array_equal(self.gain, state.gain):
+            self._fill(state)
         self.here.set_data(
             [self.shown(state.inner_now, "permeance")], [self.shown(state.outer_now, "permeance")]
         )  # fmt: skip

@@ -16,6 +16,8 @@ from dryward.pictures.sheet import Sheet
 
 #: What moves is drawn over all that stands.
 _ABOVE = 100
+#: A field of color that moves, over all that stands and under the other artists that move.
+UNDER = 99
 
 
 class LivePicture(Sheet):

@@ -15,7 +15,7 @@ from dryward.pictures.section import SectionPart, SectionState, spans
 from dryward.pictures.strokes import ceiling, sentences
 
 #: Tops of the pressure axis [Pa].
-_TOPS = {"us": (0.3, 0.6, 0.9, 1.2, 1.8, 2.4, 3.6, 6.0), "si": (1000, 2000, 3000, 4000, 6000, 8000, 12000, 20000)}
+_TOPS = {"us": (0.5, 1.0, 2.0, 4.0, 8.0), "si": (1000, 2000, 4000, 8000, 20000)}
 #: Closer to saturation than this share, the lines touch.
 _TOUCH = 1e-3
 

@@ -174,9 +174,9 @@ class SectionPart:
         return layers, self.temperature_limits(state), state.drying is None
 
     def temperature_limits(self, state):
-        """Rounded outward to 20 degF or 10 degC, so that the axis seldom jumps [degC]."""
+        """Rounded outward to 40 degF or 20 degC, so that the axis seldom jumps [degC]."""
         airs = (state.indoor.temperature, state.outdoor.temperature)
-        step, zero = (20 / 1.8, -160 / 9) if self.picture.unit_system == "us" else (10.0, 0.0)
+        step, zero = (40 / 1.8, -160 / 9) if self.picture.unit_system == "us" else (20.0, 0.0)
         low = math.floor((min(airs) - zero - 1.0) / step) * step + zero
         high = math.ceil((max(airs) - zero + 1.0) / step) * step + zero
         return low, high
