@@ -154,7 +154,7 @@ def _schema(plugin):
     return json.loads((Path(get_app_dir()) / "schemas" / extension / f"{name}.json").read_text())
 
 
-@pytest.mark.parametrize("plugin, chosen", json.loads(SETTINGS.read_text()).items())
+@pytest.mark.parametrize(("plugin", "chosen"), json.loads(SETTINGS.read_text()).items())
 def test_each_setting_is_one_of_the_installed_lab(plugin, chosen):
     schema = _schema(plugin)
     assert set(chosen) <= set(schema["properties"])
