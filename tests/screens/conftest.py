@@ -7,8 +7,8 @@ import subprocess
 import sys
 import time
 
-import httpx
 import pytest
+import sessions
 
 #: Software drawing, nothing fetched in the background.
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
@@ -63,7 +63,7 @@ def lab(tmp_path_factory):
             def opened(lesson):
                 # Each test meets its lesson as for the first time, whatever another one predicted,
                 # and the kernels of earlier lessons do not fill the memory.
-                _end_kernels(address)
+                sessions.end_all(address)
                 (folder / "lessons" / "dryward-progress.json").unlink(missing_ok=True)
                 return address.replace("00-start.ipynb", lesson)
 
@@ -74,14 +74,6 @@ def lab(tmp_path_factory):
                 server.wait(20)
             except subprocess.TimeoutExpired:
                 server.kill()
-
-
-def _end_kernels(address):
-    root, token = re.match(r"(http://[^/]+)/.*token=(\w+)", address).groups()
-    sessions = f"{root}/api/sessions"
-    with httpx.Client(headers={"Authorization": f"token {token}"}, timeout=30) as ask:
-        for each in ask.get(sessions).raise_for_status().json():
-            ask.delete(f"{sessions}/{each['id']}")
 
 
 def _address(server, log, seconds=60):

@@ -11,6 +11,7 @@ import shutil
 import statistics
 import sys
 
+import sessions
 from playwright.sync_api import sync_playwright
 
 from dryward.teaching import lessons
@@ -43,8 +44,8 @@ async ([name, presses]) => {
     await rest(60 + 7 * (i % 5));
   }
   // A drag: as fast as the screen draws, for two seconds.
-  let pictures = 0;
-  const count = new MutationObserver(() => { pictures += 1; });
+  let pictures = 0, last = 0;
+  const count = new MutationObserver(() => { pictures += 1; last = performance.now(); });
   count.observe(picture, { attributes: true, attributeFilter: ['src'] });
   const begin = performance.now();
   for (let i = 0; performance.now() - begin < 2000; i++) {
@@ -53,10 +54,9 @@ async ([name, presses]) => {
     await frame();
   }
   const during = pictures / 2, end = performance.now();
-  let lag = 0;
-  for (let seen = -1; seen !== pictures;) { seen = pictures; lag = performance.now() - end; await rest(150); }
+  for (let seen = -1; seen !== pictures;) { seen = pictures; await rest(300); }
   count.disconnect();
-  return [took, during, lag];
+  return [took, during, Math.max(0, last - end)];
 }
 """
 
@@ -100,6 +100,7 @@ def table(browser, address, presses):
         else:
             yield f"| {lesson.number}. {lesson.title} | no slider | - | - | - | - |"
         window.close()
+        sessions.end_all(address)
 
 
 def main(address, slider="", presses=60):
