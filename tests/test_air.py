@@ -9,6 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from dryward import air
+from dryward.air import dew
 from dryward.checks import OutOfRange
 
 
@@ -108,7 +109,7 @@ def test_at_the_triple_point_itself_it_is_over_water():
 
 def test_the_dew_point_is_found_in_a_few_steps(monkeypatch):
     """The first guess is good: six rounds are enough from -100 to 200 degC."""
-    monkeypatch.setattr(air, "_STEPS", 6)
+    monkeypatch.setattr(dew, "_STEPS", 6)
     temperature = np.linspace(-100.0, 200.0, 601)
     assert air.dew_point(air.saturation_vapor_pressure(temperature)) == pytest.approx(temperature, abs=1e-6)
 

@@ -1,0 +1,142 @@
+"""Ways to say how much vapor is in the air, each from another."""
+
+import numpy as np
+
+from dryward.air.atmosphere import STANDARD_PRESSURE
+from dryward.air.saturation import COLDEST, HOTTEST, saturation_vapor_pressure
+from dryward.checks import OutOfRange, within
+from dryward.units import KELVIN
+
+#: Specific gas constant of water vapor and of dry air [J/(kg K)], ASHRAE Handbook of Fundamentals 2017 ch. 1.
+VAPOR_GAS_CONSTANT = 461.524
+AIR_GAS_CONSTANT = 287.042
+#: Ratio of the molar masses of water and dry air [-], ASHRAE Handbook of Fundamentals 2017 ch. 1.
+MASS_RATIO = 0.621945
+
+
+def vapor_pressure(temperature, relative_humidity):
+    """Vapor pressure of air from its temperature and relative humidity.
+
+    Parameters
+    ----------
+    temperature : float or array
+        Air temperature [degC], -100 to 200.
+    relative_humidity : float or array
+        Relative humidity [-], 0 to 1; over ice below 0 degC.
+
+    Returns
+    -------
+    float or array
+        Vapor pressure, broadcast shape [Pa].
+
+    Raises
+    ------
+    OutOfRange
+        Outside either range.
+
+    Examples
+    --------
+    >>> round(vapor_pressure(20.0, 0.5), 1)
+    1169.4
+    """
+    share = within("Relative humidity", relative_humidity, 0.0, 1.0, "%")
+    return saturation_vapor_pressure(temperature) * share
+
+
+def relative_humidity(temperature, vapor_pressure):
+    """Relative humidity of air from its temperature and vapor pressure.
+
+    Parameters
+    ----------
+    temperature : float or array
+        Air temperature [degC], -100 to 200.
+    vapor_pressure : float or array
+        Vapor pressure [Pa], 0 or more.
+
+    Returns
+    -------
+    float or array
+        Relative humidity [-]; above 1 says that the air cannot be so.
+
+    Raises
+    ------
+    OutOfRange
+        Outside either range.
+
+    Examples
+    --------
+    >>> round(relative_humidity(20.0, 1169.4), 3)
+    0.5
+    """
+    pressure = within("Vapor pressure", vapor_pressure, 0.0, np.inf, "Pa")
+    return pressure / saturation_vapor_pressure(temperature)
+
+
+def humidity_ratio(vapor_pressure, pressure=STANDARD_PRESSURE):
+    """Mass of vapor carried by each mass of dry air.
+
+    Parameters
+    ----------
+    vapor_pressure : float or array
+        Vapor pressure [Pa], 0 to below the air pressure.
+    pressure : float or array
+        Air pressure [Pa], 10 000 to 200 000.
+
+    Returns
+    -------
+    float or array
+        Humidity ratio [kg/kg of dry air].
+
+    Raises
+    ------
+    OutOfRange
+        Outside either range, or when the vapor pressure reaches the air
+        pressure.
+
+    References
+    ----------
+    ASHRAE Handbook of Fundamentals 2017, chapter 1, equation 20.
+
+    Examples
+    --------
+    >>> round(humidity_ratio(1002.0) * 7000, 1)
+    43.5
+    """
+    total = within("Air pressure", pressure, 1e4, 2e5, "Pa")
+    part = within("Vapor pressure", vapor_pressure, 0.0, np.inf, "Pa")
+    if np.any(part >= total):
+        raise OutOfRange(f"Vapor pressure is {np.max(part):.6g} Pa; it must be below the air pressure.")
+    return MASS_RATIO * part / (total - part)
+
+
+def vapor_density(temperature, vapor_pressure):
+    """Mass of vapor in each volume of air.
+
+    Parameters
+    ----------
+    temperature : float or array
+        Air temperature [degC], -100 to 200.
+    vapor_pressure : float or array
+        Vapor pressure [Pa], 0 or more.
+
+    Returns
+    -------
+    float or array
+        Vapor density [kg/m3].
+
+    Raises
+    ------
+    OutOfRange
+        Outside either range.
+
+    Notes
+    -----
+    Ideal gas.
+
+    Examples
+    --------
+    >>> round(vapor_density(21.11, 1002.0) * 1000, 2)
+    7.38
+    """
+    kelvin = within("Temperature", temperature, COLDEST, HOTTEST, "°C") + KELVIN
+    return within("Vapor pressure", vapor_pressure, 0.0, np.inf, "Pa") / (VAPOR_GAS_CONSTANT * kelvin)
