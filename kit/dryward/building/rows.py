@@ -92,9 +92,7 @@ def number(row, column, name):
     try:
         return float(row[column])
     except ValueError:
-        raise BadFile(
-            f"The table {name}, line {row['line']}, column {column}: {row[column][:40]!r} is not a number."
-        ) from None
+        raise _wrong(row, column, name, "a number") from None
 
 
 def points(row, column, name):
@@ -126,8 +124,9 @@ def points(row, column, name):
         if any(len(each) != 2 for each in found):
             raise ValueError
     except ValueError:
-        raise BadFile(
-            f"The table {name}, line {row['line']}, column {column}: {row[column][:40]!r} is not "
-            f'made of points like "0.5:12 0.8:20".'
-        ) from None
+        raise _wrong(row, column, name, 'made of points like "0.5:12 0.8:20"') from None
     return found
+
+
+def _wrong(row, column, name, what):
+    return BadFile(f"The table {name}, line {row['line']}, column {column}: {row[column][:40]!r} is not {what}.")

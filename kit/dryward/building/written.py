@@ -167,16 +167,7 @@ def substance_table(thing):
 def _material(place, value):
     if isinstance(value, str):
         return library.material(value)
-    words = (
-        "density",
-        "specific_heat",
-        "conductivity",
-        "vapor_permeability",
-        "sorption",
-        "liquid_conductivity",
-        "wood",
-    )
-    table = _Table(place, value, words + _ORIGIN)
+    table = _Table(place, value, _MATERIAL + _ORIGIN)
     return Material(
         **table.origin(),
         density=table.quantity("density", "density"),

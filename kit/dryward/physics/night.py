@@ -111,13 +111,7 @@ def night(
     temperature = _series("Air temperature", outdoor.temperature, count)
     pressure = _series("Vapor pressure", outdoor.vapor_pressure, count)
     cooling = _series("Sky cooling", within("Sky cooling", sky_cooling, 0.0, 60.0, "K"), count)
-    total = within("Heat transfer coefficient", coefficient, 0.5, 200.0, "W/(m² K)")
-    share = within("Share of the lower face", under_share, 0.05, 0.95)
-    layer = within("Resistance under the covering", resistance, 0.0, 5.0, "m² K/W")
-    through = within("U-value", u_value, 0.0, 10.0, "W/(m² K)")
-    indoor = within("Indoor temperature", indoor_temperature, -60.0, 60.0, "°C")
-    lower, upper = total * share, total * (1.0 - share)
-    faces = _Covering(upper, lower, layer, through, indoor, emissivity)
+    faces = _Covering.checked(coefficient, emissivity, resistance, u_value, indoor_temperature, under_share)
     roof, underside, frost = np.empty(count), np.empty(count), np.empty(count)
     held, known = 0.0, {}
     for now in range(count):
@@ -176,12 +170,7 @@ def dry_underside(
     9.9
     """
     cooling = within("Sky cooling", sky_cooling, 0.0, 60.0, "K")
-    total = within("Heat transfer coefficient", coefficient, 0.5, 200.0, "W/(m² K)")
-    share = within("Share of the lower face", under_share, 0.05, 0.95)
-    layer = within("Resistance under the covering", resistance, 0.0, 5.0, "m² K/W")
-    through = within("U-value", u_value, 0.0, 10.0, "W/(m² K)")
-    indoor = within("Indoor temperature", indoor_temperature, -60.0, 60.0, "°C")
-    faces = _Covering(total * (1.0 - share), total * share, layer, through, indoor, emissivity)
+    faces = _Covering.checked(coefficient, emissivity, resistance, u_value, indoor_temperature, under_share)
     return faces.balance(air_temperature, air_temperature - cooling, 0.0)[1]
 
 
@@ -195,6 +184,20 @@ class _Covering:
     through: float
     indoor: float
     emissivity: float
+
+    @classmethod
+    def checked(cls, coefficient, emissivity, resistance, u_value, indoor_temperature, under_share):
+        """A covering from what a caller gives, each within its range."""
+        total = within("Heat transfer coefficient", coefficient, 0.5, 200.0, "W/(m² K)")
+        share = within("Share of the lower face", under_share, 0.05, 0.95)
+        return cls(
+            total * (1.0 - share),
+            total * share,
+            within("Resistance under the covering", resistance, 0.0, 5.0, "m² K/W"),
+            within("U-value", u_value, 0.0, 10.0, "W/(m² K)"),
+            within("Indoor temperature", indoor_temperature, -60.0, 60.0, "°C"),
+            emissivity,
+        )
 
     def balance(self, warm, cold, rate):
         """Temperatures of both faces while frost forms at a rate."""
