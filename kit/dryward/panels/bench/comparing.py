@@ -7,9 +7,11 @@ from dryward.building import job_files
 from dryward.building.job import Place
 from dryward.checks import PlainError
 from dryward.panels.bench import parts
+from dryward.panels.bench.background import Background
 from dryward.pictures.compare import Compare, CompareState
 from dryward.report import review, year_picture
 from dryward.report.sheet import amount
+from dryward.weather.hourly import YEAR
 
 
 def choices(work):
@@ -59,13 +61,25 @@ def other(work, id):
 
 
 class Comparing:
-    """The second roof and both sets of findings."""
+    """The second roof and both sets of findings.
 
-    def __init__(self):
-        self.id, self.trouble, self.pair, self.jobs = "", "", None, None
+    Parameters
+    ----------
+    show : function
+        Called when something changed that the page should show.
+    """
+
+    def __init__(self, show):
+        self.id, self.pair, self.jobs, self._missing = "", None, None, ""
+        self.task = Background(show, "The comparison")
+
+    @property
+    def trouble(self):
+        """Why there is nothing to compare with, or why the comparison came to nothing."""
+        return self._missing or self.task.trouble
 
     def choose(self, work, id, known=None):
-        """Check both.
+        """Check both; what is being compared already is dropped.
 
         Parameters
         ----------
@@ -75,15 +89,27 @@ class Comparing:
         known : Review, optional
             Of the roof on the bench, where it was checked as it stands now.
         """
-        self.id, self.trouble, self.pair = id, "", None
+        self.task.drop()
+        self.id, self._missing, self.pair = id, "", None
         if not id:
             return
         try:
-            second = other(work, id)
-            self.jobs = (work.job, second)
-            self.pair = known or review(work.job), review(second)
+            jobs = (work.job, other(work, id))
         except PlainError as error:
-            self.trouble = str(error)
+            self._missing = str(error)
+            return
+        self.task.start(
+            lambda progress: (known or review(jobs[0], progress), review(jobs[1], progress)),
+            jobs[0].years * YEAR,
+            lambda found: self._take(jobs, found),
+        )
+
+    def _take(self, jobs, found):
+        self.jobs, self.pair = jobs, found
+
+    def stop(self):
+        """End a comparison that is going on."""
+        self.task.stop()
 
     def section(self, work, system, projector):
         """Both side by side, the difference in words first.
@@ -98,10 +124,15 @@ class Comparing:
         -------
         dict
         """
-        inside = [parts.select("compare", "Compare with", choices(work), self.id)]
+        chosen = parts.select("compare", "Compare with", choices(work), self.id)
+        old = self.pair is not None and self.jobs[0] != work.job
+        again = parts.button("compare:again", "Compare again") if self.id and (old or self.trouble) else None
+        inside = [parts.row(chosen, again, *self.task.parts("compare:stop"))]
         if self.trouble:
             inside.append(parts.text(self.trouble, "dw-trouble", alert=True))
         if self.pair:
+            if old:
+                inside.append(parts.text("The roof has changed since this comparison.", "dw-trouble"))
             names = self._names()
             inside.append(parts.text(difference(self.pair, names), "dw-verdict"))
             rows = [_row(each, self.pair[1].finding(each.id), system) for each in self.pair[0].findings]

@@ -46,7 +46,7 @@ class YourRoof(Page):
 
     def __init__(self, *args, **keys):
         self.work = Work(Job(building.preset("vented-vault-variable")))
-        self.checking, self.comparing, self.printing = Checking(self._news), Comparing(), Printing()
+        self.checking, self.comparing, self.printing = Checking(self._news), Comparing(self._news), Printing()
         self.troubles, self.own, self.words = {}, dict(own.BLANK), ""
         self.search, self.after, self.size = "", 0, ""
         self.wrong, self.wants_file = {}, False
@@ -229,6 +229,8 @@ class YourRoof(Page):
             self._own(rest, value)
         elif kind == "check":
             self._check(rest)
+        elif kind == "compare":
+            self._compare(rest, value)
         elif kind == "add":
             self._put(building.substance(rest))
         elif kind == "replace":
@@ -259,6 +261,13 @@ class YourRoof(Page):
             self.checking.stop()
         else:
             self.checking.run(self.work.job, DRAWS if what == "spread" else 0)
+
+    def _compare(self, what, value):
+        if what == "stop":
+            self.comparing.stop()
+        else:
+            known = self.checking.review if self.checking.job == self.work.job else None
+            self.comparing.choose(self.work, self.comparing.id if what == "again" else value, known)
 
     def _roof(self, roof):
         if len(roof.layers) != len(self.work.job.assembly.layers):
@@ -335,10 +344,6 @@ class YourRoof(Page):
 
     def _do_redo(self, value, buffers):
         self._whole(self.work.redo)
-
-    def _do_compare(self, value, buffers):
-        known = self.checking.review if self.checking.job == self.work.job else None
-        self.comparing.choose(self.work, value, known)
 
 
 PAGE = YourRoof
