@@ -2,8 +2,10 @@
 
 import asyncio
 import json
+import re
 import time
 
+import psutil
 import pytest
 from served import ask, cookies_of, enter, served, start, stop
 from visitor import Visitor
@@ -23,8 +25,17 @@ def fsync(file):
     return _sync(file)
 os.fsync = fsync
 """
-
-
+#: Put before it too: as long as the file named is there, a kernel dies while it makes a page.  Taken away first,
+#: where it can be: only one kernel dies then.
+_DIES = """
+import contextlib, os, pathlib, sys
+def at(event, told):
+    if event == "open" and "where_it_gets_wet" in str(told[0]) and pathlib.Path({flag!r}).exists():
+        with contextlib.suppress(OSError):
+            pathlib.Path({flag!r}).unlink()
+        os.kill(os.getpid(), 9)
+sys.addaudithook(at)
+"""
 #: Minutes a page may be away at the server that these tests share.
 AWAY = 0.15
 
@@ -39,6 +50,15 @@ def kept(server):
     """The file of the only learner."""
     (folder,) = [each for each in Learners(server.folder / "class").folders().values() if (each / FILE).is_file()]
     return Progress(folder)
+
+
+def kept_ready(server, seconds=60):
+    """Wait until a kernel is kept ready: it has loaded the kit, and does nothing more."""
+    end, spent = time.monotonic() + seconds, []
+    while len(spent) < 6 or spent[-1] > spent[-6]:
+        assert time.monotonic() < end, "no kernel is kept ready"
+        time.sleep(0.25)
+        spent.append(max((sum(each.cpu_times()[:2]) for each in server.kernels()), default=len(spent)))
 
 
 async def opened(server, cookies=None, choice=None):
@@ -159,7 +179,63 @@ def test_a_kernel_that_dies_while_kept_ready_is_replaced(server):
     asyncio.run(lesson())
 
 
-@pytest.mark.slow
+def test_a_kernel_that_dies_while_it_is_handed_over_is_replaced(tmp_path):
+    """It looks alive when it is taken, and never answers: as when the system kills it at that moment."""
+    with served(tmp_path, "--ready", "1") as server:
+        kept_ready(server)
+        cookies = enter(server)
+        for each in server.kernels():
+            each.suspend()
+
+        async def lesson():
+            page = asyncio.create_task(asyncio.to_thread(ask, f"{server.address}lesson/{LESSON}", cookies=cookies))
+            await asyncio.sleep(0.5)
+            for each in server.kernels():
+                if each.status() == psutil.STATUS_STOPPED:
+                    each.kill()
+            return await page
+
+        status, _, text = asyncio.run(lesson())
+    assert status == 200
+    assert "widget-view" in text
+
+
+def test_a_kernel_that_dies_while_the_page_is_made_is_replaced(tmp_path):
+    flag, before = tmp_path / "die", tmp_path / "before"
+    before.mkdir()
+    (before / "sitecustomize.py").write_text(_DIES.format(flag=str(flag)))
+    with served(tmp_path, "--ready", "1", env={"PYTHONPATH": str(before)}) as server:
+        kept_ready(server)
+        flag.touch()
+        status, _, text = ask(f"{server.address}lesson/{LESSON}", cookies=enter(server))
+        assert not flag.exists(), "one kernel died"
+    assert status == 200
+    assert "widget-view" in text
+
+
+def test_kernels_that_always_die_are_one_plain_sentence(tmp_path):
+    before = tmp_path / "before"
+    before.mkdir()
+    (before / "sitecustomize.py").write_text(_DIES.format(flag=str(before)))
+    with served(tmp_path, "--ready", "1", env={"PYTHONPATH": str(before)}) as server:
+        status, _, text = ask(f"{server.address}lesson/{LESSON}", cookies=enter(server))
+        assert status == 503
+        assert "The class computer is very busy. Load the page again in a minute" in text
+        assert ask(server.address, cookies=enter(server))[0] == 200  # the rest is as it was
+
+
+def test_a_folder_that_cannot_be_made_is_one_plain_sentence(server):
+    cookies = enter(server)
+    code = re.search(r"Your code is <code>([^<]+)", ask(server.address, cookies=cookies)[2]).group(1)
+    place = server.folder / "class" / code.replace("-", "")
+    place.write_text("")  # a file where the folder should be
+    status, _, text = ask(f"{server.address}lesson/{LESSON}", cookies=cookies)
+    assert status == 503
+    assert "Your folder on the class computer cannot be made. Is its disk full?" in text
+    place.unlink()
+    assert ask(f"{server.address}lesson/{LESSON}", cookies=cookies)[0] == 200
+
+
 @pytest.mark.slow
 def test_a_server_started_anew_knows_the_learner(tmp_path):
     async def pulled(server):

@@ -9,10 +9,14 @@ from tornado import web
 from voila.static_file_handler import MultiStaticFileHandler
 from voila.tornado.handler import TornadoVoilaHandler
 from voila.tornado.kernel_websocket_handler import VoilaKernelWebsocketHandler
+from voila.utils import get_page_config
 
+from dryward.checks import BadFile
 from dryward.cli.classroom.contents import contents, following, known_way
-from dryward.cli.classroom.kernels import WHOSE, Full
+from dryward.cli.classroom.kernels import Busy, Full
 from dryward.cli.classroom.learners import read_code, spoken
+from dryward.cli.classroom.lines import Gone
+from dryward.cli.classroom.opening import Opening
 from dryward.cli.classroom.standing import board
 from dryward.teaching import lessons
 
@@ -27,6 +31,20 @@ _PLAIN = {
 _OTHER = "Something went wrong on the class computer. Load the page again; what you have answered is kept."
 
 
+#: When no kernel could be had in time.
+_BUSY = "The class computer is very busy. Load the page again in a minute; what you have answered is kept."
+#: Kernels on which a page is tried before the learner is told.
+_TRIES = 3
+
+
+class Refused(web.HTTPError):
+    """Not now, with the reason in plain words."""
+
+    def __init__(self, words):
+        super().__init__(503)
+        self.words = words
+
+
 class Plain(JupyterHandler):
     """A page of our own, and an error page in plain words."""
 
@@ -39,7 +57,8 @@ class Plain(JupyterHandler):
 
     def write_error(self, status_code, **why):
         """One sentence, no number of a line."""
-        words = _PLAIN.get(status_code, _OTHER)
+        reason = why.get("exc_info", (None, None))[1]
+        words = reason.words if isinstance(reason, Refused) else _PLAIN.get(status_code, _OTHER)
         self.show("error.html", title=responses.get(status_code, "Trouble"), words=words, inside=self.current_user)
 
     def get_login_url(self):
@@ -156,14 +175,48 @@ class Lesson(Plain, TornadoVoilaHandler):
         """Show it."""
         if id not in [each.id for each in lessons.lessons()]:
             raise web.HTTPError(404)
-        learner = self.current_user.username
-        WHOSE.set((learner, self.identity_provider.learners.folder(learner)))
         try:
-            async for html in self.get_generator(path=lessons.lesson(id).file):
-                self.write(html)
-                await self.flush()
+            for _ in range(_TRIES):
+                try:
+                    page = await self._page(lessons.lesson(id).file)
+                    break
+                except Gone:  # its kernel died under it; the next one
+                    continue
+            else:
+                raise Busy
         except Full:
             raise web.HTTPError(503) from None
+        except Busy:
+            raise Refused(_BUSY) from None
+        except BadFile as said:
+            raise Refused(str(said)) from None
+        self.set_header("Content-Type", "text/html; charset=utf-8")
+        self.set_header("Cache-Control", "no-store")
+        self.finish(page)
+
+    async def _page(self, file):
+        learner = self.current_user.username
+        opening = Opening(
+            request_handler=self,
+            voila_configuration=self.voila_configuration,
+            traitlet_config=self.traitlet_config,
+            notebook_path=file,
+            template_paths=self.template_paths,
+            config_manager=self.config_manager,
+            contents_manager=self.contents_manager,
+            kernel_spec_manager=self.kernel_spec_manager,
+            base_url=self.base_url,
+            page_config=get_page_config(self.base_url, self.settings, self.log, self.voila_configuration),
+        )
+        kernels, folder = self.kernel_manager, self.identity_provider.learners.folder(learner)
+        kernel_id, client = await kernels.hand_over(learner, folder)
+        try:
+            return await opening.html(client, kernels.get_kernel(kernel_id), kernel_id)
+        except BaseException:
+            await kernels.drop(kernel_id)
+            raise
+        finally:
+            client.stop_channels()
 
     def prepare_lesson(self, notebook):
         """The notebook as a page shows it: the lesson's page alone, and where to go from it."""

@@ -1,17 +1,18 @@
 """Python processes kept ready: any lesson opens on one, and it goes when its learner has left."""
 
 import asyncio
+import contextlib
 import os
-from contextvars import ContextVar
+import time
 from datetime import UTC, datetime, timedelta
 
 from jupyter_server.services.kernels.kernelmanager import AsyncMappingKernelManager
+from tornado import web
 from traitlets import Integer
 
+from dryward.checks import BadFile
+from dryward.cli.classroom.lines import Failed, Gone, run
 from dryward.cli.jupyter.websocket import NoDelay
-
-#: The learner for whom a kernel is asked, with the folder it works in.
-WHOSE = ContextVar("whose")
 
 #: What takes time at the start of every lesson, done before anybody waits for it.
 _WARM = """
@@ -24,12 +25,18 @@ _MOVE_IN = "_os.makedirs({folder!r}, exist_ok=True); _os.chdir({folder!r}); del 
 _REFILL = 1.0
 #: Seconds within which a kernel must be ready.
 _PATIENCE = 120
+#: Seconds after which who waits for a kernel looks whether more must be started: one may have died on its way.
+_LOOK = 1.0
 #: Seconds a page that says good-bye may still come back, by the browser's back key or a download.
 _GRACE = 10
 
 
 class Full(Exception):
     """No place is left."""
+
+
+class Busy(Exception):
+    """No kernel became ready in time."""
 
 
 class Kernels(AsyncMappingKernelManager):
@@ -41,18 +48,24 @@ class Kernels(AsyncMappingKernelManager):
     def __init__(self, **kwargs):
         super().__init__(**kwargs)
         self.owners = {}
-        self._ready, self._coming, self._waiting = asyncio.Queue(), 0, 0
+        self._ready, self._news = {}, asyncio.Event()
+        self._coming = self._waiting = self._promised = 0
         # A few at a time: the first learners have theirs while the others' are still loading.
         self._few = asyncio.Semaphore((os.cpu_count() or 1) + 1)
-        self._tasks = set()
+        self._tasks, self._closing = set(), False
 
     # --- kept ready ----------------------------------------------------------
 
     def fill(self):
         """Start as many kernels as are waited for, and as many as are to be ready."""
-        for _ in range(self.ready_size + self._waiting - self._ready.qsize() - self._coming):
+        if self._closing:
+            return
+        for _ in range(self.ready_size + self._waiting - len(self._ready) - self._coming):
             self._coming += 1
             self._spawn(self._start_one())
+
+    def _fill_soon(self):
+        asyncio.get_running_loop().call_later(_REFILL, self.fill)
 
     def _spawn(self, coroutine):
         task = asyncio.get_running_loop().create_task(coroutine)
@@ -60,58 +73,123 @@ class Kernels(AsyncMappingKernelManager):
         task.add_done_callback(self._tasks.discard)
 
     async def _start_one(self):
+        kernel_id = client = None
         try:
             async with self._few:
-                kernel_id = await super()._async_start_kernel()
+                kernel_id = await self.start_kernel()
                 client = self.get_kernel(kernel_id).client()
                 client.start_channels()
                 await client.wait_for_ready(timeout=_PATIENCE)
-                await _run(client, _WARM)
-                self._ready.put_nowait((kernel_id, client))
+                await run(client, _WARM)
+                if kernel_id not in self:
+                    raise Gone
+                self._ready[kernel_id] = client
+                self._news.set()
         except Exception:
             self.log.exception("A kernel could not be started")
+            await self.drop(kernel_id, client)
+            self._fill_soon()
         finally:
             self._coming -= 1
 
-    async def _take(self):
+    async def drop(self, kernel_id, client=None):
+        """Be rid of a kernel, whatever has become of it."""
+        if client:
+            client.stop_channels()
+        if kernel_id in self:
+            with contextlib.suppress(Exception):
+                await self.shutdown_kernel(kernel_id, now=True)
+        self.owners.pop(kernel_id, None)
+
+    async def _take(self, end):
         self._waiting += 1
         try:
-            while True:
+            while time.monotonic() < end:
                 self.fill()
-                kernel_id, client = await asyncio.wait_for(self._ready.get(), _PATIENCE)
-                if kernel_id in self and await self.get_kernel(kernel_id).is_alive():
-                    return kernel_id, client
-                client.stop_channels()
+                while self._ready:
+                    kernel_id = next(iter(self._ready))
+                    client = self._ready.pop(kernel_id)
+                    if await client.is_alive():
+                        return kernel_id, client
+                    await self.drop(kernel_id, client)
+                self._news.clear()
+                with contextlib.suppress(TimeoutError):
+                    await asyncio.wait_for(self._news.wait(), _LOOK)
+            raise Busy
         finally:
             self._waiting -= 1
-            asyncio.get_running_loop().call_later(_REFILL, self.fill)
 
     # --- handed over -----------------------------------------------------------
 
-    async def start_kernel(self, **asked):
-        """Hand over a kernel that is ready, working in its learner's folder.
+    async def hand_over(self, learner, folder):
+        """A kernel that is ready, working in its learner's folder.
+
+        A kernel can have been killed a moment ago, by the system when memory
+        is short, and still look alive; then the next one is taken.
+
+        Parameters
+        ----------
+        learner : str
+        folder : Path
+
+        Returns
+        -------
+        str, AsyncKernelClient
+            Its id, and an open line to it, to be closed by whom it is given to.
 
         Raises
         ------
         Full
             When as many are in use as may be.
+        Busy
+            When none became ready in time.
+        BadFile
+            When the folder cannot be made.
         """
-        learner, folder = WHOSE.get()
-        if len(self.owners) >= self.most:
+        if len(self.owners) + self._promised >= self.most:
             raise Full
-        kernel_id, client = await self._take()
+        self._promised += 1
         try:
-            await _run(client, _MOVE_IN.format(folder=str(folder)))
+            end = time.monotonic() + _PATIENCE
+            while True:
+                kernel_id, client = await self._take(end)
+                if await self._move_in(kernel_id, client, folder):
+                    self.owners[kernel_id] = learner
+                    return kernel_id, client
         finally:
-            client.stop_channels()
-        self.owners[kernel_id] = learner
-        self.get_kernel(kernel_id).last_activity = datetime.now(UTC)
-        return kernel_id
+            self._promised -= 1
+            self._fill_soon()
+
+    async def _move_in(self, kernel_id, client, folder):
+        """Whether the kernel works in that folder now; it is gone otherwise."""
+        try:
+            await run(client, _MOVE_IN.format(folder=str(folder)))
+            self.get_kernel(kernel_id).last_activity = datetime.now(UTC)
+            return True
+        except (Gone, web.HTTPError):  # dead, or found dead by who watches over kernels
+            await self.drop(kernel_id, client)
+            return False
+        except Failed:  # the kernel is as good as before
+            self._ready[kernel_id] = client
+            raise BadFile("Your folder on the class computer cannot be made. Is its disk full?") from None
+        except BaseException:
+            await self.drop(kernel_id, client)
+            raise
 
     def remove_kernel(self, kernel_id):
         """Forget a kernel, and whose it was."""
         self.owners.pop(kernel_id, None)
+        client = self._ready.pop(kernel_id, None)
+        if client:
+            client.stop_channels()
+            self._fill_soon()
         return super().remove_kernel(kernel_id)
+
+    def _handle_kernel_died(self, kernel_id):
+        """Forget it at once, then clear up after it."""
+        self.owners.pop(kernel_id, None)
+        self._spawn(self.drop(kernel_id, self._ready.pop(kernel_id, None)))
+        self._fill_soon()
 
     # --- left behind -------------------------------------------------------------
 
@@ -138,18 +216,12 @@ class Kernels(AsyncMappingKernelManager):
 
     async def stop_filling(self):
         """Start no more kernels."""
-        self.ready_size = 0
+        self._closing = True
         for task in tuple(self._tasks):
             task.cancel()
         await asyncio.gather(*self._tasks, return_exceptions=True)
-        while not self._ready.empty():
-            self._ready.get_nowait()[1].stop_channels()
-
-
-async def _run(client, code):
-    reply = await client.execute(code, silent=True, store_history=False, allow_stdin=False, reply=True, timeout=60)
-    if reply["content"]["status"] != "ok":
-        raise RuntimeError(f"{reply['content'].get('ename')}: {reply['content'].get('evalue')}")
+        while self._ready:
+            self._ready.popitem()[1].stop_channels()
 
 
 class PageConnection(NoDelay):
