@@ -26,6 +26,7 @@ import numpy as np
 from dryward import air
 from dryward.units import KELVIN
 from dryward.weather.hourly import YEAR, HourlyWeather
+from dryward.weather.kept import kept
 from dryward.weather.monthly import MONTHS
 from dryward.weather.places import demo, demos
 
@@ -44,6 +45,7 @@ def _spells(hour, cycles, seed):
     return np.sum(waves, axis=0) * np.sqrt(2 / len(cycles))
 
 
+@kept
 def _sun(place, cloud, haze):
     """Direct normal, diffuse and global sun [W/m2] in the middle of each hour."""
     import pandas

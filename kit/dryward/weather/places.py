@@ -136,7 +136,8 @@ def demo(id):
 
     Notes
     -----
-    Loads pvlib for the sun when first called; `demo_climate` does not.
+    Loads pvlib for the sun when it is first called on a machine, and then
+    keeps it; `demo_climate` does not.
 
     Examples
     --------

@@ -15,6 +15,7 @@ import numpy as np
 from dryward.checks import OutOfRange, within
 from dryward.physics.roof_surface import STEFAN_BOLTZMANN
 from dryward.units import KELVIN
+from dryward.weather.kept import kept
 
 #: Film of moving air, h = a + b v [W/(m2 K)] with v in m/s: ISO 6946 annex on surface resistances (from memory).
 _FILM = 4.0, 4.0
@@ -105,7 +106,7 @@ def irradiance(weather, slope, azimuth, ground_reflectance=0.2):
     Notes
     -----
     The sun stands where it is in the middle of the hour.  Kept for each
-    weather, so that a slider pays for it once.
+    weather, so that a slider pays for it once, and in the user's cache.
 
     References
     ----------
@@ -122,6 +123,13 @@ def irradiance(weather, slope, azimuth, ground_reflectance=0.2):
         return np.zeros(weather.hours)
     if weather.latitude is None or weather.longitude is None:
         raise OutOfRange("The weather has sun but no latitude and longitude, so where the sun stands is unknown.")
+    found = _on_slope(weather, slope, azimuth, ground_reflectance)
+    found.flags.writeable = False
+    return found
+
+
+@kept
+def _on_slope(weather, slope, azimuth, ground_reflectance):
     import pandas
     import pvlib
 
@@ -131,9 +139,7 @@ def irradiance(weather, slope, azimuth, ground_reflectance=0.2):
         # pvlib still asks pandas for a name that pandas is about to drop.
         warnings.simplefilter("ignore", DeprecationWarning)
         poa = _transposed(pvlib, weather, times, slope, azimuth, ground_reflectance)
-    found = np.maximum(np.nan_to_num(np.asarray(poa)), 0.0)
-    found.flags.writeable = False
-    return found
+    return np.maximum(np.nan_to_num(np.asarray(poa)), 0.0)
 
 
 def _transposed(pvlib, weather, times, slope, azimuth, ground_reflectance):
