@@ -222,7 +222,7 @@ class _Year:
             left -= span
             if left <= 0:
                 return
-        names = self.steps.beside(next(iter(now.held), 1))
+        names = self.steps.beside(min(now.dried))
         raise NotConverged(f"The twelve months do not settle in month {month + 1} beside the {names[0]}.")
 
 
