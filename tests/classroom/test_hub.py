@@ -1,5 +1,6 @@
 """The class server: seats, passwords, folders, limits; tried on this machine with the real hub and its proxy."""
 
+import json
 import os
 import re
 import stat
@@ -115,6 +116,11 @@ def test_a_class_signs_in_and_opens_its_own_lessons(tmp_path, command):
         assert status == 200
         assert "05-where-it-gets-wet.ipynb" in text
         assert (tmp_path / seat / "lessons" / "00-start.ipynb").is_file()
+        # Messages to a second shell of the kernel could be lost; a slider would then do nothing.
+        kernels = "lab/api/settings/@jupyterlab/apputils-extension:kernels-settings"
+        status, text = one.ask(f"{address}user/{seat}/{kernels}")
+        assert status == 200
+        assert json.loads(text)["schema"]["properties"]["commsOverSubshells"]["default"] == "disabled"
         # The other has a seat too, and nothing of this one.
         status, text = two.ask(lessons)
         assert status in (403, 404)

@@ -1,9 +1,11 @@
 """What a learner sees when something breaks: one plain sentence, and the lesson again where it was."""
 
 import contextlib
+import re
 
 import pytest
 from served import served, start, stop
+from session import TOKEN, session
 from wire import Wire
 
 pytestmark = pytest.mark.browser
@@ -112,3 +114,45 @@ def test_a_closed_and_opened_browser(tmp_path, browser):
         window.wait_for_selector(".dw-said", timeout=60_000)
         assert window.inner_text(".dw-said strong") == said
         context.close()
+
+
+def spied(window):
+    """What a page sends to its kernel from now on."""
+    sent = []
+
+    def listen(socket):
+        if "/channels" in socket.url:
+            socket.on("framesent", lambda frame: sent.append(frame if isinstance(frame, bytes) else frame.encode()))
+
+    window.on("websocket", listen)
+    return sent
+
+
+def moves(sent):
+    """Those that move a slider; none of what was sent may go to a second shell, where it could be lost."""
+    assert not [each for each in sent if re.search(rb'"subshell_id":\s*"', each)]
+    return [each for each in sent if b'"moves"' in each and b"comm_msg" in each]
+
+
+def move(window):
+    window.locator(".dw-range").first.focus()
+    for _ in range(4):
+        window.keyboard.press("ArrowRight")
+        window.wait_for_timeout(300)
+
+
+def test_a_page_talks_to_the_kernel_itself(tmp_path, window):
+    with served(tmp_path, "--ready", "1") as server:
+        sent = spied(window)
+        unlock(window, server.entry, server.address + LESSON)
+        move(window)
+        assert moves(sent)
+
+
+def test_a_cloud_session_talks_to_the_kernel_itself(tmp_path, window):
+    with session(tmp_path) as address:
+        sent = spied(window)
+        page = f"{address}doc/tree/lessons/05-where-it-gets-wet.ipynb?token={TOKEN}"
+        unlock(window, page, page)
+        move(window)
+        assert moves(sent)
