@@ -76,6 +76,36 @@ def test_a_surface_that_sweats_is_one_plane():
     assert int(many.wet_planes) == len(one.wet_planes) == 1
 
 
+def test_a_cold_surface_sweats_on_the_side_of_the_damp_air():
+    """An air-conditioned room behind a thin board in tropical air, and the same in winter: the vapor runs into it."""
+    board = Material("board", "board", 640, 1090, 0.16, 5e-11)
+    wall = Assembly("thin", [Layer(board, 0.016, "board")])
+    for airs, side, inner in (
+        ((Air(15, 0.5), Air(35, 0.9)), 1, "board"),
+        ((Air(20, 0.6), Air(-20, 0.8)), 0, "room air"),
+    ):
+        one, many = steady.profile(wall, *airs), steady.sweep(wall, *airs)
+        assert [plane.inner_layer for plane in one.wet_planes] == [inner]
+        assert int(many.wet_planes) == 1
+        assert one.gain == many.gain == np.inf
+        fluxes = (one.vapor_flux_in, one.vapor_flux_out), (float(many.vapor_flux_in), float(many.vapor_flux_out))
+        for flux in fluxes:
+            assert flux[side] == (-np.inf if side else np.inf)
+            assert np.isfinite(flux[1 - side])
+            assert flux[1 - side] * flux[side] > 0
+
+
+def test_a_surface_in_dry_air_does_not_sweat():
+    """The other way round: the air that is colder outdoors is drier than its surface."""
+    board = Material("board", "board", 640, 1090, 0.16, 5e-11)
+    wall = Assembly("thin", [Layer(board, 0.016, "board")])
+    for airs in ((Air(20, 0.2), Air(0, 0.8)), (Air(24, 0.5), Air(35, 0.4)), (Air(20, 0.5), Air(20, 0.5))):
+        many = steady.sweep(wall, *airs)
+        assert int(many.wet_planes) == 0
+        assert many.gain == 0.0
+        assert many.vapor_flux_in == pytest.approx(many.vapor_flux_out, rel=1e-9, abs=1e-18)
+
+
 def test_the_wettest_rung_is_the_one_of_the_highest_humidity():
     for roof in (vault(sheet(1), 1.5, 0.6), vault(sheet(0.06)), vault(sheet(3), 0.1)):
         one, many = steady.profile(roof, *JANUARY), steady.sweep(roof, *JANUARY)

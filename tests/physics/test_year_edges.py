@@ -161,3 +161,14 @@ def test_the_sentence_names_the_month_and_the_plane(monkeypatch):
     monkeypatch.setattr(monthly, "_CUTS", 1)
     with pytest.raises(NotConverged, match=f"in month {year.month[dries]} beside the {plane.inner_layer}\\."):
         monthly.balance(roof, COLD, ROOM)
+
+
+def test_a_surface_that_sweats_without_limit_is_no_plane_inside():
+    """A thin board in winter: its room side sweats, which the steady state tells, and nothing gathers within."""
+    wall = Assembly("thin", [Layer(Material("board", "board", 640, 1090, 0.16, 5e-11), 0.016, "board")])
+    for climate, room in ((MonthlyClimate([-10.0] * 12, [0.8] * 12), ROOM), (COLD, Air(21, 0.8))):
+        assert np.isinf(steady.profile(wall, room, climate.air(1)).gain)
+        assert monthly.balance(wall, climate, room).verdict == "no wetting"
+    humid = MonthlyClimate([33.0] * 12, [0.95] * 12)
+    assert np.isinf(steady.profile(wall, Air(15, 0.5), humid.air(1)).gain)
+    assert monthly.balance(wall, humid, Air(15, 0.5)).verdict == "no wetting"

@@ -108,7 +108,9 @@ def balance(assembly, climate, indoor, saturation=None):
     Notes
     -----
     Months have 31, 28, 31 ... days.  A month is cut where a plane dries, so
-    that what arrives elsewhere is only what left.
+    that what arrives elsewhere is only what left.  A surface that sweats with
+    no film of vapor before it gathers without limit in the steady state: it
+    is left out here, and `steady.profile` names it.
 
     References
     ----------

@@ -238,16 +238,17 @@ def _summary(shape, steps, answering, temperature, ceiling, z, pressure, heat_fl
     wet = touching & (bend > np.maximum(1e-12, 1e-9 * scale[:, None]))
     # A surface below the dew point with no film resistance before it takes
     # vapor without limit.
-    sweats = (gap[:, 0] <= 0) & (fall[:, 0] > 0)
-    flux_in = np.where(sweats, np.inf, flux_in)
+    sweats_in = (gap[:, 0] <= 0) & (fall[:, 0] > 0)
+    sweats_out = (gap[:, -1] <= 0) & (fall[:, -1] < 0)
+    flux_in, flux_out = np.where(sweats_in, np.inf, flux_in), np.where(sweats_out, -np.inf, flux_out)
     inner = rh[:, 1:-1]
     wettest = 1 + np.argmax(inner, axis=1)
     return Sweep(
-        gain=np.where(wet.any(axis=1) | sweats, flux_in - flux_out, 0.0).reshape(shape),
+        gain=np.where(wet.any(axis=1) | sweats_in | sweats_out, flux_in - flux_out, 0.0).reshape(shape),
         highest_relative_humidity=inner.max(axis=1).reshape(shape),
         highest_depth=steps.depth[wettest].reshape(shape),
         wettest=wettest.reshape(shape),
-        wet_planes=(wet.sum(axis=1) + sweats).reshape(shape),
+        wet_planes=(wet.sum(axis=1) + sweats_in + sweats_out).reshape(shape),
         dew_point_depth=_dew_point_depths(temperature, steps.depth, pressure[:, 0]).reshape(shape),
         heat_flux=heat_flux.reshape(shape),
         vapor_flux_in=flux_in.reshape(shape),
