@@ -281,7 +281,7 @@ class YourRoof(Page):
             for key in [key for key in kept if key.startswith(start)]:
                 del kept[key]
 
-    def _whole(self, step, *what):
+    def _all_or_none(self, step, *what):
         """Take another job as a whole."""
         step(*what)
         self._forget()
@@ -313,14 +313,14 @@ class YourRoof(Page):
     def _do_preset(self, value, buffers):
         if value:
             job = dataclasses.replace(self.work.job, assembly=building.preset(value))
-            self._whole(self.work.start, job, f"my-{value}.toml")
+            self._all_or_none(self.work.start, job, f"my-{value}.toml")
 
     def _do_open(self, value, buffers):
         if value:
-            self._whole(self.work.open, value)
+            self._all_or_none(self.work.open, value)
 
     def _do_take(self, value, buffers):
-        self._whole(self.work.take, buffers[0], str(value))
+        self._all_or_none(self.work.take, buffers[0], str(value))
 
     def _do_take_too_large(self, value, buffers):
         self.words = f"{str(value)[-60:]}: it is larger than 1000000 bytes, too large for a roof."
@@ -340,10 +340,10 @@ class YourRoof(Page):
         self.work.save(self.work.wanted)
 
     def _do_undo(self, value, buffers):
-        self._whole(self.work.undo)
+        self._all_or_none(self.work.undo)
 
     def _do_redo(self, value, buffers):
-        self._whole(self.work.redo)
+        self._all_or_none(self.work.redo)
 
 
 PAGE = YourRoof
