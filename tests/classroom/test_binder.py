@@ -1,5 +1,6 @@
 """The pinned environment, read by the reader that a cloud session uses, and by the shell."""
 
+import json
 import os
 import re
 import subprocess
@@ -10,8 +11,12 @@ from pathlib import Path
 
 import pytest
 from packaging.requirements import Requirement
+from served import ask
+from session import TOKEN, session
 
 BINDER = Path(__file__).parents[2] / "binder"
+#: JupyterLab's settings of how it talks to kernels.
+KERNELS = "@jupyterlab/apputils-extension:kernels-settings"
 
 
 @pytest.fixture
@@ -108,3 +113,16 @@ def test_the_lines_of_post_build_that_warm_up():
     for line in (BINDER / "postBuild").read_text().splitlines():
         if line.startswith("python -c"):
             assert subprocess.run(["bash", "-c", line]).returncode == 0, line
+
+
+@pytest.mark.parametrize("lessons", ["lessons", "kept"])
+def test_a_session_serves_our_settings(tmp_path, lessons):
+    with session(tmp_path, lessons) as address:
+        status, _, page = ask(f"{address}doc/tree/{lessons}/05-where-it-gets-wet.ipynb?token={TOKEN}")
+        assert status == 200
+        assert f"{lessons}/05-where-it-gets-wet.ipynb" in re.search(r'"drywardLessons": "(.*?\])"', page).group(1)
+        assert "@jupyterlab/apputils-extension:announcements" in page
+        status, _, text = ask(f"{address}lab/api/settings/{KERNELS}?token={TOKEN}")
+        assert status == 200
+        # Messages to a second shell of the kernel could be lost; a slider would then do nothing.
+        assert json.loads(text)["schema"]["properties"]["commsOverSubshells"]["default"] == "disabled"
