@@ -5,6 +5,8 @@ the Pint library below), ASTM E96 for the perm, ISO 13788 for the equivalent
 air layer; how each number was read stands in evidence/data/units.csv.
 """
 
+import math
+
 import pint
 import pytest
 
@@ -50,3 +52,9 @@ def test_perm_inches_divide_by_the_thickness():
     four_inches = units.from_si(units.to_si(3.2, "perm in") / units.to_si(4.0, "in"), "perm")
     assert four_inches == pytest.approx(0.8)
     assert four_inches != pytest.approx(1.25, rel=0.3)
+
+
+def test_the_constant_of_radiation_follows_from_the_exact_ones():
+    """2 pi^5 k^4 / (15 h^3 c^2), with k, h and c as the SI defines them since 2019 (SI brochure, from memory)."""
+    k, h, c = 1.380649e-23, 6.62607015e-34, 299792458.0
+    assert pytest.approx(2 * math.pi**5 * k**4 / (15 * h**3 * c**2), rel=1e-14) == units.STEFAN_BOLTZMANN

@@ -9,7 +9,7 @@ mixes them in one assembly by itself.
 import numpy as np
 
 from dryward.checks import UnknownName, within
-from dryward.units import KELVIN, to_si
+from dryward.units import KELVIN, STEFAN_BOLTZMANN, to_si
 
 # Still air, non-reflective surface (emittance 0.90) [h ft2 F/Btu], at slopes
 # 0, 45 and 90 degrees.  ASHRAE Handbook of Fundamentals, surface-film table
@@ -287,13 +287,11 @@ def reflective_air_space(thickness, direction, warm_emittance, cold_emittance, t
     >>> round(reflective_air_space(0.05, "down", 0.05, 0.9), 2)
     1.32
     """
-    from scipy.constants import Stefan_Boltzmann  # slow to import, seldom needed
-
     depth = within("Thickness of the air space", thickness, 0.0, _SPACE_MM[-1] / 1000, "m", above=True)
     warm = within("Emittance", warm_emittance, 0.0, 1.0, above=True)
     cold = within("Emittance", cold_emittance, 0.0, 1.0, above=True)
     kelvin = within("Temperature of the air space", temperature, -40.0, 80.0, "°C") + KELVIN
     moving = {"up": 1.95, "horizontal": 1.25, "down": 0.12 * depth**-0.44}[_direction(direction, _SPACE)]
     conduction = max(moving, 0.025 / depth)  # still air conducts at least this
-    radiation = 4 * Stefan_Boltzmann * kelvin**3 / (1 / warm + 1 / cold - 1)
+    radiation = 4 * STEFAN_BOLTZMANN * kelvin**3 / (1 / warm + 1 / cold - 1)
     return 1.0 / (conduction + radiation)

@@ -5,10 +5,8 @@ import numpy as np
 from dryward.air import COLDEST
 from dryward.checks import NotConverged, OutOfRange, within
 from dryward.physics.shape import plain
-from dryward.units import KELVIN
+from dryward.units import KELVIN, STEFAN_BOLTZMANN
 
-#: Stefan-Boltzmann constant [W/(m2 K4)], CODATA 2018.
-STEFAN_BOLTZMANN = 5.670374419e-8
 _STEPS = 30
 
 

@@ -1,10 +1,10 @@
 """The night sky: how cold it looks from a roof, and how cold a roof gets under it."""
 
 from dryward.checks import within
-from dryward.physics.roof_surface import STEFAN_BOLTZMANN, roof_surface, view
+from dryward.physics.roof_surface import roof_surface, view
 from dryward.physics.shape import plain
 from dryward.physics.sky_emissivity import clear_emissivity, cloud_factor
-from dryward.units import KELVIN
+from dryward.units import KELVIN, STEFAN_BOLTZMANN
 
 __all__ = [
     "temperature",

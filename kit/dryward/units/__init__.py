@@ -25,6 +25,7 @@ from dryward.units.table import (
     KELVIN,
     PINT,
     POUND,
+    STEFAN_BOLTZMANN,
     UNITS,
     WATER_DENSITY,
     Unit,
@@ -54,5 +55,6 @@ __all__ = [
     "PINT",
     "WATER_DENSITY",
     "KELVIN",
+    "STEFAN_BOLTZMANN",
     "AIR_PERMEABILITY",
 ]

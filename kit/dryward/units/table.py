@@ -18,6 +18,7 @@ INCH_OF_WATER = 249.0889  # at 4 degC [Pa], NIST SP 811 appendix B.8
 PINT = 0.473176473e-3  # US liquid pint [m3]
 WATER_DENSITY = 1000.0  # kg/m3, for volumes of liquid water
 KELVIN = 273.15  # 0 degC in K
+STEFAN_BOLTZMANN = 5.6703744191844314e-8  # W/(m2 K4), exact since 2019: 2 pi^5 k^4 / (15 h^3 c^2)
 # Vapor permeability of still air [kg/(s m Pa)] that turns a permeance into an
 # equivalent air layer; the round value of ISO 13788.
 AIR_PERMEABILITY = 2.0e-10

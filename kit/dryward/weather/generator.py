@@ -24,7 +24,7 @@ The monthly table ``data/demo-climates.csv`` is the output of `table`::
 import numpy as np
 
 from dryward import air
-from dryward.units import KELVIN
+from dryward.units import KELVIN, STEFAN_BOLTZMANN
 from dryward.weather.hourly import YEAR, HourlyWeather
 from dryward.weather.kept import kept
 from dryward.weather.monthly import MONTHS
@@ -89,8 +89,6 @@ def year(place):
     >>> year(place("cold")).name
     'Cold'
     """
-    from scipy.constants import Stefan_Boltzmann
-
     hour = np.arange(YEAR) + 0.5
     summer = np.cos(2 * np.pi * (hour / 24 - place.warmest_day) / 365)
 
@@ -109,7 +107,7 @@ def year(place):
     direct, diffuse, level = _sun(place, cloud, through_year(place.haze))
     kelvin = temperature + KELVIN
     clear_sky = 1.24 * (vapor / 100 / kelvin) ** (1 / 7)  # Brutsaert, vapor pressure in hPa
-    longwave = (cloud + (1 - cloud) * clear_sky) * Stefan_Boltzmann * kelvin**4
+    longwave = (cloud + (1 - cloud) * clear_sky) * STEFAN_BOLTZMANN * kelvin**4
     gusts = np.exp(0.45 * _spells(hour, _FAST, place.seed + 40) - 0.1)
     wind = place.wind * gusts * (1 + 0.25 * np.cos(clock))
     return HourlyWeather(

@@ -8,7 +8,7 @@ from dryward.building import Assembly, Layer, Material
 from dryward.checks import OutOfRange
 from dryward.physics import hourly
 from dryward.physics.hourly import surfaces
-from dryward.physics.roof_surface import STEFAN_BOLTZMANN
+from dryward.units import STEFAN_BOLTZMANN
 from dryward.weather import Air, HourlyWeather
 
 YEAR = weather.demo("cold")

@@ -10,8 +10,7 @@ from dryward.checks import OutOfRange, within
 from dryward.physics import moving_air
 from dryward.physics.hourly import air_paths, grid, surfaces, tables
 from dryward.physics.hourly import names as k
-from dryward.physics.roof_surface import STEFAN_BOLTZMANN
-from dryward.units import HOUR, KELVIN, WATER_DENSITY
+from dryward.units import HOUR, KELVIN, STEFAN_BOLTZMANN, WATER_DENSITY
 from dryward.weather import Air, HourlyWeather
 
 #: Heat of evaporation at 0 degC [J/kg], specific heats of water and of vapor [J/(kg K)]:

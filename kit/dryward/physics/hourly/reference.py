@@ -19,8 +19,7 @@ from dryward.physics.hourly.case import EVAPORATION, VAPOR_HEAT, WATER_HEAT
 from dryward.physics.hourly.simulate import simulate
 from dryward.physics.hourly.tables import AIR_CAPACITY, PORE_VAPOR
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density
-from dryward.physics.roof_surface import STEFAN_BOLTZMANN
-from dryward.units import HOUR, KELVIN
+from dryward.units import HOUR, KELVIN, STEFAN_BOLTZMANN
 from dryward.weather import Air, HourlyWeather
 
 _GYPSUM = Material(

@@ -13,8 +13,7 @@ from functools import lru_cache
 import numpy as np
 
 from dryward.checks import OutOfRange, within
-from dryward.physics.roof_surface import STEFAN_BOLTZMANN
-from dryward.units import KELVIN
+from dryward.units import KELVIN, STEFAN_BOLTZMANN
 from dryward.weather.kept import kept
 
 #: Film of moving air, h = a + b v [W/(m2 K)] with v in m/s: ISO 6946 annex on surface resistances (from memory).

@@ -20,7 +20,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from dryward import air
-from dryward.units import DAY, KELVIN
+from dryward.units import DAY, KELVIN, STEFAN_BOLTZMANN
 from dryward.weather.house_moisture import vapor_excess
 from dryward.weather.places import demo
 
@@ -111,15 +111,13 @@ def hours(cause, place="cold"):
     >>> hours("air-leak").wood.size
     672
     """
-    from scipy.constants import Stefan_Boltzmann
-
     story, year = STORIES[cause], demo(place)
     pick = (np.arange(DAYS * 24) + (story.first_day - 1) * 24) % year.hours
     outside_temperature, outside_vapor = year.temperature[pick], year.vapor_pressure[pick]
     rain = np.zeros(pick.size)
     for start, count, rate in _RAIN:
         rain[start : start + count] = rate
-    sky = year.sky_longwave[pick] / (Stefan_Boltzmann * (outside_temperature + KELVIN) ** 4)
+    sky = year.sky_longwave[pick] / (STEFAN_BOLTZMANN * (outside_temperature + KELVIN) ** 4)
     deck = outside_temperature + 0.022 * year.global_horizontal[pick] - 12.0 * (1.0 - sky) + 0.6
     room_temperature, room_vapor = _room(outside_vapor, story)
     behind_film = _slow(room_vapor, 60.0)
