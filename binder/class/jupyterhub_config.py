@@ -5,6 +5,7 @@ import sys
 from pathlib import Path
 
 from dryward.cli import places
+from dryward.cli.classroom import seat_start
 from dryward.cli.classroom.hub import Seat, Seats
 from dryward.cli.jupyter import named
 
@@ -34,12 +35,15 @@ if os.environ.get("DRYWARD_ONE_USER"):
 c.JupyterHub.concurrent_spawn_limit = 40
 c.Spawner.start_timeout = c.Spawner.http_timeout = 180
 
-# Of each process of a seat: its server, and each lesson that is open.
+# Of a seat: the system holds each of its processes to it, and every few seconds the hub looks at them together.
 c.Spawner.mem_limit = "1G"
+c.Spawner.poll_interval = 5
 c.Spawner.cmd = [sys.executable, "-m", "jupyterhub.singleuser"]
 c.Spawner.default_url = "/doc/tree/00-start.ipynb"
 c.Spawner.environment = {
     "JUPYTER_CONFIG_PATH": os.pathsep.join((str(settings), str(places.JUPYTER / "etc"))),
+    # Says in one sentence that the memory is used up.
+    "PYTHONSTARTUP": seat_start.__file__,
     "JUPYTERHUB_SINGLEUSER_APP": "jupyter_server.serverapp.ServerApp",
     # Thirty kernels on a few cores: one thread each.
     "OMP_NUM_THREADS": "1",

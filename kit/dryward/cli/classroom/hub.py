@@ -9,7 +9,7 @@ from jupyterhub.spawner import SimpleLocalProcessSpawner
 from traitlets import Integer, Unicode
 
 from dryward.cli import copies, places
-from dryward.cli.classroom import register
+from dryward.cli.classroom import memory, register
 from dryward.cli.classroom.door import Knocks
 
 
@@ -65,6 +65,15 @@ class Seat(SimpleLocalProcessSpawner):
         await asyncio.to_thread(self._furnish)
         self.home_dir, self.notebook_dir = str(self.home), str(self.home / "lessons")
         return await super().start()
+
+    async def poll(self):
+        """Whether the seat runs; a seat over its memory loses its heaviest lesson."""
+        status = await super().poll()
+        if status is None and self.mem_limit:
+            taken = await asyncio.to_thread(memory.hold, self.pid, int(self.mem_limit))
+            if taken:
+                self.log.warning("%s took %.0f MB: its heaviest lesson was ended", self.user.name, taken / 1e6)
+        return status
 
     def _furnish(self):
         self.home.mkdir(mode=0o700, parents=True, exist_ok=True)
