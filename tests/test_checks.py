@@ -13,6 +13,8 @@ from dryward.checks import BadFile, NotConverged, NotUnderstood, OutOfRange, Pla
         (("Thickness", -0.1, 0, 3, "m"), "Thickness is -0.1 m; it must be 0 to 3 m."),
         (("Pressure", -1.0, 0, float("inf"), "Pa"), "Pressure is -1 Pa; it must be at least 0 Pa."),
         (("Wind", float("nan"), 0, 60, "m/s"), "Wind is not a number; it must be 0 to 60 m/s."),
+        (("Wind", float("inf"), 0, 60, "m/s"), "Wind is too large; it must be 0 to 60 m/s."),
+        (("Wind", float("-inf"), 0, 60, "m/s"), "Wind is too small; it must be 0 to 60 m/s."),
         (("Class", 7, 1, 4), "Class is 7; it must be 1 to 4."),
         (("Wind", True, 2, 60, "m/s"), "Wind is 1 m/s; it must be 2 to 60 m/s."),
         (("Wind", "strong", 0, 60, "m/s"), "Wind must be a number, not 'strong'."),

@@ -9,6 +9,7 @@ import pytest
 
 import dryward
 from dryward import cli, evidence
+from dryward.cli import pages
 from dryward.cli.evidence import by_topic, summary
 from dryward.evidence import Check
 
@@ -32,10 +33,19 @@ def test_every_command_has_help(command, capsys):
 @pytest.mark.parametrize(
     ("typed", "sentence"),
     [
-        (["frobnicate"], "frobnicate"),
-        (["evidence", "--frobnicate"], "--frobnicate"),
+        (["frobnicate"], 'There is no command "frobnicate".'),
+        (["chek"], 'There is no command "chek"; did you mean check.'),
+        (["evidence", "--frobnicate"], '"--frobnicate" is not understood here; `dryward --help`'),
+        (["--lessn", "3"], '"--lessn" is not understood here'),
+        (["lessons", "--port", "abc"], '--port is "abc"; it must be a whole number; `dryward lessons --help`'),
+        (["pages", "--away", "long"], '--away is "long"; it must be a number;'),
+        (["check", "vented-vault", "--units", "metric"], '--units is "metric"; it must be one of us, si;'),
+        (["lessons", "--lesson", "99"], 'There is no lesson "99".'),
+        (["lessons", "--lesson", "jully.ipynb"], 'There is no lesson "jully.ipynb"; did you mean 09-july.ipynb'),
+        (["evidence", "units", "--readme"], "--readme writes the table of all topics; leave the topics out."),
+        (["bench", "steady", "--readme"], "--readme writes the table of all groups; leave the groups out."),
         (["evidence", "psychrometrix"], 'There is no topic "psychrometrix"; did you mean psychrometrics'),
-        (["check"], "required"),
+        (["check"], "FILE is missing"),
         (["check", "no-such-file.toml"], "no-such-file.toml"),
     ],
 )
@@ -135,3 +145,32 @@ def test_without_a_command_the_lessons_open(monkeypatch):
     assert cli.main([]) == 0
     assert cli.main(["--no-browser"]) == 0
     assert [args.no_browser for args in given] == [False, True]
+
+
+def test_without_the_pages_libraries_it_says_how_to_add_them(monkeypatch, capsys):
+    monkeypatch.setitem(sys.modules, "voila", None)
+    for name in [name for name in sys.modules if name.startswith("dryward.cli.classroom")]:
+        monkeypatch.delitem(sys.modules, name)
+    assert cli.main(["pages", "--no-browser"]) == 2
+    told = capsys.readouterr().err
+    assert told.startswith("dryward: The pages need voila")
+    assert told.count("\n") == 1
+    assert "[pages]" in told
+
+
+@pytest.mark.parametrize(
+    ("origin", "words"),
+    [
+        (None, "`pip install 'dryward[pages]'`"),
+        ('{"url": "file:///opt/kit.whl", "archive_info": {}}', "`pip install 'dryward[pages]'`"),
+        ('{"url": "file:///opt/my%20kit", "dir_info": {"editable": true}}', "'.[pages]'`, typed in /opt/my kit with"),
+    ],
+)
+def test_how_to_add_them_follows_how_the_kit_was_installed(origin, words, monkeypatch):
+    class Installed:
+        def read_text(self, name):
+            return origin
+
+    monkeypatch.setattr("importlib.metadata.distribution", lambda name: Installed())
+    monkeypatch.setattr("os.name", "posix")
+    assert words in pages.how_to_add()

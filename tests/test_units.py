@@ -10,7 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from dryward import units
-from dryward.checks import NotUnderstood, UnknownName
+from dryward.checks import NotUnderstood, OutOfRange, UnknownName
 
 
 @pytest.mark.parametrize("name", units.UNITS)
@@ -73,6 +73,12 @@ def test_a_bare_number_needs_a_unit_or_a_default():
 def test_what_cannot_be_read_is_one_sentence(typed, quantity, sentence):
     with pytest.raises(NotUnderstood, match=sentence):
         units.read(typed, quantity)
+
+
+@pytest.mark.parametrize("typed", ["1e400 in", "9" * 50 + "e300 in", "-1e999 ft"])
+def test_a_number_beyond_all_numbers(typed):
+    with pytest.raises(OutOfRange, match=r"^The length .* is too large a number to work with\.$"):
+        units.read(typed, "length")
 
 
 def test_unknown_names():

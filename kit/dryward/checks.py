@@ -103,7 +103,9 @@ def _sentence(what, value, low, high, unit, above):
     def shown(number):
         return f"{number * factor:.6g}"
 
-    given = "not a number" if math.isnan(value) else f"{shown(value)}{tail}"
+    given = f"{shown(value)}{tail}"
+    if not math.isfinite(value):
+        given = "not a number" if math.isnan(value) else f"too {'large' if value > 0 else 'small'}"
     if math.isinf(high):
         rule = f"{'above' if above else 'at least'} {shown(low)}{tail}"
     elif above:

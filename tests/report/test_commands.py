@@ -58,6 +58,10 @@ def test_an_empty_folder(tmp_path, capsys):
         (["--humidity", "140"], "Room humidity is 140 %; it must be 5 to 95 %."),
         (["--place", "mars"], 'There is no demo climate "mars".'),
         (["--room-temperature", "warm"], 'The temperature "warm" is not understood; write it like "20 F" or "-7 C".'),
+        (["--room-temperature", "300F"], "Room temperature is 300 °F; it must be 50 to 95 °F."),
+        (["--room-temperature", "1e400F"], "The temperature 1e400F is too large a number to work with."),
+        (["--humidity", "eleven"], 'The relative humidity "eleven" is not understood; write it like "40 %".'),
+        (["--zone", "banana"], 'There is no climate zone "banana".'),
         (["--years", "0"], "Years is 0; it must be 1 to 10."),
         (["--epw", "none.epw"], "none.epw"),
     ],
@@ -65,6 +69,26 @@ def test_an_empty_folder(tmp_path, capsys):
 def test_bad_input_is_a_sentence_and_status_two(typed, sentence, capsys):
     assert cli.main(["check", "vented-vault", "--steady", *typed]) == 2
     assert sentence in capsys.readouterr().err
+
+
+@pytest.mark.parametrize(
+    ("name", "sentence"),
+    [
+        ("vented-valt", 'There is no file, folder or preset "vented-valt"; did you mean vented-vault'),
+        ("", 'There is no file, folder or preset "".'),
+        ("roof.toml", "roof.toml: there is no such file."),
+    ],
+)
+def test_what_is_not_there_is_a_sentence(name, sentence, tmp_path, monkeypatch, capsys):
+    monkeypatch.chdir(tmp_path)
+    assert cli.main(["check", name, "--steady"]) == 2
+    assert sentence in capsys.readouterr().err
+
+
+def test_a_folder_of_broken_files_alone(tmp_path, capsys):
+    (tmp_path / "broken.toml").write_text("version = ")
+    assert cli.main(["check", str(tmp_path), "--steady"]) == 2
+    assert "it is not written as TOML" in capsys.readouterr().err
 
 
 def test_a_report_is_written_once(folder, capsys):
@@ -90,7 +114,7 @@ def test_a_report_in_html(folder, capsys):
     ("typed", "sentence"),
     [
         (["vented-vault", "-o", "roof.docx"], "The report is written as .pdf or .html, not .docx."),
-        (["vented-vault", "-o", "no/such/folder/roof.pdf", "--steady"], "roof.pdf: it cannot be written"),
+        (["vented-vault", "-o", "no/such/folder/roof.pdf", "--steady"], "there is no folder no/such/folder."),
     ],
 )
 def test_a_report_that_cannot_be_written(typed, sentence, capsys):

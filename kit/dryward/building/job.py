@@ -10,6 +10,8 @@ from dryward.building.assembly import Assembly
 from dryward.checks import OutOfRange, within
 
 PLACES = ("demo", "file", "means")
+#: Lowest and highest temperature of a room [degC].
+ROOM_TEMPERATURES = (10, 35)
 ROOMS = ("constant", "class", "by outdoor temperature", "moisture balance")
 
 
@@ -108,7 +110,7 @@ class Room:
         _choice("The rule for room air", self.kind, ROOMS)
         _choice("The occupancy", self.occupancy, ("normal", "high"))
         _choice("The humidity class", self.humidity_class, (1, 2, 3, 4))
-        put(self, "temperature", within("Room temperature", self.temperature, 10, 35, "°C"))
+        put(self, "temperature", within("Room temperature", self.temperature, *ROOM_TEMPERATURES, "°C"))
         put(self, "relative_humidity", within("Room humidity", self.relative_humidity, 0.05, 0.95, "%"))
         put(self, "production", within("Moisture production", self.production, 0, 0.001, "kg/s"))
         put(self, "fresh_air", within("Fresh air", self.fresh_air, 0.001, 1, "m³/s"))

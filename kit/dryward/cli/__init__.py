@@ -6,12 +6,14 @@ the command that was typed is imported.
 """
 
 import argparse
+import difflib
 import importlib
 import os
+import re
 import sys
 
 from dryward import __version__
-from dryward.checks import PlainError
+from dryward.checks import PlainError, UnknownName
 
 #: The commands and the line each has in ``dryward --help``.
 COMMANDS = {
@@ -38,7 +40,23 @@ class _Stop(PlainError):
 
 class _Parser(argparse.ArgumentParser):
     def error(self, message):
-        raise _Stop(f"{message[:1].upper()}{message[1:]}; `{self.prog} --help` lists what can be typed.")
+        raise _Stop(f"{self._plainly(message)}; `{self.prog} --help` lists what can be typed.")
+
+    def _plainly(self, message):
+        """What argparse says, as the kit's other sentences have it."""
+        if found := re.match(r"argument (\S+): invalid (int|float) value: '(.*)'", message):
+            what = "a whole number" if found[2] == "int" else "a number"
+            return f'{found[1]} is "{found[3][:40]}"; it must be {what}'
+        if found := re.match(r"argument (\S+): invalid choice: '(.*)' \(choose from (.*)\)", message):
+            return f'{found[1]} is "{found[2][:40]}"; it must be one of {found[3].replace(chr(39), "")}'
+        if found := re.match(r"the following arguments are required: (.*)", message):
+            return f"{found[1]} is missing"
+        if found := re.match(r"unrecognized arguments: (.*)", message):
+            word = found[1].split()[0]
+            near = difflib.get_close_matches(word.partition("=")[0], self._option_string_actions, n=1)
+            hint = f"; did you mean {near[0]}" if near else ""
+            return f'"{word[:60]}" is not understood here{hint}'
+        return f"{message[:1].upper()}{message[1:]}"
 
 
 def _module(name):
@@ -85,6 +103,8 @@ def main(arguments=None):
     if not typed or (typed[0].startswith("-") and typed[0] not in ("-h", "--help", "--version")):
         typed.insert(0, _DEFAULT)
     try:
+        if not typed[0].startswith("-") and typed[0] not in COMMANDS:
+            raise UnknownName("command", typed[0], COMMANDS)
         known = parser(typed[0] if typed[0] in COMMANDS else None)
         given = known.parse_args(typed)
         return _module(given.command).run(given) or 0

@@ -27,7 +27,10 @@ def run(args):
     roofs = {name: jobs.changed(job, args) for name, job in found.items() if not isinstance(job, str)}
     places = [Place("demo", id) for id in weather.demos()] if args.all_places else None
     work = sweep(roofs, places)
-    results = many(work, not args.steady, args.workers, args.scheduler, _progress(), args.spread, _hours(len(work)))
+    results = []
+    if work:
+        tell = _progress(), args.spread, _hours(len(work))
+        results = many(work, not args.steady, args.workers, args.scheduler, *tell)
     results += [{"name": name, "dries": None, "error": job} for name, job in found.items() if isinstance(job, str)]
     if args.json:
         print(json.dumps(results if len(results) > 1 else results[0], indent=1, ensure_ascii=False))

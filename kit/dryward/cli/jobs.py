@@ -4,9 +4,9 @@ import dataclasses
 from pathlib import Path
 
 from dryward import building, units, weather
-from dryward.building import job_files
-from dryward.building.job import Job, Place
-from dryward.checks import BadFile
+from dryward.building import codes, job_files
+from dryward.building.job import ROOM_TEMPERATURES, Job, Place
+from dryward.checks import BadFile, UnknownName, within
 
 #: Draws of the uncertain inputs when none are typed.
 DRAWS = 24
@@ -57,11 +57,15 @@ def find(names):
     Raises
     ------
     BadFile
+        When a file cannot be read.
+    UnknownName
         When a single name is neither file, folder nor preset.
     """
     found = {}
     for name in names:
         path = Path(name)
+        if not name.strip() or (not path.exists() and not path.suffix and name not in building.presets()):
+            raise UnknownName("file, folder or preset", name, building.presets())
         if path.is_dir():
             files = sorted(each for each in path.rglob("*.toml") if not _hidden(each.relative_to(path)))
             if not files:
@@ -102,11 +106,14 @@ def changed(job, args):
     elif args.epw:
         place = Place("file", str(Path(args.epw)), zone=place.zone)
     if args.zone:
-        place = dataclasses.replace(place, zone=args.zone)
+        place = dataclasses.replace(place, zone=codes.zone(args.zone))
     room = {}
     for name, quantity, default, _ in _TYPED:
         if getattr(args, name):
             key = "relative_humidity" if name == "humidity" else "temperature"
             room[key] = units.read(getattr(args, name), quantity, default)
+    if (args.room_temperature or "").strip().upper().endswith("F"):  # refused in the unit that was typed
+        typed, low, high = (units.from_si(each, "degF") for each in (room["temperature"], *ROOM_TEMPERATURES))
+        within("Room temperature", typed, low, high, "°F")
     job = dataclasses.replace(job, place=place, room=dataclasses.replace(job.room, **room))
     return dataclasses.replace(job, years=args.years) if args.years is not None else job

@@ -6,7 +6,7 @@ import secrets
 import warnings
 from pathlib import Path
 
-from dryward.checks import OutOfRange
+from dryward.checks import OutOfRange, UnknownName
 from dryward.cli import copies, places
 
 _FIRST = "00-start.ipynb"
@@ -17,7 +17,7 @@ def add(parser):
     """Name the arguments of the command."""
     parser.add_argument("--folder", type=Path, help="where your own copy of the lessons is kept")
     parser.add_argument("--port", type=int, default=8888, help="port of the local server (8888; the next free one)")
-    parser.add_argument("--lesson", default=_FIRST, help="file name of the lesson to open first")
+    parser.add_argument("--lesson", default=_FIRST, help="lesson to open first: its number or its file name")
     parser.add_argument("--no-browser", action="store_true", help="print the address and open no browser")
 
 
@@ -25,13 +25,43 @@ def run(args):
     """Copy, start, and serve until Ctrl-C."""
     if not 1 <= args.port <= places.HIGHEST_PORT:
         raise OutOfRange(f"The port is {args.port}; it must be 1 to {places.HIGHEST_PORT}.")
+    lesson = found(args.lesson)
     folder = (args.folder or places.own_lessons()).expanduser().resolve()
     done = copies.copy(places.shipped_lessons(), folder)
     print(f"Your lessons are in {folder}")
     for name in done.beside:
         print(f"  you have changed a lesson that is newer in the kit; the new one is beside it: {name}")
-    serve(folder, args.lesson, args.port, browser=not args.no_browser)
+    serve(folder, lesson, args.port, browser=not args.no_browser)
     return 0
+
+
+def found(lesson):
+    """The file of a lesson that is named by its number, its name or its file.
+
+    Parameters
+    ----------
+    lesson : str
+
+    Returns
+    -------
+    str
+
+    Raises
+    ------
+    UnknownName
+        When there is none.
+
+    Examples
+    --------
+    >>> found("5"), found("july")
+    ('05-where-it-gets-wet.ipynb', '09-july.ipynb')
+    """
+    files = [path.name for path in sorted(places.shipped_lessons().glob("[0-9][0-9]-*.ipynb"))]
+    for file in files:
+        name = file.removesuffix(".ipynb")
+        if lesson in (file, name, name[3:], name[:2], str(int(name[:2]))):
+            return file
+    raise UnknownName("lesson", lesson, files)
 
 
 def options(folder, lesson, port, token, browser):

@@ -1,11 +1,14 @@
 """``dryward pages``: the lessons as web pages that show no code."""
 
 import ipaddress
+import json
 import os
 import socket
 import warnings
 import webbrowser
 from pathlib import Path
+from urllib.parse import urlsplit
+from urllib.request import url2pathname
 
 from dryward.checks import BadFile, OutOfRange, PlainError
 from dryward.cli import places
@@ -54,9 +57,7 @@ def run(args):
     try:
         from dryward.cli.classroom import door, learners, server
     except ModuleNotFoundError as missing:
-        raise NotInstalled(
-            f"The pages need {missing.name}, which is not installed: pip install 'dryward[pages]'."
-        ) from None
+        raise NotInstalled(f"The pages need {missing.name}, which is not installed; {how_to_add()} adds it.") from None
     warnings.simplefilter("ignore", DeprecationWarning)  # of the libraries' own older settings
     folder = args.folder or (places.own_lessons() if args.mine else places.class_folder())
     people = learners.Learners(folder.expanduser().resolve(), own=args.mine)
@@ -73,6 +74,23 @@ def run(args):
     settings = server.configuration(places.shipped_lessons(), args.port, args.ready, args.most, round(60 * args.away))
     server.serve(settings, people, (password, board_key), address, certificate, say)
     return 0
+
+
+def how_to_add():
+    """What to type for the pages' libraries: the way the kit itself was installed.
+
+    Returns
+    -------
+    str
+    """
+    from importlib.metadata import distribution
+
+    quote = '"' if os.name == "nt" else "'"
+    origin = json.loads(distribution("dryward").read_text("direct_url.json") or "{}")
+    if origin.get("dir_info", {}).get("editable"):
+        folder = url2pathname(urlsplit(origin["url"]).path)
+        return f"`pip install -e {quote}.[pages]{quote}`, typed in {folder} with the pip of this environment,"
+    return f"`pip install {quote}dryward[pages]{quote}`"
 
 
 def where(share, address, mine=False):

@@ -26,6 +26,8 @@ def run(args):
         raise OutOfRange(f"The report is written as .pdf or .html, not {path.suffix or 'a file without an ending'}.")
     if path.exists() and not args.overwrite:
         raise BadFile(f"{path.name}: there is already a file of that name; --overwrite replaces it.")
+    if not path.parent.is_dir():
+        raise BadFile(f"{path.name}: it cannot be written; there is no folder {path.parent}.")
     found = jobs.find([args.file])
     if len(found) > 1:
         raise OutOfRange(f"A report is about one roof; {args.file} holds {len(found)}.")

@@ -58,6 +58,8 @@ class Slider:
         Whether equal moves are equal factors.
     play : int
         Milliseconds a notch for a play button; 0 for none.
+    said : str
+        What a sentence about its number calls it, where `words` do not fit.
 
     Examples
     --------
@@ -72,6 +74,7 @@ class Slider:
     si: Scale
     log: bool = False
     play: int = 0
+    said: str = ""
 
     def starting(self, us, si=None):
         """The same slider with another start, in the shown units.
@@ -152,6 +155,7 @@ class SliderControl:
     def __init__(self, slider, system, si=None):
         self.slider, self.system = slider, system
         self.name, self.words = slider.name, slider.words
+        self._said = slider.said or slider.words
         self.scale = getattr(slider, system)
         self.moved = None  # called after the value was set by hand
         bare = slider.quantity == "number"
@@ -192,9 +196,9 @@ class SliderControl:
         try:
             number = float(value)
         except (TypeError, ValueError):
-            raise OutOfRange(f"{self.words} must be a number, not {str(value)[:40]!r}.") from None
+            raise OutOfRange(f"{self._said} must be a number, not {str(value)[:40]!r}.") from None
         part = 100.0 if self.unit == "%" else 1.0  # `within` shows fractions as percent
-        within(self.words, number / part, self.min / part, self.max / part, self.unit)
+        within(self._said, number / part, self.min / part, self.max / part, self.unit)
         return number
 
     @property
@@ -219,7 +223,11 @@ class SliderControl:
         NotUnderstood, OutOfRange
             One sentence that says how to write it, or the allowed range.
         """
-        value = self._read(str(text).strip())
+        text = str(text).strip()
+        try:
+            value = self._read(text)
+        except OutOfRange:  # beyond all numbers: refused with this slider's own range
+            value = -math.inf if text.startswith("-") else math.inf
         # What is typed in another unit may miss an end by the last digit.
         for end in (self.min, self.max):
             if math.isclose(value, end, rel_tol=1e-3):
@@ -244,7 +252,7 @@ class SliderControl:
             return units.read(bare, "length", "m")  # a bare number, fractions and decimal comma included
         except NotUnderstood:
             raise NotUnderstood(
-                self.words[:1].lower() + self.words[1:], text, f'"{self._value:.4g} {self.unit}"'.replace(' "', '"')
+                self._said[:1].lower() + self._said[1:], text, f'"{self._value:.4g} {self.unit}"'.replace(' "', '"')
             ) from None
 
     @property

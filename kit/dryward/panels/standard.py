@@ -41,6 +41,7 @@ _SLIDERS = (
         "temperature difference",
         Scale(0, 45, 36, 1),
         Scale(0, 25, 20, 1),
+        said="Difference between air and sky",
     ),
     Slider("Wind", "Heat exchange with the air", "thermal transmittance", **_same(3, 25, 8, 1, "W/(m2 K)")),
     # room air
@@ -109,7 +110,14 @@ _SLIDERS = (
     Slider("Gap", "Vent gap", "length", Scale(0.5, 4, 1.5, 0.25), Scale(12, 100, 38, 1)),
     Slider("Air", "Air speed in the gap", "speed", Scale(10, 100, 20, 5), Scale(0.05, 0.5, 0.1, 0.05)),
     Slider("Rafter", "Rafter length", "length", Scale(6, 30, 16, 1, "ft"), Scale(2, 9, 5, 0.5, "m")),
-    Slider("Warming", "Vent air warmed by", "temperature difference", Scale(0, 5, 0, 0.5), Scale(0, 3, 0, 0.1)),
+    Slider(
+        "Warming",
+        "Vent air warmed by",
+        "temperature difference",
+        Scale(0, 5, 0, 0.5),
+        Scale(0, 3, 0, 0.1),
+        said="Warming of the vent air",
+    ),
     Slider("Suction", "Suction the vent adds at the ceiling", "pressure", **_same(0, 4, 0, 0.5, "Pa")),
     Slider("Emissivity", "Emissivity of the covering", "number", **_same(0.1, 0.95, 0.9, 0.05)),
     Slider("Start", "Wood moisture at the start", "relative humidity", **_same(8, 30, 12, 1)),

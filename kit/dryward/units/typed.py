@@ -1,9 +1,10 @@
 """Numbers as a builder types them: ``3/4 in``, ``R-20``, ``0.7 perm``, ``sd 2.5 m``."""
 
+import math
 import re
 from fractions import Fraction
 
-from dryward.checks import NotUnderstood, UnknownName
+from dryward.checks import NotUnderstood, OutOfRange, UnknownName
 from dryward.units.convert import to_si
 from dryward.units.table import UNITS
 
@@ -91,6 +92,8 @@ def read(text, quantity, default=None):
     ------
     NotUnderstood
         With one sentence that shows how to write it.
+    OutOfRange
+        For a number too large to work with.
     UnknownName
         For a quantity it has no units for.
 
@@ -112,6 +115,8 @@ def read(text, quantity, default=None):
     value = _number(match)
     if value is None:
         raise NotUnderstood(quantity, typed, _ASK[quantity])
+    if not math.isfinite(value):
+        raise OutOfRange(f"The {quantity} {typed} is too large a number to work with.")
     words = " ".join(part for part in (before, after) if part)
     if not words and default is not None:
         return to_si(value, default)
@@ -133,3 +138,5 @@ def _number(match):
         return float(part["plain"].replace(",", "."))
     except (ZeroDivisionError, ValueError):
         return None
+    except OverflowError:  # whole numbers of hundreds of digits
+        return math.inf

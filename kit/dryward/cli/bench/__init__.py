@@ -12,7 +12,7 @@ import pkgutil
 import platform
 
 from dryward import __version__
-from dryward.checks import UnknownName
+from dryward.checks import OutOfRange, UnknownName
 from dryward.cli import front_page
 from dryward.cli.bench import readme
 
@@ -40,6 +40,8 @@ def run(args):
     for name in args.groups:
         if name not in groups():
             raise UnknownName("group of measurements", name, groups())
+    if args.readme and args.groups:
+        raise OutOfRange("--readme writes the table of all groups; leave the groups out.")
     found = []
     for name in args.groups or groups():
         for each in importlib.import_module(f"{__name__}.{name}").measurements():

@@ -31,16 +31,12 @@ ROOF = Choice(
     "Roof",
     "Roof and inner layer",
     (
-        ("plastic", "vented, plastic inside (0.06 perm)", "vented, plastic inside (sd 58 m)"),
-        ("three-perm", "vented, film of 3 perm inside", "vented, film inside (sd 1.2 m)"),
-        ("variable", "vented, humidity-variable film inside"),
-        (
-            "open-sheet",
-            "vented, open sheet inside by mistake (50 perm)",
-            "vented, open sheet inside by mistake (sd 0.07 m)",
-        ),
-        ("none", "vented, painted drywall alone"),
-        ("foam", "no vent, foam above the deck"),
+        ("plastic", "vented, plastic (0.06 perm)", "vented, plastic (sd 58 m)"),
+        ("three-perm", "vented, film (3 perm)", "vented, film (sd 1.2 m)"),
+        ("variable", "vented, variable film"),
+        ("open-sheet", "vented, open sheet by mistake"),
+        ("none", "vented, drywall alone"),
+        ("foam", "no vent, foam above deck"),
     ),
 )
 
@@ -90,6 +86,7 @@ class July(Page):
         replace(
             standard("T_out"),
             words="Outdoors, or wet wood in the sun",
+            said="Temperature outdoors, or of wet wood in the sun",
             us=Scale(60, 150, 85, 1),
             si=Scale(16, 66, 29.5, 0.5),
         ),
@@ -147,7 +144,7 @@ class July(Page):
             ),
             Readout(
                 "spring_inward",
-                "Spring: wet wood dries in",
+                "Spring: wood dries inward",
                 spring.inward,
                 "vapor flux",
                 note=f"and out {self.show(spring.outward, 'vapor flux')}",

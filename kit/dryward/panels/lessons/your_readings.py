@@ -22,12 +22,22 @@ VIEW = Choice(
 _HOURS = Scale(-13, 13, 0, 1, "h")
 OFFSETS = (
     Slider(
-        "Offset_T", "Cavity sensor reads low by", "temperature difference", Scale(-5, 5, 0, 0.5), Scale(-3, 3, 0, 0.5)
+        "Offset_T",
+        "Cavity sensor reads low by",
+        "temperature difference",
+        Scale(-5, 5, 0, 0.5),
+        Scale(-3, 3, 0, 0.5),
+        said="Error of the cavity temperature",
     ),
     Slider(
-        "Offset_RH", "Cavity humidity reads low by", "relative humidity", Scale(-10, 10, 0, 1), Scale(-10, 10, 0, 1)
+        "Offset_RH",
+        "Cavity humidity reads low by",
+        "relative humidity",
+        Scale(-10, 10, 0, 1),
+        Scale(-10, 10, 0, 1),
+        said="Error of the cavity humidity",
     ),
-    Slider("Shift", "Cavity clock is slow by", "time", _HOURS, _HOURS),
+    Slider("Shift", "Cavity clock is slow by", "time", _HOURS, _HOURS, said="Error of the cavity clock"),
 )
 CAUSES = (
     ("", "choose one"),
@@ -121,7 +131,7 @@ class YourReadings(Page):
         if state.model is not None:
             run, time = state.model
             name, _ = readings.cold_face(run)
-            made.append(trace("modelled", time, run.layer(name).moisture_content))
+            made.append(trace("modeled", time, run.layer(name).moisture_content))
         return tuple(made)
 
     def numbers(self, state):
@@ -137,7 +147,7 @@ class YourReadings(Page):
             Readout("share_above_outdoors", "Hours above outdoors by a tenth", share, "relative humidity"),
             Readout("lag", "Lag behind the room", lag, text=_hours(lag)),
             Readout("margin", "Least margin to the dew point", margin, "temperature difference", both=True),
-            Readout("bias", "Measured less modelled", bias, "pressure", text="run the model" if bias is None else ""),
+            Readout("bias", "Measured less modeled", bias, "pressure", text="run the model" if bias is None else ""),
         ]  # fmt: skip
 
     def says(self, state):
@@ -257,7 +267,7 @@ class YourReadings(Page):
         if agreed is not None:
             inside.append(
                 parts.text(
-                    f"Vapor pressure at the cold face, measured less modelled: "
+                    f"Vapor pressure at the cold face, measured less modeled: "
                     f"{self.show(agreed.bias, 'pressure')} on average, likeness "
                     f"{agreed.correlation:.2f} over {agreed.hours} hours; the "
                     f"measured line comes {_hours(self.state.late)} after the model's. "
@@ -265,7 +275,7 @@ class YourReadings(Page):
                     "a slow drift can be wetter wood at the start."
                 )
             )
-        return parts.section("model", "Measured against modelled", *inside, fold="open")
+        return parts.section("model", "Measured against modeled", *inside, fold="open")
 
     def act(self, key, value=None, buffers=()):
         """One thing the reader did; a file that cannot be read changes nothing."""
