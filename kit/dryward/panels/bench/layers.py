@@ -87,7 +87,8 @@ def _vapor(k, layer, system, troubles):
 
 def _source(layer):
     thing = layer.substance if hasattr(layer.substance, "source") else layer.substance.origin
-    return thing.source[:60] or "own value"
+    source = thing.source or "own value"
+    return source if len(source) <= 60 else f"{source[:58].rsplit(' ', 1)[0].rstrip(',;')} …"
 
 
 def found_table(found, system, put, over):

@@ -2,7 +2,7 @@
 
 import re
 import tempfile
-from contextlib import contextmanager
+from contextlib import ExitStack, contextmanager
 from pathlib import Path
 
 import numpy as np
@@ -77,9 +77,12 @@ class File:
 
 @contextmanager
 def _temporary(content, name):
-    with tempfile.TemporaryDirectory(prefix="dryward-") as folder:
-        path = Path(folder, name)
-        path.write_bytes(content)
+    with ExitStack() as kept:
+        try:
+            path = Path(kept.enter_context(tempfile.TemporaryDirectory(prefix="dryward-")), name)
+            path.write_bytes(content)
+        except OSError as error:
+            raise BadFile(f"{name}: it cannot be kept while it is read ({error.strerror}).") from None
         yield path
 
 

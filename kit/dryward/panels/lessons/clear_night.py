@@ -85,12 +85,12 @@ class ClearNight(Page):
         below, room = (self.show(each, "temperature difference") for each in (max(state.below, 0.0), state.margin))
         if state.frost > 0:
             return (
-                f"Under the covering it is {below} colder than the air and frost starts at {room}: "
+                f"Under the covering it is {below} colder than the air. Frost starts when it is {room} colder: "
                 f"{self.show(state.frost, 'area density')} form by morning, all from outdoor air."
             )
         if state.below <= 0:
             return "The lower face of the covering is as warm as the air or warmer, so no frost forms under it."
-        return f"Under the covering it is {below} colder than the air, but frost starts only at {room}: none forms."
+        return f"Under the covering it is {below} colder than the air. Frost needs {room}: none forms."
 
     def strips(self, at, state):
         """Where no frost forms: the lower face stays above the frost point."""

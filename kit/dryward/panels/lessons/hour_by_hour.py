@@ -160,7 +160,7 @@ class HourByHour(Page):
                 "change",
                 "Change over the year",
                 change,
-                text=f"{change:+.1f} %"
+                text=_signed(change)
                 if last.max() < state.full
                 else "stays full"
                 if change > 1.0
@@ -232,6 +232,10 @@ class HourByHour(Page):
 def _date(day):
     year, rest = divmod(min(day, YEARS * 365) - 1, 365)
     return f"{MONTH_NAMES[min(int(rest / 365 * 12), 11)]}, year {int(year) + 1}"
+
+
+def _signed(change):
+    return f"{change:+.1f} %" if abs(change) >= 0.05 else "0.0 %"
 
 
 def _percent(moisture, full):

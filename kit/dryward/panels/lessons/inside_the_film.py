@@ -136,7 +136,7 @@ class InsideTheFilm(Page):
                 "Water gained",
                 state.profile.gain,
                 "vapor flux",
-                note=f"{state.share * 100:.0f} % of the insulation is inside",
+                note=_where(state.profile),
             ),
             Readout("share", "", state.share, "relative humidity", hidden=True),
         ]
@@ -150,13 +150,7 @@ class InsideTheFilm(Page):
             f"stands at {show(state.profile.permeance[FILM], 'permeance')}"
         )
         if state.profile.wet_planes:
-            wet = max(state.profile.wet_planes, key=lambda plane: plane.rate)
-            where = (
-                f"inside the {wet.inner_layer}"
-                if wet.inner_layer == wet.outer_layer
-                else (f"between {wet.inner_layer} and {wet.outer_layer}")
-            )
-            return f"{film}: {show(state.profile.gain, 'vapor flux')} gather {where}."
+            return f"{film}: {show(state.profile.gain, 'vapor flux')} gather {_where(state.profile)}."
         return f"{film}; no face gains water."
 
     def strips(self, at, state):
@@ -210,6 +204,15 @@ class InsideTheFilm(Page):
             lines.append(Step(f"The film's curve {end}.", "", f"{now:.3g} perm"))
         gain = show(profile.gain, "vapor flux")
         return [*lines, Step("What arrives at the coldest face and cannot leave it, as in lesson 5.", "", gain)]
+
+
+def _where(profile):
+    if not profile.wet_planes:
+        return "nothing gets wet"
+    wet = max(profile.wet_planes, key=lambda plane: plane.rate)
+    if wet.inner_layer == wet.outer_layer:
+        return f"inside the {wet.inner_layer}"
+    return f"between {wet.inner_layer} and {wet.outer_layer}"
 
 
 PAGE = InsideTheFilm

@@ -51,8 +51,8 @@ FILM_CHOICE = Choice(
         ("variable", "humidity-variable"),
         ("fixed", "fixed (1 perm)", "fixed (sd 3.5 m)"),
         ("direction-dependent", "direction-dependent"),
-        ("flipped", "wrong face in, direction-dependent"),
-        ("open-sheet", "by mistake an open sheet (50 perm)", "by mistake an open sheet (sd 0.07 m)"),
+        ("flipped", "the same, wrong face in"),
+        ("open-sheet", "open sheet by mistake"),
     ),
 )
 #: The year in the picture is that of an invented cold town, cooled in months warmer than this [degC].

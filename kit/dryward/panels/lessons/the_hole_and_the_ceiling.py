@@ -117,7 +117,7 @@ class TheHoleAndTheCeiling(Page):
                 "holes",
                 f"A house at {ACH50:g} ACH50",
                 holes,
-                text=f"{holes:.3g} such holes",
+                text=f"{holes:.3g} such holes" if holes < 1000 else f"{holes:.0f} such holes",
                 note=f"{UP_THERE * 100:.0f} % of its {size}, in the roof",
             ),
             Readout("air_flow", "", state.airflow, "air flow", hidden=True),

@@ -32,7 +32,7 @@ LEAK = Choice(
     "Ceiling",
     (
         ("leaky", "leaky, 4 Pa on it"),
-        ("leaky-and-pulled", "leaky, and the vent pulls 2 Pa more"),
+        ("leaky-and-pulled", "leaky, vent pulls 2 Pa more"),
         ("airtight", "airtight"),
     ),
 )

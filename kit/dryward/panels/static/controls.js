@@ -147,7 +147,7 @@ function choiceControl(spec, sheet) {
   select.addEventListener("change", () => { sentWith = sheet.moved(); });
   select.addEventListener("keydown", (event) => event.stopPropagation());
   return {
-    element: make("div", { class: "dw-control" },
+    element: make("div", { class: "dw-control dw-choosing" },
       make("div", { class: "dw-control-head" }, make("label", { for: id, class: "dw-label" }, spec.label)),
       select, stripWords),
     value: () => select.value,

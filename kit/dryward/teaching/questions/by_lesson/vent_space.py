@@ -6,6 +6,9 @@ from dryward.physics.ventspace import carrying_limit
 from dryward.teaching.questions import roof
 from dryward.units import from_si, to_si
 
+#: Of the lesson's picture [ft].
+RAFTER = from_si(5.0, "ft")
+
 
 def power(gap, speed, rafter, outdoor, warming=0.0):
     """The most the vent air can carry off [g/m2/day].
@@ -45,7 +48,7 @@ def fog(draw):
     dry, damp = draw.pick((80, 95), ((80, 95), (75, 90), (70, 90), (80, 90)))
     cold = draw.pick(20, (15, 20, 25, 30))
     draw.note(gap=gap, dry=dry, damp=damp, outdoor=cold)
-    before, after = (power(gap, 20, 16, (cold, rh)) for rh in (dry, damp))
+    before, after = (power(gap, 20, RAFTER, (cold, rh)) for rh in (dry, damp))
     say = draw.say
     draw.because(f"The air is nearly full. Of the {100 - dry} % room it had, {100 - damp} % is left.")
     return draw.number(
@@ -91,7 +94,7 @@ def first_fix(draw):
     area, volume = 600, 20000
     leak = Leak.from_blower_door(ach, to_si(volume, "ft3"), share / 100, area=to_si(area, "ft2"))
     brings = from_si(leak.moisture(4.0, roof.air(70, 40), to_si(20.0, "degF")).deposit, "g/m2/day")
-    carries = power(1.5, 20, 16, (20, 80))
+    carries = power(1.5, 20, RAFTER, (20, 80))
     draw.note(ach50=ach, share=share, brings=brings, carries=carries)
     say = draw.say
     draw.because(
