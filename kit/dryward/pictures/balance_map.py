@@ -62,7 +62,7 @@ class BalanceMap(LivePicture):
         unit = self.symbol("permeance")
         self.ax = ax = self.graph(
             (left[0], left[1], left[2], foot - 2),
-            f"tight ←  inner layer, {unit}  → open",
+            f"inner membrane, {unit}; right is open",
             f"outer layer, {unit}; up is open",
             "",
         )

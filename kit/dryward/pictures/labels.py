@@ -48,3 +48,37 @@ def stairs(items, middle, gap=24.0, most=5):
                     rows[group.pop()] = row
         row += 1
     return rows, left, row
+
+
+def apart(places, room):
+    """Heights for names beside their lines: each at its own line, pushed up and down where they are too close.
+
+    Parameters
+    ----------
+    places : sequence of float
+        Of the lines, rising.
+    room : float
+        Least distance of two names, in the same unit.
+
+    Returns
+    -------
+    list of float
+
+    Examples
+    --------
+    >>> apart([10.0, 14.0, 40.0], 8.0)
+    [8.0, 16.0, 40.0]
+    """
+    groups = []  # of names that stand shoulder to shoulder: (where they would be, how many)
+    for place in places:
+        wanted = [place]
+        while groups and _middle(wanted) - _middle(groups[-1]) < room * (len(wanted) + len(groups[-1])) / 2:
+            wanted = groups.pop() + wanted
+        groups.append(wanted)
+    return [
+        _middle(wanted) + room * (number - (len(wanted) - 1) / 2) for wanted in groups for number in range(len(wanted))
+    ]
+
+
+def _middle(places):
+    return sum(places) / len(places)

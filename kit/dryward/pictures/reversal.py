@@ -8,8 +8,8 @@ from matplotlib.patches import Polygon
 from dryward.pictures.profile import ProfileState, SectionAndProfile
 from dryward.pictures.strokes import arrow, sentences
 
-#: A vapor arrow of full width stands for this flow [kg/(s m2)]: 30 g/m2 day.
-_FULL = 30e-3 / 86400
+#: A vapor arrow of full width stands for this flow [kg/(s m2)]: 12 g/m2 day.
+_FULL = 0.012 / 86400
 
 
 @dataclass(frozen=True)
@@ -44,7 +44,8 @@ class Reversal(SectionAndProfile):
         # What enters from outdoors, drawn at the right; what reaches the room, at the left.
         ends = ((part.outside, part.right), (part.left, part.inside))
         for shape, flux, (a, b) in zip(self.flow, (profile.vapor_flux_out, profile.vapor_flux_in), ends, strict=True):
-            wide = 0.45 * high * min(abs(flux) / _FULL, 1.0)
+            # No wider than leaves a shaft behind the head.
+            wide = min(0.45 * high, 0.6 * (b - a)) * min(abs(flux) / _FULL, 1.0)
             shape.set_visible(wide > 0.8)
             start, end = (a + 2, b - 2) if flux > 0 else (b - 2, a + 2)
             shape.set_xy(arrow(start, part.floor + 0.66 * high, end, max(wide, 2.5), max(1.5 * wide, 10)))

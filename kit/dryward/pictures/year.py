@@ -7,6 +7,7 @@ from matplotlib.patches import Rectangle
 
 from dryward.pictures import style
 from dryward.pictures.film import MONTHS, letters_every
+from dryward.pictures.labels import apart
 from dryward.pictures.live import LivePicture
 from dryward.pictures.strokes import ceiling, sentences, thinned
 
@@ -61,16 +62,14 @@ class MoistureGraph:
         ax.set_ylim(0, top)
         month_ticks(p, ax, far, state.first_month)
         scale = p.height * ax.get_position().height / top
-        named = np.inf
-        for number, (limit, words) in reversed(list(enumerate(state.bands))):
+        # Words stand right of the graph, where no line crosses them, and apart where the lines are close.
+        places = apart([limit * scale for limit, _ in state.bands], p.line)
+        for number, ((limit, words), place) in enumerate(zip(state.bands, places, strict=True)):
             ax.axhline(limit, **p.stroke("limit", linewidth=(1.2 + 0.5 * number) * p.type.thick))
-            # Words stand right of the graph, where no line crosses them; none where two lines are too close.
-            if (named - limit) * scale > p.line:
-                ax.annotate(
-                    _told(limit, words), (1, limit), (5, 0), xycoords=ax.get_yaxis_transform(), color=style.INK,
-                    textcoords="offset points", va="center_baseline", fontproperties=p.font(small=True),
-                )  # fmt: skip
-                named = limit
+            ax.annotate(
+                _told(limit, words), (1, place / scale), (5, 0), xycoords=ax.get_yaxis_transform(), color=style.INK,
+                textcoords="offset points", va="center_baseline", fontproperties=p.font(small=True),
+            )  # fmt: skip
         self.faint = [
             p.moving(ax.plot([], [], color=p.pencil, linestyle=dash, linewidth=1.2 * p.type.thick)[0])
             for _, dash in zip(state.planes, DASHES, strict=False)
