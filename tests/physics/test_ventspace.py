@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 
 from dryward import air
+from dryward.building import codes
 from dryward.checks import OutOfRange
 from dryward.physics import channel, moving_air, vent_air, ventspace
 from dryward.physics.ventspace import VentSpace
@@ -311,6 +312,12 @@ def test_need_and_provision_are_each_others_inverse():
     need = ventspace.net_free_area(55.74, 300.0, 0.45)
     ratio, high = ventspace.ratio_provided(55.74, need.upper, need.lower)
     assert (ratio, high) == pytest.approx((300.0, 0.45))
+
+
+def test_without_a_ratio_it_is_that_of_the_newest_code_row():
+    share = codes.required("vent-area-reduced")
+    assert ventspace.net_free_area(55.74).total == pytest.approx(55.74 * share, rel=1e-12)
+    assert ventspace.net_free_area(55.74) == ventspace.net_free_area(55.74, 300.0)
 
 
 def test_no_openings_is_no_ratio():

@@ -61,7 +61,7 @@ def retarder_class(permeance):
 
 
 def vent_area(rule, edition=None, **facts):
-    """Net free area of a vented roof: 1/150, or 1/300 where the conditions hold.
+    """Net free area of a vented roof: a share of its area, a smaller one where the conditions hold.
 
     Parameters
     ----------
@@ -92,6 +92,7 @@ def vent_area(rule, edition=None, **facts):
     if not plain:
         return verdict(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
     plain, reduced = plain[0], reduced[0]
+    most, least = plain["value"], reduced["value"]
     area, free = facts.get("vented_area"), facts.get("free_area")
     if area is None or free is None:
         return verdict(rule, CANNOT_TELL, "the vented area and the net free area must both be known", plain)
@@ -101,9 +102,9 @@ def vent_area(rule, edition=None, **facts):
     have = f"{free:.4g} m² of net free area"
     nearly = 1 - 1e-9  # areas come from whole inches
     if free >= full * nearly:
-        return verdict(rule, MET, f"{have} is at least 1/150 of {area:.4g} m², {full:.4g} m²", plain)
+        return verdict(rule, MET, f"{have} is at least {most} of {area:.4g} m², {full:.4g} m²", plain)
     if free < half * nearly:
-        return verdict(rule, NOT_MET, f"{have} is below even 1/300 of {area:.4g} m², {half:.4g} m²", reduced)
+        return verdict(rule, NOT_MET, f"{have} is below even {least} of {area:.4g} m², {half:.4g} m²", reduced)
     high, tight = _upper(edition, facts), _warm_side(edition, facts)
     if reduced["edition"] == "2006":
         answer = MET if MET in (high, tight) else NOT_MET if high == tight == NOT_MET else CANNOT_TELL
@@ -112,7 +113,7 @@ def vent_area(rule, edition=None, **facts):
         both = (high, tight)
         answer = NOT_MET if NOT_MET in both else MET if both == (MET, MET) else CANNOT_TELL
         asked = "both: a share of high vents, and in zones 6 to 8 a class I or II retarder inside"
-    why = f"{have} is between 1/300 and 1/150, which asks for {asked}; high vents: {high}; retarder: {tight}"
+    why = f"{have} is between {least} and {most}, which asks for {asked}; high vents: {high}; retarder: {tight}"
     return verdict(rule, answer, why, reduced)
 
 

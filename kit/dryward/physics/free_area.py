@@ -7,6 +7,7 @@ the ceiling or the length of the rafter.
 import math
 from dataclasses import dataclass
 
+from dryward.building import codes
 from dryward.checks import within
 
 
@@ -31,17 +32,19 @@ class NetFreeArea:
     lower_per_length: float
 
 
-def net_free_area(area, ratio=300.0, upper_share=0.5, eave_length=None, ridge_length=None):
+def net_free_area(area, ratio=None, upper_share=0.5, eave_length=None, ridge_length=None):
     """Net free vent area that a ratio asks for, and its split high and low.
 
     Parameters
     ----------
     area : float
         Vented area [m2], above 0 to 1e6.
-    ratio : float
-        Area of roof for one of opening [-], 1 to 2000: 150 or 300 in codes.
+    ratio : float, optional
+        Area of roof for one of opening [-], 1 to 2000; otherwise that of the
+        newest code row where its conditions hold.
     upper_share : float
-        Part that stands high [-], 0 to 1; 0.4 to 0.5 for the ratio of 300.
+        Part that stands high [-], 0 to 1; the code rows say how much for the
+        smaller openings.
     eave_length, ridge_length : float, optional
         Lengths over which the openings run [m], above 0 to 10 000.
 
@@ -61,12 +64,12 @@ def net_free_area(area, ratio=300.0, upper_share=0.5, eave_length=None, ridge_le
 
     Examples
     --------
-    >>> need = net_free_area(55.74, 300.0)  # 600 ft2
+    >>> need = net_free_area(55.74)  # 600 ft2
     >>> round(need.total / 0.0254**2)
     288
     """
     area = within("Vented area", area, 0.0, 1e6, "m²", above=True)
-    ratio = within("Vent ratio", ratio, 1.0, 2000.0)
+    ratio = 1.0 / codes.required("vent-area-reduced") if ratio is None else within("Vent ratio", ratio, 1.0, 2000.0)
     share = within("Share of the openings that is high", upper_share, 0.0, 1.0, "%")
     total = area / ratio
     upper, lower = total * share, total * (1.0 - share)
