@@ -11,7 +11,7 @@ from pathlib import Path
 
 import tomli_w
 
-from dryward.building import files, versions, written
+from dryward.building import disk, files, versions, written
 from dryward.building.job import Job, Place, Room, Tightness, Vent
 from dryward.checks import BadFile, PlainError
 from dryward.units import read
@@ -166,7 +166,7 @@ def load(path):
     BadFile
         One sentence with file, place and what is wrong there.
     """
-    text, token = files.fetch(path)
+    text, token = disk.fetch(path)
     return parse(text, Path(path).name), token
 
 
@@ -178,7 +178,7 @@ def save(job, path, expect=None):
     job : Job
     path : str or Path
     expect : str, optional
-        As in `files.store`.
+        As in `disk.store`.
 
     Returns
     -------
@@ -190,4 +190,4 @@ def save(job, path, expect=None):
     BadFile
         When it cannot be written, or has changed; the old file is untouched.
     """
-    return files.store(words(job), path, expect)
+    return disk.store(words(job), path, expect)

@@ -7,19 +7,17 @@ What a person writes may name a library id instead.
 """
 
 import dataclasses
-import difflib
 import math
 
 from dryward.building import library
 from dryward.building.assembly import AirSpace, Assembly, Framing, Layer
 from dryward.building.materials import Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
+from dryward.building.typed_table import LONGEST_TEXT, ORIGIN, TypedTable
 from dryward.building.versions import FORMAT, VERSION
 from dryward.checks import BadFile, PlainError
-from dryward.units import read
 
-_MOST_LAYERS, _MOST_POINTS, _LONGEST_NAME, _LONGEST_TEXT = 60, 200, 80, 4000
-_ORIGIN = ("id", "name", "category", "source", "where", "how_read", "ranges")
+_MOST_LAYERS = 60
 _MATERIAL = (
     "density",
     "specific_heat",
@@ -32,92 +30,6 @@ _MATERIAL = (
 _RESISTANCE, _PERMEANCE = "thermal resistance", "permeance"
 
 
-class _Table:
-    """One table of the file and its place, read word by word."""
-
-    def __init__(self, place, table, words):
-        if not isinstance(table, dict):
-            raise BadFile(f"{place}: it must be a table of words and values")
-        for key in table:
-            if key not in words:
-                near = difflib.get_close_matches(key, words, n=1, cutoff=0.6)
-                hint = f"; did you mean {near[0]}" if near else ""
-                raise BadFile(f'{place}: the word "{key[:40]}" is not known{hint}')
-        self.place, self.table = place, table
-
-    def __contains__(self, key):
-        return key in self.table
-
-    def wrong(self, key, rule):
-        return BadFile(f"{self.place}: {key} must be {rule}")
-
-    def text(self, key, default="", longest=_LONGEST_NAME):
-        value = self.table.get(key, default)
-        if not isinstance(value, str) or len(value) > longest:
-            raise self.wrong(key, f"a text of at most {longest} characters")
-        if any(ord(sign) < 32 and sign != "\n" for sign in value):
-            raise self.wrong(key, "a text without control characters")
-        return value
-
-    def flag(self, key):
-        value = self.table.get(key, False)
-        if not isinstance(value, bool):
-            raise self.wrong(key, "true or false")
-        return value
-
-    def quantity(self, key, quantity=None, default=None):
-        if key not in self.table:
-            if default is None:
-                raise BadFile(f"{self.place}: {key} is missing")
-            return default
-        return self._value(key, self.table[key], quantity)
-
-    def _value(self, key, value, quantity):
-        if isinstance(value, str) and quantity:
-            return read(value, quantity)
-        if isinstance(value, bool) or not isinstance(value, (int, float)):
-            raise self.wrong(key, 'a number, or a text with a unit such as "3/4 in"' if quantity else "a number")
-        try:
-            return float(value)
-        except OverflowError:
-            raise self.wrong(key, "a number of ordinary size") from None
-
-    def points(self, key, first=None, second=None):
-        rows = self.table.get(key, [])
-        if not isinstance(rows, list) or len(rows) > _MOST_POINTS:
-            raise self.wrong(key, f"a list of at most {_MOST_POINTS} pairs")
-        if any(not isinstance(row, list) or len(row) != 2 for row in rows):
-            raise self.wrong(key, "a list of pairs such as [[0.25, 1.0], [0.75, 9.0]]")
-        return tuple((self._value(key, x, first), self._value(key, y, second)) for x, y in rows)
-
-    def curve(self, key, quantity=None, first=None):
-        if isinstance(self.table.get(key), list):
-            return self.points(key, first, quantity)
-        return self.quantity(key, quantity)
-
-    def names(self, key):
-        value = self.table.get(key, [])
-        if not isinstance(value, list) or any(not isinstance(each, str) for each in value):
-            raise self.wrong(key, "a list of layer names")
-        return tuple(value)
-
-    def origin(self):
-        spans = self.table.get("ranges", {})
-        if not isinstance(spans, dict):
-            raise self.wrong("ranges", "a table such as { conductivity = [0.03, 0.05] }")
-        inner = _Table(f"{self.place}, ranges", spans, ("conductivity", "vapor_permeability", "sorption", "permeance"))
-        ranges = []
-        for name, span in spans.items():
-            if not isinstance(span, list) or len(span) != 2:
-                raise inner.wrong(name, "a pair of numbers")
-            ranges.append((name, *(inner._value(name, each, None) for each in span)))
-        words = {
-            key: self.text(key, longest=_LONGEST_TEXT if key in ("source", "where", "how_read") else _LONGEST_NAME)
-            for key in _ORIGIN[:-1]
-        }
-        return {**words, "ranges": tuple(ranges)}
-
-
 def _without_empty(table):
     return {key: value for key, value in table.items() if value not in ("", None, {}, [], False)}
 
@@ -128,7 +40,7 @@ def _plain(value):
 
 def _origin_table(thing):
     spans = {name: [low, high] for name, low, high in thing.ranges}
-    return {**{key: getattr(thing, key) for key in _ORIGIN[:-1]}, "ranges": spans}
+    return {**{key: getattr(thing, key) for key in ORIGIN[:-1]}, "ranges": spans}
 
 
 def substance_table(thing):
@@ -167,7 +79,7 @@ def substance_table(thing):
 def _material(place, value):
     if isinstance(value, str):
         return library.material(value)
-    table = _Table(place, value, _MATERIAL + _ORIGIN)
+    table = TypedTable(place, value, _MATERIAL + ORIGIN)
     return Material(
         **table.origin(),
         density=table.quantity("density", "density"),
@@ -184,7 +96,7 @@ def _membrane(place, value, kinds=("fixed", "variable", "laminate")):
     if isinstance(value, str):
         return library.membrane(value)
     words = ("kind", "permeance", "points", "sensitive", "backing", "turned")
-    table = _Table(place, value, words + _ORIGIN)
+    table = TypedTable(place, value, words + ORIGIN)
     origin = Origin(**table.origin())
     kind = table.text("kind", "variable" if "points" in table else "laminate" if "sensitive" in table else "fixed")
     if kind not in kinds:
@@ -208,7 +120,7 @@ def _membrane(place, value, kinds=("fixed", "variable", "laminate")):
 def _air_space(place, value):
     if isinstance(value, str):
         return library.air_space(value)
-    table = _Table(place, value, ("thermal_resistance", "vapor_permeance", "vented", *_ORIGIN))
+    table = TypedTable(place, value, ("thermal_resistance", "vapor_permeance", "vented", *ORIGIN))
     return AirSpace(
         **table.origin(),
         thermal_resistance=table.quantity("thermal_resistance", _RESISTANCE),
@@ -248,7 +160,7 @@ def _layer(number, value):
     name = value.get("name") if isinstance(value, dict) else None
     place = f"layer {number}" + (f" ({name[:40]})" if isinstance(name, str) and name else "")
     try:
-        table = _Table(place, value, ("name", "thickness", *_KINDS, "permeance", "thermal_resistance"))
+        table = TypedTable(place, value, ("name", "thickness", *_KINDS, "permeance", "thermal_resistance"))
         kinds = [kind for kind in _KINDS if kind in table]
         if len(kinds) != 1:
             raise BadFile(f"{place}: it must have one of material, membrane or air_space")
@@ -294,7 +206,7 @@ def assembly(table):
     0.0127
     """
     known = ("format", "version", "name", "slope", "notes", "framing", "layer", *(key for key, _ in _FILMS))
-    top = _Table("the top of the file", table, known)
+    top = TypedTable("the top of the file", table, known)
     layers = table.get("layer", [])
     if not isinstance(layers, list):
         raise BadFile("the layers must be written as [[layer]]")
@@ -302,7 +214,7 @@ def assembly(table):
         raise BadFile(f"it has {len(layers)} layers; it must have 1 to {_MOST_LAYERS}")
     framing = None
     if "framing" in table:
-        inner = _Table("framing", table["framing"], ("share", "material", "layers"))
+        inner = TypedTable("framing", table["framing"], ("share", "material", "layers"))
         if "material" not in inner:
             raise BadFile("framing: material is missing")
         share = inner.quantity("share", "relative humidity")
@@ -311,7 +223,7 @@ def assembly(table):
         name=top.text("name", "without a name"),
         layers=tuple(_layer(number, each) for number, each in enumerate(layers, 1)),
         slope=top.quantity("slope", default=0.0),
-        notes=top.text("notes", longest=_LONGEST_TEXT),
+        notes=top.text("notes", longest=LONGEST_TEXT),
         framing=framing,
         **{key: top.quantity(key, quantity) for key, quantity in _FILMS if key in top},
     )

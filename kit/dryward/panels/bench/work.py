@@ -6,7 +6,7 @@ import tempfile
 import time
 from pathlib import Path
 
-from dryward.building import files, job_files
+from dryward.building import disk, job_files
 from dryward.checks import BadFile
 from dryward.report.setting import setting
 from dryward.weather import read_epw
@@ -139,8 +139,8 @@ class Work:
 
     def take(self, content, name):
         """Take the bytes of a file from elsewhere; it is not saved yet."""
-        if len(content) > files.LARGEST:
-            raise BadFile(f"{name[-60:]}: it is larger than {files.LARGEST} bytes, too large for a roof.")
+        if len(content) > disk.LARGEST:
+            raise BadFile(f"{name[-60:]}: it is larger than {disk.LARGEST} bytes, too large for a roof.")
         try:
             words = bytes(content).decode("utf-8")
         except UnicodeDecodeError:
@@ -195,5 +195,5 @@ class Work:
         """
         path = self.path(name)
         same = path.name == self.name and self._token is not None
-        self._token = job_files.save(self.job, path, self._token if same else files.NEW)
+        self._token = job_files.save(self.job, path, self._token if same else disk.NEW)
         self.name, self.wanted, self.saved, self._last = path.name, path.name, self.job, None
