@@ -7,7 +7,7 @@ from dryward import building, units
 from dryward.building.framing import parallel_path
 from dryward.building.job import Job, Room
 from dryward.checks import PlainError
-from dryward.panels.bench import layers, own, parts, setting
+from dryward.panels.bench import layers, own, parts, setting, typed
 from dryward.panels.bench.checking import DRAWS, Checking
 from dryward.panels.bench.comparing import Comparing
 from dryward.panels.bench.printing import Printing
@@ -248,9 +248,9 @@ class YourRoof(Page):
             self.wants_file = self.work.job.place.kind != "file"
             return
         if name == "place.id" and self.wants_file:
-            job = dataclasses.replace(self.work.job, place=setting.file_place(self.work.job.place, value))
+            job = dataclasses.replace(self.work.job, place=typed.file_place(self.work.job.place, value))
         else:
-            job = setting.changed(self.work.job, name, value, self.unit_system)
+            job = typed.changed(self.work.job, name, value, self.unit_system)
         if name.startswith("place."):
             weathered.setting(job)
             self.wants_file = self.wants_file and name == "place.zone"
@@ -327,7 +327,7 @@ class YourRoof(Page):
 
     def _do_epw(self, value, buffers):
         name = self.work.weather(buffers[0], value)
-        self.work.change(dataclasses.replace(self.work.job, place=setting.file_place(self.work.job.place, name)))
+        self.work.change(dataclasses.replace(self.work.job, place=typed.file_place(self.work.job.place, name)))
         self.wants_file = False
 
     def _do_epw_too_large(self, value, buffers):
