@@ -33,6 +33,16 @@ def test_what_is_kept_shows_what_is_drawn_alone(shown, monkeypatch, most):
         assert len(pictures._drawn) <= most
 
 
+def test_layers_are_kept_too_and_a_ground_that_comes_back_is_the_same(shown):
+    kind, states = shown
+    pictures, grounds = kept.Kept(kind, "us"), {}
+    for state, _ in states:
+        ground, moving = pictures.layers(state)
+        assert (ground, moving) == kind("us").layers(state)
+        assert grounds.setdefault(kind("us").signature(state), ground) is ground
+    assert 1 < len(grounds) <= kept.KEPT
+
+
 def test_an_axis_that_changes_back_is_not_drawn_again(shown, monkeypatch):
     kind, states = shown
     drawings = []

@@ -45,6 +45,44 @@ def test_moving_is_as_good_as_drawing_anew(name):
     assert pixels(first).shape[:2] == (picture.height, picture.width)
 
 
+def straight(data):
+    """Colors and opacity of a layer, as numbers."""
+    sheet = np.asarray(Image.open(io.BytesIO(data)).convert("RGBA")).astype(float)
+    return sheet[..., :3], sheet[..., 3:] / 255
+
+
+@pytest.mark.parametrize("name", NAMES)
+@pytest.mark.parametrize("projector", [False, True])
+def test_ground_and_layer_are_the_whole_picture(name, projector):
+    kind, states = CASES[name]
+    picture, alone = kind(projector=projector), kind(projector=projector)
+    for state in (*states, states[0]):
+        ground, moving = picture.layers(state)
+        (below, _), (above, cover) = straight(ground), straight(moving)
+        assert above.shape == below.shape == (picture.height, picture.width, 3)
+        assert (cover == 0).mean() > 0.3, "the layer is mostly empty"
+        assert cover.max() == 1
+        assert np.array_equal(above * cover + below * (1 - cover), pixels(alone.render(state)))
+        # One after the other, neither hurts the other.
+        assert picture.render(state) == alone.render(state)
+        assert picture.layers(state) == (ground, moving)
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_the_ground_is_packed_once_and_holds_nothing_that_moves(name):
+    kind, (one, other, *_) = CASES[name]
+    picture = kind()
+    ground, moving = picture.layers(one)
+    again, moved = picture.layers(other)
+    assert moved != moving
+    if picture.signature(one) == picture.signature(other):
+        assert again is ground
+    else:
+        assert again != ground
+    # A picture that never drew the first state has the same ground for the second.
+    assert kind().layers(other)[0] == again
+
+
 @pytest.mark.parametrize("name", NAMES)
 def test_alt_says_what_it_shows_now(name):
     kind, (one, other, *_) = CASES[name]

@@ -48,6 +48,33 @@ def test_setting_a_value_moves_everything(page):
     assert page.widget.live["sentence"] == page.sentence
 
 
+def test_the_ground_is_sent_only_when_it_is_another(page, monkeypatch):
+    sent = []
+    monkeypatch.setattr(page.widget, "send_state", lambda key=None: sent.append(set(key)))
+    for value, keys in ((41, {"live"}), (42, {"live"})):
+        page.controls["RH_in"].value = value
+        assert sent.pop() == keys
+    for value in (100, -20):  # over the end of an axis and back
+        page.controls["T_out"].value = value
+        assert sent.pop() == {"live", "grounds"}
+        assert page.widget.grounds == [ground for ground, _ in page.layers]
+    page.desk.hear({"kind": "system", "value": "si"})
+    assert {"live", "grounds"} in sent
+
+
+def test_the_whole_picture_is_drawn_only_when_asked_for(page, monkeypatch):
+    drawn = []
+    (picture,) = page.live_pictures()
+    render = picture.render
+    monkeypatch.setattr(picture, "render", lambda state: drawn.append(1) or render(state))
+    page.controls["RH_in"].value = 60
+    assert drawn == []
+    assert page.picture == page.picture == page.kinds[0]("us").render(page.views(page.state))
+    assert drawn == [1]
+    page.controls["RH_in"].value = 61
+    assert page.picture == page.kinds[0]("us").render(page.views(page.state))
+
+
 def test_every_control_to_both_ends_and_every_choice(page):
     for control in page.controls.values():
         start = control.value

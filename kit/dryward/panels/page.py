@@ -109,7 +109,8 @@ class Page:
         Name -> number in SI (None where there is none).
     sentence : str
     picture : bytes
-        The first picture; `pictures` has all.
+        The first picture; `pictures` has all.  The browser gets each in two
+        layers, so the whole is drawn only for who asks.
     trouble : str
         The sentence shown when the last move could not be computed.
     state : object
@@ -136,7 +137,8 @@ class Page:
             raise UnknownName("unit system", self.unit_system, units.SHOWN)
         self.sliders = tuple(standard(each) if isinstance(each, str) else each for each in self.handles)
         self.state, self.sentence, self.trouble = None, "", ""
-        self.readouts, self.pictures, self.alts = {}, (), ()
+        self.readouts, self.layers, self.alts = {}, (), ()
+        self._shown, self._whole = (), ()
         self.kinds = self.draws if isinstance(self.draws, tuple) else (self.draws,)
         self.readout_list, self._live, self._drawings = [], {}, 0
         self._waiting, self._seen, self._errors, self._retype = None, 0, {}, ""
@@ -244,7 +246,7 @@ class Page:
         live = self.live_pictures()
         # All of it or nothing: what fails half way leaves the page as it was.
         readouts, sentence = list(self.numbers(state)), self.says(state)
-        pictures = tuple(picture.render(view) for picture, view in zip(live, views, strict=True))
+        layers = tuple(picture.layers(view) for picture, view in zip(live, views, strict=True))
         alts = tuple(picture.alt(view) for picture, view in zip(live, views, strict=True))
         if full:
             found = self.strips(self.at, state)
@@ -252,7 +254,8 @@ class Page:
                 name: strip.shown(self.controls[name]) if isinstance(strip, Strip) else strip
                 for name, strip in found.items()
             }
-        self.state, self.sentence, self.pictures, self.alts = state, sentence, pictures, alts
+        self.state, self.sentence, self.layers, self.alts = state, sentence, layers, alts
+        self._shown, self._whole = tuple(zip(live, views, strict=True)), None
         self.readout_list = readouts
         self._drawings += 1
         self.readouts = {each.name: each.value for each in readouts}
@@ -267,6 +270,13 @@ class Page:
         if key not in self._live:
             self._live[key] = tuple(Kept(kind, self.unit_system, self.settings["projector"]) for kind in self.kinds)
         return self._live[key]
+
+    @property
+    def pictures(self):
+        """All pictures, image bytes."""
+        if self._whole is None:
+            self._whole = tuple(picture.render(view) for picture, view in self._shown)
+        return self._whole
 
     @property
     def picture(self):
@@ -370,21 +380,24 @@ class Page:
 
     def send(self):
         """Send the present state to the browser."""
-        self.widget.live = {
-            "seen": self._seen,
-            "values": {name: control.value for name, control in self.controls.items()},
-            "errors": dict(self._errors),
-            "retype": self._retype,
-            "strips": self._strips,
-            "drawn": self._drawings,
-            "pictures": list(self.pictures),
-            "alts": list(self.alts),
-            "readouts": [each.shown(self.unit_system) for each in self.readout_list if not each.hidden],
-            "sentence": self.sentence,
-            "trouble": self.trouble,
-            "steps": self.desk.steps(),
-            "busy": self._waiting is not None,
-        }
+        # In one message, so that no curve is ever seen over the axis of another.
+        with self.widget.hold_sync():
+            self.widget.live = {
+                "seen": self._seen,
+                "values": {name: control.value for name, control in self.controls.items()},
+                "errors": dict(self._errors),
+                "retype": self._retype,
+                "strips": self._strips,
+                "drawn": self._drawings,
+                "pictures": [moving for _, moving in self.layers],
+                "alts": list(self.alts),
+                "readouts": [each.shown(self.unit_system) for each in self.readout_list if not each.hidden],
+                "sentence": self.sentence,
+                "trouble": self.trouble,
+                "steps": self.desk.steps(),
+                "busy": self._waiting is not None,
+            }
+            self.widget.grounds = [ground for ground, _ in self.layers]
 
     def send_bench(self):
         """Show the bench anew."""

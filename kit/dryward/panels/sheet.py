@@ -31,7 +31,9 @@ class Sheet(anywidget.AnyWidget):
     frame : dict
         What rarely changes: words, units, locks.  A new one builds the page anew.
     live : dict
-        What a slider changes: picture, numbers, sentence, strips.
+        What a slider changes: what moves in the pictures, numbers, sentence, strips.
+    grounds : list of bytes
+        What stands in each picture, under what moves; sent with `live`, and only when it is another.
     bench : dict
         Sections with fields, tables and buttons, for a page that has them.
     moves : dict
@@ -43,6 +45,7 @@ class Sheet(anywidget.AnyWidget):
 
     frame = traitlets.Dict().tag(sync=True)
     live = traitlets.Dict().tag(sync=True)
+    grounds = traitlets.List().tag(sync=True)
     bench = traitlets.Dict().tag(sync=True)
     moves = traitlets.Dict().tag(sync=True, echo_update=False)
 

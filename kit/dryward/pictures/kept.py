@@ -45,6 +45,10 @@ class Kept:
         """The picture of a state, as of `LivePicture.render`."""
         return self._for(state).render(state)
 
+    def layers(self, state):
+        """The picture in two parts, as of `LivePicture.layers`."""
+        return self._for(state).layers(state)
+
     def alt(self, state):
-        """What the picture shows, as of `LivePicture.alt`; after `render`."""
+        """What the picture shows, as of `LivePicture.alt`; after `render` or `layers`."""
         return self._for(state).alt(state)

@@ -5,6 +5,10 @@ unit system and signature, and kept as pixels.  A new state restores those
 pixels and draws the few artists that move, which costs a tenth of a whole
 drawing.  Changing numbers belong beside the picture, as text of the page:
 letters are the dear part of a drawing.
+
+For a page the two are also to be had apart: the ground, packed once, and a
+layer that is clear but for the pixels that differ from it, which is packed and
+unpacked in half the time of the whole.
 """
 
 import io
@@ -12,12 +16,18 @@ import io
 import numpy as np
 from PIL import Image
 
+from dryward.pictures.png import png
 from dryward.pictures.sheet import Sheet
 
 #: What moves is drawn over all that stands.
 _ABOVE = 100
 #: A field of color that moves, over all that stands and under the other artists that move.
 UNDER = 99
+
+
+def _as_numbers(pixels):
+    """Each pixel as one number, height x width x 1; compared so four times as fast."""
+    return np.asarray(memoryview(pixels)).view(np.uint32)
 
 
 class LivePicture(Sheet):
@@ -42,7 +52,7 @@ class LivePicture(Sheet):
 
     def __init__(self, unit_system="us", projector=False, paper=False, size=None, scale=1.0):
         super().__init__(unit_system, projector, paper, size, scale)
-        self._movers, self._drawn, self._still = [], None, None
+        self._movers, self._drawn, self._still, self._ground = [], None, None, None
 
     # --- what a subclass says -------------------------------------------
 
@@ -78,24 +88,62 @@ class LivePicture(Sheet):
             Lossless WebP.
         """
         self.paint(state)
-        sheet = Image.frombuffer("RGBA", self.canvas.get_width_height(), self.canvas.buffer_rgba(), "raw", "RGBA", 0, 1)
-        out = io.BytesIO()
-        sheet.save(out, "WEBP", lossless=True, quality=0, method=0)
-        return out.getvalue()
+        return self._packed()
+
+    def layers(self, state):
+        """The picture of a state in two parts of one size, the second to be laid over the first.
+
+        Parameters
+        ----------
+        state : object
+            What the subclass draws.
+
+        Returns
+        -------
+        ground : bytes
+            All that stands, lossless WebP; the same object while it stands.
+        moving : bytes
+            What moves, PNG: the picture where it is another than the ground, clear elsewhere.
+        """
+        self._stand(state)
+        self.canvas.restore_region(self._still)
+        if self._ground is None:
+            self._ground = self._packed()
+        self._move(state)
+        # Not drawn on a clear canvas, where edges that lie over each other come out a little different:
+        # these pixels are the whole picture's own.
+        bare, drawn = _as_numbers(self._still), _as_numbers(self.canvas.buffer_rgba())
+        moving = drawn * (drawn != bare)
+        return self._ground, png(moving.view(np.uint8))
 
     def paint(self, state):
         """Draw a state into the canvas: the kept pixels, and over them what moves."""
+        self._stand(state)
+        self.canvas.restore_region(self._still)
+        self._move(state)
+
+    def _stand(self, state):
+        """Draw all that stands, unless it is kept."""
         signature = self.signature(state)
         if self._still is None or signature != self._drawn:
             self._begin(state)
             self.canvas.draw()
             self._still, self._drawn = self.canvas.copy_from_bbox(self.figure.bbox), signature
-        self.canvas.restore_region(self._still)
+
+    def _move(self, state):
+        """Draw what moves over what is in the canvas."""
         self.draw_moving(state)
         renderer = self.canvas.get_renderer()
         for artist in self._movers:
             if artist.get_visible():
                 artist.draw(renderer)
+
+    def _packed(self):
+        """The canvas as a lossless WebP."""
+        sheet = Image.frombuffer("RGBA", self.canvas.get_width_height(), self.canvas.buffer_rgba(), "raw", "RGBA", 0, 1)
+        out = io.BytesIO()
+        sheet.save(out, "WEBP", lossless=True, quality=0, method=0)
+        return out.getvalue()
 
     def redraw(self, state):
         """Draw a state whole, nothing kept; for paper and for proof."""
@@ -116,7 +164,7 @@ class LivePicture(Sheet):
 
     def _begin(self, state):
         self.figure.clear()
-        self._movers = []
+        self._movers, self._ground = [], None
         self.draw_static(state)
 
     def moving(self, artist):

@@ -45,12 +45,21 @@ function predictionPart(frame, sheet) {
   return part;
 }
 
+// A picture is two images of one size: the ground that stands, and over it what moves.
+function layeredPicture() {
+  // Both are put on the screen in the frame that shows them, never one a little later.
+  const still = { alt: "", draggable: "false", decoding: "sync" };
+  const ground = make("img", { class: "dw-ground", "aria-hidden": "true", ...still });
+  const moving = make("img", { class: "dw-picture", ...still });
+  return { element: make("div", { class: "dw-layers" }, ground, moving), ground, moving, next: null, under: null, asked: 0, shown: 0 };
+}
+
 function picturePart(frame, kept) {
   const column = make("div", { class: "dw-pictures" });
   frame.pictures.forEach((each, index) => {
-    // The same img element throughout: a new one would blink while it decodes.
-    if (!kept[index]) kept[index] = make("img", { class: "dw-picture", alt: "", draggable: "false" });
-    column.append(kept[index]);
+    // The same img elements throughout: a new one would blink while it decodes.
+    if (!kept[index]) kept[index] = layeredPicture();
+    column.append(kept[index].element);
   });
   return column;
 }
@@ -100,13 +109,47 @@ function build(frame, sheet, kept) {
   return { root, parts };
 }
 
-// One address for each picture: made from the bytes, released once the next one shows.
-function putPicture(image, bytes) {
-  const old = image.dataset.address;
-  const address = URL.createObjectURL(new Blob([bytes], { type: "image/webp" }));
-  image.dataset.address = address;
+function addressOf(bytes, type) {
+  return URL.createObjectURL(new Blob([bytes], { type }));
+}
+
+// Loaded apart from the page: afterwards its address shows at once wherever it is put.
+function loaded(address) {
+  return new Promise((done) => {
+    const image = new Image();
+    image.onload = image.onerror = () => done(image);
+    image.src = address;
+  });
+}
+
+// The address before is released: what it showed stays until the new one is there.
+function putAddress(image, address) {
+  const old = image.src;
   image.src = address;
-  if (old) image.decode().catch(() => {}).finally(() => URL.revokeObjectURL(old));
+  if (old) URL.revokeObjectURL(old);
+}
+
+// Show what moves, and the ground under it.  A new ground waits until both are loaded, so that no
+// curve stands over the axis of another; who comes late is dropped if a newer one already shows.
+async function putPicture(picture, bytes, moving) {
+  picture.asked += 1;
+  const turn = picture.asked;
+  if (!picture.next || picture.next.bytes !== bytes) {
+    const address = addressOf(bytes, "image/webp");
+    picture.next = { bytes, address, loaded: loaded(address) };
+  }
+  const ground = picture.next;
+  const over = addressOf(moving, "image/png");
+  if (ground !== picture.under) await Promise.all([ground.loaded, loaded(over)]);
+  if (turn < picture.shown) {
+    URL.revokeObjectURL(over);
+    if (ground !== picture.under) URL.revokeObjectURL(ground.address);
+    return;
+  }
+  picture.shown = turn;
+  if (ground !== picture.under) putAddress(picture.ground, ground.address);
+  picture.under = ground;
+  putAddress(picture.moving, over);
 }
 
 // Predict before you look: until then the drawing is out of focus and the numbers are covered.
@@ -163,10 +206,13 @@ function render({ model, el }) {
     const live = model.get("live");
     if (!parts || !live.values) return;
     for (const control of Object.values(parts.controls)) control.update(live);
+    const grounds = model.get("grounds");
     live.pictures.forEach((bytes, index) => {
-      if (kept[index] && shown !== live.drawn) putPicture(kept[index], bytes);
+      const picture = kept[index];
+      if (!picture) return;
+      if (shown !== live.drawn) putPicture(picture, grounds[index], bytes);
       const alt = sheet.locked ? COVERED : live.alts[index];
-      if (kept[index] && kept[index].alt !== alt) kept[index].alt = alt;
+      if (picture.moving.alt !== alt) picture.moving.alt = alt;
     });
     shown = live.drawn;
     live.readouts.forEach((each) => {
@@ -211,7 +257,10 @@ function render({ model, el }) {
     model.off("change:frame", rebuild);
     model.off("change:live", update);
     model.off("change:bench", changeBench);
-    for (const image of kept) URL.revokeObjectURL(image.dataset.address);
+    for (const picture of kept) {
+      picture.shown = Infinity; // what is still loading releases itself
+      for (const image of [picture.ground, picture.moving]) URL.revokeObjectURL(image.src);
+    }
   };
 }
 
