@@ -107,11 +107,17 @@ def test_at_the_triple_point_itself_it_is_over_water():
     assert air.saturation_vapor_pressure(np.array([at, at]))[0] == over_water
 
 
-def test_the_dew_point_is_found_in_a_few_steps(monkeypatch):
-    """The first guess is good: six rounds are enough from -100 to 200 degC."""
-    monkeypatch.setattr(dew, "_STEPS", 6)
-    temperature = np.linspace(-100.0, 200.0, 601)
-    assert air.dew_point(air.saturation_vapor_pressure(temperature)) == pytest.approx(temperature, abs=1e-6)
+@pytest.mark.parametrize(
+    ("steps", "low", "high", "near"), [(3, -40.0, 60.0, 1e-5), (4, -40.0, 60.0, 1e-9), (5, -100.0, 200.0, 1e-6)]
+)
+def test_the_dew_point_is_found_in_a_few_steps(monkeypatch, steps, low, high, near):
+    """The first guess is good: each round squares the error that it leaves."""
+    monkeypatch.setattr(dew, "_STEPS", steps)
+    temperature = np.linspace(low, high, 601)
+    pressure = air.saturation_vapor_pressure(temperature)
+    assert air.dew_point(pressure) == pytest.approx(temperature, abs=near)
+    for k in (0, 150, 300, 450, 600):
+        assert air.dew_point(float(pressure[k])) == pytest.approx(temperature[k], abs=near)
 
 
 def test_real_moist_air_of_an_array_keeps_its_shape():

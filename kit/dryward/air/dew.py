@@ -70,7 +70,8 @@ def dew_point(vapor_pressure, over="auto"):
 
 def _invert(target, frost):
     # First guess: the Clausius-Clapeyron line 1/T against ln p, bent by two
-    # terms so that four steps reach machine accuracy over the whole range.
+    # terms so that four steps reach machine accuracy from -40 to 60 degC, and
+    # six over the whole range.
     curve, slope = (log_saturation_over_ice, slope_over_ice) if frost else (log_saturation_over_water, slope_over_water)
     kelvin = KELVIN / (1.0 - (target - LOG_TRIPLE) * (KELVIN / (6140.0 if frost else 5420.0)))
     # Far above the triple point the guess can shoot past the pole; the
