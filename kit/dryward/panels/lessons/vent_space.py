@@ -5,6 +5,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from dryward import air, building, units
+from dryward.building import codes
 from dryward.panels.controls import Choice
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
@@ -23,6 +24,8 @@ ROOF = building.preset("vented-vault-variable")
 RAFTER, AREA = 5.0, to_si(600.0, "ft2")
 EAVES, RIDGE = to_si(60.0, "ft"), to_si(30.0, "ft")
 BAY, SPACING = to_si(14.5, "in"), to_si(16.0, "in")
+#: Roof for each opening, where the conditions of the code hold [-].
+RATIO = round(1 / codes.required("vent-area-reduced"))
 #: A fifth of the leaks of a house at 3 ACH50 goes into this roof.
 LEAKY = Leak.from_blower_door(3.0, to_si(20_000.0, "ft3"), 0.2, area=AREA)
 #: Option -> outward pressure on the leaks [Pa]; None without leaks.
@@ -112,7 +115,7 @@ class VentSpace(Page):
 
     def numbers(self, state):
         """What it can carry, what comes, what is left; what a code asks for and what the gap gives."""
-        need = net_free_area(AREA, 300.0, eave_length=EAVES, ridge_length=RIDGE)
+        need = net_free_area(AREA, RATIO, eave_length=EAVES, ridge_length=RIDGE)
         given = clear_area(state.gap, BAY, SPACING)
         rest = state.power - state.load
         parts = f"{self.show(state.leaking, 'vapor flux')} by air, {self.show(state.diffusion, 'vapor flux')} by vapor"
@@ -130,7 +133,7 @@ class VentSpace(Page):
             ),
             Readout(
                 "needed",
-                "1/300 asks for",
+                f"1/{RATIO} asks for",
                 need.total,
                 "area",
                 text=self._square(need.total),
@@ -195,7 +198,7 @@ class VentSpace(Page):
         """From a table of saturated air to grams a day; the code's area."""
         full = air.vapor_density(COLD, air.saturation_vapor_pressure(COLD)) * 1e3
         here = full * state.outdoor.relative_humidity
-        need = net_free_area(AREA, 300.0, eave_length=EAVES, ridge_length=RIDGE)
+        need = net_free_area(AREA, RATIO, eave_length=EAVES, ridge_length=RIDGE)
         us = self.unit_system == "us"
         power = units.from_si(state.power, "g/m2/day")
         lines = [
@@ -218,7 +221,7 @@ class VentSpace(Page):
             half = units.from_si(need.lower, "cm2")
         return [
             *lines,
-            Step("Net free area by 1/300.", f"{area} / 300", self._square(need.total)),
+            Step(f"Net free area by 1/{RATIO}.", f"{area} / {RATIO}", self._square(need.total)),
             Step(
                 "Half of it low, over all eaves.",
                 f"{half:.4g} {each} / {divisor}",
