@@ -44,12 +44,12 @@ def tight_line(resistance, ceiling, start, end):
     for k in range(1, last):
         if z[k] > z[0]:
             break
-        if p[k] <= first:
+        if p[k] < first:
             first, low = p[k], k
     for k in range(last - 1, 0, -1):
         if z[k] < z[last]:
             break
-        if p[k] <= final:
+        if p[k] < final:
             final, high = p[k], k
     p[low], p[high] = first, final
     chain = [low]

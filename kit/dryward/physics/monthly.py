@@ -162,7 +162,7 @@ class _Year:
             indoors = np.full(12, float(indoor.temperature))
             start = saturation(indoors) * indoor.relative_humidity
         rungs_r = np.concatenate(((0.0,), np.cumsum(self.steps.heat)))
-        temperature = indoors[:, None] - np.outer(indoors - outdoors, rungs_r / rungs_r[-1])
+        temperature = indoors[:, None] - np.outer(indoors - outdoors, rungs_r / (rungs_r[-1] or 1.0))
         self.ceiling = saturation(temperature)
         self.start = np.asarray(start, dtype=float)
         self.end = self.ceiling[:, -1] * climate.relative_humidity if worked_otherwise else climate.vapor_pressure

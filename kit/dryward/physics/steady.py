@@ -282,7 +282,8 @@ def dew_point_depth(temperature, depth, vapor_pressure):
     if vapor_pressure < 0.001:
         return None
     dew = air.dew_point(vapor_pressure)
-    if temperature[1] <= dew < temperature[0]:
+    # Not "dew < temperature[0]": saturated room air is at its own dew point.
+    if temperature[1] <= dew and temperature[1] < temperature[0]:
         return 0.0
     for k in range(1, len(depth) - 2):
         warm, cold = temperature[k], temperature[k + 1]

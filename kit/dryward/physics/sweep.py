@@ -280,5 +280,5 @@ def _dew_point_depths(temperature, depth, vapor_pressure):
     rows = np.flatnonzero(hit)
     share = (warm[rows, k] - dew[rows]) / (warm[rows, k] - cold[rows, k])
     found[rows] = depth[k + 1] + (depth[k + 2] - depth[k + 1]) * share
-    found[(temperature[:, 1] <= dew) & (dew < temperature[:, 0])] = 0.0
+    found[(temperature[:, 1] <= dew) & (temperature[:, 1] < temperature[:, 0])] = 0.0
     return found
