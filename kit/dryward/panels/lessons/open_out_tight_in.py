@@ -151,7 +151,14 @@ class OpenOutTightIn(Page):
         found = limits.safe_ranges(
             state.roof, state.indoor, state.outdoor, {key: self.along(name) for name, key in keys.items()}
         )
-        return {name: Strip(tuple(found[key].holds)) for name, key in keys.items()}
+        strips = {name: Strip(tuple(found[key].holds)) for name, key in keys.items()}
+        outer = self.controls["M_out"]
+        if state.balance and FINE[0] < state.balance < AXIS[-1]:
+            # The limit that the sentence names, not the next place along the slider.
+            most = "at least" if self.unit_system == "us" else "up to"
+            words = f"No water: {most} {self.show(state.balance, 'permeance')}"
+            strips["M_out"] = {**strips["M_out"].shown(outer), "words": words}
+        return strips
 
     def steps(self, state):
         """What arrives at the outer face, and what can leave."""
