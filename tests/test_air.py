@@ -9,8 +9,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from dryward import air
-from dryward.air import dew
+from dryward.air import curves, dew
 from dryward.checks import OutOfRange
+from dryward.units import KELVIN
 
 
 @given(st.floats(-100, 200))
@@ -133,3 +134,22 @@ def test_no_vapor_is_no_vapor():
     assert air.humidity_ratio(0.0) == 0.0
     assert air.vapor_density(20.0, 0.0) == 0.0
     assert air.relative_humidity(20.0, 0.0) == 0.0
+
+
+@pytest.mark.parametrize(
+    ("log", "slope", "low", "high", "latent"),
+    [
+        (curves.log_saturation_over_ice, curves.slope_over_ice, 173.15, 273.15, 2834.4e3),
+        (curves.log_saturation_over_water, curves.slope_over_water, 233.15, 473.15, 2500.9e3),
+    ],
+)
+def test_the_slopes_are_those_of_the_curves(log, slope, low, high, latent):
+    """By differences, and at the triple point by Clapeyron: latent heat [J/kg] over R T squared.
+
+    Latent heats of sublimation and of evaporation at 0.01 °C: IAPWS values, from memory.
+    """
+    kelvin, step = np.linspace(low, high, 41), 0.01
+    differences = (log(kelvin + step) - log(kelvin - step)) / (2 * step)
+    assert slope(kelvin) == pytest.approx(differences, rel=1e-7)
+    triple = air.TRIPLE_POINT + KELVIN
+    assert slope(triple) == pytest.approx(latent / (air.VAPOR_GAS_CONSTANT * triple**2), rel=2e-3)
