@@ -6,7 +6,7 @@ import numpy as np
 
 from dryward import building, units
 from dryward.building import AirSpace, Layer, Material
-from dryward.panels import hand
+from dryward.panels import hand, wetness
 from dryward.panels.lessons.where_it_gets_wet import OUTER, ROOFS
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
@@ -136,7 +136,7 @@ class InsideTheFilm(Page):
                 "Water gained",
                 state.profile.gain,
                 "vapor flux",
-                note=_where(state.profile),
+                note=wetness.where(state.profile),
             ),
             Readout("share", "", state.share, "relative humidity", hidden=True),
         ]
@@ -150,7 +150,7 @@ class InsideTheFilm(Page):
             f"stands at {show(state.profile.permeance[FILM], 'permeance')}"
         )
         if state.profile.wet_planes:
-            return f"{film}: {show(state.profile.gain, 'vapor flux')} gather {_where(state.profile)}."
+            return f"{film}: {show(state.profile.gain, 'vapor flux')} gather {wetness.where(state.profile)}."
         return f"{film}; no face gains water."
 
     def strips(self, at, state):
@@ -204,15 +204,6 @@ class InsideTheFilm(Page):
             lines.append(Step(f"The film's curve {end}.", "", f"{now:.3g} perm"))
         gain = show(profile.gain, "vapor flux")
         return [*lines, Step("What arrives at the coldest face and cannot leave it, as in lesson 5.", "", gain)]
-
-
-def _where(profile):
-    if not profile.wet_planes:
-        return "nothing gets wet"
-    wet = max(profile.wet_planes, key=lambda plane: plane.rate)
-    if wet.inner_layer == wet.outer_layer:
-        return f"inside the {wet.inner_layer}"
-    return f"between {wet.inner_layer} and {wet.outer_layer}"
 
 
 PAGE = InsideTheFilm

@@ -3,7 +3,7 @@
 from dataclasses import dataclass, replace
 
 from dryward import building
-from dryward.panels import hand
+from dryward.panels import hand, wetness
 from dryward.panels.controls import Choice, Scale
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
@@ -134,7 +134,7 @@ class July(Page):
                 "relative humidity",
                 note=self.show(float(profile.temperature[state.rung]), "temperature"),
             ),
-            Readout("gain", "Water gained", profile.gain, "vapor flux", note=_where(profile)),
+            Readout("gain", "Water gained", profile.gain, "vapor flux", note=wetness.where(profile)),
             Readout(
                 "into_room",
                 "Vapor into the room",
@@ -162,7 +162,7 @@ class July(Page):
             )
         start = f"{outside} pushes vapor inward with {show(state.push, 'pressure')}"
         if profile.wet_planes:
-            return f"{start}, and {show(profile.gain, 'vapor flux')} gather {_where(profile)}."
+            return f"{start}, and {show(profile.gain, 'vapor flux')} gather {wetness.where(profile)}."
         behind = show(float(profile.relative_humidity[state.rung]), "relative humidity")
         room = show(max(-profile.vapor_flux_in, 0.0), "vapor flux")
         return f"{start}; behind the inner layer it is {behind}, nothing gets wet, and {room} reach the room."
@@ -210,15 +210,6 @@ class July(Page):
                 show(humid, "relative humidity"),
             ),
         ]
-
-
-def _where(profile):
-    if not profile.wet_planes:
-        return "nothing gets wet"
-    wet = max(profile.wet_planes, key=lambda plane: plane.rate)
-    if wet.inner_layer == wet.outer_layer:
-        return f"inside the {wet.inner_layer}"
-    return f"between {wet.inner_layer} and {wet.outer_layer}"
 
 
 PAGE = July

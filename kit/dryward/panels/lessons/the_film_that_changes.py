@@ -6,6 +6,7 @@ import numpy as np
 
 from dryward import building, units
 from dryward.building import FixedMembrane, LaminateMembrane, Origin, library
+from dryward.panels import wetness
 from dryward.panels.controls import Choice
 from dryward.panels.lessons.where_it_gets_wet import OUTER, ROOFS
 from dryward.panels.page import Page
@@ -170,7 +171,7 @@ class TheFilmThatChanges(Page):
                 "vapor flux",
                 note="into the roof" if flux > 0 else "into the room",
             ),
-            Readout("gain", "Water gained", state.profile.gain, "vapor flux", note=_where(state.profile)),
+            Readout("gain", "Water gained", state.profile.gain, "vapor flux", note=wetness.where(state.profile)),
             Readout("mean", "", state.mean, "relative humidity", hidden=True),
         ]
 
@@ -186,7 +187,7 @@ class TheFilmThatChanges(Page):
             start = f"Its faces see {faces}: the film is {word}, {now}"
         outward = state.profile.vapor_flux_in > 0
         if state.profile.wet_planes:
-            tail = f"{show(state.profile.gain, 'vapor flux')} gather {_where(state.profile)}"
+            tail = f"{show(state.profile.gain, 'vapor flux')} gather {wetness.where(state.profile)}"
             if outward and self._opens(state):
                 return f"{start}. It opens at the wrong time: the room pushes vapor out, and {tail}."
             return f"{start}; {tail}."
@@ -255,15 +256,6 @@ def _both_ways(right, wrong):
     between = right[1] + (right[0] - right[1]) * facing / backing
     other = wrong[0] - (wrong[0] - wrong[1]) * flipped / backing
     return SandwichState((right[0], between, right[1]), (wrong[0], other, wrong[1]), float(facing), float(flipped))
-
-
-def _where(profile):
-    if not profile.wet_planes:
-        return "nothing gets wet"
-    wet = max(profile.wet_planes, key=lambda plane: plane.rate)
-    if wet.inner_layer == wet.outer_layer:
-        return f"inside the {wet.inner_layer}"
-    return f"between {wet.inner_layer} and {wet.outer_layer}"
 
 
 PAGE = TheFilmThatChanges

@@ -4,7 +4,7 @@ from dataclasses import dataclass, replace
 
 from dryward import building
 from dryward.building import FixedMembrane, Layer
-from dryward.panels import hand
+from dryward.panels import hand, wetness
 from dryward.panels.controls import Choice
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
@@ -87,23 +87,22 @@ class WhereItGetsWet(Page):
     def numbers(self, state):
         """The dew-point depth and the wet plane, as two things; humidity, gain, drying."""
         profile = state.profile
-        wettest = profile.wettest
-        wet = max(profile.wet_planes, key=lambda plane: plane.rate, default=None)
+        wettest, worst = profile.wettest, wetness.worst(profile)
         return [
             Readout("dew_point_depth", "Dew-point line, depth", profile.dew_point_depth, "length"),
             Readout(
                 "wet_plane",
                 "Wet face, depth",
-                wet.depth if wet else None,
+                worst.depth if worst else None,
                 "length",
-                note=_between(wet.inner_layer, wet.outer_layer) if wet else "nothing gets wet",
+                note=wetness.where(profile),
             ),
             Readout(
                 "highest_relative_humidity",
                 "Highest humidity",
                 float(profile.relative_humidity[wettest]),
                 "relative humidity",
-                note=_between(*profile.between(wettest)),
+                note=wetness.between(*profile.between(wettest)),
             ),
             Readout("gain", "Water gained", profile.gain, "vapor flux", both=True),
             Readout(
@@ -129,10 +128,8 @@ class WhereItGetsWet(Page):
             line = f"The dew-point line is {self.show(profile.dew_point_depth, 'length')} from the room"
         if not profile.wet_planes:
             return f"{line}, and no face gets wet: the dampest place stands at {humidity}."
-        wet = max(profile.wet_planes, key=lambda plane: plane.rate)
-        word = "frost" if wet.temperature < 0 else "water"
-        where = _between(wet.inner_layer, wet.outer_layer)
-        return f"{line}, but the {word} gathers {where}: {self._rate(profile.gain)}."
+        word = "frost" if wetness.worst(profile).temperature < 0 else "water"
+        return f"{line}, but the {word} gathers {wetness.where(profile)}: {self._rate(profile.gain)}."
 
     def strips(self, at, state):
         """Where along each control no face gains water, all else as it is."""
@@ -188,10 +185,6 @@ class WhereItGetsWet(Page):
                 show(max(gain, 0.0), "vapor flux"),
             ),
         ]
-
-
-def _between(inner, outer):
-    return f"inside the {inner}" if inner == outer else f"between {inner} and {outer}"
 
 
 def _room_side(rate, inward):

@@ -7,6 +7,7 @@ from dryward import building, units
 from dryward.building.framing import parallel_path
 from dryward.building.job import Job, Room
 from dryward.checks import PlainError
+from dryward.panels import wetness
 from dryward.panels.bench import layers, own, parts, setting, typed
 from dryward.panels.bench.checking import DRAWS, Checking
 from dryward.panels.bench.comparing import Comparing
@@ -99,8 +100,8 @@ class YourRoof(Page):
                 f"If this month never ended nothing would get wet: the dampest place stands at {there}. "
                 "Leaks and storage come with the checks below."
             )
-        wet = max(profile.wet_planes, key=lambda plane: plane.rate)
-        where = " and the ".join(dict.fromkeys((wet.inner_layer, wet.outer_layer)))
+        worst = wetness.worst(profile)
+        where = " and the ".join(dict.fromkeys((worst.inner_layer, worst.outer_layer)))
         return f"If this month never ended, water would gather at the {where}: {self.show(profile.gain, 'vapor flux')}."
 
     def strips(self, at, state):
