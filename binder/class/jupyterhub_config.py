@@ -11,6 +11,7 @@ from dryward.cli.jupyter import named
 
 folder = Path(os.environ["DRYWARD_CLASS"]).resolve()
 state = folder / ".hub"
+idle = 60 * float(os.environ.get("DRYWARD_IDLE_MINUTES", "30"))
 state.mkdir(mode=0o700, parents=True, exist_ok=True)
 # Every seat reads these; they hold the names of the lessons and nothing else.
 settings = named.write(folder / "settings")
@@ -53,10 +54,10 @@ c.Spawner.environment = {
 c.Spawner.args = [
     f"--LabApp.extra_labextensions_path={places.JUPYTER / 'labextensions'}",
     "--ServerApp.kernel_websocket_connection_class=dryward.cli.jupyter.websocket.NoDelay",
-    # Idle lessons close after half an hour, idle seats after an hour; nothing that was made is lost.
-    "--MappingKernelManager.cull_idle_timeout=1800",
-    "--MappingKernelManager.cull_interval=60",
-    "--ServerApp.shutdown_no_activity_timeout=3600",
+    # Lessons that nobody has open close after half an hour, idle seats after an hour; nothing that was made is lost.
+    f"--MappingKernelManager.cull_idle_timeout={idle:.0f}",
+    f"--MappingKernelManager.cull_interval={min(60, max(1, idle // 4)):.0f}",
+    f"--ServerApp.shutdown_no_activity_timeout={2 * idle:.0f}",
     "--ServerApp.terminals_enabled=False",
 ]
 if os.environ.get("DRYWARD_ONE_USER"):

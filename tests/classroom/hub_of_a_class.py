@@ -37,7 +37,7 @@ def _open_to_all(command):
 
 
 @contextlib.contextmanager
-def hub(folder, command):
+def hub(folder, command, **settings):
     """The hub's address as long as the block lasts."""
     port, log = free_port(), Path(folder) / "hub.log"
     env = {
@@ -47,6 +47,7 @@ def hub(folder, command):
         "DRYWARD_PROXY": command,
         "DRYWARD_HUB_PORT": str(free_port()),
         "DRYWARD_PROXY_PORT": str(free_port()),
+        **settings,
     }
     if os.geteuid() == 0 and not _open_to_all(sys.executable):
         env["DRYWARD_ONE_USER"] = "1"  # no seat could start this Python
@@ -73,8 +74,8 @@ class Browser:
     """Keeps cookies by their paths and follows where it is sent, as the hub's doors need it."""
 
     def __init__(self):
-        jar = urllib.request.HTTPCookieProcessor(http.cookiejar.CookieJar())
-        self._opener = urllib.request.build_opener(jar)
+        self._jar = http.cookiejar.CookieJar()
+        self._opener = urllib.request.build_opener(urllib.request.HTTPCookieProcessor(self._jar))
 
     def ask(self, address, body=None):
         """Status and text at the end of the way."""
@@ -83,6 +84,10 @@ class Browser:
                 return answer.status, answer.read().decode("utf-8", "replace")
         except urllib.error.HTTPError as answer:
             return answer.code, answer.read().decode("utf-8", "replace")
+
+    def token(self, path):
+        """What a page below that path sends along when it changes something."""
+        return next(each.value for each in self._jar if each.name == "_xsrf" and each.path.startswith(path))
 
     def login(self, address, seat, password):
         """Status after the door."""

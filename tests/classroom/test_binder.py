@@ -110,9 +110,10 @@ def test_a_session_starts_as_the_launcher_does(tmp_path):
 
 @pytest.mark.slow
 def test_the_lines_of_post_build_that_warm_up():
+    env = {**os.environ, "PATH": f"{Path(sys.executable).parent}:{os.environ['PATH']}"}
     for line in (BINDER / "postBuild").read_text().splitlines():
         if line.startswith("python -c"):
-            assert subprocess.run(["bash", "-c", line]).returncode == 0, line
+            assert subprocess.run(["bash", "-c", line], env=env).returncode == 0, line
 
 
 @pytest.mark.parametrize("lessons", ["lessons", "kept"])

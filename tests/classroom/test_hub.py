@@ -93,6 +93,39 @@ def test_a_seat_cannot_read_anothers_folder(tmp_path):
     assert subprocess.run(secret, preexec_fn=other, capture_output=True).stdout == b""
 
 
+def lab_page(browser, address, seat, log, seconds=90):
+    """JupyterLab's page, once the seat has started."""
+    page, end = "", time.monotonic() + seconds
+    while "drywardLessons" not in page:
+        assert time.monotonic() < end, log.read_text()[-3000:]
+        time.sleep(1)
+        page = browser.ask(f"{address}user/{seat}/doc/tree/00-start.ipynb")[1]
+    return page
+
+
+@pytest.mark.slow
+def test_what_nobody_uses_closes(tmp_path, command):
+    ((seat, password),) = register.make(1, tmp_path).items()
+    with hub(tmp_path, command, DRYWARD_IDLE_MINUTES="0.1") as (address, log):
+        browser = Browser()
+        assert browser.login(address, seat, password) == 200
+        browser.ask(f"{address}hub/spawn/{seat}")
+        lab_page(browser, address, seat, log)
+        kernels = f"{address}user/{seat}/api/kernels"
+        token = browser.token(f"/user/{seat}/")
+        assert browser.ask(f"{kernels}?_xsrf={token}", b"{}")[0] == 201
+        assert "execution_state" in browser.ask(kernels)[1]
+        end = time.monotonic() + 40
+        while browser.ask(kernels)[1].strip() != "[]":
+            assert time.monotonic() < end, "the lesson stays open"
+            time.sleep(1)
+        end = time.monotonic() + 150
+        while f"User {seat} server stopped" not in log.read_text():  # asking the seat itself would keep it open
+            assert time.monotonic() < end, "the seat stays open"
+            time.sleep(2)
+        assert browser.ask(kernels)[0] in (404, 424, 503)
+
+
 @pytest.mark.slow
 def test_a_class_signs_in_and_opens_its_own_lessons(tmp_path, command):
     given = register.make(2, tmp_path)
@@ -106,11 +139,7 @@ def test_a_class_signs_in_and_opens_its_own_lessons(tmp_path, command):
         assert one.login(address, seat, password) == 200
         assert two.login(address, other, second) == 200
         one.ask(f"{address}hub/spawn/{seat}")
-        page, end = "", time.monotonic() + 90
-        while "drywardLessons" not in page:
-            assert time.monotonic() < end, log.read_text()[-3000:]
-            time.sleep(1)
-            page = one.ask(f"{address}user/{seat}/doc/tree/00-start.ipynb")[1]
+        page = lab_page(one, address, seat, log)
         assert re.search(r'"drywardLessons": ".*05-where-it-gets-wet', page)
         status, text = one.ask(lessons)
         assert status == 200

@@ -206,7 +206,7 @@ class Lesson(Plain, TornadoVoilaHandler):
             contents_manager=self.contents_manager,
             kernel_spec_manager=self.kernel_spec_manager,
             base_url=self.base_url,
-            page_config=get_page_config(self.base_url, self.settings, self.log, self.voila_configuration),
+            page_config=self._page_config(),
         )
         kernels, folder = self.kernel_manager, self.identity_provider.learners.folder(learner)
         kernel_id, client = await kernels.hand_over(learner, folder)
@@ -217,6 +217,12 @@ class Lesson(Plain, TornadoVoilaHandler):
             raise
         finally:
             client.stop_channels()
+
+    def _page_config(self):
+        kept = self.settings["openings"]
+        if "page config" not in kept:
+            kept["page config"] = get_page_config(self.base_url, self.settings, self.log, self.voila_configuration)
+        return kept["page config"]  # which the renderer copies
 
     def prepare_lesson(self, notebook):
         """The notebook as a page shows it: the lesson's page alone, and where to go from it."""

@@ -193,6 +193,14 @@ class Kernels(AsyncMappingKernelManager):
 
     # --- left behind -------------------------------------------------------------
 
+    def start_watching_activity(self, kernel_id):
+        """Read nothing: a kernel with a page is in use, and one without has been left when the page went.
+
+        To read along, as is usual, took as much of the server's time as all else it does for a slider.
+        """
+        kernel = self.get_kernel(kernel_id)
+        kernel.execution_state, kernel.reason, kernel.last_activity = "idle", "", datetime.now(UTC)
+
     def notify_disconnect(self, kernel_id):
         """A page is gone or its network is cut: from now on it is waited for."""
         super().notify_disconnect(kernel_id)

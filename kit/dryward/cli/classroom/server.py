@@ -59,6 +59,7 @@ class Pages(Voila):
             "ws_ping_interval": 15_000,
             "ws_ping_timeout": 60_000,
             "pages_env": environment(),
+            "openings": {},
             "xsrf_cookie_kwargs": {"samesite": "Lax"},
             "websocket_max_message_size": _LARGEST,
             "log_function": lambda handler: None,
@@ -186,6 +187,8 @@ def configuration(lessons, port, ready, most, away):
             "cull_connected": False,
         }
     )
+    # A page prints nothing that could flood a browser, and no picture may be held back.
+    told.PageConnection.limit_rate = False
     # A kernel that died comes back empty: better to say so than to show a page that does nothing.
     told.KernelRestarter.restart_limit = 0
     if os.name == "posix" and len(os.fsencode(tempfile.gettempdir())) <= _LONGEST:
