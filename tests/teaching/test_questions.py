@@ -101,3 +101,13 @@ def test_an_unknown_lesson_is_one_sentence():
 def test_a_seed_is_a_whole_number(seed):
     with pytest.raises(OutOfRange, match="A seed is a whole number from 0 up"):
         questions.draw("dew-point", seed)
+
+
+def test_a_wrong_answer_may_have_a_reason_of_its_own():
+    replies = {each.text: each.reply for check in questions.checks("your-readings", 0) for each in check.choices}
+    assert replies["A broken logger."].startswith("Why it looked right: Loggers do fail")
+    assert "comes and goes with the sun" in replies["A broken logger."]
+    replies = {each.text: each.reply for check in questions.checks("which-way-vapor-goes", 0) for each in check.choices}
+    told = replies["Neither way. Heat holds the damp down."]
+    assert told.startswith("Why it looked right: Warm air lies on top")
+    assert "in the crawlspace and" in told

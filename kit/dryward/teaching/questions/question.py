@@ -130,7 +130,8 @@ class Draw:
         Parameters
         ----------
         prompt, right : str
-        *wrong : (text, belief id, what is right here) or (text, belief id)
+        *wrong : (text, belief id, what is right here, why it looked right here)
+            The last two may be left out; an empty third one says what is right as for the right answer.
         must : bool
 
         Returns
@@ -193,12 +194,14 @@ class Draw:
 
     def _said(self, value, unit, tail):
         plain = f"{value:.0f}" if abs(value) >= 100 else f"{value:.3g}"
+        tail = tail.removesuffix("s") if plain == "1" else tail
         return (words.number(value, unit, self.unit_system) if unit else plain) + tail
 
     def _reply(self, id, here):
         known = belief(id)
         seems, right = (words.shown(text, self.unit_system) for text in (known.seems, known.right))
-        end = here[0] if here else self.why or right
+        end = here[0] if here and here[0] else self.why or right
+        seems = here[1] if len(here) > 1 else seems
         return f"Why it looked right: {seems} What is right: {end}"
 
     def _question(self, prompt, choices, answer, unit, tolerance, must):

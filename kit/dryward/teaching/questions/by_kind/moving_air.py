@@ -46,7 +46,12 @@ def leak_or_diffusion(draw):
         (49.0, "one-path-does-it-all"),
         (leak.carried / through, "forgets-saturation"),
         (1000.0, "vapor-barrier-is-air-barrier"),
-        (1.0, "falls-in-step", "The two paths follow different rules. Count both in pounds."),
+        (
+            1.0,
+            "falls-in-step",
+            "The two paths follow different rules. Count both in pounds.",
+            "There are two paths, so each could bring half.",
+        ),
         tail=" times",
         must=True,
     )

@@ -92,6 +92,7 @@ def drip(draw):
             "The insulation. It soaks it up.",
             "no-drops-no-problem",
             "Wet insulation stays wet. The membrane must shed it.",
+            "A little water in thick insulation is soon out of sight.",
         ),
         ("Nothing drips. Frost goes off as vapor.", "roof-never-colder-than-air", "Sun melts it fast, and it drips."),
     )

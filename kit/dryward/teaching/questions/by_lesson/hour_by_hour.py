@@ -29,7 +29,12 @@ def why_late(draw):
         f"In a run the sheathing is wettest {weeks} weeks after the coldest day. In those weeks {name} still gains "
         f"{say(rate, 'g/m2/day')}. Why so late?",
         "Storage: the wood gains as long as more comes than goes.",
-        ("The model lags behind.", "one-check-decides", "The lag is real. Wood fills up and empties slowly."),
+        (
+            "The model lags behind.",
+            "one-check-decides",
+            "The lag is real. Wood fills up and empties slowly.",
+            "A peak that comes late looks like a fault of the run.",
+        ),
         ("The coldest day must be the wettest. The run is wrong.", "coldest-is-wettest"),
         ("Spring rain.", "wet-roof-needs-vents", "There is no rain in this run. It is water the wood took up."),
     )

@@ -47,7 +47,12 @@ def why_empty(draw):
     return draw.words(
         f"It is {say(cold, 'degF')} outside and {rh} % inside. Why is the service cavity left nearly empty?",
         "So that the film stays warm and on the dry side.",
-        ("To save money.", "label-r-is-wall-r", "R there would cost little. It would make the film cold."),
+        (
+            "To save money.",
+            "label-r-is-wall-r",
+            "R there would cost little. It would make the film cold.",
+            "An empty space looks like work that was left out.",
+        ),
         ("So that the film can close.", "film-closes-when-humid"),
         ("So that the house can breathe.", "house-must-breathe", "Nothing breathes there. The film must be airtight."),
     )

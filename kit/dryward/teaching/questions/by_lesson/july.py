@@ -118,6 +118,7 @@ def spring_drying(draw):
             "All the same. It dries out through the OSB.",
             "one-path-does-it-all",
             f"Outward it loses {say(outward, 'g/m2/day')} in all three. What goes inward comes on top.",
+            "In winter that is the way it dries.",
         ),
     )
 

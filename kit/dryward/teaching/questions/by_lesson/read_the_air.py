@@ -27,7 +27,12 @@ def cooled(draw):
         2.0,
         (falls, "water-leaves-on-cooling"),
         (rh, "rh-alone", f"It would stay {rh} % only if water left the air. None did, so RH goes up to {then:.0f} %."),
-        (100, "air-is-a-sponge", f"Full air comes at the dew point, {say(dew, 'degF')}. It is not that cold yet."),
+        (
+            100,
+            "air-is-a-sponge",
+            f"Full air comes at the dew point, {say(dew, 'degF')}. It is not that cold yet.",
+            "Air that is cooled far enough does end there.",
+        ),
     )
 
 
@@ -67,7 +72,7 @@ def wet_things(draw):
         f"{say(pipe, 'degF')}. What gets wet?",
         "Only the pipe.",
         ("Only the glass.", "treats-the-sign"),
-        ("Both. They are colder than the room.", "dew-point-is-air-temperature"),
+        ("Both. They are colder than the room.", "dew-point-is-air-temperature", "", "What sweats is always cold."),
         (f"Neither. {rh} % is far from full.", "rh-alone"),
     )
 

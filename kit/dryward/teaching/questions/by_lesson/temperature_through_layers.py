@@ -71,6 +71,7 @@ def squeezed(draw):
             "Nothing at all. A squeezed batt does not insulate.",
             "label-r-is-wall-r",
             f"It still insulates: about {say(found, 'R')}.",
+            "It is the air in a batt that insulates, and some of it is pressed out.",
         ),
     )
 

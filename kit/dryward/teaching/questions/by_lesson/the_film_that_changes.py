@@ -67,7 +67,7 @@ def face_to_room(draw):
         f"{damp} % RH, the other {dry} %. With which sheet to the damp side is it more open?",
         "The sensitive sheet.",
         ("The backing. The sensitive sheet would close.", "film-closes-when-humid"),
-        ("It makes no odds. A film is the same both ways.", "same-both-ways"),
+        ("It makes no difference. A film is the same both ways.", "same-both-ways"),
         ("Neither. It lets vapor one way only.", "film-is-a-check-valve"),
     )
 

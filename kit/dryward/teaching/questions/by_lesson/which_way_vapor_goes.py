@@ -18,7 +18,12 @@ def crawlspace(draw):
         f"{above[1]} %. Which way does vapor push?",
         "Up into the room.",
         ("Down, from warm to cold.", "warm-to-cold"),
-        ("Neither way. Heat holds the damp down.", "heating-dries-the-air"),
+        (
+            "Neither way. Heat holds the damp down.",
+            "heating-dries-the-air",
+            "",
+            "Warm air lies on top and stays there.",
+        ),
     )
 
 
@@ -58,7 +63,12 @@ def equal_rh(draw):
         "Which way does vapor push?",
         f"{way}.",
         ("Neither way. The RH is equal.", "rh-drives-vapor"),
-        (f"{other}. The cooler side is nearer to its dew point.", "dew-point-is-air-temperature"),
+        (
+            f"{other}. The cooler side is nearer to its dew point.",
+            "dew-point-is-air-temperature",
+            "",
+            "Air near its dew point looks full and ready to push.",
+        ),
     )
 
 

@@ -22,6 +22,7 @@ def showers(draw):
             "The logger. Such jumps are not real.",
             "logger-90-means-wet",
             "It comes each day with the shower. It is real.",
+            "Loggers do fail, and a jump looks like a fault.",
         ),
     )
 
@@ -42,8 +43,18 @@ def noon_leap(draw):
         "What is the cause?",
         "Water stored in the wood, driven off by the heat.",
         ("Humid air from outdoors.", "rh-alone", "The outdoor vapor pressure did not move."),
-        ("A broken logger.", "logger-90-means-wet", "It comes and goes with the sun, as stored water does."),
-        ("Showers in the house.", "house-must-breathe", "It follows the sun, not the people."),
+        (
+            "A broken logger.",
+            "logger-90-means-wet",
+            "It comes and goes with the sun, as stored water does.",
+            "Loggers do fail, and a jump looks like a fault.",
+        ),
+        (
+            "Showers in the house.",
+            "house-must-breathe",
+            "It follows the sun, not the people.",
+            "Showers come each day too.",
+        ),
     )
 
 
