@@ -109,7 +109,7 @@ def test_at_the_triple_point_itself_it_is_over_water():
 
 
 @pytest.mark.parametrize(
-    ("steps", "low", "high", "near"), [(3, -40.0, 60.0, 1e-5), (4, -40.0, 60.0, 1e-9), (5, -100.0, 200.0, 1e-6)]
+    ("steps", "low", "high", "near"), [(2, -40.0, 60.0, 1e-6), (3, -100.0, 200.0, 1e-7), (4, -100.0, 200.0, 1e-11)]
 )
 def test_the_dew_point_is_found_in_a_few_steps(monkeypatch, steps, low, high, near):
     """The first guess is good: each round squares the error that it leaves."""

