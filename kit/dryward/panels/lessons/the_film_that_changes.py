@@ -52,8 +52,8 @@ FILM_CHOICE = Choice(
         ("variable", "humidity-variable"),
         ("fixed", "fixed (1 perm)", "fixed (sd 3.5 m)"),
         ("direction-dependent", "direction-dependent"),
-        ("flipped", "the same, wrong face in"),
-        ("open-sheet", "open sheet by mistake"),
+        ("flipped", "wrong face in"),
+        ("open-sheet", "open by mistake"),
     ),
 )
 #: The year in the picture is that of an invented cold town, cooled in months warmer than this [degC].

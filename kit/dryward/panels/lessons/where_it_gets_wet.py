@@ -34,7 +34,7 @@ OUTER = Choice(
         ("open-sheet", "open sheet (50 perm)", "open sheet (sd 0.07 m)"),
         ("fiberboard", "fiberboard (20 perm)", "fiberboard (sd 0.17 m)"),
         ("osb", "OSB (1.5 perm)", "OSB (sd 2.3 m)"),
-        ("closed-sheet", "closed sheet (0.1 perm)", "closed sheet (sd 35 m)"),
+        ("closed-sheet", "closed (0.1 perm)", "closed (sd 35 m)"),
     ),
     start="osb",
 )
