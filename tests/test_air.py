@@ -52,6 +52,9 @@ def test_saturation_rises_everywhere():
 def test_water_is_above_ice_below_the_triple_point():
     below = np.linspace(-60, -0.5, 50)
     assert np.all(air.saturation_vapor_pressure(below, "water") > air.saturation_vapor_pressure(below, "ice"))
+    above = np.linspace(0.5, 5.0, 10)  # the curves cross there, so the other one is higher if it is carried on
+    assert np.all(air.saturation_vapor_pressure(above, "water") < air.saturation_vapor_pressure(above, "ice"))
+    assert air.saturation_vapor_pressure(5.0, "water") < air.saturation_vapor_pressure(5.0, "ice")
 
 
 def test_density_of_vapor():
