@@ -212,8 +212,11 @@ class Lesson(Plain, TornadoVoilaHandler):
         kernel_id, client = await kernels.hand_over(learner, folder)
         try:
             return await opening.html(client, kernels.get_kernel(kernel_id), kernel_id)
-        except BaseException:
+        except BaseException as reason:
+            dead = isinstance(reason, Exception) and not await client.is_alive()
             await kernels.drop(kernel_id)
+            if dead:
+                raise Gone from None
             raise
         finally:
             client.stop_channels()
