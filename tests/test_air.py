@@ -82,6 +82,7 @@ def test_gas_constants_and_mass_ratio_belong_together():
         (lambda: air.dew_point(500.0, "snow"), 'Saturation is over "auto", "water" or "ice", not "snow".'),
         (lambda: air.humidity_ratio(1000.0, 100.0), "Air pressure is 100 Pa; it must be 10000 to 200000 Pa."),
         (lambda: air.humidity_ratio(2e4, 1e4), "Vapor pressure is 20000 Pa; it must be below the air pressure."),
+        (lambda: air.humidity_ratio(1e4, 1e4), "Vapor pressure is 10000 Pa; it must be below the air pressure."),
         (lambda: air.vapor_density(-300.0, 1.0), "Temperature is -300 °C"),
         (lambda: air.standard_pressure(20000.0), "Altitude is 20000 m; it must be -5000 to 11000 m."),
         (lambda: air.moist_air(150.0, 0.5), "Temperature is 150 °C; it must be -60 to 100 °C."),

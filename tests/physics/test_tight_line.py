@@ -112,3 +112,37 @@ def test_it_is_the_highest_convex_line_under_saturation(pieces, wet_in, wet_out)
     assert best.status == 0
     assert line == pytest.approx(best.x, rel=1e-6, abs=1e-4)
     assert all(line[k] == pytest.approx(top[k]) for k in bends[1:-1])
+
+
+PIECES = st.lists(st.tuples(st.sampled_from([0.0, 0.0, 1.0, 2.5]), st.floats(100.0, 3000.0)), min_size=3, max_size=9)
+
+
+@settings(max_examples=80, deadline=None)
+@given(PIECES, st.floats(0.0, 1.0), st.floats(0.0, 1.0))
+def test_the_line_read_from_outside_is_the_same_line(pieces, inside, outside):
+    """Rungs without resistance at either end, many or few: the mirror image has the mirrored pressures and bends."""
+    resistance = np.concatenate(([0.0], np.cumsum([gap for gap, _ in pieces[1:]])))
+    resistance[-1] += 1.0  # something between the two airs
+    ceiling = [top for _, top in pieces]
+    start, end = inside * ceiling[0], outside * ceiling[-1]
+    line, bends = both(resistance.tolist(), ceiling, start, end)
+    back, turns = both((resistance[-1] - resistance[::-1]).tolist(), ceiling[::-1], end, start)
+    assert back[::-1] == pytest.approx(line, rel=1e-9, abs=1e-9)
+    assert [resistance[len(pieces) - 1 - k] for k in reversed(turns)] == [resistance[k] for k in bends]
+
+
+def test_many_rungs_without_resistance_before_the_outdoor_air():
+    line, bends = both([0.0, 1.0, 2.0, 2.0, 2.0, 2.0, 2.0, 2.0], [2000.0, 900.0] + [400.0] + [500.0] * 5, 600.0, 450.0)
+    assert line == pytest.approx([600.0, 500.0] + [400.0] * 5 + [450.0])
+    assert bends == [0, 2, 7]
+
+
+def test_only_differences_of_resistance_count():
+    ceiling = [2000.0, 1500.0, 300.0, 900.0]
+    for first in (0.0, 1.0, 50.0):
+        line, bends = both([first, first + 1.0, first + 2.0, first + 4.0], ceiling, 1000.0, 200.0)
+        assert line == pytest.approx([1000.0, 650.0, 300.0, 200.0])
+        assert bends == [0, 2, 3]
+        line, bends = both([first, first + 1.0, first + 2.0, first + 4.0], [3000.0] * 4, 1000.0, 200.0)
+        assert line == pytest.approx([1000.0, 800.0, 600.0, 200.0])
+        assert bends == [0, 3]
