@@ -35,8 +35,8 @@ def test_every_command_has_help(command, capsys):
     [
         (["frobnicate"], 'There is no command "frobnicate".'),
         (["chek"], 'There is no command "chek"; did you mean check.'),
-        (["evidence", "--frobnicate"], '"--frobnicate" is not understood here; `dryward --help`'),
-        (["--lessn", "3"], '"--lessn" is not understood here'),
+        (["evidence", "--frobnicate"], '"--frobnicate" is not understood here; `dryward evidence --help`'),
+        (["--lessn", "3"], '"--lessn" is not understood here; did you mean --lesson; `dryward lessons --help`'),
         (["lessons", "--port", "abc"], '--port is "abc"; it must be a whole number; `dryward lessons --help`'),
         (["pages", "--away", "long"], '--away is "long"; it must be a number;'),
         (["check", "vented-vault", "--units", "metric"], '--units is "metric"; it must be one of us, si;'),

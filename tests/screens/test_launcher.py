@@ -72,7 +72,7 @@ def test_a_deleted_lesson_comes_back(kit, tmp_path):
 
 def test_a_folder_that_cannot_be_is_one_sentence(kit, tmp_path):
     (tmp_path / "own").write_text("a file")
-    with pytest.raises(BadFile, match=r"The lessons cannot be copied to .*own: File exists\."):
+    with pytest.raises(BadFile, match=r"The lessons cannot be copied to .*own: it is a file, not a folder\."):
         copies.copy(kit, tmp_path / "own")
 
 

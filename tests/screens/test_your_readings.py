@@ -1,5 +1,6 @@
 """One's own readings, every action without a browser: opened, put right, refused, asked for the cause, modelled."""
 
+import errno
 import json
 import tempfile
 
@@ -435,3 +436,19 @@ def test_offsets_are_those_of_the_record(page, tmp_path, system):
     assert page.readouts["cavity_pressure"] == pytest.approx(float(np.mean(wanted.vapor_pressure)), rel=1e-12)
     assert page.readouts["cavity_pressure"] != pytest.approx(float(np.mean(plain["cavity"].vapor_pressure)), rel=0.01)
     same(page.file.readings, plain)
+
+
+@pytest.mark.parametrize("brought", [True, False])
+def test_a_full_disk_is_one_sentence_and_the_file_before_stays(page, monkeypatch, brought):
+    before = page.file
+
+    def full(self, content):
+        raise OSError(errno.ENOSPC, "No space left on device")
+
+    monkeypatch.setattr("pathlib.Path.write_bytes", full)
+    if brought:
+        upload(page, "time,temperature (F)\n2024-01-01 00:00,70\n")
+    else:
+        page.act("sample", "cause-rain-leak")
+    refused(page, ": it cannot be kept while it is read (No space left on device).")
+    assert page.file is before

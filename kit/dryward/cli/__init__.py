@@ -39,8 +39,13 @@ class _Stop(PlainError):
 
 
 class _Parser(argparse.ArgumentParser):
+    #: Of the command that was typed, in the parser over all.
+    below = None
+
     def error(self, message):
-        raise _Stop(f"{self._plainly(message)}; `{self.prog} --help` lists what can be typed.")
+        # What no parser takes is refused by the one over all; it belongs to the command.
+        teller = self.below if self.below and message.startswith("unrecognized") else self
+        raise _Stop(f"{teller._plainly(message)}; `{teller.prog} --help` lists what can be typed.")
 
     def _plainly(self, message):
         """What argparse says, as the kit's other sentences have it."""
@@ -82,6 +87,7 @@ def parser(command=None):
         below = commands.add_parser(name, help=line, description=line[:1].upper() + line[1:] + ".")
         if name == command:
             _module(name).add(below)
+            top.below = below
     return top
 
 

@@ -78,6 +78,8 @@ def copy(source, target):
 
 
 def _copy(source, target):
+    if target.is_file():
+        raise BadFile(f"The lessons cannot be copied to {target}: it is a file, not a folder.")
     target.mkdir(parents=True, exist_ok=True)
     marks = _read(target / MANIFEST)
     done = {"new": [], "renewed": [], "beside": []}

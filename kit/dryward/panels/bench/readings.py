@@ -37,8 +37,11 @@ class File:
     def sample(cls, name):
         """A file of the kit's own making."""
         made = cls(name)
-        with loggers.sample(name) as path:
-            made._look(path)
+        try:
+            with loggers.sample(name) as path:
+                made._look(path)
+        except OSError as error:
+            raise _no_room(name, error) from None
         return made
 
     @classmethod
@@ -82,8 +85,12 @@ def _temporary(content, name):
             path = Path(kept.enter_context(tempfile.TemporaryDirectory(prefix="dryward-")), name)
             path.write_bytes(content)
         except OSError as error:
-            raise BadFile(f"{name}: it cannot be kept while it is read ({error.strerror}).") from None
+            raise _no_room(name, error) from None
         yield path
+
+
+def _no_room(name, error):
+    return BadFile(f"{name}: it cannot be kept while it is read ({error.strerror}).")
 
 
 def edited(file, what, value):
