@@ -83,6 +83,9 @@ def test_gas_constants_and_mass_ratio_belong_together():
         (lambda: air.humidity_ratio(1000.0, 100.0), "Air pressure is 100 Pa; it must be 10000 to 200000 Pa."),
         (lambda: air.humidity_ratio(2e4, 1e4), "Vapor pressure is 20000 Pa; it must be below the air pressure."),
         (lambda: air.humidity_ratio(1e4, 1e4), "Vapor pressure is 10000 Pa; it must be below the air pressure."),
+        (lambda: air.humidity_ratio(-0.5), "Vapor pressure is -0.5 Pa; it must be at least 0 Pa."),
+        (lambda: air.humidity_ratio(np.array([900.0, 2e4]), 1e4), "Vapor pressure is 20000 Pa; it must be below"),
+        (lambda: air.vapor_density(20.0, -0.5), "Vapor pressure is -0.5 Pa; it must be at least 0 Pa."),
         (lambda: air.vapor_density(-300.0, 1.0), "Temperature is -300 °C"),
         (lambda: air.standard_pressure(20000.0), "Altitude is 20000 m; it must be -5000 to 11000 m."),
         (lambda: air.moist_air(150.0, 0.5), "Temperature is 150 °C; it must be -60 to 100 °C."),
@@ -107,6 +110,7 @@ def test_an_array_over_one_phase_is_each_over_that_phase(over):
 
 def test_at_the_triple_point_itself_it_is_over_water():
     at = air.TRIPLE_POINT
+    assert at + KELVIN == pytest.approx(273.16, abs=1e-9)  # by the definition of the kelvin until 2019
     over_water = air.saturation_vapor_pressure(at, "water")
     assert air.saturation_vapor_pressure(at) == over_water
     assert air.saturation_vapor_pressure(np.array([at, at]))[0] == over_water

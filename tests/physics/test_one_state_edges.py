@@ -5,7 +5,7 @@ import pytest
 from roofs import JANUARY, sheet, vault
 
 from dryward import air
-from dryward.building import Assembly, FixedMembrane, Layer, Material
+from dryward.building import AirSpace, Assembly, FixedMembrane, Layer, Material
 from dryward.physics import drying, monthly, steady
 from dryward.weather import Air, MonthlyClimate
 
@@ -106,3 +106,16 @@ def test_a_rung_at_the_dew_point_is_its_place():
     assert steady.dew_point_depth(np.array([21.0, dew, 5.0, 0.0, -1.0]), depth, pressure) == 0.0
     half = steady.dew_point_depth(np.array([21.0, 20.0, dew + 1.0, dew - 1.0, -1.0]), depth, pressure)
     assert half == pytest.approx(0.2, abs=1e-12)
+
+
+@pytest.mark.parametrize(
+    ("inside", "outside", "flux"), [(0.5, 0.5, 0.0), (0.5, 0.3, np.inf), (0.3, 0.5, -np.inf), (1.0, 0.2, np.inf)]
+)
+def test_where_nothing_resists_vapor_passes_without_limit_or_not_at_all(inside, outside, flux):
+    """An open air space without films between two airs of one temperature: no plane in it is wet."""
+    opening = Assembly("opening", [Layer(AirSpace(0.1), 0.02, "air")])
+    for form in (steady.profile, steady.sweep):
+        state = form(opening, Air(20, inside), Air(20, outside))
+        assert (float(state.vapor_flux_in), float(state.vapor_flux_out), float(state.gain)) == (flux, flux, 0.0)
+    assert int(steady.sweep(opening, Air(20, inside), Air(20, outside)).wet_planes) == 0
+    assert steady.profile(opening, Air(20, inside), Air(20, outside)).wet_planes == ()

@@ -231,6 +231,11 @@ def _summary(shape, steps, answering, temperature, ceiling, z, pressure, heat_fl
     open_in, open_out = np.argmax(gap > 0, axis=1), gap.shape[1] - 1 - np.argmax(gap[:, ::-1] > 0, axis=1)
     rows = np.arange(len(flux))
     flux_in, flux_out = flux[rows, open_in], flux[rows, open_out]
+    # Where nothing resists, vapor passes without limit, or not at all.
+    free = (gap <= 0).all(axis=1)
+    drive = pressure[:, 0] - pressure[:, -1]
+    unlimited = np.where(drive == 0, 0.0, np.copysign(np.inf, drive))
+    flux_in, flux_out = np.where(free, unlimited, flux_in), np.where(free, unlimited, flux_out)
     scale = np.maximum(np.abs(flux_in), np.abs(flux_out))
     touching = rh[:, 1:-1] >= 1 - 1e-9
     passed = np.where(gap > 0, flux, 0.0)
@@ -238,13 +243,15 @@ def _summary(shape, steps, answering, temperature, ceiling, z, pressure, heat_fl
     wet = touching & (bend > np.maximum(1e-12, 1e-9 * scale[:, None]))
     # A surface below the dew point with no film resistance before it takes
     # vapor without limit.
-    sweats_in = (gap[:, 0] <= 0) & (fall[:, 0] > 0)
-    sweats_out = (gap[:, -1] <= 0) & (fall[:, -1] < 0)
+    sweats_in = (gap[:, 0] <= 0) & (fall[:, 0] > 0) & ~free
+    sweats_out = (gap[:, -1] <= 0) & (fall[:, -1] < 0) & ~free
     flux_in, flux_out = np.where(sweats_in, np.inf, flux_in), np.where(sweats_out, -np.inf, flux_out)
+    gains = wet.any(axis=1) | sweats_in | sweats_out
+    gain = np.where(gains, flux_in, 0.0) - np.where(gains, flux_out, 0.0)
     inner = rh[:, 1:-1]
     wettest = 1 + np.argmax(inner, axis=1)
     return Sweep(
-        gain=np.where(wet.any(axis=1) | sweats_in | sweats_out, flux_in - flux_out, 0.0).reshape(shape),
+        gain=gain.reshape(shape),
         highest_relative_humidity=inner.max(axis=1).reshape(shape),
         highest_depth=steps.depth[wettest].reshape(shape),
         wettest=wettest.reshape(shape),
