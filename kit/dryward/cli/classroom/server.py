@@ -15,7 +15,7 @@ from traitlets.config import Config
 from voila.app import Voila
 
 from dryward.checks import PlainError
-from dryward.cli.classroom import handlers
+from dryward.cli.classroom import files, handlers
 from dryward.cli.classroom.door import Door
 from dryward.cli.classroom.headers import Rules
 from dryward.cli.classroom.kernels import Kernels, PageConnection
@@ -84,10 +84,10 @@ class Pages(Voila):
             (rf"{root}/api/kernels/{_KERNEL}", handlers.KernelState),
             (rf"{root}/api/kernels/{_KERNEL}/channels", handlers.KernelTalk),
             (rf"{root}/voila/api/shutdown/{_KERNEL}", handlers.Leave),
-            (rf"{root}/voila/static/(.*)", handlers.Static, statics),
+            (rf"{root}/voila/static/(.*)", files.Static, statics),
             (
                 rf"{root}/voila/labextensions/(.*)",
-                handlers.Extensions,
+                files.Extensions,
                 {"path": self.labextensions_path, "no_cache_paths": []},
             ),
             (r"/(.*)", handlers.Nowhere),
