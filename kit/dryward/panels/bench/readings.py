@@ -37,11 +37,8 @@ class File:
     def sample(cls, name):
         """A file of the kit's own making."""
         made = cls(name)
-        try:
-            with loggers.sample(name) as path:
-                made._look(path)
-        except OSError as error:
-            raise _no_room(name, error) from None
+        with loggers.sample(name) as path:
+            made._look(path)
         return made
 
     @classmethod
@@ -85,12 +82,8 @@ def _temporary(content, name):
             path = Path(kept.enter_context(tempfile.TemporaryDirectory(prefix="dryward-")), name)
             path.write_bytes(content)
         except OSError as error:
-            raise _no_room(name, error) from None
+            raise BadFile(f"{name}: it cannot be kept while it is read ({error.strerror}).") from None
         yield path
-
-
-def _no_room(name, error):
-    return BadFile(f"{name}: it cannot be kept while it is read ({error.strerror}).")
 
 
 def edited(file, what, value):
