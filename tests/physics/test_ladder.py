@@ -1,5 +1,6 @@
 """The ladder of an assembly: its rungs, its sums, its names, and that it is worked out once."""
 
+import numpy as np
 import pytest
 from roofs import VARIABLE, inches, perm, sheet, vault
 
@@ -72,3 +73,15 @@ def test_a_foil_is_tight_but_not_without_end():
     steps = ladder(Assembly("foil", [Layer(FixedMembrane(0.0)), Layer(BOARD, 0.016)]))
     assert steps.vapor[1] == TIGHT
     assert steps.vapor[2] == pytest.approx(0.016 / 5e-11)
+
+
+@pytest.mark.parametrize("film", [VARIABLE, LaminateMembrane(VARIABLE, perm(2))])
+def test_the_depth_reaches_as_far_as_the_layers_are_thick(film):
+    """A sheet with a thickness has it, be it one sheet or two."""
+    wool = Material("wool", "wool", 40, 840, 0.04, 1.9e-10)
+    wall = Assembly("wall", [Layer(wool, 0.05, "in"), Layer(film, 0.001, "film"), Layer(wool, 0.07, "out")])
+    steps = ladder(wall)
+    assert steps.depth[-1] == pytest.approx(wall.thickness, rel=1e-12)
+    assert steps.depth[steps.face(1, 0)] == pytest.approx(0.05)
+    assert steps.depth[steps.face(1, 1)] == pytest.approx(0.051)
+    assert np.all(np.diff(steps.depth) >= 0)

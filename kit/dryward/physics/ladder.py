@@ -140,7 +140,7 @@ def ladder(assembly, at_least=None):
                 heat.append(part_heat / count)
                 vapor.append(min(part_vapor, TIGHT) / count)
                 place.append(index)
-                step = (layer.thickness or 0.0) * (piece + 1) / count if len(parts) == 1 else 0.0
+                step = (layer.thickness or 0.0) / len(parts) * (piece + 1) / count
                 depth.append(depth[first] + step)
             if answer is not None:
                 answering.append(Answering(first, len(heat), index, answer))
