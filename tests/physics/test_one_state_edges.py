@@ -119,3 +119,12 @@ def test_where_nothing_resists_vapor_passes_without_limit_or_not_at_all(inside, 
         assert (float(state.vapor_flux_in), float(state.vapor_flux_out), float(state.gain)) == (flux, flux, 0.0)
     assert int(steady.sweep(opening, Air(20, inside), Air(20, outside)).wet_planes) == 0
     assert steady.profile(opening, Air(20, inside), Air(20, outside)).wet_planes == ()
+
+
+def test_the_outermost_face_can_be_the_wettest_rung():
+    """A dry room and fog outdoors: the humidity rises all the way to the outer face, which is the last rung in the wall."""
+    board = Material("board", "board", 640, 1090, 0.16, 5e-11)
+    wall = Assembly("thin", [Layer(board, 0.08, "board")])
+    one, many = (form(wall, Air(20, 0.2), Air(5, 0.99)) for form in (steady.profile, steady.sweep))
+    assert one.wettest == int(many.wettest) == one.face("board", 1) == len(one.depth) - 2
+    assert float(many.highest_depth) == pytest.approx(0.08)
