@@ -122,7 +122,7 @@ def test_where_nothing_resists_vapor_passes_without_limit_or_not_at_all(inside, 
 
 
 def test_the_outermost_face_can_be_the_wettest_rung():
-    """A dry room and fog outdoors: the humidity rises all the way to the outer face, which is the last rung in the wall."""
+    """A dry room and fog outdoors: the humidity rises all the way to the outer face."""
     board = Material("board", "board", 640, 1090, 0.16, 5e-11)
     wall = Assembly("thin", [Layer(board, 0.08, "board")])
     one, many = (form(wall, Air(20, 0.2), Air(5, 0.99)) for form in (steady.profile, steady.sweep))
