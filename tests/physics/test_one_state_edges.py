@@ -128,3 +128,29 @@ def test_the_outermost_face_can_be_the_wettest_rung():
     one, many = (form(wall, Air(20, 0.2), Air(5, 0.99)) for form in (steady.profile, steady.sweep))
     assert one.wettest == int(many.wettest) == one.face("board", 1) == len(one.depth) - 2
     assert float(many.highest_depth) == pytest.approx(0.08)
+
+
+def test_the_dew_point_in_the_last_piece_and_in_the_film_outdoors():
+    """Within the outermost layer it is told; when only the air film outdoors is that cold, no layer is."""
+    board = Material("board", "board", 640, 1090, 0.16, 5e-11)
+    wall = Assembly("thin", [Layer(board, 0.016, "board")], 0.13, 0.2)
+    for outdoors, inside in ((Air(-12, 0.8), True), (Air(2, 0.8), False)):
+        one, many = (form(wall, Air(20, 0.4), outdoors) for form in (steady.profile, steady.sweep))
+        dew = air.dew_point(Air(20, 0.4).vapor_pressure)
+        assert (one.temperature[2] < dew < one.temperature[1]) == inside
+        assert one.temperature[-1] < dew
+        if inside:
+            share = (one.temperature[1] - dew) / (one.temperature[1] - one.temperature[2])
+            assert one.dew_point_depth == pytest.approx(0.016 * share, rel=1e-9)
+            assert float(many.dew_point_depth) == pytest.approx(0.016 * share, rel=1e-9)
+        else:
+            assert one.dew_point_depth is None
+            assert np.isnan(many.dew_point_depth)
+
+
+def test_half_a_pascal_of_vapor_has_a_frost_point():
+    depth = np.array([0.0, 0.0, 0.1, 0.1])
+    frost = air.dew_point(0.5)
+    assert frost < -60
+    cold = np.array([-40.0, -50.0, -80.0, -81.0])
+    assert steady.dew_point_depth(cold, depth, 0.5) == pytest.approx(0.1 * (-50.0 - frost) / 30.0)

@@ -172,3 +172,11 @@ def test_a_surface_that_sweats_without_limit_is_no_plane_inside():
     humid = MonthlyClimate([33.0] * 12, [0.95] * 12)
     assert np.isinf(steady.profile(wall, Air(15, 0.5), humid.air(1)).gain)
     assert monthly.balance(wall, humid, Air(15, 0.5)).verdict == "no wetting"
+
+
+def test_a_winter_that_begins_to_wet_in_december():
+    """Three cold months around the turn of the year: the count starts with the last month of the calendar."""
+    mild = MonthlyClimate([-10, -10, 12, 14, 16, 18, 20, 20, 18, 16, 14, -10], [0.8, 0.8] + [0.5] * 9 + [0.8])
+    year = monthly.balance(vault(sheet(1), 1.5, 0.6), mild, ROOM)
+    assert year.month == (12, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11)
+    assert np.flatnonzero(year.condensed.sum(axis=1) > 0).tolist() == [0, 1, 2]
