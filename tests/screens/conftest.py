@@ -28,6 +28,14 @@ def no_loop_of_the_browser(request):
     asyncio._set_running_loop(loop)
 
 
+@pytest.fixture(autouse=True, scope="module")
+def no_page_left():
+    """A widget is kept until it is closed, and with it its page and pictures: some 50 MB each."""
+    yield
+    if "ipywidgets" in sys.modules:
+        sys.modules["ipywidgets"].Widget.close_all()
+
+
 @pytest.fixture(scope="session")
 def browser(chromium_path):
     """A headless Chromium."""

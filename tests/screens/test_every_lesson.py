@@ -34,7 +34,9 @@ CHOSEN = {"july-film": ("Roof", "variable")}
 @pytest.fixture(scope="module", params=IDS)
 def page(request, tmp_path_factory):
     settings = Settings(Progress(tmp_path_factory.mktemp("learner")))
-    return panels.page(request.param, unit_system="us", settings=settings)
+    shown = panels.page(request.param, unit_system="us", settings=settings)
+    yield shown
+    shown.widget.close()
 
 
 def ends(control):

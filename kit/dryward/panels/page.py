@@ -265,10 +265,10 @@ class Page:
         self._strips = {**self._strips, name: shown}
 
     def live_pictures(self):
-        """The pictures of the present unit system and type size, made once."""
+        """The pictures of the present unit system and type size, made once; those of another are dropped."""
         key = (self.unit_system, self.settings["projector"])
         if key not in self._live:
-            self._live[key] = tuple(Kept(kind, self.unit_system, self.settings["projector"]) for kind in self.kinds)
+            self._live = {key: tuple(Kept(kind, self.unit_system, self.settings["projector"]) for kind in self.kinds)}
         return self._live[key]
 
     @property
