@@ -85,3 +85,12 @@ def test_the_depth_reaches_as_far_as_the_layers_are_thick(film):
     assert steps.depth[steps.face(1, 0)] == pytest.approx(0.05)
     assert steps.depth[steps.face(1, 1)] == pytest.approx(0.051)
     assert np.all(np.diff(steps.depth) >= 0)
+
+
+def test_films_of_vapor_resist_at_their_own_side():
+    """One over the permeance of each film, first and last; the sum is the assembly's."""
+    wall = Assembly("wall", [Layer(BOARD, 0.016)], interior_vapor_film=2e-8, exterior_vapor_film=8e-8)
+    steps = ladder(wall)
+    assert steps.vapor[0] == pytest.approx(5e7)
+    assert steps.vapor[-1] == pytest.approx(1.25e7)
+    assert steps.vapor.sum() == pytest.approx(wall.vapor_resistance, rel=1e-12)
