@@ -317,7 +317,7 @@ def test_need_and_provision_are_each_others_inverse():
 def test_without_a_ratio_it_is_that_of_the_newest_code_row():
     share = codes.required("vent-area-reduced")
     assert ventspace.net_free_area(55.74).total == pytest.approx(55.74 * share, rel=1e-12)
-    lengths = {"eave_length": 10.0, "ridge_length": 10.0}  # without them two numbers are not a number, which equal nothing
+    lengths = {"eave_length": 10.0, "ridge_length": 10.0}  # without them two fields are NaN, equal to nothing
     assert ventspace.net_free_area(55.74, **lengths) == ventspace.net_free_area(55.74, 300.0, **lengths)
 
 
