@@ -4,6 +4,11 @@ import os
 import shutil
 
 import pytest
+from hypothesis import settings
+
+# A busy machine makes no test fail.
+settings.register_profile("unhurried")
+settings.load_profile("unhurried")
 
 
 def pytest_addoption(parser):

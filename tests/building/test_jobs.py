@@ -81,7 +81,7 @@ def test_what_is_missing_is_named():
         job_files.parse('format = "dryward job"\nversion = 1\nplace = 3\n[assembly]\n')
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=150)
 @given(st.integers(0, 4000), st.text(max_size=20), st.integers(0, 30))
 def test_any_damage_is_a_sentence_or_a_job(at, put, cut):
     words = job_files.words(FULL)

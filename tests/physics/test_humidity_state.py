@@ -25,7 +25,7 @@ def counted(solve):
     return count, calls
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(st.floats(0.0, 300.0), st.floats(0.05, 0.95))
 def test_it_is_the_root_that_a_library_finds(steep, middle):
     solve = answer(steep, middle)

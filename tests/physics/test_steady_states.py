@@ -31,7 +31,7 @@ def mirrored(assembly):
     return Assembly("mirror", layers, assembly.exterior_film, assembly.interior_film)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(AIRS, AIRS, OUTERS, FILMS)
 def test_swapping_the_sides_mirrors_the_answer(indoor, outdoor, outer, film):
     roof = closed(vault(film, *outer))
@@ -43,7 +43,7 @@ def test_swapping_the_sides_mirrors_the_answer(indoor, outdoor, outer, film):
         assert back.gain == pytest.approx(there.gain, rel=1e-6, abs=1e-12)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(AIRS, AIRS, OUTERS, FILMS)
 def test_nothing_is_lost_and_nothing_is_above_saturation(indoor, outdoor, outer, film):
     state = steady.profile(vault(film, *outer), indoor, outdoor)
@@ -55,7 +55,7 @@ def test_nothing_is_lost_and_nothing_is_above_saturation(indoor, outdoor, outer,
         assert all(plane.rate > 0 for plane in state.wet_planes)
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 @given(st.lists(st.tuples(st.floats(-29, 30), st.floats(0.15, 0.8)), min_size=1, max_size=8), OUTERS, FILMS)
 def test_many_at_once_equal_one_by_one(cases, outer, film):
     roof = vault(film, *outer)
@@ -206,7 +206,7 @@ def test_a_bare_cold_surface_sweats_without_limit():
     assert one.dew_point_depth == many.dew_point_depth == 0.0
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 @given(st.floats(0.5, 50.0), st.floats(0.02, 100.0))
 def test_a_sweep_builds_what_replace_builds(fill_r, film_perm):
     many = steady.sweep(

@@ -90,7 +90,7 @@ def test_two_held_rungs():
     assert tight_line_through(z, top, 300.0, 100.0) == tight_line(z, top, 300.0, 100.0)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(
     st.lists(st.tuples(st.floats(0.1, 5.0), st.floats(50.0, 3000.0)), min_size=2, max_size=9),
     st.floats(0.0, 1.0),
@@ -117,7 +117,7 @@ def test_it_is_the_highest_convex_line_under_saturation(pieces, wet_in, wet_out)
 PIECES = st.lists(st.tuples(st.sampled_from([0.0, 0.0, 1.0, 2.5]), st.floats(100.0, 3000.0)), min_size=3, max_size=9)
 
 
-@settings(max_examples=80, deadline=None)
+@settings(max_examples=80)
 @given(PIECES, st.floats(0.0, 1.0), st.floats(0.0, 1.0))
 def test_the_line_read_from_outside_is_the_same_line(pieces, inside, outside):
     """Rungs without resistance at either end, many or few: the mirror image has the mirrored pressures and bends."""

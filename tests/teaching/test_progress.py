@@ -60,7 +60,7 @@ def do(progress, act):
         progress.predicted(rest[0], lessons.lesson(rest[0]).prediction.choices[0].key)
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=25)
 @given(st.lists(ACT, max_size=8))
 def test_what_was_kept_is_there_when_opened_again(acts):
     with tempfile.TemporaryDirectory() as folder:
@@ -70,7 +70,7 @@ def test_what_was_kept_is_there_when_opened_again(acts):
         assert Progress(folder).events() == first.events()
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=25)
 @given(st.lists(st.tuples(st.booleans(), ACT), max_size=10))
 def test_two_windows_lose_nothing(acts):
     with tempfile.TemporaryDirectory() as folder:
@@ -81,7 +81,7 @@ def test_two_windows_lose_nothing(acts):
         assert {each["id"] for each in Progress(folder).events()} == together
 
 
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=20)
 @given(st.lists(ACT, max_size=4), st.lists(ACT, max_size=4))
 def test_merging_does_not_mind_the_order_or_being_done_twice(one, two):
     with tempfile.TemporaryDirectory() as here, tempfile.TemporaryDirectory() as there:
@@ -149,7 +149,7 @@ EVENT = st.fixed_dictionaries(
 )
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=150)
 @given(
     st.fixed_dictionaries(
         {"format": st.just("dryward progress"), "version": st.sampled_from((1, 2))},

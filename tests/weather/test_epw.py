@@ -217,7 +217,7 @@ def test_files_that_are_not_even_text(tmp_path, monkeypatch):
         weather.read_epw(path)
 
 
-@settings(max_examples=12, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(max_examples=12, suppress_health_check=[HealthCheck.function_scoped_fixture])
 @given(
     row=st.integers(9, 8768),
     junk=st.text(st.characters(exclude_characters="\0", exclude_categories=("Cs",)), max_size=60),
@@ -233,7 +233,7 @@ def test_one_line_of_anything_never_breaks_the_reader(written, original, row, ju
     assert np.array_equal(found.temperature[kept], original.temperature[kept])
 
 
-@settings(max_examples=12, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(max_examples=12, suppress_health_check=[HealthCheck.function_scoped_fixture])
 @given(
     row=st.integers(10, 8767),
     value=st.one_of(st.floats(), st.just("=1+1"), st.just("9999999"), st.just("-"), st.just("1e999")),

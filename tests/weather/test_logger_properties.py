@@ -12,7 +12,7 @@ from dryward.checks import PlainError
 from dryward.units import from_si
 from dryward.weather import loggers
 
-QUICK = settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+QUICK = settings(max_examples=60, suppress_health_check=[HealthCheck.function_scoped_fixture])
 
 DATES = {
     "ymd": ("%Y-%m-%d %H:%M", "%Y/%m/%d %H:%M:%S", "%Y-%m-%dT%H:%M"),
