@@ -1,5 +1,6 @@
 """What all tests share: the --slow option, and browser tests only where a browser is."""
 
+import asyncio
 import os
 import shutil
 
@@ -7,7 +8,7 @@ import pytest
 from hypothesis import settings
 
 # A busy machine makes no test fail.
-settings.register_profile("unhurried")
+settings.register_profile("unhurried", deadline=None)
 settings.load_profile("unhurried")
 
 
@@ -35,3 +36,15 @@ def pytest_collection_modifyitems(config, items):
 def chromium_path():
     """Path of the Chromium that browser tests drive."""
     return chromium()
+
+
+@pytest.fixture(autouse=True)
+def no_loop_of_the_browser(request):
+    """The event loop that a browser of another test keeps in this thread is no loop of a page's."""
+    loop = asyncio._get_running_loop()
+    if loop is None or request.node.get_closest_marker("browser"):
+        yield
+        return
+    asyncio._set_running_loop(None)
+    yield
+    asyncio._set_running_loop(loop)

@@ -1,6 +1,5 @@
 """A Chromium, and JupyterLab on a fresh copy of the lessons, for the tests of what is on the screen."""
 
-import asyncio
 import os
 import re
 import subprocess
@@ -14,18 +13,6 @@ import sessions
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
 #: The screen of a small laptop.
 LAPTOP = {"width": 1366, "height": 768}
-
-
-@pytest.fixture(autouse=True)
-def no_loop_of_the_browser(request):
-    """The event loop that a browser of another test keeps in this thread is no loop of a page's."""
-    loop = asyncio._get_running_loop()
-    if loop is None or request.node.get_closest_marker("browser"):
-        yield
-        return
-    asyncio._set_running_loop(None)
-    yield
-    asyncio._set_running_loop(loop)
 
 
 @pytest.fixture(autouse=True, scope="module")
