@@ -174,12 +174,12 @@ class SectionPart:
         return layers, self.temperature_limits(state), state.drying is None
 
     def temperature_limits(self, state):
-        """Rounded outward to 40 degF or 20 degC, so that the axis seldom jumps [degC]."""
+        """Rounded outward to 40 degF or 20 degC and at least two of them, so that the axis seldom jumps [degC]."""
         airs = (state.indoor.temperature, state.outdoor.temperature)
         step, zero = (40 / 1.8, -160 / 9) if self.picture.unit_system == "us" else (20.0, 0.0)
-        low = math.floor((min(airs) - zero - 1.0) / step) * step + zero
-        high = math.ceil((max(airs) - zero + 1.0) / step) * step + zero
-        return low, high
+        high = math.ceil((max(airs) - zero + 1.0) / step)
+        low = min(math.floor((min(airs) - zero - 1.0) / step), high - 2)
+        return low * step + zero, high * step + zero
 
     def _axis(self, state):
         p = self.picture

@@ -167,8 +167,6 @@ class Sheet:
         ax.tick_params(
             length=3 * self.type.thick, width=0.8 * self.type.thick, color=style.INK, labelcolor=style.INK, pad=2
         )
-        for label in (*ax.get_xticklabels(), *ax.get_yticklabels()):
-            label.set_fontproperties(self.font(small=True))
         ax.tick_params(labelsize=self.type.small, labelfontfamily=style.FAMILY[0])
         if grid:
             ax.grid(axis=grid, color=self.faint, linewidth=0.8 * self.type.thick)
