@@ -17,6 +17,7 @@ from dryward.building import (
     framing,
     job_files,
     library,
+    tables,
     versions,
 )
 from dryward.checks import BadFile, OutOfRange
@@ -101,7 +102,7 @@ def test_between_the_two_vent_areas_what_is_missing_cannot_be_told(facts, answer
 
 
 def test_an_id_stands_in_one_table_only(monkeypatch):
-    monkeypatch.setattr(library, "table", lambda name: {"same": name})
+    monkeypatch.setattr(tables, "read", lambda name: {"same": name})
     with pytest.raises(BadFile, match="The id same stands in two tables of the library"):
         library._whole.__wrapped__()
 

@@ -207,7 +207,7 @@ def test_a_file_of_version_1_still_opens(tmp_path):
 
 
 BAD = {
-    "": 'it does not begin with format = "dryward assembly".',
+    "": 'it is empty.',
     "x = 1": 'it does not begin with format = "dryward assembly".',
     "name = ": "it is not written as TOML: Invalid value",
     HEAD.replace("2", "3") + BOARD: "it is of version 3, newer than this kit, which reads up to version 2.",

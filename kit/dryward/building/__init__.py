@@ -1,7 +1,8 @@
 """What is built: materials, membranes, layers and assemblies."""
 
-from dryward.building.assembly import AirSpace, Assembly, Framing, Layer
+from dryward.building.assembly import Assembly
 from dryward.building.files import load, save
+from dryward.building.layers import AirSpace, Framing, Layer
 from dryward.building.library import air_space, material, membrane, search, shelf, substance
 from dryward.building.materials import Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane

@@ -8,7 +8,7 @@ also says how far off the mean can be.
 
 from dataclasses import dataclass
 
-from dryward.building.assembly import Layer
+from dryward.building.layers import Layer
 from dryward.checks import OutOfRange
 
 

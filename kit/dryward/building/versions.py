@@ -54,6 +54,8 @@ def current(table):
     >>> current({"format": "dryward assembly", "version": 1, "pitch": 30, "layers": []})["slope"]
     30
     """
+    if not table:
+        raise BadFile("it is empty")
     if table.get("format") != FORMAT:
         raise BadFile(f'it does not begin with format = "{FORMAT}"')
     version = table.get("version")

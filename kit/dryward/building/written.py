@@ -10,7 +10,8 @@ import dataclasses
 import math
 
 from dryward.building import library
-from dryward.building.assembly import AirSpace, Assembly, Framing, Layer
+from dryward.building.assembly import Assembly
+from dryward.building.layers import AirSpace, Framing, Layer
 from dryward.building.materials import Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
 from dryward.building.typed_table import LONGEST_TEXT, ORIGIN, TypedTable

@@ -1,0 +1,165 @@
+"""What an assembly is made of: layers of air or a material, and the framing that bridges them."""
+
+import math
+from dataclasses import dataclass
+
+from dryward.building.materials import Material
+from dryward.building.membranes import FixedMembrane, LaminateMembrane, Membrane, VariableMembrane
+from dryward.checks import OutOfRange, within
+
+
+@dataclass(frozen=True)
+class AirSpace:
+    """A layer of air: a service cavity, a still air space, or a vent space.
+
+    Parameters
+    ----------
+    thermal_resistance : float
+        Across a closed space; for a vented one, the film between the layer
+        under it and the moving air [m2 K/W], 0 to 5.
+    vapor_permeance : float
+        Across a closed space [kg/(s m2 Pa)], above 0; inf for no resistance.
+    vented : bool
+        Whether outdoor air moves through it: the steady and the monthly
+        methods then end the assembly here, at outdoor air behind the film
+        (ISO 6946, well-ventilated air layer).
+    id, name, source, where, how_read, category, ranges
+        As in `Material`.
+
+    Raises
+    ------
+    OutOfRange
+        Outside the ranges.
+
+    Examples
+    --------
+    >>> AirSpace(0.18).thermal_resistance
+    0.18
+    """
+
+    thermal_resistance: float
+    vapor_permeance: float = math.inf
+    vented: bool = False
+    id: str = ""
+    name: str = "air space"
+    source: str = ""
+    where: str = ""
+    how_read: str = ""
+    category: str = "air layers"
+    ranges: tuple = ()
+
+    def __post_init__(self):
+        put = object.__setattr__
+        put(
+            self,
+            "thermal_resistance",
+            within(f"Thermal resistance of {self.name}", self.thermal_resistance, 0, 5, "m² K/W"),
+        )
+        put(
+            self,
+            "vapor_permeance",
+            within(f"Vapor permeance of {self.name}", self.vapor_permeance, 0, math.inf, "kg/(s m² Pa)", above=True),
+        )
+
+
+@dataclass(frozen=True)
+class Layer:
+    """One layer: what it is, how thick, and what it is called in this assembly.
+
+    Parameters
+    ----------
+    substance : Material, FixedMembrane, VariableMembrane, LaminateMembrane or AirSpace
+    thickness : float, optional
+        [m], above 0 to 3; needed for a material, drawn for an air space, not
+        used for a membrane.
+    name : str, optional
+        Otherwise the name of the substance.
+
+    Raises
+    ------
+    OutOfRange
+        For a material without a thickness, or a thickness out of range.
+
+    Examples
+    --------
+    >>> board = Material("board", "board", 640, 1090, 0.16, 5e-11)
+    >>> Layer(board, 0.016).thermal_resistance
+    0.1
+    """
+
+    substance: Material | FixedMembrane | VariableMembrane | LaminateMembrane | AirSpace
+    thickness: float | None = None
+    name: str = ""
+
+    def __post_init__(self):
+        put = object.__setattr__
+        if not isinstance(self.substance, (Material, Membrane, AirSpace)):
+            raise OutOfRange(f"A layer is made of a material, a membrane or an air space, not {self.substance!r:.60}.")
+        put(self, "name", self.name or self.substance.name)
+        if self.thickness is not None:
+            put(self, "thickness", within(f"Thickness of {self.name}", self.thickness, 0.0, 3.0, "m", above=True))
+        elif isinstance(self.substance, Material):
+            raise OutOfRange(f"The layer {self.name} needs a thickness, above 0 to 3 m.")
+
+    @property
+    def is_membrane(self):
+        """Whether it counts by permeance alone."""
+        return isinstance(self.substance, Membrane)
+
+    @property
+    def vented(self):
+        """Whether outdoor air moves through it."""
+        return isinstance(self.substance, AirSpace) and self.substance.vented
+
+    @property
+    def thermal_resistance(self):
+        """Of the dry layer [m2 K/W]; nothing for a membrane."""
+        if isinstance(self.substance, Material):
+            return self.thickness / self.substance.conductivity_at(0.0)
+        return 0.0 if self.is_membrane else self.substance.thermal_resistance
+
+    @property
+    def permeance(self):
+        """At a mean relative humidity of one half [kg/(s m2 Pa)]."""
+        if isinstance(self.substance, Material):
+            return self.substance.permeability_at(0.5) / self.thickness
+        return self.substance.permeance(0.5, 0.5) if self.is_membrane else self.substance.vapor_permeance
+
+    @property
+    def vapor_resistance(self):
+        """At a mean relative humidity of one half [s m2 Pa/kg]; inf if tight."""
+        return 1.0 / self.permeance if self.permeance > 0 else math.inf
+
+
+@dataclass(frozen=True)
+class Framing:
+    """Wood that bridges an insulated layer.
+
+    Parameters
+    ----------
+    share : float
+        Part of the area that is framing [-], 0 to 0.5.
+    material : Material
+        What the framing is made of.
+    layers : tuple of str
+        Names of the layers it runs through.
+
+    Raises
+    ------
+    OutOfRange
+        For a share out of range.
+
+    Examples
+    --------
+    >>> wood = Material("wood", "wood", 450, 1600, 0.12, 5e-12)
+    >>> Framing(0.1, wood, ("insulation",)).share
+    0.1
+    """
+
+    share: float
+    material: Material
+    layers: tuple
+
+    def __post_init__(self):
+        object.__setattr__(self, "share", within("Framing share", self.share, 0.0, 0.5, "%"))
+        object.__setattr__(self, "layers", tuple(self.layers))
