@@ -179,8 +179,8 @@ _ROOMS = {
 
 def _r_value(resistance, system):
     """The way the trade writes it: R-20, or RSI 3.5."""
-    number = units.show(resistance, "thermal resistance", system).split()[0]
-    return f"R-{number}" if system == "us" else f"RSI {number}"
+    shown = units.show(resistance, "thermal resistance", system)
+    return shown if system == "us" else f"RSI {shown.split()[0]}"
 
 
 def _far(length, system):

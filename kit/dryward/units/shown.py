@@ -128,6 +128,8 @@ def show(value, quantity, system, digits=None):
     '44.6 °F'
     >>> show(2.0833e-8, "vapor flux", "si")
     '1.8 g/m² day'
+    >>> show(7.75, "thermal resistance", "us")
+    'R-44.0'
     """
     this = shown_unit(quantity, system)
     number = from_si(value, this.name)
@@ -143,4 +145,6 @@ def show(value, quantity, system, digits=None):
         text = text.rstrip("0").rstrip(".") if "." in text else text
     if float(text) == 0:
         text = text.lstrip("-")
+    if this.name == "R":  # as the trade writes it
+        return f"R-{text}"
     return f"{text} {this.symbol}".replace(" %", " %").strip()
