@@ -2,7 +2,9 @@
 
 A text of the teaching data writes a number with its unit in braces, such as
 ``{70 degF}`` or ``{1.5 perm}``.  `shown` prints it in the unit system of the
-reader, so that one text serves both.
+reader, so that one text serves both.  Where one sentence cannot be true in
+both (perms add as 1/perm, sd values simply add), the text has two:
+``{us: turn each perm over | si: add the sd values}``.
 """
 
 import re
@@ -14,6 +16,7 @@ from dryward.checks import UnknownName
 from dryward.teaching.tables import build, table
 
 _NUMBER = re.compile(r"\{(-?\d+(?:[.,]\d+)*(?:/\d+)?) ([^{}]+)\}")
+_EITHER = re.compile(r"\{us: ((?:[^{}]|\{[^{}]*\})*?) \| si: ((?:[^{}]|\{[^{}]*\})*)\}")
 # Where the trade has a second unit that does not follow from the quantity.
 _OTHER = {
     "ft": "m",
@@ -143,7 +146,7 @@ def shown(text, unit_system="us"):
     Parameters
     ----------
     text : str
-        Numbers with units stand in braces: ``{20 degF}``.
+        Numbers with units stand in braces: ``{20 degF}``; so do two wordings, one for each system.
     unit_system : {"us", "si"}
 
     Returns
@@ -159,7 +162,12 @@ def shown(text, unit_system="us"):
     --------
     >>> shown("It is {20 degF} and {80 %} outside.", "si")
     'It is -6.7 °C and 80 % outside.'
+    >>> shown("{us: Read the perms | si: Read the sd} at {20 degF}.", "si")
+    'Read the sd at -6.7 °C.'
     """
+    if unit_system not in units.SHOWN:
+        raise UnknownName("unit system", unit_system, units.SHOWN)
+    text = _EITHER.sub(lambda m: m.group(1 if unit_system == "us" else 2), text)
     return _NUMBER.sub(lambda m: number(m.group(1).replace(",", ""), m.group(2), unit_system), text)
 
 
