@@ -272,7 +272,7 @@ def _hole(now, say):
     through = to_si(in_a_row(40, 7), "perm") * to_si(32, "ft2") * drive
     return Verdict(
         leak < through,
-        f"The hole brings up to {say(leak, 'kg/day')}, diffusion {say(through, 'kg/day')}.",
+        f"The hole brings about {say(leak, 'kg/day')}, diffusion {say(through, 'kg/day')}.",
         leak / through,
     )
 

@@ -24,7 +24,7 @@ def plane_temperature(draw):
     say = draw.say
     total, outer = sum(each[2] for each in layers), layers[2][2] + layers[3][2]
     listed = ", ".join(f"{name} {say(thick, 'in')} {say(r, 'R')}" for name, thick, r in layers)
-    draw.because(f"R-{outer:g} of R-{total:g} stands outside the batt: {say(found, 'degF')}.")
+    draw.because(f"{say(outer, 'R')} of {say(total, 'R')} stands outside the batt: {say(found, 'degF')}.")
     return draw.number(
         f"A wall from inside to outside: {listed}. Its faces are at {say(warm, 'degF')} and {say(cold, 'degF')}. "
         "How warm is the outer face of the batt?",
@@ -48,12 +48,12 @@ def series_perms(draw):
     draw.because(how_fast_perms.row_sum(draw, *perms))
     return draw.number(
         f"Three layers of {say(perms[0], 'perm')}, {say(perms[1], 'perm')} and {say(perms[2], 'perm')} lie in a row. "
-        "How much do they let through together?",
+        f"{how_fast_perms.asked(draw)}",
         found,
         "perm",
         0.03 * found,
         (sum(perms), "adds-perms"),
-        (sum(perms) / 3, "averages-layers"),
+        (how_fast_perms.average(draw, *perms), "averages-layers"),
         (max(perms), "label-perm-is-the-perm", f"Vapor must pass all three: {say(found, 'perm')}."),
         (min(perms), "tightest-is-all"),
     )
@@ -66,7 +66,7 @@ def retarder_class(draw):
     found = how_fast_perms.retarder_class(perms)
     names = [name for name, _ in how_fast_perms.CLASSES] + ["no retarder"]
     say = draw.say
-    draw.because(f"Class I ends at {say(0.1, 'perm')}, class II at {say(1, 'perm')}, class III at {say(10, 'perm')}.")
+    draw.because(how_fast_perms.limits(draw))
     return draw.words(
         f"A sheet has {say(perms, 'perm')} by dry cup. Which vapor retarder class is it?",
         f"It is {found}.",

@@ -33,7 +33,7 @@ def leak_or_diffusion(draw):
     say = draw.say
     kilograms = [say(each * 150 * DAY, "kg") for each in (leak.deposit, through)]
     layers = "painted drywall" if film is None else f"painted drywall and a film of {say(film, 'perm')}"
-    draw.because(f"In 150 days the hole brings up to {kilograms[0]}, diffusion {kilograms[1]}.")
+    draw.because(f"In 150 days the hole brings about {kilograms[0]}, diffusion {kilograms[1]}.")
     return draw.number(
         f"A ceiling of {say(area, 'ft2')}, {layers}, has one hole of {say(hole, 'in2')} with {push:g} Pa "
         "across it. The room "
@@ -49,7 +49,7 @@ def leak_or_diffusion(draw):
         (
             1.0,
             "falls-in-step",
-            "The two paths follow different rules. Count both in pounds.",
+            "The two paths follow different rules. Count both by weight.",
             "There are two paths, so each could bring half.",
         ),
         tail=" times",
@@ -83,7 +83,7 @@ def vent_area(draw):
         0.05 * found,
         (low(450 - ratio), "swaps-vent-ratios"),
         (low(ratio, upper_share=0.0), "all-area-at-one-end"),
-        (found / 12, "area-units-mixed"),
+        (found / (12 if draw.unit_system == "us" else 100), "area-units-mixed"),
         tail=f" {unit}",
     )
 
@@ -101,9 +101,8 @@ def vent_power(draw):
     return draw.number(
         f"Vent air moves at {say(speed, 'ft/min')} through a {say(gap, 'in')} gap under a "
         f"{say(16, 'ft')} rafter. It is "
-        f"{say(cold, 'degF')} and {rh} % outside. If it left full, it could carry "
-        f"{say(full, 'g/m2/day')} had it come in "
-        "dry. How much can it carry?",
+        f"{say(cold, 'degF')} and {rh} % outside. Bone-dry air could carry off {say(full, 'g/m2/day')} here. "
+        "How much can this air carry at most?",
         found,
         "g/m2/day",
         0.15 * found,
@@ -123,13 +122,18 @@ def air_changes(draw):
     if not 0.5 < found < 15:
         return None
     say = draw.say
-    draw.because(f"60 minutes times {say(cfm, 'cfm')}, over {say(volume, 'ft3')}: {found:.2f} per hour.")
+    if draw.unit_system == "us":
+        draw.because(f"60 minutes times {say(cfm, 'cfm')}, over {say(volume, 'ft3')}: {found:.2f} per hour.")
+    else:
+        draw.because(
+            f"{say(cfm, 'cfm')} over {say(volume, 'ft3')}: {found:.2f} per hour. The flow is already per hour."
+        )
     return draw.number(
         f"A blower door reads {say(cfm, 'cfm')} at 50 Pa in a house of {say(volume, 'ft3')}. What is the ACH50?",
         found,
         "",
         0.02 * found,
-        (found / 60, "forgets-sixty"),
+        (found / 60 if draw.unit_system == "us" else found * 60, "forgets-sixty"),
         (found / 20, "twenty-too-early"),
         tail=" ACH50",
     )

@@ -57,7 +57,7 @@ def direction(draw):
         "rh": ("rh-drives-vapor", "from high RH to low"),
         "temperature": ("warm-to-cold", "from warm to cold"),
     }[trap]
-    draw.because(f"There are {say(first, 'Pa')} inside and {say(second, 'Pa')} outside.")
+    draw.because(f"Vapor pressure is {say(first, 'Pa')} inside and {say(second, 'Pa')} outside.")
     return draw.words(
         f"Inside it is {say(inside, 'degF')} and {rh_in} %. Outside it is {say(outside, 'degF')} and {rh_out} %. "
         "Which way does vapor push?",

@@ -4,7 +4,7 @@ from dataclasses import replace
 from functools import cache
 
 from dryward.building.library import material
-from dryward.teaching.questions.by_lesson.hour_by_hour import BOARDS
+from dryward.teaching.questions.by_lesson.hour_by_hour import BOARDS, board_name
 from dryward.units import from_si, to_si
 from dryward.weather import loggers
 
@@ -29,8 +29,11 @@ def storage(draw):
         f"Dry weight times {end - start} %: {say(found, 'g/m2')}. At {say(rate, 'g/m2/day')} that takes "
         f"{found / rate:.0f} days."
     )
+    weight = say(grams(1), "g/m2")
+    if draw.unit_system == "us":
+        weight = f"{say(from_si(dry, 'lb/ft2'), 'lb/ft2')} ({weight})"
     return draw.number(
-        f"{name[0].upper()}{name[1:]} weighs {say(grams(1), 'g/m2')} dry. It goes from {start} % to {end} % MC. "
+        f"{board_name(draw, name, inches)} weighs {weight} dry. It goes from {start} % to {end} % MC. "
         "How much water does it take up?",
         found,
         "g/m2",
@@ -43,7 +46,7 @@ def storage(draw):
 
 _CAUSES = {
     "rain leak": ("rain-leak", "Rain gets in.", "wet-roof-needs-vents"),
-    "air leak": ("air-leak", "House air leaks in.", "house-must-breathe"),
+    "air leak": ("air-leak", "House air leaks in.", "one-path-does-it-all"),
     "built-in water": ("built-in-water", "Water was built into the wood.", "trust-the-trend-later"),
     "indoor humidity": ("indoor-humidity", "The house is too humid.", "treats-the-sign"),
 }
@@ -71,23 +74,23 @@ def logger_cause(draw):
     whole = _readings(_CAUSES[cause][0])
     part = replace(whole, records=tuple(_part(each, first, first + 504) for each in whole.records))
     found = loggers.diagnose(part)
-    if found.cause != cause:
+    if found.cause != cause or not found.numbers["wet spells"] >= 1:  # without a spell of rain no share of them
         return None
     draw.note(cause=cause, first=first)
     n = found.numbers
     say = draw.say
     change = n["wood at the end against the start"]
     draw.because(found.evidence[0])
+    spells, share = n["wet spells"], n["wet spells that wet the wood"]
     return draw.words(
-        "Three weeks of readings. The roof holds more vapor than outdoors in "
-        f"{100 * n['share above outdoors']:.0f} % of the hours, "
-        f"and more than room and outdoors alike in {100 * n['share above both']:.0f} %. Its hourly changes "
-        "follow the room with a "
-        f"likeness of {n['changes with the room']:.2f} of 1, and the warmth of the deck with "
-        f"{n['changes with the sun']:.2f}. The room stands {say(n['room above outdoors'], 'Pa')} above outdoors. "
-        f"{n['wet spells']:.0f} wet spells came, and after {100 * n['wet spells that wet the wood']:.0f} % of "
-        "them the wood was "
-        f"wetter. The wood ends {abs(change):.1f} points of MC {'drier' if change < 0 else 'wetter'}. "
+        "Three weeks of readings in a roof. "
+        f"Vapor a tenth or more above outdoors: {100 * n['share above outdoors']:.0f} % of hours. "
+        f"Well above room and outdoors: {100 * n['share above both']:.0f} %. "
+        f"Moves with the room: {n['changes with the room']:.2f} (1 is perfect). "
+        f"Moves with deck warmth: {n['changes with the sun']:.2f}. "
+        f"Room above outdoors: {say(n['room above outdoors'], 'Pa')}. "
+        f"Wetter after rain: {spells * share:.0f} of {spells:.0f} spells. "
+        f"Wood: {abs(change):.1f} points of MC {'drier' if change < 0 else 'wetter'}. "
         "What is the cause?",
         _CAUSES[cause][1],
         *(

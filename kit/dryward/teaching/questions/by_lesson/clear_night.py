@@ -41,7 +41,7 @@ def clouds(draw):
         f"Clouds are a warm lid. {say(clear, 'g/m2')} under a clear sky, {say(cloudy, 'g/m2')} with the clouds."
     )
     return draw.words(
-        f"It is a calm night at {say(cold, 'degF')} and {rh} %. At midnight clouds come in. How much "
+        f"It is a night with a light breeze, {say(cold, 'degF')} and {rh} %. At midnight clouds come in. How much "
         "frost is under the "
         "covering by morning?",
         "Less than under a clear sky.",
@@ -55,7 +55,7 @@ def clouds(draw):
 
 
 def more_vent_air(draw):
-    """More vent air on a clear, calm, damp night."""
+    """More vent air on a clear, damp night with a light breeze."""
     cold = draw.pick(20, (15, 20, 25))
     rh = draw.pick(95, (90, 92, 95))
     draw.note(outdoor=cold, rh=rh)
@@ -64,10 +64,11 @@ def more_vent_air(draw):
     say = draw.say
     draw.because(
         f"The covering is {say(under, 'degF difference')} below the air, and {say(margin, 'degF difference')} below it "
-        "the outdoor air frosts. Each bit of new air brings more."
+        "the outdoor air frosts. New air brings new vapor, and some of it freezes while the metal stays that cold. "
+        "Only air fast enough to warm the metal stops it."
     )
     return draw.words(
-        f"On a clear, calm night it is {say(cold, 'degF')} and {rh} %. Someone opens the vents wider. "
+        f"On a clear night with a light breeze it is {say(cold, 'degF')} and {rh} %. Someone opens the vents wider. "
         "What does that do "
         "to the frost under the covering?",
         "It can bring more frost.",

@@ -8,6 +8,11 @@ from dryward.units import from_si, to_si
 BOARDS = (("7/16 in. OSB", "teaching-osb", 7 / 16), ("3/4 in. OSB", "teaching-osb", 0.75))
 
 
+def board_name(draw, name, inches):
+    """A board as the reader's trade calls it."""
+    return name if draw.unit_system == "us" else f"{draw.say(inches, 'in')} OSB"
+
+
 def per_percent(board, inches):
     """Water that a board takes up for each 1 % MC [g/m2]."""
     return from_si(material(board).density * to_si(inches, "in") * 0.01, "g/m2")
@@ -20,6 +25,7 @@ def why_late(draw):
     rate = draw.pick(2.0, (1.5, 2.0, 3.0, 4.0))
     draw.note(weeks=weeks, board=name, rate=rate)
     points = rate * 7 * weeks / per_percent(board, inches)
+    name = board_name(draw, name, inches)
     say = draw.say
     draw.because(
         f"{say(rate, 'g/m2/day')} over {weeks} more weeks add {points:.1f} % MC to {name}. Gain goes on until drying "
@@ -49,7 +55,7 @@ def each_october(draw):
     draw.because(f"It rises by {step:g} % MC a year and does not level off. It does not come home.")
     return draw.words(
         f"Three Octobers in a run show {years} MC in the sheathing. What do you do?",
-        "Change the assembly.",
+        "Change something: the leaks, the indoor RH or the layers. Then run it again.",
         ("Wait. It will settle.", "trust-the-trend-later"),
         ("Nothing. There are no drops.", "no-drops-no-problem"),
         ("Nothing. It passed the dew-point check.", "one-check-decides"),

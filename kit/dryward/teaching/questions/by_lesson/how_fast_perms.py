@@ -29,13 +29,32 @@ def row_sum(draw, *perms):
     return f"{' + '.join(f'1/{each:g}' for each in perms)} = {1 / found:.3g}, and 1 over that is {found:.2f} perm."
 
 
+def asked(draw):
+    """The question about layers in a row: an sd is no amount let through."""
+    return "How many perms do they have together?" if draw.unit_system == "us" else "What sd do they have together?"
+
+
+def average(draw, *perms):
+    """Perms of the average that a reader would take: of the perms, or of the sd values."""
+    return sum(perms) / len(perms) if draw.unit_system == "us" else len(perms) * in_a_row(*perms)
+
+
+def limits(draw):
+    """The three classes in words; sd values run down from class I to class III."""
+    say = draw.say
+    if draw.unit_system == "us":
+        return f"Class I ends at {say(0.1, 'perm')}, class II at {say(1, 'perm')}, class III at {say(10, 'perm')}."
+    one, two, three = (say(limit, "perm").removesuffix(" m sd") for _, limit in CLASSES)
+    return f"Class I: {one} m sd or more. Class II: {two} to {one}. Class III: {three} to {two}."
+
+
 def class_of(draw):
     """The class of a sheet."""
     perms = draw.pick(0.7, (0.05, 0.06, 0.3, 0.5, 0.7, 0.9, 1.5, 3.0, 5.0, 8.0))
     draw.note(perms=perms)
     found = retarder_class(perms)
     say = draw.say
-    draw.because(f"Class I ends at {say(0.1, 'perm')}, class II at {say(1, 'perm')}, class III at {say(10, 'perm')}.")
+    draw.because(limits(draw))
     others = [name for name in ("class I", "class II", "class III") if name != found]
     return draw.words(
         f"A sheet has {say(perms, 'perm')} by dry cup. Which vapor retarder class is it?",
@@ -56,13 +75,13 @@ def which_rules(draw):
     draw.because(row_sum(draw, drywall, paint, sheet))
     return draw.number(
         f"Drywall of {say(drywall, 'perm')}, paint of {say(paint, 'perm')} and a sheet of {say(sheet, 'perm')} lie in "
-        "a row. How much do they let through together?",
+        f"a row. {asked(draw)}",
         found,
         "perm",
         0.03 * found,
         (drywall, "label-perm-is-the-perm", f"Vapor must pass all three. The tightest rules: {say(found, 'perm')}."),
         (drywall + paint + sheet, "adds-perms"),
-        ((drywall + paint + sheet) / 3, "averages-layers"),
+        (average(draw, drywall, paint, sheet), "averages-layers"),
     )
 
 

@@ -1,4 +1,4 @@
-"""Checks: a filled service cavity, why it stays nearly empty, and the steam bath."""
+"""Checks: a filled service cavity, why it stays nearly empty, and the steamy bathroom."""
 
 from dryward.teaching.questions.roof import FILM, face, film_state, gain, roof
 
@@ -59,7 +59,7 @@ def why_empty(draw):
 
 
 def steam_bath(draw):
-    """A steam bath under the same vault."""
+    """A bathroom that stays steamy, under the same vault."""
     steam = draw.pick(75, (70, 75, 80))
     cold = draw.pick(0, (-5, 0, 5, 10))
     inside = 11.0
@@ -75,16 +75,20 @@ def steam_bath(draw):
         f"{say(0.1, 'perm')} film and little R inside it is {say(less, 'g/m2/day')}."
     )
     return draw.words(
-        f"A steam bath at {say(70, 'degF')} and {steam} % lies under the same vault, with {say(11, 'R')} "
-        "inside the film, "
-        f"OSB outside, and {say(cold, 'degF')} outdoors. What do you change?",
-        "More fan, less R inside the film or a tighter film there. Run it.",
+        f"A bathroom that stays steamy, {say(70, 'degF')} and {steam} %, lies under the same vault, with "
+        f"{say(11, 'R')} inside the film, OSB outside, and {say(cold, 'degF')} outdoors. What do you change?",
+        "More fan, less R inside the film or a tighter film there. Then work it out in the kit, and ask the designer.",
         (
             "More vents outside.",
             "more-vents-always-help",
             "The vent is beyond the OSB. The water comes from the room.",
         ),
-        ("Nothing. It is like any bedroom.", "film-knows-the-season", f"A bedroom brings {say(bedroom, 'g/m2/day')}."),
+        (
+            "Nothing. It is like any bedroom.",
+            "film-knows-the-season",
+            f"A bedroom brings {say(bedroom, 'g/m2/day')}.",
+            "It is the same roof, the same film and the same winter.",
+        ),
         ("Nothing. The film closes in steam.", "film-closes-when-humid"),
     )
 

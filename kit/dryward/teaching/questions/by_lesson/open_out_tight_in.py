@@ -22,12 +22,12 @@ def inner_changes(draw):
         f"None in both cases. RH at the outer face goes from {humid[0]:.0f} % to {humid[1]:.0f} %.",
         (
             f"{loose / tight:.0f} times more than before.",
-            "one-path-does-it-all",
+            "counts-only-what-comes",
             "The flow grows, but it leaves through the open outer layer. Gain is what comes minus what goes.",
         ),
         (
             "It gains less than before, since it can dry to both sides.",
-            "two-barriers-twice-as-good",
+            "counts-only-what-leaves",
             "There was no gain before. A change from nothing to nothing is not less.",
         ),
     )
@@ -46,7 +46,10 @@ def what_cuts(draw):
     if now <= 0:
         return None
     say = draw.say
-    draw.because(f"Now it gains {say(now, 'g/m2/day')}, with the tighter film {say(less, 'g/m2/day')}.")
+    draw.because(
+        f"Now it gains {say(now, 'g/m2/day')}, with the tighter film {say(less, 'g/m2/day')}. "
+        "But then it can hardly dry to the room: see July."
+    )
     return draw.words(
         f"A roof has OSB of {say(1.5, 'perm')} outside and a film of {say(inner, 'perm')} inside. It gains "
         f"{say(now, 'g/m2/day')} at {say(cold, 'degF')}. What cuts that most?",

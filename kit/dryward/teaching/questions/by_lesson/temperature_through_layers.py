@@ -2,6 +2,9 @@
 
 from dryward.teaching.questions.roof import plane
 
+#: Thickness of the outside board by its R [in.].
+BOARDS = {4: 1, 5: 1, 6: 1.5, 8: 2, 10: 2}
+
 
 def behind_the_board(draw):
     """The plane behind an outside board."""
@@ -9,22 +12,24 @@ def behind_the_board(draw):
     total = draw.pick(20, (16, 20, 24, 25, 30))
     cold = draw.pick(20, (0, 5, 10, 20, 30))
     warm = 70
+    thick = BOARDS[outer]
     draw.note(outer=outer, total=total, outside=cold, inside=warm)
-    found = plane((("inner layers", 6, total - outer), ("board", 1, outer)), warm, cold, "inner layers")
+    found = plane((("inner layers", 6, total - outer), ("board", thick, outer)), warm, cold, "inner layers")
     say = draw.say
     draw.because(
-        f"R-{outer} of R-{total} stands outside the plane, so it is {outer}/{total} of the way up from outdoors: "
-        f"{say(found, 'degF')}."
+        f"{say(outer, 'R')} of {say(total, 'R')} stands outside the plane, so it is {100 * outer / total:.0f} % of the "
+        f"way up from outdoors: {say(found, 'degF')}."
     )
     return draw.number(
-        f"A wall has {say(total, 'R')} in all, and {say(outer, 'R')} of it stands outside one plane. It is "
-        f"{say(warm, 'degF')} inside and {say(cold, 'degF')} outside. How warm is the plane?",
+        f"A wall has {say(total, 'R')} in {say(6 + thick, 'in')}. Of that, {say(outer, 'R')} in {say(thick, 'in')} "
+        f"stands outside one plane. It is {say(warm, 'degF')} inside and {say(cold, 'degF')} outside. "
+        "How warm is the plane?",
         found,
         "degF",
         1.0,
         (warm - (found - cold), "counts-from-wrong-side"),
         (0.5 * (warm + cold), "half-way"),
-        (cold + (warm - cold) / 7, "inches-not-r"),
+        (cold + (warm - cold) * thick / (6 + thick), "inches-not-r"),
     )
 
 
@@ -44,7 +49,12 @@ def doubled(draw):
         f"A layer of {say(middle, 'R')} is doubled. Before that the plane on its room side was {say(before, 'degF')}, "
         f"with {say(70, 'degF')} inside and {say(cold, 'degF')} outside. What happens to that plane?",
         f"It gets warmer: {say(after, 'degF')}.",
-        (f"It gets colder: {say(2 * before - after, 'degF')}.", "outside-insulation-makes-water"),
+        (
+            f"It gets colder: {say(2 * before - after, 'degF')}.",
+            "outside-insulation-makes-water",
+            "",
+            "A plane outside the layer does get colder.",
+        ),
         (f"It stays at {say(before, 'degF')}. The layer only got thicker.", "inches-not-r"),
     )
 
@@ -66,7 +76,12 @@ def squeezed(draw):
         f"A batt of {say(r, 'R')}, {say(full, 'in')} thick, is squeezed into a {say(bay, 'in')} bay. What do you get?",
         f"Less than the label: about {say(found, 'R')}.",
         (f"{say(r, 'R')}. It says so on the label.", "label-r-is-wall-r"),
-        (f"More: {say(r * SQUEEZED, 'R')}. It is denser now.", "inches-not-r"),
+        (
+            f"More: {say(r * SQUEEZED, 'R')}. It is denser now.",
+            "inches-not-r",
+            "",
+            "More stuff in less space sounds like more insulation.",
+        ),
         (
             "Nothing at all. A squeezed batt does not insulate.",
             "label-r-is-wall-r",

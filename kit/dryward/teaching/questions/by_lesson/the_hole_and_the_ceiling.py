@@ -3,7 +3,7 @@
 from dryward import air
 from dryward.physics.airleak import brought, natural_airflow, orifice_flow
 from dryward.teaching.questions import roof
-from dryward.units import DAY, from_si, to_si
+from dryward.units import DAY, FOOT, from_si, to_si
 
 
 def winter_water(square_inches, push, rh, cold, days, room=70):
@@ -39,7 +39,7 @@ def half_hole(draw):
     say = draw.say
     draw.because(f"At the same push flow goes with area: {say(half, 'kg')} is half of {say(whole, 'kg')}.")
     return draw.number(
-        f"A hole of {say(area, 'in2')} at {push:g} Pa brings up to {say(whole, 'kg')} of water in a "
+        f"A hole of {say(area, 'in2')} at {push:g} Pa brings about {say(whole, 'kg')} of water in a "
         "winter. Half of the "
         "hole gets sealed and the push stays. How much is it now?",
         half,
@@ -63,14 +63,19 @@ def half_humidity(draw):
     before, after = (winter_water(1.0, 1.0, each, cold, 150) for each in (rh, rh / 2))
     full = air.vapor_density(to_si(float(cold), "degF"), air.saturation_vapor_pressure(to_si(float(cold), "degF")))
     say = draw.say
+    held = (
+        f"{from_si(full * FOOT**3, 'gr'):.2f} grains in each cubic foot"
+        if draw.unit_system == "us"
+        else f"{full * 1000:.2f} g in each cubic meter"
+    )
     draw.because(
-        f"Only what is above saturation at the cold face, {full * 1000:.2f} g in each cubic meter, can stay. "
+        f"Only what is above saturation at the cold face, {held}, can stay. "
         f"That part falls from {say(before, 'kg')} to {say(after, 'kg')}."
     )
     if not 0 < after < 0.4 * before:
         return None
     return draw.number(
-        f"A leak leaves up to {say(before, 'kg')} of water at a {say(cold, 'degF')} sheathing in a winter, with "
+        f"A leak leaves about {say(before, 'kg')} of water at a {say(cold, 'degF')} sheathing in a winter, with "
         f"{rh} % indoors at {say(70, 'degF')}. Indoor RH is brought down to {rh / 2:g} %. How much is it now?",
         after,
         "kg",

@@ -42,6 +42,10 @@ def power(gap, speed, rafter, outdoor, warming=0.0):
     )
 
 
+#: What is left of the way to full, in words.
+SHARES = {0.25: "a quarter", 0.33: "a third", 0.4: "two fifths", 0.5: "half"}
+
+
 def fog(draw):
     """The same vent on a foggy day."""
     gap = draw.pick(1.5, (1.0, 1.5, 2.0))
@@ -50,7 +54,10 @@ def fog(draw):
     draw.note(gap=gap, dry=dry, damp=damp, outdoor=cold)
     before, after = (power(gap, 20, RAFTER, (cold, rh)) for rh in (dry, damp))
     say = draw.say
-    draw.because(f"The air is nearly full. Of the {100 - dry} % room it had, {100 - damp} % is left.")
+    draw.because(
+        f"The air is nearly full. It had {100 - dry} % left until full. Now it has {100 - damp} %, "
+        f"{SHARES[round((100 - damp) / (100 - dry), 2)]} as much."
+    )
     return draw.number(
         f"A {say(gap, 'in')} vent space can carry off {say(before, 'g/m2/day')} at {say(cold, 'degF')} and {dry} %. "
         f"Now fog comes in, {say(cold, 'degF')} and {damp} %. How much can it carry?",
@@ -101,7 +108,7 @@ def first_fix(draw):
         f"{say(brings, 'g/m2/day')} come and at most {say(carries, 'g/m2/day')} can leave. Stop it at the source."
     )
     return draw.words(
-        f"A house at {ach:g} ACH50 has {share} % of its leaks in a {say(area, 'ft2')} vault. At 4 Pa they leave up to "
+        f"A house at {ach:g} ACH50 has {share} % of its leaks in a {say(area, 'ft2')} vault. At 4 Pa they leave about "
         f"{say(brings, 'g/m2/day')} at the cold side. The vent can carry off {say(carries, 'g/m2/day')}. First fix?",
         "Air-seal the ceiling.",
         (
@@ -109,7 +116,13 @@ def first_fix(draw):
             "more-vents-always-help",
             "More pull at the ridge can draw in more house air than it carries off.",
         ),
-        ("A powered fan in the vent.", "wet-roof-needs-vents"),
+        (
+            "A powered fan in the vent.",
+            "wet-roof-needs-vents",
+            "A fan that pulls on a leaky ceiling draws more house air into the roof. "
+            "It can also pull flue gas back down the chimney. Seal first.",
+            "A fan moves more air than the wind does.",
+        ),
         ("Vents by 1/300, and it is done.", "one-in-300-is-physics"),
     )
 

@@ -1,6 +1,7 @@
 """Checks: the line moves, the line is not the water, and what makes the face at risk."""
 
-from dryward.teaching.questions.roof import face, gain, line_inches, roof
+from dryward.teaching.questions.roof import air, face, gain, line_inches, roof
+from dryward.units import from_si
 
 ROOM = 70
 
@@ -60,6 +61,7 @@ def risk_face(draw):
     water = gain(*case)
     if water <= 0:
         return None
+    dew = from_si(air(ROOM, rh).dew_point, "degF")
     say = draw.say
     draw.because(
         f"At {say(cold, 'degF')} outside the inner face of the {say(outer, 'perm')} layer takes up "
@@ -69,7 +71,7 @@ def risk_face(draw):
         f"Behind a {say(1, 'perm')} film lies {say(12, 'in')} of fill, then a {say(outer, 'perm')} outer layer. "
         f"The room is {say(ROOM, 'degF')} and {rh} %. Which face is at risk?",
         "The inner face of the outer layer: cold, and tighter than what is before it.",
-        ("The plane where the temperature equals the dew point.", "dew-point-is-a-place"),
+        (f"The plane in the fill that is as cold as the room's dew point, {say(dew, 'degF')}.", "dew-point-is-a-place"),
         ("The middle of the fill, since it is the thickest layer.", "thickest-layer"),
     )
 

@@ -12,7 +12,7 @@ def crawlspace(draw):
     if high < low + 100:
         return None
     say = draw.say
-    draw.because(f"There are {say(high, 'Pa')} in the crawlspace and {say(low, 'Pa')} in the room.")
+    draw.because(f"Vapor pressure is {say(high, 'Pa')} in the crawlspace and {say(low, 'Pa')} in the room.")
     return draw.words(
         f"The crawlspace is {say(below[0], 'degF')} and {below[1]} %, the room above is {say(above[0], 'degF')} and "
         f"{above[1]} %. Which way does vapor push?",
@@ -57,7 +57,7 @@ def equal_rh(draw):
     first, second = roof.air(inside, rh).vapor_pressure, roof.air(outside, rh).vapor_pressure
     way, other = ("Out", "In") if first > second else ("In", "Out")
     say = draw.say
-    draw.because(f"There are {say(first, 'Pa')} inside and {say(second, 'Pa')} outside.")
+    draw.because(f"Vapor pressure is {say(first, 'Pa')} inside and {say(second, 'Pa')} outside.")
     return draw.words(
         f"It is {say(inside, 'degF')} and {rh} % inside, {say(outside, 'degF')} and {rh} % outside. "
         "Which way does vapor push?",

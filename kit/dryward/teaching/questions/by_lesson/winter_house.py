@@ -74,8 +74,8 @@ def wet_windows(draw):
     say = draw.say
     draw.because(f"With {say(fan, 'cfm')} of fresh air the same house would sit at {after:.0f} %.")
     return draw.words(
-        f"It is {say(20, 'degF')} outside, the room is {say(70, 'degF')} and {before:.0f} %, and the windows run "
-        "with water. What do you do first?",
+        f"It is {say(20, 'degF')} outside, the room is {say(70, 'degF')} and {before:.0f} %, and the edges "
+        "of the old windows run with water. What do you do first?",
         "Cut the sources of water and run the fan.",
         ("Turn up the heat.", "heating-dries-the-air", "Heat lowers RH but takes no water away. The dew point stays."),
         ("Seal the fan, so that no damp outdoor air comes in.", "winter-fog-is-wet-air"),

@@ -16,7 +16,12 @@ def showers(draw):
         f"Each day at {hour}:00 someone showers. Within {minutes} minutes the vapor pressure in the roof jumps from "
         f"{say(before, 'Pa')} to {say(after, 'Pa')}. What is the cause?",
         "An air path from the bathroom.",
-        ("Diffusion through the film.", "one-path-does-it-all", "Diffusion through a film takes days, not minutes."),
+        (
+            "Diffusion through the film.",
+            "vapor-barrier-is-air-barrier",
+            f"A film lets far too little through in {minutes} minutes to lift the whole cavity.",
+            "The film is all that lies between, so you look at it first.",
+        ),
         ("A rain leak.", "wet-roof-needs-vents", "Rain would follow the weather, not the shower."),
         (
             "The logger. Such jumps are not real.",
