@@ -128,6 +128,15 @@ def sheet(id, unit_system="us"):
     return "\n".join(lines)
 
 
+def _time(minutes):
+    hours, rest = divmod(minutes, 60)
+    return f"{hours} h {rest} min" if rest else f"{hours} hours"
+
+
+def _homework(way):
+    return f" in class and {_time(way.homework * len(way.sessions))} at home" if way.homework else ""
+
+
 def pathways_page():
     """The three pathways with their minutes, as Markdown.
 
@@ -143,7 +152,7 @@ def pathways_page():
     titles = {each.id: f"{each.number:02d} {each.title}" for each in lessons.lessons()}
     lines = ["# Pathways", "", "Three ways through the lessons. Any lesson also opens alone.", ""]
     for way in pathways():
-        lines += [f"## {way.title}", "", f"{way.who} In all {way.minutes / 60:.3g} hours.", ""]
+        lines += [f"## {way.title}", "", f"{way.who} In all {_time(way.minutes)}{_homework(way)}.", ""]
         lines += ["| from | minutes | what | lessons |", "|---|---|---|---|"]
         start = 0
         for each in way.sessions:

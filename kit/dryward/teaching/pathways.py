@@ -33,12 +33,15 @@ class Pathway:
     ----------
     id, title, who : str
     sessions : tuple of Session
+    homework : int
+        Minutes after each session.
     """
 
     id: str
     title: str
     who: str
     sessions: tuple
+    homework: int = 0
 
     @property
     def minutes(self):
