@@ -228,11 +228,11 @@ class YourReadings(Page):
             inside += [parts.text(f"They point to: {found.cause}.{right}", "dw-verdict"), parts.items(found.evidence)]
         inside.append(
             parts.text(
-                "Ask in this order: room humidity, air leak, water from the build, vents, rain. "
-                "Two causes can act at once."
+                "Ask in this order: room humidity, air leaks, vents, rain, water from the build. "
+                "If the wet spot follows the rain, start there. Two causes can act at once."
             )
         )
-        return parts.section("cause", "Four causes", *inside)
+        return parts.section("cause", "What wets it", *inside)
 
     def _meter_section(self):
         def field(name, label):
