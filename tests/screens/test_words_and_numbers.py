@@ -31,7 +31,8 @@ def shown(tmp_path, id, **at):
         ("july", {}, "push", "0.473 in. Hg"),
         ("the-hole-and-the-ceiling", {}, "by_air", "64.8 lb"),
         ("the-hole-and-the-ceiling", {}, "by_vapor", "18.9 lb"),
-        ("vent-space", {}, "power", "54.3 gr/ft² day"),
+        ("vent-space", {"Gap": 1}, "power", "36.2 gr/ft² day"),
+        ("vent-space", {"Gap": 2}, "power", "72.4 gr/ft² day"),
     ],
 )
 def test_the_words_name_the_number_of_the_page(tmp_path, id, at, readout, as_said):
