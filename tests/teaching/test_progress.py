@@ -282,20 +282,22 @@ def test_without_a_folder_it_is_the_one_the_program_runs_in(tmp_path, monkeypatc
     assert Path(tmp_path, FILE).exists()
 
 
+#: Slips and keys of choices, lesson by lesson, that files of learners hold.
+SLIPS = """
+adds-perms averages-layers tightest-is-all inches-not-r counts-from-wrong-side half-way temperature-times-rh
+rule-of-fifths dew-point-is-air-temperature class-limits-mixed middle-of-the-curve forgets-saturation
+swaps-vent-ratios all-area-at-one-end area-units-mixed forgets-density percent-of-wet-weight forgets-sixty
+twenty-too-early correction-wrong-way flow-with-square falls-in-step rh-alone water-leaves-on-cooling thickest-layer
+line-moves-wrong-way only-at-night wrong-side-of-the-film treats-the-sign trust-the-trend-later sun-does-not-matter
+film-is-a-check-valve wrong-tool months-stand-alone coldest-is-wettest cold-face-always-wet starts-with-dry-air
+"""
+KEYS = "abcd abc abc abc abcd abcd abcd abcde abcd abcd abcd abcd abcd abcde abcde abcd abcd abcd"
+RIGHT = "dabbcdccabbbbccbbd"
+
+
 def test_ids_and_keys_that_old_files_hold_stay():
-    """A file keeps ids of beliefs and keys of choices; one that is gone would lose what a learner did."""
-    slips = (
-        "adds-perms averages-layers tightest-is-all inches-not-r counts-from-wrong-side half-way temperature-times-rh "
-        "rule-of-fifths dew-point-is-air-temperature class-limits-mixed middle-of-the-curve forgets-saturation "
-        "swaps-vent-ratios all-area-at-one-end area-units-mixed forgets-density percent-of-wet-weight forgets-sixty "
-        "twenty-too-early correction-wrong-way flow-with-square falls-in-step rh-alone water-leaves-on-cooling "
-        "thickest-layer line-moves-wrong-way only-at-night wrong-side-of-the-film treats-the-sign trust-the-trend-later "
-        "sun-does-not-matter film-is-a-check-valve wrong-tool months-stand-alone coldest-is-wettest cold-face-always-wet "
-        "starts-with-dry-air"
-    ).split()
-    assert set(slips) <= {each.id for each in beliefs.slips()}
-    keys = {each.number: "".join(choice.key for choice in each.prediction.choices) for each in lessons.lessons()}
-    first = "abcd abc abc abc abcd abcd abcd abcde abcd abcd abcd abcd abcd abcde abcde abcd abcd abcd".split()
-    assert all(set(first[number]) <= set(found) for number, found in keys.items())
-    rights = "".join(each.prediction.right for each in lessons.lessons())
-    assert rights == "dabbcdccabbbbccbbd"
+    """One that is gone or renamed would lose what a learner did."""
+    assert set(SLIPS.split()) <= {each.id for each in beliefs.slips()}
+    found = [{choice.key for choice in each.prediction.choices} for each in lessons.lessons()]
+    assert all(set(old) <= now for old, now in zip(KEYS.split(), found, strict=True))
+    assert "".join(each.prediction.right for each in lessons.lessons()) == RIGHT
