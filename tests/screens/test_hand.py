@@ -33,3 +33,9 @@ def test_the_flow_through_one_perm():
     assert step.line == "Vapor. (1002 Pa − 348 Pa) × 57.2 ng/(s m² Pa) × 86 400 s / 10⁹ = 3.23 g/m² day"
     step = hand.flow("Vapor.", 1002.0, 348.0, one, "us")
     assert (step.formula.endswith("× 1 perm × 24 h"), step.result) == (True, "4.64 gr/ft² day")
+
+
+def test_numbers_have_no_powers_of_ten():
+    assert hand.flow("Vapor.", 1002.0, 348.0, to_si(50.0, "perm"), "si").formula.split(" × ")[1] == "2860 ng/(s m² Pa)"
+    assert [hand.plain(each) for each in (2861.0, 0.0495, 1e-5, 100.0)] == ["2860", "0.0495", "0.00001", "100"]
+    assert [hand.times(each) for each in (99.7, 4230.0, 0.034)] == ["100 times", "4200 times", "0.034 times"]

@@ -62,3 +62,12 @@ def test_what_rules(tmp_path):
 
 def test_checks_reply(tmp_path):
     check_replies(open_page(ID, tmp_path))
+
+
+def test_the_arithmetic_has_no_powers_of_ten(tmp_path):
+    page = open_page(ID, tmp_path, "si")
+    for gap in (0, 20):
+        go(page, Gap_share=gap)
+        lines = " ".join(step.line for step in page.steps(page.state))
+        assert "1/2860" in lines
+        assert "e+" not in lines

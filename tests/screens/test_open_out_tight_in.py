@@ -106,10 +106,30 @@ def test_the_map_is_the_page(tmp_path):
         assert view.gain[row, column] == pytest.approx(gain, rel=1e-6, abs=1e-16)
 
 
+@pytest.mark.parametrize(("system", "word"), [("us", "or more"), ("si", "or less")])
+def test_more_open_is_a_larger_perm_and_a_smaller_sd(system, word, tmp_path):
+    page = open_page(ID, tmp_path, system)
+    page.controls["M_in"].value = page.controls["M_in"].min if system == "us" else page.controls["M_in"].max
+    assert page.readouts["gain"] == 0
+    assert page.sentence.endswith(f"It needs {page.show(page.readouts['needed'], 'permeance')} {word}.")
+    limit = page.controls["M_out"].shown(page.readouts["needed"])
+    for further, dry in ((1.05, system == "us"), (1 / 1.05, system == "si")):
+        page.controls["M_out"].value = limit * further
+        assert (page.readouts["gain"] == 0) == dry
+
+
+def test_a_hundred_times_is_written_out(tmp_path):
+    page = open_page(ID, tmp_path, "si")
+    page.controls["M_out"].value = page.controls["M_out"].min
+    assert 99 < page.readouts["ratio"] < 100
+    assert "the outside is 100 times as open" in page.sentence
+
+
 def test_words_at_the_edges(tmp_path):
     page = open_page(ID, tmp_path)
     go(page, T_out=50)
     assert page.sentence.endswith("even a tight outside would gain nothing.")
+    assert next(each.note for each in page.readout_list if each.name == "needed") == "even a tight one"
     go(page, T_out=20, M_in=1.5, M_out=1.5)
     assert next(each.text for each in page.readout_list if each.name == "ratio") == "just as open"
     go(page, M_in=100)

@@ -52,3 +52,21 @@ def test_the_same_air_twice(tmp_path):
 
 def test_checks_reply(tmp_path):
     check_replies(open_page(ID, tmp_path))
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_a_little_water_is_not_rounded_to_nothing(system, tmp_path):
+    page = open_page(ID, tmp_path, system)
+    for control in page.controls.values():
+        control.put(control.min)
+    page.refresh()
+    shown = {each.name: each.shown(system)["value"] for each in page.readout_list}
+    water = shown["humidity_ratio"]
+    assert float(water.split()[0]) > 0
+    assert water in page.sentence
+    assert page.steps(page.state)[-1].result == water
+
+
+def test_the_dry_air_is_named_in_the_arithmetic(tmp_path):
+    words = open_page(ID, tmp_path).steps(open_page(ID, tmp_path).state)[-1].words
+    assert "0.622 times the vapor pressure, over the pressure of the dry air alone" in words

@@ -62,3 +62,9 @@ def test_cold_to_warm_is_said(tmp_path):
 
 def test_checks_reply(tmp_path):
     check_replies(open_page(ID, tmp_path))
+
+
+def test_equal_rh_goes_neither_way_by_the_rh_rule(tmp_path):
+    page = open_page(ID, tmp_path)
+    assert page.at.RH_in == page.at.RH_out
+    assert {each.name: each.text for each in page.readout_list}["folk"] == "neither way"

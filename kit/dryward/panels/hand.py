@@ -1,11 +1,38 @@
 """Lines of a hand calculation that several lessons need, in either unit system.
 
 Each gives a `Step` whose formula, typed into a calculator as it stands,
-gives its result.
+gives its result.  `plain` and `times` write numbers without powers of ten.
 """
 
 from dryward import units
 from dryward.teaching.arithmetic import Step
+
+
+def plain(number):
+    """Three figures and no power of ten: 2860, not 2.86e+03.
+
+    Examples
+    --------
+    >>> plain(2860.7), plain(0.842), plain(50.0)
+    ('2860', '0.842', '50')
+    """
+    return _written(number, 3)
+
+
+def times(ratio):
+    """How many times one thing is another, in two figures.
+
+    Examples
+    --------
+    >>> times(6.31), times(99.8), times(413.0)
+    ('6.3 times', '100 times', '410 times')
+    """
+    return f"{_written(ratio, 2)} times"
+
+
+def _written(number, figures):
+    text = f"{float(f'{number:.{figures}g}'):.12f}"
+    return text.rstrip("0").rstrip(".")
 
 
 def pressure(words, temperature, relative_humidity, saturation, system):
@@ -44,7 +71,7 @@ def flow(words, high, low, permeance, system):
         much, tail = units.from_si(permeance, "ng/(s m2 Pa)"), "ng/(s m² Pa) × 86 400 s / 10⁹"
     return Step(
         words,
-        f"({show(high, 'pressure', system)} − {show(low, 'pressure', system)}) × {much:.3g} {tail}",
+        f"({show(high, 'pressure', system)} − {show(low, 'pressure', system)}) × {plain(much)} {tail}",
         show((high - low) * permeance, "vapor flux", system),
     )
 

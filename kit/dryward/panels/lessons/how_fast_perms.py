@@ -103,7 +103,7 @@ class HowFastPerms(Page):
     def steps(self, state):
         """Resistances add; flow is permeance times push."""
         unit = "perm" if self.unit_system == "us" else "ng/(s m2 Pa)"
-        word = units.unit(unit).symbol
+        word, plain = units.unit(unit).symbol, hand.plain
         numbers = [units.from_si(each, unit) for each in state.permeances]
         lines = []
         film, inner = units.from_si(state.film, unit), units.from_si(state.inner, unit)
@@ -111,17 +111,18 @@ class HowFastPerms(Page):
             lines.append(
                 Step(
                     "Drywall and film: where the film is, both in a row; where it is missing, the drywall alone.",
-                    f"{1 - state.gap:.4g} / (1/{numbers[0]:.3g} + 1/{film:.3g}) + {state.gap:.4g} × {numbers[0]:.3g}",
-                    f"{inner:.3g} {word}",
+                    f"{1 - state.gap:.4g} / (1/{plain(numbers[0])} + 1/{plain(film)}) "
+                    f"+ {state.gap:.4g} × {plain(numbers[0])}",
+                    f"{plain(inner)} {word}",
                 )
             )
-        row = f"1/{inner:.3g}" if lines else f"1/{numbers[0]:.3g} + 1/{film:.3g}"
+        row = f"1/{plain(inner)}" if lines else f"1/{plain(numbers[0])} + 1/{plain(film)}"
         return [
             *lines,
             Step(
                 "All in a row: one over the sum of one over each.",
-                f"1 / ({row} + 1/{numbers[2]:.3g})",
-                f"{units.from_si(state.together, unit):.3g} {word}",
+                f"1 / ({row} + 1/{plain(numbers[2])})",
+                f"{plain(units.from_si(state.together, unit))} {word}",
             ),
             hand.flow("Flow: permeance times push.", state.push, 0.0, state.together, self.unit_system),
         ]

@@ -118,7 +118,11 @@ class OpenOutTightIn(Page):
                 balance,
                 "permeance",
                 text="any" if balance == FINE[0] else "" if balance else f"over {self.show(FINE[-1], 'permeance')}",
-                note=f"{_compared(balance / state.inner)} as the inside" if balance else "first lower the humidity",
+                note="even a tight one"
+                if balance == FINE[0]
+                else f"{_compared(balance / state.inner)} as the inside"
+                if balance
+                else "first lower the humidity",
             ),
         ]
 
@@ -135,9 +139,11 @@ class OpenOutTightIn(Page):
             return f"This roof gains {self.show(gain, 'vapor flux')} in this weather. {more}."
         if balance <= FINE[0]:
             return "This roof gains nothing in this weather, and even a tight outside would gain nothing."
+        # A larger sd is tighter.
+        at_least = "or more" if self.unit_system == "us" else "or less"
         return (
             f"This roof gains nothing in this weather: the outside is {_compared(state.outer / state.inner)} as the "
-            f"inside. It needs {self.show(balance, 'permeance')} or more."
+            f"inside. It needs {self.show(balance, 'permeance')} {at_least}."
         )
 
     def strips(self, at, state):
@@ -189,14 +195,10 @@ class OpenOutTightIn(Page):
         ]
 
 
-def _times(ratio):
-    return f"{ratio:.2g} times" if ratio < 100 else f"{ratio:.0f} times"
-
-
 def _compared(ratio):
     if abs(ratio - 1) < 0.05:
         return "just as open"
-    return f"{_times(ratio)} as open" if ratio > 1 else f"{_times(1 / ratio)} as tight"
+    return f"{hand.times(ratio)} as open" if ratio > 1 else f"{hand.times(1 / ratio)} as tight"
 
 
 PAGE = OpenOutTightIn

@@ -52,7 +52,7 @@ class ReadTheAir(Page):
         return [
             Readout("vapor_pressure", "A: vapor pressure", first.vapor_pressure, "pressure", both=True),
             Readout("dew_point", "A: dew point", first.dew_point, "temperature", both=True),
-            Readout("humidity_ratio", "A: water in the air", ratio, "humidity ratio", both=True),
+            Readout("humidity_ratio", "A: water in the air", ratio, "humidity ratio", both=True, digits=_digits(ratio)),
             Readout(
                 "vapor_density",
                 "A: water in each volume",
@@ -66,6 +66,7 @@ class ReadTheAir(Page):
                 other,
                 "humidity ratio",
                 note=f"dew point {self.show(second.dew_point, 'temperature')}",
+                digits=_digits(other),
             ),
         ]
 
@@ -73,7 +74,8 @@ class ReadTheAir(Page):
         """Which air has more water, and which has the higher RH."""
         ratio, other = state.ratios
         if abs(ratio - other) < 0.02 * max(ratio, other):
-            return f"Both airs have nearly the same water, {self.show(ratio, 'humidity ratio')}, whatever their RH."
+            water = self.show(ratio, "humidity ratio", _digits(ratio))
+            return f"Both airs have nearly the same water, {water}, whatever their RH."
         more, less = ("A", "B") if ratio > other else ("B", "A")
         wet, dry = (state.first, state.second) if ratio > other else (state.second, state.first)
         times = max(ratio, other) / min(ratio, other)
@@ -97,12 +99,18 @@ class ReadTheAir(Page):
             ),
             Step("Dew point: the table read backward.", "", show(first.dew_point, "temperature")),
             Step(
-                "Water for each weight of dry air: 0.622 of the share the vapor pressure has of the rest.",
+                "Water for each weight of dry air: 0.622 times the vapor pressure, over the pressure of the dry air "
+                f"alone. {'7000 grains are a pound.' if self.unit_system == 'us' else '1000 g are a kg.'}",
                 f"0.622 × {show(pressure, 'pressure')} / ({show(air.STANDARD_PRESSURE, 'pressure')} − "
                 f"{show(pressure, 'pressure')}){' × 7000' if self.unit_system == 'us' else ' × 1000'}",
-                show(state.ratios[0], "humidity ratio"),
+                show(state.ratios[0], "humidity ratio", _digits(state.ratios[0])),
             ),
         ]
+
+
+def _digits(ratio):
+    # Very cold or dry air has so little that one digit would round it away.
+    return 3 if ratio < 1e-3 else None
 
 
 PAGE = ReadTheAir

@@ -98,7 +98,7 @@ def _way(push):
 def _folk(state):
     gap = state.inside.relative_humidity - state.outside.relative_humidity
     if abs(gap) < 0.005:
-        return "no way"
+        return "neither way"
     return "out" if gap > 0 else "in"
 
 
