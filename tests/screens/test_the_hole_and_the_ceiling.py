@@ -5,6 +5,7 @@ from lesson_page import check_replies, open_page, to_both_ends
 
 from dryward import air, units
 from dryward.physics.airleak import Leak, brought, orifice_flow, stack_pressure
+from dryward.teaching import lessons
 from dryward.weather import Air
 
 ID = "the-hole-and-the-ceiling"
@@ -24,8 +25,11 @@ def test_every_place_is_the_physics(system, tmp_path):
         vapor = drive * at.M_in * units.to_si(32, "ft2") * WINTER
         assert page.readouts["by_air"] == pytest.approx(deposit, rel=1e-9)
         assert page.readouts["by_vapor"] == pytest.approx(vapor, rel=1e-9)
+        assert ("nothing of it stays" in page.sentence) == (vapor == 0)
+        assert ("by this count nothing through the hole" in page.sentence) == (deposit == 0 and vapor > 0)
         if deposit:
             assert units.show(deposit, "mass", system) in page.sentence
+        if vapor:
             assert units.show(vapor, "mass", system) in page.sentence
 
 
@@ -43,13 +47,39 @@ def test_known_numbers(tmp_path):
     assert page.readouts["times"] == pytest.approx(100, rel=0.03)
 
 
-def test_the_most_is_said_and_why(tmp_path):
+def test_the_count_is_no_upper_bound_and_says_so(tmp_path):
     page = open_page(ID, tmp_path)
-    assert "at most" in page.sentence
+    said = " ".join((page.sentence, *(f"{each.words} {each.note}" for each in page.readout_list)))
+    assert "about" in page.sentence
+    assert "most" not in said
     assert any("Cold air shrinks" in step.words for step in page.steps(page.state))
-    shrinking = brought(orifice_flow(1.0, units.to_si(1, "in2")), Air(ROOM, 0.4), COLD, shrinking=True)
-    assert shrinking.deposit * WINTER == pytest.approx(31, rel=0.02)
-    assert shrinking.deposit * WINTER > page.readouts["by_air"]
+    limits = " ".join(lessons.lesson(ID, "si").limits)
+    for humidity, more, words in ((0.4, 1.059, "6 % at 40 %"), (0.2, 1.31, "a third at 20 %")):
+        flow = orifice_flow(1.0, units.to_si(1, "in2"))
+        plain, shrinking = (brought(flow, Air(ROOM, humidity), COLD, shrinking=each).deposit for each in (False, True))
+        assert shrinking / plain == pytest.approx(more, abs=0.002)
+        assert words in limits
+        if humidity == 0.4:
+            assert shrinking * WINTER == pytest.approx(31, rel=0.02)
+            assert "1.73 kg" in limits
+            assert (shrinking - plain) * WINTER == pytest.approx(1.73, abs=0.005)
+
+
+def test_in_dry_air_a_little_still_goes_through_the_ceiling(tmp_path):
+    page = open_page(ID, tmp_path)
+    page.controls["RH_in"].value = 15
+    assert page.readouts["by_air"] == 0
+    assert page.readouts["by_vapor"] > 0
+    assert page.sentence.startswith("The dew point of the room is just above the cold face")
+    assert Air(ROOM, 0.15).dew_point > COLD
+
+
+def test_times_are_written_out(tmp_path):
+    page = open_page(ID, tmp_path)
+    page.controls["M_in"].value = 0.2
+    page.controls["RH_in"].value = 43
+    assert page.readouts["times"] == pytest.approx(99.9, abs=3)
+    assert "e+" not in page.sentence
 
 
 def test_hole_flow_and_half_the_humidity(tmp_path):

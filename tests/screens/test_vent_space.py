@@ -38,7 +38,7 @@ def test_every_place_is_the_physics(system, tmp_path):
         assert page.readouts["power"] == pytest.approx(power, rel=1e-9, abs=1e-15)
         assert page.readouts["load"] == pytest.approx(load, rel=1e-9)
         assert page.readouts["rest"] == pytest.approx(power - load, rel=1e-9)
-        assert ("keep up" in page.sentence) == (power >= load)
+        assert ("at best it keeps up" in page.sentence) == (power > 0 and power >= load)
 
 
 def test_known_numbers(tmp_path):
@@ -69,6 +69,18 @@ def test_doubling_the_gap_does_not_fix_the_leak_but_sealing_does(tmp_path):
     assert page.readouts["rest"] < 0
     page.controls["Leak"].value = "airtight"
     assert page.readouts["rest"] > 0
+
+
+def test_an_airtight_ceiling_is_not_told_to_be_sealed(tmp_path):
+    page = open_page(ID, tmp_path)
+    for name, value in (("RH_out", 99), ("Gap", 0.5), ("Leak", "airtight")):
+        page.controls[name].value = value
+    assert page.readouts["rest"] < 0 < page.readouts["power"]
+    assert "seal" not in page.sentence
+    assert "The ceiling is airtight" in page.sentence
+    page.controls["Leak"].value = "leaky"
+    assert "seal the ceiling first" in page.sentence
+    assert "e+" not in page.sentence
 
 
 def test_more_pull_can_bring_more_than_it_carries(tmp_path):

@@ -43,7 +43,7 @@ class State:
 
     @property
     def by_air(self):
-        """The most the leak can leave at the cold face in the winter [kg]."""
+        """What the leak leaves at the cold face in the winter, about [kg]."""
         return float(leaked(self.hole, self.push, self.room))
 
     @property
@@ -53,7 +53,11 @@ class State:
 
 
 def leaked(hole, push, room):
-    """The most that leaking air can leave at the cold face in the winter [kg]; numbers or arrays."""
+    """What leaking air leaves at the cold face in the winter [kg], when all of it cools there; numbers or arrays.
+
+    Each cubic meter of room air counts as a full one at the cold face.  It is
+    no bound: counting that air shrinks gives some more.
+    """
     return brought(orifice_flow(push, hole), room, COLD).deposit * WINTER
 
 
@@ -96,14 +100,14 @@ class TheHoleAndTheCeiling(Page):
         size = f"{units.from_si(area, square):.0f} {units.unit(square).symbol}"
         return [
             Readout(
-                "by_air", "By air, at most", state.by_air, "mass", note=f"{self._quarts(state.by_air)} through the hole"
+                "by_air", "By air, about", state.by_air, "mass", note=f"{self._quarts(state.by_air)} through the hole"
             ),
             Readout("by_vapor", "By vapor", vapor, "mass", note=f"{self._quarts(vapor)} through the ceiling"),
             Readout(
                 "times",
                 "Air over vapor",
                 times,
-                text=_times(times),
+                text="no vapor at all" if times is None else hand.times(times),
                 note=f"{self.show(state.airflow, 'air flow')} of air leaks",
             ),
             Readout(
@@ -133,16 +137,21 @@ class TheHoleAndTheCeiling(Page):
     def says(self, state):
         """Which bucket is fuller, and by how much."""
         by_air, vapor = state.by_air, state.by_vapor
-        if by_air <= 0:
+        if vapor <= 0:
             return "The room air is so dry that nothing of it stays at the cold face, by hole or by ceiling."
         hole, ceiling = self.show(by_air, "mass"), self.show(vapor, "mass")
-        start = f"In one winter the hole brings at most {hole}, the ceiling {ceiling}"
+        if by_air <= 0:
+            return (
+                "The dew point of the room is just above the cold face, so only a little can stay: "
+                f"{ceiling} through the ceiling, and by this count nothing through the hole."
+            )
+        start = f"In one winter the hole brings about {hole}, the ceiling {ceiling}"
         times = by_air / vapor
         if 0.8 < times < 1.25:
             return f"{start}: about the same. Both count."
         if times > 1:
-            return f"{start}: the hole leads, {_times(times)}. Seal first."
-        return f"{start}: here the ceiling leads, {_times(1 / times)}. Both count."
+            return f"{start}: the hole leads, {hand.times(times)}. Seal first."
+        return f"{start}: here the ceiling leads, {hand.times(1 / times)}. Both count."
 
     def strips(self, at, state):
         """Where the hole brings less than the ceiling does."""
@@ -177,7 +186,7 @@ class TheHoleAndTheCeiling(Page):
                 f"{inside:.2f} and {held:.2f} g",
             ),
             Step(
-                "The rest can stay: that is the most. Cold air shrinks; each m³ counts as a full one here.",
+                "The rest can stay. Each m³ counts as a full one. Cold air shrinks, so some more could stay.",
                 f"{flow:.3g} × max({inside:.2f} − {held:.2f}, 0) × 150 × 86 400 / 1000",
                 f"{state.by_air:.3g} kg",
             ),
@@ -197,12 +206,6 @@ class TheHoleAndTheCeiling(Page):
                 f"{vapor:.3g} kg" if self.unit_system == "si" else f"{vapor:.3g} kg = {show(vapor, 'mass')}",
             ),
         ]
-
-
-def _times(times):
-    if times is None:
-        return "no vapor at all"
-    return f"{times:.2g} times" if times < 100 else f"{float(f'{times:.2g}'):.0f} times"
 
 
 PAGE = TheHoleAndTheCeiling

@@ -6,6 +6,7 @@ import numpy as np
 
 from dryward import air, building, units
 from dryward.building import codes
+from dryward.panels import hand
 from dryward.panels.controls import Choice
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
@@ -166,14 +167,14 @@ class VentSpace(Page):
         if state.power <= 0:
             return f"{day} the outdoor air is full and carries nothing off, however wide the gap; {load} come."
         if state.load <= state.power:
-            return f"{day} the vent air can carry at most {power}, and {load} come: it can keep up."
+            return f"{day} the vent air can carry at most {power}, and {load} come: at best it keeps up."
         times = state.load / state.power
-        return (
-            f"{day} the vent air can carry at most {power}, but {load} come, {times:.2g} times that: "
-            "most of it stays, so seal the ceiling first."
-            if times > 2
-            else f"{day} the vent air can carry at most {power}, but {load} come: part stays, so seal the ceiling."
-        )
+        start, stays = f"{day} the vent air can carry at most {power}, but {load} come", "part stays"
+        if times > 2:
+            start, stays = f"{start}, {hand.times(times)} that", "most of it stays"
+        if state.leaking <= 0:
+            return f"{start}: {stays}. The ceiling is airtight, so it is little."
+        return f"{start}: {stays}, so seal the ceiling{' first' if times > 2 else ''}."
 
     def strips(self, at, state):
         """Where the air can carry all that comes."""
