@@ -4,6 +4,7 @@ import pytest
 from lesson_page import check_replies, open_page, places, to_both_ends
 
 from dryward import air, units
+from dryward.teaching import lessons
 from dryward.weather import Air, indoor
 
 ID = "winter-house"
@@ -22,8 +23,13 @@ def test_every_place_is_the_physics(system, tmp_path):
         glass = ROOM - (ROOM - at.T_out) * 0.68 / 3.0
         limit = min(1.0, air.saturation_vapor_pressure(glass) / air.saturation_vapor_pressure(ROOM))
         assert page.readouts["limit"] == pytest.approx(limit)
+        notes = {each.name: each.note for each in page.readout_list}
+        assert notes["limit"].startswith("middle of the glass")
         if humidity > 1:
-            assert page.sentence.startswith("More water comes in")
+            warm = at.T_out >= ROOM
+            assert ("This page is for winter." in page.sentence) == warm
+            assert ("windows and walls" in page.sentence) == ("walls" in notes["relative_humidity"]) == (not warm)
+            assert ("glass is wet" in page.alts[0]) == (limit < 1)
         else:
             assert f"settles at {humidity * 100:.0f} %" in page.sentence
             assert ("windows get wet" in page.sentence) == (humidity > limit)
@@ -52,8 +58,33 @@ def test_strips_are_the_page_itself(tmp_path):
         for place in (0, 10, 20, 30, 40):
             control.put(control.shown(along[place]))
             page.refresh()
-            assert bool(strip.holds[place]) == ("windows stay dry" in page.sentence), (name, place)
+            assert bool(strip.holds[place]) == ("the middle of the glass stays dry" in page.sentence), (name, place)
         control.value = start
+
+
+def test_warm_outdoors_no_glass_is_called_cold(tmp_path):
+    page = open_page(ID, tmp_path)
+    for outdoors, damp, words in ((100, 80, "Outdoor air this damp"), (80, 30, "no glass is cold")):
+        page.controls["T_out"].value, page.controls["RH_out"].value = outdoors, damp
+        page.controls["Water"].value, page.controls["Fresh_air"].value = 40, 15
+        assert words in page.sentence
+        assert "runs down" not in page.sentence
+
+
+def test_edges_get_wet_before_the_glass(tmp_path):
+    def limit(r_value):
+        face = ROOM - (ROOM - units.to_si(20, "degF")) * 0.68 / r_value
+        return 100 * air.saturation_vapor_pressure(face) / air.saturation_vapor_pressure(ROOM)
+
+    said = " ".join(lessons.lesson(ID).limits)
+    assert f"an edge of R-1.5 is wet from {limit(1.5):.0f} % on, the glass from {limit(3.0):.0f} %" in said
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_the_number_that_turns_the_units_is_explained(system, tmp_path):
+    page = open_page(ID, tmp_path, system)
+    step = page.steps(page.state)[1]
+    assert f"{step.formula.split(' ')[0]} turns these units into pressure at" in step.words
 
 
 def test_ends_and_checks(tmp_path):

@@ -28,7 +28,7 @@ class TankState:
     fresh_air : float
         [m3/s].
     limit : float
-        Relative humidity at which the coldest glass gets wet [-].
+        Relative humidity at which the middle of the glass gets wet [-].
     curves : ((production [kg/s], humidities), ...)
         Indoor relative humidity [-] at each of `flows`.
     flows : array
@@ -138,11 +138,18 @@ class Tank(LivePicture):
             self.show(f, "mass flow") for f in (state.people, state.from_outside, state.carried_out)
         )  # fmt: skip
         humidity, limit = (self.show(h, "relative humidity") for h in (state.relative_humidity, state.limit))
-        wet = "The coldest glass is wet." if state.relative_humidity > state.limit else "The glass stays dry."
+        # At a limit of 100 % the glass is as warm as the room: the air is full, not the glass cold.
+        wet = (
+            "The middle of the glass stays dry."
+            if state.relative_humidity <= state.limit
+            else "The middle of the glass is wet."
+            if state.limit < 1.0
+            else "The air is full, and the tank runs over."
+        )
         return sentences(
             f"A house as a tank of water. People bring in {people}, outdoor air brings {outside}, and the air that "
             f"leaves carries {away}.",
             f"With {self.show(state.fresh_air, 'air flow')} of fresh air the tank stands at {humidity} RH; "
-            f"glass gets wet at {limit}.",
+            f"the middle of the glass gets wet at {limit}.",
             wet,
         )

@@ -14,7 +14,7 @@ from dryward.units import to_si
 from dryward.weather import Air, indoor
 
 ROOM_TEMPERATURE = to_si(70.0, "degF")
-#: The window of this lesson, coldest glass, and the film of its room side (ASHRAE, still air).
+#: The window of this lesson, middle of the glass, and the film of its room side (ASHRAE, still air).
 WINDOW, FILM = to_si(3.0, "R"), to_si(0.68, "R")
 #: Curves of the picture: small, usual and large production [kg/s].
 PRODUCTIONS = tuple(to_si(each, "kg/day") for each in (5.0, 10.0, 15.0))
@@ -36,7 +36,7 @@ class State:
 
 
 def window_limit(outdoor_temperature):
-    """The humidity at which the coldest glass gets wet [-]."""
+    """The humidity at which the middle of the glass gets wet [-]."""
     glass = ROOM_TEMPERATURE - (ROOM_TEMPERATURE - outdoor_temperature) * FILM / WINDOW
     return np.minimum(1.0, air.saturation_vapor_pressure(glass) / air.saturation_vapor_pressure(ROOM_TEMPERATURE))
 
@@ -76,18 +76,24 @@ class WinterHouse(Page):
         """Room humidity, its dew point, the window's limit, and outdoor air once warmed."""
         pressure = min(state.humidity, 1.0) * air.saturation_vapor_pressure(ROOM_TEMPERATURE)
         alone = float(air.relative_humidity(ROOM_TEMPERATURE, state.outdoor.vapor_pressure))
-        over = state.humidity > 1
+        over, warm = state.humidity > 1, state.outdoor.temperature >= ROOM_TEMPERATURE
         return [
             Readout(
                 "relative_humidity",
                 "Indoor humidity",
                 min(state.humidity, 1.0),
                 "relative humidity",
-                note="the rest runs down the walls" if over else "",
+                note="" if not over else "more than the air can hold" if warm else "the rest runs down the walls",
             ),
             Readout("dew_point", "Dew point indoors", float(air.dew_point(pressure)), "temperature", both=True),
-            Readout("limit", "Window gets wet at", state.limit, "relative humidity", note="coldest glass, R-3"),
-            Readout("outdoor_warmed", "Outdoor air, warmed", min(alone, 1.0), "relative humidity"),
+            Readout(
+                "limit",
+                "Window gets wet at",
+                state.limit,
+                "relative humidity",
+                note=f"middle of the glass, {self.say('{3 R}')}",
+            ),
+            Readout("outdoor_warmed", self.say("Outdoor air at {70 degF}"), min(alone, 1.0), "relative humidity"),
             Readout("from_outside", "Water from outdoors", state.carried(state.outdoor.vapor_pressure), "mass flow"),
         ]
 
@@ -96,9 +102,15 @@ class WinterHouse(Page):
         inflow = state.carried(state.outdoor.vapor_pressure)
         share = inflow / (inflow + state.production)
         if state.humidity > 1:
-            return "More water comes in than the fresh air can carry out: it runs down windows and walls."
+            if state.outdoor.temperature < ROOM_TEMPERATURE:
+                return "More water comes in than the fresh air can carry out: it runs down windows and walls."
+            if state.outdoor.vapor_pressure >= air.saturation_vapor_pressure(ROOM_TEMPERATURE):
+                return "Outdoor air this damp would have to be dried by the air conditioning. This page is for winter."
+            return (
+                "More water comes in than the fresh air can carry out, but no glass is cold. This page is for winter."
+            )
         room = f"{state.humidity * 100:.0f} %"
-        glass = "the windows get wet" if state.humidity > state.limit else "the windows stay dry"
+        glass = "the windows get wet" if state.humidity > state.limit else "the middle of the glass stays dry"
         source = "most of that water is made indoors" if share < 0.5 else "most of that water comes in from outdoors"
         return f"The house settles at {room}, and {glass}: {source}."
 
@@ -127,14 +139,14 @@ class WinterHouse(Page):
             one = units.from_si(
                 indoor.vapor_excess(to_si(1.0, "pint/day"), to_si(1.0, "cfm"), ROOM_TEMPERATURE), "inHg"
             )
-            formula = f"{one:.4g} × {show(state.production, 'mass flow')} / {show(state.fresh_air, 'air flow')}"
         else:
             one = indoor.vapor_excess(to_si(1.0, "kg/day"), to_si(1.0, "m3/h"), ROOM_TEMPERATURE)
-            formula = f"{one:.4g} × {show(state.production, 'mass flow')} / {show(state.fresh_air, 'air flow')}"
+        formula = f"{one:.4g} × {show(state.production, 'mass flow')} / {show(state.fresh_air, 'air flow')}"
+        turns = self.say(f"{one:.4g} turns these units into pressure at {{70 degF}}.")
         return [
             Step("Vapor pressure of the outdoor air.", "", show(outside, "pressure")),
             Step(
-                "What the people add: water made, over the fresh air that carries it.",
+                f"What the people add: water made, over the fresh air that carries it. {turns}",
                 formula,
                 show(excess, "pressure"),
             ),
