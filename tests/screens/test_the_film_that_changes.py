@@ -88,6 +88,22 @@ def test_it_opens_at_the_wrong_time_on_a_wet_site(tmp_path):
     assert units.from_si(wet["permeance"], "perm") == pytest.approx(1.0, rel=0.05)  # 1.04, printed as 1.0
 
 
+def test_tight_and_opening_are_one_rule(tmp_path):
+    page = open_page(ID, tmp_path)
+    for weather in DAYS:
+        for kind in ("variable", "direction-dependent", "flipped"):
+            for humidity in (15, 40, 55, 70):
+                found = go(page, Weather=weather, Film=kind, RH_in=humidity)
+                times = found["permeance"] / film(kind).permeance(0.0, 0.0)
+                word = "tight" if times <= 1.5 else "opening" if times <= 3 else "open"
+                assert f"the film is {word}," in page.sentence
+                assert not (times <= 1.5 and "It opens" in page.sentence)
+    go(page, Weather="desert", Film="variable", RH_in=40)
+    assert "the film is tight, 0.611 perm" in page.sentence
+    go(page, Weather="winter", Film="flipped")
+    assert "the film is tight, 0.471 perm" in page.sentence
+
+
 @pytest.mark.parametrize(
     ("near", "far", "right", "wrong"), [(0.75, 0.25, 1.54, 0.83), (1.0, 0.5, 1.82, 1.31), (0.5, 0.0, 0.67, 0.40)]
 )

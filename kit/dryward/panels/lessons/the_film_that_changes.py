@@ -59,6 +59,8 @@ FILM_CHOICE = Choice(
 #: The year in the picture is that of an invented cold town, cooled in months warmer than this [degC].
 TOWN, COOLED_FROM = demo_climate("cold"), to_si(65.0, "degF")
 CURVE = np.linspace(0.0, 1.0, 41)
+#: A film is called tight up to this many times its dry permeance, and open from here on.
+TIGHT, OPEN = 1.5, 3.0
 
 
 @dataclass(frozen=True)
@@ -183,7 +185,7 @@ class TheFilmThatChanges(Page):
         if isinstance(state.film, FixedMembrane):
             start = f"Its faces see {faces}, and this sheet has {now} whatever they see"
         else:
-            word = "open" if state.permeance > 3 * state.tight else "opening" if self._opens(state) else "tight"
+            word = "open" if state.permeance > OPEN * state.tight else "opening" if self._opens(state) else "tight"
             start = f"Its faces see {faces}: the film is {word}, {now}"
         outward = state.profile.vapor_flux_in > 0
         if state.profile.wet_planes:
@@ -197,7 +199,7 @@ class TheFilmThatChanges(Page):
         return f"{start}. Vapor goes {way}, and no face gains water."
 
     def _opens(self, state):
-        return state.permeance > 1.1 * state.tight
+        return state.permeance > TIGHT * state.tight
 
     def strips(self, at, state):
         """Where no face gains water."""
