@@ -40,7 +40,17 @@ def test_every_place_is_the_hourly_run(tmp_path):
         assert page.readouts["over"] == pytest.approx((last > 20).sum() / 24)
         assert moisture.min() <= page.readouts["today"] <= moisture.max()
         assert page.readouts["balance"] < 1e-3  # water in less water out is what is stored
-        assert ("does not come home" in page.sentence) == (last[-1] - last[0] > 1.0)
+        wetter = last[-1] - last[0] > 1.0
+        assert ("does not come home" in page.sentence) == wetter
+        # It comes home only where the strip says so too: no wetter, and never over the caution line.
+        home = not wetter and last.max() < 20
+        notes = {each.name: each.note for each in page.readout_list}
+        assert ("it comes home" in page.sentence) == (notes["change"] == "it comes home") == home
+        if not wetter and 20 <= last.max() < page.state.full:
+            days = round((last > 20).sum() / 24)
+            assert f"over 20 % for {days} days a year" in page.sentence
+            assert ("too wet for too long" in page.sentence) == (days > 30)
+            assert notes["change"] == "dries by summer"
         if last.max() < page.state.full:
             assert f"{last.max():.0f} %" in page.sentence
         page.filling.drop()
@@ -50,6 +60,15 @@ def test_the_wettest_month_is_not_the_coldest(tmp_path):
     page = open_page(ID, tmp_path)
     assert page.sentence.startswith("The sheathing is wettest in March")
     assert "Wood binds about 28 %" in page.sentence
+
+
+def test_wet_for_five_months_is_not_called_home(tmp_path):
+    page = open_page(ID, tmp_path)
+    assert "It dries each summer, but it is over 20 % for 156 days a year: too wet for too long." in page.sentence
+    page.controls["ACH50"].value = 5
+    assert page.sentence.endswith("Each summer it dries out, but every winter it is soaked.")
+    assert {each.name: each.note for each in page.readout_list}["change"] == "dries by summer"
+    page.filling.drop()
 
 
 def test_soaked_wood_is_said_in_plain_words_and_drawn_as_full(tmp_path):
@@ -64,6 +83,8 @@ def test_soaked_wood_is_said_in_plain_words_and_drawn_as_full(tmp_path):
     assert "free water" in page.sentence
     shown = {each.name: each.shown("us")["value"] for each in page.readout_list}
     assert shown["peak"] == "over 78 %"
+    assert shown["change"] == "stays full"  # in the second year it never falls below full
+    assert page.state.moisture[-HOURS:].min() > full
     assert page.views(page.state).planes[0][1].max() == pytest.approx(full)
     page.filling.drop()
 

@@ -223,7 +223,7 @@ class Year(LivePicture):
         peak = int(np.argmax(moisture))
         month = MONTH_NAMES[(state.first_month + int(days[peak] / (_YEAR / 12))) % 12]
         over = [
-            f"{words or 'the limit'}, {limit:g} %, for {_days_over(days, moisture, limit):.0f} days"
+            f"{words or 'the limit'}, {limit:g} %, for {_said(_days_over(days, moisture, limit))}"
             for limit, words in state.bands
             if moisture.max() > limit
         ]
@@ -245,6 +245,10 @@ class Year(LivePicture):
 
 MONTH_NAMES = ("January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
                "November", "December")  # fmt: skip
+
+
+def _said(days):
+    return "less than a day" if days < 0.5 else "1 day" if days < 1.5 else f"{days:.0f} days"
 
 
 def _days_over(days, moisture, limit):

@@ -24,6 +24,8 @@ START = Air(20.0, 0.65)
 #: A house of 566 m3 whose vault of 56 m2 has a fifth of its leaks; the roof faces north.
 VOLUME, AREA, SHARE, NORTH = to_si(20000.0, "ft3"), to_si(600.0, "ft2"), 0.2, 0.0
 EVERY = 6  # hours between points of the picture
+#: Days over the caution line in a year from which it is called too long; our own choice.
+TOO_LONG = 30
 
 PLACE = Choice(
     "Place", "Climate", tuple((id, id.replace("-", " ").capitalize()) for id in weather.demos()), start="cold"
@@ -91,9 +93,15 @@ def simulated(place, humidity, ach50):
 
 def comes_home(run):
     """Whether the last year ends no wetter than it began, and stays under the caution line."""
-    moisture = run.layer("outer layer").moisture_content
-    last = moisture[-HOURS:]
-    return last[-1] <= last[0] + 1.0 and last.max() < BANDS[1][0]
+    return _home(run.layer("outer layer").moisture_content[-HOURS:])
+
+
+def _home(last):
+    return _no_wetter(last) and last.max() < BANDS[1][0]
+
+
+def _no_wetter(last):
+    return last[-1] <= last[0] + 1.0
 
 
 class HourByHour(Page):
@@ -139,7 +147,7 @@ class HourByHour(Page):
         return YearState(days, planes, BANDS, comes, leaves, 0, state.day)
 
     def numbers(self, state):
-        """Today, the peak and its month, days over the line, and whether it comes home."""
+        """Today, the peak and its month, days over the line, and what the year changes."""
         last = state.moisture[-HOURS:]
         peak = int(np.argmax(last))
         month = MONTH_NAMES[min(int(peak / HOURS * 12), 11)]
@@ -160,12 +168,8 @@ class HourByHour(Page):
                 "change",
                 "Change over the year",
                 change,
-                text=_signed(change)
-                if last.max() < state.full
-                else "stays full"
-                if change > 1.0
-                else "full, then dries",
-                note="it comes home" if change <= 1.0 else "it does not come home",
+                text=_over_the_year(last, state.full),
+                note=_note(last),
             ),
             Readout(
                 "balance",
@@ -176,20 +180,18 @@ class HourByHour(Page):
         ]
 
     def says(self, state):
-        """When it is wettest, and whether it dries again."""
+        """When it is wettest and for how long, and whether it dries again."""
         last = state.moisture[-HOURS:]
         month = MONTH_NAMES[min(int(np.argmax(last) / HOURS * 12), 11)]
         if last.max() >= state.full:
             return (
                 f"The pores of the sheathing fill up, {state.full:.0f} % of its dry weight, and the rest "
-                "drips: free water, far above what wood can bind. Over the year it "
-                f"{'comes home' if last[-1] - last[0] <= 1.0 else 'does not come home'}."
+                f"drips: free water, far above what wood can bind. {_judged(last, soaked=True)}"
             )
         driest = MONTH_NAMES[min(int(np.argmin(last) / HOURS * 12), 11)]
-        home = "comes home" if last[-1] - last[0] <= 1.0 else "does not come home"
         return (
-            f"The sheathing is wettest in {month}, {last.max():.0f} %, and driest in {driest}, {last.min():.0f} %: "
-            f"over the year it {home}.{_soaked(last.max())}"
+            f"The sheathing is wettest in {month}, {last.max():.0f} %, and driest in {driest}, {last.min():.0f} %. "
+            f"{_judged(last)}{_soaked(last.max())}"
         )
 
     def strips(self, at, state):
@@ -232,6 +234,38 @@ class HourByHour(Page):
 def _date(day):
     year, rest = divmod(min(day, YEARS * 365) - 1, 365)
     return f"{MONTH_NAMES[min(int(rest / 365 * 12), 11)]}, year {int(year) + 1}"
+
+
+def _judged(last, soaked=False):
+    """What a year of moisture means, in a sentence: how wet, how long, and whether the years climb."""
+    line = BANDS[1][0]
+    if not _no_wetter(last):
+        return "It does not come home: the year ends wetter than it began."
+    if _home(last):
+        return f"It stays below {line:.0f} % all year: it comes home."
+    if last.min() >= line:
+        return f"It is over {line:.0f} % all year: too wet."
+    if soaked:
+        return "Each summer it dries out, but every winter it is soaked."
+    days = max(1, round(float((last > line).sum()) / 24))
+    long = "too wet for too long" if days > TOO_LONG else "look closer"
+    return f"It dries each summer, but it is over {line:.0f} % for {days} day{'s' * (days > 1)} a year: {long}."
+
+
+def _over_the_year(last, full):
+    if last.max() < full:
+        return _signed(float(last[-1] - last[0]))
+    if last.min() >= full:
+        return "stays full"
+    return "full, then dries" if _no_wetter(last) else "ends wetter"
+
+
+def _note(last):
+    if not _no_wetter(last):
+        return "it does not come home"
+    if _home(last):
+        return "it comes home"
+    return "dries by summer" if last.min() < BANDS[1][0] else "too wet all year"
 
 
 def _signed(change):
