@@ -67,3 +67,28 @@ def test_strips_are_the_night_itself(tmp_path):
 
 def test_checks_reply(tmp_path):
     check_replies(open_page(ID, tmp_path))
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_a_covering_that_keeps_its_temperature_is_so_all_night(system, tmp_path):
+    page = open_page(ID, tmp_path, system)
+    for name, value, *_ in to_both_ends(page):
+        page.controls[name].value = value
+        under = page.state.night.underside_temperature
+        assert under.max() - under.min() < 0.02  # one weather all night: nothing falls
+        assert f"The covering is at {page.show(under[0], 'temperature')} all night" in page.alts[0]
+        assert "after sunset" not in page.alts[0]
+
+
+def test_full_air_frosts_at_once(tmp_path):
+    page = open_page(ID, tmp_path)
+    page.controls["RH_out"].value = 100
+    assert "frost starts at once" in page.sentence
+    assert "0 °F colder" not in page.sentence.replace("10 °F", "")
+
+
+def test_the_wind_says_what_its_numbers_mean(tmp_path):
+    control = open_page(ID, tmp_path).controls["Wind"]
+    for number, word in ((3, "calm"), (8, "breeze"), (20, "windy")):
+        assert f"{number} {word}" in control.words
+    assert (control.min, control.max, control.unit) == (3, 25, "W/(m² K)")

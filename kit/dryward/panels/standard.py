@@ -43,7 +43,13 @@ _SLIDERS = (
         Scale(0, 25, 20, 1),
         said="Difference between air and sky",
     ),
-    Slider("Wind", "Heat exchange with the air", "thermal transmittance", **_same(3, 25, 8, 1, "W/(m2 K)")),
+    Slider(
+        "Wind",
+        "Wind: 3 calm, 8 breeze, 20 windy",
+        "thermal transmittance",
+        **_same(3, 25, 8, 1, "W/(m2 K)"),
+        said="Heat exchange with the air",
+    ),
     # room air
     Slider("T_in", "Indoor temperature", "temperature", Scale(60, 80, 70, 1), Scale(15, 27, 21, 0.5)),
     Slider("RH_in", "Indoor humidity", "relative humidity", **_same(15, 70, 40, 1)),

@@ -112,12 +112,16 @@ class Night(LivePicture):
         covering, air, dew = (np.asarray(s, dtype=float) for s in (state.covering, state.air, state.dew_point))
         coldest = int(np.argmin(covering))
         hours = np.asarray(state.hours, dtype=float)
+        coldest_at = (
+            f"coldest {hours[coldest]:.0f} hours after sunset with {self.show(covering[coldest], 'temperature')}"
+        )
+        if np.ptp(self.shown(covering, "temperature")) < 0.05:
+            coldest_at = f"at {self.show(covering[coldest], 'temperature')} all night"
         below = float(np.trapezoid((covering < dew).astype(float), hours))
         wet = f"For about {below:.0f} hours it is below the dew or frost point" if below > 0.5 else (
             "It never falls below the dew or frost point")  # fmt: skip
         return sentences(
-            f"A night, {hours[-1] - hours[0]:.0f} hours long. The covering is coldest {hours[coldest]:.0f} hours after "
-            f"sunset with {self.show(covering[coldest], 'temperature')}; "
+            f"A night, {hours[-1] - hours[0]:.0f} hours long. The covering is {coldest_at}; "
             f"the air is then {self.show(air[coldest], 'temperature')}.",
             f"{wet}; {self.show(state.frost, 'area density')} of water settle.",
         )

@@ -84,8 +84,13 @@ class ClearNight(Page):
         """Whether frost forms, from which water, by what margin."""
         below, room = (self.show(each, "temperature difference") for each in (max(state.below, 0.0), state.margin))
         if state.frost > 0:
+            starts = (
+                f"Frost starts when it is {room} colder"
+                if state.margin > 0
+                else "The air is full, so frost starts at once"
+            )
             return (
-                f"Under the covering it is {below} colder than the air. Frost starts when it is {room} colder: "
+                f"Under the covering it is {below} colder than the air. {starts}: "
                 f"{self.show(state.frost, 'area density')} form by morning, all from outdoor air."
             )
         if state.below <= 0:
