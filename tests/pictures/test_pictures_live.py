@@ -1,5 +1,8 @@
 """The base of all pictures: what stands is drawn once, long lines are thinned."""
 
+from dataclasses import replace
+from types import SimpleNamespace
+
 import numpy as np
 import pytest
 from drawn import CASES, DAMP, HOT, ROOM, profile_state, roof
@@ -56,6 +59,22 @@ def test_drying_arrows_are_as_wide_as_the_rate():
     assert inward[3, 0] < inward[0, 0]
     assert outward[3, 0] > outward[0, 0]
     assert FULL_ARROW > 9e-3 / 86400
+
+
+@pytest.mark.parametrize(
+    ("inward", "outward", "words"),
+    [
+        (2e-8, 1e-8, "would dry 1.73 g/m² day inward and 0.864 g/m² day outward."),
+        (-2e-8, 1e-8, "would take in 1.73 g/m² day from the room and lose 0.864 g/m² day outward."),
+        (2e-8, -1e-8, "would lose 1.73 g/m² day to the room and take in 0.864 g/m² day from outdoors."),
+        (-2e-8, -1e-8, "would take in 1.73 g/m² day from the room and 0.864 g/m² day from outdoors."),
+    ],
+)
+def test_a_wet_layer_is_never_said_to_dry_less_than_nothing(inward, outward, words):
+    state = profile_state(roof())
+    rates = SimpleNamespace(inward=inward, outward=outward)
+    said = Section("si").alt(replace(state, drying=rates))
+    assert said.endswith(words)
 
 
 def test_the_dew_point_mark_and_the_wet_mark_are_two_places():

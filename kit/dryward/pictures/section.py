@@ -284,10 +284,20 @@ class SectionPart:
         else:
             words.append("No plane collects water.")
         if state.drying is not None:
-            inward, outward = (p.show(rate, "vapor flux") for rate in (state.drying.inward, state.drying.outward))
             depth = p.show(dried_depth(state), "length")
-            words.append(f"A wet layer at {depth} would dry {inward} inward and {outward} outward.")
+            words.append(f"A wet layer at {depth} would {self._ways(state.drying)}.")
         return sentences(*words)
+
+    def _ways(self, drying):
+        """What a wet layer does on each side; a negative rate comes in from there."""
+        inward, outward = (self.picture.show(abs(rate), "vapor flux") for rate in (drying.inward, drying.outward))
+        if drying.inward >= 0 and drying.outward >= 0:
+            return f"dry {inward} inward and {outward} outward"
+        if drying.outward >= 0:
+            return f"take in {inward} from the room and lose {outward} outward"
+        if drying.inward >= 0:
+            return f"lose {inward} to the room and take in {outward} from outdoors"
+        return f"take in {inward} from the room and {outward} from outdoors"
 
 
 class Section(LivePicture):
