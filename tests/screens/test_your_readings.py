@@ -449,3 +449,26 @@ def test_a_full_disk_is_one_sentence_and_the_file_before_stays(page, monkeypatch
     upload(page, "time,temperature (F)\n2024-01-01 00:00,70\n")
     refused(page, "mine.csv: it cannot be kept while it is read (No space left on device).")
     assert page.file is before
+
+
+def test_the_share_is_of_hours_with_a_tenth_more(page):
+    room, hollow, out = loggers.shared_clock(
+        *(next(each for each in page.file.readings.records if each.place == place) for place in loggers.PLACES)
+    )
+    known = np.isfinite(room.vapor_pressure + hollow.vapor_pressure + out.vapor_pressure + hollow.temperature)
+    share = (hollow.vapor_pressure[known] > 1.1 * out.vapor_pressure[known]).mean()
+    assert page.readouts["share_above_outdoors"] == pytest.approx(share)
+    assert f"In {share * 100:.0f} % of the hours the cavity has at least a tenth more vapor" in page.sentence
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_the_arithmetic_shows_all_three_places(tmp_path, system):
+    page = open_page("your-readings", tmp_path, system)
+    *places, compared = page.steps(page.state)
+    results = [step.result for step in places]
+    assert [step.words.split(" ")[0] for step in places] == ["The", "Outdoors,", "Indoors,"]
+    assert len(set(results)) == 3
+    cavity, outdoors = (float(each.split()[0]) for each in results[:2])
+    assert float(compared.result.split()[0]) == pytest.approx(cavity - outdoors, abs=1.5 if system == "si" else 0.0015)
+    page.act("sample", loggers.names()[0])
+    assert page.steps(page.state)

@@ -6,6 +6,7 @@ import numpy as np
 
 from dryward import air, building, units
 from dryward.checks import PlainError
+from dryward.panels import hand
 from dryward.panels.bench import parts, readings
 from dryward.panels.controls import Choice, Scale, Slider
 from dryward.panels.page import Page
@@ -144,7 +145,8 @@ class YourReadings(Page):
         return [
             Readout("cavity_pressure", "Cavity, mean vapor pressure", _mean(cavity.vapor_pressure),
                     "pressure", both=True),
-            Readout("share_above_outdoors", "Hours above outdoors by a tenth", share, "relative humidity"),
+            Readout("share_above_outdoors", "At least a tenth over outdoors", share, "relative humidity",
+                    note="" if share is None else "of the hours"),
             Readout("lag", "Lag behind the room", lag, text=_hours(lag)),
             Readout("margin", "Least margin to the dew point", margin, "temperature difference", both=True),
             Readout("bias", "Measured less modeled", bias, "pressure", text="run the model" if bias is None else ""),
@@ -162,27 +164,42 @@ class YourReadings(Page):
         }
         most = max(likeness, key=likeness.get)
         return (
-            f"In {n['share above outdoors'] * 100:.0f} % of the hours the cavity has more vapor than outdoors, "
-            f"and it moves most like {most}."
+            f"In {n['share above outdoors'] * 100:.0f} % of the hours the cavity has at least a tenth more vapor than "
+            f"outdoors, and it moves most like {most}."
         )
 
     def steps(self, state):
-        """One hour of the cavity turned into vapor pressure."""
+        """One hour turned into vapor pressure at each place, and the cavity against outdoors."""
         cavity = state.records.get("cavity", next(iter(state.records.values())))
         good = np.flatnonzero(np.isfinite(cavity.vapor_pressure) & np.isfinite(cavity.temperature))
         if not good.size:
             return [Step(state.why, "", "")]
         k = int(good[len(good) // 2])
-        warm, pressure = float(cavity.temperature[k]), float(cavity.vapor_pressure[k])
-        from dryward.panels import hand
+        when = cavity.time[k]
+        name = {"": "The logger", "cavity": "The cavity"}.get(cavity.place, cavity.place.capitalize())
+        lines = [self._hour(f"{name} at {str(when)[:16].replace('T', ' ')}.", cavity, k)]
+        found = {}
+        for place in ("outdoors", "indoors"):
+            record = state.records.get(place)
+            j = None if record is None or record is cavity else _nearest(record, when)
+            if j is not None:
+                found[place] = float(record.vapor_pressure[j])
+                lines.append(self._hour(f"{place.capitalize()}, the same hour.", record, j))
+        if "outdoors" in found and cavity.place == "cavity":
+            inside, yard = float(cavity.vapor_pressure[k]), found["outdoors"]
+            lines.append(
+                Step(
+                    "Compare: the cavity less outdoors.",
+                    f"{self.show(inside, 'pressure')} − {self.show(yard, 'pressure')}",
+                    self.show(inside - yard, "pressure"),
+                )
+            )
+        return lines
 
-        return [
-            hand.pressure(f"The cavity at {str(cavity.time[k])[:16].replace('T', ' ')}.", warm,
-                          float(cavity.relative_humidity[k]), pressure / float(cavity.relative_humidity[k]),
-                          self.unit_system),
-            Step("Do the same for outdoors and for the room, and compare the three.", "",
-                 self.show(pressure, "pressure")),
-        ]  # fmt: skip
+    def _hour(self, words, record, k):
+        humidity = float(record.relative_humidity[k])
+        saturation = float(record.vapor_pressure[k]) / humidity
+        return hand.pressure(words, float(record.temperature[k]), humidity, saturation, self.unit_system)
 
     # --- the bench ---------------------------------------------------------------
 
@@ -343,6 +360,14 @@ class _Readings:
 
     def __getitem__(self, place):
         return self._records[place]
+
+
+def _nearest(record, when):
+    """The row nearest to a time, where it is within the hour and all is known; else None."""
+    apart = np.abs(record.time - when)
+    j = int(apart.argmin())
+    known = np.isfinite(record.vapor_pressure[j]) and record.relative_humidity[j] > 0
+    return j if known and apart[j] <= np.timedelta64(1, "h") else None
 
 
 def _mean(values):
