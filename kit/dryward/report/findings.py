@@ -3,6 +3,22 @@
 from dataclasses import dataclass, field
 
 YES, NO, CANNOT_TELL = "yes", "no", "cannot tell"
+#: From this slope on an assembly is a wall [degrees].
+WALL = 60.0
+
+
+def called(assembly):
+    """What people call it: "roof" or "wall".
+
+    Parameters
+    ----------
+    assembly : Assembly
+
+    Returns
+    -------
+    str
+    """
+    return "wall" if assembly.slope >= WALL else "roof"
 
 
 @dataclass(frozen=True)
@@ -103,12 +119,13 @@ class Review:
     def verdict(self):
         """The whole in one sentence."""
         against = [each for each in self.findings if each.good is False]
+        start = f"By these checks the {called(self.job.assembly)}"
         if not against:
-            return "By these checks the roof dries: what gets in goes out again within the year."
+            return f"{start} dries: what gets in goes out again within the year."
         if self.dries:
-            return f"By these checks the roof dries over the year, but look closer: {_lower(against[0].what)}"
+            return f"{start} dries over the year, but look closer: {_lower(against[0].what)}"
         first = next(each for each in against if each.id in ("twelve-months", "years", "mold"))
-        return f"By these checks the roof does not dry: {_lower(first.what)}"
+        return f"{start} does not dry: {_lower(first.what)}"
 
 
 def _lower(text):

@@ -2,10 +2,8 @@
 
 from dryward.building import codes
 from dryward.physics.free_area import ratio_provided
-from dryward.report.findings import CANNOT_TELL, NO, YES, Finding, Number
+from dryward.report.findings import CANNOT_TELL, NO, WALL, YES, Finding, Number
 
-#: From this slope on an assembly is a wall [degrees].
-WALL = 60.0
 _ANSWERS = {"met": (YES, True), "not met": (NO, False)}
 
 

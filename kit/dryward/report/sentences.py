@@ -5,6 +5,7 @@ import numpy as np
 from dryward import units
 from dryward.building import codes
 from dryward.physics import limits
+from dryward.report.findings import called
 from dryward.report.rule_checks import warm_side
 from dryward.report.setting import setting
 
@@ -48,23 +49,34 @@ def for_client(review, unit_system="us"):
     here = setting(review.job)
     limit = humidity_limit(here)
     cold = units.show(here.winter.temperature, "temperature", unit_system, 0)
-    if limit is None:
+    roof = called(review.job.assembly)
+    wets = limit is None or limit < _DRY_HOUSE
+    if wets and review.dries:
+        when = "At any usual room humidity" if limit is None else f"Above {limit * 100:.0f} % room humidity"
         second = (
-            f"In the coldest month ({cold} outside) this roof wets at any usual room humidity: change the layers first."
+            f"{when} some water gathers in this {roof} each winter and leaves again: ask us before you close it in."
+        )
+    elif limit is None:
+        second = (
+            f"In the coldest month ({cold} outside) this {roof} wets at any usual room humidity: "
+            "change the layers first."
         )
     elif limit >= _TRIED[-1] - 1e-9:
         second = (
             f"In the coldest month ({cold} outside) diffusion wets nothing up to 70 % room humidity; "
             "windows will ask for less."
         )
-    elif limit < _DRY_HOUSE:
+    elif wets:
         second = (
-            f"In the coldest month ({cold} outside) water gathers in this roof above {limit * 100:.0f} % room "
+            f"In the coldest month ({cold} outside) water gathers in this {roof} above {limit * 100:.0f} % room "
             "humidity, drier than most houses can be held: change the layers first."
         )
     else:
         share = f"{limit * 100:.0f} %"
-        second = f"Keep the rooms at or below {share} humidity in the coldest month ({cold} outside), and run the fan."
+        second = (
+            f"Keep the rooms at or below {share} humidity in the coldest month ({cold} outside), or lower if windows "
+            "or cold corners get damp, and run the fan."
+        )
     start = review.finding("wet-start")
     tell = "tell us at once of drips, stains or a musty smell."
     dries = start.what.split(". ")[0].rstrip(".") if start else ""

@@ -12,6 +12,7 @@ from dryward.pictures.printed import static
 from dryward.pictures.profile import ProfileState, SectionAndProfile
 from dryward.pictures.year import Year
 from dryward.report import year_picture
+from dryward.report.findings import called
 from dryward.report.sentences import for_client, for_inspector
 from dryward.report.setting import setting
 from dryward.teaching import words
@@ -223,7 +224,11 @@ def _inputs(here, system):
         )
     if job.tightness:
         rows.append(
-            ("Blower door", f"{job.tightness.ach50:.2g}/h at 50 Pa, {job.tightness.share * 100:.0f} % through the roof")
+            (
+                "Blower door",
+                f"{job.tightness.ach50:.2g}/h at 50 Pa, {job.tightness.share * 100:.0f} % through the "
+                f"{called(job.assembly)}",
+            )
         )
     if job.vent:
         rows.append(("Vent path", _far(job.vent.length, system)))

@@ -11,7 +11,7 @@ import numpy as np
 
 from dryward.checks import NotConverged
 from dryward.physics import monthly, steady
-from dryward.units import from_si
+from dryward.report import amounts
 
 #: Draws of the steady checks; each takes about a millisecond.
 STEADY_DRAWS = 40
@@ -100,9 +100,9 @@ def season(finding, assembly, room, outdoor):
     wet = int((draws[:, 1] > 0).sum())
     numbers = _with(finding.numbers, {"Highest humidity": draws[:, 0], "Water gained": draws[:, 1]})
     if not wet and finding.good:
-        matters = _most(found, ends[:, :, 0], "the highest humidity", lambda rh: f"{rh * 100:.0f}", "%")
+        matters = _most(found, ends[:, :, 0], "the highest humidity", _span(".0f", " %", 100.0))
     else:
-        matters = _most(found, ends[:, :, 1], "the water gained", _grams_a_day, "g/m² a day")
+        matters = _most(found, ends[:, :, 1], "the water gained", amounts.gain_span)
     if 0 < wet < len(draws) or (wet > 0) == (finding.good is True):
         matters += f" In {wet} of {len(draws)} draws water gathers, so the answer can turn."
     return dataclasses.replace(finding, numbers=numbers, matters=matters, limits=f"{finding.limits} {WHAT_VARIES}")
@@ -125,7 +125,7 @@ def twelve_months(finding, setting):
         finding.numbers,
         {"Most held": draws[:, 0], "Held at the year's end": draws[:, 1], "Growth a year": draws[:, 2]},
     )
-    matters = _most(found, ends[:, :, 0], "the most held", _grams, "g/m²")
+    matters = _most(found, ends[:, :, 0], "the most held", amounts.water_span)
     kept = int((draws[:, 1] > 1e-9).sum())
     if 0 < kept < len(draws) or (kept > 0) == (finding.good is True):
         matters += f" In {kept} of {len(draws)} draws some stays at the year's end, so the answer can turn."
@@ -180,15 +180,15 @@ def years(setting, findings, options, watched, mold, draws, progress=None):
     ends, sample = results[: 2 * len(found)].reshape(len(found), 2, 3), results[2 * len(found) :]
     made = []
     for each in findings:
-        column, name, write, unit = {
-            "years": (0, "the change over the last year", _grams, "g/m²"),
-            "peak": (1, "the peak", lambda v: f"{v:.1f}", "% MC"),
-            "mold": (2, "the mold index", lambda v: f"{v:.1f}", "of 6"),
+        column, name, said = {
+            "years": (0, "the change over the last year", amounts.water_span),
+            "peak": (1, "the peak", _span(".1f", " % MC")),
+            "mold": (2, "the mold index", _span(".1f", " of 6")),
         }[each.id]
         if each.id == "peak" and each.numbers[0].quantity:
-            write, unit = _grams, "g/m²"
+            said = amounts.water_span
         numbers = _with(each.numbers, {each.numbers[0].label: sample[:, column]})
-        matters = _most(found, ends[:, :, column], name, write, unit)
+        matters = _most(found, ends[:, :, column], name, said)
         limits = f"{each.limits} {WHAT_VARIES}"
         made.append(dataclasses.replace(each, numbers=numbers, matters=matters, limits=limits))
     return made
@@ -215,20 +215,16 @@ def _with(numbers, samples):
     return tuple(made)
 
 
-def _most(found, ends, name, write, unit):
-    """The property that moves a number most, in a sentence."""
+def _most(found, ends, name, said):
+    """The property that moves a number most, in a sentence; `said` writes from where to where."""
     reach = np.abs(ends[:, 1] - ends[:, 0])
     k = int(np.argmax(reach))
-    low, high = (write(value) for value in np.sort(ends[k]))
-    if low == high:
+    low, high = (float(value) for value in np.sort(ends[k]))
+    if said(low, low) == said(high, high):
         return f"No property in its range moves {name} by itself."
     words = _WORDS[found[k].what].format(found[k].layer)
-    return f"What matters most: the {words}; within its range {name} is {low} to {high} {unit}."
+    return f"What matters most: the {words}; within its range {name} is {said(low, high)}."
 
 
-def _grams(value):
-    return f"{from_si(value, 'g/m2'):.0f}"
-
-
-def _grams_a_day(value):
-    return f"{value * 86400 * 1000:.2g}"
+def _span(form, unit, times=1.0):
+    return lambda low, high: f"{low * times:{form}} to {high * times:{form}}{unit}"

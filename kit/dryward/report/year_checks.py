@@ -4,7 +4,7 @@ import dataclasses
 
 from dryward.building import Material
 from dryward.physics import monthly
-from dryward.report import uncertain
+from dryward.report import amounts, uncertain
 from dryward.report.findings import CANNOT_TELL, NO, YES, Finding, Number
 from dryward.report.setting import leak, vent_space
 from dryward.units import from_si
@@ -30,7 +30,7 @@ def twelve_months(setting):
         Number("Held at the year's end", months.left, "area density"),
         Number("Growth a year", months.growth, "area density"),
     )
-    held = f"{from_si(months.peak, 'g/m2'):.0f} g/m² ({from_si(months.peak, 'gr/ft2'):.0f} gr/ft²)"
+    held = amounts.water(months.peak)
     words = {
         "no wetting": (YES, True, "No month brings water to any plane.", "", ""),
         "dries": (YES, True, f"Up to {held} gathers in winter and all of it leaves again.", "", ""),
@@ -44,7 +44,7 @@ def twelve_months(setting):
         "grows": (
             NO,
             False,
-            f"Each year ends wetter: {from_si(months.growth, 'g/m2'):.0f} g/m² more.",
+            f"Each year ends wetter: {amounts.water(months.growth)} more.",
             "Summer gives back less than winter brings, year after year.",
             "Change the assembly: a more open outer side, or a tighter room side.",
         ),
@@ -205,7 +205,7 @@ def _trend(setting, run, question):
     )
     grams = from_si(abs(change), "g/m2")
     what = (
-        f"The last year ends {grams:.0f} g/m² {'wetter' if change > 0 else 'drier'} than it began."
+        f"The last year ends {amounts.water(abs(change))} {'wetter' if change > 0 else 'drier'} than it began."
         if grams >= 0.5
         else "The last year ends as it began."
     )
@@ -244,7 +244,7 @@ def _wood(setting, run, faces):
         peak = float(found.condensed[-year:].max())
         good = peak < FREE_WATER
         what = (
-            f"The {layer} holds at most {from_si(peak, 'g/m2'):.0f} g/m² of free water in the last year; "
+            f"The {layer} holds at most {amounts.water(peak)} of free water in the last year; "
             f"its wettest part peaks at {peaks[layer] * 100:.0f} % relative humidity."
         )
         number = Number("Most free water in the layer", peak, "area density")
@@ -258,7 +258,7 @@ def _wood(setting, run, faces):
         "" if good else "Wetting outruns drying for part of the year.",
         "" if good else "Look at air leaks and room humidity first.",
         f"{_limits(setting)} Caution level for wood {WOOD_CAUTION:.0f} % MC: common practice, no source; "
-        "for free water elsewhere 500 g/m², DIN 4108-3, read in a secondary source.",
+        f"for free water elsewhere {amounts.water(FREE_WATER)}, DIN 4108-3, read in a secondary source.",
         (number, Number("Hours above 90 % humidity", hours, "", "h")),
         "Hourly heat and moisture after EN 15026",
         found,

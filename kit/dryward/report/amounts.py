@@ -1,0 +1,75 @@
+"""Water in the sentences of a review: in both unit systems, since one review is printed in either."""
+
+from dryward.units import from_si
+
+_UNITS = (("g/m2", "g/m²"), ("gr/ft2", "gr/ft²"))
+
+
+def water(mass):
+    """An amount of water.
+
+    Parameters
+    ----------
+    mass : float
+        [kg/m2]
+
+    Returns
+    -------
+    str
+
+    Examples
+    --------
+    >>> water(0.388)
+    '388 g/m² (556 gr/ft²)'
+    """
+    metric, american = (f"{from_si(mass, unit):.0f} {symbol}" for unit, symbol in _UNITS)
+    return f"{metric} ({american})"
+
+
+def water_span(low, high):
+    """From one amount of water to another.
+
+    Parameters
+    ----------
+    low, high : float
+        [kg/m2]
+
+    Returns
+    -------
+    str
+
+    Examples
+    --------
+    >>> water_span(0.1, 0.2)
+    '100 to 200 g/m² (143 to 287 gr/ft²)'
+    """
+    metric, american = (f"{from_si(low, unit):.0f} to {from_si(high, unit):.0f} {symbol}" for unit, symbol in _UNITS)
+    return f"{metric} ({american})"
+
+
+def gain_span(low, high):
+    """From one gain of water to another, in two figures.
+
+    Parameters
+    ----------
+    low, high : float
+        [kg/(s m2)]
+
+    Returns
+    -------
+    str
+
+    Examples
+    --------
+    >>> gain_span(1.2e-8, 2.4e-8)
+    '1 to 2.1 g/m² a day (1.5 to 3 gr/ft² a day)'
+    """
+    metric, american = (
+        f"{_two(from_si(low, f'{unit}/day'))} to {_two(from_si(high, f'{unit}/day'))} {symbol} a day"
+        for unit, symbol in _UNITS
+    )
+    return f"{metric} ({american})"
+
+
+def _two(number):
+    return f"{float(f'{number:.2g}'):g}"
