@@ -12,6 +12,7 @@ from dryward import air
 from dryward.air import curves, dew
 from dryward.checks import OutOfRange
 from dryward.units import KELVIN
+from dryward.weather import Air
 
 
 @given(st.floats(-100, 200))
@@ -161,3 +162,19 @@ def test_the_slopes_are_those_of_the_curves(log, slope, low, high, latent):
     assert slope(kelvin) == pytest.approx(differences, rel=1e-7)
     triple = air.TRIPLE_POINT + KELVIN
     assert slope(triple) == pytest.approx(latent / (air.VAPOR_GAS_CONSTANT * triple**2), rel=2e-3)
+
+
+@pytest.mark.parametrize(
+    "ask",
+    [
+        lambda: air.vapor_pressure(np.zeros(3), np.full(4, 0.5)),
+        lambda: air.relative_humidity(np.zeros(3), np.full(4, 300.0)),
+        lambda: air.humidity_ratio(np.full(3, 900.0), np.full(4, 1e5)),
+        lambda: air.vapor_density(np.zeros(3), np.full(4, 300.0)),
+        lambda: air.moist_air(np.zeros(3), np.full(4, 0.5)),
+        lambda: Air(np.zeros(3), np.full(4, 0.5)),
+    ],
+)
+def test_arrays_that_do_not_fit_get_a_sentence(ask):
+    with pytest.raises(OutOfRange, match=r"\(3\) and .* \(4\) do not fit together in shape\.$"):
+        ask()

@@ -3,7 +3,17 @@
 import numpy as np
 import pytest
 
-from dryward.checks import BadFile, NotConverged, NotUnderstood, OutOfRange, PlainError, UnknownName, rising, within
+from dryward.checks import (
+    BadFile,
+    NotConverged,
+    NotUnderstood,
+    OutOfRange,
+    PlainError,
+    UnknownName,
+    rising,
+    together,
+    within,
+)
 
 
 @pytest.mark.parametrize(
@@ -69,3 +79,10 @@ def test_every_error_is_a_plain_one_and_an_ordinary_one():
 def test_one_full_stop_after_an_abbreviated_unit():
     with pytest.raises(OutOfRange, match=r"^Vent gap is 9 in\.; it must be 0\.5 to 4 in\.$"):
         within("Vent gap", 9, 0.5, 4, "in.")
+
+
+def test_arrays_that_do_not_fit_together():
+    together(temperature=20, relative_humidity=[0.4, 0.5], pressure=np.ones((3, 1)))
+    words = r"^Temperature \(3\) and relative humidity \(2 x 4\) do not fit together in shape\.$"
+    with pytest.raises(OutOfRange, match=words):
+        together(temperature=np.zeros(3), pressure=1.0, relative_humidity=np.zeros((2, 4)))

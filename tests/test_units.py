@@ -107,3 +107,17 @@ def test_the_factor_of_a_temperature_difference_has_no_offset():
 
 def test_gravity_and_psi_belong_together():
     assert math.isclose(units.to_si(1.0, "psi"), units.POUND * units.GRAVITY / units.INCH**2)
+
+
+def test_lists_are_taken_and_what_lets_nothing_through_has_no_end_of_resistance():
+    assert units.to_si([32.0, 212.0], "degF") == pytest.approx([0.0, 100.0])
+    assert units.from_si((0.0, 100.0), "degF") == pytest.approx([32.0, 212.0])
+    assert units.from_si(0.0, "sd m") == math.inf
+    assert units.to_si(0.0, "sd m") == math.inf
+    assert units.to_si(math.inf, "sd m") == 0.0
+    assert units.from_si([0.0, 2e-10], "sd m") == pytest.approx([math.inf, 1.0])
+    for bad in ("wet", None, object(), ["1", "x"]):
+        with pytest.raises(OutOfRange, match=r"^The permeance must be a number, not .+\.$"):
+            units.to_si(bad, "perm")
+        with pytest.raises(OutOfRange, match=r"^The permeance must be a number, not .+\.$"):
+            units.from_si(bad, "sd m")

@@ -115,6 +115,34 @@ def _sentence(what, value, low, high, unit, above):
     return f"{what} is {given}; it must be {rule.removesuffix('.')}."  # one full stop after "in."
 
 
+def together(**values):
+    """Refuse arrays that do not fit together in shape.
+
+    Parameters
+    ----------
+    **values : float or array
+        By the names a person would use, with underscores.
+
+    Raises
+    ------
+    OutOfRange
+        ``Temperature (3) and relative humidity (4) do not fit together in shape.``
+
+    Examples
+    --------
+    >>> together(temperature=20.0, relative_humidity=np.array([0.4, 0.5]))
+    """
+    if all(isinstance(value, (float, int)) for value in values.values()):
+        return  # no shape to look at, and a slider asks often
+    shapes = {name: np.shape(value) for name, value in values.items()}
+    try:
+        np.broadcast_shapes(*shapes.values())
+    except ValueError:
+        named = [f"{name.replace('_', ' ')} ({' x '.join(map(str, shape))})" for name, shape in shapes.items() if shape]
+        sentence = f"{', '.join(named[:-1])} and {named[-1]} do not fit together in shape."
+        raise OutOfRange(sentence[0].upper() + sentence[1:]) from None
+
+
 def rising(what, values):
     """The values as a tuple, when each is larger than the one before.
 

@@ -58,3 +58,14 @@ def test_plain_sentences():
         drying.rates(vault(), "fill", *JANUARY, relative_humidity=0.0)
     with pytest.raises(OutOfRange, match="The layer vent lies beyond the vent space"):
         drying.rates(vault(), "vent", *JANUARY)
+
+
+def test_a_bare_outer_board_dries_outward_without_limit():
+    """Nothing stands between its outer face and the vent air: all that leaves, leaves there."""
+    from dryward import building
+
+    found = drying.rates(building.preset("vented-vault-osb"), "outer layer", Air(21, 0.4), Air(-7, 0.8))
+    assert found.outward == np.inf
+    assert found.share_outward == 1.0
+    turned = drying.Drying(inward=np.inf, outward=1e-9, temperature=0.0)
+    assert turned.share_outward == 0.0

@@ -7,8 +7,8 @@ import pytest
 from roofs import JANUARY, VARIABLE, perm, sheet, vault
 
 from dryward.building import Assembly, Layer, Material
-from dryward.checks import OutOfRange
-from dryward.physics import steady
+from dryward.checks import OutOfRange, UnknownName
+from dryward.physics import limits, steady
 from dryward.weather import Air
 
 #: Insulation that opens when damp, thick enough to be cut into pieces.
@@ -132,3 +132,22 @@ def test_room_air_without_vapor_has_no_dew_point():
 def test_ranges(change, words):
     with pytest.raises(OutOfRange, match=words):
         steady.sweep(vault(), *JANUARY, **change)
+
+
+def test_an_empty_sweep_is_refused():
+    with pytest.raises(OutOfRange, match=r"^The arrays of a sweep are empty; they must hold at least one number\.$"):
+        steady.sweep(vault(sheet(1), 1.5), *JANUARY, indoor_relative_humidity=[])
+    with pytest.raises(OutOfRange, match=r"^The arrays of a sweep are empty"):
+        limits.safe_range(vault(sheet(1), 1.5), *JANUARY, "indoor_relative_humidity", [])
+
+
+def test_a_face_is_told_by_number_or_by_word():
+    roof = vault(sheet(1), 1.5)
+    for found in (steady.profile(roof, *JANUARY), steady.sweep(roof, *JANUARY)):
+        assert (
+            found.face("fill", "inner") == found.face("fill", 0) < found.face("fill", "outer") == found.face("fill", 1)
+        )
+        with pytest.raises(UnknownName, match='There is no side of a layer "left"'):
+            found.face("fill", "left")
+        with pytest.raises(UnknownName, match='There is no layer "fil"; did you mean film or fill'):
+            found.face("fil", 0)

@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 from roofs import VARIABLE, perm, sheet, vault
 
+from dryward import building
 from dryward.building import Assembly, FixedMembrane, Layer, Material
 from dryward.checks import NotConverged
 from dryward.physics import monthly
@@ -169,3 +170,18 @@ def test_a_wall_without_films_of_vapor_gathers_the_same():
     assert monthly.balance(bare, COLD, ROOM).peak == pytest.approx(
         monthly.balance(vault(sheet(1), 1.5, 0.6), COLD, ROOM).peak, rel=0.02
     )
+
+
+@pytest.mark.parametrize(
+    ("roof", "humidity"), [("vented-vault-osb", 0.40), ("vented-vault-osb", 0.45), ("vented-vault-closed", 0.30)]
+)
+def test_a_mild_month_in_the_winter_does_not_begin_the_year(roof, humidity):
+    """The calendar turned by some months gives the same year, but for the days of the months."""
+    temperature = np.array([4, -6, 0, 7, 13, 18, 21, 20, 15, 9, 3, -5], dtype=float)
+    indoor, found = Air(21.0, humidity), {}
+    for turn in (0, 3, 6, 9):
+        climate = MonthlyClimate(np.roll(temperature, turn), np.full(12, 0.78))
+        found[turn] = monthly.balance(building.preset(roof), climate, indoor)
+        assert found[turn].month[0] == (11 + turn) % 12 + 1  # the first cold month, not the one after the thaw
+        assert found[turn].verdict == "dries"
+        assert found[turn].peak == pytest.approx(found[0].peak, rel=0.09)  # months of 28 to 31 days

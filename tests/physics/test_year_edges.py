@@ -116,15 +116,15 @@ def test_less_than_a_tenth_of_a_milligram_a_day_is_no_water():
     assert monthly.balance(Assembly("sealed", layers), SOUTH, Air(22, 0.5)).verdict == "no wetting"
 
 
-def test_a_dry_second_month_does_not_hide_what_the_year_leaves():
-    """A mild January, a warm February, a long cold: the next year begins with what this one left."""
+def test_a_thaw_that_does_not_empty_the_roof_hides_nothing():
+    """A mild January, a warm February, a long cold: it begins after the thaw, and the next year with what is left."""
     thaw = MonthlyClimate([4, 15] + [-20] * 9 + [12], [0.8, 0.6] + [0.8] * 10)
     year = monthly.balance(vault(sheet(3), 0.1), thaw, ROOM)
-    assert year.month[0] == 1
+    assert year.month[0] == 3
     assert year.condensed[0].sum() > 0
-    assert year.held[1].sum() == 0.0
+    assert year.evaporated[-1].sum() > 0
     assert year.left > 0
-    # February takes January's water when the year began dry, and now it finds the old water too.
+    # Nothing is dry when the second year begins: it leaves more.
     assert year.growth > 0.1 * year.left
     assert year.verdict == "grows"
 

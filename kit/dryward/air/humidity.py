@@ -4,7 +4,7 @@ import numpy as np
 
 from dryward.air.atmosphere import STANDARD_PRESSURE
 from dryward.air.saturation import COLDEST, HOTTEST, saturation_vapor_pressure
-from dryward.checks import OutOfRange, within
+from dryward.checks import OutOfRange, together, within
 from dryward.units import KELVIN
 
 #: Specific gas constant of water vapor and of dry air [J/(kg K)], ASHRAE Handbook of Fundamentals 2017 ch. 1.
@@ -40,6 +40,7 @@ def vapor_pressure(temperature, relative_humidity):
     1169.4
     """
     share = within("Relative humidity", relative_humidity, 0.0, 1.0, "%")
+    together(temperature=temperature, relative_humidity=share)
     return saturation_vapor_pressure(temperature) * share
 
 
@@ -69,6 +70,7 @@ def relative_humidity(temperature, vapor_pressure):
     0.5
     """
     pressure = within("Vapor pressure", vapor_pressure, 0.0, np.inf, "Pa")
+    together(temperature=temperature, vapor_pressure=pressure)
     return pressure / saturation_vapor_pressure(temperature)
 
 
@@ -104,6 +106,7 @@ def humidity_ratio(vapor_pressure, pressure=STANDARD_PRESSURE):
     """
     total = within("Air pressure", pressure, 1e4, 2e5, "Pa")
     part = within("Vapor pressure", vapor_pressure, 0.0, np.inf, "Pa")
+    together(vapor_pressure=part, air_pressure=total)
     if np.any(part >= total):
         raise OutOfRange(f"Vapor pressure is {np.max(part):.6g} Pa; it must be below the air pressure.")
     return MASS_RATIO * part / (total - part)
@@ -139,4 +142,6 @@ def vapor_density(temperature, vapor_pressure):
     7.38
     """
     kelvin = within("Temperature", temperature, COLDEST, HOTTEST, "°C") + KELVIN
-    return within("Vapor pressure", vapor_pressure, 0.0, np.inf, "Pa") / (VAPOR_GAS_CONSTANT * kelvin)
+    pressure = within("Vapor pressure", vapor_pressure, 0.0, np.inf, "Pa")
+    together(temperature=kelvin, vapor_pressure=pressure)
+    return pressure / (VAPOR_GAS_CONSTANT * kelvin)

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from dryward.air.atmosphere import STANDARD_PRESSURE
-from dryward.checks import within
+from dryward.checks import together, within
 from dryward.units import KELVIN
 
 
@@ -67,6 +67,7 @@ def moist_air(temperature, relative_humidity, pressure=STANDARD_PRESSURE):
     kelvin = within("Temperature", temperature, -60.0, 100.0, "°C") + KELVIN
     share = within("Relative humidity", relative_humidity, 0.0, 1.0, "%")
     total = within("Air pressure", pressure, 1e4, 2e5, "Pa")
+    together(temperature=kelvin, relative_humidity=share, air_pressure=total)
     from CoolProp.HumidAirProp import HAPropsSI
 
     kelvin, share, total = np.broadcast_arrays(kelvin, share, total)

@@ -70,7 +70,7 @@ def _material(row):
         return rows.number(row, column, name)
 
     unit = row["vapor_unit"]
-    dry = to_si(number("vapor_dry"), unit)
+    dry = _si(number("vapor_dry"), unit)
     wet = dry if number("vapor_wet") is None else to_si(number("vapor_wet"), unit)
     density, share = number("density_kg_m3"), number("wood_share")
     if share is not None:
@@ -98,21 +98,28 @@ def _material(row):
     )
 
 
+def _si(number, unit):
+    """A number in SI."""
+    if number is None:
+        raise TypeError("an empty field")
+    return to_si(number, unit)
+
+
 def _sheet(row):
     name, unit = "sheets.csv", row["unit"]
     span = _span(row, "low", "high", name, unit)
     origin = Origin(**_speech(row), ranges=(("permeance", *span),) if span else ())
     dry, wet = (rows.number(row, column, name) for column in ("dry", "wet"))
     if row["kind"] == "fixed":
-        level = to_si(dry, unit)
-        return FixedMembrane(level, origin) if wet is None else cups.membrane(level, to_si(wet, unit), origin)
+        level = _si(dry, unit)
+        return FixedMembrane(level, origin) if wet is None else cups.membrane(level, _si(wet, unit), origin)
     if row["kind"] not in ("variable", "laminate"):
         raise BadFile(f"The table {name}, line {row['line']}: there is no kind of sheet {row['kind']!r}.")
     curve = rows.points(row, "points", name)
-    sheet = VariableMembrane([rh for rh, _ in curve], [to_si(level, unit) for _, level in curve], origin)
+    sheet = VariableMembrane([rh for rh, _ in curve], [_si(level, unit) for _, level in curve], origin)
     if row["kind"] == "variable":
         return sheet
-    return LaminateMembrane(sheet, to_si(rows.number(row, "backing", name), unit), origin=origin)
+    return LaminateMembrane(sheet, _si(rows.number(row, "backing", name), unit), origin=origin)
 
 
 def _air_space(row):
@@ -120,8 +127,8 @@ def _air_space(row):
     permeance = rows.number(row, "permeance_perm", name)
     return AirSpace(
         **_speech(row),
-        thermal_resistance=to_si(rows.number(row, "resistance_R", name), "R"),
-        vapor_permeance=math.inf if permeance is None else to_si(permeance, "perm"),
+        thermal_resistance=_si(rows.number(row, "resistance_R", name), "R"),
+        vapor_permeance=math.inf if permeance is None else _si(permeance, "perm"),
         vented=row["vented"] == "yes",
     )
 
@@ -160,6 +167,6 @@ def read(name, text=None):
             raise
         except PlainError as error:
             raise BadFile(f"The table {name}, line {row['line']} ({row['id']}): {error}") from None
-        except TypeError:
+        except TypeError:  # an empty field where a number is needed
             raise BadFile(f"The table {name}, line {row['line']} ({row['id']}), lacks a number it needs.") from None
     return found

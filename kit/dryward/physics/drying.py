@@ -19,6 +19,7 @@ class Drying:
     ----------
     inward, outward : float [kg/(s m2)]
         Positive leaves the layer that way; negative brings water from there.
+        inf where nothing stands between a face and drier air, no film either.
     temperature : float [degC]
         Of the layer's middle.
     """
@@ -36,6 +37,8 @@ class Drying:
     def share_outward(self):
         """Part of the drying that goes outward [-]; nan when nothing dries."""
         gone_in, gone_out = max(self.inward, 0.0), max(self.outward, 0.0)
+        if np.isinf(gone_in) != np.isinf(gone_out):
+            return 1.0 if np.isinf(gone_out) else 0.0
         return gone_out / (gone_in + gone_out) if gone_in + gone_out > 0 else float("nan")
 
 

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from dryward.building import AirSpace, LaminateMembrane, Material, VariableMembrane
+from dryward.checks import UnknownName
 
 #: Thermal resistance a piece may have [m2 K/W]; ISO 13788:2012 clause 6
 #: (from memory) cuts layers so that condensation inside one is found.
@@ -18,6 +19,46 @@ PIECE = 0.25
 #: What a layer of permeance 0 resists [s m2 Pa/kg]: ten million times a
 #: sheet of 1 perm, so that sums stay finite.
 TIGHT = 1e17
+
+
+#: Sides of a layer: 0 or "inner" toward the room, 1 or "outer" away from it.
+SIDES = {0: 0, 1: 1, "inner": 0, "outer": 1}
+
+
+def face(places, layer, side, names=None):
+    """The rung at one face of a layer.
+
+    Parameters
+    ----------
+    places : ndarray of int (pieces)
+        The layer of each piece.
+    layer : int or str
+        Its place, or its name when `names` are given.
+    side : {0, 1, "inner", "outer"}
+    names : sequence of str, optional
+
+    Returns
+    -------
+    int
+
+    Raises
+    ------
+    UnknownName
+        For a layer or a side that is not there.
+
+    Examples
+    --------
+    >>> face(np.array([0, 0, 1]), "batt", "outer", ("board", "batt"))
+    3
+    """
+    if side not in SIDES:
+        raise UnknownName("side of a layer", side, SIDES)
+    if names is not None:
+        if layer not in names:
+            raise UnknownName("layer", layer, names)
+        layer = names.index(layer)
+    pieces = np.flatnonzero(places == layer)
+    return int(pieces[-1]) + 1 if SIDES[side] else int(pieces[0])
 
 
 @dataclass(frozen=True)
@@ -67,8 +108,7 @@ class Ladder:
 
     def face(self, place, side):
         """The rung at the inside (0) or the outside (1) of a layer."""
-        pieces = np.flatnonzero(self.place == place)
-        return int(pieces[0]) if side == 0 else int(pieces[-1]) + 1
+        return face(self.place, place, side)
 
     def beside(self, rung):
         """Names of the layers on the inside and the outside of a rung."""

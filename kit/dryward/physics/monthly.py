@@ -3,7 +3,8 @@
 The balance of ISO 13788: each month is one steady state; water gathers where
 the vapor line touches saturation, and a plane that holds water stays at
 saturation until it has given it back.  It starts, dry, with the first month
-that wets.  Left out: storage in the materials, air leaks, liquid flow, sun.
+that wets: of several, with the one before which least is held.  Left out:
+storage in the materials, air leaks, liquid flow, sun.
 """
 
 from dataclasses import dataclass
@@ -182,15 +183,28 @@ class _Year:
         return found
 
     def order(self):
-        """Months from the first that wets; None when none does."""
+        """Months from the first that wets after a dry one; None when none wets."""
         wets = [any(rate > 0 for rate in self.rates(month, {}).values()) for month in range(12)]
         if not any(wets):
             return None
         if all(wets):  # no dry start to be had: begin after the month with the least drive
             first = (int(np.argmin(self.start - self.end)) + 1) % 12
         else:
-            first = next(m for m in range(12) if wets[m] and not wets[m - 1])
+            first = self._driest_start([m for m in range(12) if wets[m] and not wets[m - 1]])
         return tuple((first + k) % 12 for k in range(12))
+
+    def _driest_start(self, starts):
+        """Of the months that wet after one that does not, that with the least held before it.
+
+        A mild month in the middle of a winter wets nothing, but what gathered
+        before it is still there.
+        """
+        if len(starts) == 1:
+            return starts[0]
+        order = tuple((starts[0] + k) % 12 for k in range(12))
+        before = self.run(order, self.run(order, {})[-1].held)
+        held = {month: sum(now.held.values()) for month, now in zip(order, before, strict=True)}
+        return min(starts, key=lambda month: held[(month - 1) % 12])
 
     def run(self, order, held):
         """One year from what is held at its start: rung -> kg/m2."""

@@ -13,7 +13,7 @@ import numpy as np
 from dryward import air
 from dryward.physics.hull import tight_line_through
 from dryward.physics.humidity_state import settle, settle_one
-from dryward.physics.ladder import ladder
+from dryward.physics.ladder import face, ladder
 from dryward.physics.sweep import Sweep, sweep
 
 __all__ = ["Profile", "WetPlane", "profile", "Sweep", "sweep"]
@@ -108,9 +108,8 @@ class Profile:
         )
 
     def face(self, layer, side):
-        """Rung at the inside face (0) or the outside face (1) of a layer."""
-        pieces = np.flatnonzero(self.place == self.names.index(layer))
-        return int(pieces[0]) if side == 0 else int(pieces[-1]) + 1
+        """Rung at the inside face (0 or "inner") or the outside face (1 or "outer") of a layer."""
+        return face(self.place, layer, side, self.names)
 
 
 def profile(assembly, indoor, outdoor, saturation=None):

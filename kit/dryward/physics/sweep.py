@@ -11,7 +11,7 @@ from dryward import air
 from dryward.checks import OutOfRange, UnknownName, within
 from dryward.physics.hull import tight_lines
 from dryward.physics.humidity_state import settle
-from dryward.physics.ladder import TIGHT, ladder
+from dryward.physics.ladder import TIGHT, face, ladder
 
 _AIRS = ("indoor_temperature", "indoor_relative_humidity", "outdoor_temperature", "outdoor_relative_humidity")
 _PROPERTIES = ("permeance", "thermal_resistance")
@@ -59,9 +59,8 @@ class Sweep:
     permeance: dict
 
     def face(self, layer, side):
-        """Rung at the inside face (0) or the outside face (1) of a layer."""
-        pieces = np.flatnonzero(self.place == self.names.index(layer))
-        return int(pieces[0]) if side == 0 else int(pieces[-1]) + 1
+        """Rung at the inside face (0 or "inner") or the outside face (1 or "outer") of a layer."""
+        return face(self.place, layer, side, self.names)
 
 
 def variables(assembly):
@@ -137,6 +136,8 @@ def sweep(assembly, indoor, outdoor, saturation=None, **arrays):
         shape = np.broadcast_shapes(*(np.shape(value) for value in given.values()))
     except ValueError:
         raise OutOfRange("The arrays of a sweep do not fit together in shape.") from None
+    if 0 in shape:
+        raise OutOfRange("The arrays of a sweep are empty; they must hold at least one number.")
     flat = {name: np.broadcast_to(value, shape).reshape(-1) for name, value in given.items()}
     _check_airs(flat)
     steps, heat, vapor, answering = _pieces(assembly, known, flat)

@@ -1,6 +1,8 @@
 """A number of one unit in SI, and back."""
 
-from dryward.checks import UnknownName
+import numpy as np
+
+from dryward.checks import OutOfRange, UnknownName
 from dryward.units.table import UNITS
 
 
@@ -32,6 +34,26 @@ def unit(name):
         raise UnknownName("unit", name, UNITS) from None
 
 
+def _number(value, this):
+    """Lists as arrays; a slider's plain number as it is."""
+    if isinstance(value, (float, int, np.ndarray, np.number)):
+        return value
+    try:
+        if value is None:  # which NumPy takes for nan
+            raise TypeError
+        return np.asarray(value, dtype=float)
+    except (TypeError, ValueError):
+        raise OutOfRange(f"The {this.quantity} must be a number, not {str(value)[:40]!r}.") from None
+
+
+def _turned(scale, value):
+    """What lets nothing through has no end of resistance, and the other way round."""
+    if isinstance(value, np.ndarray):
+        with np.errstate(divide="ignore"):
+            return scale / value
+    return scale / value if value else np.inf
+
+
 def to_si(value, name):
     """A value in SI.
 
@@ -51,6 +73,8 @@ def to_si(value, name):
     ------
     UnknownName
         When there is no such unit.
+    OutOfRange
+        For what is no number.
 
     References
     ----------
@@ -64,8 +88,9 @@ def to_si(value, name):
     57.2135
     """
     this = unit(name)
+    value = _number(value, this)
     if this.reciprocal:
-        return this.scale / value
+        return _turned(this.scale, value)
     return value * this.scale + this.offset if this.offset else value * this.scale
 
 
@@ -88,6 +113,8 @@ def from_si(value, name):
     ------
     UnknownName
         When there is no such unit.
+    OutOfRange
+        For what is no number.
 
     Examples
     --------
@@ -95,6 +122,7 @@ def from_si(value, name):
     68.0
     """
     this = unit(name)
+    value = _number(value, this)
     if this.reciprocal:
-        return this.scale / value
+        return _turned(this.scale, value)
     return (value - this.offset) / this.scale if this.offset else value / this.scale

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from dryward import air
-from dryward.checks import within
+from dryward.checks import together, within
 
 
 @dataclass(frozen=True)
@@ -35,6 +35,7 @@ class Air:
         put = object.__setattr__
         put(self, "temperature", within("Air temperature", self.temperature, -60.0, 95.0, "°C"))
         put(self, "relative_humidity", within("Relative humidity", self.relative_humidity, 0.0, 1.0, "%"))
+        together(temperature=self.temperature, relative_humidity=self.relative_humidity)
 
     @property
     def vapor_pressure(self):

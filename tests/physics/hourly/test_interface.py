@@ -115,6 +115,7 @@ def test_starts():
     [
         ({"years": 0}, OutOfRange, "Years is 0; it must be a whole number, 1 to 100"),
         ({"hours": 0}, OutOfRange, "Hours is 0 h; it must be 1 to"),
+        ({"hours": 1.5}, OutOfRange, "Hours is 1.5; it must be a whole number, 1 to 876000 h."),
         ({"step": 7200.0}, OutOfRange, "Step is 7200 s; it must be above 0 and at most 3600 s"),
         ({"refine": 0}, OutOfRange, "Refinement is 0; it must be a whole number, 1 to 50"),
         ({"initial": {"deck": -1.0}}, OutOfRange, r"Water in deck is -1 kg/m³; it must be 0 to 2000"),

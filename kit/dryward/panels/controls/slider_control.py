@@ -112,8 +112,6 @@ class SliderControl:
                 return units.from_si(units.read(text, quantity, self._unit.name), self._unit.name)
             except UnknownName:
                 pass  # a quantity that is only typed in the shown unit
-            except ZeroDivisionError:
-                raise NotUnderstood(quantity, text, f'"{self._value:.4g} {self.unit}"') from None
         bare = text
         for tail in (self.unit, self._unit.name if self._unit else ""):
             if tail and bare.lower().endswith(tail.lower()):

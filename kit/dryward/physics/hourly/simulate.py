@@ -117,7 +117,10 @@ def simulate(
 
 def _count(years, hours, weather):
     if hours is not None:
-        return int(within("Hours", hours, 1, 876_000, "h"))
+        count = within("Hours", hours, 1, 876_000, "h")
+        if count != int(count):
+            raise OutOfRange(f"Hours is {hours}; it must be a whole number, 1 to 876000 h.")
+        return int(count)
     if not isinstance(years, (int, np.integer)) or not 1 <= years <= 100:
         raise OutOfRange(f"Years is {years}; it must be a whole number, 1 to 100.")
     return int(years) * getattr(weather, "hours", YEAR)
@@ -222,8 +225,8 @@ _FLUXES = tuple(
 
 
 def _share(missing, through):
-    """Missing by what went through; an assembly that lies still has no error to speak of."""
-    return abs(float(missing)) / max(float(through), 1e-9)
+    """Missing by what went through; below a tenth of a milligram that is rounding of what is held."""
+    return abs(float(missing)) / max(float(through), 1e-7)
 
 
 def _start(ready, initial):
