@@ -70,3 +70,12 @@ def test_a_little_water_is_not_rounded_to_nothing(system, tmp_path):
 def test_the_dry_air_is_named_in_the_arithmetic(tmp_path):
     words = open_page(ID, tmp_path).steps(open_page(ID, tmp_path).state)[-1].words
     assert "0.622 times the vapor pressure, over the pressure of the dry air alone" in words
+
+
+def test_no_air_has_one_times_the_water_of_the_other(tmp_path):
+    page = open_page(ID, tmp_path)
+    page.controls["T_2"].value = 70
+    for humidity in range(30, 51):
+        page.controls["RH_2"].value = humidity
+        assert "has 1.0 times" not in page.sentence
+        assert ("nearly the same" in page.sentence) == (39 <= humidity <= 42)  # within a twentieth

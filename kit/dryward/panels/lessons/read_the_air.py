@@ -73,7 +73,7 @@ class ReadTheAir(Page):
     def says(self, state):
         """Which air has more water, and which has the higher RH."""
         ratio, other = state.ratios
-        if abs(ratio - other) < 0.02 * max(ratio, other):
+        if abs(ratio - other) < 0.05 * max(ratio, other):
             water = self.show(ratio, "humidity ratio", _digits(ratio))
             return f"Both airs have nearly the same water, {water}, whatever their RH."
         more, less = ("A", "B") if ratio > other else ("B", "A")

@@ -66,7 +66,7 @@ class State:
 
     @property
     def leaking(self):
-        """The most that leaking air can leave [kg/(s m2)]."""
+        """What leaking air leaves when all of it cools there [kg/(s m2)]."""
         return by_air(self.leak, self.outdoor.temperature)
 
     @property
@@ -82,7 +82,7 @@ def by_vapor(temperature, relative_humidity):
 
 
 def by_air(leak, temperature):
-    """The most that the leaks can leave in a vent space that cold [kg/(s m2)]."""
+    """What the leaks leave in a vent space that cold [kg/(s m2)]."""
     push = PUSHES[leak]
     return 0.0 if push is None else float(LEAKY.moisture(push, ROOM, temperature).deposit)
 

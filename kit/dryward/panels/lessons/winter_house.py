@@ -123,10 +123,10 @@ class WinterHouse(Page):
             return tuple(np.broadcast_to(rooms <= window_limit(there.temperature), (len(self.along("T_out")),)))
 
         return {
-            "T_out": Strip(dry(temperature=self.along("T_out")), "dry windows"),
-            "RH_out": Strip(dry(humidity=self.along("RH_out")), "dry windows"),
-            "Water": Strip(dry(production=self.along("Water")), "dry windows"),
-            "Fresh_air": Strip(dry(fresh_air=self.along("Fresh_air")), "dry windows"),
+            "T_out": Strip(dry(temperature=self.along("T_out")), "dry glass"),
+            "RH_out": Strip(dry(humidity=self.along("RH_out")), "dry glass"),
+            "Water": Strip(dry(production=self.along("Water")), "dry glass"),
+            "Fresh_air": Strip(dry(fresh_air=self.along("Fresh_air")), "dry glass"),
         }
 
     def steps(self, state):
