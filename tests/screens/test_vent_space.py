@@ -38,7 +38,8 @@ def test_every_place_is_the_physics(system, tmp_path):
         assert page.readouts["power"] == pytest.approx(power, rel=1e-9, abs=1e-15)
         assert page.readouts["load"] == pytest.approx(load, rel=1e-9)
         assert page.readouts["rest"] == pytest.approx(power - load, rel=1e-9)
-        assert ("at best it keeps up" in page.sentence) == (power > 0 and power >= load)
+        assert ("it can keep up" in page.sentence) == (power > 0 and power >= 2 * load)
+        assert ("at best it keeps up" in page.sentence) == (load <= power < 2 * load)
 
 
 def test_known_numbers(tmp_path):

@@ -142,8 +142,8 @@ class TheHoleAndTheCeiling(Page):
         hole, ceiling = self.show(by_air, "mass"), self.show(vapor, "mass")
         if by_air <= 0:
             return (
-                "The dew point of the room is just above the cold face, so only a little can stay: "
-                f"{ceiling} through the ceiling, and by this count nothing through the hole."
+                f"The dew point of the room is just above the cold face: {ceiling} go through the ceiling, "
+                "and by this count nothing stays from the hole."
             )
         start = f"In one winter the hole brings about {hole}, the ceiling {ceiling}"
         times = by_air / vapor

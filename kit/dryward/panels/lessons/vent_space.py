@@ -167,7 +167,9 @@ class VentSpace(Page):
         if state.power <= 0:
             return f"{day} the outdoor air is full and carries nothing off, however wide the gap; {load} come."
         if state.load <= state.power:
-            return f"{day} the vent air can carry at most {power}, and {load} come: at best it keeps up."
+            # The limit is never reached: near it the air only may keep up.
+            keeps = "it can keep up" if 2 * state.load <= state.power else "at best it keeps up"
+            return f"{day} the vent air can carry at most {power}, and {load} come: {keeps}."
         times = state.load / state.power
         start, stays = f"{day} the vent air can carry at most {power}, but {load} come", "part stays"
         if times > 2:
