@@ -14,6 +14,7 @@ import numpy as np
 from dryward import air
 from dryward.checks import NotConverged
 from dryward.physics.ladder import ladder
+from dryward.physics.shape import seal
 from dryward.physics.steady import LEAST_RATE, settled
 from dryward.units import DAY
 from dryward.weather.monthly import DAYS
@@ -69,6 +70,9 @@ class Months:
     peak_month: int | None
     dries_out: bool
     growth: float
+
+    def __post_init__(self):
+        seal(self)
 
     @property
     def left(self):

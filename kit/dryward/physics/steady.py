@@ -14,6 +14,7 @@ from dryward import air
 from dryward.physics.hull import tight_line_through
 from dryward.physics.humidity_state import settle, settle_one
 from dryward.physics.ladder import face, ladder
+from dryward.physics.shape import seal
 from dryward.physics.sweep import Sweep, sweep
 
 __all__ = ["Profile", "WetPlane", "profile", "Sweep", "sweep"]
@@ -88,6 +89,9 @@ class Profile:
     permeance: dict
     place: np.ndarray
     names: tuple
+
+    def __post_init__(self):
+        seal(self)
 
     @property
     def gain(self):

@@ -12,6 +12,7 @@ from dryward.checks import OutOfRange, UnknownName, within
 from dryward.physics.hull import tight_lines
 from dryward.physics.humidity_state import settle
 from dryward.physics.ladder import TIGHT, face, ladder
+from dryward.physics.shape import seal
 
 _AIRS = ("indoor_temperature", "indoor_relative_humidity", "outdoor_temperature", "outdoor_relative_humidity")
 _PROPERTIES = ("permeance", "thermal_resistance")
@@ -57,6 +58,9 @@ class Sweep:
     place: np.ndarray
     names: tuple
     permeance: dict
+
+    def __post_init__(self):
+        seal(self)
 
     def face(self, layer, side):
         """Rung at the inside face (0 or "inner") or the outside face (1 or "outer") of a layer."""

@@ -6,6 +6,7 @@ from functools import cached_property
 import numpy as np
 
 from dryward.checks import OutOfRange, UnknownName, within
+from dryward.physics.shape import seal
 from dryward.units import HOUR
 from dryward.weather.monthly import DAYS
 
@@ -132,6 +133,9 @@ class Hours:
     iterations: int
     halvings: int
     end: tuple = field(repr=False)
+
+    def __post_init__(self):
+        seal(self)
 
     @cached_property
     def water(self):
