@@ -3,6 +3,7 @@
 from dataclasses import dataclass, replace
 
 from dryward.checks import UnknownName
+from dryward.panels.controls.control import Control
 
 
 @dataclass(frozen=True)
@@ -39,7 +40,7 @@ class Choice:
         return ChoiceControl(self, system, si)
 
 
-class ChoiceControl:
+class ChoiceControl(Control):
     """A choice, with its value.
 
     Attributes
@@ -59,22 +60,10 @@ class ChoiceControl:
     def __init__(self, choice, system, si=None):
         self.choice, self.system = choice, system
         self.name, self.words = choice.name, choice.words
-        self.moved = None
         self.options = tuple(option[0] for option in choice.options)
         self.min, self.max = self.options[0], self.options[-1]
         self._value = self.options[0]
         self.put(si or choice.start or self.options[0])
-
-    @property
-    def value(self):
-        """Id of the option."""
-        return self._value
-
-    @value.setter
-    def value(self, value):
-        self.put(value)
-        if self.moved:
-            self.moved()
 
     @property
     def si(self):

@@ -4,9 +4,10 @@ import math
 
 from dryward import units
 from dryward.checks import NotUnderstood, OutOfRange, UnknownName, within
+from dryward.panels.controls.control import Control
 
 
-class SliderControl:
+class SliderControl(Control):
     """A slider in one unit system, with its value.
 
     Attributes
@@ -28,7 +29,6 @@ class SliderControl:
         self.name, self.words = slider.name, slider.words
         self._said = slider.said or slider.words
         self.scale = getattr(slider, system)
-        self.moved = None  # called after the value was set by hand
         bare = slider.quantity == "number"
         self._unit = None if bare and not self.scale.unit else slider.unit(system)
         self.unit = self._unit.symbol if self._unit else ""
@@ -41,17 +41,6 @@ class SliderControl:
     def shown(self, si):
         """A value of SI in the shown unit."""
         return units.from_si(si, self._unit.name) if self._unit else float(si)
-
-    @property
-    def value(self):
-        """In the shown unit."""
-        return self._value
-
-    @value.setter
-    def value(self, value):
-        self.put(value)
-        if self.moved:
-            self.moved()
 
     def put(self, value):
         """Set the value in the shown unit and tell nobody.
