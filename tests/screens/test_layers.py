@@ -170,6 +170,23 @@ def test_what_is_seen_is_the_whole_picture(opened, stage, id, name, values):
     assert stage.evaluate("window.wrong") == []
 
 
+def test_a_picture_that_is_saved_is_the_whole_picture(opened, stage):
+    page = opened("where-it-gets-wet")
+    take(stage, page, frame=True)
+    stage.evaluate("void window.open_view()")
+    settled(stage)
+    stage.click(".dw-picture", button="right")
+    saved = stage.evaluate("document.querySelector('.dw-picture').src")
+    kind, data = saved.split(",")
+    assert kind == "data:image/png;base64"
+    kept = np.asarray(Image.open(io.BytesIO(base64.b64decode(data))).convert("RGB")).astype(int)
+    assert np.array_equal(kept, whole(page))
+    page.controls["T_out"].value = 0
+    take(stage, page)
+    settled(stage)
+    assert np.abs(seen(stage) - whole(page)).max() <= 1
+
+
 def test_units_and_projector_bring_their_own_ground(opened, stage):
     page = opened("where-it-gets-wet")
     take(stage, page, frame=True)

@@ -51,7 +51,16 @@ function layeredPicture() {
   const still = { alt: "", draggable: "false", decoding: "sync" };
   const ground = make("img", { class: "dw-ground", "aria-hidden": "true", ...still });
   const moving = make("img", { class: "dw-picture", ...still });
+  moving.addEventListener("contextmenu", () => laidTogether(ground, moving));
   return { element: make("div", { class: "dw-layers" }, ground, moving), ground, moving, next: null, under: null, asked: 0, shown: 0 };
+}
+
+// Who asks to save or copy a picture gets the whole of it, not the layer that lies on top.
+function laidTogether(ground, moving) {
+  if (!moving.naturalWidth) return;
+  const sheet = make("canvas", { width: ground.naturalWidth, height: ground.naturalHeight });
+  for (const each of [ground, moving]) sheet.getContext("2d").drawImage(each, 0, 0);
+  putAddress(moving, sheet.toDataURL("image/png"));
 }
 
 function picturePart(frame, kept) {
