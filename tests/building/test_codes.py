@@ -33,8 +33,14 @@ def test_what_is_not_given_cannot_be_told():
     assert codes.judge("vent-air-space").why == "the air space between insulation and sheathing must be known"
     assert codes.judge("unvented-insulation", value=5.0).why == "the climate zone must be known"
     assert codes.judge("vent-area", zone="6").why == "the vented area and the net free area must both be known"
-    assert codes.judge("retarder", zone="6").why == "the climate zone and the dry-cup permeance must both be known"
-    assert "the zone, the wall" in codes.judge("class-2-insulation", zone="6").why
+    assert codes.judge("retarder").why == "the climate zone and the dry-cup permeance must both be known"
+    assert codes.judge("retarder", zone="6").why == "the dry-cup permeance must be known"
+    assert codes.judge("retarder", permeance=1e-11).why == "the climate zone must be known"
+    assert (
+        codes.judge("class-2-insulation", zone="6").why == "the wall (2x4 or 2x6) and the R outside must both be known"
+    )
+    conditional = codes.judge("retarder", zone="6", permeance=to_si(7, "perm"), exterior_insulation=1.0).why
+    assert conditional.endswith("not known: the wall (2x4 or 2x6), the cladding")
     for rule in ("vent-air-space", "unvented-insulation", "vent-area", "retarder", "class-2-insulation"):
         assert codes.judge(rule).answer == "cannot tell"
 

@@ -22,6 +22,16 @@ from dryward.units import from_si, to_si
 _WALLS = ("2x4", "2x6")
 
 
+def _missing(rule, row, **facts):
+    """A verdict that names what is not known; None when everything is."""
+    names = [name.replace("_", " ") for name, value in facts.items() if value is None]
+    if not names:
+        return None
+    both = " both" if len(names) == 2 else ""
+    listed = f"{', the '.join(names[:-1])} and the {names[-1]}" if len(names) > 1 else names[0]
+    return verdict(rule, CANNOT_TELL, f"the {listed} must{both} be known", row)
+
+
 def _rows(rule, edition):
     return newest([row for row in table("codes/limits.csv") if row["rule"] == rule], edition)
 
@@ -94,8 +104,9 @@ def vent_area(rule, edition=None, **facts):
     plain, reduced = plain[0], reduced[0]
     most, least = plain["value"], reduced["value"]
     area, free = facts.get("vented_area"), facts.get("free_area")
-    if area is None or free is None:
-        return verdict(rule, CANNOT_TELL, "the vented area and the net free area must both be known", plain)
+    unknown = _missing(rule, plain, vented_area=area, net_free_area=free)
+    if unknown:
+        return unknown
     area = within("Vented area", area, 0.0, 1e5, "m²", above=True)
     free = within("Net free area", free, 0.0, 1e4, "m²")
     full, half = area * amount(plain), area * amount(reduced)
@@ -176,8 +187,10 @@ def retarder(rule, edition=None, **facts):
     found = newest(table("codes/retarders.csv"), edition)
     if not found:
         return verdict(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
-    if facts.get("zone") is None or facts.get("permeance") is None:
-        return verdict(rule, CANNOT_TELL, "the climate zone and the dry-cup permeance must both be known", found[0])
+    known = {"climate zone": facts.get("zone"), "dry-cup permeance": facts.get("permeance")}
+    unknown = _missing(rule, found[0], **known)
+    if unknown:
+        return unknown
     where = zone(facts["zone"])
     fitting = [row for row in found if row["zone"] == where] or [row for row in found if row["zone"] == where[0]]
     if not fitting:
@@ -209,8 +222,10 @@ def _conditional(rule, row, where, level, facts):
         return verdict(rule, MET, f"{level} is permitted in zone {where} with vented cladding over {over}", row)
     outside, wall = facts.get("exterior_insulation"), facts.get("wall")
     if wall is None or (outside is None and over is None):
-        why = f"{level} is permitted in zone {where} only with insulation outside or vented cladding: tell the wall"
-        return verdict(rule, CANNOT_TELL, f"{why} (2x4 or 2x6), the R outside it, and the cladding", row)
+        why = f"{level} is permitted in zone {where} only with insulation outside or vented cladding"
+        asked = {"the wall (2x4 or 2x6)": wall, "the R outside it": outside, "the cladding": over}
+        tell = [name for name, value in asked.items() if value is None]
+        return verdict(rule, CANNOT_TELL, f"{why}; not known: {', '.join(tell)}", row)
     if wall not in _WALLS:
         raise UnknownName("wall", wall, _WALLS)
     least = to_si(amount(row, f"ci_{wall}_R"), "R")
@@ -254,8 +269,9 @@ def class_2_insulation(rule, edition=None, **facts):
     if not found:
         return verdict(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
     where, wall, have = (facts.get(key) for key in ("zone", "wall", "exterior_insulation"))
-    if None in (where, wall, have):
-        return verdict(rule, CANNOT_TELL, "the zone, the wall (2x4 or 2x6) and the R outside must be known", found[0])
+    unknown = _missing(rule, found[0], **{"climate zone": where, "wall (2x4 or 2x6)": wall, "R outside": have})
+    if unknown:
+        return unknown
     if wall not in _WALLS:
         raise UnknownName("wall", wall, _WALLS)
     where = zone(where)

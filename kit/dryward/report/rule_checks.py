@@ -1,7 +1,12 @@
 """Vent openings by arithmetic, and the rows of the code."""
 
+import dataclasses
+
+from dryward import units
 from dryward.building import codes
+from dryward.building.membranes import HIGHEST
 from dryward.physics.free_area import ratio_provided
+from dryward.report import code_facts
 from dryward.report.findings import CANNOT_TELL, NO, WALL, YES, Finding, Number
 
 _ANSWERS = {"met": (YES, True), "not met": (NO, False)}
@@ -25,7 +30,7 @@ def vents(setting):
         zone=job.place.zone or None,
         vented_area=length,
         free_area=high + low,
-        permeance=warm_side(job.assembly),
+        permeance=code_facts.warm_side(job.assembly),
         upper_share=high / (high + low),
         upper_depth=0.0,
     )
@@ -47,60 +52,60 @@ def vents(setting):
     )
 
 
-def warm_side(assembly):
-    """Permeance of the tightest layer on the room side, by dry cup [kg/(s m2 Pa)].
-
-    Parameters
-    ----------
-    assembly : Assembly
-
-    Returns
-    -------
-    float
-        Of the tightest of the layers before the thickest insulation, at a
-        mean RH of 25 %.
-    """
-    main = max(assembly.inner_layers, key=lambda layer: layer.thermal_resistance)
-    before = assembly.inner_layers[: assembly.inner_layers.index(main)]
-    return min((_dry(layer) for layer in before), default=float("inf"))
-
-
-def _dry(layer):
-    if layer.is_membrane:
-        return layer.substance.permeance(0.5, 0.0)
-    return layer.permeance
-
-
 def code_rows(setting):
     """What the code rows say that this job has facts for."""
     job, found = setting.job, []
     zone = job.place.zone or None
     gap = next((layer for layer in job.assembly.layers if layer.vented), None)
-    if gap is not None and gap.thickness and job.assembly.slope < WALL:
-        found.append(codes.judge("vent-air-space", zone=zone, value=gap.thickness))
+    wall = job.assembly.slope >= WALL
+    if gap is not None and gap.thickness and not wall:
+        found.append(_finding(codes.judge("vent-air-space", zone=zone, value=gap.thickness)))
+    if gap is None and not wall:
+        found += [_finding(verdict, _FOAM_ALSO.get(verdict.rule)) for verdict in _unvented(job.assembly, zone)]
     if job.tightness is not None and "airtightness" in codes.rules():
-        found.append(codes.judge("airtightness", zone=zone, value=job.tightness.ach50 / 3600))
-    if job.assembly.slope >= WALL:
-        inside = warm_side(job.assembly)
-        if inside < 6e-7:
-            found.append(codes.judge("retarder", zone=zone, permeance=inside))
-    return tuple(_finding(verdict) for verdict in found)
+        found.append(_finding(codes.judge("airtightness", zone=zone, value=job.tightness.ach50 / 3600)))
+    if wall and code_facts.warm_side(job.assembly) < HIGHEST:
+        found.append(_finding(codes.judge("retarder", zone=zone, **code_facts.retarder(job.assembly))))
+    return tuple(found)
 
 
-def _finding(verdict):
+#: What a row of an unvented roof leaves to be shown.
+_FOAM_ALSO = {"unvented-insulation": "that the foam is air-impermeable and without gaps must be shown; "}
+
+
+def _unvented(assembly, zone):
+    """The rows of an unvented roof; without foam that is known, none is called broken."""
+    facts, found = code_facts.unvented(assembly), []
+    for verdict in codes.unvented_roof(zone, **facts):
+        if verdict.rule == "unvented-insulation" and facts["resistance"] is None and verdict.section:
+            asked = codes.required(verdict.rule, zone) if zone else None
+            least = f"; the rule asks for {units.show(asked, 'thermal resistance', 'us')} of it" if asked else ""
+            why = f"no foam outside the other insulation is known here as air-impermeable insulation{least}"
+            verdict = dataclasses.replace(verdict, answer="cannot tell", why=why)
+        found.append(verdict)
+    return found
+
+
+def _finding(verdict, also=None):
     answer, good = _ANSWERS.get(verdict.answer, (CANNOT_TELL, None))
     return Finding(
         f"code-{verdict.rule}",
-        f"Code row: {codes.rules().get(verdict.rule, verdict.rule)}",
+        f"Is the code row met: {codes.rules().get(verdict.rule, verdict.rule)}?",
         answer,
         good,
         f"{verdict.answer.capitalize()}: {verdict.why}.",
-        limits=codes.LOCALLY,
+        limits=f"{also or ''}{codes.LOCALLY}",
         source=_place(verdict),
         data=verdict,
     )
 
 
+#: Codes by the letters the trade knows them by.
+_CODES = {"International Residential Code": "IRC", "International Energy Conservation Code, residential": "IECC"}
+
+
 def _place(verdict):
-    parts = (verdict.section, str(verdict.edition), verdict.how_read)
-    return "; ".join(part for part in parts if part) or codes.LOCALLY
+    """Code, section, edition and how it was read, as one phrase."""
+    code = " ".join(part for part in (_CODES.get(verdict.source, verdict.source), verdict.section) if part)
+    edition = f"edition{'s' if ' to ' in verdict.edition else ''} {verdict.edition}" if verdict.edition else ""
+    return ", ".join(part for part in (code, edition, verdict.how_read) if part) or codes.LOCALLY

@@ -5,8 +5,8 @@ import numpy as np
 from dryward import units
 from dryward.building import codes
 from dryward.physics import limits
+from dryward.report.code_facts import warm_side
 from dryward.report.findings import called
-from dryward.report.rule_checks import warm_side
 from dryward.report.setting import setting
 
 #: Room humidities tried for the client's limit [-].
@@ -120,7 +120,9 @@ def _vents(review, unit_system):
     job = review.job
     gap = next((layer for layer in job.assembly.layers if layer.vented), None)
     if gap is None:
-        return "The assembly has no vent space; the code rows for unvented assemblies apply."
+        if called(job.assembly) == "wall":
+            return "The wall has no vent space."
+        return "The roof has no vent space; the code rows of unvented roofs apply and stand below."
     said = f"Vent space {units.show(gap.thickness or 0.0, 'length', unit_system)} deep"
     finding = review.finding("vents")
     if finding is None or finding.data is None:
