@@ -40,7 +40,7 @@ def test_what_does_not_dry_is_to_be_changed():
 def test_a_wall_is_called_a_wall(checked):
     wall = checked.job.assembly.slope >= 60
     said = " ".join(for_client(checked)[:2])
-    assert checked.verdict.startswith(f"By these checks the {'wall' if wall else 'roof'} ")
+    assert checked.verdict.startswith(f"By the steady checks alone the {'wall' if wall else 'roof'} ")
     assert ("roof" in said) == (not wall)
 
 

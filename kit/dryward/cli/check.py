@@ -22,7 +22,7 @@ def add(parser):
 
 
 def run(args):
-    """Check, print, and return 0 dries, 1 does not, 2 bad input."""
+    """Check, print, and return 0 dries, 1 does not or gets too wet on the way, 2 bad input."""
     found = jobs.find(args.files)
     roofs = {name: jobs.changed(job, args) for name, job in found.items() if not isinstance(job, str)}
     places = [Place("demo", id) for id in weather.demos()] if args.all_places else None
@@ -68,11 +68,11 @@ def _print(result, units, brief):
         print(f"dryward: {result['error']}", file=sys.stderr)
         return
     if brief:
-        print(f"{'dries    ' if result['dries'] else 'does not '} {result['name']}: {result['verdict']}")
+        print(f"{result['outcome']:18} {result['name']}: {result['verdict']}")
         return
     from dryward.report.sheet import amount
 
-    print(f"{result['assembly']}, {result['place']}\n{result['verdict']}\n")
+    print(f"{result['assembly']}, {result['place']}\n{result['verdict']}\n{result['small']}\n")
     for each in result["findings"]:
         print(f"{each['question']} {each['answer'].capitalize()}.")
         for key in ("what", "why", "change"):
@@ -86,4 +86,4 @@ def _print(result, units, brief):
             print(f"    Limits: {each['limits']}")
     for note in result["notes"]:
         print(note)
-    print("As adopted locally; the building official decides. A calculation, not a permit or an inspection.")
+    print("As adopted locally; the building official decides.")

@@ -5,12 +5,14 @@ import dataclasses
 import numpy as np
 
 from dryward.building import Material
-from dryward.report.findings import Number
+from dryward.report.findings import NO, SLOWLY, Number
 from dryward.report.year_checks import WOOD_CAUTION, run_years
 from dryward.weather import Air
 
 #: Moisture content that a wet start of wood has [mass %]; common practice, no source: freshly wetted framing.
 WET_WOOD = 25.0
+#: Drying that takes longer than this is slow [days].
+YEAR_OF_DAYS = 365
 #: Humidity that a wet start of other layers has, and below which they count as dry [-]; assumptions.
 WET_OTHER, DRY_OTHER = 0.98, 0.80
 
@@ -93,13 +95,27 @@ def added(finding, setting, layer, progress=None):
     Finding
     """
     took = drying_time(setting, layer, progress)
+    answer, good, change = finding.answer, finding.good, finding.change
+    first, takes = finding.what, ""
+    if not np.isfinite(took.days):
+        answer, good, takes = NO, False, f"is not dry within {took.run_days:.0f} days"
+    elif took.days > YEAR_OF_DAYS:
+        answer, good = SLOWLY, False
+        takes = f"takes {took.days:.0f} days to dry, more than one year"
+    if takes:
+        wet = f"When the {layer} is wet it"
+        first = f"{wet} {takes}. It{first.removeprefix(wet)}"
+        change = change or "Keep it from getting wet, and open one side to vapor: the room side, or the outer side."
     if np.isfinite(took.days):
         said = f"By the hour, when {took.start} on January 1, its first whole day {took.limit} is day {took.days:.0f}."
     else:
         said = f"By the hour, when {took.start} on January 1, it is not {took.limit} within {took.run_days:.0f} days."
     return dataclasses.replace(
         finding,
-        what=f"{finding.what} {said}",
+        answer=answer,
+        good=good,
+        what=f"{first} {said}",
+        change=change,
         numbers=(*finding.numbers, Number("Time to dry", took.days, "", "days")),
         limits=f"{finding.limits} The days are those of this one year of weather, without rain.",
         source=f"{finding.source}; hourly heat and moisture after EN 15026",

@@ -1,8 +1,9 @@
 """What a check found: an answer, a sentence, and its limits beside it."""
 
+import re
 from dataclasses import dataclass, field
 
-YES, NO, CANNOT_TELL = "yes", "no", "cannot tell"
+YES, NO, SLOWLY, CANNOT_TELL = "yes", "no", "slowly", "cannot tell"
 #: From this slope on an assembly is a wall [degrees].
 WALL = 60.0
 
@@ -55,7 +56,7 @@ class Finding:
     question : str
         What was asked.
     answer : str
-        "yes", "no" or "cannot tell".
+        "yes", "no", "slowly" or "cannot tell".
     good : bool or None
         Whether the answer speaks for the roof; None when it cannot.
     what, why, change : str
@@ -69,6 +70,8 @@ class Finding:
         Method or rule, with edition.
     data : object
         The physics result behind it, for pictures.
+    turns : bool
+        Whether the usual ranges of the layers reach to the other answer.
     """
 
     id: str
@@ -83,6 +86,7 @@ class Finding:
     source: str = ""
     data: object = field(default=None, repr=False, compare=False)
     matters: str = ""
+    turns: bool = False
 
     def number(self, label):
         """The value of that label [SI], or None."""
@@ -112,20 +116,67 @@ class Review:
     @property
     def dries(self):
         """Whether every check of wetting and drying over the year speaks for the roof."""
-        over_the_year = [self.finding(id) for id in ("twelve-months", "years", "mold")]
-        return all(each.good is not False for each in over_the_year if each)
+        return self._good("twelve-months", "years", "mold")
+
+    @property
+    def outcome(self):
+        """In a few words: "dries", "too wet on the way" or "does not dry"."""
+        if self.dries:
+            return "dries"
+        return "too wet on the way" if self._good("twelve-months", "years") else "does not dry"
+
+    @property
+    def hourly(self):
+        """Whether the hourly years were run."""
+        years = self.finding("years")
+        return years is not None and years.good is not None
 
     @property
     def verdict(self):
-        """The whole in one sentence."""
+        """The whole in one or two sentences."""
         against = [each for each in self.findings if each.good is False]
-        start = f"By these checks the {called(self.job.assembly)}"
+        start = f"By {'these checks' if self.hourly else 'the steady checks alone'} the {called(self.job.assembly)}"
         if not against:
-            return f"{start} dries: what gets in goes out again within the year."
-        if self.dries:
-            return f"{start} dries over the year, but look closer: {_lower(against[0].what)}"
-        first = next(each for each in against if each.id in ("twelve-months", "years", "mold"))
-        return f"{start} does not dry: {_lower(first.what)}"
+            return f"{start} dries: what gets in goes out again within the year.{self._turning()}"
+        first = against[0]
+        if not self.dries:
+            first = next(each for each in against if each.id in ("twelve-months", "years", "mold"))
+        how = {
+            "dries": "dries over the year, but look closer",
+            "too wet on the way": "dries over the year but gets too wet on the way",
+            "does not dry": "does not dry",
+        }[self.outcome]
+        more = len(against) - 1
+        others = f"; and {more} more point{'s' if more > 1 else ''}" if more else ""
+        return f"{start} {how}: {_lower(_first(first.what))}{others}.{self._turning() if self.dries else ''}"
+
+    @property
+    def limits(self):
+        """What stands beside the verdict wherever it is shown, in small print."""
+        counted = self.hourly and self.job.tightness is not None
+        said = ["A calculation, not a permit, an inspection or an approval."]
+        said += [] if counted else ["Air leaks are not counted."]
+        said.append("Rain is not counted.")
+        said += ["The weather is invented."] if self.job.place.kind == "demo" else []
+        return " ".join(said)
+
+    def _good(self, *ids):
+        found = [self.finding(id) for id in ids]
+        return all(each.good is not False for each in found if each)
+
+    def _turning(self):
+        """What the ranges of the layers can change about good answers."""
+        turning = {each.id for each in self.findings if each.good and each.turns}
+        if turning & {"twelve-months", "years"}:
+            return " But within the usual ranges of the layers some water can stay at the year's end."
+        if turning & {"winter", "summer"}:
+            return " But within the usual ranges of the layers water can gather in the coldest or the warmest month."
+        return " But within the usual ranges of the layers an answer can turn." if turning else ""
+
+
+def _first(text):
+    """The first sentence, without its period."""
+    return re.split(r"\. (?=[A-Z])", text)[0].rstrip(".")
 
 
 def _lower(text):

@@ -40,7 +40,9 @@ def plain(review, name=""):
         "assembly": review.job.assembly.name,
         "place": review.job.place.id or review.job.place.kind,
         "dries": review.dries,
+        "outcome": review.outcome,
         "verdict": review.verdict,
+        "small": review.limits,
         "findings": findings,
         "notes": list(review.notes),
     }
@@ -71,8 +73,8 @@ def one(words, name="", hourly=True, spread=0, progress=None):
     try:
         return plain(review(job_files.parse(words, name or "the file"), progress, hourly, spread), name)
     except PlainError as error:
-        return {"name": name, "assembly": "", "place": "", "dries": None, "verdict": "", "findings": [], "notes": [],
-                "error": str(error)}  # fmt: skip
+        empty = dict.fromkeys(("assembly", "place", "outcome", "verdict", "small"), "")
+        return {"name": name, **empty, "dries": None, "findings": [], "notes": [], "error": str(error)}
 
 
 def sweep(jobs, places=None):

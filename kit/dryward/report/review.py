@@ -5,6 +5,9 @@ from dryward.report import drying_time, rule_checks, steady_checks, uncertain, y
 from dryward.report.findings import Review
 from dryward.report.setting import SUMMER_ROOM, setting
 
+#: Said where the hourly years were left out.
+STEADY_ALONE = "The hourly years were left out: wood moisture and mold were not checked."
+
 
 def review(job, progress=None, hourly=True, spread=0):
     """Check a roof in every way the kit can.
@@ -62,4 +65,5 @@ def review(job, progress=None, hourly=True, spread=0):
     vents = rule_checks.vents(here)
     found += [vents] if vents else []
     found += rule_checks.code_rows(here)
-    return Review(job, tuple(found), here.notes)
+    notes = here.notes if hourly else (*here.notes, STEADY_ALONE)
+    return Review(job, tuple(found), notes)

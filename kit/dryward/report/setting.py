@@ -65,7 +65,9 @@ def setting(job):
         months, name, notes = hours.monthly(), hours.name or "weather file", tuple(hours.notes)
     else:
         months, name = weather.MonthlyClimate(place.temperature, place.relative_humidity), "typed monthly means"
-        notes = ("Typed means have no hours, so the hourly check is left out.",)
+        notes = (
+            "Typed means have no hours, so the hourly years are left out: wood moisture and mold were not checked.",
+        )
     cold, warm = int(months.temperature.argmin()), int(months.temperature.argmax())
     return Setting(
         job,

@@ -54,6 +54,8 @@ class Sheet:
     Attributes
     ----------
     title, file, date, version, verdict : str
+    limits : str
+        What stands in small print under the verdict.
     inputs : tuple of (label, value)
     layers : tuple of (name, substance, thickness, R, permeance, source)
     pictures : tuple of Picture
@@ -71,6 +73,7 @@ class Sheet:
     date: str
     version: str
     verdict: str
+    limits: str
     inputs: tuple
     layers: tuple
     pictures: tuple
@@ -108,6 +111,7 @@ def sheet(review, unit_system="us", file="", date=None):
         date=(date or datetime.date.today()).isoformat(),
         version=dryward.__version__,
         verdict=review.verdict,
+        limits=review.limits,
         inputs=_inputs(here, unit_system),
         layers=tuple(_layer(layer, unit_system) for layer in review.job.assembly.layers),
         pictures=_pictures(review, here, unit_system),
@@ -146,6 +150,8 @@ def amount(number, unit_system):
         if number.quantity:
             # What rounding of the machine leaves over is nothing.
             small = number.quantity == "area density" and abs(value) < 1e-6
+            if number.quantity == "vapor flux" and value < 0:
+                return f"takes in {units.show(-value, number.quantity, unit_system)}"
             return units.show(0.0 if small else value, number.quantity, unit_system)
         if 0 < abs(value) < 1e-6:
             return f"below 0.000001 {number.unit}".strip()

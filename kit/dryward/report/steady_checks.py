@@ -93,7 +93,9 @@ def wet_start(setting, layer):
     )
     best = max(cold.total, warm.total)
     good = best > 0
-    what = f"When the {layer} is wet it dries {_way(cold)} in winter and {_way(warm)} in summer."
+    ways = _way(cold), _way(warm)
+    seasons = f"{ways[0]} in winter and {ways[1]} in summer" if ways[0] != ways[1] else f"{ways[0]}, winter and summer"
+    what = f"When the {layer} is wet it {seasons}."
     change = "" if good else "Open one side to vapor: the room side, or the outer side."
     return Finding(
         "wet-start",
@@ -111,9 +113,10 @@ def wet_start(setting, layer):
 
 
 def _way(rates):
+    """What a wet layer does in a season, in words."""
+    if not rates.total > 0:
+        return "takes in more than it gives off" if rates.total < 0 else "dries neither way"
     into, out = max(rates.inward, 0.0), max(rates.outward, 0.0)
-    if into + out <= 0:
-        return "neither way"
     if out > 4 * into:
-        return "mostly outward"
-    return "mostly inward" if into > 4 * out else "both ways"
+        return "dries mostly outward"
+    return "dries mostly inward" if into > 4 * out else "dries both ways"

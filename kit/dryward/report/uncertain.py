@@ -103,9 +103,11 @@ def season(finding, assembly, room, outdoor):
         matters = _most(found, ends[:, :, 0], "the highest humidity", _span(".0f", " %", 100.0))
     else:
         matters = _most(found, ends[:, :, 1], "the water gained", amounts.gain_span)
-    if 0 < wet < len(draws) or (wet > 0) == (finding.good is True):
+    turns = 0 < wet < len(draws) or (wet > 0) == (finding.good is True)
+    if turns:
         matters += f" In {wet} of {len(draws)} draws water gathers, so the answer can turn."
-    return dataclasses.replace(finding, numbers=numbers, matters=matters, limits=f"{finding.limits} {WHAT_VARIES}")
+    limits = f"{finding.limits} {WHAT_VARIES}"
+    return dataclasses.replace(finding, numbers=numbers, matters=matters, limits=limits, turns=turns)
 
 
 def twelve_months(finding, setting):
@@ -127,9 +129,11 @@ def twelve_months(finding, setting):
     )
     matters = _most(found, ends[:, :, 0], "the most held", amounts.water_span)
     kept = int((draws[:, 1] > 1e-9).sum())
-    if 0 < kept < len(draws) or (kept > 0) == (finding.good is True):
+    turns = 0 < kept < len(draws) or (kept > 0) == (finding.good is True)
+    if turns:
         matters += f" In {kept} of {len(draws)} draws some stays at the year's end, so the answer can turn."
-    return dataclasses.replace(finding, numbers=numbers, matters=matters, limits=f"{finding.limits} {WHAT_VARIES}")
+    limits = f"{finding.limits} {WHAT_VARIES}"
+    return dataclasses.replace(finding, numbers=numbers, matters=matters, limits=limits, turns=turns)
 
 
 def years(setting, findings, options, watched, mold, draws, progress=None):
@@ -200,7 +204,7 @@ def turned(finding, limit):
     if number.low is None or not number.low < limit <= number.high:
         return finding
     return dataclasses.replace(
-        finding, matters=f"{finding.matters} The band reaches over the limit, so the answer can turn."
+        finding, matters=f"{finding.matters} The band reaches over the limit, so the answer can turn.", turns=True
     )
 
 

@@ -76,6 +76,7 @@ class Checking:
             if self.job != job:
                 inside.append(parts.text("The roof has changed since these checks: run them again.", "dw-trouble"))
             inside.append(parts.text(self.review.verdict, "dw-verdict"))
+            inside.append(parts.text(self.review.limits, "dw-hint"))
             inside.append(parts.row(*(_finding(each, system) for each in self.review.findings), style="dw-columns"))
             inside += [parts.text(note, "dw-hint") for note in self.review.notes]
         inside.append(

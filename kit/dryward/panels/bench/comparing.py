@@ -170,6 +170,17 @@ def _row(first, second, system):
     return [first.question, said(first), said(second)]
 
 
+#: How each outcome of a review is said of one roof, and of both.
+_OUTCOMES = {
+    "dries": ("dries over the year", "dry over the year"),
+    "too wet on the way": (
+        "dries over the year but gets too wet on the way",
+        "dry over the year but get too wet on the way",
+    ),
+    "does not dry": ("does not dry over the year", "fail to dry over the year"),
+}
+
+
 def difference(pair, names):
     """What differs between two reviews, in one or two sentences.
 
@@ -182,12 +193,11 @@ def difference(pair, names):
     -------
     str
     """
-    verdicts = [each.dries for each in pair]
-    if verdicts[0] != verdicts[1]:
-        dry, wet = (names[0], names[1]) if verdicts[0] else (names[1], names[0])
-        start = f"By these checks {dry} dries over the year and {wet} does not."
+    said = [_OUTCOMES[each.outcome] for each in pair]
+    if said[0] != said[1]:
+        start = f"By these checks {names[0]} {said[0][0]}, and {names[1]} {said[1][0]}."
     else:
-        start = f"By these checks both {'dry' if verdicts[0] else 'fail to dry'} over the year."
+        start = f"By these checks both {said[0][1]}."
     peaks = [_peak(each) for each in pair]
     if None not in peaks and peaks[0][0] == peaks[1][0]:
         label, (first, second) = peaks[0][0], (peaks[0][1], peaks[1][1])
