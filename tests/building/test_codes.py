@@ -71,7 +71,8 @@ def test_the_reason_has_the_numbers():
     wall = codes.judge(
         "retarder", zone="6", permeance=to_si(7, "perm"), wall="2x6", exterior_insulation=to_si(7.5, "R")
     )
-    assert wall.why == "7 perm, class III, in zone 6 on a 2x6 wall asks for R-11.25 outside; there is R-7.5"
+    asked = "in zone 6 on a 2x6 wall asks for R-11.25 outside; there is R-7.5"
+    assert wall.why == f"7 perm (0.499 m sd), class III, {asked}"
 
 
 def test_no_insulation_outside_is_not_the_same_as_not_known():

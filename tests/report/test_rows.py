@@ -1,12 +1,15 @@
 """Code rows of a review: every fact the layers hold is passed, and each row says where it stands."""
 
 import dataclasses
+import re
 
 import pytest
 
+from dryward import cli
 from dryward.building import Layer, library, preset
 from dryward.building.job import Job, Place
-from dryward.report import code_facts, review, rule_checks
+from dryward.report import code_facts, page, review, rule_checks, sheet
+from dryward.report.amounts import thickness
 from dryward.report.sentences import for_inspector
 from dryward.report.setting import setting
 from dryward.units import to_si
@@ -110,3 +113,38 @@ def test_the_dry_cup_of_a_board_is_read_dry():
     roof = preset("unvented-vault-foam-above-deck")
     roof = dataclasses.replace(roof, layers=(osb, *roof.layers[2:]))
     assert code_facts.warm_side(roof) == pytest.approx(osb.substance.permeability_at(0.25) / osb.thickness)
+
+
+def test_a_permeance_of_a_row_is_read_in_both_unit_systems():
+    assert "0.3 perm (11.7 m sd), class II," in rows(preset("wood-frame-wall"), "6")["retarder"].what
+
+
+@pytest.mark.parametrize("id", ["vented-vault", "unvented-vault-foam-above-deck", "wood-frame-wall"])
+def test_screen_and_paper_name_the_code_of_each_row(id, capsys):
+    found = review(Job(preset(id), Place(zone="6")), hourly=False)
+    cli.main(["check", id, "--steady", "--zone", "6"])
+    screen = capsys.readouterr().out
+    made = sheet.sheet(found)
+    paged = re.sub(r"<[^>]+>", "", page.html(made))
+    assert made.rows
+    for row in made.rows:
+        assert f"    Rule: {row.source}." in screen
+        assert row.source.startswith("IRC ")
+        title = sheet.row_title(row)
+        assert title[0] == sheet.mark(row)
+        assert f"{title} {row.what}" in paged
+        assert row.source in paged
+
+
+def test_layers_have_the_thickness_a_builder_says():
+    made = sheet.sheet(review(Job(preset("wood-frame-wall-exterior-insulation")), hourly=False))
+    shown = {name: thick for name, _, thick, *_ in made.layers}
+    assert shown["sheathing"] == "7/16 in."
+    assert shown["insulation"] == "5-1/2 in."
+    assert shown["vent space"] == "3/8 in."
+    assert "Vapor, at mid humidity" in page.html(made)
+    assert (thickness(to_si(0.3, "in"), "us"), thickness(0.0002, "us"), thickness(0.0002, "si")) == (
+        "0.30 in.",
+        "0.0079 in.",
+        "0.20 mm",
+    )

@@ -7,7 +7,7 @@ from functools import cache
 
 from dryward.building import rows
 from dryward.checks import BadFile, UnknownName
-from dryward.units import from_si, to_si
+from dryward.units import from_si, show, to_si
 
 #: Said with every verdict.
 LOCALLY = "as adopted locally; the building official decides"
@@ -162,12 +162,14 @@ def shown(value, unit):
 
     Examples
     --------
-    >>> shown(3.5222, "R"), shown(0.0254, "in"), shown(0.8, "fraction")
-    ('R-20', '1 in.', '0.8')
+    >>> shown(3.5222, "R"), shown(0.0254, "in"), shown(5.721e-11, "perm")
+    ('R-20', '1 in.', '1 perm (3.42 m sd)')
     """
     if unit not in _SHOWABLE:
         return f"{value:.4g} {unit}".strip()
     number = from_si(value, unit)
+    if unit == "perm" and value > 0:  # a report in SI has the equivalent air layer beside it
+        return f"{number:.4g} perm ({show(value, 'permeance', 'si')})"
     return f"R-{number:.4g}" if unit == "R" else f"{number:.4g} {_SHOWABLE[unit]}".strip()
 
 

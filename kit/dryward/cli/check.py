@@ -84,6 +84,8 @@ def _print(result, units, brief):
             print(f"    {each['matters']}")
         if each["limits"]:
             print(f"    Limits: {each['limits']}")
+        if each["source"] and each["id"].startswith(("code-", "vents")):
+            print(f"    Rule: {each['source']}.")
     for note in result["notes"]:
         print(note)
     print("As adopted locally; the building official decides.")

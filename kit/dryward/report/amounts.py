@@ -1,5 +1,8 @@
 """Water in the sentences of a review: in both unit systems, since one review is printed in either."""
 
+from fractions import Fraction
+
+from dryward import units
 from dryward.units import from_si
 
 _UNITS = (("g/m2", "g/m²"), ("gr/ft2", "gr/ft²"))
@@ -69,6 +72,38 @@ def gain_span(low, high):
         for unit, symbol in _UNITS
     )
     return f"{metric} ({american})"
+
+
+#: How far a thickness may lie from a sixteenth of an inch and still be called one [in].
+_NEAR = 0.005
+
+
+def thickness(length, system):
+    """A thickness as a builder says it: inches in sixteenths where they fit.
+
+    Parameters
+    ----------
+    length : float
+        [m]
+    system : {"us", "si"}
+
+    Returns
+    -------
+    str
+
+    Examples
+    --------
+    >>> thickness(0.0111125, "us"), thickness(0.0381, "us"), thickness(0.3048, "us"), thickness(0.02, "us")
+    ('7/16 in.', '1-1/2 in.', '12 in.', '0.79 in.')
+    """
+    if system != "us":
+        return units.show(length, "length", system, None if length >= 0.001 else 2)
+    inches = from_si(length, "in")
+    near = Fraction(round(inches * 16), 16)
+    if not near or abs(inches - near) > _NEAR:
+        return f"{inches:.2f} in." if inches >= 0.1 else f"{inches:.2g} in."
+    whole, part = divmod(near, 1)
+    return f"{'-'.join(str(each) for each in (whole, part) if each)} in."
 
 
 def _two(number):

@@ -12,7 +12,7 @@ from fpdf import FPDF, FontFace
 from fpdf.enums import XPos, YPos
 
 from dryward.pictures.printed import font_files
-from dryward.report.sheet import amount, mark
+from dryward.report.sheet import amount, mark, row_title
 
 #: Sizes of small print, text, heads and the title [pt], tried in this order.
 _SIZES = ((7.0, 8.2, 9.6, 14.5), (6.6, 7.8, 9.2, 14.0), (6.0, 7.2, 8.6, 13.0), (5.5, 6.5, 8.0, 12.0))
@@ -137,8 +137,8 @@ def _made(sheet, paper, sizes):
         page.head("Layers, from inside to outside")
         page.rows(
             [(f"{name} ({what})" if what else name, *rest[:3]) for name, what, *rest in sheet.layers],
-            (46, 16, 14, 16),
-            ("Layer", "Thickness", "R", "Vapor"),
+            (43, 15, 12, 22),
+            ("Layer", "Thickness", "R", "Vapor, at mid humidity"),
         )
 
     page.side_by_side(inputs, layers, 0.42)
@@ -147,7 +147,10 @@ def _made(sheet, paper, sizes):
     if sheet.rows:
         page.head("Code rows")
         page.rows(
-            [(each.what, f"{each.source}. {each.limits[:1].upper()}{each.limits[1:]}.") for each in sheet.rows],
+            [
+                (f"{row_title(each)} {each.what}", f"{each.source}. {each.limits[:1].upper()}{each.limits[1:]}.")
+                for each in sheet.rows
+            ],
             (60, 50),
         )
     page.head("Cautions and limits")

@@ -12,6 +12,7 @@ from dryward.pictures.printed import static
 from dryward.pictures.profile import ProfileState, SectionAndProfile
 from dryward.pictures.year import Year
 from dryward.report import year_picture
+from dryward.report.amounts import thickness
 from dryward.report.findings import called
 from dryward.report.sentences import for_client, for_inspector
 from dryward.report.setting import setting
@@ -175,6 +176,12 @@ def mark(finding):
     return {True: "✓", False: "▲", None: "?"}[finding.good]
 
 
+def row_title(row):
+    """Mark and title of a code row."""
+    title = row.question.removeprefix("Is the code row met: ").rstrip("?")
+    return f"{mark(row)} {title[:1].upper()}{title[1:]}."
+
+
 #: How the room air is said.
 _ROOMS = {
     "constant": "",
@@ -247,7 +254,7 @@ def _layer(layer, system):
     return (
         layer.name,
         substance.name if substance.name != layer.name else "",
-        units.show(layer.thickness, "length", system) if layer.thickness else "sheet",
+        thickness(layer.thickness, system) if layer.thickness else "sheet",
         _r_value(layer.thermal_resistance, system) if layer.thermal_resistance else "",
         "vented"
         if layer.vented
