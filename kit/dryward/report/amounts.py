@@ -6,6 +6,9 @@ from dryward import units
 from dryward.units import from_si
 
 _UNITS = (("g/m2", "g/m²"), ("gr/ft2", "gr/ft²"))
+_LARGE = (("kg/m2", "kg/m²"), ("lb/ft2", "lb/ft²"))
+#: From this much water on the larger units are written [kg/m2]: more than 7000 grains a square foot.
+MUCH = 5.0
 
 
 def water(mass):
@@ -24,8 +27,13 @@ def water(mass):
     --------
     >>> water(0.388)
     '388 g/m² (556 gr/ft²)'
+    >>> water(41.3)
+    '41.3 kg/m² (8.5 lb/ft²)'
     """
-    metric, american = (f"{from_si(mass, unit):.0f} {symbol}" for unit, symbol in _UNITS)
+    if mass >= MUCH:
+        metric, american = (f"{from_si(mass, unit):.1f} {symbol}" for unit, symbol in _LARGE)
+    else:
+        metric, american = (f"{from_si(mass, unit):.0f} {symbol}" for unit, symbol in _UNITS)
     return f"{metric} ({american})"
 
 
@@ -46,6 +54,11 @@ def water_span(low, high):
     >>> water_span(0.1, 0.2)
     '100 to 200 g/m² (143 to 287 gr/ft²)'
     """
+    if high >= MUCH:
+        metric, american = (
+            f"{from_si(low, unit):.1f} to {from_si(high, unit):.1f} {symbol}" for unit, symbol in _LARGE
+        )
+        return f"{metric} ({american})"
     metric, american = (f"{from_si(low, unit):.0f} to {from_si(high, unit):.0f} {symbol}" for unit, symbol in _UNITS)
     return f"{metric} ({american})"
 

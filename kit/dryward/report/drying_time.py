@@ -65,12 +65,13 @@ def drying_time(setting, layer, progress=None):
         limit = f"below {WOOD_CAUTION:.0f} % MC"
     else:
         start, words = Air(20.0, WET_OTHER), f"all layers start at {WET_OTHER * 100:.0f} % humidity"
-        limit = f"below {DRY_OTHER * 100:.0f} % humidity"
+        limit = f"below {DRY_OTHER * 100:.0f} % humidity in its wettest part"
     passed = 0
     for _ in range(setting.job.years):  # a year at a time: most roofs are dry in the first
         run = run_years(setting, progress, years=1, start=start)
         there = run.layer(layer)
-        level = there.moisture_content - WOOD_CAUTION if wood else there.relative_humidity - DRY_OTHER
+        # The mean of a thick insulation is dry while its cold face still drips.
+        level = there.moisture_content - WOOD_CAUTION if wood else there.highest_relative_humidity - DRY_OTHER
         day = level[: level.size // 24 * 24].reshape(-1, 24).max(axis=1)
         dry = np.flatnonzero(day < 0)
         if dry.size:

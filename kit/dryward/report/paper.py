@@ -45,6 +45,11 @@ class _Paper(FPDF):
         words = f"{name}{self.sheet.date}, dryward {self.sheet.version}, page {self.page_no()} of {{nb}}"
         self.cell(0, 4, words, align="R")
 
+    def leave(self):
+        """Give up a document that is not written out: its font files are closed."""
+        for font in self.fonts.values():
+            font.ttfont.close()
+
     @property
     def room(self):
         return self.w - 28
@@ -109,8 +114,9 @@ def pdf(sheet, paper="letter"):
     """
     for sizes in _SIZES:
         page = _made(sheet, paper, sizes)
-        if page.page_no() <= _SHEETS:
+        if page.page_no() <= _SHEETS or sizes is _SIZES[-1]:
             break
+        page.leave()
     return bytes(page.output())
 
 

@@ -12,10 +12,11 @@ from dryward.pictures.printed import static
 from dryward.pictures.profile import ProfileState, SectionAndProfile
 from dryward.pictures.year import Year
 from dryward.report import year_picture
-from dryward.report.amounts import thickness
+from dryward.report.amounts import MUCH, thickness
 from dryward.report.findings import called
 from dryward.report.sentences import for_client, for_inspector
 from dryward.report.setting import setting
+from dryward.report.year_checks import BALANCE
 from dryward.teaching import words
 
 #: Cautions that belong on every report.
@@ -151,13 +152,15 @@ def amount(number, unit_system):
         if number.quantity:
             # What rounding of the machine leaves over is nothing.
             small = number.quantity == "area density" and abs(value) < 1e-6
+            if number.quantity == "area density" and abs(value) >= MUCH:
+                unit = {"us": "lb/ft2", "si": "kg/m2"}[unit_system]
+                return f"{units.from_si(value, unit):.1f} {unit.replace('2', '²')}"
             if number.quantity == "vapor flux" and value < 0:
                 return f"takes in {units.show(-value, number.quantity, unit_system)}"
             return units.show(0.0 if small else value, number.quantity, unit_system)
-        if 0 < abs(value) < 1e-6:
-            return f"below 0.000001 {number.unit}".strip()
-        text = f"{value:.0f}" if float(value).is_integer() else f"{value:.3g}"
-        return f"{text} {number.unit}".strip()
+        if number.label == BALANCE and abs(value) < 1e-6:
+            return "none; the water books balance"
+        return f"{_plain(value, number.unit)} {number.unit}".strip()
 
     shown = said(number.value)
     if number.low is None or number.high is None:
@@ -169,6 +172,15 @@ def amount(number, unit_system):
     if unit and low.endswith(f" {unit}"):
         low = low.removesuffix(f" {unit}")
     return f"{shown} (band {low} to {high})"
+
+
+def _plain(value, unit):
+    """Three figures at most, no power of ten; a mold index knows one digit behind the point."""
+    if unit == "of 6":
+        return f"{value:.1f}"
+    if float(value).is_integer() or abs(value) >= 100:
+        return f"{value:.0f}"
+    return f"{value:.3g}" if abs(value) >= 1e-3 else f"{value:.6f}".rstrip("0")
 
 
 def mark(finding):

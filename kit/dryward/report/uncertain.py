@@ -100,9 +100,9 @@ def season(finding, assembly, room, outdoor):
     wet = int((draws[:, 1] > 0).sum())
     numbers = _with(finding.numbers, {"Highest humidity": draws[:, 0], "Water gained": draws[:, 1]})
     if not wet and finding.good:
-        matters = _most(found, ends[:, :, 0], "the highest humidity", _span(".0f", " %", 100.0))
+        matters = _most(found, ends[:, :, 0], "the highest humidity", _span(".0f", " %", 100.0), draws[:, 0])
     else:
-        matters = _most(found, ends[:, :, 1], "the water gained", amounts.gain_span)
+        matters = _most(found, ends[:, :, 1], "the water gained", amounts.gain_span, draws[:, 1])
     turns = 0 < wet < len(draws) or (wet > 0) == (finding.good is True)
     if turns:
         matters += f" In {wet} of {len(draws)} draws water gathers, so the answer can turn."
@@ -127,7 +127,7 @@ def twelve_months(finding, setting):
         finding.numbers,
         {"Most held": draws[:, 0], "Held at the year's end": draws[:, 1], "Growth a year": draws[:, 2]},
     )
-    matters = _most(found, ends[:, :, 0], "the most held", amounts.water_span)
+    matters = _most(found, ends[:, :, 0], "the most held", amounts.water_span, draws[:, 0])
     kept = int((draws[:, 1] > 1e-9).sum())
     turns = 0 < kept < len(draws) or (kept > 0) == (finding.good is True)
     if turns:
@@ -192,7 +192,7 @@ def years(setting, findings, options, watched, mold, draws, progress=None):
         if each.id == "peak" and each.numbers[0].quantity:
             said = amounts.water_span
         numbers = _with(each.numbers, {each.numbers[0].label: sample[:, column]})
-        matters = _most(found, ends[:, :, column], name, said)
+        matters = _most(found, ends[:, :, column], name, said, sample[:, column])
         limits = f"{each.limits} {WHAT_VARIES}"
         made.append(dataclasses.replace(each, numbers=numbers, matters=matters, limits=limits))
     return made
@@ -219,13 +219,15 @@ def _with(numbers, samples):
     return tuple(made)
 
 
-def _most(found, ends, name, said):
+def _most(found, ends, name, said, sample):
     """The property that moves a number most, in a sentence; `said` writes from where to where."""
     reach = np.abs(ends[:, 1] - ends[:, 0])
     k = int(np.argmax(reach))
     low, high = (float(value) for value in np.sort(ends[k]))
     if said(low, low) == said(high, high):
-        return f"No property in its range moves {name} by itself."
+        low, high = (float(value) for value in np.quantile(sample, BAND))
+        together = "" if said(low, low) == said(high, high) else "; several together can"
+        return f"No property in its range moves {name} by itself{together}."
     words = _WORDS[found[k].what].format(found[k].layer)
     return f"What matters most: the {words}; within its range {name} is {said(low, high)}."
 

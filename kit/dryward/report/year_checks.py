@@ -16,6 +16,8 @@ MOLD_LIMIT = 3.0
 WOOD_CAUTION = 20.0
 #: Free water at faces that take up none [kg/m2]; DIN 4108-3:2024, read in a secondary source.
 FREE_WATER = 0.5
+#: Label of the error of the sums.
+BALANCE = "Balance error"
 #: Gain from one year's end to the next that still counts as none [kg/m2].
 COMES_HOME = 0.02
 
@@ -164,8 +166,9 @@ def _banded(setting, found, faces, progress, draws):
 
         def highest(run):
             there = run.layer(peak.data.name)
-            series = there.condensed if peak.numbers[0].quantity else there.moisture_content
-            return float(series[-last:].max())
+            if peak.numbers[0].quantity:
+                return float(there.condensed[-last:].max())
+            return min(float(there.moisture_content[-last:].max()), full_of_water(setting, there.name))
 
         measures = [
             (highest, peak.numbers[0].label),
@@ -201,7 +204,7 @@ def _trend(setting, run, question):
     numbers = (
         Number("Change over the last year", round(change, 9), "area density"),
         Number("Most free water", float(run.condensed[-year:].max()), "area density"),
-        Number("Balance error", float(f"{run.balance_error:.0e}"), "", "of what passed"),
+        Number(BALANCE, float(f"{run.balance_error:.0e}"), "", "of what passed"),
     )
     grams = from_si(abs(change), "g/m2")
     what = (
@@ -229,6 +232,21 @@ def _is_wood(setting, layer):
     return isinstance(substance, Material) and substance.wood
 
 
+def full_of_water(setting, layer):
+    """Moisture content of wood that can take up no more [mass %]; what a run counts above it is free water."""
+    substance = setting.job.assembly.layer(layer).substance
+    return float(substance.water_content(1.0)) / substance.density * 100
+
+
+def _first_year(setting, contents, last, full):
+    """What the first year shows that the last does not: the start is still in the wood."""
+    first = min(float(contents.max()), full)
+    if setting.job.years < 2 or round(first) <= round(last):
+        return ""
+    start = setting.job.start_humidity * 100
+    return f" In the first year, from the start humidity of {start:.0f} %, it peaks at {first:.0f} %."
+
+
 def _wood(setting, run, faces):
     year = run.time.size // setting.job.years
     layers = {name: run.layer(name) for name, _ in faces}
@@ -236,9 +254,16 @@ def _wood(setting, run, faces):
     layer = max(peaks, key=peaks.get)
     found = layers[layer]
     if _is_wood(setting, layer):
-        peak = float(found.moisture_content[-year:].max())
+        peak, full = float(found.moisture_content[-year:].max()), full_of_water(setting, layer)
         good = peak < WOOD_CAUTION
         what = f"The {layer} peaks at {peak:.0f} % moisture content in the last year."
+        if peak > full:
+            peak = full
+            what = (
+                f"In the last year the {layer} is soaked: more water comes than the wood can hold, "
+                f"{full:.0f} % moisture content; the rest would run off or freeze on it."
+            )
+        what += _first_year(setting, found.moisture_content[:year], peak, full)
         number = Number("Peak moisture content", peak, "", "% MC")
     else:
         peak = float(found.condensed[-year:].max())
@@ -251,7 +276,7 @@ def _wood(setting, run, faces):
     hours = int((found.highest_relative_humidity[-year:] >= 0.9).sum())
     return Finding(
         "peak",
-        f"Does the {layer} stay below the caution level?",
+        f"In the last year, does the {layer} stay below the caution level?",
         YES if good else NO,
         good,
         what,
