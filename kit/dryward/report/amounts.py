@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 from dryward import units
-from dryward.units import from_si
+from dryward.units import from_si, to_si
 
 _UNITS = (("g/m2", "g/m²"), ("gr/ft2", "gr/ft²"))
 _LARGE = (("kg/m2", "kg/m²"), ("lb/ft2", "lb/ft²"))
@@ -85,6 +85,34 @@ def gain_span(low, high):
         for unit, symbol in _UNITS
     )
     return f"{metric} ({american})"
+
+
+def opening(per_length, system=None):
+    """Free area of vent openings for a length of eave or ridge.
+
+    Parameters
+    ----------
+    per_length : float
+        [m2/m]
+    system : {"us", "si"}, optional
+        Otherwise in both.
+
+    Returns
+    -------
+    str
+
+    Examples
+    --------
+    >>> opening(0.022)
+    '10.4 in² per foot (220 cm² per meter)'
+    """
+    american = f"{_three(from_si(per_length * to_si(1.0, 'ft'), 'in2'))} in² per foot"
+    metric = f"{_three(from_si(per_length, 'cm2'))} cm² per meter"
+    return {"us": american, "si": metric}.get(system, f"{american} ({metric})")
+
+
+def _three(number):
+    return f"{number:.0f}" if number >= 100 else f"{number:.3g}"
 
 
 #: How far a thickness may lie from a sixteenth of an inch and still be called one [in].

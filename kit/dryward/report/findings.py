@@ -32,7 +32,7 @@ class Number:
     value : float
         SI.
     quantity : str
-        As in `units.SHOWN`; empty for a plain number with `unit`.
+        As in `units.SHOWN`, or "opening" for free area by length [m2/m]; empty for a plain number with `unit`.
     unit : str
     low, high : float or None
         How far it may lie with uncertain inputs, where that was worked out.

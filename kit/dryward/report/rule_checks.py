@@ -6,7 +6,7 @@ from dryward import units
 from dryward.building import codes
 from dryward.building.membranes import HIGHEST
 from dryward.physics.free_area import ratio_provided
-from dryward.report import code_facts
+from dryward.report import amounts, code_facts
 from dryward.report.findings import CANNOT_TELL, NO, WALL, YES, Finding, Number
 
 _ANSWERS = {"met": (YES, True), "not met": (NO, False)}
@@ -41,15 +41,36 @@ def vents(setting):
         answer,
         good,
         f"The openings come to 1/{provided[0]:.0f} of the roof area.",
-        verdict.why,
+        _openings(length, high + low, verdict),
         ""
         if good is not False
         else "Open the eave and the ridge, a little more low than high. First make the ceiling airtight.",
         "A code ratio, not physics: how much a vent space carries follows from weather, leaks and gap.",
-        (Number("Free area for each meter", high + low, "area"), Number("Gap", gap.thickness or 0.0, "length")),
+        (
+            Number("Free area, eave and ridge together", high + low, "opening"),
+            Number("Gap", gap.thickness or 0.0, "length"),
+        ),
         _place(verdict),
         verdict,
     )
+
+
+#: What stands before the conditions in the reason of the code row.
+ASKS = "which asks for "
+
+
+def _openings(length, free, verdict):
+    """Why the row is met or not, for a foot and a meter of eave; the roof is looked at in a strip that wide."""
+    have = f"the openings have {amounts.opening(free)} of eave, high and low together"
+    conditions = verdict.why.partition(ASKS)[2]
+    if conditions:
+        return (
+            f"{have[0].upper()}{have[1:]}. That is between 1/300 and 1/150 of the roof area, {ASKS}{conditions}. "
+            "The high openings are taken as at the ridge: check on site."
+        )
+    row, said = ("plain", "") if verdict.answer == "met" else ("reduced", "Even ")
+    asked = codes.required(f"vent-area-{row}")
+    return f"{said}1/{1 / asked:.0f} of the roof area is {amounts.opening(asked * length)} of eave; {have}."
 
 
 def code_rows(setting):

@@ -7,6 +7,7 @@ from dryward.building import codes
 from dryward.physics import limits
 from dryward.report.code_facts import warm_side
 from dryward.report.findings import called
+from dryward.report.rule_checks import ASKS
 from dryward.report.setting import setting
 
 #: Room humidities tried for the client's limit [-].
@@ -132,7 +133,14 @@ def _vents(review, unit_system):
     if finding.good is None:
         return f"{said}; whether that meets the code ratio cannot be told from what was given, {codes.LOCALLY}."
     met = "meets" if finding.good else "does not meet"
-    return f"{said}, which {met} the code ratio, {codes.LOCALLY}."
+    # Between the two ratios it is the conditions that decide.
+    conditions = (
+        " (the smaller one; it asks for a share of the openings high and near the ridge, and in zones 6 to 8 "
+        "for a class I or II retarder inside)"
+        if ASKS in finding.why
+        else ""
+    )
+    return f"{said}, which {met} the code ratio{conditions}, {codes.LOCALLY}."
 
 
 _YEAR = {
@@ -147,7 +155,7 @@ def _proof(review):
     """What the test and the checks found, in one sentence."""
     job = review.job
     tested = (
-        f"Blower door {job.tightness.ach50:.2g} air changes an hour at 50 Pa"
+        f"Blower door {job.tightness.ach50:.3g} air changes an hour at 50 Pa"
         if job.tightness
         else "No blower-door test"
     )

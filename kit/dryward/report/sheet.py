@@ -12,7 +12,7 @@ from dryward.pictures.printed import static
 from dryward.pictures.profile import ProfileState, SectionAndProfile
 from dryward.pictures.year import Year
 from dryward.report import year_picture
-from dryward.report.amounts import MUCH, thickness
+from dryward.report.amounts import MUCH, opening, thickness
 from dryward.report.findings import called
 from dryward.report.sentences import for_client, for_inspector
 from dryward.report.setting import setting
@@ -150,6 +150,8 @@ def amount(number, unit_system):
         if value is None or value in (float("inf"), float("-inf")):
             return "not in the run" if number.unit == "days" else "straight to the air"
         if number.quantity:
+            if number.quantity == "opening":
+                return opening(value, unit_system)
             # What rounding of the machine leaves over is nothing.
             small = number.quantity == "area density" and abs(value) < 1e-6
             if number.quantity == "area density" and abs(value) >= MUCH:
@@ -251,8 +253,8 @@ def _inputs(here, system):
         rows.append(
             (
                 "Blower door",
-                f"{job.tightness.ach50:.2g}/h at 50 Pa, {job.tightness.share * 100:.0f} % through the "
-                f"{called(job.assembly)}",
+                f"{job.tightness.ach50:.3g} air changes an hour at 50 Pa, "
+                f"{job.tightness.share * 100:.0f} % through the {called(job.assembly)}",
             )
         )
     if job.vent:
