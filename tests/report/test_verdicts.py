@@ -9,7 +9,7 @@ from jobs_at_hand import TIGHT, TYPED
 from dryward.building import preset
 from dryward.building.job import Job, Place
 from dryward.physics.drying import Drying
-from dryward.report import drying_time, review, sheet, steady_checks
+from dryward.report import drying_time, page, review, sheet, steady_checks
 from dryward.report.findings import NO, SLOWLY, YES, Number, Review
 from dryward.report.sentences import for_client
 from dryward.report.setting import setting
@@ -84,6 +84,20 @@ def test_the_small_print_is_what_holds(all_good, steady):
     untested = Review(dataclasses.replace(TIGHT, tightness=None), all_good.findings)
     assert "Air leaks are not counted." in untested.limits
     assert sheet.sheet(steady, "si").limits == steady.limits
+
+
+def test_a_typed_zone_is_not_compared_with_the_weather():
+    said = "Zone 2 was typed; it is not compared with the weather used."
+    place = Place("demo", "cold", zone="2")
+    assert said in review(dataclasses.replace(TIGHT, place=place), hourly=False).notes
+    untyped = review(dataclasses.replace(TIGHT, place=Place("demo", "cold")), hourly=False)
+    assert "Zone" not in " ".join(untyped.notes)
+
+
+def test_marks_and_what_they_mean(steady):
+    document = page.html(sheet.sheet(steady))
+    assert sheet.LEGEND in document
+    assert all(mark in sheet.LEGEND for mark in sheet.MARKS.values())
 
 
 @pytest.mark.parametrize(

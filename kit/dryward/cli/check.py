@@ -70,11 +70,11 @@ def _print(result, units, brief):
     if brief:
         print(f"{result['outcome']:18} {result['name']}: {result['verdict']}")
         return
-    from dryward.report.sheet import amount
+    from dryward.report.sheet import LEGEND, MARKS, amount
 
-    print(f"{result['assembly']}, {result['place']}\n{result['verdict']}\n{result['small']}\n")
+    print(f"{result['assembly']}, {result['place']}\n{result['verdict']}\n{result['small']}\n\n{LEGEND}")
     for each in result["findings"]:
-        print(f"{each['question']} {each['answer'].capitalize()}.")
+        print(f"{MARKS[each['good']]} {each['question']} {each['answer'].capitalize()}.")
         for key in ("what", "why", "change"):
             if each[key]:
                 print(f"    {each[key]}")

@@ -4,7 +4,7 @@ import base64
 
 from jinja2 import Environment, PackageLoader, StrictUndefined, select_autoescape
 
-from dryward.report.sheet import amount, mark, row_title
+from dryward.report.sheet import LEGEND, amount, mark, row_title
 
 
 def html(sheet, paper="letter"):
@@ -31,4 +31,6 @@ def html(sheet, paper="letter"):
     shelf.filters["amount"] = lambda number: amount(number, sheet.unit_system)
     shelf.filters["mark"] = mark
     shelf.filters["row_title"] = row_title
-    return shelf.get_template("page.html").render(sheet=sheet, size={"letter": "letter", "a4": "A4"}[paper])
+    return shelf.get_template("page.html").render(
+        sheet=sheet, legend=LEGEND, size={"letter": "letter", "a4": "A4"}[paper]
+    )

@@ -12,7 +12,7 @@ from fpdf import FPDF, FontFace
 from fpdf.enums import XPos, YPos
 
 from dryward.pictures.printed import font_files
-from dryward.report.sheet import amount, mark, row_title
+from dryward.report.sheet import LEGEND, amount, mark, row_title
 
 #: Sizes of small print, text, heads and the title [pt], tried in this order.
 _SIZES = ((7.0, 8.2, 9.6, 14.5), (6.6, 7.8, 9.2, 14.0), (6.0, 7.2, 8.6, 13.0), (5.5, 6.5, 8.0, 12.0))
@@ -196,7 +196,7 @@ def _across(page, pictures, share):
 
 def _findings(page, sheet):
     """In two columns, filled so that both end at about the same height."""
-    page.head("Findings, each with its limits")
+    page.head(f"Findings, each with its limits ({LEGEND})")
     with page.text_columns(ncols=2, gutter=_GAP, balance=True, text_align="L") as columns:
         for each in sheet.findings:
             page.set_font("kit", "B", page.normal)

@@ -68,6 +68,8 @@ def setting(job):
         notes = (
             "Typed means have no hours, so the hourly years are left out: wood moisture and mold were not checked.",
         )
+    if place.zone:
+        notes = (*notes, f"Zone {place.zone} was typed; it is not compared with the weather used.")
     cold, warm = int(months.temperature.argmin()), int(months.temperature.argmax())
     return Setting(
         job,

@@ -30,6 +30,9 @@ CAUTIONS = (
     "not-a-permit",
     "keep-the-fan",
 )
+#: Signs that black-and-white paper keeps: for the roof, against it, not known; and what they mean.
+MARKS = {True: "✓", False: "▲", None: "?"}
+LEGEND = "✓ speaks for it, ▲ speaks against it, ? cannot tell"
 #: Size of a picture that stands beside another [px], and pixels per inch of all.
 _HALF, _DPI = (480, 380), 200
 DISCLAIMER = (
@@ -187,7 +190,7 @@ def _plain(value, unit):
 
 def mark(finding):
     """A sign that black-and-white paper keeps: for the roof, against it, not known."""
-    return {True: "✓", False: "▲", None: "?"}[finding.good]
+    return MARKS[finding.good]
 
 
 def row_title(row):

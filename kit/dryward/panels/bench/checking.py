@@ -3,7 +3,7 @@
 from dryward.panels.bench import parts
 from dryward.panels.bench.background import Background
 from dryward.report import review
-from dryward.report.sheet import amount
+from dryward.report.sheet import LEGEND, amount
 from dryward.weather.hourly import YEAR
 
 #: Draws of the uncertain inputs.
@@ -77,6 +77,7 @@ class Checking:
                 inside.append(parts.text("The roof has changed since these checks: run them again.", "dw-trouble"))
             inside.append(parts.text(self.review.verdict, "dw-verdict"))
             inside.append(parts.text(self.review.limits, "dw-hint"))
+            inside.append(parts.text(LEGEND, "dw-hint"))
             inside.append(parts.row(*(_finding(each, system) for each in self.review.findings), style="dw-columns"))
             inside += [parts.text(note, "dw-hint") for note in self.review.notes]
         inside.append(
