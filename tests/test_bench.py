@@ -54,7 +54,7 @@ def test_every_group_measures(group, capsys):
 
 def test_an_unknown_group(capsys):
     assert cli.main(["bench", "stedy"]) == 2
-    assert capsys.readouterr().err == 'dryward: There is no group of measurements "stedy"; did you mean steady.\n'
+    assert capsys.readouterr().err == 'dryward: There is no group of measurements "stedy"; did you mean steady?\n'
 
 
 def test_status_one_when_a_target_is_missed(monkeypatch, capsys):

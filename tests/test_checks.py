@@ -63,10 +63,10 @@ def test_rising():
 def test_names_nearly_right_are_offered():
     with pytest.raises(UnknownName) as trouble:
         raise UnknownName("material", "gipsum", ["gypsum", "granite"])
-    assert str(trouble.value) == 'There is no material "gipsum"; did you mean gypsum.'
+    assert str(trouble.value) == 'There is no material "gipsum"; did you mean gypsum?'
     with pytest.raises(UnknownName) as trouble:
         raise UnknownName("material", "zzz", ["gypsum"])
-    assert str(trouble.value) == 'There is no material "zzz".'
+    assert str(trouble.value) == 'There is no material "zzz"; there is gypsum.'
 
 
 def test_every_error_is_a_plain_one_and_an_ordinary_one():

@@ -33,8 +33,8 @@ def test_every_command_has_help(command, capsys):
 @pytest.mark.parametrize(
     ("typed", "sentence"),
     [
-        (["frobnicate"], 'There is no command "frobnicate".'),
-        (["chek"], 'There is no command "chek"; did you mean check.'),
+        (["frobnicate"], 'There is no command "frobnicate"; there are lessons, pages, '),
+        (["chek"], 'There is no command "chek"; did you mean check?'),
         (["evidence", "--frobnicate"], '"--frobnicate" is not understood here; `dryward evidence --help`'),
         (["--lessn", "3"], '"--lessn" is not understood here; did you mean --lesson; `dryward lessons --help`'),
         (["lessons", "--port", "abc"], '--port is "abc"; it must be a whole number; `dryward lessons --help`'),

@@ -10,6 +10,29 @@ from itertools import pairwise
 
 import numpy as np
 
+#: Most letters of a list of all names that stands in a sentence.
+_LISTED = 120
+
+
+def ended(sentence):
+    """A sentence with the mark at its end that it needs.
+
+    Parameters
+    ----------
+    sentence : str
+        With or without a mark at its end.
+
+    Returns
+    -------
+    str
+
+    Examples
+    --------
+    >>> ended("There is no such file"), ended("There is no color; did you mean red")
+    ('There is no such file.', 'There is no color; did you mean red?')
+    """
+    return f"{sentence.rstrip('.?')}{'?' if '; did you mean ' in sentence else '.'}"
+
 
 class PlainError(Exception):
     """Anything the kit says to a person in one sentence."""
@@ -29,13 +52,17 @@ class NotUnderstood(PlainError, ValueError):
 
 
 class UnknownName(PlainError, KeyError):
-    """A name the kit does not have, with the nearest ones it does."""
+    """A name the kit does not have, with the nearest ones it does, all of a few, or a rule for them."""
 
-    def __init__(self, kind, name, known):
+    def __init__(self, kind, name, known, listed=""):
         self.kind, self.name = kind, name
-        near = difflib.get_close_matches(str(name), [str(k) for k in known], n=3, cutoff=0.5)
-        hint = f"; did you mean {' or '.join(near)}" if near else ""
-        super().__init__(f'There is no {kind} "{str(name)[:60]}"{hint}.')
+        words = [str(each) for each in known]
+        near = difflib.get_close_matches(str(name), words, n=3, cutoff=0.5)
+        every = f"{', '.join(words[:-1])} and {words[-1]}" if len(words) > 1 else "".join(words)
+        hint = f"; there {'are' if len(words) > 1 else 'is'} {every}" if 0 < len(every) <= _LISTED else ""
+        hint = f"; it must be {listed}" if listed else hint
+        hint = f"; did you mean {' or '.join(near)}" if near else hint
+        super().__init__(ended(f'There is no {kind} "{str(name)[:60]}"{hint}'))
 
     def __str__(self):  # KeyError would quote the sentence
         return self.args[0]

@@ -97,7 +97,7 @@ def test_values_out_of_range_are_refused():
         Place("means", "", (1.0,), (0.8,) * 12)
     with pytest.raises(OutOfRange, match="Inlet area is 0 m²/m; it must be above 0"):
         Vent(inlet_area=0)
-    with pytest.raises(OutOfRange, match="Years is 20; it must be 1 to 10"):
+    with pytest.raises(OutOfRange, match="The number of years is 20; it must be 1 to 10"):
         Job(preset("vented-vault"), years=20)
     with pytest.raises(OutOfRange, match="The kind of place must be one of demo, file, means, not 'moon'"):
         Place("moon")

@@ -56,13 +56,14 @@ def test_an_empty_folder(tmp_path, capsys):
     ("typed", "sentence"),
     [
         (["--humidity", "140"], "Room humidity is 140 %; it must be 5 to 95 %."),
-        (["--place", "mars"], 'There is no demo climate "mars".'),
+        (["--place", "mars"], 'There is no demo climate "mars"; there are very-cold, cold, '),
+        (["--spread", "5"], "The spread is of the hourly years: leave out --steady or --spread."),
         (["--room-temperature", "warm"], 'The temperature "warm" is not understood; write it like "20 F" or "-7 C".'),
         (["--room-temperature", "300F"], "Room temperature is 300 °F; it must be 50 to 95 °F."),
         (["--room-temperature", "1e400F"], "The temperature 1e400F is too large a number to work with."),
         (["--humidity", "eleven"], 'The relative humidity "eleven" is not understood; write it like "40 %".'),
-        (["--zone", "banana"], 'There is no climate zone "banana".'),
-        (["--years", "0"], "Years is 0; it must be 1 to 10."),
+        (["--zone", "banana"], 'There is no climate zone "banana"; it must be 0 to 8, with or without A, B or C.'),
+        (["--years", "0"], "The number of years is 0; it must be 1 to 10."),
         (["--epw", "none.epw"], "none.epw"),
     ],
 )

@@ -198,7 +198,8 @@ def zone(text):
     """
     found = re.fullmatch(r"(ZONE )?(MARINE )?([0-8])([ABC]?)( MARINE)?", str(text).strip().upper())
     if not found:
-        raise UnknownName("climate zone", text, [str(n) for n in range(9)] + ["4C", "5A", "5B", "6A", "6B"])
+        known = [f"{number}{letter}" for number in range(9) for letter in ("", *"ABC")]
+        raise UnknownName("climate zone", text, known, "0 to 8, with or without A, B or C")
     marine = found[2] or found[5]
     return found[3] + ("C" if marine else found[4])
 

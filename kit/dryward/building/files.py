@@ -34,7 +34,7 @@ from pathlib import Path
 import tomli_w
 
 from dryward.building import disk, versions, written
-from dryward.checks import BadFile, PlainError
+from dryward.checks import BadFile, PlainError, ended
 
 # A key of ten and more parts: none of ours has more than four, and the TOML
 # reader's memory grows with the square of their number.
@@ -102,7 +102,7 @@ def parse(text, name="the file"):
     try:
         return written.assembly(versions.current(tomllib.loads(text)))
     except PlainError as error:
-        raise BadFile(f"{name}: {str(error).rstrip('.')}.") from None
+        raise BadFile(ended(f"{name}: {error}")) from None
     except RecursionError:
         raise BadFile(f"{name}: it is nested too deeply.") from None
     except tomllib.TOMLDecodeError as error:  # says line and column

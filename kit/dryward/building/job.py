@@ -244,4 +244,4 @@ class Job:
         put(self, "azimuth", within("Azimuth", self.azimuth, 0, 360, "degrees"))
         put(self, "absorptance", within("Solar absorptance", self.absorptance, 0.05, 0.98))
         put(self, "start_humidity", within("Humidity at the start", self.start_humidity, 0.1, 1, "%"))
-        put(self, "years", int(within("Years", self.years, 1, 10)))
+        put(self, "years", int(within("The number of years", self.years, 1, 10)))

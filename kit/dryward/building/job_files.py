@@ -13,7 +13,7 @@ import tomli_w
 
 from dryward.building import disk, files, versions, written
 from dryward.building.job import Job, Place, Room, Tightness, Vent
-from dryward.checks import BadFile, PlainError
+from dryward.checks import BadFile, PlainError, ended
 from dryward.units import read
 
 FORMAT = "dryward job"
@@ -69,7 +69,7 @@ def parse(text, name="the file"):
     try:
         return _job(table)
     except PlainError as error:
-        raise BadFile(f"{name}: {str(error).rstrip('.')}.") from None
+        raise BadFile(ended(f"{name}: {error}")) from None
 
 
 def _job(table):
@@ -99,7 +99,7 @@ def _part(key, table):
     except BadFile:
         raise
     except PlainError as error:
-        raise BadFile(f"{key}: {str(error).rstrip('.')}") from None
+        raise BadFile(f"{key}: {str(error).rstrip('.?')}") from None
     except (TypeError, ValueError, OverflowError):
         raise BadFile(f"{key}: a value is not of the right kind") from None
 

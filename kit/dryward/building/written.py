@@ -17,6 +17,7 @@ from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, 
 from dryward.building.typed_table import LONGEST_TEXT, ORIGIN, TypedTable
 from dryward.building.versions import FORMAT, VERSION
 from dryward.checks import BadFile, PlainError
+from dryward.units import from_si
 
 _MOST_LAYERS = 60
 _MATERIAL = (
@@ -133,8 +134,38 @@ def _air_space(place, value):
 _KINDS = {"material": _material, "membrane": _membrane, "air_space": _air_space}
 
 
+#: What a material may have, here refused in the words that were typed: [m], [W/(m K)], [kg/(s m Pa)].
+_THICKEST, _CONDUCTS, _PASSES = 3.0, (0.001, 500.0), 1e-9
+
+
+def _typed(table, key):
+    value = table.table[key]
+    return f'"{value[:40]}"' if isinstance(value, str) else f"{value:.6g}"
+
+
+def _checked(table, thickness):
+    """Refuse what no layer has, before anything is worked out from it."""
+    if thickness is None:
+        return
+    if not 0 < thickness <= _THICKEST:
+        raise table.wrong("thickness", f"above 0 and at most 3 m (118 in.), not {_typed(table, 'thickness')}")
+    if "material" not in table:
+        return
+    if "thermal_resistance" in table:
+        low, high = (from_si(thickness / each, "R") for each in reversed(_CONDUCTS))
+        if not low <= from_si(table.quantity("thermal_resistance", _RESISTANCE), "R") <= high:
+            span = f"R-{low:.2g} to R-{high:.0f} at this thickness"
+            raise table.wrong("thermal_resistance", f"{span}, not {_typed(table, 'thermal_resistance')}")
+    if "permeance" in table:
+        most = _PASSES / thickness
+        if not 0 <= table.quantity("permeance", _PERMEANCE) <= most:
+            span = f"0 to {from_si(most, 'perm'):.4g} perm at this thickness"
+            raise table.wrong("permeance", f"{span}, not {_typed(table, 'permeance')}")
+
+
 def _measured(table, thing, thickness):
     """The substance with a permeance or a resistance given for the whole layer."""
+    _checked(table, thickness)
     change = {}
     if "permeance" in table:
         level = table.quantity("permeance", _PERMEANCE)
@@ -171,7 +202,7 @@ def _layer(number, value):
     except BadFile:
         raise
     except PlainError as error:
-        raise BadFile(f"{place}: {str(error).rstrip('.')}") from None
+        raise BadFile(f"{place}: {str(error).rstrip('.?')}") from None
 
 
 _FILMS = (

@@ -6,7 +6,7 @@ from pathlib import Path
 from dryward import building, units, weather
 from dryward.building import codes, job_files
 from dryward.building.job import ROOM_TEMPERATURES, Job, Place
-from dryward.checks import BadFile, UnknownName, within
+from dryward.checks import BadFile, OutOfRange, UnknownName, within
 
 #: Draws of the uncertain inputs when none are typed.
 DRAWS = 24
@@ -99,6 +99,8 @@ def changed(job, args):
     NotUnderstood, OutOfRange, UnknownName
         For what cannot be meant.
     """
+    if args.steady and args.spread:
+        raise OutOfRange("The spread is of the hourly years: leave out --steady or --spread.")
     place = job.place
     if args.place:
         weather.demo_climate(args.place)
