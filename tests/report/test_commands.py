@@ -25,6 +25,24 @@ def test_status_says_whether_it_dries(folder, name, status, capsys):
     assert review(OPEN if name == "open" else TIGHT).verdict in out
 
 
+def test_each_question_has_its_mark(folder, capsys):
+    cli.main(["check", str(folder / "tight.toml"), "--steady"])
+    out = capsys.readouterr().out.splitlines()
+    assert "✓ speaks for it, ▲ speaks against it, ? cannot tell" in out
+    assert any(line.startswith("▲ Does anything get wet if the coldest month never ends? Yes.") for line in out)
+    assert any(line.startswith("✓ Does anything get wet if the warmest month never ends? No.") for line in out)
+    assert "A calculation, not a permit, an inspection or an approval." in out[2]
+    assert "Zone" not in out[2]
+
+
+def test_many_roofs_have_one_line_each(folder, capsys):
+    cli.main(["check", str(folder), "--steady", "--workers", "1"])
+    out = capsys.readouterr().out.splitlines()
+    assert len(out) == 2
+    assert out[0].startswith("dries ")
+    assert "By the steady checks alone the roof dries" in out[0]
+
+
 def test_json_is_the_review_to_the_last_digit(folder, capsys):
     cli.main(["check", str(folder / "tight.toml"), "--json"])
     assert json.loads(capsys.readouterr().out) == json.loads(

@@ -285,6 +285,16 @@ def test_page_command_line_and_report_agree_to_the_last_digit(page, tmp_path, ca
         assert " ".join(each.what.split()) in words
 
 
+def test_the_limits_of_the_verdict_stand_beside_it(page):
+    page.act("set:years", "1")
+    page.act("check:run")
+    said = [part["text"] for part in parts(page).values() if part.get("kind") == "text"]
+    words = spoken(page)
+    assert page.checking.review.verdict in words
+    assert page.checking.review.limits in words or page.checking.review.limits in said
+    assert "▲ speaks against it" in words
+
+
 def test_uncertain_inputs_on_the_page(page, monkeypatch):
     monkeypatch.setattr("dryward.panels.lessons.your_roof.DRAWS", 4)
     page.act("set:years", "1")
