@@ -8,6 +8,7 @@ from jobs_at_hand import TIGHT, TYPED
 
 from dryward.building import preset
 from dryward.building.job import Job, Place
+from dryward.panels.bench.comparing import difference
 from dryward.physics.drying import Drying
 from dryward.report import drying_time, page, review, sheet, steady_checks
 from dryward.report.findings import NO, SLOWLY, YES, Number, Review
@@ -52,6 +53,16 @@ def test_mold_alone_is_not_failing_to_dry(all_good):
     years = changed(all_good, mold=False, years=False)
     assert years.outcome == "does not dry"
     assert years.verdict.startswith("By these checks the roof does not dry: the last year ends wetter; and 1 more")
+
+
+def test_two_roofs_are_told_apart_by_their_outcomes(all_good):
+    mold, years = changed(all_good, mold=False), changed(all_good, years=False)
+    assert "now dries over the year, and then dries over the year but gets too wet on the way." in difference(
+        (all_good, mold), ("now", "then")
+    )
+    assert "both dry over the year but get too wet on the way." in difference((mold, mold), ("now", "then"))
+    assert "then does not dry over the year." in difference((mold, years), ("now", "then"))
+    assert "both fail to dry over the year." in difference((years, years), ("now", "then"))
 
 
 def test_what_can_turn_is_said(all_good):

@@ -123,8 +123,8 @@ def pdf(sheet, paper="letter"):
 def _made(sheet, paper, sizes):
     page = _Paper(sheet, paper, sizes)
     page.text_block(sheet.title, page.huge, bold=True, space=0.4)
-    page.text_block(sheet.verdict, page.normal * 1.2, bold=True, space=0)
-    page.text_block(sheet.limits, page.small, space=0)
+    page.text_block(sheet.verdict, page.normal * 1.2, bold=True, space=0.3)
+    page.text_block(sheet.limits, page.small, space=0.4)
 
     def sentences(title, words):
         page.head(title)
