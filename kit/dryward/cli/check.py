@@ -6,6 +6,7 @@ import sys
 from dryward import weather
 from dryward.building.job import Place
 from dryward.cli import jobs
+from dryward.report.amounts import GRAIN
 from dryward.report.findings import Number
 from dryward.report.many import many, sweep
 
@@ -86,6 +87,6 @@ def _print(result, units, brief):
             print(f"    Limits: {each['limits']}")
         if each["source"] and each["id"].startswith(("code-", "vents")):
             print(f"    Rule: {each['source']}.")
-    for note in result["notes"]:
+    for note in (*result["notes"], GRAIN):
         print(note)
     print("As adopted locally; the building official decides.")

@@ -7,6 +7,8 @@ from dryward.units import from_si, to_si
 
 _UNITS = (("g/m2", "g/m²"), ("gr/ft2", "gr/ft²"))
 _LARGE = (("kg/m2", "kg/m²"), ("lb/ft2", "lb/ft²"))
+#: Said once wherever amounts of water are printed.
+GRAIN = "gr is a grain of water: 7000 gr = 1 lb, 1 gr = 0.065 g."
 #: From this much water on the larger units are written [kg/m2]: more than 7000 grains a square foot.
 MUCH = 5.0
 

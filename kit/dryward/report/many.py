@@ -38,7 +38,7 @@ def plain(review, name=""):
     return {
         "name": name,
         "assembly": review.job.assembly.name,
-        "place": review.job.place.id or review.job.place.kind,
+        "place": review.job.place.id or "typed monthly means",
         "dries": review.dries,
         "outcome": review.outcome,
         "verdict": review.verdict,

@@ -9,7 +9,7 @@ import datetime
 import io
 
 from fpdf import FPDF, FontFace
-from fpdf.enums import XPos, YPos
+from fpdf.enums import MethodReturnValue, XPos, YPos
 
 from dryward.pictures.printed import font_files
 from dryward.report.sheet import LEGEND, amount, mark, row_title
@@ -195,17 +195,83 @@ def _across(page, pictures, share):
 
 
 def _findings(page, sheet):
-    """In two columns, filled so that both end at about the same height."""
+    """In two columns of about the same height; a finding stays whole, and only what follows goes to the next page."""
     page.head(f"Findings, each with its limits ({LEGEND})")
-    with page.text_columns(ncols=2, gutter=_GAP, balance=True, text_align="L") as columns:
-        for each in sheet.findings:
-            page.set_font("kit", "B", page.normal)
-            columns.write(f"{mark(each)} {each.question} {each.answer.capitalize()}.\n")
-            page.set_font("kit", "", page.normal)
-            columns.write(" ".join(part for part in (each.what, each.why, each.change, each.matters) if part) + "\n")
-            page.set_font("kit", "", page.small)
-            numbers = "; ".join(f"{number.label}: {amount(number, sheet.unit_system)}" for number in each.numbers)
-            columns.write(
-                " ".join(f"{part.rstrip('.')}." for part in (numbers, each.limits, each.source) if part) + "\n\n"
-            )
-    page.set_x(14)
+    waiting = [(parts := _parts(page, each, sheet.unit_system), _height(page, parts)) for each in sheet.findings]
+    while waiting:
+        top = page.get_y()
+        room = page.page_break_trigger - top
+        left = _split([high for _, high in waiting], room)
+        right = left + _fitting([high for _, high in waiting[left:]], room)
+        if not right:  # nothing fits here
+            if top <= page.t_margin + 1:
+                left = right = 1  # longer than a page: it must break
+            else:
+                page.add_page()
+                continue
+        ends = [_column(page, 14 + k * (_column_width(page) + _GAP), top, part) for k, part in
+                enumerate((waiting[:left], waiting[left:right]))]  # fmt: skip
+        page.set_xy(14, max(ends))
+        waiting = waiting[right:]
+        if waiting:
+            page.add_page()
+
+
+def _column_width(page):
+    return (page.room - _GAP) / 2
+
+
+def _parts(page, finding, system):
+    """A finding as (style, size, words): the question and its answer, what was found, the small print."""
+    numbers = "; ".join(f"{number.label}: {amount(number, system)}" for number in finding.numbers)
+    return (
+        ("B", page.normal, f"{mark(finding)} {finding.question}\n{finding.answer.capitalize()}."),
+        ("", page.normal, " ".join(p for p in (finding.what, finding.why, finding.change, finding.matters) if p)),
+        ("", page.small, " ".join(f"{p.rstrip('.')}." for p in (numbers, finding.limits, finding.source) if p)),
+    )
+
+
+def _write(page, part, dry=False):
+    style, size, words = part
+    page.set_font("kit", style, size)
+    return page.multi_cell(
+        _column_width(page), size * 0.42, words, new_x=XPos.LEFT, new_y=YPos.NEXT, align="L", dry_run=dry,
+        output=MethodReturnValue.HEIGHT,
+    )  # fmt: skip
+
+
+#: Space under a finding [mm].
+_UNDER = 1.8
+
+
+def _height(page, parts):
+    return sum(_write(page, part, dry=True) for part in parts if part[2]) + _UNDER
+
+
+def _fitting(heights, room):
+    """How many of the first blocks fit under each other."""
+    used = 0.0
+    for count, high in enumerate(heights):
+        used += high
+        if used > room + _UNDER:
+            return count
+    return len(heights)
+
+
+def _split(heights, room):
+    """How many blocks stand in the left column: both about as high, or as many as fit."""
+    most = _fitting(heights, room)
+    if most + _fitting(heights[most:], room) < len(heights):
+        return most
+    return min(range(most + 1), key=lambda k: (max(sum(heights[:k]), sum(heights[k:])), -k))
+
+
+def _column(page, x, top, blocks):
+    page.set_xy(x, top)
+    for parts, _ in blocks:
+        for part in parts:
+            if part[2]:
+                page.set_x(x)
+                _write(page, part)
+        page.set_y(page.get_y() + _UNDER)
+    return page.get_y()

@@ -5,6 +5,7 @@ import numpy as np
 from dryward import units
 from dryward.building import codes
 from dryward.physics import limits
+from dryward.report.amounts import thickness
 from dryward.report.code_facts import warm_side
 from dryward.report.findings import called
 from dryward.report.rule_checks import ASKS
@@ -124,7 +125,7 @@ def _vents(review, unit_system):
         if called(job.assembly) == "wall":
             return "The wall has no vent space."
         return "The roof has no vent space; the code rows of unvented roofs apply and stand below."
-    said = f"Vent space {units.show(gap.thickness or 0.0, 'length', unit_system)} deep"
+    said = f"Vent space {thickness(gap.thickness or 0.0, unit_system)} deep"
     finding = review.finding("vents")
     if finding is None or finding.data is None:
         return f"{said}; the openings were not given."

@@ -12,8 +12,8 @@ from dryward.pictures.printed import static
 from dryward.pictures.profile import ProfileState, SectionAndProfile
 from dryward.pictures.year import Year
 from dryward.report import year_picture
-from dryward.report.amounts import MUCH, opening, thickness
-from dryward.report.findings import called
+from dryward.report.amounts import GRAIN, MUCH, opening, thickness
+from dryward.report.inputs import inputs, r_value
 from dryward.report.sentences import for_client, for_inspector
 from dryward.report.setting import setting
 from dryward.report.year_checks import BALANCE
@@ -117,7 +117,7 @@ def sheet(review, unit_system="us", file="", date=None):
         version=dryward.__version__,
         verdict=review.verdict,
         limits=review.limits,
-        inputs=_inputs(here, unit_system),
+        inputs=inputs(here, unit_system, review.hourly),
         layers=tuple(_layer(layer, unit_system) for layer in review.job.assembly.layers),
         pictures=_pictures(review, here, unit_system),
         findings=tuple(each for each in review.findings if not each.id.startswith("code-")),
@@ -125,7 +125,7 @@ def sheet(review, unit_system="us", file="", date=None):
         client=for_client(review, unit_system),
         inspector=for_inspector(review, unit_system),
         cautions=tuple((each.title, each.text) for each in _cautions()),
-        notes=(*review.notes, f"Code rows: {codes.LOCALLY}."),
+        notes=(*review.notes, GRAIN, f"Code rows: {codes.LOCALLY}."),
         sources=_sources(review.job.assembly),
         unit_system=unit_system,
     )
@@ -199,72 +199,6 @@ def row_title(row):
     return f"{mark(row)} {title[:1].upper()}{title[1:]}."
 
 
-#: How the room air is said.
-_ROOMS = {
-    "constant": "",
-    "class": "by humidity class; in the steady checks ",
-    "by outdoor temperature": "by outdoor temperature; in the steady checks ",
-    "moisture balance": "from water made and fresh air; in the steady checks ",
-}
-
-
-def _r_value(resistance, system):
-    """The way the trade writes it: R-20, or RSI 3.5."""
-    shown = units.show(resistance, "thermal resistance", system)
-    return shown if system == "us" else f"RSI {shown.split()[0]}"
-
-
-def _far(length, system):
-    return f"{units.from_si(length, 'ft'):.1f} ft" if system == "us" else f"{length:.1f} m"
-
-
-def _inputs(here, system):
-    job = here.job
-    rows = [
-        ("Place", here.place_name + (f", zone {job.place.zone}" if job.place.zone else "")),
-        (
-            "Coldest month",
-            f"{units.show(here.winter.temperature, 'temperature', system)}, "
-            f"{units.show(here.winter.relative_humidity, 'relative humidity', system)}",
-        ),
-        (
-            "Warmest month",
-            f"{units.show(here.summer.temperature, 'temperature', system)}, "
-            f"{units.show(here.summer.relative_humidity, 'relative humidity', system)}",
-        ),
-        (
-            "Room air",
-            f"{_ROOMS[job.room.kind]}{units.show(job.room.temperature, 'temperature', system)}, "
-            f"{units.show(job.room.relative_humidity, 'relative humidity', system)}",
-        ),
-        (
-            "Thermal resistance between framing",
-            _r_value(job.assembly.thermal_resistance, system),
-        ),
-        ("Slope, facing", f"{job.assembly.slope:.0f}°, {job.azimuth:.0f}° from north"),
-    ]
-    if job.assembly.framing:
-        from dryward.building.framing import parallel_path
-
-        rows.append(
-            (
-                f"Whole assembly, {job.assembly.framing.share * 100:.0f} % framing",
-                _r_value(parallel_path(job.assembly), system),
-            )
-        )
-    if job.tightness:
-        rows.append(
-            (
-                "Blower door",
-                f"{job.tightness.ach50:.3g} air changes an hour at 50 Pa, "
-                f"{job.tightness.share * 100:.0f} % through the {called(job.assembly)}",
-            )
-        )
-    if job.vent:
-        rows.append(("Vent path", _far(job.vent.length, system)))
-    return tuple(rows)
-
-
 def _layer(layer, system):
     substance = layer.substance
     permeance = layer.permeance
@@ -272,7 +206,7 @@ def _layer(layer, system):
         layer.name,
         substance.name if substance.name != layer.name else "",
         thickness(layer.thickness, system) if layer.thickness else "sheet",
-        _r_value(layer.thermal_resistance, system) if layer.thermal_resistance else "",
+        r_value(layer.thermal_resistance, system) if layer.thermal_resistance else "",
         "vented"
         if layer.vented
         else ("open" if permeance == float("inf") else units.show(permeance, "permeance", system)),
@@ -280,17 +214,13 @@ def _layer(layer, system):
     )
 
 
-#: Longest source that is printed whole.
-_SOURCE = 110
-
-
 def _source(layer):
-    """Where the values of a layer come from, shortened."""
+    """Where the values of a layer come from."""
     substance = layer.substance
     origin = substance if hasattr(substance, "source") else substance.origin
-    where = "" if origin.where.strip() in ("", "-") else origin.where.strip()
-    words = ", ".join(part for part in (origin.source, where) if part) or "own value"
-    return words if len(words) <= _SOURCE else f"{words[:_SOURCE].rsplit(' ', 1)[0]} …"
+    # A place that is not known is written "-", one for each source.
+    where = "; ".join(part.strip() for part in origin.where.split(";") if part.strip() not in ("", "-"))
+    return ", ".join(part for part in (origin.source, where) if part) or "own value"
 
 
 def _sources(assembly):

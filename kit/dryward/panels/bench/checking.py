@@ -3,6 +3,7 @@
 from dryward.panels.bench import parts
 from dryward.panels.bench.background import Background
 from dryward.report import review
+from dryward.report.amounts import GRAIN
 from dryward.report.sheet import LEGEND, amount
 from dryward.weather.hourly import YEAR
 
@@ -79,7 +80,7 @@ class Checking:
             inside.append(parts.text(self.review.limits, "dw-hint"))
             inside.append(parts.text(LEGEND, "dw-hint"))
             inside.append(parts.row(*(_finding(each, system) for each in self.review.findings), style="dw-columns"))
-            inside += [parts.text(note, "dw-hint") for note in self.review.notes]
+            inside += [parts.text(note, "dw-hint") for note in (*self.review.notes, GRAIN)]
         inside.append(
             parts.text(
                 "A band shows how far the layers' usual ranges carry a number. The steady checks always have one; "

@@ -1,0 +1,91 @@
+"""What the printed page says besides the findings, and that it keeps each finding whole."""
+
+import dataclasses
+import io
+
+import pytest
+from jobs_at_hand import OPEN, TIGHT, TYPED
+from pypdf import PdfReader
+
+from dryward import cli
+from dryward.building import preset, presets
+from dryward.building.job import Job, Vent
+from dryward.report import many, page, paper, review, sheet
+from dryward.report.inputs import inputs
+from dryward.report.sentences import for_inspector
+from dryward.report.setting import setting
+
+
+def rows(job, hourly=True, system="us"):
+    return dict(inputs(setting(job), system, hourly))
+
+
+def test_what_went_in_is_listed():
+    tight, loose = rows(TIGHT), rows(dataclasses.replace(TIGHT, tightness=None))
+    assert tight["Hourly years"] == "2, all layers at 80 % at the start"
+    assert tight["Covering takes in"] == "70 % of the sunlight"
+    assert tight["Room air of the warmest month"] == "75.2 °F, 50 %"
+    assert "Air leaks" not in tight
+    assert loose["Air leaks"] == "not counted"
+    steady = rows(TIGHT, hourly=False)
+    assert steady["Air leaks"] == "not counted", "the steady checks have none"
+    assert "Hourly years" not in steady
+
+
+@pytest.mark.parametrize(
+    ("azimuth", "slope", "said"),
+    [
+        (0.0, 35.0, "35°, faces north, assumed unless typed"),
+        (180.0, 35.0, "35°, faces south"),
+        (359.8, 35.0, "35°, faces north"),
+        (200.0, 90.0, "90°, faces 200° from north over east"),
+        (180.0, 0.0, "flat"),
+    ],
+)
+def test_which_way_it_faces(azimuth, slope, said):
+    built = dataclasses.replace(preset("vented-vault"), slope=slope)
+    assert rows(Job(built, azimuth=azimuth))["Slope, facing"] == said
+
+
+@pytest.mark.parametrize("id", presets())
+def test_sources_are_whole_and_without_empty_places(id):
+    made = sheet.sheet(review(Job(preset(id)), hourly=False))
+    for each in made.sources:
+        assert "…" not in each
+        assert "-;" not in each
+        assert not each.rstrip(".").endswith(("-", ";", ","))
+
+
+def test_a_grain_is_explained_once_on_screen_and_paper(capsys):
+    cli.main(["check", "vented-vault", "--steady"])
+    assert capsys.readouterr().out.count("7000 gr = 1 lb") == 1
+    assert page.html(sheet.sheet(review(OPEN, hourly=False))).count("7000 gr = 1 lb") == 1
+
+
+def test_typed_means_are_called_so():
+    assert many.plain(review(TYPED, hourly=False))["place"] == "typed monthly means"
+
+
+def test_the_depth_of_a_vent_space_is_in_builders_inches():
+    built = dataclasses.replace(preset("wood-frame-wall"), slope=40.0)
+    found = review(Job(built, vent=Vent()), hourly=False)
+    assert "Vent space 3/8 in. deep" in for_inspector(found)[1]
+
+
+def test_blocks_are_shared_out_whole():
+    assert paper._split([3.0, 3.0, 3.0, 3.0], 100.0) == 2
+    assert paper._split([9.0, 3.0, 3.0, 3.0], 100.0) == 1
+    assert paper._split([5.0, 5.0, 5.0, 5.0, 5.0], 10.5) == 2, "as many as fit, the rest on the next page"
+    assert paper._fitting([5.0, 5.0, 5.0], 4.0 - paper._UNDER) == 0
+
+
+@pytest.mark.parametrize("size", ["letter", "a4"])
+def test_no_finding_runs_over_a_page(size):
+    found = review(OPEN, hourly=False)
+    many_more = [dataclasses.replace(each, what=f"{each.what} " * k) for k in (1, 2, 3, 4) for each in found.findings]
+    made = dataclasses.replace(sheet.sheet(found), findings=tuple(many_more))
+    texts = [" ".join(each.extract_text().split()) for each in PdfReader(io.BytesIO(paper.pdf(made, size))).pages]
+    assert len(texts) > 2
+    for each in many_more:
+        whole = " ".join(f"{each.answer.capitalize()}. {each.what} {each.why}".split())
+        assert any(whole in text for text in texts)
