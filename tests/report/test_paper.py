@@ -89,3 +89,8 @@ def test_no_finding_runs_over_a_page(size):
     for each in many_more:
         whole = " ".join(f"{each.answer.capitalize()}. {each.what} {each.why}".split())
         assert any(whole in text for text in texts)
+
+
+def test_a_layer_is_asked_about_by_its_name():
+    found = review(Job(preset("unvented-vault-foam-above-deck")), hourly=False).finding("wet-start")
+    assert found.question == "Can the upper deck dry once it is wet?"

@@ -15,7 +15,7 @@ from dryward.pictures.strokes import ceiling, sentences, thinned
 _YEAR = 365.25
 #: Tops of the moisture axis [%], and of the monthly bars in the unit shown.
 _TOPS = (24, 32, 40, 60, 100, 200)
-_MOST = (20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000)
+_MOST = (20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000, 50_000, 100_000)
 #: Lines of the planes: the first is the one that counts.
 DASHES = ("-", (0, (5, 1.8)), (0, (1.2, 1.3)))
 
@@ -63,8 +63,9 @@ class MoistureGraph:
         month_ticks(p, ax, far, state.first_month)
         scale = p.height * ax.get_position().height / top
         # Words stand right of the graph, where no line crosses them, and apart where the lines are close.
-        places = apart([limit * scale for limit, _ in state.bands], p.line)
-        for number, ((limit, words), place) in enumerate(zip(state.bands, places, strict=True)):
+        bands = told_apart(state.bands, 0.5 * p.line / scale)
+        places = apart([limit * scale for limit, _ in bands], p.line)
+        for number, ((limit, words), place) in enumerate(zip(bands, places, strict=True)):
             ax.axhline(limit, **p.stroke("limit", linewidth=(1.2 + 0.5 * number) * p.type.thick))
             ax.annotate(
                 _told(limit, words), (1, place / scale), (5, 0), xycoords=ax.get_yaxis_transform(), color=style.INK,
@@ -79,6 +80,8 @@ class MoistureGraph:
         cursor = p.stroke("here", linewidth=1.4 * p.type.thick)
         self.cursor = p.moving(ax.plot([], [], **cursor)[0])
         self.dots = p.dot(ax, "moisture content", "o", 0.8)
+        self.over = p.moving(ax.text(0, top - 0.5 * p.line / scale, "", color=style.INK, va="center_baseline",
+                                     fontproperties=p.font(small=True)))  # fmt: skip
 
     def moving(self, state):
         """Put the state into the lines."""
@@ -95,8 +98,46 @@ class MoistureGraph:
             bold.set_data([*x[seen], day], [*y[seen], now[-1]])
         for line in (*self.faint, self.cursor, self.dots):
             line.set_visible(state.day is not None)
+        self._leaving(days, state.planes)
         self.cursor.set_data([day, day], self.ax.get_ylim())
         self.dots.set_data([day] * len(now), now)
+
+    def _leaving(self, days, planes):
+        """Words where a line leaves the chart at the top."""
+        (_, far), top = self.ax.get_xlim(), self.ax.get_ylim()[1]
+        out = [int(np.argmax(np.asarray(m) > top)) for _, m in planes if np.max(m) > top]
+        self.over.set_visible(bool(out))
+        if out:
+            day = float(days[min(out)])
+            early = day < far / 2
+            words = "  above the chart" if early else "above the chart  "
+            self.over.set(x=day, ha="left" if early else "right", text=words)
+
+
+def told_apart(bands, least):
+    """The lines to judge by, the lowest of those that would merge into one.
+
+    Parameters
+    ----------
+    bands : sequence of (limit, words)
+        Rising.
+    least : float
+        Smallest step that is seen as two lines.
+
+    Returns
+    -------
+    list
+
+    Examples
+    --------
+    >>> told_apart(((20, "caution"), (28, "decay")), 10)
+    [(20, 'caution')]
+    """
+    kept = []
+    for band in bands:
+        if not kept or band[0] - kept[-1][0] >= least:
+            kept.append(band)
+    return kept
 
 
 def _told(limit, words):

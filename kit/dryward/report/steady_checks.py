@@ -99,7 +99,7 @@ def wet_start(setting, layer):
     change = "" if good else "Open one side to vapor: the room side, or the outer side."
     return Finding(
         "wet-start",
-        f"Can a wet {layer} dry?",
+        f"Can the {layer} dry once it is wet?",
         YES if good else NO,
         good,
         what,
