@@ -162,8 +162,8 @@ def shown(value, unit):
 
     Examples
     --------
-    >>> shown(3.5222, "R"), shown(0.0254, "in"), shown(5.721e-11, "perm")
-    ('R-20', '1 in.', '1 perm (3.42 m sd)')
+    >>> shown(3.5222, "R"), shown(0.0254, "in"), shown(to_si(1, "perm"), "perm")
+    ('R-20', '1 in.', '1 perm (3.5 m sd)')
     """
     if unit not in _SHOWABLE:
         return f"{value:.4g} {unit}".strip()
