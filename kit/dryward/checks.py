@@ -34,6 +34,25 @@ def ended(sentence):
     return f"{sentence.rstrip('.?')}{'?' if '; did you mean ' in sentence else '.'}"
 
 
+def listed(words):
+    """Words as they stand in a sentence: "a", "a and b", "a, b and c".
+
+    Parameters
+    ----------
+    words : sequence of str
+
+    Returns
+    -------
+    str
+
+    Examples
+    --------
+    >>> listed(["batt"]), listed(["batt", "board"]), listed(["batt", "board", "film"])
+    ('batt', 'batt and board', 'batt, board and film')
+    """
+    return f"{', '.join(words[:-1])} and {words[-1]}" if len(words) > 1 else "".join(words)
+
+
 class PlainError(Exception):
     """Anything the kit says to a person in one sentence."""
 
@@ -54,13 +73,13 @@ class NotUnderstood(PlainError, ValueError):
 class UnknownName(PlainError, KeyError):
     """A name the kit does not have, with the nearest ones it does, all of a few, or a rule for them."""
 
-    def __init__(self, kind, name, known, listed=""):
+    def __init__(self, kind, name, known, rule=""):
         self.kind, self.name = kind, name
         words = [str(each) for each in known]
         near = difflib.get_close_matches(str(name), words, n=3, cutoff=0.5)
-        every = f"{', '.join(words[:-1])} and {words[-1]}" if len(words) > 1 else "".join(words)
+        every = listed(words)
         hint = f"; there {'are' if len(words) > 1 else 'is'} {every}" if 0 < len(every) <= _LISTED else ""
-        hint = f"; it must be {listed}" if listed else hint
+        hint = f"; it must be {rule}" if rule else hint
         hint = f"; did you mean {' or '.join(near)}" if near else hint
         super().__init__(ended(f'There is no {kind} "{str(name)[:60]}"{hint}'))
 
@@ -166,7 +185,7 @@ def together(**values):
         np.broadcast_shapes(*shapes.values())
     except ValueError:
         named = [f"{name.replace('_', ' ')} ({' x '.join(map(str, shape))})" for name, shape in shapes.items() if shape]
-        sentence = f"{', '.join(named[:-1])} and {named[-1]} do not fit together in shape."
+        sentence = f"{listed(named)} do not fit together in shape."
         raise OutOfRange(sentence[0].upper() + sentence[1:]) from None
 
 

@@ -7,6 +7,9 @@ from dryward.building.materials import Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Membrane, VariableMembrane
 from dryward.checks import OutOfRange, within
 
+#: The thickest layer there may be [m].
+THICKEST = 3.0
+
 
 @dataclass(frozen=True)
 class AirSpace:
@@ -97,7 +100,7 @@ class Layer:
             raise OutOfRange(f"A layer is made of a material, a membrane or an air space, not {self.substance!r:.60}.")
         put(self, "name", self.name or self.substance.name)
         if self.thickness is not None:
-            put(self, "thickness", within(f"Thickness of {self.name}", self.thickness, 0.0, 3.0, "m", above=True))
+            put(self, "thickness", within(f"Thickness of {self.name}", self.thickness, 0.0, THICKEST, "m", above=True))
         elif isinstance(self.substance, Material):
             raise OutOfRange(f"The layer {self.name} needs a thickness, above 0 to 3 m.")
 

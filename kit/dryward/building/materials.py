@@ -6,6 +6,9 @@ import numpy as np
 
 from dryward.checks import OutOfRange, rising, within
 
+#: Least and largest conductivity [W/(m K)], and the largest vapor permeability [kg/(s m Pa)], of any material.
+CONDUCTS, PASSES = (0.001, 500.0), 1e-9
+
 
 def _curve(what, points, low, high, unit, first):
     """A property given as one number or as points ((x, value), ...)."""
@@ -95,13 +98,13 @@ class Material:
         put(
             self,
             "conductivity",
-            _curve(f"Conductivity of {name}", self.conductivity, 0.001, 500, "W/(m K)", "water content"),
+            _curve(f"Conductivity of {name}", self.conductivity, *CONDUCTS, "W/(m K)", "water content"),
         )
         put(
             self,
             "vapor_permeability",
             _curve(
-                f"Vapor permeability of {name}", self.vapor_permeability, 0, 1e-9, "kg/(s m Pa)", "relative humidity"
+                f"Vapor permeability of {name}", self.vapor_permeability, 0, PASSES, "kg/(s m Pa)", "relative humidity"
             ),
         )
         put(self, "sorption", self._checked_sorption(name))

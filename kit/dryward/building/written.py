@@ -11,8 +11,8 @@ import math
 
 from dryward.building import library
 from dryward.building.assembly import Assembly
-from dryward.building.layers import AirSpace, Framing, Layer
-from dryward.building.materials import Material
+from dryward.building.layers import THICKEST, AirSpace, Framing, Layer
+from dryward.building.materials import CONDUCTS, PASSES, Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
 from dryward.building.typed_table import LONGEST_TEXT, ORIGIN, TypedTable
 from dryward.building.versions import FORMAT, VERSION
@@ -134,30 +134,27 @@ def _air_space(place, value):
 _KINDS = {"material": _material, "membrane": _membrane, "air_space": _air_space}
 
 
-#: What a material may have, here refused in the words that were typed: [m], [W/(m K)], [kg/(s m Pa)].
-_THICKEST, _CONDUCTS, _PASSES = 3.0, (0.001, 500.0), 1e-9
-
-
 def _typed(table, key):
     value = table.table[key]
     return f'"{value[:40]}"' if isinstance(value, str) else f"{value:.6g}"
 
 
 def _checked(table, thickness):
-    """Refuse what no layer has, before anything is worked out from it."""
+    """Refuse what no layer has, in the words that were typed, before anything is worked out from it."""
     if thickness is None:
         return
-    if not 0 < thickness <= _THICKEST:
-        raise table.wrong("thickness", f"above 0 and at most 3 m (118 in.), not {_typed(table, 'thickness')}")
+    if not 0 < thickness <= THICKEST:
+        most = f"{THICKEST:g} m ({from_si(THICKEST, 'in'):.0f} in.)"
+        raise table.wrong("thickness", f"above 0 and at most {most}, not {_typed(table, 'thickness')}")
     if "material" not in table:
         return
     if "thermal_resistance" in table:
-        low, high = (from_si(thickness / each, "R") for each in reversed(_CONDUCTS))
+        low, high = (from_si(thickness / each, "R") for each in reversed(CONDUCTS))
         if not low <= from_si(table.quantity("thermal_resistance", _RESISTANCE), "R") <= high:
             span = f"R-{low:.2g} to R-{high:.0f} at this thickness"
             raise table.wrong("thermal_resistance", f"{span}, not {_typed(table, 'thermal_resistance')}")
     if "permeance" in table:
-        most = _PASSES / thickness
+        most = PASSES / thickness
         if not 0 <= table.quantity("permeance", _PERMEANCE) <= most:
             span = f"0 to {from_si(most, 'perm'):.4g} perm at this thickness"
             raise table.wrong("permeance", f"{span}, not {_typed(table, 'permeance')}")

@@ -195,7 +195,7 @@ class _Year:
             first = (int(np.argmin(self.start - self.end)) + 1) % 12
         else:
             first = self._driest_start([m for m in range(12) if wets[m] and not wets[m - 1]])
-        return tuple((first + k) % 12 for k in range(12))
+        return _year_from(first)
 
     def _driest_start(self, starts):
         """Of the months that wet after one that does not, that with the least held before it.
@@ -205,7 +205,7 @@ class _Year:
         """
         if len(starts) == 1:
             return starts[0]
-        order = tuple((starts[0] + k) % 12 for k in range(12))
+        order = _year_from(starts[0])
         before = self.run(order, self.run(order, {})[-1].held)
         held = {month: sum(now.held.values()) for month, now in zip(order, before, strict=True)}
         return min(starts, key=lambda month: held[(month - 1) % 12])
@@ -244,6 +244,11 @@ class _Year:
                 return
         names = self.steps.beside(min(now.dried))
         raise NotConverged(f"The twelve months do not settle in month {month + 1} beside the {names[0]}.")
+
+
+def _year_from(first):
+    """The twelve months, 0 to 11, in the order that begins with one of them."""
+    return tuple((first + k) % 12 for k in range(12))
 
 
 def _months(steps, order, year, growth):

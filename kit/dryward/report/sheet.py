@@ -32,7 +32,7 @@ CAUTIONS = (
 )
 #: Signs that black-and-white paper keeps: for the roof, against it, not known; and what they mean.
 MARKS = {True: "✓", False: "▲", None: "?"}
-LEGEND = "✓ speaks for it, ▲ speaks against it, ? cannot tell"
+LEGEND = f"{MARKS[True]} speaks for it, {MARKS[False]} speaks against it, {MARKS[None]} cannot tell"
 #: Size of a picture that stands beside another [px], and pixels per inch of all.
 _HALF, _DPI = (480, 380), 200
 DISCLAIMER = (

@@ -2,6 +2,7 @@
 
 import numpy as np
 
+from dryward.checks import listed
 from dryward.weather.hourly import YEAR
 
 #: At most this share of a year, and this many hours in a row, may be filled.
@@ -120,4 +121,4 @@ def named(places, shown=5):
     some, rest = list(places[:shown]), len(places) - shown
     if rest > 0:
         return f"{', '.join(some)} and {rest} more"
-    return some[0] if len(some) == 1 else f"{', '.join(some[:-1])} and {some[-1]}"
+    return listed(some)
