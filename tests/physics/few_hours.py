@@ -40,7 +40,7 @@ def roof():
     """Sun, sky, wind, a vent space of its own drive, and a leak that turns round."""
     vault = building.preset("vented-vault-osb")
     space = ventspace.VentSpace(0.04, 5.0, 35.0)
-    to_and_fro = hourly.AirFlow(np.resize([2e-5, -2e-5], YEAR.hours), into="vent space")
+    to_and_fro = hourly.AirFlow(np.resize([2e-4, -2e-4], YEAR.hours), long_share=0.3)
     return hourly.simulate(vault, YEAR, Air(21.0, 0.4), hours=18, vent=space, leak=to_and_fro, surface=hourly.Surface())
 
 
@@ -62,6 +62,16 @@ def wetting():
     return hourly.simulate(wall, swing(30, -20.0, 40.0), Air(22.0, 0.6), hours=30, initial=Air(20.0, 0.5))
 
 
+def dripping():
+    """A strong leak with a tight layer on its way: frost behind a tight sheet and on wood, that thaws and runs off."""
+    wall = Assembly("wall", [
+        Layer(WOOL, 0.05, "inner wool"), Layer(BRICK, 0.004, "board"), Layer(WOOL, 0.05), Layer(FixedMembrane(1e-13)),
+        Layer(PANEL, 0.003), Layer(WOOL, 0.02, "outer wool"),
+    ])  # fmt: skip
+    leak = hourly.AirFlow(np.resize([5e-4] * 40 + [-5e-4] * 8, 48), long_share=0.9)
+    return hourly.simulate(wall, swing(48, -25.0, 20.0), Air(22.0, 0.7), hours=48, leak=leak)
+
+
 def membranes():
     """A cliff, a laminate and a plain curve, with air through all layers both ways."""
     wall = Assembly(
@@ -75,13 +85,21 @@ def membranes():
     return hourly.simulate(wall, swing(24, -25.0, 10.0), Air(20.0, 0.55), hours=12, leak=through)
 
 
-RUNS = {each.__name__: each for each in (roof, gusts, liquid, wetting, membranes)}
+RUNS = {each.__name__: each for each in (roof, gusts, liquid, wetting, dripping, membranes)}
 
 
 def results():
     """Temperature and water of every cell at the end, and what went through, of each run."""
     return {
-        name: [*run.temperature[-1], *run.relative_humidity[-1], *run.water_content[-1], 1e6 * run.vapor_flux_in.sum()]
+        name: [
+            *run.temperature[-1],
+            *run.relative_humidity[-1],
+            *run.water_content[-1],
+            *run.free_water[-1],
+            1e6 * run.vapor_flux_in.sum(),
+            1e6 * run.leak_out.sum(),
+            1e6 * run.runoff.sum(),
+        ]
         for name, run in ((name, make()) for name, make in RUNS.items())
     }
 

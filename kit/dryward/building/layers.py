@@ -9,6 +9,11 @@ from dryward.checks import OutOfRange, within
 
 #: The thickest layer there may be [m].
 THICKEST = 3.0
+#: The shelf of the library whose materials let air seep through them.
+_FIBROUS = "fibrous insulation"
+#: A material of no shelf counts as such when it is this light [kg/m3] and this open to vapor, some half as
+#: open as still air [kg/(s m Pa)]: assumption.
+_LIGHT, _OPEN = 150.0, 8e-11
 
 
 @dataclass(frozen=True)
@@ -77,6 +82,9 @@ class Layer:
         used for a membrane.
     name : str, optional
         Otherwise the name of the substance.
+    open_to_air : bool, optional
+        Whether leaking air seeps through the layer itself (True) or passes
+        it by its joints; otherwise by its kind, see `lets_air_through`.
 
     Raises
     ------
@@ -93,9 +101,14 @@ class Layer:
     substance: Material | FixedMembrane | VariableMembrane | LaminateMembrane | AirSpace
     thickness: float | None = None
     name: str = ""
+    open_to_air: bool | None = None
 
     def __post_init__(self):
         put = object.__setattr__
+        if self.open_to_air and self.is_membrane:
+            raise OutOfRange(
+                f"The membrane {self.name or self.substance.name} has no thickness for air to seep through."
+            )
         if not isinstance(self.substance, (Material, Membrane, AirSpace)):
             raise OutOfRange(f"A layer is made of a material, a membrane or an air space, not {self.substance!r:.60}.")
         put(self, "name", self.name or self.substance.name)
@@ -113,6 +126,18 @@ class Layer:
     def vented(self):
         """Whether outdoor air moves through it."""
         return isinstance(self.substance, AirSpace) and self.substance.vented
+
+    @property
+    def lets_air_through(self):
+        """Whether leaking air seeps through it; where the layer does not say, fibrous fill and air spaces let it."""
+        if self.open_to_air is not None:
+            return self.open_to_air
+        made = self.substance
+        if not isinstance(made, Material):
+            return isinstance(made, AirSpace)
+        if made.category:
+            return made.category == _FIBROUS
+        return not made.wood and made.density <= _LIGHT and made.permeability_at(0.5) >= _OPEN
 
     @property
     def thermal_resistance(self):

@@ -141,3 +141,37 @@ def wood_points(density, free_saturation, share=1.0, temperature=20.0):
     held = tuple((rh, round(float(wood_moisture(rh, temperature)) * share * density, 4)) for rh in POINTS)
     within("Free saturation", free_saturation, held[-1][1], 1500.0, "kg/m³", above=True)
     return (*held, (1.0, float(free_saturation)))
+
+
+#: Humidity up to which a material that does not soak up binds its water [-]: the openings between fibers are wider
+#: than a hundredth of a millimeter, and water in those is in balance with 99.99 % and more (Kelvin equation).
+NEARLY_FULL = 0.9995
+
+
+def unsoaked(points):
+    """The curve of a material that takes up no liquid, with its last step as late as it is.
+
+    Parameters
+    ----------
+    points : ((relative humidity [-], water content [kg/m3]), ...)
+        At least three, the last one the free saturation at 1.0.
+
+    Returns
+    -------
+    ((relative humidity, water content [kg/m3]), ...)
+        The curve goes on as it was up to `NEARLY_FULL`; from there it rises
+        to the free saturation.
+
+    Notes
+    -----
+    A straight line from the last measured point to the free saturation would
+    let vapor fill a fleece that no water runs into.
+
+    Examples
+    --------
+    >>> unsoaked(((0.95, 7.0), (0.98, 10.0), (1.0, 300.0)))[-2:]
+    ((0.9995, 11.95), (1.0, 300.0))
+    """
+    (before, less), (last, held), full = points[-3:]
+    most = min(held + (held - less) / (last - before) * (NEARLY_FULL - last), full[1])
+    return (*points[:-1], (NEARLY_FULL, round(most, 4)), full) if held < most < full[1] else points

@@ -80,6 +80,8 @@ def _material(row):
         if held and number("free_saturation_kg_m3") is not None:
             held = (*held, (1.0, number("free_saturation_kg_m3")))
     absorption = number("absorption_kg_m2_s05")
+    if not absorption and len(held) > 2 and held[-1][0] == 1.0:
+        held = sorption.unsoaked(held)
     ranges = {
         "conductivity": _span(row, "conductivity_W_mK_low", "conductivity_W_mK_high", name),
         "vapor_permeability": _span(row, "vapor_low", "vapor_high", name, unit),

@@ -23,6 +23,11 @@ __all__ = ["Leak", "Brought", "brought", "natural_airflow", "outward_pressure", 
 __all__ += ["LayerFlow", "layer_flow", "permeance_with_gaps"]
 
 
+#: The part of the small leaks of a house that seeps through its insulation [-], and how far it may lie off: an
+#: assumption, see `Leak`.
+LONG_SHARE, LONG_SHARES = 0.1, (0.03, 0.3)
+
+
 @dataclass(frozen=True)
 class Leak:
     """A leak that follows the power law: flow = coefficient times pressure^exponent.
@@ -35,11 +40,23 @@ class Leak:
         [-], 0.5 (a wide hole) to 1 (fine cracks).
     area : float
         Of the assembly that it is spread over [m2], above 0 to 1e5.
+    long_share : float
+        The part of the leak that seeps through open layers, cools on its way
+        and leaves water; the rest goes straight through and stays warm [-], 0 to 1.
+    area_share : float
+        The part of the area that it is spread over: 1 for the sum of many
+        small leaks, little for a can light or a chase [-], 0.01 to 1.
 
     Raises
     ------
     OutOfRange
         Outside a range.
+
+    Notes
+    -----
+    The long share of a house's small leaks is an assumption, `LONG_SHARE`:
+    it is chosen so that a roof sealed with care takes in about the published
+    water of a winter (see the check "long share" in `evidence.airleak`).
 
     References
     ----------
@@ -56,15 +73,19 @@ class Leak:
     coefficient: float
     exponent: float = 0.65
     area: float = 1.0
+    long_share: float = LONG_SHARE
+    area_share: float = 1.0
 
     def __post_init__(self):
         put = object.__setattr__
         put(self, "coefficient", within("Leakage coefficient", self.coefficient, 0.0, 100.0, "m³/s"))
         put(self, "exponent", within("Leakage exponent", self.exponent, 0.5, 1.0))
         put(self, "area", within("Area of the leaky assembly", self.area, 0.0, 1e5, "m²", above=True))
+        put(self, "long_share", within("Long share of the leak", self.long_share, 0.0, 1.0, "%"))
+        put(self, "area_share", within("Share of the area with the leak", self.area_share, 0.01, 1.0, "%"))
 
     @classmethod
-    def from_blower_door(cls, ach50, volume, share=1.0, exponent=0.65, area=1.0):
+    def from_blower_door(cls, ach50, volume, share=1.0, exponent=0.65, area=1.0, long_share=LONG_SHARE, area_share=1.0):
         """The share of a house's leak that lies in one assembly.
 
         Parameters
@@ -79,6 +100,8 @@ class Leak:
             [-], 0.5 to 1.
         area : float
             Of the assembly [m2], above 0 to 1e5.
+        long_share, area_share : float
+            As in `Leak` [-].
 
         Returns
         -------
@@ -99,7 +122,8 @@ class Leak:
         volume = within("Volume of the house", volume, 0.0, 1e5, "m³", above=True)
         share = within("Share of the leak", share, 0.0, 1.0, "%")
         exponent = within("Leakage exponent", exponent, 0.5, 1.0)
-        return cls(share * changes * volume / HOUR / TEST_PRESSURE**exponent, exponent, area)
+        at_one = share * changes * volume / HOUR / TEST_PRESSURE**exponent
+        return cls(at_one, exponent, area, long_share, area_share)
 
     @classmethod
     def from_area(cls, leakage_area, reference=4.0, discharge=1.0, exponent=0.65, area=1.0):

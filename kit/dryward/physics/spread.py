@@ -5,19 +5,23 @@ once; the runs together make a band.  The range of a property is the one its
 material carries, else one of `USUAL`, which are assumptions.
 """
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 import numpy as np
 
 from dryward.building import AirSpace, FixedMembrane, LaminateMembrane, Material, VariableMembrane
 from dryward.building.membranes import HIGHEST
 from dryward.checks import OutOfRange, UnknownName, within
+from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak
 from dryward.physics.hourly.air_paths import AirFlow
 from dryward.physics.hourly.batch import batch
 from dryward.physics.hourly.vary import changed
 
 #: Factors by which a property may be off where nothing better is known: assumptions.
-USUAL = {"conductivity": (0.9, 1.1), "permeance": (0.67, 1.5), "sorption": (0.85, 1.15), "leak": (0.5, 2.0)}
+USUAL = {
+    "conductivity": (0.9, 1.1), "permeance": (0.67, 1.5), "sorption": (0.85, 1.15), "leak": (0.5, 2.0),
+    "long share": tuple(each / LONG_SHARE for each in LONG_SHARES),
+}  # fmt: skip
 #: Humidity at which the range of a sorption is given [-].
 _SORPTION_AT = 0.8
 
@@ -30,7 +34,8 @@ class Uncertain:
     ----------
     layer : str
         Empty for the leak.
-    what : {"conductivity", "permeance", "sorption", "leak"}
+    what : {"conductivity", "permeance", "sorption", "leak", "long share"}
+        The last: the part of a leak that seeps.
     low, high : float
         Factors on the value in hand [-], above 0 to 1000; drawn evenly on a log scale.
 
@@ -104,8 +109,8 @@ def uncertain(assembly, leak=None):
     Parameters
     ----------
     assembly : Assembly
-    leak : AirFlow, optional
-        A leak is uncertain by a factor of two.
+    leak : Leak or AirFlow, optional
+        A leak is uncertain by a factor of two, and in the part of it that seeps.
 
     Returns
     -------
@@ -146,6 +151,9 @@ def uncertain(assembly, leak=None):
             found.append(Uncertain(layer.name, "sorption", *_factors(spans, "sorption", held)))
     if leak is not None:
         found.append(Uncertain("", "leak", *USUAL["leak"]))
+        if leak.long_share:
+            low, high = USUAL["long share"]
+            found.append(Uncertain("", "long share", low, min(high, 1.0 / leak.long_share)))
     return tuple(found)
 
 
@@ -220,9 +228,8 @@ def drawn(assembly, options, things, values):
     """
     for thing, factor in zip(things, values, strict=True):
         factor = float(factor)
-        if thing.what == "leak":
-            leak = options["leak"]
-            options = {**options, "leak": AirFlow(np.multiply(leak.rate, factor), leak.into)}
+        if thing.what in ("leak", "long share"):
+            options = {**options, "leak": _other_leak(options["leak"], thing.what, factor)}
             continue
         layer = assembly.layer(thing.layer)
         if layer.is_membrane:
@@ -231,6 +238,14 @@ def drawn(assembly, options, things, values):
         level = layer.permeance * factor if thing.what == "permeance" else factor
         assembly = changed(assembly, thing.layer, thing.what, level)
     return assembly, options
+
+
+def _other_leak(leak, what, factor):
+    """A leak so many times as large, or of which so many times as much seeps."""
+    if what == "long share":
+        return replace(leak, long_share=min(leak.long_share * factor, 1.0))
+    size = "rate" if isinstance(leak, AirFlow) else "coefficient"
+    return replace(leak, **{size: getattr(leak, size) * factor})
 
 
 def _scaled(membrane, factor):
@@ -274,7 +289,7 @@ def spread(
     workers : int, optional
         Runs at a time, 1 or more [-]; otherwise one for each core.
     **options
-        Keywords of `hourly.simulate`; a leak must be an `AirFlow`.
+        Keywords of `hourly.simulate`.
 
     Returns
     -------
@@ -301,8 +316,8 @@ def spread(
     """
     levels = tuple(float(q) for q in np.atleast_1d(within("Quantile", list(quantiles), 0.0, 1.0)))
     leak = options.get("leak")
-    if leak is not None and not isinstance(leak, AirFlow):
-        raise OutOfRange("The leak of a spread must be an air flow; hourly.leak_flow makes one of an air leak.")
+    if leak is not None and not isinstance(leak, (AirFlow, Leak)):
+        raise OutOfRange(f"The leak must be an air leak or an air flow, not {str(leak)[:40]!r}.")
     things = uncertain(assembly, leak) if things is None else tuple(things)
     if not things:
         raise OutOfRange(f"Nothing in the assembly {assembly.name} is uncertain; name what is.")

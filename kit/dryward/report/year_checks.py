@@ -104,7 +104,7 @@ def options(setting):
 
     job, flow = setting.job, leak(setting.job)
     if flow is not None:
-        flow = leak_flow(flow, setting.hours, job.room.temperature, job.assembly, height=job.tightness.height)
+        flow = leak_flow(flow, setting.hours, job.room.temperature, height=job.tightness.height)
     return {
         "years": job.years,
         "initial": Air(20.0, job.start_humidity),

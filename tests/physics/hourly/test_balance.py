@@ -19,10 +19,9 @@ BRICK = Material(
 
 def kept(run, limit=1e-6):
     """The balance from the arrays alone, without what the run says of itself."""
-    gone = run.vapor_flux_in + run.leak_in - run.vapor_flux_out - run.leak_out - run.vent_out
-    through = sum(
-        np.abs(each).sum() for each in (run.vapor_flux_in, run.leak_in, run.vapor_flux_out, run.leak_out, run.vent_out)
-    )
+    into, out = (run.vapor_flux_in, run.leak_in), (run.vapor_flux_out, run.leak_out, run.vent_out, run.runoff)
+    gone = sum(into) - sum(out)
+    through = sum(np.abs(each).sum() for each in (*into, *out))
     stored = run.water[-1] - run.initial_water @ run.width
     assert abs(3600.0 * gone.sum() - stored) <= limit * 3600.0 * through
     hourly_gain = np.diff(run.water, prepend=run.initial_water @ run.width)
@@ -45,7 +44,7 @@ def test_presets_through_a_year_of_weather(id):
 
 
 def test_wetting_ponding_at_a_membrane_and_drying_again():
-    """Wool against a tight outer sheet: water stands in the last cell of the wool, and goes again."""
+    """Wool against a tight outer sheet: frost stands in the last cell of the wool, thaws, and goes again."""
     wall = Assembly("wall", [Layer(WOOL, 0.15), Layer(FixedMembrane(1e-13))])
     run = hourly.simulate(wall, half_years(Air(-10.0, 0.8), Air(30.0, 0.4)), Air(20.0, 0.4), initial=Air(20.0, 0.4))
     kept(run)
@@ -59,7 +58,7 @@ def test_panel_to_saturation_and_back():
     wall = Assembly("wall", [Layer(WOOL, 0.15), Layer(PANEL, 0.012), Layer(FixedMembrane(1e-13))])
     run = hourly.simulate(wall, half_years(Air(-10.0, 0.8), Air(30.0, 0.4)), Air(20.0, 0.5))
     kept(run)
-    assert run.condensed[3999] > 0.5
+    assert run.condensed[3999] > 0.1
     assert run.condensed[-1] == 0.0
 
 
@@ -85,11 +84,25 @@ def test_vent_and_leak_count():
     vault = building.preset("vented-vault-variable")
     year = weather.demo(weather.demos()[0])
     run = hourly.simulate(
-        vault, year, Air(21.0, 0.4), vent=0.004, leak=hourly.AirFlow(2e-5, into="vent space"), surface=hourly.Surface()
+        vault, year, Air(21.0, 0.4), vent=0.004, leak=hourly.AirFlow(2e-4, long_share=0.1), surface=hourly.Surface()
     )
     kept(run)
     assert np.abs(run.vent_out).sum() > 0
     assert run.leak_in.sum() > 0
+
+
+@pytest.mark.parametrize("rate", [1e-3, -1e-3])
+@pytest.mark.parametrize("preset", building.presets())
+def test_a_leak_through_every_preset(preset, rate):
+    """Out and in, most of it seeping, water running off: the books close."""
+    year = weather.demo(weather.demos()[0])
+    vented = any(layer.vented for layer in building.preset(preset).layers)
+    kept(
+        hourly.simulate(
+            building.preset(preset), year, Air(21.0, 0.6), vent=0.002 if vented else None,
+            leak=hourly.AirFlow(rate, long_share=0.7), surface=hourly.Surface(),
+        )
+    )  # fmt: skip
 
 
 @pytest.mark.parametrize("rate", [3e-5, -3e-5])

@@ -126,14 +126,14 @@ def sheathing(run):
 
 
 def test_a_band():
-    band = bands.spread(WALL, YEAR, ROOM, sheathing, draws=24, hours=2000, leak=hourly.AirFlow(1e-5, "sheathing"))
+    band = bands.spread(WALL, YEAR, ROOM, sheathing, draws=24, hours=2000, leak=hourly.AirFlow(1e-4, long_share=0.1))
     assert band.draws.shape == (24, 2000)
     assert band.levels.shape == (5, 2000)
     assert np.all(np.diff(band.levels, axis=0) >= 0)
-    middle = sheathing(hourly.simulate(WALL, YEAR, ROOM, hours=2000, leak=hourly.AirFlow(1e-5, "sheathing")))
+    middle = sheathing(hourly.simulate(WALL, YEAR, ROOM, hours=2000, leak=hourly.AirFlow(1e-4, long_share=0.1)))
     inside = (middle >= band.draws.min(axis=0)) & (middle <= band.draws.max(axis=0))
     assert inside[100:].mean() > 0.95
-    assert any(each.what == "leak" for each in band.uncertain)
+    assert {"leak", "long share"} <= {each.what for each in band.uncertain}
     assert np.all(np.abs(band.influence) <= 1 + 1e-12)
 
 
@@ -154,6 +154,6 @@ def test_a_hypercube_meets_every_stretch_once():
         assert np.sort((np.log(column) * 50).astype(int)).tolist() == list(range(50))
 
 
-def test_a_leak_of_a_band_is_an_air_flow():
-    with pytest.raises(OutOfRange, match="The leak of a spread must be an air flow"):
+def test_a_leak_of_a_band_is_one():
+    with pytest.raises(OutOfRange, match="The leak must be an air leak or an air flow"):
         bands.spread(WALL, YEAR, ROOM, sheathing, draws=2, hours=5, leak=3.0)

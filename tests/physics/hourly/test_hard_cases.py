@@ -69,9 +69,9 @@ CASES = {
     "start above saturation": lambda: hourly.simulate(
         wall((WOOL, 0.15, "wool"), (WOOD, 0.012)), YEAR, ROOM, initial={"wool": 50.0}, surface=hourly.Surface()
     ),
-    "leak into a cold plane": lambda: hourly.simulate(
+    "a leak through the wool": lambda: hourly.simulate(
         wall((WOOL, 0.15), (WOOD, 0.012, "sheathing"), FixedMembrane(0.1 * PERM)), YEAR, Air(21.0, 0.6),
-        leak=hourly.AirFlow(5e-4, "sheathing"), surface=hourly.Surface(),
+        leak=hourly.AirFlow(5e-4, long_share=1.0), surface=hourly.Surface(),
     ),
     "metal": lambda: hourly.simulate(
         wall((WOOL, 0.15), (Material("steel", "steel", 7800.0, 450.0, 50.0, 0.0), 0.001)), YEAR, Air(21.0, 0.6),

@@ -43,5 +43,7 @@ def test_the_runs_take_the_roads_they_are_for(here):
     assert wet.condensed.max() > 0
     assert few_hours.roof().vent_out.any()
     assert (few_hours.roof().leak_in > 0).any()
+    assert (few_hours.roof().leak_in < 0).any()
+    assert few_hours.dripping().runoff.any()
     assert few_hours.liquid().water_content[-1].max() < 180.0
     assert all(len(values) > 10 for values in here.values())

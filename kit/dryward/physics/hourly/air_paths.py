@@ -6,6 +6,7 @@ import numpy as np
 
 from dryward.checks import OutOfRange, within
 from dryward.physics import moving_air
+from dryward.physics.hourly import names as k
 from dryward.units import KELVIN
 
 #: Air through a vent space of which nothing is said: so much that it is outdoor air [kg/(s m2)].
@@ -18,32 +19,114 @@ _WINDS = 17
 
 @dataclass(frozen=True, eq=False)
 class AirFlow:
-    """Air that flows out of the room through the assembly, or into one plane of it.
+    """Air that flows out of the room through the assembly, hour by hour.
 
     Parameters
     ----------
     rate : float or array of hours
-        [kg/(s m2)] of the assembly, positive outward, -0.1 to 0.1.
-    into : str, optional
-        Name of the layer at whose inner face it meets the cold, and from
-        there goes outdoors; without it the air passes all layers evenly.
+        Dry air through each square meter [kg/(s m2)], positive outward, -0.1 to 0.1.
+    long_share : float, optional
+        Of a leak: the part of it that seeps through the open layers and cools
+        on its way [-], 0 to 1.  It passes tight layers by their joints; the
+        rest goes straight through and touches none.  Not given: all of it
+        passes the body of every layer evenly, as through a porous block.
 
     Raises
     ------
     OutOfRange
-        Outside the range.
+        Outside a range.
 
     Examples
     --------
-    >>> AirFlow(1e-5, into="sheathing").into
-    'sheathing'
+    >>> AirFlow(1e-5, long_share=0.1).long_share
+    0.1
     """
 
     rate: float
-    into: str | None = None
+    long_share: float | None = None
 
     def __post_init__(self):
-        object.__setattr__(self, "rate", within("Air flow", self.rate, -0.1, 0.1, "kg/(s m²)"))
+        put = object.__setattr__
+        put(self, "rate", within("Air flow", self.rate, -0.1, 0.1, "kg/(s m²)"))
+        if self.long_share is not None:
+            put(self, "long_share", within("Long share of a leak", self.long_share, 0.0, 1.0))
+
+    @property
+    def seeping(self):
+        """The part in balance with the layers it passes [kg/(s m2)]."""
+        return self.rate if self.long_share is None else self.long_share * self.rate
+
+    @property
+    def straight(self):
+        """The part that touches no layer [kg/(s m2)]."""
+        return self.rate - self.seeping
+
+
+@dataclass(frozen=True, eq=False)
+class Path:
+    """The way of leaking air through the cells of an assembly.
+
+    Attributes
+    ----------
+    face : ndarray of int (cells + 1)
+        How it passes each face: `names.NONE`, `TOUCHING` or `HOLES`.
+    runs : ndarray of int (runs, 2)
+        First and last cell of each run of open cells, counted from 1.
+    """
+
+    face: np.ndarray
+    runs: np.ndarray
+
+
+def path(assembly, cut, flow):
+    """The way that an air flow takes.
+
+    Parameters
+    ----------
+    assembly : Assembly
+    cut : grid.Grid
+    flow : AirFlow
+
+    Returns
+    -------
+    Path
+
+    Notes
+    -----
+    A leak seeps through the open layers inside any vent space, where it ends
+    (or begins).  Cells that lie beside one another are one run: a membrane
+    between them is passed by its holes.  A layer with cells that is tight
+    ends a run.
+
+    Examples
+    --------
+    >>> from dryward import building
+    >>> from dryward.physics.hourly import grid
+    >>> vault = building.preset("vented-vault-osb")
+    >>> cut = grid.cells(vault)
+    >>> way = path(vault, cut, AirFlow(1e-5, long_share=0.1))
+    >>> [vault.layers[cut.layer[cell - 1]].name for cell in way.runs[0]]
+    ['service cavity', 'insulation']
+    """
+    n = cut.width.size
+    face = np.full(n + 1, k.NONE, np.int64)
+    if flow.long_share is None:
+        face[:] = [k.HOLES if sheets or i in (0, n) else k.TOUCHING for i, sheets in enumerate(cut.sheets)]
+        return Path(face, np.zeros((0, 2), np.int64))
+    # A plane of air between two membranes belongs to the way through them.
+    open_ = [place < 0 or assembly.layers[place].lets_air_through for place in cut.layer]
+    vented = [place for place, layer in enumerate(assembly.layers) if layer.vented]
+    if vented:
+        end = int(np.flatnonzero(cut.layer == vented[0])[0])
+        open_[end:] = [False] * (n - end)
+    runs = []
+    for cell in np.flatnonzero(open_):
+        if runs and runs[-1][1] == cell:  # cells from 1: the one before
+            runs[-1][1] = cell + 1
+            face[cell] = k.HOLES if cut.sheets[cell] else k.TOUCHING
+        else:
+            runs.append([cell + 1, cell + 1])
+    return Path(face, np.array(runs, np.int64).reshape(-1, 2))
 
 
 def vent_air(vent, weather, assembly):
@@ -102,30 +185,7 @@ def vent_air(vent, weather, assembly):
     return np.ascontiguousarray(mass), wind / (speeds[1] - speeds[0])
 
 
-def cold_plane(assembly):
-    """Name of the layer whose inner face is where leaking air meets the cold.
-
-    Parameters
-    ----------
-    assembly : Assembly
-
-    Returns
-    -------
-    str
-        The first layer with a thickness outside the one that insulates most.
-
-    Examples
-    --------
-    >>> from dryward import building
-    >>> cold_plane(building.preset("wood-frame-wall")) != ""
-    True
-    """
-    solid = [layer for layer in assembly.inner_layers if not layer.is_membrane]
-    most = max(range(len(solid)), key=lambda i: solid[i].thermal_resistance)
-    return solid[min(most + 1, len(solid) - 1)].name
-
-
-def leak_air(leak, weather, warmth, assembly):
+def leak_air(leak, weather, warmth):
     """A leak as an air flow in each hour.
 
     Parameters
@@ -134,7 +194,6 @@ def leak_air(leak, weather, warmth, assembly):
     weather : HourlyWeather
     warmth : float or array of hours
         Indoors [degC], -60 to 95.
-    assembly : Assembly
 
     Returns
     -------
@@ -147,20 +206,20 @@ def leak_air(leak, weather, warmth, assembly):
 
     Examples
     --------
-    >>> leak_air(AirFlow(1e-5), None, 20.0, None).rate
+    >>> leak_air(AirFlow(1e-5), None, 20.0).rate
     1e-05
     """
     if leak is None:
         return AirFlow(0.0)
-    return leak if isinstance(leak, AirFlow) else leak_flow(leak, weather, warmth, assembly)
+    return leak if isinstance(leak, AirFlow) else leak_flow(leak, weather, warmth)
 
 
 #: Height of a leaky plane above the neutral level of the house [m], where nothing else is said: assumption.
 ABOVE_NEUTRAL = 2.5
 
 
-def leak_flow(leak, weather, indoor_temperature, assembly, height=ABOVE_NEUTRAL, suction=0.0, into=None):
-    """Air flow of a leak in each hour, driven by warmth.
+def leak_flow(leak, weather, indoor_temperature, height=ABOVE_NEUTRAL, suction=0.0):
+    """Air flow of a leak in each hour, driven by warmth; where it passes, with its long share.
 
     Parameters
     ----------
@@ -168,13 +227,10 @@ def leak_flow(leak, weather, indoor_temperature, assembly, height=ABOVE_NEUTRAL,
     weather : HourlyWeather
     indoor_temperature : float or array of hours
         [degC], -60 to 95.
-    assembly : Assembly
     height : float
         Above the neutral level [m], -1000 to 1000.
     suction : float or array of hours
         What else pulls outward [Pa], -100 to 100.
-    into : str, optional
-        Layer at whose inner face it meets the cold; otherwise `cold_plane`.
 
     Returns
     -------
@@ -187,19 +243,18 @@ def leak_flow(leak, weather, indoor_temperature, assembly, height=ABOVE_NEUTRAL,
 
     Examples
     --------
-    >>> from dryward import building
     >>> from dryward.physics import airleak
     >>> from dryward.weather import Air, HourlyWeather
     >>> winter = HourlyWeather.constant(Air(-10.0, 0.8), hours=24)
-    >>> flow = leak_flow(airleak.Leak(1e-4), winter, 20.0, building.preset("wood-frame-wall"))
-    >>> bool((flow.rate > 0).all())
-    True
+    >>> flow = leak_flow(airleak.Leak(1e-4), winter, 20.0)
+    >>> bool((flow.rate > 0).all()), flow.long_share
+    (True, 0.1)
     """
     from dryward.physics import airleak
 
     if not isinstance(leak, airleak.Leak):
         raise OutOfRange(f"The leak must be an air leak or an air flow, not {str(leak)[:40]!r}.")
     push = airleak.outward_pressure(height, indoor_temperature, weather.temperature, suction)
-    flow = leak.airflow(push) / leak.area
+    flow = leak.airflow(push) / (leak.area * leak.area_share)
     source = np.where(flow > 0.0, indoor_temperature, weather.temperature)
-    return AirFlow(flow * moving_air.density(source + KELVIN), into or cold_plane(assembly))
+    return AirFlow(flow * moving_air.density(source + KELVIN), leak.long_share)

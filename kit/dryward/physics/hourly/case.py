@@ -20,6 +20,9 @@ EVAPORATION, WATER_HEAT, VAPOR_HEAT = 2.501e6, 4186.0, 1860.0
 TOLERANCE = 1e-4
 #: Shortest step [s].
 SHORTEST = 1.0
+#: Free water that a face keeps, drops hanging on, before it runs off [kg/m2]: the amount from which DIN 4108-3
+#: expects water to run or drip off a face that does not soak up, by common reading (from memory).
+FACE_KEEPS = 0.2
 #: Air in balance with all layers at the start, where nothing else is said: common practice, no source.
 START = Air(20.0, 0.8)
 
@@ -45,8 +48,13 @@ class Case:
     sheets: np.ndarray
     vent_cell: int
     vent_flow: np.ndarray
-    leak_cell: int
-    most_bound: np.ndarray
+    face_air: np.ndarray
+    runs: np.ndarray
+    joints: bool
+    bound: np.ndarray
+    full: np.ndarray
+    rise: np.ndarray
+    beside: np.ndarray
 
 
 def as_weather(weather, hours):
@@ -140,6 +148,8 @@ def ready(assembly, weather, indoor, *, step=HOUR, vent=None, leak=None, surface
         (k.DT_STEP, air_paths.WARMER[1] - air_paths.WARMER[0]),
         (k.TOLERANCE, TOLERANCE),
         (k.SMALLEST, SHORTEST),
+        (k.KEEPS, FACE_KEEPS),
+        (k.FREE, tables.FREE),
     ):
         number[place] = value
 
@@ -169,13 +179,42 @@ def ready(assembly, weather, indoor, *, step=HOUR, vent=None, leak=None, surface
 
     faces = _faces(cut, material, table)
     flow, drive[:, k.WIND] = air_paths.vent_air(vent, weather, assembly)
-    leaking = air_paths.leak_air(leak, weather, warmth, assembly)
-    drive[:, k.LEAK if leaking.into else k.THROUGH] = leaking.rate
-    leak_cell = _plane(assembly, cut, leaking.into) if leaking.into else 0
+    leaking = air_paths.leak_air(leak, weather, warmth)
+    way = air_paths.path(assembly, cut, leaking)
+    drive[:, k.SEEP], drive[:, k.STRAIGHT] = leaking.seeping, leaking.straight
+    joints = leaking.long_share is not None
+    if joints and not way.runs.size:  # nothing on its way to seep through
+        drive[:, k.STRAIGHT] += drive[:, k.SEEP]
+        drive[:, k.SEEP] = 0.0
+    bound, full, rise = (np.zeros(n + 2) for _ in range(3))
+    bound[1:-1] = np.array([tables.bound(each) for each in table])[material[1:-1]]
+    full[1:-1], rise[1:-1] = table[material[1:-1], -1, 0], table[material[1:-1], -2, 1]
     return Case(
-        assembly, cut, drive, number, material, width, heat, table, *faces, vent_cell, flow, leak_cell,
-        table[material[1:-1], -1, 0],
+        assembly, cut, drive, number, material, width, heat, table, *faces, vent_cell, flow, way.face, way.runs, joints,
+        bound, full, rise, _beside(assembly, cut),
     )  # fmt: skip
+
+
+def _beside(assembly, cut):
+    """For each cell the one behind the face that it lies at: 0 for none, -1 where it lies at no face."""
+    n = cut.width.size
+    beside = np.full(n + 2, -1, np.int64)
+    substance = [assembly.layers[place].substance if place >= 0 else None for place in cut.layer]
+    # A layer drawn in pieces is one: no face lies between them.
+    faces = [
+        i in (0, n) or bool(cut.sheets[i]) or substance[i - 1] is None or substance[i - 1] != substance[i]
+        for i in range(n + 1)
+    ]
+    for cell in range(1, n + 1):
+        inner, outer = faces[cell - 1], faces[cell]
+        if inner and outer:  # a layer of one cell: its faces are its own
+            beside[cell] = 0
+        elif inner or outer:
+            face, other = (cell - 1, cell - 1) if inner else (cell, cell + 1)
+            touches = 1 <= other <= n and not cut.sheets[face]
+            single = touches and faces[other - 1] and faces[other]
+            beside[cell] = other if touches and not single else 0
+    return beside
 
 
 def _one(words, state):
@@ -227,11 +266,3 @@ def _faces(cut, material, table):
                 kind[face] = k.SAME if a == b else k.CONTACT
     sheets = np.stack(curves) if curves else np.zeros((1, 2, 2))
     return r, z, kind, which, za, zb, np.ascontiguousarray(sheets)
-
-
-def _plane(assembly, cut, name):
-    """The cell at whose inner face a leak meets the cold."""
-    cells = np.flatnonzero(cut.layer == assembly.index(name))
-    if not cells.size:
-        raise OutOfRange(f"The leak ends at {name}, which has no thickness; name a layer that has one.")
-    return int(cells[0]) + 1

@@ -7,10 +7,11 @@ import numpy as np
 from dryward.building import AirSpace, FixedMembrane, LaminateMembrane
 from dryward.checks import OutOfRange
 
-#: Cells at a face [m] and how they grow away from it: thin enough that a
-#: board that is wetted from one face takes up water within 2 % of a six times finer one.
-THINNEST, THICKEST_AT_FACE = 0.12e-3, 1e-3
-GROWTH = 2.0
+#: Cells at a face: parts of the layer, at least and at most [m].  Wood that is wetted from one face begins to wick
+#: only when its first cell is nearly full, so that cell must be thin.
+FACE_PART, THINNEST, THICKEST_AT_FACE = 250, 0.05e-3, 1e-3
+#: How cells grow away from a face, and the thickest [m].
+GROWTH, THICKEST = 2.0, 30e-3
 #: Depth of an air space whose drawing gives none [m]; only its small storage hangs on it.
 AIR_DEPTH = 0.02
 
@@ -39,11 +40,12 @@ class Grid:
 
 def widths(thickness, refine=1):
     """Widths of the cells of one layer [m], symmetric, adding up to it."""
-    first = min(max(thickness / 80.0, THINNEST), THICKEST_AT_FACE)
+    next_ = min(max(thickness / FACE_PART, THINNEST), THICKEST_AT_FACE)
     half, total = [], 0.0
-    while total + 0.5 * first * GROWTH ** len(half) < 0.5 * thickness:
-        half.append(first * GROWTH ** len(half))
-        total += half[-1]
+    while total + 0.5 * next_ < 0.5 * thickness:
+        half.append(next_)
+        total += next_
+        next_ = min(GROWTH * next_, THICKEST)
     if len(half) < 2:
         half = [0.2, 0.3]
     # The halves meet in the middle; all are stretched to the exact thickness.

@@ -14,8 +14,8 @@ the step, positive outward)::
     d/dt (E - E_old) = q_left - q_right + exchange        heat  [W/m2]
     E = (density c + c_w w) T        T in degC, liquid water at 0 degC is 0
 
-    g = (p_a - p_b) / Z  +  K (suction_b - suction_a)  +  air flow, upwind
-    q = (T_a - T_b) / R  +  (L + c_v T) g_vapor  +  c_w T g_liquid  +  c air flow T
+    g = (p_a - p_b) / Z  +  K (suction_b - suction_a)  +  air flow x vapor of the air at the face
+    q = (T_a - T_b) / R  +  (L + c_v T) g_vapor  +  c_w T g_liquid  +  c air flow T at the face
 
 Newton's method with the exact slopes (`system`) gives 2 x 2 blocks on three
 diagonals.  The accepted water and heat are those of the LAST LINEAR system,
@@ -23,8 +23,12 @@ and so are the fluxes that are handed out: they balance to rounding whatever
 the tolerance of the iteration, and what the linear system missed is put
 right in the next step, because w_old is that stored water, not the table's.
 
+Air that passes two cells is, between them, as the exact solution for steady
+conduction with a steady flow has it (`leaking`), so no cell is too thick.
+After each step, what neither a material nor a face keeps runs off (`ceiling`).
+
 A step that does not settle is halved, down to a second.  Order of the error:
-first in the step, second in the cell, first in the cell for air flow.
+first in the step, second in the cell.
 
 Left out: rain, gravity, storage in membranes, and the heat of freezing.
 Ice for every gram that comes or goes, in summer too, would move temperatures
@@ -37,9 +41,11 @@ import math
 import numpy as np
 
 from dryward.physics.hourly import names as n
+from dryward.physics.hourly.ceiling import run_off
 from dryward.physics.hourly.cells import along, fill, outer_surface, vent_flow_at
 from dryward.physics.hourly.compile import compiled
 from dryward.physics.hourly.faces import move_sheets
+from dryward.physics.hourly.leaking import put_right
 from dryward.physics.hourly.steps import accept, hand_out, largest, off_the_curve, step_on
 from dryward.physics.hourly.system import balances, solve
 
@@ -47,8 +53,9 @@ from dryward.physics.hourly.system import balances, solve
 @compiled
 def march(
     first, last, drive, number, material, width, capacity, table, saturation, face_r, face_z, face_kind,
-    face_sheet, sheet_za, sheet_zb, sheets, sheet_at, sheet_of, vent_cell, vent_flow, leak_cell,
-    temperature, potential, water, heat, work, edge, out_t, out_u, out_w, out_given, count,
+    face_sheet, sheet_za, sheet_zb, sheets, sheet_at, sheet_of, vent_cell, vent_flow, face_air, runs, joints,
+    bound, full, rise, beside, temperature, potential, water, heat, work, edge, out_t, out_u, out_w, out_free, out_off,
+    out_given, count,
 ):  # fmt: skip
     """Run the hours `first` to `last`; gives -1, or the cell that failed.
 
@@ -66,6 +73,8 @@ def march(
     for at in range(first, last):
         hour, given = drive[at % drive.shape[0]], out_given[at - first]
         given[:] = 0.0
+        drained = out_off[at - first]
+        drained[:] = 0.0
         vent_h = vent_g = 0.0
         if vent_cell > 0:
             flow = vent_flow_at(vent_flow, temperature[vent_cell] - hour[n.T_OUT], hour[n.WIND], number)
@@ -84,15 +93,15 @@ def march(
             for done in range(n.LAST):
                 count[n.PASSES] += 1
                 fill(work, material, width, table, saturation, number)
-                surface, ghost, bound = outer_surface(surface, tn[cells], r[cells], hour, number)
+                surface, ghost, film = outer_surface(surface, tn[cells], r[cells], hour, number)
                 tn[0], p[0], r[0], x[0] = hour[n.T_IN], hour[n.P_IN], number[n.R_IN], number[n.Z_IN]
                 tn[cells + 1], p[cells + 1] = ghost, hour[n.P_OUT]
-                r[cells + 1], x[cells + 1] = 1.0 / bound, number[n.Z_OUT]
+                r[cells + 1], x[cells + 1] = 1.0 / film, number[n.Z_OUT]
                 held = done >= n.HOLD
                 balances(
                     work, water, heat, this, hour, number, material, width, capacity, table, saturation, face_r,
                     face_z, face_kind, face_sheet, sheet_za, sheet_zb, sheets, sheet_at, sheet_of, held, vent_cell,
-                    vent_h, vent_g, leak_cell, edge,
+                    vent_h, vent_g, face_air, runs, edge,
                 )  # fmt: skip
                 solve(work, cells)
                 by_u, by_t, worst = largest(work, cells)
@@ -117,15 +126,22 @@ def march(
                 dt = 0.5 * this
                 continue
             count[n.STEPS_DONE] += 1
-            hand_out(given, this / 3600.0, work, edge, cells, hour, number, vent_cell, vent_h, vent_g, leak_cell)
+            hand_out(given, this / 3600.0, work, edge, cells, hour, number, vent_cell, vent_h, vent_g, runs, joints)
             accept(work, capacity, number[n.C_WATER], temperature, potential, water, heat)
+            put_right(work, runs, vent_cell, hour, number, this, width, water, heat)
+            lost, warmth = run_off(
+                this, potential, temperature, water, heat, width, bound, full, rise, beside, drained, number
+            )  # fmt: skip
+            given[n.G_OFF] += lost / 3600.0
+            given[n.Q_OTHER] += warmth / 3600.0
             left -= this
             dt = min(2.0 * this, longest)
         given[n.T_SURFACE] = tn[cells] + (ghost - tn[cells]) * r[cells] / (r[cells] + r[cells + 1])
         for i in range(1, cells + 1):
             out_t[at - first, i - 1] = temperature[i]
             out_u[at - first, i - 1] = min(potential[i], 1.0)
-            out_w[at - first, i - 1] = water[i]
+            out_w[at - first, i - 1] = min(water[i], bound[i])
+            out_free[at - first, i - 1] = max(water[i] - bound[i], 0.0) * width[i]
     return -1
 
 

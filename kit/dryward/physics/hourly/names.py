@@ -1,19 +1,24 @@
 """The places of everything in the arrays that the compiled march works on."""
 
 # Columns of the hourly series.
-T_IN, P_IN, T_OUT, P_OUT, FILM, SUN, SKY, THROUGH, LEAK, WIND = range(10)
+T_IN, P_IN, T_OUT, P_OUT, FILM, SUN, SKY, SEEP, STRAIGHT, WIND = range(10)
 COLUMNS = 10
 # Columns of what an hour gives back.
-G_IN, G_OUT, G_LEAK_IN, G_LEAK_OUT, G_VENT, Q_IN, Q_OUT, Q_OTHER, VENT_FLOW, T_SURFACE = range(10)
-GIVEN = 10
+(
+    G_IN, G_OUT, G_LEAK_IN, G_LEAK_OUT, G_LEFT, G_VENT, G_OFF, Q_IN, Q_OUT, Q_LEAK_IN, Q_LEAK_OUT, Q_OTHER, VENT_FLOW,
+    T_SURFACE,
+) = range(14)  # fmt: skip
+GIVEN = 14
 # Places in the list of plain numbers.
 (
     STEP, EMIT, R_IN, Z_IN, Z_OUT, AIR_VAPOR, COLD, PER_KELVIN, PER_HUMIDITY, LATENT, C_WATER, C_VAPOR, C_AIR,
-    SUCTION, STEFAN, ZERO_C, VENT_FILM, VENT_VAPOR, DT_FIRST, DT_STEP, TOLERANCE, SMALLEST,
-) = range(22)  # fmt: skip
-NUMBERS = 22
+    SUCTION, STEFAN, ZERO_C, VENT_FILM, VENT_VAPOR, DT_FIRST, DT_STEP, TOLERANCE, SMALLEST, KEEPS, FREE,
+) = range(24)  # fmt: skip
+NUMBERS = 24
 # Kinds of face, for liquid water: none passes, one material, two that touch.
 DRY, SAME, CONTACT = 0, 1, 2
+# How seeping air passes a face: not at all (by joints), within open layers that touch, or by holes in a sheet.
+NONE, TOUCHING, HOLES = 0, 1, 2
 # Rows of the scratch array, one number for each cell: the iterate; vapor
 # pressure and its slopes; half resistances to heat and to vapor (Z: vapor
 # alone, X: with the liquid that evaporates at a face); liquid conductivity,

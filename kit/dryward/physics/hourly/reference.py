@@ -5,7 +5,8 @@ a tenth of a second.  Nothing of the march is used: its own even grid, its
 own look-up of the property curves, unknowns T and w instead of T and the
 moisture potential, error-controlled steps of varying order instead of
 implicit Euler.  What it knows is one roof with everything in it: a
-humidity-variable membrane, sorption, a vented gap, a leak, sky and wind.
+humidity-variable membrane, sorption, a vented gap, sky and wind, and a leak
+that seeps through the wool and goes straight into the gap, out or in.
 """
 
 import numpy as np
@@ -32,7 +33,9 @@ _WOOD = Material(
 )  # fmt: skip
 _SHEET = VariableMembrane((0.3, 0.5, 0.8), (2e-11, 1e-10, 8e-10))
 _GAP = AirSpace(0.1, 4e-8, vented=True)
-_OUTER_VAPOR_FILM, _VENT, _LEAK, _EMITTANCE, _SLOPE = 2e-10, 0.004, 1e-5, 0.9, 35.0
+_OUTER_VAPOR_FILM, _VENT, _EMITTANCE, _SLOPE = 2e-10, 0.004, 0.9, 35.0
+#: The leak, air out of the room [kg/(s m2)], and the part of it that seeps [-].
+LEAK, _LONG = 2e-4, 0.3
 _ROOM, _START = Air(21.0, 0.45), Air(15.0, 0.7)
 #: Layers from the room, and the cells SciPy gets for each; the sheet lies inside the wool.
 LAYERS = {"gypsum": 10, "wool": 60, "panel": 30, "gap": 1, "deck": 40}
@@ -80,7 +83,7 @@ def part(weather, first, hours):
     return HourlyWeather(**{name: getattr(weather, name)[first : first + hours] for name in names})
 
 
-def by_march(weather, step=HOUR, refine=1):
+def by_march(weather, step=HOUR, refine=1, leak=LEAK):
     """The comparison by the march.
 
     Parameters
@@ -91,6 +94,8 @@ def by_march(weather, step=HOUR, refine=1):
         [s], above 0 to 3600.
     refine : int
         1 to 50.
+    leak : float
+        Air out of the room [kg/(s m2)], below zero into it.
 
     Returns
     -------
@@ -104,11 +109,11 @@ def by_march(weather, step=HOUR, refine=1):
     """
     return simulate(
         roof(), weather, _ROOM, initial=_START, step=step, refine=refine, vent=_VENT,
-        leak=AirFlow(_LEAK, "panel"), surface=surfaces.Surface(absorptance=0.0, emittance=_EMITTANCE),
+        leak=AirFlow(leak, _LONG), surface=surfaces.Surface(absorptance=0.0, emittance=_EMITTANCE),
     )  # fmt: skip
 
 
-def by_scipy(weather, cells=None, rtol=1e-6, atol=1e-7):
+def by_scipy(weather, cells=None, rtol=1e-6, atol=1e-7, leak=LEAK):
     """The comparison by SciPy's LSODA, begun anew in every hour because the weather jumps there.
 
     Parameters
@@ -119,11 +124,13 @@ def by_scipy(weather, cells=None, rtol=1e-6, atol=1e-7):
         Cells of each layer; otherwise `LAYERS`.
     rtol, atol : float
         Tolerances of the integrator [-], above 0.
+    leak : float
+        Air out of the room [kg/(s m2)], below zero into it.
 
     Returns
     -------
     dict
-        Layer -> (temperature [degC], relative humidity [-]), each (hours, cells).
+        Layer -> (temperature [degC], relative humidity [-], water [kg/m3]), each (hours, cells).
 
     Examples
     --------
@@ -134,7 +141,7 @@ def by_scipy(weather, cells=None, rtol=1e-6, atol=1e-7):
     """
     cells = cells or LAYERS
     solids = [layer for layer in roof().layers if not layer.is_membrane]
-    lines = _Lines([(each.substance, each.thickness, cells[each.name]) for each in solids])
+    lines = _Lines([(each.substance, each.thickness, cells[each.name]) for each in solids], leak)
     held = [each.substance.water_content(0.7) if each.name != "gap" and each.substance.sorption else 0.7 * PORE_VAPOR
             for each in solids]  # fmt: skip
     state = np.empty(2 * lines.n)
@@ -146,10 +153,10 @@ def by_scipy(weather, cells=None, rtol=1e-6, atol=1e-7):
     for k in range(weather.hours):
         airs = weather.temperature[k], weather.vapor_pressure[k], film[k], sky[k], stream[k]
         state = lines.hour(state, airs, rtol, atol)
-        found.append((state[::2], lines.humidity(state[1::2])))
+        found.append((state[::2], lines.humidity(state[1::2]), state[1::2]))
     found = np.array(found)
     return {
-        each.name: (found[:, 0, lines.kind == place], found[:, 1, lines.kind == place])
+        each.name: tuple(found[:, which, lines.kind == place] for which in range(3))
         for place, each in enumerate(solids)
     }
 
@@ -157,8 +164,9 @@ def by_scipy(weather, cells=None, rtol=1e-6, atol=1e-7):
 class _Lines:
     """Rates of change of temperature and water content in each cell of the roof."""
 
-    def __init__(self, parts):
+    def __init__(self, parts, leak):
         self.parts = parts
+        self.seep, self.straight = _LONG * leak, (1.0 - _LONG) * leak
         self.kind = np.repeat(np.arange(len(parts)), [count for _, _, count in parts])
         self.width = np.concatenate([np.full(count, thickness / count) for _, thickness, count in parts])
         self.n = self.width.size
@@ -166,7 +174,7 @@ class _Lines:
         solid = [hasattr(material, "density") for material, _, _ in parts]
         self.gap = self.cells[solid.index(False)][0]
         self.sheet = self.cells[1][0]  # the face before the wool
-        self.plane = self.cells[2][0]  # where the leak ends
+        self.wool = self.cells[1]
         capacity = [m.density * m.specific_heat if hasattr(m, "density") else AIR_CAPACITY for m, _, _ in parts]
         self.capacity = np.array(capacity)[self.kind]
 
@@ -221,19 +229,55 @@ class _Lines:
         g[at] = _through_sheet(pa[at], pb[at], za[at], zb[at], air.saturation_vapor_pressure(middle))
         e = q + (EVAPORATION + VAPOR_HEAT * 0.5 * (ta + tb)) * g
         water, heat = g[:-1] - g[1:], e[:-1] - e[1:]
-        gap, plane = self.gap, self.plane
+        gap = self.gap
         per_pascal = air.MASS_RATIO / air.STANDARD_PRESSURE
         heat[gap] += _exchange(2.0 / _GAP.thermal_resistance, stream * AIR_SPECIFIC_HEAT) * (t_out - t[gap])
         moved = _exchange(2.0 * _GAP.vapor_permeance, stream * per_pascal) * (p_out - p[gap])
         water[gap] += moved
         heat[gap] += (EVAPORATION + VAPOR_HEAT * t[gap]) * moved
-        brought = _LEAK * per_pascal * (_ROOM.vapor_pressure - p[plane])
-        water[plane] += brought
-        heat[plane] += _LEAK * AIR_SPECIFIC_HEAT * (_ROOM.temperature - t[plane]) + EVAPORATION * brought
+        self.leaking(water, heat, t, p, r, z, t_out, p_out)
         out = np.empty(2 * self.n)
         out[1::2] = water / self.width
         out[::2] = (heat / self.width - WATER_HEAT * t * out[1::2]) / (self.capacity + WATER_HEAT * w)
         return out
+
+    def leaking(self, water, heat, t, p, r, z, t_out, p_out):
+        """What the leak adds to each cell, by the state of its air at every face it crosses."""
+        per_pascal = air.MASS_RATIO / air.STANDARD_PRESSURE
+        wool, gap, seep, straight = self.wool, self.gap, self.seep, self.straight
+
+        def cross(rate, warmth, pressure, source, into):
+            """Air of a state from one cell into another; None is beyond the roof."""
+            carried = rate * per_pascal * pressure
+            brought = rate * AIR_SPECIFIC_HEAT * warmth + EVAPORATION * carried
+            for cell, sign in ((source, -1.0), (into, 1.0)):
+                if cell is not None:
+                    water[cell] += sign * carried
+                    heat[cell] += sign * brought
+
+        if seep > 0.0:
+            cross(seep, _ROOM.temperature, _ROOM.vapor_pressure, None, wool[0])
+            cross(seep, t[wool[-1]], p[wool[-1]], wool[-1], gap)
+            cross(straight, _ROOM.temperature, _ROOM.vapor_pressure, None, gap)
+            cross(seep + straight, t[gap], p[gap], gap, None)
+        else:
+            cross(-seep - straight, t_out, p_out, None, gap)
+            cross(-straight, t[gap], p[gap], gap, None)
+            cross(-seep, t[gap], p[gap], gap, wool[-1])
+            cross(-seep, t[wool[0]], p[wool[0]], wool[0], None)
+        # Inside the wool: the solution of steady conduction and flow between two planes, taken at the first.
+        a, b = wool[:-1], wool[1:]
+        carried = _at_face(seep * per_pascal * (z[a] + z[b]), p[a], p[b]) * seep * per_pascal
+        brought = _at_face(seep * AIR_SPECIFIC_HEAT * (r[a] + r[b]), t[a], t[b]) * seep * AIR_SPECIFIC_HEAT
+        brought = brought + EVAPORATION * carried
+        for cells, sign in ((a, -1.0), (b, 1.0)):
+            water[cells] += sign * carried
+            heat[cells] += sign * brought
+
+
+def _at_face(ratio, before, behind):
+    """What the air has at a face, so that with plain conduction the whole is that of exp(ratio x)."""
+    return before + (before - behind) * (1.0 / np.expm1(ratio) - 1.0 / ratio)
 
 
 def _surface(inner, resistance, t_out, film, sky):

@@ -79,17 +79,27 @@ class Hours:
     relative_humidity : ndarray (hours, cells)
         [-]; 1 where there is free water.
     water_content : ndarray (hours, cells)
-        [kg/m3].
+        Bound in the material, at most what it can bind [kg/m3].
+    free_water : ndarray (hours, cells)
+        Beyond that, as drops or frost at a face or between fibers [kg/m2].
+    ran_off : ndarray (hours, cells)
+        What ran off in the hour, by the cell it came from [kg/m2].
     vapor_flux_in, vapor_flux_out : ndarray (hours)
         Water through the inner and the outer face, mean of the hour, positive
-        outward [kg/(s m2)]; air flow through all layers counts here.
+        outward [kg/(s m2)]; air flow through the body of all layers counts here.
     leak_in, leak_out : ndarray (hours)
-        Water that a leak into one plane brings from the room, and takes
-        outdoors [kg/(s m2)].
+        Water that a leak brings from the room, and takes outdoors [kg/(s m2)].
+    leak_left : ndarray (hours)
+        Water that its seeping part leaves in the layers; below zero where it
+        takes some along [kg/(s m2)].
     vent_out : ndarray (hours)
         Water that vent air carries off [kg/(s m2)].
+    runoff : ndarray (hours)
+        Water that runs off or drips [kg/(s m2)].
     heat_flux_in, heat_flux_out : ndarray (hours)
         Through the inner and outer face, latent heat with it [W/m2].
+    leak_heat_in, leak_heat_out : ndarray (hours)
+        The same that a leak brings and takes [W/m2].
     vent_flow : ndarray (hours)
         Air through the vent space over the area of the roof [kg/(s m2)].
     surface_temperature : ndarray (hours)
@@ -97,9 +107,9 @@ class Hours:
     initial_water : ndarray (cells)
         At the start [kg/m3].
     most_bound : ndarray (cells)
-        Water content at saturation, above which it is free [kg/m3].
+        What the material can bind [kg/m3].
     balance_error : float
-        |water in - out - stored| over all that went through a face [-].
+        |water in - out - run off - stored| over all that went through [-].
     heat_balance_error : float
         The same for heat [-].
     steps, iterations, halvings : int
@@ -116,13 +126,19 @@ class Hours:
     temperature: np.ndarray = field(repr=False)
     relative_humidity: np.ndarray = field(repr=False)
     water_content: np.ndarray = field(repr=False)
+    free_water: np.ndarray = field(repr=False)
+    ran_off: np.ndarray = field(repr=False)
     vapor_flux_in: np.ndarray = field(repr=False)
     vapor_flux_out: np.ndarray = field(repr=False)
     leak_in: np.ndarray = field(repr=False)
     leak_out: np.ndarray = field(repr=False)
+    leak_left: np.ndarray = field(repr=False)
     vent_out: np.ndarray = field(repr=False)
+    runoff: np.ndarray = field(repr=False)
     heat_flux_in: np.ndarray = field(repr=False)
     heat_flux_out: np.ndarray = field(repr=False)
+    leak_heat_in: np.ndarray = field(repr=False)
+    leak_heat_out: np.ndarray = field(repr=False)
     vent_flow: np.ndarray = field(repr=False)
     surface_temperature: np.ndarray = field(repr=False)
     initial_water: np.ndarray = field(repr=False)
@@ -139,13 +155,13 @@ class Hours:
 
     @cached_property
     def water(self):
-        """Water in all layers at the end of each hour [kg/m2] (hours)."""
-        return self.water_content @ self.width
+        """Water in all layers at the end of each hour, bound and free [kg/m2] (hours)."""
+        return self.water_content @ self.width + self.condensed
 
     @cached_property
     def condensed(self):
         """Water above what the materials bind, in all layers [kg/m2] (hours)."""
-        return np.maximum(self.water_content - self.most_bound, 0.0) @ self.width
+        return self.free_water.sum(axis=1)
 
     def _cells(self, name):
         place = self.assembly.index(name)
@@ -177,7 +193,7 @@ class Hours:
         share = self.width[cells] / self.width[cells].sum()
         water = self.water_content[:, cells] @ share
         dry = getattr(self.assembly.layer(name).substance, "density", np.nan)
-        free = np.maximum(self.water_content[:, cells] - self.most_bound[cells], 0.0) @ self.width[cells]
+        free = self.free_water[:, cells].sum(axis=1)
         humidity = self.relative_humidity[:, cells]
         return LayerHours(
             name,

@@ -58,8 +58,8 @@ def simulate(
         [m3/(s m2)], 0 to 10.  Not given: as much air as the steady method
         assumes, so that the vented layer holds outdoor air; 0: still air.
     leak : airleak.Leak or AirFlow, optional
-        A leak driven by warmth at 2.5 m above the neutral level, into the
-        layer outside the insulation; or any air flow.
+        A leak driven by warmth at 2.5 m above the neutral level, part of it
+        seeping through the open layers, part straight; or any air flow.
     surface : Surface, optional
         Sun, sky and wind on the outer surface; without it there is only the
         film to outdoor air.
@@ -159,7 +159,7 @@ def run(ready, total, initial=None, progress=None):
     n = ready.grid.width.size
     t, u, w, e = state = _start(ready, initial)
     first_w, first_e = w[1:-1].copy(), e[1:-1].copy()
-    out_t, out_u, out_w = (np.empty((total, n)) for _ in range(3))
+    out_t, out_u, out_w, out_free, out_off = (np.empty((total, n)) for _ in range(5))
     given = np.empty((total, k.GIVEN))
     work, edge, sheet_of, count = kernel.scratch(n)
     sheet_at = _sheets_start(ready, u)
@@ -170,8 +170,9 @@ def run(ready, total, initial=None, progress=None):
         failed = kernel.march(
             done, last, ready.drive, ready.number, ready.material, ready.width, ready.capacity, ready.table,
             tables.saturation(), ready.face_r, ready.face_z, ready.face_kind, ready.face_sheet, ready.sheet_za,
-            ready.sheet_zb, ready.sheets, sheet_at, sheet_of, ready.vent_cell, ready.vent_flow, ready.leak_cell,
-            t, u, w, e, work, edge, out_t[here], out_u[here], out_w[here], given[here], count,
+            ready.sheet_zb, ready.sheets, sheet_at, sheet_of, ready.vent_cell, ready.vent_flow, ready.face_air,
+            ready.runs, ready.joints, ready.bound, ready.full, ready.rise, ready.beside, t, u, w, e, work, edge,
+            out_t[here], out_u[here], out_w[here], out_free[here], out_off[here], given[here], count,
         )  # fmt: skip
         if failed > 0:
             raise NotConverged(_trouble(ready, failed - 1, int(count[k.FAILED_HOUR]), t, u))
@@ -179,13 +180,13 @@ def run(ready, total, initial=None, progress=None):
         if progress is not None and progress(done, total) is False and done < total:
             raise Stopped(f"The run was stopped after {done} of {total} hours.")
     width = ready.grid.width
-    flux = {name: given[:, place] for name, place in _FLUXES}
+    flux = {name: given[:, place] for name, place in _FLUXES.items()}
     water_in = HOUR * (flux["vapor_flux_in"] + flux["leak_in"])
-    water_out = HOUR * (flux["vapor_flux_out"] + flux["leak_out"] + flux["vent_out"])
+    water_out = HOUR * (flux["vapor_flux_out"] + flux["leak_out"] + flux["vent_out"] + flux["runoff"])
     through = HOUR * sum(np.abs(flux[name]).sum() for name in _WATER)
     stored = float((w[1:-1] - first_w) @ width)
-    warm_in = HOUR * flux["heat_flux_in"]
-    warm_out = HOUR * (flux["heat_flux_out"] + given[:, k.Q_OTHER])
+    warm_in = HOUR * (flux["heat_flux_in"] + flux["leak_heat_in"])
+    warm_out = HOUR * (flux["heat_flux_out"] + flux["leak_heat_out"] + given[:, k.Q_OTHER])
     warmth = float((e[1:-1] - first_e) @ width)
     return Hours(
         ready.assembly,
@@ -196,10 +197,12 @@ def run(ready, total, initial=None, progress=None):
         out_t,
         out_u,
         out_w,
+        out_free,
+        out_off,
         vent_flow=given[:, k.VENT_FLOW],
         surface_temperature=given[:, k.T_SURFACE],
         initial_water=first_w,
-        most_bound=ready.most_bound,
+        most_bound=ready.bound[1:-1].copy(),
         balance_error=_share(water_in.sum() - water_out.sum() - stored, through),
         heat_balance_error=_share(
             warm_in.sum() - warm_out.sum() - warmth, np.abs(warm_in).sum() + np.abs(warm_out).sum()
@@ -212,16 +215,23 @@ def run(ready, total, initial=None, progress=None):
     )
 
 
-_WATER = ("vapor_flux_in", "vapor_flux_out", "leak_in", "leak_out", "vent_out")
+_WATER = ("vapor_flux_in", "vapor_flux_out", "leak_in", "leak_out", "vent_out", "runoff")
 
 
-_FLUXES = tuple(
-    zip(
-        (*_WATER, "heat_flux_in", "heat_flux_out"),
-        (k.G_IN, k.G_OUT, k.G_LEAK_IN, k.G_LEAK_OUT, k.G_VENT, k.Q_IN, k.Q_OUT),
-        strict=True,
-    )
-)
+#: Name in `Hours` -> column of what an hour gives back.
+_FLUXES = {
+    "vapor_flux_in": k.G_IN,
+    "vapor_flux_out": k.G_OUT,
+    "leak_in": k.G_LEAK_IN,
+    "leak_out": k.G_LEAK_OUT,
+    "leak_left": k.G_LEFT,
+    "vent_out": k.G_VENT,
+    "runoff": k.G_OFF,
+    "heat_flux_in": k.Q_IN,
+    "heat_flux_out": k.Q_OUT,
+    "leak_heat_in": k.Q_LEAK_IN,
+    "leak_heat_out": k.Q_LEAK_OUT,
+}
 
 
 def _share(missing, through):

@@ -2,6 +2,7 @@
 
 from dryward.physics.hourly import names as n
 from dryward.physics.hourly.compile import inner
+from dryward.physics.hourly.leaking import leak_given
 
 
 @inner
@@ -68,7 +69,7 @@ def accept(work, capacity, c_water, temperature, potential, water, heat):
 
 
 @inner
-def hand_out(given, share, work, edge, last, hour, number, vent_cell, vent_h, vent_g, leak_cell):
+def hand_out(given, share, work, edge, last, hour, number, vent_cell, vent_h, vent_g, runs, joints):
     """Add the fluxes of the last linear system to those of the hour."""
     y0, y1 = work[n.STEP_U], work[n.STEP_T]
     given[n.G_IN] += share * (edge[n.IN_G] + edge[n.IN_GU] * y0[1] + edge[n.IN_GT] * y1[1])
@@ -86,15 +87,5 @@ def hand_out(given, share, work, edge, last, hour, number, vent_cell, vent_h, ve
             + (latent + c_vapor * tn[i]) * vent_g * excess
             + c_vapor * vent_g * (p[i] - hour[n.P_OUT]) * y1[i]
         )
-    leak = hour[n.LEAK]
-    if leak_cell > 0 and leak != 0.0:
-        i = leak_cell
-        inside = p[i] + p_u[i] * y0[i] + p_t[i] * y1[i]
-        flow, amount = leak * number[n.AIR_VAPOR], abs(leak)
-        outward = leak > 0.0
-        source_p, source_t = (hour[n.P_IN], hour[n.T_IN]) if outward else (hour[n.P_OUT], hour[n.T_OUT])
-        given[n.G_LEAK_IN] += share * flow * (source_p if outward else inside)
-        given[n.G_LEAK_OUT] += share * flow * (inside if outward else source_p)
-        given[n.Q_OTHER] += share * (
-            amount * number[n.C_AIR] * (tn[i] + y1[i] - source_t) + latent * abs(flow) * (inside - source_p)
-        )
+    if joints:
+        leak_given(given, share, work, runs, vent_cell, hour, number)

@@ -3,12 +3,13 @@
 from dryward.physics.hourly import names as n
 from dryward.physics.hourly.compile import inner
 from dryward.physics.hourly.faces import in_one_material, through_sheet, where_materials_touch
+from dryward.physics.hourly.leaking import downstream, leak_balances
 
 
 @inner
 def balances(
     work, water, heat, dt, hour, number, material, width, capacity, table, saturation, face_r, face_z, face_kind,
-    face_sheet, sheet_za, sheet_zb, sheets, sheet_at, sheet_of, held, vent_cell, vent_h, vent_g, leak_cell, edge,
+    face_sheet, sheet_za, sheet_zb, sheets, sheet_at, sheet_of, held, vent_cell, vent_h, vent_g, face_air, runs, edge,
 ):  # fmt: skip
     """What each cell misses, and its slopes, into `work`; what the outermost faces carry into `edge`."""
     cells = width.shape[0] - 2
@@ -16,9 +17,8 @@ def balances(
     cold, per_kelvin = number[n.COLD], number[n.PER_KELVIN]
     latent, c_water, c_vapor, c_air = number[n.LATENT], number[n.C_WATER], number[n.C_VAPOR], number[n.C_AIR]
     air_vapor, suction, zero_c = number[n.AIR_VAPOR], number[n.SUCTION], number[n.ZERO_C]
-    t_in, p_in, t_out, p_out = hour[n.T_IN], hour[n.P_IN], hour[n.T_OUT], hour[n.P_OUT]
-    through, leak = hour[n.THROUGH], hour[n.LEAK]
-    onward, back = max(through, 0.0), min(through, 0.0)
+    seep = hour[n.SEEP]
+    seep_heat, seep_vapor = seep * c_air, seep * air_vapor
     tn, p, p_u, p_t = work[n.T_NOW], work[n.P], work[n.P_U], work[n.P_T]
     r, r_u, z, z_u, x, x_u, x_t = work[n.R], work[n.R_U], work[n.Z], work[n.Z_U], work[n.X], work[n.X_U], work[n.X_T]
     k_l, k_u, psi, psi_u, log_h = work[n.K], work[n.K_U], work[n.PSI], work[n.PSI_U], work[n.LOG]
@@ -82,14 +82,18 @@ def balances(
             q += warm * liquid
             gta, gua, gtb, gub = gta + ta, gua + ua, gtb + tb, gub + ub
             qta, qua, qtb, qub = qta + warm * ta, qua + warm * ua, qtb + warm * tb, qub + warm * ub
-        if through != 0.0:  # air through all layers, with the state of where it comes from
-            va, vb = onward * air_vapor, back * air_vapor
+        if seep != 0.0 and face_air[i] != n.NONE:  # air that seeps from cell to cell, in balance with both
+            behind_t = behind_p = 0.0 if seep > 0.0 else 1.0
+            if face_air[i] == n.TOUCHING:
+                behind_t, behind_p = downstream(seep_heat / per_r), downstream(seep_vapor / per_z)
+            va, vb = seep_vapor * (1.0 - behind_p), seep_vapor * behind_p
+            ha, hb = seep_heat * (1.0 - behind_t), seep_heat * behind_t
             moved = va * p[a] + vb * p[b]
             g += moved
-            q += c_air * (onward * tn[a] + back * tn[b]) + latent * moved
+            q += ha * tn[a] + hb * tn[b] + latent * moved
             gta, gua, gtb, gub = gta + va * p_t[a], gua + va * p_u[a], gtb + vb * p_t[b], gub + vb * p_u[b]
-            qta, qua = qta + c_air * onward + latent * va * p_t[a], qua + latent * va * p_u[a]
-            qtb, qub = qtb + c_air * back + latent * vb * p_t[b], qub + latent * vb * p_u[b]
+            qta, qua = qta + ha + latent * va * p_t[a], qua + latent * va * p_u[a]
+            qtb, qub = qtb + hb + latent * vb * p_t[b], qub + latent * vb * p_u[b]
         if i == 0:
             edge[n.IN_G], edge[n.IN_GU], edge[n.IN_GT] = g, gub, gtb
             edge[n.IN_Q], edge[n.IN_QU], edge[n.IN_QT] = q, qub, qtb
@@ -107,11 +111,9 @@ def balances(
     edge[n.OUT_Q], edge[n.OUT_QU], edge[n.OUT_QT] = q, qua, qta
     if vent_cell > 0:
         carried = latent + c_vapor * tn[vent_cell]
-        _exchange(work, vent_cell, vent_g, p_out, vent_h, t_out, carried, c_vapor)
-    if leak_cell > 0 and leak > 0.0:
-        _exchange(work, leak_cell, leak * air_vapor, p_in, leak * c_air, t_in, latent, 0.0)
-    elif leak_cell > 0 and leak < 0.0:
-        _exchange(work, leak_cell, -leak * air_vapor, p_out, -leak * c_air, t_out, latent, 0.0)
+        _exchange(work, vent_cell, vent_g, hour[n.P_OUT], vent_h, hour[n.T_OUT], carried, c_vapor)
+    if runs.shape[0] > 0 or hour[n.STRAIGHT] != 0.0:
+        leak_balances(work, runs, vent_cell, hour, number)
 
 
 @inner

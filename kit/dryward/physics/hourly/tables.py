@@ -60,10 +60,22 @@ def _rows(water, resistivity, vapor, liquid):
 
 def water(material):
     """Water content at each step of relative humidity, rising throughout [kg/m3] (steps + 1)."""
+    if not material.sorption:
+        return PORE_VAPOR * RH
     held = material.water_content(RH)
     # A curve that has no points up to 1 stays level there; pore vapor keeps it rising.
     rise = np.maximum(np.diff(held), PORE_VAPOR / STEPS)
-    return np.concatenate([[0.0], np.cumsum(rise)]) if material.sorption else PORE_VAPOR * RH
+    return held[0] + np.concatenate([[0.0], np.cumsum(rise)])
+
+
+def bound(table):
+    """Water that a material binds, from its table: what it holds beyond is free [kg/m3].
+
+    One that soaks up liquid binds all up to its free saturation, another all
+    but what hangs between its fibers at the last step of humidity.
+    """
+    soaks_up = table[-1, 6] > 0.0
+    return float(table[-1 if soaks_up else -2, 0])
 
 
 def _liquid(held, curve):

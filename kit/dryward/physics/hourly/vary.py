@@ -6,12 +6,13 @@ import numpy as np
 
 from dryward.building import AirSpace, FixedMembrane, Material
 from dryward.checks import OutOfRange, UnknownName, within
-from dryward.physics.hourly.air_paths import AirFlow, cold_plane
+from dryward.physics.airleak import LONG_SHARE
+from dryward.physics.hourly.air_paths import AirFlow
 from dryward.weather import Air
 
 #: Variables that belong to no layer.
 GENERAL = (
-    "indoor_temperature", "indoor_relative_humidity", "leak", "vent", "absorptance", "azimuth", "slope",
+    "indoor_temperature", "indoor_relative_humidity", "leak", "long_share", "vent", "absorptance", "azimuth", "slope",
 )  # fmt: skip
 _OF_A_LAYER = ("permeance", "thermal_resistance", "thickness", "conductivity", "sorption")
 _UNITS = {
@@ -38,8 +39,9 @@ def variables(assembly):
         ``..._thermal_resistance`` [m2 K/W], ``..._thickness`` [m], and
         factors ``..._conductivity`` and ``..._sorption`` [-].  Besides:
         ``indoor_temperature`` [degC], ``indoor_relative_humidity`` [-],
-        ``leak`` [kg/(s m2)], ``vent`` [m3/(s m2)], ``absorptance`` [-],
-        ``azimuth`` and ``slope`` [degrees].
+        ``leak`` (of an `airleak.Leak` its coefficient [m3/s], otherwise the
+        air flow [kg/(s m2)]), ``long_share`` of the leak [-], ``vent``
+        [m3/(s m2)], ``absorptance`` [-], ``azimuth`` and ``slope`` [degrees].
 
     Examples
     --------
@@ -108,14 +110,21 @@ def varied(assembly, indoor, options, variable, value):
         if surface is None:
             raise OutOfRange(f"The {what} can be varied only when the case has an outer surface with sun and sky.")
         return assembly, indoor, {**options, "surface": dataclasses.replace(surface, **{what: float(value)})}
-    return assembly, indoor, {**options, what: _flow(assembly, options, what, value)}
+    return assembly, indoor, {**options, **_of_the_air(options, what, float(value))}
 
 
-def _flow(assembly, options, what, value):
+def _of_the_air(options, what, value):
+    """The option that a change of vent air or leak is."""
     if what == "vent":
-        return float(value)
-    into = options["leak"].into if isinstance(options.get("leak"), AirFlow) else cold_plane(assembly)
-    return AirFlow(float(value), into)
+        return {"vent": value}
+    leak = options.get("leak")
+    if leak is None:
+        if what == "long_share":
+            raise OutOfRange("The long share can be varied only when the case has a leak.")
+        return {"leak": AirFlow(value, LONG_SHARE)}
+    if what == "leak":
+        what = "rate" if isinstance(leak, AirFlow) else "coefficient"
+    return {"leak": dataclasses.replace(leak, **{what: value})}
 
 
 def changed(assembly, name, what, value):
