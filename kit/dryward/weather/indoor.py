@@ -42,6 +42,8 @@ _OCCUPANCY = {"normal": (0.30, 0.60), "high": (0.40, 0.70)}
 # The same annex: daily mean outdoors below which a room is at its winter's and
 # above which at its summer's temperature [degC].
 _SEASONS = (10.0, 20.0)
+#: What the same annex has between normal and high occupancy, at any outdoor temperature [-].
+DAMPER = 0.10
 
 
 def constant(air):
@@ -222,7 +224,7 @@ def heated_and_cooled(winter, summer):
     )
 
 
-def damper(rule, by=0.10):
+def damper(rule, by=DAMPER):
     """The air of another rule, with its relative humidity raised.
 
     Parameters
