@@ -129,6 +129,14 @@ def test_means_of_the_hour_close_no_better_elsewhere(suns):
         assert best == pytest.approx(MIDDLE, abs=0.02)
 
 
+@pytest.mark.parametrize("id", weather.demos())
+def test_the_invented_years_have_the_sun_of_the_middle_that_they_say(id):
+    year = weather.demo(id)
+    place = year.latitude, year.longitude, year.time_zone
+    found = sun_hour.found(year.direct_normal, year.diffuse_horizontal, year.global_horizontal, *place)
+    assert found == sun_hour.SunHour(year.sun_offset) == sun_hour.SunHour(MIDDLE)
+
+
 def test_a_clock_or_place_that_is_wrong_is_said(suns):
     latitude, longitude, zone = PLACES["middle"]
     sun = hours_of(suns["middle", "slow"], None)

@@ -95,7 +95,7 @@ def irradiance(weather, slope, azimuth, ground_reflectance=0.2):
     Returns
     -------
     ndarray (hours)
-        Mean over each hour [W/m2].
+        Mean over each hour, or at its moment where the weather's sun has one [W/m2].
 
     Raises
     ------
