@@ -11,7 +11,7 @@ from second_writer import write
 
 from dryward.building import job_files, preset, presets
 from dryward.building.files import text
-from dryward.building.job import Job, Place, Room, Tightness, Vent
+from dryward.building.job import DESIGNS, ROOMS, Job, Place, Room, Tightness, Vent
 from dryward.checks import BadFile, OutOfRange, PlainError
 
 FULL = Job(
@@ -34,6 +34,41 @@ def test_a_job_comes_back_as_it_was(id, tmp_path):
     assert read == token
 
 
+@pytest.mark.parametrize("design", DESIGNS)
+def test_the_design_year_and_the_summer_room_come_back(design, tmp_path):
+    job = dataclasses.replace(FULL, room=Room(summer_temperature=26.5, summer_relative_humidity=0.62), design=design)
+    job_files.save(job, tmp_path / "roof.toml", "new")
+    assert job_files.load(tmp_path / "roof.toml")[0] == job
+
+
+def of_version_1(job):
+    """The file as it was written before the summer room and the design year were known."""
+    words = job_files.words(job)
+    for line in (r"summer_temperature = .*", r"summer_relative_humidity = .*", r"design = .*"):
+        words, found = re.subn(rf"^{line}\n", "", words, flags=re.MULTILINE)
+        assert found == 1
+    return words.replace("version = 2\n", "version = 1\n", 1)
+
+
+@pytest.mark.parametrize("kind", ROOMS)
+def test_a_file_of_version_1_opens(kind):
+    """With the summer air that the check of the warmest month had, and the typical year."""
+    job = dataclasses.replace(FULL, room=Room(kind, temperature=20.0, relative_humidity=0.35))
+    again = job_files.parse(of_version_1(job))
+    assert again == job
+    assert (again.room.summer_temperature, again.room.summer_relative_humidity) == (24.0, 0.5)
+    assert again.design == "typical"
+    assert "version = 2\n" in job_files.words(again), "saved anew it is of the present version"
+
+
+def test_a_file_of_version_1_without_a_room_opens():
+    words = re.sub(r"\[room\]\n(?:[a-z_]+ = .*\n)+", "", of_version_1(FULL))
+    assert "[room]" not in words
+    assert job_files.parse(words).room == Room()
+    with pytest.raises(BadFile, match="room: it must be a table of words and values"):
+        job_files.parse(words.replace("version = 1\n", "version = 1\nroom = 3\n", 1))
+
+
 def test_an_assembly_file_is_a_job_too():
     job = job_files.parse(text(preset("wood-frame-wall")))
     assert job.assembly == preset("wood-frame-wall")
@@ -42,15 +77,34 @@ def test_an_assembly_file_is_a_job_too():
 
 def test_units_may_be_typed():
     words = (
-        job_files.words(FULL).replace("volume = 566.0", 'volume = "20000 ft3"').replace("share = 0.2", 'share = "20 %"')
+        job_files.words(FULL)
+        .replace("volume = 566.0", 'volume = "20000 ft3"')
+        .replace("share = 0.2", 'share = "20 %"')
+        .replace("summer_temperature = 24.0", 'summer_temperature = "75 F"')
+        .replace("summer_relative_humidity = 0.5", 'summer_relative_humidity = "55 %"')
     )
-    assert job_files.parse(words).tightness.volume == pytest.approx(566.34, abs=0.01)
+    job = job_files.parse(words)
+    assert job.tightness.volume == pytest.approx(566.34, abs=0.01)
+    assert job.room.summer_temperature == pytest.approx(23.889, abs=0.001)
+    assert job.room.summer_relative_humidity == pytest.approx(0.55)
 
 
 @pytest.mark.parametrize(
     ("old", "new", "sentence"),
     [
-        ("version = 1\n", "version = 9\n", "roof: its version is 9; this kit reads jobs of version 1 to 1."),
+        ("version = 2\n", "version = 9\n", "roof: its version is 9; this kit reads jobs of version 1 to 2."),
+        ('design = "typical"', 'design = "wet year"', "roof: The design year must be one of typical, damp house, cold"),
+        ('design = "typical"', "design = 3", "roof: The design year must be one of typical, damp house, cold winter, "),
+        (
+            "summer_temperature = 24.0",
+            "summer_temperature = 60",
+            "roof: room: Room temperature in summer is 60 °C; it must be 10 to 35 °C.",
+        ),
+        (
+            "summer_relative_humidity = 0.5",
+            "summer_relative_humidity = 1.5",
+            "roof: room: Room humidity in summer is 150 %; it must be 5 to 95 %.",
+        ),
         ("azimuth", "azimut", 'roof: the top of the file: the word "azimut" is not known.'),
         ("azimuth = 180.0", "azimuth = 999", "roof: Azimuth is 999 degrees; it must be 0 to 360 degrees."),
         ("azimuth = 180.0", "azimuth = true", "roof: azimuth must be a number or a short text."),

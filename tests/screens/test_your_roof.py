@@ -1,5 +1,6 @@
 """The bench of one's own roof, every action without a browser: built, spoiled, saved, compared, printed."""
 
+import dataclasses
 import gzip
 import io
 import json
@@ -12,6 +13,7 @@ from pypdf import PdfReader
 from dryward import building, cli, units
 from dryward.building import job_files
 from dryward.building.framing import parallel_path
+from dryward.building.job import DESIGNS, Place
 from dryward.physics import steady
 from dryward.report import many, review
 from dryward.report import setting as weathered
@@ -50,7 +52,9 @@ def spoken(page):
 
 def test_a_room_of_whole_degrees(page, tmp_path):
     assert job(page).room.temperature == units.to_si(70, "degF")
+    assert job(page).room.summer_temperature == units.to_si(75, "degF")
     assert parts(page)["set:room.temperature"]["value"] == "70 F"
+    assert parts(page)["set:room.summer_temperature"]["value"] == "75 F"
     assert open_page("your-roof", tmp_path, "si").work.job.room.temperature == 21.0
 
 
@@ -59,8 +63,84 @@ def test_the_page_is_the_physics(page):
     state = steady.profile(job(page).assembly, here.winter_room, here.winter)
     assert page.readouts["gain"] == state.gain
     page.controls["Season"].value = "summer"
-    state = steady.profile(job(page).assembly, weathered.SUMMER_ROOM, here.summer)
+    state = steady.profile(job(page).assembly, here.summer_room, here.summer)
     assert page.readouts["highest_relative_humidity"] == state.relative_humidity[state.wettest]
+
+
+def test_the_summer_room_is_that_of_the_bench(page):
+    page.controls["Season"].value = "summer"
+    page.act("set:room.summer_temperature", "72 F")
+    page.act("set:room.summer_relative_humidity", "65 %")
+    assert (page.state.indoor.temperature, page.state.indoor.relative_humidity) == (
+        pytest.approx(units.to_si(72, "degF")),
+        pytest.approx(0.65),
+    )
+    assert weathered.setting(job(page)).summer_room == page.state.indoor
+    page.act("set:room.summer_temperature", "20 F")
+    assert parts(page)["set:room.summer_temperature"]["error"].startswith("Room temperature in summer is -6.66667 °C")
+
+
+def test_only_the_fields_a_rule_takes_are_there(page):
+    fields = {
+        "constant": {"temperature", "relative_humidity", "summer_temperature", "summer_relative_humidity"},
+        "class": {"temperature", "humidity_class"},
+        "by outdoor temperature": {"occupancy"},
+        "moisture balance": {"temperature", "production", "fresh_air"},
+    }
+    for kind, wanted in fields.items():
+        page.act("set:room.kind", kind)
+        there = {key.removeprefix("set:room.") for key in parts(page) if key and key.startswith("set:room.")}
+        assert there == {"kind", *wanted}
+
+
+def test_every_design_year_is_the_picture_the_bench_and_the_checks(page):
+    usual = page.state
+    said = set()
+    for design in DESIGNS:
+        page.act("set:design", design)
+        assert job(page).design == design
+        assert parts(page)["set:design"]["value"] == design
+        sentence = weathered.setting(job(page)).notes[0]
+        assert sentence in spoken(page)
+        said.add(sentence)
+    assert len(said) == 3
+    page.act("set:design", "damp house")
+    assert page.state.indoor.relative_humidity == pytest.approx(usual.indoor.relative_humidity + 0.10)
+    assert page.controls["RH_in"].si == pytest.approx(0.40), "the slider is what is given"
+    page.act("set:design", "cold winter")
+    assert page.state.outdoor.temperature == pytest.approx(usual.outdoor.temperature - 2.0, abs=1e-3)
+    assert page.state.indoor == usual.indoor
+
+
+@pytest.mark.parametrize("design", DESIGNS)
+@pytest.mark.parametrize(("roof", "place"), [("wood-frame-wall", "cold"), ("vented-vault-closed", "hot-humid")])
+def test_the_strip_is_true_of_the_picture(page, roof, place, design):
+    """Where the coldest month is mild, or the house damp, the room is not at the slider's own number."""
+    page.act("preset", roof)
+    page.act("set:place.id", place)
+    page.act("set:design", design)
+    holds = page.strips(page.at, page.state)["RH_in"].holds
+    places, first_wet = page.along("RH_in"), int(sum(holds))
+    assert 0 < first_wet < len(holds)
+    for k in (0, first_wet - 1, first_wet, len(places) - 1):
+        page.controls["RH_in"].value = places[k] * 100
+        assert (page.readouts["gain"] == 0) == (k < first_wet)
+
+
+def test_the_slider_follows_a_rule_and_takes_over_when_it_is_moved(page):
+    page.act("set:room.kind", "by outdoor temperature")
+    here = weathered.setting(job(page))
+    assert page.state.indoor == here.winter_room
+    assert page.controls["RH_in"].si == pytest.approx(here.winter_room.relative_humidity)
+    page.switch_units("si")
+    page.switch_units("us")
+    assert job(page).room.kind == "by outdoor temperature", "nothing was moved"
+    page.controls["RH_in"].value = 45
+    assert job(page).room.kind == "constant"
+    assert parts(page)["set:room.kind"]["value"] == "constant"
+    assert page.state.indoor.relative_humidity == pytest.approx(0.45)
+    page.act("undo")
+    assert job(page).room.kind == "by outdoor temperature"
 
 
 def test_search_shows_values_and_source_before_adding(page):
@@ -319,6 +399,22 @@ def test_compare_with_preset_climate_and_file(page, id):
     page.act("compare", id)
     assert page.comparing.trouble == ""
     assert "over the year" in spoken(page)
+
+
+@pytest.mark.parametrize(
+    ("change", "names"),
+    [
+        ({"place": Place("demo", "hot-dry")}, ("cold", "hot dry")),
+        ({"assembly": building.preset("vented-vault")}, None),
+        ({"design": "cold winter"}, ("typical", "cold winter")),
+        ({"years": 5}, ("now", "the other")),
+    ],
+)
+def test_two_roofs_compared_have_two_names(page, change, names):
+    page.comparing.jobs = job(page), dataclasses.replace(job(page), **change)
+    found = page.comparing._names()
+    assert found[0] != found[1]
+    assert names is None or found == names
 
 
 def test_compare_with_a_file_that_is_gone(page):

@@ -14,6 +14,8 @@ RULES = {
     "occupancy": indoor.by_outdoor_temperature("high"),
     "daily mean": indoor.by_daily_mean(),
     "balance": indoor.moisture_balance(10 / 86400, 0.03),
+    "heated and cooled": indoor.heated_and_cooled(Air(21.0, 0.4), Air(24.0, 0.5)),
+    "damper": indoor.damper(indoor.humidity_class(4)),
 }
 
 
@@ -71,6 +73,47 @@ def test_opening_the_window_on_a_foggy_winter_day_dries_the_room():
 
 
 @pytest.mark.parametrize(
+    ("outdoors", "room"),
+    [(-25.0, (21.0, 0.40)), (10.0, (21.0, 0.40)), (12.5, (21.75, 0.425)), (15.0, (22.5, 0.45)), (20.0, (24.0, 0.5)),
+     (32.0, (24.0, 0.5))],
+)  # fmt: skip
+def test_a_heated_and_cooled_room_between_its_two_airs(outdoors, room):
+    rule = indoor.heated_and_cooled(Air(21.0, 0.4), Air(24.0, 0.5))
+    warmth, vapor = rule.at(MonthlyClimate([outdoors] * 12, [0.5] * 12))
+    assert warmth == pytest.approx(np.full(12, room[0]))
+    assert air.relative_humidity(warmth, vapor) == pytest.approx(np.full(12, room[1]))
+
+
+def test_one_air_winter_and_summer_is_the_constant_room():
+    same, year = Air(20.5, 0.45), weather.demo("cold")
+    for seasons, all_year in zip(
+        indoor.heated_and_cooled(same, same).at(year), indoor.constant(same).at(year), strict=True
+    ):
+        assert seasons == pytest.approx(all_year, rel=1e-12)
+
+
+@pytest.mark.parametrize("name", RULES)
+def test_a_damper_house_is_as_warm_and_ten_points_damper(name):
+    year = weather.demo("cold")
+    (usual, vapor), (warmth, more) = RULES[name].at(year), indoor.damper(RULES[name]).at(year)
+    assert np.array_equal(warmth, usual)
+    before, after = air.relative_humidity(usual, vapor), air.relative_humidity(warmth, more)
+    assert after == pytest.approx(np.minimum(before + 0.10, 1.0))
+    assert after.max() > before.max() or before.max() == pytest.approx(1.0)
+
+
+def test_a_crowded_dwelling_is_the_usual_one_ten_points_damper():
+    """The two occupancies of the standard differ by just that."""
+    year = weather.demo("mixed-humid")
+    for ours, theirs in zip(
+        indoor.damper(indoor.by_outdoor_temperature("normal"), 0.10).at(year),
+        indoor.by_outdoor_temperature("high").at(year),
+        strict=True,
+    ):
+        assert ours == pytest.approx(theirs)
+
+
+@pytest.mark.parametrize(
     ("make", "kind", "sentence"),
     [
         (lambda: indoor.humidity_class(5), OutOfRange, "Humidity class is 5, which has no upper limit"),
@@ -80,6 +123,7 @@ def test_opening_the_window_on_a_foggy_winter_day_dries_the_room():
         (lambda: indoor.by_outdoor_temperature("hihg"), UnknownName, 'no occupancy "hihg"; did you mean high'),
         (lambda: indoor.moisture_balance(1e-4, 0.0), OutOfRange, "Fresh air is 0 m³/s; it must be above 0"),
         (lambda: indoor.moisture_balance(-1, 0.1), OutOfRange, "Moisture production is -1 kg/s; it must be 0 to 0.01"),
+        (lambda: indoor.damper(RULES["class"], 0.8), OutOfRange, "Humidity added is 80 %; it must be 0 to 50 %"),
         (lambda: indoor.moisture_by_bedrooms(0), OutOfRange, "Number of bedrooms is 0; it must be 1 to 12"),
         (
             lambda: indoor.fresh_air_needed(1e-4, 0.4, Air(30, 0.9)),

@@ -33,6 +33,8 @@ def test_the_sun_is_that_of_the_same_hours(readings):
     first = hour_of_year(readings["outdoors"].time[:1])[0]
     assert np.array_equal(outdoors.global_horizontal, year.global_horizontal[first : first + outdoors.hours])
     assert (outdoors.latitude, outdoors.time_zone) == (year.latitude, year.time_zone)
+    instants, _ = loggers.driving(readings, sun=replace(year, sun_offset=0.0))
+    assert (outdoors.sun_offset, instants.sun_offset) == (-0.5, 0.0)
     assert "Sun, sky and wind are those of Cold" in outdoors.notes[-1]
 
 

@@ -13,6 +13,8 @@ PLACES = ("demo", "file", "means")
 #: Lowest and highest temperature of a room [degC].
 ROOM_TEMPERATURES = (10, 35)
 ROOMS = ("constant", "class", "by outdoor temperature", "moisture balance")
+#: What the year is designed for: as usual, a damper room, a colder winter.
+DESIGNS = ("typical", "damp house", "cold winter")
 
 
 def _choice(what, value, known):
@@ -72,11 +74,17 @@ class Room:
     Parameters
     ----------
     kind : str
-        One of `ROOMS`.
+        One of `ROOMS`.  "constant" holds one air in the heating season and
+        one when it is warm outside.
     temperature : float
-        [degC], 10 to 35.
+        For "constant" in the heating season, for "class" and "moisture
+        balance" all year [degC], 10 to 35.
     relative_humidity : float
-        For "constant", and for the steady checks of every kind [-], 0.05 to 0.95.
+        In the heating season; for "constant" [-], 0.05 to 0.95.
+    summer_temperature : float
+        When it is warm outside; for "constant" [degC], 10 to 35.
+    summer_relative_humidity : float
+        When it is warm outside; for "constant" [-], 0.05 to 0.95.
     humidity_class : int
         For "class", 1 to 4.
     occupancy : {"normal", "high"}
@@ -100,6 +108,9 @@ class Room:
     kind: str = "constant"
     temperature: float = 21.0
     relative_humidity: float = 0.4
+    # A house cooled in summer: common practice, no source.
+    summer_temperature: float = 24.0
+    summer_relative_humidity: float = 0.5
     humidity_class: int = 2
     occupancy: str = "normal"
     production: float = 10 / 86400
@@ -110,10 +121,15 @@ class Room:
         _choice("The rule for room air", self.kind, ROOMS)
         _choice("The occupancy", self.occupancy, ("normal", "high"))
         _choice("The humidity class", self.humidity_class, (1, 2, 3, 4))
-        put(self, "temperature", within("Room temperature", self.temperature, *ROOM_TEMPERATURES, "°C"))
-        put(self, "relative_humidity", within("Room humidity", self.relative_humidity, 0.05, 0.95, "%"))
-        put(self, "production", within("Moisture production", self.production, 0, 0.001, "kg/s"))
-        put(self, "fresh_air", within("Fresh air", self.fresh_air, 0.001, 1, "m³/s"))
+        for name, what, low, high, unit in (
+            ("temperature", "Room temperature", *ROOM_TEMPERATURES, "°C"),
+            ("relative_humidity", "Room humidity", 0.05, 0.95, "%"),
+            ("summer_temperature", "Room temperature in summer", *ROOM_TEMPERATURES, "°C"),
+            ("summer_relative_humidity", "Room humidity in summer", 0.05, 0.95, "%"),
+            ("production", "Moisture production", 0, 0.001, "kg/s"),
+            ("fresh_air", "Fresh air", 0.001, 1, "m³/s"),
+        ):
+            put(self, name, within(what, getattr(self, name), low, high, unit))
 
 
 @dataclass(frozen=True)
@@ -216,11 +232,13 @@ class Job:
         Of all layers at the start of the hourly years [-], 0.1 to 1.
     years : int
         Of the hourly run, 1 to 10.
+    design : str
+        One of `DESIGNS`: what the year of all checks is.
 
     Raises
     ------
     OutOfRange
-        Outside a range.
+        Outside a range, or for another design year.
 
     Examples
     --------
@@ -238,9 +256,11 @@ class Job:
     absorptance: float = 0.7
     start_humidity: float = 0.8
     years: int = 3
+    design: str = "typical"
 
     def __post_init__(self):
         put = object.__setattr__
+        _choice("The design year", self.design, DESIGNS)
         put(self, "azimuth", within("Azimuth", self.azimuth, 0, 360, "degrees"))
         put(self, "absorptance", within("Solar absorptance", self.absorptance, 0.05, 0.98))
         put(self, "start_humidity", within("Humidity at the start", self.start_humidity, 0.1, 1, "%"))

@@ -17,19 +17,40 @@ from dryward.checks import BadFile, PlainError, ended
 from dryward.units import read
 
 FORMAT = "dryward job"
-VERSION = 1
+VERSION = 2
 
 # Tables of the file: what they make, and which words may carry a unit.
 _TABLES = {
     "place": (Place, {"temperature": "temperature", "relative_humidity": "relative humidity"}),
-    "room": (Room, {"temperature": "temperature", "relative_humidity": "relative humidity", "fresh_air": "air flow"}),
+    "room": (
+        Room,
+        {
+            "temperature": "temperature",
+            "relative_humidity": "relative humidity",
+            "summer_temperature": "temperature",
+            "summer_relative_humidity": "relative humidity",
+            "fresh_air": "air flow",
+        },
+    ),
     "tightness": (
         Tightness,
         {"volume": "volume", "area": "area", "share": "relative humidity", "height": "length"},
     ),
     "vent": (Vent, {"length": "length"}),
 }
-_TOP = {"azimuth": None, "absorptance": None, "start_humidity": "relative humidity", "years": None}
+_TOP = {"azimuth": None, "absorptance": None, "start_humidity": "relative humidity", "years": None, "design": None}
+
+
+def _from_1(table):
+    """Version 1 knew one room air, and took this one for the warmest month of every roof; its year was the typical."""
+    room = table.get("room", {})
+    if isinstance(room, dict):  # anything else is refused where it is read
+        room = {"summer_temperature": 24.0, "summer_relative_humidity": 0.5, **room}
+    return {"design": "typical", **table, "room": room, "version": 2}
+
+
+# A change of the format adds one function here and one number, as in `versions`.
+_STEPS = {1: _from_1}
 
 
 def parse(text, name="the file"):
@@ -76,6 +97,9 @@ def _job(table):
     version = table.get("version")
     if not isinstance(version, int) or not 1 <= version <= VERSION:
         raise BadFile(f"its version is {str(version)[:20]}; this kit reads jobs of version 1 to {VERSION}")
+    while version < VERSION:
+        table = _STEPS[version](table)
+        version = table["version"]
     for word in table:
         if word not in ("format", "version", "assembly", *_TABLES, *_TOP):
             raise BadFile(f'the top of the file: the word "{word[:40]}" is not known')

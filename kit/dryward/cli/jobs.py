@@ -11,8 +11,8 @@ from dryward.checks import BadFile, OutOfRange, UnknownName, within
 #: Draws of the uncertain inputs when none are typed.
 DRAWS = 24
 _TYPED = (
-    ("humidity", "relative humidity", "%", "room humidity, such as 40 or 40%%"),
-    ("room_temperature", "temperature", None, "room temperature, such as 70F or 21C"),
+    ("humidity", "relative humidity", "%", "room humidity in the heating season, such as 40 or 40%%"),
+    ("room_temperature", "temperature", None, "room temperature in the heating season, such as 70F or 21C"),
 )
 
 
@@ -114,6 +114,9 @@ def changed(job, args):
         if getattr(args, name):
             key = "relative_humidity" if name == "humidity" else "temperature"
             room[key] = units.read(getattr(args, name), quantity, default)
+    # What is typed is held; a rule that has no such number would pass over it.
+    if "relative_humidity" in room or (room and job.room.kind == "by outdoor temperature"):
+        room["kind"] = "constant"
     if (args.room_temperature or "").strip().upper().endswith("F"):  # refused in the unit that was typed
         typed, low, high = (units.from_si(each, "degF") for each in (room["temperature"], *ROOM_TEMPERATURES))
         within("Room temperature", typed, low, high, "°F")

@@ -3,7 +3,8 @@
 from dryward import units
 from dryward.building.framing import parallel_path
 from dryward.report.findings import called
-from dryward.report.setting import SUMMER_ROOM
+from dryward.weather.design_year import COLDER
+from dryward.weather.indoor import DAMPER
 
 #: Ways a slope can face, each an eighth of the circle from the one before, from north over east.
 _WAYS = ("north", "northeast", "east", "southeast", "south", "southwest", "west", "northwest")
@@ -11,9 +12,9 @@ _WAYS = ("north", "northeast", "east", "southeast", "south", "southwest", "west"
 #: How the room air is said.
 _ROOMS = {
     "constant": "",
-    "class": "by humidity class; in the steady checks ",
-    "by outdoor temperature": "by outdoor temperature; in the steady checks ",
-    "moisture balance": "from water made and fresh air; in the steady checks ",
+    "class": "by humidity class; ",
+    "by outdoor temperature": "by outdoor temperature; ",
+    "moisture balance": "from water made and fresh air; ",
 }
 
 
@@ -42,6 +43,27 @@ def _faces(job):
     return f"{job.assembly.slope:.0f}°, faces {way}{', assumed unless typed' if job.azimuth == 0 else ''}"
 
 
+def design_year(design, system):
+    """A design year in few words, with how far it is from the typical one.
+
+    Parameters
+    ----------
+    design : str
+        One of `building.job.DESIGNS`.
+    system : {"us", "si"}
+
+    Returns
+    -------
+    str
+    """
+    far = {
+        "typical": "",
+        "damp house": f", rooms {DAMPER * 100:.0f} points damper than given",
+        "cold winter": f", {units.show(COLDER, 'temperature difference', system)} colder than given",
+    }
+    return f"{design}{far[design]}"
+
+
 def inputs(here, system, hourly):
     """The rows under "What was checked".
 
@@ -57,13 +79,13 @@ def inputs(here, system, hourly):
     tuple of (label, value)
     """
     job, share = here.job, "relative humidity"
-    room = _air(here.winter_room, system)
     rows = [
         ("Place", here.place_name + (f", zone {job.place.zone}" if job.place.zone else "")),
+        ("Design year", design_year(job.design, system)),
         ("Coldest month", _air(here.winter, system)),
         ("Warmest month", _air(here.summer, system)),
-        ("Room air", f"{_ROOMS[job.room.kind]}{room}"),
-        ("Room air of the warmest month", _air(SUMMER_ROOM, system)),
+        ("Room air in winter", f"{_ROOMS[job.room.kind]}{_air(here.winter_room, system)}"),
+        ("Room air in summer", _air(here.summer_room, system)),
         ("Thermal resistance between framing", r_value(job.assembly.thermal_resistance, system)),
         ("Slope, facing", _faces(job)),
     ]

@@ -3,7 +3,7 @@
 from dryward.checks import within
 from dryward.report import drying_time, rule_checks, steady_checks, uncertain, year_checks
 from dryward.report.findings import Review
-from dryward.report.setting import SUMMER_ROOM, setting
+from dryward.report.setting import setting
 
 #: Said where the hourly years were left out.
 STEADY_ALONE = "The hourly years were left out: wood moisture and mold were not checked."
@@ -53,7 +53,7 @@ def review(job, progress=None, hourly=True, spread=0):
     faces = steady_checks.watched(job.assembly, cold.data)
     found = [
         uncertain.season(cold, job.assembly, here.winter_room, here.winter),
-        uncertain.season(steady_checks.summer(here), job.assembly, SUMMER_ROOM, here.summer),
+        uncertain.season(steady_checks.summer(here), job.assembly, here.summer_room, here.summer),
         uncertain.twelve_months(year_checks.twelve_months(here), here),
     ]
     runs = hourly and here.hours is not None

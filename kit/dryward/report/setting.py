@@ -1,14 +1,27 @@
-"""From the plain numbers of a job to weather, room air, vent space and leak."""
+"""From the plain numbers of a job to weather, room air, vent space and leak.
+
+One outdoor year and one rule for the room air serve all checks of a page: the
+steady ones take their coldest and warmest month, the monthly one all twelve,
+the hourly one every hour.
+"""
 
 from dataclasses import dataclass
 
-from dryward import weather
+from dryward import air, weather
 from dryward.building.job import Job
 from dryward.checks import OutOfRange
 from dryward.weather import Air
+from dryward.weather.design_year import COLDER
+from dryward.weather.indoor import DAMPER
 
-#: Room air of the summer check: cooled to 24 degC at 50 %; common practice, no source.
-SUMMER_ROOM = Air(24.0, 0.5)
+#: What each design year is and how it is made; {each} is "hour" or "month".
+DESIGN_YEARS = {
+    "typical": "A typical year: weather and room air as they are given, with no colder winter and no damper house.",
+    "damp house": f"A damp house: the weather as it is given, and in the rooms {DAMPER * 100:.0f} points more relative "
+    "humidity than given, all year; so much EN 15026 has between normal and high occupancy (from memory).",
+    "cold winter": f"A cold winter: each {{each}} {COLDER:.0f} K colder than given, at the same relative humidity, sun "
+    "and wind, with less radiation from the sky; EN 15026 takes such a year for one in ten (from memory).",
+}
 
 
 @dataclass(frozen=True)
@@ -19,14 +32,18 @@ class Setting:
     ----------
     job : Job
     months : MonthlyClimate
+        Of the design year.
     hours : HourlyWeather or None
-        None for typed means: there is no hourly run then.
+        Of the design year; None for typed means: there is no hourly run then.
     room : indoor rule
+        Of the design year.
     winter, summer : Air
         Outdoor air of the coldest and the warmest month.
-    winter_room : Air
+    winter_room, summer_room : Air
+        What the rule gives in those months.
     place_name : str
     notes : tuple of str
+        The first says which design year it is and how it is made.
     """
 
     job: Job
@@ -36,6 +53,7 @@ class Setting:
     winter: Air
     summer: Air
     winter_room: Air
+    summer_room: Air
     place_name: str
     notes: tuple
 
@@ -70,30 +88,68 @@ def setting(job):
         )
     if place.zone:
         notes = (*notes, f"Zone {place.zone} was typed; it is not compared with the weather used.")
-    cold, warm = int(months.temperature.argmin()), int(months.temperature.argmax())
+    if job.design == "cold winter" and hours is None:
+        months = weather.colder(months, COLDER)
+    elif job.design == "cold winter":
+        hours = weather.colder(hours, COLDER)
+        months = hours.monthly()
+    rule = design_room(job)
+    cold, warm = months.coldest, months.warmest
     return Setting(
         job,
         months,
         hours,
-        room_rule(job.room),
-        Air(float(months.temperature[cold]), float(months.relative_humidity[cold])),
-        Air(float(months.temperature[warm]), float(months.relative_humidity[warm])),
-        Air(job.room.temperature, job.room.relative_humidity),
+        rule,
+        months.air(cold),
+        months.air(warm),
+        room_air(rule, months, cold),
+        room_air(rule, months, warm),
         name,
-        notes,
+        (design_year(job), *notes),
     )
+
+
+def design_year(job):
+    """Which design year a job has and how it is made, in one sentence."""
+    return DESIGN_YEARS[job.design].format(each="month" if job.place.kind == "means" else "hour")
+
+
+def design_room(job):
+    """The rule for room air of a job's design year."""
+    rule = room_rule(job.room)
+    return weather.indoor.damper(rule, DAMPER) if job.design == "damp house" else rule
 
 
 def room_rule(room):
     """The rule of `weather.indoor` that a room names."""
     rules = weather.indoor
     if room.kind == "constant":
-        return rules.constant(Air(room.temperature, room.relative_humidity))
+        summer = Air(room.summer_temperature, room.summer_relative_humidity)
+        return rules.heated_and_cooled(Air(room.temperature, room.relative_humidity), summer)
     if room.kind == "class":
         return rules.humidity_class(room.humidity_class, room.temperature)
     if room.kind == "by outdoor temperature":
         return rules.by_outdoor_temperature(room.occupancy)
     return rules.moisture_balance(room.production, room.fresh_air, room.temperature)
+
+
+def room_air(rule, months, month):
+    """The room air that a rule gives in one month.
+
+    Parameters
+    ----------
+    rule : indoor rule
+    months : MonthlyClimate
+    month : int
+        1 to 12.
+
+    Returns
+    -------
+    Air
+    """
+    warmth, vapor = (float(series[month - 1]) for series in rule.at(months))
+    # Twelve digits: 40 % goes through the vapor pressure and is 40 % again.
+    return Air(warmth, round(air.relative_humidity(warmth, vapor), 12))
 
 
 def vent_space(job):

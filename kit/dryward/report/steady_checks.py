@@ -3,7 +3,6 @@
 from dryward.building import Material
 from dryward.physics import drying, steady
 from dryward.report.findings import NO, YES, Finding, Number
-from dryward.report.setting import SUMMER_ROOM
 
 _LIMITS = (
     "A forever-month: no storage, no air leak, no sun, no rain. "
@@ -18,8 +17,8 @@ def winter(setting):
 
 
 def summer(setting):
-    """Does anything get wet if the warmest month never ends, with the room cooled?"""
-    return _season(setting, "summer", "the warmest month", SUMMER_ROOM, setting.summer)
+    """Does anything get wet if the warmest month never ends?"""
+    return _season(setting, "summer", "the warmest month", setting.summer_room, setting.summer)
 
 
 def _season(setting, id, words, room, outdoor):
@@ -84,7 +83,7 @@ def wet_start(setting, layer):
     """Which way does a wet layer dry in winter, and in summer?"""
     assembly = setting.job.assembly
     cold = drying.rates(assembly, layer, setting.winter_room, setting.winter)
-    warm = drying.rates(assembly, layer, SUMMER_ROOM, setting.summer)
+    warm = drying.rates(assembly, layer, setting.summer_room, setting.summer)
     numbers = (
         Number("Winter, inward", cold.inward, "vapor flux"),
         Number("Winter, outward", cold.outward, "vapor flux"),

@@ -2,14 +2,16 @@
 
 ``Air``, ``MonthlyClimate`` and ``HourlyWeather`` are the three ways to say
 what the weather is.  ``read_epw`` reads a weather file, ``demo`` gives an
-invented year, ``indoor`` the rules for room air, ``loggers`` the readings
-somebody took in a real roof.  The readers of files load when first used.
+invented year, ``colder`` makes a cold winter's year of one, ``indoor`` has the
+rules for room air, ``loggers`` the readings somebody took in a real roof.  The
+readers of files load when first used.
 """
 
 from importlib import import_module
 
 from dryward.weather import indoor
 from dryward.weather.conditions import Air
+from dryward.weather.design_year import colder
 from dryward.weather.hourly import HourlyWeather
 from dryward.weather.monthly import MonthlyClimate
 from dryward.weather.places import demo, demo_climate, demos
@@ -22,6 +24,7 @@ __all__ = [
     "demo",
     "demos",
     "demo_climate",
+    "colder",
     "indoor",
     "loggers",
 ]

@@ -11,6 +11,11 @@ from dryward.weather.monthly import DAYS, MonthlyClimate
 
 #: Hours in a year of 365 days.
 YEAR = 8760
+#: Where the sun of an hour's mean stands, from the end of the hour [h].
+MIDDLE = -0.5
+#: The moments a sun can belong to, from the end of the hour [h]: one named after
+#: the nearest full hour lies up to half an hour before the start or after the end.
+SUN_OFFSETS = (-1.5, 0.5)
 
 # Air over snow and in freezing fog holds as much vapor as water lets it, not
 # ice; dew points in files are rounded to 0.1 K, which is 0.8 % of pressure.
@@ -32,7 +37,8 @@ class HourlyWeather:
     """Outdoor air, sun, sky and wind, one value for each hour.
 
     Every value is for the hour that ends at its time: the first one stands
-    for midnight to 1 am of January 1, local standard time.
+    for midnight to 1 am of January 1, local standard time.  The sun may be
+    that of a single moment; `sun_offset` says which.
 
     Parameters
     ----------
@@ -57,6 +63,10 @@ class HourlyWeather:
         What to call the place.
     notes : tuple of str, optional
         What was assumed on the way here, in sentences for a reader.
+    sun_offset : float, optional
+        When the sun stood where the series of the sun have it, from the end
+        of the hour [h], -1.5 to 0.5: -0.5 for means of the hour, 0 for the
+        instant at its end, -1 for the instant at its start.
 
     Raises
     ------
@@ -83,6 +93,7 @@ class HourlyWeather:
     altitude: float = 0.0
     name: str = ""
     notes: tuple = ()
+    sun_offset: float = MIDDLE
 
     def __post_init__(self):
         put = object.__setattr__
@@ -102,6 +113,7 @@ class HourlyWeather:
             ("longitude", "Longitude", -180.0, 180.0, "°"),
             ("time_zone", "Time zone", -14.0, 14.0, "h"),
             ("altitude", "Altitude", -500.0, 9000.0, "m"),
+            ("sun_offset", "Moment of the sun from the end of the hour", *SUN_OFFSETS, "h"),
         ):
             if getattr(self, name) is not None:
                 put(self, name, within(words, getattr(self, name), low, high, unit))

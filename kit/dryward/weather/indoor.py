@@ -15,6 +15,7 @@ from dryward.weather.room_rules import (
     CLASS_EXCESS,
     ByOutdoorTemperature,
     Constant,
+    Damper,
     HumidityClass,
     Measured,
     MoistureBalance,
@@ -25,8 +26,10 @@ __all__ = [
     "humidity_class",
     "by_outdoor_temperature",
     "by_daily_mean",
+    "heated_and_cooled",
     "moisture_balance",
     "measured",
+    "damper",
     "steady_humidity",
     "vapor_excess",
     "fresh_air_needed",
@@ -36,6 +39,11 @@ __all__ = [
 # EN 15026 annex C = ISO 13788:2012 A.1, from memory: relative humidity at
 # -10 degC outdoors and below, and at 20 degC and above.
 _OCCUPANCY = {"normal": (0.30, 0.60), "high": (0.40, 0.70)}
+# The same annex: daily mean outdoors below which a room is at its winter's and
+# above which at its summer's temperature [degC].
+_SEASONS = (10.0, 20.0)
+#: What the same annex has between normal and high occupancy, at any outdoor temperature [-].
+DAMPER = 0.10
 
 
 def constant(air):
@@ -147,7 +155,7 @@ def by_outdoor_temperature(occupancy="normal"):
     if occupancy not in _OCCUPANCY:
         raise UnknownName("occupancy", occupancy, _OCCUPANCY)
     low, high = _OCCUPANCY[occupancy]
-    return ByOutdoorTemperature(((10.0, 20.0), (20.0, 25.0)), ((-10.0, low), (20.0, high)))
+    return ByOutdoorTemperature(tuple(zip(_SEASONS, (20.0, 25.0), strict=True)), ((-10.0, low), (20.0, high)))
 
 
 def by_daily_mean(air_conditioned=True):
@@ -179,6 +187,76 @@ def by_daily_mean(air_conditioned=True):
     """
     top = ((21.1, 23.9),) if air_conditioned else ((60.0, 62.8),)
     return ByOutdoorTemperature(((18.3, 21.1), *top), ((-10.0, 0.40), (20.0, 0.70)))
+
+
+def heated_and_cooled(winter, summer):
+    """Room air of a house that is heated in winter and cooled in summer.
+
+    The winter air up to a daily mean of 10 degC outdoors, the summer air from
+    20 degC on; temperature and relative humidity go straight between.
+
+    Parameters
+    ----------
+    winter, summer : Air
+        One state of air each.
+
+    Returns
+    -------
+    ByOutdoorTemperature
+        A rule with ``at(weather)``.
+
+    References
+    ----------
+    The two outdoor temperatures are those between which EN 15026:2007 annex C
+    raises the temperature of a room; from memory.
+
+    Examples
+    --------
+    >>> from dryward.weather import Air, HourlyWeather
+    >>> rule = heated_and_cooled(Air(21.0, 0.4), Air(24.0, 0.5))
+    >>> warmth, vapor = rule.at(HourlyWeather.constant(Air(15.0, 0.8), hours=24))
+    >>> float(warmth[0]), round(float(vapor[0] / air.saturation_vapor_pressure(22.5)), 3)
+    (22.5, 0.45)
+    """
+    return ByOutdoorTemperature(
+        tuple(zip(_SEASONS, (winter.temperature, summer.temperature), strict=True)),
+        tuple(zip(_SEASONS, (winter.relative_humidity, summer.relative_humidity), strict=True)),
+    )
+
+
+def damper(rule, by=DAMPER):
+    """The air of another rule, with its relative humidity raised.
+
+    Parameters
+    ----------
+    rule : indoor rule
+        One of this module.
+    by : float, optional
+        Relative humidity added [-], 0 to 0.5.
+
+    Returns
+    -------
+    Damper
+        A rule with ``at(weather)``; the air is saturated at most.
+
+    Raises
+    ------
+    OutOfRange
+        Outside the range.
+
+    References
+    ----------
+    Ten points are what EN 15026:2007 annex C has between a dwelling of normal
+    and one of high occupancy; from memory.
+
+    Examples
+    --------
+    >>> from dryward.weather import Air, HourlyWeather
+    >>> warmth, vapor = damper(constant(Air(21.0, 0.4))).at(HourlyWeather.constant(Air(0.0, 0.8), hours=3))
+    >>> round(float(vapor[0] / air.saturation_vapor_pressure(21.0)), 3)
+    0.5
+    """
+    return Damper(rule, within("Humidity added", by, 0.0, 0.5, "%"))
 
 
 def moisture_balance(production, fresh_air, temperature=21.0):

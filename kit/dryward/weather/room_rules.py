@@ -65,8 +65,9 @@ class HumidityClass:
 
 @dataclass(frozen=True)
 class ByOutdoorTemperature:
-    """Room air that follows the daily mean outdoors; see `by_outdoor_temperature`, `by_daily_mean`.
+    """Room air that follows the daily mean outdoors.
 
+    See `by_outdoor_temperature`, `by_daily_mean` and `heated_and_cooled`.
     The two curves are (outdoor temperature [degC], value) points, straight between.
     """
 
@@ -93,6 +94,19 @@ class MoistureBalance:
         room = np.full_like(weather.temperature, self.temperature)
         gain = vapor_excess(self.production, self.fresh_air, self.temperature)
         return _limited(room, _day_mean(weather, weather.vapor_pressure) + gain)
+
+
+@dataclass(frozen=True)
+class Damper:
+    """The air of another rule with its relative humidity raised; see `damper`."""
+
+    rule: object
+    by: float
+
+    def at(self, weather):
+        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
+        warmth, vapor = self.rule.at(weather)
+        return _limited(warmth, vapor + self.by * air.saturation_vapor_pressure(warmth))
 
 
 @dataclass(frozen=True, eq=False)

@@ -145,10 +145,11 @@ class Comparing:
 
     def _names(self):
         first, second = self.jobs
-        if first.assembly == second.assembly:
-            return tuple((job.place.id or "typed means").replace("-", " ") for job in self.jobs)
-        names = tuple(job.assembly.name for job in self.jobs)
-        return names if names[0] != names[1] else ("now", "the other")
+        places = tuple((job.place.id or "typed means").replace("-", " ") for job in self.jobs)
+        names = places if first.assembly == second.assembly else tuple(job.assembly.name for job in self.jobs)
+        designs = first.design, second.design
+        # What tells them apart; with one name for both nobody knows which is meant.
+        return next((pair for pair in (names, designs) if pair[0] != pair[1]), ("now", "the other"))
 
     def _state(self, names):
         years = [year_picture.state(each) if each.finding("years").data else None for each in self.pair]

@@ -1,16 +1,19 @@
 """Place, room, leak and vents of a roof on the bench, as they are shown."""
 
 from dryward import units, weather
+from dryward.building.job import DESIGNS
 from dryward.panels.bench import parts
 from dryward.panels.bench.typed import FIELDS
+from dryward.report.setting import design_year
 
 _ROOMS = (
-    ("constant", "the same all year"),
+    ("constant", "held, in winter and in summer"),
     ("class", "by humidity class (ISO 13788)"),
     ("by outdoor temperature", "by outdoor temperature (EN 15026)"),
     ("moisture balance", "from water made and fresh air"),
 )
 _PLACES = (("demo", "an invented place"), ("file", "a weather file (EPW)"), ("means", "twelve typed means"))
+_DESIGNS = tuple((id, id) for id in DESIGNS)
 _FACES = (("0", "north"), ("90", "east"), ("180", "south"), ("270", "west"))
 _COLORS = (("0.3", "pale"), ("0.5", "middle"), ("0.7", "gray or brown"), ("0.9", "dark"))
 
@@ -108,12 +111,20 @@ def place_section(job, system, troubles, upload_limit, wants_file=False):
                 error=troubles.get("set:place.relative_humidity", ""),
             ),
         ]
-    rooms = [
-        parts.select("set:room.kind", "Room air", _ROOMS, room.kind),
-        _field(job, "room.temperature", "Room temperature", system, troubles),
-        _field(job, "room.relative_humidity", "Winter humidity", system, troubles),
-    ]
-    if room.kind == "class":
+    rooms = [parts.select("set:room.kind", "Room air", _ROOMS, room.kind)]
+    if room.kind in ("class", "moisture balance"):
+        rooms.append(_field(job, "room.temperature", "Room temperature", system, troubles))
+    if room.kind == "constant":
+        rooms += [
+            _field(job, name, label, system, troubles)
+            for name, label in (
+                ("room.temperature", "Winter temperature"),
+                ("room.relative_humidity", "Winter humidity"),
+                ("room.summer_temperature", "Summer temperature"),
+                ("room.summer_relative_humidity", "Summer humidity"),
+            )
+        ]
+    elif room.kind == "class":
         rooms.append(
             parts.select(
                 "set:room.humidity_class", "Class", [(str(n), str(n)) for n in (1, 2, 3, 4)], str(room.humidity_class)
@@ -141,7 +152,16 @@ def place_section(job, system, troubles, upload_limit, wants_file=False):
                 troubles,
             )
         )
-    return parts.section("place", "Place and room", parts.row(*inside), *more, parts.row(*rooms), fold="open")
+    return parts.section(
+        "place",
+        "Place and room",
+        parts.row(*inside),
+        *more,
+        parts.row(*rooms),
+        parts.row(parts.select("set:design", "Design year", _DESIGNS, job.design)),
+        parts.text(design_year(job), "dw-hint"),
+        fold="open",
+    )
 
 
 def build_section(job, system, troubles):

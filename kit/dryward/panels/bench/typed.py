@@ -12,6 +12,8 @@ from dryward.checks import OutOfRange
 FIELDS = {
     "room.temperature": ("temperature", "degF", "degC"),
     "room.relative_humidity": ("relative humidity", "%", "%"),
+    "room.summer_temperature": ("temperature", "degF", "degC"),
+    "room.summer_relative_humidity": ("relative humidity", "%", "%"),
     "tightness.volume": ("volume", "ft3", "m3"),
     "tightness.area": ("area", "ft2", "m2"),
     "tightness.share": ("relative humidity", "%", "%"),
@@ -52,6 +54,8 @@ def changed(job, name, value, system):
     if name in ("azimuth", "absorptance", "years"):
         number = _plain(name.capitalize(), value)
         return dataclasses.replace(job, **{name: int(number) if name == "years" else number})
+    if name == "design":
+        return dataclasses.replace(job, design=value)
     if "." not in name:
         return dataclasses.replace(job, **{name: _read(name, value, system)})
     part, _, what = name.partition(".")

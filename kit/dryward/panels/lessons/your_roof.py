@@ -1,5 +1,6 @@
 """Your roof: build it, weather it, check it, compare it, print it."""
 
+import contextlib
 import dataclasses
 from dataclasses import dataclass
 
@@ -20,9 +21,11 @@ from dryward.physics import limits, steady
 from dryward.pictures.profile import ProfileState, SectionAndProfile
 from dryward.report import setting as weathered
 
-SEASON = Choice("Season", "Month", (("winter", "coldest month"), ("summer", "warmest month, room cooled")))
+SEASON = Choice("Season", "Month", (("winter", "coldest month"), ("summer", "warmest month")))
 #: Largest weather file [bytes]; a year of hours takes 1.6 million.
 EPW_LIMIT = 20_000_000
+#: Humidities nearer than this are one: a slider rounds.
+_SAME = 1e-9
 #: What the search offers at most.
 OFFERED = 12
 
@@ -55,23 +58,34 @@ class YourRoof(Page):
         super().__init__(*args, **keys)
         self.size = "letter" if self.unit_system == "us" else "a4"
         if self.unit_system == "us":  # a room of whole degrees
-            self.work = Work(dataclasses.replace(self.work.job, room=Room(temperature=units.to_si(70, "degF"))))
+            room = Room(temperature=units.to_si(70, "degF"), summer_temperature=units.to_si(75, "degF"))
+            self.work = Work(dataclasses.replace(self.work.job, room=room))
             self.follow()
         self.send_bench()
 
     def compute(self, at):
-        """The steady state of one month; the humidity slider is the job's own."""
-        if at.RH_in != self._follows:
-            room = dataclasses.replace(self.work.job.room, relative_humidity=at.RH_in)
-            self.work.change(dataclasses.replace(self.work.job, room=room), merge="RH_in")
+        """The steady state of one month; the humidity slider is the job's own winter room."""
+        if abs(at.RH_in - self._follows) > _SAME:
+            ruled = self.work.job.room.kind != "constant"
+            self.work.change(self._held_at(at.RH_in), merge="RH_in")
             self._follows = at.RH_in
+            if ruled:
+                self.send_bench()
         here = weathered.setting(self.work.job)
+        if self.work.job.room.kind != "constant":  # as it is given, without what a damp house adds
+            given = weathered.room_air(weathered.room_rule(self.work.job.room), here.months, here.months.coldest)
+            self._follow(given.relative_humidity)
         winter = at.Season == "winter"
-        indoor = here.winter_room if winter else weathered.SUMMER_ROOM
+        indoor = here.winter_room if winter else here.summer_room
         outdoor = here.winter if winter else here.summer
         roof = self.work.job.assembly
         whole = parallel_path(roof) if roof.framing else None
         return State(here, indoor, outdoor, steady.profile(roof, indoor, outdoor), whole)
+
+    def _held_at(self, humidity):
+        """The job with its rooms held at a humidity in winter: what the slider does, whatever rule they had."""
+        room = dataclasses.replace(self.work.job.room, kind="constant", relative_humidity=humidity)
+        return dataclasses.replace(self.work.job, room=room)
 
     def views(self, state):
         """The roof to scale, and its vapor line."""
@@ -108,8 +122,17 @@ class YourRoof(Page):
         """Where along the humidity nothing gets wet this month."""
         if at.Season != "winter":
             return {}
+        months = state.here.months
+        rooms = [
+            weathered.room_air(weathered.design_room(self._held_at(each)), months, months.coldest)
+            for each in self.along("RH_in")
+        ]
         found = limits.safe_range(
-            self.work.job.assembly, state.indoor, state.outdoor, "indoor_relative_humidity", self.along("RH_in")
+            self.work.job.assembly,
+            rooms[0],
+            state.outdoor,
+            "indoor_relative_humidity",
+            [room.relative_humidity for room in rooms],
         )
         return {"RH_in": Strip(tuple(found.holds))}
 
@@ -198,9 +221,7 @@ class YourRoof(Page):
                 self.wrong[key] = value[:200]
         except (ValueError, IndexError, AttributeError):
             self._complain(key, "That could not be done; nothing was changed.")
-        self._follows = self.work.job.room.relative_humidity
-        if abs(self.controls["RH_in"].si - self._follows) > 1e-9:
-            self._humidity_of_job()
+        self._follow(self.work.job.room.relative_humidity)
         self.follow()
         self.send_bench()
 
@@ -210,13 +231,12 @@ class YourRoof(Page):
         else:
             self.words = sentence
 
-    def _humidity_of_job(self):
-        """The slider follows the job where it can."""
-        try:
-            self.controls["RH_in"].put(self._follows * 100)
-            self._follows = self.controls["RH_in"].si
-        except PlainError:
-            self._follows = self.controls["RH_in"].si
+    def _follow(self, humidity):
+        """The slider follows the winter room of the job where it can."""
+        if abs(self.controls["RH_in"].si - humidity) > _SAME:
+            with contextlib.suppress(PlainError):  # beyond its ends
+                self.controls["RH_in"].put(humidity * 100)
+        self._follows = self.controls["RH_in"].si
 
     def _do(self, key, value, buffers):
         work = self.work

@@ -95,7 +95,7 @@ def irradiance(weather, slope, azimuth, ground_reflectance=0.2):
     Returns
     -------
     ndarray (hours)
-        Mean over each hour [W/m2].
+        Mean over each hour, or at its moment where the weather's sun has one [W/m2].
 
     Raises
     ------
@@ -104,8 +104,9 @@ def irradiance(weather, slope, azimuth, ground_reflectance=0.2):
 
     Notes
     -----
-    The sun stands where it is in the middle of the hour.  Kept for each
-    weather, so that a slider pays for it once, and in the user's cache.
+    The sun stands where it is at the weather's `sun_offset` from the end of
+    the hour: in the middle, unless the file tells another moment.  Kept for
+    each weather, so that a slider pays for it once, and in the user's cache.
 
     References
     ----------
@@ -132,7 +133,7 @@ def _on_slope(weather, slope, azimuth, ground_reflectance):
     import pandas
     import pvlib
 
-    start = pandas.Timestamp("2001-01-01 00:30") - pandas.Timedelta(hours=weather.time_zone)
+    start = pandas.Timestamp("2001-01-01 01:00") + pandas.Timedelta(hours=weather.sun_offset - weather.time_zone)
     times = pandas.date_range(start, periods=weather.hours, freq="h", tz="UTC")
     with warnings.catch_warnings():
         # pvlib still asks pandas for a name that pandas is about to drop.

@@ -90,7 +90,7 @@ def driving(readings, sun=None):
         pick = hour_of_year(outside.time)
         series = ("wind_speed", "direct_normal", "diffuse_horizontal", "global_horizontal", "sky_longwave")
         taken = {name: None if getattr(sun, name) is None else getattr(sun, name)[pick] for name in series}
-        place = {name: getattr(sun, name) for name in ("latitude", "longitude", "time_zone", "altitude")}
+        place = {name: getattr(sun, name) for name in ("latitude", "longitude", "time_zone", "altitude", "sun_offset")}
         weather = replace(weather, **taken, **place)
         notes.append(f"Sun, sky and wind are those of {sun.name or 'another year'}, not read here.")
     return replace(weather, notes=tuple(notes)), indoor.measured(room_warm, room_vapor)
