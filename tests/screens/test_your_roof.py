@@ -329,3 +329,22 @@ def test_compare_with_a_file_that_is_gone(page):
 def test_printing_needs_checks_of_this_roof(page):
     page.act("print:pdf")
     assert "Run all checks first" in page.printing.trouble
+
+
+def test_a_layer_moved_to_the_wrong_side_is_named_at_once(page):
+    def said():
+        (layers,) = (part for part in page.widget.bench["sections"] if part["key"] == "layers")
+        return [part["text"] for part in layers["parts"] if part.get("class") == "dw-trouble"]
+
+    def inward():
+        page.act(f"layer:{rows(page).index('vent space')}:up")
+
+    assert said() == []
+    inward()
+    assert said() == [], "a membrane over the vent space is not plainly wrong"
+    inward()
+    (warning,) = said()
+    assert warning.startswith("Vent space lies on the room side of the insulation")
+    assert rows(page).index("vent space") < rows(page).index("insulation"), "nothing is refused"
+    page.act("undo")
+    assert said() == []

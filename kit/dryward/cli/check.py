@@ -70,10 +70,15 @@ def _print(result, units, brief):
         return
     if brief:
         print(f"{result['outcome']:18} {result['name']}: {result['verdict']}")
+        for warning in result["warnings"]:
+            print(f"{'':18} {warning}")
         return
     from dryward.report.sheet import LEGEND, MARKS, amount
 
-    print(f"{result['assembly']}, {result['place']}\n{result['verdict']}\n{result['small']}\n\n{LEGEND}")
+    print(f"{result['assembly']}, {result['place']}")
+    for warning in result["warnings"]:
+        print(warning)
+    print(f"{result['verdict']}\n{result['small']}\n\n{LEGEND}")
     for each in result["findings"]:
         print(f"{MARKS[each['good']]} {each['question']} {each['answer'].capitalize()}.")
         for key in ("what", "why", "change"):
@@ -88,5 +93,6 @@ def _print(result, units, brief):
         if each["source"] and each["id"].startswith(("code-", "vents")):
             print(f"    Rule: {each['source']}.")
     for note in (*result["notes"], GRAIN):
-        print(note)
+        if note not in result["warnings"]:
+            print(note)
     print("As adopted locally; the building official decides.")

@@ -10,7 +10,7 @@ import os
 from concurrent.futures import ProcessPoolExecutor, as_completed
 from multiprocessing import get_context
 
-from dryward.building import job_files
+from dryward.building import job_files, order
 from dryward.checks import OutOfRange, PlainError
 from dryward.report.review import review
 
@@ -43,6 +43,7 @@ def plain(review, name=""):
         "outcome": review.outcome,
         "verdict": review.verdict,
         "small": review.limits,
+        "warnings": list(order.warnings(review.job.assembly)),
         "findings": findings,
         "notes": list(review.notes),
     }
@@ -74,7 +75,7 @@ def one(words, name="", hourly=True, spread=0, progress=None):
         return plain(review(job_files.parse(words, name or "the file"), progress, hourly, spread), name)
     except PlainError as error:
         empty = dict.fromkeys(("assembly", "place", "outcome", "verdict", "small"), "")
-        return {"name": name, **empty, "dries": None, "findings": [], "notes": [], "error": str(error)}
+        return {"name": name, **empty, "dries": None, "warnings": [], "findings": [], "notes": [], "error": str(error)}
 
 
 def sweep(jobs, places=None):

@@ -1,5 +1,6 @@
 """All checks of one job, in the order a builder asks them."""
 
+from dryward.building import order
 from dryward.checks import within
 from dryward.report import drying_time, rule_checks, steady_checks, uncertain, year_checks
 from dryward.report.findings import Review
@@ -66,4 +67,4 @@ def review(job, progress=None, hourly=True, spread=0):
     found += [vents] if vents else []
     found += rule_checks.code_rows(here)
     notes = here.notes if hourly else (*here.notes, STEADY_ALONE)
-    return Review(job, tuple(found), notes)
+    return Review(job, tuple(found), (*order.warnings(job.assembly), *notes))

@@ -4,10 +4,11 @@ import dataclasses
 
 from dryward import units
 from dryward.building import codes
+from dryward.building.assembly import WALL
 from dryward.building.membranes import HIGHEST
 from dryward.physics.free_area import ratio_provided
 from dryward.report import amounts, code_facts
-from dryward.report.findings import CANNOT_TELL, NO, WALL, YES, Finding, Number
+from dryward.report.findings import CANNOT_TELL, NO, YES, Finding, Number
 
 _ANSWERS = {"met": (YES, True), "not met": (NO, False)}
 
