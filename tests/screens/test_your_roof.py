@@ -348,3 +348,20 @@ def test_a_layer_moved_to_the_wrong_side_is_named_at_once(page):
     assert rows(page).index("vent space") < rows(page).index("insulation"), "nothing is refused"
     page.act("undo")
     assert said() == []
+
+
+def test_the_tables_say_what_was_not_read(page):
+    def sources(head):
+        (section,) = (part for part in page.widget.bench["sections"] if part["key"] == "layers")
+        (table,) = (part for part in section["parts"] if part.get("head", [""])[0] == head)
+        return [row["cells"][table["head"].index("Source")] for row in table["rows"]]
+
+    page.act("search", "polyethylene")
+    assert all(source.endswith("(from memory)") for source in sources("Found"))
+    page.act("here:3")
+    page.act("replace:polyethylene-6-mil")
+    assert sources("Layer, inside first")[3] == "ASHRAE Handbook of Fundamentals, permeance … (from memory)"
+    page.act("layer:3:permeance", "0.3 perm")
+    assert sources("Layer, inside first")[3] == "typed by the reader"
+    page.act("layer:1:resistance", "R-0.5")
+    assert "typed by the reader" in sources("Layer, inside first")[1]

@@ -10,7 +10,7 @@ import os
 from concurrent.futures import ProcessPoolExecutor, as_completed
 from multiprocessing import get_context
 
-from dryward.building import job_files, order
+from dryward.building import job_files, order, origins
 from dryward.checks import OutOfRange, PlainError
 from dryward.report.review import review
 
@@ -45,8 +45,16 @@ def plain(review, name=""):
         "small": review.limits,
         "warnings": list(order.warnings(review.job.assembly)),
         "findings": findings,
+        "layers": [_layer(layer) for layer in review.job.assembly.layers],
         "notes": list(review.notes),
     }
+
+
+def _layer(layer):
+    """A layer with what its values come from."""
+    found = {"name": layer.name, "substance": layer.substance.name, "thickness": layer.thickness}
+    found |= {"thermal_resistance": layer.thermal_resistance, "permeance": layer.permeance}
+    return _finite(found) | {"source": origins.said(layer.substance)}
 
 
 def _finite(number):
@@ -75,7 +83,16 @@ def one(words, name="", hourly=True, spread=0, progress=None):
         return plain(review(job_files.parse(words, name or "the file"), progress, hourly, spread), name)
     except PlainError as error:
         empty = dict.fromkeys(("assembly", "place", "outcome", "verdict", "small"), "")
-        return {"name": name, **empty, "dries": None, "warnings": [], "findings": [], "notes": [], "error": str(error)}
+        return {
+            "name": name,
+            **empty,
+            "dries": None,
+            "warnings": [],
+            "findings": [],
+            "layers": [],
+            "notes": [],
+            "error": str(error),
+        }
 
 
 def sweep(jobs, places=None):

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 import dryward
 from dryward import units
-from dryward.building import codes
+from dryward.building import codes, origins
 from dryward.pictures.months import Months, MonthsState
 from dryward.pictures.printed import static
 from dryward.pictures.profile import ProfileState, SectionAndProfile
@@ -126,7 +126,7 @@ def sheet(review, unit_system="us", file="", date=None):
         inspector=for_inspector(review, unit_system),
         cautions=tuple((each.title, each.text) for each in _cautions()),
         notes=(*review.notes, GRAIN, f"Code rows: {codes.LOCALLY}."),
-        sources=_sources(review.job.assembly),
+        sources=sources(review.job.assembly),
         unit_system=unit_system,
     )
 
@@ -210,23 +210,25 @@ def _layer(layer, system):
         "vented"
         if layer.vented
         else ("open" if permeance == float("inf") else units.show(permeance, "permeance", system)),
-        _source(layer),
+        origins.said(layer.substance),
     )
 
 
-def _source(layer):
-    """Where the values of a layer come from."""
-    substance = layer.substance
-    origin = substance if hasattr(substance, "source") else substance.origin
-    # A place that is not known is written "-", one for each source.
-    where = "; ".join(part.strip() for part in origin.where.split(";") if part.strip() not in ("", "-"))
-    return ", ".join(part for part in (origin.source, where) if part) or "own value"
+def sources(assembly):
+    """Where the values of the layers come from, each origin once.
 
+    Parameters
+    ----------
+    assembly : Assembly
 
-def _sources(assembly):
+    Returns
+    -------
+    tuple of str
+        The layers, and the origin of their values.
+    """
     found = {}
     for layer in assembly.layers:
-        found.setdefault(_source(layer), []).append(layer.name)
+        found.setdefault(origins.said(layer.substance), []).append(layer.name)
     return tuple(f"{', '.join(names)}: {source.rstrip('.')}." for source, names in found.items())
 
 
