@@ -31,7 +31,7 @@ def run(args):
     results = []
     if work:
         tell = _progress(), args.spread, _hours(len(work))
-        results = many(work, not args.steady, args.workers, args.scheduler, *tell)
+        results = many(work, not args.steady, args.workers, args.scheduler, *tell, edition=args.edition)
     results += [{"name": name, "dries": None, "error": job} for name, job in found.items() if isinstance(job, str)]
     if args.json:
         print(json.dumps(results if len(results) > 1 else results[0], indent=1, ensure_ascii=False))
@@ -73,7 +73,7 @@ def _print(result, units, brief):
         for warning in result["warnings"]:
             print(f"{'':18} {warning}")
         return
-    from dryward.report.sheet import LEGEND, MARKS, amount
+    from dryward.report.sheet import EDITION, LEGEND, MARKS, amount
 
     print(f"{result['assembly']}, {result['place']}")
     for warning in result["warnings"]:
@@ -95,4 +95,5 @@ def _print(result, units, brief):
     for note in (*result["notes"], GRAIN):
         if note not in result["warnings"]:
             print(note)
+    print(f"Code rows are {EDITION}.")
     print("As adopted locally; the building official decides.")

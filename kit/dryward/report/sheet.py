@@ -35,6 +35,8 @@ MARKS = {True: "✓", False: "▲", None: "?"}
 LEGEND = f"{MARKS[True]} speaks for it, {MARKS[False]} speaks against it, {MARKS[None]} cannot tell"
 #: Size of a picture that stands beside another [px], and pixels per inch of all.
 _HALF, _DPI = (480, 380), 200
+#: Which edition of a code is used; each row names its own.
+EDITION = "of the newest edition whose text was read, unless another was asked for"
 DISCLAIMER = (
     "A calculation for teaching and planning. It is no permit, no test report, no engineer's seal and no inspection. "
     "The locally adopted code and the building official rule; a licensed designer signs."
@@ -125,7 +127,7 @@ def sheet(review, unit_system="us", file="", date=None):
         client=for_client(review, unit_system),
         inspector=for_inspector(review, unit_system),
         cautions=tuple((each.title, each.text) for each in _cautions()),
-        notes=(*review.notes, GRAIN, f"Code rows: {codes.LOCALLY}."),
+        notes=(*review.notes, GRAIN, f"Code rows: {EDITION}; {codes.LOCALLY}."),
         sources=sources(review.job.assembly),
         unit_system=unit_system,
     )
