@@ -93,10 +93,38 @@ def test_the_front_pages_table_counts_how_values_were_read():
     read = Check("a", "half of 3", "arithmetic", "-", "read in a book", 1.5, 1.505, 0.01, "")
     recalled = Check("b", "half of 5", "arithmetic", "-", "from memory", 2.5, 2.6, 0.01, "")
     worked = Check("c", "half of 7", "algebra", "-", "computed outside the kit", 3.5, 3.5, 0.01, "")
-    table = by_topic([("halves", read), ("halves", recalled), ("more_halves", worked)])
-    assert "| halves | 2 | 1 | 0 | 1 | 1 | 1 | 1000% |" in table
-    assert "| more halves | 1 | 0 | 1 | 0 | 1 | 0 | 0% |" in table
-    assert "| all | 3 | 1 | 1 | 1 | 2 | 1 | 1000% |" in table
+    own = Check("d", "half of 9", "Teaching case of the kit", "-", "invented; computed by hand", 4.5, 5.0, 0.01, "")
+    table = by_topic([("halves", read), ("halves", recalled), ("more_halves", worked), ("more_halves", own)])
+    assert "| halves | 2 | 1 | 0 | 1 | 1 | 1 | 1000% | 0 |" in table
+    assert "| more halves | 1 | 0 | 1 | 0 | 1 | 0 | 0% | 1 |" in table
+    assert "| all | 3 | 1 | 1 | 1 | 2 | 1 | 1000% | 1 |" in table
+
+
+def test_the_kits_own_are_listed_apart(capsys):
+    rows = evidence.read("materials")
+    own = [row for row in rows if "invented" in row.text("how_read")]
+    assert len(own) == 13
+    assert cli.main(["evidence", "materials"]) == 0
+    out = capsys.readouterr().out
+    assert f"{len(rows) - 13} published or worked values computed again; none outside the allowed difference." in out
+    assert "Not counted: 13 of the kit's own, invented for teaching; none outside the allowed difference." in out
+    before, _, after = out.partition("MATERIALS, THE KIT'S OWN, NOT COUNTED")
+    assert all(row.text("what")[:40] in after and row.text("what")[:40] not in before for row in own)
+    assert cli.main(["evidence", "materials", "--json"]) == 0
+    told = json.loads(capsys.readouterr().out)
+    assert [each["reading"] == "the kit's own" for each in told] == [False] * (len(rows) - 13) + [True] * 13
+    assert cli.main(["evidence", "materials", "--summary"]) == 0
+    lines = [line for line in capsys.readouterr().out.splitlines() if line.startswith("|")]
+    assert [line.startswith("| not counted, the kit's own: Teaching") for line in lines[-3:]] == [False, True, True]
+
+
+def test_the_kits_own_that_is_wrong_is_told_and_fails(monkeypatch, capsys):
+    own = Check("x", "half of 3", "Teaching case of the kit", "-", "invented", 1.5, 1.6, 0.01, "m")
+    monkeypatch.setattr(evidence, "checks", lambda *names: iter([own]))
+    assert cli.main(["evidence", "psychrometrics"]) == 1
+    out = capsys.readouterr().out
+    assert "0 published or worked values computed again; none outside the allowed difference." in out
+    assert "1 of the kit's own, invented for teaching; 1 outside the allowed difference." in out
 
 
 def test_only_the_typed_command_is_loaded():

@@ -9,6 +9,7 @@ from dryward import evidence
 from dryward.checks import BadFile, UnknownName
 from dryward.evidence import Check, table
 from dryward.evidence.examples import example
+from dryward.evidence.table import OWN
 
 HEAD = "id,quantity,what,expected,tolerance,unit,source,where,how_read"
 ROW = "a,half,half of 3,1.5,0.01,m,arithmetic,page 1,by hand"
@@ -19,8 +20,37 @@ def test_every_row_is_computed_once_and_in_order(topic):
     assert [check.id for check in evidence.checks(topic)] == [row.id for row in evidence.read(topic)]
 
 
+@pytest.mark.parametrize("topic", evidence.topics())
+def test_what_the_kit_made_up_is_not_counted_as_outside(topic):
+    """Whatever row says that it was invented, or that its source is the kit, is the kit's own."""
+    kits = re.compile(r"invented|teaching|\b(of|by|in) (the|this) kit\b|\b(the|this) kit's\b", re.IGNORECASE)
+    for row in evidence.read(topic):
+        own = kits.search(row.text("source")) or re.search(r"invented|the kit's own", row.text("how_read"))
+        assert (row.reading == OWN) == bool(own), row.id
+        assert row.check("x" if isinstance(row.expected, str) else 0.0).reading == row.reading
+
+
+@pytest.mark.parametrize("topic", evidence.topics())
+def test_what_is_counted_as_read_says_read(topic):
+    for row in evidence.read(topic):
+        if row.reading == "read":
+            assert re.search(r"\bread\b|\bby definition\b|\bprinted\b", row.text("how_read")), row.id
+
+
+def test_the_words_that_make_a_row_the_kits_own():
+    for source, how in (
+        ("Teaching curve of the kit", "worked by hand"),
+        ("Invented for teaching", "-"),
+        ("the kit's own example", "computed by hand"),
+        ("arithmetic", "invented; computed by hand"),
+    ):
+        assert Check("a", "b", source, "-", how, 1.0, 1.0, 0.1, "").reading == OWN
+    for how, reading in (("from memory", "from memory"), ("computed apart from this kit", "worked"), ("read", "read")):
+        assert Check("a", "b", "a standard", "-", how, 1.0, 1.0, 0.1, "").reading == reading
+
+
 def test_there_are_many():
-    assert sum(len(evidence.read(topic)) for topic in evidence.topics()) >= 250
+    assert sum(row.reading != OWN for topic in evidence.topics() for row in evidence.read(topic)) >= 250
 
 
 def test_a_row_and_its_answer():

@@ -191,3 +191,4 @@ def test_a_bad_row_is_refused(text, words):
 def test_every_table_of_the_package_speaks():
     for name in ("codes/limits.csv", "codes/retarders.csv", "codes/class_2_insulation.csv"):
         assert rows.read(name, ("edition", "section"))
+    assert rows.read("codes/unread.csv", ("edition", "shown"))

@@ -6,8 +6,8 @@ import re
 import pytest
 
 from dryward import cli
-from dryward.building import Layer, library, preset
-from dryward.building.job import Job, Place
+from dryward.building import Layer, Material, library, preset
+from dryward.building.job import Job, Place, Vent
 from dryward.report import code_facts, page, review, rule_checks, sheet
 from dryward.report.amounts import thickness
 from dryward.report.sentences import for_inspector
@@ -15,8 +15,8 @@ from dryward.report.setting import setting
 from dryward.units import to_si
 
 
-def rows(assembly, zone=""):
-    found = rule_checks.code_rows(setting(Job(assembly, Place(zone=zone))))
+def rows(assembly, zone="", edition=None):
+    found = rule_checks.code_rows(setting(Job(assembly, Place(zone=zone))), edition)
     return {each.id.removeprefix("code-"): each for each in found}
 
 
@@ -29,8 +29,8 @@ def wall(inner, outer="mineral-wool-board", inches=2.0, sheathing="osb"):
 
 def test_a_facing_that_opens_is_not_called_prohibited():
     row = rows(preset("wood-frame-wall"), "2")["retarder"]
-    assert (row.answer, row.good) == ("cannot tell", None)
-    assert "a responsive one may be allowed: read the adopted text" in row.what
+    assert (row.answer, row.good) == ("yes", True)
+    assert "permitted inside in zone 2 because it opens to more than 1 perm in the wet cup" in row.what
 
 
 def test_class_three_is_judged_by_what_stands_outside_the_studs():
@@ -85,14 +85,117 @@ def test_the_inspector_is_sent_to_rows_that_are_printed():
         assert any(each.id.startswith("code-unvented") for each in found.findings) == asked
 
 
-def test_foam_that_is_not_known_breaks_no_row():
-    roof = preset("unvented-vault-foam-above-deck").replace("foam", library.material("mineral-wool-board"))
-    row = rows(roof, "6")["unvented-insulation"]
-    assert row.answer == "cannot tell"
-    assert "the rule asks for R-25.0 of it" in row.what
-    inside = preset("unvented-vault-foam-above-deck").replace("insulation", library.material("polyiso-fiber-faced"))
+ROOF = preset("unvented-vault-foam-above-deck")
+
+
+def with_foam(substance, inches=4.0):
+    return ROOF.replace("foam", substance, to_si(inches, "in"))
+
+
+@pytest.mark.parametrize("id", ["mineral-wool-board", "wood-fiber-board", "cellulose-dense", "plywood"])
+@pytest.mark.parametrize(("zone", "asks"), [("4A", "R-15"), ("5", "R-20"), ("6", "R-25"), ("8", "R-35")])
+def test_where_no_foam_is_drawn_the_row_is_not_met(id, zone, asks):
+    found = rows(with_foam(library.material(id)), zone)
+    row = found["unvented-insulation"]
+    assert (row.answer, row.good) == ("no", False)
+    assert "no air-impermeable insulation is drawn at or above the deck" in row.what
+    assert f"the row asks for {asks}" in row.what
+    assert "air-impermeable and without gaps must be shown" not in row.limits
+    assert "unvented-class-2" not in found, "nothing is there whose class could be asked"
+    assert "vapor diffusion port" not in row.what
+
+
+def test_a_membrane_in_place_of_the_foam_is_no_foam_either():
+    bare = dataclasses.replace(ROOF, layers=tuple(each for each in ROOF.layers if each.name != "foam"))
+    assert rows(bare, "6")["unvented-insulation"].what.startswith("Not met: no air-impermeable insulation is drawn")
+    warm = rows(bare, "3A")["unvented-insulation"].what
+    assert "the row asks for R-5.0 of it; in an attic of this zone a vapor diffusion port is another way" in warm
+    assert "vapor diffusion port" not in rows(bare, "3A", 2015)["unvented-insulation"].what, "it came in 2018"
+
+
+def test_foam_on_the_room_side_does_not_count_and_is_named():
+    inside = ROOF.replace("insulation", library.material("polyiso-fiber-faced"))
     inside = inside.replace("foam", library.material("cellulose-dense"))
-    assert code_facts.foam(inside) == ()
+    row = rows(inside, "6")["unvented-insulation"]
+    assert row.answer == "no"
+    assert "insulation lies on the room side of other insulation" in row.what
+
+
+def test_without_the_zone_it_cannot_be_told():
+    bare = with_foam(library.material("cellulose-dense"))
+    for zone, why in (("", "the climate zone must be known"), ("4", "zone 4 needs its letter here")):
+        row = rows(bare, zone)["unvented-insulation"]
+        assert (row.answer, row.what) == ("cannot tell", f"Cannot tell: {why}.")
+
+
+OWN = Material("own-material", "own board", 30, 1400, 0.022, 1e-12, category="own")
+
+
+@pytest.mark.parametrize("substance", [OWN, library.material("spray-foam-open-cell"), library.material("cork-board")])
+def test_insulation_that_may_hold_air_back_cannot_be_told(substance):
+    row = rows(with_foam(substance, 8.0), "6")["unvented-insulation"]
+    assert (row.answer, row.good) == ("cannot tell", None)
+    assert row.what.startswith("Cannot tell: whether foam is air-impermeable is not known here; the row asks for R-25")
+
+
+def test_insulation_that_may_hold_air_back_but_is_too_thin_is_not_met():
+    row = rows(with_foam(OWN, 1.0), "6")["unvented-insulation"]
+    assert row.answer == "no"
+    assert "even if foam is air-impermeable there is only R-6.6 at or above the deck" in row.what
+
+
+def test_known_foam_beside_what_is_not_known():
+    both = with_foam(library.material("xps"), 6.0)
+    deck = both.index("deck")
+    own = Layer(OWN, 0.02, "own board")
+    both = dataclasses.replace(both, layers=(*both.layers[: deck + 1], own, *both.layers[deck + 1 :]))
+    assert rows(both, "6")["unvented-insulation"].answer == "yes", "the foam alone is enough"
+    thin = both.replace("foam", thickness=to_si(4, "in"))
+    row = rows(thin, "6")["unvented-insulation"]
+    assert row.answer == "cannot tell"
+    assert "own board is air-impermeable" in row.what
+
+
+def test_under_tiles_in_a_hot_dry_zone_no_foam_is_asked():
+    tiled = with_foam(library.material("mineral-wool-board")).replace("covering", library.material("clay-tile"))
+    assert rows(tiled, "3B")["unvented-insulation-tile"].answer == "yes"
+    assert rows(tiled, "3A")["unvented-insulation"].answer == "no"
+
+
+def test_another_edition_can_be_asked_for():
+    wall = preset("wood-frame-wall")
+    assert rows(wall, "6", 2009)["retarder"].source.startswith("IRC R601.3 and R601.3.1, edition 2009, ")
+    new = rows(wall, "6", 2024)["retarder"]
+    assert new.what.startswith("Met: 2024 was not read, so this is the row of 2021: 0.3 perm")
+    assert "new Table R702.7(5)" in new.source
+    bare = with_foam(library.material("cellulose-dense"))
+    assert rows(bare, "6", 2024)["unvented-insulation"].what.startswith(
+        "Not met: 2024 was not read, so this is the row of 2021: no air-impermeable insulation is drawn"
+    )
+    assert rows(bare, "6", 2009)["unvented-insulation"].source.startswith("IRC R806.4, Table R806.4, edition 2009, ")
+
+
+@pytest.mark.parametrize("edition", [None, "2009", "2024"])
+def test_the_edition_reaches_command_and_review(edition, capsys):
+    typed = ["check", "wood-frame-wall", "--steady", "--zone", "6", *(["--edition", edition] if edition else [])]
+    cli.main(typed)
+    out = capsys.readouterr().out
+    found = review(Job(preset("wood-frame-wall"), Place(zone="6")), hourly=False, edition=edition)
+    assert f"    Rule: {found.finding('code-retarder').source}." in out
+    assert "Code rows are of the newest edition whose text was read, unless another was asked for." in out
+    assert ("2024 was not read" in out) == (edition == "2024")
+    assert any("of the newest edition whose text was read" in note for note in sheet.sheet(found).notes)
+
+
+def test_an_edition_there_is_not(capsys):
+    assert cli.main(["check", "wood-frame-wall", "--edition", "2010"]) == 2
+    assert '--edition is "2010"; it must be one of 2006, 2009, 2012' in capsys.readouterr().err
+
+
+def test_the_vents_say_which_edition_is_shown():
+    job = Job(preset("vented-vault"), Place(zone="6"), vent=Vent())
+    assert rule_checks.vents(setting(job), 2024).why.startswith("2024 was not read, so this is the row of 2021. ")
+    assert rule_checks.vents(setting(job)).why.startswith(("The openings", "1/", "Even"))
 
 
 @pytest.mark.parametrize(

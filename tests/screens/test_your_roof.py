@@ -425,3 +425,39 @@ def test_compare_with_a_file_that_is_gone(page):
 def test_printing_needs_checks_of_this_roof(page):
     page.act("print:pdf")
     assert "Run all checks first" in page.printing.trouble
+
+
+def test_a_layer_moved_to_the_wrong_side_is_named_at_once(page):
+    def said():
+        (layers,) = (part for part in page.widget.bench["sections"] if part["key"] == "layers")
+        return [part["text"] for part in layers["parts"] if part.get("class") == "dw-trouble"]
+
+    def inward():
+        page.act(f"layer:{rows(page).index('vent space')}:up")
+
+    assert said() == []
+    inward()
+    assert said() == [], "a membrane over the vent space is not plainly wrong"
+    inward()
+    (warning,) = said()
+    assert warning.startswith("Vent space lies on the room side of the insulation")
+    assert rows(page).index("vent space") < rows(page).index("insulation"), "nothing is refused"
+    page.act("undo")
+    assert said() == []
+
+
+def test_the_tables_say_what_was_not_read(page):
+    def sources(head):
+        (section,) = (part for part in page.widget.bench["sections"] if part["key"] == "layers")
+        (table,) = (part for part in section["parts"] if part.get("head", [""])[0] == head)
+        return [row["cells"][table["head"].index("Source")] for row in table["rows"]]
+
+    page.act("search", "polyethylene")
+    assert all(source.endswith("(from memory)") for source in sources("Found"))
+    page.act("here:3")
+    page.act("replace:polyethylene-6-mil")
+    assert sources("Layer, inside first")[3] == "ASHRAE Handbook of Fundamentals, permeance … (from memory)"
+    page.act("layer:3:permeance", "0.3 perm")
+    assert sources("Layer, inside first")[3] == "typed by the reader"
+    page.act("layer:1:resistance", "R-0.5")
+    assert "typed by the reader" in sources("Layer, inside first")[1]

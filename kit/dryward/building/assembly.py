@@ -8,6 +8,9 @@ from functools import cached_property
 from dryward.building.layers import Framing, Layer
 from dryward.checks import OutOfRange, UnknownName, within
 
+#: From this slope on an assembly is a wall [degrees].
+WALL = 60.0
+
 
 def _unique(layers):
     """The layers with a number behind a name that stands twice."""

@@ -1,4 +1,10 @@
-"""Rows of the codes, and how an edition and a climate zone pick among them."""
+"""Rows of the codes, and how an edition and a climate zone pick among them.
+
+Each row says in its column ``reading`` how its number is known: "quoted" in a
+text that quotes the code or takes it over, or from "memory".  An edition that
+could not be read has a row in ``unread.csv``: another edition is then shown
+in its place, and every answer says so.
+"""
 
 import re
 from dataclasses import dataclass
@@ -13,12 +19,22 @@ from dryward.units import from_si, show, to_si
 LOCALLY = "as adopted locally; the building official decides"
 MET, NOT_MET, CANNOT_TELL = "met", "not met", "cannot tell"
 
-_LIMITS = (
-    "rule edition section zones quantity relation value high unit words elsewhere",
-    "edition zone class_1 class_2 class_3 ci_2x4_R ci_2x6_R vented_cladding_over section",
-    "edition zone ci_2x4_R ci_2x6_R section",
+LIMITS, RETARDERS, CLASS_2, UNREAD = (
+    f"codes/{name}.csv" for name in ("limits", "retarders", "class_2_insulation", "unread")
 )
-_TABLES = dict(zip(("codes/limits.csv", "codes/retarders.csv", "codes/class_2_insulation.csv"), _LIMITS, strict=True))
+_TABLES = {
+    LIMITS: "rule edition section zones quantity relation value high unit words elsewhere reading",
+    RETARDERS: (
+        "edition zone none class_1 class_2 class_3 responsive both_sides ci_2x4_R ci_2x6_R vented_cladding_over "
+        "reading section"
+    ),
+    CLASS_2: "edition zone ci_2x4_R ci_2x6_R reading section",
+    UNREAD: "rule edition shown",
+}
+#: How a row's number is known.
+QUOTED, MEMORY = "quoted", "memory"
+#: Editions that one may ask for.
+EDITIONS = (2006, 2009, 2012, 2015, 2018, 2021, 2024)
 
 
 @dataclass(frozen=True)
@@ -34,6 +50,9 @@ class Verdict:
         One sentence with the numbers.
     section, edition, source, how_read : str
         Where the rule stands, and how it was read.
+    instead : str
+        That the edition asked for could not be read, and which is shown in
+        its place; empty otherwise.
     """
 
     rule: str
@@ -43,13 +62,19 @@ class Verdict:
     edition: str = ""
     source: str = ""
     how_read: str = ""
+    instead: str = ""
+
+    @property
+    def reason(self):
+        """Why, after what must be known of the edition."""
+        return ": ".join(part for part in (self.instead, self.why) if part)
 
     @property
     def words(self):
         """The whole verdict as it is printed."""
         place = ", ".join(each for each in (self.source, self.edition, self.section) if each not in ("", "-"))
         how = f" Rule {self.how_read}." if self.how_read else ""
-        return f"{self.answer.capitalize()}: {self.why} ({place}; {LOCALLY}).{how}"
+        return f"{self.answer.capitalize()}: {self.reason} ({place}; {LOCALLY}).{how}"
 
 
 def verdict(rule, answer, why, row=None):
@@ -81,18 +106,28 @@ def table(name):
 
     Parameters
     ----------
-    name : {"codes/limits.csv", "codes/retarders.csv", "codes/class_2_insulation.csv"}
+    name : {"codes/limits.csv", "codes/retarders.csv", "codes/class_2_insulation.csv", "codes/unread.csv"}
 
     Returns
     -------
     tuple of dict
+        The newest edition of a rule first.
+
+    Raises
+    ------
+    BadFile
+        When a row does not say how its number is known.
 
     Examples
     --------
     >>> table("codes/limits.csv")[0]["rule"]
     'retarder-class'
     """
-    return tuple(rows.read(name, _TABLES[name].split()))
+    found = tuple(rows.read(name, _TABLES[name].split()))
+    for row in found:
+        if row.get("reading", QUOTED) not in (QUOTED, MEMORY):
+            raise BadFile(f"The table {name}, row {row['id']}: reading must be {QUOTED} or {MEMORY}.")
+    return found
 
 
 def amount(row, column="value"):
@@ -230,13 +265,15 @@ def of_edition(row, edition):
 
 
 def newest(found, edition):
-    """The rows of one edition: the one asked for, or the newest.
+    """The rows of one edition: the one asked for, or the newest that was read.
 
     Parameters
     ----------
     found : sequence of dict
         Rows of one rule, the newest edition first.
     edition : str or int or None
+        Without one, the newest of which no row is from memory; where all are,
+        the newest.
 
     Returns
     -------
@@ -244,11 +281,49 @@ def newest(found, edition):
 
     Examples
     --------
-    >>> newest([{"edition": "2021"}, {"edition": "2018"}], None)
-    [{'edition': '2021'}]
+    >>> rows = [{"edition": "2024", "reading": "memory"}, {"edition": "2021", "reading": "quoted"}]
+    >>> newest(rows, None)
+    [{'edition': '2021', 'reading': 'quoted'}]
+    >>> newest(rows, 2024)
+    [{'edition': '2024', 'reading': 'memory'}]
     """
     fitting = [row for row in found if of_edition(row, edition)]
+    if edition is None:
+        recalled = {row["edition"] for row in fitting if row["reading"] == MEMORY}
+        fitting = [row for row in fitting if row["edition"] not in recalled] or fitting
     return [row for row in fitting if row["edition"] == fitting[0]["edition"]]
+
+
+def unread(rule, found, edition):
+    """The row that says that an edition of a rule could not be read.
+
+    Parameters
+    ----------
+    rule : str
+        Its id.
+    found : sequence of dict
+        All rows of the rule.
+    edition : str or int or None
+
+    Returns
+    -------
+    dict or None
+        With the edition that is shown in its place; None where the rule has
+        rows of its own, and where nothing is known of the edition.
+
+    Examples
+    --------
+    >>> vents = [row for row in table("codes/limits.csv") if row["rule"] == "vent-air-space"]
+    >>> unread("vent-air-space", vents, 2024)["shown"]
+    '2021'
+    >>> unread("vent-air-space", vents, 2015) is None
+    True
+    """
+    if edition is None or not found or any(of_edition(row, edition) for row in found):
+        return None
+    fitting = [row for row in table(UNREAD) if row["source"] == found[0]["source"] and of_edition(row, edition)]
+    own = [row for row in fitting if row["rule"] == rule]
+    return next(iter(own or [row for row in fitting if not row["rule"]]), None)
 
 
 def of_zone(found, asked):

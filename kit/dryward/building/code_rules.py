@@ -6,8 +6,11 @@ and the verdict then says what is missing.
 
 from dryward.building.code_rows import (
     CANNOT_TELL,
+    CLASS_2,
+    LIMITS,
     MET,
     NOT_MET,
+    RETARDERS,
     amount,
     in_si,
     newest,
@@ -33,7 +36,7 @@ def _missing(rule, row, **facts):
 
 
 def _rows(rule, edition):
-    return newest([row for row in table("codes/limits.csv") if row["rule"] == rule], edition)
+    return newest([row for row in table(LIMITS) if row["rule"] == rule], edition)
 
 
 def retarder_class(permeance):
@@ -90,7 +93,7 @@ def vent_area(rule, edition=None, **facts):
 
     References
     ----------
-    IRC R806.2; editions before 2009 ask for one of the two conditions, later
+    IRC R806.2; editions up to 2009 ask for one of the two conditions, later
     ones for both.
 
     Examples
@@ -117,7 +120,7 @@ def vent_area(rule, edition=None, **facts):
     if free < half * nearly:
         return verdict(rule, NOT_MET, f"{have} is below even {least} of {area:.4g} m², {half:.4g} m²", reduced)
     high, tight = _upper(edition, facts), _warm_side(edition, facts)
-    if reduced["edition"] == "2006":
+    if _rows("vent-area-conditions", edition)[0]["relation"] == "either":
         answer = MET if MET in (high, tight) else NOT_MET if high == tight == NOT_MET else CANNOT_TELL
         asked = "one of: high vents, or a retarder inside"
     else:
@@ -177,14 +180,15 @@ def retarder(rule, edition=None, **facts):
 
     References
     ----------
-    IRC R702.7 and its tables.
+    IRC R702.7 and its tables; R601.3 in the edition of 2009, R318.1 and
+    N1102.5 before it.
 
     Examples
     --------
     >>> retarder("retarder", zone="6", permeance=to_si(0.7, "perm")).answer
     'met'
     """
-    found = newest(table("codes/retarders.csv"), edition)
+    found = newest(table(RETARDERS), edition)
     if not found:
         return verdict(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
     known = {"climate zone": facts.get("zone"), "dry-cup permeance": facts.get("permeance")}
@@ -198,21 +202,29 @@ def retarder(rule, edition=None, **facts):
     row, kind = fitting[0], retarder_class(facts["permeance"])
     level = f"{shown(facts['permeance'], 'perm')}, class {kind}," if kind != "none" else "no retarder (over 10 perm)"
     if kind == "none":
-        needed = row["class_3"] == "conditional"
+        needed = row["none"] == "prohibited"
         why = f"{level}: zone {where} {'asks for one' if needed else 'asks for none'}"
         return verdict(rule, NOT_MET if needed else MET, why, row)
+    opens = facts.get("responsive")
     says = row[f"class_{len(kind)}"]
     if says == "prohibited":
-        if facts.get("responsive"):
-            why = f"{level} is prohibited in zone {where}, but a responsive one may be allowed: read the adopted text"
-            return verdict(rule, CANNOT_TELL, why, row)
+        if opens and row["responsive"] == "permitted":
+            why = f"{level} is permitted inside in zone {where} because it opens to more than 1 perm in the wet cup"
+            return verdict(rule, MET, why, row)
         return verdict(rule, NOT_MET, f"{level} is prohibited inside in zone {where}", row)
+    if says == "too open":
+        return verdict(rule, NOT_MET, f"{level} lets through more than the 1 perm that zone {where} asks for", row)
     outer = facts.get("outer_permeance")
-    if kind == "I" and outer is not None and retarder_class(outer) == "I" and not facts.get("responsive"):
+    both = kind == "I" and outer is not None and retarder_class(outer) == "I"
+    if both and not opens and row["both_sides"] == "design":
         return verdict(rule, NOT_MET, "class I on both sides needs an approved design", row)
     if says == "permitted":
         return verdict(rule, MET, f"{level} is permitted inside in zone {where}", row)
-    return _conditional(rule, row, where, level, facts)
+    found = _conditional(rule, row, where, level, facts)
+    if says == "texts differ" and found.answer != MET:
+        why = f"{found.why}; the texts of this edition differ on whether zone {where} asks for it: read the adopted one"
+        return verdict(rule, CANNOT_TELL, why, row)
+    return found
 
 
 def _conditional(rule, row, where, level, facts):
@@ -258,14 +270,15 @@ def class_2_insulation(rule, edition=None, **facts):
 
     References
     ----------
-    IRC 2021 Table R702.7(4); numbers from memory.
+    IRC 2021 Table R702.7(4), read in a state's code that takes over the same
+    table of the IBC.
 
     Examples
     --------
     >>> class_2_insulation("class-2-insulation", zone="7", wall="2x6", exterior_insulation=to_si(5, "R")).answer
     'not met'
     """
-    found = newest(table("codes/class_2_insulation.csv"), edition)
+    found = newest(table(CLASS_2), edition)
     if not found:
         return verdict(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
     where, wall, have = (facts.get(key) for key in ("zone", "wall", "exterior_insulation"))

@@ -2,16 +2,24 @@
 
 A rule is a row of ``data/codes/``: edition, section, zone, number, source,
 and how it was read.  Most were read in documents that quote the code, some
-are from memory; each verdict says so.  What counts is the code as adopted
-locally; the building official decides.
+are from memory; each verdict says so.  Unless another edition is asked for, a
+rule is judged by the newest that was read; where an edition could not be
+read, another is shown in its place and the verdict says which.  What counts
+is the code as adopted locally; the building official decides.
 """
+
+import dataclasses
 
 from dryward.building import code_rules
 from dryward.building.code_rows import (
     CANNOT_TELL,
+    CLASS_2,
+    EDITIONS,
+    LIMITS,
     LOCALLY,
     MET,
     NOT_MET,
+    RETARDERS,
     Verdict,
     amount,
     in_si,
@@ -19,6 +27,7 @@ from dryward.building.code_rows import (
     of_zone,
     shown,
     table,
+    unread,
     verdict,
     zone,
 )
@@ -27,6 +36,7 @@ from dryward.checks import UnknownName, within
 from dryward.units import UNITS, from_si
 
 __all__ = [
+    "EDITIONS",
     "LOCALLY",
     "Verdict",
     "judge",
@@ -44,7 +54,14 @@ _TOGETHER = {
     "vent-area": code_rules.vent_area,
 }
 # Rows that only such a rule can judge.
-_PARTS = ("retarder-class", "vent-area-plain", "vent-area-reduced", "vent-area-upper-share", "vent-area-upper-depth")
+_PARTS = (
+    "retarder-class",
+    "vent-area-plain",
+    "vent-area-reduced",
+    "vent-area-conditions",
+    "vent-area-upper-share",
+    "vent-area-upper-depth",
+)
 _FACTS = (
     "value",
     "vented_area",
@@ -79,15 +96,23 @@ def rules():
         "class-2-insulation": "insulation outside a wall with a class II retarder",
         "vent-area": "net free area of a vented roof",
     }
-    for row in table("codes/limits.csv"):
+    for row in table(LIMITS):
         if row["rule"] not in _PARTS:
             found.setdefault(row["rule"], row["quantity"])
     return found
 
 
+def _all(rule):
+    """Every row of a rule, whatever its edition."""
+    if rule in ("retarder", "class-2-insulation"):
+        return table(RETARDERS if rule == "retarder" else CLASS_2)
+    part = "vent-area-plain" if rule == "vent-area" else rule
+    return [row for row in table(LIMITS) if row["rule"] == part]
+
+
 def _limit(rule, where, edition):
     """The one row of a rule, or a verdict that says why there is none."""
-    found = newest([row for row in table("codes/limits.csv") if row["rule"] == rule], edition)
+    found = newest(_all(rule), edition)
     if not found:
         return None, verdict(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
     zoned = any(row["zones"] not in ("", "all") for row in found)
@@ -116,12 +141,13 @@ def required(rule, zone=None, edition=None):
     zone : str, optional
         Climate zone, where the rule has zones.
     edition : str or int, optional
-        Otherwise the newest.
+        Otherwise the newest that was read.
 
     Returns
     -------
     float or None
-        None where the rule has no number for the zone or the edition.
+        None where the rule has no number for the zone or the edition; for an
+        edition that could not be read, that of the edition shown in its place.
 
     Raises
     ------
@@ -133,9 +159,10 @@ def required(rule, zone=None, edition=None):
     >>> round(required("unvented-insulation", zone="5A"), 3)
     3.522
     """
-    if rule not in {row["rule"] for row in table("codes/limits.csv")}:
+    if rule not in {row["rule"] for row in table(LIMITS)}:
         raise UnknownName("code rule", rule, rules())
-    row, _ = _limit(rule, zone, edition)
+    instead = unread(rule, _all(rule), edition)
+    row, _ = _limit(rule, zone, instead["shown"] if instead else edition)
     return None if row is None else in_si(row)
 
 
@@ -165,7 +192,7 @@ def judge(rule, zone=None, edition=None, **facts):
     zone : str or int, optional
         Climate zone such as ``"5A"`` or ``"marine 4"``.
     edition : str or int, optional
-        A year; otherwise the newest edition that is known here.
+        A year; otherwise the newest edition that was read.
     **facts
         In SI.  A rule with one number takes ``value``; "retarder",
         "class-2-insulation" and "vent-area" take those of their own.
@@ -193,10 +220,16 @@ def judge(rule, zone=None, edition=None, **facts):
     for name in facts:
         if name not in _FACTS:
             raise UnknownName("fact", name, _FACTS)
-    if rule in _TOGETHER:
-        return _TOGETHER[rule](rule, edition, zone=zone, **facts)
     if rule not in rules():
         raise UnknownName("code rule", rule, rules())
+    instead = unread(rule, _all(rule), edition)
+    if instead:
+        found = judge(rule, zone, instead["shown"], **facts)
+        how = "; ".join(part for part in (instead["how_read"], found.how_read) if part)
+        said = f"{edition} was not read, so this is the row of {instead['shown']}"
+        return dataclasses.replace(found, instead=said, how_read=how)
+    if rule in _TOGETHER:
+        return _TOGETHER[rule](rule, edition, zone=zone, **facts)
     row, reason = _limit(rule, zone, edition)
     if row is None:
         return reason
@@ -249,7 +282,16 @@ def wood_pore_humidity_limit(temperature):
     return 0.95 - (0.95 - 0.86) * t / 30.0
 
 
-def unvented_roof(zone, edition=None, *, resistance=None, inner_permeance=None, foam_permeance=None, shingle_gap=None):
+def unvented_roof(
+    zone,
+    edition=None,
+    *,
+    resistance=None,
+    inner_permeance=None,
+    foam_permeance=None,
+    shingle_gap=None,
+    tile=False,
+):
     """The conditions of an unvented rafter roof, one verdict each.
 
     Parameters
@@ -257,18 +299,22 @@ def unvented_roof(zone, edition=None, *, resistance=None, inner_permeance=None, 
     zone : str or int
         Climate zone.
     edition : str or int, optional
-        Otherwise the newest.
+        Otherwise the newest that was read.
     resistance : float, optional
-        Of the air-impermeable insulation [m2 K/W], at least 0.
+        Of the air-impermeable insulation at or above the deck [m2 K/W], at
+        least 0; 0 where there is none, None where it is not known.
     inner_permeance : float, optional
         Of the tightest layer on the ceiling side, dry cup [kg/(s m2 Pa)], 0
         to 6e-7.
     foam_permeance : float, optional
         Of the air-impermeable insulation or its coating, dry cup
-        [kg/(s m2 Pa)], 0 to 6e-7.
+        [kg/(s m2 Pa)], 0 to 6e-7.  With no insulation of that kind the
+        condition falls away.
     shingle_gap : float, optional
         Vented gap under wood shingles [m], at least 0; None without wood
         shingles.
+    tile : bool, optional
+        Whether the roof is covered with tiles.
 
     Returns
     -------
@@ -289,12 +335,16 @@ def unvented_roof(zone, edition=None, *, resistance=None, inner_permeance=None, 
     >>> from dryward.units import to_si
     >>> [each.answer for each in unvented_roof("6", resistance=to_si(20, "R"), inner_permeance=to_si(7, "perm"))]
     ['not met', 'met', 'cannot tell']
+    >>> [each.answer for each in unvented_roof("6", resistance=0.0, inner_permeance=to_si(7, "perm"))]
+    ['not met', 'met']
     """
+    under_tiles = tile and zone and required("unvented-insulation-tile", zone, edition) is not None
     asked = {
-        "unvented-insulation": resistance,
+        "unvented-insulation-tile" if under_tiles else "unvented-insulation": resistance,
         "unvented-inner-class": inner_permeance,
-        "unvented-class-2": foam_permeance,
     }
+    if resistance != 0:
+        asked["unvented-class-2"] = foam_permeance
     if shingle_gap is not None:
         asked["unvented-shingle-gap"] = shingle_gap
     return tuple(judge(rule, zone=zone, edition=edition, value=value) for rule, value in asked.items())

@@ -9,14 +9,14 @@ What a person writes may name a library id instead.
 import dataclasses
 import math
 
-from dryward.building import library
+from dryward.building import library, origins
 from dryward.building.assembly import Assembly
 from dryward.building.layers import THICKEST, AirSpace, Framing, Layer
 from dryward.building.materials import CONDUCTS, PASSES, Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
 from dryward.building.typed_table import LONGEST_TEXT, ORIGIN, TypedTable
 from dryward.building.versions import FORMAT, VERSION
-from dryward.checks import BadFile, PlainError
+from dryward.checks import BadFile, PlainError, listed
 from dryward.units import from_si
 
 _MOST_LAYERS = 60
@@ -30,6 +30,8 @@ _MATERIAL = (
     "wood",
 )
 _RESISTANCE, _PERMEANCE = "thermal resistance", "permeance"
+#: What the origin of a value that stands in a layer's own table says.
+_GIVEN = "given with the layer"
 
 
 def _without_empty(table):
@@ -171,7 +173,7 @@ def _measured(table, thing, thickness):
         elif isinstance(thing, AirSpace):
             change["vapor_permeance"] = level
         elif isinstance(thing, FixedMembrane):
-            return FixedMembrane(level, thing.origin)
+            return origins.given(FixedMembrane(level, thing.origin), "permeance", _GIVEN)
         else:
             raise table.wrong("permeance", "given for a material with a thickness, an air space or a fixed membrane")
     if "thermal_resistance" in table:
@@ -182,7 +184,8 @@ def _measured(table, thing, thickness):
             change["thermal_resistance"] = resistance
         else:
             raise table.wrong("thermal_resistance", "above 0, for a material with a thickness or an air space")
-    return dataclasses.replace(thing, **change) if change else thing
+    what = listed([key.replace("_", " ") for key in ("permeance", "thermal_resistance") if key in table])
+    return origins.given(dataclasses.replace(thing, **change), what, _GIVEN) if change else thing
 
 
 def _layer(number, value):

@@ -31,7 +31,7 @@ def run(args):
     results = []
     if work:
         tell = _progress(), args.spread, _hours(len(work))
-        results = many(work, not args.steady, args.workers, args.scheduler, *tell)
+        results = many(work, not args.steady, args.workers, args.scheduler, *tell, edition=args.edition)
     results += [{"name": name, "dries": None, "error": job} for name, job in found.items() if isinstance(job, str)]
     if args.json:
         print(json.dumps(results if len(results) > 1 else results[0], indent=1, ensure_ascii=False))
@@ -70,10 +70,15 @@ def _print(result, units, brief):
         return
     if brief:
         print(f"{result['outcome']:18} {result['name']}: {result['verdict']}")
+        for warning in result["warnings"]:
+            print(f"{'':18} {warning}")
         return
-    from dryward.report.sheet import LEGEND, MARKS, amount
+    from dryward.report.sheet import EDITION, LEGEND, MARKS, amount
 
-    print(f"{result['assembly']}, {result['place']}\n{result['verdict']}\n{result['small']}\n\n{LEGEND}")
+    print(f"{result['assembly']}, {result['place']}")
+    for warning in result["warnings"]:
+        print(warning)
+    print(f"{result['verdict']}\n{result['small']}\n\n{LEGEND}")
     for each in result["findings"]:
         print(f"{MARKS[each['good']]} {each['question']} {each['answer'].capitalize()}.")
         for key in ("what", "why", "change"):
@@ -88,5 +93,7 @@ def _print(result, units, brief):
         if each["source"] and each["id"].startswith(("code-", "vents")):
             print(f"    Rule: {each['source']}.")
     for note in (*result["notes"], GRAIN):
-        print(note)
+        if note not in result["warnings"]:
+            print(note)
+    print(f"Code rows are {EDITION}.")
     print("As adopted locally; the building official decides.")

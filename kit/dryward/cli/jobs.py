@@ -22,6 +22,11 @@ def add(parser):
     where.add_argument("--place", metavar="NAME", help=f"an invented place: {', '.join(weather.demos())}")
     where.add_argument("--epw", metavar="FILE", help="a weather file")
     parser.add_argument("--zone", help="climate zone of the code, such as 6 or 4C")
+    parser.add_argument(
+        "--edition",
+        choices=tuple(map(str, codes.EDITIONS)),
+        help="of the codes; otherwise the newest whose text was read",
+    )
     for name, _, _, words in _TYPED:
         parser.add_argument(f"--{name.replace('_', '-')}", help=words)
     parser.add_argument("--years", type=int, help="years of the hourly run, 1 to 10")

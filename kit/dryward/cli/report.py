@@ -36,7 +36,7 @@ def run(args):
         raise BadFile(job)
     from dryward.report import page, paper, review, sheet
 
-    checked = review(jobs.changed(job, args), hourly=not args.steady, spread=args.spread)
+    checked = review(jobs.changed(job, args), hourly=not args.steady, spread=args.spread, edition=args.edition)
     made = sheet.sheet(checked, args.units, Path(name).name)
     size = args.paper or {"us": "letter", "si": "a4"}[args.units]
     content = paper.pdf(made, size) if path.suffix.lower() == ".pdf" else page.html(made, size).encode("utf-8")

@@ -34,6 +34,10 @@ def _judged(row):
     return codes.judge(row.text("rule"), zone=_zone(row), edition=row.text("edition") or None, **_facts(row)).answer
 
 
+def _section(row):
+    return codes.judge(row.text("rule"), zone=_zone(row), edition=row.text("edition"), **_facts(row)).section
+
+
 def _required(row):
     return row.in_its_unit(codes.required(row.text("rule"), zone=_zone(row), edition=row.text("edition") or None))
 
@@ -47,6 +51,7 @@ def _area(row):
 _ANSWERS = {
     "class": lambda row: codes.retarder_class(row.given("permeance")),
     "judged": _judged,
+    "section": _section,
     "required": _required,
     "area": _area,
 }

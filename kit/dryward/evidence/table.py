@@ -10,6 +10,7 @@ value (``0.5 %``), and is left empty for a word.
 
 import csv
 import math
+import re
 from dataclasses import dataclass
 from importlib import resources
 
@@ -18,6 +19,11 @@ from dryward.units import from_si, to_si
 
 #: Columns every table has.
 COLUMNS = ("id", "what", "expected", "tolerance", "unit", "source", "where", "how_read")
+#: What the kit says of a curve or a case that it made up itself; it proves the sum, not the number.
+OWN = "the kit's own"
+#: How the published side came about; the last is no outside value.
+READINGS = ("read", "worked", "from memory", OWN)
+_OWN = re.compile(r"\binvented\b|\bteaching\b|\bof (the|this) kit\b|\b(the|this) kit's\b")
 _MUST_SPEAK = ("id", "what", "expected", "source", "where", "how_read")
 
 
@@ -71,11 +77,8 @@ class Check:
 
     @property
     def reading(self):
-        """How sure the published side is: "from memory", "worked" outside the kit, or "read"."""
-        words = self.how_read.lower()
-        if "memory" in words or "remembered" in words:
-            return "from memory"
-        return "worked" if any(word in words for word in ("comput", "calculat", "by hand", "invented")) else "read"
+        """How the published side came about: one of `READINGS`."""
+        return _reading(self.source, self.where, self.how_read)
 
     def __str__(self):
         unit = f" {self.unit}" if self.unit else ""
@@ -83,6 +86,16 @@ class Check:
             f"{self.what}: published {_shown(self.expected)}{unit}, here {_shown(self.got)}{unit}, "
             f"allowed difference {self.tolerance:.3g}{unit} ({self.source}, {self.where})"
         )
+
+
+def _reading(source, where, how_read):
+    """How an expected value came about, by the words of its row."""
+    words = how_read.lower()
+    if "invented" in f"{words} {where.lower()}" or _OWN.search(source.lower()):
+        return OWN
+    if "memory" in words or "remembered" in words:
+        return "from memory"
+    return "worked" if any(word in words for word in ("comput", "calculat", "by hand")) else "read"
 
 
 def _shown(value):
@@ -107,6 +120,11 @@ class Row:
     def id(self):
         """Short name, unique within the topic."""
         return self.columns["id"]
+
+    @property
+    def reading(self):
+        """How the published side came about: one of `READINGS`."""
+        return _reading(*(self.columns[name] for name in ("source", "where", "how_read")))
 
     def text(self, column):
         """The words of a column; empty when left blank.

@@ -1,6 +1,7 @@
 """What the code rows ask about an assembly: read off its layers."""
 
 import math
+from dataclasses import dataclass
 
 from dryward.building.cups import DRY_CUP, WET_CUP
 from dryward.building.materials import Material
@@ -14,6 +15,10 @@ _LEAST_CORE, _INSULATES = to_si(2.0, "R"), 0.06
 #: A responsive retarder lets more through than this in the wet cup.
 _RESPONSIVE = to_si(1.0, "perm")
 _FOAM = "foam insulation"
+#: Foams that hold air back only from some density or thickness on; common practice, no source.
+_AIR_NOT_KNOWN = ("spray-foam-open-cell", "cork-board")
+#: Shelves of what the reader typed or a file brought along.
+_OWN = ("own", "")
 
 
 def _at(layer, humidity):
@@ -120,8 +125,43 @@ def _is_foam(layer):
     return isinstance(layer.substance, Material) and layer.substance.category == _FOAM
 
 
-def foam(assembly):
-    """The layers taken as air-impermeable insulation: foam outside all other insulation.
+def _open_question(layer):
+    """Whether it insulates and nobody here knows if air passes it."""
+    return _insulates(layer) and (
+        layer.substance.id in _AIR_NOT_KNOWN or (layer.substance.category in _OWN and not layer.is_membrane)
+    )
+
+
+@dataclass(frozen=True)
+class AirImpermeable:
+    """What is drawn of air-impermeable insulation at or above the deck.
+
+    Attributes
+    ----------
+    known, doubtful : tuple of Layer
+        Foam outside all other insulation, and what may be as tight to air but
+        is not known here to be.
+    inside : tuple of Layer
+        Foam on the room side of other insulation, where it does not count.
+    """
+
+    known: tuple
+    doubtful: tuple
+    inside: tuple
+
+    @property
+    def resistance(self):
+        """Of what is known to be air-impermeable [m2 K/W]; 0 where nothing is."""
+        return sum(layer.thermal_resistance for layer in self.known)
+
+    @property
+    def at_most(self):
+        """The same with what may be [m2 K/W]."""
+        return self.resistance + sum(layer.thermal_resistance for layer in self.doubtful)
+
+
+def air_impermeable(assembly):
+    """The insulation that the rows of an unvented roof ask about.
 
     Parameters
     ----------
@@ -129,10 +169,18 @@ def foam(assembly):
 
     Returns
     -------
-    tuple of Layer
+    AirImpermeable
     """
-    others = [place for place, layer in enumerate(assembly.layers) if _insulates(layer) and not _is_foam(layer)]
-    return tuple(layer for layer in assembly.layers[others[-1] + 1 if others else 0 :] if _is_foam(layer))
+    counts = [_is_foam(layer) or _open_question(layer) for layer in assembly.layers]
+    others = [place for place, layer in enumerate(assembly.layers) if _insulates(layer) and not counts[place]]
+    first = others[-1] + 1 if others else 0
+    foam = [layer for layer, fits in zip(assembly.layers, counts, strict=True) if fits]
+    outside = [layer for layer in assembly.layers[first:] if layer in foam]
+    return AirImpermeable(
+        tuple(layer for layer in outside if not _open_question(layer)),
+        tuple(layer for layer in outside if _open_question(layer)),
+        tuple(layer for layer in foam if layer not in outside),
+    )
 
 
 def unvented(assembly):
@@ -145,14 +193,17 @@ def unvented(assembly):
     Returns
     -------
     dict
-        Facts of `codes.unvented_roof`; without foam neither its R nor its
-        permeance is known.
+        Facts of `codes.unvented_roof`; without foam its R is 0 and its
+        permeance is not asked.
     """
-    layers, inside = foam(assembly), warm_side(assembly)
-    tight = min((_at(layer, DRY_CUP) for layer in layers), default=None)
+    foam, inside = air_impermeable(assembly), warm_side(assembly)
+    tight = min((_at(layer, DRY_CUP) for layer in (*foam.known, *foam.doubtful)), default=None)
+    ids = [layer.substance.id for layer in assembly.layers]
     return {
-        "resistance": sum(layer.thermal_resistance for layer in layers) if layers else None,
+        # What may be air-impermeable is neither none nor known.
+        "resistance": foam.resistance if foam.known or not foam.doubtful else None,
         "inner_permeance": min(inside, HIGHEST),
         "foam_permeance": tight if tight is None or tight <= HIGHEST else None,
-        "shingle_gap": 0.0 if any(layer.substance.id == "wood-shingles" for layer in assembly.layers) else None,
+        "shingle_gap": 0.0 if "wood-shingles" in ids else None,
+        "tile": ids[-1] == "clay-tile",
     }

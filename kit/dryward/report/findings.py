@@ -3,9 +3,9 @@
 import re
 from dataclasses import dataclass, field
 
+from dryward.building.assembly import WALL
+
 YES, NO, SLOWLY, CANNOT_TELL = "yes", "no", "slowly", "cannot tell"
-#: From this slope on an assembly is a wall [degrees].
-WALL = 60.0
 
 
 def called(assembly):

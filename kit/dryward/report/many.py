@@ -10,7 +10,7 @@ import os
 from concurrent.futures import ProcessPoolExecutor, as_completed
 from multiprocessing import get_context
 
-from dryward.building import job_files
+from dryward.building import job_files, order, origins
 from dryward.checks import OutOfRange, PlainError
 from dryward.report.review import review
 
@@ -43,9 +43,18 @@ def plain(review, name=""):
         "outcome": review.outcome,
         "verdict": review.verdict,
         "small": review.limits,
+        "warnings": list(order.warnings(review.job.assembly)),
         "findings": findings,
+        "layers": [_layer(layer) for layer in review.job.assembly.layers],
         "notes": list(review.notes),
     }
+
+
+def _layer(layer):
+    """A layer with what its values come from."""
+    found = {"name": layer.name, "substance": layer.substance.name, "thickness": layer.thickness}
+    found |= {"thermal_resistance": layer.thermal_resistance, "permeance": layer.permeance}
+    return _finite(found) | {"source": origins.said(layer.substance)}
 
 
 def _finite(number):
@@ -53,7 +62,7 @@ def _finite(number):
     return {k: None if isinstance(v, float) and not math.isfinite(v) else v for k, v in number.items()}
 
 
-def one(words, name="", hourly=True, spread=0, progress=None):
+def one(words, name="", hourly=True, spread=0, edition=None, progress=None):
     """Check one job given as the text of its file.
 
     Parameters
@@ -61,7 +70,7 @@ def one(words, name="", hourly=True, spread=0, progress=None):
     words : str
         Of a job file or an assembly file.
     name : str, optional
-    hourly, spread, progress : optional
+    hourly, spread, edition, progress : optional
         As in `review`.
 
     Returns
@@ -71,10 +80,19 @@ def one(words, name="", hourly=True, spread=0, progress=None):
         sentence in ``error``.
     """
     try:
-        return plain(review(job_files.parse(words, name or "the file"), progress, hourly, spread), name)
+        return plain(review(job_files.parse(words, name or "the file"), progress, hourly, spread, edition), name)
     except PlainError as error:
         empty = dict.fromkeys(("assembly", "place", "outcome", "verdict", "small"), "")
-        return {"name": name, **empty, "dries": None, "findings": [], "notes": [], "error": str(error)}
+        return {
+            "name": name,
+            **empty,
+            "dries": None,
+            "warnings": [],
+            "findings": [],
+            "layers": [],
+            "notes": [],
+            "error": str(error),
+        }
 
 
 def sweep(jobs, places=None):
@@ -101,7 +119,7 @@ def sweep(jobs, places=None):
     }
 
 
-def many(work, hourly=True, workers=None, scheduler=None, progress=None, spread=0, hours=None):
+def many(work, hourly=True, workers=None, scheduler=None, progress=None, spread=0, hours=None, edition=None):
     """Check many jobs at once.
 
     Parameters
@@ -120,6 +138,8 @@ def many(work, hourly=True, workers=None, scheduler=None, progress=None, spread=
         As in `review`.
     hours : function, optional
         Called with (hours done, hours in all) of each run where jobs are done one by one here.
+    edition : str or int, optional
+        As in `review`.
 
     Returns
     -------
@@ -141,14 +161,14 @@ def many(work, hourly=True, workers=None, scheduler=None, progress=None, spread=
             progress(len(results), len(work), result)
 
     if scheduler:
-        _on_cluster(work, (hourly, spread), scheduler, keep)
+        _on_cluster(work, (hourly, spread, edition), scheduler, keep)
     elif (workers or _cores()) == 1 or len(work) == 1:
         for name, words in work.items():
-            keep(name, one(words, name, hourly, spread, hours))
+            keep(name, one(words, name, hourly, spread, edition, hours))
     else:
         # A fresh process each: a fork of a process with threads can hang.
         with ProcessPoolExecutor(min(workers or _cores(), len(work)), get_context("spawn")) as pool:
-            waiting = {pool.submit(one, words, name, hourly, spread): name for name, words in work.items()}
+            waiting = {pool.submit(one, words, name, hourly, spread, edition): name for name, words in work.items()}
             for done in as_completed(waiting):
                 keep(waiting[done], done.result())
     return [results[name] for name in work]

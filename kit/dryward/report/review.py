@@ -1,5 +1,6 @@
 """All checks of one job, in the order a builder asks them."""
 
+from dryward.building import order
 from dryward.checks import within
 from dryward.report import drying_time, rule_checks, steady_checks, uncertain, year_checks
 from dryward.report.findings import Review
@@ -9,7 +10,7 @@ from dryward.report.setting import setting
 STEADY_ALONE = "The hourly years were left out: wood moisture and mold were not checked."
 
 
-def review(job, progress=None, hourly=True, spread=0):
+def review(job, progress=None, hourly=True, spread=0, edition=None):
     """Check a roof in every way the kit can.
 
     Parameters
@@ -23,6 +24,9 @@ def review(job, progress=None, hourly=True, spread=0):
     spread : int, optional
         Draws of the uncertain inputs for the bands of the hourly years, 2 to
         1000; 0 leaves them out.  The steady checks always have theirs.
+    edition : str or int, optional
+        Of the codes, one of `codes.EDITIONS`; otherwise the newest that was
+        read.
 
     Returns
     -------
@@ -62,8 +66,8 @@ def review(job, progress=None, hourly=True, spread=0):
     for layer, _ in faces[-1:]:
         start = steady_checks.wet_start(here, layer)
         found.append(drying_time.added(start, here, layer, progress) if runs else start)
-    vents = rule_checks.vents(here)
+    vents = rule_checks.vents(here, edition)
     found += [vents] if vents else []
-    found += rule_checks.code_rows(here)
+    found += rule_checks.code_rows(here, edition)
     notes = here.notes if hourly else (*here.notes, STEADY_ALONE)
-    return Review(job, tuple(found), notes)
+    return Review(job, tuple(found), (*order.warnings(job.assembly), *notes))

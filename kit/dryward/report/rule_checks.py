@@ -4,16 +4,18 @@ import dataclasses
 
 from dryward import units
 from dryward.building import codes
+from dryward.building.assembly import WALL
 from dryward.building.membranes import HIGHEST
+from dryward.checks import listed
 from dryward.physics.free_area import ratio_provided
 from dryward.report import amounts, code_facts
-from dryward.report.findings import CANNOT_TELL, NO, WALL, YES, Finding, Number
+from dryward.report.findings import CANNOT_TELL, NO, YES, Finding, Number
 
 _ANSWERS = {"met": (YES, True), "not met": (NO, False)}
 
 
-def vents(setting):
-    """Are the openings of the vent space as large as the code ratio asks?"""
+def vents(setting, edition=None):
+    """Are the openings of the vent space as large as the code ratio asks, in an edition or the newest that was read?"""
     job = setting.job
     gap = next((layer for layer in job.assembly.layers if layer.vented), None)
     if gap is None or job.assembly.slope >= WALL:
@@ -28,6 +30,7 @@ def vents(setting):
     verdict = codes.judge(
         "vent-area",
         zone=job.place.zone or None,
+        edition=edition,
         vented_area=length,
         free_area=high + low,
         permeance=code_facts.warm_side(job.assembly),
@@ -41,7 +44,7 @@ def vents(setting):
         answer,
         good,
         f"The openings come to 1/{provided[0]:.0f} of the roof area.",
-        _openings(length, high + low, verdict),
+        _openings(length, high + low, verdict, edition),
         ""
         if good is not False
         else "Open the eave and the ridge, a little more low than high. First make the ceiling airtight.",
@@ -59,52 +62,75 @@ def vents(setting):
 ASKS = "which asks for "
 
 
-def _openings(length, free, verdict):
+def _openings(length, free, verdict, edition):
     """Why the row is met or not, for a foot and a meter of eave; the roof is looked at in a strip that wide."""
     have = f"the openings have {amounts.opening(free)} of eave, high and low together"
+    first = f"{verdict.instead}. " if verdict.instead else ""
     conditions = verdict.why.partition(ASKS)[2]
     if conditions:
         return (
-            f"{have[0].upper()}{have[1:]}. That is between 1/300 and 1/150 of the roof area, {ASKS}{conditions}. "
+            f"{first}{have[0].upper()}{have[1:]}. "
+            f"That is between 1/300 and 1/150 of the roof area, {ASKS}{conditions}. "
             "The high openings are taken as at the ridge: check on site."
         )
     row, said = ("plain", "") if verdict.answer == "met" else ("reduced", "Even ")
-    asked = codes.required(f"vent-area-{row}")
-    return f"{said}1/{1 / asked:.0f} of the roof area is {amounts.opening(asked * length)} of eave; {have}."
+    asked = codes.required(f"vent-area-{row}", edition=edition)
+    return f"{first}{said}1/{1 / asked:.0f} of the roof area is {amounts.opening(asked * length)} of eave; {have}."
 
 
-def code_rows(setting):
-    """What the code rows say that this job has facts for."""
+def code_rows(setting, edition=None):
+    """What the code rows say that this job has facts for, in an edition or the newest that was read."""
     job, found = setting.job, []
-    zone = job.place.zone or None
+    asked = {"zone": job.place.zone or None, "edition": edition}
     gap = next((layer for layer in job.assembly.layers if layer.vented), None)
     wall = job.assembly.slope >= WALL
     if gap is not None and gap.thickness and not wall:
-        found.append(_finding(codes.judge("vent-air-space", zone=zone, value=gap.thickness)))
+        found.append(_finding(codes.judge("vent-air-space", **asked, value=gap.thickness)))
     if gap is None and not wall:
-        found += [_finding(verdict, _FOAM_ALSO.get(verdict.rule)) for verdict in _unvented(job.assembly, zone)]
+        found += [_finding(*verdict) for verdict in _unvented(job.assembly, **asked)]
     if job.tightness is not None and "airtightness" in codes.rules():
-        found.append(_finding(codes.judge("airtightness", zone=zone, value=job.tightness.ach50 / 3600)))
+        found.append(_finding(codes.judge("airtightness", **asked, value=job.tightness.ach50 / 3600)))
     if wall and code_facts.warm_side(job.assembly) < HIGHEST:
-        found.append(_finding(codes.judge("retarder", zone=zone, **code_facts.retarder(job.assembly))))
+        found.append(_finding(codes.judge("retarder", **asked, **code_facts.retarder(job.assembly))))
     return tuple(found)
 
 
-#: What a row of an unvented roof leaves to be shown.
-_FOAM_ALSO = {"unvented-insulation": "that the foam is air-impermeable and without gaps must be shown; "}
+#: What the row of the foam leaves to be shown.
+_FOAM_ALSO = "that the foam is air-impermeable and without gaps must be shown; "
 
 
-def _unvented(assembly, zone):
-    """The rows of an unvented roof; without foam that is known, none is called broken."""
-    facts, found = code_facts.unvented(assembly), []
-    for verdict in codes.unvented_roof(zone, **facts):
-        if verdict.rule == "unvented-insulation" and facts["resistance"] is None and verdict.section:
-            asked = codes.required(verdict.rule, zone) if zone else None
-            least = f"; the rule asks for {units.show(asked, 'thermal resistance', 'us')} of it" if asked else ""
-            why = f"no foam outside the other insulation is known here as air-impermeable insulation{least}"
-            verdict = dataclasses.replace(verdict, answer="cannot tell", why=why)
-        found.append(verdict)
-    return found
+def _unvented(assembly, zone, edition):
+    """The rows of an unvented roof, each with what it leaves to be shown."""
+    foam = code_facts.air_impermeable(assembly)
+    for verdict in codes.unvented_roof(zone, edition, **code_facts.unvented(assembly)):
+        if verdict.rule != "unvented-insulation":
+            yield verdict, None
+        elif foam.known and not foam.doubtful:
+            yield verdict, _FOAM_ALSO
+        else:
+            yield _without_foam(verdict, foam, zone, edition), _FOAM_ALSO if foam.known else None
+
+
+def _without_foam(verdict, foam, zone, edition):
+    """The row of the foam where none is drawn, or none that is known to be tight to air."""
+    least = codes.required(verdict.rule, zone, edition) if zone else None
+    if least is None or verdict.answer == "met":
+        return verdict
+    asks = f"the row asks for {units.show(least, 'thermal resistance', 'us')} of it"
+    names = listed([layer.name for layer in foam.doubtful])
+    if foam.doubtful and foam.at_most >= least * (1 - 1e-9):
+        why = f"whether {names} is air-impermeable is not known here; {asks}"
+        return dataclasses.replace(verdict, answer="cannot tell", why=why)
+    if foam.doubtful:
+        have = units.show(foam.at_most, "thermal resistance", "us")
+        why = f"even if {names} is air-impermeable there is only {have} at or above the deck; {asks}"
+    else:
+        why = f"no air-impermeable insulation is drawn at or above the deck; {asks}"
+        if foam.inside:
+            why += f"; {listed([layer.name for layer in foam.inside])} lies on the room side of other insulation"
+    if codes.required("diffusion-port-area", zone, edition) is not None:
+        why += "; in an attic of this zone a vapor diffusion port is another way"
+    return dataclasses.replace(verdict, answer="not met", why=why)
 
 
 def _finding(verdict, also=None):
@@ -114,7 +140,7 @@ def _finding(verdict, also=None):
         f"Is the code row met: {codes.rules().get(verdict.rule, verdict.rule)}?",
         answer,
         good,
-        f"{verdict.answer.capitalize()}: {verdict.why}.",
+        f"{verdict.answer.capitalize()}: {verdict.reason}.",
         limits=f"{also or ''}{codes.LOCALLY}",
         source=_place(verdict),
         data=verdict,

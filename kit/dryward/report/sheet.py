@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 import dryward
 from dryward import units
-from dryward.building import codes
+from dryward.building import codes, origins
 from dryward.pictures.months import Months, MonthsState
 from dryward.pictures.printed import static
 from dryward.pictures.profile import ProfileState, SectionAndProfile
@@ -35,6 +35,8 @@ MARKS = {True: "✓", False: "▲", None: "?"}
 LEGEND = f"{MARKS[True]} speaks for it, {MARKS[False]} speaks against it, {MARKS[None]} cannot tell"
 #: Size of a picture that stands beside another [px], and pixels per inch of all.
 _HALF, _DPI = (480, 380), 200
+#: Which edition of a code is used; each row names its own.
+EDITION = "of the newest edition whose text was read, unless another was asked for"
 DISCLAIMER = (
     "A calculation for teaching and planning. It is no permit, no test report, no engineer's seal and no inspection. "
     "The locally adopted code and the building official rule; a licensed designer signs."
@@ -125,8 +127,8 @@ def sheet(review, unit_system="us", file="", date=None):
         client=for_client(review, unit_system),
         inspector=for_inspector(review, unit_system),
         cautions=tuple((each.title, each.text) for each in _cautions()),
-        notes=(*review.notes, GRAIN, f"Code rows: {codes.LOCALLY}."),
-        sources=_sources(review.job.assembly),
+        notes=(*review.notes, GRAIN, f"Code rows: {EDITION}; {codes.LOCALLY}."),
+        sources=sources(review.job.assembly),
         unit_system=unit_system,
     )
 
@@ -210,23 +212,25 @@ def _layer(layer, system):
         "vented"
         if layer.vented
         else ("open" if permeance == float("inf") else units.show(permeance, "permeance", system)),
-        _source(layer),
+        origins.said(layer.substance),
     )
 
 
-def _source(layer):
-    """Where the values of a layer come from."""
-    substance = layer.substance
-    origin = substance if hasattr(substance, "source") else substance.origin
-    # A place that is not known is written "-", one for each source.
-    where = "; ".join(part.strip() for part in origin.where.split(";") if part.strip() not in ("", "-"))
-    return ", ".join(part for part in (origin.source, where) if part) or "own value"
+def sources(assembly):
+    """Where the values of the layers come from, each origin once.
 
+    Parameters
+    ----------
+    assembly : Assembly
 
-def _sources(assembly):
+    Returns
+    -------
+    tuple of str
+        The layers, and the origin of their values.
+    """
     found = {}
     for layer in assembly.layers:
-        found.setdefault(_source(layer), []).append(layer.name)
+        found.setdefault(origins.said(layer.substance), []).append(layer.name)
     return tuple(f"{', '.join(names)}: {source.rstrip('.')}." for source, names in found.items())
 
 

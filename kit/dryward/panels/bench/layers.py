@@ -3,10 +3,14 @@
 import dataclasses
 
 from dryward import building, units
-from dryward.building import AirSpace, FixedMembrane, Layer, Material
+from dryward.building import AirSpace, FixedMembrane, Layer, Material, origins
 from dryward.checks import OutOfRange
 from dryward.panels.bench import parts
 
+#: Characters of a source in the table of the layers, and in the table of what was found.
+_NARROW, _WIDE = 60, 160
+#: What the origin of a value that was typed here says.
+_TYPED = "typed by the reader"
 _HEAD = ("Layer, inside first", "Made of", "Thickness", "R", "Vapor", "Source", "")
 
 
@@ -35,7 +39,7 @@ def table(work, system, troubles, now):
             _thickness(k, layer, system, troubles),
             _resistance(k, layer, system, troubles),
             _vapor(k, layer, system, troubles),
-            _source(layer),
+            origins.said(layer.substance, _NARROW),
             parts.row(
                 parts.button(f"here:{k}", "+", label=f"Add or replace at {layer.name}", title="Add or replace here"),
                 parts.button(f"layer:{k}:up", "↑", label=f"Move {layer.name} inward", disabled=k == 0),
@@ -85,12 +89,6 @@ def _vapor(k, layer, system, troubles):
     return _field(f"layer:{k}:permeance", f"Permeance of {layer.name}", shown, troubles, 9)
 
 
-def _source(layer):
-    thing = layer.substance if hasattr(layer.substance, "source") else layer.substance.origin
-    source = thing.source or "own value"
-    return source if len(source) <= 60 else f"{source[:58].rsplit(' ', 1)[0].rstrip(',;')} …"
-
-
 def found_table(found, system, put, over):
     """What the search found, with values and sources, each to be added or put in place of a layer.
 
@@ -112,7 +110,7 @@ def found_table(found, system, put, over):
         rows.append([
             thing.name,
             *_values(thing, system),
-            _where(thing),
+            origins.said(thing, _WIDE),
             parts.row(
                 parts.button(f"add:{id}", "Add", label=f"Add {thing.name} outside of {put}"),
                 parts.button(f"replace:{id}", "Replace", label=f"Make {over} of {thing.name}") if over else None,
@@ -138,12 +136,6 @@ def _values(thing, system):
     dry, wet = thing.permeance(0.5, 0.0), thing.permeance(0.9, 0.8)
     dry, wet = (units.show(each, "permeance", system) for each in (dry, wet))
     return "sheet", dry if dry == wet else f"{dry} dry, {wet} humid"
-
-
-def _where(thing):
-    origin = thing if hasattr(thing, "source") else thing.origin
-    where = "" if origin.where.strip() in ("", "-") else f", {origin.where}"
-    return f"{origin.source}{where}"[:160]
 
 
 def edited(assembly, k, what, typed):
@@ -204,26 +196,20 @@ def _typed(layer, what, typed):
     if what == "resistance":
         resistance = units.read(typed, "thermal resistance", "R")
         if isinstance(substance, AirSpace):
-            return dataclasses.replace(layer, substance=dataclasses.replace(substance, thermal_resistance=resistance))
+            own = dataclasses.replace(substance, thermal_resistance=resistance)
+            return dataclasses.replace(layer, substance=origins.given(own, "thermal resistance", _TYPED))
         if not resistance > 0:
             raise OutOfRange(f"Thermal resistance of {layer.name} is {resistance:g}; it must be above 0 m² K/W.")
         own = dataclasses.replace(substance, conductivity=layer.thickness / resistance)
-        return dataclasses.replace(layer, substance=_own(own, "conductivity"))
+        return dataclasses.replace(layer, substance=origins.given(own, "thermal resistance", _TYPED))
     level = units.read(typed, "permeance", "perm")
     if isinstance(substance, AirSpace):
-        return dataclasses.replace(layer, substance=dataclasses.replace(substance, vapor_permeance=level))
-    if isinstance(substance, Material):
+        own = dataclasses.replace(substance, vapor_permeance=level)
+    elif isinstance(substance, Material):
         own = dataclasses.replace(substance, vapor_permeability=level * layer.thickness)
-        return dataclasses.replace(layer, substance=_own(own, "vapor permeability"))
-    return dataclasses.replace(layer, substance=FixedMembrane(level, substance.origin))
-
-
-def _own(material, what):
-    """A library material with a value of the reader's own says so."""
-    note = f"{what} typed by the reader"
-    return material if note in material.where else dataclasses.replace(
-        material, where="; ".join(part for part in (material.where, note) if part)
-    )  # fmt: skip
+    else:
+        own = FixedMembrane(level, substance.origin)
+    return dataclasses.replace(layer, substance=origins.given(own, "permeance", _TYPED))
 
 
 #: Thickness that a library material starts with, where nothing else is said [m].

@@ -5,6 +5,7 @@ import dataclasses
 from dataclasses import dataclass
 
 from dryward import building, units
+from dryward.building import order
 from dryward.building.framing import parallel_path
 from dryward.building.job import Job, Room
 from dryward.checks import PlainError
@@ -143,7 +144,13 @@ class YourRoof(Page):
         system, work = self.unit_system, self.work
         sections = [
             self._file_section(),
-            parts.section("layers", "Layers", layers.table(work, system, self.troubles, self.after), *self._adding()),
+            parts.section(
+                "layers",
+                "Layers",
+                layers.table(work, system, self.troubles, self.after),
+                *(parts.text(words, "dw-trouble", alert=True) for words in order.warnings(work.job.assembly)),
+                *self._adding(),
+            ),
             own.section(self.own, self.troubles),
             setting.place_section(work.job, system, self.troubles, EPW_LIMIT, self.wants_file),
             setting.build_section(work.job, system, self.troubles),
