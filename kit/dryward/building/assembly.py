@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from dryward.building.layers import Framing, Layer
+from dryward.building.materials import Material
 from dryward.checks import OutOfRange, UnknownName, within
 
 #: From this slope on an assembly is a wall [degrees].
@@ -127,6 +128,18 @@ class Assembly:
         """Of all layers [m]."""
         return sum(layer.thickness or 0.0 for layer in self.layers)
 
+    @cached_property
+    def bodies(self):
+        """Places of the layers that are one body: neighbors of one material, however many pieces it is drawn in."""
+        found = []
+        for place, layer in enumerate(self.layers):
+            before = self.layers[found[-1][-1]].substance if found else None
+            if found and isinstance(layer.substance, Material) and layer.substance == before:
+                found[-1] = (*found[-1], place)
+            else:
+                found.append((place,))
+        return tuple(found)
+
     def index(self, name):
         """Place of the layer of that name, counted from the room.
 
@@ -182,6 +195,7 @@ class Assembly:
                 old.substance if substance is None else substance,
                 old.thickness if thickness is None else thickness,
                 rename or name,
+                old.open_to_air if substance is None else None,
             )
         layers = (*self.layers[:place], new, *self.layers[place + 1 :])
         framing = self.framing

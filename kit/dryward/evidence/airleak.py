@@ -1,9 +1,11 @@
 """Air leaks: blower-door arithmetic, holes, stack pressure, and the water they bring."""
 
+from dryward import building, weather
 from dryward.evidence import table
-from dryward.physics import airleak
+from dryward.physics import airleak, hourly
 from dryward.units import DAY, from_si
 from dryward.weather import Air
+from dryward.weather.hourly import YEAR
 
 
 def _house(row):
@@ -34,12 +36,27 @@ def _hole(row):
 def _water(row):
     seconds = row.given("days") * DAY
     water = airleak.brought(_hole(row), Air(row.given("room"), row.given("moist")), row.given("plane"))
-    return water.carried * seconds, water.deposit * seconds
+    return water.carried * seconds, water.excess * seconds
 
 
 def _vault(row):
     room = Air(row.given("room"), row.given("moist"))
-    return _house(row).moisture(row.given("pressure"), room, row.given("plane")).deposit
+    return _house(row).moisture(row.given("pressure"), room, row.given("plane")).excess
+
+
+def _winter_by_air(row):
+    """What the seeping part of a leak adds to the peak of a sheathing's water in the second year."""
+    roof = building.preset("vented-vault-osb").replace("inner membrane", building.membrane("teaching-variable"))
+    roof = roof.replace("insulation", building.material("cellulose-dense"))
+    year, room = weather.demo("cold"), Air(row.given("room"), row.given("moist"))
+    flow = hourly.leak_flow(_house(row), year, room.temperature, height=row.given("height"))
+    peaks = []
+    for leak in (None, hourly.AirFlow(flow.seeping, 1.0)):
+        run = hourly.simulate(roof, year, room, years=2, leak=leak, surface=hourly.Surface(azimuth=0.0))
+        board, fill = run.layer("outer layer"), run.layer("insulation")
+        held = board.water_content * roof.layer("outer layer").thickness + board.condensed + fill.condensed
+        peaks.append(float(held[-YEAR:].max()))
+    return peaks[1] - peaks[0]
 
 
 def _layer(row):
@@ -63,7 +80,8 @@ _SI = {
     "stack": lambda row: airleak.stack_pressure(row.given("height"), row.given("room"), row.given("outdoors")),
     "natural": lambda row: airleak.natural_airflow(row.given("changes"), row.given("volume")),
     "carried": lambda row: _water(row)[0],
-    "deposit": lambda row: _water(row)[1],
+    "excess": lambda row: _water(row)[1],
+    "winter by air": _winter_by_air,
     "vault": _vault,
     "layer heat": lambda row: _layer(row).heat,
     "layer vapor": lambda row: _layer(row).vapor,

@@ -9,6 +9,7 @@ import asyncio
 import threading
 
 from dryward.panels.readouts import Strip
+from dryward.verdict import UNKNOWN
 
 
 class Filling:
@@ -29,22 +30,19 @@ class Filling:
 
     def along(self, name):
         """The places along a slider, left to right [SI], or the options of a choice."""
-        control = self.page.controls[name]
-        return list(control.options) if control.options else list(control.along(self.places))
+        return self.page.along(name, self.places)
 
     def drop(self):
         """Forget what is still to be found."""
         self._turn += 1
 
-    def start(self, work, good):
+    def start(self, work):
         """Fill strips from nothing.
 
         Parameters
         ----------
         work : dict
-            Control name -> function of one place along it, giving bool.
-        good : str
-            As in `Strip`.
+            Control name -> function of one place along it, giving its state.
         """
         self.drop()
         self.shown = {}
@@ -54,39 +52,40 @@ class Filling:
             return  # nobody is looking: `now` does it for who asks
         turn = self._turn
         found = {name: {} for name in work}
+        along = {name: self.along(name) for name in work}
+        most = max((len(each) for each in along.values()), default=0)
         for name in work:
-            self._show(name, found[name], good)
+            self._show(name, found[name])
 
-        def tell(name, place, holds):
+        def tell(name, place, state):
             if turn == self._turn:
-                found[name][place] = holds
-                self._show(name, found[name], good)
+                found[name][place] = state
+                self._show(name, found[name])
                 self.page.send()
 
         def go():
-            for place in range(self.places):
-                for name, holds in work.items():
+            for place in range(most):
+                for name, judged in work.items():
                     places = along[name]
                     if place >= len(places):
                         continue
                     if turn != self._turn:
                         return
                     try:
-                        answer = bool(holds(places[place]))
+                        answer = judged(places[place])
                     except Exception:  # a run that fails leaves its place open
                         continue
                     loop.call_soon_threadsafe(tell, name, place, answer)
 
-        along = {name: self.along(name) for name in work}
         self._thread = threading.Thread(target=go, daemon=True, name="strips")
         self._thread.start()
 
-    def now(self, work, good):
+    def now(self, work):
         """The same at once, all of it.
 
         Parameters
         ----------
-        work, good
+        work : dict
             As in `start`.
 
         Returns
@@ -94,16 +93,9 @@ class Filling:
         dict
             Control name -> Strip.
         """
-        return {name: Strip(tuple(bool(holds(at)) for at in self.along(name)), good) for name, holds in work.items()}
+        return {name: Strip(tuple(judged(at) for at in self.along(name))) for name, judged in work.items()}
 
-    def _show(self, name, found, good):
-        control = self.page.controls[name]
+    def _show(self, name, found):
         count = len(self.along(name))
-        if len(found) == count:
-            shown = Strip(tuple(found[k] for k in range(count)), good).shown(control)
-        else:
-            # What is not known yet stays open: only places that fail are hatched.
-            holds = tuple(found.get(k, True) for k in range(count))
-            shown = {"fails": Strip(holds, good).shown(control)["fails"], "words": f"working: {len(found)} of {count}"}
-        self.shown[name] = shown
-        self.page.put_strip(name, shown)
+        strip = Strip(tuple(found.get(k, UNKNOWN) for k in range(count)))
+        self.shown[name] = self.page.put_strip(name, strip)

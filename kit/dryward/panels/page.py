@@ -40,11 +40,18 @@ Everything else is optional:
     A list of `teaching.arithmetic.Step` (words, formula, result) that can be
     redone with a calculator; `panels.hand` has the usual lines.  Only asked
     for when its fold is open.
+``judge(state)``
+    A `verdict.Verdict`, on a page that judges.  Its state heads the sentence
+    and stands in what the pictures draw, in their words for those who cannot
+    see them, in ``page.readouts["state"]`` and under the handle of each
+    strip: so ``says`` gives the rest of the sentence, and no other word of
+    state.
 ``strips(at, state)``
-    ``{control name: Strip(holds)}``, one boolean for each of
+    ``{control name: Strip(states)}``, a state for each of
     ``self.along(name)``, the places in SI along the slider, or for each
-    option of a choice.  Where each place needs an hourly run, `filling.Filling`
-    fills the strips in the background; ``hour_by_hour.py`` is the example.
+    option of a choice; the page puts its own under the handle.  Where each
+    place needs an hourly run, `filling.Filling` fills the strips in the
+    background; ``hour_by_hour.py`` is the example.
 ``slow = True`` and ``preview(at)``
     For hourly models.  While a slider moves the page draws ``preview(at)``,
     a quick state (or None: the old picture stays, marked as working); once
@@ -70,6 +77,7 @@ A page in use::
     page.refresh()                       # computes and draws at once
 """
 
+import dataclasses
 from types import SimpleNamespace
 
 from dryward import units
@@ -83,6 +91,7 @@ from dryward.panels.standard import standard
 from dryward.panels.talk import Talk
 from dryward.pictures.kept import Kept
 from dryward.teaching import words
+from dryward.verdict.words import capital
 
 #: Places along a slider at which a strip is judged.
 PLACES = 41
@@ -109,6 +118,8 @@ class Page(Talk):
     picture : bytes
         The first picture; `pictures` has all.  The browser gets each in two
         layers, so the whole is drawn only for who asks.
+    verdict : Verdict or None
+        Of a page that judges.
     trouble : str
         The sentence shown when the last move could not be computed.
     state : object
@@ -133,7 +144,7 @@ class Page(Talk):
         if self.unit_system not in units.SHOWN:
             raise UnknownName("unit system", self.unit_system, units.SHOWN)
         self.sliders = tuple(standard(each) if isinstance(each, str) else each for each in self.handles)
-        self.state, self.sentence, self.trouble = None, "", ""
+        self.state, self.verdict, self.sentence, self.trouble = None, None, "", ""
         self.readouts, self.layers, self.alts = {}, (), ()
         self._shown, self._whole = (), ()
         self.kinds = self.draws if isinstance(self.draws, tuple) else (self.draws,)
@@ -169,8 +180,11 @@ class Page(Talk):
         """The steps of the hand calculation."""
         return []
 
+    def judge(self, state):
+        """What it means; None on a page that does not judge."""
+
     def strips(self, at, state):
-        """Where along each control the criterion holds."""
+        """The state along each control."""
         return {}
 
     def bench(self):
@@ -204,10 +218,10 @@ class Page(Talk):
         """A text whose ``{20 degF}`` numbers are put in this reader's units."""
         return words.shown(text, self.unit_system)
 
-    def along(self, name):
-        """Places along a slider, left to right, in SI; or the options of a choice."""
+    def along(self, name, count=PLACES):
+        """Even places along a slider, left to right, in SI; or the options of a choice."""
         control = self.controls[name]
-        return list(control.options) if control.options else control.along(PLACES)
+        return list(control.options) if control.options else control.along(count)
 
     @property
     def at(self):
@@ -242,13 +256,21 @@ class Page(Talk):
         views = views if isinstance(views, tuple) else (views,) * len(self.kinds)
         live = self.live_pictures()
         # All of it or nothing: what fails half way leaves the page as it was.
-        readouts, sentence = list(self.numbers(state)), self.says(state)
+        readouts, sentence, verdict = list(self.numbers(state)), self.says(state), self.judge(state)
+        if verdict is not None:
+            sentence = f"{capital(verdict.state)}. {sentence}"
+            views = tuple(dataclasses.replace(view, verdict=verdict.state) for view in views)
         layers = tuple(picture.layers(view) for picture, view in zip(live, views, strict=True))
         alts = tuple(picture.alt(view) for picture, view in zip(live, views, strict=True))
+        before, self.verdict = self.verdict, verdict
         if full:
-            found = self.strips(self.at, state)
+            try:
+                found = self.strips(self.at, state)
+            except Exception:
+                self.verdict = before
+                raise
             self._strips = {
-                name: strip.shown(self.controls[name]) if isinstance(strip, Strip) else strip
+                name: self._here(name, strip, verdict).shown(self.controls[name]) if isinstance(strip, Strip) else strip
                 for name, strip in found.items()
             }
         self.state, self.sentence, self.layers, self.alts = state, sentence, layers, alts
@@ -256,10 +278,29 @@ class Page(Talk):
         self.readout_list = readouts
         self._drawings += 1
         self.readouts = {each.name: each.value for each in readouts}
+        if verdict is not None:
+            self.readouts["state"] = verdict.state
 
-    def put_strip(self, name, shown):
-        """Show a strip that was filled meanwhile; see `filling`."""
+    def _here(self, name, strip, verdict):
+        """A strip with the page's own state under the handle."""
+        control = self.controls[name]
+        if verdict is None:
+            return strip
+        if control.options:
+            place = control.options.index(control.value)
+            return Strip((*strip.states[:place], verdict.state, *strip.states[place + 1 :]))
+        here = min(max(control.fraction(control.value), 0.0), 1.0)
+        even = strip.places or [k / (len(strip.states) - 1) for k in range(len(strip.states))]
+        known = {place: state for place, state in zip(even, strip.states, strict=True) if abs(place - here) > 1e-6}
+        known[here] = verdict.state
+        places = tuple(sorted(known))
+        return Strip(tuple(known[place] for place in places), places)
+
+    def put_strip(self, name, strip):
+        """Show a strip that was filled meanwhile, and give what is shown; see `filling`."""
+        shown = self._here(name, strip, self.verdict).shown(self.controls[name])
         self._strips = {**self._strips, name: shown}
+        return shown
 
     def live_pictures(self):
         """The pictures of the present unit system and type size, made once; those of another are dropped."""

@@ -3,6 +3,8 @@
 from dataclasses import dataclass
 
 from dryward import units
+from dryward.verdict import DRY, STATES, UNKNOWN
+from dryward.verdict.words import capital
 
 
 @dataclass(frozen=True)
@@ -61,47 +63,65 @@ class Readout:
 
 @dataclass(frozen=True)
 class Strip:
-    """Where along a control the criterion holds, all else as it is now.
+    """The state along a control, all else as it is now.
 
     Parameters
     ----------
-    holds : sequence of bool
-        At even places along the slider, left to right (`SliderControl.along`),
-        or for each option of a choice.
-    good : str
-        What it means where it holds, such as ``"no water"``.
+    states : sequence of str
+        Of `verdict.STATES`, or "not known yet": at the places of a slider
+        from left to right, or for each option of a choice.
+    places : sequence of float, optional
+        Where along the slider [-], rising from 0 to 1; otherwise even.
     """
 
-    holds: tuple
-    good: str = "no water"
+    states: tuple
+    places: tuple = ()
+
+    @property
+    def holds(self):
+        """Where it is dry."""
+        return tuple(each == DRY for each in self.states)
 
     def shown(self, control):
-        """Hatched stretches and words for the sheet."""
-        holds = [bool(each) for each in self.holds]
+        """Stretches and words for the sheet."""
         if control.options:
-            names = [control.label(id) for id, fits in zip(control.options, holds, strict=True) if fits]
-            words = f"{self.good} with: {'; '.join(names)}" if names else f"{self.good} with none of them"
-            return {"fails": [], "words": f"{words[0].upper()}{words[1:]}"}
-        return {"fails": _stretches(holds), "words": self._words(control, holds)}
+            return {"spans": [], "words": _of_options(control, self.states)}
+        places = self.places or tuple(k / (len(self.states) - 1) for k in range(len(self.states)))
+        runs = _runs(self.states)
+        edges = [0.0, *(0.5 * (places[first - 1] + places[first]) for _, first, _ in runs[1:]), 1.0]
+        spans = [[a, b, state] for (state, *_), a, b in zip(runs, edges, edges[1:], strict=False)]
+        return {"spans": spans, "words": _of_slider(control, self.states, places, runs)}
 
-    def _words(self, control, holds):
-        start = f"{self.good[0].upper()}{self.good[1:]}"
-        if all(holds):
-            return f"{start} at any setting"
-        if not any(holds):
-            bad = self.good.removeprefix("no ")
-            return f"{bad[0].upper()}{bad[1:]} at every setting" if bad != self.good else f"At no setting: {self.good}"
-        last, rising = len(holds) - 1, control.scale.left < control.scale.right
-        parts = []
-        for first, final in _runs(holds):
-            low, high = (control.say(_at(control, place / last)) for place in (first, final))
-            if first == 0:
-                parts.append(f"up to {high}" if rising else f"at least {high}")
-            elif final == last:
-                parts.append(f"at least {low}" if rising else f"up to {low}")
-            else:
-                parts.append(f"{low} to {high}")
-        return f"{start}: {', '.join(parts)} {control.unit}".strip()
+
+def _of_options(control, states):
+    """Each state that occurs, with the options that have it."""
+    said = []
+    for state in (*STATES, UNKNOWN):
+        names = [control.label(id) for id, each in zip(control.options, states, strict=True) if each == state]
+        if names:
+            every = len(names) == len(states)
+            said.append(f"{capital(state)} with {'every one of them' if every else '; '.join(names)}")
+    return ". ".join(said)
+
+
+def _of_slider(control, states, places, runs):
+    """Where each stretch lies, in the numbers of the slider."""
+    done = sum(each != UNKNOWN for each in states)
+    if done < len(states):
+        return f"Not known yet: {done} of {len(states)} worked out"
+    if len(runs) == 1:
+        return f"{capital(runs[0][0])} at every setting"
+    rising, said = control.scale.left < control.scale.right, []
+    for state, first, last in runs:
+        low, high = (control.say(_at(control, places[place])) for place in (first, last))
+        if first == 0:
+            span = f"up to {high}" if rising else f"at least {high}"
+        elif last == len(states) - 1:
+            span = f"from {low} on" if rising else f"up to {low}"
+        else:
+            span = low if low == high else f"{low} to {high}"
+        said.append(f"{state} {span}")
+    return f"{capital(', '.join(said))} {control.unit}".strip()
 
 
 def _at(control, place):
@@ -109,22 +129,11 @@ def _at(control, place):
     return left * (right / left) ** place if control.slider.log else left + (right - left) * place
 
 
-def _runs(holds):
-    """First and last place of each run of True."""
-    runs, first = [], None
-    for place, fits in enumerate([*holds, False]):
-        if fits and first is None:
+def _runs(states):
+    """(state, first place, last place) of each stretch of one state."""
+    runs, first = [], 0
+    for place in range(1, len(states) + 1):
+        if place == len(states) or states[place] != states[first]:
+            runs.append((states[first], first, place - 1))
             first = place
-        elif not fits and first is not None:
-            runs.append((first, place - 1))
-            first = None
     return runs
-
-
-def _stretches(holds):
-    """Fractions along the slider where it does not hold; edges half way between places."""
-    last = len(holds) - 1
-    return [
-        [max(0.0, (first - 0.5) / last), min(1.0, (final + 0.5) / last)]
-        for first, final in _runs([not fits for fits in holds])
-    ]

@@ -101,6 +101,7 @@ class Talk:
                 "alts": list(self.alts),
                 "readouts": [each.shown(self.unit_system) for each in self.readout_list if not each.hidden],
                 "sentence": self.sentence,
+                "state": self.verdict.state if self.verdict else "",
                 "trouble": self.trouble,
                 "steps": self.desk.steps(),
                 "busy": self._waiting is not None,

@@ -239,8 +239,8 @@ class Leak:
         volume = within("Volume of the house", volume, 0.0, 1e5, "m³", above=True)
         return self.airflow(TEST_PRESSURE) * HOUR / volume
 
-    def moisture(self, pressure, indoor, plane_temperature, shrinking=False):
-        """Vapor that the leak brings to each square meter of the assembly.
+    def moisture(self, pressure, indoor, plane_temperature):
+        """Vapor that the leak brings to each square meter of the assembly, and what its seeping part leaves there.
 
         Parameters
         ----------
@@ -250,8 +250,6 @@ class Leak:
             Room air.
         plane_temperature : float or array
             Of the cold plane that the air meets [degC], -100 to 200.
-        shrinking : bool, optional
-            As in `brought`.
 
         Returns
         -------
@@ -267,8 +265,8 @@ class Leak:
         --------
         >>> from dryward.weather import Air
         >>> leak = Leak.from_blower_door(3.0, 566.3, 0.2, area=55.74)
-        >>> round(leak.moisture(4.0, Air(21.11, 0.4), -6.67).deposit * 86400e3)  # g/m2 day
-        129
+        >>> round(leak.moisture(4.0, Air(21.11, 0.4), -6.67).excess * 86400e3)  # g/m2 day
+        137
         """
-        outward = np.maximum(self.airflow(pressure), 0.0) / self.area
-        return brought(plain(outward), indoor, plane_temperature, shrinking)
+        outward = np.maximum(self.airflow(pressure), 0.0) / (self.area * self.area_share)
+        return brought(plain(outward), indoor, plane_temperature, self.long_share)

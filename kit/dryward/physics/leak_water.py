@@ -1,4 +1,4 @@
-"""Water that leaking room air brings to a cold plane."""
+"""Water that leaking room air carries past a cold plane, and what of it stays there."""
 
 from dataclasses import dataclass
 
@@ -6,6 +6,7 @@ import numpy as np
 
 from dryward import air
 from dryward.checks import within
+from dryward.physics.moving_air import density
 from dryward.physics.shape import plain
 from dryward.units import KELVIN
 
@@ -18,16 +19,20 @@ class Brought:
     ----------
     carried : float or array
         All vapor in the air [kg/s].
-    deposit : float or array
-        What can stay of it at the cold plane [kg/s].
+    excess : float or array
+        What it can no longer carry at the temperature of the plane: the most
+        that could stay, if all of it cooled there [kg/s].
+    stays : float or array
+        What does stay: the excess of the part that seeps [kg/s].
     """
 
     carried: float
-    deposit: float
+    excess: float
+    stays: float
 
 
-def brought(flow, indoor, plane_temperature, shrinking=False):
-    """Vapor that leaking room air carries, and what can stay behind.
+def brought(flow, indoor, plane_temperature, long_share=1.0):
+    """Vapor that leaking room air carries past a cold plane, and what stays behind.
 
     Parameters
     ----------
@@ -37,10 +42,9 @@ def brought(flow, indoor, plane_temperature, shrinking=False):
         Room air.
     plane_temperature : float or array
         Of the cold plane that the air meets [degC], -100 to 200.
-    shrinking : bool, optional
-        Whether to count that air shrinks as it cools.  The short hand
-        calculation does not; from 21 to -7 degC it gives 6 % less at 40 %
-        indoors, and a quarter less at 20 %.
+    long_share : float, optional
+        The part that seeps, comes to the temperature of the plane and leaves
+        saturated [-], 0 to 1; the rest goes by warm and leaves nothing.
 
     Returns
     -------
@@ -53,22 +57,21 @@ def brought(flow, indoor, plane_temperature, shrinking=False):
 
     Notes
     -----
-    All air meets the plane, comes to its temperature and leaves saturated;
-    with `shrinking` that is the most that can stay.  Part of the real leak
-    goes by too fast or by another way.
+    Mass of dry air times the difference of humidity ratio: no cooling of the
+    air can change either.  That the plane is warmed by the air is left out.
 
     Examples
     --------
     >>> from dryward.weather import Air
     >>> from dryward.physics.moving_air import orifice_flow
     >>> hole = orifice_flow(1.0, 6.4516e-4)  # one square inch at 1 Pa
-    >>> round(brought(hole, Air(21.11, 0.4), -6.67).deposit * 86400 * 150)  # kg in 150 days
-    29
+    >>> round(brought(hole, Air(21.11, 0.4), -6.67).excess * 86400 * 150)  # kg in 150 days
+    31
     """
     flow = within("Leaking air", flow, 0.0, 1000.0, "m³/s")
-    inside = air.vapor_density(indoor.temperature, indoor.vapor_pressure)
-    held = air.vapor_density(plane_temperature, air.saturation_vapor_pressure(plane_temperature))
-    if shrinking:
-        held = held * (plane_temperature + KELVIN) / (indoor.temperature + KELVIN)
-    deposit = flow * np.maximum(inside - held, 0.0)
-    return Brought(flow * inside, plain(deposit))
+    share = within("Long share of the leak", long_share, 0.0, 1.0, "%")
+    dry = flow * density(indoor.temperature + KELVIN, air.STANDARD_PRESSURE - indoor.vapor_pressure)
+    inside = air.humidity_ratio(indoor.vapor_pressure)
+    held = air.humidity_ratio(air.saturation_vapor_pressure(plane_temperature))
+    excess = dry * np.maximum(inside - held, 0.0)
+    return Brought(plain(dry * inside), plain(excess), plain(share * excess))

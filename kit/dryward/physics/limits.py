@@ -1,4 +1,4 @@
-"""Where along a slider the assembly stays dry, with all else as it is."""
+"""The state along a slider: where the assembly is dry, damp or wet, with all else as it is."""
 
 from dataclasses import dataclass
 
@@ -6,109 +6,71 @@ import numpy as np
 
 from dryward.checks import UnknownName
 from dryward.physics.sweep import sweep
+from dryward.verdict import DRY, of_year, states_of_sweep
 
 
 @dataclass(frozen=True)
 class Range:
-    """Where along one variable a criterion holds.
+    """The state at each of some values of one variable.
 
     Attributes
     ----------
     variable : str
     values : ndarray, SI
         As they were asked, in their order.
-    holds : ndarray of bool
+    states : ndarray of str
+        "dry", "damp", "wet" or "not known yet" at each.
     """
 
     variable: str
     values: np.ndarray
-    holds: np.ndarray
+    states: np.ndarray
+
+    @property
+    def holds(self):
+        """Where it is dry: an array of booleans."""
+        return self.states == DRY
 
     @property
     def spans(self):
-        """Stretches ((first value, last value), ...) where it holds."""
+        """Stretches ((first value, last value), ...) where it is dry."""
         edges = np.flatnonzero(np.diff(np.concatenate(([0], self.holds.astype(int), [0]))))
         return tuple(
             (float(self.values[a]), float(self.values[b - 1])) for a, b in zip(edges[::2], edges[1::2], strict=True)
         )
 
-    @property
-    def everywhere(self):
-        """Whether it holds at every value."""
-        return bool(self.holds.all())
 
-    @property
-    def nowhere(self):
-        """Whether it holds at none."""
-        return not self.holds.any()
-
-
-def stays_dry(summary):
-    """No plane gains water.
-
-    Parameters
-    ----------
-    summary : Sweep
-
-    Returns
-    -------
-    ndarray of bool
-        In the shape of the sweep.
-
-    Examples
-    --------
-    >>> from types import SimpleNamespace
-    >>> stays_dry(SimpleNamespace(wet_planes=np.array([0, 2]))).tolist()
-    [True, False]
-    """
-    return summary.wet_planes == 0
-
-
-def below_humidity(limit):
-    """No plane above a relative humidity: a criterion to hand over.
-
-    Parameters
-    ----------
-    limit : float
-        Relative humidity [-], 0 to 1.
-
-    Returns
-    -------
-    callable
-        Of a Sweep, giving booleans in its shape.
-
-    Examples
-    --------
-    >>> from types import SimpleNamespace
-    >>> below_humidity(0.8)(SimpleNamespace(highest_relative_humidity=np.array([0.7, 0.9]))).tolist()
-    [True, False]
-    """
-
-    def holds(summary):
-        return summary.highest_relative_humidity <= limit
-
-    return holds
-
-
-#: Criteria that have a name.
-CRITERIA = {"stays dry": stays_dry, "below 80 %": below_humidity(0.8), "below 90 %": below_humidity(0.9)}
-
-
-def safe_range(assembly, indoor, outdoor, variable, values, criterion="stays dry"):
-    """Where along one variable the criterion holds.
+def dry_range(
+    assembly, indoor, outdoor, variable, values, *, weather=None, leak=None, found=None, workers=None, **options
+):
+    """The state along one variable.
 
     Parameters
     ----------
     assembly : Assembly
-    indoor, outdoor : Air
-        One state of air each.
+    indoor : Air or a rule of `weather.indoor`
+        One air for the steady state.
+    outdoor : Air
+        Of the steady state; not used where `weather` is given.
     variable : str
         A keyword of `steady.sweep`, such as ``"indoor_relative_humidity"`` or
-        ``"inner_membrane_permeance"``.
+        ``"inner_membrane_permeance"``; with `weather` one of
+        `hourly.variables`.
     values : array
-        [SI], as in `steady.sweep`.
-    criterion : str or callable
-        A name of `CRITERIA`, or a function of a Sweep giving booleans.
+        [SI].
+    weather : HourlyWeather, optional
+        Then the hourly year is judged, otherwise one steady state, which
+        counts no leak.
+    leak : airleak.Leak or AirFlow, optional
+        As in `hourly.simulate`; only with `weather`.
+    found : function, optional
+        Called with (place, state) as each year ends, not in order; when it
+        returns False, the rest is dropped and `hourly.Stopped` raised.
+    workers : int, optional
+        Years at a time, 1 or more [-]; otherwise one for each core.
+    **options
+        Other keywords of `hourly.simulate`; only with `weather`.  Where
+        `years` is not given, the year is run until it repeats, at most five.
 
     Returns
     -------
@@ -117,40 +79,49 @@ def safe_range(assembly, indoor, outdoor, variable, values, criterion="stays dry
     Raises
     ------
     UnknownName
-        For an unknown variable or criterion.
+        For an unknown variable.
     OutOfRange
         For a value out of range.
 
-    Notes
-    -----
-    Steady state; the word "safe" in the name means "within the criterion",
-    not that a roof may be built so.
-
     Examples
     --------
-    >>> from dryward.building import Assembly, Layer, Material
+    >>> from dryward import building
     >>> from dryward.weather import Air
-    >>> board = Material("board", "board", 640, 1090, 0.16, 5e-11)
-    >>> wall = Assembly("wall", [Layer(board, 0.016)])
-    >>> found = safe_range(wall, Air(20, 0.3), Air(10, 0.8), "indoor_relative_humidity", [0.2, 0.9])
-    >>> found.holds.tolist()
-    [True, False]
+    >>> vault = building.preset("vented-vault-osb")
+    >>> states = dry_range(vault, Air(21.0, 0.4), Air(-7.0, 0.8), "indoor_relative_humidity", [0.15, 0.6]).states
+    >>> states.tolist()
+    ['dry', 'wet']
     """
-    return safe_ranges(assembly, indoor, outdoor, {variable: values}, criterion)[variable]
+    if weather is None:
+        return dry_ranges(assembly, indoor, outdoor, {variable: values})[variable]
+    from dryward.physics.hourly import batch, varied
+
+    values = np.atleast_1d(np.asarray(values, dtype=float))
+    options = {**options, "leak": leak}
+    if "years" not in options and "hours" not in options:
+        options |= UNTIL_IT_REPEATS
+    cases = []
+    for value in values:
+        built, room, rest = varied(assembly, indoor, options, variable, float(value))
+        cases.append((built, weather, room, rest))
+    states = batch(cases, lambda run: of_year(run).state, found, workers)
+    return Range(variable, values, np.array(states, dtype=object))
 
 
-def safe_ranges(assembly, indoor, outdoor, variables, criterion="stays dry"):
-    """The same for several variables in one go, each varied alone.
+#: How many years are run where nothing else is said.
+UNTIL_IT_REPEATS = {"years": 5, "until_it_repeats": True}
+
+
+def dry_ranges(assembly, indoor, outdoor, variables):
+    """The steady state along several variables in one go, each varied alone.
 
     Parameters
     ----------
     assembly, indoor, outdoor
-        As in `safe_range`.
+        As in `dry_range`.
     variables : dict
         Keyword of `steady.sweep` -> values in SI; or a label -> dict of
         keywords -> values, for a choice that changes several at once.
-    criterion : str or callable
-        As in `safe_range`.
 
     Returns
     -------
@@ -160,7 +131,7 @@ def safe_ranges(assembly, indoor, outdoor, variables, criterion="stays dry"):
     Raises
     ------
     UnknownName, OutOfRange
-        As in `safe_range`.
+        As in `dry_range`.
 
     Examples
     --------
@@ -168,11 +139,10 @@ def safe_ranges(assembly, indoor, outdoor, variables, criterion="stays dry"):
     >>> from dryward.weather import Air
     >>> board = Material("board", "board", 640, 1090, 0.16, 5e-11)
     >>> wall = Assembly("wall", [Layer(board, 0.016)])
-    >>> found = safe_ranges(wall, Air(20, 0.3), Air(10, 0.8), {"outdoor_temperature": [-40, 15]})
-    >>> found["outdoor_temperature"].holds.tolist()
-    [False, True]
+    >>> found = dry_ranges(wall, Air(20, 0.3), Air(10, 0.8), {"outdoor_temperature": [-40, 15]})
+    >>> found["outdoor_temperature"].states.tolist()
+    ['wet', 'dry']
     """
-    judge = criterion if callable(criterion) else _named(criterion)
     now = _now(assembly, indoor, outdoor)
     blocks = []
     for label, values in variables.items():
@@ -195,18 +165,12 @@ def safe_ranges(assembly, indoor, outdoor, variables, criterion="stays dry"):
             for name, values in block.items():
                 columns[name][row : row + size] = values
             row += size
-        holds = np.asarray(judge(sweep(assembly, indoor, outdoor, **columns)))
+        states = states_of_sweep(sweep(assembly, indoor, outdoor, **columns))
         row = 0
         for (label, block), size in zip(group, sizes, strict=True):
-            found[label] = Range(label, next(iter(block.values())), holds[row : row + size])
+            found[label] = Range(label, next(iter(block.values())), states[row : row + size])
             row += size
     return found
-
-
-def _named(criterion):
-    if criterion not in CRITERIA:
-        raise UnknownName("criterion", criterion, CRITERIA)
-    return CRITERIA[criterion]
 
 
 def _find(assembly, name):

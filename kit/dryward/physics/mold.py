@@ -12,17 +12,21 @@ import numpy as np
 
 from dryward.checks import OutOfRange, within
 from dryward.physics.mold_growth import (
-    COLDEST_GROWTH,
-    WARMEST_GROWTH,
     class_of,
-    critical_humidity,
     highest_index,
     speed_when_visible,
     weeks_to_sight,
     weeks_to_start,
 )
-from dryward.physics.mold_sensitivity import SENSITIVITIES, Sensitivity, sensitivity
 from dryward.units import DAY, HOUR
+from dryward.verdict.surfaces import (
+    COLDEST_GROWTH,
+    SENSITIVITIES,
+    WARMEST_GROWTH,
+    Sensitivity,
+    critical_humidity,
+    sensitivity,
+)
 
 __all__ = [
     "SENSITIVITIES",

@@ -3,50 +3,8 @@
 import numpy as np
 
 from dryward.checks import OutOfRange, within
-from dryward.physics.mold_sensitivity import Sensitivity, sensitivity
+from dryward.verdict.surfaces import COLDEST_GROWTH, WARMEST_GROWTH, Sensitivity, critical_humidity, sensitivity
 from dryward.physics.shape import plain
-
-#: Mold grows between these temperatures [degC]; Hukka and Viitanen 1999.
-COLDEST_GROWTH, WARMEST_GROWTH = 0.0, 50.0
-#: The critical humidity is a cubic up to here [degC], then the lowest of the class.
-_LEVEL_FROM = 20.0
-
-
-def critical_humidity(temperature, lowest=0.8):
-    """Relative humidity below which mold does not grow.
-
-    Parameters
-    ----------
-    temperature : float or array
-        Of the surface [degC], -60 to 95; growth needs 0 to 50.
-    lowest : float
-        Lowest humidity of the sensitivity class [-], 0 to 1.
-
-    Returns
-    -------
-    float or array
-        Same shape [-]; above 1 far below freezing, where nothing grows.
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    References
-    ----------
-    Hukka and Viitanen 1999, with the lowest humidity of Ojanen et al. 2010,
-    as quoted in Austrian course notes.
-
-    Examples
-    --------
-    >>> round(critical_humidity(5.0), 5)
-    0.88016
-    """
-    t = within("Surface temperature", temperature, -60.0, 95.0, "°C")
-    floor = within("Lowest humidity of the class", lowest, 0.0, 1.0, "%")
-    cubic = ((-0.00267 * t + 0.160) * t - 3.13) * t + 100.0
-    found = np.where(t > _LEVEL_FROM, floor, np.maximum(cubic / 100.0, floor))
-    return plain(found)
 
 
 def _weeks(temperature, relative_humidity, powers, start, wood, sawn):

@@ -7,13 +7,13 @@ that wets: of several, with the one before which least is held.  Left out:
 storage in the materials, air leaks, liquid flow, sun.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 
 from dryward import air
 from dryward.checks import NotConverged
-from dryward.physics.ladder import ladder
+from dryward.physics.ladder import face, ladder
 from dryward.physics.shape import seal
 from dryward.physics.steady import LEAST_RATE, settled
 from dryward.units import DAY
@@ -29,11 +29,14 @@ class Plane:
     depth : float [m] from the room-side face
     inner_layer, outer_layer : str
         What it lies between.
+    rung : int
+        Its place in the states of the months.
     """
 
     depth: float
     inner_layer: str
     outer_layer: str
+    rung: int = 0
 
 
 @dataclass(frozen=True)
@@ -58,6 +61,14 @@ class Months:
         Whether nothing is held at the year's end.
     growth : float [kg/m2]
         Held at the end of a second year, minus the first.
+    assembly : Assembly
+    temperature, relative_humidity : ndarray (12, rungs) [degC] and [-]
+        The steady state with which each month begins, from room air to
+        outdoor air, what is held by then with it.
+    place : ndarray of int (pieces)
+        Layer of each piece; -1 and -2 the films.
+    names : tuple of str
+        Of the layers.
     """
 
     month: tuple
@@ -70,9 +81,18 @@ class Months:
     peak_month: int | None
     dries_out: bool
     growth: float
+    assembly: object = field(repr=False)
+    temperature: np.ndarray = field(repr=False)
+    relative_humidity: np.ndarray = field(repr=False)
+    place: np.ndarray = field(repr=False)
+    names: tuple = field(repr=False)
 
     def __post_init__(self):
         seal(self)
+
+    def face(self, layer, side):
+        """Rung at the inside face (0 or "inner") or the outside face (1 or "outer") of a layer."""
+        return face(self.place, layer, side, self.names)
 
     @property
     def left(self):
@@ -80,8 +100,8 @@ class Months:
         return float(self.held[-1].sum()) if self.planes else 0.0
 
     @property
-    def verdict(self):
-        """One of "no wetting", "dries", "holds" and "grows"."""
+    def ending(self):
+        """How the year ends: one of "no wetting", "dries", "holds" and "grows"."""
         if not self.planes:
             return "no wetting"
         if self.dries_out:
@@ -127,20 +147,24 @@ def balance(assembly, climate, indoor, saturation=None):
     >>> from dryward.weather import Air, MonthlyClimate
     >>> board = Material("board", "board", 640, 1090, 0.16, 5e-11)
     >>> wall = Assembly("wall", [Layer(board, 0.016)])
-    >>> balance(wall, MonthlyClimate([15.0] * 12, [0.7] * 12), Air(20, 0.4)).verdict
+    >>> balance(wall, MonthlyClimate([15.0] * 12, [0.7] * 12), Air(20, 0.4)).ending
     'no wetting'
     """
     months = _Year(assembly, climate, indoor, saturation or air.saturation_vapor_pressure, saturation is not None)
     order = months.order()
     if order is None:
-        nothing = np.zeros((12, 0))
-        return Months(tuple(range(1, 13)), (), nothing, nothing, nothing, nothing.astype(bool), 0.0, None, True, 0.0)
+        nothing, order = np.zeros((12, 0)), tuple(range(12))
+        return Months(
+            tuple(range(1, 13)), (), nothing, nothing, nothing, nothing.astype(bool), 0.0, None, True, 0.0,
+            *months.begins(order, [{}] * 12),
+        )  # fmt: skip
     first = months.run(order, {})
     growth = 0.0
     if sum(first[-1].held.values()) > 0:
         second = months.run(order, first[-1].held)
         growth = sum(second[-1].held.values()) - sum(first[-1].held.values())
-    return _months(months.steps, order, first, growth)
+    held = [{}, *(month.held for month in first[:-1])]
+    return _months(months.steps, order, first, growth, months.begins(order, held))
 
 
 #: Cuts of a month; each ends with a plane that dried.
@@ -159,7 +183,7 @@ class _Year:
     """The twelve steady states of one assembly."""
 
     def __init__(self, assembly, climate, indoor, saturation, worked_otherwise):
-        self.steps = ladder(assembly)
+        self.assembly, self.steps = assembly, ladder(assembly)
         outdoors = np.asarray(climate.temperature, dtype=float)
         if hasattr(indoor, "at"):
             indoors, start = indoor.at(climate)
@@ -168,7 +192,7 @@ class _Year:
             start = saturation(indoors) * indoor.relative_humidity
         rungs_r = np.concatenate(((0.0,), np.cumsum(self.steps.heat)))
         temperature = indoors[:, None] - np.outer(indoors - outdoors, rungs_r / (rungs_r[-1] or 1.0))
-        self.ceiling = saturation(temperature)
+        self.temperature, self.ceiling = temperature, saturation(temperature)
         self.start = np.asarray(start, dtype=float)
         self.end = self.ceiling[:, -1] * climate.relative_humidity if worked_otherwise else climate.vapor_pressure
 
@@ -185,6 +209,22 @@ class _Year:
                 if rate > LEAST_RATE or k in held:
                     found[k] = rate
         return found
+
+    def begins(self, order, held):
+        """What `Months` says of the state that each month begins with, by what is held then."""
+        lines = [
+            settled(
+                self.steps,
+                self.ceiling[month].tolist(),
+                float(self.start[month]),
+                float(self.end[month]),
+                sorted(there),
+            )[1][1]
+            for month, there in zip(order, held, strict=True)
+        ]
+        rows = list(order)
+        steps = self.steps
+        return self.assembly, self.temperature[rows], np.array(lines) / self.ceiling[rows], steps.place, steps.names
 
     def order(self):
         """Months from the first that wets after a dry one; None when none wets."""
@@ -251,7 +291,7 @@ def _year_from(first):
     return tuple((first + k) % 12 for k in range(12))
 
 
-def _months(steps, order, year, growth):
+def _months(steps, order, year, growth, begins):
     rungs = sorted({rung for month in year for rung in (*month.condensed, *month.evaporated)})
 
     def table(what):
@@ -262,7 +302,7 @@ def _months(steps, order, year, growth):
     top = int(np.argmax(total))
     return Months(
         month=tuple(month + 1 for month in order),
-        planes=tuple(Plane(float(steps.depth[rung]), *steps.beside(rung)) for rung in rungs),
+        planes=tuple(Plane(float(steps.depth[rung]), *steps.beside(rung), rung) for rung in rungs),
         condensed=table("condensed"),
         evaporated=table("evaporated"),
         held=held,
@@ -271,4 +311,5 @@ def _months(steps, order, year, growth):
         peak_month=order[top] + 1,
         dries_out=bool(total[-1] <= 0),
         growth=float(growth),
+        **dict(zip(("assembly", "temperature", "relative_humidity", "place", "names"), begins, strict=True)),
     )

@@ -6,7 +6,7 @@ saturation (see `hull`); below 0 degC saturation is over ice.  A vented air
 layer is outdoor air behind a film (ISO 6946, well ventilated).
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 
@@ -72,6 +72,7 @@ class Profile:
         Layer of each piece; -1 and -2 the films.
     names : tuple of str
         Of the layers.
+    assembly : Assembly
     """
 
     depth: np.ndarray
@@ -89,6 +90,7 @@ class Profile:
     permeance: dict
     place: np.ndarray
     names: tuple
+    assembly: object = field(repr=False)
 
     def __post_init__(self):
         seal(self)
@@ -197,6 +199,7 @@ def profile(assembly, indoor, outdoor, saturation=None):
         permeance=permeance,
         place=steps.place,
         names=steps.names,
+        assembly=assembly,
     )
 
 

@@ -3,7 +3,7 @@
 Sliders, strips and maps need thousands of cases; here each case is a row.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 
@@ -40,6 +40,8 @@ class Sweep:
     names : tuple of str
     permeance : dict of ndarray
         Of the layers that answer to humidity [kg/(s m2 Pa)].
+    assembly : Assembly
+        That was swept.
     """
 
     gain: np.ndarray
@@ -58,6 +60,7 @@ class Sweep:
     place: np.ndarray
     names: tuple
     permeance: dict
+    assembly: object = field(repr=False)
 
     def __post_init__(self):
         seal(self)
@@ -155,7 +158,7 @@ def sweep(assembly, indoor, outdoor, saturation=None, **arrays):
     start = flat["indoor_relative_humidity"] * ceiling[:, 0]
     end = flat["outdoor_relative_humidity"] * ceiling[:, -1]
     z, pressure = _settled(steps, answering, vapor, ceiling, start, end, cases)
-    return _summary(shape, steps, answering, temperature, ceiling, z, pressure, drop[:, 0])
+    return _summary(assembly, shape, steps, answering, temperature, ceiling, z, pressure, drop[:, 0])
 
 
 def _check_airs(flat):
@@ -227,7 +230,7 @@ def _settled(steps, answering, vapor, ceiling, start, end, cases):
     return z, tight_lines(z, ceiling, start, end)
 
 
-def _summary(shape, steps, answering, temperature, ceiling, z, pressure, heat_flux):
+def _summary(assembly, shape, steps, answering, temperature, ceiling, z, pressure, heat_flux):
     rh = pressure / ceiling
     gap, fall = np.diff(z, axis=1), -np.diff(pressure, axis=1)
     with np.errstate(divide="ignore", invalid="ignore"):
@@ -272,6 +275,7 @@ def _summary(shape, steps, answering, temperature, ceiling, z, pressure, heat_fl
         place=steps.place,
         names=steps.names,
         permeance={steps.names[a.place]: _whole(steps, z, a.place).reshape(shape) for a in answering},
+        assembly=assembly,
     )
 
 

@@ -1,6 +1,6 @@
 """A map of roofs: how tight inside against how open outside, and the winter gain of each."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 from matplotlib.colors import ListedColormap
@@ -31,6 +31,8 @@ class MapState:
         Winter gain [kg/(s m2)].
     inner_now, outer_now, gain_now : float
         Where you are.
+    verdict : str
+        The state that the page gives what is drawn; empty where it gives none.
     """
 
     inner: object
@@ -39,6 +41,7 @@ class MapState:
     inner_now: float
     outer_now: float
     gain_now: float
+    verdict: str = field(default="", kw_only=True)
 
 
 class BalanceMap(LivePicture):

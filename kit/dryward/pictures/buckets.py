@@ -1,6 +1,6 @@
 """Two buckets on one scale: what a hole brings in a winter, and what goes through the ceiling."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 from matplotlib.lines import Line2D
@@ -32,6 +32,8 @@ class BucketsState:
         [kg/(s m2 Pa)].
     top, bottom : float
         Pressure indoors above outdoors at the ceiling and at the floor [Pa].
+    verdict : str
+        The state that the page gives what is drawn; empty where it gives none.
     """
 
     by_air: float
@@ -41,6 +43,7 @@ class BucketsState:
     inner_now: float
     top: float = 0.0
     bottom: float = 0.0
+    verdict: str = field(default="", kw_only=True)
 
 
 class Buckets(LivePicture):

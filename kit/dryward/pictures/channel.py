@@ -1,6 +1,6 @@
 """A vent space: how full its air gets on the way up, and what it can carry month by month."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 from matplotlib.lines import Line2D
@@ -37,6 +37,8 @@ class ChannelState:
     diffusion, leak : tuple of 12
         What arrives by vapor and by air [kg/(s m2)].
     month : int or None
+    verdict : str
+        The state that the page gives what is drawn; empty where it gives none.
     """
 
     along: object
@@ -47,6 +49,7 @@ class ChannelState:
     diffusion: tuple
     leak: tuple
     month: int | None = None
+    verdict: str = field(default="", kw_only=True)
 
 
 class Channel(LivePicture):

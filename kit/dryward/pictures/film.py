@@ -1,6 +1,6 @@
 """A film that changes: its curve, the humidity on its two faces, and its year."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 from matplotlib.lines import Line2D
@@ -32,6 +32,8 @@ class FilmState:
         Its permeance month by month; no third part when empty.
     month : int or None
         The month that is shown, 0 to 11.
+    verdict : str
+        The state that the page gives what is drawn; empty where it gives none.
     """
 
     humidity: object
@@ -41,6 +43,7 @@ class FilmState:
     now: float
     months: tuple = ()
     month: int | None = None
+    verdict: str = field(default="", kw_only=True)
 
     @property
     def mean(self):

@@ -1,6 +1,6 @@
 """How much of the insulation lies inside the film: its temperature, and how far it opens."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 
@@ -26,6 +26,8 @@ class InsideState:
         Of the film [kg/(s m2 Pa)].
     now : float
         The share now [-].
+    verdict : str
+        The state that the page gives what is drawn; empty where it gives none.
     """
 
     share: object
@@ -33,6 +35,7 @@ class InsideState:
     humidity: object
     permeance: object
     now: float
+    verdict: str = field(default="", kw_only=True)
 
 
 class Inside(LivePicture):

@@ -7,6 +7,8 @@ of the last few looks of the standing part pays once.
 
 from collections import OrderedDict
 
+from dryward.pictures.live import told
+
 #: Pictures kept at most: each holds some 4 MB.
 KEPT = 5
 
@@ -51,4 +53,4 @@ class Kept:
 
     def alt(self, state):
         """What the picture shows, as of `LivePicture.alt`; after `render` or `layers`."""
-        return self._for(state).alt(state)
+        return told(self._for(state), state)

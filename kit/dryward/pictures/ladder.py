@@ -4,7 +4,7 @@ Against thermal resistance the line is straight: the temperature drops where
 the R is, not where the inches are.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 from matplotlib.lines import Line2D
@@ -33,6 +33,8 @@ class LadderState:
     plane : int
         The plane that is pointed at.
     against : {"depth", "resistance"}
+    verdict : str
+        The state that the page gives what is drawn; empty where it gives none.
     """
 
     by_depth: tuple
@@ -40,6 +42,7 @@ class LadderState:
     names: tuple
     plane: int = 0
     against: str = "depth"
+    verdict: str = field(default="", kw_only=True)
 
     @property
     def points(self):

@@ -1,6 +1,6 @@
 """Twelve bars: what each month wets and dries, and the line of what is carried over."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 from matplotlib.patches import Rectangle
@@ -29,6 +29,8 @@ class MonthsState:
         At the end of each [kg/m2].
     limit : float or None
         What the layer can hold without harm [kg/m2].
+    verdict : str
+        The state that the page gives what is drawn; empty where it gives none.
     """
 
     order: tuple
@@ -36,6 +38,7 @@ class MonthsState:
     evaporated: tuple
     held: tuple
     limit: float | None = None
+    verdict: str = field(default="", kw_only=True)
 
 
 def from_balance(months, limit=None):

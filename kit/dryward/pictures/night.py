@@ -1,6 +1,6 @@
 """A clear night: the covering cools below the air, and below its dew point."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 from matplotlib.patches import Polygon, Rectangle
@@ -25,6 +25,8 @@ class NightState:
         [degC]; the dew point is a frost point below 0 degC.
     frost : float
         Water on the underside at the end of the night [kg/m2].
+    verdict : str
+        The state that the page gives what is drawn; empty where it gives none.
     """
 
     hours: object
@@ -32,6 +34,7 @@ class NightState:
     air: object
     dew_point: object
     frost: float
+    verdict: str = field(default="", kw_only=True)
 
 
 def from_night(night):

@@ -1,6 +1,6 @@
 """A film of two sheets, both ways round: the humidity inside it, and what it lets through."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from matplotlib.patches import Rectangle
 
@@ -23,12 +23,15 @@ class SandwichState:
         With the backing to the room [-].
     permeance, permeance_flipped : float
         [kg/(s m2 Pa)].
+    verdict : str
+        The state that the page gives what is drawn; empty where it gives none.
     """
 
     facing: tuple
     flipped: tuple
     permeance: float
     permeance_flipped: float
+    verdict: str = field(default="", kw_only=True)
 
 
 class Sandwich(LivePicture):

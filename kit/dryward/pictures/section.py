@@ -6,7 +6,7 @@ one: that they differ is the lesson.
 """
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from itertools import pairwise
 
 import numpy as np
@@ -37,6 +37,8 @@ class SectionState:
         Of `physics.drying`; no arrows without it.
     drying_depth : float or None
         Where the arrows start [m]; the wettest plane when None.
+    verdict : str
+        The state that the page gives what is drawn; empty where it gives none.
     """
 
     assembly: object
@@ -45,6 +47,7 @@ class SectionState:
     outdoor: object
     drying: object = None
     drying_depth: float | None = None
+    verdict: str = field(default="", kw_only=True)
 
 
 def wettest_depth(state):

@@ -1,6 +1,6 @@
 """The house as a tank: people and outdoor air bring water in, leaving air carries it out."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 from matplotlib.lines import Line2D
@@ -33,6 +33,8 @@ class TankState:
         Indoor relative humidity [-] at each of `flows`.
     flows : array
         Fresh air of the curves [m3/s].
+    verdict : str
+        The state that the page gives what is drawn; empty where it gives none.
     """
 
     people: float
@@ -43,6 +45,7 @@ class TankState:
     limit: float
     curves: tuple
     flows: object
+    verdict: str = field(default="", kw_only=True)
 
 
 class Tank(LivePicture):

@@ -1,6 +1,6 @@
 """A year (or three) of wood moisture, day by day, with what comes in and goes out each month."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 from matplotlib.patches import Rectangle
@@ -40,6 +40,8 @@ class YearState:
         Where the cursor stands; the whole time when None.
     temperature : array or None
         Of the plane that counts [degC].
+    verdict : str
+        The state that the page gives what is drawn; empty where it gives none.
     """
 
     days: object
@@ -50,6 +52,7 @@ class YearState:
     first_month: int = 0
     day: float | None = None
     temperature: object = None
+    verdict: str = field(default="", kw_only=True)
 
 
 class MoistureGraph:

@@ -276,7 +276,7 @@ def at_the_cold_face(run, fill, outside):
     cells = np.flatnonzero(np.isin(run.cell_layer, [run.assembly.index(name) for name in (fill, *outside[:1])]))
     for name in outside[:1]:
         held = held + run.layer(name).water_content * run.assembly.layer(name).thickness + run.layer(name).condensed
-    return float((held + run.ran_off[:, cells].sum(axis=1).cumsum()).max())
+    return float(held.max() + run.ran_off[:, cells].sum())
 
 
 PIECES = [(0.5,), (0.1,), (0.9,), (0.97,), (1 / 3, 2 / 3)]

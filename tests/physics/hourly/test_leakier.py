@@ -52,7 +52,7 @@ def measured(run, roof):
     for name in (fill, *outside):
         there, cells = run.layer(name), run.cell_layer == roof.index(name)
         bound = 0.0 if name == fill else there.water_content * roof.layer(name).thickness
-        found[name] = float((bound + there.condensed + run.ran_off[:, cells].sum(axis=1).cumsum()).max())
+        found[name] = float((bound + there.condensed).max() + run.ran_off[:, cells].sum())
     books = {"brought": 3600 * run.leak_in.sum(), "left": 3600 * run.leak_left.sum(), "vent": 0.0}
     books["warmth"] = {name: float(run.layer(name).temperature[winter].mean()) for name in found}
     gap = next((layer.name for layer in roof.layers if layer.vented), None)

@@ -15,6 +15,7 @@ from dryward.physics import limits, steady
 from dryward.pictures.inside import Inside, InsideState
 from dryward.teaching.arithmetic import Step
 from dryward.units import to_si
+from dryward.verdict import of_steady
 from dryward.weather import Air
 
 #: The room and the outdoor humidity of this lesson.
@@ -98,7 +99,7 @@ class InsideTheFilm(Page):
         return InsideState(np.array(sorted(known)), temperature, humidity, permeance, state.share)
 
     def _along(self, state, count=13):
-        """Film temperature, room-side humidity, permeance and gain along the R slider."""
+        """Film temperature, room-side humidity, permeance and state along the R slider."""
         outer = self.controls["Outer"].si
         key = (state.indoor, state.outdoor, outer, self.unit_system)
         if getattr(self, "_known", (None,))[0] != key:
@@ -110,7 +111,7 @@ class InsideTheFilm(Page):
                     float(there.temperature[face]),
                     float(there.relative_humidity[face]),
                     there.permeance[FILM],
-                    there.gain,
+                    of_steady(there).state,
                 )
                 found.append(film)
             self._known = key, found
@@ -141,6 +142,10 @@ class InsideTheFilm(Page):
             Readout("share", "", state.share, "relative humidity", hidden=True),
         ]
 
+    def judge(self, state):
+        """The roof in a winter that never ends."""
+        return of_steady(state.profile)
+
     def says(self, state):
         """The film follows its share of R."""
         show, inside = self.show, state.faces[0]
@@ -150,20 +155,21 @@ class InsideTheFilm(Page):
             f"stands at {show(state.profile.permeance[FILM], 'permeance')}"
         )
         if state.profile.wet_planes:
-            return f"{film}: {show(state.profile.gain, 'vapor flux')} gather {wetness.where(state.profile)}."
-        return f"{film}; no face gains water."
+            return f"{film}: {wetness.gathers(self, state.profile)}."
+        return f"{film}; no water gathers, and {wetness.settles(self, self.judge(state))}."
 
     def strips(self, at, state):
-        """Where no face gains water."""
+        """The state along each control."""
         numbers = {"T_out": "outdoor_temperature", "RH_in": "indoor_relative_humidity"}
-        found = limits.safe_ranges(
+        found = limits.dry_ranges(
             state.roof, state.indoor, state.outdoor, {key: self.along(name) for name, key in numbers.items()}
         )
-        dry = [not steady.profile(roof_with(at.R_in, each), state.indoor, state.outdoor).wet_planes for each in ROOFS]
+        roofs = [of_steady(steady.profile(roof_with(at.R_in, each), state.indoor, state.outdoor)) for each in ROOFS]
         return {
-            **{name: Strip(tuple(found[key].holds)) for name, key in numbers.items()},
-            "R_in": Strip(tuple(gain <= 0 for *_, gain in self._along(state))),
-            "Outer": Strip(tuple(dry)),
+            **{name: Strip(tuple(found[key].states)) for name, key in numbers.items()},
+            # The places of the curve, where the states are known already.
+            "R_in": Strip(tuple(judged for *_, judged in self._along(state))),
+            "Outer": Strip(tuple(each.state for each in roofs)),
         }
 
     def steps(self, state):

@@ -14,6 +14,7 @@ from dryward.teaching.arithmetic import Step
 from dryward.teaching.questions import roof as teaching_roof
 from dryward.teaching.questions.by_lesson.july import with_damp_wood
 from dryward.units import to_si
+from dryward.verdict import of_steady
 from dryward.weather import Air
 
 #: Humidity of the room, and the spring day on which damp wood dries.
@@ -152,28 +153,35 @@ class July(Page):
             Readout("spring_outward", "", spring.outward, "vapor flux", hidden=True),
         ]
 
+    def judge(self, state):
+        """The roof in a July that never ends."""
+        return of_steady(state.profile)
+
     def says(self, state):
         """Which way the push is, and what it does behind the inner layer."""
         show, profile = self.show, state.profile
-        outside = "Wet wood in the sun" if state.outdoor.temperature > SUN else "The outdoor air"
+        outside = "Soaked wood in the sun" if state.outdoor.temperature > SUN else "The outdoor air"
         if state.push <= 0:
-            return (
-                f"{outside} has {show(-state.push, 'pressure')} less vapor pressure than the room: the push is outward."
-            )
+            less = f"{outside} has {show(-state.push, 'pressure')} less vapor pressure than the room"
+            if profile.wet_planes:
+                return f"{less}: the push is outward, and {wetness.gathers(self, profile)}."
+            return f"{less}: the push is outward, and {wetness.settles(self, self.judge(state))}."
         start = f"{outside} pushes vapor inward with {show(state.push, 'pressure')}"
         if profile.wet_planes:
-            return f"{start}, and {show(profile.gain, 'vapor flux')} gather {wetness.where(profile)}."
+            return f"{start}, and {wetness.gathers(self, profile)}."
         behind = show(float(profile.relative_humidity[state.rung]), "relative humidity")
         room = show(max(-profile.vapor_flux_in, 0.0), "vapor flux")
-        return f"{start}; behind the inner layer it is {behind}, nothing gets wet, and {room} reach the room."
+        settles = wetness.settles(self, self.judge(state))
+        return f"{start}; behind the inner layer it is {behind}, and {room} reach the room: {settles}."
 
     def strips(self, at, state):
-        """Where no face gains water."""
+        """The state along each control."""
         keys = {"T_out": "outdoor_temperature", "RH_out": "outdoor_relative_humidity", "T_in": "indoor_temperature"}
         along = {key: self.along(name) for name, key in keys.items()}
-        found = limits.safe_ranges(state.roof, state.indoor, state.outdoor, along)
-        dry = [not steady.profile(built(each), state.indoor, state.outdoor).wet_planes for each in self.along("Roof")]
-        return {**{name: Strip(tuple(found[key].holds)) for name, key in keys.items()}, "Roof": Strip(tuple(dry))}
+        found = limits.dry_ranges(state.roof, state.indoor, state.outdoor, along)
+        roofs = [of_steady(steady.profile(built(each), state.indoor, state.outdoor)) for each in self.along("Roof")]
+        strips = {name: Strip(tuple(found[key].states)) for name, key in keys.items()}
+        return {**strips, "Roof": Strip(tuple(each.state for each in roofs))}
 
     def steps(self, state):
         """Both pressures, the push, and the most the cold face can have."""

@@ -6,7 +6,7 @@ import numpy as np
 
 from dryward import building
 from dryward.building import FixedMembrane
-from dryward.panels import hand
+from dryward.panels import hand, wetness
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.panels.standard import standard
@@ -14,6 +14,7 @@ from dryward.physics import limits, steady
 from dryward.pictures.balance_map import BalanceMap, MapState
 from dryward.teaching.arithmetic import Step
 from dryward.units import to_si
+from dryward.verdict import DRY, of_steady
 from dryward.weather import Air
 
 ROOM_TEMPERATURE, OUTDOOR_HUMIDITY = to_si(70.0, "degF"), 0.8
@@ -126,6 +127,10 @@ class OpenOutTightIn(Page):
             ),
         ]
 
+    def judge(self, state):
+        """The roof in a winter that never ends."""
+        return of_steady(state.profile)
+
     def says(self, state):
         """What the pair does in this weather."""
         balance, gain = state.balance, state.profile.gain
@@ -137,34 +142,29 @@ class OpenOutTightIn(Page):
                 else "No outer layer stops it at this humidity"
             )
             return f"This roof gains {self.show(gain, 'vapor flux')} in this weather. {more}."
+        judged = self.judge(state)
+        settles = "" if judged.state == DRY else f" But {wetness.settles(self, judged)}."
         if balance <= FINE[0]:
-            return "This roof gains nothing in this weather, and even a tight outside would gain nothing."
+            return f"This roof gains nothing in this weather, and even a tight outside would gain nothing.{settles}"
         # A larger sd is tighter.
         at_least = "or more" if self.unit_system == "us" else "or less"
         return (
             f"This roof gains nothing in this weather: the outside is {_compared(state.outer / state.inner)} as the "
-            f"inside. It needs {self.show(balance, 'permeance')} {at_least}."
+            f"inside. It needs {self.show(balance, 'permeance')} {at_least}.{settles}"
         )
 
     def strips(self, at, state):
-        """Where along each slider nothing is gained."""
+        """The state along each slider."""
         keys = {
             "T_out": "outdoor_temperature",
             "RH_in": "indoor_relative_humidity",
             "M_in": "inner_membrane_permeance",
             "M_out": "outer_layer_permeance",
         }
-        found = limits.safe_ranges(
+        found = limits.dry_ranges(
             state.roof, state.indoor, state.outdoor, {key: self.along(name) for name, key in keys.items()}
         )
-        strips = {name: Strip(tuple(found[key].holds)) for name, key in keys.items()}
-        outer = self.controls["M_out"]
-        if state.balance and FINE[0] < state.balance < AXIS[-1]:
-            # The limit that the sentence names, not the next place along the slider.
-            most = "at least" if self.unit_system == "us" else "up to"
-            words = f"No water: {most} {self.show(state.balance, 'permeance')}"
-            strips["M_out"] = {**strips["M_out"].shown(outer), "words": words}
-        return strips
+        return {name: Strip(tuple(found[key].states)) for name, key in keys.items()}
 
     def steps(self, state):
         """What arrives at the outer face, and what can leave."""

@@ -17,6 +17,7 @@ from dryward.pictures.film_sides import FilmSides
 from dryward.pictures.sandwich import SandwichState
 from dryward.teaching.arithmetic import Step
 from dryward.units import to_si
+from dryward.verdict import of_steady
 from dryward.weather import Air
 from dryward.weather.places import demo_climate
 
@@ -177,6 +178,10 @@ class TheFilmThatChanges(Page):
             Readout("mean", "", state.mean, "relative humidity", hidden=True),
         ]
 
+    def judge(self, state):
+        """The roof on a day that never ends."""
+        return of_steady(state.profile)
+
     def says(self, state):
         """What the film does, and whether it is the right time for it."""
         show, (inside, outside) = self.show, state.faces
@@ -189,32 +194,33 @@ class TheFilmThatChanges(Page):
             start = f"Its faces see {faces}: the film is {word}, {now}"
         outward = state.profile.vapor_flux_in > 0
         if state.profile.wet_planes:
-            tail = f"{show(state.profile.gain, 'vapor flux')} gather {wetness.where(state.profile)}"
+            tail = wetness.gathers(self, state.profile)
             if outward and self._opens(state):
                 return f"{start}. It opens at the wrong time: the room pushes vapor out, and {tail}."
             return f"{start}; {tail}."
+        settles = wetness.settles(self, self.judge(state))
         if outward and self._opens(state):
-            return f"{start}. It opens while the room pushes vapor out, but all of it can leave."
-        way = "out of the room" if outward else "into the room, so the roof can dry inward"
-        return f"{start}. Vapor goes {way}, and no face gains water."
+            return f"{start}. It opens while the room pushes vapor out, but all of it can leave: {settles}."
+        way = "out of the room" if outward else "into the room, so the roof gives off inward"
+        return f"{start}. Vapor goes {way}, and no water gathers: {settles}."
 
     def _opens(self, state):
         return state.permeance > TIGHT * state.tight
 
     def strips(self, at, state):
-        """Where no face gains water."""
+        """The state along each control."""
         along = {"indoor_relative_humidity": self.along("RH_in")}
-        humid = limits.safe_ranges(state.roof, state.indoor, state.outdoor, along)["indoor_relative_humidity"]
+        humid = limits.dry_ranges(state.roof, state.indoor, state.outdoor, along)["indoor_relative_humidity"]
 
-        def dry(weather=at.Weather, film=at.Film, outer=at.Outer):
+        def judged(weather=at.Weather, film=at.Film, outer=at.Outer):
             room, outdoor, _ = DAYS[weather]
-            return not steady.profile(roof_with(film, outer), Air(room, at.RH_in), outdoor).wet_planes
+            return of_steady(steady.profile(roof_with(film, outer), Air(room, at.RH_in), outdoor)).state
 
         return {
-            "Weather": Strip(tuple(dry(weather=each) for each in DAYS)),
-            "RH_in": Strip(tuple(humid.holds)),
-            "Film": Strip(tuple(dry(film=each) for each in FILMS)),
-            "Outer": Strip(tuple(dry(outer=each) for each in ROOFS)),
+            "Weather": Strip(tuple(judged(weather=each) for each in DAYS)),
+            "RH_in": Strip(tuple(humid.states)),
+            "Film": Strip(tuple(judged(film=each) for each in FILMS)),
+            "Outer": Strip(tuple(judged(outer=each) for each in ROOFS)),
         }
 
     def steps(self, state):

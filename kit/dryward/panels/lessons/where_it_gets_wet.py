@@ -12,6 +12,7 @@ from dryward.physics import drying, limits, steady
 from dryward.pictures.profile import ProfileState, SectionAndProfile
 from dryward.teaching.arithmetic import Step
 from dryward.units import to_si
+from dryward.verdict import of_steady
 from dryward.weather import Air
 
 #: The room and the outdoor humidity of this lesson; the sliders move the rest.
@@ -118,32 +119,35 @@ class WhereItGetsWet(Page):
     def _rate(self, flux):
         return self.show(flux, "vapor flux")
 
+    def judge(self, state):
+        """The roof in a January that never ends."""
+        return of_steady(state.profile)
+
     def says(self, state):
         """What the numbers mean, in one sentence."""
         profile = state.profile
-        humidity = self.show(profile.relative_humidity[profile.wettest], "relative humidity")
         if profile.dew_point_depth is None:
             line = "No part of the roof is as cold as the dew point of the room"
         else:
             line = f"The dew-point line is {self.show(profile.dew_point_depth, 'length')} from the room"
         if not profile.wet_planes:
-            return f"{line}, and no face gets wet: the dampest place stands at {humidity}."
+            return f"{line}; no water gathers, and {wetness.settles(self, self.judge(state))}."
         word = "frost" if wetness.worst(profile).temperature < 0 else "water"
-        return f"{line}, but the {word} gathers {wetness.where(profile)}: {self._rate(profile.gain)}."
+        return f"{line}, but the {word} is elsewhere: {wetness.gathers(self, profile)}."
 
     def strips(self, at, state):
-        """Where along each control no face gains water, all else as it is."""
+        """The state along each control, all else as it is."""
         numbers = {
             "T_out": "outdoor_temperature",
             "RH_in": "indoor_relative_humidity",
             "M_in": "inner_membrane_permeance",
         }
-        found = limits.safe_ranges(
+        found = limits.dry_ranges(
             state.roof, state.indoor, state.outdoor, {key: self.along(name) for name, key in numbers.items()}
         )
-        strips = {name: Strip(tuple(found[key].holds)) for name, key in numbers.items()}
-        dry = [not steady.profile(roof_with(outer, at.M_in), state.indoor, state.outdoor).wet_planes for outer in ROOFS]
-        return {**strips, "Outer": Strip(tuple(dry))}
+        strips = {name: Strip(tuple(found[key].states)) for name, key in numbers.items()}
+        roofs = [of_steady(steady.profile(roof_with(outer, at.M_in), state.indoor, state.outdoor)) for outer in ROOFS]
+        return {**strips, "Outer": Strip(tuple(each.state for each in roofs))}
 
     def steps(self, state):
         """From the room's vapor pressure to the gain, with the numbers on the sliders."""

@@ -108,8 +108,8 @@ function sliderControl(spec, sheet) {
       if (key !== lastStrip) {
         lastStrip = key;
         strip.classList.toggle("dw-has-strip", Boolean(band));
-        strip.replaceChildren(...(band ? band.fails : []).map(([from, to]) =>
-          make("span", { class: "dw-fails", style: `left:${from * 100}%;width:${(to - from) * 100}%` })));
+        strip.replaceChildren(...(band ? band.spans : []).map(([from, to, state]) =>
+          make("span", { class: `dw-span dw-is-${state.replaceAll(" ", "-")}`, style: `left:${from * 100}%;width:${(to - from) * 100}%` })));
         setText(stripWords, band ? band.words : "");
       }
     },

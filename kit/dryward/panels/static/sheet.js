@@ -231,6 +231,7 @@ function render({ model, el }) {
       setText(place.also, each.also);
     });
     setText(parts.sentence, live.sentence);
+    parts.sentence.className = `dw-sentence${live.state ? ` dw-is-${live.state.replaceAll(" ", "-")}` : ""}`;
     setText(parts.trouble, live.trouble);
     parts.work.classList.toggle("dw-busy", live.busy);
     if (sheet.open.has("arithmetic")) parts.steps.replaceChildren(...steps(live.steps));

@@ -2,7 +2,7 @@
 
 ``simulate`` is the way in and ``Hours`` what comes out.  ``Surface`` says how
 sun, sky and wind meet the outer face, ``AirFlow`` how air goes through.
-``safe_range`` runs a batch along a slider, ``batch`` any cases, on all cores.
+``batch`` runs any cases on all cores, ``varied`` changes one thing of a case.
 The parts: ``grid`` cuts layers into cells, ``tables`` turns property curves
 into rows, ``surfaces`` prepares sun and sky, ``case`` gathers all of it,
 ``kernel`` marches (and holds the equations).  Nothing compiled is loaded
@@ -11,7 +11,6 @@ before the first run.
 
 from dryward.physics.hourly.air_paths import AirFlow, leak_flow
 from dryward.physics.hourly.batch import batch
-from dryward.physics.hourly.limits import CRITERIA, moisture_content_below, mold_index_below, safe_range
 from dryward.physics.hourly.result import Hours, LayerHours, MonthlyBudget
 from dryward.physics.hourly.simulate import Stopped, getting_ready, simulate, warm_up
 from dryward.physics.hourly.surfaces import Surface
@@ -27,12 +26,8 @@ __all__ = [
     "leak_flow",
     "Stopped",
     "batch",
-    "safe_range",
     "variables",
     "varied",
-    "CRITERIA",
-    "moisture_content_below",
-    "mold_index_below",
     "getting_ready",
     "warm_up",
 ]

@@ -73,8 +73,6 @@ def march(
     for at in range(first, last):
         hour, given = drive[at % drive.shape[0]], out_given[at - first]
         given[:] = 0.0
-        drained = out_off[at - first]
-        drained[:] = 0.0
         vent_h = vent_g = 0.0
         if vent_cell > 0:
             flow = vent_flow_at(vent_flow, temperature[vent_cell] - hour[n.T_OUT], hour[n.WIND], number)
@@ -130,7 +128,7 @@ def march(
             accept(work, capacity, number[n.C_WATER], temperature, potential, water, heat)
             put_right(work, runs, vent_cell, hour, number, this, width, water, heat)
             lost, warmth = run_off(
-                this, potential, temperature, water, heat, width, bound, full, rise, beside, drained, number
+                this, potential, temperature, water, heat, width, bound, full, rise, beside, out_off[at // 8760], number
             )  # fmt: skip
             given[n.G_OFF] += lost / 3600.0
             given[n.Q_OTHER] += warmth / 3600.0

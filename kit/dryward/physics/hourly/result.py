@@ -82,8 +82,8 @@ class Hours:
         Bound in the material, at most what it can bind [kg/m3].
     free_water : ndarray (hours, cells)
         Beyond that, as drops or frost at a face or between fibers [kg/m2].
-    ran_off : ndarray (hours, cells)
-        What ran off in the hour, by the cell it came from [kg/m2].
+    ran_off : ndarray (years, cells)
+        What ran off in each year begun, by the cell it came from [kg/m2].
     vapor_flux_in, vapor_flux_out : ndarray (hours)
         Water through the inner and the outer face, mean of the hour, positive
         outward [kg/(s m2)]; air flow through the body of all layers counts here.
@@ -116,6 +116,10 @@ class Hours:
         Of the march.
     end : tuple
         Moisture potential and heat at the end, to go on from.
+    leaking : bool
+        Whether a leak or another air flow was counted.
+    start_humidity : float or None
+        Relative humidity of all layers at the start [-]; None where they started otherwise.
     """
 
     assembly: object
@@ -149,6 +153,8 @@ class Hours:
     iterations: int
     halvings: int
     end: tuple = field(repr=False)
+    leaking: bool = False
+    start_humidity: float | None = None
 
     def __post_init__(self):
         seal(self)

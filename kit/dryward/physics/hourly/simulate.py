@@ -13,6 +13,8 @@ from dryward.weather.hourly import YEAR
 
 #: Hours between two calls of a progress function.
 CHUNK = 730
+#: A year repeats when no layer holds more or less than this after it [kg/m2]: far below any reading.
+REPEATS = 5e-3
 
 
 class Stopped(PlainError):
@@ -33,6 +35,7 @@ def simulate(
     surface=None,
     refine=1,
     progress=None,
+    until_it_repeats=False,
 ):
     """Heat and moisture in an assembly, hour by hour.
 
@@ -68,6 +71,9 @@ def simulate(
     progress : function, optional
         Called with (hours done, hours in all) about once a month; when it
         returns False the run ends.
+    until_it_repeats : bool
+        Ends after the first year, from the second on, in which no layer's
+        water changed by more than 5 g/m2; `years` is then the most.
 
     Returns
     -------
@@ -112,7 +118,7 @@ def simulate(
         surface=surface,
         refine=refine,
     )
-    return run(ready, total, initial, progress)
+    return run(ready, total, initial, progress, until_it_repeats)
 
 
 def _count(years, hours, weather):
@@ -126,7 +132,7 @@ def _count(years, hours, weather):
     return int(years) * getattr(weather, "hours", YEAR)
 
 
-def run(ready, total, initial=None, progress=None):
+def run(ready, total, initial=None, progress=None, until_it_repeats=False):
     """March through a case that is made ready.
 
     Parameters
@@ -134,7 +140,7 @@ def run(ready, total, initial=None, progress=None):
     ready : case.Case
     total : int
         Hours, 1 or more [h].
-    initial, progress
+    initial, progress, until_it_repeats
         As in `simulate`.
 
     Returns
@@ -159,26 +165,38 @@ def run(ready, total, initial=None, progress=None):
     n = ready.grid.width.size
     t, u, w, e = state = _start(ready, initial)
     first_w, first_e = w[1:-1].copy(), e[1:-1].copy()
-    out_t, out_u, out_w, out_free, out_off = (np.empty((total, n)) for _ in range(5))
+    now = first_w
+    out_t, out_u, out_w, out_free = (np.empty((total, n)) for _ in range(4))
+    out_off = np.zeros((-(-total // YEAR), n))
     given = np.empty((total, k.GIVEN))
     work, edge, sheet_of, count = kernel.scratch(n)
     sheet_at = _sheets_start(ready, u)
     done = 0
+    step = total if progress is None else CHUNK
     while done < total:
-        last = total if progress is None else min(done + CHUNK, total)
+        last = min(done + step, total)
+        if until_it_repeats:
+            last = min(last, done - done % YEAR + YEAR)
         here = slice(done, last)
         failed = kernel.march(
             done, last, ready.drive, ready.number, ready.material, ready.width, ready.capacity, ready.table,
             tables.saturation(), ready.face_r, ready.face_z, ready.face_kind, ready.face_sheet, ready.sheet_za,
             ready.sheet_zb, ready.sheets, sheet_at, sheet_of, ready.vent_cell, ready.vent_flow, ready.face_air,
             ready.runs, ready.joints, ready.bound, ready.full, ready.rise, ready.beside, t, u, w, e, work, edge,
-            out_t[here], out_u[here], out_w[here], out_free[here], out_off[here], given[here], count,
+            out_t[here], out_u[here], out_w[here], out_free[here], out_off, given[here], count,
         )  # fmt: skip
         if failed > 0:
             raise NotConverged(_trouble(ready, failed - 1, int(count[k.FAILED_HOUR]), t, u))
         done = last
         if progress is not None and progress(done, total) is False and done < total:
             raise Stopped(f"The run was stopped after {done} of {total} hours.")
+        if until_it_repeats and done % YEAR == 0:
+            before, now = now, w[1:-1].copy()
+            if done > YEAR and _repeats(ready, before, now):
+                break
+    if done < total:
+        out_t, out_u, out_w, out_free, given = (each[:done] for each in (out_t, out_u, out_w, out_free, given))
+        out_off, total = out_off[: done // YEAR], done
     width = ready.grid.width
     flux = {name: given[:, place] for name, place in _FLUXES.items()}
     water_in = HOUR * (flux["vapor_flux_in"] + flux["leak_in"])
@@ -211,6 +229,8 @@ def run(ready, total, initial=None, progress=None):
         iterations=int(count[k.PASSES]),
         halvings=int(count[k.HALVINGS]),
         end=tuple(each.copy() for each in state),
+        leaking=bool(ready.drive[:, [k.SEEP, k.STRAIGHT]].any()),
+        start_humidity=_humidity_of(initial),
         **flux,
     )
 
@@ -267,6 +287,20 @@ def _start(ready, initial):
     w[1:-1] = rows[:, 0] + rows[:, 1] * (u[1:-1] - at / tables.STEPS)
     e[1:-1] = (ready.capacity[1:-1] + cases.WATER_HEAT * w[1:-1]) * t[1:-1]
     return t, u, w, e
+
+
+def _repeats(ready, before, now):
+    """Whether a year leaves every layer as it found it."""
+    change = (now - before) * ready.grid.width
+    layers = ready.grid.layer
+    return all(abs(float(change[layers == place].sum())) < REPEATS for place in np.unique(layers))
+
+
+def _humidity_of(initial):
+    """Relative humidity that all layers started with [-], where they did."""
+    if initial is None:
+        return cases.START.relative_humidity
+    return float(initial.relative_humidity) if isinstance(initial, Air) else None
 
 
 def _sheets_start(ready, u):

@@ -1,7 +1,10 @@
-"""How sensitive a surface is to mold: four classes, and the wood of the first tests."""
+"""Surfaces that can mold: classes of sensitivity, where growth begins, and which materials belong to which."""
 
 from dataclasses import dataclass
 
+import numpy as np
+
+from dryward.building import Material
 from dryward.checks import UnknownName, within
 
 
@@ -101,3 +104,82 @@ def sensitivity(name):
     if name not in SENSITIVITIES:
         raise UnknownName("sensitivity class", name, SENSITIVITIES)
     return SENSITIVITIES[name]
+
+
+#: Mold grows between these temperatures [degC]; Hukka and Viitanen 1999.
+COLDEST_GROWTH, WARMEST_GROWTH = 0.0, 50.0
+#: The critical humidity is a cubic up to here [degC], then the lowest of the class.
+_LEVEL_FROM = 20.0
+
+
+def critical_humidity(temperature, lowest=0.8):
+    """Relative humidity below which mold does not grow.
+
+    Parameters
+    ----------
+    temperature : float or array
+        Of the surface [degC], -60 to 95; growth needs 0 to 50.
+    lowest : float
+        Lowest humidity of the sensitivity class [-], 0 to 1.
+
+    Returns
+    -------
+    float or array
+        Same shape [-]; above 1 far below freezing, where nothing grows.
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    References
+    ----------
+    Hukka and Viitanen 1999, with the lowest humidity of Ojanen et al. 2010,
+    as quoted in Austrian course notes.
+
+    Examples
+    --------
+    >>> round(critical_humidity(5.0), 5)
+    0.88016
+    """
+    t = within("Surface temperature", temperature, -60.0, 95.0, "°C")
+    floor = within("Lowest humidity of the class", lowest, 0.0, 1.0, "%")
+    cubic = ((-0.00267 * t + 0.160) * t - 3.13) * t + 100.0
+    found = np.where(t > _LEVEL_FROM, floor, np.maximum(cubic / 100.0, floor))
+    return float(found) if np.ndim(found) == 0 else found
+
+
+#: Class of a surface by the shelf of its material: wood and paper-faced boards grow mold soon, glass and stone wool
+#: hardly; from memory of the tables of Ojanen et al. 2010, for kinds of material and not for products.
+_CLASSES = {
+    "wood and framing": "sensitive",
+    "wood panels and sheathing": "sensitive",
+    "boards": "medium resistant",
+    "fibrous insulation": "medium resistant",
+}
+
+
+def class_of_surface(substance):
+    """Sensitivity class of what a layer is made of.
+
+    Parameters
+    ----------
+    substance : Material, membrane or AirSpace
+
+    Returns
+    -------
+    str or None
+        A key of `SENSITIVITIES`; None for what is not judged: foam, stone,
+        metal, coverings, membranes and air.
+
+    Examples
+    --------
+    >>> from dryward import building
+    >>> class_of_surface(building.material("osb")), class_of_surface(building.material("eps"))
+    ('sensitive', None)
+    """
+    if not isinstance(substance, Material):
+        return None
+    if substance.category in _CLASSES:
+        return _CLASSES[substance.category]
+    return "sensitive" if substance.wood and not substance.category else None

@@ -1,0 +1,186 @@
+"""What is found and what it means, as facts: words are made from them at the last moment (`words`)."""
+
+from dataclasses import dataclass, field, replace
+
+from dryward.verdict.criteria import DAMP, DRY, STATES, UNKNOWN, WET, Criterion
+
+#: How a water that gathered leaves: within the judged year, later, or not.
+WITHIN, LATER, NEVER = "within the year", "later", "not"
+
+
+@dataclass(frozen=True)
+class Place:
+    """Where something was found.
+
+    Attributes
+    ----------
+    layer : str
+        Name of the layer; empty for the whole assembly.
+    side : {"", "inner", "outer"}
+        A face of it; empty for all of the layer.
+    beside : str
+        What lies behind that face: a layer, "room air" or "outdoor air".
+    """
+
+    layer: str = ""
+    side: str = ""
+    beside: str = ""
+
+
+@dataclass(frozen=True)
+class Finding:
+    """One quantity at one place against one limit.
+
+    Attributes
+    ----------
+    what : str
+        Id of the limit.
+    place : Place
+    value : float
+        At its worst, in the unit of the limit.
+    criterion : Criterion
+    state : str
+    lasted : float or None
+        Hours at or above the caution limit in the judged year, or months of
+        twelve; None where there is no time.
+    when : int or None
+        Hour of the judged year at its worst (0 to 8759), or month (1 to 12).
+    frost : bool
+        Whether that water is frozen at its worst.
+    full : bool
+        Whether the material holds all it can.
+    ran_off : float
+        Of a water: what ran off in the judged year [kg/m2].
+    """
+
+    what: str
+    place: Place
+    value: float
+    criterion: Criterion = field(repr=False)
+    state: str
+    lasted: float | None = None
+    when: int | None = None
+    frost: bool = False
+    full: bool = False
+    ran_off: float = 0.0
+
+    @property
+    def quantity(self):
+        """The quantity in words."""
+        return self.criterion.what
+
+    @property
+    def rank(self):
+        """What makes it the worst of several: its state; water and wood before a mere humidity; how near the limit."""
+        return STATES.index(self.state), self.what != "face-humidity", self.criterion.reach(self.value)
+
+
+@dataclass(frozen=True)
+class Decides:
+    """The uncertain input that moves the answer most.
+
+    Attributes
+    ----------
+    layer : str
+        Empty for the leak.
+    what : str
+        As in `physics.spread.Uncertain`.
+    low, high : float
+        The worst quantity at both ends of its range, in the unit of its limit.
+    states : tuple of str
+        The state at both ends.
+    """
+
+    layer: str
+    what: str
+    low: float
+    high: float
+    states: tuple
+
+
+@dataclass(frozen=True)
+class Verdict:
+    """The one answer: how wet at worst, how long, and whether it dries.
+
+    Attributes
+    ----------
+    method : {"year", "months", "steady", "face", "winter", "night", "vent", "window"}
+    state : {"dry", "damp", "wet", "not known yet"}
+    findings : tuple of Finding
+        The worst first.
+    dries : str or None
+        "within the year", "later" or "not"; None where the method cannot say.
+    toward : str or None
+        "inward", "outward" or "both ways": where the water of the drying season goes.
+    decides : Decides or None
+        Where the ranges of the inputs were worked out.
+    left_out : tuple of str
+        What was not counted: "rain", "framing", "leak", "storage", "sun".
+    years : int
+        That were run; the last is judged.
+    repeats : bool
+        Whether the last year ended as it began.
+    start : float or None
+        Relative humidity of all layers at the start [-], where it was one.
+    """
+
+    method: str
+    state: str
+    findings: tuple
+    dries: str | None = None
+    toward: str | None = None
+    decides: Decides | None = None
+    left_out: tuple = ()
+    years: int = 0
+    repeats: bool = False
+    start: float | None = None
+
+    @property
+    def worst(self):
+        """The finding that the state hangs on, or comes nearest to a limit; None for no finding at all."""
+        return self.findings[0] if self.findings else None
+
+    @property
+    def lasted(self):
+        """How long the worst was at or above its caution limit, as in `Finding`."""
+        return self.worst.lasted if self.worst else None
+
+    def finding(self, what):
+        """The worst finding against the limit of that id, or None."""
+        return next((each for each in self.findings if each.what == what), None)
+
+    def deciding(self, decides):
+        """The same with what decides."""
+        return replace(self, decides=decides)
+
+
+def verdict(method, findings, **more):
+    """A verdict from its findings: the state is that of the worst.
+
+    Parameters
+    ----------
+    method : str
+    findings : iterable of Finding
+    **more
+        Other attributes of `Verdict`.
+
+    Returns
+    -------
+    Verdict
+
+    Examples
+    --------
+    >>> verdict("year", []).state
+    'dry'
+    """
+    ranked = sorted(findings, key=lambda each: each.rank, reverse=True)
+    return Verdict(method, ranked[0].state if ranked else DRY, tuple(ranked), **more)
+
+
+def unknown(method, **more):
+    """A verdict of something that was not worked out."""
+    return Verdict(method, UNKNOWN, (), **more)
+
+
+__all__ = ["DAMP", "DRY", "LATER", "NEVER", "UNKNOWN", "WET", "WITHIN", "Decides", "Finding", "Place", "Verdict"]
+__all__ += ["unknown", "verdict"]

@@ -1,0 +1,219 @@
+"""The verdict of an hourly year: wood, mold, free water and growth, in every layer."""
+
+from dataclasses import replace
+
+import numpy as np
+
+from dryward.building import Material
+from dryward.verdict.criteria import criterion
+from dryward.verdict.findings import LATER, NEVER, WITHIN, Finding, Place, verdict
+from dryward.verdict.surfaces import class_of_surface, critical_humidity, sensitivity
+
+#: Hours of a year.
+YEAR = 8760
+#: The shelf of what the weather reaches: rain, which is not counted, wets it, and it dries in the open.
+COVERING = "roof coverings and cladding"
+#: Water less than this is no finding [kg/m2]: a gram.
+_GRAM = 1e-3
+#: Of what leaves in the drying season, from this many times the other way on it is called one way.
+_MOSTLY = 4.0
+
+
+def of_year(hours):
+    """What an hourly run means.
+
+    Parameters
+    ----------
+    hours : Hours
+        Of `hourly.simulate`; the last 8760 hours are judged, or all where
+        there are fewer.
+
+    Returns
+    -------
+    Verdict
+        Every layer of wood is judged by its moisture, every surface that can
+        mold by its mold index, every face and fill by free water with what
+        ran off, and the whole by what is left over from year to year.
+
+    Notes
+    -----
+    A layer drawn in pieces is judged as one.  Whether water grows from year
+    to year can be told from the second year on.
+
+    Examples
+    --------
+    >>> from dryward import building
+    >>> from dryward.physics import hourly
+    >>> from dryward.weather import Air
+    >>> wall = building.preset("wood-frame-wall")
+    >>> of_year(hourly.simulate(wall, Air(20.0, 0.4), Air(20.0, 0.4), years=2)).state
+    'dry'
+    """
+    count = hours.time.size
+    last = slice(max(count - YEAR, 0), count)
+    bodies = _bodies(hours)
+    found = []
+    for body in bodies:
+        found += _wood(hours, body, last)
+        found += _mold(hours, body, last)
+    found += _free_water(hours, bodies, last)
+    change = _change(hours)
+    found += _growth(change, count)
+    left_out = ["rain"]
+    left_out += ["framing"] if hours.assembly.framing else []
+    left_out += [] if hours.leaking else ["leak"]
+    tolerance = criterion("growth").damage
+    made = verdict(
+        "year", found, left_out=tuple(left_out), years=max(count // YEAR, 1),
+        repeats=change is not None and abs(change) < tolerance, start=hours.start_humidity,
+    )  # fmt: skip
+    return _drying(made, hours, last, change)
+
+
+class _Body:
+    """A layer, or neighbors of one material: its cells, and what lies beside its faces."""
+
+    def __init__(self, hours, places):
+        layers = hours.assembly.layers
+        self.places, self.layers = places, [layers[place] for place in places]
+        self.name, self.substance = self.layers[0].name, self.layers[0].substance
+        self.cells = np.flatnonzero(np.isin(hours.cell_layer, places))
+        self.width = hours.width[self.cells]
+        ends = places[0] - 1, places[-1] + 1
+        self.before = layers[ends[0]].name if ends[0] >= 0 else "room air"
+        self.behind = layers[ends[1]].name if ends[1] < len(layers) else "outdoor air"
+
+
+def _bodies(hours):
+    return [body for body in (_Body(hours, places) for places in hours.assembly.bodies) if body.cells.size]
+
+
+def _is_wood(body):
+    return isinstance(body.substance, Material) and body.substance.wood and bool(body.substance.sorption)
+
+
+def _wood(hours, body, last):
+    if not _is_wood(body):
+        return
+    made = body.substance
+    limit = criterion("cladding-moisture" if made.category == COVERING else "wood-moisture")
+    series = hours.water_content[last][:, body.cells] @ (body.width / body.width.sum()) * 100.0 / made.density
+    peak = int(series.argmax())
+    full = float(hours.most_bound[body.cells] @ body.width / body.width.sum()) * 100.0 / made.density
+    value = float(series[peak])
+    yield Finding(
+        limit.id, Place(body.name), value, limit, limit.state(value), float((series >= limit.caution).sum()), peak,
+        full=value > 0.999 * full,
+    )  # fmt: skip
+
+
+def _mold(hours, body, last):
+    kind = class_of_surface(body.substance)
+    if kind is None:
+        return
+    limit, lowest = criterion("mold-index"), sensitivity(kind).lowest_humidity
+    for layer, side, beside in ((body.layers[0], "inner", body.before), (body.layers[-1], "outer", body.behind)):
+        warmth, humidity = hours.face(layer.name, side)
+        if (humidity < critical_humidity(warmth, lowest)).all():
+            continue  # nothing grows there at any hour
+        series = hours.mold_index(layer.name, kind, side)[last]
+        peak = int(series.argmax())
+        value = float(series[peak])
+        if value >= 0.05:
+            over = float((series >= limit.caution).sum())
+            yield Finding(limit.id, Place(body.name, side, beside), value, limit, limit.state(value), over, peak)
+
+
+def _free_water(hours, bodies, last):
+    """In each body, with the drops on the faces of its neighbors that touch it; the same water is told once."""
+    limit, taken, found = criterion("free-water"), set(), []
+    for k, body in enumerate(bodies):
+        if getattr(body.substance, "category", "") == COVERING:
+            continue  # dew on the outside is no finding
+        cells = list(body.cells)
+        for other in (bodies[k - 1] if k else None, bodies[k + 1] if k + 1 < len(bodies) else None):
+            if other is not None and _touch(hours, body, other):
+                cells.append(other.cells[0] if other.cells[0] > body.cells[-1] else other.cells[-1])
+        if body.behind == "outdoor air":
+            cells.remove(body.cells[-1])
+        cells = np.array(sorted(cells))
+        held = hours.free_water[last][:, cells].sum(axis=1)
+        off = hours.ran_off[-1][cells]
+        peak = int(held.argmax())
+        value, gone = float(held[peak]), float(off.sum())
+        if value + gone < _GRAM:
+            continue
+        most = held[peak] if value >= _GRAM else 0.0
+        where = cells[int((hours.free_water[last][peak, cells] if most else off).argmax())]
+        over = float((held >= limit.caution).sum())
+        found.append((value + gone, where, Finding(
+            limit.id, _face(bodies, where), value + gone, limit, limit.state(value + gone), over, peak,
+            frost=bool(hours.temperature[last][peak, where] <= 0.0), ran_off=gone,
+        )))  # fmt: skip
+    for _, where, each in sorted(found, key=lambda one: one[0], reverse=True):
+        if not {where - 1, where, where + 1} & taken:
+            taken.add(where)
+            yield each
+
+
+def _touch(hours, one, other):
+    """Whether two bodies lie on one another with no membrane between."""
+    first, second = sorted((one.places, other.places))
+    return second[0] - first[-1] == 1
+
+
+def _face(bodies, cell):
+    """The place of a cell: at a face of its body, or inside it."""
+    body = next(each for each in bodies if cell in each.cells)
+    if cell == body.cells[-1]:
+        return Place(body.name, "outer", body.behind)
+    if cell == body.cells[0]:
+        return Place(body.name, "inner", body.before)
+    return Place(body.name)
+
+
+def _change(hours):
+    """What the last year added to the water held [kg/m2]; None for less than a year."""
+    count = hours.time.size
+    if count < YEAR:
+        return None
+    before = hours.initial_water @ hours.width if count < 2 * YEAR else hours.water[count - YEAR - 1]
+    return float(hours.water[-1] - before)
+
+
+def _growth(change, count):
+    """What is left over.
+
+    The first year takes in or gives off what the start was off by: growth is
+    told from the second on, and what still leaves from the third.
+    """
+    more, less = criterion("growth"), criterion("carry-over")
+    if change is None:
+        return
+    if count >= 2 * YEAR and change >= more.damage:
+        yield Finding(more.id, Place(), change, more, more.state(change))
+    if count >= 3 * YEAR and -change >= less.caution:
+        yield Finding(less.id, Place(), -change, less, less.state(-change))
+
+
+def _drying(made, hours, last, change):
+    """Whether and whither the water leaves."""
+    count, tolerance = hours.time.size, criterion("growth").damage
+    if change is None:
+        return made
+    if count >= 2 * YEAR:
+        dries = NEVER if change >= tolerance else LATER if change <= -tolerance else WITHIN
+    else:
+        dries = WITHIN if change < tolerance else None
+    water = hours.water[last]
+    wettest = int(water.argmax())
+    series = np.roll(water, -wettest)
+    months = int(series.argmin()) + 1
+    span = (np.arange(months) + wettest) % water.size
+    inward = -float(hours.vapor_flux_in[last][span].sum())
+    outward = float((hours.vapor_flux_out + hours.vent_out + hours.leak_out - hours.leak_in)[last][span].sum())
+    into, out = max(inward, 0.0), max(outward, 0.0)
+    toward = None
+    if into or out:
+        toward = "outward" if out > _MOSTLY * into else "inward" if into > _MOSTLY * out else "both ways"
+    return replace(made, dries=dries, toward=toward)
