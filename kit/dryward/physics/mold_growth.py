@@ -3,8 +3,8 @@
 import numpy as np
 
 from dryward.checks import OutOfRange, within
-from dryward.verdict.surfaces import COLDEST_GROWTH, WARMEST_GROWTH, Sensitivity, critical_humidity, sensitivity
 from dryward.physics.shape import plain
+from dryward.verdict.surfaces import COLDEST_GROWTH, WARMEST_GROWTH, Sensitivity, critical_humidity, sensitivity
 
 
 def _weeks(temperature, relative_humidity, powers, start, wood, sawn):

@@ -115,7 +115,8 @@ def states_of_sweep(summary):
     >>> from dryward.physics import steady
     >>> from dryward.weather import Air
     >>> vault = building.preset("vented-vault-osb")
-    >>> states_of_sweep(steady.sweep(vault, Air(21.0, 0.4), Air(-7.0, 0.8), indoor_relative_humidity=[0.1, 0.4])).tolist()
+    >>> found = steady.sweep(vault, Air(21.0, 0.4), Air(-7.0, 0.8), indoor_relative_humidity=[0.1, 0.4])
+    >>> states_of_sweep(found).tolist()
     ['dry', 'wet']
     """
     rank = np.asarray(criterion("steady-gain").rank(summary.gain))
