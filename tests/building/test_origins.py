@@ -10,7 +10,7 @@ from dryward import building
 from dryward.building import AirSpace, Assembly, Layer, Material, files, library, membrane, origins, preset
 from dryward.building.job import Job
 from dryward.report import many, page, review, sheet
-from dryward.report.findings import Review
+from dryward.report.check import Review
 
 TABLES = ("materials.csv", "sheets.csv", "air_spaces.csv")
 

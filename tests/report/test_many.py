@@ -21,16 +21,17 @@ def test_processes_and_one_by_one_agree_to_the_last_digit():
 
 def test_a_job_that_cannot_be_read_is_a_sentence_among_results():
     (result,) = many.many({"bad": "layers = 3"}, workers=1)
-    assert result["dries"] is None
+    assert result["state"] == "not known yet"
+    assert set(result) - {"error"} == set(many.plain(review(TIGHT, hourly=False)))
     assert result["error"].startswith("bad: ")
 
 
 def test_the_plain_form_has_the_reviews_own_numbers():
     found = review(TIGHT, hourly=False)
     data = many.plain(found, "roof")
-    winter = next(each for each in data["findings"] if each["id"] == "winter")
+    winter = next(each for each in data["checks"] if each["id"] == "winter")
     gained = next(each for each in winter["numbers"] if each["label"] == "Water gained")
-    assert gained["value"] == found.finding("winter").number("Water gained")
+    assert gained["value"] == found.check("winter").number("Water gained")
 
 
 def test_workers_out_of_range():

@@ -1,4 +1,4 @@
-"""What the printed page says besides the findings, and that it keeps each finding whole."""
+"""What the printed page says besides the checks, and that it keeps each check whole."""
 
 import dataclasses
 import io
@@ -22,7 +22,7 @@ def rows(job, hourly=True, system="us"):
 
 def test_what_went_in_is_listed():
     tight, loose = rows(TIGHT), rows(dataclasses.replace(TIGHT, tightness=None))
-    assert tight["Hourly years"] == "2, all layers at 80 % at the start"
+    assert tight["Hourly years"] == "at most 2, all layers at 80 % at the start"
     assert tight["Covering takes in"] == "70 % of the sunlight"
     assert tight["Room air in summer"] == "74.8 °F, 50 %"  # the warmest month there does not reach 20 degC
     assert "Air leaks" not in tight
@@ -80,17 +80,17 @@ def test_blocks_are_shared_out_whole():
 
 
 @pytest.mark.parametrize("size", ["letter", "a4"])
-def test_no_finding_runs_over_a_page(size):
+def test_no_check_runs_over_a_page(size):
     found = review(OPEN, hourly=False)
-    many_more = [dataclasses.replace(each, what=f"{each.what} " * k) for k in (1, 2, 3, 4) for each in found.findings]
-    made = dataclasses.replace(sheet.sheet(found), findings=tuple(many_more))
+    many_more = [dataclasses.replace(each, what=f"{each.what} " * k) for k in (1, 2, 3, 4) for each in found.checks]
+    made = dataclasses.replace(sheet.sheet(found), checks=tuple(many_more))
     texts = [" ".join(each.extract_text().split()) for each in PdfReader(io.BytesIO(paper.pdf(made, size))).pages]
     assert len(texts) > 2
     for each in many_more:
-        whole = " ".join(f"{each.answer.capitalize()}. {each.what} {each.why}".split())
+        whole = " ".join(f"{each.said}. {each.what} {each.why}".split())
         assert any(whole in text for text in texts)
 
 
 def test_a_layer_is_asked_about_by_its_name():
-    found = review(Job(preset("unvented-vault-foam-above-deck")), hourly=False).finding("wet-start")
-    assert found.question == "Can the upper deck dry once it is wet?"
+    found = review(Job(preset("unvented-vault-foam-above-deck")), hourly=False).check("wet-start")
+    assert found.question == "When the upper deck is wet, does it dry?"

@@ -5,7 +5,7 @@ import io
 import re
 
 import pytest
-from jobs_at_hand import OPEN, TIGHT
+from jobs_at_hand import OPEN, TIGHT, checked
 from pypdf import PdfReader
 
 from dryward.building import preset
@@ -17,7 +17,7 @@ DAY = datetime.date(2026, 1, 15)
 
 @pytest.fixture(scope="module", params=[OPEN, TIGHT], ids=["open", "tight"])
 def made(request):
-    return sheet.sheet(review(request.param), "us", "roof.toml", DAY)
+    return sheet.sheet(checked(request.param, True), "us", "roof.toml", DAY)
 
 
 def words(pdf):
@@ -33,11 +33,15 @@ def test_one_or_two_sheets_on_both_papers(made, size, width):
 
 def test_both_forms_say_the_same(made):
     text, document = words(paper.pdf(made)), page.html(made)
-    for each in (made.verdict, *made.client, *made.inspector, made.disclaimer, *(f.what for f in made.findings)):
+    for each in (made.headline, *made.client, *made.inspector, made.disclaimer, *(f.what for f in made.checks)):
         assert " ".join(each.split()) in text
     plain = re.sub(r"<[^>]+>", " ", document).replace("&#39;", "'")
-    for each in (made.verdict, *made.client, *made.inspector):
+    for each in (made.headline, *made.client, *made.inspector):
         assert each in plain
+    for check in made.checks:
+        for each in (*check.lines, check.matters):
+            assert " ".join(each.split()) in text
+            assert each in plain
     assert "2026-01-15" in text
     assert "roof.toml" in text
 

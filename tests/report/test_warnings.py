@@ -31,7 +31,7 @@ def roofs(tmp_path):
 def test_a_roof_turned_round_is_reviewed_and_says_so_first(id):
     found = review(Job(turned(id)), hourly=False)
     assert found.notes[0] == order.warnings(turned(id))[0]
-    assert found.findings, "nothing is refused"
+    assert found.checks, "nothing is refused"
     assert many.plain(found)["warnings"] == list(order.warnings(turned(id)))
     assert not set(review(Job(preset(id)), hourly=False).notes) & set(found.notes[:1])
 

@@ -15,7 +15,7 @@ from dryward.building import rows
 from dryward.checks import BadFile, UnknownName
 from dryward.units import from_si, show, to_si
 
-#: Said with every verdict.
+#: Said with every ruling.
 LOCALLY = "as adopted locally; the building official decides"
 MET, NOT_MET, CANNOT_TELL = "met", "not met", "cannot tell"
 
@@ -38,7 +38,7 @@ EDITIONS = (2006, 2009, 2012, 2015, 2018, 2021, 2024)
 
 
 @dataclass(frozen=True)
-class Verdict:
+class Ruling:
     """What a rule says about some facts.
 
     Attributes
@@ -53,6 +53,8 @@ class Verdict:
     instead : str
         That the edition asked for could not be read, and which is shown in
         its place; empty otherwise.
+    conditions : str
+        What the rule asks for beside its number, where it then asks for more.
     """
 
     rule: str
@@ -63,6 +65,7 @@ class Verdict:
     source: str = ""
     how_read: str = ""
     instead: str = ""
+    conditions: str = ""
 
     @property
     def reason(self):
@@ -71,33 +74,35 @@ class Verdict:
 
     @property
     def words(self):
-        """The whole verdict as it is printed."""
+        """The whole ruling as it is printed."""
         place = ", ".join(each for each in (self.source, self.edition, self.section) if each not in ("", "-"))
         how = f" Rule {self.how_read}." if self.how_read else ""
         return f"{self.answer.capitalize()}: {self.reason} ({place}; {LOCALLY}).{how}"
 
 
-def verdict(rule, answer, why, row=None):
-    """A verdict with the place of its row.
+def ruling(rule, answer, why, row=None, conditions=""):
+    """A ruling with the place of its row.
 
     Parameters
     ----------
     rule, answer, why : str
-        As in `Verdict`.
+        As in `Ruling`.
     row : dict, optional
         The row that decided.
+    conditions : str, optional
+        As in `Ruling`.
 
     Returns
     -------
-    Verdict
+    Ruling
 
     Examples
     --------
-    >>> verdict("vent-air-space", MET, "1.5 in. is enough").answer
+    >>> ruling("vent-air-space", MET, "1.5 in. is enough").answer
     'met'
     """
     place = {key: row[key] for key in ("section", "edition", "source", "how_read")} if row else {}
-    return Verdict(rule, answer, why, **place)
+    return Ruling(rule, answer, why, **place, conditions=conditions)
 
 
 @cache

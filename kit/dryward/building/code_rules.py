@@ -1,7 +1,7 @@
 """Rules of the codes that take more than one number.
 
-Each function gives a verdict from facts; a fact that is not known is None,
-and the verdict then says what is missing.
+Each function gives a ruling from facts; a fact that is not known is None,
+and the ruling then says what is missing.
 """
 
 from dryward.building.code_rows import (
@@ -14,9 +14,9 @@ from dryward.building.code_rows import (
     amount,
     in_si,
     newest,
+    ruling,
     shown,
     table,
-    verdict,
     zone,
 )
 from dryward.checks import UnknownName, within
@@ -26,13 +26,13 @@ _WALLS = ("2x4", "2x6")
 
 
 def _missing(rule, row, **facts):
-    """A verdict that names what is not known; None when everything is."""
+    """A ruling that names what is not known; None when everything is."""
     names = [name.replace("_", " ") for name, value in facts.items() if value is None]
     if not names:
         return None
     both = " both" if len(names) == 2 else ""
     listed = f"{', the '.join(names[:-1])} and the {names[-1]}" if len(names) > 1 else names[0]
-    return verdict(rule, CANNOT_TELL, f"the {listed} must{both} be known", row)
+    return ruling(rule, CANNOT_TELL, f"the {listed} must{both} be known", row)
 
 
 def _rows(rule, edition):
@@ -79,7 +79,7 @@ def vent_area(rule, edition=None, **facts):
     Parameters
     ----------
     rule : str
-        Id for the verdict.
+        Id for the ruling.
     edition : str or int, optional
         Otherwise the newest.
     **facts
@@ -89,7 +89,7 @@ def vent_area(rule, edition=None, **facts):
 
     Returns
     -------
-    Verdict
+    Ruling
 
     References
     ----------
@@ -103,7 +103,7 @@ def vent_area(rule, edition=None, **facts):
     """
     plain, reduced = _rows("vent-area-plain", edition), _rows("vent-area-reduced", edition)
     if not plain:
-        return verdict(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
+        return ruling(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
     plain, reduced = plain[0], reduced[0]
     most, least = plain["value"], reduced["value"]
     area, free = facts.get("vented_area"), facts.get("free_area")
@@ -116,9 +116,9 @@ def vent_area(rule, edition=None, **facts):
     have = f"{free:.4g} m² of net free area"
     nearly = 1 - 1e-9  # areas come from whole inches
     if free >= full * nearly:
-        return verdict(rule, MET, f"{have} is at least {most} of {area:.4g} m², {full:.4g} m²", plain)
+        return ruling(rule, MET, f"{have} is at least {most} of {area:.4g} m², {full:.4g} m²", plain)
     if free < half * nearly:
-        return verdict(rule, NOT_MET, f"{have} is below even {least} of {area:.4g} m², {half:.4g} m²", reduced)
+        return ruling(rule, NOT_MET, f"{have} is below even {least} of {area:.4g} m², {half:.4g} m²", reduced)
     high, tight = _upper(edition, facts), _warm_side(edition, facts)
     if _rows("vent-area-conditions", edition)[0]["relation"] == "either":
         answer = MET if MET in (high, tight) else NOT_MET if high == tight == NOT_MET else CANNOT_TELL
@@ -128,7 +128,7 @@ def vent_area(rule, edition=None, **facts):
         answer = NOT_MET if NOT_MET in both else MET if both == (MET, MET) else CANNOT_TELL
         asked = "both: a share of high vents, and in zones 6 to 8 a class I or II retarder inside"
     why = f"{have} is between {least} and {most}, which asks for {asked}; high vents: {high}; retarder: {tight}"
-    return verdict(rule, answer, why, reduced)
+    return ruling(rule, answer, why, reduced, f"{asked}; high vents: {high}; retarder: {tight}")
 
 
 def _upper(edition, facts):
@@ -164,7 +164,7 @@ def retarder(rule, edition=None, **facts):
     Parameters
     ----------
     rule : str
-        Id for the verdict.
+        Id for the ruling.
     edition : str or int, optional
         Otherwise the newest.
     **facts
@@ -176,7 +176,7 @@ def retarder(rule, edition=None, **facts):
 
     Returns
     -------
-    Verdict
+    Ruling
 
     References
     ----------
@@ -190,7 +190,7 @@ def retarder(rule, edition=None, **facts):
     """
     found = newest(table(RETARDERS), edition)
     if not found:
-        return verdict(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
+        return ruling(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
     known = {"climate zone": facts.get("zone"), "dry-cup permeance": facts.get("permeance")}
     unknown = _missing(rule, found[0], **known)
     if unknown:
@@ -198,32 +198,32 @@ def retarder(rule, edition=None, **facts):
     where = zone(facts["zone"])
     fitting = [row for row in found if row["zone"] == where] or [row for row in found if row["zone"] == where[0]]
     if not fitting:
-        return verdict(rule, CANNOT_TELL, f"the table has no row for zone {where}", found[0])
+        return ruling(rule, CANNOT_TELL, f"the table has no row for zone {where}", found[0])
     row, kind = fitting[0], retarder_class(facts["permeance"])
     level = f"{shown(facts['permeance'], 'perm')}, class {kind}," if kind != "none" else "no retarder (over 10 perm)"
     if kind == "none":
         needed = row["none"] == "prohibited"
         why = f"{level}: zone {where} {'asks for one' if needed else 'asks for none'}"
-        return verdict(rule, NOT_MET if needed else MET, why, row)
+        return ruling(rule, NOT_MET if needed else MET, why, row)
     opens = facts.get("responsive")
     says = row[f"class_{len(kind)}"]
     if says == "prohibited":
         if opens and row["responsive"] == "permitted":
             why = f"{level} is permitted inside in zone {where} because it opens to more than 1 perm in the wet cup"
-            return verdict(rule, MET, why, row)
-        return verdict(rule, NOT_MET, f"{level} is prohibited inside in zone {where}", row)
+            return ruling(rule, MET, why, row)
+        return ruling(rule, NOT_MET, f"{level} is prohibited inside in zone {where}", row)
     if says == "too open":
-        return verdict(rule, NOT_MET, f"{level} lets through more than the 1 perm that zone {where} asks for", row)
+        return ruling(rule, NOT_MET, f"{level} lets through more than the 1 perm that zone {where} asks for", row)
     outer = facts.get("outer_permeance")
     both = kind == "I" and outer is not None and retarder_class(outer) == "I"
     if both and not opens and row["both_sides"] == "design":
-        return verdict(rule, NOT_MET, "class I on both sides needs an approved design", row)
+        return ruling(rule, NOT_MET, "class I on both sides needs an approved design", row)
     if says == "permitted":
-        return verdict(rule, MET, f"{level} is permitted inside in zone {where}", row)
+        return ruling(rule, MET, f"{level} is permitted inside in zone {where}", row)
     found = _conditional(rule, row, where, level, facts)
     if says == "texts differ" and found.answer != MET:
         why = f"{found.why}; the texts of this edition differ on whether zone {where} asks for it: read the adopted one"
-        return verdict(rule, CANNOT_TELL, why, row)
+        return ruling(rule, CANNOT_TELL, why, row)
     return found
 
 
@@ -231,20 +231,20 @@ def _conditional(rule, row, where, level, facts):
     """Class III where it needs insulation outside or vented cladding."""
     over = facts.get("vented_cladding_over")
     if over and over in row["vented_cladding_over"].split():
-        return verdict(rule, MET, f"{level} is permitted in zone {where} with vented cladding over {over}", row)
+        return ruling(rule, MET, f"{level} is permitted in zone {where} with vented cladding over {over}", row)
     outside, wall = facts.get("exterior_insulation"), facts.get("wall")
     if wall is None or (outside is None and over is None):
         why = f"{level} is permitted in zone {where} only with insulation outside or vented cladding"
         asked = {"the wall (2x4 or 2x6)": wall, "the R outside it": outside, "the cladding": over}
         tell = [name for name, value in asked.items() if value is None]
-        return verdict(rule, CANNOT_TELL, f"{why}; not known: {', '.join(tell)}", row)
+        return ruling(rule, CANNOT_TELL, f"{why}; not known: {', '.join(tell)}", row)
     if wall not in _WALLS:
         raise UnknownName("wall", wall, _WALLS)
     least = to_si(amount(row, f"ci_{wall}_R"), "R")
     have = within("Insulation outside", outside or 0.0, 0.0, 20.0, "m² K/W")
     answer = MET if have >= least - 1e-9 else NOT_MET
     why = f"{level} in zone {where} on a {wall} wall asks for {shown(least, 'R')} outside; there is {shown(have, 'R')}"
-    return verdict(rule, answer, why, row)
+    return ruling(rule, answer, why, row)
 
 
 def class_2_insulation(rule, edition=None, **facts):
@@ -253,7 +253,7 @@ def class_2_insulation(rule, edition=None, **facts):
     Parameters
     ----------
     rule : str
-        Id for the verdict.
+        Id for the ruling.
     edition : str or int, optional
         Otherwise the newest.
     **facts
@@ -261,7 +261,7 @@ def class_2_insulation(rule, edition=None, **facts):
 
     Returns
     -------
-    Verdict
+    Ruling
 
     Raises
     ------
@@ -280,7 +280,7 @@ def class_2_insulation(rule, edition=None, **facts):
     """
     found = newest(table(CLASS_2), edition)
     if not found:
-        return verdict(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
+        return ruling(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
     where, wall, have = (facts.get(key) for key in ("zone", "wall", "exterior_insulation"))
     unknown = _missing(rule, found[0], **{"climate zone": where, "wall (2x4 or 2x6)": wall, "R outside": have})
     if unknown:
@@ -290,8 +290,8 @@ def class_2_insulation(rule, edition=None, **facts):
     where = zone(where)
     fitting = [row for row in found if row["zone"] == where[0]]
     if not fitting:
-        return verdict(rule, CANNOT_TELL, f"the table has no row for zone {where}", found[0])
+        return ruling(rule, CANNOT_TELL, f"the table has no row for zone {where}", found[0])
     least = to_si(amount(fitting[0], f"ci_{wall}_R"), "R")
     have = within("Insulation outside", have, 0.0, 20.0, "m² K/W")
     why = f"zone {where} on a {wall} wall asks for {shown(least, 'R')} outside; there is {shown(have, 'R')}"
-    return verdict(rule, MET if have >= least - 1e-9 else NOT_MET, why, fitting[0])
+    return ruling(rule, MET if have >= least - 1e-9 else NOT_MET, why, fitting[0])

@@ -2,9 +2,9 @@
 
 A rule is a row of ``data/codes/``: edition, section, zone, number, source,
 and how it was read.  Most were read in documents that quote the code, some
-are from memory; each verdict says so.  Unless another edition is asked for, a
+are from memory; each ruling says so.  Unless another edition is asked for, a
 rule is judged by the newest that was read; where an edition could not be
-read, another is shown in its place and the verdict says which.  What counts
+read, another is shown in its place and the ruling says which.  What counts
 is the code as adopted locally; the building official decides.
 """
 
@@ -20,15 +20,15 @@ from dryward.building.code_rows import (
     MET,
     NOT_MET,
     RETARDERS,
-    Verdict,
+    Ruling,
     amount,
     in_si,
     newest,
     of_zone,
+    ruling,
     shown,
     table,
     unread,
-    verdict,
     zone,
 )
 from dryward.building.code_rules import retarder_class
@@ -38,7 +38,7 @@ from dryward.units import UNITS, from_si
 __all__ = [
     "EDITIONS",
     "LOCALLY",
-    "Verdict",
+    "Ruling",
     "judge",
     "retarder_class",
     "required",
@@ -111,24 +111,24 @@ def _all(rule):
 
 
 def _limit(rule, where, edition):
-    """The one row of a rule, or a verdict that says why there is none."""
+    """The one row of a rule, or a ruling that says why there is none."""
     found = newest(_all(rule), edition)
     if not found:
-        return None, verdict(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
+        return None, ruling(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
     zoned = any(row["zones"] not in ("", "all") for row in found)
     if not zoned:
         return found[0], None
     if where is None:
-        return None, verdict(rule, CANNOT_TELL, "the climate zone must be known", found[0])
+        return None, ruling(rule, CANNOT_TELL, "the climate zone must be known", found[0])
     where = zone(where)
     fitting = of_zone(found, where)
     if len({row["value"] for row in fitting}) > 1:
-        return None, verdict(rule, CANNOT_TELL, f"zone {where} needs its letter here", fitting[0])
+        return None, ruling(rule, CANNOT_TELL, f"zone {where} needs its letter here", fitting[0])
     if fitting:
         return fitting[0], None
     answer = {"not asked": MET, "not allowed": NOT_MET}.get(found[0]["elsewhere"], CANNOT_TELL)
     words = {MET: f"not asked in zone {where}", NOT_MET: f"not allowed in zone {where}"}
-    return None, verdict(rule, answer, words.get(answer, f"no row names zone {where}"), found[0])
+    return None, ruling(rule, answer, words.get(answer, f"no row names zone {where}"), found[0])
 
 
 def required(rule, zone=None, edition=None):
@@ -199,7 +199,7 @@ def judge(rule, zone=None, edition=None, **facts):
 
     Returns
     -------
-    Verdict
+    Ruling
         Never more than an opinion: as adopted locally; the building official
         decides.
 
@@ -235,11 +235,11 @@ def judge(rule, zone=None, edition=None, **facts):
         return reason
     value = facts.get("value")
     if value is None:
-        return verdict(rule, CANNOT_TELL, f"the {row['quantity']} must be known", row)
+        return ruling(rule, CANNOT_TELL, f"the {row['quantity']} must be known", row)
     value = within(f"The {row['quantity']}", value, -1e6, 1e6)
     holds = _holds(row, _in_unit(value, row))
     why = f"{row['quantity']} {shown(value, row['unit'])}; the rule: {row['words']}"
-    return verdict(rule, MET if holds else NOT_MET, why, row)
+    return ruling(rule, MET if holds else NOT_MET, why, row)
 
 
 def _in_unit(value, row):
@@ -292,7 +292,7 @@ def unvented_roof(
     shingle_gap=None,
     tile=False,
 ):
-    """The conditions of an unvented rafter roof, one verdict each.
+    """The conditions of an unvented rafter roof, one ruling each.
 
     Parameters
     ----------
@@ -318,7 +318,7 @@ def unvented_roof(
 
     Returns
     -------
-    tuple of Verdict
+    tuple of Ruling
         A fact that was not given is answered with "cannot tell".
 
     Raises

@@ -231,7 +231,8 @@ class Job:
     start_humidity : float
         Of all layers at the start of the hourly years [-], 0.1 to 1.
     years : int
-        Of the hourly run, 1 to 10.
+        Most years of the hourly run, 1 to 10; it ends when the year repeats,
+        and the last is judged.
     design : str
         One of `DESIGNS`: what the year of all checks is.
 
@@ -244,7 +245,7 @@ class Job:
     --------
     >>> from dryward.building import preset
     >>> Job(preset("vented-vault")).years
-    3
+    5
     """
 
     assembly: Assembly
@@ -255,7 +256,7 @@ class Job:
     azimuth: float = 0.0
     absorptance: float = 0.7
     start_humidity: float = 0.8
-    years: int = 3
+    years: int = 5
     design: str = "typical"
 
     def __post_init__(self):

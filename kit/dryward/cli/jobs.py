@@ -5,7 +5,7 @@ from pathlib import Path
 
 from dryward import building, units, weather
 from dryward.building import codes, job_files
-from dryward.building.job import ROOM_TEMPERATURES, Job, Place
+from dryward.building.job import DESIGNS, ROOM_TEMPERATURES, Job, Place
 from dryward.checks import BadFile, OutOfRange, UnknownName, within
 
 #: Draws of the uncertain inputs when none are typed.
@@ -29,7 +29,10 @@ def add(parser):
     )
     for name, _, _, words in _TYPED:
         parser.add_argument(f"--{name.replace('_', '-')}", help=words)
-    parser.add_argument("--years", type=int, help="years of the hourly run, 1 to 10")
+    parser.add_argument(
+        "--years", type=int, help="most years of the hourly run, 1 to 10; it ends when the year repeats"
+    )
+    parser.add_argument("--design", choices=DESIGNS, help="the year it is designed for; otherwise that of the file")
     parser.add_argument(
         "--spread",
         type=int,
@@ -40,6 +43,11 @@ def add(parser):
         help=f"bands of the hourly years from so many draws of the uncertain inputs ({DRAWS} when no number is given)",
     )
     parser.add_argument("--steady", action="store_true", help="leave the hourly years out")
+    parser.add_argument(
+        "--quick",
+        action="store_true",
+        help="the verdict alone: no uncertain inputs, other design years or room humidities are tried",
+    )
 
 
 def _hidden(path):
@@ -126,4 +134,5 @@ def changed(job, args):
         typed, low, high = (units.from_si(each, "degF") for each in (room["temperature"], *ROOM_TEMPERATURES))
         within("Room temperature", typed, low, high, "°F")
     job = dataclasses.replace(job, place=place, room=dataclasses.replace(job.room, **room))
-    return dataclasses.replace(job, years=args.years) if args.years is not None else job
+    given = {name: getattr(args, name) for name in ("years", "design") if getattr(args, name) is not None}
+    return dataclasses.replace(job, **given)

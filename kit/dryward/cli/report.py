@@ -36,7 +36,8 @@ def run(args):
         raise BadFile(job)
     from dryward.report import page, paper, review, sheet
 
-    checked = review(jobs.changed(job, args), hourly=not args.steady, spread=args.spread, edition=args.edition)
+    options = {"hourly": not args.steady, "spread": args.spread, "edition": args.edition, "with_trials": not args.quick}
+    checked = review(jobs.changed(job, args), **options)
     made = sheet.sheet(checked, args.units, Path(name).name)
     size = args.paper or {"us": "letter", "si": "a4"}[args.units]
     content = paper.pdf(made, size) if path.suffix.lower() == ".pdf" else page.html(made, size).encode("utf-8")
@@ -47,5 +48,5 @@ def run(args):
     except OSError as error:
         draft.unlink(missing_ok=True)
         raise BadFile(f"{path.name}: it cannot be written ({error.strerror}).") from None
-    print(f"{path}: {checked.verdict}")
+    print(f"{path}: {checked.headline}")
     return 0

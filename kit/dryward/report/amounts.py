@@ -4,6 +4,7 @@ from fractions import Fraction
 
 from dryward import units
 from dryward.units import from_si, to_si
+from dryward.units.table import WATER_DENSITY
 
 _UNITS = (("g/m2", "g/m²"), ("gr/ft2", "gr/ft²"))
 _LARGE = (("kg/m2", "kg/m²"), ("lb/ft2", "lb/ft²"))
@@ -63,6 +64,33 @@ def water_span(low, high):
         return f"{metric} ({american})"
     metric, american = (f"{from_si(low, unit):.0f} to {from_si(high, unit):.0f} {symbol}" for unit, symbol in _UNITS)
     return f"{metric} ({american})"
+
+
+def liquid(mass, area=None):
+    """Water that runs off a roof, as a bucket holds it.
+
+    Parameters
+    ----------
+    mass : float
+        [kg/m2]
+    area : float, optional
+        Of the roof [m2]; otherwise that of 100 square feet.
+
+    Returns
+    -------
+    str
+
+    Examples
+    --------
+    >>> liquid(0.05, 56.0), liquid(0.01)
+    ('5.9 pints (2.8 L) from 603 ft² (56 m²)', '3.1 fl oz (0.093 L) from 100 ft² (9.3 m²)')
+    """
+    area = to_si(100.0, "ft2") if area is None else area
+    volume = mass * area / WATER_DENSITY
+    pints = from_si(volume, "pint")
+    american = f"{_two(pints)} pints" if pints >= 1 else f"{_two(16 * pints)} fl oz"
+    liters = f"{_two(volume * 1000)} L"
+    return f"{american} ({liters}) from {from_si(area, 'ft2'):.0f} ft² ({_two(area)} m²)"
 
 
 def gain_span(low, high):

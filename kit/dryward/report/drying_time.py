@@ -5,8 +5,9 @@ import dataclasses
 import numpy as np
 
 from dryward.building import Material
-from dryward.report.findings import NO, SLOWLY, Number
-from dryward.report.year_checks import WOOD_CAUTION, run_years
+from dryward.report.check import Number
+from dryward.report.year_checks import run_years
+from dryward.verdict import LATER, NEVER, WITHIN, criterion
 from dryward.weather import Air
 
 #: Moisture content that a wet start of wood has [mass %]; common practice, no source: freshly wetted framing.
@@ -58,20 +59,21 @@ def drying_time(setting, layer, progress=None):
         As in `hourly.simulate`.
     """
     substance = setting.job.assembly.layer(layer).substance
+    caution = criterion("wood-moisture").caution
     wood = isinstance(substance, Material) and substance.wood
     if wood:
         start = {layer: substance.density * WET_WOOD / 100}
         words = f"the {layer} starts at {WET_WOOD:.0f} % MC"
-        limit = f"below {WOOD_CAUTION:.0f} % MC"
+        limit = f"below {caution:.0f} % MC"
     else:
         start, words = Air(20.0, WET_OTHER), f"all layers start at {WET_OTHER * 100:.0f} % humidity"
         limit = f"below {DRY_OTHER * 100:.0f} % humidity in its wettest part"
     passed = 0
     for _ in range(setting.job.years):  # a year at a time: most roofs are dry in the first
-        run = run_years(setting, progress, years=1, start=start)
+        run = run_years(setting, progress, years=1, initial=start)
         there = run.layer(layer)
         # The mean of a thick insulation is dry while its cold face still drips.
-        level = there.moisture_content - WOOD_CAUTION if wood else there.highest_relative_humidity - DRY_OTHER
+        level = there.moisture_content - caution if wood else there.highest_relative_humidity - DRY_OTHER
         day = level[: level.size // 24 * 24].reshape(-1, 24).max(axis=1)
         dry = np.flatnonzero(day < 0)
         if dry.size:
@@ -80,12 +82,12 @@ def drying_time(setting, layer, progress=None):
     return DryingTime(float("inf"), float(passed), words, limit)
 
 
-def added(finding, setting, layer, progress=None):
-    """The finding on a wet start, with its drying time beside the steady rates.
+def added(check, setting, layer, progress=None):
+    """The check of a wet start, with its drying time beside the steady rates.
 
     Parameters
     ----------
-    finding : Finding
+    check : Check
         Of `steady_checks.wet_start`.
     setting : Setting
     layer : str
@@ -93,31 +95,27 @@ def added(finding, setting, layer, progress=None):
 
     Returns
     -------
-    Finding
+    Check
     """
     took = drying_time(setting, layer, progress)
-    answer, good, change = finding.answer, finding.good, finding.change
-    first, takes = finding.what, ""
-    if not np.isfinite(took.days):
-        answer, good, takes = NO, False, f"is not dry within {took.run_days:.0f} days"
-    elif took.days > YEAR_OF_DAYS:
-        answer, good = SLOWLY, False
-        takes = f"takes {took.days:.0f} days to dry, more than one year"
-    if takes:
-        wet = f"When the {layer} is wet it"
-        first = f"{wet} {takes}. It{first.removeprefix(wet)}"
-        change = change or "Keep it from getting wet, and open one side to vapor: the room side, or the outer side."
-    if np.isfinite(took.days):
-        said = f"By the hour, when {took.start} on January 1, its first whole day {took.limit} is day {took.days:.0f}."
+    answer = WITHIN if took.days <= YEAR_OF_DAYS else LATER if np.isfinite(took.days) else NEVER
+    if answer == NEVER:
+        when = f"when {took.start} on January 1, it is not {took.limit} within {took.run_days:.0f} days"
     else:
-        said = f"By the hour, when {took.start} on January 1, it is not {took.limit} within {took.run_days:.0f} days."
+        when = f"when {took.start} on January 1, its first whole day {took.limit} is day {took.days:.0f}"
+    first = {
+        WITHIN: f"By the hour, {when}.",
+        LATER: f"When the {layer} is wet it takes more than a year to dry: {when}.",
+        NEVER: f"When the {layer} is wet it does not dry: {when}.",
+    }[answer]
+    keep = "Keep it from getting wet, and open one side to vapor: the room side, or the outer side."
     return dataclasses.replace(
-        finding,
+        check,
         answer=answer,
-        good=good,
-        what=f"{first} {said}",
-        change=change,
-        numbers=(*finding.numbers, Number("Time to dry", took.days, "", "days")),
-        limits=f"{finding.limits} The days are those of this one year of weather, without rain.",
-        source=f"{finding.source}; hourly heat and moisture after EN 15026",
+        what=first,
+        lines=(check.what, *check.lines),
+        change=check.change or ("" if answer == WITHIN else keep),
+        numbers=(*check.numbers, Number("Time to dry", took.days, "", "days")),
+        limits=f"{check.limits} The days are those of this one year of weather, without rain.",
+        source=f"{check.source}; hourly heat and moisture after EN 15026",
     )

@@ -2,7 +2,7 @@
 
 from dryward import units
 from dryward.building.framing import parallel_path
-from dryward.report.findings import called
+from dryward.report.check import called
 from dryward.weather.design_year import COLDER
 from dryward.weather.indoor import DAMPER
 
@@ -106,6 +106,6 @@ def inputs(here, system, hourly):
         rows.append(("Vent path", _far(job.vent.length, system)))
     if hourly:
         start = units.show(job.start_humidity, share, system)
-        rows.append(("Hourly years", f"{job.years}, all layers at {start} at the start"))
+        rows.append(("Hourly years", f"at most {job.years}, all layers at {start} at the start"))
         rows.append(("Covering takes in", f"{units.show(job.absorptance, share, system)} of the sunlight"))
     return tuple(rows)

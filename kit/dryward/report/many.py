@@ -1,7 +1,7 @@
 """Many roofs in many places: on all cores, or on a cluster that is running.
 
 The same function serves both: a job goes out as the text of its file, its
-findings come back as plain numbers and words.
+answers come back as plain numbers and words.
 """
 
 import dataclasses
@@ -13,6 +13,7 @@ from multiprocessing import get_context
 from dryward.building import job_files, order, origins
 from dryward.checks import OutOfRange, PlainError
 from dryward.report.review import review
+from dryward.verdict import UNKNOWN
 
 
 def plain(review, name=""):
@@ -29,25 +30,75 @@ def plain(review, name=""):
     dict
         SI; the numbers are exactly those of the review.
     """
-    findings = []
-    for each in review.findings:
-        found = {key: getattr(each, key) for key in ("id", "question", "answer", "good", "what", "why", "change")}
-        found |= {"matters": each.matters, "limits": each.limits, "source": each.source}
-        found["numbers"] = [_finite(dataclasses.asdict(number)) for number in each.numbers]
-        findings.append(found)
     return {
         "name": name,
         "assembly": review.job.assembly.name,
         "place": review.job.place.id or "typed monthly means",
-        "dries": review.dries,
-        "outcome": review.outcome,
-        "verdict": review.verdict,
+        "state": review.state,
+        "verdict": judged(review.verdict),
+        "headline": review.headline,
         "small": review.limits,
+        "designs": {design: each.state for design, each in review.designs},
+        "room_humidity_limit": dataclasses.asdict(review.limit) if review.limit else None,
+        "with_assumed_leak": judged(review.leaky) if review.leaky else None,
         "warnings": list(order.warnings(review.job.assembly)),
-        "findings": findings,
+        "checks": [_check(each) for each in review.checks],
         "layers": [_layer(layer) for layer in review.job.assembly.layers],
         "notes": list(review.notes),
     }
+
+
+def judged(verdict):
+    """A verdict as plain data: its state, its findings with their limits, the worst first, and what decides.
+
+    Parameters
+    ----------
+    verdict : Verdict
+
+    Returns
+    -------
+    dict
+    """
+    return _finite(
+        {
+            "method": verdict.method,
+            "state": verdict.state,
+            "findings": [_finding(each) for each in verdict.findings],
+            "dries": verdict.dries,
+            "toward": verdict.toward,
+            "decides": dataclasses.asdict(verdict.decides) if verdict.decides else None,
+            "left_out": list(verdict.left_out),
+            "years": verdict.years,
+            "repeats": verdict.repeats,
+            "start": verdict.start,
+        }
+    )
+
+
+def _finding(each):
+    limit = each.criterion
+    return {
+        "what": each.what,
+        "quantity": each.quantity,
+        "layer": each.place.layer,
+        "side": each.place.side,
+        "beside": each.place.beside,
+        "state": each.state,
+        **_finite({"value": each.value, "lasted": each.lasted, "ran_off": each.ran_off}),
+        "when": each.when,
+        "frost": each.frost,
+        "full": each.full,
+        "criterion": _finite({"unit": limit.unit, "caution": limit.caution, "damage": limit.damage})
+        | {"source": limit.source, "how_read": limit.how_read},
+    }
+
+
+def _check(each):
+    found = {key: getattr(each, key) for key in ("id", "asked", "answer", "said", "what", "why", "change")}
+    found |= {"lines": list(each.lines), "matters": each.matters, "limits": each.limits, "source": each.source}
+    found["verdict"] = judged(each.verdict) if each.verdict else None
+    found["numbers"] = [_finite(dataclasses.asdict(number)) for number in each.numbers]
+    return found
 
 
 def _layer(layer):
@@ -62,7 +113,7 @@ def _finite(number):
     return {k: None if isinstance(v, float) and not math.isfinite(v) else v for k, v in number.items()}
 
 
-def one(words, name="", hourly=True, spread=0, edition=None, progress=None):
+def one(words, name="", hourly=True, spread=0, edition=None, with_trials=True, progress=None):
     """Check one job given as the text of its file.
 
     Parameters
@@ -70,29 +121,44 @@ def one(words, name="", hourly=True, spread=0, edition=None, progress=None):
     words : str
         Of a job file or an assembly file.
     name : str, optional
-    hourly, spread, edition, progress : optional
+    hourly, spread, edition, with_trials, progress : optional
         As in `review`.
 
     Returns
     -------
     dict
-        As `plain`; a job that cannot be checked has ``dries`` None and the
-        sentence in ``error``.
+        As `plain`; a job that cannot be checked has the state "not known yet"
+        and the sentence in ``error``.
     """
     try:
-        return plain(review(job_files.parse(words, name or "the file"), progress, hourly, spread, edition), name)
+        job = job_files.parse(words, name or "the file")
+        return plain(review(job, progress, hourly, spread, edition, with_trials), name)
     except PlainError as error:
-        empty = dict.fromkeys(("assembly", "place", "outcome", "verdict", "small"), "")
-        return {
-            "name": name,
-            **empty,
-            "dries": None,
-            "warnings": [],
-            "findings": [],
-            "layers": [],
-            "notes": [],
-            "error": str(error),
-        }
+        return failed(name, str(error))
+
+
+def failed(name, sentence):
+    """What stands for a job that cannot be checked.
+
+    Parameters
+    ----------
+    name, sentence : str
+
+    Returns
+    -------
+    dict
+    """
+    return {
+        "name": name,
+        **dict.fromkeys(("assembly", "place", "headline", "small"), ""),
+        "state": UNKNOWN,
+        "verdict": None,
+        "designs": {},
+        "room_humidity_limit": None,
+        "with_assumed_leak": None,
+        **{key: [] for key in ("warnings", "checks", "layers", "notes")},
+        "error": sentence,
+    }
 
 
 def sweep(jobs, places=None):
@@ -119,7 +185,9 @@ def sweep(jobs, places=None):
     }
 
 
-def many(work, hourly=True, workers=None, scheduler=None, progress=None, spread=0, hours=None, edition=None):
+def many(
+    work, hourly=True, workers=None, scheduler=None, progress=None, spread=0, parts=None, edition=None, with_trials=True
+):
     """Check many jobs at once.
 
     Parameters
@@ -136,9 +204,9 @@ def many(work, hourly=True, workers=None, scheduler=None, progress=None, spread=
         Called with (jobs done, jobs in all, result) as results come.
     spread : int, optional
         As in `review`.
-    hours : function, optional
-        Called with (hours done, hours in all) of each run where jobs are done one by one here.
-    edition : str or int, optional
+    parts : function, optional
+        Called with (parts done, parts in all) of each job where they are done one by one here.
+    edition, with_trials : optional
         As in `review`.
 
     Returns
@@ -153,7 +221,7 @@ def many(work, hourly=True, workers=None, scheduler=None, progress=None, spread=
     """
     if workers is not None and not 1 <= workers <= 256:
         raise OutOfRange(f"Workers is {workers}; it must be 1 to 256.")
-    results = {}
+    results, options = {}, (hourly, spread, edition, with_trials)
 
     def keep(name, result):
         results[name] = result
@@ -161,14 +229,14 @@ def many(work, hourly=True, workers=None, scheduler=None, progress=None, spread=
             progress(len(results), len(work), result)
 
     if scheduler:
-        _on_cluster(work, (hourly, spread, edition), scheduler, keep)
+        _on_cluster(work, options, scheduler, keep)
     elif (workers or _cores()) == 1 or len(work) == 1:
         for name, words in work.items():
-            keep(name, one(words, name, hourly, spread, edition, hours))
+            keep(name, one(words, name, *options, parts))
     else:
         # A fresh process each: a fork of a process with threads can hang.
         with ProcessPoolExecutor(min(workers or _cores(), len(work)), get_context("spawn")) as pool:
-            waiting = {pool.submit(one, words, name, hourly, spread, edition): name for name, words in work.items()}
+            waiting = {pool.submit(one, words, name, *options): name for name, words in work.items()}
             for done in as_completed(waiting):
                 keep(waiting[done], done.result())
     return [results[name] for name in work]

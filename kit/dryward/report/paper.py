@@ -1,7 +1,7 @@
 """The printed page as PDF, by fpdf2: pure Python, no system packages.
 
 Two sheets at most: what was found and the sentences first, pictures beside
-each other, then the findings in two columns.  When a long job would need a
+each other, then the checks in two columns.  When a long job would need a
 third sheet, the letters become a little smaller.
 """
 
@@ -123,7 +123,7 @@ def pdf(sheet, paper="letter"):
 def _made(sheet, paper, sizes):
     page = _Paper(sheet, paper, sizes)
     page.text_block(sheet.title, page.huge, bold=True, space=0.4)
-    page.text_block(sheet.verdict, page.normal * 1.2, bold=True, space=0.3)
+    page.text_block(sheet.headline, page.normal * 1.2, bold=True, space=0.3)
     page.text_block(sheet.limits, page.small, space=0.4)
 
     def sentences(title, words):
@@ -149,7 +149,7 @@ def _made(sheet, paper, sizes):
 
     page.side_by_side(inputs, layers, 0.42)
     _pictures(page, sheet.pictures)
-    _findings(page, sheet)
+    _checks(page, sheet)
     if sheet.rows:
         page.head("Code rows")
         page.rows(
@@ -194,10 +194,10 @@ def _across(page, pictures, share):
     page.set_xy(14, top + high + page.big * 0.42 + 1.2)
 
 
-def _findings(page, sheet):
-    """In two columns of about the same height; a finding stays whole, and only what follows goes to the next page."""
-    page.head(f"Findings, each with its limits ({LEGEND})")
-    waiting = [(parts := _parts(page, each, sheet.unit_system), _height(page, parts)) for each in sheet.findings]
+def _checks(page, sheet):
+    """In two columns of about the same height; a check stays whole, and only what follows goes to the next page."""
+    page.head(f"Checks, each with its limits ({LEGEND})")
+    waiting = [(parts := _parts(page, each, sheet.unit_system), _height(page, parts)) for each in sheet.checks]
     while waiting:
         top = page.get_y()
         room = page.page_break_trigger - top
@@ -221,13 +221,14 @@ def _column_width(page):
     return (page.room - _GAP) / 2
 
 
-def _parts(page, finding, system):
-    """A finding as (style, size, words): the question and its answer, what was found, the small print."""
-    numbers = "; ".join(f"{number.label}: {amount(number, system)}" for number in finding.numbers)
+def _parts(page, check, system):
+    """A check as (style, size, words): the question and its answer, what was found, the small print."""
+    numbers = "; ".join(f"{number.label}: {amount(number, system)}" for number in check.numbers)
+    said = " ".join(p for p in (check.what, check.why, check.change, check.matters) if p)
     return (
-        ("B", page.normal, f"{mark(finding)} {finding.question}\n{finding.answer.capitalize()}."),
-        ("", page.normal, " ".join(p for p in (finding.what, finding.why, finding.change, finding.matters) if p)),
-        ("", page.small, " ".join(f"{p.rstrip('.')}." for p in (numbers, finding.limits, finding.source) if p)),
+        ("B", page.normal, f"{mark(check)} {check.asked}\n{check.said}."),
+        ("", page.normal, "\n".join((said, *(f"- {line}" for line in check.lines)))),
+        ("", page.small, " ".join(f"{p.rstrip('.')}." for p in (numbers, check.limits, check.source) if p)),
     )
 
 

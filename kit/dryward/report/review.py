@@ -1,23 +1,27 @@
 """All checks of one job, in the order a builder asks them."""
 
+import dataclasses
+
 from dryward.building import order
 from dryward.checks import within
-from dryward.report import drying_time, rule_checks, steady_checks, uncertain, year_checks
-from dryward.report.findings import Review
+from dryward.report import drying_time, rule_checks, steady_checks, trials, uncertain, year_checks
+from dryward.report.check import Review
 from dryward.report.setting import setting
 
 #: Said where the hourly years were left out.
-STEADY_ALONE = "The hourly years were left out: wood moisture and mold were not checked."
+STEADY_ALONE = "The hourly years were left out: no air leak, no storage and no mold was counted."
+#: What each part of a review takes of the whole, about [%].
+_PARTS = {"years": 10, "inputs": 45, "designs": 10, "leak": 5, "limit": 20, "wet start": 10}
 
 
-def review(job, progress=None, hourly=True, spread=0, edition=None):
+def review(job, progress=None, hourly=True, spread=0, edition=None, with_trials=True):
     """Check a roof in every way the kit can.
 
     Parameters
     ----------
     job : Job
     progress : function, optional
-        Called with (hours done, hours in all) during the hourly runs; when it
+        Called with (parts done, parts in all) during the hourly runs; when it
         returns False they end.
     hourly : bool, optional
         Whether to run the hourly years, which load more and take longer.
@@ -27,6 +31,10 @@ def review(job, progress=None, hourly=True, spread=0, edition=None):
     edition : str or int, optional
         Of the codes, one of `codes.EDITIONS`; otherwise the newest that was
         read.
+    with_trials : bool, optional
+        Whether to run the hourly years also with each uncertain input at both
+        ends of its range, in the other design years and at other room
+        humidities: what decides, and the limit for the rooms.
 
     Returns
     -------
@@ -47,27 +55,63 @@ def review(job, progress=None, hourly=True, spread=0, edition=None):
     --------
     >>> from dryward.building import preset
     >>> from dryward.building.job import Job
-    >>> review(Job(preset("vented-vault")), hourly=False).finding("winter").answer
-    'no'
+    >>> review(Job(preset("vented-vault-osb")), hourly=False).check("winter").answer
+    'wet'
     """
     if spread:
         spread = int(within("Draws", spread, 2, 1000))
     here = setting(job)
-    cold = steady_checks.winter(here)
-    faces = steady_checks.watched(job.assembly, cold.data)
-    found = [
-        uncertain.season(cold, job.assembly, here.winter_room, here.winter),
-        uncertain.season(steady_checks.summer(here), job.assembly, here.summer_room, here.summer),
-        uncertain.twelve_months(year_checks.twelve_months(here), here),
-    ]
     runs = hourly and here.hours is not None
-    if hourly:
-        found += year_checks.years_findings(here, faces, progress, spread)
-    for layer, _ in faces[-1:]:
+    cold, warm = steady_checks.winter(here), steady_checks.summer(here)
+    plain = [
+        uncertain.twelve_months(year_checks.twelve_months(here), here),
+        uncertain.season(cold, job.assembly, here.winter_room, here.winter),
+        uncertain.season(warm, job.assembly, here.summer_room, here.summer),
+    ]
+    found, designs, limit, leaky = [], (), None, None
+    tell = _Progress(progress)
+    if runs:
+        years = year_checks.years(here, tell.part("years"))
+        if with_trials:
+            ends = trials.deciding(here, years.verdict, tell.part("inputs"))
+            years = dataclasses.replace(
+                years,
+                verdict=years.verdict.deciding(ends[0]) if ends else years.verdict,
+                matters=uncertain.said(ends, years.verdict),
+            )
+            designs = trials.designs(here, years.verdict, tell.part("designs"))
+            leaky = trials.assumed_leak(here, tell.part("leak"))
+            limit = trials.humidity_limit(here, tell.part("limit"))
+        if spread:
+            years = uncertain.years(years, here, year_checks.options(here), spread, tell.part("spread", start=0))
+        found = [years]
+    found += plain
+    layer = steady_checks.wet_layer(job.assembly, cold.data)
+    if layer:
         start = steady_checks.wet_start(here, layer)
-        found.append(drying_time.added(start, here, layer, progress) if runs else start)
+        found.append(drying_time.added(start, here, layer, tell.part("wet start")) if runs else start)
     vents = rule_checks.vents(here, edition)
     found += [vents] if vents else []
     found += rule_checks.code_rows(here, edition)
     notes = here.notes if hourly else (*here.notes, STEADY_ALONE)
-    return Review(job, tuple(found), (*order.warnings(job.assembly), *notes))
+    return Review(job, tuple(found), (*order.warnings(job.assembly), *notes), designs, limit, leaky, edition)
+
+
+class _Progress:
+    """Tells how far the whole is, from how far each part is."""
+
+    def __init__(self, progress):
+        self.progress = progress
+
+    def part(self, name, start=None):
+        """A function of (done, in all) for one part; None where nobody listens."""
+        if self.progress is None:
+            return None
+        names = list(_PARTS)
+        before = sum(_PARTS[each] for each in names[: names.index(name)]) if start is None else start
+        size = _PARTS.get(name, 100)
+
+        def tell(done, total):
+            return self.progress(round(before + size * min(done / max(total, 1), 1.0)), 100)
+
+        return tell

@@ -1,39 +1,17 @@
-"""Three sentences for the client and three for the inspector, made from the findings."""
+"""Three sentences for the client and three for the inspector, made from what was found."""
 
 import numpy as np
 
 from dryward import units
 from dryward.building import codes
-from dryward.physics import limits
 from dryward.report.amounts import thickness
+from dryward.report.check import CANNOT_TELL, MET, called
 from dryward.report.code_facts import warm_side
-from dryward.report.findings import called
-from dryward.report.rule_checks import ASKS
 from dryward.report.setting import setting
+from dryward.verdict import LATER, NEVER, WITHIN, words
 
-#: Room humidities tried for the client's limit [-].
-_TRIED = np.arange(0.15, 0.701, 0.01)
 #: Room humidity in deep winter that a house is seldom below [-]; common practice, no source.
 _DRY_HOUSE = 0.30
-
-
-def humidity_limit(here):
-    """The highest room humidity at which nothing gets wet in the coldest month.
-
-    Parameters
-    ----------
-    here : Setting
-
-    Returns
-    -------
-    float or None
-        [-], up to 0.70; None when even 15 % wets.
-    """
-    found = limits.safe_range(
-        here.job.assembly, here.winter_room, here.winter, "indoor_relative_humidity", _TRIED, "stays dry"
-    )
-    dry = np.flatnonzero(found.holds)
-    return float(_TRIED[dry[-1]]) if found.holds[0] else None
 
 
 def for_client(review, unit_system="us"):
@@ -48,41 +26,52 @@ def for_client(review, unit_system="us"):
     -------
     tuple of str (3)
     """
+    start, tell = review.check("wet-start"), "tell us at once of drips, stains or a musty smell."
+    # Of what does not dry the headline has said so.
+    dries = "" if start is None or start.answer in (LATER, NEVER) else f"{_wet_start(start)}; "
+    return review.headline, _rooms(review, unit_system), words.capital(f"{dries}{tell}")
+
+
+def _wet_start(start):
+    days = start.number("Time to dry")
+    if start.answer == WITHIN and days is not None:
+        return f"What gets wet once can dry again, in about {days:.0f} days by the hourly run"
+    return "What gets wet once can dry again, though how long it takes was not worked out"
+
+
+def _rooms(review, unit_system):
+    """How humid the rooms may be: from the hourly year alone, since only that counts the leak."""
+    roof, limit = called(review.job.assembly), review.limit
+    if limit is None:
+        return (
+            f"How humid the rooms may be follows only from hourly years with the air leak, which were not run: "
+            f"ask us before you close this {roof} in, and run the fan."
+        )
     here = setting(review.job)
-    limit = humidity_limit(here)
     cold = units.show(here.winter.temperature, "temperature", unit_system, 0)
-    roof = called(review.job.assembly)
-    wets = limit is None or limit < _DRY_HOUSE
-    if wets and review.dries:
-        when = "At any usual room humidity" if limit is None else f"Above {limit * 100:.0f} % room humidity"
-        second = (
-            f"{when} some water gathers in this {roof} each winter and leaves again: ask us before you close it in."
+    leak = "with the air leak as tested" if limit.leak else "with no air leak counted"
+    lowest, highest = f"{limit.lowest * 100:.0f} %", f"{limit.highest * 100:.0f} %"
+    if limit.humidity is None:
+        return (
+            f"By the hourly year, {leak}, this {roof} does not stay dry at any room humidity from {lowest} up: "
+            "seal the leaks and change the layers first."
         )
-    elif limit is None:
-        second = (
-            f"In the coldest month ({cold} outside) this {roof} wets at any usual room humidity: "
-            "change the layers first."
+    share = f"{limit.humidity * 100:.0f} %"
+    if not limit.beyond:
+        return (
+            f"By the hourly year, {leak}, this {roof} stays dry up to {highest} room humidity in winter "
+            f"({cold} outside in the coldest month); windows will ask for less."
         )
-    elif limit >= _TRIED[-1] - 1e-9:
-        second = (
-            f"In the coldest month ({cold} outside) diffusion wets nothing up to 70 % room humidity; "
-            "windows will ask for less."
+    if limit.humidity < _DRY_HOUSE:
+        return (
+            f"By the hourly year, {leak}, this {roof} stays dry only up to {share} room humidity in winter, drier than "
+            "most houses can be held: seal the leaks and change the layers first."
         )
-    elif wets:
-        second = (
-            f"In the coldest month ({cold} outside) water gathers in this {roof} above {limit * 100:.0f} % room "
-            "humidity, drier than most houses can be held: change the layers first."
-        )
-    else:
-        share = f"{limit * 100:.0f} %"
-        second = (
-            f"Keep the rooms at or below {share} humidity in the coldest month ({cold} outside), or lower if windows "
-            "or cold corners get damp, and run the fan."
-        )
-    start = review.finding("wet-start")
-    tell = "tell us at once of drips, stains or a musty smell."
-    dries = start.what.split(". ")[0].rstrip(".") if start else ""
-    return review.verdict, second, f"{dries}; {tell}" if dries else tell.capitalize()
+    return (
+        f"Keep the rooms at or below {share} humidity in winter ({cold} outside in the coldest month), or lower if "
+        f"windows or cold corners get damp, and run the fan: by the hourly year, {leak}, one point more is "
+        f"{limit.beyond}."
+    )
 
 
 def for_inspector(review, unit_system="us"):
@@ -97,11 +86,11 @@ def for_inspector(review, unit_system="us"):
     -------
     tuple of str (3)
     """
+    return _retarder(review, unit_system), _vents(review, unit_system), _proof(review)
+
+
+def _retarder(review, unit_system):
     job = review.job
-    return _retarder(job, unit_system), _vents(review, unit_system), _proof(review)
-
-
-def _retarder(job, unit_system):
     dry = warm_side(job.assembly)
     if not np.isfinite(dry) or dry > 6e-7:
         return "There is no vapor retarder on the room side of the insulation."
@@ -114,8 +103,15 @@ def _retarder(job, unit_system):
     opens = f", opening to {units.show(wet, 'permeance', unit_system)} wet-cup" if wet > 1.5 * dry else ""
     return (
         f"Room side of the insulation: {kind} ({units.show(dry, 'permeance', unit_system)} dry-cup{opens}), "
-        f"by the classes of IRC R702.7, {codes.LOCALLY}."
+        f"by the classes of {_classes(review)}, {codes.LOCALLY}."
     )
+
+
+def _classes(review):
+    """The section that names the classes, in the edition that was asked for or the newest that was read."""
+    ruling = codes.judge("retarder", review.job.place.zone or None, review.edition)
+    edition = f", edition {ruling.edition}" if ruling.edition else ""
+    return f"IRC {ruling.section}{edition}" if ruling.section else "the IRC"
 
 
 def _vents(review, unit_system):
@@ -126,49 +122,34 @@ def _vents(review, unit_system):
             return "The wall has no vent space."
         return "The roof has no vent space; the code rows of unvented roofs apply and stand below."
     said = f"Vent space {thickness(gap.thickness or 0.0, unit_system)} deep"
-    finding = review.finding("vents")
-    if finding is None or finding.data is None:
+    check = review.check("vents")
+    if check is None or check.data is None:
         return f"{said}; the openings were not given."
-    share = finding.what.split(" come to ")[-1].rstrip(".")
-    said += f", with openings of {share}"
-    if finding.good is None:
+    ruling = check.data.ruling
+    said += f", with openings of 1/{check.data.ratio:.0f} of the roof area"
+    if ruling.answer == CANNOT_TELL:
         return f"{said}; whether that meets the code ratio cannot be told from what was given, {codes.LOCALLY}."
-    met = "meets" if finding.good else "does not meet"
+    met = "meets" if ruling.answer == MET else "does not meet"
     # Between the two ratios it is the conditions that decide.
-    conditions = (
-        " (the smaller one; it asks for a share of the openings high and near the ridge, and in zones 6 to 8 "
-        "for a class I or II retarder inside)"
-        if ASKS in finding.why
-        else ""
-    )
+    conditions = f" (the smaller one, which asks for {ruling.conditions})" if ruling.conditions else ""
     return f"{said}, which {met} the code ratio{conditions}, {codes.LOCALLY}."
-
-
-_YEAR = {
-    "no wetting": "no month brings water to any plane",
-    "dries": "what gathers in winter leaves again within the year",
-    "holds": "some of what gathers in winter stays at the year's end",
-    "grows": "each year ends wetter than the one before",
-}
 
 
 def _proof(review):
     """What the test and the checks found, in one sentence."""
-    job = review.job
+    job, found = review.job, review.verdict
     tested = (
         f"Blower door {job.tightness.ach50:.3g} air changes an hour at 50 Pa"
         if job.tightness
         else "No blower-door test"
     )
-    winter, summer = review.finding("winter"), review.finding("summer")
-    wet = [month for each, month in ((winter, "coldest"), (summer, "warmest")) if not each.good]
-    months = " and in the ".join(wet)
-    said = [f"water gathers in the {months} month" if wet else "nothing gets wet in the coldest or the warmest month"]
-    said.append(_YEAR[review.finding("twelve-months").data.verdict])
-    years = review.finding("years")
-    if years is not None and years.good is not None:
-        said.append(f"hour by hour, with storage, the last year ends {'no ' if years.good else ''}wetter than it began")
-    mold = review.finding("mold")
-    if mold is not None:
-        said.append(f"the mold index peaks at {mold.number('Peak mold index'):.1f} of 6")
-    return f"{tested}; by calculation {', '.join(said[:-1])}, and {said[-1]}."
+    method = (
+        "hourly heat and moisture after EN 15026"
+        if review.hourly
+        else "monthly diffusion after ISO 13788, no air leak counted"
+    )
+    said = f"{tested}; by {method} the {called(job.assembly)} is {review.state}: {words.account(found)}"
+    others = [f"{design} {each.state}" for design, each in review.designs if design != job.design]
+    if others:
+        said += f" (in the other design years: {', '.join(others)})"
+    return f"{said}."

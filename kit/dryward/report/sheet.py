@@ -13,11 +13,13 @@ from dryward.pictures.profile import ProfileState, SectionAndProfile
 from dryward.pictures.year import Year
 from dryward.report import year_picture
 from dryward.report.amounts import GRAIN, MUCH, opening, thickness
+from dryward.report.check import CAN, CANNOT_TELL, MET, NOT_MET
 from dryward.report.inputs import inputs, r_value
 from dryward.report.sentences import for_client, for_inspector
 from dryward.report.setting import setting
 from dryward.report.year_checks import BALANCE
 from dryward.teaching import words
+from dryward.verdict import DAMP, DRY, LATER, NEVER, UNKNOWN, WET, WITHIN
 
 #: Cautions that belong on every report.
 CAUTIONS = (
@@ -30,9 +32,14 @@ CAUTIONS = (
     "not-a-permit",
     "keep-the-fan",
 )
-#: Signs that black-and-white paper keeps: for the roof, against it, not known; and what they mean.
-MARKS = {True: "✓", False: "▲", None: "?"}
-LEGEND = f"{MARKS[True]} speaks for it, {MARKS[False]} speaks against it, {MARKS[None]} cannot tell"
+#: Signs that black-and-white paper keeps, by answer; and what they mean.
+MARKS = {
+    **dict.fromkeys((DRY, MET, WITHIN, CAN), "✓"),
+    **dict.fromkeys((DAMP, LATER), "◆"),
+    **dict.fromkeys((WET, NOT_MET, NEVER), "▲"),
+    **dict.fromkeys((UNKNOWN, CANNOT_TELL), "?"),
+}
+LEGEND = "✓ dry, met or dries; ◆ damp or slow; ▲ wet, not met or does not dry; ? not known"
 #: Size of a picture that stands beside another [px], and pixels per inch of all.
 _HALF, _DPI = (480, 380), 200
 #: Which edition of a code is used; each row names its own.
@@ -60,14 +67,14 @@ class Sheet:
 
     Attributes
     ----------
-    title, file, date, version, verdict : str
+    title, file, date, version, headline, state : str
     limits : str
-        What stands in small print under the verdict.
+        What stands in small print under the headline.
     inputs : tuple of (label, value)
     layers : tuple of (name, substance, thickness, R, permeance, source)
     pictures : tuple of Picture
-    findings, rows : tuple of Finding
-        The checks, and the code rows.
+    checks, rows : tuple of Check
+        Of the physics, and the code rows.
     client, inspector : tuple of str
     cautions : tuple of (title, text)
     notes : tuple of str
@@ -79,12 +86,13 @@ class Sheet:
     file: str
     date: str
     version: str
-    verdict: str
+    headline: str
+    state: str
     limits: str
     inputs: tuple
     layers: tuple
     pictures: tuple
-    findings: tuple
+    checks: tuple
     rows: tuple
     client: tuple
     inspector: tuple
@@ -117,20 +125,27 @@ def sheet(review, unit_system="us", file="", date=None):
         file=file,
         date=(date or datetime.date.today()).isoformat(),
         version=dryward.__version__,
-        verdict=review.verdict,
+        headline=review.headline,
+        state=review.state,
         limits=review.limits,
         inputs=inputs(here, unit_system, review.hourly),
         layers=tuple(_layer(layer, unit_system) for layer in review.job.assembly.layers),
         pictures=_pictures(review, here, unit_system),
-        findings=tuple(each for each in review.findings if not each.id.startswith("code-")),
-        rows=tuple(each for each in review.findings if each.id.startswith("code-")),
+        checks=tuple(each for each in review.checks if not each.id.startswith("code-")),
+        rows=tuple(each for each in review.checks if each.id.startswith("code-")),
         client=for_client(review, unit_system),
         inspector=for_inspector(review, unit_system),
         cautions=tuple((each.title, each.text) for each in _cautions()),
-        notes=(*review.notes, GRAIN, f"Code rows: {EDITION}; {codes.LOCALLY}."),
+        notes=(*designs(review), *review.notes, GRAIN, f"Code rows: {EDITION}; {codes.LOCALLY}."),
         sources=sources(review.job.assembly),
         unit_system=unit_system,
     )
+
+
+def designs(review):
+    """The states of all design years, in a sentence; nothing where they were not run."""
+    if review.designs:
+        yield f"Design years: {'; '.join(f'{design}: {each.state}' for design, each in review.designs)}."
 
 
 def _cautions():
@@ -139,7 +154,7 @@ def _cautions():
 
 
 def amount(number, unit_system):
-    """A number of a finding, as it is printed.
+    """A number of a check, as it is printed.
 
     Parameters
     ----------
@@ -190,15 +205,14 @@ def _plain(value, unit):
     return f"{value:.3g}" if abs(value) >= 1e-3 else f"{value:.6f}".rstrip("0")
 
 
-def mark(finding):
-    """A sign that black-and-white paper keeps: for the roof, against it, not known."""
-    return MARKS[finding.good]
+def mark(check):
+    """A sign that black-and-white paper keeps: for the roof, near a limit, against it, not known."""
+    return MARKS[check.answer]
 
 
 def row_title(row):
     """Mark and title of a code row."""
-    title = row.question.removeprefix("Is the code row met: ").rstrip("?")
-    return f"{mark(row)} {title[:1].upper()}{title[1:]}."
+    return f"{mark(row)} {row.question}."
 
 
 def _layer(layer, system):
@@ -236,11 +250,11 @@ def sources(assembly):
 
 def _pictures(review, here, system):
     made = []
-    winter = review.finding("winter")
+    winter = review.check("winter")
     if winter is not None:
         state = ProfileState(review.job.assembly, winter.data, here.winter_room, here.winter)
         made.append((SectionAndProfile(system, paper=True), state, "The coldest month"))
-    months = review.finding("twelve-months")
+    months = review.check("twelve-months")
     if months is not None and months.data.planes:
         data = months.data
         state = MonthsState(
@@ -250,8 +264,7 @@ def _pictures(review, here, system):
             tuple(data.held.sum(axis=1)),
         )
         made.append((Months(system, paper=True, size=_HALF), state, "Twelve months"))
-    years = review.finding("years")
-    year = year_picture.state(review) if years is not None and years.data is not None else None
+    year = year_picture.state(review) if review.hourly else None
     if year is not None:
         made.append((Year(system, paper=True, size=_HALF), year, "Hour by hour"))
     return tuple(_printed(picture, state, title) for picture, state, title in made)

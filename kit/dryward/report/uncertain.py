@@ -2,16 +2,16 @@
 
 Every property that is not known well is drawn from its range; the draws
 together make a band.  Beside that each is put to both ends of its range
-alone, all others in the middle: the one that moves the result most is named.
+alone, all others as given: the one that moves the state most decides.
 """
 
 import dataclasses
 
 import numpy as np
 
-from dryward.checks import NotConverged
+from dryward.checks import NotConverged, listed
 from dryward.physics import monthly, steady
-from dryward.report import amounts
+from dryward.verdict import STATES, Decides, of_months, of_steady, of_year, words
 
 #: Draws of the steady checks; each takes about a millisecond.
 STEADY_DRAWS = 40
@@ -19,12 +19,6 @@ STEADY_DRAWS = 40
 BAND = (0.05, 0.95)
 #: Said beside every band.
 WHAT_VARIES = "Bands: 5 to 95 % of draws of the layers' properties from their ranges; air and weather as given."
-_WORDS = {
-    "conductivity": "heat conduction of the {}",
-    "permeance": "permeance of the {}",
-    "sorption": "water the {} holds",
-    "leak": "air leak",
-}
 
 
 def things(assembly, leak=None, steady_only=False):
@@ -48,131 +42,94 @@ def things(assembly, leak=None, steady_only=False):
     return tuple(each for each in found if not (steady_only and each.what == "sorption"))
 
 
-def steady_samples(assembly, measure, draws=STEADY_DRAWS):
-    """A measure of the roof alone, of each property at both ends, and of draws of all.
+def season(check, assembly, room, outdoor):
+    """A steady check with its bands and what decides.
 
     Parameters
     ----------
-    assembly : Assembly
-    measure : function
-        From Assembly to an array.
-    draws : int
-
-    Returns
-    -------
-    tuple of Uncertain, ndarray (things, 2, measure), ndarray (draws, measure)
-    """
-    from dryward.physics import spread
-
-    found = things(assembly, steady_only=True)
-    if not found:
-        return (), np.empty((0, 2, 0)), np.empty((0, 0))
-
-    def of(which, values):
-        return measure(spread.drawn(assembly, {}, which, values)[0])
-
-    ends = np.array([[of([each], [value]) for value in (each.low, each.high)] for each in found])
-    return found, ends, np.array([of(found, row) for row in spread.factors(found, draws)])
-
-
-def season(finding, assembly, room, outdoor):
-    """A steady finding with its bands.
-
-    Parameters
-    ----------
-    finding : Finding
+    check : Check
         Of `steady_checks.winter` or `summer`.
     assembly : Assembly
     room, outdoor : Air
 
     Returns
     -------
-    Finding
+    Check
     """
 
     def measure(roof):
         state = steady.profile(roof, room, outdoor)
-        return float(state.relative_humidity[state.wettest]), state.gain
+        values = float(state.relative_humidity[state.wettest]), state.gain
+        return of_steady(state), values
 
-    found, ends, draws = steady_samples(assembly, measure)
-    if not found:
-        return finding
-    wet = int((draws[:, 1] > 0).sum())
-    numbers = _with(finding.numbers, {"Highest humidity": draws[:, 0], "Water gained": draws[:, 1]})
-    if not wet and finding.good:
-        matters = _most(found, ends[:, :, 0], "the highest humidity", _span(".0f", " %", 100.0), draws[:, 0])
-    else:
-        matters = _most(found, ends[:, :, 1], "the water gained", amounts.gain_span, draws[:, 1])
-    turns = 0 < wet < len(draws) or (wet > 0) == (finding.good is True)
-    if turns:
-        matters += f" In {wet} of {len(draws)} draws water gathers, so the answer can turn."
-    limits = f"{finding.limits} {WHAT_VARIES}"
-    return dataclasses.replace(finding, numbers=numbers, matters=matters, limits=limits, turns=turns)
+    return _steady(check, assembly, measure, ("Highest humidity", "Water gained"), STEADY_DRAWS)
 
 
-def twelve_months(finding, setting):
-    """The monthly finding with its bands."""
+def twelve_months(check, setting):
+    """The monthly check with its bands and what decides."""
 
     def measure(roof):
         months = monthly.balance(roof, setting.months, setting.room)
-        return months.peak, months.left, months.growth
+        return of_months(months), (months.peak, months.left, months.growth)
 
+    labels = "Most held", "Held at the year's end", "Growth a year"
     try:
-        found, ends, draws = steady_samples(setting.job.assembly, measure, draws=24)
+        return _steady(check, setting.job.assembly, measure, labels, 24)
     except NotConverged:
-        return finding
+        return check
+
+
+def _steady(check, assembly, measure, labels, draws):
+    """A check of the assembly alone with bands of its numbers, the states of the draws, and what decides."""
+    from dryward.physics import spread
+
+    found = things(assembly, steady_only=True)
     if not found:
-        return finding
-    numbers = _with(
-        finding.numbers,
-        {"Most held": draws[:, 0], "Held at the year's end": draws[:, 1], "Growth a year": draws[:, 2]},
+        return check
+
+    def of(which, values):
+        return measure(spread.drawn(assembly, {}, which, values)[0])
+
+    ends = [[of([each], [value])[0] for value in (each.low, each.high)] for each in found]
+    sample = [of(found, row) for row in spread.factors(found, draws)]
+    values = np.array([each for _, each in sample])
+    judged = check.verdict
+    made = ranked(found, ends, judged)
+    matters = f"{said(made, judged)} {of_draws([each.state for each, _ in sample])}"
+    return dataclasses.replace(
+        check,
+        numbers=_with(check.numbers, dict(zip(labels, values.T, strict=True))),
+        matters=matters,
+        verdict=judged.deciding(made[0]) if made else judged,
+        limits=f"{check.limits} {WHAT_VARIES}",
     )
-    matters = _most(found, ends[:, :, 0], "the most held", amounts.water_span, draws[:, 0])
-    kept = int((draws[:, 1] > 1e-9).sum())
-    turns = 0 < kept < len(draws) or (kept > 0) == (finding.good is True)
-    if turns:
-        matters += f" In {kept} of {len(draws)} draws some stays at the year's end, so the answer can turn."
-    limits = f"{finding.limits} {WHAT_VARIES}"
-    return dataclasses.replace(finding, numbers=numbers, matters=matters, limits=limits, turns=turns)
 
 
-def years(setting, findings, options, watched, mold, draws, progress=None):
-    """The findings of the hourly years with their bands.
+def years(check, setting, options, draws, progress=None):
+    """The hourly check with bands from many runs of the same years.
 
     Parameters
     ----------
+    check : Check
+        Of `year_checks.years`.
     setting : Setting
-    findings : sequence of Finding
-        "years", and where there are watched faces "peak" and "mold".
     options : dict
         Keywords of `hourly.simulate`.
-    watched : (function, str) or None
-        From `Hours` to the number of "peak"; its label.
-    mold : function or None
-        From `Hours` to the peak mold index.
     draws : int
     progress : function, optional
         Called with (runs done, runs in all); False ends it.
 
     Returns
     -------
-    list of Finding
+    Check
     """
     from dryward.physics import hourly, spread
 
     job = setting.job
     found = things(job.assembly, options.get("leak"))
-    year = setting.hours.hours
-
-    def measure(run):
-        last = run.water[-1] - (run.water[-1 - year] if run.time.size > year else run.initial_water @ run.width)
-        return float(last), watched[0](run) if watched else 0.0, mold(run) if mold else 0.0
-
-    plan = [([each], [value]) for each in found for value in (each.low, each.high)]
-    plan += [(found, row) for row in spread.factors(found, draws)]
     cases = []
-    for which, values in plan:
-        roof, rest = spread.drawn(job.assembly, options, which, values)
+    for row in spread.factors(found, draws):
+        roof, rest = spread.drawn(job.assembly, options, found, row)
         cases.append((roof, setting.hours, setting.room, rest))
     done = [0]
 
@@ -180,32 +137,86 @@ def years(setting, findings, options, watched, mold, draws, progress=None):
         done[0] += 1
         return progress(done[0], len(cases)) if progress else None
 
-    results = np.array(hourly.batch(cases, measure, tell))
-    ends, sample = results[: 2 * len(found)].reshape(len(found), 2, 3), results[2 * len(found) :]
-    made = []
-    for each in findings:
-        column, name, said = {
-            "years": (0, "the change over the last year", amounts.water_span),
-            "peak": (1, "the peak", _span(".1f", " % MC")),
-            "mold": (2, "the mold index", _span(".1f", " of 6")),
-        }[each.id]
-        if each.id == "peak" and each.numbers[0].quantity:
-            said = amounts.water_span
-        numbers = _with(each.numbers, {each.numbers[0].label: sample[:, column]})
-        matters = _most(found, ends[:, :, column], name, said, sample[:, column])
-        limits = f"{each.limits} {WHAT_VARIES}"
-        made.append(dataclasses.replace(each, numbers=numbers, matters=matters, limits=limits))
-    return made
-
-
-def turned(finding, limit):
-    """A finding that says when the band of its first number reaches over the limit."""
-    number = finding.numbers[0]
-    if number.low is None or not number.low < limit <= number.high:
-        return finding
+    results = hourly.batch(cases, of_year, tell)
+    numbers = check.numbers
+    if check.verdict.worst is not None:
+        sample = np.array([value_of(each, check.verdict.worst) for each in results])
+        numbers = _with(numbers, {numbers[0].label: sample})
     return dataclasses.replace(
-        finding, matters=f"{finding.matters} The band reaches over the limit, so the answer can turn.", turns=True
+        check,
+        numbers=numbers,
+        matters=" ".join(part for part in (check.matters, of_draws([each.state for each in results])) if part),
+        limits=f"{check.limits} {WHAT_VARIES}",
     )
+
+
+def of_draws(states):
+    """The states of many draws, in a sentence."""
+    kinds = [each for each in STATES if each in states]
+    if len(kinds) == 1:
+        return f"All {len(states)} draws are {kinds[0]}."
+    parts = [f"{states.count(each)} {each}" for each in kinds]
+    return f"Of {len(states)} draws {listed(parts)}."
+
+
+def ranked(found, ends, judged):
+    """Each uncertain input with what both of its ends make of a verdict: what moves its state most first.
+
+    Parameters
+    ----------
+    found : sequence of Uncertain
+    ends : sequence of (Verdict, Verdict)
+    judged : Verdict
+        With all inputs as given.
+
+    Returns
+    -------
+    tuple of Decides
+    """
+    made = [
+        Decides(each.layer, each.what, *(value_of(end, judged.worst) for end in pair), tuple(e.state for e in pair))
+        for each, pair in zip(found, ends, strict=True)
+    ]
+
+    def moves(each):
+        ranks = [STATES.index(state) for state in (*each.states, judged.state)]
+        return max(ranks) - min(ranks), abs(each.high - each.low)
+
+    return tuple(sorted(made, key=moves, reverse=True))
+
+
+def value_of(found, worst):
+    """What one verdict has for the worst of another: 0 where it found nothing of it."""
+    if worst is None:
+        return 0.0
+    same = (each for each in found.findings if (each.what, each.place.layer) == (worst.what, worst.place.layer))
+    return float(next((each.value for each in same), 0.0))
+
+
+def said(ends, found, system=None):
+    """What decides, in sentences.
+
+    Parameters
+    ----------
+    ends : tuple of Decides
+        Of `ranked`.
+    found : Verdict
+    system : {"us", "si"}, optional
+        Otherwise in both.
+
+    Returns
+    -------
+    str
+    """
+    turning = [each for each in ends if set(each.states) != {found.state}]
+    if not ends or (not turning and words.flat(found.deciding(ends[0]))):
+        return "No input in its range moves the answer by itself."
+    first = f"What decides: {words.decides(found.deciding(ends[0]), system)}."
+    others = [words.input_of(each) for each in turning if each is not ends[0]]
+    if others:
+        alone = "each alone" if len(others) > 1 else "alone"
+        return f"{first} {words.capital(listed(others))} can turn the answer too, {alone}."
+    return first
 
 
 def _with(numbers, samples):
@@ -217,20 +228,3 @@ def _with(numbers, samples):
             number = dataclasses.replace(number, low=min(float(low), number.value), high=max(float(high), number.value))
         made.append(number)
     return tuple(made)
-
-
-def _most(found, ends, name, said, sample):
-    """The property that moves a number most, in a sentence; `said` writes from where to where."""
-    reach = np.abs(ends[:, 1] - ends[:, 0])
-    k = int(np.argmax(reach))
-    low, high = (float(value) for value in np.sort(ends[k]))
-    if said(low, low) == said(high, high):
-        low, high = (float(value) for value in np.quantile(sample, BAND))
-        together = "" if said(low, low) == said(high, high) else "; several together can"
-        return f"No property in its range moves {name} by itself{together}."
-    words = _WORDS[found[k].what].format(found[k].layer)
-    return f"What matters most: the {words}; within its range {name} is {said(low, high)}."
-
-
-def _span(form, unit, times=1.0):
-    return lambda low, high: f"{low * times:{form}} to {high * times:{form}}{unit}"

@@ -2,25 +2,49 @@
 
 import numpy as np
 
-from dryward.building import Material
 from dryward.pictures.year import YearState
-from dryward.report.year_checks import WOOD_CAUTION
+from dryward.verdict import criterion
 
-#: Share of a day in which a point is drawn.
+#: Hours between points.
 _EVERY = 6
+#: Curves in one picture.
+_MOST = 3
 
 
 def woods(review):
-    """Names of the wood layers inside any vent space, at most three, the wettest first."""
-    run = review.finding("years").data
-    year = run.time.size // review.job.years
-    solid = [layer for layer in review.job.assembly.inner_layers if isinstance(layer.substance, Material)]
-    peaks = {
-        layer.name: float(run.layer(layer.name).moisture_content[-year:].max())
-        for layer in solid
-        if layer.substance.wood
-    }
-    return tuple(sorted(peaks, key=peaks.get, reverse=True)[:3])
+    """Names of the layers of wood that are judged, at most three, the wettest first.
+
+    Parameters
+    ----------
+    review : Review
+        With an hourly run.
+
+    Returns
+    -------
+    tuple of str
+    """
+    found = {each.place.layer: each for each in review.check("years").verdict.findings if each.what == "wood-moisture"}
+    return tuple(sorted(found, key=lambda name: found[name].value, reverse=True)[:_MOST])
+
+
+def moisture(run, name):
+    """Moisture content of wood through a run [mass %]; of a layer drawn in pieces the mean of all.
+
+    Parameters
+    ----------
+    run : Hours
+    name : str
+        Of the first piece.
+
+    Returns
+    -------
+    ndarray (hours)
+    """
+    layers = run.assembly.layers
+    places = next(each for each in run.assembly.bodies if layers[each[0]].name == name)
+    cells = np.flatnonzero(np.isin(run.cell_layer, places))
+    held = run.water_content[:, cells] @ run.width[cells] / run.width[cells].sum()
+    return 100.0 * held / layers[places[0]].substance.density
 
 
 def state(review):
@@ -38,14 +62,15 @@ def state(review):
     names = woods(review)
     if not names:
         return None
-    run = review.finding("years").data
-    budget = run.monthly()
+    check = review.check("years")
+    run, budget = check.data, check.data.monthly()
     net = budget.from_room + budget.leaked
     out = budget.to_outdoors + budget.vented
+    limit = criterion("wood-moisture")
     return YearState(
         days=run.time[::_EVERY] / 24,
-        planes=tuple((name, np.asarray(run.layer(name).moisture_content[::_EVERY])) for name in names),
-        bands=((WOOD_CAUTION, "caution"), (28.0, "decay")),
+        planes=tuple((name, moisture(run, name)[::_EVERY]) for name in names),
+        bands=((limit.caution, "caution"), (limit.damage, "decay")),
         brought=np.maximum(net, 0.0) + np.maximum(-out, 0.0),
         carried=np.maximum(out, 0.0) + np.maximum(-net, 0.0),
         temperature=run.layer(names[0]).temperature[::_EVERY],

@@ -46,7 +46,7 @@ def month_of(hour):
     return MONTHS[-1]
 
 
-def amount(value, unit, system):
+def amount(value, unit, system, digits=None):
     """A number with the unit of a limit, as it is shown.
 
     Examples
@@ -56,13 +56,30 @@ def amount(value, unit, system):
     """
     quantity = {"kg/m2": "area density", "kg/(s m2)": "vapor flux"}.get(unit)
     if quantity:
-        shown = [units.show(value, quantity, each) for each in ((system,) if system else ("si", "us"))]
+        shown = [units.show(value, quantity, each, digits) for each in ((system,) if system else ("si", "us"))]
         return shown[0] if len(shown) == 1 else f"{shown[0]} ({shown[1]})"
     if unit == "% MC":
-        return f"{value:.0f} % moisture content"
+        return f"{value:.{digits or 0}f} % moisture content"
     if unit == "of 6":
-        return f"{value:.1f} of 6"
-    return f"{value * 100:.0f} %"
+        return f"{value:.{1 if digits is None else digits}f} of 6"
+    return f"{value * 100:.{digits or 0}f} %"
+
+
+#: Size of one in the last digit that is shown first, by unit of a limit.
+_LAST = {"% MC": 1.0, "of 6": 0.1, "": 0.01, "kg/m2": 1e-3}
+
+
+def shown(found, system=None):
+    """The value of a finding: with one digit more where rounding would carry it over a limit."""
+    unit, last = found.criterion.unit, _LAST.get(found.criterion.unit)
+    if last is None:
+        return amount(found.value, unit, system)
+    first = 1 if unit == "of 6" else 0
+    for more in range(3):
+        step = last / 10**more
+        if found.criterion.rank(round(found.value / step) * step + 1e-9) == found.criterion.rank(found.value):
+            return amount(found.value, unit, system, first + more if more else None)
+    return amount(found.value, unit, system, first + 2)
 
 
 def where(place):
@@ -75,6 +92,11 @@ def where(place):
         return f"at the {place.side} face of the {place.layer}"
     pair = (place.beside, place.layer) if place.side == "inner" else (place.layer, place.beside)
     return f"between {pair[0]} and {pair[1]}"
+
+
+def face(place):
+    """A face by its own layer, where both sides of a gap are told apart."""
+    return f"at the {place.side} face of the {place.layer}" if place.side else where(place)
 
 
 def how_wet(verdict, system=None):
@@ -94,29 +116,27 @@ def how_wet(verdict, system=None):
 
 def told(found, method, system=None):
     """One finding in words."""
-    value, unit = found.value, found.criterion.unit
-    shown, there = amount(value, unit, system), where(found.place)
-    said = _SAID.get(found.what)
+    unit, said = found.criterion.unit, _SAID.get(found.what)
+    much, there = shown(found, system), where(found.place)
     if said:
-        return said.format(shown=shown, there=there)
+        return said.format(shown=much, there=there)
     if found.what == "wood-moisture":
         if found.full:
-            return f"the {found.place.layer} is soaked: it holds all it can, {shown}"
-        when = _when(found, method)
+            return f"the {found.place.layer} is soaked: it holds all it can, {much}"
         verb = "would settle at" if method in ("steady", "face") else "reaches" if method == "months" else "peaks at"
-        return f"the {found.place.layer} {verb} {shown}{when}"
+        return f"the {found.place.layer} {verb} {much}{when(found, method)}"
     if found.what == "cladding-moisture":
-        return f"the {found.place.layer}, which the weather reaches, peaks at {shown}{_when(found, method)}"
+        return f"the {found.place.layer}, which the weather reaches, peaks at {much}{when(found, method)}"
     if found.what == "mold-index":
-        return f"the mold index reaches {shown} {there}"
+        return f"the mold index reaches {much} {face(found.place)}"
     if found.what == "free-water":
         kind = "frost" if found.frost else "water"
         off = f", of which {amount(found.ran_off, unit, system)} run off" if found.ran_off > 0.5e-3 else ""
-        return f"up to {shown} of {kind} gather {there}{_when(found, method)}{off}"
+        return f"up to {much} of {kind} gather {there}{when(found, method)}{off}"
     if found.what == "steady-gain":
         kind = "frost" if found.frost else "water"
-        return f"{shown} of {kind} gather {there}"
-    return f"{found.quantity}: {shown}"
+        return f"{much} of {kind} gather {there}"
+    return f"{found.quantity}: {much}"
 
 
 _SAID = {
@@ -131,20 +151,30 @@ _SAID = {
 }
 
 
-def _when(found, method):
+def when(found, method):
+    """In which month it is at its worst, with a space before it; empty where no time is counted."""
     if found.when is None:
         return ""
     return f" in {month_of(found.when)}" if method == "year" else f" in {MONTHS[found.when - 1]}"
 
 
+def heading(found):
+    """What one finding is of, as the head of a row."""
+    return capital(_quantity(found).removeprefix("the "))
+
+
 def how_long(verdict):
     """How long it is past its caution limit: the second part; empty where no time is counted."""
-    found = verdict.worst
-    if found is None or found.lasted is None:
+    return lasted(verdict.worst, verdict.method) if verdict.worst else ""
+
+
+def lasted(found, method):
+    """How long one finding was at or above its caution limit; empty where no time is counted."""
+    if found.lasted is None:
         return ""
     limit = found.criterion
     over = f"{limit.caution:.0f} %" if limit.unit == "% MC" else "the caution level"
-    if verdict.method == "months":
+    if method == "months":
         count = round(found.lasted)
         return f"over {over} in {count} of 12 months" if count else f"over {over} in no month"
     if not found.lasted:
@@ -168,6 +198,13 @@ def does_it_dry(verdict):
     }[verdict.dries]
 
 
+def account(verdict, system=None):
+    """All parts without the state, as a piece of a sentence."""
+    said = ", ".join(part for part in (how_wet(verdict, system), how_long(verdict)) if part)
+    dries = does_it_dry(verdict)
+    return f"{said}{f'; {dries}' if dries else ''}"
+
+
 def sentence(verdict, system=None):
     """All parts as one sentence, the state first.
 
@@ -179,10 +216,7 @@ def sentence(verdict, system=None):
     """
     if verdict.state == UNKNOWN:
         return f"{word(verdict.state)}."
-    parts = [how_wet(verdict, system), how_long(verdict)]
-    said = ", ".join(part for part in parts if part)
-    dries = does_it_dry(verdict)
-    return f"{word(verdict.state)}: {said}{f'; {dries}' if dries else ''}."
+    return f"{word(verdict.state)}: {account(verdict, system)}."
 
 
 def left_out(verdict):
@@ -191,17 +225,52 @@ def left_out(verdict):
     return listed(named) if named else ""
 
 
+def input_of(decides):
+    """An uncertain input in words, with its article."""
+    return f"the {_INPUTS[decides.what].format(decides.layer)}"
+
+
 def decides(verdict, system=None):
     """What decides: the uncertain input and where it takes the answer; empty where that was not worked out."""
     found = verdict.decides
     if found is None:
         return ""
-    name = _INPUTS[found.what].format(found.layer)
-    unit = verdict.worst.criterion.unit if verdict.worst else ""
-    span = f"{amount(found.low, unit, system)} to {amount(found.high, unit, system)}"
     first, last = found.states
-    turns = f", {first} to {last}" if first != last else f", {first} all along"
-    return f"the {name}: within its range {span}{turns}"
+    turns = f", {first} to {last}" if first != last else f", {first} at both ends"
+    if verdict.worst is None:
+        return f"{input_of(found)}: within its range{turns.removeprefix(',')}"
+    unit = verdict.worst.criterion.unit
+    low, high = (_bare(amount(each, unit, system)) for each in (found.low, found.high))
+    return f"{input_of(found)}: within its range {_quantity(verdict.worst)} is {low} to {high}{turns}"
+
+
+def flat(verdict):
+    """Whether what decides takes the answer nowhere that could be read."""
+    found, worst = verdict.decides, verdict.worst
+    unit = worst.criterion.unit if worst else ""
+    return found.low == found.high or amount(found.low, unit, "si") == amount(found.high, unit, "si")
+
+
+def _bare(text):
+    return text.removesuffix(" moisture content")
+
+
+def _quantity(found):
+    return _QUANTITIES.get(found.what, found.quantity).format(
+        there=where(found.place), face=face(found.place), layer=found.place.layer
+    )
+
+
+_QUANTITIES = {
+    "wood-moisture": "the moisture of the {layer}",
+    "cladding-moisture": "the moisture of the {layer}",
+    "mold-index": "the mold index {face}",
+    "free-water": "the water {there}",
+    "growth": "what each year adds",
+    "carry-over": "what stays from year to year",
+    "steady-gain": "the water gained {there}",
+    "face-humidity": "the humidity of the dampest face",
+}
 
 
 _INPUTS = {

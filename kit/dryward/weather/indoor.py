@@ -225,19 +225,19 @@ def heated_and_cooled(winter, summer):
 
 
 def damper(rule, by=DAMPER):
-    """The air of another rule, with its relative humidity raised.
+    """The air of another rule, with its relative humidity raised, or lowered by a negative number.
 
     Parameters
     ----------
     rule : indoor rule
         One of this module.
     by : float, optional
-        Relative humidity added [-], 0 to 0.5.
+        Relative humidity added [-], -0.95 to 0.95.
 
     Returns
     -------
     Damper
-        A rule with ``at(weather)``; the air is saturated at most.
+        A rule with ``at(weather)``; the air is saturated at most and without vapor at least.
 
     Raises
     ------
@@ -256,7 +256,7 @@ def damper(rule, by=DAMPER):
     >>> round(float(vapor[0] / air.saturation_vapor_pressure(21.0)), 3)
     0.5
     """
-    return Damper(rule, within("Humidity added", by, 0.0, 0.5, "%"))
+    return Damper(rule, within("Humidity added", by, -0.95, 0.95, "%"))
 
 
 def moisture_balance(production, fresh_air, temperature=21.0):

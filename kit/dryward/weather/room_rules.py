@@ -98,7 +98,7 @@ class MoistureBalance:
 
 @dataclass(frozen=True)
 class Damper:
-    """The air of another rule with its relative humidity raised; see `damper`."""
+    """The air of another rule with its relative humidity moved; see `damper`."""
 
     rule: object
     by: float
@@ -106,7 +106,7 @@ class Damper:
     def at(self, weather):
         """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
         warmth, vapor = self.rule.at(weather)
-        return _limited(warmth, vapor + self.by * air.saturation_vapor_pressure(warmth))
+        return _limited(warmth, np.maximum(vapor + self.by * air.saturation_vapor_pressure(warmth), 0.0))
 
 
 @dataclass(frozen=True, eq=False)

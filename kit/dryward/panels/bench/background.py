@@ -6,7 +6,7 @@ import threading
 from dryward.checks import PlainError
 from dryward.panels.bench import parts
 
-#: Of all the hours, the part that is shown as one step.
+#: Of the whole, the part that is shown as one step.
 _STEP = 1 / 12
 
 
@@ -34,7 +34,7 @@ class Background:
         self.running, self.done, self.total, self.trouble = False, 0, 1, ""
         self._run, self._stop = 0, False
 
-    def start(self, work, total, ended):
+    def start(self, work, ended):
         """Do some work; in the background where a browser waits.
 
         What goes on already is dropped.
@@ -42,16 +42,14 @@ class Background:
         Parameters
         ----------
         work : function
-            Takes a function of (hours done, hours in all) that says False
+            Takes a function of (parts done, parts in all) that says False
             when it shall end, and gives what was found.
-        total : int
-            Hours in all, as far as is known.
         ended : function
             Called with what was found, unless the work failed, was stopped or
             was dropped.
         """
         self._run += 1
-        self._stop, self.trouble, self.running, self.done, self.total = False, "", True, 0, total
+        self._stop, self.trouble, self.running, self.done, self.total = False, "", True, 0, 100
         try:
             loop = asyncio.get_running_loop()
         except RuntimeError:
@@ -118,7 +116,7 @@ class Background:
         """
         if not self.running:
             return []
-        found = [parts.button(stop, "Stop"), parts.progress("Hours worked out", self.done, self.total)]
+        found = [parts.button(stop, "Stop"), parts.progress("Percent worked out", self.done, self.total)]
         if self.done == 0:
             found.append(parts.text("Getting ready; the first run on a machine takes some seconds."))
         return found

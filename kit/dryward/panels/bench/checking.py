@@ -4,8 +4,7 @@ from dryward.panels.bench import parts
 from dryward.panels.bench.background import Background
 from dryward.report import review
 from dryward.report.amounts import GRAIN
-from dryward.report.sheet import LEGEND, amount
-from dryward.weather.hourly import YEAR
+from dryward.report.sheet import LEGEND, amount, designs, mark
 
 #: Draws of the uncertain inputs.
 DRAWS = 24
@@ -36,7 +35,6 @@ class Checking:
         if not self.task.running:
             self.task.start(
                 lambda progress: review(job, progress=progress, spread=spread),
-                job.years * YEAR,
                 lambda found: self._take(job, found),
             )
 
@@ -48,12 +46,12 @@ class Checking:
         self.task.stop()
 
     def section(self, job, system):
-        """The findings, with their limits beside them.
+        """The checks, with their limits beside them.
 
         Parameters
         ----------
         job : Job
-            As it is now; findings of an older one say so.
+            As it is now; checks of an older one say so.
         system : {"us", "si"}
 
         Returns
@@ -76,11 +74,11 @@ class Checking:
         if self.review is not None:
             if self.job != job:
                 inside.append(parts.text("The roof has changed since these checks: run them again.", "dw-trouble"))
-            inside.append(parts.text(self.review.verdict, "dw-verdict"))
+            inside.append(parts.text(self.review.headline, "dw-verdict"))
             inside.append(parts.text(self.review.limits, "dw-hint"))
             inside.append(parts.text(LEGEND, "dw-hint"))
-            inside.append(parts.row(*(_finding(each, system) for each in self.review.findings), style="dw-columns"))
-            inside += [parts.text(note, "dw-hint") for note in (*self.review.notes, GRAIN)]
+            inside.append(parts.row(*(_check(each, system) for each in self.review.checks), style="dw-columns"))
+            inside += [parts.text(words, "dw-hint") for words in (*designs(self.review), *self.review.notes, GRAIN)]
         inside.append(
             parts.text(
                 "A band shows how far the layers' usual ranges carry a number. The steady checks always have one; "
@@ -91,10 +89,9 @@ class Checking:
         return parts.section("checks", "Checks, side by side", *inside)
 
 
-def _finding(each, system):
+def _check(each, system):
     numbers = "; ".join(f"{number.label}: {amount(number, system)}" for number in each.numbers)
     small = " — ".join(part for part in (numbers, each.limits, each.source) if part)
     change = f"First: {each.change}" if each.change else ""
-    return parts.finding(
-        f"{each.question} {each.answer.capitalize()}.", each.good, (each.what, each.why, change, each.matters), small
-    )
+    lines = (each.what, *each.lines, each.why, change, each.matters)
+    return parts.check_card(f"{each.asked} {each.said}.", each.answer, mark(each), lines, small)

@@ -11,7 +11,7 @@ from dryward.panels.bench.background import Background
 from dryward.pictures.compare import Compare, CompareState
 from dryward.report import review, year_picture
 from dryward.report.sheet import amount
-from dryward.weather.hourly import YEAR
+from dryward.verdict import words
 
 
 def choices(work):
@@ -99,8 +99,10 @@ class Comparing:
             self._missing = str(error)
             return
         self.task.start(
-            lambda progress: (known or review(jobs[0], progress), review(jobs[1], progress)),
-            jobs[0].years * YEAR,
+            lambda progress: (
+                known or review(jobs[0], progress, with_trials=False),
+                review(jobs[1], progress, with_trials=False),
+            ),
             lambda found: self._take(jobs, found),
         )
 
@@ -135,8 +137,7 @@ class Comparing:
                 inside.append(parts.text("The roof has changed since this comparison.", "dw-trouble"))
             names = self._names()
             inside.append(parts.text(difference(self.pair, names), "dw-verdict"))
-            rows = [_row(each, self.pair[1].finding(each.id), system) for each in self.pair[0].findings]
-            inside.append(parts.table(("", *names), rows))
+            inside.append(parts.table(("", *names), [*_places(self.pair, system), *_checks(self.pair, system)]))
             state = self._state(names)
             if state is not None:
                 picture = Compare(system, projector)
@@ -152,34 +153,42 @@ class Comparing:
         return next((pair for pair in (names, designs) if pair[0] != pair[1]), ("now", "the other"))
 
     def _state(self, names):
-        years = [year_picture.state(each) if each.finding("years").data else None for each in self.pair]
+        years = [year_picture.state(each) if each.hourly else None for each in self.pair]
         if None in years or years[0].days[-1] != years[1].days[-1]:
             return None
         # One plane each, the wettest wood, on the same axes.
         return CompareState(names, tuple(dataclasses.replace(each, planes=each.planes[:1]) for each in years))
 
 
-def _row(first, second, system):
-    def said(each):
-        if each is None:
-            return "—"
-        numbers = "; ".join(f"{n.label}: {amount(n, system)}" for n in each.numbers[:2] if each.id != "winter")
-        if each.id == "winter":
-            numbers = "; ".join(f"{n.label}: {amount(n, system)}" for n in each.numbers[-2:])
-        return f"{each.answer.capitalize()}. {numbers}"
+def _places(pair, system):
+    """A row for each place and limit that either verdict names: the worst of it in both."""
+    found = [{(each.what, each.place.layer): each for each in reversed(one.verdict.findings)} for one in pair]
+    for key in dict.fromkeys(key for one in found for key in reversed(one)):
+        each = found[0].get(key) or found[1][key]
+        row = [words.heading(each)]
+        for one, judged in zip(found, pair, strict=True):
+            here = one.get(key)
+            row.append(
+                f"{words.word(here.state)}. {words.shown(here, system)}{words.when(here, judged.verdict.method)}"
+                if here
+                else "nothing found"
+            )
+        yield row
 
-    return [first.question, said(first), said(second)]
+
+def _checks(pair, system):
+    """A row for each check of either roof."""
+    for id in dict.fromkeys(each.id for one in pair for each in one.checks):
+        both = [one.check(id) for one in pair]
+        yield [next(each for each in both if each).question, *(_said(each, system) for each in both)]
 
 
-#: How each outcome of a review is said of one roof, and of both.
-_OUTCOMES = {
-    "dries": ("dries over the year", "dry over the year"),
-    "too wet on the way": (
-        "dries over the year but gets too wet on the way",
-        "dry over the year but get too wet on the way",
-    ),
-    "does not dry": ("does not dry over the year", "fail to dry over the year"),
-}
+def _said(check, system):
+    if check is None:
+        return "—"
+    few = check.numbers[-2:] if check.id in ("winter", "summer") else check.numbers[:2]
+    numbers = "; ".join(f"{each.label}: {amount(each, system)}" for each in few)
+    return f"{check.said}. {numbers}"
 
 
 def difference(pair, names):
@@ -194,21 +203,16 @@ def difference(pair, names):
     -------
     str
     """
-    said = [_OUTCOMES[each.outcome] for each in pair]
-    if said[0] != said[1]:
-        start = f"By these checks {names[0]} {said[0][0]}, and {names[1]} {said[1][0]}."
-    else:
-        start = f"By these checks both {said[0][1]}."
-    peaks = [_peak(each) for each in pair]
-    if None not in peaks and peaks[0][0] == peaks[1][0]:
-        label, (first, second) = peaks[0][0], (peaks[0][1], peaks[1][1])
-        more = names[0] if first > second else names[1]
-        start += f" {label}: {first:.3g} against {second:.3g}, higher in {more}."
-    return start
-
-
-def _peak(review):
-    found = review.finding("peak")
-    if found is None or not found.numbers or found.numbers[0].quantity:
-        return None
-    return f"{found.numbers[0].label}, {found.numbers[0].unit}", found.numbers[0].value
+    first, second = (each.state for each in pair)
+    how = "hour by hour" if all(each.hourly for each in pair) else "by the checks that were run"
+    start = (
+        f"{words.capital(how)} both are {first}."
+        if first == second
+        else f"{words.capital(how)} {names[0]} is {first}, and {names[1]} is {second}."
+    )
+    return " ".join(
+        [
+            start,
+            *(f"{words.capital(name)}: {words.account(each.verdict)}." for name, each in zip(names, pair, strict=True)),
+        ]
+    )

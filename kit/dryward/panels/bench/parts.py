@@ -82,9 +82,10 @@ def progress(label, done, total):
     return {"kind": "progress", "label": label, "done": done, "total": total}
 
 
-def finding(title, good, lines, small):
-    """One finding of a check."""
-    return {"kind": "finding", "title": title, "good": good, "lines": [line for line in lines if line], "small": small}
+def check_card(title, answer, mark, lines, small):
+    """One check with its answer: the mark stands for it without color."""
+    kept = [line for line in lines if line]
+    return {"kind": "card", "title": title, "answer": answer, "mark": mark, "lines": kept, "small": small}
 
 
 def lesson(key, words, id, file):

@@ -21,6 +21,7 @@ from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
 from dryward.pictures.profile import ProfileState, SectionAndProfile
 from dryward.report import setting as weathered
+from dryward.verdict import of_steady
 
 SEASON = Choice("Season", "Month", (("winter", "coldest month"), ("summer", "warmest month")))
 #: Largest weather file [bytes]; a year of hours takes 1.6 million.
@@ -106,21 +107,18 @@ class YourRoof(Page):
             Readout("gain", "Water gained", profile.gain, "vapor flux", both=True),
         ]  # fmt: skip
 
+    def judge(self, state):
+        """The month that never ends; no air leak is counted."""
+        return of_steady(state.profile)
+
     def says(self, state):
         """What this month would do if it never ended."""
-        profile = state.profile
-        if not profile.wet_planes:
-            there = self.show(float(profile.relative_humidity[profile.wettest]), "relative humidity")
-            return (
-                f"If this month never ended nothing would get wet: the dampest place stands at {there}. "
-                "Leaks and storage come with the checks below."
-            )
-        worst = wetness.worst(profile)
-        where = " and the ".join(dict.fromkeys((worst.inner_layer, worst.outer_layer)))
-        return f"If this month never ended, water would gather at the {where}: {self.show(profile.gain, 'vapor flux')}."
+        profile, verdict = state.profile, self.judge(state)
+        said = wetness.gathers(self, profile) if profile.wet_planes else wetness.settles(self, verdict)
+        return f"If this month never ended, {said}. Air leaks, storage and sun come with the checks below."
 
     def strips(self, at, state):
-        """Where along the humidity nothing gets wet this month."""
+        """The state along the humidity this month, if it never ended."""
         if at.Season != "winter":
             return {}
         months = state.here.months
@@ -128,14 +126,14 @@ class YourRoof(Page):
             weathered.room_air(weathered.design_room(self._held_at(each)), months, months.coldest)
             for each in self.along("RH_in")
         ]
-        found = limits.safe_range(
+        found = limits.dry_range(
             self.work.job.assembly,
             rooms[0],
             state.outdoor,
             "indoor_relative_humidity",
             [room.relative_humidity for room in rooms],
         )
-        return {"RH_in": Strip(tuple(found.holds))}
+        return {"RH_in": Strip(tuple(found.states))}
 
     # --- the bench ---------------------------------------------------------------
 

@@ -93,8 +93,8 @@ const benchKinds = {
   },
   progress: (part) => make("div", { class: "dw-bench-field" }, make("label", {}, part.label,
     make("progress", { max: String(part.total), value: String(part.done) })), make("span", {}, `${part.done} of ${part.total}`)),
-  finding: (part) => make("div", { class: `dw-finding ${part.good === true ? "dw-speaks-for" : part.good === false ? "dw-speaks-against" : ""}` },
-    make("h4", {}, make("span", { class: "dw-mark", "aria-hidden": "true" }, part.good === true ? "✓ " : part.good === false ? "▲ " : "? "), part.title),
+  card: (part) => make("div", { class: `dw-check ${{ "✓": "dw-speaks-for", "◆": "dw-near-limit", "▲": "dw-speaks-against" }[part.mark] || ""}` },
+    make("h4", {}, make("span", { class: "dw-mark", "aria-hidden": "true" }, `${part.mark} `), part.title),
     ...part.lines.map((each) => make("p", {}, each)), make("p", { class: "dw-hint" }, part.small)),
 };
 
