@@ -21,6 +21,7 @@ from dryward.building import (
     disk,
     files,
 )
+from dryward.building.membranes import Membrane
 from dryward.checks import BadFile, PlainError
 from dryward.units import from_si, to_si
 
@@ -84,9 +85,15 @@ things = st.one_of(
 )
 
 
-@given(st.lists(st.tuples(things, numbers, st.text("abc äé", max_size=9)), min_size=1, max_size=6), numbers)
+rows = st.tuples(things, numbers, st.text("abc äé", max_size=9), st.sampled_from((None, True, False)))
+
+
+@given(st.lists(rows, min_size=1, max_size=6), numbers)
 def test_any_assembly_survives_the_round_trip(rows, film):
-    layers = [Layer(thing, depth, name) for thing, depth, name in rows]
+    layers = [
+        Layer(thing, depth, name, opened if not isinstance(thing, Membrane) else None)
+        for thing, depth, name, opened in rows
+    ]
     if layers[0].vented:
         layers.insert(0, Layer(FixedMembrane(1e-10)))
     roof = Assembly("made up", layers, interior_film=film, interior_vapor_film=film)
@@ -257,6 +264,10 @@ BAD = {
     HEAD + "[[layer]]\nmembrane = { kind = 'laminate' }": "layer 1: sensitive is missing.",
     HEAD + "[[layer]]\nmembrane = { sensitive = { permeance = 1e-11 }, backing = 1e-10 }": "kind must be variable",
     HEAD + "[[layer]]\nair_space = { thermal_resistance = 'R-1', vented = 'yes' }": "vented must be true or false.",
+    HEAD + "[[layer]]\nopen_to_air = 1\nair_space = { thermal_resistance = 'R-1' }": (
+        "open_to_air must be true or false."
+    ),
+    HEAD + "[[layer]]\nopen_to_air = true\nmembrane = { permeance = '1 perm' }": "has no thickness for air to seep",
     HEAD + "[[layer]]\nair_space = { thermal_resistance = 'R-1', vented = true }": "begins with a vent space",
     HEAD + '[[layer]]\nmembrane = "teaching-variable"\npermeance = "1 perm"': "permeance must be given for a material",
     HEAD + '[[layer]]\nmembrane = "kraft-facing"\nthermal_resistance = "R-1"': "thermal_resistance must be above 0",

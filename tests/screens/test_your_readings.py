@@ -414,6 +414,31 @@ def test_the_model_run_is_the_direct_run(page):
     assert page.state.agreement is None, "another roof, another run"
 
 
+def test_the_model_counts_the_leak_that_is_typed(page):
+    page.act("sample", "cause-air-leak")
+    page.act("model")
+    tight = page.state.agreement.bias
+    page.act("ach50", "3")
+    assert page.state.agreement is None, "another house, another run"
+    page.act("model")
+    run, _ = bench_readings.modelled(direct("cause-air-leak"), building.preset("vented-vault-osb"), ach50=3.0)
+    assert run.leaking
+    assert np.array_equal(page.state.model[0].water, run.water)
+    assert page.state.agreement.bias < tight, "leaking air brings vapor to the model's cold face"
+    page.act("ach50", "")
+    page.act("model")
+    assert page.state.agreement.bias == tight
+
+
+@pytest.mark.parametrize("typed", ["many", "-1", "99", "nan"])
+def test_a_blower_door_that_cannot_be_is_a_sentence_at_its_field(page, typed):
+    page.act("ach50", typed)
+    assert page.troubles["ach50"].startswith("Air changes at 50 Pa is ")
+    assert "0 to 50 1/h." in page.troubles["ach50"]
+    page.act("ach50", "2")
+    assert "ach50" not in page.troubles
+
+
 def test_a_model_run_without_the_places_is_a_sentence(page):
     page.act("sample", "messy-semicolon")
     page.act("model")

@@ -23,8 +23,9 @@ A file written by hand may be as short as this; a bare number is SI::
     thickness = "1-1/2 in"
 
 A layer of the library may be given its own ``permeance`` and
-``thermal_resistance``.  What the kit writes holds every property of every
-layer, so it opens without the library.
+``thermal_resistance``; ``open_to_air = true`` or ``false`` says whether
+leaking air seeps through it, where its kind does not tell.  What the kit
+writes holds every property of every layer, so it opens without the library.
 """
 
 import re

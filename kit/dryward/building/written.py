@@ -192,13 +192,16 @@ def _layer(number, value):
     name = value.get("name") if isinstance(value, dict) else None
     place = f"layer {number}" + (f" ({name[:40]})" if isinstance(name, str) and name else "")
     try:
-        table = TypedTable(place, value, ("name", "thickness", *_KINDS, "permeance", "thermal_resistance"))
+        table = TypedTable(
+            place, value, ("name", "thickness", "open_to_air", *_KINDS, "permeance", "thermal_resistance")
+        )
         kinds = [kind for kind in _KINDS if kind in table]
         if len(kinds) != 1:
             raise BadFile(f"{place}: it must have one of material, membrane or air_space")
         thing = _KINDS[kinds[0]](place, value[kinds[0]])
         thickness = table.quantity("thickness", "length") if "thickness" in table else None
-        return Layer(_measured(table, thing, thickness), thickness, table.text("name"))
+        opened = table.flag("open_to_air") if "open_to_air" in table else None
+        return Layer(_measured(table, thing, thickness), thickness, table.text("name"), opened)
     except BadFile:
         raise
     except PlainError as error:
@@ -295,5 +298,7 @@ def table(built):
         row = {"name": layer.name}
         if layer.thickness is not None:
             row["thickness"] = layer.thickness
+        if layer.open_to_air is not None:
+            row["open_to_air"] = layer.open_to_air
         found["layer"].append({**row, kind: substance_table(layer.substance)})
     return found

@@ -8,8 +8,10 @@ from pathlib import Path
 import numpy as np
 
 from dryward import building
+from dryward.building.job import Job, Tightness
 from dryward.checks import BadFile
 from dryward.panels.bench import parts
+from dryward.report import setting
 from dryward.weather import Air, loggers
 
 #: Largest logger file [bytes].
@@ -172,7 +174,7 @@ def guess_section(file, troubles):
     )  # fmt: skip
 
 
-def modelled(readings, roof, start=0.8):
+def modelled(readings, roof, start=0.8, ach50=None):
     """The hours of the readings run through the model.
 
     Parameters
@@ -183,6 +185,9 @@ def modelled(readings, roof, start=0.8):
         With a layer called "outer layer" or "sheathing" of wood.
     start : float
         Relative humidity of all layers at the start [-].
+    ach50 : float, optional
+        Air changes of the house at 50 Pa [1/h]; then a leak is counted, in a
+        house of usual size with a fifth of its leaks in the roof.
 
     Returns
     -------
@@ -192,7 +197,11 @@ def modelled(readings, roof, start=0.8):
     from dryward.physics import hourly
 
     outdoors, room = loggers.driving(readings)
-    run = hourly.simulate(roof, outdoors, room, hours=outdoors.hours, initial=Air(10.0, start))
+    flow = None
+    if ach50 is not None:
+        job = Job(roof, tightness=Tightness(ach50))
+        flow = hourly.leak_flow(setting.leak(job), outdoors, room.at(outdoors)[0], height=job.tightness.height)
+    run = hourly.simulate(roof, outdoors, room, hours=outdoors.hours, initial=Air(10.0, start), leak=flow)
     shared = loggers.shared_clock(readings["indoors"], readings["outdoors"])[0]
     return run, shared.time[: run.time.size]
 

@@ -5,7 +5,8 @@ from dataclasses import dataclass
 import numpy as np
 
 from dryward import air, building, units
-from dryward.checks import PlainError
+from dryward.building.job import Tightness
+from dryward.checks import OutOfRange, PlainError
 from dryward.panels import hand
 from dryward.panels.bench import parts, readings
 from dryward.panels.controls import Choice, Scale, Slider
@@ -72,7 +73,7 @@ class YourReadings(Page):
     def __init__(self, *args, **keys):
         self.file = readings.File.sample("cause-air-leak")
         self.troubles, self.words, self.said, self.shown = {}, "", "", False
-        self.roof, self.model = "vented-vault-osb", None
+        self.roof, self.ach50, self.model = "vented-vault-osb", "", None
         self.meter = {"reading": "15 %", "temperature": "50 F", "slope": "1", "offset": "0"}
         super().__init__(*args, **keys)
 
@@ -277,6 +278,15 @@ class YourReadings(Page):
         inside = [
             parts.row(
                 parts.select("roof", "Roof to compare with", roofs, self.roof),
+                parts.field(
+                    "ach50",
+                    "Blower door of the house",
+                    self.ach50,
+                    unit="air changes at 50 Pa",
+                    size=5,
+                    hint="empty: no air leak in the model",
+                    error=self.troubles.get("ach50", ""),
+                ),
                 parts.button("model", "Run the model over these hours"),
             )
         ]
@@ -288,8 +298,8 @@ class YourReadings(Page):
                     f"{self.show(agreed.bias, 'pressure')} on average, likeness "
                     f"{agreed.correlation:.2f} over {agreed.hours} hours; the "
                     f"measured line comes {_hours(self.state.late)} after the model's. "
-                    "A steady difference can be the sensor; bursts can be an air leak; "
-                    "a slow drift can be wetter wood at the start."
+                    "A steady difference can be the sensor; bursts can be an air leak: give the model one and look "
+                    "whether it fits better. A slow drift can be wetter wood at the start."
                 )
             )
         return parts.section("model", "Measured against modeled", *inside, fold="open")
@@ -301,7 +311,7 @@ class YourReadings(Page):
             self._do(key, value, buffers)
             self.troubles.pop(key, None)
         except PlainError as reason:
-            if key.startswith("guess:"):
+            if key.startswith(("guess:", "ach50")):
                 self.troubles[key] = str(reason)
             else:
                 self.words = str(reason)
@@ -331,11 +341,22 @@ class YourReadings(Page):
             self.meter[rest] = str(value)[:20]
         elif kind == "roof":
             self.roof, self.model = str(value), None
+        elif kind == "ach50":
+            self.ach50, self.model = str(value).strip()[:10], None
+            if self.ach50:
+                self._tightness()
         elif kind == "model":
             self._run_model()
 
+    def _tightness(self):
+        """The air changes that were typed; None for none."""
+        try:
+            return Tightness(float(self.ach50)).ach50 if self.ach50 else None
+        except ValueError:
+            raise OutOfRange(f'Air changes at 50 Pa is "{self.ach50}"; it must be a number, 0 to 50 1/h.') from None
+
     def _run_model(self):
-        run, time = readings.modelled(self.file.readings, building.preset(self.roof))
+        run, time = readings.modelled(self.file.readings, building.preset(self.roof), ach50=self._tightness())
         readings.cold_face(run)  # a roof without one is refused here
         self.model = run, time
 
