@@ -102,7 +102,8 @@ class TemperatureThroughLayers(Page):
         """The plane, the drywall, the total R, how much stands outside, and the room air that wets that plane."""
         profile = state.profile
         limit = state.full / (ROOM.vapor_pressure / ROOM.relative_humidity)
-        room = f"at {self.show(ROOM.temperature, 'temperature')}"
+        humidity = self.show(ROOM.relative_humidity, "relative humidity")
+        dew = self.show(ROOM.dew_point, "temperature")
         return [
             Readout("sheathing", "Inner face of sheathing", state.temperature, "temperature", both=True),
             Readout("drywall", "Wall face in the room", float(profile.temperature[1]), "temperature", both=True),
@@ -111,7 +112,7 @@ class TemperatureThroughLayers(Page):
             Readout(
                 "humidity_limit", "Leaking room air wets it from", min(limit, 1.0), "relative humidity",
                 text="" if limit < 1 else "no room air",
-                note=f"RH {room}; this room has {self.show(ROOM.relative_humidity, 'relative humidity')}"
+                note=f"RH; this room has {humidity}, dew point {dew}"
                 if limit < 1 else "the face is no colder than the room",
             ),
             Readout("there", "", ROOM.vapor_pressure / state.full, "relative humidity", hidden=True),
