@@ -105,7 +105,9 @@ class Tank(LivePicture):
 
     def _graph(self, box, state):
         foot = self.key([("here", None)], box[0], box[3], box[2])
-        foot = self.line_key(self._limits(), ("edge of the pane fogs above", "middle of the glass"), box[0], foot, box[2])
+        foot = self.line_key(
+            self._limits(), ("edge of the pane fogs above", "middle of the glass"), box[0], foot, box[2]
+        )
         pairs = list(zip(state.curves, _DASHES, strict=False))
         looks = [self.stroke("relative humidity", linestyle=dash) for _, dash in pairs]
         names = [f"{self.show(production, 'mass flow', 0)} made" for (production, _), _ in pairs]

@@ -186,7 +186,9 @@ class TemperatureThroughLayers(Page):
                 ROOM.vapor_pressure / ROOM.relative_humidity,
                 self.unit_system,
             ),
-            Step("The most vapor pressure there can be at the sheathing, from a table.", "", show(state.full, "pressure")),
+            Step(
+                "The most vapor pressure there can be at the sheathing, from a table.", "", show(state.full, "pressure")
+            ),
             Step(
                 "Room air that leaks there: the one over the other."
                 + (" What is over 100 % does not stay." if ROOM.vapor_pressure > state.full else ""),
