@@ -13,7 +13,27 @@ FILM = to_si(0.68, "R")
 
 
 def fogs_at(resistance, outdoor_temperature, room_temperature):
-    """The room humidity from which a part of the pane fogs [-]; over 1 where it is warmer than the room."""
+    """The room humidity from which a part of a window fogs.
+
+    Parameters
+    ----------
+    resistance : float
+        Of that part with its films [m2 K/W].
+    outdoor_temperature : float or array
+        [degC].
+    room_temperature : float
+        [degC].
+
+    Returns
+    -------
+    float or array
+        [-]; over 1 where the part is warmer than the room.
+
+    Examples
+    --------
+    >>> round(fogs_at(EDGE, to_si(20.0, "degF"), to_si(70.0, "degF")), 2)
+    0.44
+    """
     face = room_temperature - (room_temperature - outdoor_temperature) * FILM / resistance
     return air.saturation_vapor_pressure(face) / air.saturation_vapor_pressure(room_temperature)
 
