@@ -122,6 +122,15 @@ def test_a_layer_is_seen_to_change_the_night(system, thick, tmp_path):
     assert "less than a twentieth" in lesson.prediction.reveal
 
 
+def test_a_layer_that_ends_the_frost_says_what_it_spares(tmp_path):
+    page = open_page(ID, tmp_path)
+    page.controls["RH_out"].value, page.controls["R_cover"].value = 80, 4
+    assert page.readouts["frost"] == 0 < page.readouts["bare"]
+    assert page.sentence.endswith(
+        f"none forms. On the bare covering it would be {page.show(page.readouts['bare'], 'area density')}."
+    )
+
+
 def lesson_number(frost, system):
     """As the words round it: 77 g/m2."""
     return units.show(round(frost * 1000) / 1000, "area density", system)

@@ -140,6 +140,9 @@ class ClearNight(Page):
     def says(self, state):
         """Whether frost forms, from which water, by what margin; and what it comes to."""
         below, room = (self.show(each, "temperature difference") for each in (max(state.below, 0.0), state.margin))
+        bare = ""
+        if state.layer > 0 and state.bare > 0:
+            bare = f" On the bare covering it would be {self.show(state.bare, 'area density')}."
         if state.frost > 0:
             starts = (
                 f"frost starts when it is {room} colder"
@@ -147,16 +150,13 @@ class ClearNight(Page):
                 else "the air is full, so frost starts at once"
             )
             amount = self.show(state.frost, "area density")
-            layer = ""
-            if state.layer > 0:
-                layer = f" On the bare covering it would be {self.show(state.bare, 'area density')}."
             return (
                 f"Before any frost it is {below} colder under the covering than the air, and {starts}: "
-                f"{amount} form by morning, all from outdoor air, {_SEEN[self.judge(state).state]}.{layer}"
+                f"{amount} form by morning, all from outdoor air, {_SEEN[self.judge(state).state]}.{bare}"
             )
         if state.below <= 0:
-            return "The lower face of the covering is as warm as the air or warmer, so no frost forms under it."
-        return f"Under the covering it is {below} colder than the air. Frost needs {room}: none forms."
+            return "The lower face of the covering is as warm as the air or warmer, so no frost forms under it." + bare
+        return f"Under the covering it is {below} colder than the air. Frost needs {room}: none forms.{bare}"
 
     def strips(self, at, state):
         """The state of the night along each slider."""
