@@ -97,7 +97,7 @@ def profile_state(assembly, indoor=ROOM, outdoor=COLD, **changes):
     return ProfileState(assembly, steady.profile(assembly, indoor, outdoor), indoor, outdoor, drying, **changes)
 
 
-def house(fresh, made=10 / 86400, limit=0.38):
+def house(fresh, made=10 / 86400, edge=0.38, glass=0.62):
     """Water in balance in a house at 70 degF and 20 degF, 80 % outside."""
     flows = np.linspace(SI(15, "cfm"), SI(150, "cfm"), 40)
     outside = float(air.vapor_density(COLD.temperature, COLD.vapor_pressure))
@@ -108,7 +108,7 @@ def house(fresh, made=10 / 86400, limit=0.38):
 
     curves = tuple((kg / 86400, humidity(kg / 86400, flows)) for kg in (5, 10, 15))
     inside = float(humidity(made, fresh))
-    return TankState(made, outside * fresh, inside * most * fresh, inside, fresh, limit, curves, flows)
+    return TankState(made, outside * fresh, inside * most * fresh, inside, fresh, edge, glass, curves, flows)
 
 
 def pipe(*perms, pressure=654.0):

@@ -4,8 +4,11 @@ import pytest
 from lesson_page import check_replies, open_page, to_both_ends
 
 from dryward import units
+from dryward.panels.lessons.clear_night import states_of_nights
 from dryward.physics import sky
 from dryward.physics.night import frost_margin, night
+from dryward.teaching import lessons
+from dryward.verdict import criterion
 from dryward.weather import Air
 
 ID = "clear-night"
@@ -25,6 +28,8 @@ def test_every_place_is_the_physics(system, tmp_path):
         assert page.readouts["drip"] == pytest.approx(found.frost[-1] * units.to_si(600, "ft2"))
         assert page.readouts["margin"] == pytest.approx(frost_margin(Air(COLD, at.RH_out)), abs=1e-8)
         assert ("form by morning" in page.sentence) == (found.frost[-1] > 0)
+        assert page.readouts["state"] == criterion("night-frost").state(found.frost[-1])
+        assert page.readouts["frosted"] == pytest.approx(COLD - found.underside_temperature[-1])
         if found.frost[-1] == 0:  # a dry covering is what the night itself gives
             assert COLD - found.underside_temperature[-1] == pytest.approx(page.readouts["below"], abs=1e-6)
 
@@ -52,17 +57,98 @@ def test_cloud_and_a_layer_bring_less_frost(tmp_path):
     assert page.readouts["frost"] < 0.5 * clear
 
 
-def test_strips_are_the_night_itself(tmp_path):
-    page = open_page(ID, tmp_path)
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_strips_are_the_night_itself(system, tmp_path):
+    page = open_page(ID, tmp_path, system)
+    seen = set()
     for humidity in (70, 90):
         page.controls["RH_out"].value = humidity
         for name, strip in page.strips(page.at, page.state).items():
             control = page.controls[name]
             start, places = control.value, page.along(name)
-            for place in (0, 10, 20, 30, 40):
-                control.value = control.shown(places[place])
-                assert bool(strip.holds[place]) == (page.readouts["frost"] == 0), (name, place)
+            for place in range(0, 41, 4):
+                control.put(control.shown(places[place]))
+                page.refresh()
+                assert strip.states[place] == page.readouts["state"], (name, place)
+            seen |= set(strip.states)
             control.value = start
+    assert seen == {"dry", "damp", "wet"}
+
+
+def test_many_nights_at_once_are_as_one_after_the_other():
+    """Just beside the limits too: the weather in which a night just reaches one is looked for."""
+    limit = criterion("night-frost")
+
+    def frost(humidity, cooling, wind, layer):
+        given = {"resistance": layer, "u_value": 0.126, "indoor_temperature": 21.1, "steps_per_hour": 1}
+        return float(night(Air(COLD, humidity), cooling, wind, **given).frost[-1])
+
+    for wind, layer in ((3.0, 0.0), (8.0, 0.0), (8.0, 0.2), (25.0, 0.0)):
+        for humidity in (0.75, 0.95):
+            for amount in (limit.caution, limit.damage):
+                low, high = 0.0, 25.0
+                if frost(humidity, high, wind, layer) < amount:
+                    continue
+                for _ in range(30):
+                    middle = (low + high) / 2
+                    low, high = (middle, high) if frost(humidity, middle, wind, layer) < amount else (low, middle)
+                skies = [max(low - 0.01, 0.0), min(high + 0.01, 25.0)]
+                found = states_of_nights(Air(COLD, humidity).vapor_pressure, skies, wind, layer).tolist()
+                assert found == [limit.state(frost(humidity, sky, wind, layer)) for sky in skies]
+                assert found[0] != found[1], (wind, layer, humidity, amount)
+
+
+@pytest.mark.parametrize(("system", "thick"), [("us", 4), ("si", 0.7)])
+def test_a_layer_is_seen_to_change_the_night(system, thick, tmp_path):
+    """Less than a twentieth of the frost is left, and strip and sentence show it: wet, damp, dry."""
+    page = open_page(ID, tmp_path, system)
+    bare = page.readouts["frost"]
+    assert page.readouts["state"] == "wet"
+    assert "bare covering" not in page.sentence
+    control = page.controls["R_cover"]
+    control.put(thick / 4)
+    page.refresh()
+    assert page.readouts["state"] == "damp"
+    assert "enough to see and feel" in page.sentence
+    control.value = thick
+    assert page.readouts["state"] == "dry"
+    assert 0 < page.readouts["frost"] < bare / 20
+    assert page.readouts["bare"] == pytest.approx(bare)
+    assert f"On the bare covering it would be {page.show(bare, 'area density')}." in page.sentence
+    found = page._strips["R_cover"]["spans"]
+    assert [state for *_, state in found] == ["wet", "damp", "dry"]
+    lesson = lessons.lesson(ID, system)
+    assert f"By morning it holds {lesson_number(bare, system)} of frost" in lesson.prediction.reveal
+    assert "less than a twentieth" in lesson.prediction.reveal
+
+
+def test_a_layer_that_ends_the_frost_says_what_it_spares(tmp_path):
+    page = open_page(ID, tmp_path)
+    page.controls["RH_out"].value, page.controls["R_cover"].value = 80, 4
+    assert page.readouts["frost"] == 0 < page.readouts["bare"]
+    assert page.sentence.endswith(
+        f"none forms. On the bare covering it would be {page.show(page.readouts['bare'], 'area density')}."
+    )
+
+
+def lesson_number(frost, system):
+    """As the words round it: 77 g/m2."""
+    return units.show(round(frost * 1000) / 1000, "area density", system)
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_the_words_name_the_limits_and_both_temperatures(system, tmp_path):
+    limit, page = criterion("night-frost"), open_page(ID, tmp_path, system)
+    said = " ".join(lessons.lesson(ID, system).limits)
+    for amount in (limit.caution, limit.damage):
+        assert f"From {units.show(amount, 'area density', system)} o" in said
+    scale, unit = (1.8, "°F") if system == "us" else (1.0, "K")
+    for name in ("below", "frosted"):
+        assert f"{page.readouts[name] * scale:.1f} {unit}" in said
+    note = {each.name: each.note for each in page.readout_list}["below"]
+    assert note == f"{page.show(page.readouts['frosted'], 'temperature difference')} with frost on it"
+    drawn = COLD - page.readouts["frosted"]
+    assert page.show(drawn, "temperature") in page.alts[0]
 
 
 def test_checks_reply(tmp_path):
@@ -76,7 +162,7 @@ def test_a_covering_that_keeps_its_temperature_is_so_all_night(system, tmp_path)
         page.controls[name].value = value
         under = page.state.night.underside_temperature
         assert under.max() - under.min() < 0.02  # one weather all night: nothing falls
-        assert f"The covering is at {page.show(under[0], 'temperature')} all night" in page.alts[0]
+        assert f"The lower face of the covering is at {page.show(under[0], 'temperature')} all night" in page.alts[0]
         assert "after sunset" not in page.alts[0]
 
 

@@ -3,8 +3,10 @@
 import pytest
 from lesson_page import check_replies, open_page, places
 
-from dryward import air, units
+from dryward import air, building, units
 from dryward.panels.lessons.temperature_through_layers import NOTHING
+from dryward.teaching import lessons
+from dryward.verdict import of_face
 
 ID = "temperature-through-layers"
 ROOM = units.to_si(70, "degF")
@@ -47,16 +49,71 @@ def test_the_drawing_against_r_is_a_straight_line(tmp_path):
     assert page.picture != by_depth
 
 
-def test_strips_are_the_page_itself(tmp_path):
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_the_state_is_what_room_air_does_at_the_face(system, tmp_path):
+    page = open_page(ID, tmp_path, system)
+    pressure = 0.4 * air.saturation_vapor_pressure(ROOM)
+    osb, seen = building.material("teaching-osb"), set()
+    for outside in page.along("R_out", 3):
+        page.controls["R_out"].put(page.controls["R_out"].shown(outside))
+        for cold in page.along("T_out"):
+            page.controls["T_out"].put(page.controls["T_out"].shown(cold))
+            page.refresh()
+            face = page.readouts["sheathing"]
+            most = air.saturation_vapor_pressure(face)
+            judged = of_face(face, pressure, most, osb)
+            assert page.readouts["state"] == judged.state
+            assert page.readouts["there"] == pytest.approx(pressure / most)
+            wood, mold = judged.finding("wood-moisture"), judged.finding("face-humidity")
+            if judged.state == "wet":
+                kind = "frost forms" if face < 0 else "drops form"
+                seen.add(kind)
+                assert page.sentence.endswith(f": {kind}.")
+                assert page.readouts["humidity_limit"] <= 0.4 + 1e-9
+                if pressure / most >= 1.005:
+                    assert f"with {pressure / most:.3g} times the vapor that can stay" in page.sentence
+            else:
+                assert f"would come to {page.show(pressure / most, 'relative humidity')} there" in page.sentence
+                assert f"would settle at {wood.value:.0f} % moisture content" in page.sentence
+                assert ("mold can grow" in page.sentence) == (mold.state == "damp")
+                seen.add(judged.state)
+    assert seen == {"frost forms", "drops form", "damp", "dry"}
+
+
+def test_the_words_name_the_r_that_stops_the_drops(tmp_path):
+    """Frost with no board, drops with R-10, none from about R-20 on: as the reveal has it."""
     page = open_page(ID, tmp_path)
+    board = page.controls["R_out"]
+    assert "frost forms" in page.sentence
+    board.value = 10
+    assert "drops form" in page.sentence
+    board.value = 19
+    assert "drops form" in page.sentence
+    board.value = 20.5
+    assert page.readouts["state"] == "damp"
+    assert "still leaves drops, and from about R-20 outside it leaves none" in lessons.lesson(ID).prediction.reveal
+    said = " ".join(lessons.lesson(ID).limits)
+    room = page.show(ROOM, "temperature")
+    assert "room air at 70 °F and 40 % would do" in said
+    assert room == "70.0 °F"
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_strips_are_the_page_itself(system, tmp_path):
+    page = open_page(ID, tmp_path, system)
+    page.controls["T_out"].value = 30 if system == "us" else -1
+    page.controls["R_out"].value = 10 if system == "us" else 1.8
+    seen = set()
     for name, strip in page.strips(page.at, page.state).items():
         control = page.controls[name]
         start, along = control.value, page.along(name)
         for place in (0, 10, 20, 30, 40):
             control.put(control.shown(along[place]))
             page.refresh()
-            assert bool(strip.holds[place]) == (page.readouts["humidity_limit"] > 0.40), (name, place)
+            assert strip.states[place] == page.readouts["state"], (name, place)
+        seen |= set(strip.states)
         control.value = start
+    assert seen == {"dry", "damp", "wet"}
 
 
 def test_checks_reply(tmp_path):

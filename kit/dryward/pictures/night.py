@@ -22,7 +22,8 @@ class NightState:
     hours : array
         Since sunset [h], rising.
     covering, air, dew_point : array
-        [degC]; the dew point is a frost point below 0 degC.
+        [degC]; of the covering its lower face, with the frost that is on it.
+        The dew point is a frost point below 0 degC.
     frost : float
         Water on the underside at the end of the night [kg/m2].
     verdict : str
@@ -77,8 +78,8 @@ class Night(LivePicture):
     def draw_static(self, state):
         limits, most, (start, end) = self.signature(state)
         left, right = self.columns(0.78, 0.22)
-        entries = [("outdoor air", None), ("temperature", "covering"), ("dew point", "dew or frost point"),
-                   ("frost", "covering is colder")]  # fmt: skip
+        entries = [("outdoor air", None), ("temperature", "lower face of the covering"),
+                   ("dew point", "dew or frost point"), ("frost", "the face is colder")]  # fmt: skip
         foot = self.key(entries, left[0], left[3], left[2])
         self.ax = ax = self.graph(
             (left[0], left[1], left[2], foot - 2), "hours after sunset", f"temperature, {self.symbol('temperature')}"
@@ -124,7 +125,7 @@ class Night(LivePicture):
         wet = f"For about {below:.0f} hours it is below the dew or frost point" if below > 0.5 else (
             "It never falls below the dew or frost point")  # fmt: skip
         return sentences(
-            f"A night, {hours[-1] - hours[0]:.0f} hours long. The covering is {coldest_at}; "
+            f"A night, {hours[-1] - hours[0]:.0f} hours long. The lower face of the covering is {coldest_at}; "
             f"the air is then {self.show(air[coldest], 'temperature')}.",
             f"{wet}; {self.show(state.frost, 'area density')} of water settle.",
         )

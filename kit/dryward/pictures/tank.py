@@ -27,8 +27,8 @@ class TankState:
         Indoors [-].
     fresh_air : float
         [m3/s].
-    limit : float
-        Relative humidity at which the middle of the glass gets wet [-].
+    edge, glass : float
+        Relative humidity from which the edge of the pane fogs, and the middle of the glass [-].
     curves : ((production [kg/s], humidities), ...)
         Indoor relative humidity [-] at each of `flows`.
     flows : array
@@ -42,7 +42,8 @@ class TankState:
     carried_out: float
     relative_humidity: float
     fresh_air: float
-    limit: float
+    edge: float
+    glass: float
     curves: tuple
     flows: object
     verdict: str = field(default="", kw_only=True)
@@ -78,8 +79,7 @@ class Tank(LivePicture):
                                                     alpha=0.55, edgecolor="none")))  # fmt: skip
         self.frame = self.moving(self.put(Polygon(outline, closed=True, facecolor="none", edgecolor=style.INK,
                                                   linewidth=2.2 * self.type.thick)))  # fmt: skip
-        limit = Line2D([], [], **self.stroke("limit"))
-        self.sweat = self.moving(self.put(limit))
+        self.fogs = [self.moving(self.put(Line2D([], [], **look))) for look in self._limits()]
         spots = (("people", left, 0.68), ("outdoors", left, 0.22))
         self.inlets = []
         for words, x, share in spots:
@@ -99,9 +99,15 @@ class Tank(LivePicture):
                         edgecolor=self.background, linewidth=1.2 * self.type.thick)  # fmt: skip
         return self.moving(self.put(shape))
 
+    def _limits(self):
+        """Looks of the two limits: the edge of the pane, and the middle of the glass."""
+        return self.stroke("limit"), self.stroke("limit", linestyle="-")
+
     def _graph(self, box, state):
-        entries = [("limit", "glass gets wet above"), ("here", None)]
-        foot = self.key(entries, box[0], box[3], box[2])
+        foot = self.key([("here", None)], box[0], box[3], box[2])
+        foot = self.line_key(
+            self._limits(), ("edge of the pane fogs above", "middle of the glass"), box[0], foot, box[2]
+        )
         pairs = list(zip(state.curves, _DASHES, strict=False))
         looks = [self.stroke("relative humidity", linestyle=dash) for _, dash in pairs]
         names = [f"{self.show(production, 'mass flow', 0)} made" for (production, _), _ in pairs]
@@ -112,16 +118,21 @@ class Tank(LivePicture):
         ax.set_ylim(0, 100)
         ax.set_xlim(*(self.shown(f, "air flow") for f in (state.flows[0], state.flows[-1])))
         self.curves = [self.moving(ax.plot([], [], **look)[0]) for look in looks]
-        self.band = self.moving(ax.add_patch(Rectangle((0, 0), 1, 1, facecolor="none", edgecolor=self.color("limit"),
-                                                       hatch="\\\\", linewidth=0, alpha=0.35)))  # fmt: skip
-        self.line_limit = self.moving(ax.plot([], [], **self.stroke("limit"))[0])
+        # Above the edge's limit hatched one way, above that of the glass both ways.
+        hatched = {"facecolor": "none", "edgecolor": self.color("limit"), "linewidth": 0, "alpha": 0.35}
+        self.bands = [
+            self.moving(ax.add_patch(Rectangle((0, 0), 1, 1, hatch=hatch, **hatched))) for hatch in ("\\\\", "//")
+        ]
+        self.lines = [self.moving(ax.plot([], [], **look)[0]) for look in self._limits()]
         self.here = self.dot(ax, "here", style.look("here").marker, 1.2)
 
     def draw_moving(self, state):
         a, b, floor, eave = self.house
         self.level.set_height((eave - floor) * min(state.relative_humidity, 1.0))
-        y = floor + (eave - floor) * min(state.limit, 1.0)
-        self.sweat.set_data([a, b], [y, y])
+        limits = [min(each, 1.0) for each in (state.edge, state.glass)]
+        for line, limit in zip(self.fogs, limits, strict=True):
+            y = floor + (eave - floor) * limit
+            line.set_data([a, b], [y, y])
         tallest = 0.2 * (eave - floor)
         flows = zip((*self.inlets, self.outlet), (state.people, state.from_outside, state.carried_out), strict=True)
         for (shape, start, end, height), flow in flows:
@@ -131,28 +142,32 @@ class Tank(LivePicture):
         x = self.shown(np.asarray(state.flows), "air flow")
         for line, (_, humidity) in zip(self.curves, state.curves, strict=True):
             line.set_data(x, 100 * np.asarray(humidity))
-        limit = 100 * min(state.limit, 1.0)
-        self.band.set_bounds(x[0], limit, x[-1] - x[0], 100 - limit)
-        self.line_limit.set_data([x[0], x[-1]], [limit, limit])
+        for band, line, limit in zip(self.bands, self.lines, limits, strict=True):
+            band.set_bounds(x[0], 100 * limit, x[-1] - x[0], 100 - 100 * limit)
+            line.set_data([x[0], x[-1]], [100 * limit, 100 * limit])
         self.here.set_data([self.shown(state.fresh_air, "air flow")], [100 * min(state.relative_humidity, 1.0)])
 
     def alt(self, state):
         people, outside, away = (
             self.show(f, "mass flow") for f in (state.people, state.from_outside, state.carried_out)
         )  # fmt: skip
-        humidity, limit = (self.show(h, "relative humidity") for h in (state.relative_humidity, state.limit))
+        humidity, edge, glass = (
+            self.show(h, "relative humidity") for h in (state.relative_humidity, state.edge, state.glass)
+        )
         # At a limit of 100 % the glass is as warm as the room: the air is full, not the glass cold.
-        wet = (
-            "The middle of the glass stays dry."
-            if state.relative_humidity <= state.limit
-            else "The middle of the glass is wet."
-            if state.limit < 1.0
+        panes = (
+            "The pane is clear."
+            if state.relative_humidity < state.edge
+            else "The edge of the pane fogs, the middle of the glass is clear."
+            if state.relative_humidity < state.glass
+            else "The whole pane runs with water."
+            if state.glass < 1.0
             else "The air is full, and the tank runs over."
         )
         return sentences(
             f"A house as a tank of water. People bring in {people}, outdoor air brings {outside}, and the air that "
             f"leaves carries {away}.",
             f"With {self.show(state.fresh_air, 'air flow')} of fresh air the tank stands at {humidity} RH; "
-            f"the middle of the glass gets wet at {limit}.",
-            wet,
+            f"the edge of the pane fogs at {edge}, the middle of the glass at {glass}.",
+            panes,
         )

@@ -12,8 +12,10 @@ from dryward.physics import steady
 from dryward.physics.airleak import brought, orifice_flow
 from dryward.teaching import words
 from dryward.teaching.questions.by_lesson.how_fast_perms import in_a_row
+from dryward.teaching.questions.by_lesson.winter_house import EDGE, fogs_at
 from dryward.teaching.questions.roof import FILM, roof
 from dryward.units import from_si, to_si
+from dryward.verdict import DRY, criterion
 from dryward.weather.conditions import Air
 from dryward.weather.house_moisture import steady_humidity
 
@@ -90,8 +92,8 @@ TASKS = (
     Task(
         "january-air",
         "winter-house",
-        "A family gives off {21 pint/day} at {10 degF} outside. Bring indoor RH to {35 %} or less with no more than "
-        "{100 cfm} of fresh air. Change one thing.",
+        "A family gives off {21 pint/day} at {10 degF} outside, and the edges of the windows drip. Get them dry with "
+        "no more than {100 cfm} of fresh air. Change one thing.",
         {
             **_si(T_in=(70, "degF"), T_out=(10, "degF"), RH_out=(80, "%")),
             **_si(Water=(21, "pint/day"), Fresh_air=(25, "cfm")),
@@ -245,9 +247,11 @@ def _january(now, say):
         raise OutOfRange(f"Fresh air is {now['Fresh_air']:.6g} m³/s; it must be above 0 m³/s.")
     found = steady_humidity(now["Water"], now["Fresh_air"], Air(now["T_out"], now["RH_out"]), now["T_in"])
     few = now["Fresh_air"] <= to_si(100, "cfm") * (1 + 1e-9)
+    edge = float(fogs_at(EDGE, now["T_out"], now["T_in"]))
     return Verdict(
-        found <= 0.35 and few,
-        f"The room settles at {100 * min(found, 1.0):.0f} % with {say(now['Fresh_air'], 'cfm')} of fresh air.",
+        criterion("window-edge").state(found / edge) == DRY and few,
+        f"The room settles at {100 * min(found, 1.0):.0f} % with {say(now['Fresh_air'], 'cfm')} of fresh air; the edge "
+        f"of the pane fogs from {100 * edge:.0f} % on.",
         found,
     )
 

@@ -4,8 +4,9 @@ How wet at worst, how long, and does it dry within the year; of that one
 state, dry, damp or wet.  Lessons, checks, reports and commands are views of
 it.  `criteria` holds the limits with their sources, `findings` the facts,
 `surfaces` which surfaces can mold; ``of_year``, ``of_months`` and
-``of_steady`` judge what the three methods give, ``of_face`` and
-``of_amount`` what a lesson works out by hand, and `words` says it.
+``of_steady`` judge what the three methods give, ``of_face`` (of many at
+once ``states_of_faces``) and ``of_amount`` what a lesson works out by hand,
+and `words` says it.
 
 This room knows nothing of how a result was worked out: it reads quantities
 off what it is given and holds them against limits, so the room that works
@@ -25,7 +26,7 @@ from dryward.verdict.criteria import (
 )
 from dryward.verdict.findings import LATER, NEVER, WITHIN, Decides, Finding, Place, Verdict, unknown
 from dryward.verdict.months import of_months
-from dryward.verdict.steady import of_amount, of_face, of_steady, states_of_sweep
+from dryward.verdict.steady import of_amount, of_face, of_steady, states_of_faces, states_of_sweep
 from dryward.verdict.year import of_year
 
 __all__ = [
@@ -51,5 +52,6 @@ __all__ = [
     "of_steady",
     "states_of_sweep",
     "of_face",
+    "states_of_faces",
     "of_amount",
 ]

@@ -5,7 +5,7 @@ from dataclasses import replace
 import numpy as np
 
 from dryward.building import Material
-from dryward.verdict.criteria import STATES, criterion
+from dryward.verdict.criteria import STATES, WET, criterion
 from dryward.verdict.findings import Finding, Place, verdict
 from dryward.verdict.surfaces import class_of_surface, critical_humidity, sensitivity
 
@@ -166,12 +166,50 @@ def of_face(temperature, vapor_pressure, saturation, substance=None, name="face"
         row = criterion("face-humidity")
         found.append(Finding(row.id, place, humidity, row, row.state(humidity), frost=temperature < 0.0))
     else:
-        kind = class_of_surface(substance)
-        found.append(_face_humidity(place, temperature, humidity, sensitivity(kind).lowest_humidity if kind else 0.8))
-        if isinstance(substance, Material) and substance.wood and substance.sorption:
+        found.append(_face_humidity(place, temperature, humidity, _lowest(substance)))
+        if _settles(substance):
             limit, value = criterion("wood-moisture"), float(moisture(substance, humidity))
             found.append(Finding(limit.id, place, value, limit, STATES[min(int(limit.rank(value)), 1)]))
     return verdict("face", found, left_out=("time", "storage"))
+
+
+def states_of_faces(temperature, vapor_pressure, saturation, substance=None):
+    """The state of each of many faces: the same rule as `of_face`, in arrays.
+
+    Parameters
+    ----------
+    temperature, vapor_pressure, saturation : array
+        As in `of_face`, of one shape or such as can be brought to one.
+    substance : Material, optional
+        What all of them are of.
+
+    Returns
+    -------
+    ndarray of str
+        In that shape.
+
+    Examples
+    --------
+    >>> states_of_faces([5.0, 15.0], 900.0, [872.6, 1705.0]).tolist()
+    ['wet', 'dry']
+    """
+    row, humidity = criterion("face-humidity"), np.asarray(vapor_pressure, dtype=float) / saturation
+    level = critical_humidity(temperature, _lowest(substance))
+    damp = (humidity >= level) & (level <= 1.0)
+    if _settles(substance):
+        damp = damp | (criterion("wood-moisture").rank(moisture(substance, humidity)) > 0)
+    return np.asarray(STATES, dtype=object)[np.where(humidity >= row.damage, STATES.index(WET), damp.astype(int))]
+
+
+def _lowest(substance):
+    """The lowest humidity at which mold grows on a face; as on wood where nobody knows what it is of."""
+    kind = class_of_surface(substance)
+    return sensitivity(kind).lowest_humidity if kind else 0.8
+
+
+def _settles(substance):
+    """Whether it is wood with a sorption curve."""
+    return isinstance(substance, Material) and bool(substance.wood and substance.sorption)
 
 
 def of_amount(method, what, value, place=None, left_out=(), **more):

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from dryward import building
+from dryward import air, building
 from dryward.building import AirSpace, Assembly, Layer
 from dryward.panels import hand
 from dryward.panels.controls import Choice
@@ -16,6 +16,8 @@ from dryward.physics import steady
 from dryward.pictures.ladder import Ladder, from_profile
 from dryward.teaching.arithmetic import Step
 from dryward.units import to_si
+from dryward.verdict import DRY, WET, of_face, states_of_faces
+from dryward.verdict.words import told
 from dryward.weather import Air
 
 ROOM = Air(to_si(70.0, "degF"), 0.4)
@@ -35,6 +37,27 @@ class State:
     profile: object
     outdoor: Air
     axis: str
+
+    @property
+    def rung(self):
+        """The inner face of the sheathing."""
+        return self.profile.face("sheathing", 0)
+
+    @property
+    def temperature(self):
+        """Of that face [degC]."""
+        return float(self.profile.temperature[self.rung])
+
+    @property
+    def full(self):
+        """The most vapor pressure there [Pa]."""
+        return float(self.profile.saturation_vapor_pressure[self.rung])
+
+    @property
+    def share(self):
+        """Of the R that stands outside that face [-]."""
+        resistance = self.profile.thermal_resistance
+        return 1 - resistance[self.rung] / resistance[-1]
 
 
 def wall_with(fill, outside):
@@ -75,58 +98,72 @@ class TemperatureThroughLayers(Page):
         """Pointing at the room side of the sheathing."""
         return from_profile(state.wall, state.profile, "sheathing", state.axis)
 
-    def _share(self, state):
-        rung = state.profile.face("sheathing", 0)
-        total = state.profile.thermal_resistance[-1]
-        return rung, 1 - state.profile.thermal_resistance[rung] / total
-
     def numbers(self, state):
-        """The plane, its humidity limit, the total R, and how much stands outside."""
-        rung, share = self._share(state)
+        """The plane, the drywall, the total R, how much stands outside, and the room air that wets that plane."""
         profile = state.profile
-        temperature = float(profile.temperature[rung])
-        limit = float(profile.saturation_vapor_pressure[rung]) / (ROOM.vapor_pressure / ROOM.relative_humidity)
+        limit = state.full / (ROOM.vapor_pressure / ROOM.relative_humidity)
+        humidity = self.show(ROOM.relative_humidity, "relative humidity")
+        dew = self.show(ROOM.dew_point, "temperature")
         return [
-            Readout("sheathing", "Inner face of sheathing", temperature, "temperature", both=True),
+            Readout("sheathing", "Inner face of sheathing", state.temperature, "temperature", both=True),
             Readout("drywall", "Wall face in the room", float(profile.temperature[1]), "temperature", both=True),
             Readout("total", "R in all, with air films", state.wall.thermal_resistance, "thermal resistance"),
-            Readout("share", "R outside the sheathing", share, "relative humidity"),
+            Readout("share", "R outside the sheathing", state.share, "relative humidity"),
             Readout(
-                "humidity_limit", "Air that gets wet there", min(limit, 1.0), "relative humidity",
-                text="none" if limit >= 1 else "",
-                note="" if limit >= 1 else f"or more, at {self.show(ROOM.temperature, 'temperature')}",
+                "humidity_limit", "Leaking room air wets it from", min(limit, 1.0), "relative humidity",
+                text="" if limit < 1 else "no room air",
+                note=f"RH; this room has {humidity}, dew point {dew}"
+                if limit < 1 else "the face is no colder than the room",
             ),
+            Readout("there", "", ROOM.vapor_pressure / state.full, "relative humidity", hidden=True),
         ]  # fmt: skip
 
+    def judge(self, state):
+        """The face of the sheathing, if room air gets there and stays."""
+        sheathing = state.wall.layer("sheathing").substance
+        return of_face(state.temperature, ROOM.vapor_pressure, state.full, sheathing, "sheathing")
+
     def says(self, state):
-        """The share of R outside is the share of the way up."""
-        rung, share = self._share(state)
-        there = self.show(state.profile.temperature[rung], "temperature")
+        """The share of R outside is the share of the way up; and what room air would do there."""
+        share = f"{state.share * 100:.0f} %"
         return (
-            f"{share * 100:.0f} % of the R stands outside the inner face of the sheathing, so that face sits "
-            f"{share * 100:.0f} % of the way from the outdoor to the room temperature: {there}."
+            f"{share} of the R stands outside the inner face of the sheathing, so that face sits "
+            f"{share} of the way from the outdoor to the room temperature: "
+            f"{self.show(state.temperature, 'temperature')}. {self._room_air(self.judge(state))}"
         )
 
-    def strips(self, at, state):
-        """Where the sheathing stays above the dew point of the room."""
-        dew = ROOM.dew_point
+    def _room_air(self, judged):
+        """What room air would do that leaks to the face, from the verdict of it."""
+        face, wood = judged.finding("face-humidity"), judged.finding("wood-moisture")
+        if face.state == WET:
+            kind = "frost forms" if face.frost else "drops form"
+            more = f", with {face.value:.3g} times the vapor that can stay" if face.value >= 1.005 else ""
+            return f"Room air that leaks to it would come to 100 % there{more}: {kind}."
+        there = self.show(face.value, "relative humidity")
+        mold = "" if face.state == DRY else ", and mold can grow"
+        return f"Room air that leaks to it would come to {there} there: {told(wood, judged.method)}{mold}."
 
-        def warm(**one):
+    def strips(self, at, state):
+        """What room air would do to the sheathing, along each slider."""
+        sheathing = state.wall.layer("sheathing").substance
+
+        def states(**one):
             values = {"fill": at.R_ins, "outside": at.R_out, "cold": at.T_out} | one
             fill, outside, cold = (np.asarray(values[key], dtype=float) for key in ("fill", "outside", "cold"))
             before, after = to_si(0.68 + 0.45, "R") + fill, to_si(0.62 + 0.17, "R") + outside
-            return tuple(ROOM.temperature - (ROOM.temperature - cold) * before / (before + after) > dew)
+            face = ROOM.temperature - (ROOM.temperature - cold) * before / (before + after)
+            found = states_of_faces(face, ROOM.vapor_pressure, air.saturation_vapor_pressure(face), sheathing)
+            return Strip(tuple(found))
 
         return {
-            "T_out": Strip(warm(cold=self.along("T_out")), "above the room's dew point"),
-            "R_ins": Strip(warm(fill=self.along("R_ins")), "above the room's dew point"),
-            "R_out": Strip(warm(outside=self.along("R_out")), "above the room's dew point"),
+            "T_out": states(cold=self.along("T_out")),
+            "R_ins": states(fill=self.along("R_ins")),
+            "R_out": states(outside=self.along("R_out")),
         }
 
     def steps(self, state):
-        """Add up R from the room, then take that share of the difference."""
-        rung, _ = self._share(state)
-        profile, show = state.profile, self.show
+        """Add up R from the room, take that share of the difference, and bring room air there."""
+        profile, show, rung = state.profile, self.show, state.rung
         return [
             Step(
                 "R from the room to the sheathing: film, gypsum board, bay.",
@@ -141,6 +178,22 @@ class TemperatureThroughLayers(Page):
                 profile.thermal_resistance[rung],
                 profile.thermal_resistance[-1],
                 self.unit_system,
+            ),
+            hand.pressure(
+                "Vapor pressure of the room air.",
+                ROOM.temperature,
+                ROOM.relative_humidity,
+                ROOM.vapor_pressure / ROOM.relative_humidity,
+                self.unit_system,
+            ),
+            Step(
+                "The most vapor pressure there can be at the sheathing, from a table.", "", show(state.full, "pressure")
+            ),
+            Step(
+                "Room air that leaks there: the one over the other."
+                + (" What is over 100 % does not stay." if ROOM.vapor_pressure > state.full else ""),
+                f"{show(ROOM.vapor_pressure, 'pressure')} / {show(state.full, 'pressure')}",
+                f"{ROOM.vapor_pressure / state.full * 100:.0f} %",
             ),
         ]
 

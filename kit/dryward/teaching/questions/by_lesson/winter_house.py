@@ -1,8 +1,41 @@
 """Checks: tightening without a fan, another season, and the first step for wet windows."""
 
+from dryward import air
 from dryward.teaching.questions import roof
 from dryward.units import to_si
 from dryward.weather.house_moisture import steady_humidity
+
+#: A double pane with its films [m2 K/W]: the edge on a metal spacer, and the middle of the glass; common practice,
+#: no source.
+EDGE, GLASS = to_si(1.5, "R"), to_si(3.0, "R")
+#: Still air on its room side [m2 K/W] (ASHRAE).
+FILM = to_si(0.68, "R")
+
+
+def fogs_at(resistance, outdoor_temperature, room_temperature):
+    """The room humidity from which a part of a window fogs.
+
+    Parameters
+    ----------
+    resistance : float
+        Of that part with its films [m2 K/W].
+    outdoor_temperature : float or array
+        [degC].
+    room_temperature : float
+        [degC].
+
+    Returns
+    -------
+    float or array
+        [-]; over 1 where the part is warmer than the room.
+
+    Examples
+    --------
+    >>> round(fogs_at(EDGE, to_si(20.0, "degF"), to_si(70.0, "degF")), 2)
+    0.44
+    """
+    face = room_temperature - (room_temperature - outdoor_temperature) * FILM / resistance
+    return air.saturation_vapor_pressure(face) / air.saturation_vapor_pressure(room_temperature)
 
 
 def indoor(kilograms, cfm, outdoor, room=70):
@@ -71,11 +104,17 @@ def wet_windows(draw):
     fan = draw.pick(60, (60, 70, 80))
     draw.note(kilograms=kilograms, now=now, fan=fan)
     before, after = (indoor(kilograms, cfm, (20, 80)) for cfm in (now, fan))
+    edge = 100 * fogs_at(EDGE, to_si(20.0, "degF"), to_si(70.0, "degF"))
+    if not after + 2 < edge < before - 2:
+        return None
     say = draw.say
-    draw.because(f"With {say(fan, 'cfm')} of fresh air the same house would sit at {after:.0f} %.")
+    draw.because(
+        f"With {say(fan, 'cfm')} of fresh air the same house would sit at {after:.0f} %. "
+        f"Those edges fog from {edge:.0f} % on."
+    )
     return draw.words(
         f"It is {say(20, 'degF')} outside, the room is {say(70, 'degF')} and {before:.0f} %, and the edges "
-        "of the old windows run with water. What do you do first?",
+        "of the double panes run with water. What do you do first?",
         "Cut the sources of water and run the fan.",
         ("Turn up the heat.", "heating-dries-the-air", "Heat lowers RH but takes no water away. The dew point stays."),
         ("Seal the fan, so that no damp outdoor air comes in.", "winter-fog-is-wet-air"),
