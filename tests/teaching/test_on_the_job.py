@@ -8,11 +8,12 @@ import pytest
 
 from dryward import air, units
 from dryward.panels.lessons import your_readings
-from dryward.physics.airleak import LONG_SHARE, brought, orifice_flow
-from dryward.teaching import beliefs, guide, lessons, pathways, questions, words
+from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, brought, orifice_flow
+from dryward.teaching import beliefs, guide, lessons, pathways, practical, questions, words
 from dryward.teaching.questions.by_lesson import clear_night, how_fast_perms, vent_space
 from dryward.teaching.questions.roof import air as some_air
 from dryward.units import DAY, to_si
+from dryward.verdict import criterion
 from dryward.weather import Air
 
 LESSONS = Path(__file__).parents[2] / "lessons"
@@ -192,6 +193,30 @@ def test_a_wrong_number_of_the_hole_has_a_reply_of_its_own():
             none = next(each for each in wrong if each.value == 0)
             assert "other half still leaks" in none.reply
             assert none.belief == "half-is-closed"
+
+
+def test_what_is_assumed_of_a_leak_is_said_with_its_range():
+    low, high = (f"{100 * each:.0f}" for each in LONG_SHARES)
+    assert LONG_SHARE == 0.1  # the texts say a tenth
+    for id in ("the-hole-and-the-ceiling", "vent-space"):
+        told = next(each for each in lessons.lesson(id).limits if "assumption" in each)
+        assert "tenth" in told
+        assert f"{low} to {high} %" in told
+
+
+def test_the_limits_of_the_state_are_those_of_the_table():
+    winter, vent = criterion("winter-water"), criterion("vent-share")
+    told = " ".join(lessons.lesson("the-hole-and-the-ceiling", "si").sources)
+    assert f"Damp from {1000 * winter.caution:.0f} g/m² on" in told
+    assert f"wet from {1000 * winter.damage:.0f} g/m² on" in told
+    assert (vent.caution, vent.damage) == (0.5, 1.0)
+    assert (
+        "Damp when half of what the air can carry at most comes, wet when all"
+        in lessons.lesson("vent-space").sources[-1]
+    )
+    task = words.shown(practical.task("within-the-reserve").text, "si")
+    assert f"{1000 * winter.caution:.0f} g/m² in summer, here" in task
+    assert f"{winter.caution * to_si(32, 'ft2'):.2f} kg" in task
 
 
 def test_neither_path_is_said_to_do_it_all():
