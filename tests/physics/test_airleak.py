@@ -41,47 +41,74 @@ def test_leakage_area_round_trip(exponent):
 
 def test_half_the_hole_half_the_water():
     one, half = (airleak.brought(airleak.orifice_flow(1.0, area), ROOM, PLANE) for area in (6.45e-4, 3.225e-4))
-    assert half.deposit == pytest.approx(one.deposit / 2)
+    for what in ("carried", "excess", "stays"):
+        assert getattr(half, what) == pytest.approx(getattr(one, what) / 2)
 
 
 def test_half_the_humidity_leaves_far_less_than_half():
-    moist, dry = (airleak.brought(5e-4, Air(21.11, rh), PLANE).deposit for rh in (0.4, 0.2))
-    assert dry / moist == pytest.approx(0.86 / 4.55, abs=0.01)
+    moist, dry = (airleak.brought(5e-4, Air(21.11, rh), PLANE).excess for rh in (0.4, 0.2))
+    assert dry / moist == pytest.approx((3.09 - 2.14) / (6.21 - 2.14), abs=0.005)
 
 
 def test_dry_air_and_warm_planes_leave_nothing():
-    assert airleak.brought(5e-4, Air(21.11, 0.1), PLANE).deposit == 0.0
-    assert airleak.brought(5e-4, ROOM, 20.0).deposit == 0.0
+    assert airleak.brought(5e-4, Air(21.11, 0.1), PLANE).excess == 0.0
+    assert airleak.brought(5e-4, ROOM, 20.0).excess == 0.0
     assert airleak.brought(5e-4, ROOM, 20.0).carried > 0.0
 
 
-def test_the_deposit_meets_the_law_of_mixing():
-    """With shrinking, what stays is the fall of the humidity ratio times the dry air."""
-    flow = 5e-4
-    most = airleak.brought(flow, ROOM, PLANE, shrinking=True).deposit
-    dry = flow * (air.STANDARD_PRESSURE - ROOM.vapor_pressure) / (air.AIR_GAS_CONSTANT * (ROOM.temperature + KELVIN))
-    held = air.humidity_ratio(air.saturation_vapor_pressure(PLANE))
-    assert most == pytest.approx(dry * (air.humidity_ratio(ROOM.vapor_pressure) - held), rel=0.01)
-    short = airleak.brought(flow, ROOM, PLANE).deposit
-    assert most / short == pytest.approx(1.06, abs=0.01)
+def test_water_is_left_from_the_dew_point_of_the_room_on():
+    """By volume it would begin some degrees colder: cold air shrinks, and a cubic meter of it is more air."""
+    for rh in (0.15, 0.4, 0.7):
+        room = Air(21.11, rh)
+        above, below = (airleak.brought(5e-4, room, room.dew_point + step).excess for step in (0.01, -0.01))
+        assert above == 0.0 < below
+
+
+@pytest.mark.parametrize("plane", [-30.0, -6.67, 5.0])
+def test_the_books_of_the_air_close(plane):
+    """What comes in with the dry air is what goes on with it, saturated, and what is left."""
+    flow, whole = 5e-4, airleak.brought(5e-4, ROOM, plane)
+    kelvin, pressure = ROOM.temperature + KELVIN, ROOM.vapor_pressure
+    dry = flow * (air.STANDARD_PRESSURE - pressure) / (air.AIR_GAS_CONSTANT * kelvin)
+    assert whole.carried == pytest.approx(flow * pressure / (air.VAPOR_GAS_CONSTANT * kelvin), rel=1e-4)
+    goes_on = dry * air.humidity_ratio(air.saturation_vapor_pressure(plane))
+    assert whole.carried == pytest.approx(goes_on + whole.excess)
+    assert whole.stays == whole.excess
+
+
+def test_only_the_seeping_part_stays():
+    whole, part = airleak.brought(5e-4, ROOM, PLANE), airleak.brought(5e-4, ROOM, PLANE, 0.3)
+    assert (part.carried, part.excess) == (whole.carried, whole.excess)
+    assert part.stays == pytest.approx(0.3 * whole.excess)
+    assert airleak.brought(5e-4, ROOM, PLANE, 0.0).stays == 0.0
 
 
 def test_water_of_a_leak_over_its_area():
     leak = Leak.from_blower_door(3.0, 566.3, 0.2, area=55.74)
     brought = leak.moisture(4.0, ROOM, PLANE)
-    by_hand = leak.airflow(4.0) / 55.74 * (7.38e-3 - 2.83e-3)
-    assert brought.deposit == pytest.approx(by_hand, rel=0.002)
+    by_hand = leak.airflow(4.0) / 55.74 * 1.188 * (6.211e-3 - 2.144e-3)
+    assert brought.excess == pytest.approx(by_hand, rel=0.002)
+    assert brought.stays == pytest.approx(airleak.LONG_SHARE * by_hand, rel=0.002)
     assert leak.moisture(-4.0, ROOM, PLANE).carried == 0.0
     many = leak.moisture(np.array([-1.0, 4.0]), ROOM, PLANE)
-    assert many.deposit == pytest.approx([0.0, brought.deposit])
+    assert many.stays == pytest.approx([0.0, brought.stays])
 
 
-def test_air_brings_more_than_diffusion_at_the_lessons_start():
-    """One square inch at 1 Pa against 32 ft2 of painted drywall: about three to one, not ninety."""
-    hole = airleak.brought(airleak.orifice_flow(1.0, to_si(1.0, "in2")), ROOM, PLANE).deposit
+def test_a_leak_through_a_part_of_the_area_brings_more_to_it():
+    spread, chase = (Leak.from_blower_door(3.0, 566.3, 0.2, area=55.74, area_share=each) for each in (1.0, 0.1))
+    one, other = (each.moisture(4.0, ROOM, PLANE) for each in (spread, chase))
+    assert other.stays == pytest.approx(10 * one.stays)
+
+
+def test_air_beside_diffusion_at_the_lessons_start():
+    """One square inch at 1 Pa and 32 ft2 of painted drywall: no one ratio, and not the same for what stays."""
+    hole = airleak.brought(airleak.orifice_flow(1.0, to_si(1.0, "in2")), ROOM, PLANE, airleak.LONG_SHARE)
     through = (ROOM.vapor_pressure - air.saturation_vapor_pressure(PLANE)) * to_si(32.0, "ft2")
-    ratios = [hole / (to_si(perm, "perm") * through) for perm in (5.96, 1.0, 0.2)]
-    assert ratios == pytest.approx([3.4, 20.4, 102.0], rel=0.02)
+    perms = (5.96, 1.0, 0.2)
+    past = [hole.excess / (to_si(perm, "perm") * through) for perm in perms]
+    stay = [hole.stays / (to_si(perm, "perm") * through) for perm in perms]
+    assert past == pytest.approx([3.64, 21.7, 108.5], rel=0.005)
+    assert stay == pytest.approx([0.364, 2.17, 10.85], rel=0.005)
     assert to_si(5.96, "perm") * through * 150 * DAY == pytest.approx(8.6, abs=0.1)
 
 
@@ -183,6 +210,7 @@ def test_natural_airflow_by_the_rule_of_twenty():
         (lambda: Leak(0.1).leakage_area(4.0, 2.0), "Discharge coefficient is 2; it must be above 0 and at most 1."),
         (lambda: Leak(0.1).changes_at_50(0.0), "Volume of the house is 0 m³"),
         (lambda: airleak.brought(-1.0, ROOM, PLANE), "Leaking air is -1 m³/s; it must be 0 to 1000 m³/s."),
+        (lambda: airleak.brought(1.0, ROOM, PLANE, 1.2), "Long share of the leak is 120 %; it must be 0 to 100 %."),
         (lambda: airleak.brought(1.0, ROOM, -120.0), "Temperature is -120 °C; it must be -100 to 200 °C."),
         (lambda: airleak.stack_pressure(2000.0, 20.0, 0.0), "Height is 2000 m; it must be -1000 to 1000 m."),
         (lambda: airleak.stack_pressure(2.0, 300.0, 0.0), "Temperature is 300 °C; it must be -100 to 200 °C."),

@@ -151,7 +151,7 @@ def ladder(outdoor, layer, against):
     return from_profile(roof(), steady.profile(roof(), ROOM, outdoor), layer, against)
 
 
-def buckets(inner, by_air=29.0, top=4.5, bottom=-1.5):
+def buckets(inner, carried=29.0, top=4.5, bottom=-1.5):
     """A winter with a hole, at some inner layer."""
     inside = np.geomspace(SI(0.05, "perm"), SI(100, "perm"), 60)
     here = SI(inner, "perm")
@@ -160,7 +160,7 @@ def buckets(inner, by_air=29.0, top=4.5, bottom=-1.5):
     def through(sheet):
         return 654 * 3.0 * 150 * 86400 / (1 / sheet + 1 / paint)
 
-    return BucketsState(by_air, through(here), inside, through(inside), here, top, bottom)
+    return BucketsState(carried, 0.1 * carried, through(here), inside, through(inside), here, top, bottom)
 
 
 def channel(gap, speed, month=0, wet=1.0):

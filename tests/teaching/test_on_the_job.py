@@ -8,11 +8,13 @@ import pytest
 
 from dryward import air, units
 from dryward.panels.lessons import your_readings
-from dryward.physics.airleak import brought, orifice_flow
-from dryward.teaching import beliefs, guide, lessons, pathways, questions, words
+from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, brought, orifice_flow
+from dryward.teaching import beliefs, guide, lessons, pathways, practical, questions, words
 from dryward.teaching.questions.by_lesson import clear_night, how_fast_perms, vent_space
 from dryward.teaching.questions.roof import air as some_air
 from dryward.units import DAY, to_si
+from dryward.verdict import criterion
+from dryward.weather import Air
 
 LESSONS = Path(__file__).parents[2] / "lessons"
 HANDOUTS = LESSONS / "guide" / "handouts"
@@ -74,15 +76,17 @@ def test_wind_brings_the_covering_nearer_to_the_air():
 def test_the_jars_of_colored_water_hold_a_tenth_of_the_winter():
     cold = to_si(20.0, "degF")
     drive = some_air(70, 40).vapor_pressure - air.saturation_vapor_pressure(cold)
-    hole = brought(orifice_flow(1.0, to_si(1, "in2")), some_air(70, 40), cold).deposit
+    hole = brought(orifice_flow(1.0, to_si(1, "in2")), some_air(70, 40), cold, LONG_SHARE)
 
     def ceiling(*perms):
         return to_si(how_fast_perms.in_a_row(*perms), "perm") * to_si(32, "ft2") * drive
 
-    tenth = [each * 150 * DAY / 10 / (1000 * to_si(1, "quart")) for each in (hole, ceiling(40, 7), ceiling(40, 7, 1))]
+    waters = hole.excess, hole.stays, ceiling(40, 7), ceiling(40, 7, 1)
+    past, stays, painted, filmed = (each * 150 * DAY / 10 / (1000 * to_si(1, "quart")) for each in waters)
     said = next(each for each in guide.notes("the-hole-and-the-ceiling").props if "one tenth" in each)
-    assert f"{{{tenth[0]:.1f} quart}} for the hole, {{{tenth[1]:.1f} quart}} for the painted ceiling" in said
-    assert 4 * tenth[2] == pytest.approx(0.5, abs=0.05)  # four cups in a quart
+    assert f"{{{past:.1f} quart}} for what the hole's air carries past. Pour all but {{{stays:.2f} quart}} away" in said
+    assert f"{{{painted:.1f} quart}} for the painted ceiling" in said
+    assert 4 * filmed == pytest.approx(0.5, abs=0.05)  # four cups in a quart
     assert "half a cup for the ceiling with a {1 perm} film" in said
 
 
@@ -160,16 +164,73 @@ def test_a_board_is_weighed_in_pounds_first(seed):
     assert re.match(r"(11|19) mm OSB weighs \d+ g/m² dry", si.prompt)
 
 
-def test_a_leak_is_counted_not_bounded():
-    """Air that shrinks as it cools leaves more than the count, so the count is no upper bound."""
-    said = [lessons.lesson("the-hole-and-the-ceiling").prediction.reveal]
+def test_what_a_leak_carries_past_is_not_said_to_stay():
+    """All that air brings to a cold face stays only where all of it cools there, and the text says so."""
     for seed in SEEDS:
         for system in ("us", "si"):
-            for question in (*questions.checks("the-hole-and-the-ceiling", seed, system),
-                             questions.draw("leak-or-diffusion", seed, system)):  # fmt: skip
-                said += [question.prompt, question.right.reply]
-    for text in said:
-        assert not re.search(r"\bat most\b|\bup to\b|\bthe most\b", text), text
+            half, humid, _ = questions.checks("the-hole-and-the-ceiling", seed, system)
+            assert "past the cold face, over and above what it can keep there" in half.prompt
+            assert not re.search(r"\b(leaves?|stays?|left)\b", half.prompt.replace("the push stays", ""))
+            face, room = (to_si(float(each), "degF") for each in (humid.given["plane"], 70))
+            past = (
+                brought(orifice_flow(1.0, to_si(1, "in2")), Air(room, humid.given["rh"] / 100), face).excess * 150 * DAY
+            )
+            assert f"leaves about {words.number(LONG_SHARE * past, 'kg', system)}" in humid.prompt
+            which = questions.draw("leak-or-diffusion", seed, system)
+            assert ("about a tenth stays" in which.prompt) == (which.given["share"] == LONG_SHARE)
+            assert ("all of its air seeps" in which.prompt) == (which.given["share"] == 1.0)
+
+
+def test_a_wrong_number_of_the_hole_has_a_reply_of_its_own():
+    """All of it, none of it and a quarter of it are three thoughts, and no two get the same words."""
+    for seed in SEEDS:
+        for system in ("us", "si"):
+            half = check("the-hole-and-the-ceiling", 0, seed, system)
+            wrong = [each for each in half.choices if not each.right]
+            assert len({each.reply for each in wrong}) == len({each.belief for each in wrong}) == len(wrong) == 3
+            right = words.number(half.answer, "lb" if system == "us" else "kg", system)
+            assert all(right in each.reply for each in wrong)
+            none = next(each for each in wrong if each.value == 0)
+            assert "other half still leaks" in none.reply
+            assert none.belief == "half-is-closed"
+
+
+def test_what_is_assumed_of_a_leak_is_said_with_its_range():
+    low, high = (f"{100 * each:.0f}" for each in LONG_SHARES)
+    assert LONG_SHARE == 0.1  # the texts say a tenth
+    for id in ("the-hole-and-the-ceiling", "vent-space"):
+        told = next(each for each in lessons.lesson(id).limits if "assumption" in each)
+        assert "tenth" in told
+        assert f"{low} to {high} %" in told
+
+
+def test_the_limits_of_the_state_are_those_of_the_table():
+    winter, vent = criterion("winter-water"), criterion("vent-share")
+    told = " ".join(lessons.lesson("the-hole-and-the-ceiling", "si").sources)
+    assert f"Damp from {1000 * winter.caution:.0f} g/m² on" in told
+    assert f"wet from {1000 * winter.damage:.0f} g/m² on" in told
+    assert (vent.caution, vent.damage) == (0.5, 1.0)
+    assert (
+        "Damp when half of what the air can carry at most comes, wet when all"
+        in lessons.lesson("vent-space").sources[-1]
+    )
+    task = words.shown(practical.task("within-the-reserve").text, "si")
+    assert f"{1000 * winter.caution:.0f} g/m² in summer, here" in task
+    assert f"{winter.caution * to_si(32, 'ft2'):.2f} kg" in task
+
+
+def test_neither_path_is_said_to_do_it_all():
+    """What lesson 10 leaves a learner with: both are counted, and neither cure is enough by itself."""
+    takeaway = lessons.lesson("the-hole-and-the-ceiling").takeaway
+    assert "Count both." in takeaway
+    assert not re.search(r"first", takeaway, re.IGNORECASE)
+    reveal = lessons.lesson("the-hole-and-the-ceiling").prediction.reveal
+    assert "the drywall leads" in reveal
+    assert "the hole leads" in reveal
+    assert "There is no fixed number." in reveal
+    belief = beliefs.belief("one-path-does-it-all")
+    assert "count what stays" in belief.right
+    assert "does carry most of it" not in belief.grain
 
 
 def test_a_logger_question_reads_as_a_list():

@@ -4,11 +4,11 @@ import pytest
 
 from dryward import air
 from dryward.physics import monthly, steady
-from dryward.physics.airleak import brought, orifice_flow
-from dryward.physics.ventspace import carrying_limit
+from dryward.physics.airleak import LONG_SHARE, Leak, brought, orifice_flow
 from dryward.teaching import lessons
 from dryward.teaching.questions.by_lesson import how_fast_perms, twelve_months
 from dryward.teaching.questions.by_lesson.clear_night import below_air
+from dryward.teaching.questions.by_lesson.vent_space import RAFTER, power
 from dryward.teaching.questions.roof import FILM, face, film_state, gain, plane, roof
 from dryward.teaching.questions.roof import air as some_air
 from dryward.units import DAY, from_si, to_si
@@ -82,22 +82,38 @@ def test_july():
 
 def test_the_hole_and_the_ceiling():
     cold = to_si(20.0, "degF")
-    leak = brought(orifice_flow(1.0, to_si(1, "in2")), some_air(70, 40), cold).deposit * 150 * DAY
+    leak = brought(orifice_flow(1.0, to_si(1, "in2")), some_air(70, 40), cold, LONG_SHARE)
+    past, stays = leak.excess * 150 * DAY, leak.stays * 150 * DAY
     drive = pressure(70, 40) - air.saturation_vapor_pressure(cold)
 
     def diffused(*perms):
         return to_si(how_fast_perms.in_a_row(*perms), "perm") * to_si(32, "ft2") * drive * 150 * DAY
 
-    assert leak == pytest.approx(29, abs=0.5)
-    assert diffused(40, 7) == pytest.approx(8.6, abs=0.1)
-    for ratio, layers in ((3, (40, 7)), (24, (40, 7, 1)), (100, (40, 7, 0.2))):
-        assert leak / diffused(*layers) == pytest.approx(ratio, rel=0.15)
+    told = lessons.lesson("the-hole-and-the-ceiling", "si").prediction.reveal
+    for kilograms, behind in ((past, "past"), (stays, "stays"), (diffused(40, 7), "drywall"), (diffused(40, 7, 1), "")):
+        assert f"{kilograms:.3g} kg" in told, behind
+    assert past / diffused(40, 7) == pytest.approx(3.64, abs=0.01)
+    assert diffused(40, 7) / stays == pytest.approx(2.7, abs=0.05)
+    assert stays / diffused(40, 7, 1) == pytest.approx(2.5, abs=0.05)
+    for number in ("3.6 times", "2.7 times", "2.5 times", "0.86 perm"):
+        assert number in reveal("the-hole-and-the-ceiling")
+    assert how_fast_perms.in_a_row(40, 7, 1) == pytest.approx(0.86, abs=0.005)
 
 
 def test_vent_space():
-    most = carrying_limit(to_si(1.5, "in"), to_si(20, "ft/min"), to_si(16, "ft"), some_air(20, 80))
-    assert from_si(most, "g/m2/day") == pytest.approx(37, rel=0.06)
-    assert 2 * from_si(most, "g/m2/day") / 1.5 * 2 < 128
+    """More vent does not fix it, and more vent that also pulls leaves more behind than before."""
+    cold, house = to_si(20.0, "degF"), to_si(20_000.0, "ft3")
+    leak = Leak.from_blower_door(3.0, house, 0.2, area=to_si(600.0, "ft2"))
+    still, pulled = (leak.moisture(push, some_air(70, 40), cold) for push in (4.0, 6.0))
+    through = max(steady.profile(roof(), some_air(70, 40), some_air(20, 80)).vapor_flux_out, 0.0)
+    loads = [from_si(each.excess - each.stays + through, "g/m2/day") for each in (still, pulled)]
+    small, wide = (power(gap, 20, RAFTER, (20, 80)) for gap in (1, 2))
+    lesson = lessons.lesson("vent-space", "si").prediction
+    assert f"{loads[0]:.0f} g/m² day" in lesson.prompt
+    assert loads[0] > 2 * wide
+    for number in (f"{loads[1]:.0f}", f"{loads[0] - small:.1f}", f"{loads[1] - wide:.0f}"):
+        assert f"{number} g/m² day" in lesson.reveal, number
+    assert loads[1] - wide > loads[0] - small
 
 
 def test_clear_night():

@@ -22,7 +22,11 @@ class BucketsState:
 
     Attributes
     ----------
-    by_air, by_vapor : float
+    carried : float
+        What the air carries past the cold face and could not keep there [kg].
+    stays : float
+        The part of it that is left there [kg].
+    by_vapor : float
         [kg].
     inner : array
         Permeances of the inner layer, rising [kg/(s m2 Pa)].
@@ -36,7 +40,8 @@ class BucketsState:
         The state that the page gives what is drawn; empty where it gives none.
     """
 
-    by_air: float
+    carried: float
+    stays: float
     by_vapor: float
     inner: object
     through: object
@@ -53,7 +58,7 @@ class Buckets(LivePicture):
     projector_size = (1180, 640)
 
     def signature(self, state):
-        return ceiling(self.shown(max(state.by_air, state.by_vapor), "mass"), _FULL), (
+        return ceiling(self.shown(max(state.carried, state.by_vapor), "mass"), _FULL), (
             float(state.inner[0]),
             float(state.inner[-1]),
         )
@@ -81,11 +86,26 @@ class Buckets(LivePicture):
                           linewidth=2.4 * self.type.thick)  # fmt: skip
             self.put(wall)
             self.pails.append((self.moving(water), a, b, taper, floor, roof))
+            if words == "air":
+                self._mark(a, b)
             self.moving(wall)
             self.words((a + b) / 2, bottom + 0.3 * self.line, f"by {words}", small=True, ha="center")
 
+    def _mark(self, a, b):
+        """The part of the air's water that stays: full color, with a line over it and a word."""
+        part = Polygon(np.zeros((4, 2)), closed=True, facecolor=self.color("air flow"), linewidth=0)
+        self.part = self.moving(self.put(part))
+        self.top = self.moving(self.put(Line2D([], [], color=style.INK, linewidth=2.0 * self.type.thick)))
+        backed = {"facecolor": self.background, "edgecolor": "none", "pad": 1.0}
+        self.word = self.moving(self.words((a + b) / 2, 0, "stays", small=True, ha="center", bbox=backed))
+
     def _graph(self, box, state, full):
-        foot = self.key([("air flow", "by air, this hole"), ("vapor pressure", "by vapor")], box[0], box[3], box[2])
+        lines = (
+            self.stroke("air flow", linestyle=(0, (6, 2))),
+            self.stroke("air flow", linewidth=3.4 * self.type.thick),
+            self.stroke("vapor pressure"),
+        )
+        foot = self.line_key(lines, ("carried past", "stays", "by vapor"), box[0], box[3], box[2])
         self.ax = ax = self.graph(
             (box[0], box[1], box[2], foot - 2),
             f"inner layer, {self.symbol('permeance')}", f"{self.symbol('mass')} in the season",
@@ -93,8 +113,7 @@ class Buckets(LivePicture):
         low, high = (float(self.shown(p, "permeance")) for p in (state.inner[0], state.inner[-1]))
         self.logarithmic(ax.xaxis, low, high)
         ax.set_ylim(0, full)
-        self.through = self.moving(ax.plot([], [], **self.stroke("vapor pressure"))[0])
-        self.level = self.moving(ax.plot([], [], **self.stroke("air flow", linestyle=(0, (6, 2))))[0])
+        self.level, self.stay, self.through = (self.moving(ax.plot([], [], **each)[0]) for each in lines)
         self.here = self.dot(ax, "here", style.look("here").marker, 1.3)
 
     def _house(self, box):
@@ -112,13 +131,18 @@ class Buckets(LivePicture):
         self.neutral = self.moving(self.put(zero))
 
     def draw_moving(self, state):
-        for (water, a, b, taper, floor, roof), kg in zip(self.pails, (state.by_air, state.by_vapor), strict=True):
-            share = min(max(self.shown(kg, "mass") / self.full, 0.0), 1.0)
-            y, shift = floor + share * (roof - floor), taper * (1 - share)
-            water.set_xy([(a + taper, floor), (b - taper, floor), (b - shift, y), (a + shift, y)])
+        for (water, *pail), kilograms in zip(self.pails, (state.carried, state.by_vapor), strict=True):
+            water.set_xy(self._filled(kilograms, *pail))
+        a, b, taper, floor, roof = self.pails[0][1:]
+        corners = self._filled(state.stays, a, b, taper, floor, roof)
+        self.part.set_xy(corners)
+        (right, level), (left, _) = corners[2:]
+        self.top.set_data([left, right], [level, level])
+        self.word.set_y(level + 0.3 * self.line)
         x = self.shown(np.asarray(state.inner), "permeance")
         self.through.set_data(x, self.shown(np.asarray(state.through), "mass"))
-        self.level.set_data([x[0], x[-1]], [self.shown(state.by_air, "mass")] * 2)
+        for line, kilograms in ((self.level, state.carried), (self.stay, state.stays)):
+            line.set_data([x[0], x[-1]], [self.shown(kilograms, "mass")] * 2)
         self.here.set_data([self.shown(state.inner_now, "permeance")], [self.shown(state.by_vapor, "mass")])
         count = len(self.push)
         for place, shape in enumerate(self.push):
@@ -138,10 +162,14 @@ class Buckets(LivePicture):
         y = self.floor + share * (self.eave - self.floor)
         self.neutral.set_data([self.wall - 0.4 * self.reach, self.wall + 0.5 * self.reach], [y, y])
 
+    def _filled(self, kilograms, a, b, taper, floor, roof):
+        """Corners of the water in a bucket [px]: bottom left, bottom right, top right, top left."""
+        share = min(max(self.shown(kilograms, "mass") / self.full, 0.0), 1.0)
+        y, shift = floor + share * (roof - floor), taper * (1 - share)
+        return [(a + taper, floor), (b - taper, floor), (b - shift, y), (a + shift, y)]
+
     def alt(self, state):
-        air, vapor = self.show(state.by_air, "mass"), self.show(state.by_vapor, "mass")
-        times = state.by_air / state.by_vapor if state.by_vapor > 0 else np.inf
-        ratio = f"Air brings {times:.3g} times as much." if np.isfinite(times) else "Vapor brings nothing."
+        carried, stays, vapor = (self.show(each, "mass") for each in (state.carried, state.stays, state.by_vapor))
         push = ""
         if state.top or state.bottom:
             push = (
@@ -149,9 +177,8 @@ class Buckets(LivePicture):
                 f"at the floor it is {state.bottom:.1f} Pa."
             )
         return sentences(
-            f"Two buckets on one scale. In the season the hole brings {air} by moving air "
-            f"and the ceiling {vapor} by vapor.",
-            ratio,
+            f"Two buckets on one scale. In the season the air of the hole carries {carried} past the cold face; "
+            f"a line in its bucket marks the {stays} that stay. Through the ceiling {vapor} come by vapor.",
             f"The graph shows water over the permeance of the inner layer; you are at "
             f"{self.show(state.inner_now, 'permeance')}.",
             push,

@@ -1,6 +1,7 @@
 """The vent space: what its air can carry off today, and what the ceiling brings."""
 
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 
@@ -12,10 +13,13 @@ from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import steady
 from dryward.physics.airleak import Leak
+from dryward.physics.moving_air import density
 from dryward.physics.ventspace import carrying_limit, clear_area, net_free_area
 from dryward.pictures.channel import Channel, ChannelState
 from dryward.teaching.arithmetic import Step
-from dryward.units import to_si
+from dryward.units import KELVIN, to_si
+from dryward.verdict import Place, criterion, of_amount
+from dryward.verdict.words import capital
 from dryward.weather import Air
 from dryward.weather.places import demo_climate
 
@@ -27,7 +31,7 @@ EAVES, RIDGE = to_si(60.0, "ft"), to_si(30.0, "ft")
 BAY, SPACING = to_si(14.5, "in"), to_si(16.0, "in")
 #: Roof for each opening, where the conditions of the code hold [-].
 RATIO = round(1 / codes.required("vent-area-reduced"))
-#: A fifth of the leaks of a house at 3 ACH50 goes into this roof.
+#: A fifth of the leaks of a house at 3 ACH50 goes into this roof, part of it straight, part of it seeping.
 LEAKY = Leak.from_blower_door(3.0, to_si(20_000.0, "ft3"), 0.2, area=AREA)
 #: Option -> outward pressure on the leaks [Pa]; None without leaks.
 PUSHES = {"leaky": 4.0, "leaky-and-pulled": 6.0, "airtight": None}
@@ -43,6 +47,10 @@ LEAK = Choice(
 #: The months are those of an invented cold town.
 TOWN = demo_climate("cold")
 PLACES = np.linspace(0.0, RAFTER, 41)
+#: What comes over what the vent air can carry at most.
+LIMIT = criterion("vent-share")
+#: What the sum of one such day does not count.
+LEFT_OUT = ("time", "sun", "rain")
 
 
 @dataclass(frozen=True)
@@ -54,25 +62,35 @@ class State:
     outdoor: Air
     leak: str
 
-    @property
+    @cached_property
     def power(self):
         """The most the air can carry off [kg/(s m2)]."""
         return float(carrying_limit(self.gap, self.speed, RAFTER, self.outdoor))
 
-    @property
+    @cached_property
     def diffusion(self):
         """What comes through the layers [kg/(s m2)]."""
         return by_vapor(self.outdoor.temperature, self.outdoor.relative_humidity)
 
-    @property
+    @cached_property
     def leaking(self):
-        """What leaking air leaves when all of it cools there [kg/(s m2)]."""
+        """What straight air of the leaks brings over what air that cold can have [kg/(s m2)]."""
         return by_air(self.leak, self.outdoor.temperature)
 
     @property
+    def below(self):
+        """What seeping air leaves in the roof below, before it gets here [kg/(s m2)]."""
+        return leaked(self.leak, self.outdoor.temperature).stays
+
+    @property
     def load(self):
-        """Both [kg/(s m2)]."""
+        """By vapor and by straight air [kg/(s m2)]."""
         return self.diffusion + self.leaking
+
+    @property
+    def share(self):
+        """The load over what the air can carry at most [-]; infinite where it can carry nothing."""
+        return float(share(self.load, self.power))
 
 
 def by_vapor(temperature, relative_humidity):
@@ -81,10 +99,21 @@ def by_vapor(temperature, relative_humidity):
     return max(found.vapor_flux_out, 0.0)
 
 
+def leaked(leak, temperature):
+    """Water of the leaks where it is that cold, a `Brought` [kg/(s m2)]."""
+    return LEAKY.moisture(PUSHES[leak] or 0.0, ROOM, temperature)
+
+
 def by_air(leak, temperature):
-    """What the leaks leave in a vent space that cold [kg/(s m2)]."""
-    push = PUSHES[leak]
-    return 0.0 if push is None else float(LEAKY.moisture(push, ROOM, temperature).deposit)
+    """What straight air brings over what air of that temperature can have [kg/(s m2)]."""
+    found = leaked(leak, temperature)
+    return float(found.excess - found.stays)
+
+
+def share(load, power):
+    """What comes over what can go [-], numbers or arrays; where nothing can go, any load is beyond all measure."""
+    load, power = np.broadcast_arrays(np.asarray(load, dtype=float), np.asarray(power, dtype=float))
+    return np.divide(load, power, out=np.where(load > 0.0, np.inf, 0.0), where=power > 0.0)
 
 
 class VentSpace(Page):
@@ -119,7 +148,10 @@ class VentSpace(Page):
         need = net_free_area(AREA, RATIO, eave_length=EAVES, ridge_length=RIDGE)
         given = clear_area(state.gap, BAY, SPACING)
         rest = state.power - state.load
-        parts = f"{self.show(state.leaking, 'vapor flux')} by air, {self.show(state.diffusion, 'vapor flux')} by vapor"
+        parts = f"{self.show(state.diffusion, 'vapor flux')} by vapor"
+        if state.leaking > 0:
+            blown, below = (self.show(each, "vapor flux") for each in (state.leaking, state.below))
+            parts = f"{blown} by air, {parts}; {below} more stay in the roof below"
         low, high = (self._opening(each) for each in (need.lower_per_length, need.upper_per_length))
         return [
             Readout("power", "Vent air can carry, at most", state.power, "vapor flux", both=True),
@@ -144,6 +176,7 @@ class VentSpace(Page):
                 "provided", "The gap is open", given, text=self._opening(given), note="a code minimum is not physics"
             ),
             Readout("leak", "", state.leaking, "vapor flux", hidden=True),
+            Readout("below", "", state.below, "vapor flux", hidden=True),
             Readout("eave", "", need.lower_per_length, hidden=True),
             Readout("ridge", "", need.upper_per_length, hidden=True),
         ]
@@ -158,44 +191,53 @@ class VentSpace(Page):
             return f"{units.from_si(per_length * units.to_si(1, 'ft'), 'in2'):.3g} in²/ft"
         return f"{units.from_si(per_length, 'cm2'):.3g} cm²/m"
 
+    def judge(self, state):
+        """What comes on this day, against what the vent air can carry."""
+        return of_amount("vent", LIMIT.id, state.share, Place("vent space"), LEFT_OUT)
+
     def says(self, state):
-        """What comes against what can go, on this day."""
-        power, load = (self.show(each, "vapor flux") for each in (state.power, state.load))
-        day = (
-            f"At {self.show(COLD, 'temperature')} and {self.show(state.outdoor.relative_humidity, 'relative humidity')}"
+        """What comes against what can go on this day; a leak is named before the vent."""
+        power, load, leaking, below, vapor = (
+            self.show(each, "vapor flux")
+            for each in (state.power, state.load, state.leaking, state.below, state.diffusion)
         )
-        if state.power <= 0:
-            return f"{day} the outdoor air is full and carries nothing off, however wide the gap; {load} come."
-        if state.load <= state.power:
-            # The limit is never reached: near it the air only may keep up.
-            keeps = "it can keep up" if 2 * state.load <= state.power else "at best it keeps up"
-            return f"{day} the vent air can carry at most {power}, and {load} come: {keeps}."
-        times = state.load / state.power
-        start, stays = f"{day} the vent air can carry at most {power}, but {load} come", "part stays"
-        if times > 2:
-            start, stays = f"{start}, {hand.times(times)} that", "most of it stays"
+        humidity = self.show(state.outdoor.relative_humidity, "relative humidity")
+        day = f"at {self.show(COLD, 'temperature')} and {humidity}"
+        carries = (
+            f"{day} the vent air can carry at most {power}"
+            if state.power > 0
+            else f"{day} the outdoor air is full and carries nothing off, however wide the gap"
+        )
+        carries += _meaning(state)
         if state.leaking <= 0:
-            return f"{start}: {stays}. The ceiling is airtight, so it is little."
-        return f"{start}: {stays}, so seal the ceiling{' first' if times > 2 else ''}."
+            little = ". The ceiling is airtight, so it is little" if state.share >= LIMIT.damage else ""
+            return f"By vapor {load} come; {carries}{little}."
+        if state.share < LIMIT.caution:
+            return (
+                f"Leaks bring {leaking} of the {load} that come; {carries}. Another {below} is left in the roof before "
+                f"it gets to the vent. A sealed ceiling would bring {vapor} in all."
+            )
+        return (
+            f"The ceiling leaks: {leaking} of the {load} that come are brought by its air. {capital(carries)}. Seal "
+            "the ceiling first: a vent that pulls more draws more through the leaks."
+        )
 
     def strips(self, at, state):
-        """Where the air can carry all that comes."""
-        good = "air can carry it"
-        room = air.saturation_vapor_pressure(COLD)
-        density = float(air.vapor_density(COLD, room))
-        gaps, speeds = np.array(self.along("Gap")), np.array(self.along("Air"))
-        each = state.outdoor
-        humid = self.along("RH_out")
+        """The state along each control."""
+        gaps, speeds, each = np.array(self.along("Gap")), np.array(self.along("Air")), state.outdoor
+        humid = np.array(self.along("RH_out"))
         layers = steady.sweep(ROOF, ROOM, each, outdoor_relative_humidity=humid).vapor_flux_out
-        loads = np.maximum(layers, 0.0) + state.leaking
-        dry = density * (1 - np.array(humid)) * state.gap * state.speed / RAFTER >= loads
-        powers = {option: state.diffusion + by_air(option, COLD) <= state.power for option in PUSHES}
-        return {
-            "RH_out": Strip(tuple(dry), good),
-            "Gap": Strip(tuple(carrying_limit(gaps, state.speed, RAFTER, each) >= state.load), good),
-            "Air": Strip(tuple(carrying_limit(state.gap, speeds, RAFTER, each) >= state.load), good),
-            "Leak": Strip(tuple(powers[option] for option in self.along("Leak")), good),
+        outdoor = Air(np.full(humid.shape, COLD), humid)
+        leaks = np.array([by_air(option, COLD) for option in self.along("Leak")])
+        shares = {
+            "RH_out": share(
+                np.maximum(layers, 0.0) + state.leaking, carrying_limit(state.gap, state.speed, RAFTER, outdoor)
+            ),
+            "Gap": share(state.load, carrying_limit(gaps, state.speed, RAFTER, each)),
+            "Air": share(state.load, carrying_limit(state.gap, speeds, RAFTER, each)),
+            "Leak": share(state.diffusion + leaks, state.power),
         }
+        return {name: Strip(tuple(LIMIT.state(found))) for name, found in shares.items()}
 
     def steps(self, state):
         """From a table of saturated air to grams a day; the code's area."""
@@ -224,6 +266,7 @@ class VentSpace(Page):
             half = units.from_si(need.lower, "cm2")
         return [
             *lines,
+            *self._leak_steps(state),
             Step(f"Net free area by 1/{RATIO}.", f"{area} / {RATIO}", self._square(need.total)),
             Step(
                 "Half of it low, over all eaves.",
@@ -231,6 +274,43 @@ class VentSpace(Page):
                 self._opening(need.lower_per_length),
             ),
         ]
+
+    def _leak_steps(self, state):
+        """What the leaks bring, from the blower door."""
+        if state.leaking <= 0:
+            return []
+        push = PUSHES[state.leak]
+        heavy = density(ROOM.temperature + KELVIN, air.STANDARD_PRESSURE - ROOM.vapor_pressure)
+        full = air.saturation_vapor_pressure(COLD)
+        inside, held = (1e3 * air.humidity_ratio(each) for each in (ROOM.vapor_pressure, full))
+        most, straight = (units.from_si(each, "g/m2/day") for each in (state.leaking + state.below, state.leaking))
+        return [
+            Step(
+                f"Air through the leaks at {push:g} Pa, from the blower door; the kg of dry air in each m³; the g of "
+                "water with each kg of that, in the room and at the most out there.",
+                f"{LEAKY.airflow(push):.4g} / {AREA:.4g} × {heavy:.3f} × ({inside:.3f} − {held:.3f}) × 86 400",
+                f"{most:.3g} g/m² day",
+            ),
+            Step(
+                f"{LEAKY.long_share * 100:.0f} % of that air is taken to seep; the rest gets to the vent space.",
+                f"(1 − {LEAKY.long_share:g}) × {most:.3g}",
+                f"{straight:.3g} g/m² day"
+                + (f" = {self.show(state.leaking, 'vapor flux')}" if self.unit_system == "us" else ""),
+            ),
+        ]
+
+
+def _meaning(state):
+    """Whether it can keep up, and what stays if not; the most is never reached, near it the air only may keep up."""
+    if state.share < LIMIT.caution:
+        return ": on such a day it can keep up"
+    if state.share < LIMIT.damage:
+        return ": at best it keeps up"
+    if state.power <= 0:
+        return ": all of it stays"
+    if state.share <= 2:
+        return ": part of it stays"
+    return f", and {hand.times(state.share)} as much comes: most of it stays"
 
 
 PAGE = VentSpace

@@ -1,58 +1,61 @@
-"""Kinds about moving air: a leak against diffusion, vent area, vent power, air changes."""
+"""Kinds about moving air: a leak beside diffusion, vent area, vent power, air changes."""
 
 from dryward import air
-from dryward.physics.airleak import Leak, brought, orifice_flow
+from dryward.physics.airleak import LONG_SHARE, Leak, brought, orifice_flow
 from dryward.physics.free_area import net_free_area
 from dryward.teaching.questions import roof
 from dryward.teaching.questions.by_lesson.how_fast_perms import in_a_row
 from dryward.teaching.questions.by_lesson.vent_space import power
 from dryward.units import DAY, HOUR, from_si, to_si
 
-#: Perms of painted drywall, and what the answer may be off by.
+#: Perms of painted drywall, and what the answer may be off by, in points of a percentage.
 DRYWALL = in_a_row(40, 7)
-FACTOR = 1.3
+POINTS = 4.0
+#: How the air of a hole goes, by the share of it that cools.
+WAYS = {
+    LONG_SHARE: "Most of the hole's air goes straight by: of what it carries past the cold face about a tenth stays.",
+    1.0: "The hole opens into the fill, and all of its air seeps through and cools down to the cold face.",
+}
 
 
 def leak_or_diffusion(draw):
-    """How many times more a hole brings than diffusion through the ceiling."""
+    """How much of the water that stays came with leaking air."""
     hole = draw.pick(1.0, (0.1, 0.2, 0.5, 1.0, 2.0))
     push = draw.pick(1.0, (1.0, 2.0, 4.0))
     film = draw.pick(None, (None, None, 1.0, 0.5))
     area = draw.pick(32, (32, 64, 100, 200))
     cold = draw.pick(20, (10, 20, 30))
     rh = draw.pick(40, (35, 40, 45))
+    share = draw.pick(LONG_SHARE, WAYS)
     room, plane = roof.air(70, rh), to_si(float(cold), "degF")
-    leak = brought(orifice_flow(push, to_si(hole, "in2")), room, plane)
+    leak = brought(orifice_flow(push, to_si(hole, "in2")), room, plane, share)
     perms = DRYWALL if film is None else in_a_row(DRYWALL, film)
     drive = room.vapor_pressure - air.saturation_vapor_pressure(plane)
     through = to_si(perms, "perm") * to_si(area, "ft2") * drive
-    ratio = leak.deposit / through
-    if not 1.5 <= ratio <= 500:
+
+    def part(by_air):
+        return 100 * by_air / (by_air + through)
+
+    found = part(leak.stays)
+    if not 5 <= found <= 95:
         return None
-    draw.note(hole=hole, push=push, film=film, area=area, plane=cold, rh=rh)
+    draw.note(hole=hole, push=push, film=film, area=area, plane=cold, rh=rh, share=share)
     say = draw.say
-    kilograms = [say(each * 150 * DAY, "kg") for each in (leak.deposit, through)]
+    stays, passes = (say(each * 150 * DAY, "kg") for each in (leak.stays, through))
     layers = "painted drywall" if film is None else f"painted drywall and a film of {say(film, 'perm')}"
-    draw.because(f"In 150 days the hole brings about {kilograms[0]}, diffusion {kilograms[1]}.")
+    draw.because(f"In 150 days about {stays} stay from the hole, and {passes} come by diffusion.")
     return draw.number(
         f"A ceiling of {say(area, 'ft2')}, {layers}, has one hole of {say(hole, 'in2')} with {push:g} Pa "
-        "across it. The room "
-        f"is {say(70, 'degF')} and {rh} %, the cold face {say(cold, 'degF')}. How many times more water "
-        "can the hole leave "
-        "there than diffusion brings?",
-        ratio,
+        f"across it. The room is {say(70, 'degF')} and {rh} %, the cold face {say(cold, 'degF')}. {WAYS[share]} How "
+        "much of the water that is left there came with the air, not by diffusion?",
+        found,
         "",
-        ratio * (1 - 1 / FACTOR),
-        (49.0, "one-path-does-it-all"),
-        (leak.carried / through, "forgets-saturation"),
-        (1000.0, "vapor-barrier-is-air-barrier"),
-        (
-            1.0,
-            "falls-in-step",
-            "The two paths follow different rules. Count both by weight.",
-            "There are two paths, so each could bring half.",
-        ),
-        tail=" times",
+        POINTS,
+        (98.0, "one-path-does-it-all", f"No one number holds. {draw.why}"),
+        (part(leak.excess), "forgets-what-goes-by", f"Air that goes straight by keeps its water. {draw.why}"),
+        (part(share * leak.carried), "forgets-saturation", f"What is below saturation moves on. {draw.why}"),
+        (0.0, "house-leaks-in-everywhere", f"Up here the push is outward, {push:g} Pa. {draw.why}"),
+        tail=" %",
         must=True,
     )
 

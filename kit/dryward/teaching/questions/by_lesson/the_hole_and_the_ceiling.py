@@ -1,13 +1,13 @@
 """Checks: half the hole, half the humidity, and the test that finds it."""
 
 from dryward import air
-from dryward.physics.airleak import brought, natural_airflow, orifice_flow
+from dryward.physics.airleak import LONG_SHARE, brought, natural_airflow, orifice_flow
 from dryward.teaching.questions import roof
-from dryward.units import DAY, FOOT, from_si, to_si
+from dryward.units import DAY, from_si, to_si
 
 
 def winter_water(square_inches, push, rh, cold, days, room=70):
-    """The most water a hole can leave at a cold plane in a winter [kg].
+    """What the air of a hole carries past a cold plane in a winter and could not keep there [kg].
 
     Parameters
     ----------
@@ -27,7 +27,7 @@ def winter_water(square_inches, push, rh, cold, days, room=70):
     float
     """
     flow = orifice_flow(push, to_si(square_inches, "in2"))
-    return brought(flow, roof.air(room, rh), to_si(float(cold), "degF")).deposit * days * DAY
+    return brought(flow, roof.air(room, rh), to_si(float(cold), "degF")).excess * days * DAY
 
 
 def half_hole(draw):
@@ -39,9 +39,9 @@ def half_hole(draw):
     say = draw.say
     draw.because(f"At the same push flow goes with area: {say(half, 'kg')} is half of {say(whole, 'kg')}.")
     return draw.number(
-        f"A hole of {say(area, 'in2')} at {push:g} Pa brings about {say(whole, 'kg')} of water in a "
-        "winter. Half of the "
-        "hole gets sealed and the push stays. How much is it now?",
+        f"In a winter the air of a hole of {say(area, 'in2')} at {push:g} Pa carries about {say(whole, 'kg')} of water "
+        "past the cold face, over and above what it can keep there. Half of the hole gets sealed and the push stays. "
+        "How much is it now?",
         half,
         "kg",
         0.02 * half,
@@ -49,9 +49,10 @@ def half_hole(draw):
         (
             whole,
             "vapor-barrier-is-air-barrier",
-            "For air the hole is the throttle. Half of the hole is half of the air.",
+            f"For air the hole is the throttle. Half of the hole is half of the air: {say(half, 'kg')}.",
+            "As long as a gap is left, the whole barrier looks useless.",
         ),
-        (0.0, "one-path-does-it-all", "The other half still leaks."),
+        (0.0, "half-is-closed", f"The other half still leaks, at the same push: {say(half, 'kg')}."),
     )
 
 
@@ -60,20 +61,19 @@ def half_humidity(draw):
     rh = draw.pick(40, (36, 40, 44))
     cold = draw.pick(20, (15, 18, 20, 22))
     draw.note(rh=rh, plane=cold)
-    before, after = (winter_water(1.0, 1.0, each, cold, 150) for each in (rh, rh / 2))
-    full = air.vapor_density(to_si(float(cold), "degF"), air.saturation_vapor_pressure(to_si(float(cold), "degF")))
-    say = draw.say
-    held = (
-        f"{from_si(full * FOOT**3, 'gr'):.2f} grains in each cubic foot"
-        if draw.unit_system == "us"
-        else f"{full * 1000:.2f} g in each cubic meter"
-    )
-    draw.because(
-        f"Only what is above saturation at the cold face, {held}, can stay. "
-        f"That part falls from {say(before, 'kg')} to {say(after, 'kg')}."
-    )
+    before, after = (LONG_SHARE * winter_water(1.0, 1.0, each, cold, 150) for each in (rh, rh / 2))
     if not 0 < after < 0.4 * before:
         return None
+    unit, each, small = ("gr/lb", "pound", "grains") if draw.unit_system == "us" else ("g/kg", "kilogram", "g")
+    full = air.saturation_vapor_pressure(to_si(float(cold), "degF"))
+    pressures = (roof.air(70, rh).vapor_pressure, roof.air(70, rh / 2).vapor_pressure, full)
+    moist, drier, held = (f"{from_si(air.humidity_ratio(one), unit):.3g}" for one in pressures)
+    say = draw.say
+    draw.because(
+        f"Each {each} of dry air has {moist} {small} of vapor with it at {rh} %, {drier} at {rh / 2:g} %, and can keep "
+        f"{held} at the cold face. What is over that falls, and so does what stays: from {say(before, 'kg')} to "
+        f"{say(after, 'kg')}."
+    )
     return draw.number(
         f"A leak leaves about {say(before, 'kg')} of water at a {say(cold, 'degF')} sheathing in a winter, with "
         f"{rh} % indoors at {say(70, 'degF')}. Indoor RH is brought down to {rh / 2:g} %. How much is it now?",
@@ -81,7 +81,11 @@ def half_humidity(draw):
         "kg",
         0.1 * after,
         (before / 2, "falls-in-step"),
-        (before, "one-path-does-it-all", "The same air leaks, but with half the vapor in it. Count the water."),
+        (
+            before,
+            "counts-air-not-water",
+            f"The same air leaks, but with half the vapor in it. What stays falls to {say(after, 'kg')}.",
+        ),
     )
 
 

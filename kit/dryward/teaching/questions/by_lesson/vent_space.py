@@ -100,7 +100,8 @@ def first_fix(draw):
     share = draw.pick(20, (20, 25, 30))
     area, volume = 600, 20000
     leak = Leak.from_blower_door(ach, to_si(volume, "ft3"), share / 100, area=to_si(area, "ft2"))
-    brings = from_si(leak.moisture(4.0, roof.air(70, 40), to_si(20.0, "degF")).deposit, "g/m2/day")
+    water = leak.moisture(4.0, roof.air(70, 40), to_si(20.0, "degF"))
+    brings = from_si(water.excess - water.stays, "g/m2/day")
     carries = power(1.5, 20, RAFTER, (20, 80))
     draw.note(ach50=ach, share=share, brings=brings, carries=carries)
     say = draw.say
@@ -108,8 +109,9 @@ def first_fix(draw):
         f"{say(brings, 'g/m2/day')} come and at most {say(carries, 'g/m2/day')} can leave. Stop it at the source."
     )
     return draw.words(
-        f"A house at {ach:g} ACH50 has {share} % of its leaks in a {say(area, 'ft2')} vault. At 4 Pa they leave about "
-        f"{say(brings, 'g/m2/day')} at the cold side. The vent can carry off {say(carries, 'g/m2/day')}. First fix?",
+        f"A house at {ach:g} ACH50 has {share} % of its leaks in a {say(area, 'ft2')} vault. At 4 Pa they blow "
+        f"about {say(brings, 'g/m2/day')} more into the vent space than air that cold can have. The vent can carry "
+        f"off {say(carries, 'g/m2/day')}. First fix?",
         "Air-seal the ceiling.",
         (
             "A bigger ridge vent.",
