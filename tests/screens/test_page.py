@@ -248,14 +248,16 @@ def test_a_slider_of_degrees_meets_in_one_printed_number(settings):
 
 
 @pytest.mark.parametrize("system", ["us", "si"])
-def test_the_arithmetic_ends_at_the_gain(settings, system):
+def test_the_arithmetic_ends_at_the_gain_or_at_the_humidity(settings, system):
     page = panels.page(ID, unit_system=system, settings=settings)
     assert page.widget.live["steps"] == []
     page.desk.hear({"kind": "fold", "key": "arithmetic", "open": True})
     steps = page.widget.live["steps"]
     assert steps[-1]["result"] == page.show(page.readouts["gain"], "vapor flux")
     page.controls["Outer"].value = "open-sheet"
-    assert page.widget.live["steps"][-1]["result"].startswith("0 ")
+    nothing, humid = page.widget.live["steps"][-2:]
+    assert nothing["result"].startswith("0 ")
+    assert humid["result"] == page.show(page.readouts["highest_relative_humidity"], "relative humidity")
 
 
 def test_checks_reply_to_every_answer(page):

@@ -137,7 +137,7 @@ class InsideTheFilm(Page):
                 "Water gained",
                 state.profile.gain,
                 "vapor flux",
-                note=wetness.where(state.profile),
+                note=wetness.note(self, state.profile, self.judge(state)),
             ),
             Readout("share", "", state.share, "relative humidity", hidden=True),
         ]
@@ -155,7 +155,7 @@ class InsideTheFilm(Page):
             f"stands at {show(state.profile.permeance[FILM], 'permeance')}"
         )
         if state.profile.wet_planes:
-            return f"{film}: {wetness.gathers(self, state.profile)}."
+            return f"{film}: {wetness.gathers(self, state.profile, self.judge(state))}."
         return f"{film}; no water gathers, and {wetness.settles(self, self.judge(state))}."
 
     def strips(self, at, state):
