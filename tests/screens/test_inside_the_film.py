@@ -63,6 +63,22 @@ def test_known_numbers(tmp_path, inside, share, warm, perm, gain):
     assert units.from_si(page.readouts["gain"], "g/m2/day") == pytest.approx(gain, rel=0.02)
 
 
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_the_arithmetic_ends_where_the_page_does(system, tmp_path):
+    """At the gain, summer and several wet planes too; with none at the humidity of the face."""
+    page = open_page(ID, tmp_path, system)
+    for moves in ({}, {"T_out": page.controls["T_out"].max}, {"R_in": page.controls["R_in"].max}, {"RH_in": 70}):
+        for name, value in moves.items():
+            page.controls[name].value = value
+        last, found = page.steps(page.state)[-1], page.state.profile
+        humid = found.relative_humidity[found.face("outer layer", 0)]
+        gain = page.readouts["gain"]
+        assert last.result == (page.show(gain, "vapor flux") if gain else page.show(humid, "relative humidity")), moves
+    page.controls["T_out"].value = page.controls["T_out"].min
+    assert len(page.state.profile.wet_planes) > 5
+    assert page.steps(page.state)[-1].result == page.show(page.readouts["gain"], "vapor flux")
+
+
 def test_the_room_side_sees_86_percent_at_r_22(tmp_path):
     page = open_page(ID, tmp_path)
     page.controls["R_in"].value = 22

@@ -77,6 +77,12 @@ def flow(words, high, low, permeance, system):
     )
 
 
+def at_risk(profile):
+    """The more humid of two faces: of the outer layer, where it gets wet in winter, or of the film's back in summer."""
+    faces = profile.face("outer layer", "inner"), profile.face("inner membrane", "outer")
+    return max(faces, key=lambda rung: profile.relative_humidity[rung])
+
+
 def stays(profile, indoor, outdoor, rung, system):
     """What arrives at the wet planes and what leaves them; where there is none, the same for a rung, and its humidity.
 
@@ -115,12 +121,11 @@ def stays(profile, indoor, outdoor, rung, system):
         way = "arrives from" if comes >= 0 else "leaves to"
         words = "If it stands at that limit: vapor that" if side == "the room" else "And vapor that"
         lines.append(flow(f"{words} {way} {side}.", high, low, 1 / resistance, system))
-    gain = room + yard
-    if gain > 0:
-        more, less = (show(abs(each), "vapor flux", system) for each in sorted((room, yard), reverse=True))
-        sign = "+" if min(room, yard) >= 0 else "−"
+    if profile.wet_planes:
+        # From one side it arrives and to the other it leaves: no plane is colder than both airs.
+        arrives, leaves = (show(each, "vapor flux", system) for each in (max(room, yard), -min(room, yard)))
         words = "More arrives than leaves, and the rest stays."
-        return [*lines, Step(words, f"{more} {sign} {less}", show(gain, "vapor flux", system))]
+        return [*lines, Step(words, f"{arrives} − {leaves}", show(room + yard, "vapor flux", system))]
     limit, held = (show(each[rung], "pressure", system) for each in (most, profile.vapor_pressure))
     return [
         *lines,

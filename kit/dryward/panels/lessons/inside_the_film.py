@@ -174,7 +174,7 @@ class InsideTheFilm(Page):
 
     def steps(self, state):
         """The film's temperature, its two humidities, and its curve."""
-        profile, show, system = state.profile, self.show, self.unit_system
+        profile, system = state.profile, self.unit_system
         face = profile.face(FILM, 0)
         inside, outside = state.faces
         curve = state.roof.layer(FILM).substance
@@ -208,8 +208,7 @@ class InsideTheFilm(Page):
         else:
             end = f"at or below {low * 100:g} %" if mean <= low else f"at or above {high * 100:g} %"
             lines.append(Step(f"The film's curve {end}.", "", f"{now:.3g} perm"))
-        gain = show(profile.gain, "vapor flux")
-        return [*lines, Step("What arrives at the coldest face and cannot leave it, as in lesson 5.", "", gain)]
+        return [*lines, *hand.stays(profile, state.indoor, state.outdoor, hand.at_risk(profile), system)]
 
 
 PAGE = InsideTheFilm

@@ -164,7 +164,7 @@ class WhereItGetsWet(Page):
                 system,
             ),
             Step("Dew point of the room: the table read backward.", "", self.show(indoor.dew_point, "temperature")),
-            *hand.stays(profile, indoor, state.outdoor, self._risk(profile), system),
+            *hand.stays(profile, indoor, state.outdoor, hand.at_risk(profile), system),
         ]
         wood = None if profile.wet_planes else self.judge(state).finding("wood-moisture")
         if wood is not None:
@@ -173,11 +173,6 @@ class WhereItGetsWet(Page):
             air = self.show(float(there), "relative humidity")
             lines.append(Step(f"But the {wood.place.layer} is wood. Its curve, at the {air} of its face:", "", shown))
         return lines
-
-    def _risk(self, profile):
-        """The more humid of the two faces at risk: before the outer layer in winter, behind the membrane in summer."""
-        faces = profile.face("outer layer", "inner"), profile.face("inner membrane", "outer")
-        return max(faces, key=lambda rung: profile.relative_humidity[rung])
 
 
 def _room_side(rate, inward):
