@@ -1,23 +1,46 @@
-"""Ranges along a slider agree with one steady state at a time."""
+"""The state along a slider agrees with one steady state at a time."""
 
 import numpy as np
 import pytest
 from roofs import JANUARY, VARIABLE, perm, sheet, vault
 
+from dryward import building
 from dryward.checks import UnknownName
 from dryward.physics import limits, steady
+from dryward.verdict import of_steady
 from dryward.weather import Air
+
+
+def one_by_one(roofs_and_airs):
+    """The state of each case, worked alone."""
+    return [of_steady(steady.profile(*case)).state for case in roofs_and_airs]
 
 
 def test_a_range_is_what_each_state_says():
     roof, values = vault(sheet(1), 1.5, 0.6), np.linspace(0.15, 0.7, 23)
-    found = limits.safe_range(roof, *JANUARY, "indoor_relative_humidity", values)
-    each = [not steady.profile(roof, Air(JANUARY[0].temperature, rh), JANUARY[1]).wet_planes for rh in values]
-    assert found.holds.tolist() == each
-    assert not found.everywhere
-    assert not found.nowhere
+    found = limits.dry_range(roof, *JANUARY, "indoor_relative_humidity", values)
+    each = one_by_one((roof, Air(JANUARY[0].temperature, rh), JANUARY[1]) for rh in values)
+    assert found.states.tolist() == each
+    assert found.holds.tolist() == [state == "dry" for state in each]
+    # Between them a stretch that gathers less than counts.
+    assert list(dict.fromkeys(each)) == ["dry", "damp", "wet"]
     (span,) = found.spans
-    assert span[0] == values[0]
+    assert span == (values[0], values[each.index("damp") - 1])
+
+
+def test_a_range_has_three_states_where_wood_would_take_up_water():
+    """The same roof with wood outside and a milder day: between dry and wet it is damp."""
+    roof, values = building.preset("vented-vault-osb"), np.linspace(-10.0, 20.0, 31)
+    found = limits.dry_range(roof, *JANUARY, "outdoor_temperature", values)
+    assert found.states.tolist() == one_by_one((roof, JANUARY[0], Air(t, 0.8)) for t in values)
+    assert list(dict.fromkeys(found.states)) == ["wet", "damp", "dry"]
+
+
+def test_spans_are_the_dry_stretches():
+    states = np.array(["dry", "damp", "dry", "dry", "wet", "not known yet", "dry"], dtype=object)
+    found = limits.Range("x", np.arange(7.0), states)
+    assert found.spans == ((0.0, 0.0), (2.0, 3.0), (6.0, 6.0))
+    assert limits.Range("x", np.arange(2.0), states[4:6]).spans == ()
 
 
 @pytest.mark.parametrize("film", [sheet(1), VARIABLE])
@@ -32,30 +55,14 @@ def test_several_at_once_equal_one_at_a_time(film):
             "outer_thermal_resistance": np.array([0, 0.7, 0.1, 0.0]),
         },
     }
-    together = limits.safe_ranges(roof, *JANUARY, variables)
+    together = limits.dry_ranges(roof, *JANUARY, variables)
     for name in list(variables)[:3]:
-        alone = limits.safe_range(roof, *JANUARY, name, variables[name])
-        assert together[name].holds.tolist() == alone.holds.tolist()
-    wet = [
-        bool(steady.profile(vault(film, p, r_us), *JANUARY).wet_planes)
-        for p, r_us in ((50, 0), (20, 0.7 / 0.1761), (1.5, 0.1 / 0.1761), (0.1, 0))
-    ]
-    assert together["outer layer"].holds.tolist() == [not w for w in wet]
-
-
-def test_criteria():
-    roof, values = vault(sheet(1)), np.linspace(0.15, 0.7, 12)
-    dry = limits.safe_range(roof, *JANUARY, "indoor_relative_humidity", values)
-    eighty = limits.safe_range(roof, *JANUARY, "indoor_relative_humidity", values, "below 80 %")
-    own = limits.safe_range(
-        roof, *JANUARY, "indoor_relative_humidity", values, lambda s: s.highest_relative_humidity <= 0.8
-    )
-    assert eighty.holds.sum() < dry.holds.sum()
-    assert own.holds.tolist() == eighty.holds.tolist()
+        alone = limits.dry_range(roof, *JANUARY, name, variables[name])
+        assert together[name].states.tolist() == alone.states.tolist()
+    outer = ((50, 0), (20, 0.7 / 0.1761), (1.5, 0.1 / 0.1761), (0.1, 0))
+    assert together["outer layer"].states.tolist() == one_by_one((vault(film, *each), *JANUARY) for each in outer)
 
 
 def test_plain_sentences():
-    with pytest.raises(UnknownName, match='There is no criterion "dry"'):
-        limits.safe_range(vault(), *JANUARY, "outdoor_temperature", [0.0], "dry")
     with pytest.raises(UnknownName, match='There is no thing to vary "film_perms"'):
-        limits.safe_range(vault(sheet(1)), *JANUARY, "film_perms", [1e-10])
+        limits.dry_range(vault(sheet(1)), *JANUARY, "film_perms", [1e-10])

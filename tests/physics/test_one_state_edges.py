@@ -41,7 +41,7 @@ def test_saturated_room_air_on_a_surface_of_its_own_temperature():
 
 def test_the_other_methods_take_the_cup_too():
     year = monthly.balance(CUP, MonthlyClimate([23.0] * 12, [0.5] * 12), Air(23, 0.9))
-    assert year.verdict == "no wetting"
+    assert year.ending == "no wetting"
     assert drying.rates(CUP, "sheet", Air(23, 0.5), Air(23, 0.5)).temperature == 23.0
 
 

@@ -138,7 +138,7 @@ def test_an_empty_sweep_is_refused():
     with pytest.raises(OutOfRange, match=r"^The arrays of a sweep are empty; they must hold at least one number\.$"):
         steady.sweep(vault(sheet(1), 1.5), *JANUARY, indoor_relative_humidity=[])
     with pytest.raises(OutOfRange, match=r"^The arrays of a sweep are empty"):
-        limits.safe_range(vault(sheet(1), 1.5), *JANUARY, "indoor_relative_humidity", [])
+        limits.dry_range(vault(sheet(1), 1.5), *JANUARY, "indoor_relative_humidity", [])
 
 
 def test_a_face_is_told_by_number_or_by_word():

@@ -1,4 +1,4 @@
-"""Twelve months: order, balance, verdicts, two planes, and what is left."""
+"""Twelve months: order, balance, endings, two planes, and what is left."""
 
 import dataclasses
 
@@ -35,13 +35,13 @@ def test_it_starts_dry_with_the_first_month_that_wets():
     assert year.condensed[0].sum() > 0
     assert year.month[0] in (10, 11)
     assert sorted(year.month) == list(range(1, 13))
-    assert year.verdict == "dries"
+    assert year.ending == "dries"
     assert year.peak_month in (2, 3, 4)
 
 
 def test_no_wetting_says_none():
     year = monthly.balance(vault(VARIABLE), COLD, Air(21, 0.3))
-    assert year.verdict == "no wetting"
+    assert year.ending == "no wetting"
     assert year.planes == ()
     assert year.left == 0.0
     assert year.peak_month is None
@@ -49,7 +49,7 @@ def test_no_wetting_says_none():
 
 def test_a_roof_that_does_not_dry_says_by_how_much_it_grows():
     year = monthly.balance(vault(sheet(3), 0.1), BITTER, ROOM)
-    assert year.verdict == "grows"
+    assert year.ending == "grows"
     assert not year.dries_out
     assert year.growth == pytest.approx(year.left, rel=1e-6)  # the same again: it never dries
 
@@ -95,7 +95,7 @@ def test_the_rooms_own_rule_is_followed():
         def at(self, climate):
             return np.full(12, 21.0), np.full(12, 200.0)
 
-    assert monthly.balance(vault(sheet(3), 1.5), COLD, Rule()).verdict == "no wetting"
+    assert monthly.balance(vault(sheet(3), 1.5), COLD, Rule()).ending == "no wetting"
 
 
 def test_a_wet_zone_makes_no_water_from_nothing():
@@ -129,11 +129,11 @@ def test_the_peak_is_that_of_its_month():
 
 
 @pytest.mark.parametrize(
-    ("growth", "verdict"), [(0.0, "holds"), (0.9e-3, "holds"), (1.1e-3, "grows"), (1.0, "grows"), (-0.2, "holds")]
+    ("growth", "ending"), [(0.0, "holds"), (0.9e-3, "holds"), (1.1e-3, "grows"), (1.0, "grows"), (-0.2, "holds")]
 )
-def test_a_thousandth_of_what_is_left_is_no_growth(growth, verdict):
+def test_a_thousandth_of_what_is_left_is_no_growth(growth, ending):
     one = monthly.balance(vault(sheet(3), 0.1), BITTER, ROOM)
-    assert dataclasses.replace(one, growth=growth * one.left).verdict == verdict
+    assert dataclasses.replace(one, growth=growth * one.left).ending == ending
 
 
 def test_a_year_that_wets_in_every_month_starts_after_the_least_drive():
@@ -183,5 +183,5 @@ def test_a_mild_month_in_the_winter_does_not_begin_the_year(roof, humidity):
         climate = MonthlyClimate(np.roll(temperature, turn), np.full(12, 0.78))
         found[turn] = monthly.balance(building.preset(roof), climate, indoor)
         assert found[turn].month[0] == (11 + turn) % 12 + 1  # the first cold month, not the one after the thaw
-        assert found[turn].verdict == "dries"
+        assert found[turn].ending == "dries"
         assert found[turn].peak == pytest.approx(found[0].peak, rel=0.09)  # months of 28 to 31 days

@@ -51,7 +51,7 @@ def test_a_dry_year_is_twelve_empty_months_from_january():
     assert year.growth == 0.0
     assert year.dries_out
     assert (
-        dataclasses.replace(year, planes=(monthly.Plane(0.0, "in", "out"),), held=np.zeros((12, 1))).verdict == "dries"
+        dataclasses.replace(year, planes=(monthly.Plane(0.0, "in", "out"),), held=np.zeros((12, 1))).ending == "dries"
     )
 
 
@@ -63,7 +63,7 @@ def test_what_is_gone_in_the_last_month_is_gone():
     assert year.held[-2].sum() > 0
     assert year.left == 0.0
     assert year.dries_out
-    assert year.verdict == "dries"
+    assert year.ending == "dries"
     assert year.growth == 0.0
 
 
@@ -113,7 +113,7 @@ def test_less_than_a_tenth_of_a_milligram_a_day_is_no_water():
         Layer(WOOL, 0.10, "wool"),
         Layer(FixedMembrane(1e-17), name="skin"),
     ]
-    assert monthly.balance(Assembly("sealed", layers), SOUTH, Air(22, 0.5)).verdict == "no wetting"
+    assert monthly.balance(Assembly("sealed", layers), SOUTH, Air(22, 0.5)).ending == "no wetting"
 
 
 def test_a_thaw_that_does_not_empty_the_roof_hides_nothing():
@@ -126,7 +126,7 @@ def test_a_thaw_that_does_not_empty_the_roof_hides_nothing():
     assert year.left > 0
     # Nothing is dry when the second year begins: it leaves more.
     assert year.growth > 0.1 * year.left
-    assert year.verdict == "grows"
+    assert year.ending == "grows"
 
 
 def test_a_little_left_can_still_grow():
@@ -136,7 +136,7 @@ def test_a_little_left_can_still_grow():
     assert year.held[1].sum() > 0
     assert 0 < year.left < 1.0
     assert year.growth > 0.1 * year.left
-    assert year.verdict == "grows"
+    assert year.ending == "grows"
 
 
 def test_a_month_in_which_nothing_drives_leaves_the_water_where_it_is():
@@ -168,10 +168,10 @@ def test_a_surface_that_sweats_without_limit_is_no_plane_inside():
     wall = Assembly("thin", [Layer(Material("board", "board", 640, 1090, 0.16, 5e-11), 0.016, "board")])
     for climate, room in ((MonthlyClimate([-10.0] * 12, [0.8] * 12), ROOM), (COLD, Air(21, 0.8))):
         assert np.isinf(steady.profile(wall, room, climate.air(1)).gain)
-        assert monthly.balance(wall, climate, room).verdict == "no wetting"
+        assert monthly.balance(wall, climate, room).ending == "no wetting"
     humid = MonthlyClimate([33.0] * 12, [0.95] * 12)
     assert np.isinf(steady.profile(wall, Air(15, 0.5), humid.air(1)).gain)
-    assert monthly.balance(wall, humid, Air(15, 0.5)).verdict == "no wetting"
+    assert monthly.balance(wall, humid, Air(15, 0.5)).ending == "no wetting"
 
 
 def test_a_winter_that_begins_to_wet_in_december():

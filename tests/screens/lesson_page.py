@@ -65,3 +65,21 @@ def places(page):
             control.value = value
             yield page.at
         control.value = start
+
+
+def strips_are_the_page(page, every=6):
+    """Each strip says at some of its places what the page says when the control is moved there."""
+    seen = set()
+    for name, strip in page.strips(page.at, page.state).items():
+        control = page.controls[name]
+        start, states = control.value, strip.states
+        places = control.options or control.along(len(states))
+        for place in range(0, len(places), 1 if control.options else max(1, len(places) // every)):
+            shown = (
+                places[place] if control.options else min(max(control.shown(places[place]), control.min), control.max)
+            )
+            control.value = shown
+            assert states[place] == page.readouts["state"], (name, shown, states[place], page.sentence)
+            seen.add(states[place])
+        control.value = start
+    return seen

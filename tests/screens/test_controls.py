@@ -131,20 +131,65 @@ def test_a_choice_says_it_in_both_systems():
     assert choice.control("si").label() == "open"
 
 
-def test_strips_in_words():
-    rising = Slider("x", "X", "number", Scale(0, 10, 5, 1), Scale(0, 10, 5, 1)).control("us")
-    falling = Slider("x", "X", "number", Scale(10, 0, 5, 1), Scale(10, 0, 5, 1)).control("us")
+RISING, FALLING = (
+    Slider("x", "X", "number", Scale(*ends, 5, 1), Scale(*ends, 5, 1)).control("us") for ends in ((0, 10), (10, 0))
+)
 
-    def words(holds, control):
-        return Strip(tuple(map(bool, holds))).shown(control)["words"]
 
-    assert words([1, 1, 1, 1, 1, 1], rising) == "No water at any setting"
-    assert words([0, 0, 0, 0, 0, 0], rising) == "Water at every setting"
-    assert words([1, 1, 1, 0, 0, 0], rising) == "No water: up to 4"
-    assert words([0, 0, 0, 1, 1, 1], rising) == "No water: at least 6"
-    assert words([0, 1, 1, 0, 0, 1], rising) == "No water: 2 to 4, at least 10"
-    assert words([1, 1, 0, 0, 0, 0], falling) == "No water: at least 8"
-    assert Strip((True, False, False, True, True, True)).shown(rising)["fails"] == [pytest.approx([0.1, 0.5])]
+def states(letters):
+    """States by their first letters; ? for what is not known yet."""
+    known = {"d": "dry", "a": "damp", "w": "wet", "?": "not known yet"}
+    return tuple(known[each] for each in letters)
+
+
+@pytest.mark.parametrize(
+    ("letters", "control", "words"),
+    [
+        ("dddddd", RISING, "Dry at every setting"),
+        ("wwwwww", RISING, "Wet at every setting"),
+        ("dddwww", RISING, "Dry up to 4, wet from 6 on"),
+        ("wwwddd", RISING, "Wet up to 4, dry from 6 on"),
+        ("waddaw", RISING, "Wet up to 0, damp 2, dry 4 to 6, damp 8, wet from 10 on"),
+        ("ddwwww", FALLING, "Dry at least 8, wet up to 6"),
+        ("ddaaww", FALLING, "Dry at least 8, damp 6 to 4, wet up to 2"),
+        ("dd?w?w", RISING, "Not known yet: 4 of 6 worked out"),
+    ],
+)
+def test_strips_in_words(letters, control, words):
+    assert Strip(states(letters)).shown(control)["words"] == words
+
+
+@pytest.mark.parametrize(
+    ("letters", "places", "control", "words"),
+    [
+        ("wadd", (0, 0.51, 0.54, 1), RISING, "Wet up to 0, damp 5, dry above 5"),
+        ("wwdd", (0, 0.46, 0.54, 1), RISING, "Wet up to 5, dry above 5"),
+        ("waad", (0.46, 0.54, 0.9, 1), RISING, "Wet up to 5, damp above 5 to 9, dry from 10 on"),
+        ("wad", (0.46, 0.5, 0.54), RISING, "Wet up to 5, damp just above 5, dry above 5"),
+        ("dwww", (0.46, 0.54, 0.9, 1), FALLING, "Dry at least 5, wet below 5"),
+        ("dawww", (0, 0.46, 0.54, 0.9, 1), FALLING, "Dry at least 10, damp 5, wet below 5"),
+    ],
+)
+def test_two_stretches_that_meet_in_one_printed_number_are_told_apart(letters, places, control, words):
+    assert Strip(states(letters), places).shown(control)["words"] == words
+
+
+def test_a_strip_is_stretches_that_cover_the_slider():
+    shown = Strip(states("dwwada")).shown(RISING)
+    ends = [(low, high) for low, high, _ in shown["spans"]]
+    assert [each for *_, each in shown["spans"]] == ["dry", "wet", "damp", "dry", "damp"]
+    assert [low for low, _ in ends] == pytest.approx([0.0, 0.1, 0.5, 0.7, 0.9])
+    assert [high for _, high in ends] == pytest.approx([0.1, 0.5, 0.7, 0.9, 1.0])
+    shown = Strip(states("dw"), (0.2, 0.4)).shown(RISING)
+    assert shown["spans"] == [[0.0, pytest.approx(0.3), "dry"], [pytest.approx(0.3), 1.0, "wet"]]
+
+
+def test_a_strip_of_a_choice_names_the_options_of_each_state():
+    choice = Choice("Film", "Film", (("a", "plastic"), ("b", "paper"), ("c", "open"))).control("us")
+    assert Strip(states("wdw")).shown(choice) == {"spans": [], "words": "Dry with paper. Wet with plastic; open"}
+    assert Strip(states("aaa")).shown(choice)["words"] == "Damp with every one of them"
+    assert Strip(states("d??")).shown(choice)["words"] == "Dry with plastic. Not known yet with paper; open"
+    assert Strip(states("dwa")).holds == (True, False, False)
 
 
 def test_readouts():

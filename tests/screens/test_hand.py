@@ -1,8 +1,14 @@
 """The lines of a hand calculation that lessons share, in both unit systems; each worked by hand."""
 
-from dryward import air
+import re
+
+import pytest
+
+from dryward import air, building
 from dryward.panels import hand
-from dryward.units import to_si
+from dryward.physics import steady
+from dryward.units import from_si, to_si
+from dryward.weather import Air
 
 ROOM, YARD = to_si(70.0, "degF"), to_si(20.0, "degF")
 
@@ -33,6 +39,40 @@ def test_the_flow_through_one_perm():
     assert step.line == "Vapor. (1002 Pa − 348 Pa) × 57.2 ng/(s m² Pa) × 86 400 s / 10⁹ = 3.23 g/m² day"
     step = hand.flow("Vapor.", 1002.0, 348.0, one, "us")
     assert (step.formula.endswith("× 1 perm × 24 h"), step.result) == (True, "4.64 gr/ft² day")
+
+
+def worked(step):
+    """The difference that a line asks for, and the one it gives."""
+    first, second = re.fullmatch(r"([\d.]+) g/m² day − ([\d.]+) g/m² day", step.formula).groups()
+    return float(first) - float(second), float(step.result.split()[0])
+
+
+@pytest.mark.parametrize(
+    ("airs", "words"),
+    [
+        ((Air(21.0, 0.4), Air(-7.0, 0.8)), ("arrives from the room", "leaves to outdoors")),
+        ((Air(21.0, 0.4), Air(38.0, 0.8)), ("leaves to the room", "arrives from outdoors")),
+    ],
+)
+def test_what_stays_is_what_arrives_less_what_leaves(airs, words):
+    """January and July: the same lines, the two sides change places."""
+    found = steady.profile(building.preset("vented-vault-osb"), *airs)
+    steps = hand.stays(found, *airs, hand.at_risk(found), "si")
+    assert [tail in step.words for tail, step in zip(words, steps[-3:-1], strict=True)] == [True, True]
+    by_hand, told = worked(steps[-1])
+    assert by_hand == pytest.approx(told, rel=0.01)
+    assert told == pytest.approx(from_si(found.gain, "g/m2/day"), rel=0.01)
+
+
+def test_with_no_water_the_last_line_is_the_humidity():
+    airs = Air(21.0, 0.4), Air(4.4, 0.8)
+    found = steady.profile(building.preset("vented-vault-osb"), *airs)
+    assert not found.wet_planes
+    *_, nothing, humid = hand.stays(found, *airs, hand.at_risk(found), "us")
+    assert nothing.result == "0 gr/ft² day"
+    assert humid.result == f"{100 * found.relative_humidity[found.face('outer layer', 0)]:.0f} %"
+    held, limit = (float(each.split()[0]) for each in humid.formula.split(" / "))
+    assert 100 * held / limit == pytest.approx(float(humid.result.split()[0]), abs=1)
 
 
 def test_numbers_have_no_powers_of_ten():

@@ -1,11 +1,13 @@
 """Lesson 16: the page against the steady state, its known numbers, its ends."""
 
 import pytest
-from lesson_page import check_replies, open_page, to_both_ends
+from lesson_page import check_replies, open_page, strips_are_the_page, to_both_ends
 
 from dryward import building, units
 from dryward.building import AirSpace
 from dryward.physics import steady
+from dryward.teaching import lessons
+from dryward.verdict import of_steady
 from dryward.weather import Air
 
 ID = "inside-the-film"
@@ -36,7 +38,8 @@ def test_every_place_is_the_physics(system, tmp_path):
         assert page.readouts["inside_face"] == pytest.approx(found.relative_humidity[face], rel=1e-6)
         assert page.readouts["permeance"] == pytest.approx(found.permeance[FILM], rel=1e-6)
         assert page.readouts["gain"] == pytest.approx(found.gain, rel=1e-5, abs=1e-14)
-        assert ("no face gains water" in page.sentence) == (not found.wet_planes)
+        assert page.readouts["state"] == of_steady(found).state
+        assert ("no water gathers" in page.sentence) == (not found.wet_planes)
 
 
 @pytest.mark.parametrize(
@@ -60,6 +63,22 @@ def test_known_numbers(tmp_path, inside, share, warm, perm, gain):
     assert units.from_si(page.readouts["gain"], "g/m2/day") == pytest.approx(gain, rel=0.02)
 
 
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_the_arithmetic_ends_where_the_page_does(system, tmp_path):
+    """At the gain, summer and several wet planes too; with none at the humidity of the face."""
+    page = open_page(ID, tmp_path, system)
+    for moves in ({}, {"T_out": page.controls["T_out"].max}, {"R_in": page.controls["R_in"].max}, {"RH_in": 70}):
+        for name, value in moves.items():
+            page.controls[name].value = value
+        last, found = page.steps(page.state)[-1], page.state.profile
+        humid = found.relative_humidity[found.face("outer layer", 0)]
+        gain = page.readouts["gain"]
+        assert last.result == (page.show(gain, "vapor flux") if gain else page.show(humid, "relative humidity")), moves
+    page.controls["T_out"].value = page.controls["T_out"].min
+    assert len(page.state.profile.wet_planes) > 5
+    assert page.steps(page.state)[-1].result == page.show(page.readouts["gain"], "vapor flux")
+
+
 def test_the_room_side_sees_86_percent_at_r_22(tmp_path):
     page = open_page(ID, tmp_path)
     page.controls["R_in"].value = 22
@@ -78,14 +97,56 @@ def test_the_picture_passes_through_the_page(tmp_path):
 
 def test_strips_are_the_page_itself(tmp_path):
     page = open_page(ID, tmp_path)
-    for name, strip in page.strips(page.at, page.state).items():
-        control = page.controls[name]
-        start = control.value
-        places = control.options or control.along(len(strip.holds))
-        for place in range(0, len(places), max(1, len(places) // 6)):
-            control.value = places[place] if control.options else control.shown(places[place])
-            assert bool(strip.holds[place]) == (page.readouts["gain"] == 0), (name, place)
-        control.value = start
+    page.controls["R_in"].value = 17
+    assert strips_are_the_page(page, every=12) == {"dry", "damp", "wet"}
+
+
+@pytest.mark.parametrize(
+    ("moved", "state"),
+    [
+        ({}, "dry"),
+        ({"T_out": -10}, "wet"),
+        ({"RH_in": 60}, "wet"),
+        ({"Outer": "osb"}, "wet"),
+        ({"Outer": "fiberboard"}, "damp"),
+        ({"R_in": 22}, "wet"),
+        ({"R_in": 5.5}, "dry"),
+    ],
+)
+def test_a_batt_in_the_cavity_is_dry_in_this_weather_only(moved, state, tmp_path):
+    """What the words of the lesson say of R-13: dry at 0 degF and 50 %, wet in more cold, more damp or behind OSB."""
+    page = open_page(ID, tmp_path)
+    for name, value in {"R_in": 13, **moved}.items():
+        page.controls[name].value = value
+    assert page.readouts["state"] == state
+    limits = " ".join(lessons.lesson(ID).limits)
+    assert "R-13 in the cavity is dry at 0 °F and 50 %. It is wet at -10 °F, at 60 %, or behind OSB." in limits
+
+
+def test_the_known_case_goes_from_dry_to_wet(tmp_path):
+    page = open_page(ID, tmp_path)
+    assert page.readouts["state"] == "dry"
+    page.controls["R_in"].value = 22
+    assert page.readouts["state"] == "wet"
+    reveal = lessons.lesson(ID).prediction.reveal
+    assert f"{page.show(page.readouts['gain'], 'vapor flux')} gather at the outer layer" in reveal
+    assert reveal.endswith("the roof goes from dry to wet.")
+
+
+def test_the_rate_at_a_place_is_what_gathers_there(tmp_path):
+    """In deep cold water gathers over a stretch of the fill too: the place gets its own rate, the rest is told."""
+    page = open_page(ID, tmp_path)
+    for name, value in {"T_out": -20, "R_in": 22, "RH_in": 60}.items():
+        page.controls[name].value = value
+    planes = page.state.profile.wet_planes
+    assert len(planes) > 1
+    most = max(planes, key=lambda plane: plane.rate)
+    place = "inside the insulation" if most.inner_layer == most.outer_layer else "between insulation and outer layer"
+    assert f"{page.show(most.rate, 'vapor flux')} gather {place}" in page.sentence
+    rest = page.show(page.state.profile.gain - most.rate, "vapor flux")
+    assert f"{rest} elsewhere" in page.sentence
+    note = next(each.note for each in page.readout_list if each.name == "gain")
+    assert note == f"{page.show(most.rate, 'vapor flux')} of it {place}"
 
 
 def test_checks_reply(tmp_path):

@@ -2,11 +2,13 @@
 
 import numpy as np
 import pytest
-from lesson_page import check_replies, open_page, places, to_both_ends
+from lesson_page import check_replies, open_page, places, strips_are_the_page, to_both_ends
 
 from dryward import building, units
 from dryward.building import FixedMembrane
 from dryward.physics import steady
+from dryward.teaching import lessons
+from dryward.verdict import of_steady
 from dryward.weather import Air
 
 ID = "open-out-tight-in"
@@ -34,6 +36,7 @@ def test_every_place_is_the_physics(system, tmp_path):
         assert page.readouts["gain"] == pytest.approx(found.gain, abs=1e-18)
         assert page.readouts["face_humidity"] == pytest.approx(found.relative_humidity[face])
         assert page.readouts["ratio"] == pytest.approx(at.M_out / at.M_in)
+        assert page.readouts["state"] == of_steady(found).state
         assert ("gains nothing" in page.sentence) == (found.gain == 0)
         if found.gain:
             assert page.show(found.gain, "vapor flux") in page.sentence
@@ -111,7 +114,7 @@ def test_more_open_is_a_larger_perm_and_a_smaller_sd(system, word, tmp_path):
     page = open_page(ID, tmp_path, system)
     page.controls["M_in"].value = page.controls["M_in"].min if system == "us" else page.controls["M_in"].max
     assert page.readouts["gain"] == 0
-    assert page.sentence.endswith(f"It needs {page.show(page.readouts['needed'], 'permeance')} {word}.")
+    assert page.sentence.endswith(f"For no gain it needs {page.show(page.readouts['needed'], 'permeance')} {word}.")
     limit = page.controls["M_out"].shown(page.readouts["needed"])
     for further, dry in ((1.05, system == "us"), (1 / 1.05, system == "si")):
         page.controls["M_out"].value = limit * further
@@ -134,6 +137,53 @@ def test_words_at_the_edges(tmp_path):
     assert next(each.text for each in page.readout_list if each.name == "ratio") == "just as open"
     go(page, M_in=100)
     assert next(each.text for each in page.readout_list if each.name == "ratio") == "67 times as tight"
+
+
+def test_strips_are_the_page_itself(tmp_path):
+    page = open_page(ID, tmp_path)
+    assert strips_are_the_page(page, every=20) == {"dry", "damp", "wet"}
+
+
+def test_no_gain_is_not_the_same_as_dry(tmp_path):
+    """What the limits of the lesson say: the first roof of the page, at 40 degF."""
+    page = open_page(ID, tmp_path)
+    go(page, T_out=40)
+    assert (page.readouts["state"], page.readouts["gain"]) == ("damp", 0)
+    assert "gains nothing" in page.sentence
+    assert "mold can grow" in page.sentence
+    assert f"{page.readouts['face_humidity'] * 100:.0f} %: damp enough for mold" in " ".join(lessons.lesson(ID).limits)
+
+
+def test_two_tight_sides_gain_less_and_are_wet_too(tmp_path):
+    page = open_page(ID, tmp_path)
+    go(page, M_in=0.1, M_out=0.1)
+    assert page.readouts["state"] == "wet"
+    reveal = lessons.lesson(ID).prediction.reveal
+    gain = units.from_si(page.readouts["gain"], "gr/ft2/day")
+    assert f"tight on both sides gains about {gain:.2f} gr/ft² day. That is less" in reveal
+    for inner in (1, 0.1):
+        go(page, M_in=inner, M_out=50)
+        assert (page.readouts["state"], page.readouts["gain"]) == ("dry", 0)
+
+
+def test_a_gain_that_does_not_count_is_called_little(tmp_path):
+    page = open_page(ID, tmp_path)
+    go(page, M_in=0.23)
+    assert page.readouts["state"] == "damp"
+    assert 0 < units.from_si(page.readouts["gain"], "g/m2/day") < 0.1
+    assert "too little to count" in page.sentence
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_the_arithmetic_ends_where_the_page_does(system, tmp_path):
+    page = open_page(ID, tmp_path, system)
+    for at in places(page):
+        last = page.steps(page.state)[-1]
+        gain = page.readouts["gain"]
+        shown = (
+            page.show(gain, "vapor flux") if gain else page.show(page.readouts["face_humidity"], "relative humidity")
+        )
+        assert last.result == shown, (at, last)
 
 
 def test_ends_and_checks(tmp_path):

@@ -12,6 +12,7 @@ from dryward.checks import OutOfRange, UnknownName
 from dryward.panels.settings import Settings
 from dryward.physics import steady
 from dryward.teaching.progress import Progress
+from dryward.verdict import of_steady
 from dryward.weather import Air
 
 ID = "where-it-gets-wet"
@@ -117,6 +118,7 @@ def test_both_unit_systems_are_one_roof(page):
     page.desk.hear({"kind": "system", "value": "si"})
     assert page.unit_system == "si"
     assert page.controls["T_out"].value == pytest.approx(-6.667, abs=1e-3)
+    assert page.readouts.pop("state") == us.pop("state") == "wet"
     for name, value in us.items():
         assert page.readouts[name] == pytest.approx(value, rel=1e-9)
     assert "mm" in page.sentence
@@ -226,26 +228,36 @@ def test_a_mistake_in_a_page_is_raised_from_code_and_said_in_the_browser(page, m
 
 def test_strips_agree_with_the_physics(page):
     for name in ("T_out", "RH_in", "M_in"):
-        control, fails = page.controls[name], page.widget.live["strips"][name]["fails"]
+        control, spans = page.controls[name], page.widget.live["strips"][name]["spans"]
         start = control.value
-        for part in (0.02, 0.31, 0.55, 0.98):
+        for part in (0.02, 0.31, 0.55, 0.62, 0.98):
             left, right = control.scale.left, control.scale.right
             control.put(left * (right / left) ** part if control.slider.log else left + part * (right - left))
-            wet = bool(page.compute(page.at).profile.wet_planes)
-            assert wet == any(low <= part <= high for low, high in fails), (name, part)
+            found = of_steady(page.compute(page.at).profile).state
+            assert [state for low, high, state in spans if low <= part <= high] == [found], (name, part)
         control.put(start)
-    assert page.widget.live["strips"]["Outer"]["words"] == "No water with: open sheet (50 perm); fiberboard (20 perm)"
+    assert page.widget.live["strips"]["Outer"]["words"] == (
+        "Dry with open sheet (50 perm); fiberboard (20 perm). Wet with OSB (1.5 perm); closed (0.1 perm)"
+    )
+
+
+def test_a_slider_of_degrees_meets_in_one_printed_number(settings):
+    """75.5 and 76 degF both print as 76: the second stretch is said to lie above it."""
+    page = panels.page("july", unit_system="us", settings=settings)
+    assert page.widget.live["strips"]["T_in"]["words"] == "Wet up to 76, damp above 76 °F"
 
 
 @pytest.mark.parametrize("system", ["us", "si"])
-def test_the_arithmetic_ends_at_the_gain(settings, system):
+def test_the_arithmetic_ends_at_the_gain_or_at_the_humidity(settings, system):
     page = panels.page(ID, unit_system=system, settings=settings)
     assert page.widget.live["steps"] == []
     page.desk.hear({"kind": "fold", "key": "arithmetic", "open": True})
     steps = page.widget.live["steps"]
     assert steps[-1]["result"] == page.show(page.readouts["gain"], "vapor flux")
     page.controls["Outer"].value = "open-sheet"
-    assert page.widget.live["steps"][-1]["result"].startswith("0 ")
+    nothing, humid = page.widget.live["steps"][-2:]
+    assert nothing["result"].startswith("0 ")
+    assert humid["result"] == page.show(page.readouts["highest_relative_humidity"], "relative humidity")
 
 
 def test_checks_reply_to_every_answer(page):

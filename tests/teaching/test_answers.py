@@ -5,6 +5,7 @@ another library for a roof with round numbers; they are tested here to the
 digits that a lesson shows.
 """
 
+import dataclasses
 import math
 
 import pytest
@@ -15,6 +16,7 @@ from dryward.physics import drying, sky, steady
 from dryward.physics.night import frost_margin
 from dryward.teaching import questions
 from dryward.units import from_si, to_si
+from dryward.verdict import of_steady
 from dryward.weather.conditions import Air
 from dryward.weather.house_moisture import steady_humidity
 
@@ -88,6 +90,7 @@ def test_line_or_water(draw):
     g = found.given
     state = steady.profile(vault(g["outer"], 1.0), outside(70, g["rh"]), outside(g["outdoor"], 80))
     assert (found.answer == "Nowhere.") == (not state.wet_planes)
+    assert ("It is damp all the same" in found.right.reply) == (of_steady(state).state == "damp")
     for plane in state.wet_planes:
         assert plane.outer_layer == "outer layer"
 
@@ -106,8 +109,84 @@ def test_summer_face(draw):
         vault("open membrane", g["inner"]), outside(g["indoor"], 50), outside(g["outdoor"], g["outdoor_rh"])
     )
     assert (found.answer == "None.") == (not state.wet_planes)
+    assert ("It is damp all the same" in found.right.reply) == (of_steady(state).state == "damp")
     for plane in state.wet_planes:
         assert plane.inner_layer == "inner membrane"
+
+
+@pytest.mark.parametrize("seed", [None, *range(12)])
+def test_a_face_at_risk_has_water_or_is_damp(seed):
+    """Lesson 5's third check: where no drop forms the answer says what the page would, and offers that belief."""
+    found = questions.checks("where-it-gets-wet", seed)[2]
+    g = found.given
+    roof = vault("OSB", 1.0)
+    if g["outer"] != "OSB":
+        roof = vault("open membrane", 1.0).replace("outer layer", FixedMembrane(to_si(g["outer"], "perm")))
+    state = steady.profile(roof, outside(70, g["indoor_rh"]), outside(g["outdoor"], 80))
+    judged = of_steady(state)
+    beliefs = [each.belief for each in found.choices]
+    if judged.state == "wet":
+        assert "takes up" in found.right.reply
+        assert "no-drops-no-problem" not in beliefs
+    else:
+        assert judged.state == "damp"
+        assert not state.wet_planes
+        wood = judged.worst.what == "wood-moisture"
+        tail = f"the wood would settle at {judged.worst.value:.0f} % MC." if wood else "mold can grow there."
+        assert found.right.reply.endswith(f"It is damp all the same: {tail}")
+        assert "no-drops-no-problem" in beliefs
+
+
+def test_both_kinds_of_face_at_risk_are_drawn():
+    drawn = {len(questions.checks("where-it-gets-wet", seed)[2].choices) for seed in range(12)}
+    assert drawn == {3, 4}
+
+
+@pytest.mark.parametrize("seed", [None, *range(8)])
+def test_a_filled_cavity_says_what_becomes_of_the_roof(seed):
+    found = questions.checks("inside-the-film", seed)[0]
+    g = found.given
+    film = vault("open membrane", "variable")
+    fill = film.layer("insulation")
+    states = []
+    for inside in (1.0, g["inside"]):
+        through = film.layer("service cavity").substance.vapor_permeance
+        roof = film.replace("service cavity", AirSpace(to_si(float(inside), "R"), through))
+        conductivity = fill.thickness / to_si(float(g["outside"]), "R")
+        roof = roof.replace("insulation", dataclasses.replace(fill.substance, conductivity=conductivity))
+        states.append(of_steady(steady.profile(roof, outside(70, g["rh"]), outside(g["outdoor"], 80))).state)
+    first, then = states
+    said = f"from {first} to {then}" if first != then else f"The roof is {then}"
+    assert said in found.right.reply
+    assert f"{100 * g['inside'] / (g['inside'] + g['outside']):.0f} % of the R inside" in found.right.reply
+
+
+@pytest.mark.parametrize("seed", [None, *range(8)])
+def test_cooling_the_room_finds_the_plastic_damp_or_dry_before(seed):
+    found = questions.checks("july", seed)[0]
+    g = found.given
+    before, after = (
+        steady.profile(vault("open membrane", 0.06), outside(room, 50), outside(g["outdoor"], g["outdoor_rh"]))
+        for room in (g["high"], g["low"])
+    )
+    assert ("it was damp: mold can grow there" in found.right.reply) == (of_steady(before).state == "damp")
+    assert of_steady(after).state == "wet"
+
+
+@pytest.mark.parametrize("seed", [None, *range(8)])
+def test_a_steamy_bath_and_its_bedroom_are_judged(seed):
+    found = questions.checks("inside-the-film", seed)[2]
+    g = found.given
+    built = vault("OSB", "variable")
+    space = built.layer("service cavity").substance
+    for rh, film, r, words in (
+        (40, None, 11.0, "that is wet too behind OSB"),
+        (g["steam"], 0.1, 1.0, "which is wet still"),
+    ):
+        roof = built.replace("service cavity", AirSpace(to_si(r, "R"), space.vapor_permeance))
+        roof = roof if film is None else roof.replace("inner membrane", FixedMembrane(to_si(film, "perm")))
+        state = of_steady(steady.profile(roof, outside(70, rh), outside(g["outdoor"], 80))).state
+        assert (words in " ".join(each.reply for each in found.choices)) == (state == "wet")
 
 
 def test_leak_or_diffusion(draw):

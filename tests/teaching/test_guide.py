@@ -11,7 +11,7 @@ from dryward.physics import drying
 from dryward.teaching import beliefs, guide, lessons, pathways, words
 from dryward.teaching.questions.by_kind.explain import RUBRIC
 from dryward.teaching.questions.roof import air as some_air
-from dryward.teaching.questions.roof import face, gain, roof
+from dryward.teaching.questions.roof import face, gain, roof, verdict
 from dryward.units import from_si
 
 GUIDE = Path(__file__).parents[2] / "lessons" / "guide"
@@ -49,6 +49,29 @@ def test_a_sheet_says_what_an_instructor_needs(id):
             assert beliefs.belief(each).claim in text
     assert "{" not in text
     assert "°F" not in guide.sheet(id, "si")
+
+
+def test_the_states_in_the_notes_are_the_pages():
+    """What an instructor is told to show: damp with no drop, the sheet that only July likes, the batt that passes."""
+    mild = verdict(roof(1.0, "OSB"), (70, 40), (36, 80))
+    assert mild.state == "damp"
+    assert f"the OSB would settle at {mild.worst.value:.0f} %" in " ".join(guide.notes("where-it-gets-wet").traps)
+    traps = " ".join(guide.notes("july").traps)
+    for inner, state in ((50.0, "dry"), ("variable", "damp")):
+        assert verdict(roof(inner), (75, 50), (85, 75)).state == state
+        assert f"{{{gain(roof(inner, 'OSB'), (70, 40), (20, 80)):.2f} g/m2/day}}" in traps
+    assert [verdict(roof("variable"), (room, 50), (85, 75)).state for room in (75, 76)] == ["damp", "dry"]
+    assert verdict(roof("variable"), (70, 40), (20, 80)).state == "dry"
+    said = " ".join(guide.notes("inside-the-film").traps)
+    assert "{13 R} in the cavity is dry on this page" in said
+    batt = {outer: roof("variable", outer, 13.0) for outer in ("open membrane", "OSB")}
+    for (rh, cold, outer), state in (
+        ((50, 0, "open membrane"), "dry"),
+        ((50, -10, "open membrane"), "wet"),
+        ((60, 0, "open membrane"), "wet"),
+        ((50, 0, "OSB"), "wet"),
+    ):
+        assert verdict(batt[outer], (70, rh), (cold, 80)).state == state
 
 
 def test_the_numbers_of_two_notes_are_the_kits():

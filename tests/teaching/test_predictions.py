@@ -9,7 +9,7 @@ from dryward.teaching import lessons
 from dryward.teaching.questions.by_lesson import how_fast_perms, twelve_months
 from dryward.teaching.questions.by_lesson.clear_night import below_air
 from dryward.teaching.questions.by_lesson.vent_space import RAFTER, power
-from dryward.teaching.questions.roof import FILM, face, film_state, gain, plane, roof
+from dryward.teaching.questions.roof import FILM, face, film_state, gain, plane, roof, verdict
 from dryward.teaching.questions.roof import air as some_air
 from dryward.units import DAY, from_si, to_si
 
@@ -53,6 +53,10 @@ def test_where_it_gets_wet():
     assert not open_.wet_planes
     assert [each.outer_layer for each in tight.wet_planes] == ["outer layer"]
     assert open_.dew_point_depth == pytest.approx(tight.dew_point_depth, rel=1e-6)
+    mild = verdict(roof(1.0, "OSB"), (70, 40), (36, 80))
+    assert (mild.state, mild.worst.what) == ("damp", "wood-moisture")
+    assert f"that wood would settle at {mild.worst.value:.0f} %" in reveal("where-it-gets-wet")
+    assert gain(roof(1.0, "OSB"), (70, 40), (36, 80)) == 0
 
 
 def test_how_fast_perms():
@@ -63,7 +67,11 @@ def test_open_out_tight_in():
     gains = [gain(roof(inner, outer), *WINTER) for outer, inner in ((50.0, 1), (50.0, 0.1), ("OSB", 1), (0.1, 0.1))]
     assert gains[:2] == [0, 0]
     assert gains[2] == max(gains) == pytest.approx(1.8, abs=0.05)
-    assert 0 < gains[3] < 0.5
+    assert gains[3] == pytest.approx(0.269, abs=0.0005)
+    states = [
+        verdict(roof(inner, outer), *WINTER).state for outer, inner in ((50.0, 1), (50.0, 0.1), (1.5, 1), (0.1, 0.1))
+    ]
+    assert states == ["dry", "dry", "wet", "wet"]
 
 
 def test_the_film_that_changes():
@@ -78,6 +86,11 @@ def test_july():
     assert gain(roof(0.06), (75, 50), (85, 75)) == pytest.approx(2.6, abs=0.1)
     assert face(roof(0.06), (75, 50), (85, 75), FILM, 1)[1] == pytest.approx(100, abs=1e-6)
     assert pressure(85, 75) - pressure(75, 50) > 2 * (pressure(70, 40) - pressure(20, 80))
+    for inner, state, humid in ((0.06, "wet", 100), (3.0, "damp", 92), ("variable", "damp", 86)):
+        july = roof(inner), (75, 50), (85, 75)
+        assert verdict(*july).state == state
+        assert round(face(*july, FILM, 1)[1]) == humid
+        assert state == "wet" or f"{humid} %" in reveal("july")
 
 
 def test_the_hole_and_the_ceiling():
@@ -138,4 +151,6 @@ def test_inside_the_film():
         assert face(built, (70, 50), (0, 80), FILM)[0] == pytest.approx(warm, abs=0.5)
         assert film_state(built, (70, 50), (0, 80))[3] == pytest.approx(perms, rel=0.02)
     assert film_state(built, (70, 50), (0, 80))[0] == pytest.approx(86, abs=0.5)
-    assert gain(built, (70, 50), (0, 80)) > 0
+    assert gain(built, (70, 50), (0, 80)) == pytest.approx(1.87, abs=0.005)
+    states = [verdict(roof("variable", "open membrane", r), (70, 50), (0, 80)).state for r in (5.5, 22.0)]
+    assert states == ["dry", "wet"]

@@ -69,7 +69,7 @@ _SI = {
 }
 _ANSWERS = table.in_row_units(_SI)
 _ANSWERS |= {
-    "verdict": lambda row: _months(row).verdict,
+    "ending": lambda row: _months(row).ending,
     "first month": lambda row: _months(row).month[0],
     "peak month": lambda row: _months(row).peak_month,
     "wet plane": lambda row: " and ".join(f"{p.inner_layer}|{p.outer_layer}" for p in _months(row).planes) or "none",

@@ -5,6 +5,7 @@ gives its result.  `plain` and `times` write numbers without powers of ten.
 """
 
 from dryward import units
+from dryward.panels.wetness import between
 from dryward.teaching.arithmetic import Step
 
 
@@ -74,6 +75,68 @@ def flow(words, high, low, permeance, system):
         f"({show(high, 'pressure', system)} − {show(low, 'pressure', system)}) × {plain(much)} {tail}",
         show((high - low) * permeance, "vapor flux", system),
     )
+
+
+def at_risk(profile):
+    """The more humid of two faces: of the outer layer, where it gets wet in winter, or of the film's back in summer."""
+    faces = profile.face("outer layer", "inner"), profile.face("inner membrane", "outer")
+    return max(faces, key=lambda rung: profile.relative_humidity[rung])
+
+
+def stays(profile, indoor, outdoor, rung, system):
+    """What arrives at the wet planes and what leaves them; where there is none, the same for a rung, and its humidity.
+
+    Water that gathers over a stretch of a layer is worked from both its ends.
+    """
+    show = units.show
+    wet = [plane.rung for plane in profile.wet_planes] or [rung]
+    ends = dict.fromkeys((wet[0], wet[-1]))
+    most = profile.saturation_vapor_pressure
+    lines = []
+    for place in ends:
+        there = between(*profile.between(place))
+        start = "Temperature" if place == wet[0] else "Water gathers up to another face. Temperature"
+        lines += [
+            plane(
+                f"{start} {there}: go down by the R-values.",
+                indoor.temperature,
+                outdoor.temperature,
+                profile.thermal_resistance[place],
+                profile.thermal_resistance[-1],
+                system,
+            ),
+            Step(
+                "The most vapor pressure that place can have, from a table.", "", show(most[place], "pressure", system)
+            ),
+        ]
+    before, after = profile.vapor_resistance[wet[0]], profile.vapor_resistance[-1] - profile.vapor_resistance[wet[-1]]
+    room = (indoor.vapor_pressure - most[wet[0]]) / before
+    yard = (outdoor.vapor_pressure - most[wet[-1]]) / after
+    sides = (
+        ("the room", indoor.vapor_pressure, most[wet[0]], before, room),
+        ("outdoors", outdoor.vapor_pressure, most[wet[-1]], after, yard),
+    )
+    for side, air, limit, resistance, comes in sides:
+        high, low = (air, limit) if comes >= 0 else (limit, air)
+        way = "arrives from" if comes >= 0 else "leaves to"
+        words = "If it stands at that limit: vapor that" if side == "the room" else "And vapor that"
+        lines.append(flow(f"{words} {way} {side}.", high, low, 1 / resistance, system))
+    if profile.wet_planes:
+        # From one side it arrives and to the other it leaves: no plane is colder than both airs.
+        arrives, leaves = (show(each, "vapor flux", system) for each in (max(room, yard), -min(room, yard)))
+        words = "More arrives than leaves, and the rest stays."
+        return [*lines, Step(words, f"{arrives} − {leaves}", show(room + yard, "vapor flux", system))]
+    limit, held = (show(each[rung], "pressure", system) for each in (most, profile.vapor_pressure))
+    return [
+        *lines,
+        Step("More could leave than arrives: it stays below its limit, and no water stays.", "",
+             show(0.0, "vapor flux", system)),
+        Step(
+            f"How far below: on the straight line from the room to outdoors it has {held}.",
+            f"{held} / {limit} × 100",
+            show(profile.relative_humidity[rung], "relative humidity", system),
+        ),
+    ]  # fmt: skip
 
 
 _R = {"us": "R", "si": "m2 K/W"}

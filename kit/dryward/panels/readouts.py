@@ -111,16 +111,21 @@ def _of_slider(control, states, places, runs):
         return f"Not known yet: {done} of {len(states)} worked out"
     if len(runs) == 1:
         return f"{capital(runs[0][0])} at every setting"
-    rising, said = control.scale.left < control.scale.right, []
+    rising, said, before = control.scale.left < control.scale.right, [], None
     for state, first, last in runs:
         low, high = (control.say(_at(control, places[place])) for place in (first, last))
+        # Two neighbors may print the same number: the second then lies beyond it.
+        start = low if low != before else f"{'above' if rising else 'below'} {low}"
         if first == 0:
             span = f"up to {high}" if rising else f"at least {high}"
         elif last == len(states) - 1:
-            span = f"from {low} on" if rising else f"up to {low}"
+            span = start if low == before else f"from {low} on" if rising else f"up to {low}"
+        elif low == high:
+            span = f"just {start}" if low == before else low
         else:
-            span = low if low == high else f"{low} to {high}"
+            span = f"{start} to {high}"
         said.append(f"{state} {span}")
+        before = high
     return f"{capital(', '.join(said))} {control.unit}".strip()
 
 

@@ -1,7 +1,10 @@
-"""Where water gathers, in the words that several lessons share."""
+"""Where water gathers, or how damp it is where none does, in the words that several lessons share."""
 
-from dryward.verdict import DRY
-from dryward.verdict.words import how_wet
+import math
+
+from dryward.verdict import DAMP, DRY
+from dryward.verdict.words import amount, how_wet
+from dryward.verdict.words import where as place
 
 
 def worst(profile):
@@ -20,15 +23,56 @@ def where(profile):
     return between(wet.inner_layer, wet.outer_layer) if wet else "no water gathers"
 
 
-def gathers(page, profile):
-    """What gathers at the worst plane, with its own rate, and what gathers elsewhere; for a profile that gains."""
+def elsewhere(profile):
+    """What gathers at other planes than the worst [kg/(s m2)]; nothing where it is a hundredth of it or less."""
     wet = worst(profile)
-    said = f"{page.show(wet.rate, 'vapor flux')} gather {where(profile)}"
-    rest = profile.gain - wet.rate
-    return f"{said}, and {page.show(rest, 'vapor flux')} elsewhere" if rest > 0.01 * wet.rate else said
+    rest = profile.gain - wet.rate if wet else 0.0
+    return rest if wet and rest > 0.01 * wet.rate else 0.0
+
+
+def gathers(page, profile, verdict):
+    """What gathers at the worst plane, with its own rate, and what gathers elsewhere; for a profile that gains."""
+    said = f"{page.show(worst(profile).rate, 'vapor flux')} gather {where(profile)}"
+    rest = elsewhere(profile)
+    said = f"{said}, and {page.show(rest, 'vapor flux')} elsewhere" if rest else said
+    if verdict.state != DAMP:
+        return said
+    more = "" if verdict.worst.what == "steady-gain" else f", but {how_wet(verdict, page.unit_system)}"
+    return f"{said}, too little to count{more}"
 
 
 def settles(page, verdict):
-    """Where a roof in which no water gathers would settle, and what that means."""
-    tail = "" if verdict.state == DRY else ", and mold can grow" if verdict.worst.what == "face-humidity" else ""
-    return f"{how_wet(verdict, page.unit_system)}{tail}"
+    """Where a roof in which no water gathers would settle, and why that counts or does not."""
+    found = verdict.worst
+    if found is None or found.what != "face-humidity":
+        return how_wet(verdict, page.unit_system)
+    if found.state != DRY:
+        mold = "and mold can grow"
+    elif math.isinf(found.criterion.caution):
+        mold = "too cold there for mold"
+    else:
+        mold = f"below the {found.criterion.caution * 100:.0f} % at which mold can start there"
+    return f"the dampest face settles at {_humid(found.value)} humidity, {place(found.place)}, {mold}"
+
+
+def _humid(value):
+    """A relative humidity in words; what is not full is not said to be."""
+    return "just under 100 %" if 0.995 <= value < 1.0 else f"{value * 100:.0f} %"
+
+
+def note(page, profile, verdict):
+    """The line under the water gained: where it gathers, and how much of it there; otherwise how damp it is."""
+    if elsewhere(profile):
+        return f"{page.show(worst(profile).rate, 'vapor flux')} of it {where(profile)}"
+    return where(profile) if profile.wet_planes else none(page, verdict)
+
+
+def none(page, verdict):
+    """That no water gathers, and how damp it is all the same: the wood, or else the dampest face."""
+    found = verdict.finding("wood-moisture") or verdict.finding("face-humidity")
+    if found is None:
+        return "no water gathers"
+    if found.what == "face-humidity":
+        return f"no water gathers; dampest face {_humid(found.value)}"
+    shown = amount(found.value, found.criterion.unit, page.unit_system).removesuffix(" moisture content")
+    return f"no water gathers; wood would settle at {shown} moisture"

@@ -130,9 +130,12 @@ class BalanceMap(LivePicture):
     def alt(self, state):
         gain = np.asarray(state.gain)
         share = float((gain > _NONE).mean())
+        # No gain is not yet dry: the state is told by who knows it.
         now = (
-            f"gains {self.show(state.gain_now, 'vapor flux')}" if state.gain_now > _NONE else "gains nothing in winter"
-        )  # fmt: skip
+            f"gains {self.show(state.gain_now, 'vapor flux')}"
+            if state.gain_now > 0
+            else "gains no water in this weather"
+        )
         return sentences(
             "Map of winter gain over the permeance of the inner layer and of the outer layer.",
             f"You are at {self.show(state.inner_now, 'permeance')} inside and "

@@ -16,7 +16,8 @@ from dryward.teaching.questions.by_lesson.how_fast_perms import in_a_row
 from dryward.teaching.questions.by_lesson.winter_house import EDGE, fogs_at
 from dryward.teaching.questions.roof import FILM, roof
 from dryward.units import DAY, from_si, to_si
-from dryward.verdict import DRY, criterion
+from dryward.verdict import DRY, criterion, of_steady
+from dryward.verdict.words import sentence
 from dryward.weather.conditions import Air
 from dryward.weather.house_moisture import steady_humidity
 
@@ -83,8 +84,8 @@ TASKS = (
     Task(
         "dry-the-deck",
         "open-out-tight-in",
-        "This roof has {1.5 perm} outside and {3 perm} inside. Set the sliders so that it gains less than "
-        "{0.5 g/m2/day} at {20 degF}. Change two things at most. The weather stays.",
+        "This roof has {1.5 perm} outside and {3 perm} inside, and it is wet. Set the sliders so that it is dry at "
+        "{20 degF}. Change two things at most. The weather stays.",
         {**_WINTER, **_perms(M_in=3, M_out=1.5)},
         ("M_in", "M_out", "RH_in"),
         2,
@@ -106,18 +107,18 @@ TASKS = (
     Task(
         "july-film",
         "july",
-        "It is {85 degF} and {75 %} outside. The inner film has {0.06 perm} and its outer face is wet. Get it dry. "
-        "Change one thing. The weather stays.",
+        "It is {85 degF} and {75 %} outside. The inner film has {0.06 perm} and its outer face is wet. Get the roof "
+        "dry. Change two things at most. The weather stays.",
         {**_JULY, **_perms(M_in=0.06)},
         ("M_in", "T_in"),
-        1,
-        _perms(M_in=10),
+        2,
+        {**_perms(M_in=10), **_si(T_in=(78, "degF"))},
     ),
     Task(
         "warm-film",
         "inside-the-film",
-        "It is {0 degF} outside, {70 degF} and {50 %} inside. There is {22 R} inside the teaching film. "
-        "Keep the film at {1 perm} or tighter. Change two things at most.",
+        "It is {0 degF} outside, {70 degF} and {50 %} inside. There is {22 R} inside the teaching film, and the roof "
+        "is wet. Get the film to {1 perm} or tighter, and the roof dry. Change two things at most.",
         {
             **_si(T_in=(70, "degF"), RH_in=(50, "%"), T_out=(0, "degF"), RH_out=(80, "%")),
             **_si(R_in=(22, "R")),
@@ -186,7 +187,7 @@ def task(id):
     raise UnknownName("practical task", id, [each.id for each in TASKS])
 
 
-def judge(id, values, unit_system="us"):
+def judge(id, values, unit_system="us", labels=None):
     """Whether the sliders as they stand solve a task.
 
     Parameters
@@ -195,6 +196,8 @@ def judge(id, values, unit_system="us"):
     values : dict
         Control name -> value, in SI; controls left out stand at their start.
     unit_system : {"us", "si"}
+    labels : dict, optional
+        Control name -> what the page calls it; otherwise the name.
 
     Returns
     -------
@@ -220,28 +223,48 @@ def judge(id, values, unit_system="us"):
     moved = [name for name in now if not isclose(now[name], what.start[name], rel_tol=1e-6, abs_tol=1e-15)]
     kept = [name for name in moved if name not in what.may_change]
     if kept:
-        return Verdict(False, f"{kept[0]} stays as it is in this task; set it back.", float("nan"))
+        label = (labels or {}).get(kept[0], kept[0])
+        return Verdict(False, f"{label} stays as it is in this task; set it back.", float("nan"))
     if len(moved) > what.most_changes:
         return Verdict(False, f"You changed {len(moved)} things; {what.most_changes} at most.", float("nan"))
-    return _JUDGES[id](now, lambda value, unit: words.number(from_si(value, unit), unit, unit_system))
+    return _JUDGES[id](now, _Say(unit_system))
+
+
+@dataclass(frozen=True)
+class _Say:
+    """Numbers and verdicts in the reader's units."""
+
+    unit_system: str
+
+    def __call__(self, value, unit):
+        return words.number(from_si(value, unit), unit, self.unit_system)
+
+    def verdict(self, found):
+        return sentence(found, self.unit_system)
 
 
 def _airs(now):
     return Air(now["T_in"], now["RH_in"]), Air(now["T_out"], now["RH_out"])
 
 
-def _gain(now, outer):
-    """Steady gain of the vault with those perms [kg/(s m2)]."""
-    built = roof(from_si(now["M_in"], "perm"), outer)
-    return steady.profile(built, *_airs(now)).gain
+#: From here on an inner film counts as none at all [perm].
+NO_FILM = 1000.0
+
+
+def _vault(now, outer):
+    """The steady state of the vault with those perms."""
+    inner = from_si(now["M_in"], "perm")
+    return steady.profile(roof(None if inner >= 0.999 * NO_FILM else inner, outer), *_airs(now))
+
+
+def _dry(profile, say):
+    """Done when the page's own verdict is dry."""
+    found = of_steady(profile)
+    return Verdict(found.state == DRY, say.verdict(found), profile.gain)
 
 
 def _deck(now, say):
-    found = _gain(now, from_si(now["M_out"], "perm"))
-    limit = to_si(0.5, "g/m2/day")
-    return Verdict(
-        found < limit, f"It gains {say(found, 'g/m2/day')}; less than {say(limit, 'g/m2/day')} is asked.", found
-    )
+    return _dry(_vault(now, from_si(now["M_out"], "perm")), say)
 
 
 def _january(now, say):
@@ -259,15 +282,15 @@ def _january(now, say):
 
 
 def _july(now, say):
-    found = _gain(now, "open membrane")
-    gathers = f"{say(found, 'g/m2/day')} gather on it" if found > 0 else "nothing gathers on it"
-    return Verdict(found <= 0, f"On the outer face of the film: {gathers}.", found)
+    return _dry(_vault(now, "open membrane"), say)
 
 
 def _film(now, say):
-    built = roof("variable", "open membrane", from_si(now["R_in"], "R"))
-    found = steady.profile(built, *_airs(now)).permeance[FILM]
-    return Verdict(found <= to_si(1.0, "perm") * (1 + 1e-9), f"The film stands at {say(found, 'perm')}.", found)
+    profile = steady.profile(roof("variable", "open membrane", from_si(now["R_in"], "R")), *_airs(now))
+    found, judged = profile.permeance[FILM], of_steady(profile)
+    tight = found <= to_si(1.0, "perm") * (1 + 1e-9)
+    told = f"The film stands at {say(found, 'perm')}. {say.verdict(judged)}"
+    return Verdict(tight and judged.state == DRY, told, found)
 
 
 def _hole(now, say):

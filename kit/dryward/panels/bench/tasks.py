@@ -1,5 +1,6 @@
 """The practical item of a lesson: set the sliders so that ..., and have it checked."""
 
+from dryward.checks import PlainError
 from dryward.panels.bench import parts
 from dryward.teaching import practical
 
@@ -51,9 +52,24 @@ class Tasks:
         if id not in self._start:
             self.words[id] = (False, "First put the sliders at the start.")
             return
+        stray = self._stray(task)
+        if stray:
+            self.words[id] = (False, f"Not yet. {stray} stays as it is in this task; set it back.")
+            return
         moved = {name: each.si for name, each in controls.items() if each.si != self._start[id].get(name)}
-        moved |= {name: value for name, value in self.page.task_values().items() if name in task.start}
-        verdict = practical.judge(id, moved, self.page.unit_system)
+        labels = {name: each.words for name, each in self.page.controls.items()}
+        try:
+            moved |= {name: value for name, value in self.page.task_values().items() if name in task.start}
+            verdict = practical.judge(id, moved, self.page.unit_system, labels)
+        except PlainError as reason:
+            self.words[id] = (False, f"Not yet. {reason}")
+            return
         self.words[id] = (verdict.solved, f"{'Solved. ' if verdict.solved else 'Not yet. '}{verdict.words}")
         if verdict.solved:
             self.page.settings.solved(self.page.id, id)
+
+    def _stray(self, task):
+        """What the page calls a choice that the task knows nothing of and that is not where it started."""
+        known = (*task.start, *self.page.task_choices)
+        choices = [each for name, each in self.page.controls.items() if each.options and name not in known]
+        return next((each.words for each in choices if each.value != (each.choice.start or each.options[0])), "")

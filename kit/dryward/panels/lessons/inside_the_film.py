@@ -137,7 +137,7 @@ class InsideTheFilm(Page):
                 "Water gained",
                 state.profile.gain,
                 "vapor flux",
-                note=wetness.where(state.profile),
+                note=wetness.note(self, state.profile, self.judge(state)),
             ),
             Readout("share", "", state.share, "relative humidity", hidden=True),
         ]
@@ -155,7 +155,7 @@ class InsideTheFilm(Page):
             f"stands at {show(state.profile.permeance[FILM], 'permeance')}"
         )
         if state.profile.wet_planes:
-            return f"{film}: {wetness.gathers(self, state.profile)}."
+            return f"{film}: {wetness.gathers(self, state.profile, self.judge(state))}."
         return f"{film}; no water gathers, and {wetness.settles(self, self.judge(state))}."
 
     def strips(self, at, state):
@@ -174,7 +174,7 @@ class InsideTheFilm(Page):
 
     def steps(self, state):
         """The film's temperature, its two humidities, and its curve."""
-        profile, show, system = state.profile, self.show, self.unit_system
+        profile, system = state.profile, self.unit_system
         face = profile.face(FILM, 0)
         inside, outside = state.faces
         curve = state.roof.layer(FILM).substance
@@ -208,8 +208,7 @@ class InsideTheFilm(Page):
         else:
             end = f"at or below {low * 100:g} %" if mean <= low else f"at or above {high * 100:g} %"
             lines.append(Step(f"The film's curve {end}.", "", f"{now:.3g} perm"))
-        gain = show(profile.gain, "vapor flux")
-        return [*lines, Step("What arrives at the coldest face and cannot leave it, as in lesson 5.", "", gain)]
+        return [*lines, *hand.stays(profile, state.indoor, state.outdoor, hand.at_risk(profile), system)]
 
 
 PAGE = InsideTheFilm

@@ -3,6 +3,7 @@
 from dataclasses import dataclass, replace
 
 from dryward import building
+from dryward.checks import PlainError
 from dryward.panels import hand, wetness
 from dryward.panels.controls import Choice, Scale
 from dryward.panels.page import Page
@@ -11,6 +12,7 @@ from dryward.panels.standard import standard
 from dryward.physics import drying, limits, steady
 from dryward.pictures.reversal import Reversal, ReversalState
 from dryward.teaching.arithmetic import Step
+from dryward.teaching.practical import NO_FILM
 from dryward.teaching.questions import roof as teaching_roof
 from dryward.teaching.questions.by_lesson.july import with_damp_wood
 from dryward.units import to_si
@@ -22,8 +24,6 @@ ROOM_HUMIDITY = 0.5
 SPRING = Air(to_si(70.0, "degF"), ROOM_HUMIDITY), Air(to_si(60.0, "degF"), 0.55)
 #: Above this it is wood in the sun, not outdoor air [degC].
 SUN = to_si(100.0, "degF")
-#: What counts as no film at all [perm].
-NO_FILM = 1000.0
 #: A ceiling of 1000 ft2, for the air conditioner's share.
 THOUSAND = to_si(1000.0, "ft2")
 #: Option -> inner layer of the vented roof: its perms, "variable", or None.
@@ -97,6 +97,7 @@ class July(Page):
         ROOF,
     )
     draws = Reversal
+    task_choices = ("Roof",)
 
     def compute(self, at):
         """A steady hot day, and a spring day for the drying."""
@@ -107,11 +108,13 @@ class July(Page):
     def task_values(self):
         """The perms of the inner layer that was chosen."""
         chosen, profile = self.at.Roof, self.state.profile
+        if chosen == "foam":
+            raise PlainError("This task is about the vented roof; choose one of its inner layers.")
         if chosen == "plastic":
             return {}
         if chosen == "variable":
             return {"M_in": profile.permeance["inner membrane"]}
-        return {"M_in": to_si(INNER.get(chosen) or NO_FILM, "perm")}
+        return {"M_in": to_si(INNER[chosen] or NO_FILM, "perm")}
 
     def views(self, state):
         """Section and graph of the same day."""
@@ -135,7 +138,9 @@ class July(Page):
                 "relative humidity",
                 note=self.show(float(profile.temperature[state.rung]), "temperature"),
             ),
-            Readout("gain", "Water gained", profile.gain, "vapor flux", note=wetness.where(profile)),
+            Readout(
+                "gain", "Water gained", profile.gain, "vapor flux", note=wetness.note(self, profile, self.judge(state))
+            ),
             Readout(
                 "into_room",
                 "Vapor into the room",
@@ -164,11 +169,11 @@ class July(Page):
         if state.push <= 0:
             less = f"{outside} has {show(-state.push, 'pressure')} less vapor pressure than the room"
             if profile.wet_planes:
-                return f"{less}: the push is outward, and {wetness.gathers(self, profile)}."
+                return f"{less}: the push is outward, and {wetness.gathers(self, profile, self.judge(state))}."
             return f"{less}: the push is outward, and {wetness.settles(self, self.judge(state))}."
         start = f"{outside} pushes vapor inward with {show(state.push, 'pressure')}"
         if profile.wet_planes:
-            return f"{start}, and {wetness.gathers(self, profile)}."
+            return f"{start}, and {wetness.gathers(self, profile, self.judge(state))}."
         behind = show(float(profile.relative_humidity[state.rung]), "relative humidity")
         room = show(max(-profile.vapor_flux_in, 0.0), "vapor flux")
         settles = wetness.settles(self, self.judge(state))

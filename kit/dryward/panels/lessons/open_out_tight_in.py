@@ -12,9 +12,8 @@ from dryward.panels.readouts import Readout, Strip
 from dryward.panels.standard import standard
 from dryward.physics import limits, steady
 from dryward.pictures.balance_map import BalanceMap, MapState
-from dryward.teaching.arithmetic import Step
 from dryward.units import to_si
-from dryward.verdict import DRY, of_steady
+from dryward.verdict import DAMP, DRY, of_steady
 from dryward.weather import Air
 
 ROOM_TEMPERATURE, OUTDOOR_HUMIDITY = to_si(70.0, "degF"), 0.8
@@ -133,7 +132,7 @@ class OpenOutTightIn(Page):
 
     def says(self, state):
         """What the pair does in this weather."""
-        balance, gain = state.balance, state.profile.gain
+        balance, gain, judged = state.balance, state.profile.gain, self.judge(state)
         if gain > 0:
             more = (
                 f"To stop it the outside must have {self.show(balance, 'permeance')}: "
@@ -141,8 +140,8 @@ class OpenOutTightIn(Page):
                 if balance
                 else "No outer layer stops it at this humidity"
             )
-            return f"This roof gains {self.show(gain, 'vapor flux')} in this weather. {more}."
-        judged = self.judge(state)
+            little = ", too little to count," if judged.state == DAMP else ""
+            return f"This roof gains {self.show(gain, 'vapor flux')}{little} in this weather. {more}."
         settles = "" if judged.state == DRY else f" But {wetness.settles(self, judged)}."
         if balance <= FINE[0]:
             return f"This roof gains nothing in this weather, and even a tight outside would gain nothing.{settles}"
@@ -150,7 +149,7 @@ class OpenOutTightIn(Page):
         at_least = "or more" if self.unit_system == "us" else "or less"
         return (
             f"This roof gains nothing in this weather: the outside is {_compared(state.outer / state.inner)} as the "
-            f"inside. It needs {self.show(balance, 'permeance')} {at_least}.{settles}"
+            f"inside. For no gain it needs {self.show(balance, 'permeance')} {at_least}.{settles}"
         )
 
     def strips(self, at, state):
@@ -168,31 +167,8 @@ class OpenOutTightIn(Page):
 
     def steps(self, state):
         """What arrives at the outer face, and what can leave."""
-        profile, show, system = state.profile, self.show, self.unit_system
-        face = profile.face("outer layer", 0)
-        room, yard = state.indoor.vapor_pressure, state.outdoor.vapor_pressure
-        most = profile.saturation_vapor_pressure[face]
-        before = profile.vapor_resistance[face]
-        after = profile.vapor_resistance[-1] - before
-        arrives, leaves = (room - most) / before, (most - yard) / after
-        return [
-            hand.plane(
-                "Temperature of the outer face.",
-                state.indoor.temperature,
-                state.outdoor.temperature,
-                profile.thermal_resistance[face],
-                profile.thermal_resistance[-1],
-                system,
-            ),
-            Step("The most vapor pressure it can have, from a table.", "", show(most, "pressure")),
-            hand.flow("Held at that limit: what arrives from the room.", room, most, 1 / before, system),
-            hand.flow("And what leaves outward.", most, yard, 1 / after, system),
-            Step(
-                "The rest stays." if arrives > leaves else "More could leave than arrives: nothing stays.",
-                f"{show(arrives, 'vapor flux')} − {show(leaves, 'vapor flux')}" if arrives > leaves else "",
-                show(max(arrives - leaves, 0.0), "vapor flux"),
-            ),
-        ]
+        profile = state.profile
+        return hand.stays(profile, state.indoor, state.outdoor, profile.face("outer layer", "inner"), self.unit_system)
 
 
 def _compared(ratio):

@@ -174,7 +174,13 @@ class TheFilmThatChanges(Page):
                 "vapor flux",
                 note="into the roof" if flux > 0 else "into the room",
             ),
-            Readout("gain", "Water gained", state.profile.gain, "vapor flux", note=wetness.where(state.profile)),
+            Readout(
+                "gain",
+                "Water gained",
+                state.profile.gain,
+                "vapor flux",
+                note=wetness.note(self, state.profile, self.judge(state)),
+            ),
             Readout("mean", "", state.mean, "relative humidity", hidden=True),
         ]
 
@@ -194,7 +200,7 @@ class TheFilmThatChanges(Page):
             start = f"Its faces see {faces}: the film is {word}, {now}"
         outward = state.profile.vapor_flux_in > 0
         if state.profile.wet_planes:
-            tail = wetness.gathers(self, state.profile)
+            tail = wetness.gathers(self, state.profile, self.judge(state))
             if outward and self._opens(state):
                 return f"{start}. It opens at the wrong time: the room pushes vapor out, and {tail}."
             return f"{start}; {tail}."

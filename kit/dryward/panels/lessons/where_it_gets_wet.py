@@ -13,6 +13,7 @@ from dryward.pictures.profile import ProfileState, SectionAndProfile
 from dryward.teaching.arithmetic import Step
 from dryward.units import to_si
 from dryward.verdict import of_steady
+from dryward.verdict.words import amount
 from dryward.weather import Air
 
 #: The room and the outdoor humidity of this lesson; the sliders move the rest.
@@ -87,16 +88,16 @@ class WhereItGetsWet(Page):
 
     def numbers(self, state):
         """The dew-point depth and the wet plane, as two things; humidity, gain, drying."""
-        profile = state.profile
+        profile, judged = state.profile, self.judge(state)
         wettest, worst = profile.wettest, wetness.worst(profile)
         return [
             Readout("dew_point_depth", "Dew-point line, depth", profile.dew_point_depth, "length"),
             Readout(
                 "wet_plane",
-                "Wet face, depth",
+                "Water gathers, depth",
                 worst.depth if worst else None,
                 "length",
-                note=wetness.where(profile),
+                note=wetness.where(profile) if worst else wetness.none(self, judged),
             ),
             Readout(
                 "highest_relative_humidity",
@@ -125,15 +126,17 @@ class WhereItGetsWet(Page):
 
     def says(self, state):
         """What the numbers mean, in one sentence."""
-        profile = state.profile
+        profile, judged = state.profile, self.judge(state)
         if profile.dew_point_depth is None:
             line = "No part of the roof is as cold as the dew point of the room"
+            but = "and still there is water"
         else:
             line = f"The dew-point line is {self.show(profile.dew_point_depth, 'length')} from the room"
+            word = "frost" if profile.wet_planes and wetness.worst(profile).temperature < 0 else "water"
+            but = f"but the {word} is elsewhere"
         if not profile.wet_planes:
-            return f"{line}; no water gathers, and {wetness.settles(self, self.judge(state))}."
-        word = "frost" if wetness.worst(profile).temperature < 0 else "water"
-        return f"{line}, but the {word} is elsewhere: {wetness.gathers(self, profile)}."
+            return f"{line}; no water gathers, and {wetness.settles(self, judged)}."
+        return f"{line}, {but}: {wetness.gathers(self, profile, judged)}."
 
     def strips(self, at, state):
         """The state along each control, all else as it is."""
@@ -151,44 +154,25 @@ class WhereItGetsWet(Page):
 
     def steps(self, state):
         """From the room's vapor pressure to the gain, with the numbers on the sliders."""
-        profile, system, show = state.profile, self.unit_system, self.show
-        indoor, outdoor = state.indoor, state.outdoor
-        room, yard = indoor.vapor_pressure, outdoor.vapor_pressure
-        face = profile.face("outer layer", 0)
-        most = profile.saturation_vapor_pressure[face]
-        before = profile.vapor_resistance[face]
-        after = profile.vapor_resistance[-1] - before
-        gain = (room - most) / before - (most - yard) / after
-        return [
+        profile, system, indoor = state.profile, self.unit_system, state.indoor
+        lines = [
             hand.pressure(
                 "Vapor pressure of the room.",
                 indoor.temperature,
                 indoor.relative_humidity,
-                room / indoor.relative_humidity,
+                indoor.vapor_pressure / indoor.relative_humidity,
                 system,
             ),
-            Step("Dew point of the room: the table read backward.", "", show(indoor.dew_point, "temperature")),
-            hand.plane(
-                "Temperature of the outer layer's inner face: go down by the R-values.",
-                indoor.temperature,
-                outdoor.temperature,
-                profile.thermal_resistance[face],
-                profile.thermal_resistance[-1],
-                system,
-            ),
-            Step("The most vapor pressure that face can have, from a table.", "", show(most, "pressure")),
-            hand.flow("If it stands at that limit: vapor that arrives from the room.", room, most, 1 / before, system),
-            hand.flow("And vapor that leaves through the outer layer.", most, yard, 1 / after, system),
-            Step(
-                "More arrives than leaves, and the rest stays."
-                if gain > 0
-                else "More could leave than arrives: the face stays below its limit, and nothing stays.",
-                f"{show((room - most) / before, 'vapor flux')} − {show((most - yard) / after, 'vapor flux')}"
-                if gain > 0
-                else "",
-                show(max(gain, 0.0), "vapor flux"),
-            ),
+            Step("Dew point of the room: the table read backward.", "", self.show(indoor.dew_point, "temperature")),
+            *hand.stays(profile, indoor, state.outdoor, hand.at_risk(profile), system),
         ]
+        wood = None if profile.wet_planes else self.judge(state).finding("wood-moisture")
+        if wood is not None:
+            shown = amount(wood.value, wood.criterion.unit, system)
+            there = profile.relative_humidity[profile.face(wood.place.layer, wood.place.side)]
+            air = self.show(float(there), "relative humidity")
+            lines.append(Step(f"But the {wood.place.layer} is wood. Its curve, at the {air} of its face:", "", shown))
+        return lines
 
 
 def _room_side(rate, inward):

@@ -11,6 +11,7 @@ from dryward.building import AirSpace, Assembly, FixedMembrane, Layer, Material,
 from dryward.building.library import membrane
 from dryward.physics import steady
 from dryward.units import from_si, to_si
+from dryward.verdict import DAMP, of_steady
 from dryward.weather.conditions import Air
 
 #: The outer layers and the preset that has each, with its perms.
@@ -202,6 +203,54 @@ def gain(assembly, indoor, outdoor):
     1.8
     """
     return from_si(state(assembly, indoor, outdoor).gain, "g/m2/day")
+
+
+def verdict(assembly, indoor, outdoor):
+    """What such a day, if it never ended, would mean to the roof.
+
+    Parameters
+    ----------
+    assembly : Assembly
+    indoor, outdoor : (float, float)
+        Air on each side: [degF] and RH [%].
+
+    Returns
+    -------
+    verdict.Verdict
+
+    Examples
+    --------
+    >>> verdict(roof(1.0, "OSB"), (70, 40), (36, 80)).state
+    'damp'
+    """
+    return of_steady(state(assembly, indoor, outdoor))
+
+
+def damp_all_the_same(assembly, indoor, outdoor):
+    """A sentence for a day on which no water gathers and that is not dry either.
+
+    Parameters
+    ----------
+    assembly : Assembly
+    indoor, outdoor : (float, float)
+        Air on each side: [degF] and RH [%].
+
+    Returns
+    -------
+    str
+        Empty where it is dry or wet.
+
+    Examples
+    --------
+    >>> damp_all_the_same(roof(1.0, "OSB"), (70, 40), (36, 80))
+    ' It is damp all the same: the wood would settle at 22 % MC.'
+    """
+    found = verdict(assembly, indoor, outdoor)
+    if found.state != DAMP or found.worst.what == "steady-gain":
+        return ""
+    wood = found.worst.what == "wood-moisture"
+    why = f"the wood would settle at {found.worst.value:.0f} % MC" if wood else "mold can grow there"
+    return f" It is damp all the same: {why}."
 
 
 def line_inches(assembly, indoor, outdoor):

@@ -1,7 +1,7 @@
 """Kinds about layers: temperature, perms, classes, wet faces and the variable film."""
 
 from dryward.teaching.questions.by_lesson import how_fast_perms
-from dryward.teaching.questions.roof import FILM, OUTERS, face, film, gain, plane, roof
+from dryward.teaching.questions.roof import FILM, OUTERS, damp_all_the_same, face, film, gain, plane, roof
 from dryward.units import from_si
 
 
@@ -92,7 +92,9 @@ def line_or_water(draw):
         draw.because(f"More comes to that cold, tight face than can leave: it gains {say(water, 'g/m2/day')}.")
         wrong = (nowhere, "no-drops-no-problem")
     else:
-        draw.because(f"Even the coldest face stays at {humid:.0f} % RH. As much can leave as comes.")
+        draw.because(
+            f"Even the coldest face stays at {humid:.0f} % RH. As much can leave as comes.{damp_all_the_same(*case)}"
+        )
         wrong = (there, "cold-face-always-wet")
     return draw.words(
         f"A vault has a {say(1, 'perm')} film, {say(12, 'in')} of fill, and an outer layer of "
@@ -157,7 +159,7 @@ def summer_face(draw):
         draw.because(f"The push is inward and the film is cool: {say(water, 'g/m2/day')} gather on its outer face.")
         wrong = (no, "barrier-always-inside", "In July the damp side is outside. The film stops it on the cool side.")
     else:
-        draw.because(f"The outer face of the film stays at {back:.0f} % RH, below full.")
+        draw.because(f"The outer face of the film stays at {back:.0f} % RH, below full.{damp_all_the_same(*case)}")
         wrong = (yes, "cold-face-always-wet")
     return draw.words(
         f"It is {say(hot, 'degF')} and {humid} % outside, the room is cooled to {say(cool, 'degF')} and "

@@ -1,6 +1,7 @@
 """Checks: a filled service cavity, why it stays nearly empty, and the steamy bathroom."""
 
-from dryward.teaching.questions.roof import FILM, face, film_state, gain, roof
+from dryward.teaching.questions.roof import FILM, face, film_state, gain, roof, verdict
+from dryward.verdict import WET
 
 
 def filled_cavity(draw):
@@ -18,10 +19,13 @@ def filled_cavity(draw):
     if humid[3] < 1.4 * first:
         return None
     say = draw.say
+    states = [verdict(each, *air).state for each in (before, after)]
+    share = 100 * inside / (inside + outside)
+    turned = f"The roof goes from {states[0]} to {states[1]}" if states[0] != states[1] else f"The roof is {states[1]}"
     draw.because(
         f"The film goes from {say(warm, 'degF')} to {say(cool, 'degF')}, its room face sees "
         f"{humid[0]:.0f} %, and it opens "
-        f"from {say(first, 'perm')} to {say(humid[3], 'perm')}."
+        f"from {say(first, 'perm')} to {say(humid[3], 'perm')}. {turned}, with {share:.0f} % of the R inside the film."
     )
     return draw.words(
         f"Someone fills the service cavity with {say(inside, 'R')}, under {say(outside, 'R')} outside the film. It is "
@@ -67,12 +71,14 @@ def steam_bath(draw):
     built = roof("variable", "OSB", inside)
     bedroom, bath = (gain(built, (70, rh), (cold, 80)) for rh in (40, steam))
     less = gain(roof(0.1, "OSB", 1.0), (70, steam), (cold, 80))
-    if not bath > bedroom + 1 > less + 1:
+    if not bath > bedroom + 1 > less + 1 or verdict(built, (70, 40), (cold, 80)).state != WET:
         return None
     say = draw.say
+    left = verdict(roof(0.1, "OSB", 1.0), (70, steam), (cold, 80)).state
+    still = "which is wet still, so the fan comes first" if left == WET else f"and the roof is {left}"
     draw.because(
         f"In this roof the bath brings {say(bath, 'g/m2/day')}, a bedroom {say(bedroom, 'g/m2/day')}. With a "
-        f"{say(0.1, 'perm')} film and little R inside it is {say(less, 'g/m2/day')}."
+        f"{say(0.1, 'perm')} film and little R inside it is {say(less, 'g/m2/day')}, {still}."
     )
     return draw.words(
         f"A bathroom that stays steamy, {say(70, 'degF')} and {steam} %, lies under the same vault, with "
@@ -86,7 +92,7 @@ def steam_bath(draw):
         (
             "Nothing. It is like any bedroom.",
             "film-knows-the-season",
-            f"A bedroom brings {say(bedroom, 'g/m2/day')}.",
+            f"A bedroom brings {say(bedroom, 'g/m2/day')}, and that is wet too behind OSB in this cold.",
             "It is the same roof, the same film and the same winter.",
         ),
         ("Nothing. The film closes in steam.", "film-closes-when-humid"),

@@ -22,7 +22,10 @@ def colder_room(draw):
         return None
     first = face(built, *before, FILM, 1)[1]
     say = draw.say
-    draw.because(f"The plastic got colder. Its outer face goes from {first:.0f} % to wet, {say(wet, 'g/m2/day')}.")
+    draw.because(
+        f"The plastic got colder. Its outer face goes from {first:.0f} % to wet, {say(wet, 'g/m2/day')}."
+        f"{roof.damp_all_the_same(built, *before).replace('It is damp all the same', f'At {first:.0f} % it was damp')}"
+    )
     return draw.words(
         f"Plastic is on the inside, and it is {say(hot, 'degF')} and {humid} % outside. The air conditioning goes from "
         f"{say(high, 'degF')} to {say(low, 'degF')}. What happens on the outer face of the plastic?",

@@ -67,7 +67,7 @@ def what_cuts(draw):
         (
             "A second plastic sheet over the OSB.",
             "two-barriers-twice-as-good",
-            "Then even less leaves. Tight on both sides cannot dry.",
+            "Then even less leaves. Tight on both sides can hardly dry.",
         ),
     )
 

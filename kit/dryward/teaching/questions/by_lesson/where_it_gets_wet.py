@@ -1,7 +1,8 @@
 """Checks: the line moves, the line is not the water, and what makes the face at risk."""
 
-from dryward.teaching.questions.roof import air, face, gain, line_inches, roof
+from dryward.teaching.questions.roof import air, damp_all_the_same, face, gain, line_inches, roof, verdict
 from dryward.units import from_si
+from dryward.verdict import DRY
 
 ROOM = 70
 
@@ -52,27 +53,42 @@ def water_at_the_line(draw):
 
 
 def risk_face(draw):
-    """What makes the face at risk."""
-    outer = draw.pick(1.5, (0.1, 0.5, 1.0, 1.5))
+    """What makes the face at risk, with water on it or only with damp wood."""
+    outer = draw.pick("OSB", ("OSB", "OSB", 0.1, 0.5, 1.0, 1.5))
     rh = draw.pick(40, (40, 45, 50))
-    cold = draw.pick(20, (10, 15, 20))
+    cold = draw.pick(36, (10, 15, 20, 34, 36, 38))
     case = roof(1.0, outer), (ROOM, rh), (cold, 80)
     draw.note(outer=outer, indoor_rh=rh, outdoor=cold)
-    water = gain(*case)
-    if water <= 0:
-        return None
+    found, water, humid = verdict(*case), gain(*case), face(*case)[1]
     dew = from_si(air(ROOM, rh).dew_point, "degF")
+    # Not where a little water gathers that does not count, nor where the line is outside the roof.
+    if found.state == DRY or 0 < water < 0.1 or dew < cold + 4:
+        return None
     say = draw.say
-    draw.because(
-        f"At {say(cold, 'degF')} outside the inner face of the {say(outer, 'perm')} layer takes up "
-        f"{say(water, 'g/m2/day')}: it is cold, and less leaves than comes."
-    )
-    return draw.words(
-        f"Behind a {say(1, 'perm')} film lies {say(12, 'in')} of fill, then a {say(outer, 'perm')} outer layer. "
-        f"The room is {say(ROOM, 'degF')} and {rh} %. Which face is at risk?",
-        "The inner face of the outer layer: cold, and tighter than what is before it.",
-        (f"The plane in the fill that is as cold as the room's dew point, {say(dew, 'degF')}.", "dew-point-is-a-place"),
+    layer = f"OSB of {say(1.5, 'perm')}" if outer == "OSB" else f"an outer layer of {say(outer, 'perm')}"
+    wrong = [
+        (
+            f"The plane in the fill that is as cold as the room's dew point, {say(dew, 'degF')}.",
+            "dew-point-is-a-place",
+        ),
         ("The middle of the fill, since it is the thickest layer.", "thickest-layer"),
+    ]
+    if water:
+        draw.because(
+            f"At {say(cold, 'degF')} outside that face takes up {say(water, 'g/m2/day')}: it is cold, "
+            "and less leaves than comes."
+        )
+    else:
+        draw.because(
+            f"At {say(cold, 'degF')} outside no water gathers there, but that face stands at {humid:.0f} % RH."
+            f"{damp_all_the_same(*case)}"
+        )
+        wrong.append(("None. No drops form anywhere in this roof.", "no-drops-no-problem"))
+    return draw.words(
+        f"Behind a {say(1, 'perm')} film lies {say(12, 'in')} of fill, then {layer}. The room is "
+        f"{say(ROOM, 'degF')} and {rh} %, it is {say(cold, 'degF')} and 80 % outside. Which face is at risk?",
+        "The inner face of the outer layer: cold, and tighter than what is before it.",
+        *wrong,
     )
 
 
