@@ -64,7 +64,7 @@ def wettest_month(draw):
 
 
 def left_over(draw):
-    """A roof that does or does not come home."""
+    """A roof that does or does not dry back."""
     outer, inner, climate, rh = draw.pick(
         ("closed sheet", 1.0, "cold", 55),
         (
@@ -77,7 +77,7 @@ def left_over(draw):
         ),
     )
     found = year(inner, outer, climate, rh)
-    if found.verdict not in ("dries", "grows", "no wetting"):
+    if found.ending not in ("dries", "grows", "no wetting"):
         return None
     draw.note(outer=outer, inner=inner, climate=climate, rh=rh)
     say = draw.say
@@ -88,7 +88,7 @@ def left_over(draw):
         "no wetting": "It does not get wet in any month.",
     }
     beliefs = {
-        "grows": ("one-check-decides", "It wets, but the summer takes all of it back. Ask if it comes home."),
+        "grows": ("one-check-decides", "It wets, but the summer takes all of it back. Ask if it dries back."),
         "dries": ("trust-the-trend-later", "The sum over the year decides, not the hope."),
         "no wetting": ("no-drops-no-problem", "It does wet in some months, drops or no drops."),
     }
@@ -98,16 +98,16 @@ def left_over(draw):
             "grows": f"At the end of the first year {left} are still there, and the second adds to it.",
             "dries": f"It holds at most {say(found.peak * 1000, 'g/m2')}, and nothing is left at the year's end.",
             "no wetting": "In each month more can leave through the outer layer than comes.",
-        }[found.verdict]
+        }[found.ending]
     )
-    wrong = [(texts[key], *belief) for key, belief in beliefs.items() if key != found.verdict]
-    if found.verdict == "no wetting":
+    wrong = [(texts[key], *belief) for key, belief in beliefs.items() if key != found.ending]
+    if found.ending == "no wetting":
         wrong = [(text, id) for text, id, _ in wrong]
     return draw.words(
         f'A roof in the made-up town "{place(climate).name}" has {inside} inside and the outer layer "{outer}", '
         f"{say(roof.OUTERS[outer][1], 'perm')}. Indoors it is {say(70, 'degF')} and {rh} %. "
         "What do twelve months show?",
-        texts[found.verdict],
+        texts[found.ending],
         *wrong,
     )
 
