@@ -5,7 +5,7 @@ from functools import lru_cache
 
 from dryward.panels import wetness
 from dryward.panels.controls import Choice
-from dryward.panels.lessons.where_it_gets_wet import OUTER, ROOFS, roof_with
+from dryward.panels.lessons.where_it_gets_wet import OUTER, roof_with
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.panels.standard import standard
