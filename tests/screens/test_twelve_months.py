@@ -98,6 +98,7 @@ def test_the_most_open_ceiling_is_damp_by_what_its_wood_holds(tmp_path):
     assert page.verdict.worst.value == pytest.approx(before + 100 * page.readouts["peak"] / weight)
     assert page.verdict.worst.value > criterion("wood-moisture").caution
     assert "The outer layer reaches 27 % moisture content in March, over 20 % in 5 of 12 months." in page.sentence
+    assert any("the wood stands at 80 % RH, and all that gathers" in limit for limit in lessons.lesson(ID).limits)
 
 
 def test_water_behind_plastic_in_a_hot_town_is_wet_though_it_dries_back(tmp_path):
@@ -141,6 +142,16 @@ def test_the_page_says_that_no_leak_is_counted(tmp_path):
     page = open_page(ID, tmp_path)
     assert "leak" in page.verdict.left_out
     assert any(limit.startswith("No air leaks.") for limit in lessons.lesson(ID).limits)
+
+
+@pytest.mark.parametrize("id", [ID, "hour-by-hour"])
+def test_the_sources_name_the_limits_that_judge(id):
+    said = " ".join(lessons.lesson(id, "si").sources)
+    wood, water = criterion("wood-moisture"), criterion("free-water")
+    assert f"{wood.caution:.0f} percent MC is common practice with no source. {wood.damage:.0f} percent, " in said
+    assert f"DIN 4108-3, {water.damage * 1000:.0f} g/m² read in a secondary source, " in said
+    assert f"{water.caution * 1000:.0f} g/m² from memory" in said
+    assert (f"limit of {criterion('mold-index').damage:.0f}: ASHRAE" in said) == (id == "hour-by-hour")
 
 
 def test_the_town_loads_no_sun_library():
