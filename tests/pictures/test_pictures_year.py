@@ -42,3 +42,30 @@ def test_bars_of_a_flood_stay_in_their_axis():
     picture = drawn(np.full(365, 15.0), brought=brought, carried=brought)
     ax = picture.bars[0][0].axes
     assert abs(picture.bars[0][0].get_height()) <= ax.get_ylim()[1]
+
+
+def test_named_years_stand_under_the_axis_and_the_last_one_counts():
+    days = np.arange(1, 2 * 365 + 1.0)
+    first, last = 30.0 * np.exp(-(((days - 50) / 40) ** 2)), 22.0 * np.exp(-(((days - 365 - 95) / 40) ** 2))
+    view = YearState(days, (("sheathing", 8 + first + last), ("deck", 9 + last)), BANDS, years=("first", "year 3"))
+    picture = Year("us")
+    picture.render(view)
+    ticks = [text.get_text() for text in picture.figure.axes[0].get_xticklabels()]
+    assert ticks == ["first", "year 3"]
+    said = picture.alt(view)
+    assert "over 730 days, first, then year 3: " in said
+    assert "in the last year peaks at 30.0 % in April" in said
+    assert "The deck peaks at 31.0 % in April." in said
+    assert "It is over caution, 20 %; decay, 28 %, in the last year." in said
+    unnamed = picture.alt(YearState(days, (("sheathing", 8 + first + last),), BANDS))
+    assert "peaks at 38.0 % in February" in unnamed  # and in the whole of it where no year has a name
+    assert picture.signature(view) != picture.signature(YearState(days, view.planes, BANDS, years=("first", "year 4")))
+
+
+def test_the_peak_is_in_the_month_of_the_calendar():
+    """The last hour of February is still February and the next is March, whatever month the run began in."""
+    days = np.arange(1, 8761) / 24
+    for hour, month in ((59 * 24 - 1, "February"), (59 * 24, "March"), (8759, "December")):
+        assert f"in {month} and ends" in Year("us").alt(YearState(days, (("", np.eye(1, 8760, hour)[0]),)))
+    april = YearState(days, (("", np.eye(1, 8760, 30 * 24)[0]),), first_month=3)
+    assert "in May and ends" in Year("us").alt(april)

@@ -1,101 +1,260 @@
-"""Lesson 14: the page against the hourly run, what it says of soaked wood, and its known numbers."""
+"""Lesson 14: the page against the hourly run, which year is judged, and what it keeps."""
 
+import dataclasses
+
+import numpy as np
 import pytest
 from lesson_page import check_replies, open_page, places
 
 from dryward import building, units, weather
+from dryward.panels.filling import Filling
+from dryward.panels.lessons import hour_by_hour
 from dryward.physics import hourly
-from dryward.physics.airleak import Leak
+from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak
 from dryward.physics.ventspace import VentSpace
+from dryward.teaching import lessons
+from dryward.verdict import STATES, UNKNOWN, criterion, of_year
+from dryward.verdict.words import does_it_dry, how_long, how_wet, month_of
 from dryward.weather import Air
 
 ID = "hour-by-hour"
 HOURS = 8760
+VAULT = units.to_si(600, "ft2")
 
 
 def run(at):
-    """Two years of the roof on the sliders, put together here again."""
+    """The roof on the sliders until a year repeats, put together here again."""
     roof = building.preset("vented-vault-osb").replace("inner membrane", building.membrane("teaching-variable"))
+    roof = roof.replace("outer layer", rename="sheathing")
     gap = roof.layer("vent space").thickness
-    house = Leak.from_blower_door(
-        at.ACH50 * 3600, units.to_si(20_000, "ft3"), 0.2, area=units.to_si(600, "ft2")
-    )  # fmt: skip
+    house = Leak.from_blower_door(at.ACH50 * 3600, units.to_si(20_000, "ft3"), 0.2, area=VAULT)
     vent = VentSpace(gap, units.to_si(16, "ft"), roof.slope, 0.01, 0.01)
     return hourly.simulate(
-        roof, weather.demo(at.Place), Air(units.to_si(70, "degF"), at.RH_in), years=2, initial=Air(20.0, 0.65),
-        vent=vent, leak=house, surface=hourly.Surface(azimuth=0.0),
+        roof, weather.demo(at.Place), Air(units.to_si(70, "degF"), at.RH_in), years=5, until_it_repeats=True,
+        initial=Air(20.0, 0.65), vent=vent, leak=house, surface=hourly.Surface(azimuth=0.0),
     )  # fmt: skip
+
+
+def shown(page):
+    return {each.name: each.shown(page.unit_system) for each in page.readout_list}
 
 
 def test_every_place_is_the_hourly_run(tmp_path):
     page = open_page(ID, tmp_path)
-    page.filling.drop()
     seen = {}
     for at in places(page):
         key = at.Place, at.RH_in, at.ACH50
-        seen.setdefault(key, run(at).layer("outer layer").moisture_content)
-        moisture, last = seen[key], seen[key][-HOURS:]
-        assert page.readouts["peak"] == pytest.approx(last.max())
-        assert page.readouts["change"] == pytest.approx(last[-1] - last[0])
-        assert page.readouts["over"] == pytest.approx((last > 20).sum() / 24)
-        assert moisture.min() <= page.readouts["today"] <= moisture.max()
-        assert page.readouts["balance"] < 1e-3  # water in less water out is what is stored
-        wetter = last[-1] - last[0] > 1.0
-        assert ("does not come home" in page.sentence) == wetter
-        # It comes home only where the strip says so too: no wetter, and never over the caution line.
-        home = not wetter and last.max() < 20
-        notes = {each.name: each.note for each in page.readout_list}
-        assert ("it comes home" in page.sentence) == (notes["change"] == "it comes home") == home
-        if not wetter and 20 <= last.max() < page.state.full:
-            days = round((last > 20).sum() / 24)
-            assert f"over 20 % for {days} days a year" in page.sentence
-            assert ("too wet for too long" in page.sentence) == (days > 30)
-            assert notes["change"] == "dries by summer"
-        if last.max() < page.state.full:
-            assert f"{last.max():.0f} %" in page.sentence
-        page.filling.drop()
+        if key not in seen:
+            seen[key] = run(at)
+        hours, verdict = seen[key], of_year(seen[key])
+        years, before = hours.time.size // HOURS, hours.time.size - HOURS
+        whole = {name: hours.layer(name).moisture_content for name in ("sheathing", "deck")}
+        last = whole["sheathing"][before:]
+        found = page.readouts
+        assert page.verdict == verdict
+        assert found["peak"] == pytest.approx(last.max())
+        assert found["deck_peak"] == pytest.approx(whole["deck"][before:].max())
+        assert found["over"] == pytest.approx((last >= criterion("wood-moisture").caution).sum() / 24)
+        assert found["change"] == pytest.approx(last[-1] - whole["sheathing"][before - 1])
+        assert found["ran_off"] == pytest.approx(hours.runoff[before:].sum() * 3600 * VAULT, abs=1e-6)
+        assert found["years"] == years == verdict.years
+        assert found["balance"] < 1e-6  # water in less water out and run-off is what is stored
+        day = int(at.Day)
+        hour = day * 24 - 1 if day <= 365 else before + (day - 365) * 24 - 1
+        assert found["today"] == pytest.approx(whole["sheathing"][hour], abs=0.02)
+        says_the_verdict(page, last)
+        draws_both_years(page, whole, before)
 
 
-def test_the_wettest_month_is_not_the_coldest(tmp_path):
+def says_the_verdict(page, last):
+    """All parts of the verdict, the wettest and the driest month of the sheathing, and which year that is."""
+    said, verdict = page.sentence, page.verdict
+    for part in (how_wet(verdict, page.unit_system), how_long(verdict), does_it_dry(verdict)):
+        assert part.lower() in said.lower()
+    assert f"driest in {month_of(last.argmin())}, {last.min():.0f} %" in said
+    assert f"in {month_of(last.argmax())}" in said
+    assert f"{last.max():.0f} %" in said
+    assert verdict.repeats
+    assert said.endswith(f"So it is in year {verdict.years} and each later one.")
+
+
+def draws_both_years(page, whole, before):
+    """Each plane is that of the first year and of the judged one, with its own peak, and so is what is said of it."""
+    view = page.views(page.state)
+    assert [name for name, _ in view.planes] == list(whole)
+    for name, moisture in view.planes:
+        assert moisture.max() == pytest.approx(max(whole[name][:HOURS].max(), whole[name][before:].max()), abs=0.3)
+        assert moisture[view.days > 365].max() == whole[name][before:].max()
+    assert len(view.brought) == len(view.carried) == 24
+    alt = page.alts[0]
+    assert f"in the last year peaks at {whole['sheathing'][before:].max():.1f} %" in alt
+    assert f"The deck peaks at {whole['deck'][before:].max():.1f} %" in alt
+    assert view.years == ("first year", f"year {page.verdict.years} and each later one")
+
+
+def test_the_months_hold_all_water(tmp_path):
+    """What the bars bring in less what they take out is what the roof holds more, run-off and vent air with it."""
     page = open_page(ID, tmp_path)
-    assert page.sentence.startswith("The sheathing is wettest in March")
-    assert "Wood binds about 28 %" in page.sentence
-
-
-def test_wet_for_five_months_is_not_called_home(tmp_path):
-    page = open_page(ID, tmp_path)
-    assert "It dries each summer, but it is over 20 % for 156 days a year: too wet for too long." in page.sentence
-    page.controls["ACH50"].value = 5
-    assert page.sentence.endswith("Each summer it dries out, but every winter it is soaked.")
-    assert {each.name: each.note for each in page.readout_list}["change"] == "dries by summer"
-    page.filling.drop()
-
-
-def test_soaked_wood_is_said_in_plain_words_and_drawn_as_full(tmp_path):
-    page = open_page(ID, tmp_path)
-    page.controls["RH_in"].put(70)
-    page.controls["ACH50"].put(5)
+    for name, value in (("Place", "very-cold"), ("RH_in", 60), ("ACH50", 6)):
+        page.controls[name].put(value)
     page.refresh()
-    full = page.state.full
-    assert full == pytest.approx(78.1, abs=0.1)  # 500 kg/m3 of water in 640 kg/m3 of dry board
-    assert page.readouts["peak"] > full
-    assert page.sentence.startswith("The pores of the sheathing fill up, 78 % of its dry weight, and the rest drips")
-    assert "free water" in page.sentence
-    shown = {each.name: each.shown("us")["value"] for each in page.readout_list}
-    assert shown["peak"] == "over 78 %"
-    assert shown["change"] == "stays full"  # in the second year it never falls below full
-    assert page.state.moisture[-HOURS:].min() > full
-    assert page.views(page.state).planes[0][1].max() == pytest.approx(full)
-    page.filling.drop()
+    hours = run(page.at)
+    start = hours.initial_water @ hours.width
+    year, before = hours.water[HOURS - 1], hours.water[hours.time.size - HOURS - 1]
+    gained = page.state.run.brought - page.state.run.carried
+    assert gained[:12].sum() == pytest.approx(year - start, abs=1e-3)
+    assert gained[12:].sum() == pytest.approx(hours.water[-1] - before, abs=1e-3)
+    assert hours.ran_off[-1].sum() > 1.0
+    assert page.readouts["ran_off"] == pytest.approx(hours.ran_off[-1].sum() * VAULT)
+
+
+def test_the_years_that_it_takes_are_counted(tmp_path):
+    page = open_page(ID, tmp_path)
+    assert page.readouts["years"] == 2
+    page.controls["RH_in"].value = 70
+    assert page.readouts["years"] == 3
+    assert shown(page)["change"]["also"] == "year 3 and each later one"
+    page.controls["Day"].value = 400
+    assert shown(page)["today"]["also"].startswith("February, year 3; deck")
+    page.controls["Day"].value = 34
+    assert shown(page)["today"]["also"].startswith("February, year 1; deck")
+
+
+def test_years_that_still_differ_are_not_called_settled(tmp_path):
+    page = open_page(ID, tmp_path)
+    state = page.state
+    verdict = dataclasses.replace(page.verdict, repeats=False, years=5)
+    still = dataclasses.replace(state, run=dataclasses.replace(state.run, verdict=verdict))
+    assert page.says(still).endswith("So it is in year 5, still changing.")
+
+
+def test_it_opens_where_the_prediction_is_answered(tmp_path):
+    page = open_page(ID, tmp_path)
+    assert page.sentence.startswith("Damp. The sheathing peaks at 23 % moisture content in March, ")
+    assert "over 20 % for 53 days; what gathers leaves within the year" in page.sentence
+    assert "It is driest in July, 8 %." in page.sentence
+
+
+def test_what_runs_off_is_told_in_pints_and_liters(tmp_path):
+    for system, unit in (("us", "pints"), ("si", "L")):
+        page = open_page(ID, tmp_path / system, system)
+        page.controls["RH_in"].put(60)
+        page.controls["ACH50"].put(10)
+        page.refresh()
+        kilograms = page.readouts["ran_off"]
+        assert kilograms > 100
+        liters = kilograms / units.WATER_DENSITY / units.to_si(1, "L")
+        number = liters if system == "si" else liters * units.to_si(1, "L") / units.to_si(1, "pint")
+        row = shown(page)["ran_off"]
+        assert row["value"] == f"{number:.0f} {unit}"
+        assert row["also"] == f"{page.show(kilograms / VAULT, 'area density')} in all"
+        # The sentence names what runs off at the worst face: most of it, and no more.
+        there = page.verdict.worst
+        assert f"of which {page.show(there.ran_off, 'area density')} run off" in page.sentence
+        assert 0.5 < there.ran_off / (kilograms / VAULT) <= 1.0
+
+
+def test_each_strip_teaches_something_and_says_what_the_page_says(tmp_path):
+    """From the start each strip has more than one state, and each place of it is the page's own state there."""
+    page = open_page(ID, tmp_path)
+    page.filling.places = 4
+    for name, strip in page.filling.now(page.work(page.at)).items():
+        control = page.controls[name]
+        start, seen = control.value, []
+        for place in page.filling.along(name):
+            control.put(place if control.options else control.shown(place))
+            page.refresh()
+            seen.append(page.readouts["state"])
+        control.value = start
+        assert tuple(seen) == strip.states
+        assert set(seen) >= {STATES[0], STATES[-1]}, name
+
+
+def test_leakier_is_never_drier(tmp_path):
+    """No leak dries the sheathing of a house kept at 40 %: the next one up the slider is wetter at its peak."""
+    page = open_page(ID, tmp_path)
+    peaks = []
+    for ach50 in (0.3, 1, 3, 5, 10):
+        page.controls["ACH50"].value = ach50
+        peaks.append(page.readouts["peak"])
+    assert np.all(np.diff(peaks) > 0)
+
+
+def test_a_strip_is_not_known_before_it_is_worked_out(tmp_path, monkeypatch):
+    """While the strips fill, only the place under the handle has a state."""
+
+    def begin(self, work):
+        self.shown = {}
+        for name in work:
+            self._show(name, {})
+
+    monkeypatch.setattr(Filling, "start", begin)
+    page = open_page(ID, tmp_path)
+    for name in ("RH_in", "ACH50"):
+        spans = page._strips[name]["spans"]
+        assert {state for *_, state in spans} == {UNKNOWN, page.readouts["state"]}
+        assert page._strips[name]["words"].startswith("Not known yet: ")
+    assert page._strips["Place"]["words"].startswith("Damp with Cold. Not known yet with Very cold; Cool marine")
+
+
+def test_a_preview_shows_nothing_that_was_not_run(tmp_path, monkeypatch):
+    page = open_page(ID, tmp_path)
+    at = page.at
+    at.Day = 12.0
+    assert page.preview(at) == dataclasses.replace(page.state, day=12.0)
+    at.RH_in = 0.4321
+    dropped = []
+    monkeypatch.setattr(page.filling, "drop", lambda: dropped.append(True))
+    assert page.preview(at) is None
+    assert dropped == [True]  # and the strips of the old setting are worked out no further
+
+
+def test_only_what_is_shown_is_kept(monkeypatch):
+    """A run of five years is a hundred megabytes; what stays of it is less than a tenth of one."""
+    found = hour_by_hour.run_of("cold", 0.40, units.to_si(3, "1/h"))
+    arrays = [found.days, found.brought, found.carried, *found.moisture.values()]
+    assert sum(each.nbytes for each in arrays) < 1e5
+    assert all(each.base is None for each in arrays), "no view that keeps the whole run alive"
+
+    tried = []
+    monkeypatch.setattr(hour_by_hour, "_runs", {})
+    monkeypatch.setattr(hour_by_hour, "simulated", lambda *key: tried.append(key) or key)
+    monkeypatch.setattr(hour_by_hour, "kept", lambda hours: hours)
+    for k in range(hour_by_hour.KEPT + 5):
+        hour_by_hour.run_of("cold", 0.2, float(k))
+    hour_by_hour.run_of("cold", 0.2, 20.0)
+    assert len(tried) == hour_by_hour.KEPT + 5
+    assert next(iter(hour_by_hour._runs)) == ("cold", 0.2, 5.0)
+    assert len(hour_by_hour._runs) == hour_by_hour.KEPT
+
+
+def test_the_words_of_the_lesson_are_those_of_the_run():
+    limits = " ".join(lessons.lesson(ID).limits)
+    assert f"in balance with {hour_by_hour.START.relative_humidity * 100:.0f} % RH" in limits
+    assert hour_by_hour.MOST_YEARS == 5
+    assert "or after five" in limits
+    assert LONG_SHARE == 0.1
+    assert "A tenth of the air leak seeps" in limits
+    low, high = LONG_SHARES
+    assert f"It may be {low * 100:.0f} % or {high * 100:.0f} %." in limits
+    assert [limit for limit, _ in hour_by_hour.BANDS] == [20.0, 28.0]
 
 
 def test_known_storage():
     """Seven sixteenths of OSB store 71 g/m2 for each 1 % of moisture."""
-    layer = building.preset("vented-vault-osb").layer("outer layer")
+    layer = hour_by_hour.roof().layer("sheathing")
     per_cent = layer.substance.density * layer.thickness * 0.01
     assert units.from_si(per_cent, "g/m2") == pytest.approx(71, rel=0.01)
     for gain, days in ((0.7, 812), (10.4, 55), (50, 11)):
         assert 8 * per_cent / units.to_si(gain, "g/m2/day") / 86400 == pytest.approx(days, rel=0.04)
+
+
+def test_the_arithmetic_ends_at_the_water_of_the_year(tmp_path):
+    page = open_page(ID, tmp_path)
+    layer = hour_by_hour.roof().layer("sheathing")
+    rise = page.readouts["peak"] - page.state.run.lowest
+    water = rise / 100 * layer.substance.density * layer.thickness
+    assert page.steps(page.state)[-1].result == page.show(water, "area density")
 
 
 def test_checks_reply(tmp_path):

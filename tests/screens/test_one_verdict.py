@@ -74,6 +74,33 @@ def test_everything_on_a_page_says_the_same(id, system, tmp_path, monkeypatch):
         says_one_state(page, where)
 
 
+def filled_at_once(self, work):
+    """Stands for `Filling.start`: the strips are worked out before it is done, at a few places."""
+    self.places = 3
+    self.shown = {name: self.page.put_strip(name, strip) for name, strip in self.now(work).items()}
+
+
+@pytest.mark.parametrize("id", ["hour-by-hour"])
+def test_the_filled_strips_of_a_slow_page_say_the_same(id, tmp_path, monkeypatch):
+    monkeypatch.setattr(Filling, "start", filled_at_once)
+    page = open_page(id, tmp_path)
+    filled = set(page._strips)
+    assert filled
+    says_one_state(page, "start")
+    assert all(under_the_handle(page, name) == page.verdict.state for name in filled)
+    for name in filled:
+        seen = set()
+        for place, state in zip(
+            page.filling.along(name), page.filling.now(page.work(page.at))[name].states, strict=True
+        ):
+            control = page.controls[name]
+            control.put(place if control.options else control.shown(place))
+            assert page.judge(page.compute(page.at)).state == state, (name, place)
+            seen.add(state)
+        assert len(seen) > 1, name
+        control.put(control.choice.start if control.options else control.scale.start)
+
+
 @pytest.mark.parametrize("id", sorted(TEACH_ONLY))
 def test_a_page_that_only_teaches_gives_no_state(id, tmp_path):
     page = open_page(id, tmp_path)

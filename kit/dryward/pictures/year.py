@@ -10,9 +10,11 @@ from dryward.pictures.film import MONTHS, letters_every
 from dryward.pictures.labels import apart
 from dryward.pictures.live import LivePicture
 from dryward.pictures.strokes import ceiling, sentences, thinned
+from dryward.verdict.words import month_of
+from dryward.weather.monthly import DAYS
 
-#: Days of a year, leap years and all.
-_YEAR = 365.25
+#: Days of a year, leap years and all, and hours of one that is run.
+_YEAR, HOURS = 365.25, 8760
 #: Tops of the moisture axis [%], and of the monthly bars in the unit shown.
 _TOPS = (24, 32, 40, 60, 100, 200)
 _MOST = (20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000, 50_000, 100_000)
@@ -40,6 +42,8 @@ class YearState:
         Where the cursor stands; the whole time when None.
     temperature : array or None
         Of the plane that counts [degC].
+    years : tuple of str
+        What the years are called, the last one the one that counts; empty for counting them.
     verdict : str
         The state that the page gives what is drawn; empty where it gives none.
     """
@@ -52,6 +56,7 @@ class YearState:
     first_month: int = 0
     day: float | None = None
     temperature: object = None
+    years: tuple = ()
     verdict: str = field(default="", kw_only=True)
 
 
@@ -63,7 +68,7 @@ class MoistureGraph:
         p, far = picture, float(np.asarray(state.days)[-1])
         ax.set_xlim(0, far)
         ax.set_ylim(0, top)
-        month_ticks(p, ax, far, state.first_month)
+        month_ticks(p, ax, far, state)
         scale = p.height * ax.get_position().height / top
         # Words stand right of the graph, where no line crosses them, and apart where the lines are close.
         bands = told_apart(state.bands, 0.5 * p.line / scale)
@@ -152,18 +157,18 @@ def band_room(picture, bands):
     return 8 + max([0.0, *(picture.extent(_told(*band), small=True) for band in bands)])
 
 
-def month_ticks(picture, ax, far, first_month):
+def month_ticks(picture, ax, far, state):
     """Letters of months under a time axis in days; years where months are too many."""
     starts = np.arange(0, far - 1, _YEAR / 12)
     if len(starts) <= 14:
         middles = starts + _YEAR / 24
         every = letters_every(picture, ax, len(starts))
-        names = [MONTHS[(first_month + k) % 12] for k in range(len(starts))]
+        names = [MONTHS[(state.first_month + k) % 12] for k in range(len(starts))]
         ax.set_xticks(middles[::every], names[::every])
         ax.tick_params(axis="x", length=0)
         return
     years = np.arange(0, far - 1, _YEAR)
-    ax.set_xticks(years + _YEAR / 2, [f"year {k + 1}" for k in range(len(years))])
+    ax.set_xticks(years + _YEAR / 2, state.years or [f"year {k + 1}" for k in range(len(years))])
     ax.tick_params(axis="x", length=0)
     for start in years[1:]:
         ax.axvline(start, color=picture.pencil, linewidth=0.9 * picture.type.thick, zorder=0.5)
@@ -188,7 +193,8 @@ class Year(LivePicture):
         names = tuple(name for name, _ in state.planes)
         far = float(np.asarray(state.days)[-1])
         return (
-            top_of(state), bars, names, state.bands, far, state.first_month, len(state.brought), self._limits(state)
+            top_of(state), bars, names, state.bands, far, state.first_month, state.years, len(state.brought),
+            self._limits(state),
         )  # fmt: skip
 
     def draw_static(self, state):
@@ -224,7 +230,7 @@ class Year(LivePicture):
         ax = self.graph(box, "", f"temperature, {self.symbol('temperature')}", "y")
         far = float(np.asarray(state.days)[-1])
         ax.set_xlim(0, far)
-        month_ticks(self, ax, far, state.first_month)
+        month_ticks(self, ax, far, state)
         ax.set_ylim(*(self.shown(t, "temperature") for t in self._limits(state)))
         return self.moving(ax.plot([], [], **self.stroke("temperature", linewidth=1.2 * self.type.thick))[0])
 
@@ -237,7 +243,7 @@ class Year(LivePicture):
         ax = self.graph((left, bottom, right, top - self.line), "", "", "y")
         far = float(np.asarray(state.days)[-1])
         ax.set_xlim(0, far)
-        month_ticks(self, ax, far, state.first_month)
+        month_ticks(self, ax, far, state)
         ax.set_ylim(-most, most)
         ax.set_yticks([-most, 0, most], [f"{most}", "0", f"{most}"])
         ax.axhline(0, color=style.INK, linewidth=1.0 * self.type.thick)
@@ -263,32 +269,46 @@ class Year(LivePicture):
 
     def alt(self, state):
         days = np.asarray(state.days, dtype=float)
-        name, moisture = state.planes[0][0], np.asarray(state.planes[0][1], dtype=float)
-        peak = int(np.argmax(moisture))
-        month = MONTH_NAMES[(state.first_month + int(days[peak] / (_YEAR / 12))) % 12]
-        over = [
-            f"{words or 'the limit'}, {limit:g} %, for {_said(_days_over(days, moisture, limit))}"
-            for limit, words in state.bands
-            if moisture.max() > limit
-        ]
-        water = ""
+        planes = [(name or "the wood", np.asarray(moisture, dtype=float)) for name, moisture in state.planes]
+        name, moisture = planes[0]
+        # Where years have names the last is the one that counts.
+        counts = days > days[-1] - _YEAR + 0.5 if state.years else np.full(days.shape, True)
+        span = f"{days[-1]:.0f} days" + "".join(f", {'then ' * bool(k)}{each}" for k, each in enumerate(state.years))
+        peak = _peak(state, days, moisture, counts)
+        water = here = ""
         if len(state.brought):
             most = self.show(float(np.max(state.brought)), "area density")
             water = f"The wettest month brings {most}."
-        here = ""
         if state.day is not None:
             here = f"On day {state.day:.0f} it is at {np.interp(state.day, days, moisture):.1f} %."
         return sentences(
-            f"Wood moisture of {name or 'the wood'} over {days[-1]:.0f} days: it starts at {moisture[0]:.1f} %, "
-            f"peaks at {moisture.max():.1f} % in {month} and ends at {moisture[-1]:.1f} %.",
-            f"It is over {'; '.join(over)}." if over else "It stays below every line." if state.bands else "",
+            f"Wood moisture of {name} over {span}: it starts at {moisture[0]:.1f} %, "
+            f"{'in the last year ' * bool(state.years)}peaks at {peak} and ends at {moisture[-1]:.1f} %.",
+            self._over(state, days, moisture, counts),
+            *(f"The {other} peaks at {_peak(state, days, each, counts)}." for other, each in planes[1:]),
             water,
             here,
         )
 
+    def _over(self, state, days, moisture, counts):
+        """Which lines are crossed, and for how long; of years with names the page says that."""
+        over = [
+            f"{words or 'the limit'}, {limit:g} %"
+            + (f", for {_said(_days_over(days, moisture, limit))}" if not state.years else "")
+            for limit, words in state.bands
+            if moisture[counts].max() > limit
+        ]
+        when = ", in the last year" if state.years else ""
+        if over:
+            return f"It is over {'; '.join(over)}{when}."
+        return f"It stays below every line{when.lstrip(',')}." if state.bands else ""
 
-MONTH_NAMES = ("January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
-               "November", "December")  # fmt: skip
+
+def _peak(state, days, moisture, counts):
+    """The highest moisture of what counts, and its month."""
+    at = int(np.argmax(np.where(counts, moisture, -np.inf)))
+    hour = days[at] * 24 - 1 + 24 * DAYS[: state.first_month].sum()
+    return f"{moisture[at]:.1f} % in {month_of(max(hour, 0) % HOURS)}"
 
 
 def _said(days):

@@ -1,6 +1,7 @@
-"""Hour by hour: two years of the sheathing, day by day, with storage, sun, sky and a leak."""
+"""Hour by hour: the wood of a roof in its first year and the year it settles to, with storage, sun, sky and a leak."""
 
-from dataclasses import dataclass, replace
+import threading
+from dataclasses import dataclass
 
 import numpy as np
 
@@ -9,56 +10,101 @@ from dryward.panels.controls import Choice, Scale, Slider
 from dryward.panels.filling import Filling
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout
-from dryward.panels.standard import standard
-from dryward.pictures.year import MONTH_NAMES, Year, YearState
+from dryward.pictures.year import Year, YearState
+from dryward.teaching import words
 from dryward.teaching.arithmetic import Step
-from dryward.units import HOUR, to_si
+from dryward.units import HOUR, WATER_DENSITY, from_si, to_si
+from dryward.verdict import criterion, of_year
+from dryward.verdict.words import capital, does_it_dry, how_long, how_wet, month_of
 from dryward.weather import Air
+from dryward.weather.monthly import DAYS
 
 ROOM_TEMPERATURE = to_si(70.0, "degF")
-YEARS, HOURS = 2, 8760
-#: Wood moisture at which mold and decay are talked of [mass %]: published landmarks.
-BANDS = ((16.0, "mold can start"), (20.0, "caution"), (28.0, "decay"))
+#: A run ends with the first year that repeats, and after so many at most; its last year is judged.
+MOST_YEARS, HOURS = 5, 8760
+#: The wood of this roof, the one that the lesson is about first.
+SHEATHING, DECK = "sheathing", "deck"
+WOOD = criterion("wood-moisture")
+BANDS = ((WOOD.caution, "caution"), (WOOD.damage, "decay"))
 #: Every layer starts in balance with this air.
 START = Air(20.0, 0.65)
 #: A house of 566 m3 whose vault of 56 m2 has a fifth of its leaks; the roof faces north.
 VOLUME, AREA, SHARE, NORTH = to_si(20000.0, "ft3"), to_si(600.0, "ft2"), 0.2, 0.0
 EVERY = 6  # hours between points of the picture
-#: Days over the caution line in a year from which it is called too long; our own choice.
-TOO_LONG = 30
+#: How many runs are kept: those of all strips, and as many again.
+KEPT = 64
 
+# With the shared starts, 40 % in the room and 3 air changes, the cold town makes this roof damp, and each of the
+# three strips goes from dry to wet: the place, the room and the leak can all be asked for what they do.
 PLACE = Choice(
     "Place", "Climate", tuple((id, id.replace("-", " ").capitalize()) for id in weather.demos()), start="cold"
 )
-_DAYS = Scale(1, YEARS * 365, 440, 5)
-DAY = Slider("Day", "Day of the run", "number", _DAYS, _DAYS, play=40)
-#: At 3 this roof is soaked whatever else is chosen.
-TIGHTNESS = standard("ACH50").starting(1.0, 1.0)
+_DAYS = Scale(1, 2 * 365, 440, 5)
+DAY = Slider("Day", "Day of the two years", "number", _DAYS, _DAYS, play=40)
+
+
+@dataclass(frozen=True)
+class Run:
+    """What is kept of a run: its first year and the judged one behind each other, and what they mean.
+
+    Attributes
+    ----------
+    days : ndarray (points)
+        Since the start of the two years [days].
+    moisture : dict of str to ndarray (points)
+        Of each wood layer [mass %].
+    brought, carried : ndarray (24)
+        Water in and out in each month [kg/m2].
+    verdict : Verdict
+    driest : int
+        Hour of the judged year at which the sheathing is driest.
+    lowest, change : float
+        Its moisture then, and what the judged year adds to it [mass %].
+    ran_off : float
+        In the judged year [kg/m2].
+    balance_error : float
+        Of all years [-].
+    """
+
+    days: np.ndarray
+    moisture: dict
+    brought: np.ndarray
+    carried: np.ndarray
+    verdict: object
+    driest: int
+    lowest: float
+    change: float
+    ran_off: float
+    balance_error: float
+
+    def wood(self, name):
+        """What was found of the moisture of a wood layer in the judged year."""
+        found = self.verdict.findings
+        return next(each for each in found if each.what == WOOD.id and each.place.layer == name)
+
+    @property
+    def settled(self):
+        """What the judged year is called."""
+        count = self.verdict.years
+        return f"year {count} and each later one" if self.verdict.repeats else f"year {count}, still changing"
 
 
 @dataclass(frozen=True)
 class State:
-    """One run, and the day the cursor stands on."""
+    """A run, and the day the cursor stands on."""
 
-    run: object
-    moisture: np.ndarray
-    budget: object
+    run: Run
     day: float
-
-    @property
-    def full(self):
-        """Moisture at which the pores of the sheathing are full [mass %]; what the run adds above drips off."""
-        wood = self.run.assembly.layer("outer layer").substance
-        return 100 * wood.sorption[-1][1] / wood.density
 
 
 def roof():
-    """The OSB roof with the variable film: the sheathing is wood, and it can be watched."""
-    return building.preset("vented-vault-osb").replace("inner membrane", building.membrane("teaching-variable"))
+    """The OSB roof with the variable film; its OSB is called what it is here, the sheathing."""
+    film = building.membrane("teaching-variable")
+    return building.preset("vented-vault-osb").replace("inner membrane", film).replace("outer layer", rename=SHEATHING)
 
 
 def simulated(place, humidity, ach50):
-    """Two years of that roof.
+    """That roof through its years, until one repeats.
 
     Parameters
     ----------
@@ -83,7 +129,8 @@ def simulated(place, humidity, ach50):
         built,
         weather.demo(place),
         Air(ROOM_TEMPERATURE, humidity),
-        years=YEARS,
+        years=MOST_YEARS,
+        until_it_repeats=True,
         initial=START,
         vent=VentSpace(gap, to_si(16.0, "ft"), built.slope, 0.01, 0.01),
         leak=Leak.from_blower_door(ach50 * HOUR, VOLUME, SHARE, area=AREA),
@@ -91,130 +138,195 @@ def simulated(place, humidity, ach50):
     )
 
 
-def comes_home(run):
-    """Whether the last year ends no wetter than it began, and stays under the caution line."""
-    return _home(run.layer("outer layer").moisture_content[-HOURS:])
+def kept(hours):
+    """The small part of a run that the page shows; the rest, some fifty megabytes, may go.
+
+    Parameters
+    ----------
+    hours : Hours
+        Of two years or more.
+
+    Returns
+    -------
+    Run
+    """
+    before = hours.time.size - HOURS
+    moisture = {name: hours.layer(name).moisture_content for name in (SHEATHING, DECK)}
+    # The very hours of the highest and the lowest are among the points, so that no curve misses its own peak.
+    turns = [turn(each[before:]) for each in moisture.values() for turn in (np.argmin, np.argmax)]
+    points = np.unique([*range(EVERY - 1, HOURS, EVERY), *turns])
+    both = np.concatenate([points, before + points])
+    brought, carried = _water(hours)
+    sheathing = moisture[SHEATHING]
+    return Run(
+        days=np.concatenate([points + 1.0, HOURS + points + 1.0]) / 24.0,
+        moisture={name: each[both] for name, each in moisture.items()},
+        brought=brought,
+        carried=carried,
+        verdict=of_year(hours),
+        driest=int(sheathing[before:].argmin()),
+        lowest=float(sheathing[before:].min()),
+        change=float(sheathing[-1] - sheathing[before - 1]),
+        ran_off=float(hours.ran_off[-1].sum()),
+        balance_error=hours.balance_error,
+    )
 
 
-def _home(last):
-    return _no_wetter(last) and last.max() < BANDS[1][0]
+def _water(hours):
+    """Water in and out in each month of the first year and of the last [kg/m2]; what runs off is out too."""
+    budget = hours.monthly()
+    starts = np.cumsum(np.tile(DAYS * 24, hours.time.size // HOURS))[:-1]
+    off = HOUR * np.add.reduceat(hours.runoff, [0, *starts])
+    gained = np.array([budget.from_room, budget.leaked, -budget.to_outdoors, -budget.vented, -off])
+    gained = np.concatenate([gained[:, :12], gained[:, -12:]], axis=1)
+    return np.maximum(gained, 0.0).sum(axis=0), np.maximum(-gained, 0.0).sum(axis=0)
 
 
-def _no_wetter(last):
-    return last[-1] <= last[0] + 1.0
+#: What is kept, by what it was run with, the oldest first; strips are filled on another thread.
+_runs, _keeping = {}, threading.Lock()
+
+
+def run_of(place, humidity, ach50):
+    """The run at one setting, as `simulated`; worked out once and kept."""
+    key = place, humidity, ach50
+    run = _runs.get(key)
+    if run is None:
+        run = kept(simulated(*key))
+        with _keeping:
+            _runs[key] = run
+            while len(_runs) > KEPT:
+                del _runs[next(iter(_runs))]
+    return run
 
 
 class HourByHour(Page):
-    """A year of wood moisture, playable."""
+    """Two years of wood moisture, playable."""
 
     id = "hour-by-hour"
-    handles = (PLACE, "RH_in", TIGHTNESS, DAY)
+    handles = (PLACE, "RH_in", "ACH50", DAY)
     draws = Year
     slow = True
 
+    def __init__(self, *args, **keys):
+        self._filled = None
+        self.filling = Filling(self)
+        super().__init__(*args, **keys)
+
     def preview(self, at):
-        """The run that is kept, with the cursor moved; nothing while another is needed."""
-        kept = self._runs.get(self._key(at))
-        return None if kept is None else replace(kept, day=at.Day)
+        """A run that is kept, with the cursor moved; nothing while another is needed."""
+        key = self._key(at)
+        if key != self._filled:
+            # The strips are those of another setting: what is still being worked out for them is wanted no more.
+            self.filling.drop()
+            self._filled = None
+        run = _runs.get(key)
+        return None if run is None else State(run, at.Day)
 
     def compute(self, at):
         """The run, kept for the next move of the day."""
-        key = self._key(at)
-        if key not in self._runs:
-            run = simulated(*key)
-            moisture = run.layer("outer layer").moisture_content
-            if len(self._runs) > 8:
-                self._runs.pop(next(iter(self._runs)))
-            self._runs[key] = State(run, moisture, run.monthly(), at.Day)
-        return replace(self._runs[key], day=at.Day)
-
-    def __init__(self, *args, **keys):
-        self._runs, self._filled = {}, None
-        self.filling = Filling(self)
-        super().__init__(*args, **keys)
+        return State(run_of(*self._key(at)), at.Day)
 
     def _key(self, at):
         return at.Place, at.RH_in, at.ACH50
 
     def views(self, state):
-        """The curve with its lines, and the water of each month."""
-        budget = state.budget
-        comes = np.maximum(budget.from_room, 0) + np.maximum(budget.leaked, 0) + np.maximum(-budget.to_outdoors, 0)
-        leaves = np.maximum(-budget.from_room, 0) + np.maximum(budget.to_outdoors, 0) + np.maximum(budget.vented, 0)
-        days = state.run.time[::EVERY] / 24
-        # The run has no drip: what the pores cannot take is drawn, and said, as full.
-        planes = (("sheathing", np.minimum(state.moisture[::EVERY], state.full)),)
-        return YearState(days, planes, BANDS, comes, leaves, 0, state.day)
+        """The curves with their limits, and the water of each month."""
+        run = state.run
+        return YearState(
+            run.days,
+            tuple(run.moisture.items()),
+            BANDS,
+            run.brought,
+            run.carried,
+            day=state.day,
+            years=("first year", run.settled),
+        )
 
     def numbers(self, state):
-        """Today, the peak and its month, days over the line, and what the year changes."""
-        last = state.moisture[-HOURS:]
-        peak = int(np.argmax(last))
-        month = MONTH_NAMES[min(int(peak / HOURS * 12), 11)]
-        now = float(np.interp(state.day * 24, state.run.time, state.moisture))
-        change = float(last[-1] - last[0])
-        over = float((last > BANDS[1][0]).sum()) / 24
+        """Today, the peak and its month, days over caution, what ran off, and what the year changes."""
+        run = state.run
+        sheathing, deck, mold = run.wood(SHEATHING), run.wood(DECK), run.verdict.finding("mold-index")
+        now, above = (float(np.interp(state.day, run.days, each)) for each in run.moisture.values())
+        off = words.number(from_si(run.ran_off * AREA / WATER_DENSITY, "pint"), "pint", self.unit_system)
+        days = sheathing.lasted / 24.0
         return [
-            Readout("today", "Moisture that day", now, text=_percent(now, state.full), note=_date(state.day)),
+            Readout(
+                "today",
+                "Sheathing that day",
+                now,
+                text=_percent(now),
+                note=f"{self._date(state)}; deck {_percent(above)}",
+            ),
             Readout(
                 "peak",
-                "Second year, peak",
-                float(last.max()),
-                text=_percent(last.max(), state.full),
-                note=f"in {month}" if last.max() < state.full else "full, and it drips",
-            ),
-            Readout("over", "Days over 20 %", over, text=f"{over:.0f} days", note="of the second year"),
-            Readout(
-                "change",
-                "Change over the year",
-                change,
-                text=_over_the_year(last, state.full),
-                note=_note(last),
+                "Sheathing, peak",
+                sheathing.value,
+                text=_percent(sheathing.value),
+                note=f"in {month_of(sheathing.when)}; deck {_percent(deck.value)} in {month_of(deck.when)}",
             ),
             Readout(
-                "balance",
-                "Water balance closes to",
-                state.run.balance_error,
-                text=_share(state.run.balance_error),
+                "over",
+                f"Days over {WOOD.caution:.0f} %",
+                days,
+                text=f"{days:.0f} days",
+                note=f"mold index up to {mold.value:.1f} of 6" if mold else "mold index stays at 0",
             ),
+            Readout(
+                "ran_off",
+                self.say("Ran off from {600 ft2} in a year"),
+                run.ran_off * AREA,
+                text=off,
+                note=f"{self.show(run.ran_off, 'area density')} in all",
+            ),
+            Readout("change", "Change over the year", run.change, text=_signed(run.change), note=run.settled),
+            Readout("deck_peak", "", deck.value, hidden=True),
+            Readout("mold", "", mold.value if mold else 0.0, hidden=True),
+            Readout("years", "", run.verdict.years, hidden=True),
+            Readout("balance", "", run.balance_error, hidden=True),
         ]
 
+    def _date(self, state):
+        year, day = divmod(min(state.day, 2 * 365) - 1, 365)
+        return f"{month_of(day * 24)}, year {state.run.verdict.years if year else 1}"
+
+    def judge(self, state):
+        """The year that the roof settles to."""
+        return state.run.verdict
+
     def says(self, state):
-        """When it is wettest and for how long, and whether it dries again."""
-        last = state.moisture[-HOURS:]
-        month = MONTH_NAMES[min(int(np.argmax(last) / HOURS * 12), 11)]
-        if last.max() >= state.full:
-            return (
-                f"The pores of the sheathing fill up, {state.full:.0f} % of its dry weight, and the rest "
-                f"drips: free water, far above what wood can bind. {_judged(last, soaked=True)}"
-            )
-        driest = MONTH_NAMES[min(int(np.argmin(last) / HOURS * 12), 11)]
-        return (
-            f"The sheathing is wettest in {month}, {last.max():.0f} %, and driest in {driest}, {last.min():.0f} %. "
-            f"{_judged(last)}{_soaked(last.max())}"
-        )
+        """The three parts of the verdict, then the sheathing's own year, and which year that is."""
+        run, verdict = state.run, state.run.verdict
+        parts = ", ".join(part for part in (how_wet(verdict, self.unit_system), how_long(verdict)) if part)
+        said, dries = capital(parts), does_it_dry(verdict)
+        sheathing = run.wood(SHEATHING)
+        driest = f"driest in {month_of(run.driest)}, {run.lowest:.0f} %"
+        if verdict.worst == sheathing:
+            own = f"It is {driest}"
+        else:
+            own = f"The sheathing is wettest in {month_of(sheathing.when)}, {sheathing.value:.0f} %, and {driest}"
+        return f"{said}{f'; {dries}' if dries else ''}. {own}. So it is in {run.settled}."
 
     def strips(self, at, state):
         """Filled while the page is in use; a move of a control drops the rest."""
         key = self._key(at)
         if key != self._filled:
             self._filled = key
-            self.filling.start(self.work(at), "comes home below 20 %")
+            self.filling.start(self.work(at))
         return dict(self.filling.shown)
 
     def work(self, at):
-        """For each strip, what holds at one place along it."""
+        """For each strip, the state at one place along it."""
         return {
-            "RH_in": lambda value: comes_home(simulated(at.Place, value, at.ACH50)),
-            "ACH50": lambda value: comes_home(simulated(at.Place, at.RH_in, value)),
+            "Place": lambda place: run_of(place, at.RH_in, at.ACH50).verdict.state,
+            "RH_in": lambda humidity: run_of(at.Place, humidity, at.ACH50).verdict.state,
+            "ACH50": lambda ach50: run_of(at.Place, at.RH_in, ach50).verdict.state,
         }
 
     def steps(self, state):
         """What one percent of moisture weighs, and what the peak holds."""
-        layer = state.run.assembly.layer("outer layer")
+        layer = roof().layer(SHEATHING)
         dry = layer.substance.density * layer.thickness
-        last = state.moisture[-HOURS:]
-        rise = float(last.max() - last.min())
+        rise = state.run.wood(SHEATHING).value - state.run.lowest
         show = self.show
         return [
             Step(
@@ -224,65 +336,19 @@ class HourByHour(Page):
             ),
             Step("One percent of that.", f"{dry:.2f} kg/m² × 0.01", show(dry * 0.01, "area density")),
             Step(
-                "From the driest day to the wettest of the second year.",
+                "From the driest day to the wettest of the judged year.",
                 f"{rise:.1f} × {show(dry * 0.01, 'area density')}",
                 show(rise * dry * 0.01, "area density"),
             ),
         ]
 
 
-def _date(day):
-    year, rest = divmod(min(day, YEARS * 365) - 1, 365)
-    return f"{MONTH_NAMES[min(int(rest / 365 * 12), 11)]}, year {int(year) + 1}"
-
-
-def _judged(last, soaked=False):
-    """What a year of moisture means, in a sentence: how wet, how long, and whether the years climb."""
-    line = BANDS[1][0]
-    if not _no_wetter(last):
-        return "It does not come home: the year ends wetter than it began."
-    if _home(last):
-        return f"It stays below {line:.0f} % all year: it comes home."
-    if last.min() >= line:
-        return f"It is over {line:.0f} % all year: too wet."
-    if soaked:
-        return "Each summer it dries out, but every winter it is soaked."
-    days = max(1, round(float((last > line).sum()) / 24))
-    long = "too wet for too long" if days > TOO_LONG else "look closer"
-    return f"It dries each summer, but it is over {line:.0f} % for {days} day{'s' * (days > 1)} a year: {long}."
-
-
-def _over_the_year(last, full):
-    if last.max() < full:
-        return _signed(float(last[-1] - last[0]))
-    if last.min() >= full:
-        return "stays full"
-    return "full, then dries" if _no_wetter(last) else "ends wetter"
-
-
-def _note(last):
-    if not _no_wetter(last):
-        return "it does not come home"
-    if _home(last):
-        return "it comes home"
-    return "dries by summer" if last.min() < BANDS[1][0] else "too wet all year"
+def _percent(moisture):
+    return f"{moisture:.1f} %"
 
 
 def _signed(change):
     return f"{change:+.1f} %" if abs(change) >= 0.05 else "0.0 %"
-
-
-def _percent(moisture, full):
-    return f"{moisture:.1f} %" if moisture < full else f"over {full:.0f} %"
-
-
-def _soaked(most):
-    # What wood can bind ends near 28 %; all above it is liquid in its pores.
-    return " Wood binds about 28 %: the rest is free water in its pores." if most > 40 else ""
-
-
-def _share(error):
-    return "rounding" if error < 1e-9 else f"{error:.0e} of the flow"
 
 
 PAGE = HourByHour

@@ -3,8 +3,9 @@
 from dataclasses import dataclass
 from functools import lru_cache
 
+from dryward.panels import wetness
 from dryward.panels.controls import Choice
-from dryward.panels.lessons.where_it_gets_wet import OUTER, ROOFS, roof_with
+from dryward.panels.lessons.where_it_gets_wet import OUTER, roof_with
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.panels.standard import standard
@@ -12,25 +13,13 @@ from dryward.physics import monthly
 from dryward.pictures.months import Months, from_balance
 from dryward.teaching.arithmetic import Step
 from dryward.units import to_si
+from dryward.verdict import of_months
+from dryward.verdict.words import MONTHS, amount, capital, how_long, how_wet
 from dryward.weather import Air
 from dryward.weather.places import demo_climate, demos, place
 
 #: The room all year; the sliders move its humidity.
 ROOM_TEMPERATURE = to_si(70.0, "degF")
-NAMES = (
-    "January",
-    "February",
-    "March",
-    "April",
-    "May",
-    "June",
-    "July",
-    "August",
-    "September",
-    "October",
-    "November",
-    "December",
-)
 PLACE = Choice("Place", "Invented town", tuple((id, place(id).name.lower()) for id in demos()), start="cold")
 #: Places along a slider at which the year is worked out for its strip.
 ALONG = 9
@@ -54,6 +43,12 @@ def year(place, relative_humidity, permeance, outer):
     return monthly.balance(roof_with(outer, permeance), demo_climate(place), Air(ROOM_TEMPERATURE, relative_humidity))
 
 
+@lru_cache(maxsize=4096)
+def judged(place, relative_humidity, permeance, outer):
+    """The state of a roof by its twelve months."""
+    return of_months(year(place, relative_humidity, permeance, outer)).state
+
+
 class TwelveMonths(Page):
     """Town, room humidity, inner membrane and outer layer; bars and the line carried over."""
 
@@ -62,7 +57,7 @@ class TwelveMonths(Page):
     draws = Months
 
     def compute(self, at):
-        """One year, and whether it comes home."""
+        """One year of the roof."""
         return State(year(at.Place, at.RH_in, at.M_in, at.Outer))
 
     def views(self, state):
@@ -76,13 +71,17 @@ class TwelveMonths(Page):
         plane = months.planes[int(months.held.max(axis=0).argmax())] if months.planes else None
         return [
             Readout(
-                "peak", "Most held", months.peak, "area density", note=_between(plane) if plane else "nothing gets wet"
+                "peak",
+                "Most held",
+                months.peak,
+                "area density",
+                note=wetness.between(plane.inner_layer, plane.outer_layer) if plane else "no water gathers",
             ),
             Readout(
                 "peak_month",
                 "At the end of",
                 months.peak_month,
-                text=NAMES[months.peak_month - 1] if months.peak_month else "no month",
+                text=MONTHS[months.peak_month - 1] if months.peak_month else "no month",
                 note=f"it wets in {wets} of 12 months" if wets else "",
             ),
             Readout(
@@ -96,37 +95,49 @@ class TwelveMonths(Page):
             Readout("growth", "Second year adds", months.growth, "area density", both=True),
         ]
 
-    def says(self, state):
-        """Whether it comes home."""
-        months = state.months
-        if months.verdict == "no wetting":
-            return "No month adds water to this roof in this town: more can leave than comes in each of them."
-        most = f"It holds most at the end of {NAMES[months.peak_month - 1]}, {self.show(months.peak, 'area density')}"
-        if months.verdict == "dries":
-            return f"{most}, and it comes home: the last of it is gone in {self._home(state)}."
-        left = self.show(months.left, "area density")
-        if months.verdict == "grows":
-            return f"{most}, and it does not come home: {left} are left, and the second year adds to it."
-        return f"{most}; {left} stay when the next winter comes, and the second year ends the same."
+    def judge(self, state):
+        """What twelve months make of the roof."""
+        return of_months(state.months)
 
-    def _home(self, state):
+    def says(self, state):
+        """What the roof holds and for how long, and whether the last of it leaves before the next winter."""
+        return f"{self._balance(state)} {capital(self._worst(self.judge(state)))}."
+
+    def _balance(self, state):
+        """The most held, and how the year ends."""
+        months = state.months
+        if months.ending == "no wetting":
+            return "No month adds water to this roof in this town: more can leave than comes in each of them."
+        most = f"It holds most at the end of {MONTHS[months.peak_month - 1]}, {self.show(months.peak, 'area density')}"
+        if months.ending == "dries":
+            return f"{most}, and dries back each year: the last of it is gone in {self._gone(state)}."
+        left = self.show(months.left, "area density")
+        if months.ending == "grows":
+            return f"{most}; {left} are left when the next winter comes, and the second year adds to it."
+        return f"{most}; {left} are left when the next winter comes, and the second year ends the same."
+
+    def _worst(self, verdict):
+        """What the state hangs on, and in how many months."""
+        found, long = verdict.worst, how_long(verdict)
+        if found.what == "wood-moisture" and found.place.side:
+            # Not what the year holds, but where one of its months would take the wood.
+            shown = amount(found.value, found.criterion.unit, self.unit_system)
+            wet = f"the {found.place.layer} would settle at {shown} if {MONTHS[found.when - 1]} lasted"
+        else:
+            wet = how_wet(verdict, self.unit_system)
+        return f"{wet}, {long}" if long else wet
+
+    def _gone(self, state):
         peak = int(state.total.argmax())
         later = peak + int((state.total[peak:] <= 0).argmax())
-        return NAMES[state.months.month[later] - 1]
+        return MONTHS[state.months.month[later] - 1]
 
     def strips(self, at, state):
-        """Where the roof is dry again before the next winter."""
-        good = "dry before the next fall"
-
-        def dry(**change):
-            there = {"Place": at.Place, "RH_in": at.RH_in, "M_in": at.M_in, "Outer": at.Outer, **change}
-            return year(there["Place"], there["RH_in"], there["M_in"], there["Outer"]).dries_out
-
+        """The state along each control, all else as it is; only what is new is worked out."""
+        now = at.Place, at.RH_in, at.M_in, at.Outer
         return {
-            "Place": Strip(tuple(dry(Place=each) for each in demos()), good),
-            "RH_in": Strip(tuple(dry(RH_in=each) for each in self.controls["RH_in"].along(ALONG)), good),
-            "M_in": Strip(tuple(dry(M_in=each) for each in self.controls["M_in"].along(ALONG)), good),
-            "Outer": Strip(tuple(dry(Outer=each) for each in ROOFS), good),
+            name: Strip(tuple(judged(*now[:k], each, *now[k + 1 :]) for each in self.along(name, ALONG)))
+            for k, name in enumerate(self.controls)
         }
 
     def steps(self, state):
@@ -141,19 +152,13 @@ class TwelveMonths(Page):
             if gained or lost or before:
                 lines.append(
                     Step(
-                        f"{NAMES[month - 1]}: what was there, plus gained, minus dried.",
+                        f"{MONTHS[month - 1]}: what was there, plus gained, minus dried.",
                         f"{self.show(before, unit)} + {self.show(gained, unit)} − {self.show(lost, unit)}",
                         self.show(held, unit),
                     )
                 )
             before = held
         return lines
-
-
-def _between(plane):
-    if plane.inner_layer == plane.outer_layer:
-        return f"inside the {plane.inner_layer}"
-    return f"between {plane.inner_layer} and {plane.outer_layer}"
 
 
 PAGE = TwelveMonths

@@ -52,7 +52,7 @@ def each_october(draw):
     step = draw.pick(2.0, (1.5, 2.0, 2.5))
     draw.note(start=start, step=step)
     years = ", ".join(f"{start + k * step:g} %" for k in range(3))
-    draw.because(f"It rises by {step:g} % MC a year and does not level off. It does not come home.")
+    draw.because(f"It rises by {step:g} % MC a year and does not level off. It does not dry back.")
     return draw.words(
         f"Three Octobers in a run show {years} MC in the sheathing. What do you do?",
         "Change something: the leaks, the indoor RH or the layers. Then run it again.",

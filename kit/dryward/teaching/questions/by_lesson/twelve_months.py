@@ -64,7 +64,7 @@ def wettest_month(draw):
 
 
 def left_over(draw):
-    """A roof that does or does not come home."""
+    """A roof that does or does not dry back."""
     outer, inner, climate, rh = draw.pick(
         ("closed sheet", 1.0, "cold", 55),
         (
@@ -85,12 +85,12 @@ def left_over(draw):
     texts = {
         "grows": "It grows: each year starts wetter than the last.",
         "dries": "It gets wet and is dry again before the next fall.",
-        "no wetting": "It does not get wet in any month.",
+        "no wetting": "No month adds water to it.",
     }
     beliefs = {
-        "grows": ("one-check-decides", "It wets, but the summer takes all of it back. Ask if it comes home."),
+        "grows": ("one-check-decides", "It wets, but the summer takes all of it back. Ask if it dries back."),
         "dries": ("trust-the-trend-later", "The sum over the year decides, not the hope."),
-        "no wetting": ("no-drops-no-problem", "It does wet in some months, drops or no drops."),
+        "no wetting": ("no-drops-no-problem", "Some months do add water, drops or no drops."),
     }
     left = say(found.left * 1000, "g/m2")
     draw.because(
