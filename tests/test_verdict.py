@@ -549,8 +549,10 @@ def test_every_kind_of_finding_has_words_in_both_unit_systems(id, system):
         body = said.removeprefix(f"{judged.state.capitalize()}: ")
         assert not re.search(r"\b(damp|wet)\b", body), body
         # A place stands in the words of all that have one.
-        if id in ("free-water", "steady-gain", "mold-index", "face-humidity"):
+        if id in ("free-water", "steady-gain", "face-humidity"):
             assert PLACES[place] in said
+        elif id == "mold-index":  # which of the two faces of a gap it grows on
+            assert (f"at the {place.side} face of the {place.layer}" if place.side else PLACES[place]) in said
         elif "moisture" in id:
             assert f"the {place.layer}" in said
         if when is not None and id in ("wood-moisture", "cladding-moisture", "free-water"):
@@ -611,10 +613,10 @@ def test_what_decides_in_words():
         ("long share", "part of the air leak that seeps through the insulation"),
     ):
         turns = base.deciding(verdict.Decides("deck", what, 18.0, 31.0, (DRY, WET)))
-        span = "18 % moisture content to 31 % moisture content"
+        span = "the moisture of the deck is 18 % to 31 %"
         assert words.decides(turns, "us") == f"the {name}: within its range {span}, dry to wet"
         same = base.deciding(verdict.Decides("deck", what, 21.0, 23.0, (DAMP, DAMP)))
-        assert words.decides(same).endswith(", damp all along")
+        assert words.decides(same).endswith(", damp at both ends")
 
 
 def test_months_by_name():

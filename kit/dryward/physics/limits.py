@@ -57,7 +57,7 @@ def dry_range(
         ``"inner_membrane_permeance"``; with `weather` one of
         `hourly.variables`.
     values : array
-        [SI].
+        [SI], any the variable may take.
     weather : HourlyWeather, optional
         Then the hourly year is judged, otherwise one steady state, which
         counts no leak.
