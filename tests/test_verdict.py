@@ -593,8 +593,8 @@ def test_how_long_in_words(method, lasted, said):
         (None, None, ""),
         (WITHIN, None, "what gathers leaves within the year"),
         (WITHIN, "inward", "what gathers leaves within the year, mostly inward"),
-        (LATER, "both ways", "it needs more than a year to dry, both ways"),
-        (NEVER, "outward", "it does not dry: each year ends wetter than it began"),
+        (LATER, "both ways", "it needs more than a year to give its water back, both ways"),
+        (NEVER, "outward", "it never gives all of it back: each year ends wetter than it began"),
     ],
 )
 def test_whether_it_dries_in_words(dries, toward, said):

@@ -59,7 +59,7 @@ def judged(verdict):
     -------
     dict
     """
-    return _finite(
+    return _nine(
         {
             "method": verdict.method,
             "state": verdict.state,
@@ -111,6 +111,15 @@ def _layer(layer):
 def _finite(number):
     """JSON has no infinity: a rate without a limit becomes null."""
     return {k: None if isinstance(v, float) and not math.isfinite(v) else v for k, v in number.items()}
+
+
+def _nine(found):
+    """Numbers of a verdict to nine digits: the last ones of a long sum hang on where the arrays lie in memory."""
+    if isinstance(found, float):
+        return float(f"{found:.9g}")
+    if isinstance(found, dict):
+        return {key: _nine(each) for key, each in found.items()}
+    return [_nine(each) for each in found] if isinstance(found, (list, tuple)) else found
 
 
 def one(words, name="", hourly=True, spread=0, edition=None, with_trials=True, progress=None):

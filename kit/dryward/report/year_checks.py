@@ -162,7 +162,27 @@ def _lines(judged, setting):
         yield f"Run off in the judged year: {amounts.liquid(off, area)}."
 
 
+def worst_number(judged):
+    """The worst finding as a number; None where nothing was found.
+
+    Parameters
+    ----------
+    judged : Verdict
+
+    Returns
+    -------
+    Number or None
+    """
+    worst = judged.worst
+    if worst is None:
+        return None
+    unit = worst.criterion.unit
+    return Number(words.heading(worst), worst.value, *(("area density",) if unit == "kg/m2" else ("", unit)))
+
+
 def _numbers(setting, run, judged):
+    if judged.worst is not None:
+        yield worst_number(judged)
     last = min(run.time.size, YEAR)
     before = float(run.initial_water @ run.width) if run.time.size <= YEAR else float(run.water[-1 - last])
     humid = int((run.relative_humidity[-last:, _inner(setting, run)] >= HUMID).any(axis=1).sum())

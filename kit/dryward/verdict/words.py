@@ -4,6 +4,8 @@ Each function gives a piece of a sentence without its full stop.  `system`
 is "us" or "si"; None writes both, for a page that is printed in either.
 """
 
+import math
+
 from dryward import units
 from dryward.checks import listed
 from dryward.verdict.criteria import UNKNOWN
@@ -118,12 +120,16 @@ def told(found, method, system=None):
     """One finding in words."""
     unit, said = found.criterion.unit, _SAID.get(found.what)
     much, there = shown(found, system), where(found.place)
+    if found.what == "vent-share" and math.isinf(found.value):
+        return "water comes, and the vent air can carry none of it"
     if said:
         return said.format(shown=much, there=there)
     if found.what == "wood-moisture":
         if found.full:
             return f"the {found.place.layer} is soaked: it holds all it can, {much}"
-        verb = "would settle at" if method in ("steady", "face") else "reaches" if method == "months" else "peaks at"
+        # A month that would bring a face there if it lasted has a side; what the balance holds has none.
+        settles = method in ("steady", "face") or (method == "months" and found.place.side)
+        verb = "would settle at" if settles else "reaches" if method == "months" else "peaks at"
         return f"the {found.place.layer} {verb} {much}{when(found, method)}"
     if found.what == "cladding-moisture":
         return f"the {found.place.layer}, which the weather reaches, peaks at {much}{when(found, method)}"
@@ -193,8 +199,8 @@ def does_it_dry(verdict):
         return ""  # the first part has said it
     return {
         WITHIN: f"what gathers leaves within the year{way}",
-        LATER: f"it needs more than a year to dry{way}",
-        NEVER: "it does not dry: each year ends wetter than it began",
+        LATER: f"it needs more than a year to give its water back{way}",
+        NEVER: "it never gives all of it back: each year ends wetter than it began",
     }[verdict.dries]
 
 

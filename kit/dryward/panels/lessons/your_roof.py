@@ -114,7 +114,7 @@ class YourRoof(Page):
     def says(self, state):
         """What this month would do if it never ended."""
         profile, verdict = state.profile, self.judge(state)
-        said = wetness.gathers(self, profile) if profile.wet_planes else wetness.settles(self, verdict)
+        said = wetness.gathers(self, profile, verdict) if profile.wet_planes else wetness.settles(self, verdict)
         return f"If this month never ended, {said}. Air leaks, storage and sun come with the checks below."
 
     def strips(self, at, state):
