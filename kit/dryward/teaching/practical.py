@@ -23,8 +23,8 @@ from dryward.weather.house_moisture import steady_humidity
 
 
 @dataclass(frozen=True)
-class Verdict:
-    """What came of a try.
+class Outcome:
+    """What came of a try at a task.
 
     Attributes
     ----------
@@ -201,7 +201,7 @@ def judge(id, values, unit_system="us", labels=None):
 
     Returns
     -------
-    Verdict
+    Outcome
 
     Raises
     ------
@@ -224,9 +224,9 @@ def judge(id, values, unit_system="us", labels=None):
     kept = [name for name in moved if name not in what.may_change]
     if kept:
         label = (labels or {}).get(kept[0], kept[0])
-        return Verdict(False, f"{label} stays as it is in this task; set it back.", float("nan"))
+        return Outcome(False, f"{label} stays as it is in this task; set it back.", float("nan"))
     if len(moved) > what.most_changes:
-        return Verdict(False, f"You changed {len(moved)} things; {what.most_changes} at most.", float("nan"))
+        return Outcome(False, f"You changed {len(moved)} things; {what.most_changes} at most.", float("nan"))
     return _JUDGES[id](now, _Say(unit_system))
 
 
@@ -260,7 +260,7 @@ def _vault(now, outer):
 def _dry(profile, say):
     """Done when the page's own verdict is dry."""
     found = of_steady(profile)
-    return Verdict(found.state == DRY, say.verdict(found), profile.gain)
+    return Outcome(found.state == DRY, say.verdict(found), profile.gain)
 
 
 def _deck(now, say):
@@ -273,7 +273,7 @@ def _january(now, say):
     found = steady_humidity(now["Water"], now["Fresh_air"], Air(now["T_out"], now["RH_out"]), now["T_in"])
     few = now["Fresh_air"] <= to_si(100, "cfm") * (1 + 1e-9)
     edge = float(fogs_at(EDGE, now["T_out"], now["T_in"]))
-    return Verdict(
+    return Outcome(
         criterion("window-edge").state(found / edge) == DRY and few,
         f"The room settles at {100 * min(found, 1.0):.0f} % with {say(now['Fresh_air'], 'cfm')} of fresh air; the edge "
         f"of the pane fogs from {100 * edge:.0f} % on.",
@@ -290,7 +290,7 @@ def _film(now, say):
     found, judged = profile.permeance[FILM], of_steady(profile)
     tight = found <= to_si(1.0, "perm") * (1 + 1e-9)
     told = f"The film stands at {say(found, 'perm')}. {say.verdict(judged)}"
-    return Verdict(tight and judged.state == DRY, told, found)
+    return Outcome(tight and judged.state == DRY, told, found)
 
 
 def _hole(now, say):
@@ -300,7 +300,7 @@ def _hole(now, say):
     drive = max(indoor.vapor_pressure - air.saturation_vapor_pressure(outdoor.temperature), 0.0)
     stays, through = leak.stays * winter, now["M_in"] * area * drive * winter
     found = (stays + through) / area
-    return Verdict(
+    return Outcome(
         found < limit.caution,
         f"About {say(stays, 'kg')} stay from the hole, and {say(through, 'kg')} come through the ceiling. Together "
         f"that is {say(found, 'g/m2')}: {limit.state(found)}.",
