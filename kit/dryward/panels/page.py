@@ -137,8 +137,6 @@ class Page(Talk):
     handles = ()
     draws = ()
     buttons = ()
-    #: Choices that `task_values` tells a practical task of.
-    task_choices = ()
 
     def __init__(self, unit_system=None, settings=None):
         self.settings = settings or Settings()
@@ -204,7 +202,7 @@ class Page(Talk):
         """The page of the index came into view again."""
 
     def task_values(self):
-        """What `task_choices` mean to a practical task, control name -> SI; a `PlainError` where it means nothing."""
+        """What a choice of this page means to a practical task: control name -> SI."""
         return {}
 
     def preview(self, at):

@@ -70,6 +70,7 @@ class Tasks:
 
     def _stray(self, task):
         """What the page calls a choice that the task knows nothing of and that is not where it started."""
-        known = (*task.start, *self.page.task_choices)
+        # A page that says what a choice means to its task answers for that choice.
+        known = (*task.start, *getattr(self.page, "task_choices", ()))
         choices = [each for name, each in self.page.controls.items() if each.options and name not in known]
         return next((each.words for each in choices if each.value != (each.choice.start or each.options[0])), "")

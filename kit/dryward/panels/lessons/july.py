@@ -97,6 +97,7 @@ class July(Page):
         ROOF,
     )
     draws = Reversal
+    #: What `task_values` tells the practical task of.
     task_choices = ("Roof",)
 
     def compute(self, at):
