@@ -635,3 +635,34 @@ def test_no_text_of_this_room_promises_anything():
     texts = [path.read_text("utf-8") for path in (*room.rglob("*.py"), *room.rglob("*.csv"))]
     assert len(texts) >= 8
     assert not any(FORBIDDEN.search(text) for text in texts)
+
+
+def test_saturated_and_too_cold_for_mold_is_dry_by_both_rules():
+    """No plane gathers and a face stands at just 100 %: neither rule finds mold in frost."""
+    from dryward.verdict.steady import _face_humidity
+
+    for humidity in (0.97, 1.0):
+        assert _face_humidity(Place("deck"), -12.0, humidity).state == DRY
+        assert _face_humidity(Place("deck"), 20.0, humidity).state == DAMP
+
+
+def test_a_run_that_is_no_whole_number_of_years_is_judged_by_its_last_year():
+    vault, room, year = building.preset("vented-vault-osb"), Air(21.0, 0.45), weather.demo("very-cold")
+    hours = 8760 + 3000
+    run = hourly.simulate(vault, year, room, hours=hours)
+    judged = verdict.of_year(run)
+    found = judged.finding("wood-moisture")
+    series = run.layer(found.place.layer).moisture_content
+    peak = hours - 8760 + int(series[-8760:].argmax())
+    assert found.when == peak % 8760
+    change = run.water[-1] - run.water[hours - 8760 - 1]
+    assert (judged.repeats, judged.dries) == (abs(change) < 0.02, "within the year" if change < 0.02 else None)
+
+
+def test_what_still_leaves_in_the_second_year_is_no_failing():
+    vault, room, year = building.preset("vented-vault-osb"), Air(21.0, 0.3), weather.demo("cold")
+    run = hourly.simulate(vault, year, room, years=2, initial=Air(20.0, 0.99))
+    judged = verdict.of_year(run)
+    assert run.water[-1] < run.water[8759] - 0.02, "the start is still leaving"
+    assert judged.dries == "within the year"
+    assert "more than a year" not in words.sentence(judged)

@@ -72,7 +72,7 @@ def test_between_dry_and_wet_the_wood_is_damp(outdoor, state, wood, tmp_path):
 def test_the_strip_has_the_stretch_in_between(tmp_path):
     page = open_page(ID, tmp_path)
     words = page.widget.live["strips"]["T_out"]["words"]
-    assert words == "Wet up to 31, damp 34 to 43, dry 46 to 67, damp 70 to 85, wet from 88 on °F"
+    assert words == "Wet up to 31, damp 34 to 43, dry 46 to 67, damp 70 to 85, wet from 88 °F on"
 
 
 def test_the_words_of_the_lesson_are_the_page(tmp_path):

@@ -119,14 +119,17 @@ def _of_slider(control, states, places, runs):
         if first == 0:
             span = f"up to {high}" if rising else f"at least {high}"
         elif last == len(states) - 1:
-            span = start if low == before else f"from {low} on" if rising else f"up to {low}"
+            here = f"{low} {control.unit}".strip()
+            span = (
+                f"{start} {control.unit}".strip() if low == before else f"from {here} on" if rising else f"up to {here}"
+            )
         elif low == high:
             span = f"just {start}" if low == before else low
         else:
             span = f"{start} to {high}"
         said.append(f"{state} {span}")
         before = high
-    return f"{capital(', '.join(said))} {control.unit}".strip()
+    return capital(", ".join(said))
 
 
 def _at(control, place):

@@ -1,4 +1,4 @@
-"""Water in the sentences of a review: in both unit systems, since one review is printed in either."""
+"""Amounts in the sentences of a review: in both unit systems, since one review is printed in either."""
 
 from fractions import Fraction
 
@@ -6,64 +6,8 @@ from dryward import units
 from dryward.units import from_si, to_si
 from dryward.units.table import WATER_DENSITY
 
-_UNITS = (("g/m2", "g/m²"), ("gr/ft2", "gr/ft²"))
-_LARGE = (("kg/m2", "kg/m²"), ("lb/ft2", "lb/ft²"))
 #: Said once wherever amounts of water are printed.
 GRAIN = "gr is a grain of water: 7000 gr = 1 lb, 1 gr = 0.065 g."
-#: From this much water on the larger units are written [kg/m2]: more than 7000 grains a square foot.
-MUCH = 5.0
-
-
-def water(mass):
-    """An amount of water.
-
-    Parameters
-    ----------
-    mass : float
-        [kg/m2]
-
-    Returns
-    -------
-    str
-
-    Examples
-    --------
-    >>> water(0.388)
-    '388 g/m² (556 gr/ft²)'
-    >>> water(41.3)
-    '41.3 kg/m² (8.5 lb/ft²)'
-    """
-    if mass >= MUCH:
-        metric, american = (f"{from_si(mass, unit):.1f} {symbol}" for unit, symbol in _LARGE)
-    else:
-        metric, american = (f"{from_si(mass, unit):.0f} {symbol}" for unit, symbol in _UNITS)
-    return f"{metric} ({american})"
-
-
-def water_span(low, high):
-    """From one amount of water to another.
-
-    Parameters
-    ----------
-    low, high : float
-        [kg/m2]
-
-    Returns
-    -------
-    str
-
-    Examples
-    --------
-    >>> water_span(0.1, 0.2)
-    '100 to 200 g/m² (143 to 287 gr/ft²)'
-    """
-    if high >= MUCH:
-        metric, american = (
-            f"{from_si(low, unit):.1f} to {from_si(high, unit):.1f} {symbol}" for unit, symbol in _LARGE
-        )
-        return f"{metric} ({american})"
-    metric, american = (f"{from_si(low, unit):.0f} to {from_si(high, unit):.0f} {symbol}" for unit, symbol in _UNITS)
-    return f"{metric} ({american})"
 
 
 def liquid(mass, area=None):
@@ -91,30 +35,6 @@ def liquid(mass, area=None):
     american = f"{_two(pints)} pints" if pints >= 1 else f"{_two(16 * pints)} fl oz"
     liters = f"{_two(volume * 1000)} L"
     return f"{american} ({liters}) from {from_si(area, 'ft2'):.0f} ft² ({_two(area)} m²)"
-
-
-def gain_span(low, high):
-    """From one gain of water to another, in two figures.
-
-    Parameters
-    ----------
-    low, high : float
-        [kg/(s m2)]
-
-    Returns
-    -------
-    str
-
-    Examples
-    --------
-    >>> gain_span(1.2e-8, 2.4e-8)
-    '1 to 2.1 g/m² a day (1.5 to 3 gr/ft² a day)'
-    """
-    metric, american = (
-        f"{_two(from_si(low, f'{unit}/day'))} to {_two(from_si(high, f'{unit}/day'))} {symbol} a day"
-        for unit, symbol in _UNITS
-    )
-    return f"{metric} ({american})"
 
 
 def opening(per_length, system=None):

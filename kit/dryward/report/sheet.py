@@ -12,7 +12,7 @@ from dryward.pictures.printed import static
 from dryward.pictures.profile import ProfileState, SectionAndProfile
 from dryward.pictures.year import Year
 from dryward.report import year_picture
-from dryward.report.amounts import GRAIN, MUCH, opening, thickness
+from dryward.report.amounts import GRAIN, opening, thickness
 from dryward.report.check import CAN, CANNOT_TELL, MET, NOT_MET
 from dryward.report.inputs import inputs, r_value
 from dryward.report.sentences import for_client, for_inspector
@@ -20,6 +20,7 @@ from dryward.report.setting import setting
 from dryward.report.year_checks import BALANCE
 from dryward.teaching import words
 from dryward.verdict import DAMP, DRY, LATER, NEVER, UNKNOWN, WET, WITHIN
+from dryward.verdict.words import MUCH
 
 #: Cautions that belong on every report.
 CAUTIONS = (

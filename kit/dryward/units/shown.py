@@ -137,6 +137,8 @@ def show(value, quantity, system, digits=None):
         digits = _DIGITS.get(this.name)
     if digits is not None:
         text = f"{number:.{digits}f}"
+    elif 1e-9 <= abs(number) < 1e-3:  # written out: nobody on a roof reads a power of ten
+        text = f"{float(f'{number:.2g}'):.12f}".rstrip("0")
     elif number == 0 or not 1e-3 <= abs(number) < 1e5:
         text = f"{number:.3g}"
     else:

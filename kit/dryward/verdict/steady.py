@@ -91,9 +91,9 @@ def _face_humidity(place, temperature, humidity, lowest=0.8):
     """A face against the humidity at which mold begins to grow there."""
     row = criterion("face-humidity")
     level = float(critical_humidity(temperature, lowest))
-    limit = replace(row, caution=min(level, 1.0) if level <= 1.0 else np.inf)
-    state = STATES[min(int(limit.rank(humidity)), 1)]
-    return Finding(row.id, place, humidity, limit, state)
+    cold = level > 1.0  # too cold for mold: no humidity is too much, and water that gathers is another finding
+    limit = replace(row, caution=np.inf if cold else level)
+    return Finding(row.id, place, humidity, limit, STATES[int(not cold and humidity >= level)])
 
 
 def states_of_sweep(summary):

@@ -53,18 +53,30 @@ def amount(value, unit, system, digits=None):
 
     Examples
     --------
-    >>> amount(0.388, "kg/m2", "si"), amount(0.388, "kg/m2", None)
-    ('388 g/m²', '388 g/m² (556 gr/ft²)')
+    >>> amount(0.388, "kg/m2", "si"), amount(0.388, "kg/m2", None), amount(16.4, "kg/m2", "us")
+    ('388 g/m²', '388 g/m² (556 gr/ft²)', '3.36 lb/ft²')
     """
     quantity = {"kg/m2": "area density", "kg/(s m2)": "vapor flux"}.get(unit)
+    if quantity == "area density" and value >= MUCH:
+        shown = [f"{units.from_si(value, _LARGE[each][0]):.3g} {_LARGE[each][1]}" for each in _both(system)]
+        return shown[0] if len(shown) == 1 else f"{shown[0]} ({shown[1]})"
     if quantity:
-        shown = [units.show(value, quantity, each, digits) for each in ((system,) if system else ("si", "us"))]
+        shown = [units.show(value, quantity, each, digits) for each in _both(system)]
         return shown[0] if len(shown) == 1 else f"{shown[0]} ({shown[1]})"
     if unit == "% MC":
         return f"{value:.{digits or 0}f} % moisture content"
     if unit == "of 6":
         return f"{value:.{1 if digits is None else digits}f} of 6"
     return f"{value * 100:.{digits or 0}f} %"
+
+
+#: From this much water on the larger units are written [kg/m2]: more than 7000 grains a square foot.
+MUCH = 5.0
+_LARGE = {"si": ("kg/m2", "kg/m²"), "us": ("lb/ft2", "lb/ft²")}
+
+
+def _both(system):
+    return (system,) if system else ("si", "us")
 
 
 #: Size of one in the last digit that is shown first, by unit of a limit.

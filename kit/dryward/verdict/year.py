@@ -59,6 +59,7 @@ def of_year(hours):
     found += _free_water(hours, bodies, last)
     change = _change(hours)
     found += _growth(change, count)
+    found = [_dated(each, last.start) for each in found]
     left_out = ["rain"]
     left_out += ["framing"] if hours.assembly.framing else []
     left_out += [] if hours.leaking else ["leak"]
@@ -68,6 +69,11 @@ def of_year(hours):
         repeats=change is not None and abs(change) < tolerance, start=hours.start_humidity,
     )  # fmt: skip
     return _drying(made, hours, last, change)
+
+
+def _dated(finding, start):
+    """The hour of the judged stretch as an hour of the year, which every run begins with."""
+    return finding if finding.when is None else replace(finding, when=(finding.when + start) % YEAR)
 
 
 class _Body:
@@ -138,7 +144,7 @@ def _free_water(hours, bodies, last):
             cells.remove(body.cells[-1])
         cells = np.array(sorted(cells))
         held = hours.free_water[last][:, cells].sum(axis=1)
-        off = hours.ran_off[-1][cells]
+        off = hours.ran_off[-1 if hours.time.size % YEAR == 0 else -2 :].sum(axis=0)[cells]
         peak = int(held.argmax())
         value, gone = float(held[peak]), float(off.sum())
         if value + gone < _GRAM:
@@ -177,7 +183,7 @@ def _change(hours):
     count = hours.time.size
     if count < YEAR:
         return None
-    before = hours.initial_water @ hours.width if count < 2 * YEAR else hours.water[count - YEAR - 1]
+    before = hours.initial_water @ hours.width if count == YEAR else hours.water[count - YEAR - 1]
     return float(hours.water[-1] - before)
 
 
@@ -202,7 +208,9 @@ def _drying(made, hours, last, change):
     if change is None:
         return made
     if count >= 2 * YEAR:
-        dries = NEVER if change >= tolerance else LATER if change <= -tolerance else WITHIN
+        # In the second year what still leaves is what the start was off by.
+        later = change <= -tolerance and count >= 3 * YEAR
+        dries = NEVER if change >= tolerance else LATER if later else WITHIN
     else:
         dries = WITHIN if change < tolerance else None
     water = hours.water[last]

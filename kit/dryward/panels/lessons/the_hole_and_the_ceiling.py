@@ -162,7 +162,7 @@ class TheHoleAndTheCeiling(Page):
                 "Which leads",
                 state.times,
                 text=_leader(state.times),
-                note=f"if {low} stay, {_leader(few)}; if {high}, {_leader(much)}",
+                note=f"at {low}: {_leader(few)}; at {high}: {_leader(much)}",
             ),
             Readout(
                 "holes",
@@ -195,7 +195,7 @@ class TheHoleAndTheCeiling(Page):
         first, times = leads(state.times)
         lead = "Both are about the same" if 0.8 < state.times < 1.25 else f"The {first} leads, {times}"
         reserve = self.show(LIMIT.caution * CEILING, "mass")
-        much = f"more than the {reserve} that such a piece of roof can be expected to give back in summer"
+        much = f"more than the {reserve} that this piece of roof can give back in summer"
         return (
             f"In one winter the hole's air carries {carried} past the cold face and about {stays} of it stay; "
             f"{vapor} come through the ceiling. {lead}, and {_alone(state, much)}."
