@@ -211,7 +211,7 @@ def build_section(job, system, troubles):
         parts.select("set:azimuth", "Faces", _with(_FACES, job.azimuth), f"{job.azimuth:g}"),
         parts.select("set:absorptance", "Covering", _with(_COLORS, job.absorptance), f"{job.absorptance:g}"),
         _field(job, "start_humidity", "All layers start at", system, troubles),
-        _number("years", "Years of the hourly run", job.years, troubles),
+        _number("years", "Hourly run, years at most", job.years, troubles),
     ]
     return parts.section(
         "build", "Leaks, vents, framing and the hourly run",
