@@ -37,7 +37,7 @@ def test_a_years_balance_runs_on_it(year):
     peaks = [months.peak for months in by_class]
     assert peaks == sorted(peaks)  # a damper house wets the roof more
     damp = by_class[-1]
-    assert damp.verdict == "dries"
+    assert damp.ending == "dries"
     assert damp.month[0] in (10, 11, 12)
     # What condensed and did not evaporate is what is held, month by month.
     kept = np.cumsum(damp.condensed.sum(axis=1) - damp.evaporated.sum(axis=1))
@@ -46,4 +46,4 @@ def test_a_years_balance_runs_on_it(year):
 
 def test_a_roof_open_to_its_vent_space_has_nothing_to_hold(year):
     months = monthly.balance(building.preset("vented-vault"), year.monthly(), weather.indoor.humidity_class(3))
-    assert months.verdict == "no wetting"
+    assert months.ending == "no wetting"
