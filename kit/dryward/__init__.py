@@ -7,6 +7,7 @@ units, checks   US and SI at the edge; range checks and their plain sentences
 air             moist air: saturation, dew point, humidity ratio
 building        what is built: materials, membranes, layers, assemblies, codes
 weather         what is around it: air, months, hours, the air indoors
+verdict         what it means: dry, damp or wet, by limits with their sources
 physics         what happens: steady, twelve months, hour by hour, leaks, mold
 pictures        what is drawn
 teaching        what is asked: lessons, questions, progress

@@ -14,7 +14,7 @@ from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak
 from dryward.physics.ventspace import VentSpace
 from dryward.teaching import lessons
 from dryward.verdict import STATES, UNKNOWN, criterion, of_year
-from dryward.verdict.words import does_it_dry, how_long, how_wet, month_of
+from dryward.verdict.words import amount, does_it_dry, how_long, how_wet, month_of
 from dryward.weather import Air
 
 ID = "hour-by-hour"
@@ -147,10 +147,10 @@ def test_what_runs_off_is_told_in_pints_and_liters(tmp_path):
         number = liters if system == "si" else liters * units.to_si(1, "L") / units.to_si(1, "pint")
         row = shown(page)["ran_off"]
         assert row["value"] == f"{number:.0f} {unit}"
-        assert row["also"] == f"{page.show(kilograms / VAULT, 'area density')} in all"
+        assert row["also"] == f"{amount(kilograms / VAULT, 'kg/m2', system)} in all"
         # The sentence names what runs off at the worst face: most of it, and no more.
         there = page.verdict.worst
-        assert f"of which {page.show(there.ran_off, 'area density')} run off" in page.sentence
+        assert f"of which {amount(there.ran_off, 'kg/m2', system)} run off" in page.sentence
         assert 0.5 < there.ran_off / (kilograms / VAULT) <= 1.0
 
 

@@ -26,6 +26,12 @@ class Range:
     values: np.ndarray
     states: np.ndarray
 
+    def __iter__(self):
+        return iter(self.states)
+
+    def __len__(self):
+        return len(self.states)
+
     @property
     def holds(self):
         """Where it is dry: an array of booleans."""

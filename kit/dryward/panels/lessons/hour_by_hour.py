@@ -15,7 +15,7 @@ from dryward.teaching import words
 from dryward.teaching.arithmetic import Step
 from dryward.units import HOUR, WATER_DENSITY, from_si, to_si
 from dryward.verdict import criterion, of_year
-from dryward.verdict.words import capital, does_it_dry, how_long, how_wet, month_of
+from dryward.verdict.words import account, amount, capital, month_of
 from dryward.weather import Air
 from dryward.weather.monthly import DAYS
 
@@ -276,7 +276,7 @@ class HourByHour(Page):
                 self.say("Ran off from {600 ft2} in a year"),
                 run.ran_off * AREA,
                 text=off,
-                note=f"{self.show(run.ran_off, 'area density')} in all",
+                note=f"{amount(run.ran_off, 'kg/m2', self.unit_system)} in all",
             ),
             Readout("change", "Change over the year", run.change, text=_signed(run.change), note=run.settled),
             Readout("deck_peak", "", deck.value, hidden=True),
@@ -296,15 +296,14 @@ class HourByHour(Page):
     def says(self, state):
         """The three parts of the verdict, then the sheathing's own year, and which year that is."""
         run, verdict = state.run, state.run.verdict
-        parts = ", ".join(part for part in (how_wet(verdict, self.unit_system), how_long(verdict)) if part)
-        said, dries = capital(parts), does_it_dry(verdict)
+        said = capital(account(verdict, self.unit_system))
         sheathing = run.wood(SHEATHING)
         driest = f"driest in {month_of(run.driest)}, {run.lowest:.0f} %"
         if verdict.worst == sheathing:
             own = f"It is {driest}"
         else:
             own = f"The sheathing is wettest in {month_of(sheathing.when)}, {sheathing.value:.0f} %, and {driest}"
-        return f"{said}{f'; {dries}' if dries else ''}. {own}. So it is in {run.settled}."
+        return f"{said}. {own}. So it is in {run.settled}."
 
     def strips(self, at, state):
         """Filled while the page is in use; a move of a control drops the rest."""
