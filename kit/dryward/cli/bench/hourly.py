@@ -49,7 +49,7 @@ def _beside_scipy():
     days = reference.part(weather.demo("cold"), 0, 24)
 
     def humidity(layers):
-        return {name: rh.mean(axis=1) for name, (_, rh) in layers.items()}
+        return {name: rh.mean(axis=1) for name, (_, rh, *_) in layers.items()}
 
     truth = humidity(reference.by_scipy(days))
     run = reference.by_march(days)
@@ -80,7 +80,7 @@ def measurements():
     roof, year, room, options = _everything()
     run = hourly.simulate(roof, year, room, **options)
     cells = run.depth.size
-    finer = -(-60 // cells)  # at least 60 cells
+    finer = 2
     one, fine = medians(
         lambda: hourly.simulate(roof, year, room, **options),
         lambda: hourly.simulate(roof, year, room, refine=finer, **options),

@@ -21,12 +21,17 @@ def downstream(ratio):
 
     Air that passes between two planes that conduct is, at the face, as the
     exact solution between them has it: half of each when it is slow, all of
-    the plane it comes from when it is fast.  By a series over (exp(x) - 1) / x,
-    within 2e-3 of it anywhere and 1e-5 where the ratio is below a half.
+    the plane it comes from when it is fast.  1/x - 1/(exp(x) - 1) by its
+    series up to 1, which needs no division, and by one over exp(x) beyond;
+    within 1e-3 of it anywhere and 1e-6 up to 1.
     """
     x = abs(ratio)
-    rest = 1.0 / 6.0 + x * (1.0 / 24.0 + x * (1.0 / 120.0))
-    share = (0.5 + x * rest) / (1.0 + x * (0.5 + x * rest))
+    if x < 1.0:
+        y = x * x
+        share = 0.5 - x * (1.0 / 12.0 - y * (1.0 / 720.0 - y * (1.0 / 30240.0)))
+    else:
+        rest = 1.0 / 6.0 + x * (1.0 / 24.0 + x * (1.0 / 120.0 + x * (1.0 / 720.0)))
+        share = (0.5 + x * rest) / (1.0 + x * (0.5 + x * rest))
     return share if ratio >= 0.0 else 1.0 - share
 
 

@@ -29,22 +29,25 @@ def balances(
     n00, n01, n10, n11 = work[n.N00], work[n.N01], work[n.N10], work[n.N11]
     per_dt = 1.0 / dt
     # g, q: water and heat through the face; gta ... qub: slopes by T and u of the cells before (a) and behind (b)
-    g = q = gta = gua = gtb = gub = qta = qua = qtb = qub = 0.0
+    g = q = gta = gua = gtb = gub = qta = qua = qtb = qub = resists = 0.0
     for i in range(cells + 1):  # the face between i and i + 1
         a, b = i, i + 1
         g_left, q_left = g, q
         lta, lua, ltb, lub = gta, gua, gtb, gub
         hta, hua, htb, hub = qta, qua, qtb, qub
         kind, which = face_kind[i], face_sheet[i]
-        per_r = 1.0 / (r[a] + r[b] + face_r[i])
+        resistance = r[a] + r[b] + face_r[i]
+        per_r = 1.0 / resistance
         conduction = (tn[a] - tn[b]) * per_r
         if kind != n.DRY:
-            per_z = 1.0 / (z[a] + z[b])
+            resists = z[a] + z[b]
+            per_z = 1.0 / resists
             vapor = (p[a] - p[b]) * per_z
             gta, gua = p_t[a] * per_z, (p_u[a] - vapor * z_u[a]) * per_z
             gtb, gub = -p_t[b] * per_z, -(p_u[b] + vapor * z_u[b]) * per_z
         elif which < 0:
-            per_z = 1.0 / (x[a] + x[b] + face_z[i])
+            resists = x[a] + x[b] + face_z[i]
+            per_z = 1.0 / resists
             vapor = (p[a] - p[b]) * per_z
             gta, gua = (p_t[a] - vapor * x_t[a]) * per_z, (p_u[a] - vapor * x_u[a]) * per_z
             gtb, gub = -(p_t[b] + vapor * x_t[b]) * per_z, -(p_u[b] + vapor * x_u[b]) * per_z
@@ -85,7 +88,7 @@ def balances(
         if seep != 0.0 and face_air[i] != n.NONE:  # air that seeps from cell to cell, in balance with both
             behind_t = behind_p = 0.0 if seep > 0.0 else 1.0
             if face_air[i] == n.TOUCHING:
-                behind_t, behind_p = downstream(seep_heat / per_r), downstream(seep_vapor / per_z)
+                behind_t, behind_p = downstream(seep_heat * resistance), downstream(seep_vapor * resists)
             va, vb = seep_vapor * (1.0 - behind_p), seep_vapor * behind_p
             ha, hb = seep_heat * (1.0 - behind_t), seep_heat * behind_t
             moved = va * p[a] + vb * p[b]
