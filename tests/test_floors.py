@@ -47,6 +47,12 @@ def test_a_steady_lesson_loads_nothing_heavy(code):
     assert loaded_by(code) == []
 
 
+def test_pages_are_imported_without_the_library_that_draws():
+    """It takes as long to load as all the rest, and a page needs it only when it is opened."""
+    ask = "import dryward.panels, sys; print('matplotlib' in sys.modules)"
+    assert subprocess.run([sys.executable, "-c", ask], capture_output=True, text=True).stdout.strip() == "False"
+
+
 #: Lessons that run the hour-by-hour engine, or may, and pay for its compiler when they do.
 HOURLY = {"hour-by-hour", "your-readings", "your-roof"}
 

@@ -7,10 +7,26 @@ of the last few looks of the standing part pays once.
 
 from collections import OrderedDict
 
-from dryward.pictures.live import told
-
 #: Pictures kept at most: each holds some 4 MB.
 KEPT = 5
+
+
+def told(picture, state):
+    """What a picture shows, in words, and the state that the page gives it.
+
+    Parameters
+    ----------
+    picture : LivePicture
+    state : object
+        What it draws.
+
+    Returns
+    -------
+    str
+    """
+    said = picture.alt(state)
+    given = getattr(state, "verdict", "")
+    return f"{said} Verdict: {given}." if given else said
 
 
 class Kept:

@@ -30,24 +30,6 @@ def _as_numbers(pixels):
     return np.asarray(memoryview(pixels)).view(np.uint32)
 
 
-def told(picture, state):
-    """What a picture shows, in words, and the state that the page gives it.
-
-    Parameters
-    ----------
-    picture : LivePicture
-    state : object
-        What it draws.
-
-    Returns
-    -------
-    str
-    """
-    said = picture.alt(state)
-    given = getattr(state, "verdict", "")
-    return f"{said} Verdict: {given}." if given else said
-
-
 class LivePicture(Sheet):
     """Base of all pictures.
 
