@@ -47,6 +47,40 @@ def under_the_handle(page, name):
     return next(state for low, high, state in shown["spans"] if low - 1e-9 <= here <= high + 1e-9)
 
 
+NUMBER = r"(-?[\d.]+)"
+#: A stretch in words -> whether a number lies in it.
+STRETCHES = (
+    (rf"up to {NUMBER}", lambda at, high: at <= high),
+    (rf"at least {NUMBER}", lambda at, low: at >= low),
+    (rf"from {NUMBER} on", lambda at, low: at >= low),
+    (rf"below {NUMBER}", lambda at, high: at < high),
+    (rf"above {NUMBER}", lambda at, low: at > low),
+    (rf"just (?:above|below) {NUMBER}", lambda at, near: False),
+    (NUMBER, lambda at, only: at == only),
+    (rf"{NUMBER} to {NUMBER}", lambda at, *ends: min(ends) <= at <= max(ends)),
+    (rf"between {NUMBER} and {NUMBER}", lambda at, *ends: min(ends) < at < max(ends)),
+    (rf"above {NUMBER} to {NUMBER}", lambda at, low, high: low < at <= high),
+    (rf"below {NUMBER} to {NUMBER}", lambda at, high, low: low <= at < high),
+    (rf"{NUMBER} to just below {NUMBER}", lambda at, low, high: low <= at < high),
+    (rf"{NUMBER} to just above {NUMBER}", lambda at, high, low: low < at <= high),
+)
+
+
+def told_of(words, unit, at):
+    """The states that the words under a slider give to a number; none where it lies between two that were tried."""
+    every = re.fullmatch(r"(\w+) at every setting", words)
+    if every or words.startswith("Not known yet"):
+        return {every[1].lower()} if every else set()
+    found = set()
+    for piece in words.lower().split(", "):
+        state, stretch = re.fullmatch(rf"({'|'.join(STATES)}) (.+)", piece).groups()
+        stretch = stretch.replace(f" {unit.lower()}", "") if unit else stretch
+        ((holds, ends),) = [(holds, ends) for form, holds in STRETCHES if (ends := re.fullmatch(form, stretch))]
+        if holds(at, *map(float, ends.groups())):
+            found.add(state)
+    return found
+
+
 def says_one_state(page, where):
     state = page.verdict.state
     assert state in STATES, where
@@ -60,6 +94,10 @@ def says_one_state(page, where):
     for name in page._strips:
         found = under_the_handle(page, name)
         assert found in (None, state), (where, name, found, state, page._strips[name]["words"])
+        control = page.controls[name]
+        if not control.options and float(control.say(control.value)) == pytest.approx(control.value, abs=1e-9):
+            said = told_of(page._strips[name]["words"], control.unit, control.value)
+            assert said <= {state}, (where, name, said, state, page._strips[name]["words"])
     assert page.widget.live["state"] == state, where
 
 

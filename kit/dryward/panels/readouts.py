@@ -111,24 +111,31 @@ def _of_slider(control, states, places, runs):
         return f"Not known yet: {done} of {len(states)} worked out"
     if len(runs) == 1:
         return f"{capital(runs[0][0])} at every setting"
-    rising, said, before = control.scale.left < control.scale.right, [], None
-    for state, first, last in runs:
-        low, high = (control.say(_at(control, places[place])) for place in (first, last))
-        # Two neighbors may print the same number: the second then lies beyond it.
-        start = low if low != before else f"{'above' if rising else 'below'} {low}"
-        if first == 0:
-            span = f"up to {high}" if rising else f"at least {high}"
-        elif last == len(states) - 1:
-            here = f"{low} {control.unit}".strip()
-            span = (
-                f"{start} {control.unit}".strip() if low == before else f"from {here} on" if rising else f"up to {here}"
-            )
+    rising, said = control.scale.left < control.scale.right, []
+    before, behind = ("below", "above") if rising else ("above", "below")
+    ends = [tuple(_at(control, places[place]) for place in run[1:]) for run in runs]
+    printed = [tuple(control.say(each) for each in pair) for pair in ends]
+    # Where two neighbors print the same number, it is told of the one that has it: True, and the other lies beyond.
+    later = [
+        here[0] == last[1] and (float(here[0]) - first) * (1 if rising else -1) >= -1e-9
+        for last, here, (first, _) in zip(printed, printed[1:], ends[1:], strict=False)
+    ]
+    for k, ((state, *_), (low, high)) in enumerate(zip(runs, printed, strict=True)):
+        after_low = k > 0 and low == printed[k - 1][1] and not later[k - 1]
+        before_high = k + 1 < len(runs) and later[k]
+        here = f"{low} {control.unit}".strip()
+        if k == 0:
+            span = f"{before} {high}" if before_high else f"up to {high}" if rising else f"at least {high}"
+        elif k + 1 == len(runs):
+            span = f"{behind} {here}" if after_low else f"from {here} on" if rising else f"up to {here}"
         elif low == high:
-            span = f"just {start}" if low == before else low
+            span = f"just {behind} {low}" if after_low else f"just {before} {low}" if before_high else low
+        elif after_low and before_high:
+            span = f"between {low} and {high}"
         else:
-            span = f"{start} to {high}"
+            start = f"{behind} {low}" if after_low else low
+            span = f"{start} to {f'just {before} ' if before_high else ''}{high}"
         said.append(f"{state} {span}")
-        before = high
     return capital(", ".join(said))
 
 

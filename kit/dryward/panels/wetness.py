@@ -1,9 +1,7 @@
 """Where water gathers, or how damp it is where none does, in the words that several lessons share."""
 
-import math
-
-from dryward.verdict import DAMP, DRY
-from dryward.verdict.words import amount, how_wet
+from dryward.verdict import DAMP
+from dryward.verdict.words import amount, how_wet, mold
 from dryward.verdict.words import where as place
 
 
@@ -46,13 +44,7 @@ def settles(page, verdict):
     found = verdict.worst
     if found is None or found.what != "face-humidity":
         return how_wet(verdict, page.unit_system)
-    if found.state != DRY:
-        mold = "and mold can grow"
-    elif math.isinf(found.criterion.caution):
-        mold = "too cold there for mold"
-    else:
-        mold = f"below the {found.criterion.caution * 100:.0f} % at which mold can start there"
-    return f"the dampest face settles at {_humid(found.value)} humidity, {place(found.place)}, {mold}"
+    return f"the dampest face settles at {_humid(found.value)} humidity, {place(found.place)}{mold(found)}"
 
 
 def _humid(value):

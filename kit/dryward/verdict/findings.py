@@ -51,6 +51,8 @@ class Finding:
         Whether the material holds all it can.
     ran_off : float
         Of a water: what ran off in the judged year [kg/m2].
+    if_it_lasted : bool
+        Of a month: what it would bring if it lasted, not what the year held.
     """
 
     what: str
@@ -63,6 +65,7 @@ class Finding:
     frost: bool = False
     full: bool = False
     ran_off: float = 0.0
+    if_it_lasted: bool = False
 
     @property
     def quantity(self):
@@ -71,8 +74,9 @@ class Finding:
 
     @property
     def rank(self):
-        """What makes it the worst of several: its state; water and wood before a mere humidity; how near the limit."""
-        return STATES.index(self.state), self.what != "face-humidity", self.criterion.reach(self.value)
+        """What makes it the worst of several: its state; what is there before what might be; how near the limit."""
+        there = self.state == DRY or not self.if_it_lasted
+        return STATES.index(self.state), self.what != "face-humidity", there, self.criterion.reach(self.value)
 
 
 @dataclass(frozen=True)

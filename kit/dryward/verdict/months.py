@@ -1,5 +1,7 @@
 """The verdict of twelve monthly states: what gathers, and whether it leaves within the year."""
 
+from dataclasses import replace
+
 import numpy as np
 
 from dryward.verdict.criteria import STATES, criterion
@@ -91,10 +93,14 @@ def _lasting(months, places, first, last):
         if kind is not None:
             limit = criterion("face-humidity")
             level = critical_humidity(warmth, sensitivity(kind).lowest_humidity)
-            yield _damp_at_most(months, limit, place, humidity, (humidity >= level) & (level <= 1.0))
+            level = np.where(level > 1.0, np.inf, level)  # too cold for mold: no humidity is too much
+            yield _damp_at_most(months, limit, place, humidity, humidity >= level, level)
 
 
-def _damp_at_most(months, limit, place, values, over):
+def _damp_at_most(months, limit, place, values, over, level=None):
     worst = int(np.argmax(np.where(over, values, -1.0)) if over.any() else np.argmax(values))
+    limit = limit if level is None else replace(limit, caution=float(level[worst]))
     state = STATES[int(over.any())]
-    return Finding(limit.id, place, float(values[worst]), limit, state, float(over.sum()), months.month[worst])
+    return Finding(
+        limit.id, place, float(values[worst]), limit, state, float(over.sum()), months.month[worst], if_it_lasted=True
+    )

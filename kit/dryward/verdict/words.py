@@ -8,7 +8,7 @@ import math
 
 from dryward import units
 from dryward.checks import listed
-from dryward.verdict.criteria import UNKNOWN
+from dryward.verdict.criteria import DRY, UNKNOWN, WET
 from dryward.verdict.findings import LATER, NEVER, WITHIN
 from dryward.weather.monthly import DAYS
 
@@ -135,12 +135,12 @@ def told(found, method, system=None):
     if found.what == "vent-share" and math.isinf(found.value):
         return "water comes, and the vent air can carry none of it"
     if said:
-        return said.format(shown=much, there=there)
+        settles, lasting = ("would settle", when(found, method)) if found.if_it_lasted else ("settles", "")
+        return said.format(shown=much, there=there, settles=settles, lasting=lasting, mold=mold(found))
     if found.what == "wood-moisture":
         if found.full:
             return f"the {found.place.layer} is soaked: it holds all it can, {much}"
-        # A month that would bring a face there if it lasted has a side; what the balance holds has none.
-        settles = method in ("steady", "face") or (method == "months" and found.place.side)
+        settles = method in ("steady", "face") or found.if_it_lasted
         verb = "would settle at" if settles else "reaches" if method == "months" else "peaks at"
         return f"the {found.place.layer} {verb} {much}{when(found, method)}"
     if found.what == "cladding-moisture":
@@ -160,7 +160,7 @@ def told(found, method, system=None):
 _SAID = {
     "growth": "each year adds {shown}",
     "carry-over": "{shown} need more than a year to leave",
-    "face-humidity": "the dampest face settles at {shown} humidity, {there}",
+    "face-humidity": "the dampest face {settles} at {shown} humidity{lasting}, {there}{mold}",
     "winter-water": "the winter leaves {shown} at the cold face",
     "night-frost": "a night leaves {shown} of frost",
     "vent-share": "{shown} of what the vent air can carry comes",
@@ -169,10 +169,23 @@ _SAID = {
 }
 
 
+def mold(found):
+    """Why the humidity of a face counts or does not, with a comma before it; empty for a face that is full."""
+    if found.state == WET:
+        return ""
+    if found.state != DRY:
+        return ", and mold can grow"
+    if math.isinf(found.criterion.caution):
+        return ", too cold there for mold"
+    return f", below the {found.criterion.caution * 100:.0f} % at which mold can start there"
+
+
 def when(found, method):
     """In which month it is at its worst, with a space before it; empty where no time is counted."""
     if found.when is None:
         return ""
+    if found.if_it_lasted:
+        return f" if {MONTHS[found.when - 1]} lasted"
     return f" in {month_of(found.when)}" if method == "year" else f" in {MONTHS[found.when - 1]}"
 
 
@@ -194,6 +207,8 @@ def lasted(found, method):
     over = f"{limit.caution:.0f} %" if limit.unit == "% MC" else "the caution level"
     if method == "months":
         count = round(found.lasted)
+        if found.if_it_lasted:
+            return f"{f'{count} of the 12 months' if count else 'no month'} would take it over {over}"
         return f"over {over} in {count} of 12 months" if count else f"over {over} in no month"
     if not found.lasted:
         return f"never over {over}"
@@ -202,6 +217,13 @@ def lasted(found, method):
         return f"over {over} for less than a day"
     count = round(days)
     return f"over {over} for {count} day{'s' * (count > 1)}" if count < 365 else f"over {over} all year"
+
+
+def wet_and_how_long(verdict, system=None):
+    """The first two parts."""
+    wet, long = how_wet(verdict, system), how_long(verdict)
+    mark = ";" if verdict.worst and verdict.worst.if_it_lasted else ","
+    return f"{wet}{mark} {long}" if long else wet
 
 
 def does_it_dry(verdict):
@@ -218,7 +240,7 @@ def does_it_dry(verdict):
 
 def account(verdict, system=None):
     """All parts without the state, as a piece of a sentence."""
-    said = ", ".join(part for part in (how_wet(verdict, system), how_long(verdict)) if part)
+    said = wet_and_how_long(verdict, system)
     dries = does_it_dry(verdict)
     return f"{said}{f'; {dries}' if dries else ''}"
 
@@ -259,6 +281,9 @@ def decides(verdict, system=None):
         return f"{input_of(found)}: within its range{turns.removeprefix(',')}"
     unit = verdict.worst.criterion.unit
     low, high = (_bare(amount(each, unit, system)) for each in (found.low, found.high))
+    alone = tuple(verdict.worst.criterion.state(each) for each in (found.low, found.high))
+    if alone != found.states:  # another finding makes an end what it is
+        turns = f", and the whole {first} to {last}" if first != last else f", and the whole {first} at both ends"
     return f"{input_of(found)}: within its range {_quantity(verdict.worst)} is {low} to {high}{turns}"
 
 

@@ -72,7 +72,6 @@ def _resistance(k, layer, system, troubles):
         return "—"
     shown = units.show(layer.thermal_resistance, "thermal resistance", system, 2)
     shown = shown if system == "us" else f"RSI {shown.split()[0]}"
-    shown = f"R-{shown.split()[0]}" if system == "us" else shown
     return _field(f"layer:{k}:resistance", f"Thermal resistance of {layer.name}", shown, troubles)
 
 

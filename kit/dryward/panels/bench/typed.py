@@ -23,6 +23,14 @@ FIELDS = {
     "framing.share": ("relative humidity", "%", "%"),
 }
 
+#: What a number is called where its name in the job is no plain word.
+_LABELS = {
+    "ach50": "Air changes an hour at 50 Pa",
+    "inlet_area": "The eave opening",
+    "outlet_area": "The ridge opening",
+    "production": "Water made",
+}
+
 
 def changed(job, name, value, system):
     """The job with one field of these sections typed anew.
@@ -52,7 +60,7 @@ def changed(job, name, value, system):
     if name == "slope":
         return dataclasses.replace(job, assembly=dataclasses.replace(job.assembly, slope=_plain("Slope", value)))
     if name in ("azimuth", "absorptance", "years"):
-        number = _plain(name.capitalize(), value)
+        number = _plain({"years": "The number of years"}.get(name, name.capitalize()), value)
         return dataclasses.replace(job, **{name: int(number) if name == "years" else number})
     if name == "design":
         return dataclasses.replace(job, design=value)
@@ -71,7 +79,7 @@ def _one(part, what, value, system):
         return _read(name, value, system)
     if what in ("kind", "occupancy"):
         return value
-    number = _plain(what.replace("_", " ").capitalize(), value)
+    number = _plain(_LABELS.get(what, what.replace("_", " ").capitalize()), value)
     if what == "humidity_class":
         return int(number)
     if what in ("inlet_area", "outlet_area"):

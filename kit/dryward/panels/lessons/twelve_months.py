@@ -14,7 +14,7 @@ from dryward.pictures.months import Months, from_balance
 from dryward.teaching.arithmetic import Step
 from dryward.units import to_si
 from dryward.verdict import of_months
-from dryward.verdict.words import MONTHS, amount, capital, how_long, how_wet
+from dryward.verdict.words import MONTHS, capital, wet_and_how_long
 from dryward.weather import Air
 from dryward.weather.places import demo_climate, demos, place
 
@@ -101,7 +101,7 @@ class TwelveMonths(Page):
 
     def says(self, state):
         """What the roof holds and for how long, and whether the last of it leaves before the next winter."""
-        return f"{self._balance(state)} {capital(self._worst(self.judge(state)))}."
+        return f"{self._balance(state)} {capital(wet_and_how_long(self.judge(state), self.unit_system))}."
 
     def _balance(self, state):
         """The most held, and how the year ends."""
@@ -115,17 +115,6 @@ class TwelveMonths(Page):
         if months.ending == "grows":
             return f"{most}; {left} are left when the next winter comes, and the second year adds to it."
         return f"{most}; {left} are left when the next winter comes, and the second year ends the same."
-
-    def _worst(self, verdict):
-        """What the state hangs on, and in how many months."""
-        found, long = verdict.worst, how_long(verdict)
-        if found.what == "wood-moisture" and found.place.side:
-            # Not what the year holds, but where one of its months would take the wood.
-            shown = amount(found.value, found.criterion.unit, self.unit_system)
-            wet = f"the {found.place.layer} would settle at {shown} if {MONTHS[found.when - 1]} lasted"
-        else:
-            wet = how_wet(verdict, self.unit_system)
-        return f"{wet}, {long}" if long else wet
 
     def _gone(self, state):
         peak = int(state.total.argmax())

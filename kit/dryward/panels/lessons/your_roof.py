@@ -56,7 +56,7 @@ class YourRoof(Page):
         self.troubles, self.own, self.words = {}, dict(own.BLANK), ""
         self.search, self.after, self.size = "", 0, ""
         self.wrong, self.wants_file = {}, False
-        self._follows = self.work.job.room.relative_humidity
+        self._season, self._follows = "winter", self.work.job.room.relative_humidity
         super().__init__(*args, **keys)
         self.size = "letter" if self.unit_system == "us" else "a4"
         if self.unit_system == "us":  # a room of whole degrees
@@ -66,27 +66,32 @@ class YourRoof(Page):
         self.send_bench()
 
     def compute(self, at):
-        """The steady state of one month; the humidity slider is the job's own winter room."""
-        if abs(at.RH_in - self._follows) > _SAME:
-            ruled = self.work.job.room.kind != "constant"
-            self.work.change(self._held_at(at.RH_in), merge="RH_in")
-            self._follows = at.RH_in
-            if ruled:
-                self.send_bench()
+        """The steady state of one month; the humidity slider is the job's own room in that season."""
+        if at.Season == self._season and abs(at.RH_in - self._follows) > _SAME:
+            self.work.change(self._held_at(at.RH_in, at.Season), merge=f"RH_in {at.Season}")
+            self.send_bench()  # its field of the humidity, and that the checks are of another roof
+        self._season = at.Season
         here = weathered.setting(self.work.job)
-        if self.work.job.room.kind != "constant":  # as it is given, without what a damp house adds
-            given = weathered.room_air(weathered.room_rule(self.work.job.room), here.months, here.months.coldest)
-            self._follow(given.relative_humidity)
         winter = at.Season == "winter"
+        self._follow(self._given(here, winter))
         indoor = here.winter_room if winter else here.summer_room
         outdoor = here.winter if winter else here.summer
         roof = self.work.job.assembly
         whole = parallel_path(roof) if roof.framing else None
         return State(here, indoor, outdoor, steady.profile(roof, indoor, outdoor), whole)
 
-    def _held_at(self, humidity):
-        """The job with its rooms held at a humidity in winter: what the slider does, whatever rule they had."""
-        room = dataclasses.replace(self.work.job.room, kind="constant", relative_humidity=humidity)
+    def _given(self, here, winter):
+        """The room humidity of the season as it is given, without what a damp house adds."""
+        room, months = self.work.job.room, here.months
+        if room.kind == "constant":
+            return room.relative_humidity if winter else room.summer_relative_humidity
+        month = months.coldest if winter else months.warmest
+        return weathered.room_air(weathered.room_rule(room), months, month).relative_humidity
+
+    def _held_at(self, humidity, season):
+        """The job with its rooms held at a humidity in a season: what the slider does, whatever rule they had."""
+        name = "relative_humidity" if season == "winter" else "summer_relative_humidity"
+        room = dataclasses.replace(self.work.job.room, **{"kind": "constant", name: humidity})
         return dataclasses.replace(self.work.job, room=room)
 
     def views(self, state):
@@ -119,11 +124,10 @@ class YourRoof(Page):
 
     def strips(self, at, state):
         """The state along the humidity this month, if it never ended."""
-        if at.Season != "winter":
-            return {}
         months = state.here.months
+        month = months.coldest if at.Season == "winter" else months.warmest
         rooms = [
-            weathered.room_air(weathered.design_room(self._held_at(each)), months, months.coldest)
+            weathered.room_air(weathered.design_room(self._held_at(each, at.Season)), months, month)
             for each in self.along("RH_in")
         ]
         found = limits.dry_range(
@@ -226,7 +230,6 @@ class YourRoof(Page):
                 self.wrong[key] = value[:200]
         except (ValueError, IndexError, AttributeError):
             self._complain(key, "That could not be done; nothing was changed.")
-        self._follow(self.work.job.room.relative_humidity)
         self.follow()
         self.send_bench()
 
@@ -237,7 +240,7 @@ class YourRoof(Page):
             self.words = sentence
 
     def _follow(self, humidity):
-        """The slider follows the winter room of the job where it can."""
+        """The slider follows the room of the job where it can."""
         if abs(self.controls["RH_in"].si - humidity) > _SAME:
             with contextlib.suppress(PlainError):  # beyond its ends
                 self.controls["RH_in"].put(humidity * 100)

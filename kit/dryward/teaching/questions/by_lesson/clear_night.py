@@ -95,7 +95,12 @@ def drip(draw):
             "Wet insulation stays wet. The membrane must shed it.",
             "A little water in thick insulation is soon out of sight.",
         ),
-        ("Nothing drips. Frost goes off as vapor.", "roof-never-colder-than-air", "Sun melts it fast, and it drips."),
+        (
+            "Nothing drips. Frost goes off as vapor.",
+            "roof-never-colder-than-air",
+            "Sun melts it fast, and it drips.",
+            "On a dry winter day frost does go off as vapor, little by little.",
+        ),
     )
 
 

@@ -42,7 +42,12 @@ def why_late(draw):
             "A peak that comes late looks like a fault of the run.",
         ),
         ("The coldest day must be the wettest. The run is wrong.", "coldest-is-wettest"),
-        ("Spring rain.", "wet-roof-needs-vents", "There is no rain in this run. It is water the wood took up."),
+        (
+            "Spring rain.",
+            "wet-roof-needs-vents",
+            "There is no rain in this run. It is water the wood took up.",
+            "A roof that is wet in spring has been rained on.",
+        ),
     )
 
 
