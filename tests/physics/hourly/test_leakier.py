@@ -24,7 +24,7 @@ from dryward.physics import airleak, hourly, ventspace
 from dryward.weather import Air
 
 ROWS = Path(__file__).parent / "data" / "leakier.csv"
-ACH50 = (0, 1, 3, 6, 10, 20)
+ACH50 = (0, 0.6, 1.5, 3, 6, 10, 13, 16, 20)
 ROOM = Air(21.0, 0.4)
 #: A peak may fall by this share of the highest at a tighter house.
 ALLOWED = 0.05

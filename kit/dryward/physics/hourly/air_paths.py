@@ -215,7 +215,7 @@ def leak_air(leak, weather, warmth):
 
 
 #: Height of a leaky plane above the neutral level of the house [m], where nothing else is said: assumption.
-ABOVE_NEUTRAL = 2.5
+ABOVE_NEUTRAL = 3.7
 
 
 def leak_flow(leak, weather, indoor_temperature, height=ABOVE_NEUTRAL, suction=0.0):

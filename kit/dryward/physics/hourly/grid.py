@@ -10,6 +10,9 @@ from dryward.checks import OutOfRange
 #: Cells at a face: parts of the layer, at least and at most [m].  Wood that is wetted from one face begins to wick
 #: only when its first cell is nearly full, so that cell must be thin.
 FACE_PART, THINNEST, THICKEST_AT_FACE = 250, 0.05e-3, 1e-3
+#: The same where air seeps through: it leaves its water in the last cell before a tight layer, and so does frost, from
+#: which vapor then has half a cell less to the face than in truth.
+OPEN_FACE_PART, THICKEST_AT_OPEN_FACE = 2000, 0.125e-3
 #: How cells grow away from a face, and the thickest [m].
 GROWTH, THICKEST = 2.0, 30e-3
 #: Depth of an air space whose drawing gives none [m]; only its small storage hangs on it.
@@ -38,9 +41,10 @@ class Grid:
     sheets: tuple
 
 
-def widths(thickness, refine=1):
-    """Widths of the cells of one layer [m], symmetric, adding up to it."""
-    next_ = min(max(thickness / FACE_PART, THINNEST), THICKEST_AT_FACE)
+def widths(thickness, refine=1, seeps=False):
+    """Widths of the cells of one layer [m], symmetric, adding up to it; thinner at faces where air `seeps`."""
+    part, most = (OPEN_FACE_PART, THICKEST_AT_OPEN_FACE) if seeps else (FACE_PART, THICKEST_AT_FACE)
+    next_ = min(max(thickness / part, THINNEST), most)
     half, total = [], 0.0
     while total + 0.5 * next_ < 0.5 * thickness:
         half.append(next_)
@@ -90,7 +94,7 @@ def cells(assembly, refine=1):
             found = np.array([each.thickness or AIR_DEPTH])
             span = each.thickness or 0.0
         else:
-            found = widths(each.thickness, refine)
+            found = widths(each.thickness, refine, each.lets_air_through)
             span = each.thickness
         middles = np.cumsum(found) - 0.5 * found
         depth.extend(drawn + middles * (span / found.sum()))

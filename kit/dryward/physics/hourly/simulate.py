@@ -61,7 +61,7 @@ def simulate(
         [m3/(s m2)], 0 to 10.  Not given: as much air as the steady method
         assumes, so that the vented layer holds outdoor air; 0: still air.
     leak : airleak.Leak or AirFlow, optional
-        A leak driven by warmth at 2.5 m above the neutral level, part of it
+        A leak driven by warmth at 3.7 m above the neutral level, part of it
         seeping through the open layers, part straight; or any air flow.
     surface : Surface, optional
         Sun, sky and wind on the outer surface; without it there is only the
