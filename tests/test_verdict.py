@@ -12,7 +12,7 @@ import pytest
 
 from dryward import building, verdict, weather
 from dryward.building import Assembly, FixedMembrane, Layer, Material
-from dryward.checks import BadFile, UnknownName
+from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.physics import hourly, limits, monthly, steady
 from dryward.units import to_si
 from dryward.verdict import DAMP, DRY, LATER, NEVER, STATES, UNKNOWN, WET, WITHIN, Finding, Place, words
@@ -447,14 +447,76 @@ def test_a_run_that_dries_down_says_whither(inner, outer, toward):
     assert words.does_it_dry(judged).startswith("what gathers leaves within the year")
 
 
-def test_what_still_leaves_in_the_third_year_is_damp():
+def test_what_still_leaves_and_does_not_fade_is_damp():
     case = wall(1e-14, 5e-12, 0.03), Air(20.0, 0.4), Air(5.0, 0.6)
-    two, three = (year(*case, years=count, initial={"board": 100.0}) for count in (2, 3))
-    assert two.finding("carry-over") is None
-    carried = three.finding("carry-over")
-    assert (carried.state, three.dries) == (DAMP, LATER)
-    assert carried.value >= ROWS["carry-over"].caution
-    assert not three.repeats
+    for count in (2, 3):
+        judged = year(*case, years=count, initial={"board": 100.0})
+        carried = judged.finding("carry-over")
+        assert (carried.state, judged.dries) == (DAMP, LATER)
+        assert carried.value >= ROWS["carry-over"].caution
+        assert not judged.repeats
+
+
+@pytest.mark.parametrize("id", ["unvented-vault-foam-above-deck", "vented-vault-closed", "vented-vault-osb"])
+@pytest.mark.parametrize("start", [0.3, 0.8])
+def test_the_start_settles_and_is_no_growth(id, start):
+    """A roof that starts dry takes in what it will hold, one that starts damp gives it off: neither decides."""
+    options = {"weather": weather.demo("cold"), "indoor": Air(21.0, 0.4), "initial": Air(20.0, start)}
+    whole = hourly.simulate(building.preset(id), **options, years=6)
+    settled = verdict.of_year(whole)
+    for count in (2, 3, 4, 5):
+        judged = verdict.of_year(hourly.simulate(building.preset(id), **options, years=count))
+        assert judged.finding("growth") is judged.finding("carry-over") is None, count
+        assert judged.dries != NEVER
+        if count > 2:
+            assert judged.state == settled.state, count
+
+
+def test_wet_all_year_and_every_year_does_not_dry():
+    judged = year(wall(5e-10, 5e-10), Air(20.0, 0.98), Air(20.0, 0.98), years=5, until_it_repeats=True)
+    found = judged.finding("wood-moisture")
+    assert (judged.repeats, found.lasted, judged.dries) == (True, 8760.0, NEVER)
+    assert words.does_it_dry(judged) == "it stays so all year"
+
+
+@pytest.mark.parametrize("hours", [5000, 12000, 17520, 20000])
+def test_what_ran_off_is_that_of_the_judged_hours(hours):
+    run = hourly.simulate(
+        building.preset("vented-vault-closed"), weather.demo("very-cold"), Air(25.0, 0.6), hours=hours,
+        leak=hourly.AirFlow(2e-4, long_share=1.0), surface=hourly.Surface(),
+    )  # fmt: skip
+    off = 3600.0 * run.runoff[-8760:].sum()
+    assert off > 1.0
+    assert sum(each.ran_off for each in verdict.of_year(run).findings) == pytest.approx(off, rel=0.01)
+
+
+@pytest.mark.parametrize("other", [None, 3.0, "roof", wall(1e-11, 1e-11), Air(20.0, 0.4)], ids=str)
+@pytest.mark.parametrize("judge", [verdict.of_year, verdict.of_months, verdict.of_steady])
+def test_what_is_no_result_gets_a_sentence(judge, other):
+    with pytest.raises(OutOfRange, match=r"^The \w+ of \w+\.\w+ must be given, not "):
+        judge(other)
+
+
+GAP = Layer(building.AirSpace(0.18), 0.02, "gap")
+WRAP = Layer(building.FixedMembrane(1e-10), name="wrap")
+
+
+VENTED = dataclasses.replace(GAP, substance=building.AirSpace(0.18, vented=True))
+BOARD = Layer(building.material("osb"), 0.012, "board")
+
+
+@pytest.mark.parametrize(
+    "layers",
+    [
+        [BOARD, WRAP, GAP], [GAP, WRAP, BOARD], [GAP], [WRAP, GAP, WRAP], [BOARD, GAP],
+        [BOARD, WRAP, VENTED], [WRAP, VENTED, WRAP], [BOARD, VENTED],
+    ],
+)  # fmt: skip
+def test_an_air_space_may_lie_anywhere(layers):
+    """The outermost, the innermost, alone, between two sheets."""
+    body = Assembly("body", layers)
+    judged = verdict.of_year(hourly.simulate(body, weather.demo("cold"), Air(21.0, 0.4), hours=200))
+    assert judged.state in STATES
 
 
 def test_a_year_that_repeats_says_so():
@@ -488,7 +550,7 @@ def test_water_that_ran_off_counts_and_is_told():
     water = judged.finding("free-water")
     assert judged.state == water.state == WET
     assert 0.0 < water.ran_off < water.value
-    assert f"of which {words.amount(water.ran_off, 'kg/m2', 'si')} run off" in words.sentence(judged, "si")
+    assert f"and {words.amount(water.ran_off, 'kg/m2', 'si')} run off" in words.sentence(judged, "si")
     assert water.frost
     assert "of frost gather between insulation and outer layer" in words.how_wet(judged, "si")
 

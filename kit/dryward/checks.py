@@ -142,6 +142,64 @@ def within(what, value, low, high, unit="", above=False):
     return float(array) if array.ndim == 0 else array
 
 
+def single(what, value, low, high, unit="", above=False):
+    """The value, when it is one number in its range.
+
+    Parameters
+    ----------
+    what, value, low, high, unit, above
+        As in `within`.
+
+    Returns
+    -------
+    float
+
+    Raises
+    ------
+    OutOfRange
+        As in `within`, and for several numbers.
+
+    Examples
+    --------
+    >>> single("Share", 0.4, 0, 1, "%")
+    0.4
+    """
+    if isinstance(value, (bool, np.bool_)) or np.ndim(value):
+        raise OutOfRange(f"{what} must be one number, not {str(value)[:40]!r}.")
+    return within(what, value, low, high, unit, above)
+
+
+def of_kind(what, value, kind, called):
+    """The value, when it is of a kind.
+
+    Parameters
+    ----------
+    what : str
+        What it is for, capitalized: "The weather".
+    value : object
+    kind : type or tuple of type
+    called : str
+        The kind in words, with its article: "an air leak or an air flow".
+
+    Returns
+    -------
+    object
+
+    Raises
+    ------
+    OutOfRange
+        For anything else.
+
+    Examples
+    --------
+    >>> of_kind("The name", "roof", str, "a text")
+    'roof'
+    """
+    if not isinstance(value, kind):
+        raise OutOfRange(f"{what} must be {called}, not {str(value)[:40]!r}.")
+    return value
+
+
 def _sentence(what, value, low, high, unit, above):
     factor = 100.0 if unit == "%" else 1.0
     tail = f" {unit}" if unit else ""

@@ -35,12 +35,12 @@ def test_a_wall_is_called_a_wall(checked):
 @pytest.mark.parametrize(
     ("limit", "words"),
     [
-        (Limit(None, 0.15, 0.70, "damp", True), "does not stay dry at any room humidity from 15 % up: seal the leaks"),
-        (Limit(0.70, 0.15, 0.70, "", True), "stays dry up to 70 % room humidity in winter (21.7 °F outside"),
-        (Limit(0.24, 0.15, 0.70, "damp", False), "with no air leak counted, this roof stays dry only up to 24 %"),
-        (Limit(0.38, 0.15, 0.70, "damp", True), "Keep the rooms at or below 38 % humidity in winter"),
-        (Limit(0.38, 0.15, 0.70, "damp", True), "with the air leak as tested, one point more is damp."),
-        (Limit(0.38, 0.15, 0.70, "damp", True), "or lower if windows or cold corners get damp"),
+        (Limit(None, 0.15, 0.70, "damp"), "does not stay dry at any room humidity from 15 % up: seal the leaks"),
+        (Limit(0.70, 0.15, 0.70, ""), "stays dry up to 70 % room humidity in winter (21.7 °F outside"),
+        (Limit(0.24, 0.15, 0.70, "damp"), "with the air leak as tested, this roof stays dry only up to 24 %"),
+        (Limit(0.38, 0.15, 0.70, "damp"), "Keep the rooms at or below 38 % humidity in winter"),
+        (Limit(0.38, 0.15, 0.70, "damp"), "with the air leak as tested, one point more is damp."),
+        (Limit(0.38, 0.15, 0.70, "damp"), "or lower if windows or cold corners get damp"),
     ],
 )
 def test_the_second_sentence_is_the_limit(limit, words):

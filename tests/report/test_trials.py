@@ -10,6 +10,7 @@ from dryward.building import preset
 from dryward.building.job import DESIGNS, Job, Place, Room, Tightness
 from dryward.physics.airleak import LONG_SHARES
 from dryward.report import many, review, trials, uncertain
+from dryward.report.sentences import for_client
 from dryward.report.setting import setting
 from dryward.report.year_checks import run_years
 from dryward.verdict import DRY, STATES, of_year, words
@@ -67,7 +68,6 @@ def test_the_rooms_limit_is_tried_on_both_sides(room):
     job = dataclasses.replace(OSB, room=room)
     here = setting(job)
     limit = trials.humidity_limit(here)
-    assert limit.leak
     assert 0.15 <= limit.humidity < 0.70
     for humidity, expected in ((limit.humidity, DRY), (limit.humidity + 0.01, limit.beyond)):
         there = dataclasses.replace(here, room=trials.room_at(here, humidity))
@@ -100,6 +100,33 @@ def test_an_untested_house_is_tried_with_a_leak():
     found = dataclasses.replace(at_hand(untested), leaky=leaky)
     assert f"it would be {leaky.state}" in found.headline
     assert review(OSB, hourly=False).leaky is None
+
+
+def test_what_is_handed_to_a_client_counts_a_leak_though_none_was_tested():
+    """The limit, the design years and what decides are those of the same house with the assumed leak."""
+    tight = dataclasses.replace(OSB, tightness=None)
+    untested, tested = review(tight), review(dataclasses.replace(OSB, tightness=Tightness(trials.ASSUMED)))
+    assert untested.leaky.state == tested.state
+    assert untested.limit == tested.limit
+    assert [(each, found.state) for each, found in untested.designs] == [
+        (each, found.state) for each, found in tested.designs
+    ]
+    assert (untested.verdict.decides.what, untested.verdict.decides.states) == ("leak", (untested.state, tested.state))
+    limit = next(each for each in for_client(untested) if "humidity" in each and "rooms" in each.lower())
+    assert "3 air changes at 50 Pa assumed, not tested" in limit
+    assert "with no air leak" not in limit
+    said = untested.check("years").matters
+    assert said.startswith("What decides: the size of the air leak")
+    assert tested.check("years").matters[1:] in said
+
+
+def test_an_untested_house_holds_only_with_the_assumed_leak_too():
+    quick = review(dataclasses.replace(OSB, tightness=None), with_trials=False)
+    assert (quick.state, quick.holds) == (DRY, False)
+    assert quick.leaky.state != DRY
+    assert many.plain(quick)["holds"] is False
+    fine = review(Job(preset("vented-vault"), Place("demo", "hot-dry")), with_trials=False)
+    assert (fine.state, fine.leaky.state, fine.holds) == (DRY, DRY, True)
 
 
 def test_everything_is_in_the_plain_form(checked):

@@ -388,7 +388,8 @@ def test_uncertain_inputs_on_the_page(page, monkeypatch):
     found = page.checking.review.check("years")
     assert found.numbers[0].low <= found.numbers[0].value <= found.numbers[0].high
     assert found.matters in spoken(page)
-    assert page.checking.review == review(job(page), spread=4)
+    # The last digits of a long sum hang on where the arrays lie in memory; the plain form has nine.
+    assert many.plain(page.checking.review) == many.plain(review(job(page), spread=4))
 
 
 @pytest.mark.parametrize(

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from dryward.checks import within
+from dryward.checks import single, within
 from dryward.physics.house_pressure import RATED_DENSITY, TEST_PRESSURE, natural_airflow, outward_pressure
 from dryward.physics.layer_flow import LayerFlow, layer_flow, permeance_with_gaps
 from dryward.physics.leak_water import Brought, brought
@@ -78,11 +78,11 @@ class Leak:
 
     def __post_init__(self):
         put = object.__setattr__
-        put(self, "coefficient", within("Leakage coefficient", self.coefficient, 0.0, 100.0, "m³/s"))
-        put(self, "exponent", within("Leakage exponent", self.exponent, 0.5, 1.0))
-        put(self, "area", within("Area of the leaky assembly", self.area, 0.0, 1e5, "m²", above=True))
-        put(self, "long_share", within("Long share of the leak", self.long_share, 0.0, 1.0, "%"))
-        put(self, "area_share", within("Share of the area with the leak", self.area_share, 0.01, 1.0, "%"))
+        put(self, "coefficient", single("Leakage coefficient", self.coefficient, 0.0, 100.0, "m³/s"))
+        put(self, "exponent", single("Leakage exponent", self.exponent, 0.5, 1.0))
+        put(self, "area", single("Area of the leaky assembly", self.area, 0.0, 1e5, "m²", above=True))
+        put(self, "long_share", single("Long share of the leak", self.long_share, 0.0, 1.0, "%"))
+        put(self, "area_share", single("Share of the area with the leak", self.area_share, 0.01, 1.0, "%"))
 
     @classmethod
     def from_blower_door(cls, ach50, volume, share=1.0, exponent=0.65, area=1.0, long_share=LONG_SHARE, area_share=1.0):
@@ -118,10 +118,10 @@ class Leak:
         >>> round(house.airflow(50.0) * 3600, 9)
         1200.0
         """
-        changes = within("Air changes at 50 Pa", ach50, 0.0, 50.0, "1/h")
-        volume = within("Volume of the house", volume, 0.0, 1e5, "m³", above=True)
-        share = within("Share of the leak", share, 0.0, 1.0, "%")
-        exponent = within("Leakage exponent", exponent, 0.5, 1.0)
+        changes = single("Air changes at 50 Pa", ach50, 0.0, 50.0, "1/h")
+        volume = single("Volume of the house", volume, 0.0, 1e5, "m³", above=True)
+        share = single("Share of the leak", share, 0.0, 1.0, "%")
+        exponent = single("Leakage exponent", exponent, 0.5, 1.0)
         at_one = share * changes * volume / HOUR / TEST_PRESSURE**exponent
         return cls(at_one, exponent, area, long_share, area_share)
 
@@ -156,10 +156,10 @@ class Leak:
         >>> round(Leak.from_area(0.025).leakage_area(), 6)
         0.025
         """
-        size = within("Leakage area", leakage_area, 0.0, 10.0, "m²")
-        reference = within("Reference pressure", reference, 0.0, 100.0, "Pa", above=True)
+        size = single("Leakage area", leakage_area, 0.0, 10.0, "m²")
+        reference = single("Reference pressure", reference, 0.0, 100.0, "Pa", above=True)
         flow = orifice_flow(reference, size, discharge, RATED_DENSITY)
-        exponent = within("Leakage exponent", exponent, 0.5, 1.0)
+        exponent = single("Leakage exponent", exponent, 0.5, 1.0)
         return cls(flow / reference**exponent, exponent, area)
 
     def airflow(self, pressure):

@@ -4,7 +4,7 @@ from dataclasses import dataclass, field
 
 from dryward.building.assembly import WALL
 from dryward.checks import listed
-from dryward.verdict import LATER, NEVER, STATES, WITHIN, Verdict, words
+from dryward.verdict import DRY, LATER, NEVER, STATES, WITHIN, Verdict, words
 
 #: Answers of code rows; of the others it is a state, or how a wet start dries.
 MET, NOT_MET, CANNOT_TELL = "met", "not met", "cannot tell"
@@ -121,15 +121,12 @@ class Limit:
         Of the room humidities that were tried [-].
     beyond : str
         The state one point above it; empty where the highest tried is dry.
-    leak : bool
-        Whether an air leak was counted.
     """
 
     humidity: float | None
     lowest: float
     highest: float
     beyond: str
-    leak: bool
 
 
 @dataclass(frozen=True)
@@ -148,7 +145,8 @@ class Review:
         Likewise.
     leaky : Verdict or None
         With a leak of three air changes at 50 Pa, where no tightness was
-        tested and the hourly years were run with trials.
+        tested and the hourly years were run.  Then `designs` and `limit` are
+        with that leak too.
     edition : str or int or None
         Of the codes, where one was asked for.
     """
@@ -179,6 +177,11 @@ class Review:
     def state(self):
         """The state of the verdict."""
         return self.verdict.state
+
+    @property
+    def holds(self):
+        """Whether it is dry as it was drawn, and where no tightness was tested also with the assumed leak."""
+        return {self.state, (self.leaky or self.verdict).state} == {DRY}
 
     @property
     def headline(self):

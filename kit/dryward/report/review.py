@@ -11,7 +11,7 @@ from dryward.report.setting import setting
 #: Said where the hourly years were left out.
 STEADY_ALONE = "The hourly years were left out: no air leak, no storage and no mold was counted."
 #: What each part of a review takes of the whole, about [%].
-_PARTS = {"years": 10, "inputs": 45, "designs": 10, "leak": 5, "limit": 20, "wet start": 10}
+_PARTS = {"years": 10, "leak": 5, "inputs": 45, "designs": 10, "limit": 20, "wet start": 10}
 
 
 def review(job, progress=None, hourly=True, spread=0, edition=None, with_trials=True):
@@ -72,16 +72,14 @@ def review(job, progress=None, hourly=True, spread=0, edition=None, with_trials=
     tell = _Progress(progress)
     if runs:
         years = year_checks.years(here, tell.part("years"))
+        leaky = trials.assumed_leak(here, tell.part("leak"))
         if with_trials:
-            ends = trials.deciding(here, years.verdict, tell.part("inputs"))
-            years = dataclasses.replace(
-                years,
-                verdict=years.verdict.deciding(ends[0]) if ends else years.verdict,
-                matters=uncertain.said(ends, years.verdict),
-            )
-            designs = trials.designs(here, years.verdict, tell.part("designs"))
-            leaky = trials.assumed_leak(here, tell.part("leak"))
-            limit = trials.humidity_limit(here, tell.part("limit"))
+            # Whatever is told beyond the verdict counts a leak: the tested one, or the assumed one.
+            there, found_there = trials.with_leak(here), leaky or years.verdict
+            ends = trials.deciding(there, found_there, tell.part("inputs"))
+            years = _deciding(years, ends, leaky)
+            designs = trials.designs(there, found_there, tell.part("designs"))
+            limit = trials.humidity_limit(there, tell.part("limit"))
         if spread:
             years = uncertain.years(years, here, year_checks.options(here), spread, tell.part("spread", start=0))
         found = [years]
@@ -95,6 +93,20 @@ def review(job, progress=None, hourly=True, spread=0, edition=None, with_trials=
     found += rule_checks.code_rows(here, edition)
     notes = here.notes if hourly else (*here.notes, STEADY_ALONE)
     return Review(job, tuple(found), (*order.warnings(job.assembly), *notes), designs, limit, leaky, edition)
+
+
+def _deciding(years, ends, leaky):
+    """The hourly check with what decides; where no leak was tested that is one of the inputs."""
+    if leaky is None:
+        first, said = ends[0] if ends else None, uncertain.said(ends, years.verdict)
+    else:
+        first, there = (trials.untested(years.verdict, leaky, each) for each in (years.verdict, leaky))
+        said = f"{uncertain.said((there,), leaky)} With that leak: {_lower(uncertain.said(ends, leaky))}"
+    return dataclasses.replace(years, verdict=years.verdict.deciding(first) if first else years.verdict, matters=said)
+
+
+def _lower(sentence):
+    return f"{sentence[:1].lower()}{sentence[1:]}"
 
 
 class _Progress:

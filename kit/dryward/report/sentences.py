@@ -49,7 +49,7 @@ def _rooms(review, unit_system):
         )
     here = setting(review.job)
     cold = units.show(here.winter.temperature, "temperature", unit_system, 0)
-    leak = "with the air leak as tested" if limit.leak else "with no air leak counted"
+    leak = "with the air leak as tested" if review.leaky is None else "with 3 air changes at 50 Pa assumed, not tested"
     lowest, highest = f"{limit.lowest * 100:.0f} %", f"{limit.highest * 100:.0f} %"
     if limit.humidity is None:
         return (
@@ -151,5 +151,6 @@ def _proof(review):
     said = f"{tested}; by {method} the {called(job.assembly)} is {review.state}: {words.account(found)}"
     others = [f"{design} {each.state}" for design, each in review.designs if design != job.design]
     if others:
-        said += f" (in the other design years: {', '.join(others)})"
+        leak = "" if review.leaky is None else ", with the assumed leak"
+        said += f" (in the other design years{leak}: {', '.join(others)})"
     return f"{said}."

@@ -146,7 +146,8 @@ def sheet(review, unit_system="us", file="", date=None):
 def designs(review):
     """The states of all design years, in a sentence; nothing where they were not run."""
     if review.designs:
-        yield f"Design years: {'; '.join(f'{design}: {each.state}' for design, each in review.designs)}."
+        leak = "" if review.leaky is None else " with the assumed leak"
+        yield f"Design years{leak}: {'; '.join(f'{design}: {each.state}' for design, each in review.designs)}."
 
 
 def _cautions():

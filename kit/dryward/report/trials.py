@@ -10,7 +10,7 @@ from dryward import verdict, weather
 from dryward.building.job import DESIGNS, Tightness
 from dryward.report.check import Limit
 from dryward.report.setting import setting
-from dryward.report.uncertain import ranked, things
+from dryward.report.uncertain import ranked, things, value_of
 from dryward.report.year_checks import options
 from dryward.verdict import DRY
 from dryward.weather import Air
@@ -106,6 +106,22 @@ def designs(here, found, progress=None):
 ASSUMED = 3.0
 
 
+def with_leak(here):
+    """The setting with a leak: that of a job whose tightness was tested, else one of `ASSUMED`.
+
+    Parameters
+    ----------
+    here : Setting
+
+    Returns
+    -------
+    Setting
+    """
+    if here.job.tightness is not None:
+        return here
+    return dataclasses.replace(here, job=dataclasses.replace(here.job, tightness=Tightness(ASSUMED)))
+
+
 def assumed_leak(here, progress=None):
     """The verdict with a leak of `ASSUMED`, for a job whose tightness was not tested; else None.
 
@@ -121,8 +137,25 @@ def assumed_leak(here, progress=None):
     """
     if here.job.tightness is not None:
         return None
-    leaky = dataclasses.replace(here, job=dataclasses.replace(here.job, tightness=Tightness(ASSUMED)))
+    leaky = with_leak(here)
     return judged([(leaky, leaky.job.assembly, options(leaky))], progress)[0]
+
+
+def untested(found, leaky, at):
+    """What an untested leak decides: the verdict without one, and with one of `ASSUMED`.
+
+    Parameters
+    ----------
+    found, leaky : Verdict
+    at : Verdict
+        The one of them whose worst quantity is told.
+
+    Returns
+    -------
+    Decides
+    """
+    low, high = (value_of(each, at.worst) for each in (found, leaky))
+    return verdict.Decides("", "leak", low, high, (found.state, leaky.state))
 
 
 def humidity_limit(here, progress=None):
@@ -131,6 +164,7 @@ def humidity_limit(here, progress=None):
     Parameters
     ----------
     here : Setting
+        With its leak, or the one of `with_leak`.
     progress : function, optional
         As in `judged`.
 
@@ -154,11 +188,10 @@ def humidity_limit(here, progress=None):
     run((LOWEST, HIGHEST))
     low, high = LOWEST, HIGHEST
     ends = LOWEST / 100, HIGHEST / 100
-    leak = here.job.tightness is not None
     if tried[low] != DRY:
-        return Limit(None, *ends, tried[low], leak)
+        return Limit(None, *ends, tried[low])
     if tried[high] == DRY:
-        return Limit(high / 100, *ends, "", leak)
+        return Limit(high / 100, *ends, "")
     while high - low > 1:  # two runs at a time, for two cores
         step = (high - low) / 3
         points = sorted({min(max(round(low + part * step), low + 1), high - 1) for part in (1, 2)})
@@ -169,7 +202,7 @@ def humidity_limit(here, progress=None):
             else:
                 high = each
                 break
-    return Limit(low / 100, *ends, tried[high], leak)
+    return Limit(low / 100, *ends, tried[high])
 
 
 def room_at(here, humidity):

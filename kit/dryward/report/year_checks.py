@@ -184,13 +184,13 @@ def _numbers(setting, run, judged):
     if judged.worst is not None:
         yield worst_number(judged)
     last = min(run.time.size, YEAR)
-    before = float(run.initial_water @ run.width) if run.time.size <= YEAR else float(run.water[-1 - last])
+    before = float((run.initial_water * run.width).sum()) if run.time.size <= YEAR else float(run.water[-1 - last])
     humid = int((run.relative_humidity[-last:, _inner(setting, run)] >= HUMID).any(axis=1).sum())
     yield Number("Change over the last year", round(float(run.water[-1]) - before, 9), "area density")
     yield Number("Ran off in the last year", float(run.ran_off[-1].sum()), "area density")
     yield Number("Hours above 90 % humidity anywhere", humid, "", "h")
     yield Number("Years until it repeats" if judged.repeats else "Years run", judged.years, "", "years")
-    yield Number(BALANCE, float(f"{run.balance_error:.0e}"), "", "of what passed")
+    yield Number(BALANCE, round(run.balance_error, 9), "", "of what passed")  # what is less is the last digits' noise
 
 
 def _inner(setting, run):
@@ -219,9 +219,12 @@ def _limits(setting, judged):
     if setting.job.tightness is not None:
         share = leak(setting.job).long_share * 100
         seeps = (
-            f" The leak is spread evenly, and {share:.0f} % of it seeps through the insulation (an assumption); "
-            "a real one is a stream that wets one spot more."
+            " The leak is driven by the warmth of the house, without wind and fans. It is spread evenly, and "
+            f"{share:.0f} % of it seeps through the insulation (an assumption); a real one is a stream that wets one "
+            "spot more."
         )
+    if vent_space(setting.job) is None and any(layer.vented for layer in setting.job.assembly.layers):
+        seeps += " No vent openings were given: the vent space is taken to hold outdoor air."
     return (
         f"One section of the {called(setting.job.assembly)} between the framing. {ran}, all layers at {start:.0f} % "
         f"humidity at the start; the last one is judged. Left out: {', '.join(names)}.{seeps} "

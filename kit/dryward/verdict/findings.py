@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass, field, replace
 
+from dryward.checks import OutOfRange
 from dryward.verdict.criteria import DAMP, DRY, STATES, UNKNOWN, WET, Criterion
 
 #: How a water that gathered leaves: within the judged year, later, or not.
@@ -156,6 +157,25 @@ class Verdict:
     def deciding(self, decides):
         """The same with what decides."""
         return replace(self, decides=decides)
+
+
+def given(what, value, *attributes):
+    """Refuse what is no such result; this room knows a result by what can be read off it.
+
+    Parameters
+    ----------
+    what : str
+        "The hours of hourly.simulate".
+    value : object
+    *attributes : str
+
+    Raises
+    ------
+    OutOfRange
+        When it lacks one of them.
+    """
+    if not all(hasattr(value, each) for each in attributes):
+        raise OutOfRange(f"{what} must be given, not {str(value)[:40]!r}.")
 
 
 def verdict(method, findings, **more):

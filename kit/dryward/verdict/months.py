@@ -5,7 +5,7 @@ from dataclasses import replace
 import numpy as np
 
 from dryward.verdict.criteria import STATES, criterion
-from dryward.verdict.findings import LATER, NEVER, WITHIN, Finding, Place, verdict
+from dryward.verdict.findings import LATER, NEVER, WITHIN, Finding, Place, given, verdict
 from dryward.verdict.steady import LEFT_OUT, bodies, moisture
 from dryward.verdict.surfaces import class_of_surface, critical_humidity, sensitivity
 
@@ -37,6 +37,7 @@ def of_months(months):
     >>> of_months(monthly.balance(vault, weather.demo_climate("hot-dry"), weather.Air(21.0, 0.3))).state
     'dry'
     """
+    given("The months of monthly.balance", months, "held", "ending", "assembly")
     found = [_held(months, plane) for plane in range(len(months.planes))]
     for what, value in (("growth", months.growth), ("carry-over", months.left)):
         limit = criterion(what)

@@ -6,7 +6,7 @@ import numpy as np
 
 from dryward.building import Material
 from dryward.verdict.criteria import STATES, WET, criterion
-from dryward.verdict.findings import Finding, Place, verdict
+from dryward.verdict.findings import Finding, Place, given, verdict
 from dryward.verdict.surfaces import class_of_surface, critical_humidity, sensitivity
 
 #: What no steady state counts.
@@ -36,6 +36,7 @@ def of_steady(profile):
     >>> of_steady(steady.profile(building.preset("vented-vault-osb"), Air(21.0, 0.4), Air(-7.0, 0.8))).state
     'wet'
     """
+    given("The profile of steady.profile", profile, "wet_planes", "gain", "assembly")
     gain, found = criterion("steady-gain"), []
     # The state hangs on all planes together; each is told with the rate that is its own.
     whole = gain.state(profile.gain)

@@ -149,8 +149,12 @@ def told(found, method, system=None):
         return f"the mold index reaches {much} {face(found.place)}"
     if found.what == "free-water":
         kind = "frost" if found.frost else "water"
-        off = f", of which {amount(found.ran_off, unit, system)} run off" if found.ran_off > 0.5e-3 else ""
-        return f"up to {much} of {kind} gather {there}{when(found, method)}{off}"
+        if found.ran_off <= 0.5e-3:
+            return f"up to {much} of {kind} gather {there}{when(found, method)}"
+        off, held = (amount(each, unit, system) for each in (found.ran_off, max(found.value - found.ran_off, 0.0)))
+        if found.value - found.ran_off <= 0.5e-3:
+            return f"{off} of {kind} run off {there} in the year"
+        return f"up to {held} of {kind} gather {there}{when(found, method)} (and {off} run off in the year)"
     if found.what == "steady-gain":
         kind = "frost" if found.frost else "water"
         return f"{much} of {kind} gather {there}"
@@ -234,8 +238,11 @@ def does_it_dry(verdict):
     return {
         WITHIN: f"what gathers leaves within the year{way}",
         LATER: f"it needs more than a year to give its water back{way}",
-        NEVER: "it never gives all of it back: each year ends wetter than it began",
+        NEVER: "it stays so all year" if verdict.repeats else _GROWS,
     }[verdict.dries]
+
+
+_GROWS = "it never gives all of it back: each year ends wetter than it began"
 
 
 def account(verdict, system=None):

@@ -5,8 +5,8 @@ from dataclasses import replace
 import numpy as np
 
 from dryward.building import Material
-from dryward.verdict.criteria import criterion
-from dryward.verdict.findings import LATER, NEVER, WITHIN, Finding, Place, verdict
+from dryward.verdict.criteria import DRY, criterion
+from dryward.verdict.findings import LATER, NEVER, WITHIN, Finding, Place, given, verdict
 from dryward.verdict.surfaces import class_of_surface, critical_humidity, sensitivity
 
 #: Hours of a year.
@@ -15,6 +15,8 @@ YEAR = 8760
 COVERING = "roof coverings and cladding"
 #: Water less than this is no finding [kg/m2]: a gram.
 _GRAM = 1e-3
+#: A yearly change below this share of the year before it fades: what the start was off by is settling [-].
+_FADES = 0.7
 #: Of what leaves in the drying season, from this many times the other way on it is called one way.
 _MOSTLY = 4.0
 
@@ -38,7 +40,9 @@ def of_year(hours):
     Notes
     -----
     A layer drawn in pieces is judged as one.  Whether water grows from year
-    to year can be told from the second year on.
+    to year, or needs more than one to leave, can be told from the second year
+    on; a change that fades by three tenths from one year to the next is what
+    the start was off by.
 
     Examples
     --------
@@ -49,6 +53,7 @@ def of_year(hours):
     >>> of_year(hourly.simulate(wall, Air(20.0, 0.4), Air(20.0, 0.4), years=2)).state
     'dry'
     """
+    given("The hours of hourly.simulate", hours, "free_water", "ran_off", "assembly")
     count = hours.time.size
     last = slice(max(count - YEAR, 0), count)
     bodies = _bodies(hours)
@@ -57,8 +62,8 @@ def of_year(hours):
         found += _wood(hours, body, last)
         found += _mold(hours, body, last)
     found += _free_water(hours, bodies, last)
-    change = _change(hours)
-    found += _growth(change, count)
+    change, settling = _change(hours), _settling(hours)
+    found += _growth(change, settling)
     found = [_dated(each, last.start) for each in found]
     left_out = ["rain"]
     left_out += ["framing"] if hours.assembly.framing else []
@@ -68,7 +73,7 @@ def of_year(hours):
         "year", found, left_out=tuple(left_out), years=max(count // YEAR, 1),
         repeats=change is not None and abs(change) < tolerance, start=hours.start_humidity,
     )  # fmt: skip
-    return _drying(made, hours, last, change)
+    return _drying(made, hours, last, change, settling)
 
 
 def _dated(finding, start):
@@ -103,9 +108,10 @@ def _wood(hours, body, last):
         return
     made = body.substance
     limit = criterion("cladding-moisture" if made.category == COVERING else "wood-moisture")
-    series = hours.water_content[last][:, body.cells] @ (body.width / body.width.sum()) * 100.0 / made.density
+    share = body.width / body.width.sum()
+    series = np.einsum("ij,j->i", hours.water_content[last][:, body.cells], share) * 100.0 / made.density
     peak = int(series.argmax())
-    full = float(hours.most_bound[body.cells] @ body.width / body.width.sum()) * 100.0 / made.density
+    full = float((hours.most_bound[body.cells] * share).sum()) * 100.0 / made.density
     value = float(series[peak])
     yield Finding(
         limit.id, Place(body.name), value, limit, limit.state(value), float((series >= limit.caution).sum()), peak,
@@ -133,6 +139,7 @@ def _mold(hours, body, last):
 def _free_water(hours, bodies, last):
     """In each body, with the drops on the faces of its neighbors that touch it; the same water is told once."""
     limit, taken, found = criterion("free-water"), set(), []
+    ran_off = _ran_off(hours, last)
     for k, body in enumerate(bodies):
         if getattr(body.substance, "category", "") == COVERING:
             continue  # dew on the outside is no finding
@@ -142,9 +149,11 @@ def _free_water(hours, bodies, last):
                 cells.append(other.cells[0] if other.cells[0] > body.cells[-1] else other.cells[-1])
         if body.behind == "outdoor air":
             cells.remove(body.cells[-1])
+        if not cells:
+            continue  # the one plane of an air space that ends outdoors
         cells = np.array(sorted(cells))
         held = hours.free_water[last][:, cells].sum(axis=1)
-        off = hours.ran_off[-1 if hours.time.size % YEAR == 0 else -2 :].sum(axis=0)[cells]
+        off = ran_off[cells]
         peak = int(held.argmax())
         value, gone = float(held[peak]), float(off.sum())
         if value + gone < _GRAM:
@@ -160,6 +169,27 @@ def _free_water(hours, bodies, last):
         if not {where - 1, where, where + 1} & taken:
             taken.add(where)
             yield each
+
+
+def _ran_off(hours, last):
+    """What ran off in the judged stretch, by cell [kg/m2].
+
+    The run keeps it by years begun; of two that share the stretch each gives
+    of all its cells the part that fell in it.
+    """
+    found = np.zeros(hours.width.size)
+    for year, off in enumerate(hours.ran_off):
+        begun = slice(year * YEAR, (year + 1) * YEAR)
+        whole = hours.runoff[begun].sum()
+        if whole > 0.0:
+            found += off * (hours.runoff[max(begun.start, last.start) : begun.stop].sum() / whole)
+    return found
+
+
+def _always_wet(made):
+    """Whether wood or free water was above its caution limit in every hour of the judged year."""
+    wet = [each for each in made.findings if each.what in ("wood-moisture", "free-water") and each.state != DRY]
+    return any(each.lasted >= YEAR for each in wet)
 
 
 def _touch(hours, one, other):
@@ -178,41 +208,45 @@ def _face(bodies, cell):
     return Place(body.name)
 
 
-def _change(hours):
-    """What the last year added to the water held [kg/m2]; None for less than a year."""
-    count = hours.time.size
-    if count < YEAR:
+def _change(hours, back=0):
+    """What the last year added to the water held, or one so many years before it [kg/m2]; None for less than a year."""
+    end = hours.time.size - back * YEAR
+    if end < YEAR:
         return None
-    before = hours.initial_water @ hours.width if count == YEAR else hours.water[count - YEAR - 1]
-    return float(hours.water[-1] - before)
+    before = (hours.initial_water * hours.width).sum() if end == YEAR else hours.water[end - YEAR - 1]
+    return float(hours.water[end - 1] - before)
 
 
-def _growth(change, count):
-    """What is left over.
+def _settling(hours):
+    """Whether the last year's change is what the start was off by, which fades; None where that cannot be told yet."""
+    change, before = _change(hours), _change(hours, back=1)
+    if change is None or before is None:
+        return None
+    return before * change > 0 and abs(change) < _FADES * abs(before)
 
-    The first year takes in or gives off what the start was off by: growth is
-    told from the second on, and what still leaves from the third.
-    """
+
+def _growth(change, settling):
+    """What is left over; the first year settles what the start was off by, so it is told from the second."""
     more, less = criterion("growth"), criterion("carry-over")
-    if change is None:
+    if change is None or settling or settling is None:
         return
-    if count >= 2 * YEAR and change >= more.damage:
+    if change >= more.damage:
         yield Finding(more.id, Place(), change, more, more.state(change))
-    if count >= 3 * YEAR and -change >= less.caution:
+    if -change >= less.caution:
         yield Finding(less.id, Place(), -change, less, less.state(-change))
 
 
-def _drying(made, hours, last, change):
+def _drying(made, hours, last, change, settling):
     """Whether and whither the water leaves."""
-    count, tolerance = hours.time.size, criterion("growth").damage
+    tolerance = criterion("growth").damage
     if change is None:
         return made
-    if count >= 2 * YEAR:
-        # In the second year what still leaves is what the start was off by.
-        later = change <= -tolerance and count >= 3 * YEAR
-        dries = NEVER if change >= tolerance else LATER if later else WITHIN
+    if made.repeats and _always_wet(made):
+        dries = NEVER
+    elif change >= tolerance:
+        dries = NEVER if settling is False else None
     else:
-        dries = WITHIN if change < tolerance else None
+        dries = LATER if settling is False and change <= -tolerance else WITHIN
     water = hours.water[last]
     wettest = int(water.argmax())
     series = np.roll(water, -wettest)

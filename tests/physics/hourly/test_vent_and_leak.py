@@ -112,6 +112,9 @@ def test_a_blower_door_leak_follows_the_stack():
     [
         ({"vent": 0.01}, OutOfRange, "has no vent space"),
         ({"leak": 3.0}, OutOfRange, "The leak must be an air leak or an air flow"),
+        ({"leak": hourly.AirFlow([1e-5] * 10, 0.1)}, OutOfRange, "The air flow has 10 numbers; it must have one, or"),
+        ({"leak": hourly.AirFlow([[1e-5, 1e-5]])}, OutOfRange, "The air flow has 1 by 2 numbers; it must have one, or"),
+        ({"surface": 1}, OutOfRange, "The surface must be a Surface, not '1'"),
     ],
 )
 def test_what_does_not_fit(options, error, words):
@@ -120,10 +123,22 @@ def test_what_does_not_fit(options, error, words):
         hourly.simulate(wall, Air(0.0, 0.8), Air(20.0, 0.4), hours=2, **options)
 
 
+@pytest.mark.parametrize("number", [[0.1, 0.2], True])
+@pytest.mark.parametrize("name", ["coefficient", "exponent", "area", "long_share", "area_share"])
+def test_a_leak_has_one_number_of_each(name, number):
+    with pytest.raises(OutOfRange, match="must be one number, not"):
+        airleak.Leak(**{"coefficient": 1e-4, name: number})
+
+
+def test_an_assembly_is_no_name():
+    with pytest.raises(OutOfRange, match="The assembly must be an assembly, not 'vented-vault'"):
+        hourly.simulate("vented-vault", Air(0.0, 0.8), Air(20.0, 0.4), hours=2)
+
+
 def test_more_that_does_not_fit():
     with pytest.raises(OutOfRange, match=r"Air flow is 1 kg/\(s m²\); it must be -0.1 to 0.1"):
         hourly.AirFlow(1.0)
-    with pytest.raises(OutOfRange, match=r"Long share of a leak is 1\.5; it must be 0 to 1"):
+    with pytest.raises(OutOfRange, match=r"Long share of a leak is 150 %; it must be 0 to 100 %"):
         hourly.AirFlow(1e-5, 1.5)
     with pytest.raises(OutOfRange, match="The membrane film has no thickness for air to seep through"):
         Layer(FixedMembrane(1e-10), name="film", open_to_air=True)

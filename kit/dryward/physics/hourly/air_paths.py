@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from dryward.checks import OutOfRange, within
+from dryward.checks import OutOfRange, of_kind, single, within
 from dryward.physics import moving_air
 from dryward.physics.hourly import names as k
 from dryward.units import KELVIN
@@ -49,7 +49,7 @@ class AirFlow:
         put = object.__setattr__
         put(self, "rate", within("Air flow", self.rate, -0.1, 0.1, "kg/(s m²)"))
         if self.long_share is not None:
-            put(self, "long_share", within("Long share of a leak", self.long_share, 0.0, 1.0))
+            put(self, "long_share", single("Long share of a leak", self.long_share, 0.0, 1.0, "%"))
 
     @property
     def seeping(self):
@@ -172,6 +172,7 @@ def vent_air(vent, weather, assembly):
         raise OutOfRange(f"Vent air is given, but the assembly {assembly.name} has no vent space.")
     if not hasattr(vent, "flow_at"):
         flow = within("Vent air flow", vent, 0.0, 10.0, "m³/(s m²)")
+        by_hours("The vent air flow", flow, weather)
         mass = np.broadcast_to(flow, weather.hours) * moving_air.density(weather.temperature + KELVIN)
         most = mass.max()
         if most == 0.0:
@@ -211,7 +212,17 @@ def leak_air(leak, weather, warmth):
     """
     if leak is None:
         return AirFlow(0.0)
-    return leak if isinstance(leak, AirFlow) else leak_flow(leak, weather, warmth)
+    if not isinstance(leak, AirFlow):
+        return leak_flow(leak, weather, warmth)
+    by_hours("The air flow", leak.rate, weather)
+    return leak
+
+
+def by_hours(what, values, weather):
+    """Refuse what is neither one number nor one for each hour of the weather."""
+    if np.ndim(values) and np.shape(values) != (weather.hours,):
+        count = " by ".join(str(each) for each in np.shape(values))
+        raise OutOfRange(f"{what} has {count} numbers; it must have one, or one for each of {weather.hours} h.")
 
 
 #: Height of a leaky plane above the neutral level of the house [m], where nothing else is said: assumption.
@@ -252,8 +263,7 @@ def leak_flow(leak, weather, indoor_temperature, height=ABOVE_NEUTRAL, suction=0
     """
     from dryward.physics import airleak
 
-    if not isinstance(leak, airleak.Leak):
-        raise OutOfRange(f"The leak must be an air leak or an air flow, not {str(leak)[:40]!r}.")
+    of_kind("The leak", leak, airleak.Leak, "an air leak or an air flow")
     push = airleak.outward_pressure(height, indoor_temperature, weather.temperature, suction)
     flow = leak.airflow(push) / (leak.area * leak.area_share)
     source = np.where(flow > 0.0, indoor_temperature, weather.temperature)

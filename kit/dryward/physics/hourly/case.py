@@ -5,8 +5,8 @@ from dataclasses import dataclass
 import numpy as np
 
 from dryward import air
-from dryward.building import AirSpace
-from dryward.checks import OutOfRange, within
+from dryward.building import AirSpace, Assembly
+from dryward.checks import OutOfRange, of_kind, within
 from dryward.physics import moving_air
 from dryward.physics.hourly import air_paths, grid, surfaces, tables
 from dryward.physics.hourly import names as k
@@ -83,9 +83,7 @@ def as_weather(weather, hours):
     if isinstance(weather, Air):
         _one("The weather", weather)
         return HourlyWeather.constant(weather, hours=hours)
-    if not isinstance(weather, HourlyWeather):
-        raise OutOfRange(f"The weather must be hourly weather or one air, not {str(weather)[:40]!r}.")
-    return weather
+    return of_kind("The weather", weather, HourlyWeather, "hourly weather or one air")
 
 
 def ready(assembly, weather, indoor, *, step=HOUR, vent=None, leak=None, surface=None, refine=1):
@@ -113,6 +111,9 @@ def ready(assembly, weather, indoor, *, step=HOUR, vent=None, leak=None, surface
     >>> ready(wall, as_weather(Air(0.0, 0.8), 24), Air(20.0, 0.4)).drive.shape[0]
     24
     """
+    of_kind("The assembly", assembly, Assembly, "an assembly")
+    if surface is not None:
+        of_kind("The surface", surface, surfaces.Surface, "a Surface")
     cut = grid.cells(assembly, refine)
     n = cut.width.size
     drive = np.zeros((weather.hours, k.COLUMNS))

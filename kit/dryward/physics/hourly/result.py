@@ -11,6 +11,11 @@ from dryward.units import HOUR
 from dryward.weather.monthly import DAYS
 
 
+def over_cells(values, weights):
+    """Sum over cells, in an order that does not hang on where the arrays lie in memory, as that of a library does."""
+    return np.einsum("...i,i->...", values, weights)
+
+
 @dataclass(frozen=True)
 class LayerHours:
     """One layer through the hours.
@@ -162,7 +167,7 @@ class Hours:
     @cached_property
     def water(self):
         """Water in all layers at the end of each hour, bound and free [kg/m2] (hours)."""
-        return self.water_content @ self.width + self.condensed
+        return over_cells(self.water_content, self.width) + self.condensed
 
     @cached_property
     def condensed(self):
@@ -197,14 +202,14 @@ class Hours:
         """
         cells = self._cells(name)
         share = self.width[cells] / self.width[cells].sum()
-        water = self.water_content[:, cells] @ share
+        water = over_cells(self.water_content[:, cells], share)
         dry = getattr(self.assembly.layer(name).substance, "density", np.nan)
         free = self.free_water[:, cells].sum(axis=1)
         humidity = self.relative_humidity[:, cells]
         return LayerHours(
             name,
-            self.temperature[:, cells] @ share,
-            humidity @ share,
+            over_cells(self.temperature[:, cells], share),
+            over_cells(humidity, share),
             water,
             100.0 * water / dry,
             free,

@@ -6,7 +6,7 @@ from dryward.checks import NotConverged, OutOfRange, PlainError, within
 from dryward.physics.hourly import case as cases
 from dryward.physics.hourly import names as k
 from dryward.physics.hourly import tables
-from dryward.physics.hourly.result import Hours
+from dryward.physics.hourly.result import Hours, over_cells
 from dryward.units import HOUR
 from dryward.weather import Air
 from dryward.weather.hourly import YEAR
@@ -202,10 +202,10 @@ def run(ready, total, initial=None, progress=None, until_it_repeats=False):
     water_in = HOUR * (flux["vapor_flux_in"] + flux["leak_in"])
     water_out = HOUR * (flux["vapor_flux_out"] + flux["leak_out"] + flux["vent_out"] + flux["runoff"])
     through = HOUR * sum(np.abs(flux[name]).sum() for name in _WATER)
-    stored = float((w[1:-1] - first_w) @ width)
+    stored = float(over_cells(w[1:-1] - first_w, width))
     warm_in = HOUR * (flux["heat_flux_in"] + flux["leak_heat_in"])
     warm_out = HOUR * (flux["heat_flux_out"] + flux["leak_heat_out"] + given[:, k.Q_OTHER])
-    warmth = float((e[1:-1] - first_e) @ width)
+    warmth = float(over_cells(e[1:-1] - first_e, width))
     return Hours(
         ready.assembly,
         np.arange(1.0, total + 1.0),
