@@ -130,8 +130,8 @@ def test_years_that_still_differ_are_not_called_settled(tmp_path):
 
 def test_it_opens_where_the_prediction_is_answered(tmp_path):
     page = open_page(ID, tmp_path)
-    assert page.sentence.startswith("Damp. The sheathing peaks at 23 % moisture content in March, ")
-    assert "over 20 % for 53 days; what gathers leaves within the year" in page.sentence
+    assert page.sentence.startswith("Damp. The sheathing peaks at 26 % moisture content in March, ")
+    assert "over 20 % for 88 days; what gathers leaves within the year" in page.sentence
     assert "It is driest in July, 8 %." in page.sentence
 
 
@@ -150,7 +150,7 @@ def test_what_runs_off_is_told_in_pints_and_liters(tmp_path):
         assert row["also"] == f"{amount(kilograms / VAULT, 'kg/m2', system)} in all"
         # The sentence names what runs off at the worst face: most of it, and no more.
         there = page.verdict.worst
-        assert f"of which {amount(there.ran_off, 'kg/m2', system)} run off" in page.sentence
+        assert f"(and {amount(there.ran_off, 'kg/m2', system)} run off" in page.sentence
         assert 0.5 < there.ran_off / (kilograms / VAULT) <= 1.0
 
 

@@ -108,7 +108,7 @@ class Buckets(LivePicture):
         foot = self.line_key(lines, ("carried past", "stays", "by vapor"), box[0], box[3], box[2])
         self.ax = ax = self.graph(
             (box[0], box[1], box[2], foot - 2),
-            f"inner layer, {self.symbol('permeance')}", f"{self.symbol('mass')} in the season",
+            f"ceiling with its film, {self.symbol('permeance')}", f"{self.symbol('mass')} in the season",
         )  # fmt: skip
         low, high = (float(self.shown(p, "permeance")) for p in (state.inner[0], state.inner[-1]))
         self.logarithmic(ax.xaxis, low, high)
@@ -118,7 +118,9 @@ class Buckets(LivePicture):
 
     def _house(self, box):
         left, bottom, right, top = self.title(box, "push on the house")
-        foot = self.key([("air flow", "long = hard push", "arrow")], left, bottom + self.line, right)
+        entries = [("air flow", "long = hard push", "arrow"), ("limit", "no push")]
+        foot = bottom + self.key_height(entries, left, right)
+        self.key(entries, left, foot, right)
         floor, eave = foot + 1.6 * self.line, top - 2.2 * self.line
         a, b = left + 0.08 * (right - left), left + 0.52 * (right - left)
         outline = [(a, floor), (b, floor), (b, eave), ((a + b) / 2, top - 4), (a, eave)]
@@ -179,7 +181,7 @@ class Buckets(LivePicture):
         return sentences(
             f"Two buckets on one scale. In the season the air of the hole carries {carried} past the cold face; "
             f"a line in its bucket marks the {stays} that stay. Through the ceiling {vapor} come by vapor.",
-            f"The graph shows water over the permeance of the inner layer; you are at "
+            f"The graph shows water over the permeance of the ceiling with its film; you are at "
             f"{self.show(state.inner_now, 'permeance')}.",
             push,
         )

@@ -156,7 +156,7 @@ class ClearNight(Page):
             )
         if state.below <= 0:
             return "The lower face of the covering is as warm as the air or warmer, so no frost forms under it." + bare
-        return f"Under the covering it is {below} colder than the air. Frost needs {room}: none forms.{bare}"
+        return f"Under the covering it is {below} colder than the air. Frost needs it {room} colder: none forms.{bare}"
 
     def strips(self, at, state):
         """The state of the night along each slider."""

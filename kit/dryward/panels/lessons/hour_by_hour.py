@@ -173,11 +173,16 @@ def kept(hours):
 
 
 def _water(hours):
-    """Water in and out in each month of the first year and of the last [kg/m2]; what runs off is out too."""
+    """Water in and out in each month of the first year and of the last [kg/m2]; what runs off is out too.
+
+    Of the leak what its seeping part leaves: what goes straight to the vent
+    space and out with its air wets nothing on its way.
+    """
     budget = hours.monthly()
     starts = np.cumsum(np.tile(DAYS * 24, hours.time.size // HOURS))[:-1]
-    off = HOUR * np.add.reduceat(hours.runoff, [0, *starts])
-    gained = np.array([budget.from_room, budget.leaked, -budget.to_outdoors, -budget.vented, -off])
+    off, left = (HOUR * np.add.reduceat(each, [0, *starts]) for each in (hours.runoff, hours.leak_left))
+    straight = budget.leaked - left
+    gained = np.array([budget.from_room, left, -budget.to_outdoors, straight - budget.vented, -off])
     gained = np.concatenate([gained[:, :12], gained[:, -12:]], axis=1)
     return np.maximum(gained, 0.0).sum(axis=0), np.maximum(-gained, 0.0).sum(axis=0)
 
@@ -266,10 +271,10 @@ class HourByHour(Page):
             ),
             Readout(
                 "over",
-                f"Days over {WOOD.caution:.0f} %",
+                f"Sheathing over {WOOD.caution:.0f} %",
                 days,
                 text=f"{days:.0f} days",
-                note=f"mold index up to {mold.value:.1f} of 6" if mold else "mold index stays at 0",
+                note=f"deck {deck.lasted / 24.0:.0f} days; mold index up to {mold.value if mold else 0.0:.1f} of 6",
             ),
             Readout(
                 "ran_off",
@@ -323,21 +328,23 @@ class HourByHour(Page):
 
     def steps(self, state):
         """What one percent of moisture weighs, and what the peak holds."""
-        layer = roof().layer(SHEATHING)
+        layer, us = roof().layer(SHEATHING), self.unit_system == "us"
         dry = layer.substance.density * layer.thickness
         rise = state.run.wood(SHEATHING).value - state.run.lowest
-        show = self.show
+        if us:
+            size = f"{from_si(layer.substance.density, 'lb/ft3'):.4g} lb/ft³ × {from_si(layer.thickness, 'in'):.4g} in."
+            size = f"{size} / 12 × 7000 gr/lb"
+        else:
+            size = f"{layer.substance.density:.4g} kg/m³ × {layer.thickness * 1000:.4g} mm"
+        unit, symbol = ("gr/ft2", "gr/ft²") if us else ("g/m2", "g/m²")
+        whole, one = (f"{from_si(each, unit):.5g} {symbol}" for each in (dry, dry * 0.01))
         return [
+            Step("The dry sheathing: density times thickness.", size, whole),
+            Step("One percent of that.", f"{whole} × 0.01", one),
             Step(
-                "The dry sheathing: density times thickness.",
-                f"{show(layer.substance.density, 'density')} × {show(layer.thickness, 'length')}",
-                f"{dry:.2f} kg/m²",
-            ),
-            Step("One percent of that.", f"{dry:.2f} kg/m² × 0.01", show(dry * 0.01, "area density")),
-            Step(
-                "From the driest day to the wettest of the judged year.",
-                f"{rise:.1f} × {show(dry * 0.01, 'area density')}",
-                show(rise * dry * 0.01, "area density"),
+                "From the driest day to the wettest of the judged year, in percent, times that.",
+                f"{rise:.2f} × {one}",
+                self.show(rise * dry * 0.01, "area density"),
             ),
         ]
 

@@ -193,7 +193,7 @@ class TheHoleAndTheCeiling(Page):
         """What is carried past, what stays, what comes through; which leads, and whether one alone is too much."""
         carried, stays, vapor = (self.show(each, "mass") for each in (state.carried, state.stays, state.by_vapor))
         first, times = leads(state.times)
-        lead = "Both are about the same" if 0.8 < state.times < 1.25 else f"The {first} leads, {times}"
+        lead = "Both are about the same" if _even(state.times) else f"The {first} leads, {times}"
         reserve = self.show(LIMIT.caution * CEILING, "mass")
         much = f"more than the {reserve} that this piece of roof can give back in summer"
         return (
@@ -271,9 +271,13 @@ class TheHoleAndTheCeiling(Page):
         ]
 
 
+def _even(times):
+    return 0.8 < times < 1.25
+
+
 def _leader(times):
     first, many = leads(times)
-    return f"the {first}, {many}"
+    return "about the same" if _even(times) else f"the {first}, {many}"
 
 
 def _alone(state, much):
