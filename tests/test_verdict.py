@@ -358,6 +358,52 @@ def test_how_a_year_of_months_ends_is_whether_it_dries():
     assert seen & {"holds", "grows"}
 
 
+def test_what_the_year_holds_is_told_before_what_a_month_would_bring():
+    """With a more open inner membrane the same thing is told of more water, in more months, never of less."""
+    cold, before = weather.demo_climate("cold"), (0.0, 0.0)
+    kinds = []
+    for perm in (1.0, 3.0, 5.0, 9.0, 10.0, 20.0, 100.0):
+        roof = building.preset("vented-vault-osb").replace("inner membrane", FixedMembrane(to_si(perm, "perm")))
+        judged = verdict.of_months(monthly.balance(roof, cold, Air(21.0, 0.4)))
+        found, said = judged.worst, words.sentence(judged, "us")
+        assert (judged.state, found.what) == (DAMP, "wood-moisture")
+        kinds.append(found.if_it_lasted)
+        month = words.MONTHS[found.when - 1]
+        if found.if_it_lasted:
+            assert f"would settle at {found.value:.0f} % moisture content if {month} lasted; " in said
+            assert f"{found.lasted:.0f} of the 12 months would take it over 20 %" in said
+        else:
+            assert f"reaches {found.value:.0f} % moisture content in {month}, over 20 % in " in said
+            assert (found.value, found.lasted) >= before
+            before = found.value, found.lasted
+    assert kinds == sorted(kinds, reverse=True)
+    assert len(set(kinds)) == 2
+
+
+def test_a_humid_face_says_why_it_counts_or_not():
+    cold = words.told(_face(-5.0, 0.98), "steady")
+    warm, dry = words.told(_face(20.0, 0.98), "steady"), words.told(_face(20.0, 0.6), "steady")
+    assert cold.endswith("humidity, in the deck, too cold there for mold")
+    assert warm.endswith("humidity, in the deck, and mold can grow")
+    assert dry.endswith("humidity, in the deck, below the 80 % at which mold can start there")
+
+
+def _face(temperature, humidity):
+    from dryward.verdict.steady import _face_humidity
+
+    return _face_humidity(Place("deck"), temperature, humidity)
+
+
+def test_an_end_that_another_finding_makes_wet_is_told_of_the_whole():
+    water = ROWS["free-water"]
+    worst = Finding("free-water", Place("deck"), 11.4, water, WET)
+    judged = of_findings("year", [worst])
+    one = judged.deciding(verdict.Decides("", "leak", 0.0, 11.4, (WET, WET)))
+    assert words.decides(one, "si").endswith("is 0 g/m² to 11.4 kg/m², and the whole wet at both ends")
+    other = judged.deciding(verdict.Decides("", "leak", 0.6, 11.4, (WET, WET)))
+    assert words.decides(other, "si").endswith("is 600 g/m² to 11.4 kg/m², wet at both ends")
+
+
 def test_water_held_at_wood_is_moisture_and_elsewhere_it_is_free():
     at_wood = verdict.of_months(
         twelve(building.preset("vented-vault-osb").replace("inner membrane", FixedMembrane(2e-10)))

@@ -147,6 +147,49 @@ def test_the_slider_follows_a_rule_and_takes_over_when_it_is_moved(page):
     assert job(page).room.kind == "by outdoor temperature"
 
 
+def test_the_slider_is_the_room_of_the_season_that_is_shown(page):
+    page.act("set:room.summer_relative_humidity", "60 %")
+    page.controls["Season"].value = "summer"
+    assert page.controls["RH_in"].si == pytest.approx(0.60)
+    assert (job(page).room.relative_humidity, job(page).room.summer_relative_humidity) == (0.40, 0.60)
+    page.controls["RH_in"].value = 65
+    assert (job(page).room.relative_humidity, job(page).room.summer_relative_humidity) == (0.40, pytest.approx(0.65))
+    assert page.state.indoor.relative_humidity == pytest.approx(0.65)
+    assert parts(page)["set:room.summer_relative_humidity"]["value"] == "65 %"
+    states = page.strips(page.at, page.state)["RH_in"].states
+    assert len(states) == len(page.along("RH_in"))
+    page.controls["Season"].value = "winter"
+    assert page.controls["RH_in"].si == pytest.approx(0.40)
+    page.act("undo")
+    assert job(page).room.summer_relative_humidity == 0.60
+
+
+def test_checks_of_another_room_say_so_as_soon_as_the_slider_moves(page):
+    page.act("set:years", "1")
+    page.act("check:run")
+    assert "run them again" not in spoken(page)
+    page.controls["RH_in"].value = 55
+    assert "The roof has changed since these checks: run them again." in spoken(page)
+    assert parts(page)["set:room.relative_humidity"]["value"] == "55 %"
+    page.controls["RH_in"].value = 40
+    assert "run them again" not in spoken(page)
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_what_a_field_shows_can_be_typed_into_it(page, system):
+    """Nothing doubled, nothing that only a reader understands: each is taken back without a word."""
+    page.switch_units(system)
+    page.act("set:tested", True)
+    page.act("set:vents", True)
+    page.act("set:framed", True)
+    typed = {key: part["value"] for key, part in parts(page).items() if part.get("kind") == "field" and part["value"]}
+    assert len(typed) > 30
+    for key, value in typed.items():
+        page.act(key, value)
+        assert parts(page)[key]["error"] == "", (key, value)
+        assert parts(page)[key]["value"] == value, key
+
+
 def test_search_shows_values_and_source_before_adding(page):
     page.act("search", "cellulose")
     table = next(part for part in page.widget.bench["sections"][1]["parts"] if part.get("head", [""])[0] == "Found")
