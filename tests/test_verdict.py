@@ -503,14 +503,13 @@ def test_what_still_leaves_and_does_not_fade_is_damp():
         assert not judged.repeats
 
 
-@pytest.mark.parametrize("id", ["unvented-vault-foam-above-deck", "vented-vault-closed", "vented-vault-osb"])
+@pytest.mark.parametrize("id", ["unvented-vault-foam-above-deck", "vented-vault-closed"])
 @pytest.mark.parametrize("start", [0.3, 0.8])
 def test_the_start_settles_and_is_no_growth(id, start):
     """A roof that starts dry takes in what it will hold, one that starts damp gives it off: neither decides."""
     options = {"weather": weather.demo("cold"), "indoor": Air(21.0, 0.4), "initial": Air(20.0, start)}
-    whole = hourly.simulate(building.preset(id), **options, years=6)
-    settled = verdict.of_year(whole)
-    for count in (2, 3, 4, 5):
+    settled = verdict.of_year(hourly.simulate(building.preset(id), **options, years=6))
+    for count in (2, 3, 4):
         judged = verdict.of_year(hourly.simulate(building.preset(id), **options, years=count))
         assert judged.finding("growth") is judged.finding("carry-over") is None, count
         assert judged.dries != NEVER

@@ -104,8 +104,8 @@ def test_an_untested_house_is_tried_with_a_leak():
 
 def test_what_is_handed_to_a_client_counts_a_leak_though_none_was_tested():
     """The limit, the design years and what decides are those of the same house with the assumed leak."""
-    tight = dataclasses.replace(OSB, tightness=None)
-    untested, tested = review(tight), review(dataclasses.replace(OSB, tightness=Tightness(trials.ASSUMED)))
+    open_, leaky = (dataclasses.replace(OSB, tightness=each, years=2) for each in (None, Tightness(trials.ASSUMED)))
+    untested, tested = review(open_), review(leaky)
     assert untested.leaky.state == tested.state
     assert untested.limit == tested.limit
     assert [(each, found.state) for each, found in untested.designs] == [

@@ -242,9 +242,9 @@ def test_strips_agree_with_the_physics(page):
 
 
 def test_a_slider_of_degrees_meets_in_one_printed_number(settings):
-    """75.5 and 76 degF both print as 76: the second stretch is said to lie above it."""
+    """75.5 and 76 degF both print as 76, and 76 is damp: the first stretch is said to lie below it."""
     page = panels.page("july", unit_system="us", settings=settings)
-    assert page.widget.live["strips"]["T_in"]["words"] == "Wet up to 76, damp above 76 °F"
+    assert page.widget.live["strips"]["T_in"]["words"] == "Wet below 76, damp from 76 °F on"
 
 
 @pytest.mark.parametrize("system", ["us", "si"])

@@ -48,7 +48,7 @@ def test_every_lesson_opens_and_moves(server, screen, id):
         for _ in range(3):
             screen.keyboard.press("ArrowLeft")
         screen.wait_for_function("src => document.querySelector('.dw-picture').src !== src", arg=before, timeout=20_000)
-    assert screen.locator(".dw-trouble").inner_text() == ""
+    assert screen.locator(".dw-trouble").first.inner_text() == ""  # the page's own; a bench has others
     assert screen.locator("pre, .jp-InputArea, .CodeMirror, .cm-editor").count() == 0
     assert (screen.errors, screen.strangers) == ([], [])
 
