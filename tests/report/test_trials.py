@@ -60,7 +60,11 @@ def test_the_design_years_are_reviews_of_their_own(checked):
     assert len({each.state for each in states.values()}) > 1, "a damp house or a cold winter says something else here"
 
 
-ROOMS = [Room(relative_humidity=0.45), Room("class", humidity_class=2), Room("by outdoor temperature")]
+ROOMS = [
+    Room(relative_humidity=0.45),
+    pytest.param(Room("class", humidity_class=2), marks=pytest.mark.slow),
+    Room("by outdoor temperature"),
+]
 
 
 @pytest.mark.parametrize("room", ROOMS, ids=lambda each: each.kind)

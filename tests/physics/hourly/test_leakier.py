@@ -92,7 +92,16 @@ def exceptions():
         return {(row["preset"], row["place"], row["layer"]): row for row in csv.DictReader(file)}
 
 
-@pytest.mark.parametrize("place", weather.demos())
+def usual(place):
+    """The places of cold winters and of a damp summer are looked at in every run, the others with `--slow`."""
+    return place in ("very-cold", "cold", "hot-humid")
+
+
+def whole(things, place_of):
+    return [each if usual(place_of(each)) else pytest.param(each, marks=pytest.mark.slow) for each in things]
+
+
+@pytest.mark.parametrize("place", whole(weather.demos(), lambda place: place))
 @pytest.mark.parametrize("preset", building.presets())
 def test_no_peak_falls_but_where_a_row_says_why(preset, place):
     fill, outside = watched(building.preset(preset))
@@ -105,7 +114,7 @@ def test_no_peak_falls_but_where_a_row_says_why(preset, place):
             assert by == pytest.approx(float(row["falls by [%]"]) / 100, abs=0.02), layer
 
 
-@pytest.mark.parametrize("key", exceptions(), ids="/".join)
+@pytest.mark.parametrize("key", whole(exceptions(), lambda key: key[1]), ids="/".join)
 def test_each_row_is_true(key):
     """What a row says of the cause can be taken away, or seen in the books."""
     preset, place, layer = key
