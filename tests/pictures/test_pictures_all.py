@@ -17,8 +17,10 @@ def pixels(data):
 
 
 @pytest.mark.parametrize("name", NAMES)
-@pytest.mark.parametrize("unit_system", ["us", "si"])
-@pytest.mark.parametrize("projector", [False, True])
+@pytest.mark.parametrize(
+    ("unit_system", "projector"),
+    [("us", False), ("us", True), ("si", False), pytest.param("si", True, marks=pytest.mark.slow)],
+)
 def test_words_are_whole_and_apart(name, unit_system, projector):
     kind, states = CASES[name]
     picture = kind(unit_system, projector=projector)
