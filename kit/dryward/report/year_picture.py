@@ -63,15 +63,14 @@ def state(review):
     if not names:
         return None
     check = review.check("years")
-    run, budget = check.data, check.data.monthly()
-    net = budget.from_room + budget.leaked
-    out = budget.to_outdoors + budget.vented
+    run = check.data
+    brought, carried = run.monthly().in_and_out
     limit = criterion("wood-moisture")
     return YearState(
         days=run.time[::_EVERY] / 24,
         planes=tuple((name, moisture(run, name)[::_EVERY]) for name in names),
         bands=((limit.caution, "caution"), (limit.damage, "decay")),
-        brought=np.maximum(net, 0.0) + np.maximum(-out, 0.0),
-        carried=np.maximum(out, 0.0) + np.maximum(-net, 0.0),
+        brought=brought,
+        carried=carried,
         temperature=run.layer(names[0]).temperature[::_EVERY],
     )

@@ -6,7 +6,7 @@ import pytest
 from dryward import building, weather
 from dryward.building import Assembly, FixedMembrane, Layer
 from dryward.checks import OutOfRange, UnknownName
-from dryward.physics import hourly, mold
+from dryward.physics import hourly, mold, ventspace
 from dryward.physics.hourly import grid
 from dryward.weather import Air, indoor
 
@@ -78,6 +78,24 @@ def test_months(run):
     assert np.cumsum(gained) == pytest.approx(months.held - start, abs=1e-9)
     with pytest.raises(OutOfRange, match="a monthly budget needs a whole year"):
         hourly.simulate(VAULT, YEAR, ROOM, hours=100).monthly()
+
+
+def test_what_passes_straight_is_no_water_of_the_layers():
+    """In and out close with what is held; a leak that goes by to the vent space is in neither."""
+    space = ventspace.VentSpace(0.04, 5.0, 35.0)
+    for share in (0.0, 0.3):
+        leaking = hourly.simulate(
+            building.preset("vented-vault-osb"), YEAR, ROOM, vent=space, leak=hourly.AirFlow(3e-4, share)
+        )
+        months = leaking.monthly()
+        brought, carried = months.in_and_out
+        assert (brought >= 0).all()
+        assert (carried >= 0).all()
+        start = leaking.initial_water @ leaking.width
+        assert np.cumsum(brought - carried) == pytest.approx(months.held - start, abs=1e-9)
+        assert (abs(months.seeped).max() > 0.01) == (share > 0)
+        assert months.leaked.max() > 1.0
+        assert brought.max() < months.leaked.max()
 
 
 def test_rules_for_room_air():

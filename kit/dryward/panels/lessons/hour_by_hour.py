@@ -17,7 +17,6 @@ from dryward.units import HOUR, WATER_DENSITY, from_si, to_si
 from dryward.verdict import criterion, of_year
 from dryward.verdict.words import account, amount, capital, month_of
 from dryward.weather import Air
-from dryward.weather.monthly import DAYS
 
 ROOM_TEMPERATURE = to_si(70.0, "degF")
 #: A run ends with the first year that repeats, and after so many at most; its last year is judged.
@@ -156,7 +155,7 @@ def kept(hours):
     turns = [turn(each[before:]) for each in moisture.values() for turn in (np.argmin, np.argmax)]
     points = np.unique([*range(EVERY - 1, HOURS, EVERY), *turns])
     both = np.concatenate([points, before + points])
-    brought, carried = _water(hours)
+    brought, carried = (np.concatenate([each[:12], each[-12:]]) for each in hours.monthly().in_and_out)
     sheathing = moisture[SHEATHING]
     return Run(
         days=np.concatenate([points + 1.0, HOURS + points + 1.0]) / 24.0,
@@ -170,21 +169,6 @@ def kept(hours):
         ran_off=float(hours.ran_off[-1].sum()),
         balance_error=hours.balance_error,
     )
-
-
-def _water(hours):
-    """Water in and out in each month of the first year and of the last [kg/m2]; what runs off is out too.
-
-    Of the leak what its seeping part leaves: what goes straight to the vent
-    space and out with its air wets nothing on its way.
-    """
-    budget = hours.monthly()
-    starts = np.cumsum(np.tile(DAYS * 24, hours.time.size // HOURS))[:-1]
-    off, left = (HOUR * np.add.reduceat(each, [0, *starts]) for each in (hours.runoff, hours.leak_left))
-    straight = budget.leaked - left
-    gained = np.array([budget.from_room, left, -budget.to_outdoors, straight - budget.vented, -off])
-    gained = np.concatenate([gained[:, :12], gained[:, -12:]], axis=1)
-    return np.maximum(gained, 0.0).sum(axis=0), np.maximum(-gained, 0.0).sum(axis=0)
 
 
 #: What is kept, by what it was run with, the oldest first; strips are filled on another thread.

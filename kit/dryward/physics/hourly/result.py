@@ -53,7 +53,11 @@ class MonthlyBudget:
     from_room, to_outdoors : ndarray (months)
         Through the inner and the outer face [kg/m2], positive outward.
     leaked, vented : ndarray (months)
-        Left behind by an air leak, and carried off by vent air [kg/m2].
+        What an air leak brings less what it takes outdoors, and carried off by vent air [kg/m2].
+    seeped : ndarray (months)
+        Of what is leaked the part that the layers keep: the rest goes straight to the vent space [kg/m2].
+    ran_off : ndarray (months)
+        [kg/m2].
     held : ndarray (months)
         Water in all layers at the month's end [kg/m2].
     """
@@ -63,7 +67,20 @@ class MonthlyBudget:
     to_outdoors: np.ndarray
     leaked: np.ndarray
     vented: np.ndarray
+    seeped: np.ndarray
+    ran_off: np.ndarray
     held: np.ndarray
+
+    @property
+    def in_and_out(self):
+        """Water that comes to the layers and that leaves them, both positive [kg/m2] (months).
+
+        What a leak brings straight to the vent space and its air takes out
+        again wets nothing on its way and is in neither.
+        """
+        straight = self.leaked - self.seeped
+        gained = np.array([self.from_room, self.seeped, -self.to_outdoors, straight - self.vented, -self.ran_off])
+        return np.maximum(gained, 0.0).sum(axis=0), np.maximum(-gained, 0.0).sum(axis=0)
 
 
 @dataclass(frozen=True, eq=False)
@@ -323,5 +340,7 @@ class Hours:
             sums(self.vapor_flux_out),
             sums(self.leak_in - self.leak_out),
             sums(self.vent_out),
+            sums(self.leak_left),
+            sums(self.runoff),
             self.water[ends[1:] - 1],
         )
