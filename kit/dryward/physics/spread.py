@@ -11,7 +11,7 @@ import numpy as np
 
 from dryward.building import AirSpace, FixedMembrane, LaminateMembrane, Material, VariableMembrane
 from dryward.building.membranes import HIGHEST
-from dryward.checks import OutOfRange, UnknownName, within
+from dryward.checks import OutOfRange, UnknownName, of_kind, within
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak
 from dryward.physics.hourly.air_paths import AirFlow
 from dryward.physics.hourly.batch import batch
@@ -316,8 +316,8 @@ def spread(
     """
     levels = tuple(float(q) for q in np.atleast_1d(within("Quantile", list(quantiles), 0.0, 1.0)))
     leak = options.get("leak")
-    if leak is not None and not isinstance(leak, (AirFlow, Leak)):
-        raise OutOfRange(f"The leak must be an air leak or an air flow, not {str(leak)[:40]!r}.")
+    if leak is not None:
+        of_kind("The leak", leak, (AirFlow, Leak), "an air leak or an air flow")
     things = uncertain(assembly, leak) if things is None else tuple(things)
     if not things:
         raise OutOfRange(f"Nothing in the assembly {assembly.name} is uncertain; name what is.")

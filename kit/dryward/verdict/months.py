@@ -7,7 +7,7 @@ import numpy as np
 from dryward.verdict.criteria import STATES, criterion
 from dryward.verdict.findings import LATER, NEVER, WITHIN, Finding, Place, given, verdict
 from dryward.verdict.steady import LEFT_OUT, bodies, moisture
-from dryward.verdict.surfaces import class_of_surface, critical_humidity, sensitivity
+from dryward.verdict.surfaces import class_of_surface, mold_limit
 
 #: Humidity that wood is in balance with before the year's water comes to it [-]; common practice, no source.
 _BEFORE = 0.80
@@ -93,8 +93,7 @@ def _lasting(months, places, first, last):
             yield _damp_at_most(months, limit, place, values, values >= limit.caution)
         if kind is not None:
             limit = criterion("face-humidity")
-            level = critical_humidity(warmth, sensitivity(kind).lowest_humidity)
-            level = np.where(level > 1.0, np.inf, level)  # too cold for mold: no humidity is too much
+            level = mold_limit(warmth, kind)
             yield _damp_at_most(months, limit, place, humidity, humidity >= level, level)
 
 

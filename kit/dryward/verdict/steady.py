@@ -7,7 +7,7 @@ import numpy as np
 from dryward.building import Material
 from dryward.verdict.criteria import STATES, WET, criterion
 from dryward.verdict.findings import Finding, Place, given, verdict
-from dryward.verdict.surfaces import class_of_surface, critical_humidity, sensitivity
+from dryward.verdict.surfaces import class_of_surface, mold_limit
 
 #: What no steady state counts.
 LEFT_OUT = ("time", "storage", "leak", "sun", "rain")
@@ -76,7 +76,7 @@ def _body(profile, places, first, last):
     kind = class_of_surface(made)
     if kind is not None:
         for (place, rung), value in zip(faces, humidity, strict=True):
-            yield _face_humidity(place, float(profile.temperature[rung]), value, sensitivity(kind).lowest_humidity)
+            yield _face_humidity(place, float(profile.temperature[rung]), value, kind)
 
 
 def moisture(wood, humidity):
@@ -88,13 +88,11 @@ def moisture(wood, humidity):
 BOUND = 0.99
 
 
-def _face_humidity(place, temperature, humidity, lowest=0.8):
-    """A face against the humidity at which mold begins to grow there."""
+def _face_humidity(place, temperature, humidity, kind="sensitive"):
+    """A face against the humidity at which mold begins to grow there; water that gathers is another finding."""
     row = criterion("face-humidity")
-    level = float(critical_humidity(temperature, lowest))
-    cold = level > 1.0  # too cold for mold: no humidity is too much, and water that gathers is another finding
-    limit = replace(row, caution=np.inf if cold else level)
-    return Finding(row.id, place, humidity, limit, STATES[int(not cold and humidity >= level)])
+    limit = replace(row, caution=float(mold_limit(temperature, kind)))
+    return Finding(row.id, place, humidity, limit, STATES[int(humidity >= limit.caution)])
 
 
 def states_of_sweep(summary):
@@ -131,8 +129,7 @@ def states_of_sweep(summary):
             damp |= (moisture(made, humidity) >= wood_limit).any(axis=-1)
         kind = class_of_surface(made)
         if kind is not None:
-            level = critical_humidity(summary.temperature[..., rungs], sensitivity(kind).lowest_humidity)
-            damp |= ((humidity >= level) & (level <= 1.0)).any(axis=-1)
+            damp |= (humidity >= mold_limit(summary.temperature[..., rungs], kind)).any(axis=-1)
         rank = np.maximum(rank, damp)
     return np.asarray(STATES, dtype=object)[rank]
 
@@ -167,7 +164,7 @@ def of_face(temperature, vapor_pressure, saturation, substance=None, name="face"
         row = criterion("face-humidity")
         found.append(Finding(row.id, place, humidity, row, row.state(humidity), frost=temperature < 0.0))
     else:
-        found.append(_face_humidity(place, temperature, humidity, _lowest(substance)))
+        found.append(_face_humidity(place, temperature, humidity, _class(substance)))
         if _settles(substance):
             limit, value = criterion("wood-moisture"), float(moisture(substance, humidity))
             found.append(Finding(limit.id, place, value, limit, STATES[min(int(limit.rank(value)), 1)]))
@@ -195,17 +192,15 @@ def states_of_faces(temperature, vapor_pressure, saturation, substance=None):
     ['wet', 'dry']
     """
     row, humidity = criterion("face-humidity"), np.asarray(vapor_pressure, dtype=float) / saturation
-    level = critical_humidity(temperature, _lowest(substance))
-    damp = (humidity >= level) & (level <= 1.0)
+    damp = humidity >= mold_limit(temperature, _class(substance))
     if _settles(substance):
         damp = damp | (criterion("wood-moisture").rank(moisture(substance, humidity)) > 0)
     return np.asarray(STATES, dtype=object)[np.where(humidity >= row.damage, STATES.index(WET), damp.astype(int))]
 
 
-def _lowest(substance):
-    """The lowest humidity at which mold grows on a face; as on wood where nobody knows what it is of."""
-    kind = class_of_surface(substance)
-    return sensitivity(kind).lowest_humidity if kind else 0.8
+def _class(substance):
+    """Sensitivity class of a face; as of wood where nobody knows what it is of."""
+    return class_of_surface(substance) or "sensitive"
 
 
 def _settles(substance):

@@ -149,6 +149,36 @@ def critical_humidity(temperature, lowest=0.8):
     return float(found) if np.ndim(found) == 0 else found
 
 
+def mold_limit(temperature, kind):
+    """Humidity from which on mold grows on a surface of a class; no humidity is too much where it is too cold.
+
+    Parameters
+    ----------
+    temperature : float or array
+        Of the surface [degC], -60 to 95.
+    kind : str
+        A key of `SENSITIVITIES`.
+
+    Returns
+    -------
+    float or array
+        Same shape [-]; infinite where nothing grows.
+
+    Raises
+    ------
+    OutOfRange, UnknownName
+        For a temperature out of range, or another class.
+
+    Examples
+    --------
+    >>> mold_limit(-20.0, "sensitive"), mold_limit(25.0, "resistant")
+    (inf, 0.85)
+    """
+    level = critical_humidity(temperature, sensitivity(kind).lowest_humidity)
+    found = np.where(np.asarray(level) > 1.0, np.inf, level)
+    return float(found) if np.ndim(found) == 0 else found
+
+
 #: Class of a surface by the shelf of its material: wood and paper-faced boards grow mold soon, glass and stone wool
 #: hardly; from memory of the tables of Ojanen et al. 2010, for kinds of material and not for products.
 _CLASSES = {

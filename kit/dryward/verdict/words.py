@@ -149,12 +149,13 @@ def told(found, method, system=None):
         return f"the mold index reaches {much} {face(found.place)}"
     if found.what == "free-water":
         kind = "frost" if found.frost else "water"
+        held, off = found.value - found.ran_off, amount(found.ran_off, unit, system)
         if found.ran_off <= 0.5e-3:
             return f"up to {much} of {kind} gather {there}{when(found, method)}"
-        off, held = (amount(each, unit, system) for each in (found.ran_off, max(found.value - found.ran_off, 0.0)))
-        if found.value - found.ran_off <= 0.5e-3:
+        if held <= 0.5e-3:
             return f"{off} of {kind} run off {there} in the year"
-        return f"up to {held} of {kind} gather {there}{when(found, method)} (and {off} run off in the year)"
+        most = amount(held, unit, system)
+        return f"up to {most} of {kind} gather {there}{when(found, method)} (and {off} run off in the year)"
     if found.what == "steady-gain":
         kind = "frost" if found.frost else "water"
         return f"{much} of {kind} gather {there}"

@@ -7,7 +7,7 @@ import numpy as np
 from dryward.building import Material
 from dryward.verdict.criteria import DRY, criterion
 from dryward.verdict.findings import LATER, NEVER, WITHIN, Finding, Place, given, verdict
-from dryward.verdict.surfaces import class_of_surface, critical_humidity, sensitivity
+from dryward.verdict.surfaces import class_of_surface, mold_limit
 
 #: Hours of a year.
 YEAR = 8760
@@ -123,10 +123,10 @@ def _mold(hours, body, last):
     kind = class_of_surface(body.substance)
     if kind is None:
         return
-    limit, lowest = criterion("mold-index"), sensitivity(kind).lowest_humidity
+    limit = criterion("mold-index")
     for layer, side, beside in ((body.layers[0], "inner", body.before), (body.layers[-1], "outer", body.behind)):
         warmth, humidity = hours.face(layer.name, side)
-        if (humidity < critical_humidity(warmth, lowest)).all():
+        if (humidity < mold_limit(warmth, kind)).all():
             continue  # nothing grows there at any hour
         series = hours.mold_index(layer.name, kind, side)[last]
         peak = int(series.argmax())

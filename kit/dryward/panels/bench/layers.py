@@ -71,7 +71,8 @@ def _resistance(k, layer, system, troubles):
     if layer.is_membrane:
         return "—"
     shown = units.show(layer.thermal_resistance, "thermal resistance", system, 2)
-    shown = shown if system == "us" else f"RSI {shown.split()[0]}"
+    if system == "si":
+        shown = f"RSI {shown.split()[0]}"
     return _field(f"layer:{k}:resistance", f"Thermal resistance of {layer.name}", shown, troubles)
 
 

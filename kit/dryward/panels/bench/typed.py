@@ -29,6 +29,7 @@ _LABELS = {
     "inlet_area": "The eave opening",
     "outlet_area": "The ridge opening",
     "production": "Water made",
+    "years": "The number of years",
 }
 
 
@@ -60,7 +61,7 @@ def changed(job, name, value, system):
     if name == "slope":
         return dataclasses.replace(job, assembly=dataclasses.replace(job.assembly, slope=_plain("Slope", value)))
     if name in ("azimuth", "absorptance", "years"):
-        number = _plain({"years": "The number of years"}.get(name, name.capitalize()), value)
+        number = _plain(_called(name), value)
         return dataclasses.replace(job, **{name: int(number) if name == "years" else number})
     if name == "design":
         return dataclasses.replace(job, design=value)
@@ -79,7 +80,7 @@ def _one(part, what, value, system):
         return _read(name, value, system)
     if what in ("kind", "occupancy"):
         return value
-    number = _plain(_LABELS.get(what, what.replace("_", " ").capitalize()), value)
+    number = _plain(_called(what), value)
     if what == "humidity_class":
         return int(number)
     if what in ("inlet_area", "outlet_area"):
@@ -94,6 +95,10 @@ def _one(part, what, value, system):
 def _read(name, value, system):
     quantity, us, si = FIELDS[name]
     return units.read(value, quantity, us if system == "us" else si)
+
+
+def _called(name):
+    return _LABELS.get(name, name.replace("_", " ").capitalize())
 
 
 def _plain(what, value):

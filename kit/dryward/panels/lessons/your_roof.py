@@ -26,6 +26,8 @@ from dryward.verdict import of_steady
 SEASON = Choice("Season", "Month", (("winter", "coldest month"), ("summer", "warmest month")))
 #: Largest weather file [bytes]; a year of hours takes 1.6 million.
 EPW_LIMIT = 20_000_000
+#: The field of the room that the humidity slider moves.
+_FIELD = {"winter": "relative_humidity", "summer": "summer_relative_humidity"}
 #: Humidities nearer than this are one: a slider rounds.
 _SAME = 1e-9
 #: What the search offers at most.
@@ -73,25 +75,23 @@ class YourRoof(Page):
         self._season = at.Season
         here = weathered.setting(self.work.job)
         winter = at.Season == "winter"
-        self._follow(self._given(here, winter))
+        self._follow(self._given(here, at.Season))
         indoor = here.winter_room if winter else here.summer_room
         outdoor = here.winter if winter else here.summer
         roof = self.work.job.assembly
         whole = parallel_path(roof) if roof.framing else None
         return State(here, indoor, outdoor, steady.profile(roof, indoor, outdoor), whole)
 
-    def _given(self, here, winter):
+    def _given(self, here, season):
         """The room humidity of the season as it is given, without what a damp house adds."""
-        room, months = self.work.job.room, here.months
+        room = self.work.job.room
         if room.kind == "constant":
-            return room.relative_humidity if winter else room.summer_relative_humidity
-        month = months.coldest if winter else months.warmest
-        return weathered.room_air(weathered.room_rule(room), months, month).relative_humidity
+            return getattr(room, _FIELD[season])
+        return weathered.room_air(weathered.room_rule(room), here.months, _month(here.months, season)).relative_humidity
 
     def _held_at(self, humidity, season):
         """The job with its rooms held at a humidity in a season: what the slider does, whatever rule they had."""
-        name = "relative_humidity" if season == "winter" else "summer_relative_humidity"
-        room = dataclasses.replace(self.work.job.room, **{"kind": "constant", name: humidity})
+        room = dataclasses.replace(self.work.job.room, **{"kind": "constant", _FIELD[season]: humidity})
         return dataclasses.replace(self.work.job, room=room)
 
     def views(self, state):
@@ -125,9 +125,8 @@ class YourRoof(Page):
     def strips(self, at, state):
         """The state along the humidity this month, if it never ended."""
         months = state.here.months
-        month = months.coldest if at.Season == "winter" else months.warmest
         rooms = [
-            weathered.room_air(weathered.design_room(self._held_at(each, at.Season)), months, month)
+            weathered.room_air(weathered.design_room(self._held_at(each, at.Season)), months, _month(months, at.Season))
             for each in self.along("RH_in")
         ]
         found = limits.dry_range(
@@ -373,6 +372,11 @@ class YourRoof(Page):
 
     def _do_redo(self, value, buffers):
         self._all_or_none(self.work.redo)
+
+
+def _month(months, season):
+    """The month that stands for a season."""
+    return months.coldest if season == "winter" else months.warmest
 
 
 PAGE = YourRoof

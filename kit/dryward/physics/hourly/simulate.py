@@ -2,7 +2,7 @@
 
 import numpy as np
 
-from dryward.checks import NotConverged, OutOfRange, PlainError, within
+from dryward.checks import NotConverged, OutOfRange, PlainError, of_kind, within
 from dryward.physics.hourly import case as cases
 from dryward.physics.hourly import names as k
 from dryward.physics.hourly import tables
@@ -277,10 +277,8 @@ def _start(ready, initial):
                 raise OutOfRange(f"The layer {name} has no thickness, so it holds no water.")
             held = within(f"Water in {name}", held, 0.0, 2000.0, "kg/m³")
             u[cells] = tables.potential(ready.table[ready.material[cells[0]]], held)
-    elif initial is not None and not isinstance(initial, Air):
-        raise OutOfRange(
-            f"The start must be an air, water contents by layer or an earlier run, not {str(initial)[:40]!r}."
-        )
+    elif initial is not None:
+        of_kind("The start", initial, Air, "an air, water contents by layer or an earlier run")
     u[1:-1] = np.maximum(u[1:-1], 1e-6)
     at = np.minimum((u[1:-1] * tables.STEPS).astype(int), tables.STEPS)
     rows = ready.table[ready.material[1:-1], at]
