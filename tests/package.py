@@ -37,48 +37,6 @@ def room(name):
     return ".".join(name.split(".")[:2])
 
 
-def exported(name):
-    """What a module says it offers, or None when it does not say."""
-    for node in tree(name).body:
-        if isinstance(node, ast.Assign) and getattr(node.targets[0], "id", "") == "__all__":
-            return {item.value for item in node.value.elts}
-    return None
-
-
-@cache
-def reached():
-    """Modules, and (module, name) pairs, that another room or a room's own door imports."""
-    found = set()
-    for user in modules():
-        door = path(user).name == "__init__.py"
-        for node in ast.walk(tree(user)):
-            if not isinstance(node, ast.ImportFrom) or not (node.module or "").startswith("dryward"):
-                continue
-            offered = exported(user) if door else None
-            for alias in node.names:
-                target = f"{node.module}.{alias.name}" if f"{node.module}.{alias.name}" in modules() else node.module
-                if room(target) != room(user):
-                    found.add(target if target != node.module else (target, alias.name))
-                elif door and (offered is None or alias.name in offered):
-                    found.add((target, alias.name) if target == node.module else target)
-    return found
-
-
-@cache
-def public_names():
-    """(module, syntax tree) of every function and class that another room can meet."""
-    found = []
-    for name in modules():
-        whole = path(name).name == "__init__.py" or name == room(name) or name in reached()
-        offered = exported(name)
-        for node in tree(name).body:
-            if not isinstance(node, (ast.FunctionDef, ast.ClassDef)) or node.name.startswith("_"):
-                continue
-            if (whole and (offered is None or node.name in offered)) or (name, node.name) in reached():
-                found.append((name, node))
-    return tuple(found)
-
-
 @cache
 def all_names():
     """(module, syntax tree) of every function and class without an underscore."""
