@@ -37,7 +37,8 @@ from pathlib import Path
 
 import tomli_w
 
-from dryward.building import disk, library
+from dryward import storage
+from dryward.building import library
 from dryward.building.framing import Framing
 from dryward.building.layers import THICKEST, AirSpace, Layer
 from dryward.building.materials import CONDUCTS, PASSES, Material
@@ -265,6 +266,30 @@ _MATERIAL = (
 _RESISTANCE, _PERMEANCE = "thermal resistance", "permeance"
 #: What the origin of a value that stands in a layer's own table says.
 _GIVEN = "given with the layer"
+
+
+# Its version 1 said "layers", "inside_film", "outside_film" and "pitch", gave
+# thickness in mm and permeance in perm as bare numbers.
+_RENAMED = {"layers": "layer", "inside_film": "interior_film", "outside_film": "exterior_film", "pitch": "slope"}
+
+
+def _from_1(table):
+    new = {_RENAMED.get(key, key): value for key, value in table.items()}
+    layers = []
+    if not isinstance(new.get("layer", []), list):
+        raise BadFile("its layers must be written as [[layers]]")
+    for layer in new.get("layer", ()):
+        if isinstance(layer, dict):
+            layer = dict(layer)
+            for old, key, unit in (("thickness_mm", "thickness", "mm"), ("perms", "permeance", "perm")):
+                if old in layer:
+                    layer[key] = f"{layer.pop(old)} {unit}"
+        layers.append(layer)
+    return {**new, "layer": layers}
+
+
+#: A whole assembly.
+FORMAT = storage.Format("dryward assembly", 2, {1: _from_1})
 
 
 def _without_empty(table):
@@ -513,7 +538,7 @@ def as_table(built):
     >>> as_table(Assembly("wall", [Layer(board, 0.016)]))["layer"][0]["thickness"]
     0.016
     """
-    found = {"format": FORMAT, "version": VERSION, "name": built.name, "slope": built.slope}
+    found = FORMAT.headed({"name": built.name, "slope": built.slope})
     found |= {key: getattr(built, key) for key, _ in _FILMS}
     if built.notes:
         found["notes"] = built.notes
@@ -533,70 +558,6 @@ def as_table(built):
             row["open_to_air"] = layer.open_to_air
         found["layer"].append({**row, kind: substance_table(layer.substance)})
     return found
-
-
-#: What every file says it is, and the version written today.
-FORMAT = "dryward assembly"
-VERSION = 2
-
-# Version 1 said "layers", "inside_film", "outside_film" and "pitch", gave
-# thickness in mm and permeance in perm as bare numbers.
-_RENAMED = {"layers": "layer", "inside_film": "interior_film", "outside_film": "exterior_film", "pitch": "slope"}
-
-
-def _from_1(table):
-    new = {_RENAMED.get(key, key): value for key, value in table.items()}
-    layers = []
-    for layer in new.get("layer", ()):
-        if isinstance(layer, dict):
-            layer = dict(layer)
-            for old, key, unit in (("thickness_mm", "thickness", "mm"), ("perms", "permeance", "perm")):
-                if old in layer:
-                    layer[key] = f"{layer.pop(old)} {unit}"
-        layers.append(layer)
-    return {**new, "layer": layers, "version": 2}
-
-
-_MIGRATIONS = {1: _from_1}
-
-
-def to_present_version(table):
-    """The table of an assembly file, brought to the present version.
-
-    Parameters
-    ----------
-    table : dict
-        As read from the file; not changed.
-
-    Returns
-    -------
-    dict
-
-    Raises
-    ------
-    BadFile
-        When it is no assembly file, or of a version that is not known.
-
-    Examples
-    --------
-    >>> to_present_version({"format": "dryward assembly", "version": 1, "pitch": 30, "layers": []})["slope"]
-    30
-    """
-    if not table:
-        raise BadFile("it is empty")
-    if table.get("format") != FORMAT:
-        raise BadFile(f'it does not begin with format = "{FORMAT}"')
-    version = table.get("version")
-    if isinstance(version, bool) or not isinstance(version, int) or version < 1:
-        raise BadFile(f"its version must be a whole number from 1 to {VERSION}")
-    if version > VERSION:
-        raise BadFile(f"it is of version {str(version)[:20]}, newer than this kit, which reads up to version {VERSION}")
-    while version < VERSION:
-        if not isinstance(table.get("layers", []), list):
-            raise BadFile("its layers must be written as [[layers]]")
-        table = _MIGRATIONS[version](table)
-        version = table["version"]
-    return table
 
 
 def parse(text, name="the file"):
@@ -631,7 +592,7 @@ def parse(text, name="the file"):
 def parse_table(table, name):
     """An assembly from the whole table of a file, of any version."""
     try:
-        return from_table(to_present_version(table))
+        return from_table(FORMAT.current(table))
     except PlainError as error:
         raise BadFile(ended(f"{name}: {error}")) from None
 
@@ -664,7 +625,7 @@ def load_with_token(path):
     >>> same == token
     True
     """
-    words, token = disk.fetch(path)
+    words, token = storage.read_text(path, "an assembly")
     return parse(words, Path(path).name), token
 
 
@@ -727,7 +688,7 @@ def save(assembly, path, expect=None):
     ----------
     assembly : Assembly
     path, expect
-        As in `disk.store`.
+        As in `storage.save_text`.
 
     Returns
     -------
@@ -752,7 +713,7 @@ def save(assembly, path, expect=None):
     """
     words = text(assembly)
     parse(words, Path(path).name)  # nothing is written that could not be read again
-    return disk.store(words, path, expect)
+    return storage.save_text(words, path, expect)
 
 
 def _folder():

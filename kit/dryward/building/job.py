@@ -14,8 +14,9 @@ from pathlib import Path
 
 import tomli_w
 
-from dryward.building import disk
-from dryward.building.assembly import Assembly, as_table, from_table, parse_table, to_present_version
+from dryward import storage
+from dryward.building.assembly import FORMAT as ASSEMBLY
+from dryward.building.assembly import Assembly, as_table, from_table, parse_table
 from dryward.building.schema import toml
 from dryward.checks import BadFile, OutOfRange, PlainError, ended, within
 from dryward.units import read
@@ -279,9 +280,6 @@ class Job:
         put(self, "years", int(within("The number of years", self.years, 1, 10)))
 
 
-FORMAT = "dryward job"
-VERSION = 2
-
 # Tables of the file: what they make, and which words may carry a unit.
 _TABLES = {
     "place": (Place, {"temperature": "temperature", "relative_humidity": "relative humidity"}),
@@ -309,11 +307,11 @@ def _from_1(table):
     room = table.get("room", {})
     if isinstance(room, dict):  # anything else is refused where it is read
         room = {"summer_temperature": 24.0, "summer_relative_humidity": 0.5, **room}
-    return {"design": "typical", **table, "room": room, "version": 2}
+    return {"design": "typical", **table, "room": room}
 
 
-# A change of the format adds one function here and one number, as of an assembly.
-_MIGRATIONS = {1: _from_1}
+#: A whole job.
+FORMAT = storage.Format("dryward job", 2, {1: _from_1})
 
 
 def parse_job(text, name="the file"):
@@ -343,7 +341,7 @@ def parse_job(text, name="the file"):
     """
     name = str(name)[-60:]
     table = toml(text, name)
-    if table.get("format") != FORMAT:
+    if table.get("format") != FORMAT.name:
         return Job(parse_table(table, name))  # or a sentence about what it is not
     try:
         return _job(table)
@@ -352,12 +350,7 @@ def parse_job(text, name="the file"):
 
 
 def _job(table):
-    version = table.get("version")
-    if not isinstance(version, int) or not 1 <= version <= VERSION:
-        raise BadFile(f"its version is {str(version)[:20]}; this kit reads jobs of version 1 to {VERSION}")
-    while version < VERSION:
-        table = _MIGRATIONS[version](table)
-        version = table["version"]
+    table = FORMAT.current(table)
     for word in table:
         if word not in ("format", "version", "assembly", *_TABLES, *_TOP):
             raise BadFile(f'the top of the file: the word "{word[:40]}" is not known')
@@ -365,7 +358,7 @@ def _job(table):
         raise BadFile("the table [assembly] is missing")
     parts = {key: _part(key, table[key]) for key in _TABLES if key in table}
     top = {key: _value(key, table[key], quantity) for key, quantity in _TOP.items() if key in table}
-    return Job(from_table(to_present_version(table["assembly"])), **parts, **top)
+    return Job(from_table(ASSEMBLY.current(table["assembly"])), **parts, **top)
 
 
 def _part(key, table):
@@ -423,7 +416,7 @@ def job_text(job):
     >>> job_text(Job(preset("vented-vault"))).splitlines()[0]
     'format = "dryward job"'
     """
-    table = {"format": FORMAT, "version": VERSION, **{key: getattr(job, key) for key in _TOP}}
+    table = FORMAT.headed({key: getattr(job, key) for key in _TOP})
     for key in _TABLES:
         part = getattr(job, key)
         if part is not None:
@@ -448,7 +441,7 @@ def load_job(path):
     BadFile
         One sentence with file, place and what is wrong there.
     """
-    found, token = disk.fetch(path)
+    found, token = storage.read_text(path, "an assembly")
     return parse_job(found, Path(path).name), token
 
 
@@ -460,7 +453,7 @@ def save_job(job, path, expect=None):
     job : Job
     path : str or Path
     expect : str, optional
-        As in `disk.store`.
+        As in `storage.save_text`.
 
     Returns
     -------
@@ -472,4 +465,4 @@ def save_job(job, path, expect=None):
     BadFile
         When it cannot be written, or has changed; the old file is untouched.
     """
-    return disk.store(job_text(job), path, expect)
+    return storage.save_text(job_text(job), path, expect)
