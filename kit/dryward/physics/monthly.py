@@ -17,7 +17,7 @@ from dryward.physics.ladder import face, ladder
 from dryward.physics.shape import seal
 from dryward.physics.steady import LEAST_RATE, settled
 from dryward.units import DAY
-from dryward.weather.monthly import DAYS
+from dryward.weather import DAYS
 
 
 @dataclass(frozen=True)

@@ -11,7 +11,7 @@ from dryward.pictures.labels import apart
 from dryward.pictures.live import LivePicture
 from dryward.pictures.strokes import ceiling, sentences, thinned
 from dryward.verdict.words import month_of
-from dryward.weather.monthly import DAYS
+from dryward.weather import DAYS
 
 #: Days of a year, leap years and all, and hours of one that is run.
 _YEAR, HOURS = 365.25, 8760
