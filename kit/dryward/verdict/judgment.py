@@ -311,7 +311,7 @@ def _held(months, number):
         made = layers[places[0]].substance
         if getattr(made, "wood", False) and made.sorption and {plane.inner_layer, plane.outer_layer} & set(names):
             wood = made, sum(layers[each].thickness for each in places), names[0]
-    frost = bool(months.temperature[peak, plane.rung] < 0.0)
+    frost = bool(months.temperature[peak, plane.node] < 0.0)
     if wood is None:
         limit, values = criterion("free-water"), series
     else:
@@ -328,15 +328,15 @@ def _held(months, number):
 def _lasting(months, places, first, last):
     """Wood and faces that a month would bring above caution if it lasted: damp at most."""
     made = first.substance
-    rungs = {"inner": months.face(first.name, "inner"), "outer": months.face(last.name, "outer")}
+    nodes = {"inner": months.face(first.name, "inner"), "outer": months.face(last.name, "outer")}
     names = months.names
     beside = {
         "inner": names[places[0] - 1] if places[0] else "room air",
         "outer": names[places[-1] + 1] if places[-1] + 1 < len(names) else "outdoor air",
     }
     kind = class_of_surface(made)
-    for side, rung in rungs.items():
-        humidity, warmth = months.relative_humidity[:, rung], months.temperature[:, rung]
+    for side, node in nodes.items():
+        humidity, warmth = months.relative_humidity[:, node], months.temperature[:, node]
         place = Place(first.name, side, beside[side])
         if made.wood and made.sorption:
             limit, values = criterion("wood-moisture"), moisture(made, humidity)
@@ -413,7 +413,7 @@ def _body(profile, places, first, last):
         (Place(first.name, "inner", inside), profile.face(first.name, "inner")),
         (Place(first.name, "outer", outside), profile.face(last.name, "outer")),
     )
-    humidity = [float(profile.relative_humidity[rung]) for _, rung in faces]
+    humidity = [float(profile.relative_humidity[node]) for _, node in faces]
     if made.wood and made.sorption:
         limit = criterion("wood-moisture")
         value = float(max(moisture(made, each) for each in humidity))
@@ -422,8 +422,8 @@ def _body(profile, places, first, last):
         yield Finding(limit.id, faces[int(np.argmax(humidity))][0], value, limit, state)
     kind = class_of_surface(made)
     if kind is not None:
-        for (place, rung), value in zip(faces, humidity, strict=True):
-            yield _face_humidity(place, float(profile.temperature[rung]), value, kind)
+        for (place, node), value in zip(faces, humidity, strict=True):
+            yield _face_humidity(place, float(profile.temperature[node]), value, kind)
 
 
 def moisture(wood, humidity):
@@ -469,14 +469,14 @@ def states_of_sweep(summary):
     wood_limit = criterion("wood-moisture").caution
     for _, first, last in bodies(summary):
         made = first.substance
-        rungs = [summary.face(first.name, "inner"), summary.face(last.name, "outer")]
-        humidity = summary.relative_humidity[..., rungs]
+        nodes = [summary.face(first.name, "inner"), summary.face(last.name, "outer")]
+        humidity = summary.relative_humidity[..., nodes]
         damp = np.zeros(rank.shape, bool)
         if made.wood and made.sorption:
             damp |= (moisture(made, humidity) >= wood_limit).any(axis=-1)
         kind = class_of_surface(made)
         if kind is not None:
-            damp |= (humidity >= mold_limit(summary.temperature[..., rungs], kind)).any(axis=-1)
+            damp |= (humidity >= mold_limit(summary.temperature[..., nodes], kind)).any(axis=-1)
         rank = np.maximum(rank, damp)
     return np.asarray(STATES, dtype=object)[rank]
 

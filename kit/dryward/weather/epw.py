@@ -82,7 +82,7 @@ def read_epw(path, sun_offset=None):
     or as it was in one moment.  Which, its own numbers tell: global sun is
     direct sun times the cosine of the zenith plus diffuse sun, and that closes
     best where the sun stood.  Another moment than the middle is taken where it
-    closes at least 1.25 times better (`weather.sun_hour`).
+    closes at least 1.25 times better.
 
     References
     ----------
