@@ -17,9 +17,9 @@ import numpy as np
 
 from dryward import air
 from dryward.checks import BadFile, within
+from dryward.storage import cached
 from dryward.weather import gaps
 from dryward.weather.climate import DAYS, MIDDLE, MONTHS, SUN_OFFSETS, YEAR, HourlyWeather
-from dryward.weather.kept import kept
 
 _SUN = ("ghi", "dni", "dhi")
 #: A dew point this far above the temperature is rounding, not a fault [K].
@@ -491,7 +491,7 @@ def sun_hour(direct, diffuse, level, latitude, longitude, time_zone, known=True)
     return SunHour(MIDDLE, "" if min(start, end) >= CLEARLY * middle else "noise")
 
 
-@kept
+@cached("pvlib", "pandas", "numpy")
 def _closed(hours, direct, rest, latitude, longitude, time_zone):
     """The best moment [h]; how far direct sun is from the rest then, and at start, middle and end of the hour."""
     import pandas
