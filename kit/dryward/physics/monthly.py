@@ -17,7 +17,7 @@ from dryward.physics.nodes import face, nodes_of
 from dryward.physics.shape import seal
 from dryward.physics.steady import LEAST_RATE, settled
 from dryward.units import DAY
-from dryward.weather.monthly import DAYS
+from dryward.weather import DAYS
 
 
 @dataclass(frozen=True)

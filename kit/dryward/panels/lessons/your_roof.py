@@ -5,7 +5,7 @@ import dataclasses
 from dataclasses import dataclass
 
 from dryward import building, units
-from dryward.building import order
+from dryward.building import layer_order
 from dryward.building.framing import parallel_path
 from dryward.building.job import Job, Room
 from dryward.checks import PlainError
@@ -19,7 +19,8 @@ from dryward.panels.controls import Choice
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
-from dryward.pictures.profile import ProfileState, SectionAndProfile
+from dryward.pictures.profile import SectionAndProfile
+from dryward.pictures.section import SteadyRoof
 from dryward.report import setting as weathered
 from dryward.verdict import of_steady
 
@@ -96,7 +97,7 @@ class YourRoof(Page):
 
     def views(self, state):
         """The roof to scale, and its vapor line."""
-        return ProfileState(self.work.job.assembly, state.profile, state.indoor, state.outdoor)
+        return SteadyRoof(self.work.job.assembly, state.profile, state.indoor, state.outdoor)
 
     def numbers(self, state):
         """R, humidity, gain; the outdoor air that was taken."""
@@ -149,7 +150,7 @@ class YourRoof(Page):
                 "layers",
                 "Layers",
                 layers.table(work, system, self.troubles, self.after),
-                *(parts.text(words, "dw-trouble", alert=True) for words in order.warnings(work.job.assembly)),
+                *(parts.text(words, "dw-trouble", alert=True) for words in layer_order.warnings(work.job.assembly)),
                 *self._adding(),
             ),
             own.section(self.own, self.troubles),
