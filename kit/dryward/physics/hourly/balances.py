@@ -153,13 +153,13 @@ def in_one_material(
 
 
 @inner
-def where_materials_touch(i: int, work: Floats, cells: Cells, table: Floats, constants: Constants) -> Slopes:
+def where_materials_touch(
+    i: int, work: Floats, width: Floats, material: Ints, table: Floats, suction: float, zero_c: float, per_u: float
+) -> Slopes:
     """Liquid between two materials, with its slopes: the humidity of the face lets as much in as out.
 
     The part by warmth is left out here: it acts over two half cells only.
     """
-    width, material = cells.width, cells.material
-    suction, zero_c, per_u = constants.suction, constants.zero_c, constants.per_humidity
     a, b = i, i + 1
     un, psi = work[n.U_NOW], work[n.PSI]
     kelvin = 0.5 * (work[n.T_NOW, a] + work[n.T_NOW, b]) + zero_c
@@ -293,6 +293,8 @@ def balances(
     width, capacity, saturation = cells.width, cells.capacity, curves.saturation
     face_r, face_z, face_liquid, face_air = faces.r, faces.z, faces.liquid, faces.air
     face_membrane, z_before, z_behind = faces.membrane, faces.z_before, faces.z_behind
+    material, table, membranes = cells.material, curves.material, curves.membrane
+    along_curve, membrane_slopes, per_humidity = state.along, scratch.membrane, constants.per_humidity
     last = width.shape[0] - 2
     top_t = saturation.shape[0] - 1
     cold, per_kelvin = constants.coldest, constants.per_kelvin
@@ -338,8 +340,8 @@ def balances(
             j = min(max(int((t - cold) * per_kelvin), 0), top_t)
             ps = saturation[j, 0] + saturation[j, 1] * (t - saturation[j, 2])
             vapor, by_a, by_b, by_t = through_membrane(
-                i, work, x[a] + z_before[i], x[b] + z_behind[i], ps, saturation[j, 1], weight, curves.membrane[which],
-                state.along, scratch.membrane, held,
+                i, work, x[a] + z_before[i], x[b] + z_behind[i], ps, saturation[j, 1], weight, membranes[which],
+                along_curve, membrane_slopes, held,
             )  # fmt: skip
             gta, gua = by_a * (p_t[a] - vapor * x_t[a]) + by_t * weight, by_a * (p_u[a] - vapor * x_u[a])
             gtb, gub = by_b * (p_t[b] + vapor * x_t[b]) + by_t * (1.0 - weight), by_b * (p_u[b] + vapor * x_u[b])
@@ -358,7 +360,9 @@ def balances(
                     psi_u[a], psi_u[b], k_l[a], k_u[a], log_h[a], un[a], k_l[b], k_u[b], log_h[b], un[b],
                 )  # fmt: skip
             else:
-                liquid, ta, ua, tb, ub = where_materials_touch(i, work, cells, curves.material, constants)
+                liquid, ta, ua, tb, ub = where_materials_touch(
+                    i, work, width, material, table, suction, zero_c, per_humidity
+                )
             warm = c_water * mean
             g += liquid
             q += warm * liquid

@@ -42,7 +42,16 @@ from dryward.physics.hourly import layout as n
 from dryward.physics.hourly.balances import along, balances, fill, move_membranes, outer_surface, solve, vent_flow_at
 from dryward.physics.hourly.compile import compiled, inner
 from dryward.physics.hourly.layout import (
-    Cells, Constants, Curves, Faces, Floats, Ints, Output, Paths, Scratch, State,
+    Cells,
+    Constants,
+    Curves,
+    Faces,
+    Floats,
+    Ints,
+    Output,
+    Paths,
+    Scratch,
+    State,
 )  # fmt: skip
 
 # Passes after which membranes are held where they are, after which moves are halved, after which the step is, and
@@ -60,7 +69,8 @@ def march(
     temperature, potential, water, bound, width = (
         state.temperature, state.potential, state.water, cells.bound, cells.width,
     )  # fmt: skip
-    work, count = scratch.work, scratch.count
+    work, count, along_curve, membrane_slopes = scratch.work, scratch.count, state.along, scratch.membrane
+    face_membrane, membranes, forcing_hours = faces.membrane, curves.membrane, forcing.shape[0]
     tn, p, r, x = work[n.T_NOW], work[n.P], work[n.R], work[n.X]
     tolerance, longest, shortest = constants.tolerance, constants.step, constants.shortest
     vent_cell = paths.vent_cell
@@ -69,7 +79,7 @@ def march(
     surface = ghost = temperature[count_cells]
     dt = longest
     for at in range(first, last):
-        hour, given = forcing[at % forcing.shape[0]], output.given[at - first]
+        hour, given = forcing[at % forcing_hours], output.given[at - first]
         given[:] = 0.0
         vent_h = vent_g = 0.0
         if vent_cell > 0:
@@ -101,7 +111,7 @@ def march(
                     break
                 settled = by_u < tolerance and by_t < 100.0 * tolerance
                 if not held and not move_membranes(
-                    work, faces.membrane, curves.membrane, state.along, scratch.membrane, tolerance
+                    work, face_membrane, membranes, along_curve, membrane_slopes, tolerance
                 ):
                     settled = False
                 if settled:
