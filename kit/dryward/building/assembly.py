@@ -8,6 +8,8 @@ from functools import cached_property
 from dryward.building.layers import Framing, Layer
 from dryward.building.materials import Material
 from dryward.checks import OutOfRange, UnknownName, within
+from dryward.results import Result, one_line
+from dryward.units import show
 
 #: From this slope on an assembly is a wall [degrees].
 WALL = 60.0
@@ -26,7 +28,7 @@ def _unique(layers):
 
 
 @dataclass(frozen=True)
-class Assembly:
+class Assembly(Result):
     """A roof or a wall: layers from inside to outside, between two films.
 
     Parameters
@@ -92,6 +94,12 @@ class Assembly:
         if self.framing:
             for name in self.framing.layers:
                 self.layer(name)
+
+    def __repr__(self):
+        resistance = f"{show(self.thermal_resistance, 'thermal resistance', 'us')}"
+        thick = f"{show(self.thickness, 'length', 'us')} ({show(self.thickness, 'length', 'si')})"
+        names = " | ".join(layer.name for layer in self.layers)
+        return one_line("Assembly", f"{self.name}, {thick}, {resistance}, slope {self.slope:.3g}°: {names}")
 
     @cached_property
     def inner_layers(self):

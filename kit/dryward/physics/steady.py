@@ -7,6 +7,7 @@ layer is outdoor air behind a film (ISO 6946, well ventilated).
 """
 
 from dataclasses import dataclass, field
+from functools import cached_property
 
 import numpy as np
 
@@ -16,6 +17,9 @@ from dryward.physics.humidity_state import settle, settle_one
 from dryward.physics.ladder import face, ladder
 from dryward.physics.shape import seal
 from dryward.physics.sweep import Sweep, sweep
+from dryward.results import Result, one_line
+from dryward.units import show
+from dryward.verdict import Verdict, of_steady
 
 __all__ = ["Profile", "WetPlane", "profile", "Sweep", "sweep"]
 
@@ -48,7 +52,7 @@ class WetPlane:
 
 
 @dataclass(frozen=True)
-class Profile:
+class Profile(Result):
     """One steady state, from room air (first) to outdoor air (last).
 
     Attributes
@@ -94,6 +98,18 @@ class Profile:
 
     def __post_init__(self):
         seal(self)
+
+    def __repr__(self):
+        ends = " to ".join(show(float(self.temperature[end]), "temperature", "us") for end in (0, -1))
+        inner, outer = self.between(self.wettest)
+        where = f"in {inner}" if inner == outer else f"between {inner} and {outer}"
+        wettest = f"{float(self.relative_humidity[self.wettest]):.0%} {where}"
+        return one_line("Profile", f"{self.assembly.name}, {ends}: {self.verdict.state}, at most {wettest}")
+
+    @cached_property
+    def verdict(self) -> Verdict:
+        """What it means: dry, damp or wet, see `verdict.of_steady`."""
+        return of_steady(self)
 
     @property
     def gain(self):

@@ -13,13 +13,15 @@ from dryward.physics.hull import tight_lines
 from dryward.physics.humidity_state import settle
 from dryward.physics.ladder import TIGHT, face, ladder
 from dryward.physics.shape import seal
+from dryward.results import Result, one_line
+from dryward.verdict import STATES, UNKNOWN, states_of_sweep
 
 _AIRS = ("indoor_temperature", "indoor_relative_humidity", "outdoor_temperature", "outdoor_relative_humidity")
 _PROPERTIES = ("permeance", "thermal_resistance")
 
 
 @dataclass(frozen=True)
-class Sweep:
+class Sweep(Result):
     """Summaries of many steady states; each array has the broadcast shape.
 
     Attributes
@@ -64,6 +66,11 @@ class Sweep:
 
     def __post_init__(self):
         seal(self)
+
+    def __repr__(self):
+        states = [str(each) for each in np.ravel(states_of_sweep(self))]
+        counts = ", ".join(f"{states.count(each)} {each}" for each in (*STATES, UNKNOWN) if each in states)
+        return one_line("Sweep", f"{self.assembly.name}, {len(states)} steady states: {counts}")
 
     def face(self, layer, side):
         """Rung at the inside face (0 or "inner") or the outside face (1 or "outer") of a layer."""

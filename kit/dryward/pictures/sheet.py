@@ -1,5 +1,7 @@
 """The sheet a picture is drawn on: sizes, type, words, keys and graphs."""
 
+import io
+
 from matplotlib.backends.backend_agg import FigureCanvasAgg
 from matplotlib.figure import Figure
 from matplotlib.font_manager import FontProperties
@@ -11,6 +13,16 @@ from matplotlib.transforms import Affine2D
 from dryward import units
 from dryward.pictures import style
 from dryward.pictures.strokes import arrow
+
+
+class _Drawn(Figure):
+    """A figure that a notebook shows by itself, whether or not pyplot was loaded."""
+
+    def _repr_png_(self):
+        out = io.BytesIO()
+        self.savefig(out, format="png")
+        return out.getvalue()
+
 
 #: Pixels per inch at scale 1, so that 20 pt are 20 pt on a screen.
 DPI = 96
@@ -43,7 +55,7 @@ class Sheet:
         self.pencil = "#8c8c8c" if paper else style.PENCIL
         self.faint = "#dddddd" if paper else style.FAINT
         self.quiet = "#555555" if paper else style.QUIET
-        self.figure = Figure((self.width / DPI, self.height / DPI), dpi=DPI * scale, facecolor=self.background)
+        self.figure = _Drawn((self.width / DPI, self.height / DPI), dpi=DPI * scale, facecolor=self.background)
         self.canvas = FigureCanvasAgg(self.figure)
         #: px from the lower left corner to the screen, at any resolution.
         self.px = Affine2D().scale(1 / DPI) + self.figure.dpi_scale_trans

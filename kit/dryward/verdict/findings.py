@@ -3,6 +3,7 @@
 from dataclasses import dataclass, field, replace
 
 from dryward.checks import OutOfRange
+from dryward.results import Result, one_line
 from dryward.verdict.criteria import DAMP, DRY, STATES, UNKNOWN, WET, Criterion
 
 #: How a water that gathered leaves: within the judged year, later, or not.
@@ -104,7 +105,7 @@ class Decides:
 
 
 @dataclass(frozen=True)
-class Verdict:
+class Verdict(Result):
     """The one answer: how wet at worst, how long, and whether it dries.
 
     Attributes
@@ -139,6 +140,15 @@ class Verdict:
     years: int = 0
     repeats: bool = False
     start: float | None = None
+
+    def __repr__(self):
+        told = [f"{self.state}, of the {self.method}"]
+        if self.worst:
+            at = f" of {self.worst.place.layer}" if self.worst.place.layer else ""
+            told.append(f"worst: {self.worst.quantity}{at}, {self.worst.value:.3g} {self.worst.criterion.unit}".strip())
+        if self.dries:
+            told.append(f"dries: {self.dries}")
+        return one_line("Verdict", "; ".join(told))
 
     @property
     def worst(self):
