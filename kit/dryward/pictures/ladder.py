@@ -66,13 +66,13 @@ def from_profile(assembly, profile, layer, against="depth"):
     -------
     LadderState
     """
-    rungs = [0, *(profile.face(each.name, 0) for each in assembly.inner_layers)]
-    rungs += [profile.face(assembly.inner_layers[-1].name, 1), len(profile.depth) - 1]
+    nodes = [0, *(profile.face(each.name, 0) for each in assembly.inner_layers)]
+    nodes += [profile.face(assembly.inner_layers[-1].name, 1), len(profile.depth) - 1]
     names = ("film", *(each.name for each in assembly.inner_layers), "film")
-    kept = [k for k in range(len(names)) if names[k] == "film" or profile.thermal_resistance[rungs[k + 1]]
-            > profile.thermal_resistance[rungs[k]]]  # fmt: skip
-    temperature = profile.temperature[rungs].tolist()
-    depth, resistance = profile.depth[rungs].tolist(), profile.thermal_resistance[rungs].tolist()
+    kept = [k for k in range(len(names)) if names[k] == "film" or profile.thermal_resistance[nodes[k + 1]]
+            > profile.thermal_resistance[nodes[k]]]  # fmt: skip
+    temperature = profile.temperature[nodes].tolist()
+    depth, resistance = profile.depth[nodes].tolist(), profile.thermal_resistance[nodes].tolist()
     return LadderState(
         tuple(zip(depth, temperature, strict=True)),
         tuple(zip(resistance, temperature, strict=True)),

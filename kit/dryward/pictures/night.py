@@ -44,7 +44,7 @@ def from_night(night):
     Parameters
     ----------
     night : Night
-        Of `physics.night`.
+        Of `physics.sky.night`.
 
     Returns
     -------

@@ -84,7 +84,7 @@ class ProfilePart:
         profile = state.profile
         if state.against == "resistance":
             return profile.vapor_resistance / profile.vapor_resistance[-1]
-        # The first and the last rung are the two airs: off the faces by a film.
+        # The first and the last node are the two airs: off the faces by a film.
         film = 0.015 * state.assembly.thickness
         x = profile.depth + film * np.concatenate([[-1], np.zeros(len(profile.depth) - 2), [1]])
         return self.picture.shown(x, "length")

@@ -230,7 +230,7 @@ class SectionPart:
     def moving(self, state):
         """Put the state into what moves."""
         profile, p = state.profile, self.picture
-        # The first and the last rung are the two airs: they stand off the faces by a film.
+        # The first and the last node are the two airs: they stand off the faces by a film.
         depth, temperature = self.x(profile.depth), profile.temperature
         film = 0.5 * p.type.words
         x = np.concatenate([[self.left, self.inside - film], depth[1:-1], [depth[-1] + film, self.right]])

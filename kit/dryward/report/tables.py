@@ -124,28 +124,28 @@ def _(assembly: Assembly) -> list[Column]:
 @columns.register
 def _(state: Profile) -> list[Column]:
     # The faces of the layers and the two airs; a plane inside a layer only where it is wet.
-    rates = {plane.rung: plane.rate for plane in state.wet_planes}
+    rates = {plane.node: plane.rate for plane in state.wet_planes}
     last = len(state.depth) - 1
-    rungs = [
-        rung
-        for rung in range(last + 1)
-        if rung in (0, last) or rung in rates or state.place[rung - 1] != state.place[rung]
+    nodes = [
+        node
+        for node in range(last + 1)
+        if node in (0, last) or node in rates or state.place[node - 1] != state.place[node]
     ]
     return [
-        Column("place", [_place(state, rung, last) for rung in rungs]),
-        Column("depth", [float(state.depth[rung]) for rung in rungs], "length"),
-        Column("temperature", [float(state.temperature[rung]) for rung in rungs], "temperature"),
-        Column("vapor pressure", [float(state.vapor_pressure[rung]) for rung in rungs], "pressure"),
-        Column("saturation", [float(state.saturation_vapor_pressure[rung]) for rung in rungs], "pressure"),
-        Column("humidity", [float(state.relative_humidity[rung]) for rung in rungs], "relative humidity"),
-        Column("water gained", [rates.get(rung) for rung in rungs], "vapor flux"),
+        Column("place", [_place(state, node, last) for node in nodes]),
+        Column("depth", [float(state.depth[node]) for node in nodes], "length"),
+        Column("temperature", [float(state.temperature[node]) for node in nodes], "temperature"),
+        Column("vapor pressure", [float(state.vapor_pressure[node]) for node in nodes], "pressure"),
+        Column("saturation", [float(state.saturation_vapor_pressure[node]) for node in nodes], "pressure"),
+        Column("humidity", [float(state.relative_humidity[node]) for node in nodes], "relative humidity"),
+        Column("water gained", [rates.get(node) for node in nodes], "vapor flux"),
     ]
 
 
-def _place(state: Profile, rung: int, last: int) -> str:
-    if rung in (0, last):
-        return "outdoor air" if rung else "room air"
-    inner, outer = state.between(rung)
+def _place(state: Profile, node: int, last: int) -> str:
+    if node in (0, last):
+        return "outdoor air" if node else "room air"
+    inner, outer = state.between(node)
     return f"inside {inner}" if inner == outer else f"{inner} | {outer}"
 
 

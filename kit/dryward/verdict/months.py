@@ -61,7 +61,7 @@ def _held(months, number):
         made = layers[places[0]].substance
         if getattr(made, "wood", False) and made.sorption and {plane.inner_layer, plane.outer_layer} & set(names):
             wood = made, sum(layers[each].thickness for each in places), names[0]
-    frost = bool(months.temperature[peak, plane.rung] < 0.0)
+    frost = bool(months.temperature[peak, plane.node] < 0.0)
     if wood is None:
         limit, values = criterion("free-water"), series
     else:
@@ -78,15 +78,15 @@ def _held(months, number):
 def _lasting(months, places, first, last):
     """Wood and faces that a month would bring above caution if it lasted: damp at most."""
     made = first.substance
-    rungs = {"inner": months.face(first.name, "inner"), "outer": months.face(last.name, "outer")}
+    nodes = {"inner": months.face(first.name, "inner"), "outer": months.face(last.name, "outer")}
     names = months.names
     beside = {
         "inner": names[places[0] - 1] if places[0] else "room air",
         "outer": names[places[-1] + 1] if places[-1] + 1 < len(names) else "outdoor air",
     }
     kind = class_of_surface(made)
-    for side, rung in rungs.items():
-        humidity, warmth = months.relative_humidity[:, rung], months.temperature[:, rung]
+    for side, node in nodes.items():
+        humidity, warmth = months.relative_humidity[:, node], months.temperature[:, node]
         place = Place(first.name, side, beside[side])
         if made.wood and made.sorption:
             limit, values = criterion("wood-moisture"), moisture(made, humidity)

@@ -66,7 +66,7 @@ def _body(profile, places, first, last):
         (Place(first.name, "inner", inside), profile.face(first.name, "inner")),
         (Place(first.name, "outer", outside), profile.face(last.name, "outer")),
     )
-    humidity = [float(profile.relative_humidity[rung]) for _, rung in faces]
+    humidity = [float(profile.relative_humidity[node]) for _, node in faces]
     if made.wood and made.sorption:
         limit = criterion("wood-moisture")
         value = float(max(moisture(made, each) for each in humidity))
@@ -75,8 +75,8 @@ def _body(profile, places, first, last):
         yield Finding(limit.id, faces[int(np.argmax(humidity))][0], value, limit, state)
     kind = class_of_surface(made)
     if kind is not None:
-        for (place, rung), value in zip(faces, humidity, strict=True):
-            yield _face_humidity(place, float(profile.temperature[rung]), value, kind)
+        for (place, node), value in zip(faces, humidity, strict=True):
+            yield _face_humidity(place, float(profile.temperature[node]), value, kind)
 
 
 def moisture(wood, humidity):
@@ -122,14 +122,14 @@ def states_of_sweep(summary):
     wood_limit = criterion("wood-moisture").caution
     for _, first, last in bodies(summary):
         made = first.substance
-        rungs = [summary.face(first.name, "inner"), summary.face(last.name, "outer")]
-        humidity = summary.relative_humidity[..., rungs]
+        nodes = [summary.face(first.name, "inner"), summary.face(last.name, "outer")]
+        humidity = summary.relative_humidity[..., nodes]
         damp = np.zeros(rank.shape, bool)
         if made.wood and made.sorption:
             damp |= (moisture(made, humidity) >= wood_limit).any(axis=-1)
         kind = class_of_surface(made)
         if kind is not None:
-            damp |= (humidity >= mold_limit(summary.temperature[..., rungs], kind)).any(axis=-1)
+            damp |= (humidity >= mold_limit(summary.temperature[..., nodes], kind)).any(axis=-1)
         rank = np.maximum(rank, damp)
     return np.asarray(STATES, dtype=object)[rank]
 

@@ -100,15 +100,15 @@ class YourRoof(Page):
 
     def numbers(self, state):
         """R, humidity, gain; the outdoor air that was taken."""
-        profile, rung = state.profile, state.profile.wettest
+        profile, node = state.profile, state.profile.wettest
         return [
             Readout("resistance", "R between framing", self.work.job.assembly.thermal_resistance, "thermal resistance",
                     note=f"whole {self.show(state.whole, 'thermal resistance')}" if state.whole else ""),
             Readout("outdoor", "Outdoor air", state.outdoor.temperature, "temperature",
                     note=f"{state.outdoor.relative_humidity * 100:.0f} %, {state.here.place_name}"),
             Readout("dew_point_depth", "Dew-point line, depth", profile.dew_point_depth, "length"),
-            Readout("highest_relative_humidity", "Highest humidity", float(profile.relative_humidity[rung]),
-                    "relative humidity", note=" / ".join(dict.fromkeys(profile.between(rung)))),
+            Readout("highest_relative_humidity", "Highest humidity", float(profile.relative_humidity[node]),
+                    "relative humidity", note=" / ".join(dict.fromkeys(profile.between(node)))),
             Readout("gain", "Water gained", profile.gain, "vapor flux", both=True),
         ]  # fmt: skip
 

@@ -1,7 +1,7 @@
 """The ladder of an assembly: its layers as resistances to heat and to vapor.
 
 Every steady method works on the same ladder: room air, the film, the layers
-cut into pieces, the film, outdoor air.  Rungs (nodes) lie between the
+cut into pieces, the film, outdoor air.  Nodes (nodes) lie between the
 pieces.  A vented air layer ends it at outdoor air behind a film.
 """
 
@@ -26,7 +26,7 @@ SIDES = {0: 0, 1: 1, "inner": 0, "outer": 1}
 
 
 def face(places, layer, side, names=None):
-    """The rung at one face of a layer.
+    """The node at one face of a layer.
 
     Parameters
     ----------
@@ -62,13 +62,13 @@ def face(places, layer, side, names=None):
 
 
 @dataclass(frozen=True)
-class Answering:
+class HumidityDependentLayer:
     """A layer whose permeance answers to the humidity of its two faces.
 
     Attributes
     ----------
     first, last : int
-        Its first rung and its last.
+        Its first node and its last.
     place : int
         The layer of the assembly it belongs to.
     permeance : callable
@@ -82,7 +82,7 @@ class Answering:
 
 
 @dataclass(frozen=True)
-class Ladder:
+class Nodes:
     """Pieces from room air to outdoor air, in order.
 
     Attributes
@@ -92,11 +92,11 @@ class Ladder:
         each piece (those that answer to humidity at a mean RH of one half).
     place : ndarray of int (pieces)
         The layer each piece belongs to; -1 the inner film, -2 the outer.
-    depth : ndarray (rungs)
+    depth : ndarray (nodes)
         Distance from the room-side face [m].
     names : tuple of str
         Of the layers.
-    answering : tuple of Answering
+    humidity_dependent : tuple of HumidityDependentLayer
     """
 
     heat: np.ndarray
@@ -104,16 +104,16 @@ class Ladder:
     place: np.ndarray
     depth: np.ndarray
     names: tuple
-    answering: tuple
+    humidity_dependent: tuple
 
     def face(self, place, side):
-        """The rung at the inside (0) or the outside (1) of a layer."""
+        """The node at the inside (0) or the outside (1) of a layer."""
         return face(self.place, place, side)
 
-    def beside(self, rung):
-        """Names of the layers on the inside and the outside of a rung."""
-        inner = self.place[rung - 1] if rung > 0 else -1
-        outer = self.place[rung] if rung < len(self.place) else -2
+    def beside(self, node):
+        """Names of the layers on the inside and the outside of a node."""
+        inner = self.place[node - 1] if node > 0 else -1
+        outer = self.place[node] if node < len(self.place) else -2
         return self._name(inner), self._name(outer)
 
     def _name(self, place):
@@ -150,7 +150,7 @@ def _resistance(permeance):
     return 1.0 / permeance if permeance > 0 else TIGHT
 
 
-def ladder(assembly, at_least=None):
+def nodes_of(assembly, at_least=None):
     """The ladder of an assembly, worked out once for each assembly.
 
     Parameters
@@ -162,16 +162,16 @@ def ladder(assembly, at_least=None):
 
     Returns
     -------
-    Ladder
+    Nodes
     """
     # A frozen assembly cannot change, and hashing one costs more than the
     # ladder: so it is kept on the assembly itself.
     kept = assembly.__dict__
-    if not at_least and "_ladder" in kept:
-        return kept["_ladder"]
+    if not at_least and "_nodes" in kept:
+        return kept["_nodes"]
     heat = [assembly.interior_film]
     vapor = [1.0 / assembly.interior_vapor_film]
-    place, depth, answering = [-1], [0.0, 0.0], []
+    place, depth, dependent = [-1], [0.0, 0.0], []
     for index, layer in enumerate(assembly.inner_layers):
         parts = _pieces(layer, (at_least or {}).get(layer.name, 0.0))
         for part_heat, part_vapor, count, answer in parts:
@@ -183,19 +183,19 @@ def ladder(assembly, at_least=None):
                 step = (layer.thickness or 0.0) / len(parts) * (piece + 1) / count
                 depth.append(depth[first] + step)
             if answer is not None:
-                answering.append(Answering(first, len(heat), index, answer))
+                dependent.append(HumidityDependentLayer(first, len(heat), index, answer))
     heat.append(assembly.outer_film)
     vapor.append(1.0 / assembly.exterior_vapor_film)
     place.append(-2)
     depth.append(depth[-1])
-    found = Ladder(
+    found = Nodes(
         np.array(heat),
         np.array(vapor),
         np.array(place),
         np.array(depth),
         tuple(layer.name for layer in assembly.inner_layers),
-        tuple(answering),
+        tuple(dependent),
     )
     if not at_least:
-        kept["_ladder"] = found
+        kept["_nodes"] = found
     return found
