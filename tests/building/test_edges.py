@@ -18,7 +18,7 @@ from dryward.building import (
     job_files,
     library,
     tables,
-    versions,
+    written,
 )
 from dryward.checks import BadFile, OutOfRange
 from dryward.units import to_si
@@ -122,5 +122,5 @@ def test_values_of_a_job_file(value, words):
 
 
 def test_an_old_table_with_something_else_for_a_layer_is_handed_on():
-    new = versions._from_1({"layers": [{"thickness_mm": 12, "perms": 2}, "paint"], "pitch": 30})
-    assert new == {"layer": [{"thickness": "12 mm", "permeance": "2 perm"}, "paint"], "slope": 30, "version": 2}
+    new = written._from_1({"layers": [{"thickness_mm": 12, "perms": 2}, "paint"], "pitch": 30})
+    assert new == {"layer": [{"thickness": "12 mm", "permeance": "2 perm"}, "paint"], "slope": 30}

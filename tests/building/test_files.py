@@ -8,7 +8,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from dryward import building
+from dryward import building, storage
 from dryward.building import (
     AirSpace,
     Assembly,
@@ -18,7 +18,6 @@ from dryward.building import (
     Material,
     Origin,
     VariableMembrane,
-    disk,
     files,
 )
 from dryward.building.membranes import Membrane
@@ -320,7 +319,7 @@ def test_a_truncated_file_gets_a_sentence_or_is_a_shorter_roof(cut, tmp_path):
         (b"\x00\xff\xfe" * 10, "it is not a text file."),
         (b"\x00" * 50, "it is not written as TOML"),
         (b"PK\x03\x04" + bytes(range(256)), "it is not a text file."),
-        (b" " * (disk.LARGEST + 1), "it is larger than 500000 bytes, too large for an assembly."),
+        (b" " * (storage.LARGEST + 1), "it is larger than 500000 bytes, too large for an assembly."),
     ],
 )
 def test_what_is_no_text_gets_a_sentence(content, words, tmp_path):

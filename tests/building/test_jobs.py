@@ -92,7 +92,11 @@ def test_units_may_be_typed():
 @pytest.mark.parametrize(
     ("old", "new", "sentence"),
     [
-        ("version = 2\n", "version = 9\n", "roof: its version is 9; this kit reads jobs of version 1 to 2."),
+        (
+            "version = 2\n",
+            "version = 9\n",
+            "roof: it is of version 9, newer than this kit, which reads up to version 2.",
+        ),
         ('design = "typical"', 'design = "wet year"', "roof: The design year must be one of typical, damp house, cold"),
         ('design = "typical"', "design = 3", "roof: The design year must be one of typical, damp house, cold winter, "),
         (

@@ -1,15 +1,14 @@
 """Assembly files are written whole or not at all, and a second writer is told."""
 
 import dataclasses
-import os
 import stat
 import sys
 import threading
 
 import pytest
 
-from dryward import building
-from dryward.building import disk, files
+from dryward import building, storage
+from dryward.building import files
 from dryward.checks import BadFile
 
 
@@ -39,9 +38,9 @@ def test_a_new_file_does_not_replace_an_old_one(tmp_path):
     path = roof_file(tmp_path)
     before = path.read_bytes()
     with pytest.raises(BadFile, match="there is already a file of that name; it was left as it is"):
-        files.save(building.preset("wood-frame-wall"), path, expect=disk.NEW)
+        files.save(building.preset("wood-frame-wall"), path, expect=storage.NEW)
     assert path.read_bytes() == before
-    files.save(building.preset("wood-frame-wall"), tmp_path / "wall.toml", expect=disk.NEW)
+    files.save(building.preset("wood-frame-wall"), tmp_path / "wall.toml", expect=storage.NEW)
     assert building.load(tmp_path / "wall.toml").slope == 90
 
 
@@ -73,7 +72,7 @@ def test_a_failed_save_leaves_the_old_file(tmp_path, monkeypatch):
     def full(*_):
         raise OSError(28, "No space left on device")
 
-    monkeypatch.setattr(disk.os, "replace", full)
+    monkeypatch.setattr(storage.os, "replace", full)
     with pytest.raises(BadFile, match=r"roof.toml: it cannot be written \(No space left on device\)\."):
         files.save(building.preset("wood-frame-wall"), path)
     assert path.read_bytes() == before
@@ -88,20 +87,10 @@ def test_what_could_not_be_read_again_is_not_written(tmp_path):
     assert path.read_bytes() == before
 
 
-def test_a_lock_left_by_a_crash_is_taken_over(tmp_path):
-    path = roof_file(tmp_path)
-    lock = tmp_path / ".roof.toml.lock"
-    lock.touch()
-    os.utime(lock, (0, 0))
-    files.save(building.preset("wood-frame-wall"), path)
-    assert building.load(path).slope == 90
-
-
 def test_a_writer_waits_for_another_and_then_says_so(tmp_path, monkeypatch):
     path = roof_file(tmp_path)
-    (tmp_path / ".roof.toml.lock").touch()
-    monkeypatch.setattr(disk, "_PATIENCE", 0.1)
-    with pytest.raises(BadFile, match=r"roof.toml: another program is writing it; try again\."):
+    monkeypatch.setattr(storage, "PATIENCE", 0.1)
+    with storage.locked(path), pytest.raises(BadFile, match=r"roof.toml: another program is writing it; try again\."):
         files.save(building.preset("wood-frame-wall"), path)
 
 

@@ -6,10 +6,10 @@ from importlib.resources import as_file, files
 import numpy as np
 import pytest
 
-from dryward import weather
+from dryward import storage, weather
 from dryward.checks import OutOfRange
 from dryward.physics.hourly import surfaces
-from dryward.weather import kept, sun_hour
+from dryward.weather import sun_hour
 from dryward.weather.hourly import MIDDLE, YEAR, HourlyWeather
 
 LINES = (
@@ -31,7 +31,7 @@ SKIES = {"clear": (-3.0, 1.0), "broken": (0.3, 0.1), "slow": (0.0, 3.0), "dull":
 @pytest.fixture(autouse=True)
 def folder(tmp_path, monkeypatch):
     """The many years of these tests stay out of the user's cache."""
-    monkeypatch.setattr(kept, "folder", lambda: tmp_path / "kept")
+    monkeypatch.setattr(storage, "cache_folder", lambda: tmp_path / "cache")
 
 
 def cosine_of_zenith(place, hour):

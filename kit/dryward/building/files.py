@@ -34,7 +34,8 @@ from pathlib import Path
 
 import tomli_w
 
-from dryward.building import disk, versions, written
+from dryward import storage
+from dryward.building import written
 from dryward.checks import BadFile, PlainError, ended
 
 # A key of ten and more parts: none of ours has more than four, and the TOML
@@ -101,7 +102,7 @@ def parse(text, name="the file"):
     name = str(name)[-60:]
     refuse_long_keys(text, name)
     try:
-        return written.assembly(versions.current(tomllib.loads(text)))
+        return written.assembly(written.FORMAT.current(tomllib.loads(text)))
     except PlainError as error:
         raise BadFile(ended(f"{name}: {error}")) from None
     except RecursionError:
@@ -140,7 +141,7 @@ def load_with_token(path):
     >>> same == token
     True
     """
-    words, token = disk.fetch(path)
+    words, token = storage.read_text(path, "an assembly")
     return parse(words, Path(path).name), token
 
 
@@ -203,7 +204,7 @@ def save(assembly, path, expect=None):
     ----------
     assembly : Assembly
     path, expect
-        As in `disk.store`.
+        As in `storage.save_text`.
 
     Returns
     -------
@@ -228,4 +229,4 @@ def save(assembly, path, expect=None):
     """
     words = text(assembly)
     parse(words, Path(path).name)  # nothing is written that could not be read again
-    return disk.store(words, path, expect)
+    return storage.save_text(words, path, expect)

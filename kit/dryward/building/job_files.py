@@ -11,13 +11,11 @@ from pathlib import Path
 
 import tomli_w
 
-from dryward.building import disk, files, versions, written
+from dryward import storage
+from dryward.building import files, written
 from dryward.building.job import Job, Place, Room, Tightness, Vent
 from dryward.checks import BadFile, PlainError, ended
 from dryward.units import read
-
-FORMAT = "dryward job"
-VERSION = 2
 
 # Tables of the file: what they make, and which words may carry a unit.
 _TABLES = {
@@ -46,11 +44,11 @@ def _from_1(table):
     room = table.get("room", {})
     if isinstance(room, dict):  # anything else is refused where it is read
         room = {"summer_temperature": 24.0, "summer_relative_humidity": 0.5, **room}
-    return {"design": "typical", **table, "room": room, "version": 2}
+    return {"design": "typical", **table, "room": room}
 
 
-# A change of the format adds one function here and one number, as in `versions`.
-_STEPS = {1: _from_1}
+#: A whole job.
+FORMAT = storage.Format("dryward job", 2, {1: _from_1})
 
 
 def parse(text, name="the file"):
@@ -85,7 +83,7 @@ def parse(text, name="the file"):
         raise
     except (ValueError, RecursionError):
         table = {}
-    if table.get("format") != FORMAT:
+    if table.get("format") != FORMAT.name:
         return Job(files.parse(text, name))  # an assembly file, or a sentence about what it is not
     try:
         return _job(table)
@@ -94,12 +92,7 @@ def parse(text, name="the file"):
 
 
 def _job(table):
-    version = table.get("version")
-    if not isinstance(version, int) or not 1 <= version <= VERSION:
-        raise BadFile(f"its version is {str(version)[:20]}; this kit reads jobs of version 1 to {VERSION}")
-    while version < VERSION:
-        table = _STEPS[version](table)
-        version = table["version"]
+    table = FORMAT.current(table)
     for word in table:
         if word not in ("format", "version", "assembly", *_TABLES, *_TOP):
             raise BadFile(f'the top of the file: the word "{word[:40]}" is not known')
@@ -107,7 +100,7 @@ def _job(table):
         raise BadFile("the table [assembly] is missing")
     parts = {key: _part(key, table[key]) for key in _TABLES if key in table}
     top = {key: _value(key, table[key], quantity) for key, quantity in _TOP.items() if key in table}
-    return Job(written.assembly(versions.current(table["assembly"])), **parts, **top)
+    return Job(written.assembly(written.FORMAT.current(table["assembly"])), **parts, **top)
 
 
 def _part(key, table):
@@ -165,7 +158,7 @@ def words(job):
     >>> words(Job(preset("vented-vault"))).splitlines()[0]
     'format = "dryward job"'
     """
-    table = {"format": FORMAT, "version": VERSION, **{key: getattr(job, key) for key in _TOP}}
+    table = FORMAT.headed({key: getattr(job, key) for key in _TOP})
     for key in _TABLES:
         part = getattr(job, key)
         if part is not None:
@@ -190,7 +183,7 @@ def load(path):
     BadFile
         One sentence with file, place and what is wrong there.
     """
-    text, token = disk.fetch(path)
+    text, token = storage.read_text(path, "an assembly")
     return parse(text, Path(path).name), token
 
 
@@ -202,7 +195,7 @@ def save(job, path, expect=None):
     job : Job
     path : str or Path
     expect : str, optional
-        As in `disk.store`.
+        As in `storage.save_text`.
 
     Returns
     -------
@@ -214,4 +207,4 @@ def save(job, path, expect=None):
     BadFile
         When it cannot be written, or has changed; the old file is untouched.
     """
-    return disk.store(words(job), path, expect)
+    return storage.save_text(words(job), path, expect)

@@ -9,13 +9,13 @@ What a person writes may name a library id instead.
 import dataclasses
 import math
 
+from dryward import storage
 from dryward.building import library, origins
 from dryward.building.assembly import Assembly
 from dryward.building.layers import THICKEST, AirSpace, Framing, Layer
 from dryward.building.materials import CONDUCTS, PASSES, Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
 from dryward.building.typed_table import LONGEST_TEXT, ORIGIN, TypedTable
-from dryward.building.versions import FORMAT, VERSION
 from dryward.checks import BadFile, PlainError, listed
 from dryward.units import from_si
 
@@ -32,6 +32,29 @@ _MATERIAL = (
 _RESISTANCE, _PERMEANCE = "thermal resistance", "permeance"
 #: What the origin of a value that stands in a layer's own table says.
 _GIVEN = "given with the layer"
+
+# Its version 1 said "layers", "inside_film", "outside_film" and "pitch", gave
+# thickness in mm and permeance in perm as bare numbers.
+_RENAMED = {"layers": "layer", "inside_film": "interior_film", "outside_film": "exterior_film", "pitch": "slope"}
+
+
+def _from_1(table):
+    new = {_RENAMED.get(key, key): value for key, value in table.items()}
+    layers = []
+    if not isinstance(new.get("layer", []), list):
+        raise BadFile("its layers must be written as [[layers]]")
+    for layer in new.get("layer", ()):
+        if isinstance(layer, dict):
+            layer = dict(layer)
+            for old, key, unit in (("thickness_mm", "thickness", "mm"), ("perms", "permeance", "perm")):
+                if old in layer:
+                    layer[key] = f"{layer.pop(old)} {unit}"
+        layers.append(layer)
+    return {**new, "layer": layers}
+
+
+#: A whole assembly.
+FORMAT = storage.Format("dryward assembly", 2, {1: _from_1})
 
 
 def _without_empty(table):
@@ -282,7 +305,7 @@ def table(built):
     >>> table(Assembly("wall", [Layer(board, 0.016)]))["layer"][0]["thickness"]
     0.016
     """
-    found = {"format": FORMAT, "version": VERSION, "name": built.name, "slope": built.slope}
+    found = FORMAT.headed({"name": built.name, "slope": built.slope})
     found |= {key: getattr(built, key) for key, _ in _FILMS}
     if built.notes:
         found["notes"] = built.notes

@@ -10,9 +10,8 @@ import numpy as np
 from matplotlib.lines import Line2D
 
 from dryward.pictures import style
-from dryward.pictures.labels import stairs
+from dryward.pictures.drawing import ceiling, sentences, stairs
 from dryward.pictures.live import LivePicture
-from dryward.pictures.strokes import ceiling, sentences
 
 #: Right ends of the axes: thickness [m] and resistance [m2 K/W].
 _THICK = (0.1524, 0.2032, 0.254, 0.3556, 0.508, 0.762, 1.27, 4.0)

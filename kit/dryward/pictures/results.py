@@ -20,13 +20,11 @@ from dryward.physics.hourly import Hours
 from dryward.physics.limits import Range
 from dryward.physics.monthly import Months
 from dryward.physics.steady import Profile, Sweep
+from dryward.pictures.drawing import sentences, thinned
 from dryward.pictures.live import LivePicture
-from dryward.pictures.months import Months as MonthsPicture
-from dryward.pictures.months import from_balance
-from dryward.pictures.profile import ProfileState, SectionAndProfile
-from dryward.pictures.section import SectionPart
-from dryward.pictures.strokes import sentences, thinned
-from dryward.pictures.year import Year, YearState
+from dryward.pictures.profile import SectionAndProfile
+from dryward.pictures.section import SectionPart, SteadyRoof
+from dryward.pictures.year import MoistureYear, MonthBars, YearGraph, from_balance
 from dryward.units import SHOWN
 from dryward.verdict import STATES, UNKNOWN, Verdict, criterion, states_of_sweep, words
 from dryward.weather import Air
@@ -75,12 +73,12 @@ def _(profile: Profile) -> tuple[Callable[[str], LivePicture], object]:
     indoor, outdoor = (
         Air(float(profile.temperature[end]), min(float(profile.relative_humidity[end]), 1.0)) for end in (0, -1)
     )
-    return SectionAndProfile, ProfileState(profile.assembly, profile, indoor, outdoor)
+    return SectionAndProfile, SteadyRoof(profile.assembly, profile, indoor, outdoor)
 
 
 @pictured.register
 def _(months: Months) -> tuple[Callable[[str], LivePicture], object]:
-    return MonthsPicture, from_balance(months)
+    return MonthBars, from_balance(months)
 
 
 @pictured.register
@@ -93,7 +91,7 @@ def _(hours: Hours) -> tuple[Callable[[str], LivePicture], object]:
     names = [each.place.layer for each in woods]
     year = 8760
     brought, carried = hours.monthly().in_and_out if hours.time.size >= year else (np.zeros(0), np.zeros(0))
-    return Year, YearState(
+    return YearGraph, MoistureYear(
         days=hours.time[::_EVERY] / 24,
         planes=tuple((name, hours.layer(name).moisture_content[::_EVERY]) for name in names),
         bands=((limit.caution, "caution"), (limit.damage, "decay")),

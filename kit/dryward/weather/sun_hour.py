@@ -11,8 +11,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from dryward.storage import cached
 from dryward.weather.hourly import MIDDLE, SUN_OFFSETS
-from dryward.weather.kept import kept
 
 # Root mean square of global - direct x cos(zenith) - diffuse over the hours with direct sun, in the middle against the
 # best moment.  Means of the hour: 1.00 times in four typical years of stations and in a month of one-minute readings
@@ -84,7 +84,7 @@ def found(direct, diffuse, level, latitude, longitude, time_zone, known=True):
     return SunHour(MIDDLE, "" if min(start, end) >= CLEARLY * middle else "noise")
 
 
-@kept
+@cached("pvlib", "pandas", "numpy")
 def _closed(hours, direct, rest, latitude, longitude, time_zone):
     """The best moment [h]; how far direct sun is from the rest then, and at start, middle and end of the hour."""
     import pandas

@@ -19,7 +19,8 @@ from dryward.panels.controls import Choice
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
-from dryward.pictures.profile import ProfileState, SectionAndProfile
+from dryward.pictures.profile import SectionAndProfile
+from dryward.pictures.section import SteadyRoof
 from dryward.report import setting as weathered
 from dryward.verdict import of_steady
 
@@ -96,7 +97,7 @@ class YourRoof(Page):
 
     def views(self, state):
         """The roof to scale, and its vapor line."""
-        return ProfileState(self.work.job.assembly, state.profile, state.indoor, state.outdoor)
+        return SteadyRoof(self.work.job.assembly, state.profile, state.indoor, state.outdoor)
 
     def numbers(self, state):
         """R, humidity, gain; the outdoor air that was taken."""

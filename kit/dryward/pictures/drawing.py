@@ -1,7 +1,8 @@
-"""The sheet a picture is drawn on: sizes, type, words, keys and graphs."""
+"""What a picture is drawn with: a figure with its letters, keys and graphs, and small shapes and names for it."""
 
 import io
 
+import numpy as np
 from matplotlib.backends.backend_agg import FigureCanvasAgg
 from matplotlib.figure import Figure
 from matplotlib.font_manager import FontProperties
@@ -12,7 +13,6 @@ from matplotlib.transforms import Affine2D
 
 from dryward import units
 from dryward.pictures import style
-from dryward.pictures.strokes import arrow
 
 
 class _Drawn(Figure):
@@ -24,11 +24,13 @@ class _Drawn(Figure):
         return out.getvalue()
 
 
+#: First letters of the months.
+MONTHS = "JFMAMJJASOND"
 #: Pixels per inch at scale 1, so that 20 pt are 20 pt on a screen.
 DPI = 96
 
 
-class Sheet:
+class Drawing:
     """A figure with its sizes and the words that all pictures use.
 
     Parameters
@@ -277,3 +279,168 @@ class Sheet:
             made = Line2D([x, x + long], [y, y], **self.stroke(quantity))
         made.set_transform(self.px)
         self.figure.add_artist(made)
+
+
+def sentences(*parts):
+    """Sentences as one text; a unit that ends in a dot needs no second one.
+
+    Examples
+    --------
+    >>> sentences("It is 2 in..", "", "It is dry.")
+    'It is 2 in. It is dry.'
+    """
+    return " ".join(part.replace("..", ".") for part in parts if part)
+
+
+def arrow(start, y, end, width, head=None):
+    """Corners of a level arrow from `start` to `end`, as wide as `width`."""
+    head = 1.6 * width if head is None else head
+    along = min(abs(end - start), 0.9 * head)
+    neck = end - np.sign(end - start) * along
+    half = width / 2
+    return np.array(
+        [(start, y - half), (neck, y - half), (neck, y - head / 2), (end, y),
+         (neck, y + head / 2), (neck, y + half), (start, y + half)]
+    )  # fmt: skip
+
+
+def thinned(x, y, columns):
+    """A long line as its lowest and highest value per pixel column.
+
+    Parameters
+    ----------
+    x : array (n,)
+        Rising.
+    y : array (n,)
+    columns : int
+        Pixel columns the line covers.
+
+    Returns
+    -------
+    tuple of array
+        x and y with at most two points a column, in order; unchanged where
+        they are no longer than that.
+
+    Examples
+    --------
+    >>> x, y = thinned(np.arange(10.0), np.array([0, 9, 1, 2, 1, 0, 1, 2, 8, 1.0]), 2)
+    >>> y
+    array([0., 9., 0., 8.])
+    """
+    x, y = np.asarray(x, dtype=float), np.asarray(y, dtype=float)
+    if len(x) <= 2 * columns:
+        return x, y
+    each = -(-len(x) // columns)
+    rows = -(-len(x) // each)
+    padded = np.full(rows * each, np.nan)
+    padded[: len(y)] = y
+    table = padded.reshape(rows, each)
+    start = np.arange(rows) * each
+    # A column without any number keeps its first point, so that a gap stays one.
+    low = start + np.where(np.isnan(table), np.inf, table).argmin(axis=1)
+    high = start + np.where(np.isnan(table), -np.inf, table).argmax(axis=1)
+    kept = np.unique(np.concatenate([low, high]))
+    return x[kept], y[kept]
+
+
+def ceiling(value, steps):
+    """The first step that is not below the value, for axes that seldom change.
+
+    Examples
+    --------
+    >>> ceiling(2600, (1500, 3000, 6000))
+    3000
+    """
+    for step in steps:
+        if value <= step:
+            return step
+    return steps[-1]
+
+
+def stairs(items, middle, gap=24.0, most=5):
+    """Rows for names that have leaders: two staircases, one from each side.
+
+    The names left of the middle start at their leader and run right, the
+    others end at theirs; each stands higher than its neighbor nearer to the
+    middle, so that no leader crosses a name of its own side.  Two names
+    share a row only where both fit whole.
+
+    Parameters
+    ----------
+    items : sequence of (key, x, width)
+        Left to right [px].
+    middle : float
+        Where the two sides meet [px].
+    gap : float
+        Least room between two names of a row [px].
+    most : int
+        Names on each side; the others get none.
+
+    Returns
+    -------
+    rows : dict
+        Key -> row, from 1 upward.
+    near : set
+        Keys of the names that run right.
+    count : int
+        Rows that are taken, row 0 with them.
+
+    Examples
+    --------
+    >>> rows, near, count = stairs([("a", 10, 30), ("b", 20, 30), ("z", 90, 20)], 50)
+    >>> rows, sorted(near), count
+    ({'b': 1, 'a': 2, 'z': 2}, ['a', 'b'], 3)
+    """
+    at, wide = {key: x for key, x, _ in items}, {key: width for key, _, width in items}
+    near = [key for key, x, _ in items if x <= middle][:most]
+    far = [key for key, x, _ in items if x > middle][::-1][:most]
+    left, row, rows = set(near), 1, {}
+    while near or far:
+        if near and far and wide[near[-1]] + wide[far[-1]] + gap > at[far[-1]] - at[near[-1]]:
+            rows[(near if len(near) >= len(far) else far).pop()] = row
+        else:
+            for group in (near, far):
+                if group:
+                    rows[group.pop()] = row
+        row += 1
+    return rows, left, row
+
+
+def apart(places, room):
+    """Heights for names beside their lines: each at its own line, pushed up and down where they are too close.
+
+    Parameters
+    ----------
+    places : sequence of float
+        Of the lines, rising.
+    room : float
+        Least distance of two names, in the same unit.
+
+    Returns
+    -------
+    list of float
+
+    Examples
+    --------
+    >>> apart([10.0, 14.0, 40.0], 8.0)
+    [8.0, 16.0, 40.0]
+    """
+    groups = []  # of names that stand shoulder to shoulder: (where they would be, how many)
+    for place in places:
+        wanted = [place]
+        while groups and _middle(wanted) - _middle(groups[-1]) < room * (len(wanted) + len(groups[-1])) / 2:
+            wanted = groups.pop() + wanted
+        groups.append(wanted)
+    return [
+        _middle(wanted) + room * (number - (len(wanted) - 1) / 2) for wanted in groups for number in range(len(wanted))
+    ]
+
+
+def _middle(places):
+    return sum(places) / len(places)
+
+
+def letters_every(picture, ax, count):
+    """1 where the letters of months have room on an axis, otherwise 3: a letter a quarter."""
+    pitch = picture.width * ax.get_position().width / count
+    return 1 if pitch > 1.3 * picture.extent("M", small=True) else 3

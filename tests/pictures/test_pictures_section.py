@@ -7,28 +7,28 @@ import pytest
 from drawn import board, crowded, cut, gap, overlapping, profile_state, roof
 
 from dryward import building
-from dryward.pictures import layers
-from dryward.pictures.labels import stairs
+from dryward.pictures import section
+from dryward.pictures.drawing import stairs
 from dryward.pictures.profile import SectionAndProfile
 
 
 def test_each_kind_of_layer():
     made = roof()
-    kinds = [layers.kind(made, layer) for layer in made.layers]
+    kinds = [section.layer_kind(made, layer) for layer in made.layers]
     assert kinds == ["board", "air", "membrane", "fibrous", "board", "vent", "covering"]
-    foam = [layers.kind(crowded(), layer) for layer in crowded().layers]
+    foam = [section.layer_kind(crowded(), layer) for layer in crowded().layers]
     assert foam[4] == "foam"
     assert foam[-1] == "covering"
 
 
 def test_the_shelf_of_the_library_decides_before_the_weight():
     heavy = board("heavy fiber", 4, 20, 1, 240, "fibrous insulation")
-    assert layers.kind(building.Assembly("wall", [heavy, gap("air", 1)]), heavy) == "fibrous"
+    assert section.layer_kind(building.Assembly("wall", [heavy, gap("air", 1)]), heavy) == "fibrous"
 
 
 @pytest.mark.parametrize("what", ["fibrous", "foam", "board", "covering", "air", "vent"])
 def test_strokes_stay_in_their_box(what):
-    strokes = layers.pattern(what, 10, 70, 20, 220, 17)
+    strokes = section.pattern(what, 10, 70, 20, 220, 17)
     assert strokes
     for stroke in strokes:
         assert stroke[:, 0].min() >= 10
@@ -39,7 +39,8 @@ def test_strokes_stay_in_their_box(what):
 
 def test_kinds_differ_without_color():
     drawn = [
-        np.concatenate(layers.pattern(k, 0, 60, 0, 200, 17)).tobytes() for k in ("fibrous", "foam", "board", "covering")
+        np.concatenate(section.pattern(k, 0, 60, 0, 200, 17)).tobytes()
+        for k in ("fibrous", "foam", "board", "covering")
     ]
     assert len(set(drawn)) == 4
 
