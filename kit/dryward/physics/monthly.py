@@ -20,7 +20,7 @@ from dryward.physics.steady import LEAST_RATE, settled
 from dryward.results import Result, one_line
 from dryward.units import DAY, show
 from dryward.verdict import Verdict, of_months
-from dryward.weather.monthly import DAYS
+from dryward.weather import DAYS
 
 
 @dataclass(frozen=True)

@@ -10,7 +10,7 @@ from dryward.physics.shape import seal
 from dryward.results import Result, one_line
 from dryward.units import HOUR
 from dryward.verdict import Verdict, of_year, words
-from dryward.weather.monthly import DAYS
+from dryward.weather import DAYS
 
 
 def over_cells(values, weights):
