@@ -7,9 +7,8 @@ from dataclasses import dataclass
 from dryward import units
 from dryward.building import codes
 from dryward.building.assembly import WALL
-from dryward.building.cups import DRY_CUP, WET_CUP
 from dryward.building.materials import Material
-from dryward.building.membranes import HIGHEST
+from dryward.building.membranes import DRY_CUP, HIGHEST, WET_CUP
 from dryward.checks import listed
 from dryward.physics.ventspace import ratio_provided
 from dryward.report.check import CANNOT_TELL, NOT_MET, Check, Number

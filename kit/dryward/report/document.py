@@ -8,7 +8,7 @@ import numpy as np
 
 import dryward
 from dryward import units
-from dryward.building import codes, origins
+from dryward.building import codes, library
 from dryward.pictures.live import static
 from dryward.pictures.profile import SectionAndProfile
 from dryward.pictures.section import SteadyRoof
@@ -227,7 +227,7 @@ def _layer(layer, system):
         "vented"
         if layer.vented
         else ("open" if permeance == float("inf") else units.show(permeance, "permeance", system)),
-        origins.said(layer.substance),
+        library.source_of(layer.substance),
     )
 
 
@@ -245,7 +245,7 @@ def sources(assembly):
     """
     found = {}
     for layer in assembly.layers:
-        found.setdefault(origins.said(layer.substance), []).append(layer.name)
+        found.setdefault(library.source_of(layer.substance), []).append(layer.name)
     return tuple(f"{', '.join(names)}: {source.rstrip('.')}." for source, names in found.items())
 
 

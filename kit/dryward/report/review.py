@@ -2,7 +2,7 @@
 
 import dataclasses
 
-from dryward.building import order
+from dryward.building import layer_order
 from dryward.checks import within
 from dryward.report import code_checks, moisture_checks, trials
 from dryward.report.check import Review
@@ -94,7 +94,7 @@ def review(job, progress=None, hourly=True, spread=0, edition=None, with_trials=
     found += [vents] if vents else []
     found += code_checks.code_rows(here, edition)
     notes = here.notes if hourly else (*here.notes, STEADY_ALONE)
-    return Review(job, tuple(found), (*order.warnings(job.assembly), *notes), designs, limit, leaky, edition)
+    return Review(job, tuple(found), (*layer_order.warnings(job.assembly), *notes), designs, limit, leaky, edition)
 
 
 def _deciding(years, ends, leaky):

@@ -3,8 +3,7 @@
 import dataclasses
 
 from dryward import building, weather
-from dryward.building import job_files
-from dryward.building.job import Place
+from dryward.building.job import Place, load_job
 from dryward.checks import PlainError
 from dryward.panels.bench import parts
 from dryward.panels.bench.background import Background
@@ -57,7 +56,7 @@ def other(work, id):
         return dataclasses.replace(work.job, assembly=building.preset(name))
     if kind == "place":
         return dataclasses.replace(work.job, place=Place("demo", name, zone=""))
-    return job_files.load(work.path(name))[0]
+    return load_job(work.path(name))[0]
 
 
 class Comparing:
