@@ -10,8 +10,7 @@ from dryward.physics import drying, monthly, steady
 from dryward.report.check import CAN, Check, Number, called
 from dryward.report.setting import leak, vent_space
 from dryward.verdict import DAMP, DRY, LATER, NEVER, WET, WITHIN, criterion, words
-from dryward.weather import Air
-from dryward.weather.hourly import YEAR
+from dryward.weather import YEAR, Air
 
 _STEADY_LIMITS = (
     "A month that never ends: no storage, no air leak, no sun, no rain. What is dry here still needs air sealing."
