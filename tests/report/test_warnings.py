@@ -10,7 +10,7 @@ from pypdf import PdfReader
 from dryward import building, cli
 from dryward.building import layer_order, preset
 from dryward.building.job import Job, save_job
-from dryward.report import many, review
+from dryward.report import document, many, printed, review
 
 
 def turned(id):
