@@ -1,8 +1,8 @@
 """``dryward report``: the printed page of one roof, as PDF or HTML."""
 
-import os
 from pathlib import Path
 
+from dryward import storage
 from dryward.checks import BadFile, OutOfRange
 from dryward.cli import jobs
 
@@ -34,19 +34,16 @@ def run(args):
     (name, job), *_ = found.items()
     if isinstance(job, str):
         raise BadFile(job)
-    from dryward.report import page, paper, review, sheet
+    from dryward.report import document, printed, review
 
     options = {"hourly": not args.steady, "spread": args.spread, "edition": args.edition, "with_trials": not args.quick}
     checked = review(jobs.changed(job, args), **options)
-    made = sheet.sheet(checked, args.units, Path(name).name)
+    made = document.document(checked, args.units, Path(name).name)
     size = args.paper or {"us": "letter", "si": "a4"}[args.units]
-    content = paper.pdf(made, size) if path.suffix.lower() == ".pdf" else page.html(made, size).encode("utf-8")
-    draft = path.with_name(f".{path.name}.draft")
+    content = printed.pdf(made, size) if path.suffix.lower() == ".pdf" else printed.html(made, size).encode("utf-8")
     try:
-        draft.write_bytes(content)
-        os.replace(draft, path)
+        storage.write_whole(path, content)
     except OSError as error:
-        draft.unlink(missing_ok=True)
         raise BadFile(f"{path.name}: it cannot be written ({error.strerror}).") from None
     print(f"{path}: {checked.headline}")
     return 0

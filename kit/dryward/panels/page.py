@@ -114,7 +114,7 @@ from dryward.panels.controls import PLACES, Choice, Control, Slider, standard
 from dryward.panels.desk import parts
 from dryward.panels.learner import Prediction, Questions, Settings, Tasks
 from dryward.panels.readouts import Readout, Strip
-from dryward.pictures.kept import Kept
+from dryward.pictures.live import PictureCache
 from dryward.teaching import lessons, words
 from dryward.teaching.arithmetic import Step
 from dryward.verdict.words import capital
@@ -196,7 +196,7 @@ class Page:
         self.kinds = self.draws if isinstance(self.draws, tuple) else (self.draws,)
         self.result, self.trouble = Result(), ""
         self.strips_shown: dict[str, dict[str, Any]] = {}
-        self._live_pictures: dict[tuple[str, bool], tuple[Kept, ...]] = {}
+        self._live_pictures: dict[tuple[str, bool], tuple[PictureCache, ...]] = {}
         self._whole: tuple[bytes, ...] | None = ()
         self._drawn, self._heard, self._retype = 0, 0, ""
         self._resting: asyncio.TimerHandle | None = None
@@ -346,11 +346,11 @@ class Page:
         """Whether controls and drawing wait for a prediction; the index has nothing to cover."""
         return bool(self.draws) and self.prediction.chosen is None and not self.settings["instructor"]
 
-    def live_pictures(self) -> tuple[Kept, ...]:
+    def live_pictures(self) -> tuple[PictureCache, ...]:
         """The pictures of the present unit system and type size, made once; those of another are dropped."""
         key = (self.unit_system, bool(self.settings["projector"]))
         if key not in self._live_pictures:
-            self._live_pictures = {key: tuple(Kept(kind, *key) for kind in self.kinds)}
+            self._live_pictures = {key: tuple(PictureCache(kind, *key) for kind in self.kinds)}
         return self._live_pictures[key]
 
     # --- from one state to the next --------------------------------------------------

@@ -2,18 +2,16 @@
 
 import asyncio
 import dataclasses
-import os
 import threading
 
-from dryward import building, weather
-from dryward.building import job_files
-from dryward.building.job import Place
+from dryward import building, storage, weather
+from dryward.building.job import Place, load_job
 from dryward.checks import BadFile, PlainError
 from dryward.panels.desk import parts
-from dryward.pictures.compare import Compare, CompareState
-from dryward.report import review, year_picture
-from dryward.report.amounts import GRAIN
-from dryward.report.sheet import LEGEND, amount, designs, mark
+from dryward.pictures.year import TwoYearGraphs, TwoYears
+from dryward.report import review
+from dryward.report.document import LEGEND, amount, designs, mark, moisture_year
+from dryward.units import GRAIN_OF_WATER
 from dryward.verdict import words
 
 #: Of the whole, the part that is shown as one step.
@@ -204,7 +202,9 @@ class Checking:
             inside.append(parts.text(self.review.limits, "dw-hint"))
             inside.append(parts.text(LEGEND, "dw-hint"))
             inside.append(parts.row(*(_check(each, system) for each in self.review.checks), style="dw-columns"))
-            inside += [parts.text(words, "dw-hint") for words in (*designs(self.review), *self.review.notes, GRAIN)]
+            inside += [
+                parts.text(words, "dw-hint") for words in (*designs(self.review), *self.review.notes, GRAIN_OF_WATER)
+            ]
         inside.append(
             parts.text(
                 "A band shows how far the layers' usual ranges carry a number. The steady checks always have one; "
@@ -266,7 +266,7 @@ def other(work, id):
         return dataclasses.replace(work.job, assembly=building.preset(name))
     if kind == "place":
         return dataclasses.replace(work.job, place=Place("demo", name, zone=""))
-    return job_files.load(work.path(name))[0]
+    return load_job(work.path(name))[0]
 
 
 class Comparing:
@@ -349,7 +349,7 @@ class Comparing:
             inside.append(parts.table(("", *names), [*_places(self.pair, system), *_checks(self.pair, system)]))
             state = self._state(names)
             if state is not None:
-                picture = Compare(system, projector)
+                picture = TwoYearGraphs(system, projector)
                 inside.append(parts.picture(picture.render(state), picture.alt(state)))
         return parts.section("compare", "Two roofs or two climates", *inside, fold="shut")
 
@@ -362,11 +362,11 @@ class Comparing:
         return next((pair for pair in (names, designs) if pair[0] != pair[1]), ("now", "the other"))
 
     def _state(self, names):
-        years = [year_picture.state(each) if each.hourly else None for each in self.pair]
+        years = [moisture_year(each) if each.hourly else None for each in self.pair]
         if None in years or years[0].days[-1] != years[1].days[-1]:
             return None
         # One plane each, the wettest wood, on the same axes.
-        return CompareState(names, tuple(dataclasses.replace(each, planes=each.planes[:1]) for each in years))
+        return TwoYears(names, tuple(dataclasses.replace(each, planes=each.planes[:1]) for each in years))
 
 
 def _places(pair, system):
@@ -451,20 +451,17 @@ class Printing:
         if checking.review is None or checking.job != work.job:
             self.trouble = "Run all checks first: the page prints what they found."
             return
-        from dryward.report import page, paper, sheet  # the paper library is not needed before
+        from dryward.report import document, printed  # the PDF library is not needed before
 
-        content = sheet.sheet(checking.review, system, work.name)
-        made = paper.pdf(content, size) if kind == "pdf" else page.html(content, size).encode("utf-8")
+        content = document.document(checking.review, system, work.name)
+        made = printed.pdf(content, size) if kind == "pdf" else printed.html(content, size).encode("utf-8")
         name = f"{work.name.removesuffix('.toml')}.{kind}"
         self.made[kind] = (name, made)
         target = work.path(work.name).with_name(name)
-        draft = target.with_name(f".{name}.draft")
         try:
-            draft.write_bytes(made)
-            os.replace(draft, target)
+            storage.write_whole(target, made)
             self.said = f"{name} stands in your folder."
         except OSError as error:
-            draft.unlink(missing_ok=True)
             raise BadFile(f"{name}: it cannot be written ({error.strerror}); save it with the link instead.") from None
 
     def section(self, size):

@@ -9,7 +9,7 @@ from dryward import building, weather
 from dryward.panels.controls import Choice, Scale, Slider
 from dryward.panels.page import Page
 from dryward.panels.readouts import Filling, Readout
-from dryward.pictures.year import Year, YearState
+from dryward.pictures.year import MoistureYear, YearGraph
 from dryward.teaching import words
 from dryward.teaching.arithmetic import Step
 from dryward.units import HOUR, WATER_DENSITY, from_si, to_si
@@ -192,7 +192,7 @@ class HourByHour(Page):
 
     id = "hour-by-hour"
     handles = (PLACE, "RH_in", "ACH50", DAY)
-    draws = Year
+    draws = YearGraph
     slow = True
 
     def __init__(self, *args, **keys):
@@ -220,7 +220,7 @@ class HourByHour(Page):
     def views(self, state):
         """The curves with their limits, and the water of each month."""
         run = state.run
-        return YearState(
+        return MoistureYear(
             run.days,
             tuple(run.moisture.items()),
             BANDS,

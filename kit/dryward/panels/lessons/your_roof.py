@@ -5,7 +5,7 @@ import dataclasses
 from dataclasses import dataclass
 
 from dryward import building, units
-from dryward.building import order
+from dryward.building import layer_order
 from dryward.building.framing import parallel_path
 from dryward.building.job import Job, Room
 from dryward.checks import PlainError
@@ -17,7 +17,8 @@ from dryward.panels.desk.results import DRAWS, Checking, Comparing, Printing
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
-from dryward.pictures.profile import ProfileState, SectionAndProfile
+from dryward.pictures.profile import SectionAndProfile
+from dryward.pictures.section import SteadyRoof
 from dryward.report import setting as weathered
 from dryward.verdict import of_steady
 
@@ -94,19 +95,19 @@ class YourRoof(Page):
 
     def views(self, state):
         """The roof to scale, and its vapor line."""
-        return ProfileState(self.draft.job.assembly, state.profile, state.indoor, state.outdoor)
+        return SteadyRoof(self.draft.job.assembly, state.profile, state.indoor, state.outdoor)
 
     def numbers(self, state):
         """R, humidity, gain; the outdoor air that was taken."""
-        profile, rung = state.profile, state.profile.wettest
+        profile, node = state.profile, state.profile.wettest
         return [
             Readout("resistance", "R between framing", self.draft.job.assembly.thermal_resistance, "thermal resistance",
                     note=f"whole {self.show(state.whole, 'thermal resistance')}" if state.whole else ""),
             Readout("outdoor", "Outdoor air", state.outdoor.temperature, "temperature",
                     note=f"{state.outdoor.relative_humidity * 100:.0f} %, {state.here.place_name}"),
             Readout("dew_point_depth", "Dew-point line, depth", profile.dew_point_depth, "length"),
-            Readout("highest_relative_humidity", "Highest humidity", float(profile.relative_humidity[rung]),
-                    "relative humidity", note=" / ".join(dict.fromkeys(profile.between(rung)))),
+            Readout("highest_relative_humidity", "Highest humidity", float(profile.relative_humidity[node]),
+                    "relative humidity", note=" / ".join(dict.fromkeys(profile.between(node)))),
             Readout("gain", "Water gained", profile.gain, "vapor flux", both=True),
         ]  # fmt: skip
 
@@ -147,7 +148,7 @@ class YourRoof(Page):
                 "layers",
                 "Layers",
                 layers.table(draft, system, self.troubles, self.after),
-                *(parts.text(words, "dw-trouble", alert=True) for words in order.warnings(draft.job.assembly)),
+                *(parts.text(words, "dw-trouble", alert=True) for words in layer_order.warnings(draft.job.assembly)),
                 *self._adding(),
             ),
             layers.own_section(self.own, self.troubles),

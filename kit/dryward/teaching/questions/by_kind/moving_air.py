@@ -2,7 +2,7 @@
 
 from dryward import air
 from dryward.physics.airleak import LONG_SHARE, Leak, brought, orifice_flow
-from dryward.physics.free_area import net_free_area
+from dryward.physics.ventspace import net_free_area
 from dryward.teaching.questions import roof
 from dryward.teaching.questions.by_lesson.how_fast_perms import in_a_row
 from dryward.teaching.questions.by_lesson.vent_space import power

@@ -1,6 +1,6 @@
 """Checks: the class of a sheet, layers in a row, and a gap in the film."""
 
-from dryward.physics.layer_flow import permeance_with_gaps
+from dryward.physics.airleak import permeance_with_gaps
 from dryward.units import from_si, to_si
 
 #: Upper limits of the classes, dry cup [perm].

@@ -1,8 +1,7 @@
 """Checks: fog in the vent, what 1/300 asks for, and the first fix."""
 
 from dryward.physics.airleak import Leak
-from dryward.physics.free_area import net_free_area
-from dryward.physics.ventspace import carrying_limit
+from dryward.physics.ventspace import carrying_limit, net_free_area
 from dryward.teaching.questions import roof
 from dryward.units import from_si, to_si
 
