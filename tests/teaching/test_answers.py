@@ -17,8 +17,8 @@ from dryward.physics.sky import frost_margin
 from dryward.teaching import questions
 from dryward.units import from_si, to_si
 from dryward.verdict import of_steady
-from dryward.weather.conditions import Air
-from dryward.weather.house_moisture import steady_humidity
+from dryward.weather import Air
+from dryward.weather.indoor import steady_humidity
 
 SEEDS = (None, *range(8))
 PRESETS = {

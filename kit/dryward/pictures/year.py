@@ -10,7 +10,7 @@ from dryward.pictures import style
 from dryward.pictures.drawing import MONTHS, apart, ceiling, letters_every, sentences, thinned
 from dryward.pictures.live import LivePicture
 from dryward.verdict.words import month_of
-from dryward.weather.monthly import DAYS
+from dryward.weather import DAYS
 
 #: Days of a year, leap years and all, and hours of one that is run.
 _YEAR, HOURS = 365.25, 8760

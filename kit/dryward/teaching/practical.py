@@ -18,8 +18,8 @@ from dryward.teaching.questions.roof import FILM, roof
 from dryward.units import DAY, from_si, to_si
 from dryward.verdict import DRY, criterion, of_steady
 from dryward.verdict.words import sentence
-from dryward.weather.conditions import Air
-from dryward.weather.house_moisture import steady_humidity
+from dryward.weather import Air
+from dryward.weather.indoor import steady_humidity
 
 
 @dataclass(frozen=True)

@@ -26,8 +26,7 @@ import numpy as np
 from dryward import air
 from dryward.storage import cached
 from dryward.units import KELVIN, STEFAN_BOLTZMANN
-from dryward.weather.hourly import YEAR, HourlyWeather
-from dryward.weather.monthly import MONTHS
+from dryward.weather.climate import MONTHS, YEAR, HourlyWeather
 from dryward.weather.places import demo, demos
 
 # Cycles in a year: primes, so that the pattern of a spell does not come back.

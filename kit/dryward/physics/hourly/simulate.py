@@ -11,8 +11,7 @@ from dryward.physics.hourly import names as k
 from dryward.physics.hourly import tables
 from dryward.physics.hourly.result import Hours, over_cells
 from dryward.units import HOUR
-from dryward.weather import Air
-from dryward.weather.hourly import YEAR
+from dryward.weather import YEAR, Air
 
 #: Hours between two calls of a progress function.
 CHUNK = 730

@@ -12,7 +12,7 @@ from dryward.building.library import membrane
 from dryward.physics import steady
 from dryward.units import from_si, to_si
 from dryward.verdict import DAMP, of_steady
-from dryward.weather.conditions import Air
+from dryward.weather import Air
 
 #: The outer layers and the preset that has each, with its perms.
 OUTERS = {

@@ -3,7 +3,7 @@
 from dryward import air
 from dryward.teaching.questions import roof
 from dryward.units import to_si
-from dryward.weather.house_moisture import steady_humidity
+from dryward.weather.indoor import steady_humidity
 
 #: A double pane with its films [m2 K/W]: the edge on a metal spacer, and the middle of the glass; common practice,
 #: no source.

@@ -1,13 +1,154 @@
-"""Hour-by-hour weather: what drives the simulation of a year."""
+"""What the air outdoors is: one state, twelve monthly means, a year of hours, and that year colder."""
 
+import dataclasses
 from dataclasses import dataclass, field
 from itertools import pairwise
 
 import numpy as np
 
 from dryward import air
-from dryward.checks import OutOfRange, within
-from dryward.weather.monthly import DAYS, MonthlyClimate
+from dryward.checks import OutOfRange, together, within
+from dryward.units import KELVIN
+
+
+@dataclass(frozen=True)
+class Air:
+    """Air on one side of an assembly, or many such airs at once.
+
+    Parameters
+    ----------
+    temperature : float or array
+        [degC], -60 to 95.
+    relative_humidity : float or array
+        [-], 0 to 1; over ice below 0 degC.
+
+    Raises
+    ------
+    OutOfRange
+        One sentence naming the quantity, the value and the range.
+
+    Examples
+    --------
+    >>> round(Air(20.0, 0.5).dew_point, 2)
+    9.27
+    """
+
+    temperature: float
+    relative_humidity: float
+
+    def __post_init__(self):
+        put = object.__setattr__
+        put(self, "temperature", within("Air temperature", self.temperature, -60.0, 95.0, "°C"))
+        put(self, "relative_humidity", within("Relative humidity", self.relative_humidity, 0.0, 1.0, "%"))
+        together(temperature=self.temperature, relative_humidity=self.relative_humidity)
+
+    @property
+    def vapor_pressure(self):
+        """[Pa]."""
+        return air.vapor_pressure(self.temperature, self.relative_humidity)
+
+    @property
+    def dew_point(self):
+        """Dew point, or frost point below 0 degC [degC]."""
+        return air.dew_point(self.vapor_pressure)
+
+    @property
+    def frost_point_over_water(self):
+        """Dew point over supercooled water, as weather services quote it [degC]."""
+        return air.dew_point(self.vapor_pressure, over="water")
+
+
+MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+#: Days in each month of a year of 365 days.
+DAYS = np.array([31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31])
+DAYS.flags.writeable = False
+
+
+def _twelve(what, values, low, high, unit):
+    found = np.array(within(what, values, low, high, unit), dtype=float)
+    if found.shape != (12,):
+        raise OutOfRange(f"{what} needs 12 values, one for each month from January; {found.size} are given.")
+    found.flags.writeable = False
+    return found
+
+
+@dataclass(frozen=True, eq=False)
+class MonthlyClimate:
+    """Monthly means of outdoor air, January to December.
+
+    Parameters
+    ----------
+    temperature : array of 12
+        Mean air temperature [degC], -60 to 60.
+    relative_humidity : array of 12
+        Mean relative humidity [-], 0 to 1; over ice below 0 degC.
+    name : str, optional
+        What to call the place.
+    notes : tuple of str, optional
+        What was assumed on the way here, in sentences for a reader.
+
+    Raises
+    ------
+    OutOfRange
+        When there are not twelve of each, or one lies outside its range.
+
+    Examples
+    --------
+    >>> climate = MonthlyClimate([5.0] * 12, [0.8] * 12)
+    >>> round(climate.vapor_pressure[0])
+    698
+    """
+
+    temperature: np.ndarray = field(repr=False)
+    relative_humidity: np.ndarray = field(repr=False)
+    name: str = ""
+    notes: tuple = ()
+
+    def __post_init__(self):
+        put = object.__setattr__
+        put(self, "temperature", _twelve("Monthly temperature", self.temperature, -60.0, 60.0, "°C"))
+        put(self, "relative_humidity", _twelve("Monthly relative humidity", self.relative_humidity, 0.0, 1.0, "%"))
+
+    @property
+    def vapor_pressure(self):
+        """Array of 12 [Pa]."""
+        return air.vapor_pressure(self.temperature, self.relative_humidity)
+
+    def air(self, month):
+        """The mean air of one month.
+
+        Parameters
+        ----------
+        month : int
+            1 for January to 12 for December.
+
+        Returns
+        -------
+        Air
+
+        Raises
+        ------
+        OutOfRange
+            For any other month.
+
+        Examples
+        --------
+        >>> MonthlyClimate(range(12), [0.8] * 12).air(3).temperature
+        2.0
+        """
+        index = int(within("Month", month, 1, 12)) - 1
+        return Air(float(self.temperature[index]), float(self.relative_humidity[index]))
+
+    @property
+    def coldest(self):
+        """The coldest month, 1 to 12."""
+        return int(np.argmin(self.temperature)) + 1
+
+    @property
+    def warmest(self):
+        """The warmest month, 1 to 12."""
+        return int(np.argmax(self.temperature)) + 1
+
 
 #: Hours in a year of 365 days.
 YEAR = 8760
@@ -214,3 +355,64 @@ class HourlyWeather:
                 "frost); those months are taken as saturated.",
             )
         return MonthlyClimate(temperature, np.where(full, 1.0, humidity), self.name, notes)
+
+
+#: How much colder a cold winter's year is than a typical one [K]; EN 15026:2007, from memory.
+COLDER = 2.0
+
+
+def colder(weather, by=COLDER):
+    """A cold winter's year from a typical one: every hour, or month, so much colder.
+
+    Parameters
+    ----------
+    weather : HourlyWeather or MonthlyClimate
+        The typical year.
+    by : float, optional
+        [K], 0 to 10.
+
+    Returns
+    -------
+    HourlyWeather or MonthlyClimate
+        Of the same kind; its name and the last of its `notes` say what was done.
+
+    Raises
+    ------
+    OutOfRange
+        For another shift, or where the colder air leaves the range of its series.
+
+    Notes
+    -----
+    The relative humidity stays as it was, over ice below 0 degC and over
+    water above, so colder air holds less vapor and never more than it can.
+    The long-wave radiation of the sky falls with the fourth power of the
+    absolute temperature.  Sun and wind stay.  Summer is colder too: a roof
+    is wetted by the winter and dried by the summer, and this spares neither.
+
+    References
+    ----------
+    EN 15026:2007 lets a year that is met once in ten be made by a shift of a
+    mean year by 2 K; from memory.
+
+    Examples
+    --------
+    >>> from dryward.weather import Air, HourlyWeather
+    >>> cold = colder(HourlyWeather.constant(Air(5.0, 0.8)))
+    >>> float(cold.temperature[0]), float(cold.relative_humidity[0].round(6))
+    (3.0, 0.8)
+    """
+    shift = within("How much colder", by, 0.0, 10.0, "K")
+    words = f"{shift:.3g} K colder"
+    rest = "the same relative humidity"
+    temperature, humidity = weather.temperature - shift, np.asarray(weather.relative_humidity)
+    changed = {"temperature": temperature, "name": f"{weather.name or 'a year'}, {words}"}
+    if isinstance(weather, MonthlyClimate):
+        note = f"Each month is {words} than in the typical year, at {rest}."
+        return dataclasses.replace(weather, **changed, notes=(*weather.notes, note))
+    note = f"Each hour is {words} than in the typical year, at {rest}, with the same sun and wind"
+    if weather.sky_longwave is not None:
+        changed["sky_longwave"] = weather.sky_longwave * (1.0 - shift / (weather.temperature + KELVIN)) ** 4
+        note += "; the sky sends as much less as the fourth power of the absolute temperature falls"
+    # Not by `vapor_pressure`: air measured over water in frost lies above 1 over ice.
+    vapor = humidity * air.saturation_vapor_pressure(temperature)
+    return dataclasses.replace(weather, **changed, vapor_pressure=vapor, notes=(*weather.notes, f"{note}."))
