@@ -6,6 +6,8 @@ from dataclasses import dataclass
 from dryward.building.materials import Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Membrane, VariableMembrane
 from dryward.checks import OutOfRange, within
+from dryward.results import one_line
+from dryward.units import show
 
 #: The thickest layer there may be [m].
 THICKEST = 3.0
@@ -69,6 +71,10 @@ class AirSpace:
             within(f"Vapor permeance of {self.name}", self.vapor_permeance, 0, math.inf, "kg/(s m² Pa)", above=True),
         )
 
+    def __repr__(self):
+        resistance = show(self.thermal_resistance, "thermal resistance", "us")
+        return one_line("AirSpace", f"{self.name}, {resistance}{', vented' if self.vented else ''}")
+
 
 @dataclass(frozen=True)
 class Layer:
@@ -117,6 +123,11 @@ class Layer:
         elif isinstance(self.substance, Material):
             raise OutOfRange(f"The layer {self.name} needs a thickness, above 0 to 3 m.")
 
+    def __repr__(self):
+        thick = f", {show(self.thickness, 'length', 'us')}" if self.thickness else ""
+        made = self.substance.name
+        return one_line("Layer", f"{self.name}{f', {made}' if made != self.name else ''}{thick}")
+
     @property
     def is_membrane(self):
         """Whether it counts by permeance alone."""
@@ -157,37 +168,3 @@ class Layer:
     def vapor_resistance(self):
         """At a mean relative humidity of one half [s m2 Pa/kg]; inf if tight."""
         return 1.0 / self.permeance if self.permeance > 0 else math.inf
-
-
-@dataclass(frozen=True)
-class Framing:
-    """Wood that bridges an insulated layer.
-
-    Parameters
-    ----------
-    share : float
-        Part of the area that is framing [-], 0 to 0.5.
-    material : Material
-        What the framing is made of.
-    layers : tuple of str
-        Names of the layers it runs through.
-
-    Raises
-    ------
-    OutOfRange
-        For a share out of range.
-
-    Examples
-    --------
-    >>> wood = Material("wood", "wood", 450, 1600, 0.12, 5e-12)
-    >>> Framing(0.1, wood, ("insulation",)).share
-    0.1
-    """
-
-    share: float
-    material: Material
-    layers: tuple
-
-    def __post_init__(self):
-        object.__setattr__(self, "share", within("Framing share", self.share, 0.0, 0.5, "%"))
-        object.__setattr__(self, "layers", tuple(self.layers))

@@ -5,7 +5,7 @@ library gives its own in the same unit and for the same thickness.
 """
 
 from dryward.building import Assembly, Framing, Layer, Material, codes, films, framing, library
-from dryward.building.cups import DRY_CUP, WET_CUP
+from dryward.building.membranes import DRY_CUP, WET_CUP
 from dryward.checks import BadFile
 from dryward.units import AIR_PERMEABILITY, from_si, to_si
 

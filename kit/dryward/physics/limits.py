@@ -1,16 +1,27 @@
 """The state along a slider: where the assembly is dry, damp or wet, with all else as it is."""
 
 from dataclasses import dataclass
+from itertools import groupby
 
 import numpy as np
 
 from dryward.checks import UnknownName
 from dryward.physics.steady import sweep
+from dryward.results import Result, one_line
 from dryward.verdict import DRY, of_year, states_of_sweep
+
+#: The quantity of a variable, by how its name ends.
+_QUANTITIES = {
+    "temperature": "temperature",
+    "relative humidity": "relative humidity",
+    "permeance": "permeance",
+    "thermal resistance": "thermal resistance",
+    "thickness": "length",
+}
 
 
 @dataclass(frozen=True)
-class Range:
+class Range(Result):
     """The state at each of some values of one variable.
 
     Attributes
@@ -25,6 +36,18 @@ class Range:
     variable: str
     values: np.ndarray
     states: np.ndarray
+
+    def __repr__(self):
+        runs = [(state, [value for _, value in pairs]) for state, pairs in groupby(
+            zip(self.states, self.values, strict=True), key=lambda pair: pair[0])]  # fmt: skip
+        told = ", ".join(f"{state} {values[0]:.4g} to {values[-1]:.4g}" for state, values in runs)
+        return one_line("Range", f"{self.variable}: {told}")
+
+    @property
+    def quantity(self) -> str:
+        """The quantity of what was varied, as in `units.SHOWN`, by how its name ends; empty for a factor or a share."""
+        spoken = self.variable.replace("_", " ")
+        return next((quantity for end, quantity in _QUANTITIES.items() if spoken.endswith(end)), "")
 
     def __iter__(self):
         return iter(self.states)

@@ -3,14 +3,13 @@
 import dataclasses
 
 from dryward import building, weather
-from dryward.building import job_files
-from dryward.building.job import Place
+from dryward.building.job import Place, load_job
 from dryward.checks import PlainError
 from dryward.panels.bench import parts
 from dryward.panels.bench.background import Background
 from dryward.pictures.year import TwoYearGraphs, TwoYears
-from dryward.report import review, year_picture
-from dryward.report.sheet import amount
+from dryward.report import review
+from dryward.report.document import amount, moisture_year
 from dryward.verdict import words
 
 
@@ -57,7 +56,7 @@ def other(work, id):
         return dataclasses.replace(work.job, assembly=building.preset(name))
     if kind == "place":
         return dataclasses.replace(work.job, place=Place("demo", name, zone=""))
-    return job_files.load(work.path(name))[0]
+    return load_job(work.path(name))[0]
 
 
 class Comparing:
@@ -153,7 +152,7 @@ class Comparing:
         return next((pair for pair in (names, designs) if pair[0] != pair[1]), ("now", "the other"))
 
     def _state(self, names):
-        years = [year_picture.state(each) if each.hourly else None for each in self.pair]
+        years = [moisture_year(each) if each.hourly else None for each in self.pair]
         if None in years or years[0].days[-1] != years[1].days[-1]:
             return None
         # One plane each, the wettest wood, on the same axes.

@@ -7,7 +7,7 @@ import time
 from pathlib import Path
 
 from dryward import storage
-from dryward.building import job_files
+from dryward.building.job import load_job, parse_job, save_job
 from dryward.checks import BadFile
 from dryward.report.setting import setting
 from dryward.weather import read_epw
@@ -133,7 +133,7 @@ class Work:
             When it cannot be read, or its weather cannot; nothing is changed then.
         """
         path = self.path(name)
-        job, token = job_files.load(path)
+        job, token = load_job(path)
         setting(job)
         self.change(job)
         self.name, self.wanted, self.saved, self._token, self._start = path.name, path.name, job, token, job
@@ -146,7 +146,7 @@ class Work:
             words = bytes(content).decode("utf-8")
         except UnicodeDecodeError:
             raise BadFile(f"{name[-60:]}: it is not a text file.") from None
-        job = job_files.parse(words, name)
+        job = parse_job(words, name)
         setting(job)
         self.start(job, self.path(Path(name).name).name)
 
@@ -195,5 +195,5 @@ class Work:
         """
         path = self.path(name)
         same = path.name == self.name and self._token is not None
-        self._token = job_files.save(self.job, path, self._token if same else storage.NEW)
+        self._token = save_job(self.job, path, self._token if same else storage.NEW)
         self.name, self.wanted, self.saved, self._last = path.name, path.name, self.job, None

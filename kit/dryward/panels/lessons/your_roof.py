@@ -5,7 +5,7 @@ import dataclasses
 from dataclasses import dataclass
 
 from dryward import building, units
-from dryward.building import order
+from dryward.building import layer_order
 from dryward.building.framing import parallel_path
 from dryward.building.job import Job, Room
 from dryward.checks import PlainError
@@ -150,7 +150,7 @@ class YourRoof(Page):
                 "layers",
                 "Layers",
                 layers.table(work, system, self.troubles, self.after),
-                *(parts.text(words, "dw-trouble", alert=True) for words in order.warnings(work.job.assembly)),
+                *(parts.text(words, "dw-trouble", alert=True) for words in layer_order.warnings(work.job.assembly)),
                 *self._adding(),
             ),
             own.section(self.own, self.troubles),

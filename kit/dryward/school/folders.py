@@ -1,4 +1,7 @@
-"""The learner's own copy of the lessons: what was changed in it is never overwritten."""
+"""Where the lessons and the answers lie, and the learner's own copy of the lessons.
+
+What a learner has changed in the copy is never overwritten.
+"""
 
 import hashlib
 import json
@@ -6,9 +9,54 @@ import shutil
 from dataclasses import dataclass
 from pathlib import Path
 
+import platformdirs
+
 from dryward import __version__
 from dryward.checks import BadFile
 from dryward.storage import write_whole
+
+#: The folder of this package.
+PACKAGE = Path(__file__).resolve().parent.parent
+
+
+def shipped_lessons():
+    """The folder of the lessons that came with the kit.
+
+    Returns
+    -------
+    Path
+        In an installed kit inside the package, in a checkout beside it.
+
+    Raises
+    ------
+    BadFile
+        When neither is there.
+    """
+    for folder in (PACKAGE / "lessons", PACKAGE.parent.parent / "lessons"):
+        if any(folder.glob("[0-9][0-9]-*.ipynb")):
+            return folder
+    raise BadFile("The lessons that came with the kit are missing; install the kit again.")
+
+
+def own_lessons():
+    """The folder the learner's own copy goes to, unless told otherwise.
+
+    Returns
+    -------
+    Path
+    """
+    return platformdirs.user_documents_path() / "dryward-lessons"
+
+
+def class_folder():
+    """The folder in which the answers of a class are kept, unless told otherwise.
+
+    Returns
+    -------
+    Path
+    """
+    return platformdirs.user_documents_path() / "dryward-class"
+
 
 #: What the copy remembers of each file as it was given.
 MANIFEST = ".dryward-lessons.json"

@@ -5,14 +5,14 @@ import contextlib
 import os
 import time
 from datetime import UTC, datetime, timedelta
+from queue import Empty
 
+from jupyter_server.services.kernels.connection.channels import ZMQChannelsWebsocketConnection
 from jupyter_server.services.kernels.kernelmanager import AsyncMappingKernelManager
 from tornado import web
 from traitlets import Integer
 
 from dryward.checks import BadFile
-from dryward.cli.classroom.lines import Failed, Gone, run
-from dryward.cli.jupyter.websocket import NoDelay
 
 #: What takes time at the start of every lesson, done before anybody waits for it.
 _WARM = """
@@ -29,6 +29,8 @@ _PATIENCE = 120
 _LOOK = 1.0
 #: Seconds a page that says good-bye may still come back, by the browser's back key or a download.
 _GRACE = 10
+#: Seconds between two looks whether the kernel still lives, and seconds it may take.
+_LIFE, _LONGEST = 0.5, 60
 
 
 class Full(Exception):
@@ -37,6 +39,44 @@ class Full(Exception):
 
 class Busy(Exception):
     """No kernel became ready in time."""
+
+
+class Gone(Exception):
+    """The kernel died, or does not answer."""
+
+
+class Failed(Exception):
+    """The kernel lives, but what it was told went wrong."""
+
+
+async def run(client, code):
+    """Let a kernel run a line.
+
+    Parameters
+    ----------
+    client : AsyncKernelClient
+    code : str
+
+    Raises
+    ------
+    Gone
+        When the kernel died, or takes longer than a minute.
+    Failed
+        When the line went wrong.
+    """
+    asked, end = client.execute(code, silent=True, store_history=False, allow_stdin=False), time.monotonic() + _LONGEST
+    while True:
+        try:
+            reply = await client.get_shell_msg(timeout=_LIFE)
+        except Empty:
+            # Killed by the system a moment ago, it still looks alive: so this is asked until the answer comes.
+            if time.monotonic() > end or not await client.is_alive():
+                raise Gone from None
+            continue
+        if reply["parent_header"].get("msg_id") == asked:
+            break
+    if reply["content"]["status"] != "ok":
+        raise Failed(reply["content"].get("evalue") or reply["content"]["status"])
 
 
 class Kernels(AsyncMappingKernelManager):
@@ -230,6 +270,20 @@ class Kernels(AsyncMappingKernelManager):
         await asyncio.gather(*self._tasks, return_exceptions=True)
         while self._ready:
             self._ready.popitem()[1].stop_channels()
+
+
+class NoDelay(ZMQChannelsWebsocketConnection):
+    """The usual connection, with small messages sent at once.
+
+    By default a small message waits until the one before it is acknowledged
+    (Nagle's algorithm), which holds every picture of a moving slider back by
+    some 40 ms.
+    """
+
+    def connect(self):
+        """Connect as usual, after the socket was told not to wait."""
+        self.websocket_handler.set_nodelay(True)
+        return super().connect()
 
 
 class PageConnection(NoDelay):

@@ -1,22 +1,25 @@
 """What the addresses of the pages answer."""
 
+from copy import deepcopy
 from http.client import responses
 
 from jupyter_server.auth.decorator import allow_unauthenticated
-from jupyter_server.base.handlers import JupyterHandler
+from jupyter_server.base.handlers import FileFindHandler, JupyterHandler
 from jupyter_server.services.kernels.handlers import KernelHandler
+from nbclient.exceptions import CellExecutionError, DeadKernelError
 from tornado import web
+from voila.execute import VoilaExecutor, strip_code_cell_warnings
+from voila.exporter import VoilaExporter
+from voila.notebook_renderer import NotebookRenderer
+from voila.static_file_handler import MultiStaticFileHandler
 from voila.tornado.handler import TornadoVoilaHandler
 from voila.tornado.kernel_websocket_handler import VoilaKernelWebsocketHandler
 from voila.utils import get_page_config
 
 from dryward.checks import BadFile
-from dryward.cli.classroom.contents import contents, following, known_way
-from dryward.cli.classroom.kernels import Busy, Full
-from dryward.cli.classroom.learners import read_code, spoken
-from dryward.cli.classroom.lines import Gone
-from dryward.cli.classroom.opening import Opening
-from dryward.cli.classroom.standing import board
+from dryward.school.kernels import Busy, Full, Gone
+from dryward.school.learners import read_code, spoken
+from dryward.school.standing import board, contents, following, known_way
 from dryward.teaching import lessons
 
 #: What an error page says, by status.
@@ -77,10 +80,10 @@ class Enter(Plain):
     def post(self):
         """Look at the password, and go in."""
         address = self.request.remote_ip
-        if self.identity_provider.knocks.too_many(address):
+        if self.identity_provider.login_attempts.too_many(address):
             raise web.HTTPError(429)
         if not self.identity_provider.opens(self.get_body_argument("password", "")):
-            self.identity_provider.knocks.wrong(address)
+            self.identity_provider.login_attempts.wrong(address)
             self.set_status(401)
             self._ask("That is not the password. It is on the screen of the class computer.")
             return
@@ -104,13 +107,13 @@ class Contents(Plain):
         """List them; a key in the address lets in."""
         key = self.get_query_argument("key", None)
         if key is not None:
-            if self.identity_provider.knocks.too_many(self.request.remote_ip):
+            if self.identity_provider.login_attempts.too_many(self.request.remote_ip):
                 raise web.HTTPError(429)
             if self.identity_provider.opens(key):
                 self.identity_provider.enter(self)
                 self.redirect(self.base_url)  # without the key in the address
                 return
-            self.identity_provider.knocks.wrong(self.request.remote_ip)
+            self.identity_provider.login_attempts.wrong(self.request.remote_ip)
         if self.current_user is None:
             self.redirect(self.get_login_url())
             return
@@ -130,13 +133,13 @@ class InstructorsBoard(Plain):
         """Show it; a key in the address lets in."""
         door, key = self.identity_provider, self.get_query_argument("key", None)
         if key is not None:
-            if door.knocks.too_many(self.request.remote_ip):
+            if door.login_attempts.too_many(self.request.remote_ip):
                 raise web.HTTPError(429)
             if door.opens_board(key):
                 door.enter_board(self)
                 self.redirect(f"{self.base_url}board")  # without the key in the address
                 return
-            door.knocks.wrong(self.request.remote_ip)
+            door.login_attempts.wrong(self.request.remote_ip)
         if not door.sees_board(self):
             raise web.HTTPError(404)
         told = board(door.learners.folders())
@@ -154,16 +157,87 @@ class Afresh(Plain):
             self.identity_provider.name(self, learners.new())
             self.redirect(self.base_url)
             return
-        code, knocks, address = read_code(typed), self.identity_provider.knocks, self.request.remote_ip
-        if knocks.too_many(address):
+        code, attempts, address = read_code(typed), self.identity_provider.login_attempts, self.request.remote_ip
+        if attempts.too_many(address):
             raise web.HTTPError(429)
         if not learners.known(code):
-            knocks.wrong(address)
+            attempts.wrong(address)
             self.set_status(404)
             self.show("error.html", title="Unknown code", words="Nobody here has that code.", inside=True)
             return
         self.identity_provider.name(self, code)
         self.redirect(self.base_url)
+
+
+class Opening(NotebookRenderer):
+    """Voila's own, on a kernel that is ready, over the line to it that is open already."""
+
+    async def html(self, client, kernel, kernel_id):
+        """The page.
+
+        Parameters
+        ----------
+        client : AsyncKernelClient
+        kernel : AsyncKernelManager
+        kernel_id : str
+
+        Returns
+        -------
+        str
+
+        Raises
+        ------
+        Gone
+            When the kernel died before the page was made.
+        """
+        self._client = client
+        await self.initialize()
+        return await self.generate_content_str(kernel_id, kernel)
+
+    async def initialize(self):
+        """Each lesson and the template are read once: when a class comes in together, there is no time to spare."""
+        kept, told = self.request_handler.settings["openings"], self.voila_configuration
+        if self.notebook_path not in kept:
+            kept[self.notebook_path] = await self.load_notebook(self.notebook_path)
+        if "exporter" not in kept:
+            kept["exporter"] = VoilaExporter(
+                template_paths=self.template_paths,
+                template_name=told.template,
+                config=self.traitlet_config,
+                contents_manager=self.contents_manager,
+                theme=told.theme,
+                base_url=self.base_url,
+            )
+        self.cwd, self.exporter = "", kept["exporter"]
+        self.template_name, self.theme = told.template, told.theme
+        self.notebook = self.prelaunch_hook(
+            self.request_handler, notebook=deepcopy(kept[self.notebook_path]), cwd=self.cwd
+        )
+        self.page_config["jupyterLabTheme"] = self.theme
+        self.resources = {
+            "base_url": self.base_url,
+            "theme": self.theme,
+            "template": self.template_name,
+            "metadata": {"name": self.notebook_path},
+            "page_config": self.page_config,
+        }
+
+    async def _jinja_kernel_start(self, nb, kernel_id, kernel_future):
+        self.executor = VoilaExecutor(nb, km=kernel_future, config=self.traitlet_config, show_tracebacks=False)
+        self.executor.kc = self._client
+        self._client.allow_stdin = False
+        return kernel_id
+
+    async def _jinja_cell_generator(self, nb, kernel_id):
+        for number, cell in enumerate(nb.cells):
+            try:
+                await self.executor.execute_cell(cell, None, number, store_history=False)
+            except DeadKernelError:
+                raise Gone from None
+            except CellExecutionError:  # the template says it in plain words
+                strip_code_cell_warnings(cell)
+                self.executor.strip_code_cell_errors(cell)
+            yield cell
 
 
 class Lesson(Plain, TornadoVoilaHandler):
@@ -275,6 +349,49 @@ class Leave(Owned, Plain):
         """The kernel's name is the secret here: a browser that closes a page sends no other."""
         if not self.check_origin():
             raise web.HTTPError(404)
+
+
+class _Inside:
+    """A file that only who came in may have."""
+
+    def get_current_user(self):
+        """As for every other address."""
+        return self.settings["identity_provider"].get_user(self)
+
+    def prepare(self):
+        """Look at the cookie."""
+        if self.current_user is None and not self.settings["identity_provider"].sees_board(self):
+            raise web.HTTPError(403)
+        return super().prepare()
+
+    def write_error(self, status_code, **why):
+        """No more than the number."""
+        self.finish(responses.get(status_code, "Trouble"))
+
+
+class Static(_Inside, MultiStaticFileHandler):
+    """The scripts of the pages."""
+
+    def validate_absolute_path(self, root, absolute_path):
+        """What is outside, or a folder, is not there."""
+        try:
+            return super().validate_absolute_path(root, absolute_path)
+        except web.HTTPError:
+            raise web.HTTPError(404) from None
+
+
+class Extensions(FileFindHandler):
+    """The scripts of the widgets."""
+
+    async def prepare(self):
+        """Look at the cookie before anything is looked for."""
+        await super().prepare()
+        if self.current_user is None:
+            raise web.HTTPError(403)
+
+    def write_error(self, status_code, **why):
+        """No more than the number."""
+        self.finish(responses.get(status_code, "Trouble"))
 
 
 class Nowhere(Plain):

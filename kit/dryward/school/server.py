@@ -10,15 +10,14 @@ from pathlib import Path
 import jinja2
 from tornado.httpserver import HTTPServer
 from tornado.ioloop import IOLoop
-from tornado.web import Application
+from tornado.web import Application, OutputTransform
 from traitlets.config import Config
 from voila.app import Voila
 
 from dryward.checks import PlainError
-from dryward.cli.classroom import files, handlers
-from dryward.cli.classroom.door import Door
-from dryward.cli.classroom.headers import Rules
-from dryward.cli.classroom.kernels import Kernels, PageConnection
+from dryward.school import handlers
+from dryward.school.kernels import Kernels, PageConnection
+from dryward.school.learners import Door
 
 #: What Jupyter finds when it looks for templates here.
 SHARE = Path(__file__).resolve().parent / "share"
@@ -32,10 +31,44 @@ _LOOK = 20
 _LARGEST = 40_000_000
 #: Longest temporary folder [characters] in which a kernel's sockets still have names that the system takes.
 _LONGEST = 24
+#: Nothing from elsewhere, nothing into a frame, no camera or place.  Sliders and pictures need
+#: styles within the page, scripts made from the kit's own text, and pictures made in the page.
+RULES = {
+    "Content-Security-Policy": "; ".join(
+        (
+            "default-src 'none'",
+            "script-src 'self' blob:",
+            "style-src 'self' 'unsafe-inline' blob:",
+            "img-src 'self' data: blob:",
+            "font-src 'self' data:",
+            "connect-src 'self' blob: data:",
+            "base-uri 'none'",
+            "form-action 'self'",
+            "frame-ancestors 'none'",
+        )
+    ),
+    "X-Frame-Options": "DENY",
+    "X-Content-Type-Options": "nosniff",
+    "Referrer-Policy": "same-origin",
+    "Cross-Origin-Opener-Policy": "same-origin",
+    "Cross-Origin-Resource-Policy": "same-origin",
+    "Permissions-Policy": "camera=(), geolocation=(), microphone=(), payment=(), usb=()",
+}
 
 
 class NoPort(PlainError):
     """The port is taken."""
+
+
+class Rules(OutputTransform):
+    """Puts the rules on every answer, whoever made it."""
+
+    def transform_first_chunk(self, status_code, headers, chunk, finishing):
+        """Before the first byte goes out."""
+        for name, value in RULES.items():
+            headers[name] = value
+        headers.pop("Server", None)
+        return status_code, headers, chunk
 
 
 class Pages(Voila):
@@ -84,10 +117,10 @@ class Pages(Voila):
             (rf"{root}/api/kernels/{_KERNEL}", handlers.KernelState),
             (rf"{root}/api/kernels/{_KERNEL}/channels", handlers.KernelTalk),
             (rf"{root}/voila/api/shutdown/{_KERNEL}", handlers.Leave),
-            (rf"{root}/voila/static/(.*)", files.Static, statics),
+            (rf"{root}/voila/static/(.*)", handlers.Static, statics),
             (
                 rf"{root}/voila/labextensions/(.*)",
-                files.Extensions,
+                handlers.Extensions,
                 {"path": self.labextensions_path, "no_cache_paths": []},
             ),
             (r"/(.*)", handlers.Nowhere),
