@@ -1,4 +1,4 @@
-"""The parts a bench is made of; each is a plain table that the browser draws."""
+"""The parts a desk is made of; each is a plain table that the browser draws."""
 
 
 def section(key, title, *parts, fold=None):

@@ -93,7 +93,7 @@ function build(frame, sheet, kept) {
   parts.trouble = make("p", { class: "dw-trouble", role: "alert" });
   parts.steps = make("ol", { class: "dw-steps" });
   parts.status = make("div", { class: "dw-status", role: "status" });
-  parts.bench = make("div", { class: "dw-bench" });
+  parts.desk = make("div", { class: "dw-desk" });
   parts.work = make("div", { class: "dw-work" }, board,
     make("div", { class: "dw-view" }, picturePart(frame, kept), readouts, parts.sentence, parts.trouble));
   const opened = (key) => sheet.open.has(key);
@@ -108,9 +108,9 @@ function build(frame, sheet, kept) {
     make("header", { class: "dw-title" },
       make("span", { class: "dw-number", "aria-hidden": "true" }, String(frame.number)),
       make("h2", { class: "dw-question" }, frame.question), switchPart(frame, sheet)),
-    predictionPart(frame, sheet), frame.controls.length || frame.pictures.length ? parts.work : parts.sentence, parts.bench, folds,
+    predictionPart(frame, sheet), frame.controls.length || frame.pictures.length ? parts.work : parts.sentence, parts.desk, folds,
     frame.unkept ? make("p", { class: "dw-unkept", role: "alert" }, frame.unkept) : null,
-    frame.checks.length ? checksPart(frame.checks, sheet) : null,
+    frame.questions.length ? questionsPart(frame.questions, sheet) : null,
     frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, "On the job"), make("p", {}, frame.takeaway)) : null,
     listPart("Take care", frame.cautions, "dw-cautions"), parts.status);
   // The reader's own size of type, 16 being usual; a projector has its own.
@@ -165,25 +165,27 @@ async function putPicture(picture, bytes, moving) {
 const COVERED = "The drawing is covered until you have predicted.";
 
 function render({ model, el }) {
+  // Each message says which version of the kit has drawn this page.
+  const send = (message, buffers) => model.send({ version: VERSION, ...message }, undefined, buffers);
   const kept = [];
   let shown = null;
   let parts = null;
   let rest = null;
   let serial = 0;
-  const bench = {
+  const desk = {
     open: new Set(),
     shut: new Set(),
-    act: (key, value, buffers) => model.send({ kind: "bench", key, value }, undefined, buffers),
+    act: (key, value, buffers) => send({ kind: "desk", key, value }, buffers),
   };
   const sheet = {
     locked: false,
     open: new Set(),
-    send: (message) => model.send(message),
+    send,
     moved() {
       const values = {};
       for (const [name, control] of Object.entries(parts.controls)) values[name] = control.value();
       serial = Math.max(serial, model.get("live").seen || 0) + 1;
-      model.set("moves", { serial, system: model.get("frame").system, values });
+      model.set("moves", { version: VERSION, serial, system: model.get("frame").system, values });
       model.save_changes();
       return serial;
     },
@@ -191,7 +193,7 @@ function render({ model, el }) {
       if (open === sheet.open.has(key)) return;
       if (open) sheet.open.add(key);
       else sheet.open.delete(key);
-      model.send({ kind: "fold", key, open });
+      send({ kind: "fold", key, open });
     },
   };
 
@@ -203,7 +205,7 @@ function render({ model, el }) {
     const built = build(frame, sheet, kept);
     parts = built.parts;
     el.replaceChildren(built.root);
-    putBench(parts.bench, model.get("bench"), bench);
+    putDesk(parts.desk, model.get("desk"), desk);
     update();
     if (focus) {
       const again = el.querySelector(`[data-key="${focus}"]`) || el.querySelector(".dw-range, .dw-select");
@@ -245,7 +247,7 @@ function render({ model, el }) {
     if (event.key.toLowerCase() === "r" && !typing && !event.ctrlKey && !event.metaKey && model.get("frame").instructor) {
       event.preventDefault();
       event.stopPropagation();
-      model.send({ kind: "reveal" });
+      send({ kind: "reveal" });
     }
   }
 
@@ -253,12 +255,12 @@ function render({ model, el }) {
   el.addEventListener("keydown", revealKey);
   model.on("change:frame", rebuild);
   model.on("change:live", update);
-  const changeBench = () => parts && putBench(parts.bench, model.get("bench"), bench);
-  model.on("change:bench", changeBench);
+  const changeDesk = () => parts && putDesk(parts.desk, model.get("desk"), desk);
+  model.on("change:desk", changeDesk);
   rebuild();
-  model.send({ kind: "opened" });
+  send({ kind: "opened" });
   // The index follows what was done in other windows since it was last in view.
-  const watch = new IntersectionObserver((found) => found.some((each) => each.isIntersecting) && model.send({ kind: "seen" }));
+  const watch = new IntersectionObserver((found) => found.some((each) => each.isIntersecting) && send({ kind: "seen" }));
   if (model.get("frame").number === 0) watch.observe(el);
   return () => {
     clearTimeout(rest);
@@ -266,7 +268,7 @@ function render({ model, el }) {
     el.removeEventListener("keydown", revealKey);
     model.off("change:frame", rebuild);
     model.off("change:live", update);
-    model.off("change:bench", changeBench);
+    model.off("change:desk", changeDesk);
     for (const picture of kept) {
       picture.shown = Infinity; // what is still loading releases itself
       for (const image of [picture.ground, picture.moving]) URL.revokeObjectURL(image.src);

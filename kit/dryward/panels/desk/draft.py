@@ -1,4 +1,4 @@
-"""A roof on the bench: the job, its file, and every step back."""
+"""A roof on the desk: the job, its file, and every step back."""
 
 import itertools
 import re
@@ -18,7 +18,7 @@ _STEPS = 200
 _PAUSE = 2.0
 
 
-class Work:
+class Draft:
     """One job being built.
 
     Parameters

@@ -1,4 +1,4 @@
-"""Logger files on the bench: what was guessed, put right by the reader; the model over the same hours."""
+"""Logger files on the desk: what was guessed, put right by the reader; the model over the same hours."""
 
 import re
 import tempfile
@@ -10,7 +10,7 @@ import numpy as np
 from dryward import building
 from dryward.building.job import Job, Tightness
 from dryward.checks import BadFile
-from dryward.panels.bench import parts
+from dryward.panels.desk import parts
 from dryward.report import setting
 from dryward.weather import Air, loggers
 
