@@ -35,8 +35,8 @@ from dryward.physics.hourly import Hours
 from dryward.physics.limits import Range
 from dryward.physics.monthly import Months
 from dryward.physics.steady import Profile, Sweep
-from dryward.report.setting import Setting, setting
 from dryward.report.moisture_checks import run_years
+from dryward.report.setting import Setting, setting
 from dryward.weather import Air, HourlyWeather, MonthlyClimate
 
 #: A number in SI, or a text with its unit.
