@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 from drawn import CASES, DAMP, HOT, ROOM, profile_state, roof
 
-from dryward.pictures.curve import Curve, CurveState
+from dryward.course.read_the_air.scene import Curve, CurveState
 from dryward.pictures.section import FULL_ARROW, Section
 from dryward.pictures.strokes import arrow, ceiling, thinned
 

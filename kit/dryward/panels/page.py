@@ -2,7 +2,7 @@
 
 How a lesson page is written
 ----------------------------
-One class in ``panels/lessons/<id with underscores>.py``, a subclass of
+One class in ``course/<id with underscores>/page.py``, a subclass of
 `Page`, 60 to 150 lines; ``where_it_gets_wet.py`` is the example.  The words
 of the lesson (question, prediction, takeaway, cautions, sources, limits,
 checks) come from `teaching` by the page's id.  The class says the rest::
