@@ -92,7 +92,7 @@ def test_an_unknown_limit_is_one_sentence():
     ],
 )
 def test_a_row_without_its_source_or_with_no_number_is_refused(row, sentence, tmp_path, monkeypatch):
-    criteria = importlib.import_module("dryward.verdict.criteria")  # the package has a function of that name
+    criteria = importlib.import_module("dryward.verdict.findings")  # the package has a function of that name
     (tmp_path / "data").mkdir()
     head = "id,what,unit,caution,damage,source,where,how_read,note"
     (tmp_path / "data" / "criteria.csv").write_text(f"{head}\n{row}\n", encoding="utf-8")
@@ -389,7 +389,7 @@ def test_a_humid_face_says_why_it_counts_or_not():
 
 
 def _face(temperature, humidity):
-    from dryward.verdict.steady import _face_humidity
+    from dryward.verdict.judgment import _face_humidity
 
     return _face_humidity(Place("deck"), temperature, humidity)
 
@@ -740,13 +740,13 @@ def test_what_is_left_out_is_a_list():
 def test_no_text_of_this_room_promises_anything():
     room = Path(verdict.__file__).parent
     texts = [path.read_text("utf-8") for path in (*room.rglob("*.py"), *room.rglob("*.csv"))]
-    assert len(texts) >= 8
+    assert len(texts) >= 5
     assert not any(FORBIDDEN.search(text) for text in texts)
 
 
 def test_saturated_and_too_cold_for_mold_is_dry_by_both_rules():
     """No plane gathers and a face stands at just 100 %: neither rule finds mold in frost."""
-    from dryward.verdict.steady import _face_humidity
+    from dryward.verdict.judgment import _face_humidity
 
     for humidity in (0.97, 1.0):
         assert _face_humidity(Place("deck"), -12.0, humidity).state == DRY

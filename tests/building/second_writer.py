@@ -2,7 +2,7 @@
 
 import dataclasses
 
-from dryward.building import job_files
+from dryward.building.job import load_job, save_job
 from dryward.checks import PlainError
 
 
@@ -11,13 +11,13 @@ def write(path, years, opened, answers):
 
     Who is told so keeps its work under a name of its own.
     """
-    job, token = job_files.load(path)
+    job, token = load_job(path)
     mine = dataclasses.replace(job, years=years)
     opened.wait(60)
     try:
-        job_files.save(mine, path, token)
+        save_job(mine, path, token)
     except PlainError as reason:
-        job_files.save(mine, path.with_name(f"mine-{years}.toml"), "new")
+        save_job(mine, path.with_name(f"mine-{years}.toml"), "new")
         answers.put((years, str(reason)))
     else:
         answers.put((years, ""))

@@ -36,7 +36,7 @@ def test_every_row_names_its_section_edition_and_reading():
 
 def test_a_row_that_does_not_say_how_its_number_is_known_is_refused(monkeypatch):
     wrong = dict(code_rows.table(code_rows.CLASS_2)[0], reading="somewhere")
-    monkeypatch.setattr(code_rows.rows, "read", lambda name, columns: [wrong])
+    monkeypatch.setattr(code_rows.schema, "rows", lambda name, columns: [wrong])
     with pytest.raises(BadFile, match="row 2021-3: reading must be quoted or memory"):
         code_rows.table.__wrapped__(code_rows.CLASS_2)
 

@@ -2,25 +2,26 @@
 
 import pytest
 
-from dryward.building import FixedMembrane, VariableMembrane, cups
+from dryward.building import FixedMembrane, VariableMembrane
+from dryward.building.membranes import cup_curve, cup_membrane, membrane_reading
 from dryward.checks import OutOfRange
 from dryward.units import to_si
 
 
 def test_the_curve_passes_through_both_values():
-    points = cups.curve(1e-12, 1e-11)
+    points = cup_curve(1e-12, 1e-11)
     assert points[0] == (0.25, 1e-12)
     assert points[-1] == (0.75, 1e-11)
     assert points[2] == pytest.approx((0.5, 10**-11.5)), "straight on a log scale"
 
 
 def test_one_value_twice_is_no_curve():
-    assert cups.curve(2e-12, 2e-12) == 2e-12
-    assert isinstance(cups.membrane(2e-12, 2e-12), FixedMembrane)
+    assert cup_curve(2e-12, 2e-12) == 2e-12
+    assert isinstance(cup_membrane(2e-12, 2e-12), FixedMembrane)
 
 
 def test_a_membrane_reads_its_two_cups():
-    film = cups.membrane(to_si(1.0, "perm"), to_si(5.6, "perm"))
+    film = cup_membrane(to_si(1.0, "perm"), to_si(5.6, "perm"))
     assert isinstance(film, VariableMembrane)
     assert film.permeance(0.0, 0.5) == pytest.approx(to_si(1.0, "perm")), "the dry cup"
     assert film.permeance(0.5, 1.0) == pytest.approx(to_si(5.6, "perm")), "the wet cup"
@@ -30,7 +31,7 @@ def test_a_membrane_reads_its_two_cups():
 
 def test_the_reading_in_words():
     film = VariableMembrane((0.3, 0.8), (to_si(0.5, "perm"), to_si(13, "perm")))
-    assert cups.reading(film, 0.75, 0.86) == (
+    assert membrane_reading(film, 0.75, 0.86) == (
         "The faces are at 75 % and 86 %, a mean of 80.5 %: the membrane reads 13 perm."
     )
 
@@ -45,4 +46,4 @@ def test_the_reading_in_words():
 )
 def test_bad_values_get_a_sentence(dry, wet, words):
     with pytest.raises(OutOfRange, match=words):
-        cups.curve(dry, wet)
+        cup_curve(dry, wet)

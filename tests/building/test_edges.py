@@ -13,12 +13,11 @@ from dryward.building import (
     Layer,
     Material,
     VariableMembrane,
+    assembly,
     codes,
     framing,
-    job_files,
+    job,
     library,
-    tables,
-    versions,
 )
 from dryward.checks import BadFile, OutOfRange
 from dryward.units import to_si
@@ -102,7 +101,7 @@ def test_between_the_two_vent_areas_what_is_missing_cannot_be_told(facts, answer
 
 
 def test_an_id_stands_in_one_table_only(monkeypatch):
-    monkeypatch.setattr(tables, "read", lambda name: {"same": name})
+    monkeypatch.setattr(library, "read_table", lambda name: {"same": name})
     with pytest.raises(BadFile, match="The id same stands in two tables of the library"):
         library._whole.__wrapped__()
 
@@ -118,9 +117,9 @@ def test_an_id_stands_in_one_table_only(monkeypatch):
 )
 def test_values_of_a_job_file(value, words):
     with pytest.raises(BadFile, match=f"house, height {words}"):
-        job_files._value("house, height", value, None)
+        job._value("house, height", value, None)
 
 
 def test_an_old_table_with_something_else_for_a_layer_is_handed_on():
-    new = versions._from_1({"layers": [{"thickness_mm": 12, "perms": 2}, "paint"], "pitch": 30})
-    assert new == {"layer": [{"thickness": "12 mm", "permeance": "2 perm"}, "paint"], "slope": 30, "version": 2}
+    new = assembly._from_1({"layers": [{"thickness_mm": 12, "perms": 2}, "paint"], "pitch": 30})
+    assert new == {"layer": [{"thickness": "12 mm", "permeance": "2 perm"}, "paint"], "slope": 30}

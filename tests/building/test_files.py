@@ -8,7 +8,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from dryward import building
+from dryward import building, storage
 from dryward.building import (
     AirSpace,
     Assembly,
@@ -18,8 +18,7 @@ from dryward.building import (
     Material,
     Origin,
     VariableMembrane,
-    disk,
-    files,
+    assembly,
 )
 from dryward.building.membranes import Membrane
 from dryward.checks import BadFile, PlainError
@@ -45,9 +44,9 @@ def test_a_saved_file_opens_without_the_library(tmp_path, monkeypatch):
     def gone(*_):
         raise AssertionError("the library was asked")
 
-    monkeypatch.setattr(files.written.library, "material", gone)
-    monkeypatch.setattr(files.written.library, "membrane", gone)
-    monkeypatch.setattr(files.written.library, "air_space", gone)
+    monkeypatch.setattr(assembly.library, "material", gone)
+    monkeypatch.setattr(assembly.library, "membrane", gone)
+    monkeypatch.setattr(assembly.library, "air_space", gone)
     assert building.load(path).layer("inner membrane").substance.points[0][0] == 0.3
 
 
@@ -57,8 +56,8 @@ def test_a_laminate_keeps_both_sheets_and_its_turn(tmp_path):
     )
     roof = Assembly("roof", [Layer(film, name="film")], notes="one\ntwo")
     path = tmp_path / "roof.toml"
-    files.save(roof, path)
-    assert files.load(path) == roof
+    assembly.save(roof, path)
+    assert assembly.load(path) == roof
 
 
 numbers = st.floats(1e-3, 1.0)
@@ -97,7 +96,7 @@ def test_any_assembly_survives_the_round_trip(rows, film):
     if layers[0].vented:
         layers.insert(0, Layer(FixedMembrane(1e-10)))
     roof = Assembly("made up", layers, interior_film=film, interior_vapor_film=film)
-    assert files.parse(files.text(roof)) == roof
+    assert assembly.parse(assembly.text(roof)) == roof
 
 
 def test_a_file_written_by_hand(tmp_path):
@@ -169,13 +168,13 @@ permeance = "0.05 perm"
     assert from_si(roof.layer("sheet").permeance, "sd m") == pytest.approx(0.02)
     assert isinstance(roof.layer("laminate").substance, LaminateMembrane)
     assert from_si(roof.layers[-1].permeance, "perm") == pytest.approx(0.05)
-    files.save(roof, path)
-    assert files.load(path) == roof
+    assembly.save(roof, path)
+    assert assembly.load(path) == roof
 
 
 def test_the_example_in_the_words_of_the_module_opens():
-    words = files.__doc__.split("::")[1].split("A layer of the library")[0]
-    roof = files.parse("\n".join(line.strip() for line in words.splitlines()))
+    words = assembly.__doc__.split("::")[1].split("A layer of the library")[0]
+    roof = assembly.parse("\n".join(line.strip() for line in words.splitlines()))
     assert [layer.name for layer in roof.layers] == ["board", "inner membrane", "vent space"]
 
 
@@ -208,7 +207,7 @@ def test_a_file_of_version_1_still_opens(tmp_path):
     assert roof.layer("board").thickness == pytest.approx(0.0127)
     assert from_si(roof.layer("film").permeance, "perm") == pytest.approx(0.8)
     assert path.read_text(encoding="utf-8") == OLD, "opening changes nothing"
-    files.save(roof, path)
+    assembly.save(roof, path)
     assert "version = 2" in path.read_text(encoding="utf-8")
     assert building.load(path) == roof
 
@@ -299,13 +298,13 @@ def test_a_bad_file_gets_one_sentence_with_its_place(text, words, tmp_path):
 @given(st.text(max_size=200))
 def test_any_text_opens_or_gets_a_sentence(text):
     with pytest.raises(PlainError):
-        files.parse(HEAD + text)
+        assembly.parse(HEAD + text)
 
 
 @settings(suppress_health_check=[HealthCheck.function_scoped_fixture], max_examples=50)
 @given(cut=st.integers(0, 5000))
 def test_a_truncated_file_gets_a_sentence_or_is_a_shorter_roof(cut, tmp_path):
-    whole = files.text(building.preset("vented-vault"))
+    whole = assembly.text(building.preset("vented-vault"))
     path = tmp_path / "cut.toml"
     path.write_text(whole[: cut % len(whole)], encoding="utf-8")
     try:
@@ -320,7 +319,7 @@ def test_a_truncated_file_gets_a_sentence_or_is_a_shorter_roof(cut, tmp_path):
         (b"\x00\xff\xfe" * 10, "it is not a text file."),
         (b"\x00" * 50, "it is not written as TOML"),
         (b"PK\x03\x04" + bytes(range(256)), "it is not a text file."),
-        (b" " * (disk.LARGEST + 1), "it is larger than 500000 bytes, too large for an assembly."),
+        (b" " * (storage.LARGEST + 1), "it is larger than 500000 bytes, too large for an assembly."),
     ],
 )
 def test_what_is_no_text_gets_a_sentence(content, words, tmp_path):
@@ -360,6 +359,6 @@ def test_a_pipe_does_not_hang(tmp_path):
 
 
 def test_a_typed_permeance_is_the_same_as_a_number():
-    typed = files.parse(HEAD + "[[layer]]\nmembrane = { permeance = '0.7 perm' }")
-    plain = files.parse(HEAD + f"[[layer]]\nmembrane = {{ permeance = {to_si(0.7, 'perm')!r} }}")
+    typed = assembly.parse(HEAD + "[[layer]]\nmembrane = { permeance = '0.7 perm' }")
+    plain = assembly.parse(HEAD + f"[[layer]]\nmembrane = {{ permeance = {to_si(0.7, 'perm')!r} }}")
     assert typed == plain

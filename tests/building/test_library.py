@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 
 from dryward import building
-from dryward.building import rows, tables
+from dryward.building import library, schema
 from dryward.building.library import category
 from dryward.checks import BadFile, UnknownName
 from dryward.units import AIR_PERMEABILITY, from_si
@@ -153,7 +153,7 @@ GOOD = "a,sheet,things,fixed,1,,,,,,perm,by hand,-,counted,\n"
 
 
 def test_a_good_row_is_read():
-    sheet = tables.read("sheets.csv", "# a remark\n" + HEAD + GOOD)["a"]
+    sheet = library.read_table("sheets.csv", "# a remark\n" + HEAD + GOOD)["a"]
     assert sheet.permeance() == pytest.approx(57.2134951e-12)
 
 
@@ -185,10 +185,10 @@ def test_a_good_row_is_read():
 )
 def test_a_bad_row_is_refused(text, words):
     with pytest.raises(BadFile, match=re.escape(words)):
-        tables.read("sheets.csv", text)
+        library.read_table("sheets.csv", text)
 
 
 def test_every_table_of_the_package_speaks():
     for name in ("codes/limits.csv", "codes/retarders.csv", "codes/class_2_insulation.csv"):
-        assert rows.read(name, ("edition", "section"))
-    assert rows.read("codes/unread.csv", ("edition", "shown"))
+        assert schema.rows(name, ("edition", "section"))
+    assert schema.rows("codes/unread.csv", ("edition", "shown"))

@@ -9,7 +9,7 @@ import dataclasses
 import pytest
 
 from dryward import building
-from dryward.building import AirSpace, Assembly, Layer, Material, order
+from dryward.building import AirSpace, Assembly, Layer, Material, layer_order
 from dryward.building.assembly import WALL
 
 #: Thickness of what is not a sheet, where the case does not say it [m].
@@ -173,14 +173,14 @@ WRONG = {
 
 @pytest.mark.parametrize("case", RIGHT)
 def test_what_may_lie_there_is_left_alone(case):
-    assert order.warnings(RIGHT[case]) == ()
+    assert layer_order.warnings(RIGHT[case]) == ()
 
 
 @pytest.mark.parametrize("case", WRONG)
 def test_what_lies_wrong_is_named(case):
     built, names = WRONG[case]
-    assert [each.layer for each in order.misplaced(built)] == names
-    said = " ".join(order.warnings(built))
+    assert [each.layer for each in layer_order.misplaced(built)] == names
+    said = " ".join(layer_order.warnings(built))
     assert all(name.lower() in said.lower() for name in names)
     assert "listed from inside to outside" in said
 
@@ -188,8 +188,8 @@ def test_what_lies_wrong_is_named(case):
 @pytest.mark.parametrize("id", building.presets())
 def test_a_preset_is_right_and_warns_when_it_is_turned_round(id):
     built = building.preset(id)
-    assert order.warnings(built) == ()
-    (said,) = order.warnings(dataclasses.replace(built, layers=built.layers[::-1]))
+    assert layer_order.warnings(built) == ()
+    (said,) = layer_order.warnings(dataclasses.replace(built, layers=built.layers[::-1]))
     assert said.startswith("The layers look turned round: ")
     outermost = built.layers[-1]
     assert outermost.name in said
@@ -202,26 +202,26 @@ def test_the_outermost_layer_moved_inside_is_named(id):
     """Each preset with nothing else wrong than its covering as the room's face."""
     built = building.preset(id)
     moved = dataclasses.replace(built, layers=(built.layers[-1], *built.layers[:-1]))
-    assert built.layers[-1].name in [each.layer for each in order.misplaced(moved)]
+    assert built.layers[-1].name in [each.layer for each in layer_order.misplaced(moved)]
 
 
 def test_a_layer_is_pointed_at_by_both_its_names():
     built = roof("asphalt-shingles cellulose-dense gypsum-board")
     built = built.replace("asphalt shingles", rename="covering")
-    assert order.misplaced(built)[0].called == "covering (asphalt shingles)"
-    assert order.misplaced(built)[1].called == "gypsum board"
+    assert layer_order.misplaced(built)[0].called == "covering (asphalt shingles)"
+    assert layer_order.misplaced(built)[1].called == "gypsum board"
 
 
 def test_an_own_material_insulates_by_its_conductivity():
     own = Material("own-material", "own", 40, 1400, 0.04, 1e-10, category="own")
     shingles, board = (building.material(id) for id in ("asphalt-shingles", "gypsum-board"))
     built = Assembly("own", [Layer(shingles, 0.006), Layer(own, 0.2), Layer(board, 0.0127)])
-    assert [each.side for each in order.misplaced(built)] == ["room", "weather"]
+    assert [each.side for each in layer_order.misplaced(built)] == ["room", "weather"]
     solid = dataclasses.replace(own, conductivity=0.5)
-    assert order.misplaced(Assembly("own", [Layer(board, 0.0127), Layer(solid, 0.2)])) == ()
+    assert layer_order.misplaced(Assembly("own", [Layer(board, 0.0127), Layer(solid, 0.2)])) == ()
 
 
 def test_a_wall_begins_at_its_slope():
     flat = "gypsum-board glass-fiber-batt gypsum-board"
-    assert order.misplaced(made(flat, WALL)) == ()
-    assert [each.layer for each in order.misplaced(made(flat, WALL - 1))] == ["gypsum board (2)"]
+    assert layer_order.misplaced(made(flat, WALL)) == ()
+    assert [each.layer for each in layer_order.misplaced(made(flat, WALL - 1))] == ["gypsum board (2)"]

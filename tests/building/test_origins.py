@@ -7,7 +7,8 @@ from importlib import resources
 import pytest
 
 from dryward import building
-from dryward.building import AirSpace, Assembly, Layer, Material, files, library, membrane, origins, preset
+from dryward.building import AirSpace, Assembly, Layer, Material, library, membrane, preset
+from dryward.building.assembly import load
 from dryward.building.job import Job
 from dryward.report import many, page, review, sheet
 from dryward.report.check import Check, Review
@@ -48,7 +49,7 @@ def test_there_are_many_and_polyethylene_and_felt_are_among_them():
 def test_what_was_not_read_says_so_long_and_short(id):
     thing = building.substance(id)
     for longest in (None, 60, 160):
-        said = origins.said(thing, longest)
+        said = library.source_of(thing, longest)
         assert all(words in said for words in DOUBTED[id]), said
         assert longest is None or len(said) <= longest
 
@@ -66,7 +67,7 @@ def test_it_says_so_in_the_report_and_in_the_json(id):
 
 @pytest.mark.parametrize("id", ROWS)
 def test_a_row_keeps_its_source_and_how_it_was_read(id):
-    said, row = origins.said(building.substance(id)), ROWS[id]
+    said, row = library.source_of(building.substance(id)), ROWS[id]
     assert said.startswith(row["source"])
     assert row["how_read"].removeprefix("invented for teaching: ").removeprefix("invented: ") in said
     assert not re.search(r"[,;] -", said)
@@ -91,10 +92,10 @@ def test_a_value_of_ones_own_is_not_the_librarys(tmp_path):
         '[[layer]]\nmaterial = "slate"\nthickness = "1/4 in"\n',
         encoding="utf-8",
     )
-    board, poly, slate = (origins.said(layer.substance) for layer in files.load(path).layers)
+    board, poly, slate = (library.source_of(layer.substance) for layer in load(path).layers)
     assert "thermal resistance given with the layer; 50 perm at 3/8 in. read in" in board
     assert poly == "given with the layer"
-    assert slate == origins.said(library.substance("slate"))
-    built = files.load(path)
+    assert slate == library.source_of(library.substance("slate"))
+    built = load(path)
     built.save(tmp_path / "again.toml")
-    assert files.load(tmp_path / "again.toml") == built
+    assert load(tmp_path / "again.toml") == built

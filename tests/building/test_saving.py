@@ -1,37 +1,36 @@
 """Assembly files are written whole or not at all, and a second writer is told."""
 
 import dataclasses
-import os
 import stat
 import sys
 import threading
 
 import pytest
 
-from dryward import building
-from dryward.building import disk, files
+from dryward import building, storage
+from dryward.building.assembly import load_with_token, save
 from dryward.checks import BadFile
 
 
 def roof_file(folder):
     path = folder / "roof.toml"
-    files.save(building.preset("vented-vault"), path)
+    save(building.preset("vented-vault"), path)
     return path
 
 
 def test_a_second_writer_is_told(tmp_path):
     path = roof_file(tmp_path)
-    first, token = files.load_with_token(path)
-    _, same = files.load_with_token(path)
-    newer = files.save(dataclasses.replace(first, name="first"), path, expect=token)
+    first, token = load_with_token(path)
+    _, same = load_with_token(path)
+    newer = save(dataclasses.replace(first, name="first"), path, expect=token)
     with pytest.raises(BadFile, match=r"roof.toml: it was changed or removed since it was opened"):
-        files.save(dataclasses.replace(first, name="second"), path, expect=same)
+        save(dataclasses.replace(first, name="second"), path, expect=same)
     assert building.load(path).name == "first"
-    files.save(dataclasses.replace(first, name="third"), path, expect=newer)
+    save(dataclasses.replace(first, name="third"), path, expect=newer)
     assert building.load(path).name == "third"
     path.unlink()
     with pytest.raises(BadFile, match="changed or removed"):
-        files.save(first, path, expect=newer)
+        save(first, path, expect=newer)
     assert not path.exists()
 
 
@@ -39,20 +38,20 @@ def test_a_new_file_does_not_replace_an_old_one(tmp_path):
     path = roof_file(tmp_path)
     before = path.read_bytes()
     with pytest.raises(BadFile, match="there is already a file of that name; it was left as it is"):
-        files.save(building.preset("wood-frame-wall"), path, expect=disk.NEW)
+        save(building.preset("wood-frame-wall"), path, expect=storage.NEW)
     assert path.read_bytes() == before
-    files.save(building.preset("wood-frame-wall"), tmp_path / "wall.toml", expect=disk.NEW)
+    save(building.preset("wood-frame-wall"), tmp_path / "wall.toml", expect=storage.NEW)
     assert building.load(tmp_path / "wall.toml").slope == 90
 
 
 def test_of_many_writers_with_one_token_exactly_one_wins(tmp_path):
     path = roof_file(tmp_path)
-    roof, token = files.load_with_token(path)
+    roof, token = load_with_token(path)
     told = []
 
     def write(number):
         try:
-            files.save(dataclasses.replace(roof, name=f"writer {number}"), path, expect=token)
+            save(dataclasses.replace(roof, name=f"writer {number}"), path, expect=token)
         except BadFile:
             told.append(number)
 
@@ -73,9 +72,9 @@ def test_a_failed_save_leaves_the_old_file(tmp_path, monkeypatch):
     def full(*_):
         raise OSError(28, "No space left on device")
 
-    monkeypatch.setattr(disk.os, "replace", full)
+    monkeypatch.setattr(storage.os, "replace", full)
     with pytest.raises(BadFile, match=r"roof.toml: it cannot be written \(No space left on device\)\."):
-        files.save(building.preset("wood-frame-wall"), path)
+        save(building.preset("wood-frame-wall"), path)
     assert path.read_bytes() == before
     assert [each.name for each in tmp_path.iterdir()] == ["roof.toml"]
 
@@ -84,31 +83,21 @@ def test_what_could_not_be_read_again_is_not_written(tmp_path):
     path = roof_file(tmp_path)
     before = path.read_bytes()
     with pytest.raises(BadFile, match="name must be a text of at most 80 characters"):
-        files.save(dataclasses.replace(building.load(path), name="n" * 300), path)
+        save(dataclasses.replace(building.load(path), name="n" * 300), path)
     assert path.read_bytes() == before
-
-
-def test_a_lock_left_by_a_crash_is_taken_over(tmp_path):
-    path = roof_file(tmp_path)
-    lock = tmp_path / ".roof.toml.lock"
-    lock.touch()
-    os.utime(lock, (0, 0))
-    files.save(building.preset("wood-frame-wall"), path)
-    assert building.load(path).slope == 90
 
 
 def test_a_writer_waits_for_another_and_then_says_so(tmp_path, monkeypatch):
     path = roof_file(tmp_path)
-    (tmp_path / ".roof.toml.lock").touch()
-    monkeypatch.setattr(disk, "_PATIENCE", 0.1)
-    with pytest.raises(BadFile, match=r"roof.toml: another program is writing it; try again\."):
-        files.save(building.preset("wood-frame-wall"), path)
+    monkeypatch.setattr(storage, "PATIENCE", 0.1)
+    with storage.locked(path), pytest.raises(BadFile, match=r"roof.toml: another program is writing it; try again\."):
+        save(building.preset("wood-frame-wall"), path)
 
 
 @pytest.mark.parametrize("where", ["no/such/folder/roof.toml", "a\0b.toml"])
 def test_an_impossible_place_gets_a_sentence(where, tmp_path):
     with pytest.raises(BadFile, match="it cannot be written"):
-        files.save(building.preset("vented-vault"), f"{tmp_path}/{where}")
+        save(building.preset("vented-vault"), f"{tmp_path}/{where}")
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="no such permissions there")
@@ -117,7 +106,7 @@ def test_links_and_permissions_stay(tmp_path):
     path.chmod(0o600)
     link = tmp_path / "link.toml"
     link.symlink_to(path)
-    files.save(building.preset("wood-frame-wall"), link)
+    save(building.preset("wood-frame-wall"), link)
     assert link.is_symlink()
     assert building.load(path).slope == 90
     assert stat.S_IMODE(path.stat().st_mode) == 0o600

@@ -4,41 +4,47 @@ import numpy as np
 import pytest
 
 from dryward import air, building, units
-from dryward.building import liquid, sorption
+from dryward.building.materials import (
+    humidity_of_wood,
+    liquid_conductivity,
+    lowest_diffusivity,
+    wood_moisture,
+    wood_points,
+)
 from dryward.checks import OutOfRange
 
 
 def test_the_wood_curve_rises_and_falls_with_warmth():
     rh = np.linspace(0, 1, 101)
-    assert np.all(np.diff(sorption.wood_moisture(rh)) > 0)
-    assert sorption.wood_moisture(0.8, 40.0) < sorption.wood_moisture(0.8, 0.0)
-    assert sorption.wood_moisture(0.0) == 0.0
-    assert 0.25 < sorption.wood_moisture(1.0) < 0.35, "fiber saturation"
+    assert np.all(np.diff(wood_moisture(rh)) > 0)
+    assert wood_moisture(0.8, 40.0) < wood_moisture(0.8, 0.0)
+    assert wood_moisture(0.0) == 0.0
+    assert 0.25 < wood_moisture(1.0) < 0.35, "fiber saturation"
 
 
 @pytest.mark.parametrize("rh", [0.05, 0.3, 0.65, 0.9, 0.93])
 def test_the_inverse_comes_back(rh):
-    assert sorption.humidity_of_wood(float(sorption.wood_moisture(rh, 10.0)), 10.0) == pytest.approx(rh, abs=1e-9)
+    assert humidity_of_wood(float(wood_moisture(rh, 10.0)), 10.0) == pytest.approx(rh, abs=1e-9)
 
 
 def test_points_end_at_free_saturation():
-    points = sorption.wood_points(500.0, 600.0, 0.85)
+    points = wood_points(500.0, 600.0, 0.85)
     assert points[-1] == (1.0, 600.0)
-    assert dict(points)[0.5] == pytest.approx(0.85 * 500 * float(sorption.wood_moisture(0.5)), abs=1e-3)
+    assert dict(points)[0.5] == pytest.approx(0.85 * 500 * float(wood_moisture(0.5)), abs=1e-3)
 
 
 @pytest.mark.parametrize(
     ("call", "words"),
     [
-        (lambda: sorption.wood_moisture(1.4), "Relative humidity is 140 %; it must be 0 to 100 %"),
-        (lambda: sorption.wood_moisture(0.5, 200.0), "Wood temperature is 200 °C"),
-        (lambda: sorption.humidity_of_wood(0.4), "Moisture content of wood is 40 %; it must be 0 to 25 %"),
-        (lambda: sorption.wood_points(0.0, 600.0), "Density is 0 kg/m³"),
-        (lambda: sorption.wood_points(500.0, 100.0), "Free saturation is 100 kg/m³; it must be above"),
-        (lambda: sorption.wood_points(500.0, 600.0, 2.0), "Share of the wood curve is 2"),
-        (lambda: liquid.lowest_diffusivity(-1.0, 200.0), "Water absorption coefficient is -1"),
-        (lambda: liquid.lowest_diffusivity(0.1, 0.0), "Free saturation is 0 kg/m³"),
-        (lambda: liquid.lowest_diffusivity(0.1, 200.0, 190.0), "Water content where liquid begins to move is 190"),
+        (lambda: wood_moisture(1.4), "Relative humidity is 140 %; it must be 0 to 100 %"),
+        (lambda: wood_moisture(0.5, 200.0), "Wood temperature is 200 °C"),
+        (lambda: humidity_of_wood(0.4), "Moisture content of wood is 40 %; it must be 0 to 25 %"),
+        (lambda: wood_points(0.0, 600.0), "Density is 0 kg/m³"),
+        (lambda: wood_points(500.0, 100.0), "Free saturation is 100 kg/m³; it must be above"),
+        (lambda: wood_points(500.0, 600.0, 2.0), "Share of the wood curve is 2"),
+        (lambda: lowest_diffusivity(-1.0, 200.0), "Water absorption coefficient is -1"),
+        (lambda: lowest_diffusivity(0.1, 0.0), "Free saturation is 0 kg/m³"),
+        (lambda: lowest_diffusivity(0.1, 200.0, 190.0), "Water content where liquid begins to move is 190"),
     ],
 )
 def test_bad_values_get_a_sentence(call, words):
@@ -52,7 +58,7 @@ def soaked(absorption, held, hours=0.5, cells=40, depth=0.04):
     Explicit finite volumes on w, with D = K ds/dw taken from the points that
     the library makes; nothing of the formula behind K is used.
     """
-    points = liquid.conductivity(absorption, held)
+    points = liquid_conductivity(absorption, held)
     full = held[-1][1]
     w_at, k_at = np.array(points).T
     rh_at, hold_at = np.array(((0.0, 0.0), *held)).T

@@ -5,7 +5,7 @@ import pytest
 
 from dryward.checks import OutOfRange
 from dryward.physics import sky
-from dryward.physics.night import dry_underside, night
+from dryward.physics.sky import dry_underside, night
 from dryward.weather import Air
 
 

@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 from scipy.optimize import brentq
 
 from dryward.checks import NotConverged
-from dryward.physics.humidity_state import settle, settle_one
+from dryward.physics.vapor_line import settle, settle_one
 
 
 def answer(steep, middle):

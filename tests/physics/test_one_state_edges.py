@@ -1,4 +1,4 @@
-"""One state at its edges: saturated air, no thermal resistance, foils, a rung at the dew point itself."""
+"""One state at its edges: saturated air, no thermal resistance, foils, a node at the dew point itself."""
 
 import numpy as np
 import pytest
@@ -121,7 +121,7 @@ def test_where_nothing_resists_vapor_passes_without_limit_or_not_at_all(inside, 
     assert steady.profile(opening, Air(20, inside), Air(20, outside)).wet_planes == ()
 
 
-def test_the_outermost_face_can_be_the_wettest_rung():
+def test_the_outermost_face_can_be_the_wettest_node():
     """A dry room and fog outdoors: the humidity rises all the way to the outer face."""
     board = Material("board", "board", 640, 1090, 0.16, 5e-11)
     wall = Assembly("thin", [Layer(board, 0.08, "board")])

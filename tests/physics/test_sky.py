@@ -7,7 +7,7 @@ import pytest
 
 from dryward import air
 from dryward.checks import NotConverged, OutOfRange
-from dryward.physics import night, roof_surface, sky
+from dryward.physics import sky
 from dryward.weather import Air
 
 COLD = (20.0 - 32.0) / 1.8  # 20 degF
@@ -81,7 +81,7 @@ def test_a_bare_covering_gets_colder_than_one_over_a_house():
 
 
 def test_frost_margin_shrinks_with_humidity():
-    margin = night.frost_margin(Air(COLD, np.array([0.7, 0.8, 0.9, 0.95])))
+    margin = sky.frost_margin(Air(COLD, np.array([0.7, 0.8, 0.9, 0.95])))
     assert (np.diff(margin) < 0).all()
     assert air.vapor_pressure(COLD, 0.9) == pytest.approx(air.saturation_vapor_pressure(COLD - margin[2]))
 
@@ -90,7 +90,7 @@ def test_frost_margin_shrinks_with_humidity():
 
 
 def test_a_clear_calm_night_frosts_from_outdoor_air_alone():
-    found = night.night(DAMP, 20.0)
+    found = sky.night(DAMP, 20.0)
     assert (np.diff(found.frost) > 0).all()
     assert found.hour[-1] == 12.0
     assert (found.underside_temperature < found.frost_point).all()
@@ -98,18 +98,18 @@ def test_a_clear_calm_night_frosts_from_outdoor_air_alone():
 
 
 def test_each_step_balances_with_the_heat_of_the_frost():
-    found = night.night(DAMP, 20.0, resistance=0.3)
+    found = sky.night(DAMP, 20.0, resistance=0.3)
     rate = found.frost[0] / 900.0
     top, face = found.roof_temperature[0], found.underside_temperature[0]
     through = (face - top) / 0.3
     radiated = 0.9 * sky.STEFAN_BOLTZMANN * ((top + 273.15) ** 4 - (COLD - 20.0 + 273.15) ** 4)
     assert radiated + 8.0 * 0.6 * (top - COLD) == pytest.approx(through, abs=1e-4)
-    gained = 8.0 * 0.4 * (COLD - face) + 0.126 * (21.1 - face) + rate * night.SUBLIMATION_HEAT
+    gained = 8.0 * 0.4 * (COLD - face) + 0.126 * (21.1 - face) + rate * sky.SUBLIMATION_HEAT
     assert gained == pytest.approx(through, abs=1e-4)
 
 
 def test_without_vapor_to_give_it_is_the_roof_surface():
-    dry = night.night(Air(COLD, 0.2), 20.0)
+    dry = sky.night(Air(COLD, 0.2), 20.0)
     expected = sky.roof_surface(COLD, COLD - 20.0, 8.0, 0.126, 21.1)
     assert dry.roof_temperature == pytest.approx(np.full(48, expected))
     assert (dry.frost == 0.0).all()
@@ -127,31 +127,31 @@ def test_without_vapor_to_give_it_is_the_roof_surface():
 )
 def test_what_makes_less_frost(less, change):
     given = {"sky_cooling": 20.0} | change
-    assert night.night(Air(COLD, 0.85), **given).frost[-1] < night.night(Air(COLD, 0.85), 20.0).frost[-1], less
+    assert sky.night(Air(COLD, 0.85), **given).frost[-1] < sky.night(Air(COLD, 0.85), 20.0).frost[-1], less
 
 
 def test_damper_air_more_frost():
-    frost = [night.night(Air(COLD, rh), 20.0).frost[-1] for rh in (0.6, 0.7, 0.8, 0.9, 1.0)]
+    frost = [sky.night(Air(COLD, rh), 20.0).frost[-1] for rh in (0.6, 0.7, 0.8, 0.9, 1.0)]
     assert frost == sorted(frost)
     assert frost[-1] > frost[0]
 
 
 def test_clouds_at_midnight_stop_it_and_frost_goes_again():
     clearing = np.r_[np.full(24, 20.0), np.full(24, 2.0)]
-    found = night.night(Air(COLD, 0.7), clearing)
+    found = sky.night(Air(COLD, 0.7), clearing)
     assert found.frost[23] == found.frost.max()
     assert 0.0 <= found.frost[-1] < found.frost[23]
 
 
 def test_frost_never_falls_below_none():
     warm = np.r_[np.full(4, COLD), np.full(44, 15.0)]
-    found = night.night(Air(warm, 0.3), np.r_[np.full(4, 60.0), np.full(44, 0.0)], coefficient=2.0)
+    found = sky.night(Air(warm, 0.3), np.r_[np.full(4, 60.0), np.full(44, 0.0)], coefficient=2.0)
     assert found.frost.min() == 0.0
     assert found.frost[-1] == 0.0
 
 
 def test_finer_steps_change_nothing_in_steady_weather():
-    coarse, fine = (night.night(DAMP, 20.0, steps_per_hour=n).frost[-1] for n in (1, 12))
+    coarse, fine = (sky.night(DAMP, 20.0, steps_per_hour=n).frost[-1] for n in (1, 12))
     assert coarse == pytest.approx(fine, rel=1e-6)
 
 
@@ -177,17 +177,17 @@ def test_finer_steps_change_nothing_in_steady_weather():
         (lambda: sky.roof_surface(0.0, 0.0, emissivity=2.0), "Emissivity is 2; it must be 0 to 1."),
         (lambda: sky.roof_surface(0.0, 0.0, gain=5000.0), "Heat gain is 5000 W/m²; it must be -2000 to 2000 W/m²."),
         (lambda: sky.roof_surface(0.0, 0.0, 0.0, emissivity=0.0), "A roof surface without emissivity, heat transfer"),
-        (lambda: night.night(DAMP, 80.0), "Sky cooling is 80 K; it must be 0 to 60 K."),
-        (lambda: night.night(DAMP, 20.0, 0.1), "Heat transfer coefficient is 0.1 W/"),
-        (lambda: night.night(DAMP, 20.0, emissivity=-1.0), "Emissivity is -1; it must be 0 to 1."),
-        (lambda: night.night(DAMP, 20.0, resistance=9.0), "Resistance under the covering is 9 m² K/W"),
-        (lambda: night.night(DAMP, 20.0, u_value=99.0), "U-value is 99 W/"),
-        (lambda: night.night(DAMP, 20.0, indoor_temperature=99.0), "Indoor temperature is 99 °C"),
-        (lambda: night.night(DAMP, 20.0, under_share=1.0), "Share of the lower face is 1; it must be 0.05 to 0.95."),
-        (lambda: night.night(DAMP, 20.0, hours=0), "Length of the night is 0 h; it must be 1 to 24 h."),
-        (lambda: night.night(DAMP, 20.0, hours=2.5), "Length of the night is 2.5; it must be a whole number."),
-        (lambda: night.night(DAMP, 20.0, steps_per_hour=0), "Steps in each hour is 0; it must be 1 to 60."),
-        (lambda: night.night(DAMP, np.zeros(5)), "Sky cooling has 5 values; the night has 48 steps."),
+        (lambda: sky.night(DAMP, 80.0), "Sky cooling is 80 K; it must be 0 to 60 K."),
+        (lambda: sky.night(DAMP, 20.0, 0.1), "Heat transfer coefficient is 0.1 W/"),
+        (lambda: sky.night(DAMP, 20.0, emissivity=-1.0), "Emissivity is -1; it must be 0 to 1."),
+        (lambda: sky.night(DAMP, 20.0, resistance=9.0), "Resistance under the covering is 9 m² K/W"),
+        (lambda: sky.night(DAMP, 20.0, u_value=99.0), "U-value is 99 W/"),
+        (lambda: sky.night(DAMP, 20.0, indoor_temperature=99.0), "Indoor temperature is 99 °C"),
+        (lambda: sky.night(DAMP, 20.0, under_share=1.0), "Share of the lower face is 1; it must be 0.05 to 0.95."),
+        (lambda: sky.night(DAMP, 20.0, hours=0), "Length of the night is 0 h; it must be 1 to 24 h."),
+        (lambda: sky.night(DAMP, 20.0, hours=2.5), "Length of the night is 2.5; it must be a whole number."),
+        (lambda: sky.night(DAMP, 20.0, steps_per_hour=0), "Steps in each hour is 0; it must be 1 to 60."),
+        (lambda: sky.night(DAMP, np.zeros(5)), "Sky cooling has 5 values; the night has 48 steps."),
     ],
 )
 def test_out_of_range(ask, sentence):
@@ -196,21 +196,21 @@ def test_out_of_range(ask, sentence):
 
 
 def test_no_balance_is_said(monkeypatch):
-    monkeypatch.setattr(roof_surface, "_STEPS", 1)
+    monkeypatch.setattr(sky, "_STEPS", 1)
     with pytest.raises(NotConverged, match="The temperature of the roof surface was not found"):
         sky.roof_surface(0.0, -30.0)
 
 
 def test_no_frost_rate_is_said(monkeypatch):
-    monkeypatch.setattr(night, "_ROUNDS", 0)
+    monkeypatch.setattr(sky, "_ROUNDS", 0)
     with pytest.raises(NotConverged, match="The frost of a night was not found"):
-        night.night(DAMP, 20.0)
+        sky.night(DAMP, 20.0)
 
 
 def test_a_night_is_quick_enough_for_a_slider():
     def once():
         start = time.perf_counter()
-        night.night(DAMP, 20.0)
+        sky.night(DAMP, 20.0)
         return time.perf_counter() - start
 
     assert min(once() for _ in range(5)) < 0.02  # about 0.002 s on one quiet core

@@ -12,8 +12,8 @@ from roofs import JANUARY, JULY, VARIABLE, fahrenheit, grams_a_day, perm, r, she
 from dryward import air
 from dryward.building import Assembly, FixedMembrane, LaminateMembrane, Layer, Material, VariableMembrane
 from dryward.checks import NotConverged, OutOfRange, UnknownName
-from dryward.physics import ladder as ladders
 from dryward.physics import steady
+from dryward.physics.nodes import nodes_of
 from dryward.weather import Air
 
 AIRS = st.builds(Air, st.floats(-35, 40), st.floats(0.05, 0.99))
@@ -76,7 +76,7 @@ def test_many_at_once_equal_one_by_one(cases, outer, film):
 def test_a_thinner_slice_changes_nothing(monkeypatch):
     roof = vault(VARIABLE, 1.5, 0.6)
     coarse = steady.profile(roof, *JANUARY)
-    monkeypatch.setattr(ladders, "PIECE", 0.05)
+    monkeypatch.setattr("dryward.physics.nodes.PIECE", 0.05)
     fine = steady.profile(vault(VARIABLE, 1.5, 0.6), *JANUARY)
     assert len(fine.depth) > 3 * len(coarse.depth)
     assert fine.gain == pytest.approx(coarse.gain, rel=1e-6)
@@ -125,7 +125,7 @@ def test_the_dew_point_depth_is_not_the_wet_plane():
 
 @pytest.mark.parametrize("start", [0.0, 0.25, 0.5, 0.75, 1.0])
 def test_a_steep_curve_settles_from_any_start(start, monkeypatch):
-    from dryward.physics import humidity_state
+    from dryward.physics import vapor_line
 
     cliff = VariableMembrane((0.40, 0.405), (perm(0.01), perm(60)))
     damp = (Air(fahrenheit(70), 0.6), JANUARY[1])
@@ -133,18 +133,18 @@ def test_a_steep_curve_settles_from_any_start(start, monkeypatch):
     for film in (cliff, VariableMembrane((0.0, 1.0), (perm(0.001), perm(500)))):
         roof = vault(film, 1.5, 0.6)
         state = steady.sweep(roof, *damp)
-        steps = ladders.ladder(roof)
-        real = humidity_state.settle
+        nodes = nodes_of(roof)
+        real = vapor_line.settle
 
         def elsewhere(solve, count, names, begin, real=real):
             return real(solve, count, names, np.full_like(begin, start))
 
-        monkeypatch.setattr("dryward.physics.sweep.settle", elsewhere)
+        monkeypatch.setattr("dryward.physics.steady.settle", elsewhere)
         again = steady.sweep(roof, *damp)
         monkeypatch.undo()
         assert again.gain == pytest.approx(state.gain, rel=1e-6, abs=1e-13)
         one = steady.profile(roof, *damp)
-        answer = steps.answering[0]
+        answer = nodes.humidity_dependent[0]
         mean = 0.5 * (one.relative_humidity[answer.first] + one.relative_humidity[answer.last])
         assert float(answer.permeance(mean)) == pytest.approx(one.permeance["film"], rel=1e-3)
         found.append(one.gain)
@@ -158,13 +158,13 @@ def test_two_layers_that_answer_settle_together():
     many = steady.sweep(roof, *JANUARY)
     assert set(state.permeance) == {"film", "outer"}
     assert many.gain == pytest.approx(state.gain, rel=1e-7)
-    rung = state.face("outer", 0)
-    mean = 0.5 * (state.relative_humidity[rung] + state.relative_humidity[rung + 1])
+    node = state.face("outer", 0)
+    mean = 0.5 * (state.relative_humidity[node] + state.relative_humidity[node + 1])
     assert state.permeance["outer"] == pytest.approx(board.permeability_at(mean) / 0.011, rel=1e-6)
 
 
 def test_a_laminate_is_its_two_sheets():
-    """Through the ladder, and by its own permeance at one temperature."""
+    """Through the nodes, and by its own permeance at one temperature."""
     sensitive = VariableMembrane((0.3, 0.9), (perm(0.5), perm(20)))
     for film in (LaminateMembrane(sensitive, perm(2)), LaminateMembrane(sensitive, perm(2)).flipped()):
         wall = Assembly("film", [Layer(film, name="film")], 0.13, 0.04)
@@ -187,7 +187,7 @@ def test_frost_is_over_ice():
     state = steady.profile(vault(sheet(1), 1.5, 0.6), *JANUARY)
     plane = state.wet_planes[0]
     assert plane.temperature < 0
-    assert state.vapor_pressure[plane.rung] == pytest.approx(air.saturation_vapor_pressure(plane.temperature, "ice"))
+    assert state.vapor_pressure[plane.node] == pytest.approx(air.saturation_vapor_pressure(plane.temperature, "ice"))
 
 
 def test_july_turns_the_arrow():
@@ -228,7 +228,7 @@ def test_plain_sentences():
 
 
 def test_a_curve_that_never_agrees_says_which(monkeypatch):
-    monkeypatch.setattr("dryward.physics.humidity_state._ROUNDS", 2)
+    monkeypatch.setattr("dryward.physics.vapor_line._ROUNDS", 2)
     with pytest.raises(NotConverged, match="The layer film found no steady permeance in 2 rounds"):
         steady.profile(vault(VARIABLE, 1.5, 0.6), Air(fahrenheit(70), 0.7), JANUARY[1])
     with pytest.raises(NotConverged, match="The layer film found"):

@@ -1,4 +1,4 @@
-"""A sweep at its edges: thick layers that answer, membranes of no permeance, rungs by name, ranges."""
+"""A sweep at its edges: thick layers that answer, membranes of no permeance, nodes by name, ranges."""
 
 import dataclasses
 
@@ -23,7 +23,7 @@ def test_a_thick_layer_that_answers_is_the_same_in_one_and_in_many():
     assert float(many.permeance["mat"]) == pytest.approx(one.permeance["mat"], rel=1e-7)
 
 
-def test_two_answering_layers_of_several_pieces():
+def test_two_humidity_dependent_layers_of_several_pieces():
     wall = Assembly("mats", [Layer(MAT, 0.05, "in"), Layer(VARIABLE, name="film"), Layer(MAT, 0.07, "out")], 0.13, 0.04)
     one, many = steady.profile(wall, *JANUARY), steady.sweep(wall, *JANUARY)
     assert many.vapor_pressure == pytest.approx(one.vapor_pressure, rel=1e-7)

@@ -6,7 +6,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.optimize import linprog
 
-from dryward.physics.hull import tight_line, tight_line_through, tight_lines
+from dryward.physics.vapor_line import tight_line, tight_line_through, tight_lines
 
 
 def both(resistance, ceiling, start, end):
@@ -39,7 +39,7 @@ def test_two_bends_and_a_point_between_them_on_their_line():
 
 
 def test_surfaces_without_a_film_are_held_at_their_own_saturation():
-    """Rungs with no resistance to the air beside them cannot be above saturation."""
+    """Nodes with no resistance to the air beside them cannot be above saturation."""
     line, bends = both([0.0, 0.0, 2.0, 2.0], [2000.0, 600.0, 700.0, 900.0], 1000.0, 800.0)
     assert line == pytest.approx([1000.0, 600.0, 700.0, 800.0])
     assert bends == [0, 1, 2, 3]
@@ -120,7 +120,7 @@ PIECES = st.lists(st.tuples(st.sampled_from([0.0, 0.0, 1.0, 2.5]), st.floats(100
 @settings(max_examples=80)
 @given(PIECES, st.floats(0.0, 1.0), st.floats(0.0, 1.0))
 def test_the_line_read_from_outside_is_the_same_line(pieces, inside, outside):
-    """Rungs without resistance at either end, many or few: the mirror image has the mirrored pressures and bends."""
+    """Nodes without resistance at either end, many or few: the mirror image has the mirrored pressures and bends."""
     resistance = np.concatenate(([0.0], np.cumsum([gap for gap, _ in pieces[1:]])))
     resistance[-1] += 1.0  # something between the two airs
     ceiling = [top for _, top in pieces]

@@ -144,7 +144,7 @@ def test_a_year_that_wets_in_every_month_starts_after_the_least_drive():
 
 
 def test_a_plane_without_resistance_to_the_next_gathers_nothing():
-    """Two membranes that touch: the rung between the two films of air is no plane of its own."""
+    """Two membranes that touch: the node between the two films of air is no plane of its own."""
     wool = Material("wool", "wool", 40, 840, 0.04, 1.9e-10)
     one = [Layer(wool, 0.2, "wool"), Layer(FixedMembrane(perm(0.05)), name="skin")]
     two = [

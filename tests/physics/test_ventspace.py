@@ -8,7 +8,7 @@ import pytest
 from dryward import air
 from dryward.building import codes
 from dryward.checks import OutOfRange
-from dryward.physics import channel, moving_air, vent_air, ventspace
+from dryward.physics import moving_air, ventspace
 from dryward.physics.ventspace import VentSpace
 from dryward.units import GRAVITY, KELVIN
 from dryward.weather import Air
@@ -24,14 +24,14 @@ SPACE = VentSpace(0.038, 5.0, 30.0, 0.012, 0.012)
 def test_the_table_is_the_friction_of_the_library(reynolds, roughness):
     from fluids.friction import Clamond, friction_laminar
 
-    plates = channel.curve(1.0, 0.0, roughness)
+    plates = ventspace.channel_curve(1.0, 0.0, roughness)
     drive = np.exp(np.interp(np.log(reynolds), plates.log_reynolds, plates.log_drive))
     rough = Clamond(reynolds, roughness) if reynolds > 500 else 0.0
     assert drive / reynolds**2 == pytest.approx(max(1.5 * friction_laminar(reynolds), rough), rel=2e-4)
 
 
 def test_friction_has_no_step():
-    plates = channel.curve(60.0)
+    plates = ventspace.channel_curve(60.0)
     assert (np.diff(plates.log_drive) > 0).all()
     assert np.diff(plates.log_drive).max() < 2.5 * np.diff(plates.log_reynolds).max()
 
@@ -39,8 +39,8 @@ def test_friction_has_no_step():
 def test_laminar_speed_solves_its_quadratic():
     """Without turbulence rho v^2/2 K + 12 mu L v / b^2 = p, to be solved by hand."""
     gap, length, losses, push, density, viscosity = 0.02, 4.0, 2.0, 0.2, 1.25, 1.77e-5
-    plates = channel.curve(length / (2 * gap), losses)
-    got = channel.speed(push, density, viscosity, 2 * gap, plates.log_drive, plates.log_reynolds)
+    plates = ventspace.channel_curve(length / (2 * gap), losses)
+    got = ventspace.channel_speed(push, density, viscosity, 2 * gap, plates.log_drive, plates.log_reynolds)
     a, b = density / 2 * losses, 12 * viscosity * length / gap**2
     assert got == pytest.approx((-b + np.sqrt(b**2 + 4 * a * push)) / (2 * a), rel=2e-5)
 
@@ -55,14 +55,14 @@ def test_turbulent_flow_is_slower_than_the_laminar_law_says():
 def test_heat_transfer_is_gnielinskis(reynolds):
     from ht.conv_internal import turbulent_Gnielinski
 
-    plates = channel.curve(1.0, 0.0)
+    plates = ventspace.channel_curve(1.0, 0.0)
     friction = np.exp(np.interp(np.log(reynolds), plates.log_reynolds, plates.log_drive)) / reynolds**2
-    expected = turbulent_Gnielinski(Re=reynolds, Pr=channel.PRANDTL, fd=friction)
+    expected = turbulent_Gnielinski(Re=reynolds, Pr=ventspace.PRANDTL, fd=friction)
     assert np.interp(np.log(reynolds), plates.log_reynolds, plates.nusselt) == pytest.approx(expected, rel=1e-4)
 
 
 def test_still_air_passes_the_heat_of_the_laminar_law():
-    plates = channel.curve(1.0)
+    plates = ventspace.channel_curve(1.0)
     slow = plates.nusselt[plates.log_reynolds < np.log(2000)]
     assert slow.min() == slow.max() == pytest.approx(7.541)
 
@@ -70,10 +70,12 @@ def test_still_air_passes_the_heat_of_the_laminar_law():
 def test_compiled_code_takes_the_speed_as_it_stands():
     import numba
 
-    compiled = numba.njit(channel.speed)
+    compiled = numba.njit(ventspace.channel_speed)
     given = (SPACE.diameter, SPACE.curve.log_drive, SPACE.curve.log_reynolds)
     for push in (-0.4, 0.0, 0.7):
-        assert compiled(push, 1.25, 1.8e-5, *given) == pytest.approx(channel.speed(push, 1.25, 1.8e-5, *given), abs=0)
+        assert compiled(push, 1.25, 1.8e-5, *given) == pytest.approx(
+            ventspace.channel_speed(push, 1.25, 1.8e-5, *given), abs=0
+        )
     assert numba.njit(moving_air.density)(280.0, 101325.0) == moving_air.density(280.0)
     assert numba.njit(moving_air.viscosity)(280.0) == pytest.approx(moving_air.viscosity(280.0), rel=1e-12)
 
@@ -95,7 +97,7 @@ def test_viscosity_is_that_of_the_standard_atmosphere():
 )
 def test_channels_out_of_range(given, sentence):
     with pytest.raises(OutOfRange, match=sentence):
-        channel.curve(*given)
+        ventspace.channel_curve(*given)
 
 
 # --- flow and warmth together ---------------------------------------------
@@ -203,11 +205,11 @@ def test_a_whole_year_at_once_is_each_hour_by_itself():
 def test_mean_of_an_exponential_approach():
     along = np.linspace(0.0, 1.0, 100001)
     for units in (0.3, 4.0):
-        assert vent_air.mean_approach(units) == pytest.approx(np.trapezoid(np.exp(-units * along), along), rel=1e-8)
-    assert vent_air.mean_approach(0.0) == pytest.approx(1.0)
-    assert vent_air.mean_approach(np.inf) == 0.0
+        assert ventspace.mean_approach(units) == pytest.approx(np.trapezoid(np.exp(-units * along), along), rel=1e-8)
+    assert ventspace.mean_approach(0.0) == pytest.approx(1.0)
+    assert ventspace.mean_approach(np.inf) == 0.0
     with pytest.raises(OutOfRange, match=r"Number of transfer units is -1; it must be at least 0."):
-        vent_air.mean_approach(-1.0)
+        ventspace.mean_approach(-1.0)
 
 
 # --- what the air carries -------------------------------------------------

@@ -11,8 +11,7 @@ from dryward.building import Assembly, FixedMembrane, Layer, Material
 from dryward.checks import NotConverged
 from dryward.physics import monthly, steady
 from dryward.units import DAY
-from dryward.weather import Air, MonthlyClimate
-from dryward.weather.monthly import DAYS
+from dryward.weather import DAYS, Air, MonthlyClimate
 
 COLD = MonthlyClimate([-10, -8, -2, 5, 11, 16, 19, 18, 13, 7, 0, -7], [0.8] * 12)
 #: South of the equator: December is the warmest month, and none is warm.

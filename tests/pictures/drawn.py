@@ -20,12 +20,10 @@ from dryward.course.which_way_vapor_goes.scene import Rooms, RoomsState
 from dryward.course.winter_house.scene import Tank, TankState
 from dryward.course.your_readings.scene import Trace, Traces, TracesState
 from dryward.physics import steady
-from dryward.pictures.compare import Compare, CompareState
 from dryward.pictures.film import Film, FilmState
-from dryward.pictures.months import Months, MonthsState
-from dryward.pictures.profile import ProfileGraph, ProfileState, SectionAndProfile
-from dryward.pictures.section import Section
-from dryward.pictures.year import Year, YearState
+from dryward.pictures.profile import ProfileGraph, SectionAndProfile
+from dryward.pictures.section import Section, SteadyRoof
+from dryward.pictures.year import MoistureYear, MonthBars, MonthlyWater, TwoYearGraphs, TwoYears, YearGraph
 
 SI = units.to_si
 COLD = weather.Air(SI(20, "degF"), 0.8)
@@ -93,7 +91,7 @@ def crowded():
 def profile_state(assembly, indoor=ROOM, outdoor=COLD, **changes):
     """A section or graph of that assembly."""
     drying = SimpleNamespace(inward=5e-3 / 86400, outward=9e-3 / 86400)
-    return ProfileState(assembly, steady.profile(assembly, indoor, outdoor), indoor, outdoor, drying, **changes)
+    return SteadyRoof(assembly, steady.profile(assembly, indoor, outdoor), indoor, outdoor, drying, **changes)
 
 
 def house(fresh, made=10 / 86400, edge=0.38, glass=0.62):
@@ -187,7 +185,7 @@ def months(most, left=0.0, limit=None):
     shape = np.array([0.3, 0.9, 1.0, 0.7, 0.1, 0, 0, 0, 0, 0, 0, 0])
     out = np.array([0, 0, 0, 0, 0, 0.8, 1.2, 0.9 - left, 0.1, 0, 0, 0])
     held = np.maximum(np.cumsum(shape - out), 0)
-    return MonthsState(order, tuple(most * shape), tuple(most * out), tuple(most * held), limit)
+    return MonthlyWater(order, tuple(most * shape), tuple(most * out), tuple(most * held), limit)
 
 
 BANDS = ((20.0, "watch"), (28.0, "too wet"))
@@ -202,7 +200,7 @@ def year(peak, day=None, years=1, planes=1, warm=False):
     lines = tuple((name, base * (1 - 0.15 * k) + noise) for k, name in enumerate(names))
     count = 12 * years
     brought = 0.02 * peak * (1.1 + np.cos(np.arange(count) * np.pi / 6))
-    return YearState(days, lines, BANDS, brought, brought[::-1] * 0.9, 0, day, base - 10 if warm else None)
+    return MoistureYear(days, lines, BANDS, brought, brought[::-1] * 0.9, 0, day, base - 10 if warm else None)
 
 
 def traces(view, shift=0.0):
@@ -273,17 +271,17 @@ def cases():
         "buckets": (Buckets, (buckets(5.96), buckets(0.2), buckets(50, 800.0, 9.0, 1.0))),
         "channel": (Channel, (channel(0.038, 0.1), channel(0.1, -0.4, 6), channel(0.0127, 0.05, None, 0.2))),
         "night": (Night, (night(9, 0.21), night(1, 0.0), night(14, 0.9))),
-        "months": (Months, (months(0.12), months(0.9, 0.6, 0.5), months(0.0))),
-        "year": (Year, (year(24.0, 120.0), year(33.0, 200.0, warm=True), year(18.0), year(30.0, 700.0, 3, 3))),
+        "months": (MonthBars, (months(0.12), months(0.9, 0.6, 0.5), months(0.0))),
+        "year": (YearGraph, (year(24.0, 120.0), year(33.0, 200.0, warm=True), year(18.0), year(30.0, 700.0, 3, 3))),
         "readings": (Traces, (traces("readings"), traces("readings", 3.0))),
         "vapor traces": (Traces, (traces("vapor"), traces("vapor", 200.0))),
         "model traces": (Traces, (traces("model"), traces("model", 2.0))),
         "inside": (Inside, (inside(0.11), inside(0.33), inside(0.41, 5.0, 0.4))),
         "compare": (
-            Compare,
+            TwoYearGraphs,
             (
-                CompareState(("foam-free vault", "foam above the deck"), (year(22), year(16))),
-                CompareState(("foam-free vault", "foam above the deck"), (year(30), year(16))),
+                TwoYears(("foam-free vault", "foam above the deck"), (year(22), year(16))),
+                TwoYears(("foam-free vault", "foam above the deck"), (year(30), year(16))),
             ),
         ),
         "reversal": (Reversal, (july(0.06, COOL, HOT), july(3, COOL, HOT), july(1, ROOM, COLD))),

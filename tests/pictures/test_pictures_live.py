@@ -1,15 +1,20 @@
 """The base of all pictures: what stands is drawn once, long lines are thinned."""
 
+import io
 from dataclasses import replace
 from types import SimpleNamespace
 
 import numpy as np
 import pytest
 from drawn import CASES, DAMP, HOT, ROOM, profile_state, roof
+from PIL import Image
 
 from dryward.course.read_the_air.scene import Curve, CurveState
+from dryward.panels import page
+from dryward.pictures import live
+from dryward.pictures.drawing import arrow, ceiling, thinned
+from dryward.pictures.live import png
 from dryward.pictures.section import FULL_ARROW, Section
-from dryward.pictures.strokes import arrow, ceiling, thinned
 
 
 def counting(picture):
@@ -123,3 +128,71 @@ def test_arrow_ends_where_it_should():
 
 def test_ceiling_takes_the_last_step_for_more():
     assert ceiling(99, (1, 10)) == 10
+
+
+PLACES = (-20, 0, 20, 60, 85, 100, 60, 20, -20)
+
+
+@pytest.fixture
+def shown(tmp_path, monkeypatch):
+    """States of lesson 5 along the outdoor temperature, with what each looks like drawn alone."""
+    monkeypatch.chdir(tmp_path)
+    this = page("where-it-gets-wet")
+    (kind,) = this.kinds
+    found = []
+    for place in PLACES:
+        this.controls["T_out"].put(place)
+        state = this.views(this.compute(this.at))
+        found.append((state, kind("us").render(state)))
+    return kind, found
+
+
+@pytest.mark.parametrize("most", [1, 2, 5])
+def test_what_is_kept_shows_what_is_drawn_alone(shown, monkeypatch, most):
+    monkeypatch.setattr(live, "CACHED", most)
+    kind, states = shown
+    pictures = live.PictureCache(kind, "us")
+    for state, alone in states:
+        assert pictures.render(state) == alone
+        assert pictures.alt(state) == kind("us").alt(state)
+        assert len(pictures._drawn) <= most
+
+
+def test_layers_are_kept_too_and_a_ground_that_comes_back_is_the_same(shown):
+    kind, states = shown
+    pictures, grounds = live.PictureCache(kind, "us"), {}
+    for state, _ in states:
+        ground, moving = pictures.layers(state)
+        assert (ground, moving) == kind("us").layers(state)
+        assert grounds.setdefault(kind("us").signature(state), ground) is ground
+    assert 1 < len(grounds) <= live.CACHED
+
+
+def test_an_axis_that_changes_back_is_not_drawn_again(shown, monkeypatch):
+    kind, states = shown
+    drawings = []
+    begin = kind._begin
+    monkeypatch.setattr(kind, "_begin", lambda self, state: (drawings.append(1), begin(self, state)))
+    pictures = live.PictureCache(kind, "us")
+    for state, _ in states[:5]:
+        pictures.render(state)
+    first = len(drawings)
+    assert 1 < first <= live.CACHED
+    for state, _ in states[4::-1]:
+        pictures.render(state)
+    assert len(drawings) == first
+
+
+@pytest.mark.parametrize("size", [(1, 1), (3, 2), (40, 86), (1, 300)])
+def test_what_is_written_is_read(size):
+    pixels = np.random.default_rng(7).integers(0, 256, (*size, 4), dtype=np.uint8)
+    with Image.open(io.BytesIO(png(pixels))) as sheet:
+        assert sheet.format == "PNG"
+        sheet.verify()  # the check sums
+    with Image.open(io.BytesIO(png(pixels))) as sheet:
+        assert sheet.mode == "RGBA"
+        assert np.array_equal(np.asarray(sheet), pixels)
+
+
+def test_nothing_takes_next_to_nothing():
+    assert len(png(np.zeros((400, 860, 4), np.uint8))) < 400 * 860 * 4 / 150

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from dryward.pictures.year import Year, YearState, told_apart
+from dryward.pictures.year import MoistureYear, YearGraph, told_apart
 
 DAYS = np.arange(0.0, 365.0)
 BANDS = ((20.0, "caution"), (28.0, "decay"))
@@ -12,8 +12,8 @@ STRIPS = {"brought": np.full(12, 0.1), "carried": np.full(12, 0.1), "temperature
 
 
 def drawn(moisture, **keys):
-    picture = Year("us", paper=True, size=(480, 380))
-    picture.render(YearState(DAYS, (("deck", moisture),), BANDS, **{**STRIPS, **keys}))
+    picture = YearGraph("us", paper=True, size=(480, 380))
+    picture.render(MoistureYear(DAYS, (("deck", moisture),), BANDS, **{**STRIPS, **keys}))
     return picture
 
 
@@ -47,8 +47,8 @@ def test_bars_of_a_flood_stay_in_their_axis():
 def test_named_years_stand_under_the_axis_and_the_last_one_counts():
     days = np.arange(1, 2 * 365 + 1.0)
     first, last = 30.0 * np.exp(-(((days - 50) / 40) ** 2)), 22.0 * np.exp(-(((days - 365 - 95) / 40) ** 2))
-    view = YearState(days, (("sheathing", 8 + first + last), ("deck", 9 + last)), BANDS, years=("first", "year 3"))
-    picture = Year("us")
+    view = MoistureYear(days, (("sheathing", 8 + first + last), ("deck", 9 + last)), BANDS, years=("first", "year 3"))
+    picture = YearGraph("us")
     picture.render(view)
     ticks = [text.get_text() for text in picture.figure.axes[0].get_xticklabels()]
     assert ticks == ["first", "year 3"]
@@ -57,15 +57,17 @@ def test_named_years_stand_under_the_axis_and_the_last_one_counts():
     assert "in the last year peaks at 30.0 % in April" in said
     assert "The deck peaks at 31.0 % in April." in said
     assert "It is over caution, 20 %; decay, 28 %, in the last year." in said
-    unnamed = picture.alt(YearState(days, (("sheathing", 8 + first + last),), BANDS))
+    unnamed = picture.alt(MoistureYear(days, (("sheathing", 8 + first + last),), BANDS))
     assert "peaks at 38.0 % in February" in unnamed  # and in the whole of it where no year has a name
-    assert picture.signature(view) != picture.signature(YearState(days, view.planes, BANDS, years=("first", "year 4")))
+    assert picture.signature(view) != picture.signature(
+        MoistureYear(days, view.planes, BANDS, years=("first", "year 4"))
+    )
 
 
 def test_the_peak_is_in_the_month_of_the_calendar():
     """The last hour of February is still February and the next is March, whatever month the run began in."""
     days = np.arange(1, 8761) / 24
     for hour, month in ((59 * 24 - 1, "February"), (59 * 24, "March"), (8759, "December")):
-        assert f"in {month} and ends" in Year("us").alt(YearState(days, (("", np.eye(1, 8760, hour)[0]),)))
-    april = YearState(days, (("", np.eye(1, 8760, 30 * 24)[0]),), first_month=3)
-    assert "in May and ends" in Year("us").alt(april)
+        assert f"in {month} and ends" in YearGraph("us").alt(MoistureYear(days, (("", np.eye(1, 8760, hour)[0]),)))
+    april = MoistureYear(days, (("", np.eye(1, 8760, 30 * 24)[0]),), first_month=3)
+    assert "in May and ends" in YearGraph("us").alt(april)

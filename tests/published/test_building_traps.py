@@ -7,7 +7,8 @@ from the source that its test names.
 import pytest
 
 from dryward import building
-from dryward.building import codes, sorption
+from dryward.building import codes
+from dryward.building.materials import wood_moisture
 from dryward.units import from_si, to_si
 
 
@@ -23,7 +24,7 @@ def test_wood_moisture_without_the_slipped_digit():
     w = 349 + 1.29 * t + 0.0135 * t**2
     kh = k * h
     wrong = 18 / w * (kh / (1 - kh) + (k1 * kh + 2 * k1 * k2 * kh**2) / (1 + k1 * kh + k1 * k2 * kh**2))
-    right = float(sorption.wood_moisture(h, t))
+    right = float(wood_moisture(h, t))
     assert right == pytest.approx(0.1356, abs=5e-5)
     assert wrong - right > 0.001
 

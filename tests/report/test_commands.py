@@ -6,16 +6,16 @@ import pytest
 from jobs_at_hand import OPEN, TIGHT, checked
 
 from dryward import cli
-from dryward.building import job_files, preset
-from dryward.building.job import DESIGNS, Job
+from dryward.building import preset
+from dryward.building.job import DESIGNS, Job, save_job
 from dryward.report import many, sheet
 from dryward.report.setting import setting
 
 
 @pytest.fixture
 def folder(tmp_path):
-    job_files.save(OPEN, tmp_path / "open.toml")
-    job_files.save(TIGHT, tmp_path / "tight.toml")
+    save_job(OPEN, tmp_path / "open.toml")
+    save_job(TIGHT, tmp_path / "tight.toml")
     return tmp_path
 
 

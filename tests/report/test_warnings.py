@@ -8,8 +8,8 @@ import pytest
 from pypdf import PdfReader
 
 from dryward import building, cli
-from dryward.building import job_files, order, preset
-from dryward.building.job import Job
+from dryward.building import layer_order, preset
+from dryward.building.job import Job, save_job
 from dryward.report import many, page, paper, review, sheet
 
 
@@ -22,17 +22,17 @@ def turned(id):
 def roofs(tmp_path):
     """A right roof, and one with its underlayment inside."""
     wrong = preset("vented-vault").replace("inner membrane", building.membrane("synthetic-underlayment"))
-    job_files.save(Job(preset("vented-vault")), tmp_path / "right.toml")
-    job_files.save(Job(wrong), tmp_path / "wrong.toml")
-    return tmp_path, order.warnings(wrong)[0]
+    save_job(Job(preset("vented-vault")), tmp_path / "right.toml")
+    save_job(Job(wrong), tmp_path / "wrong.toml")
+    return tmp_path, layer_order.warnings(wrong)[0]
 
 
 @pytest.mark.parametrize("id", building.presets())
 def test_a_roof_turned_round_is_reviewed_and_says_so_first(id):
     found = review(Job(turned(id)), hourly=False)
-    assert found.notes[0] == order.warnings(turned(id))[0]
+    assert found.notes[0] == layer_order.warnings(turned(id))[0]
     assert found.checks, "nothing is refused"
-    assert many.plain(found)["warnings"] == list(order.warnings(turned(id)))
+    assert many.plain(found)["warnings"] == list(layer_order.warnings(turned(id)))
     assert not set(review(Job(preset(id)), hourly=False).notes) & set(found.notes[:1])
 
 
@@ -65,7 +65,7 @@ def test_json_has_it_as_a_warning_and_as_a_note(roofs, capsys):
 
 def test_both_forms_of_the_report_have_it():
     made = sheet.sheet(review(Job(turned("vented-vault")), hourly=False))
-    (warning,) = order.warnings(turned("vented-vault"))
+    (warning,) = layer_order.warnings(turned("vented-vault"))
     assert warning in page.html(made)
     words = " ".join(each.extract_text() for each in PdfReader(io.BytesIO(paper.pdf(made))).pages)
     assert warning in " ".join(words.split())

@@ -6,7 +6,7 @@ from lesson_page import check_replies, open_page, to_both_ends
 from dryward import units
 from dryward.course.clear_night.page import states_of_nights
 from dryward.physics import sky
-from dryward.physics.night import frost_margin, night
+from dryward.physics.sky import frost_margin, night
 from dryward.teaching import lessons
 from dryward.verdict import criterion
 from dryward.weather import Air

@@ -11,9 +11,8 @@ from lesson_page import open_page
 from pypdf import PdfReader
 
 from dryward import building, cli, units
-from dryward.building import job_files
 from dryward.building.framing import parallel_path
-from dryward.building.job import DESIGNS, Place
+from dryward.building.job import DESIGNS, Job, Place, job_text, load_job, parse_job
 from dryward.panels.bench.comparing import difference
 from dryward.physics import steady
 from dryward.report import many, review, sheet
@@ -328,17 +327,13 @@ def test_a_weather_file_of_ones_own_overwrites_nothing(page, tmp_path):
 
 
 HOSTILE = {
-    "truncated": job_files.words(job_files.parse(job_files.words(job_files.Job(building.preset("vented-vault")))))[
-        :900
-    ],
+    "truncated": job_text(parse_job(job_text(Job(building.preset("vented-vault")))))[:900],
     "binary": b"\x00\xff\xfe\x80" * 50,
     "wrong unit": 'format = "dryward job"\nversion = 1\n[room]\ntemperature = "20 perm"\n',
     "huge number": 'format = "dryward job"\nversion = 1\nyears = 1' + "0" * 5000,
     "large": b"#" * 2_000_000,
     "deep": "a = " + "[" * 5000,
-    "weather elsewhere": job_files.words(
-        job_files.Job(building.preset("vented-vault"), job_files.Place("file", "../../secret.epw"))
-    ),
+    "weather elsewhere": job_text(Job(building.preset("vented-vault"), Place("file", "../../secret.epw"))),
 }
 
 
@@ -376,7 +371,7 @@ def test_save_reopen_and_a_second_writer(page, tmp_path):
     page.act("name", "mine")
     page.act("save")
     assert not page.widget.bench["unsaved"]
-    kept = job_files.load(tmp_path / "mine.toml")[0]
+    kept = load_job(tmp_path / "mine.toml")[0]
     assert kept == job(page)
     other = open_page("your-roof", tmp_path)
     other.act("open", "mine.toml")
@@ -386,11 +381,11 @@ def test_save_reopen_and_a_second_writer(page, tmp_path):
     page.act("set:years", "5")
     page.act("save")
     assert "mine.toml" in parts(page)["name"]["error"]
-    assert job_files.load(tmp_path / "mine.toml")[0].years == 2, "the other's work stands"
+    assert load_job(tmp_path / "mine.toml")[0].years == 2, "the other's work stands"
     assert job(page).years == 5, "and mine is not lost"
     page.act("name", "mine-2")
     page.act("save")
-    assert job_files.load(tmp_path / "mine-2.toml")[0].years == 5
+    assert load_job(tmp_path / "mine-2.toml")[0].years == 5
 
 
 def test_page_command_line_and_report_agree_to_the_last_digit(page, tmp_path, capsys):

@@ -13,12 +13,12 @@ import pytest
 from dryward import air, building
 from dryward.building import AirSpace, FixedMembrane, VariableMembrane, library, preset
 from dryward.physics import drying, sky, steady
-from dryward.physics.night import frost_margin
+from dryward.physics.sky import frost_margin
 from dryward.teaching import questions
 from dryward.units import from_si, to_si
 from dryward.verdict import of_steady
-from dryward.weather.conditions import Air
-from dryward.weather.house_moisture import steady_humidity
+from dryward.weather import Air
+from dryward.weather.indoor import steady_humidity
 
 SEEDS = (None, *range(8))
 PRESETS = {
@@ -421,6 +421,6 @@ def test_inside_the_film():
     for r, warm, perms in ((1, 66.9, 0.50), (5.5, 61, 0.73), (11, 55, 1.2), (22, 46, 3.1)):
         space = AirSpace(to_si(r, "R"), built.layer("service cavity").substance.vapor_permeance)
         state = steady.profile(built.replace("service cavity", space), outside(70, 50), outside(0, 80))
-        rung = state.face("inner membrane", 0)
-        assert from_si(float(state.temperature[rung]), "degF") == pytest.approx(warm, abs=0.5)
+        node = state.face("inner membrane", 0)
+        assert from_si(float(state.temperature[node]), "degF") == pytest.approx(warm, abs=0.5)
         assert from_si(state.permeance["inner membrane"], "perm") == pytest.approx(perms, rel=0.02)

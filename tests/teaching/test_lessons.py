@@ -70,7 +70,7 @@ def texts(thing):
         for each in thing:
             yield from texts(each)
     elif hasattr(thing, "__dataclass_fields__"):
-        for name in thing.__dataclass_fields__:
+        for name in set(thing.__dataclass_fields__) - {"worked"}:  # code, and the words to it
             yield from texts(getattr(thing, name))
 
 
@@ -128,9 +128,13 @@ def test_a_teaching_file_that_is_no_toml_is_one_sentence(tmp_path, monkeypatch):
 @pytest.mark.parametrize(
     ("was", "put", "sentence"),
     [
-        ("[prediction]", "[guess]", r"The lesson file july/lesson\.toml lacks the table \[prediction\]"),
+        ("prediction", "guess", r"The lesson file july/lesson\.toml lacks the table \[prediction\]"),
         ('right = "b"', 'right = "z"', r'july/lesson\.toml has a fault: There is no choice "z"'),
-        ('"falls"', '"fals"', r'has a fault: There is no caution "fals"; did you mean falls'),
+        (
+            '"wet-and-moldy"',
+            '"wet-and-mold"',
+            'has a fault: There is no caution "wet-and-mold"; did you mean wet-and-moldy',
+        ),
         ("number = 9", "number = -9", r"the number is -9; it must be a whole number from 0 up"),
         ("number = 9", "number = = 9", r"july/lesson\.toml cannot be read"),
         ("number = 9", "nomber = 9", r'has a key "nomber" that is not known'),

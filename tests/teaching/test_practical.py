@@ -10,7 +10,7 @@ from dryward.physics import steady
 from dryward.teaching import lessons, pathways, practical
 from dryward.units import to_si
 from dryward.verdict import of_steady, words
-from dryward.weather.conditions import Air
+from dryward.weather import Air
 
 IDS = [each.id for each in practical.tasks()]
 

@@ -14,8 +14,7 @@ from hypothesis import strategies as st
 
 from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.teaching import beliefs, lessons, questions
-from dryward.teaching.progress import FILE, Progress, merged
-from dryward.teaching.progress_file import VERSION
+from dryward.teaching.progress import FILE, FORMAT, Progress, merged
 
 START = datetime(2030, 1, 1, 12, tzinfo=UTC)
 
@@ -116,7 +115,7 @@ def test_a_full_disk_is_one_sentence_and_loses_nothing(tmp_path, monkeypatch):
             progress.predicted("winter-house", "b")
     assert (tmp_path / FILE).read_text() == before
     assert progress.trouble
-    assert {each.name for each in tmp_path.iterdir()} == {FILE, f".{FILE}.lock"}
+    assert {each.name for each in tmp_path.iterdir()} == {FILE}
     progress.opened("july")
     assert progress.trouble == ""
     assert Progress(tmp_path).prediction("winter-house") == "b"
@@ -177,7 +176,7 @@ def test_no_file_whatever_brings_more_than_a_sentence(body):
 
 
 def test_a_newer_file_is_left_alone(tmp_path):
-    text = json.dumps({"format": "dryward progress", "version": VERSION + 1, "events": []})
+    text = json.dumps({"format": "dryward progress", "version": FORMAT.version + 1, "events": []})
     (tmp_path / FILE).write_text(text)
     progress = Progress(tmp_path)
     assert "newer version" in progress.trouble
@@ -206,7 +205,7 @@ def test_the_first_version_still_opens(tmp_path):
     two.opened("july")
     found = Progress(tmp_path)
     assert len(found.events()) == 5
-    assert json.loads((tmp_path / FILE).read_text())["version"] == VERSION
+    assert json.loads((tmp_path / FILE).read_text())["version"] == FORMAT.version
 
 
 def test_a_lesson_comes_back_after_two_days_and_after_two_weeks(tmp_path):

@@ -9,7 +9,7 @@ from dryward import building, weather
 from dryward.checks import OutOfRange
 from dryward.physics import hourly
 from dryward.weather import Air, HourlyWeather, indoor, loggers
-from dryward.weather.loggers.driving import hour_of_year
+from dryward.weather.loggers.comparison import hour_of_year
 
 
 @pytest.fixture(scope="module")

@@ -8,7 +8,7 @@ import pytest
 from dryward import air
 from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.weather import loggers
-from dryward.weather.loggers import clock, roof_story, samples, sheet
+from dryward.weather.loggers import samples, sheet
 
 
 def sample_read(name, **more):
@@ -49,7 +49,7 @@ def test_an_unknown_sample_names_its_neighbors():
 
 
 def test_decimal_comma_day_first_and_a_doubled_row():
-    story = roof_story.hours("nothing")
+    story = samples.four_weeks("nothing")
     readings = sample_read("messy-semicolon")
     guess, cavity = readings.guess, readings["cavity"]
     assert (guess.delimiter, guess.decimal, guess.date_order, guess.header_lines) == (";", ",", "dmy", 2)
@@ -76,7 +76,7 @@ def test_a_report_in_fahrenheit_with_the_clock_put_back():
 
 
 def test_dew_points_with_a_zone_and_gaps():
-    story = roof_story.hours("indoor-humidity")
+    story = samples.four_weeks("indoor-humidity")
     readings = sample_read("messy-dew-point")
     cavity = readings["cavity"]
     known = np.isfinite(cavity.vapor_pressure)
@@ -97,7 +97,7 @@ def test_no_titles_and_days_that_could_be_months():
 
 
 def test_three_places_sorted_with_error_codes_and_a_cut_off_end():
-    story = roof_story.hours("rain-leak")
+    story = samples.four_weeks("rain-leak")
     readings = sample_read("messy-three-places")
     assert readings.places == ("indoors", "cavity", "outdoors")
     for place in readings.places:
@@ -213,18 +213,18 @@ def test_a_part_that_does_not_exist(tmp_path):
     ],
 )
 def test_dates_as_loggers_write_them(text, order, expected):
-    found = clock.parts(text)
-    assert (clock.moment(found, order) if found else None) == expected
+    found = sheet.date_parts(text)
+    assert (sheet.moment(found, order) if found else None) == expected
 
 
 def test_no_date_is_none():
     for text in ("", "12", "hello", "21.4", "13:99 PM", "4 Foo 2024", "3/4/24 13:00 PM"):
-        assert clock.parts(text) is None or clock.moment(clock.parts(text), "dmy") is None
+        assert sheet.date_parts(text) is None or sheet.moment(sheet.date_parts(text), "dmy") is None
 
 
 def test_dates_in_no_order(tmp_path):
     with pytest.raises(BadFile, match="The dates are not understood in any order of day, month and year"):
-        clock.likely_order([(13, 32, 2024, 0, 0, 0, None), (32, 13, 2024, 0, 0, 0, None)])
+        sheet.likely_order([(13, 32, 2024, 0, 0, 0, None), (32, 13, 2024, 0, 0, 0, None)])
 
 
 @pytest.mark.parametrize(
@@ -241,7 +241,7 @@ def test_dates_in_no_order(tmp_path):
     ],
 )
 def test_clock_changes(before, after, expected):
-    assert clock.clock_change(before, after, 1800) == expected
+    assert sheet.clock_change(before, after, 1800) == expected
 
 
 def test_times_with_two_zones_are_put_on_one(tmp_path):

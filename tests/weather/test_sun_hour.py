@@ -6,11 +6,11 @@ from importlib.resources import as_file, files
 import numpy as np
 import pytest
 
-from dryward import weather
+from dryward import storage, weather
 from dryward.checks import OutOfRange
 from dryward.physics.hourly import surfaces
-from dryward.weather import kept, sun_hour
-from dryward.weather.hourly import MIDDLE, YEAR, HourlyWeather
+from dryward.weather import epw
+from dryward.weather.climate import MIDDLE, YEAR, HourlyWeather
 
 LINES = (
     gzip.decompress(files("dryward.evidence").joinpath("data/typical-year-45N-8E.epw.gz").read_bytes())
@@ -31,7 +31,7 @@ SKIES = {"clear": (-3.0, 1.0), "broken": (0.3, 0.1), "slow": (0.0, 3.0), "dull":
 @pytest.fixture(autouse=True)
 def folder(tmp_path, monkeypatch):
     """The many years of these tests stay out of the user's cache."""
-    monkeypatch.setattr(kept, "folder", lambda: tmp_path / "kept")
+    monkeypatch.setattr(storage, "cache_folder", lambda: tmp_path / "cache")
 
 
 def cosine_of_zenith(place, hour):
@@ -100,9 +100,9 @@ def noisy(series, noise):
 @pytest.mark.parametrize("place", PLACES)
 def test_each_convention_is_found_in_a_year_made_from_it(suns, place, sky, noise):
     for moment in (None, 0.0, -1.0, MIDDLE, 0.2, -1.3):
-        found = sun_hour.found(*noisy(hours_of(suns[place, sky], moment), noise), *PLACES[place])
+        found = epw.sun_hour(*noisy(hours_of(suns[place, sky], moment), noise), *PLACES[place])
         if moment is None or moment == MIDDLE:
-            assert found == sun_hour.SunHour(MIDDLE)
+            assert found == epw.SunHour(MIDDLE)
         else:
             assert found.unclear == ""
             assert found.offset == pytest.approx(moment, abs=0.03)  # two minutes
@@ -112,9 +112,9 @@ def test_each_convention_is_found_in_a_year_made_from_it(suns, place, sky, noise
 @pytest.mark.parametrize("place", PLACES)
 def test_much_noise_may_hide_the_moment_but_never_names_a_wrong_one(suns, place, sky):
     for moment in (None, 0.0, -1.0):
-        found = sun_hour.found(*noisy(hours_of(suns[place, sky], moment), 25.0), *PLACES[place])
+        found = epw.sun_hour(*noisy(hours_of(suns[place, sky], moment), 25.0), *PLACES[place])
         if found.unclear:
-            assert found == sun_hour.SunHour(MIDDLE, "noise")
+            assert found == epw.SunHour(MIDDLE, "noise")
         else:
             assert found.offset == pytest.approx(MIDDLE if moment is None else moment, abs=0.1)
 
@@ -124,7 +124,7 @@ def test_means_of_the_hour_close_no_better_elsewhere(suns):
     for (place, _), sun in suns.items():
         direct, diffuse, level = hours_of(sun, None)
         hours = np.flatnonzero(direct > 0)
-        best, error, _, middle, _ = sun_hour._closed(hours, direct[hours], (level - diffuse)[hours], *PLACES[place])
+        best, error, _, middle, _ = epw._closed(hours, direct[hours], (level - diffuse)[hours], *PLACES[place])
         assert middle < 1.02 * error
         assert best == pytest.approx(MIDDLE, abs=0.02)
 
@@ -133,26 +133,26 @@ def test_means_of_the_hour_close_no_better_elsewhere(suns):
 def test_the_invented_years_have_the_sun_of_the_middle_that_they_say(id):
     year = weather.demo(id)
     place = year.latitude, year.longitude, year.time_zone
-    found = sun_hour.found(year.direct_normal, year.diffuse_horizontal, year.global_horizontal, *place)
-    assert found == sun_hour.SunHour(year.sun_offset) == sun_hour.SunHour(MIDDLE)
+    found = epw.sun_hour(year.direct_normal, year.diffuse_horizontal, year.global_horizontal, *place)
+    assert found == epw.SunHour(year.sun_offset) == epw.SunHour(MIDDLE)
 
 
 def test_a_clock_or_place_that_is_wrong_is_said(suns):
     latitude, longitude, zone = PLACES["middle"]
     sun = hours_of(suns["middle", "slow"], None)
     for wrong in (zone + 2, zone - 2):
-        assert sun_hour.found(*sun, latitude, longitude, wrong) == sun_hour.SunHour(MIDDLE, "outside")
+        assert epw.sun_hour(*sun, latitude, longitude, wrong) == epw.SunHour(MIDDLE, "outside")
 
 
 def test_a_sun_that_cannot_tell(suns):
     direct, diffuse, level = hours_of(suns["middle", "slow"], 0.0)
     place, none = PLACES["middle"], np.zeros(YEAR)
-    assert sun_hour.found(none, none, none, *place) == sun_hour.SunHour(MIDDLE, "missing")
+    assert epw.sun_hour(none, none, none, *place) == epw.SunHour(MIDDLE, "missing")
     for given in ((None, diffuse, level), (direct, None, level), (direct, diffuse, None)):
-        assert sun_hour.found(*given, *place) == sun_hour.SunHour(MIDDLE, "missing")
+        assert epw.sun_hour(*given, *place) == epw.SunHour(MIDDLE, "missing")
     # Direct sun as it falls on the level, not on a face turned to it; and direct sun of other days.
     for other in (level - diffuse, np.roll(direct, 24 * 11)):
-        assert sun_hour.found(other, diffuse, level, *place) == sun_hour.SunHour(MIDDLE, "noise")
+        assert epw.sun_hour(other, diffuse, level, *place) == epw.SunHour(MIDDLE, "noise")
 
 
 def test_hours_that_were_filled_in_tell_nothing(suns):
@@ -160,8 +160,8 @@ def test_hours_that_were_filled_in_tell_nothing(suns):
     direct, diffuse, level = hours_of(suns["middle", "slow"], 0.0)
     spoiled, known = level.copy(), np.ones(YEAR, dtype=bool)
     spoiled[4000:4400], known[4000:4400] = 900.0, False
-    assert sun_hour.found(direct, diffuse, spoiled, *PLACES["middle"]).unclear == "noise"
-    assert sun_hour.found(direct, diffuse, spoiled, *PLACES["middle"], known).offset == pytest.approx(0.0, abs=0.03)
+    assert epw.sun_hour(direct, diffuse, spoiled, *PLACES["middle"]).unclear == "noise"
+    assert epw.sun_hour(direct, diffuse, spoiled, *PLACES["middle"], known).offset == pytest.approx(0.0, abs=0.03)
 
 
 # --- through a file -------------------------------------------------------

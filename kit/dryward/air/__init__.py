@@ -1,29 +1,34 @@
 """Moist air: saturation, dew point, humidity ratio, vapor density.
 
 ==========  ==========================================================
-curves      the saturation equation over ice and over water, and slopes
-saturation  the vapor pressure of air that can hold no more
-dew         the dew point and the frost point
-humidity    vapor pressure, relative humidity, humidity ratio, density
-atmosphere  air pressure at a height
+saturation  the saturation equation over ice and over water, the dew point
+humidity    vapor pressure, relative humidity, humidity ratio, density; air
+            pressure at a height
 real_air    real moist air, by CoolProp
 ==========  ==========================================================
 """
 
-from dryward.air.atmosphere import STANDARD_PRESSURE, standard_pressure
-from dryward.air.curves import TRIPLE_POINT, log_saturation_over_ice, log_saturation_over_water
-from dryward.air.dew import dew_point
 from dryward.air.humidity import (
     AIR_GAS_CONSTANT,
     MASS_RATIO,
+    STANDARD_PRESSURE,
     VAPOR_GAS_CONSTANT,
     humidity_ratio,
     relative_humidity,
+    standard_pressure,
     vapor_density,
     vapor_pressure,
 )
 from dryward.air.real_air import MoistAir, moist_air
-from dryward.air.saturation import COLDEST, HOTTEST, saturation_vapor_pressure
+from dryward.air.saturation import (
+    COLDEST,
+    HOTTEST,
+    TRIPLE_POINT,
+    dew_point,
+    log_saturation_over_ice,
+    log_saturation_over_water,
+    saturation_vapor_pressure,
+)
 
 __all__ = [
     "saturation_vapor_pressure",

@@ -1,8 +1,7 @@
-"""Ways to say how much vapor is in the air, each from another."""
+"""Ways to say how much vapor is in the air, each from another, and the pressure of the air itself."""
 
 import numpy as np
 
-from dryward.air.atmosphere import STANDARD_PRESSURE
 from dryward.air.saturation import COLDEST, HOTTEST, saturation_vapor_pressure
 from dryward.checks import OutOfRange, together, within
 from dryward.units import KELVIN
@@ -12,6 +11,9 @@ VAPOR_GAS_CONSTANT = 461.524
 AIR_GAS_CONSTANT = 287.042
 #: Ratio of the molar masses of water and dry air [-], ASHRAE Handbook of Fundamentals 2017 ch. 1.
 MASS_RATIO = 0.621945
+
+#: Standard pressure at sea level [Pa].
+STANDARD_PRESSURE = 101325.0
 
 
 def vapor_pressure(temperature, relative_humidity):
@@ -145,3 +147,34 @@ def vapor_density(temperature, vapor_pressure):
     pressure = within("Vapor pressure", vapor_pressure, 0.0, np.inf, "Pa")
     together(temperature=kelvin, vapor_pressure=pressure)
     return pressure / (VAPOR_GAS_CONSTANT * kelvin)
+
+
+def standard_pressure(altitude):
+    """Air pressure of the standard atmosphere.
+
+    Parameters
+    ----------
+    altitude : float or array
+        Height above sea level [m], -5000 to 11 000.
+
+    Returns
+    -------
+    float or array
+        Pressure [Pa].
+
+    Raises
+    ------
+    OutOfRange
+        Outside the range.
+
+    References
+    ----------
+    ASHRAE Handbook of Fundamentals 2017, chapter 1, equation 3.
+
+    Examples
+    --------
+    >>> round(standard_pressure(1000.0))
+    89875
+    """
+    height = within("Altitude", altitude, -5000.0, 11000.0, "m")
+    return STANDARD_PRESSURE * (1 - 2.25577e-5 * height) ** 5.2559

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from dryward.air.atmosphere import STANDARD_PRESSURE
+from dryward.air.humidity import STANDARD_PRESSURE
 from dryward.checks import together, within
 from dryward.units import KELVIN
 

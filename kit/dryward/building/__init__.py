@@ -1,12 +1,11 @@
 """What is built: materials, membranes, layers and assemblies."""
 
-from dryward.building.assembly import Assembly
-from dryward.building.files import load, save
-from dryward.building.layers import AirSpace, Framing, Layer
+from dryward.building.assembly import Assembly, load, preset, presets, save
+from dryward.building.framing import Framing
+from dryward.building.layers import AirSpace, Layer
 from dryward.building.library import air_space, material, membrane, search, shelf, substance
 from dryward.building.materials import Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
-from dryward.building.presets import preset, presets
 
 __all__ = [
     "Material",

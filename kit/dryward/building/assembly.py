@@ -1,13 +1,51 @@
-"""Assemblies: layers from inside to outside, between two films."""
+"""Assemblies: layers from inside to outside, between two films; their files, and the presets of the kit.
+
+A file written by hand may be as short as this; a bare number is SI::
+
+    format = "dryward assembly"
+    version = 2
+    name = "My roof"
+    slope = 35
+    interior_film = "R-0.61"
+
+    [[layer]]                       # from inside to outside
+    name = "board"
+    material = "gypsum-board"       # an id of the library
+    thickness = "1/2 in"
+
+    [[layer]]
+    name = "inner membrane"
+    membrane = { permeance = "0.7 perm" }
+
+    [[layer]]
+    name = "vent space"
+    air_space = { thermal_resistance = "R-0.6", vented = true }
+    thickness = "1-1/2 in"
+
+A layer of the library may be given its own ``permeance`` and
+``thermal_resistance``; ``open_to_air = true`` or ``false`` says whether
+leaking air seeps through it, where its kind does not tell.  What the kit
+writes holds every property of every layer, so it opens without the library.
+"""
 
 import dataclasses
 import math
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cache, cached_property
+from importlib import resources
+from pathlib import Path
 
-from dryward.building.layers import Framing, Layer
-from dryward.building.materials import Material
-from dryward.checks import OutOfRange, UnknownName, within
+import tomli_w
+
+from dryward import storage
+from dryward.building import library
+from dryward.building.framing import Framing
+from dryward.building.layers import THICKEST, AirSpace, Layer
+from dryward.building.materials import CONDUCTS, PASSES, Material
+from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
+from dryward.building.schema import LONGEST_TEXT, ORIGIN, Table, toml
+from dryward.checks import BadFile, OutOfRange, PlainError, UnknownName, ended, listed, within
+from dryward.units import from_si
 
 #: From this slope on an assembly is a wall [degrees].
 WALL = 60.0
@@ -212,6 +250,519 @@ class Assembly:
         BadFile
             When the file cannot be written, with the reason.
         """
-        from dryward.building import files  # files builds assemblies: not at the top
+        save(self, path)
 
-        files.save(self, path)
+
+_MOST_LAYERS = 60
+_MATERIAL = (
+    "density",
+    "specific_heat",
+    "conductivity",
+    "vapor_permeability",
+    "sorption",
+    "liquid_conductivity",
+    "wood",
+)
+_RESISTANCE, _PERMEANCE = "thermal resistance", "permeance"
+#: What the origin of a value that stands in a layer's own table says.
+_GIVEN = "given with the layer"
+
+
+# Its version 1 said "layers", "inside_film", "outside_film" and "pitch", gave
+# thickness in mm and permeance in perm as bare numbers.
+_RENAMED = {"layers": "layer", "inside_film": "interior_film", "outside_film": "exterior_film", "pitch": "slope"}
+
+
+def _from_1(table):
+    new = {_RENAMED.get(key, key): value for key, value in table.items()}
+    layers = []
+    if not isinstance(new.get("layer", []), list):
+        raise BadFile("its layers must be written as [[layers]]")
+    for layer in new.get("layer", ()):
+        if isinstance(layer, dict):
+            layer = dict(layer)
+            for old, key, unit in (("thickness_mm", "thickness", "mm"), ("perms", "permeance", "perm")):
+                if old in layer:
+                    layer[key] = f"{layer.pop(old)} {unit}"
+        layers.append(layer)
+    return {**new, "layer": layers}
+
+
+#: A whole assembly.
+FORMAT = storage.Format("dryward assembly", 2, {1: _from_1})
+
+
+def _without_empty(table):
+    return {key: value for key, value in table.items() if value not in ("", None, {}, [], False)}
+
+
+def _plain(value):
+    return [list(row) for row in value] if isinstance(value, tuple) else value
+
+
+def _origin_table(thing):
+    spans = {name: [low, high] for name, low, high in thing.ranges}
+    return {**{key: getattr(thing, key) for key in ORIGIN[:-1]}, "ranges": spans}
+
+
+def substance_table(thing):
+    """A material, membrane or air space as a table.
+
+    Parameters
+    ----------
+    thing : Material, membrane or AirSpace
+
+    Returns
+    -------
+    dict
+        Of numbers [SI], texts, lists and tables.
+
+    Examples
+    --------
+    >>> substance_table(FixedMembrane(5.7e-11))["kind"]
+    'fixed'
+    """
+    if isinstance(thing, Material):
+        table = {key: _plain(getattr(thing, key)) for key in _MATERIAL}
+        more = {key: table.pop(key) for key in ("sorption", "liquid_conductivity", "wood")}
+        return {**table, **_without_empty({**more, **_origin_table(thing)})}
+    if isinstance(thing, AirSpace):
+        table = {"thermal_resistance": thing.thermal_resistance, "vapor_permeance": thing.vapor_permeance}
+        return {**table, **_without_empty({"vented": thing.vented, **_origin_table(thing)})}
+    words = _without_empty(_origin_table(thing.origin))
+    if isinstance(thing, FixedMembrane):
+        return {"kind": "fixed", "permeance": thing.level, **words}
+    if isinstance(thing, VariableMembrane):
+        return {"kind": "variable", "points": _plain(thing.points), **words}
+    sheets = {"sensitive": substance_table(thing.sensitive), "backing": substance_table(thing.backing)}
+    return {"kind": "laminate", **_without_empty({"turned": thing.turned}), **words, **sheets}
+
+
+def _material(place, value):
+    if isinstance(value, str):
+        return library.material(value)
+    table = Table(place, value, _MATERIAL + ORIGIN)
+    return Material(
+        **table.origin(),
+        density=table.quantity("density", "density"),
+        specific_heat=table.quantity("specific_heat"),
+        conductivity=table.curve("conductivity", "conductivity"),
+        vapor_permeability=table.curve("vapor_permeability", "permeability", "relative humidity"),
+        sorption=table.points("sorption", "relative humidity"),
+        liquid_conductivity=table.points("liquid_conductivity") if "liquid_conductivity" in table else None,
+        wood=table.flag("wood"),
+    )
+
+
+def _membrane(place, value, kinds=("fixed", "variable", "laminate")):
+    if isinstance(value, str):
+        return library.membrane(value)
+    words = ("kind", "permeance", "points", "sensitive", "backing", "turned")
+    table = Table(place, value, words + ORIGIN)
+    origin = Origin(**table.origin())
+    kind = table.text("kind", "variable" if "points" in table else "laminate" if "sensitive" in table else "fixed")
+    if kind not in kinds:
+        raise table.wrong("kind", " or ".join(kinds))
+    if kind == "fixed":
+        return FixedMembrane(table.quantity("permeance", _PERMEANCE), origin)
+    if kind == "variable":
+        points = table.points("points", "relative humidity", _PERMEANCE)
+        return VariableMembrane([rh for rh, _ in points], [level for _, level in points], origin)
+    for key in ("sensitive", "backing"):
+        if key not in table:
+            raise BadFile(f"{place}: {key} is missing")
+    sensitive = _membrane(f"{place}, sensitive", value["sensitive"], ("variable",))
+    if isinstance(value["backing"], dict):
+        backing = _membrane(f"{place}, backing", value["backing"], ("fixed",))
+    else:
+        backing = table.quantity("backing", _PERMEANCE)
+    return LaminateMembrane(sensitive, backing, table.flag("turned"), origin)
+
+
+def _air_space(place, value):
+    if isinstance(value, str):
+        return library.air_space(value)
+    table = Table(place, value, ("thermal_resistance", "vapor_permeance", "vented", *ORIGIN))
+    return AirSpace(
+        **table.origin(),
+        thermal_resistance=table.quantity("thermal_resistance", _RESISTANCE),
+        vapor_permeance=table.quantity("vapor_permeance", _PERMEANCE, math.inf),
+        vented=table.flag("vented"),
+    )
+
+
+_KINDS = {"material": _material, "membrane": _membrane, "air_space": _air_space}
+
+
+def _typed(table, key):
+    value = table.table[key]
+    return f'"{value[:40]}"' if isinstance(value, str) else f"{value:.6g}"
+
+
+def _checked(table, thickness):
+    """Refuse what no layer has, in the words that were typed, before anything is worked out from it."""
+    if thickness is None:
+        return
+    if not 0 < thickness <= THICKEST:
+        most = f"{THICKEST:g} m ({from_si(THICKEST, 'in'):.0f} in.)"
+        raise table.wrong("thickness", f"above 0 and at most {most}, not {_typed(table, 'thickness')}")
+    if "material" not in table:
+        return
+    if "thermal_resistance" in table:
+        low, high = (from_si(thickness / each, "R") for each in reversed(CONDUCTS))
+        if not low <= from_si(table.quantity("thermal_resistance", _RESISTANCE), "R") <= high:
+            span = f"R-{low:.2g} to R-{high:.0f} at this thickness"
+            raise table.wrong("thermal_resistance", f"{span}, not {_typed(table, 'thermal_resistance')}")
+    if "permeance" in table:
+        most = PASSES / thickness
+        if not 0 <= table.quantity("permeance", _PERMEANCE) <= most:
+            span = f"0 to {from_si(most, 'perm'):.4g} perm at this thickness"
+            raise table.wrong("permeance", f"{span}, not {_typed(table, 'permeance')}")
+
+
+def _measured(table, thing, thickness):
+    """The substance with a permeance or a resistance given for the whole layer."""
+    _checked(table, thickness)
+    change = {}
+    if "permeance" in table:
+        level = table.quantity("permeance", _PERMEANCE)
+        if isinstance(thing, Material) and thickness:
+            change["vapor_permeability"] = level * thickness
+        elif isinstance(thing, AirSpace):
+            change["vapor_permeance"] = level
+        elif isinstance(thing, FixedMembrane):
+            return library.with_value_of(FixedMembrane(level, thing.origin), "permeance", _GIVEN)
+        else:
+            raise table.wrong("permeance", "given for a material with a thickness, an air space or a fixed membrane")
+    if "thermal_resistance" in table:
+        resistance = table.quantity("thermal_resistance", _RESISTANCE)
+        if isinstance(thing, Material) and thickness and resistance > 0:
+            change["conductivity"] = thickness / resistance
+        elif isinstance(thing, AirSpace):
+            change["thermal_resistance"] = resistance
+        else:
+            raise table.wrong("thermal_resistance", "above 0, for a material with a thickness or an air space")
+    what = listed([key.replace("_", " ") for key in ("permeance", "thermal_resistance") if key in table])
+    return library.with_value_of(dataclasses.replace(thing, **change), what, _GIVEN) if change else thing
+
+
+def _layer(number, value):
+    name = value.get("name") if isinstance(value, dict) else None
+    place = f"layer {number}" + (f" ({name[:40]})" if isinstance(name, str) and name else "")
+    try:
+        table = Table(place, value, ("name", "thickness", "open_to_air", *_KINDS, "permeance", "thermal_resistance"))
+        kinds = [kind for kind in _KINDS if kind in table]
+        if len(kinds) != 1:
+            raise BadFile(f"{place}: it must have one of material, membrane or air_space")
+        thing = _KINDS[kinds[0]](place, value[kinds[0]])
+        thickness = table.quantity("thickness", "length") if "thickness" in table else None
+        opened = table.flag("open_to_air") if "open_to_air" in table else None
+        return Layer(_measured(table, thing, thickness), thickness, table.text("name"), opened)
+    except BadFile:
+        raise
+    except PlainError as error:
+        raise BadFile(f"{place}: {str(error).rstrip('.?')}") from None
+
+
+_FILMS = (
+    ("interior_film", _RESISTANCE),
+    ("exterior_film", _RESISTANCE),
+    ("interior_vapor_film", _PERMEANCE),
+    ("exterior_vapor_film", _PERMEANCE),
+)
+
+
+def from_table(table):
+    """An assembly from the table of a file of the present version.
+
+    Parameters
+    ----------
+    table : dict
+
+    Returns
+    -------
+    Assembly
+
+    Raises
+    ------
+    BadFile
+        With the place and what is wrong there, without a full stop.
+    OutOfRange, NotUnderstood, UnknownName
+        For values of the whole assembly.
+
+    Examples
+    --------
+    >>> found = from_table({"name": "wall", "layer": [{"material": "gypsum-board", "thickness": "1/2 in"}]})
+    >>> round(found.thickness, 4)
+    0.0127
+    """
+    known = ("format", "version", "name", "slope", "notes", "framing", "layer", *(key for key, _ in _FILMS))
+    top = Table("the top of the file", table, known)
+    layers = table.get("layer", [])
+    if not isinstance(layers, list):
+        raise BadFile("the layers must be written as [[layer]]")
+    if len(layers) > _MOST_LAYERS:
+        raise BadFile(f"it has {len(layers)} layers; it must have 1 to {_MOST_LAYERS}")
+    framing = None
+    if "framing" in table:
+        inner = Table("framing", table["framing"], ("share", "material", "layers"))
+        if "material" not in inner:
+            raise BadFile("framing: material is missing")
+        share = inner.quantity("share", "relative humidity")
+        framing = Framing(share, _material("framing", table["framing"]["material"]), inner.names("layers"))
+    return Assembly(
+        name=top.text("name", "without a name"),
+        layers=tuple(_layer(number, each) for number, each in enumerate(layers, 1)),
+        slope=top.quantity("slope", default=0.0),
+        notes=top.text("notes", longest=LONGEST_TEXT),
+        framing=framing,
+        **{key: top.quantity(key, quantity) for key, quantity in _FILMS if key in top},
+    )
+
+
+def as_table(built):
+    """The table of an assembly, complete, in the present version.
+
+    Parameters
+    ----------
+    built : Assembly
+
+    Returns
+    -------
+    dict
+        What a file holds.
+
+    Examples
+    --------
+    >>> board = Material("board", "board", 640, 1090, 0.16, 5e-11)
+    >>> as_table(Assembly("wall", [Layer(board, 0.016)]))["layer"][0]["thickness"]
+    0.016
+    """
+    found = FORMAT.headed({"name": built.name, "slope": built.slope})
+    found |= {key: getattr(built, key) for key, _ in _FILMS}
+    if built.notes:
+        found["notes"] = built.notes
+    if built.framing:
+        found["framing"] = {
+            "share": built.framing.share,
+            "layers": list(built.framing.layers),
+            "material": substance_table(built.framing.material),
+        }
+    found["layer"] = []
+    for layer in built.layers:
+        kind = "membrane" if layer.is_membrane else "air_space" if isinstance(layer.substance, AirSpace) else "material"
+        row = {"name": layer.name}
+        if layer.thickness is not None:
+            row["thickness"] = layer.thickness
+        if layer.open_to_air is not None:
+            row["open_to_air"] = layer.open_to_air
+        found["layer"].append({**row, kind: substance_table(layer.substance)})
+    return found
+
+
+def parse(text, name="the file"):
+    """An assembly from the text of a file.
+
+    Parameters
+    ----------
+    text : str
+        TOML.
+    name : str, optional
+        What the message calls the file.
+
+    Returns
+    -------
+    Assembly
+
+    Raises
+    ------
+    BadFile
+        One sentence with the place and what is wrong there.
+
+    Examples
+    --------
+    >>> parse('format = "dryward assembly"\\nversion = 2\\n'
+    ...       '[[layer]]\\nmaterial = "spruce"\\nthickness = "1 in"').layers[0].name
+    'spruce, pine or fir'
+    """
+    name = str(name)[-60:]
+    return parse_table(toml(text, name), name)
+
+
+def parse_table(table, name):
+    """An assembly from the whole table of a file, of any version."""
+    try:
+        return from_table(FORMAT.current(table))
+    except PlainError as error:
+        raise BadFile(ended(f"{name}: {error}")) from None
+
+
+def load_with_token(path):
+    """An assembly and a token that says which state of the file it was.
+
+    Parameters
+    ----------
+    path : str or Path
+
+    Returns
+    -------
+    Assembly, str
+        The token is what `save` takes as `expect`.
+
+    Raises
+    ------
+    BadFile
+        One sentence with file, place and what is wrong there.
+
+    Examples
+    --------
+    >>> import tempfile
+    >>> from dryward.building import preset
+    >>> with tempfile.TemporaryDirectory() as folder:
+    ...     path = Path(folder, "roof.toml")
+    ...     token = save(preset("vented-vault"), path)
+    ...     roof, same = load_with_token(path)
+    >>> same == token
+    True
+    """
+    words, token = storage.read_text(path, "an assembly")
+    return parse(words, Path(path).name), token
+
+
+def load(path):
+    """An assembly from a file.
+
+    Parameters
+    ----------
+    path : str or Path
+        A TOML file of this or an earlier version.
+
+    Returns
+    -------
+    Assembly
+
+    Raises
+    ------
+    BadFile
+        One sentence with file, place and what is wrong there.
+
+    Examples
+    --------
+    >>> import tempfile
+    >>> from dryward.building import preset
+    >>> with tempfile.TemporaryDirectory() as folder:
+    ...     path = Path(folder, "roof.toml")
+    ...     token = save(preset("vented-vault"), path)
+    ...     roof = load(path)
+    >>> roof.name
+    'Vented vault, 50-perm outer membrane'
+    """
+    return load_with_token(path)[0]
+
+
+def text(assembly):
+    """An assembly as the text of a file.
+
+    Parameters
+    ----------
+    assembly : Assembly
+
+    Returns
+    -------
+    str
+        TOML that opens without the library.
+
+    Examples
+    --------
+    >>> from dryward.building import preset
+    >>> text(preset("vented-vault")).splitlines()[0]
+    'format = "dryward assembly"'
+    """
+    return tomli_w.dumps(as_table(assembly))
+
+
+def save(assembly, path, expect=None):
+    """Write an assembly as a file, whole or not at all.
+
+    Parameters
+    ----------
+    assembly : Assembly
+    path, expect
+        As in `storage.save_text`.
+
+    Returns
+    -------
+    str
+        The token of the written file.
+
+    Raises
+    ------
+    BadFile
+        When it cannot be written, or has changed; the old file is untouched.
+
+    Examples
+    --------
+    >>> import tempfile
+    >>> from dryward.building import preset
+    >>> with tempfile.TemporaryDirectory() as folder:
+    ...     path = Path(folder, "roof.toml")
+    ...     token = save(preset("vented-vault"), path)
+    ...     newer = save(preset("vented-vault-osb"), path, expect=token)
+    >>> newer == token
+    False
+    """
+    words = text(assembly)
+    parse(words, Path(path).name)  # nothing is written that could not be read again
+    return storage.save_text(words, path, expect)
+
+
+def _folder():
+    return resources.files("dryward.building").joinpath("data", "assemblies")
+
+
+@cache
+def presets():
+    """The ids of all presets, in alphabetical order.
+
+    Returns
+    -------
+    tuple of str
+
+    Examples
+    --------
+    >>> "vented-vault" in presets()
+    True
+    """
+    return tuple(sorted(each.name[:-5] for each in _folder().iterdir() if each.name.endswith(".toml")))
+
+
+@cache
+def _read(name):
+    return parse(_folder().joinpath(f"{name}.toml").read_text(encoding="utf-8"), f"{name}.toml")
+
+
+def preset(id):
+    """A preset assembly by its id.
+
+    Parameters
+    ----------
+    id : str
+        One of `presets()`.
+
+    Returns
+    -------
+    Assembly
+
+    Raises
+    ------
+    UnknownName
+        With the nearest ids.
+
+    Examples
+    --------
+    >>> preset("vented-vault").layer("inner membrane").is_membrane
+    True
+    """
+    if id not in presets():
+        raise UnknownName("preset", id, presets())
+    return _read(id)

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
 
-from dryward.building import rows
+from dryward.building import schema
 from dryward.checks import BadFile, UnknownName
 from dryward.units import from_si, show, to_si
 
@@ -128,7 +128,7 @@ def table(name):
     >>> table("codes/limits.csv")[0]["rule"]
     'retarder-class'
     """
-    found = tuple(rows.read(name, _TABLES[name].split()))
+    found = tuple(schema.rows(name, _TABLES[name].split()))
     for row in found:
         if row.get("reading", QUOTED) not in (QUOTED, MEMORY):
             raise BadFile(f"The table {name}, row {row['id']}: reading must be {QUOTED} or {MEMORY}.")

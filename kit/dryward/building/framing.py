@@ -9,7 +9,42 @@ also says how far off the mean can be.
 from dataclasses import dataclass
 
 from dryward.building.layers import Layer
-from dryward.checks import OutOfRange
+from dryward.building.materials import Material
+from dryward.checks import OutOfRange, within
+
+
+@dataclass(frozen=True)
+class Framing:
+    """Wood that bridges an insulated layer.
+
+    Parameters
+    ----------
+    share : float
+        Part of the area that is framing [-], 0 to 0.5.
+    material : Material
+        What the framing is made of.
+    layers : tuple of str
+        Names of the layers it runs through.
+
+    Raises
+    ------
+    OutOfRange
+        For a share out of range.
+
+    Examples
+    --------
+    >>> wood = Material("wood", "wood", 450, 1600, 0.12, 5e-12)
+    >>> Framing(0.1, wood, ("insulation",)).share
+    0.1
+    """
+
+    share: float
+    material: Material
+    layers: tuple
+
+    def __post_init__(self):
+        object.__setattr__(self, "share", within("Framing share", self.share, 0.0, 0.5, "%"))
+        object.__setattr__(self, "layers", tuple(self.layers))
 
 
 @dataclass(frozen=True)
@@ -103,7 +138,7 @@ def whole(assembly):
 
     Examples
     --------
-    >>> from dryward.building.presets import preset
+    >>> from dryward.building import preset
     >>> wall = whole(preset("wood-frame-wall"))
     >>> wall.isothermal < wall.combined < wall.parallel < wall.cavity
     True
@@ -146,7 +181,7 @@ def parallel_path(assembly):
 
     Examples
     --------
-    >>> from dryward.building.presets import preset
+    >>> from dryward.building import preset
     >>> roof = preset("vented-vault")
     >>> round(parallel_path(roof) - roof.thermal_resistance, 9)
     0.0
@@ -177,7 +212,7 @@ def isothermal_planes(assembly):
 
     Examples
     --------
-    >>> from dryward.building.presets import preset
+    >>> from dryward.building import preset
     >>> wall = preset("wood-frame-wall")
     >>> isothermal_planes(wall) < parallel_path(wall)
     True

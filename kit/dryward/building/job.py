@@ -1,13 +1,25 @@
-"""A job: a roof, the place it stands in, the room under it, and how it is built.
+"""Jobs: a roof, the place it stands in, the room under it, how it is built, and its file.
 
 Everything a check of somebody's own roof needs, as plain numbers that can be
 saved.  What the numbers mean physically is settled in `report.review`.
+
+A job file holds a whole assembly in the table ``[assembly]``, so it opens
+without anything else.  A plain assembly file opens as a job too, with a
+place and a room that the reader must then choose.
 """
 
+import dataclasses
 from dataclasses import dataclass, field
+from pathlib import Path
 
-from dryward.building.assembly import Assembly
-from dryward.checks import OutOfRange, within
+import tomli_w
+
+from dryward import storage
+from dryward.building.assembly import FORMAT as ASSEMBLY
+from dryward.building.assembly import Assembly, as_table, from_table, parse_table
+from dryward.building.schema import toml
+from dryward.checks import BadFile, OutOfRange, PlainError, ended, within
+from dryward.units import read
 
 PLACES = ("demo", "file", "means")
 #: Lowest and highest temperature of a room [degC].
@@ -266,3 +278,191 @@ class Job:
         put(self, "absorptance", within("Solar absorptance", self.absorptance, 0.05, 0.98))
         put(self, "start_humidity", within("Humidity at the start", self.start_humidity, 0.1, 1, "%"))
         put(self, "years", int(within("The number of years", self.years, 1, 10)))
+
+
+# Tables of the file: what they make, and which words may carry a unit.
+_TABLES = {
+    "place": (Place, {"temperature": "temperature", "relative_humidity": "relative humidity"}),
+    "room": (
+        Room,
+        {
+            "temperature": "temperature",
+            "relative_humidity": "relative humidity",
+            "summer_temperature": "temperature",
+            "summer_relative_humidity": "relative humidity",
+            "fresh_air": "air flow",
+        },
+    ),
+    "tightness": (
+        Tightness,
+        {"volume": "volume", "area": "area", "share": "relative humidity", "height": "length"},
+    ),
+    "vent": (Vent, {"length": "length"}),
+}
+_TOP = {"azimuth": None, "absorptance": None, "start_humidity": "relative humidity", "years": None, "design": None}
+
+
+def _from_1(table):
+    """Version 1 knew one room air, and took this one for the warmest month of every roof; its year was the typical."""
+    room = table.get("room", {})
+    if isinstance(room, dict):  # anything else is refused where it is read
+        room = {"summer_temperature": 24.0, "summer_relative_humidity": 0.5, **room}
+    return {"design": "typical", **table, "room": room}
+
+
+#: A whole job.
+FORMAT = storage.Format("dryward job", 2, {1: _from_1})
+
+
+def parse_job(text, name="the file"):
+    """A job from the text of a job file or of an assembly file.
+
+    Parameters
+    ----------
+    text : str
+        TOML.
+    name : str, optional
+        What the message calls the file.
+
+    Returns
+    -------
+    Job
+
+    Raises
+    ------
+    BadFile
+        One sentence with the place and what is wrong there.
+
+    Examples
+    --------
+    >>> from dryward.building import preset
+    >>> parse_job(job_text(Job(preset("vented-vault")))).place.id
+    'cold'
+    """
+    name = str(name)[-60:]
+    table = toml(text, name)
+    if table.get("format") != FORMAT.name:
+        return Job(parse_table(table, name))  # or a sentence about what it is not
+    try:
+        return _job(table)
+    except PlainError as error:
+        raise BadFile(ended(f"{name}: {error}")) from None
+
+
+def _job(table):
+    table = FORMAT.current(table)
+    for word in table:
+        if word not in ("format", "version", "assembly", *_TABLES, *_TOP):
+            raise BadFile(f'the top of the file: the word "{word[:40]}" is not known')
+    if not isinstance(table.get("assembly"), dict):
+        raise BadFile("the table [assembly] is missing")
+    parts = {key: _part(key, table[key]) for key in _TABLES if key in table}
+    top = {key: _value(key, table[key], quantity) for key, quantity in _TOP.items() if key in table}
+    return Job(from_table(ASSEMBLY.current(table["assembly"])), **parts, **top)
+
+
+def _part(key, table):
+    kind, units = _TABLES[key]
+    if not isinstance(table, dict):
+        raise BadFile(f"{key}: it must be a table of words and values")
+    known = [field.name for field in dataclasses.fields(kind)]
+    for word in table:
+        if word not in known:
+            raise BadFile(f'{key}: the word "{word[:40]}" is not known')
+    try:
+        return kind(**{word: _value(f"{key}, {word}", value, units.get(word)) for word, value in table.items()})
+    except BadFile:
+        raise
+    except PlainError as error:
+        raise BadFile(f"{key}: {str(error).rstrip('.?')}") from None
+    except (TypeError, ValueError, OverflowError):
+        raise BadFile(f"{key}: a value is not of the right kind") from None
+
+
+def _value(place, value, quantity):
+    if isinstance(value, list):
+        if len(value) > 12:
+            raise BadFile(f"{place} must have at most 12 values")
+        return tuple(_value(place, each, quantity) for each in value)
+    if isinstance(value, str):
+        if quantity is None and len(value) <= 400:
+            return value
+        if quantity:
+            return read(value, quantity)
+    if isinstance(value, bool) or not isinstance(value, (int, float)):
+        raise BadFile(f"{place} must be a number or a short text")
+    try:
+        float(value)
+    except OverflowError:
+        raise BadFile(f"{place} must be a number of ordinary size") from None
+    return value
+
+
+def job_text(job):
+    """A job as the text of a file.
+
+    Parameters
+    ----------
+    job : Job
+
+    Returns
+    -------
+    str
+        TOML that opens without the library.
+
+    Examples
+    --------
+    >>> from dryward.building import preset
+    >>> job_text(Job(preset("vented-vault"))).splitlines()[0]
+    'format = "dryward job"'
+    """
+    table = FORMAT.headed({key: getattr(job, key) for key in _TOP})
+    for key in _TABLES:
+        part = getattr(job, key)
+        if part is not None:
+            table[key] = {k: list(v) if isinstance(v, tuple) else v for k, v in dataclasses.asdict(part).items()}
+    return tomli_w.dumps({**table, "assembly": as_table(job.assembly)})
+
+
+def load_job(path):
+    """A job and a token that says which state of the file it was.
+
+    Parameters
+    ----------
+    path : str or Path
+        A job file or an assembly file.
+
+    Returns
+    -------
+    Job, str
+
+    Raises
+    ------
+    BadFile
+        One sentence with file, place and what is wrong there.
+    """
+    found, token = storage.read_text(path, "an assembly")
+    return parse_job(found, Path(path).name), token
+
+
+def save_job(job, path, expect=None):
+    """Write a job as a file, whole or not at all.
+
+    Parameters
+    ----------
+    job : Job
+    path : str or Path
+    expect : str, optional
+        As in `storage.save_text`.
+
+    Returns
+    -------
+    str
+        The token of the written file.
+
+    Raises
+    ------
+    BadFile
+        When it cannot be written, or has changed; the old file is untouched.
+    """
+    return storage.save_text(job_text(job), path, expect)

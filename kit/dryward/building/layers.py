@@ -157,37 +157,3 @@ class Layer:
     def vapor_resistance(self):
         """At a mean relative humidity of one half [s m2 Pa/kg]; inf if tight."""
         return 1.0 / self.permeance if self.permeance > 0 else math.inf
-
-
-@dataclass(frozen=True)
-class Framing:
-    """Wood that bridges an insulated layer.
-
-    Parameters
-    ----------
-    share : float
-        Part of the area that is framing [-], 0 to 0.5.
-    material : Material
-        What the framing is made of.
-    layers : tuple of str
-        Names of the layers it runs through.
-
-    Raises
-    ------
-    OutOfRange
-        For a share out of range.
-
-    Examples
-    --------
-    >>> wood = Material("wood", "wood", 450, 1600, 0.12, 5e-12)
-    >>> Framing(0.1, wood, ("insulation",)).share
-    0.1
-    """
-
-    share: float
-    material: Material
-    layers: tuple
-
-    def __post_init__(self):
-        object.__setattr__(self, "share", within("Framing share", self.share, 0.0, 0.5, "%"))
-        object.__setattr__(self, "layers", tuple(self.layers))

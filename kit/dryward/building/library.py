@@ -2,24 +2,200 @@
 
 Three tables in ``data/``: materials.csv (things with thickness), sheets.csv
 (things that count by permeance) and air_spaces.csv.  All are generic; none
-is a product.
+is a product.  A ``low`` and ``high`` value says how far the true one may lie:
+of the dry conductivity, of the permeability or permeance at a mean humidity
+of one half, and of the water content at 80 %.
+
+A row names a source, a place in it and how it was read.  All three belong to
+an origin: a handbook's number that was written down from memory is not the
+handbook's.
 """
 
+import dataclasses
 import difflib
+import math
+import re
 from functools import cache
 
-from dryward.building import tables
+from dryward.building import schema
 from dryward.building.layers import AirSpace
-from dryward.building.materials import Material
-from dryward.building.membranes import FixedMembrane, LaminateMembrane, VariableMembrane
-from dryward.checks import BadFile, UnknownName
+from dryward.building.materials import Material, liquid_conductivity, non_absorbing, wood_points
+from dryward.building.membranes import (
+    FixedMembrane,
+    LaminateMembrane,
+    Origin,
+    VariableMembrane,
+    cup_curve,
+    cup_membrane,
+)
+from dryward.checks import BadFile, PlainError, UnknownName
+from dryward.units import to_si
+
+#: Columns of each table, beside those every table has.
+COLUMNS = {
+    "materials.csv": (
+        "name",
+        "category",
+        "density_kg_m3",
+        "specific_heat_J_kgK",
+        "conductivity_W_mK",
+        "conductivity_W_mK_low",
+        "conductivity_W_mK_high",
+        "vapor_dry",
+        "vapor_wet",
+        "vapor_low",
+        "vapor_high",
+        "vapor_unit",
+        "sorption_rh_kg_m3",
+        "free_saturation_kg_m3",
+        "water_80_kg_m3_low",
+        "water_80_kg_m3_high",
+        "absorption_kg_m2_s05",
+        "wood_share",
+        "note",
+    ),
+    "sheets.csv": ("name", "category", "kind", "dry", "wet", "low", "high", "points", "backing", "unit", "note"),
+    "air_spaces.csv": (
+        "name",
+        "category",
+        "resistance_R",
+        "permeance_perm",
+        "vented",
+        "note",
+    ),
+}
+
+
+def _speech(row):
+    return {key: row[key] for key in ("id", "name", "category", "source", "where", "how_read")}
+
+
+def _span(row, low, high, name, unit=None):
+    """The two ends of a range in SI, the lower first."""
+    ends = [schema.cell_number(row, column, name) for column in (low, high)]
+    if None in ends:
+        return None
+    if unit:
+        ends = [to_si(end, unit) for end in ends]
+    return min(ends), max(ends)
+
+
+def _material(row):
+    name = "materials.csv"
+
+    def number(column):
+        return schema.cell_number(row, column, name)
+
+    unit = row["vapor_unit"]
+    dry = _si(number("vapor_dry"), unit)
+    wet = dry if number("vapor_wet") is None else to_si(number("vapor_wet"), unit)
+    density, share = number("density_kg_m3"), number("wood_share")
+    if share is not None:
+        held = wood_points(density, number("free_saturation_kg_m3"), share)
+    else:
+        held = schema.cell_points(row, "sorption_rh_kg_m3", name)
+        if held and number("free_saturation_kg_m3") is not None:
+            held = (*held, (1.0, number("free_saturation_kg_m3")))
+    absorption = number("absorption_kg_m2_s05")
+    if not absorption and len(held) > 2 and held[-1][0] == 1.0:
+        held = non_absorbing(held)
+    ranges = {
+        "conductivity": _span(row, "conductivity_W_mK_low", "conductivity_W_mK_high", name),
+        "vapor_permeability": _span(row, "vapor_low", "vapor_high", name, unit),
+        "sorption": _span(row, "water_80_kg_m3_low", "water_80_kg_m3_high", name),
+    }
+    return Material(
+        **_speech(row),
+        density=density,
+        specific_heat=number("specific_heat_J_kgK"),
+        conductivity=number("conductivity_W_mK"),
+        vapor_permeability=cup_curve(dry, wet) if dry else 0.0,
+        sorption=held,
+        liquid_conductivity=liquid_conductivity(absorption, held) if absorption else None,
+        wood=share is not None,
+        ranges=tuple((key, *span) for key, span in ranges.items() if span),
+    )
+
+
+def _si(number, unit):
+    """A number in SI."""
+    if number is None:
+        raise TypeError("an empty field")
+    return to_si(number, unit)
+
+
+def _sheet(row):
+    name, unit = "sheets.csv", row["unit"]
+    span = _span(row, "low", "high", name, unit)
+    origin = Origin(**_speech(row), ranges=(("permeance", *span),) if span else ())
+    dry, wet = (schema.cell_number(row, column, name) for column in ("dry", "wet"))
+    if row["kind"] == "fixed":
+        level = _si(dry, unit)
+        return FixedMembrane(level, origin) if wet is None else cup_membrane(level, _si(wet, unit), origin)
+    if row["kind"] not in ("variable", "laminate"):
+        raise BadFile(f"The table {name}, line {row['line']}: there is no kind of sheet {row['kind']!r}.")
+    curve = schema.cell_points(row, "points", name)
+    sheet = VariableMembrane([rh for rh, _ in curve], [_si(level, unit) for _, level in curve], origin)
+    if row["kind"] == "variable":
+        return sheet
+    return LaminateMembrane(sheet, _si(schema.cell_number(row, "backing", name), unit), origin=origin)
+
+
+def _air_space(row):
+    name = "air_spaces.csv"
+    permeance = schema.cell_number(row, "permeance_perm", name)
+    return AirSpace(
+        **_speech(row),
+        thermal_resistance=_si(schema.cell_number(row, "resistance_R", name), "R"),
+        vapor_permeance=math.inf if permeance is None else _si(permeance, "perm"),
+        vented=row["vented"] == "yes",
+    )
+
+
+def read_table(name, text=None):
+    """One table of the library as things by id.
+
+    Parameters
+    ----------
+    name : {"materials.csv", "sheets.csv", "air_spaces.csv"}
+    text : str, optional
+        Read this text in place of the file.
+
+    Returns
+    -------
+    dict
+        Id to Material, membrane or AirSpace, in the order of the file.
+
+    Raises
+    ------
+    BadFile
+        When a row lacks a source or holds a value that is out of range, with
+        table, line and reason.
+
+    Examples
+    --------
+    >>> len(read_table("materials.csv")) > 30
+    True
+    """
+    make = {"materials.csv": _material, "sheets.csv": _sheet, "air_spaces.csv": _air_space}[name]
+    found = {}
+    for row in schema.rows(name, COLUMNS[name], text):
+        try:
+            found[row["id"]] = make(row)
+        except BadFile:
+            raise
+        except PlainError as error:
+            raise BadFile(f"The table {name}, line {row['line']} ({row['id']}): {error}") from None
+        except TypeError:  # an empty field where a number is needed
+            raise BadFile(f"The table {name}, line {row['line']} ({row['id']}), lacks a number it needs.") from None
+    return found
 
 
 @cache
 def _whole():
     found = {}
-    for name in tables.COLUMNS:
-        for key, thing in tables.read(name).items():
+    for name in COLUMNS:
+        for key, thing in read_table(name).items():
             if key in found:
                 raise BadFile(f"The id {key} stands in two tables of the library.")
             found[key] = thing
@@ -203,3 +379,130 @@ def search(text):
         return found
     close = difflib.get_close_matches(str(text).lower().replace(" ", "-"), things, n=5, cutoff=0.6)
     return tuple(things[key] for key in close)
+
+
+#: Words of `how_read` that no short form may leave out.
+CAUTIONS = ("from memory", "estimated", "invented", "typed by the reader", "given with the layer")
+_INVENTED = "Invented for teaching"
+#: That something was read as well.
+_READ = re.compile(r"(?<!none )\bread in\b")
+
+
+def origin_of(thing):
+    """What carries the source of a thing: itself, or the origin of a membrane.
+
+    Parameters
+    ----------
+    thing : Material, membrane or AirSpace
+
+    Returns
+    -------
+    Material, AirSpace or Origin
+
+    Examples
+    --------
+    >>> from dryward.building import membrane
+    >>> origin_of(membrane("polyethylene-6-mil")).how_read
+    'from memory'
+    """
+    return thing if hasattr(thing, "source") else thing.origin
+
+
+def cautions(words):
+    """What a reader must know of how a value came about, in a few words.
+
+    Parameters
+    ----------
+    words : str
+        As in the column ``how_read``.
+
+    Returns
+    -------
+    str
+        Empty where the values were read.
+
+    Examples
+    --------
+    >>> cautions("conductivity read in a secondary source; mu 50 dry and 20 wet from memory")
+    'partly from memory'
+    >>> cautions("estimated: of the size on data sheets, none read")
+    'estimated'
+    """
+    found = [each for each in CAUTIONS if each in words.lower()]
+    partly = "partly " if found and _READ.search(words) else ""
+    return f"{partly}{', '.join(found)}"
+
+
+def source_of(thing, longest=None):
+    """The origin of a thing's values in one phrase.
+
+    Parameters
+    ----------
+    thing : Material, membrane or AirSpace
+    longest : int, optional
+        Characters there is room for, 60 or more.  What is longer has its
+        source cut, and keeps of how it was read the cautions alone.
+
+    Returns
+    -------
+    str
+
+    Examples
+    --------
+    >>> from dryward.building import membrane
+    >>> source_of(membrane("polyethylene-6-mil"))
+    'ASHRAE Handbook of Fundamentals, permeance of building materials, permeance table (from memory)'
+    >>> source_of(membrane("polyethylene-6-mil"), 60)
+    'ASHRAE Handbook of Fundamentals, permeance … (from memory)'
+    """
+    row = origin_of(thing)
+    source = row.source or "own value"
+    # A place that is not known is written "-", one for each source.
+    places = [part.strip() for part in row.where.split(";") if part.strip() not in ("", "-")]
+    # What is invented need not say so twice.
+    how = row.how_read.removeprefix("invented for teaching: ").removeprefix("invented: ")
+    how = how if source == _INVENTED else row.how_read
+    whole = ", ".join(part for part in (source, "; ".join(places)) if part) + (f" ({how})" if how else "")
+    if longest is None or len(whole) <= longest:
+        return whole
+    caution = cautions(row.how_read) if source != _INVENTED else ""
+    end = f" ({caution})" if caution else ""
+    room = longest - len(end)
+    if len(source) > room:
+        source = f"{source[: room - 2].rsplit(' ', 1)[0].rstrip(',;')} …"
+    return f"{source}{end}"
+
+
+def with_value_of(thing, what, by):
+    """The same thing, its origin saying that a value is not the library's.
+
+    Parameters
+    ----------
+    thing : Material, membrane or AirSpace
+        With the new value.
+    what : str
+        The value, such as "permeance".
+    by : {"typed by the reader", "given with the layer"}
+
+    Returns
+    -------
+    Material, membrane or AirSpace
+
+    Notes
+    -----
+    Nothing is left of the source of a sheet that had only its permeance.
+
+    Examples
+    --------
+    >>> from dryward.building import material, membrane
+    >>> source_of(with_value_of(membrane("polyethylene-6-mil"), "permeance", "typed by the reader"))
+    'typed by the reader'
+    >>> with_value_of(material("slate"), "conductivity", "typed by the reader").how_read
+    'conductivity typed by the reader; from memory'
+    """
+    if isinstance(thing, FixedMembrane):
+        return FixedMembrane(thing.level, dataclasses.replace(thing.origin, source=by, where="", how_read=""))
+    note = f"{what} {by}"
+    if note in thing.how_read:
+        return thing
+    return dataclasses.replace(thing, how_read="; ".join(part for part in (note, thing.how_read) if part))

@@ -1,9 +1,11 @@
-"""Materials: what a layer with thickness is made of."""
+"""Materials: what a layer with thickness is made of, the water that wood holds, and how fast liquid moves."""
 
+import math
 from dataclasses import dataclass
 
 import numpy as np
 
+from dryward import air, units
 from dryward.checks import OutOfRange, rising, within
 
 #: Least and largest conductivity [W/(m K)], and the largest vapor permeability [kg/(s m Pa)], of any material.
@@ -138,3 +140,282 @@ class Material:
             return _at(0.0, relative_humidity)
         points = self.sorption if self.sorption[0][0] == 0 else ((0.0, 0.0), *self.sorption)
         return _at(points, relative_humidity)
+
+
+# The water that wood holds: all wood rows of the library get their sorption points from
+# this one curve (Hailwood-Horrobin), so that no wood can drift away from another.
+# Wood Handbook coefficients, temperature in degC: each row c0 + c1 T + c2 T2.
+_W = (349.0, 1.29, 0.0135)
+_K = (0.805, 0.000736, -0.00000273)
+_K1 = (6.27, -0.00938, -0.000303)
+_K2 = (1.91, 0.0407, -0.000293)
+
+#: Humidities at which the library tabulates a wood curve [-].
+WOOD_HUMIDITIES = (0.05, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.85, 0.9, 0.95, 0.98, 0.99)
+
+
+def wood_moisture(relative_humidity, temperature=20.0):
+    """Moisture content of wood in balance with air.
+
+    Parameters
+    ----------
+    relative_humidity : float or array
+        Any shape [-], 0 to 1.
+    temperature : float or array, optional
+        Of the wood [degC], -10 to 130.
+
+    Returns
+    -------
+    float or array
+        Mass of water per mass of dry wood [-].
+
+    Raises
+    ------
+    OutOfRange
+        Outside the ranges.
+
+    Notes
+    -----
+    One curve for all species; a species differs from it by 1 to 2 points of
+    moisture content, and wood that is drying holds more than wood that is
+    wetting.
+
+    References
+    ----------
+    USDA Forest Products Laboratory, Wood Handbook (2010), chapter 4, equation
+    of Table 4-2 (Hailwood and Horrobin); read in public files that quote it.
+
+    Examples
+    --------
+    >>> round(float(wood_moisture(0.65, 20.0)) * 100, 2)
+    12.0
+    """
+    h = within("Relative humidity", relative_humidity, 0.0, 1.0, "%")
+    t = within("Wood temperature", temperature, -10.0, 130.0, "°C")
+    w, k, k1, k2 = (a + b * t + c * t * t for a, b, c in (_W, _K, _K1, _K2))
+    kh = k * h
+    bound = (k1 * kh + 2 * k1 * k2 * kh**2) / (1 + k1 * kh + k1 * k2 * kh**2)
+    return 18.0 / w * (kh / (1 - kh) + bound)
+
+
+def humidity_of_wood(moisture, temperature=20.0):
+    """Relative humidity of air in balance with wood: the inverse of `wood_moisture`.
+
+    Parameters
+    ----------
+    moisture : float
+        Mass of water per mass of dry wood [-], 0 to 0.25.
+    temperature : float, optional
+        Of the wood [degC], -10 to 130.
+
+    Returns
+    -------
+    float
+        [-].
+
+    Raises
+    ------
+    OutOfRange
+        Outside the ranges.
+
+    Notes
+    -----
+    Above a quarter the wood is near fiber saturation and its moisture says
+    little about the humidity.
+
+    Examples
+    --------
+    >>> round(humidity_of_wood(0.16, 20.0), 4)
+    0.7989
+    """
+    wanted = within("Moisture content of wood", moisture, 0.0, 0.25, "%")
+    low, high = 0.0, 1.0
+    for _ in range(60):  # halvings; the curve rises all the way
+        middle = 0.5 * (low + high)
+        if wood_moisture(middle, temperature) < wanted:
+            low = middle
+        else:
+            high = middle
+    return 0.5 * (low + high)
+
+
+def wood_points(density, free_saturation, share=1.0, temperature=20.0):
+    """Sorption points of a wood product.
+
+    Parameters
+    ----------
+    density : float
+        Dry [kg/m3], above 0 to 1500.
+    free_saturation : float
+        Water content with the pores full by capillary action [kg/m3], above
+        that at 99 % and at most 1500.
+    share : float, optional
+        Water held next to solid wood at the same humidity [-], 0.3 to 1.2;
+        pressed panels hold less.
+    temperature : float, optional
+        [degC], -10 to 130.
+
+    Returns
+    -------
+    ((relative humidity, water content [kg/m3]), ...)
+
+    Raises
+    ------
+    OutOfRange
+        Outside the ranges.
+
+    Notes
+    -----
+    Below 99 % the curve is bound water; the step from there to the free
+    saturation at 100 % is water in the cell hollows.
+
+    Examples
+    --------
+    >>> round(wood_points(450.0, 600.0)[5][1], 1)
+    41.7
+    """
+    within("Density", density, 0.0, 1500.0, "kg/m³", above=True)
+    within("Share of the wood curve", share, 0.3, 1.2)
+    held = tuple((rh, round(float(wood_moisture(rh, temperature)) * share * density, 4)) for rh in WOOD_HUMIDITIES)
+    within("Free saturation", free_saturation, held[-1][1], 1500.0, "kg/m³", above=True)
+    return (*held, (1.0, float(free_saturation)))
+
+
+#: Humidity up to which a material that does not soak up binds its water [-]: the openings between fibers are wider
+#: than a hundredth of a millimeter, and water in those is in balance with 99.99 % and more (Kelvin equation).
+NEARLY_FULL = 0.9995
+
+
+def non_absorbing(points):
+    """The curve of a material that takes up no liquid, with its last step as late as it is.
+
+    Parameters
+    ----------
+    points : ((relative humidity [-], water content [kg/m3]), ...)
+        At least three, the last one the free saturation at 1.0.
+
+    Returns
+    -------
+    ((relative humidity, water content [kg/m3]), ...)
+        The curve goes on as it was up to `NEARLY_FULL`; from there it rises
+        to the free saturation.
+
+    Notes
+    -----
+    A straight line from the last measured point to the free saturation would
+    let vapor fill a fleece that no water runs into.
+
+    Examples
+    --------
+    >>> non_absorbing(((0.95, 7.0), (0.98, 10.0), (1.0, 300.0)))[-2:]
+    ((0.9995, 11.95), (1.0, 300.0))
+    """
+    (before, less), (last, held), full = points[-3:]
+    most = min(held + (held - less) / (last - before) * (NEARLY_FULL - last), full[1])
+    return (*points[:-1], (NEARLY_FULL, round(most, 4)), full) if held < most < full[1] else points
+
+
+# Liquid conductivity of a porous material from how fast it sucks up water.  The hourly
+# method needs K in ``flux = K x gradient of suction``.  Such curves are seldom published;
+# what is published is the water absorption coefficient A of a one-day soaking test.  Here
+# K follows from A, with the usual assumption that the liquid diffusivity rises
+# exponentially with the water content.  Liquid moves only where pores are full: below the
+# last point of the sorption curve before saturation K is nothing, for there the vapor
+# permeability, dry cup and wet cup, already holds all that moves.
+
+# Exponent of the diffusivity over the relative water content, the same for
+# many stones, bricks and plasters: Hall and Hoff, Water Transport in Brick,
+# Stone and Concrete (from memory).
+_EXPONENT = 6.0
+#: Parts of the way to free saturation at which K is given [-].
+_FILLED = (0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1.0)
+_SOAKED_AT = 20.0  # of the soaking test [degC]
+
+
+def lowest_diffusivity(absorption, free_saturation, beginning=0.0):
+    """Liquid diffusivity where liquid begins to move, the factor before the exponential.
+
+    Parameters
+    ----------
+    absorption : float
+        Water absorption coefficient [kg/(m2 s^0.5)], above 0 to 2.
+    free_saturation : float
+        Capillary water content [kg/m3], above 0 to 1500.
+    beginning : float, optional
+        Water content from which liquid moves [kg/m3], 0 to nine tenths of
+        the free saturation.
+
+    Returns
+    -------
+    float
+        [m2/s].
+
+    Raises
+    ------
+    OutOfRange
+        Outside the ranges.
+
+    Notes
+    -----
+    From A2 = integral of (w_f + w) D(w) dw from w_0 to w_f for a slab that
+    starts dry, with D = D0 exp(n u) and u = (w - w_0)/(w_f - w_0).
+
+    References
+    ----------
+    Parlange's integral for the sorptivity; Lockington, Parlange and Dux
+    (1999), Materials and Structures 32 (from memory).
+
+    Examples
+    --------
+    >>> round(lowest_diffusivity(0.1, 200.0) * 1e9, 4)
+    2.0304
+    """
+    a = within("Water absorption coefficient", absorption, 0.0, 2.0, "kg/(m² s^0.5)", above=True)
+    full = within("Free saturation", free_saturation, 0.0, 1500.0, "kg/m³", above=True)
+    start = within("Water content where liquid begins to move", beginning, 0.0, 0.9 * full, "kg/m³")
+    n, span = _EXPONENT, full - start
+    grown = math.exp(n)
+    integral = (full + start) * (grown - 1) / n + span * (grown * (n - 1) + 1) / n**2
+    return a**2 / (span * integral)
+
+
+def liquid_conductivity(absorption, sorption):
+    """Liquid conductivity against water content.
+
+    Parameters
+    ----------
+    absorption : float
+        Water absorption coefficient [kg/(m2 s^0.5)], above 0 to 2.
+    sorption : ((relative humidity, water content [kg/m3]), ...)
+        At least two points, rising, the last at a relative humidity of 1.
+
+    Returns
+    -------
+    ((water content [kg/m3], K [s]), ...)
+        None up to the last point before saturation.
+
+    Raises
+    ------
+    OutOfRange
+        Outside the ranges.
+
+    Notes
+    -----
+    K = D dw/ds, with the suction s = -rho R T ln(rh) at 20 degC and the slope
+    of the last straight piece of the sorption curve.
+
+    Examples
+    --------
+    >>> points = liquid_conductivity(0.1, ((0.8, 10.0), (1.0, 200.0)))
+    >>> points[:2]
+    ((0.0, 0.0), (10.0, 0.0))
+    """
+    (start_rh, start), (_, full) = sorption[-2:]
+    base = lowest_diffusivity(absorption, full, start)
+    pull = units.WATER_DENSITY * air.VAPOR_GAS_CONSTANT * (_SOAKED_AT + units.KELVIN)
+    slope = (full - start) / (1.0 - start_rh)
+    found = [(0.0, 0.0), (start, 0.0)]
+    for u in _FILLED:
+        humidity = start_rh + u * (1.0 - start_rh)
+        found.append((start + u * (full - start), base * math.exp(_EXPONENT * u) * slope * humidity / pull))
+    return tuple(found)

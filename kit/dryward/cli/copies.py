@@ -2,13 +2,13 @@
 
 import hashlib
 import json
-import os
 import shutil
 from dataclasses import dataclass
 from pathlib import Path
 
 from dryward import __version__
 from dryward.checks import BadFile
+from dryward.storage import write_whole
 
 #: What the copy remembers of each file as it was given.
 MANIFEST = ".dryward-lessons.json"
@@ -44,10 +44,8 @@ def _read(manifest):
 
 
 def _write(manifest, marks):
-    # Whole or not at all: a half-written one would forget what is the learner's.
-    partial = manifest.with_suffix(".partial")
-    partial.write_text(json.dumps({"kit": __version__, "files": marks}, indent=1, sort_keys=True), "utf-8")
-    os.replace(partial, manifest)
+    # Whole: a half-written one would forget what is the learner's.
+    write_whole(manifest, json.dumps({"kit": __version__, "files": marks}, indent=1, sort_keys=True))
 
 
 def _beside(path):

@@ -2,6 +2,7 @@
 
 from pathlib import Path
 
+from dryward import storage
 from dryward.checks import BadFile
 
 
@@ -41,5 +42,5 @@ def write(topic, table, path=Path("README.md")):
     if begin not in words or end not in words:
         raise BadFile(f"{path} has no place for the table, between {begin} and {end}.")
     before, _, rest = words.partition(begin)
-    path.write_text(f"{before}{begin}\n\n{table}\n\n{end}{rest.partition(end)[2]}", encoding="utf-8")
+    storage.write_whole(path, f"{before}{begin}\n\n{table}\n\n{end}{rest.partition(end)[2]}")
     return path

@@ -4,8 +4,8 @@ import dataclasses
 from pathlib import Path
 
 from dryward import building, units, weather
-from dryward.building import codes, job_files
-from dryward.building.job import DESIGNS, ROOM_TEMPERATURES, Job, Place
+from dryward.building import codes
+from dryward.building.job import DESIGNS, ROOM_TEMPERATURES, Job, Place, load_job
 from dryward.checks import BadFile, OutOfRange, UnknownName, within
 
 #: Draws of the uncertain inputs when none are typed.
@@ -85,13 +85,13 @@ def find(names):
                 raise BadFile(f"{name}: there is no .toml file in this folder.")
             for file in files:
                 try:
-                    found[str(file.relative_to(path.parent))] = job_files.load(file)[0]
+                    found[str(file.relative_to(path.parent))] = load_job(file)[0]
                 except BadFile as error:
                     found[str(file.relative_to(path.parent))] = str(error)
         elif not path.exists() and name in building.presets():
             found[name] = Job(building.preset(name))
         else:
-            found[name] = job_files.load(path)[0]
+            found[name] = load_job(path)[0]
     return found
 
 

@@ -1,8 +1,8 @@
 """``dryward report``: the printed page of one roof, as PDF or HTML."""
 
-import os
 from pathlib import Path
 
+from dryward import storage
 from dryward.checks import BadFile, OutOfRange
 from dryward.cli import jobs
 
@@ -41,12 +41,9 @@ def run(args):
     made = sheet.sheet(checked, args.units, Path(name).name)
     size = args.paper or {"us": "letter", "si": "a4"}[args.units]
     content = paper.pdf(made, size) if path.suffix.lower() == ".pdf" else page.html(made, size).encode("utf-8")
-    draft = path.with_name(f".{path.name}.draft")
     try:
-        draft.write_bytes(content)
-        os.replace(draft, path)
+        storage.write_whole(path, content)
     except OSError as error:
-        draft.unlink(missing_ok=True)
         raise BadFile(f"{path.name}: it cannot be written ({error.strerror}).") from None
     print(f"{path}: {checked.headline}")
     return 0

@@ -4,8 +4,7 @@ from dryward import building, weather
 from dryward.evidence import table
 from dryward.physics import airleak, hourly
 from dryward.units import DAY, from_si
-from dryward.weather import Air
-from dryward.weather.hourly import YEAR
+from dryward.weather import YEAR, Air
 
 
 def _house(row):

@@ -5,7 +5,7 @@ its own in the same unit and for the same thickness.
 """
 
 from dryward.building import library
-from dryward.building.cups import DRY_CUP, WET_CUP
+from dryward.building.membranes import DRY_CUP, WET_CUP
 from dryward.checks import BadFile
 from dryward.evidence import table
 from dryward.units import AIR_PERMEABILITY, from_si, to_si

@@ -1,7 +1,7 @@
 """The night sky and a roof under it against published formulas and balances."""
 
 from dryward.evidence import table
-from dryward.physics import night, sky
+from dryward.physics import sky
 from dryward.weather import Air
 
 
@@ -23,7 +23,7 @@ _SI = {
     "radiation": lambda row: sky.long_wave(_sky(row)),
     "roof": _roof,
     "below air": lambda row: row.given("air") - _roof(row),
-    "margin": lambda row: night.frost_margin(Air(row.given("air"), row.given("humidity"))),
+    "margin": lambda row: sky.frost_margin(Air(row.given("air"), row.given("humidity"))),
 }
 _ANSWERS = table.in_row_units(_SI)
 

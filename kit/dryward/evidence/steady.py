@@ -23,7 +23,7 @@ def _state(row):
     return steady.profile(_assembly(row), indoor, outdoor, saturation=_SATURATION[row.text("formula")])
 
 
-def _rung(row, state):
+def _node(row, state):
     """The place of the row: ``layer inside`` or ``layer outside``, its two faces."""
     layer, _, side = row.text("at").rpartition(" ")
     return state.face(layer, ("inside", "outside").index(side))
@@ -32,7 +32,7 @@ def _rung(row, state):
 def _at(quantity):
     def ask(row):
         state = _state(row)
-        return getattr(state, quantity)[_rung(row, state)]
+        return getattr(state, quantity)[_node(row, state)]
 
     return ask
 
@@ -46,7 +46,7 @@ def _straight_pressure(row):
     """Vapor pressure at a place if nothing could condense: straight over the vapor resistance."""
     state = _state(row)
     p, z = state.vapor_pressure, state.vapor_resistance
-    return p[0] + (p[-1] - p[0]) * z[_rung(row, state)] / z[-1]
+    return p[0] + (p[-1] - p[0]) * z[_node(row, state)] / z[-1]
 
 
 def _evaporated(row):
@@ -66,7 +66,7 @@ def _surface_factor(row):
     """How near the room's side of the surface is to the room's temperature, 0 to 1."""
     state = _state(row)
     inside, outside = state.temperature[0], state.temperature[-1]
-    return (state.temperature[_rung(row, state)] - outside) / (inside - outside)
+    return (state.temperature[_node(row, state)] - outside) / (inside - outside)
 
 
 def _least_surface(row):

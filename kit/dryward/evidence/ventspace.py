@@ -3,7 +3,7 @@
 import numpy as np
 
 from dryward.evidence import table
-from dryward.physics import channel, moving_air, ventspace
+from dryward.physics import moving_air, ventspace
 from dryward.units import FOOT, INCH, KELVIN
 from dryward.weather import Air
 
@@ -34,13 +34,13 @@ def _speed(row):
 
 def _friction(row):
     """Friction factor times Reynolds number: the drive of a channel of one diameter, without losses."""
-    plates = channel.curve(1.0, losses=0.0)
+    plates = ventspace.channel_curve(1.0, losses=0.0)
     at = np.log(row.given("reynolds"))
     return float(np.exp(np.interp(at, plates.log_reynolds, plates.log_drive) - at))
 
 
 def _nusselt(row):
-    plates = channel.curve(1.0)
+    plates = ventspace.channel_curve(1.0)
     return float(np.interp(np.log(row.given("reynolds")), plates.log_reynolds, plates.nusselt))
 
 

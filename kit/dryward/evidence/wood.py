@@ -1,6 +1,7 @@
 """Water in wood: the sorption curve of the handbook, and the limits of wood."""
 
-from dryward.building import codes, library, sorption
+from dryward.building import codes, library
+from dryward.building.materials import humidity_of_wood, wood_moisture
 from dryward.evidence import table
 
 
@@ -11,8 +12,8 @@ def _library_moisture(row):
 
 
 _ANSWERS = {
-    "moisture": lambda row: 100 * float(sorption.wood_moisture(row.given("humidity"), row.given("temperature"))),
-    "humidity": lambda row: 100 * sorption.humidity_of_wood(row.given("moisture"), row.given("temperature")),
+    "moisture": lambda row: 100 * float(wood_moisture(row.given("humidity"), row.given("temperature"))),
+    "humidity": lambda row: 100 * humidity_of_wood(row.given("moisture"), row.given("temperature")),
     "library moisture": _library_moisture,
     "pore humidity": lambda row: 100 * codes.wood_pore_humidity_limit(row.given("temperature")),
     "limit": lambda row: 100 * codes.required(row.text("item")),

@@ -80,16 +80,16 @@ def flow(words, high, low, permeance, system):
 def at_risk(profile):
     """The more humid of two faces: of the outer layer, where it gets wet in winter, or of the film's back in summer."""
     faces = profile.face("outer layer", "inner"), profile.face("inner membrane", "outer")
-    return max(faces, key=lambda rung: profile.relative_humidity[rung])
+    return max(faces, key=lambda node: profile.relative_humidity[node])
 
 
-def stays(profile, indoor, outdoor, rung, system):
-    """What arrives at the wet planes and what leaves them; where there is none, the same for a rung, and its humidity.
+def stays(profile, indoor, outdoor, node, system):
+    """What arrives at the wet planes and what leaves them; where there is none, the same for a node, and its humidity.
 
     Water that gathers over a stretch of a layer is worked from both its ends.
     """
     show = units.show
-    wet = [plane.rung for plane in profile.wet_planes] or [rung]
+    wet = [plane.node for plane in profile.wet_planes] or [node]
     ends = dict.fromkeys((wet[0], wet[-1]))
     most = profile.saturation_vapor_pressure
     lines = []
@@ -126,7 +126,7 @@ def stays(profile, indoor, outdoor, rung, system):
         arrives, leaves = (show(each, "vapor flux", system) for each in (max(room, yard), -min(room, yard)))
         words = "More arrives than leaves, and the rest stays."
         return [*lines, Step(words, f"{arrives} − {leaves}", show(room + yard, "vapor flux", system))]
-    limit, held = (show(each[rung], "pressure", system) for each in (most, profile.vapor_pressure))
+    limit, held = (show(each[node], "pressure", system) for each in (most, profile.vapor_pressure))
     return [
         *lines,
         Step("More could leave than arrives: it stays below its limit, and no water stays.", "",
@@ -134,7 +134,7 @@ def stays(profile, indoor, outdoor, rung, system):
         Step(
             f"How far below: on the straight line from the room to outdoors it has {held}.",
             f"{held} / {limit} × 100",
-            show(profile.relative_humidity[rung], "relative humidity", system),
+            show(profile.relative_humidity[node], "relative humidity", system),
         ),
     ]  # fmt: skip
 

@@ -89,7 +89,7 @@ from dryward.panels.settings import Settings
 from dryward.panels.sheet import STANDING, Sheet
 from dryward.panels.standard import standard
 from dryward.panels.talk import Talk
-from dryward.pictures.kept import Kept
+from dryward.pictures.live import PictureCache
 from dryward.teaching import words
 from dryward.verdict.words import capital
 
@@ -306,7 +306,9 @@ class Page(Talk):
         """The pictures of the present unit system and type size, made once; those of another are dropped."""
         key = (self.unit_system, self.settings["projector"])
         if key not in self._live:
-            self._live = {key: tuple(Kept(kind, self.unit_system, self.settings["projector"]) for kind in self.kinds)}
+            self._live = {
+                key: tuple(PictureCache(kind, self.unit_system, self.settings["projector"]) for kind in self.kinds)
+            }
         return self._live[key]
 
     @property

@@ -11,16 +11,89 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from dryward import air
+from dryward.air import MASS_RATIO, STANDARD_PRESSURE
 from dryward.checks import single, within
-from dryward.physics.house_pressure import RATED_DENSITY, TEST_PRESSURE, natural_airflow, outward_pressure
-from dryward.physics.layer_flow import LayerFlow, layer_flow, permeance_with_gaps
-from dryward.physics.leak_water import Brought, brought
-from dryward.physics.moving_air import orifice_flow, stack_pressure
+from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density, orifice_flow, stack_pressure
 from dryward.physics.shape import plain
-from dryward.units import HOUR
+from dryward.units import HOUR, KELVIN
 
 __all__ = ["Leak", "Brought", "brought", "natural_airflow", "outward_pressure", "orifice_flow", "stack_pressure"]
 __all__ += ["LayerFlow", "layer_flow", "permeance_with_gaps"]
+
+
+#: Pressure of a blower-door test [Pa].
+TEST_PRESSURE = 50.0
+#: Density of air at 20 degC and standard pressure, on which openings are rated [kg/m3].
+RATED_DENSITY = float(density(20.0 + KELVIN))
+
+
+def outward_pressure(height, indoor_temperature, outdoor_temperature, suction=0.0):
+    """Pressure on the assembly from indoors: stack, and what else pulls.
+
+    Parameters
+    ----------
+    height : float or array
+        Above the neutral level [m], -1000 to 1000.
+    indoor_temperature, outdoor_temperature : float or array
+        [degC], -100 to 200.
+    suction : float or array
+        Of fans, wind or vents, outward [Pa], -100 to 100.
+
+    Returns
+    -------
+    float or array
+        Indoor minus outdoor, broadcast shape [Pa].
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    Examples
+    --------
+    >>> round(outward_pressure(3.6576, 21.11, -6.67), 1)
+    4.5
+    """
+    pull = within("Suction", suction, -100.0, 100.0, "Pa")
+    return stack_pressure(height, indoor_temperature, outdoor_temperature) + pull
+
+
+def natural_airflow(ach50, volume, divisor=20.0):
+    """Mean leak of a house in a season, by the rule of thumb.
+
+    Parameters
+    ----------
+    ach50 : float or array
+        Air changes at 50 Pa [1/h], 0 to 50.
+    volume : float
+        [m3], above 0 to 1e5.
+    divisor : float
+        [-], 10 to 35: smaller for cold, tall and windy.
+
+    Returns
+    -------
+    float or array
+        [m3/s].
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    References
+    ----------
+    Common practice: air changes at 50 Pa over 20, with 12 to 30 by climate,
+    height and shelter.
+
+    Examples
+    --------
+    >>> round(natural_airflow(3.0, 566.3) / 4.719474e-4)  # cfm
+    50
+    """
+    changes = within("Air changes at 50 Pa", ach50, 0.0, 50.0, "1/h")
+    volume = within("Volume of the house", volume, 0.0, 1e5, "m³", above=True)
+    return changes * volume / HOUR / within("Divisor", divisor, 10.0, 35.0)
 
 
 #: The part of the small leaks of a house that seeps through its insulation [-], and how far it may lie off: an
@@ -270,3 +343,188 @@ class Leak:
         """
         outward = np.maximum(self.airflow(pressure), 0.0) / (self.area * self.area_share)
         return brought(plain(outward), indoor, plane_temperature, self.long_share)
+
+
+@dataclass(frozen=True)
+class Brought:
+    """Water that leaking air brings: what `brought` gives.
+
+    Attributes
+    ----------
+    carried : float or array
+        All vapor in the air [kg/s].
+    excess : float or array
+        What it can no longer carry at the temperature of the plane: the most
+        that could stay, if all of it cooled there [kg/s].
+    stays : float or array
+        What does stay: the excess of the part that seeps [kg/s].
+    """
+
+    carried: float
+    excess: float
+    stays: float
+
+
+def brought(flow, indoor, plane_temperature, long_share=1.0):
+    """Vapor that leaking room air carries past a cold plane, and what stays behind.
+
+    Parameters
+    ----------
+    flow : float or array
+        Room air that leaks outward [m3/s], 0 to 1000.
+    indoor : weather.Air
+        Room air.
+    plane_temperature : float or array
+        Of the cold plane that the air meets [degC], -100 to 200.
+    long_share : float, optional
+        The part that seeps, comes to the temperature of the plane and leaves
+        saturated [-], 0 to 1; the rest goes by warm and leaves nothing.
+
+    Returns
+    -------
+    Brought
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    Notes
+    -----
+    Mass of dry air times the difference of humidity ratio: no cooling of the
+    air can change either.  That the plane is warmed by the air is left out.
+
+    Examples
+    --------
+    >>> from dryward.weather import Air
+    >>> from dryward.physics.moving_air import orifice_flow
+    >>> hole = orifice_flow(1.0, 6.4516e-4)  # one square inch at 1 Pa
+    >>> round(brought(hole, Air(21.11, 0.4), -6.67).excess * 86400 * 150)  # kg in 150 days
+    31
+    """
+    flow = within("Leaking air", flow, 0.0, 1000.0, "m³/s")
+    share = within("Long share of the leak", long_share, 0.0, 1.0, "%")
+    dry = flow * density(indoor.temperature + KELVIN, air.STANDARD_PRESSURE - indoor.vapor_pressure)
+    inside = air.humidity_ratio(indoor.vapor_pressure)
+    held = air.humidity_ratio(air.saturation_vapor_pressure(plane_temperature))
+    excess = dry * np.maximum(inside - held, 0.0)
+    return Brought(plain(dry * inside), plain(excess), plain(share * excess))
+
+
+@dataclass(frozen=True)
+class LayerFlow:
+    """Heat and vapor through a layer: what `layer_flow` gives.
+
+    Attributes
+    ----------
+    heat : float or array
+        Outward, with the heat that the air carries above 0 degC [W/m2].
+    vapor : float or array
+        Outward, with the vapor that the air carries [kg/(s m2)].
+    """
+
+    heat: float
+    vapor: float
+
+
+def layer_flow(air_flow, conductance, permeance, inner, outer, pressure=STANDARD_PRESSURE):
+    """Heat and vapor through a layer that air moves through.
+
+    Parameters
+    ----------
+    air_flow : float or array
+        Dry air, outward [kg/(s m2)], -1 to 1.
+    conductance : float or array
+        Thermal conductance of the layer [W/(m2 K)], above 0 to 1e6.
+    permeance : float or array
+        Vapor permeance of the layer [kg/(s m2 Pa)], above 0 to 1.
+    inner, outer : tuple
+        (temperature [degC], vapor pressure [Pa]) at the two faces.
+    pressure : float
+        Air pressure [Pa], 10 000 to 200 000.
+
+    Returns
+    -------
+    LayerFlow
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    Notes
+    -----
+    Steady state, closed form: with P = c m / conductance the heat is
+    c m (T1 + (T1 - T2)/(e^P - 1)), and the vapor likewise, with the mass
+    ratio over the pressure in place of c.  The humidity ratio is taken as
+    proportional to the vapor pressure.  Without air it is plain conduction
+    and diffusion.
+
+    References
+    ----------
+    ÖNORM B 8110-2:2020, as quoted in course notes.
+
+    Examples
+    --------
+    >>> flow = layer_flow(1e-4, 0.175, 1e-9, (20.0, 1168.476), (-5.0, 320.945))
+    >>> round(flow.heat, 3)
+    5.249
+    """
+    flow = within("Air through the layer", air_flow, -1.0, 1.0, "kg/(s m²)")
+    conductance = within("Thermal conductance", conductance, 0.0, 1e6, "W/(m² K)", above=True)
+    permeance = within("Vapor permeance", permeance, 0.0, 1.0, "kg/(s m² Pa)", above=True)
+    total = within("Air pressure", pressure, 1e4, 2e5, "Pa")
+    warm, cold = (within("Temperature", side[0], -100.0, 200.0, "°C") for side in (inner, outer))
+    moist, dry = (within("Vapor pressure", side[1], 0.0, total, "Pa") for side in (inner, outer))
+    heat = _carried_and_conducted(AIR_SPECIFIC_HEAT * flow, conductance, warm, cold)
+    vapor = _carried_and_conducted(MASS_RATIO / total * flow, permeance, moist, dry)
+    return LayerFlow(heat, vapor)
+
+
+def _carried_and_conducted(carried, conductance, inner, outer):
+    ratio = carried / conductance
+    # P/(e^P - 1) is 1 - P/2 near zero, where the fraction itself is 0/0.
+    small = np.abs(ratio) < 1e-9
+    safe = np.where(small, 1.0, ratio)
+    with np.errstate(over="ignore"):  # a flow that carries all: e^P is inf, the share 0
+        share = np.where(small, 1.0 - ratio / 2.0, safe / np.expm1(safe))
+    flux = carried * inner + conductance * share * (inner - outer)
+    return plain(flux)
+
+
+def permeance_with_gaps(film, beside, gap_share):
+    """Permeance of a film with gaps, together with the layers in line with it.
+
+    Parameters
+    ----------
+    film : float or array
+        Permeance of the whole film [kg/(s m2 Pa)], 0 to 1.
+    beside : float or array
+        Of all that stands in line with it, gap or not [kg/(s m2 Pa)], above 0 to 1.
+    gap_share : float or array
+        Part of the area without film [-], 0 to 1.
+
+    Returns
+    -------
+    float or array
+        By area, broadcast shape [kg/(s m2 Pa)].
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    Notes
+    -----
+    Diffusion only: areas count.  Air through the same gaps is another
+    matter, and usually the larger one.
+
+    Examples
+    --------
+    >>> round(permeance_with_gaps(0.1e-10, 5.96e-10, 0.1) * 1e10, 2)  # from 5.96: still 88.5 % less
+    0.68
+    """
+    film = within("Permeance of the film", film, 0.0, 1.0, "kg/(s m² Pa)")
+    open_way = within("Permeance in line with the film", beside, 0.0, 1.0, "kg/(s m² Pa)", above=True)
+    share = within("Share of gaps", gap_share, 0.0, 1.0, "%")
+    return share * open_way + (1.0 - share) * film * open_way / (film + open_way)

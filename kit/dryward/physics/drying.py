@@ -6,9 +6,8 @@ import numpy as np
 
 from dryward import air
 from dryward.checks import OutOfRange, within
-from dryward.physics.hull import tight_line
-from dryward.physics.humidity_state import settle
-from dryward.physics.ladder import ladder
+from dryward.physics.nodes import nodes_of
+from dryward.physics.vapor_line import settle, tight_line
 
 
 @dataclass(frozen=True)
@@ -83,29 +82,29 @@ def rates(assembly, wet_layer, indoor, outdoor, relative_humidity=1.0):
     True
     """
     wetness = within("Relative humidity of the wet layer", relative_humidity, 0.0, 1.0, "%", above=True)
-    steps = ladder(assembly)
+    nodes = nodes_of(assembly)
     names = [layer.name for layer in assembly.inner_layers]
     if wet_layer not in names:
         assembly.layer(wet_layer)  # a plain sentence for a name that is not there
         raise OutOfRange(f"The layer {wet_layer} lies beyond the vent space: it dries into the vent air itself.")
     place = names.index(wet_layer)
-    rungs_r = np.concatenate(((0.0,), np.cumsum(steps.heat)))
+    resistance_to = np.concatenate(((0.0,), np.cumsum(nodes.heat)))
     span = indoor.temperature - outdoor.temperature
-    temperature = indoor.temperature - span * rungs_r / (rungs_r[-1] or 1.0)
+    temperature = indoor.temperature - span * resistance_to / (resistance_to[-1] or 1.0)
     ceiling = air.saturation_vapor_pressure(temperature).tolist()
-    inner, outer = steps.face(place, 0), steps.face(place, 1)
-    inward = _leaving(steps, ceiling, range(inner, -1, -1), wetness * ceiling[inner], indoor.vapor_pressure)
-    outward = _leaving(steps, ceiling, range(outer, len(ceiling)), wetness * ceiling[outer], outdoor.vapor_pressure)
+    inner, outer = nodes.face(place, 0), nodes.face(place, 1)
+    inward = _leaving(nodes, ceiling, range(inner, -1, -1), wetness * ceiling[inner], indoor.vapor_pressure)
+    outward = _leaving(nodes, ceiling, range(outer, len(ceiling)), wetness * ceiling[outer], outdoor.vapor_pressure)
     return Drying(inward, outward, float(0.5 * (temperature[inner] + temperature[outer])))
 
 
-def _leaving(steps, ceiling, way, start, end):
-    """Flux that reaches the air at the end of a way over the rungs."""
+def _leaving(nodes, ceiling, way, start, end):
+    """Flux that reaches the air at the end of a way over the nodes."""
     way = list(way)
     ahead = 1 if way[-1] >= way[0] else -1
-    pieces = {k: steps.vapor[min(k, k + ahead)] for k in way[:-1]}
+    pieces = {k: nodes.vapor[min(k, k + ahead)] for k in way[:-1]}
     top = [ceiling[k] for k in way]
-    answering = [a for a in steps.answering if min(way) <= a.first and a.last <= max(way)]
+    dependent = [a for a in nodes.humidity_dependent if min(way) <= a.first and a.last <= max(way)]
     kept = {}
 
     def line():
@@ -115,16 +114,16 @@ def _leaving(steps, ceiling, way, start, end):
         kept["line"] = (z, *tight_line(z, top, start, end))
 
     def solve(mean, _):
-        for answer, rh in zip(answering, mean[0], strict=True):
-            each = 1.0 / (float(answer.permeance(float(rh))) * (answer.last - answer.first))
-            for rung in range(answer.first, answer.last):
-                pieces[rung if ahead == 1 else rung + 1] = each
+        for layer, rh in zip(dependent, mean[0], strict=True):
+            each = 1.0 / (float(layer.permeance(float(rh))) * (layer.last - layer.first))
+            for node in range(layer.first, layer.last):
+                pieces[node if ahead == 1 else node + 1] = each
         line()
         p = dict(zip(way, kept["line"][1], strict=True))
-        return np.array([[0.5 * (p[a.first] / ceiling[a.first] + p[a.last] / ceiling[a.last]) for a in answering]])
+        return np.array([[0.5 * (p[a.first] / ceiling[a.first] + p[a.last] / ceiling[a.last]) for a in dependent]])
 
-    if answering:
-        settle(solve, len(answering), [steps.names[a.place] for a in answering], np.full((1, len(answering)), 0.5))
+    if dependent:
+        settle(solve, len(dependent), [nodes.names[a.place] for a in dependent], np.full((1, len(dependent)), 0.5))
     else:
         line()
     z, p, vertices = kept["line"]

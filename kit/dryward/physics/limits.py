@@ -5,7 +5,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from dryward.checks import UnknownName
-from dryward.physics.sweep import sweep
+from dryward.physics.steady import sweep
 from dryward.verdict import DRY, of_year, states_of_sweep
 
 
@@ -180,7 +180,7 @@ def dry_ranges(assembly, indoor, outdoor, variables):
 
 
 def _find(assembly, name):
-    from dryward.physics.sweep import variables
+    from dryward.physics.steady import variables
 
     known = variables(assembly)
     if name not in known:
@@ -192,10 +192,10 @@ def _answers(assembly, name):
     layer, what = _find(assembly, name)
     if layer is None or what != "permeance":
         return False
-    from dryward.physics.ladder import ladder
+    from dryward.physics.nodes import nodes_of
 
-    steps = ladder(assembly)
-    return any(steps.names[a.place] == layer for a in steps.answering)
+    nodes = nodes_of(assembly)
+    return any(nodes.names[a.place] == layer for a in nodes.humidity_dependent)
 
 
 def _now(assembly, indoor, outdoor):

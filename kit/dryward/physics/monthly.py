@@ -13,11 +13,11 @@ import numpy as np
 
 from dryward import air
 from dryward.checks import NotConverged
-from dryward.physics.ladder import face, ladder
+from dryward.physics.nodes import face, nodes_of
 from dryward.physics.shape import seal
 from dryward.physics.steady import LEAST_RATE, settled
 from dryward.units import DAY
-from dryward.weather.monthly import DAYS
+from dryward.weather import DAYS
 
 
 @dataclass(frozen=True)
@@ -29,14 +29,14 @@ class Plane:
     depth : float [m] from the room-side face
     inner_layer, outer_layer : str
         What it lies between.
-    rung : int
+    node : int
         Its place in the states of the months.
     """
 
     depth: float
     inner_layer: str
     outer_layer: str
-    rung: int = 0
+    node: int = 0
 
 
 @dataclass(frozen=True)
@@ -62,7 +62,7 @@ class Months:
     growth : float [kg/m2]
         Held at the end of a second year, minus the first.
     assembly : Assembly
-    temperature, relative_humidity : ndarray (12, rungs) [degC] and [-]
+    temperature, relative_humidity : ndarray (12, nodes) [degC] and [-]
         The steady state with which each month begins, from room air to
         outdoor air, what is held by then with it.
     place : ndarray of int (pieces)
@@ -91,7 +91,7 @@ class Months:
         seal(self)
 
     def face(self, layer, side):
-        """Rung at the inside face (0 or "inner") or the outside face (1 or "outer") of a layer."""
+        """Node at the inside face (0 or "inner") or the outside face (1 or "outer") of a layer."""
         return face(self.place, layer, side, self.names)
 
     @property
@@ -164,7 +164,7 @@ def balance(assembly, climate, indoor, saturation=None):
         second = months.run(order, first[-1].held)
         growth = sum(second[-1].held.values()) - sum(first[-1].held.values())
     held = [{}, *(month.held for month in first[:-1])]
-    return _months(months.steps, order, first, growth, months.begins(order, held))
+    return _months(months.nodes, order, first, growth, months.begins(order, held))
 
 
 #: Cuts of a month; each ends with a plane that dried.
@@ -183,24 +183,24 @@ class _Year:
     """The twelve steady states of one assembly."""
 
     def __init__(self, assembly, climate, indoor, saturation, worked_otherwise):
-        self.assembly, self.steps = assembly, ladder(assembly)
+        self.assembly, self.nodes = assembly, nodes_of(assembly)
         outdoors = np.asarray(climate.temperature, dtype=float)
         if hasattr(indoor, "at"):
             indoors, start = indoor.at(climate)
         else:
             indoors = np.full(12, float(indoor.temperature))
             start = saturation(indoors) * indoor.relative_humidity
-        rungs_r = np.concatenate(((0.0,), np.cumsum(self.steps.heat)))
-        temperature = indoors[:, None] - np.outer(indoors - outdoors, rungs_r / (rungs_r[-1] or 1.0))
+        resistance_to = np.concatenate(((0.0,), np.cumsum(self.nodes.heat)))
+        temperature = indoors[:, None] - np.outer(indoors - outdoors, resistance_to / (resistance_to[-1] or 1.0))
         self.temperature, self.ceiling = temperature, saturation(temperature)
         self.start = np.asarray(start, dtype=float)
         self.end = self.ceiling[:, -1] * climate.relative_humidity if worked_otherwise else climate.vapor_pressure
 
     def rates(self, month, held):
-        """Rate at each wet rung [kg/(s m2)], negative where held water leaves."""
-        rungs = sorted(held)
+        """Rate at each wet node [kg/(s m2)], negative where held water leaves."""
+        wet = sorted(held)
         _, (z, p, vertices) = settled(
-            self.steps, self.ceiling[month].tolist(), float(self.start[month]), float(self.end[month]), rungs
+            self.nodes, self.ceiling[month].tolist(), float(self.start[month]), float(self.end[month]), wet
         )
         found = {}
         for a, k, b in zip(vertices, vertices[1:], vertices[2:], strict=False):
@@ -214,7 +214,7 @@ class _Year:
         """What `Months` says of the state that each month begins with, by what is held then."""
         lines = [
             settled(
-                self.steps,
+                self.nodes,
                 self.ceiling[month].tolist(),
                 float(self.start[month]),
                 float(self.end[month]),
@@ -223,8 +223,8 @@ class _Year:
             for month, there in zip(order, held, strict=True)
         ]
         rows = list(order)
-        steps = self.steps
-        return self.assembly, self.temperature[rows], np.array(lines) / self.ceiling[rows], steps.place, steps.names
+        nodes = self.nodes
+        return self.assembly, self.temperature[rows], np.array(lines) / self.ceiling[rows], nodes.place, nodes.names
 
     def order(self):
         """Months from the first that wets after a dry one; None when none wets."""
@@ -251,7 +251,7 @@ class _Year:
         return min(starts, key=lambda month: held[(month - 1) % 12])
 
     def run(self, order, held):
-        """One year from what is held at its start: rung -> kg/m2."""
+        """One year from what is held at its start: node -> kg/m2."""
         year = []
         for month in order:
             now = _Month({}, {}, dict(held), set())
@@ -271,18 +271,18 @@ class _Year:
             rates = self.rates(month, now.held)
             lasts = {k: now.held[k] / -rate for k, rate in rates.items() if rate < 0}
             span = min([left, *lasts.values()])
-            for rung, rate in rates.items():
+            for node, rate in rates.items():
                 change = rate * span
                 side = now.condensed if change > 0 else now.evaporated
-                side[rung] = side.get(rung, 0.0) + abs(change)
-                now.held[rung] = now.held.get(rung, 0.0) + change
-            for rung in [k for k, last in lasts.items() if last <= span * (1 + 1e-12)]:
-                now.dried.add(rung)
-                del now.held[rung]
+                side[node] = side.get(node, 0.0) + abs(change)
+                now.held[node] = now.held.get(node, 0.0) + change
+            for node in [k for k, last in lasts.items() if last <= span * (1 + 1e-12)]:
+                now.dried.add(node)
+                del now.held[node]
             left -= span
             if left <= 0:
                 return
-        names = self.steps.beside(min(now.dried))
+        names = self.nodes.beside(min(now.dried))
         raise NotConverged(f"The twelve months do not settle in month {month + 1} beside the {names[0]}.")
 
 
@@ -291,22 +291,22 @@ def _year_from(first):
     return tuple((first + k) % 12 for k in range(12))
 
 
-def _months(steps, order, year, growth, begins):
-    rungs = sorted({rung for month in year for rung in (*month.condensed, *month.evaporated)})
+def _months(nodes, order, year, growth, begins):
+    wet = sorted({node for month in year for node in (*month.condensed, *month.evaporated)})
 
     def table(what):
-        return np.array([[getattr(month, what).get(rung, 0.0) for rung in rungs] for month in year])
+        return np.array([[getattr(month, what).get(node, 0.0) for node in wet] for month in year])
 
     held = table("held")
     total = held.sum(axis=1)
     top = int(np.argmax(total))
     return Months(
         month=tuple(month + 1 for month in order),
-        planes=tuple(Plane(float(steps.depth[rung]), *steps.beside(rung), rung) for rung in rungs),
+        planes=tuple(Plane(float(nodes.depth[node]), *nodes.beside(node), node) for node in wet),
         condensed=table("condensed"),
         evaporated=table("evaporated"),
         held=held,
-        dried_within=np.array([[rung in month.dried for rung in rungs] for month in year]),
+        dried_within=np.array([[node in month.dried for node in wet] for month in year]),
         peak=float(total[top]),
         peak_month=order[top] + 1,
         dries_out=bool(total[-1] <= 0),

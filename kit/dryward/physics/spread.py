@@ -14,7 +14,7 @@ from dryward.building.membranes import HIGHEST
 from dryward.checks import OutOfRange, UnknownName, of_kind, within
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak
 from dryward.physics.hourly.air_paths import AirFlow
-from dryward.physics.hourly.batch import batch
+from dryward.physics.hourly.simulate import batch
 from dryward.physics.hourly.vary import changed
 
 #: Factors by which a property may be off where nothing better is known: assumptions.

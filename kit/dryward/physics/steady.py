@@ -11,13 +11,13 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from dryward import air
-from dryward.physics.hull import tight_line_through
-from dryward.physics.humidity_state import settle, settle_one
-from dryward.physics.ladder import face, ladder
+from dryward.checks import OutOfRange, UnknownName, within
+from dryward.physics.nodes import TIGHT, face, nodes_of
 from dryward.physics.shape import seal
-from dryward.physics.sweep import Sweep, sweep
+from dryward.physics.vapor_line import settle, settle_one, tight_line_through, tight_lines
 
 __all__ = ["Profile", "WetPlane", "profile", "Sweep", "sweep"]
+
 
 #: A rate below this is rounding, not water [kg/(s m2)]: 0.1 mg/m2 a day.
 LEAST_RATE = 1e-12
@@ -35,7 +35,7 @@ class WetPlane:
     rate : float [kg/(s m2)]
         inf when a surface with no film resistance is below the dew point.
     temperature : float [degC]
-    rung : int
+    node : int
         Its place in the arrays of the profile.
     """
 
@@ -44,7 +44,7 @@ class WetPlane:
     outer_layer: str
     rate: float
     temperature: float
-    rung: int
+    node: int
 
 
 @dataclass(frozen=True)
@@ -53,11 +53,11 @@ class Profile:
 
     Attributes
     ----------
-    depth : ndarray (rungs) [m] from the room-side face
-    temperature : ndarray (rungs) [degC]
-    vapor_pressure, saturation_vapor_pressure : ndarray (rungs) [Pa]
-    relative_humidity : ndarray (rungs) [-]
-    vapor_resistance, thermal_resistance : ndarray (rungs)
+    depth : ndarray (nodes) [m] from the room-side face
+    temperature : ndarray (nodes) [degC]
+    vapor_pressure, saturation_vapor_pressure : ndarray (nodes) [Pa]
+    relative_humidity : ndarray (nodes) [-]
+    vapor_resistance, thermal_resistance : ndarray (nodes)
         From room air [s m2 Pa/kg] and [m2 K/W].
     heat_flux : float [W/m2], outward
     vapor_flux_in, vapor_flux_out : float [kg/(s m2)]
@@ -102,19 +102,19 @@ class Profile:
 
     @property
     def wettest(self):
-        """Rung of the highest relative humidity within the assembly."""
+        """Node of the highest relative humidity within the assembly."""
         return 1 + int(np.argmax(self.relative_humidity[1:-1]))
 
-    def between(self, rung):
-        """Names of what lies inside and outside of a rung."""
+    def between(self, node):
+        """Names of what lies inside and outside of a node."""
         name = {-1: "room air", -2: "outdoor air"}
         return tuple(
             name.get(int(self.place[k])) or self.names[self.place[k]]
-            for k in (max(rung - 1, 0), min(rung, len(self.place) - 1))
+            for k in (max(node - 1, 0), min(node, len(self.place) - 1))
         )
 
     def face(self, layer, side):
-        """Rung at the inside face (0 or "inner") or the outside face (1 or "outer") of a layer."""
+        """Node at the inside face (0 or "inner") or the outside face (1 or "outer") of a layer."""
         return face(self.place, layer, side, self.names)
 
 
@@ -138,7 +138,7 @@ def profile(assembly, indoor, outdoor, saturation=None):
     Raises
     ------
     NotConverged
-        When the permeances that answer to humidity find no steady state.
+        When the permeances that layer to humidity find no steady state.
 
     Notes
     -----
@@ -158,94 +158,94 @@ def profile(assembly, indoor, outdoor, saturation=None):
     >>> len(state.wet_planes)
     0
     """
-    steps = ladder(assembly)
-    rungs_r = np.concatenate(((0.0,), np.cumsum(steps.heat)))
-    drop = (indoor.temperature - outdoor.temperature) / rungs_r[-1] if rungs_r[-1] > 0 else 0.0
-    temperature = indoor.temperature - drop * rungs_r
+    nodes = nodes_of(assembly)
+    resistance_to = np.concatenate(((0.0,), np.cumsum(nodes.heat)))
+    drop = (indoor.temperature - outdoor.temperature) / resistance_to[-1] if resistance_to[-1] > 0 else 0.0
+    temperature = indoor.temperature - drop * resistance_to
     ceiling = (saturation or air.saturation_vapor_pressure)(temperature)
     top = ceiling.tolist()
     if saturation is None:
         start, end = indoor.vapor_pressure, outdoor.vapor_pressure
     else:
         start, end = top[0] * indoor.relative_humidity, top[-1] * outdoor.relative_humidity
-    pieces, line = settled(steps, top, start, end)
+    pieces, line = settled(nodes, top, start, end)
     z, pressure, vertices = line
     wet = []
-    for rung in vertices[1:-1]:
-        rate = _rate(z, pressure, vertices, rung)
+    for node in vertices[1:-1]:
+        rate = _rate(z, pressure, vertices, node)
         if rate > LEAST_RATE:
             wet.append(
-                WetPlane(float(steps.depth[rung]), *steps.beside(rung), float(rate), float(temperature[rung]), rung)
+                WetPlane(float(nodes.depth[node]), *nodes.beside(node), float(rate), float(temperature[node]), node)
             )
     pressure = np.array(pressure)
     permeance = {}
-    for answer in steps.answering:
+    for layer in nodes.humidity_dependent:
         # All of the layer: a laminate answers with one sheet and has two.
-        resistance = sum(each for each, place in zip(pieces, steps.place, strict=True) if place == answer.place)
-        permeance[steps.names[answer.place]] = 1.0 / resistance
+        resistance = sum(each for each, place in zip(pieces, nodes.place, strict=True) if place == layer.place)
+        permeance[nodes.names[layer.place]] = 1.0 / resistance
     return Profile(
-        depth=steps.depth,
+        depth=nodes.depth,
         temperature=temperature,
         vapor_pressure=pressure,
         saturation_vapor_pressure=ceiling,
         relative_humidity=pressure / ceiling,
         vapor_resistance=np.array(z),
-        thermal_resistance=rungs_r,
+        thermal_resistance=resistance_to,
         heat_flux=float(drop),
         vapor_flux_in=_slope(z, pressure, vertices[0], vertices[1]),
         vapor_flux_out=_slope(z, pressure, vertices[-2], vertices[-1]),
         wet_planes=tuple(wet),
-        dew_point_depth=dew_point_depth(temperature, steps.depth, start),
+        dew_point_depth=dew_point_depth(temperature, nodes.depth, start),
         permeance=permeance,
-        place=steps.place,
-        names=steps.names,
+        place=nodes.place,
+        names=nodes.names,
         assembly=assembly,
     )
 
 
-def settled(steps, ceiling, start, end, held=()):
+def settled(nodes, ceiling, start, end, held=()):
     """Piece resistances and the vapor line that agree with each other.
 
     Parameters
     ----------
-    steps : Ladder
+    nodes : Nodes
     ceiling : list of float
-        Saturation pressure at the rungs [Pa].
+        Saturation pressure at the nodes [Pa].
     start, end : float
         Vapor pressures of the two airs [Pa].
     held : sequence of int, optional
-        Rungs that hold water, and so stay at saturation.
+        Nodes that hold water, and so stay at saturation.
 
     Returns
     -------
     pieces : list of float
         Vapor resistance of each piece [s m2 Pa/kg].
     line : (resistance, pressure, vertices)
-        Lists over the rungs, and the rungs where the line bends.
+        Lists over the nodes, and the nodes where the line bends.
 
     Raises
     ------
     NotConverged
         When no steady permeance is found.
     """
-    pieces = steps.vapor.tolist()
+    pieces = nodes.vapor.tolist()
     line = None
 
     def solve(means):
         nonlocal line
-        for answer, rh in zip(steps.answering, means, strict=True):
-            count = answer.last - answer.first
-            each = 1.0 / (float(answer.permeance(rh)) * count)
-            pieces[answer.first : answer.last] = [each] * count
+        for layer, rh in zip(nodes.humidity_dependent, means, strict=True):
+            count = layer.last - layer.first
+            each = 1.0 / (float(layer.permeance(rh)) * count)
+            pieces[layer.first : layer.last] = [each] * count
         z, total = [0.0], 0.0
         for piece in pieces:
             total += piece
             z.append(total)
         line = (z, *tight_line_through(z, ceiling, start, end, held))
         p = line[1]
-        return [0.5 * (p[a.first] / ceiling[a.first] + p[a.last] / ceiling[a.last]) for a in steps.answering]
+        return [0.5 * (p[a.first] / ceiling[a.first] + p[a.last] / ceiling[a.last]) for a in nodes.humidity_dependent]
 
-    names = [steps.names[answer.place] for answer in steps.answering]
+    names = [nodes.names[layer.place] for layer in nodes.humidity_dependent]
     if len(names) == 1:
         settle_one(lambda mean: solve((mean,))[0], names[0])
     elif names:
@@ -256,16 +256,16 @@ def settled(steps, ceiling, start, end, held=()):
 
 
 def _slope(z, p, a, b):
-    """Flux between two rungs; through no resistance it is without limit."""
+    """Flux between two nodes; through no resistance it is without limit."""
     if z[b] > z[a]:
         return float((p[a] - p[b]) / (z[b] - z[a]))
     return 0.0 if p[a] == p[b] else float(np.copysign(np.inf, p[a] - p[b]))
 
 
-def _rate(z, p, vertices, rung):
-    k = vertices.index(rung)
-    arriving = _slope(z, p, vertices[k - 1], rung)
-    leaving = _slope(z, p, rung, vertices[k + 1])
+def _rate(z, p, vertices, node):
+    k = vertices.index(node)
+    arriving = _slope(z, p, vertices[k - 1], node)
+    leaving = _slope(z, p, node, vertices[k + 1])
     return arriving - leaving
 
 
@@ -274,7 +274,7 @@ def dew_point_depth(temperature, depth, vapor_pressure):
 
     Parameters
     ----------
-    temperature, depth : ndarray (rungs)
+    temperature, depth : ndarray (nodes)
         [degC] and [m].
     vapor_pressure : float
         Of the room air [Pa].
@@ -296,3 +296,289 @@ def dew_point_depth(temperature, depth, vapor_pressure):
         if cold <= dew < warm:
             return float(depth[k] + (depth[k + 1] - depth[k]) * (warm - dew) / (warm - cold))
     return None
+
+
+_AIRS = ("indoor_temperature", "indoor_relative_humidity", "outdoor_temperature", "outdoor_relative_humidity")
+_PROPERTIES = ("permeance", "thermal_resistance")
+
+
+@dataclass(frozen=True)
+class Sweep:
+    """Summaries of many steady states; each array has the broadcast shape.
+
+    Attributes
+    ----------
+    gain : ndarray [kg/(s m2)]
+        Water gained at all wet planes.
+    highest_relative_humidity : ndarray [-]
+    highest_depth : ndarray [m] and its place; wettest : ndarray of int (node)
+    wet_planes : ndarray of int
+        How many planes are wet.
+    dew_point_depth : ndarray [m]
+        nan where there is none.
+    heat_flux : ndarray [W/m2]
+    vapor_flux_in, vapor_flux_out : ndarray [kg/(s m2)]
+    temperature, vapor_pressure, relative_humidity : ndarray (..., nodes)
+    depth : ndarray (nodes) [m]
+    place : ndarray of int (pieces)
+    names : tuple of str
+    permeance : dict of ndarray
+        Of the layers that layer to humidity [kg/(s m2 Pa)].
+    assembly : Assembly
+        That was swept.
+    """
+
+    gain: np.ndarray
+    highest_relative_humidity: np.ndarray
+    highest_depth: np.ndarray
+    wettest: np.ndarray
+    wet_planes: np.ndarray
+    dew_point_depth: np.ndarray
+    heat_flux: np.ndarray
+    vapor_flux_in: np.ndarray
+    vapor_flux_out: np.ndarray
+    temperature: np.ndarray
+    vapor_pressure: np.ndarray
+    relative_humidity: np.ndarray
+    depth: np.ndarray
+    place: np.ndarray
+    names: tuple
+    permeance: dict
+    assembly: object = field(repr=False)
+
+    def __post_init__(self):
+        seal(self)
+
+    def face(self, layer, side):
+        """Node at the inside face (0 or "inner") or the outside face (1 or "outer") of a layer."""
+        return face(self.place, layer, side, self.names)
+
+
+def variables(assembly):
+    """What a sweep of this assembly can vary.
+
+    Parameters
+    ----------
+    assembly : Assembly
+
+    Returns
+    -------
+    dict
+        Keyword -> (layer name, property) or (None, keyword) for an air.
+    """
+    found = {name: (None, name) for name in _AIRS}
+    for layer in assembly.inner_layers:
+        for what in _PROPERTIES:
+            found[f"{layer.name.replace(' ', '_').replace('-', '_')}_{what}"] = (layer.name, what)
+    return found
+
+
+def sweep(assembly, indoor, outdoor, saturation=None, **arrays):
+    """Many steady states at once.
+
+    Parameters
+    ----------
+    assembly : Assembly
+    indoor, outdoor : Air
+        May hold arrays.
+    saturation : callable, optional
+        As in `profile`.
+    **arrays : array
+        Any of ``indoor_temperature`` [degC], ``indoor_relative_humidity``
+        [-], the same outdoors, and for each layer, by its name with
+        underscores, ``..._permeance`` [kg/(s m2 Pa)] (a membrane that
+        answers to humidity then counts as fixed) and
+        ``..._thermal_resistance`` [m2 K/W].  All broadcast together.
+
+    Returns
+    -------
+    Sweep
+
+    Raises
+    ------
+    UnknownName
+        For a keyword that is none of these.
+    OutOfRange
+        For a value out of range.
+    NotConverged
+        When permeances that layer to humidity find no steady state.
+
+    Examples
+    --------
+    >>> from dryward.building import Assembly, Layer, Material
+    >>> from dryward.weather import Air
+    >>> board = Material("board", "board", 640, 1090, 0.16, 5e-11)
+    >>> wall = Assembly("wall", [Layer(board, 0.016, "board")])
+    >>> sweep(wall, Air(20, 0.3), Air(0, 0.8), board_permeance=[1e-10, 1e-9]).gain.shape
+    (2,)
+    """
+    known = variables(assembly)
+    for name in arrays:
+        if name not in known:
+            raise UnknownName("thing to vary", name, known)
+    given = {
+        "indoor_temperature": indoor.temperature,
+        "indoor_relative_humidity": indoor.relative_humidity,
+        "outdoor_temperature": outdoor.temperature,
+        "outdoor_relative_humidity": outdoor.relative_humidity,
+    }
+    given.update({name: np.asarray(value, dtype=float) for name, value in arrays.items()})
+    try:
+        shape = np.broadcast_shapes(*(np.shape(value) for value in given.values()))
+    except ValueError:
+        raise OutOfRange("The arrays of a sweep do not fit together in shape.") from None
+    if 0 in shape:
+        raise OutOfRange("The arrays of a sweep are empty; they must hold at least one number.")
+    flat = {name: np.broadcast_to(value, shape).reshape(-1) for name, value in given.items()}
+    _check_airs(flat)
+    nodes, heat, vapor, dependent = _pieces(assembly, known, flat)
+    # Where only airs vary, one row of resistances serves all cases.
+    cases = max(1, int(np.prod(shape)))
+    resistance_to = np.concatenate((np.zeros((heat.shape[0], 1)), np.cumsum(heat, axis=1)), axis=1)
+    indoors, outdoors = flat["indoor_temperature"][:, None], flat["outdoor_temperature"][:, None]
+    drop = (indoors - outdoors) / np.where(resistance_to[:, -1:] > 0, resistance_to[:, -1:], np.inf)
+    temperature = indoors - drop * resistance_to
+    ceiling = (saturation or air.saturation_vapor_pressure)(temperature)
+    start = flat["indoor_relative_humidity"] * ceiling[:, 0]
+    end = flat["outdoor_relative_humidity"] * ceiling[:, -1]
+    z, pressure = _settled(nodes, dependent, vapor, ceiling, start, end, cases)
+    return _summary(assembly, shape, nodes, dependent, temperature, ceiling, z, pressure, drop[:, 0])
+
+
+def _check_airs(flat):
+    for side in ("indoor", "outdoor"):
+        within("Air temperature", flat[f"{side}_temperature"], -60.0, 95.0, "°C")
+        within("Relative humidity", flat[f"{side}_relative_humidity"], 0.0, 1.0, "%")
+
+
+def _pieces(assembly, known, flat):
+    """Resistances of the pieces by case, with what the sweep varies put in."""
+    varied = {name: known[name] for name in flat if known[name][0]}
+    most = {}
+    for name, (layer, what) in varied.items():
+        if what == "thermal_resistance":
+            within(f"Thermal resistance of {layer}", flat[name], 0.0, 50.0, "m² K/W")
+            most[layer] = float(flat[name].max())
+    nodes = nodes_of(assembly, most)
+    heat, vapor = nodes.heat[None, :], nodes.vapor[None, :]
+    dependent = list(nodes.humidity_dependent)
+    rows = len(next(iter(flat.values())))
+    if varied:
+        heat, vapor = np.repeat(heat, rows, axis=0), np.repeat(vapor, rows, axis=0)
+    for name, (layer, what) in varied.items():
+        place = nodes.names.index(layer)
+        here = np.flatnonzero(nodes.place == place)
+        if what == "thermal_resistance":
+            heat[:, here] = flat[name][:, None] / len(here)
+        else:
+            level = within(f"Permeance of {layer}", flat[name], 0.0, np.inf, "kg/(s m² Pa)")
+            resistance = np.where(level > 0, 1.0 / np.where(level > 0, level, 1.0), TIGHT)
+            vapor[:, here] = resistance[:, None] / len(here)
+            dependent = [layer for layer in dependent if layer.place != place]
+    return nodes, heat, vapor, dependent
+
+
+def _settled(nodes, dependent, vapor, ceiling, start, end, cases):
+    def resistances_to(pieces):
+        z = np.zeros((len(pieces), pieces.shape[1] + 1))
+        np.cumsum(pieces, axis=1, out=z[:, 1:])
+        return np.broadcast_to(z, (cases, z.shape[1]))
+
+    if not dependent:
+        z = resistances_to(vapor)
+        return z, tight_lines(z, ceiling, start, end)
+    # Only what answers moves from round to round: the rest is summed once.
+    fixed = np.array(vapor)
+    for layer in dependent:
+        fixed[:, layer.first : layer.last] = 0.0
+    fixed = resistances_to(fixed)
+
+    def stretched(mean, rows):
+        z = fixed[rows]
+        for k, layer in enumerate(dependent):
+            whole = 1.0 / layer.permeance(mean[:, k])
+            count = layer.last - layer.first
+            for piece in range(1, count):
+                z[:, layer.first + piece] += whole * piece / count
+            z[:, layer.last :] += whole[:, None]
+        return z
+
+    def solve(mean, rows):
+        top = ceiling[rows] if len(rows) < cases else ceiling
+        p = tight_lines(stretched(mean, rows), top, start[rows], end[rows])
+        return np.stack([0.5 * (p[:, a.first] / top[:, a.first] + p[:, a.last] / top[:, a.last]) for a in dependent], 1)
+
+    names = [nodes.names[layer.place] for layer in dependent]
+    mean = settle(solve, len(names), names, np.full((cases, len(names)), 0.5))
+    z = stretched(mean, np.arange(cases))
+    return z, tight_lines(z, ceiling, start, end)
+
+
+def _summary(assembly, shape, nodes, dependent, temperature, ceiling, z, pressure, heat_flux):
+    rh = pressure / ceiling
+    gap, fall = np.diff(z, axis=1), -np.diff(pressure, axis=1)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        flux = fall / gap
+    # A piece without resistance (a film left out) passes what its neighbor does.
+    open_in, open_out = np.argmax(gap > 0, axis=1), gap.shape[1] - 1 - np.argmax(gap[:, ::-1] > 0, axis=1)
+    rows = np.arange(len(flux))
+    flux_in, flux_out = flux[rows, open_in], flux[rows, open_out]
+    # Where nothing resists, vapor passes without limit, or not at all.
+    free = (gap <= 0).all(axis=1)
+    drive = pressure[:, 0] - pressure[:, -1]
+    unlimited = np.where(drive == 0, 0.0, np.copysign(np.inf, drive))
+    flux_in, flux_out = np.where(free, unlimited, flux_in), np.where(free, unlimited, flux_out)
+    scale = np.maximum(np.abs(flux_in), np.abs(flux_out))
+    touching = rh[:, 1:-1] >= 1 - 1e-9
+    passed = np.where(gap > 0, flux, 0.0)
+    bend = np.where(gap[:, 1:] > 0, passed[:, :-1] - passed[:, 1:], 0.0)
+    wet = touching & (bend > np.maximum(1e-12, 1e-9 * scale[:, None]))
+    # A surface below the dew point with no film resistance before it takes
+    # vapor without limit.
+    sweats_in = (gap[:, 0] <= 0) & (fall[:, 0] > 0) & ~free
+    sweats_out = (gap[:, -1] <= 0) & (fall[:, -1] < 0) & ~free
+    flux_in, flux_out = np.where(sweats_in, np.inf, flux_in), np.where(sweats_out, -np.inf, flux_out)
+    gains = wet.any(axis=1) | sweats_in | sweats_out
+    gain = np.where(gains, flux_in, 0.0) - np.where(gains, flux_out, 0.0)
+    inner = rh[:, 1:-1]
+    wettest = 1 + np.argmax(inner, axis=1)
+    return Sweep(
+        gain=gain.reshape(shape),
+        highest_relative_humidity=inner.max(axis=1).reshape(shape),
+        highest_depth=nodes.depth[wettest].reshape(shape),
+        wettest=wettest.reshape(shape),
+        wet_planes=(wet.sum(axis=1) + sweats_in + sweats_out).reshape(shape),
+        dew_point_depth=_dew_point_depths(temperature, nodes.depth, pressure[:, 0]).reshape(shape),
+        heat_flux=heat_flux.reshape(shape),
+        vapor_flux_in=flux_in.reshape(shape),
+        vapor_flux_out=flux_out.reshape(shape),
+        temperature=temperature.reshape(*shape, -1),
+        vapor_pressure=pressure.reshape(*shape, -1),
+        relative_humidity=rh.reshape(*shape, -1),
+        depth=nodes.depth,
+        place=nodes.place,
+        names=nodes.names,
+        permeance={nodes.names[a.place]: _whole(nodes, z, a.place).reshape(shape) for a in dependent},
+        assembly=assembly,
+    )
+
+
+def _whole(nodes, z, place):
+    """Permeance of all of a layer: a laminate answers with one sheet and has two."""
+    return 1.0 / (z[:, nodes.face(place, 1)] - z[:, nodes.face(place, 0)])
+
+
+def _dew_point_depths(temperature, depth, vapor_pressure):
+    found = np.full(len(vapor_pressure), np.nan)
+    some = vapor_pressure >= 0.001
+    dew = np.full_like(found, -np.inf)
+    dew[some] = air.dew_point(vapor_pressure[some])
+    warm, cold = temperature[:, 1:-2], temperature[:, 2:-1]
+    crossed = (cold <= dew[:, None]) & (dew[:, None] < warm)
+    hit = crossed.any(axis=1)
+    k = np.argmax(crossed[hit], axis=1)
+    rows = np.flatnonzero(hit)
+    share = (warm[rows, k] - dew[rows]) / (warm[rows, k] - cold[rows, k])
+    found[rows] = depth[k + 1] + (depth[k + 2] - depth[k + 1]) * share
+    found[(temperature[:, 1] <= dew) & (temperature[:, 1] < temperature[:, 0])] = 0.0
+    return found

@@ -8,10 +8,10 @@ For the hourly engine.  Make the `VentSpace` once.  Then either
   flow and air temperature together (about 25 ms); divide by ``space.area``
   for each square meter; or
 * within the march, hour by hour, when the faces are unknowns: compile
-  `channel.speed`, `moving_air.density` and `moving_air.viscosity` with
+  `channel_speed`, `moving_air.density` and `moving_air.viscosity` with
   ``numba.njit`` and hand them ``space.curve.log_drive``,
   ``space.curve.log_reynolds`` and ``space.diameter``; the push is that of
-  `vent_air.push`, and the air temperature of the
+  `VentSpace.push`, and the air temperature of the
   step before is good enough for it.
 
 Air of speed v then comes to its faces exponentially: over a length L the
@@ -21,18 +21,468 @@ the faces / heat that the air carries (`Airflow.transfer_units`).
 
 import math
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
+
+import numpy as np
 
 from dryward import air
+from dryward.building import codes
 from dryward.checks import within
-from dryward.physics import channel, vent_air
-from dryward.physics.free_area import NetFreeArea, clear_area, net_free_area, ratio_provided
+from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density, film_permeance, viscosity
 from dryward.physics.shape import plain
-from dryward.physics.vent_air import Airflow, mean_approach
-from dryward.physics.vent_drying import DryingPower, carrying_limit, taken_up
+from dryward.units import GRAVITY, KELVIN
 
 __all__ = ["VentSpace", "Airflow", "DryingPower", "carrying_limit", "mean_approach"]
 __all__ += ["NetFreeArea", "net_free_area", "ratio_provided", "clear_area"]
+
+
+#: Prandtl number of air [-], from memory; 0.70 to 0.72 between -40 and 60 degC.
+PRANDTL = 0.71
+#: Laminar flow between wide plates: friction is this many times that of a
+#: round pipe (96/Re against 64/Re), and the Nusselt number with both plates
+#: at one temperature [-].  Shah and London 1978 (from memory).
+_PLATES, _NUSSELT_LAMINAR = 1.5, 7.541
+#: Range of the table [-], and its points.
+_SLOWEST, _FASTEST, _POINTS = 1e-3, 1e6, 2400
+#: Points of the turbulent branch, between which log f is a straight line.
+_KNOTS = 220
+
+
+@lru_cache(maxsize=64)
+def _friction_table(relative_roughness):
+    # fluids comes in here, not at the top: only who asks for a flow pays for it.
+    from fluids.friction import Clamond, friction_laminar
+
+    reynolds = np.geomspace(_SLOWEST, _FASTEST, _POINTS)
+    knots = np.geomspace(500.0, _FASTEST, _KNOTS)
+    rough = [Clamond(re, relative_roughness) for re in knots]
+    laminar = _PLATES * friction_laminar(1.0) / reynolds
+    turbulent = np.exp(np.interp(np.log(reynolds), np.log(knots), np.log(rough)))
+    # Below 500 the turbulent law means nothing; the laminar one is larger there anyway.
+    return reynolds, np.where(reynolds < 500.0, laminar, np.maximum(laminar, turbulent))
+
+
+@dataclass(frozen=True)
+class Curve:
+    """How a channel answers to pressure, as three tables of one length.
+
+    Attributes
+    ----------
+    log_reynolds : array
+        Natural logarithm of the Reynolds number, evenly spaced.
+    log_drive : array
+        Natural logarithm of ``2 dp D^2 / (rho nu^2)``, rising.
+    nusselt : array
+        Nusselt number on D, both faces at one temperature [-].
+
+    Examples
+    --------
+    >>> channel_curve(100.0).log_drive.size == channel_curve(100.0).log_reynolds.size
+    True
+    """
+
+    log_reynolds: np.ndarray
+    log_drive: np.ndarray
+    nusselt: np.ndarray
+
+
+def channel_curve(length_ratio, losses=1.5, relative_roughness=0.0):
+    """The curve of a channel.
+
+    Parameters
+    ----------
+    length_ratio : float
+        Length over hydraulic diameter, which is twice the gap [-], 0 to 10 000.
+    losses : float
+        Sum of the loss coefficients of openings and bends, on the speed in
+        the channel [-], 0 to 1e8.
+    relative_roughness : float
+        Roughness of the faces over the hydraulic diameter [-], 0 to 0.05.
+
+    Returns
+    -------
+    Curve
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    Notes
+    -----
+    Friction is the larger of the laminar and the turbulent law, so that it
+    has no step: they meet near a Reynolds number of 1900 between smooth
+    plates.  The Nusselt number is the larger of 7.541 and Gnielinski's.
+
+    References
+    ----------
+    Shah and London, Laminar Flow Forced Convection in Ducts, 1978 (laminar;
+    from memory).  Clamond 2009 for the turbulent friction, by the library
+    fluids.  Gnielinski 1976 (from memory).
+
+    Examples
+    --------
+    >>> laminar = channel_curve(100.0, losses=0.0)
+    >>> round(float(np.exp(laminar.log_drive - laminar.log_reynolds)[0]))  # 96 * 100
+    9600
+    """
+    ratio = within("Length over hydraulic diameter", length_ratio, 0.0, 1e4)
+    losses = within("Sum of the losses", losses, 0.0, 1e8)
+    rough = within("Relative roughness", relative_roughness, 0.0, 0.05)
+    reynolds, friction = _friction_table(rough)
+    drive = reynolds**2 * (losses + friction * ratio)
+    # Gnielinski's law has a meaning above a Reynolds number of 1000 only.
+    fast = np.maximum(reynolds, 1000.0)
+    eighth = friction / 8.0
+    turbulent = eighth * (fast - 1000.0) * PRANDTL / (1.0 + 12.7 * np.sqrt(eighth) * (PRANDTL ** (2.0 / 3.0) - 1.0))
+    nusselt = np.where(reynolds > 1000.0, np.maximum(turbulent, _NUSSELT_LAMINAR), _NUSSELT_LAMINAR)
+    return Curve(np.log(reynolds), np.log(drive), nusselt)
+
+
+def channel_speed(push, density, viscosity, diameter, log_drive, log_reynolds):
+    """Speed of the air under a pressure, for numbers, arrays or compiled code.
+
+    Parameters
+    ----------
+    push : float or array
+        Pressure along the channel [Pa], any; the speed has its sign.
+    density : float or array
+        Of the air [kg/m3], above 0.
+    viscosity : float or array
+        Dynamic viscosity of the air [kg/(m s)], above 0.
+    diameter : float
+        Hydraulic diameter, twice the gap [m], above 0.
+    log_drive, log_reynolds : array
+        Of the `Curve` [-], rising.
+
+    Returns
+    -------
+    float or array
+        Mean speed in the channel, broadcast shape [m/s].
+
+    Notes
+    -----
+    Nothing is checked and nothing is imported here: ``numba.njit`` takes it
+    as it stands.  Still air stays still.
+
+    Examples
+    --------
+    >>> c = channel_curve(100.0)
+    >>> float(channel_speed(0.0, 1.2, 1.8e-5, 0.05, c.log_drive, c.log_reynolds))
+    0.0
+    """
+    kinematic = viscosity / density
+    # 1e-30 keeps the logarithm finite; the sign of a push of zero is zero.
+    drive = 2.0 * np.abs(push) * diameter**2 / (density * kinematic**2) + 1e-30
+    reynolds = np.exp(np.interp(np.log(drive), log_drive, log_reynolds))
+    return np.sign(push) * reynolds * kinematic / diameter
+
+
+#: Halvings of the bracket of the air speed: 1e-9 of the fastest possible.
+_HALVINGS = 30
+#: Keeps a division and a logarithm finite in still air; nothing real is so small.
+_TINY = 1e-30
+
+
+def mean_approach(transfer_units):
+    """Mean over a channel of the difference left, when it starts at one.
+
+    Parameters
+    ----------
+    transfer_units : float or array
+        Number of transfer units [-], 0 or more; inf gives 0.
+
+    Returns
+    -------
+    float or array
+        (1 - e^-N)/N, same shape [-].
+
+    Raises
+    ------
+    OutOfRange
+        Below zero.
+
+    Examples
+    --------
+    >>> round(mean_approach(1.0), 4)
+    0.6321
+    """
+    number = within("Number of transfer units", transfer_units, 0.0, math.inf)
+    small = np.maximum(number, 1e-9)  # at N = 0 the limit is 1, reached to 1e-9
+    return plain(-np.expm1(-small) / small)
+
+
+@dataclass(frozen=True)
+class Airflow:
+    """Air in a vent space: what `VentSpace.airflow` gives, in the shape of its input.
+
+    Attributes
+    ----------
+    flow : float or array
+        From inlet to outlet; below zero when it goes down [m3/s].
+    speed : float or array
+        Mean speed in the channel, same sign [m/s].
+    push : float or array
+        Pressure from warmth and wind together [Pa].
+    reynolds : float or array
+        Reynolds number on twice the gap [-].
+    film : float or array
+        Heat transfer coefficient at each face [W/(m2 K)].
+    transfer_units : float or array
+        Conductance of both faces over the heat that the air carries [-].
+    air_temperature, leaving_temperature : float or array
+        Mean over the length, and where the air leaves [degC].
+    """
+
+    flow: float
+    speed: float
+    push: float
+    reynolds: float
+    film: float
+    transfer_units: float
+    air_temperature: float
+    leaving_temperature: float
+
+
+def _checked(outdoor, other, wind):
+    """Two temperatures and a wind speed within their ranges.
+
+    Parameters
+    ----------
+    outdoor, other : float or array
+        Outdoor air, and air or faces of the vent space [degC], -80 to 120.
+    wind : float or array
+        Wind speed [m/s], 0 to 100.
+
+    Returns
+    -------
+    tuple
+        Both temperatures [K], and the wind speed [m/s].
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+    """
+    return (
+        within("Outdoor temperature", outdoor, -80.0, 120.0, "°C") + KELVIN,
+        within("Temperature in the vent space", other, -80.0, 120.0, "°C") + KELVIN,
+        within("Wind speed", wind, 0.0, 100.0, "m/s"),
+    )
+
+
+def _push(space, outdoor, mean, wind):
+    """Pressure from inlet to outlet: warmth and wind.
+
+    Parameters
+    ----------
+    space : VentSpace
+    outdoor, mean : float or array
+        Outdoor air, and the mean of the air in the channel [K].
+    wind : float or array
+        Wind speed [m/s].
+
+    Returns
+    -------
+    float or array
+        Broadcast shape [Pa].
+    """
+    outside = density(outdoor)
+    return (outside - density(mean)) * GRAVITY * space.rise + 0.5 * outside * space.wind_coefficient * wind**2
+
+
+def _speed(space, outdoor, mean, wind):
+    """Speed in the channel at a mean air temperature.
+
+    Parameters
+    ----------
+    space : VentSpace
+    outdoor, mean : float or array
+        [K].
+    wind : float or array
+        Wind speed [m/s].
+
+    Returns
+    -------
+    float or array
+        Broadcast shape [m/s].
+    """
+    curve = space.curve
+    force = _push(space, outdoor, mean, wind)
+    return channel_speed(force, density(mean), viscosity(mean), space.diameter, curve.log_drive, curve.log_reynolds)
+
+
+def _transfer(space, speed, kelvin):
+    """How well the faces reach the air at a speed.
+
+    Parameters
+    ----------
+    space : VentSpace
+    speed : float or array
+        [m/s].
+    kelvin : float or array
+        Temperature that sets the properties of the air [K].
+
+    Returns
+    -------
+    tuple
+        Reynolds number [-], heat transfer coefficient at each face
+        [W/(m2 K)], number of transfer units of both faces [-].
+    """
+    curve, mu = space.curve, viscosity(kelvin)
+    reynolds = np.abs(speed) * space.diameter * density(kelvin) / mu
+    nusselt = np.interp(np.log(reynolds + _TINY), curve.log_reynolds, curve.nusselt)
+    film = nusselt * mu * AIR_SPECIFIC_HEAT / PRANDTL / space.diameter
+    carried = density(kelvin) * AIR_SPECIFIC_HEAT * np.abs(speed) * space.height
+    return reynolds, film, 2.0 * film * space.length / (carried + _TINY)
+
+
+def _settled(space, outdoor, faces, wind):
+    """Flow and air temperature that agree with each other.
+
+    Parameters
+    ----------
+    space : VentSpace
+    outdoor, faces : float or array
+        Outdoor air, and the mean of the two faces [K].
+    wind : float or array
+        Wind speed [m/s].
+
+    Returns
+    -------
+    Airflow
+    """
+    outdoor, faces, wind = np.broadcast_arrays(outdoor, faces, wind)
+
+    def mean(now):
+        return faces + (outdoor - faces) * mean_approach(_transfer(space, now, outdoor)[2])
+
+    # The air is between outdoors and the faces, so the push lies between
+    # theirs; twice the larger speed leaves room for its viscosity.
+    bound = np.maximum(np.abs(_speed(space, outdoor, faces, wind)), np.abs(_speed(space, outdoor, outdoor, wind)))
+    low, high = -2.0 * bound - 1e-9, 2.0 * bound + 1e-9
+    for _ in range(_HALVINGS):
+        middle = 0.5 * (low + high)
+        faster = _speed(space, outdoor, mean(middle), wind) > middle
+        low, high = np.where(faster, middle, low), np.where(faster, high, middle)
+    now = 0.5 * (low + high)
+    warm = mean(now)
+    reynolds, film, units = _transfer(space, now, outdoor)
+    leaving = faces + (outdoor - faces) * np.exp(-units)
+    found = (
+        now * space.height * space.width,
+        now,
+        _push(space, outdoor, warm, wind),
+        reynolds,
+        film,
+        units,
+        warm - KELVIN,
+        leaving - KELVIN,
+    )
+    return Airflow(*(plain(each) for each in found))
+
+
+@dataclass(frozen=True)
+class DryingPower:
+    """What moving air takes off a wet face: what `VentSpace.drying_power` gives.
+
+    Attributes
+    ----------
+    carried : float or array
+        Vapor taken up, over the area of the face; below zero when the air
+        leaves water behind [kg/(s m2)].
+    limit : float or array
+        The same if the air left as humid as the face [kg/(s m2)].
+    leaving_vapor_pressure : float or array
+        [Pa].
+    airflow : Airflow
+    """
+
+    carried: float
+    limit: float
+    leaving_vapor_pressure: float
+    airflow: Airflow
+
+
+def taken_up(moving, area, outdoor, wet):
+    """What moving air takes off a face of one vapor pressure.
+
+    Parameters
+    ----------
+    moving : Airflow
+    area : float
+        Of the face [m2], above 0.
+    outdoor : weather.Air
+        Air that comes in.
+    wet : float or array
+        Vapor pressure at the face [Pa], 0 or more.
+
+    Returns
+    -------
+    DryingPower
+
+    Examples
+    --------
+    >>> from dryward.weather import Air
+    >>> steady = Airflow(0.004, 0.1, 0.5, 500.0, 2.4, 5.0, 0.0, 0.0)
+    >>> power = taken_up(steady, 5.0, Air(0.0, 0.8), 611.0)
+    >>> 0 < power.carried < power.limit
+    True
+    """
+    dry = outdoor.vapor_pressure
+    # Vapor that the air carries for each Pa, and that the film passes for each Pa [kg/(s Pa)].
+    carries = np.abs(moving.flow) / (air.VAPOR_GAS_CONSTANT * (moving.air_temperature + KELVIN))
+    passes = film_permeance(moving.film, moving.air_temperature) * area
+    share = -np.expm1(-passes / (carries + 1e-30))  # 1e-30: still air is saturated, not 0/0
+    limit = carries * (wet - dry) / area
+    return DryingPower(*(plain(each) for each in (limit * share, limit, dry + (wet - dry) * share)), moving)
+
+
+def carrying_limit(gap, speed, length, outdoor, warming=0.0):
+    """The most that vent air can carry off: it leaves saturated.
+
+    Parameters
+    ----------
+    gap : float or array
+        Height of the vent space [m], above 0 to 1.
+    speed : float or array
+        Of the air in it [m/s], 0 to 20.
+    length : float or array
+        From inlet to outlet [m], above 0 to 100.
+    outdoor : weather.Air
+        Air that comes in.
+    warming : float or array
+        How much warmer it leaves [K], -30 to 60.
+
+    Returns
+    -------
+    float or array
+        Vapor for each area of roof, broadcast shape [kg/(s m2)]; below zero
+        when it leaves so cold that it drops water.
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    Notes
+    -----
+    Flow times (vapor density at saturation where it leaves - vapor density
+    that comes in), over the length.  Every cubic meter is counted as one,
+    warmed or not.
+
+    Examples
+    --------
+    >>> from dryward.weather import Air
+    >>> round(carrying_limit(0.0381, 0.1, 5.0, Air(-6.667, 0.8)) * 86400e3)  # g/m2 day
+    37
+    """
+    gap = within("Height of the gap", gap, 0.0, 1.0, "m", above=True)
+    speed = within("Air speed", speed, 0.0, 20.0, "m/s")
+    length = within("Length of the vent space", length, 0.0, 100.0, "m", above=True)
+    leaving = outdoor.temperature + within("Warming of the vent air", warming, -30.0, 60.0, "K")
+    most = air.vapor_density(leaving, air.saturation_vapor_pressure(leaving))
+    return gap * speed / length * (most - air.vapor_density(outdoor.temperature, outdoor.vapor_pressure))
 
 
 @dataclass(frozen=True)
@@ -113,10 +563,10 @@ class VentSpace:
 
     @cached_property
     def curve(self):
-        """How the channel and its openings answer to pressure, a `channel.Curve`."""
+        """How the channel and its openings answer to pressure, a `Curve`."""
         section = self.height * self.width
         openings = sum((section / (self.discharge * each)) ** 2 for each in (self.inlet_area, self.outlet_area))
-        return channel.curve(self.length / self.diameter, self.losses + openings, self.roughness / self.diameter)
+        return channel_curve(self.length / self.diameter, self.losses + openings, self.roughness / self.diameter)
 
     def push(self, outdoor_temperature, air_temperature, wind=0.0):
         """Pressure that drives air from inlet to outlet: warmth and wind.
@@ -138,7 +588,7 @@ class VentSpace:
         OutOfRange
             Outside a range.
         """
-        return vent_air.push(self, *vent_air.checked(outdoor_temperature, air_temperature, wind))
+        return _push(self, *_checked(outdoor_temperature, air_temperature, wind))
 
     def flow_at(self, outdoor_temperature, air_temperature, wind=0.0):
         """Flow when the mean temperature of the air in the channel is known.
@@ -160,8 +610,8 @@ class VentSpace:
         OutOfRange
             Outside a range.
         """
-        outdoor, mean, wind = vent_air.checked(outdoor_temperature, air_temperature, wind)
-        return plain(vent_air.speed(self, outdoor, mean, wind) * self.height * self.width)
+        outdoor, mean, wind = _checked(outdoor_temperature, air_temperature, wind)
+        return plain(_speed(self, outdoor, mean, wind) * self.height * self.width)
 
     def airflow(self, outdoor_temperature, surface_temperature, wind=0.0):
         """Flow and air temperature together, from the warmth of the faces.
@@ -195,7 +645,7 @@ class VentSpace:
         >>> VentSpace(0.025, 5.0, 30.0).airflow(10.0, 0.0).flow < 0  # cold faces: down and out at the eave
         True
         """
-        return vent_air.settled(self, *vent_air.checked(outdoor_temperature, surface_temperature, wind))
+        return _settled(self, *_checked(outdoor_temperature, surface_temperature, wind))
 
     def drying_power(self, outdoor, surface_temperature=None, wind=0.0, surface_humidity=1.0):
         """What the air takes off one wet face along its length.
@@ -251,3 +701,139 @@ _RANGES = (
     ("wind_coefficient", "Wind pressure coefficient", -2.0, 2.0, "", False),
     ("roughness", "Roughness", 0.0, 0.003, "m", False),
 )
+
+
+@dataclass(frozen=True)
+class NetFreeArea:
+    """What an area of roof needs: what `net_free_area` gives.
+
+    Attributes
+    ----------
+    total : float
+        Net free area [m2].
+    upper, lower : float
+        High, near the ridge, and low, at the eave [m2].
+    upper_per_length, lower_per_length : float
+        The same on each length of ridge and of eave [m2/m]; nan without a length.
+    """
+
+    total: float
+    upper: float
+    lower: float
+    upper_per_length: float
+    lower_per_length: float
+
+
+def net_free_area(area, ratio=None, upper_share=0.5, eave_length=None, ridge_length=None):
+    """Net free vent area that a ratio asks for, and its split high and low.
+
+    Parameters
+    ----------
+    area : float
+        Vented area [m2], above 0 to 1e6.
+    ratio : float, optional
+        Area of roof for one of opening [-], 1 to 2000; otherwise that of the
+        newest code row where its conditions hold.
+    upper_share : float
+        Part that stands high [-], 0 to 1; the code rows say how much for the
+        smaller openings.
+    eave_length, ridge_length : float, optional
+        Lengths over which the openings run [m], above 0 to 10 000.
+
+    Returns
+    -------
+    NetFreeArea
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    References
+    ----------
+    IRC R806.2, 2012 and later, as quoted in secondary sources; as adopted
+    locally.
+
+    Examples
+    --------
+    >>> need = net_free_area(55.74)  # 600 ft2
+    >>> round(need.total / 0.0254**2)
+    288
+    """
+    area = within("Vented area", area, 0.0, 1e6, "m²", above=True)
+    ratio = 1.0 / codes.required("vent-area-reduced") if ratio is None else within("Vent ratio", ratio, 1.0, 2000.0)
+    share = within("Share of the openings that is high", upper_share, 0.0, 1.0, "%")
+    total = area / ratio
+    upper, lower = total * share, total * (1.0 - share)
+    return NetFreeArea(total, upper, lower, _per(upper, "ridge", ridge_length), _per(lower, "eave", eave_length))
+
+
+def _per(area, where, length):
+    if length is None:
+        return math.nan
+    return area / within(f"Length of the {where}", length, 0.0, 1e4, "m", above=True)
+
+
+def ratio_provided(area, upper, lower):
+    """The ratio that openings give, and the part of them that stands high.
+
+    Parameters
+    ----------
+    area : float
+        Vented area [m2], above 0 to 1e6.
+    upper, lower : float
+        Net free area high and low [m2], 0 to 1e4.
+
+    Returns
+    -------
+    tuple of float
+        Area of roof for one of opening [-] (inf without openings), and the
+        share of the openings that is high [-] (nan without openings).
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    Examples
+    --------
+    >>> ratio_provided(60.0, 0.1, 0.1)
+    (300.0, 0.5)
+    """
+    area = within("Vented area", area, 0.0, 1e6, "m²", above=True)
+    upper = within("Upper net free area", upper, 0.0, 1e4, "m²")
+    lower = within("Lower net free area", lower, 0.0, 1e4, "m²")
+    total = upper + lower
+    return (area / total, upper / total) if total > 0 else (math.inf, math.nan)
+
+
+def clear_area(gap, bay_width, spacing):
+    """Open area of a gap between rafters on each length of eave.
+
+    Parameters
+    ----------
+    gap : float
+        Height of the gap [m], 0 to 1.
+    bay_width : float
+        Clear width between rafters [m], 0 to the spacing.
+    spacing : float
+        Rafters on center [m], above 0 to 5.
+
+    Returns
+    -------
+    float
+        Before screens and louvers [m2/m].
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    Examples
+    --------
+    >>> round(clear_area(0.0381, 0.3683, 0.4064) * 0.3048 / 0.0254**2, 1)  # in2/ft
+    16.3
+    """
+    gap = within("Height of the gap", gap, 0.0, 1.0, "m")
+    spacing = within("Spacing of the rafters", spacing, 0.0, 5.0, "m", above=True)
+    return gap * within("Clear width between rafters", bay_width, 0.0, spacing, "m") / spacing

@@ -7,11 +7,9 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Rectangle
 
 from dryward.pictures import style
+from dryward.pictures.drawing import MONTHS, letters_every, sentences
 from dryward.pictures.live import LivePicture
-from dryward.pictures.strokes import sentences
 
-#: First letters of the months.
-MONTHS = "JFMAMJJASOND"
 #: Ends of the permeance axis [kg/(s m2 Pa)]: 0.05 and 100 perm.
 _LOW, _HIGH = 2.8607e-12, 5.7213e-9
 
@@ -49,12 +47,6 @@ class FilmState:
     def mean(self):
         """Of the two faces [-]."""
         return 0.5 * (self.inside + self.outside)
-
-
-def letters_every(picture, ax, count):
-    """1 where the letters of months have room on an axis, otherwise 3: a letter a quarter."""
-    pitch = picture.width * ax.get_position().width / count
-    return 1 if pitch > 1.3 * picture.extent("M", small=True) else 3
 
 
 class Film(LivePicture):

@@ -12,12 +12,16 @@ unpacked in half the time of the whole.
 """
 
 import io
+import struct
+import zlib
+from collections import OrderedDict
+from pathlib import Path
 
+import matplotlib
 import numpy as np
 from PIL import Image
 
-from dryward.pictures.png import png
-from dryward.pictures.sheet import Sheet
+from dryward.pictures.drawing import Drawing
 
 #: What moves is drawn over all that stands.
 _ABOVE = 100
@@ -30,7 +34,7 @@ def _as_numbers(pixels):
     return np.asarray(memoryview(pixels)).view(np.uint32)
 
 
-class LivePicture(Sheet):
+class LivePicture(Drawing):
     """Base of all pictures.
 
     Subclasses write `draw_static` (everything, moving artists too, each
@@ -180,3 +184,159 @@ class LivePicture(Sheet):
         keys = {"markeredgecolor": self.background, "markeredgewidth": 1.2 * self.type.thick, "clip_on": False, **keys}
         made = ax.plot([], [], linestyle="none", marker=marker, color=color, markersize=size * self.type.words, **keys)
         return self.moving(made[0])
+
+
+#: Pictures in the cache at most: each holds some 4 MB.
+CACHED = 5
+
+
+def described(picture, state):
+    """What a picture shows, in words, and the state that the page gives it.
+
+    Parameters
+    ----------
+    picture : LivePicture
+    state : object
+        What it draws.
+
+    Returns
+    -------
+    str
+    """
+    said = picture.alt(state)
+    given = getattr(state, "verdict", "")
+    return f"{said} Verdict: {given}." if given else said
+
+
+class PictureCache:
+    """Draws states of one kind, each with a picture whose standing part fits already, if there is one.
+
+    Parameters
+    ----------
+    kind : type
+        A `LivePicture`.
+    unit_system : {"us", "si"}
+    projector : bool
+    """
+
+    def __init__(self, kind, unit_system="us", projector=False):
+        self._make = lambda: kind(unit_system, projector)
+        self._first = self._make()
+        self._drawn = OrderedDict()
+        self.width, self.height = self._first.width, self._first.height
+
+    def _for(self, state):
+        look = self._first.signature(state)
+        picture = self._drawn.pop(look, None)
+        if picture is None:
+            if not self._drawn:
+                picture = self._first
+            elif len(self._drawn) < CACHED:
+                picture = self._make()
+            else:
+                picture = self._drawn.popitem(last=False)[1]
+        self._drawn[look] = picture
+        return picture
+
+    def render(self, state):
+        """The picture of a state, as of `LivePicture.render`."""
+        return self._for(state).render(state)
+
+    def layers(self, state):
+        """The picture in two parts, as of `LivePicture.layers`."""
+        return self._for(state).layers(state)
+
+    def alt(self, state):
+        """What the picture shows, as of `LivePicture.alt`; after `render` or `layers`."""
+        return described(self._for(state), state)
+
+
+_BEGIN = b"\x89PNG\r\n\x1a\n"
+#: Eight bits a channel, RGBA; deflate; filter of each row in its first byte; not interlaced.
+_FORM = (8, 6, 0, 0, 0)
+#: Zlib's quickest level.
+_QUICK = 1
+
+
+def png(pixels):
+    """A picture as a PNG, nothing lost.
+
+    Parameters
+    ----------
+    pixels : array (height, width, 4)
+        Red, green, blue and opacity, 0 to 255; the colors not multiplied by
+        the opacity.
+
+    Returns
+    -------
+    bytes
+
+    References
+    ----------
+    Portable Network Graphics (PNG) Specification, W3C, second edition 2003,
+    clauses 5.2, 5.3, 11.2 and 9.2 (filter type 0, none); from memory.
+
+    Examples
+    --------
+    >>> import numpy as np
+    >>> png(np.zeros((2, 3, 4), np.uint8))[1:4]
+    b'PNG'
+    """
+    pixels = np.asarray(pixels)
+    height, width, _ = pixels.shape
+    rows = np.zeros((height, 1 + 4 * width), np.uint8)
+    rows[:, 1:] = pixels.reshape(height, -1)
+    head = struct.pack(">II5B", width, height, *_FORM)
+    return _BEGIN + _chunk(b"IHDR", head) + _chunk(b"IDAT", zlib.compress(rows, _QUICK)) + _chunk(b"IEND", b"")
+
+
+def _chunk(kind, data):
+    return struct.pack(">I", len(data)) + kind + data + struct.pack(">I", zlib.crc32(kind + data))
+
+
+def font_files():
+    """The two faces of the letters in the pictures, for a document that must match them.
+
+    Returns
+    -------
+    dict
+        "" and "B" to the path of a font file that matplotlib carries.
+    """
+    folder = Path(matplotlib.get_data_path(), "fonts", "ttf")
+    return {"": folder / "DejaVuSans.ttf", "B": folder / "DejaVuSans-Bold.ttf"}
+
+
+def static(picture, state, form="png", dpi=192):
+    """One state of a picture as a file.
+
+    Parameters
+    ----------
+    picture : LivePicture
+        Made with ``paper=True`` for black-and-white print.
+    state : object
+        What that picture draws.
+    form : {"png", "svg"}
+    dpi : float
+        Pixels per inch of a PNG [1/in], 72 to 600.
+
+    Returns
+    -------
+    bytes
+        The same bytes for the same state.
+    """
+    out = io.BytesIO()
+    picture.redraw(state)
+    try:
+        # Words stay words in an SVG, and the ids in it are the same each time.
+        with matplotlib.rc_context({"svg.fonttype": "none", "svg.hashsalt": "dryward"}):
+            if form == "svg":
+                picture.figure.savefig(out, format="svg", metadata={"Date": None, "Creator": None})
+                return out.getvalue()
+            picture.figure.savefig(out, format="png", dpi=dpi, metadata={"Software": None})
+    finally:
+        picture.forget()
+    if not picture.paper:
+        return out.getvalue()
+    gray = io.BytesIO()
+    Image.open(out).convert("L").save(gray, "PNG", dpi=(dpi, dpi), optimize=True)
+    return gray.getvalue()

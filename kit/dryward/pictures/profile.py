@@ -4,32 +4,18 @@ Against depth the drawing is to scale; against vapor resistance the vapor
 line is straight wherever nothing condenses, so that a bend is water.
 """
 
-from dataclasses import dataclass
-
 import numpy as np
 from matplotlib.patches import Rectangle
 
 from dryward.pictures import style
+from dryward.pictures.drawing import ceiling, sentences
 from dryward.pictures.live import LivePicture
-from dryward.pictures.section import SectionPart, SectionState, spans
-from dryward.pictures.strokes import ceiling, sentences
+from dryward.pictures.section import SectionPart, spans
 
 #: Tops of the pressure axis [Pa].
 _TOPS = {"us": (0.5, 1.0, 2.0, 4.0, 8.0), "si": (1000, 2000, 4000, 8000, 20000)}
 #: Closer to saturation than this share, the lines touch.
 _TOUCH = 1e-3
-
-
-@dataclass(frozen=True)
-class ProfileState(SectionState):
-    """What the graph shows; the same as a section, and the axis.
-
-    Attributes
-    ----------
-    against : {"depth", "resistance"}
-    """
-
-    against: str = "depth"
 
 
 class ProfilePart:
@@ -84,7 +70,7 @@ class ProfilePart:
         profile = state.profile
         if state.against == "resistance":
             return profile.vapor_resistance / profile.vapor_resistance[-1]
-        # The first and the last rung are the two airs: off the faces by a film.
+        # The first and the last node are the two airs: off the faces by a film.
         film = 0.015 * state.assembly.thickness
         x = profile.depth + film * np.concatenate([[-1], np.zeros(len(profile.depth) - 2), [1]])
         return self.picture.shown(x, "length")

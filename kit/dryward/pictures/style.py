@@ -112,36 +112,3 @@ class Type:
 NORMAL = Type(10.0, 9.0, 1.0)
 PROJECTOR = Type(20.0, 20.0, 1.7)
 PRINTED = Type(9.0, 8.0, 0.8)
-
-
-def luminance(color):
-    """Relative luminance of a color written as ``#rrggbb`` [-], 0 to 1.
-
-    References
-    ----------
-    WCAG 2.2, definition of relative luminance.
-
-    Examples
-    --------
-    >>> luminance("#ffffff")
-    1.0
-    """
-    parts = [int(color[place : place + 2], 16) / 255 for place in (1, 3, 5)]
-    red, green, blue = (p / 12.92 if p <= 0.04045 else ((p + 0.055) / 1.055) ** 2.4 for p in parts)
-    return 0.2126 * red + 0.7152 * green + 0.0722 * blue
-
-
-def contrast(one, other):
-    """Contrast of two colors [-], 1 to 21.
-
-    References
-    ----------
-    WCAG 2.2, definition of contrast ratio.
-
-    Examples
-    --------
-    >>> round(contrast("#000000", "#ffffff"), 6)
-    21.0
-    """
-    dark, light = sorted((luminance(one), luminance(other)))
-    return (light + 0.05) / (dark + 0.05)

@@ -1,17 +1,16 @@
-"""A year (or three) of wood moisture, day by day, with what comes in and goes out each month."""
+"""A year of water: wood moisture day by day, twelve months of wetting and drying, and two roofs side by side."""
 
 from dataclasses import dataclass, field
 
 import numpy as np
 from matplotlib.patches import Rectangle
+from matplotlib.ticker import FuncFormatter
 
 from dryward.pictures import style
-from dryward.pictures.film import MONTHS, letters_every
-from dryward.pictures.labels import apart
+from dryward.pictures.drawing import MONTHS, apart, ceiling, letters_every, sentences, thinned
 from dryward.pictures.live import LivePicture
-from dryward.pictures.strokes import ceiling, sentences, thinned
 from dryward.verdict.words import month_of
-from dryward.weather.monthly import DAYS
+from dryward.weather import DAYS
 
 #: Days of a year, leap years and all, and hours of one that is run.
 _YEAR, HOURS = 365.25, 8760
@@ -23,7 +22,7 @@ DASHES = ("-", (0, (5, 1.8)), (0, (1.2, 1.3)))
 
 
 @dataclass(frozen=True)
-class YearState:
+class MoistureYear:
     """Wood moisture over time, and twelve months a year of water in and out.
 
     Attributes
@@ -180,7 +179,7 @@ def top_of(state):
     return ceiling(max(highest, *(1.12 * limit for limit, _ in state.bands), 20), _TOPS)
 
 
-class Year(LivePicture):
+class YearGraph(LivePicture):
     """Moisture of the planes over the months, over bars of water in and out."""
 
     size = (860, 420)
@@ -317,3 +316,190 @@ def _said(days):
 
 def _days_over(days, moisture, limit):
     return float(np.trapezoid((moisture > limit).astype(float), days))
+
+
+#: Ends of the axis, in the unit shown.
+_ENDS = (50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000, 50_000, 150_000)
+
+
+@dataclass(frozen=True)
+class MonthlyWater:
+    """A year of one plane, or of the whole assembly.
+
+    Attributes
+    ----------
+    order : tuple of 12
+        Months as they are drawn, 0 to 11.
+    condensed, evaporated : tuple of 12
+        In each of them, both positive [kg/m2].
+    held : tuple of 12
+        At the end of each [kg/m2].
+    limit : float or None
+        What the layer can hold without harm [kg/m2].
+    verdict : str
+        The state that the page gives what is drawn; empty where it gives none.
+    """
+
+    order: tuple
+    condensed: tuple
+    evaporated: tuple
+    held: tuple
+    limit: float | None = None
+    verdict: str = field(default="", kw_only=True)
+
+
+def from_balance(months, limit=None):
+    """The state of all planes together, of a year that `physics` has worked out.
+
+    Parameters
+    ----------
+    months : Months
+        Of `physics.monthly`.
+    limit : float, optional
+        [kg/m2].
+
+    Returns
+    -------
+    MonthlyWater
+    """
+    condensed, evaporated, held = (
+        tuple(np.asarray(each).reshape(12, -1).sum(axis=1).tolist())
+        for each in (months.condensed, months.evaporated, months.held)
+    )
+    return MonthlyWater(tuple(m - 1 for m in months.month), condensed, evaporated, held, limit)
+
+
+class MonthBars(LivePicture):
+    """Bars up for wetting, bars down for drying, and the carry-over line."""
+
+    size = (760, 400)
+    projector_size = (1180, 620)
+
+    def signature(self, state):
+        up = self.shown(max(*state.condensed, *state.held), "area density")
+        down = self.shown(max(state.evaporated), "area density")
+        return ceiling(up, _ENDS), ceiling(max(down, 0.2 * up), _ENDS), tuple(state.order)
+
+    def draw_static(self, state):
+        up, down, order = self.signature(state)
+        (box,) = self.columns(1)
+        entries = [
+            ("vapor pressure", "wetting", "arrow"),
+            ("drying", "drying", "arrow"),
+            ("wet", "held, carried over", "o"),
+        ]
+        if state.limit is not None:
+            entries.append(("limit", None))
+        foot = self.key(entries, box[0], box[3], box[2])
+        ax = self.graph(
+            (box[0], box[1], box[2], foot - 2), "month", f"{self.symbol('area density')}; down is drying", "y"
+        )
+        ax.set_xlim(-0.7, 11.7)
+        ax.set_xticks(range(12), [MONTHS[m] for m in order])
+        ax.set_ylim(-down, 1.04 * up)
+        # Drying hangs down; its numbers need no sign.
+        ax.yaxis.set_major_formatter(FuncFormatter(lambda value, _: f"{abs(value):g}"))
+        ax.axhline(0, color=style.INK, linewidth=1.2 * self.type.thick)
+        looks = (("vapor pressure", ""), ("drying", "///"))
+        self.bars = [
+            [
+                self.moving(ax.add_patch(Rectangle((m - 0.36, 0), 0.72, 0, facecolor=self.color(q), hatch=h,
+                                                   edgecolor=self.background, linewidth=0)))
+                for m in range(12)
+            ]
+            for q, h in looks
+        ]  # fmt: skip
+        self.limit = self.moving(ax.plot([], [], **self.stroke("limit"))[0])
+        size = 0.7 * self.type.words
+        held = self.stroke("wet", marker="o", markersize=size, markeredgecolor=self.background)
+        self.held = self.moving(ax.plot([], [], **held)[0])
+
+    def draw_moving(self, state):
+        for bars, values, way in zip(self.bars, (state.condensed, state.evaporated), (1, -1), strict=True):
+            for bar, value in zip(bars, values, strict=True):
+                bar.set_height(way * self.shown(value, "area density"))
+        held = self.shown(np.asarray(state.held), "area density")
+        # What the year starts with is what the last month left only when it came round; it starts at nothing.
+        self.held.set_data(np.arange(12) + 0.5, held)
+        self.limit.set_visible(state.limit is not None)
+        if state.limit is not None:
+            self.limit.set_data([-0.7, 11.7], [self.shown(state.limit, "area density")] * 2)
+
+    def alt(self, state):
+        names = ("January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
+                 "November", "December")  # fmt: skip
+        peak = int(np.argmax(state.held))
+        if max(state.held) <= 0:
+            return sentences("Twelve months of wetting and drying.", "No month collects water.")
+        wetting = [names[m] for m, c in zip(state.order, state.condensed, strict=True) if c > 0]
+        left = self.show(state.held[-1], "area density")
+        end = (
+            "All of it dries out within the year."
+            if state.held[-1] <= 0
+            else f"At the year's end {left} are carried over."
+        )
+        return sentences(
+            "Twelve months of wetting and drying.",
+            f"Water collects in {', '.join(wetting)}." if wetting else "",
+            f"Most is held at the end of {names[state.order[peak]]}: {self.show(state.held[peak], 'area density')}.",
+            end,
+        )
+
+
+@dataclass(frozen=True)
+class TwoYears:
+    """Two years of moisture with their names.
+
+    Attributes
+    ----------
+    names : (str, str)
+    years : (MoistureYear, MoistureYear)
+        Over the same time, with as many planes and the same bands.
+    """
+
+    names: tuple
+    years: tuple
+
+
+class TwoYearGraphs(LivePicture):
+    """The same graph twice, so that heights can be compared across."""
+
+    size = (860, 360)
+    projector_size = (1180, 600)
+
+    def signature(self, state):
+        one, other = state.years
+        ends = tuple(float(np.asarray(y.days)[-1]) for y in state.years)
+        return (
+            max(top_of(one), top_of(other)),
+            state.names,
+            ends,
+            one.bands,
+            other.bands,
+            len(one.planes),
+            len(other.planes),
+        )
+
+    def draw_static(self, state):
+        top = self.signature(state)[0]
+        self.graphs = []
+        for box, name, year in zip(self.columns(1, 1, gap=1.6), state.names, state.years, strict=True):
+            left, bottom, right, head = self.title(box, name)
+            box = (left, bottom, right - band_room(self, year.bands), head)
+            ax = self.graph(box, "", "wood moisture, mass %", "y")
+            self.graphs.append(MoistureGraph(self, ax, year, top))
+
+    def draw_moving(self, state):
+        for graph, year in zip(self.graphs, state.years, strict=True):
+            graph.moving(year)
+
+    def alt(self, state):
+        parts = []
+        for name, year in zip(state.names, state.years, strict=True):
+            moisture = np.asarray(year.planes[0][1], dtype=float)
+            over = [f"{limit:g} %" for limit, _ in year.bands if moisture.max() > limit]
+            parts.append(
+                f"{name}: starts at {moisture[0]:.1f} %, peaks at {moisture.max():.1f} %, ends at {moisture[-1]:.1f} %"
+                + (f", over {' and '.join(over)}." if over else ".")
+            )
+        return sentences("Wood moisture of two roofs on the same axes.", *parts)

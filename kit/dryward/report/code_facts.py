@@ -3,9 +3,8 @@
 import math
 from dataclasses import dataclass
 
-from dryward.building.cups import DRY_CUP, WET_CUP
 from dryward.building.materials import Material
-from dryward.building.membranes import HIGHEST
+from dryward.building.membranes import DRY_CUP, HIGHEST, WET_CUP
 from dryward.units import to_si
 
 #: Depth of the studs the rows know, and how far a depth may lie from it [m].

@@ -3,7 +3,7 @@
 from dryward import units
 from dryward.building.framing import parallel_path
 from dryward.report.check import called
-from dryward.weather.design_year import COLDER
+from dryward.weather.climate import COLDER
 from dryward.weather.indoor import DAMPER
 
 #: Ways a slope can face, each an eighth of the circle from the one before, from north over east.

@@ -10,7 +10,8 @@ import os
 from concurrent.futures import ProcessPoolExecutor, as_completed
 from multiprocessing import get_context
 
-from dryward.building import job_files, order, origins
+from dryward.building import layer_order, library
+from dryward.building.job import job_text, parse_job
 from dryward.checks import OutOfRange, PlainError
 from dryward.report.review import review
 from dryward.verdict import UNKNOWN
@@ -42,7 +43,7 @@ def plain(review, name=""):
         "designs": {design: each.state for design, each in review.designs},
         "room_humidity_limit": dataclasses.asdict(review.limit) if review.limit else None,
         "with_assumed_leak": judged(review.leaky) if review.leaky else None,
-        "warnings": list(order.warnings(review.job.assembly)),
+        "warnings": list(layer_order.warnings(review.job.assembly)),
         "checks": [_check(each) for each in review.checks],
         "layers": [_layer(layer) for layer in review.job.assembly.layers],
         "notes": list(review.notes),
@@ -106,7 +107,7 @@ def _layer(layer):
     """A layer with what its values come from."""
     found = {"name": layer.name, "substance": layer.substance.name, "thickness": layer.thickness}
     found |= {"thermal_resistance": layer.thermal_resistance, "permeance": layer.permeance}
-    return _finite(found) | {"source": origins.said(layer.substance)}
+    return _finite(found) | {"source": library.source_of(layer.substance)}
 
 
 def _finite(number):
@@ -141,7 +142,7 @@ def one(words, name="", hourly=True, spread=0, edition=None, with_trials=True, p
         and the sentence in ``error``.
     """
     try:
-        job = job_files.parse(words, name or "the file")
+        job = parse_job(words, name or "the file")
         return plain(review(job, progress, hourly, spread, edition, with_trials), name)
     except PlainError as error:
         return failed(name, str(error))
@@ -188,9 +189,9 @@ def sweep(jobs, places=None):
         Name -> text of a job file.
     """
     if not places:
-        return {name: job_files.words(job) for name, job in jobs.items()}
+        return {name: job_text(job) for name, job in jobs.items()}
     return {
-        f"{name} in {place.id or place.kind}": job_files.words(dataclasses.replace(job, place=place))
+        f"{name} in {place.id or place.kind}": job_text(dataclasses.replace(job, place=place))
         for name, job in jobs.items()
         for place in places
     }

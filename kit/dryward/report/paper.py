@@ -11,7 +11,7 @@ import io
 from fpdf import FPDF, FontFace
 from fpdf.enums import MethodReturnValue, XPos, YPos
 
-from dryward.pictures.printed import font_files
+from dryward.pictures.live import font_files
 from dryward.report.sheet import LEGEND, amount, mark, row_title
 
 #: Sizes of small print, text, heads and the title [pt], tried in this order.

@@ -2,7 +2,7 @@
 
 import dataclasses
 
-from dryward.building import order
+from dryward.building import layer_order
 from dryward.checks import within
 from dryward.report import drying_time, rule_checks, steady_checks, trials, uncertain, year_checks
 from dryward.report.check import Review
@@ -92,7 +92,7 @@ def review(job, progress=None, hourly=True, spread=0, edition=None, with_trials=
     found += [vents] if vents else []
     found += rule_checks.code_rows(here, edition)
     notes = here.notes if hourly else (*here.notes, STEADY_ALONE)
-    return Review(job, tuple(found), (*order.warnings(job.assembly), *notes), designs, limit, leaky, edition)
+    return Review(job, tuple(found), (*layer_order.warnings(job.assembly), *notes), designs, limit, leaky, edition)
 
 
 def _deciding(years, ends, leaky):

@@ -7,7 +7,7 @@ from dryward.building import codes
 from dryward.building.assembly import WALL
 from dryward.building.membranes import HIGHEST
 from dryward.checks import listed
-from dryward.physics.free_area import ratio_provided
+from dryward.physics.ventspace import ratio_provided
 from dryward.report import amounts, code_facts
 from dryward.report.check import CANNOT_TELL, NOT_MET, Check, Number
 

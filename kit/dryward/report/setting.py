@@ -11,7 +11,7 @@ from dryward import air, weather
 from dryward.building.job import Job
 from dryward.checks import OutOfRange
 from dryward.weather import Air
-from dryward.weather.design_year import COLDER
+from dryward.weather.climate import COLDER
 from dryward.weather.indoor import DAMPER
 
 #: What each design year is and how it is made; {each} is "hour" or "month".

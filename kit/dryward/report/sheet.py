@@ -6,11 +6,11 @@ from dataclasses import dataclass
 
 import dryward
 from dryward import units
-from dryward.building import codes, origins
-from dryward.pictures.months import Months, MonthsState
-from dryward.pictures.printed import static
-from dryward.pictures.profile import ProfileState, SectionAndProfile
-from dryward.pictures.year import Year
+from dryward.building import codes, library
+from dryward.pictures.live import static
+from dryward.pictures.profile import SectionAndProfile
+from dryward.pictures.section import SteadyRoof
+from dryward.pictures.year import MonthBars, MonthlyWater, YearGraph
 from dryward.report import year_picture
 from dryward.report.amounts import GRAIN, opening, thickness
 from dryward.report.check import CAN, CANNOT_TELL, MET, NOT_MET
@@ -228,7 +228,7 @@ def _layer(layer, system):
         "vented"
         if layer.vented
         else ("open" if permeance == float("inf") else units.show(permeance, "permeance", system)),
-        origins.said(layer.substance),
+        library.source_of(layer.substance),
     )
 
 
@@ -246,7 +246,7 @@ def sources(assembly):
     """
     found = {}
     for layer in assembly.layers:
-        found.setdefault(origins.said(layer.substance), []).append(layer.name)
+        found.setdefault(library.source_of(layer.substance), []).append(layer.name)
     return tuple(f"{', '.join(names)}: {source.rstrip('.')}." for source, names in found.items())
 
 
@@ -254,21 +254,21 @@ def _pictures(review, here, system):
     made = []
     winter = review.check("winter")
     if winter is not None:
-        state = ProfileState(review.job.assembly, winter.data, here.winter_room, here.winter)
+        state = SteadyRoof(review.job.assembly, winter.data, here.winter_room, here.winter)
         made.append((SectionAndProfile(system, paper=True), state, "The coldest month"))
     months = review.check("twelve-months")
     if months is not None and months.data.planes:
         data = months.data
-        state = MonthsState(
+        state = MonthlyWater(
             tuple(m - 1 for m in data.month),
             tuple(data.condensed.sum(axis=1)),
             tuple(data.evaporated.sum(axis=1)),
             tuple(data.held.sum(axis=1)),
         )
-        made.append((Months(system, paper=True, size=_HALF), state, "Twelve months"))
+        made.append((MonthBars(system, paper=True, size=_HALF), state, "Twelve months"))
     year = year_picture.state(review) if review.hourly else None
     if year is not None:
-        made.append((Year(system, paper=True, size=_HALF), year, "Hour by hour"))
+        made.append((YearGraph(system, paper=True, size=_HALF), year, "Hour by hour"))
     return tuple(_printed(picture, state, title) for picture, state, title in made)
 
 

@@ -23,13 +23,13 @@ def summer(setting):
 def _season(setting, id, month, room, outdoor):
     state = steady.profile(setting.job.assembly, room, outdoor)
     judged = verdict.of_steady(state)
-    rung = state.wettest
+    node = state.wettest
     numbers = (
         Number("Outdoor air", outdoor.temperature, "temperature"),
         Number("Outdoor humidity", outdoor.relative_humidity, "relative humidity"),
         Number("Room air", room.temperature, "temperature"),
         Number("Room humidity", room.relative_humidity, "relative humidity"),
-        Number("Highest humidity", float(state.relative_humidity[rung]), "relative humidity"),
+        Number("Highest humidity", float(state.relative_humidity[node]), "relative humidity"),
         Number("Water gained", state.gain, "vapor flux"),
     )
     why = change = ""

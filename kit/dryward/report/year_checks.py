@@ -10,8 +10,7 @@ from dryward.report import amounts
 from dryward.report.check import Check, Number, called
 from dryward.report.setting import leak, vent_space
 from dryward.verdict import DAMP, DRY, WET, words
-from dryward.weather import Air
-from dryward.weather.hourly import YEAR
+from dryward.weather import YEAR, Air
 
 #: Label of the error of the sums.
 BALANCE = "Balance error"

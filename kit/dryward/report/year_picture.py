@@ -2,7 +2,7 @@
 
 import numpy as np
 
-from dryward.pictures.year import YearState
+from dryward.pictures.year import MoistureYear
 from dryward.verdict import criterion
 
 #: Hours between points.
@@ -57,7 +57,7 @@ def state(review):
 
     Returns
     -------
-    YearState or None
+    MoistureYear or None
     """
     names = woods(review)
     if not names:
@@ -66,7 +66,7 @@ def state(review):
     run = check.data
     brought, carried = run.monthly().in_and_out
     limit = criterion("wood-moisture")
-    return YearState(
+    return MoistureYear(
         days=run.time[::_EVERY] / 24,
         planes=tuple((name, moisture(run, name)[::_EVERY]) for name in names),
         bands=((limit.caution, "caution"), (limit.damage, "decay")),

@@ -10,8 +10,7 @@ from functools import cache
 from dryward import air
 from dryward.building.library import material
 from dryward.physics.airleak import LONG_SHARE, Leak, brought, orifice_flow
-from dryward.physics.free_area import net_free_area
-from dryward.physics.ventspace import carrying_limit
+from dryward.physics.ventspace import carrying_limit, net_free_area
 from dryward.teaching import vault
 from dryward.teaching.vault import FILM, OUTERS, damp_all_the_same, face, film, gain, plane, roof
 from dryward.units import DAY, HOUR, from_si, to_si

@@ -18,7 +18,7 @@ from dryward.teaching.vault import roof
 from dryward.units import from_si, to_si
 from dryward.verdict import DRY, Verdict, of_steady
 from dryward.verdict.words import sentence
-from dryward.weather.conditions import Air
+from dryward.weather import Air
 
 #: From here on an inner film counts as none at all [perm].
 NO_FILM = 1000.0

@@ -5,14 +5,15 @@ its own mark, so two windows that write at the same time lose nothing: the
 file is the union of what both saw.  It is written whole or not at all.
 """
 
+import json
 import uuid
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 from dryward.checks import BadFile, OutOfRange, UnknownName
+from dryward.storage import Format, NewerFile, locked, reason, set_aside, write_whole
 from dryward.teaching import lessons
-from dryward.teaching.progress_file import NewerFile, alone, free_name, moment, read, reason, write
 
 FILE = "dryward-progress.json"
 #: Review after these days, counted from the day a lesson was finished.
@@ -24,6 +25,16 @@ SETTINGS = {
     "projector": (False, (True, False)),
     "instructor": (False, (True, False)),
     "pathway": ("self-study", ("half-day", "eight-week", "self-study")),
+}
+#: How long a window waits for another that writes [s]: a learner's answer is worth more than a moment.
+_PATIENCE = 20.0
+#: What an event of each kind must hold; more is kept as it is.
+_NEEDS = {
+    "prediction": {"lesson": str, "choice": str},
+    "answer": {"lesson": str, "question": str, "right": bool},
+    "setting": {"name": str, "value": (str, bool, int, float)},
+    "opened": {"lesson": str},
+    "task": {"lesson": str, "task": str},
 }
 
 
@@ -75,7 +86,7 @@ class Progress:
         self.trouble = ""
         self._events = {}
         try:
-            self._events = read(self.path)
+            self._events = _read(self.path)
         except NewerFile as newer:
             self.trouble = str(newer)
         except BadFile as bad:
@@ -241,7 +252,7 @@ class Progress:
         for each in self.events("answer", lesson):
             if each["right"]:
                 right.setdefault(each["question"], each["when"])
-        return moment(sorted(right.values())[2]) if len(right) >= 3 else None
+        return _moment(sorted(right.values())[2]) if len(right) >= 3 else None
 
     def resume(self):
         """The lesson to go on with, or None when all are finished.
@@ -269,7 +280,7 @@ class Progress:
             done = self.finished(id)
             if done is None:
                 continue
-            answers = [moment(each["when"]) for each in self.events("answer", id)]
+            answers = [_moment(each["when"]) for each in self.events("answer", id)]
             stages = [(stage, done + after) for stage, after in enumerate(REVIEW, 1)]
             open_ = [(stage, due) for stage, due in stages if due <= now and not any(when >= due for when in answers)]
             if open_:
@@ -302,7 +313,7 @@ class Progress:
         """
         try:
             self.path.parent.mkdir(parents=True, exist_ok=True)
-            with alone(self.path):
+            with locked(self.path, _PATIENCE):
                 self._merge_and_write()
         except OSError as error:
             why = reason(error)
@@ -318,12 +329,13 @@ class Progress:
 
     def _merge_and_write(self):
         try:
-            self._events |= read(self.path)
+            self._events |= _read(self.path)
         except NewerFile:
             raise
         except BadFile:
-            self.path.replace(free_name(self.path))
-        write(self.path, self.events())
+            set_aside(self.path)
+        body = FORMAT.headed({"events": list(self.events())})
+        write_whole(self.path, json.dumps(body, indent=1, ensure_ascii=False) + "\n")
 
 
 def merged(*progress):
@@ -365,3 +377,79 @@ def _checked(name, value):
         if name == "type_size":
             raise OutOfRange(f"Type size is {value}; it must be {allowed[0]} to {allowed[1]} points.")
         raise OutOfRange(f"The setting {name} is {value!r:.40}; it must be {' or '.join(map(str, allowed))}.")
+
+
+# --- reading the file -----------------------------------------------------------
+
+
+def _moment(text):
+    """A time as it stands in the file."""
+    return datetime.fromisoformat(text)
+
+
+def _read(path):
+    """Events of a file by their marks; none when there is no file."""
+    try:
+        body = json.loads(path.read_text("utf-8"))
+    except FileNotFoundError:
+        return {}
+    except (ValueError, RecursionError):
+        raise BadFile(
+            f"{path.name} cannot be read as a progress file; it is kept aside and a new one is begun."
+        ) from None
+    except OSError as error:
+        raise NewerFile(f"{path.name} cannot be read: {reason(error)}.") from None
+    return _events(path, body)
+
+
+def _events(path, body):
+    strange = BadFile(f"{path.name} is no progress file of this kit; it is kept aside and a new one is begun.")
+    try:
+        body = FORMAT.current(body)
+    except NewerFile:
+        raise NewerFile(
+            f"{path.name} was written by a newer version of this kit; update the kit, nothing was changed."
+        ) from None
+    except (AttributeError, TypeError, ValueError):
+        raise strange from None
+    listed = body.get("events")
+    if not isinstance(listed, list) or not all(_is_event(each) for each in listed):
+        raise strange
+    return {each["id"]: each for each in listed}
+
+
+def _is_event(each):
+    if not isinstance(each, dict) or not isinstance(each.get("kind"), str) or each["kind"] not in _NEEDS:
+        return False
+    if not isinstance(each.get("id"), str) or not isinstance(each.get("when"), str):
+        return False
+    if any(not isinstance(each.get(key), kind) for key, kind in _NEEDS[each["kind"]].items()):
+        return False
+    try:
+        return _moment(each["when"]).tzinfo is not None
+    except (ValueError, OverflowError):
+        return False
+
+
+def _from_1(body):
+    """Version 1 held the last state only: tables of predictions and settings, and a list of answers."""
+    when = body.get("saved", "2000-01-01T00:00:00+00:00")
+    events = [
+        {"kind": "prediction", "lesson": lesson, "choice": key} for lesson, key in body.get("predictions", {}).items()
+    ]
+    events += [{"kind": "setting", "name": name, "value": value} for name, value in body.get("settings", {}).items()]
+    events += [{"kind": "answer", **each} for each in body.get("answers", ())]
+    # The mark follows from the content, so that two windows migrate to the same events.
+    return {
+        "events": [
+            {
+                "id": uuid.uuid5(uuid.NAMESPACE_OID, json.dumps([count, each], sort_keys=True)).hex,
+                "when": each.get("when", when),
+                **each,
+            }
+            for count, each in enumerate(events)
+        ]
+    }
+
+
+FORMAT = Format("dryward progress", 2, {1: _from_1})

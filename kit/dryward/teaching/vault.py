@@ -12,7 +12,7 @@ from dryward.building.library import membrane
 from dryward.physics import steady
 from dryward.units import from_si, to_si
 from dryward.verdict import DAMP, of_steady
-from dryward.weather.conditions import Air
+from dryward.weather import Air
 
 #: The outer layers and the preset that has each, with its perms.
 OUTERS = {
@@ -303,8 +303,8 @@ def face(assembly, indoor, outdoor, layer=OUTER, side=0):
     [21, 79]
     """
     found = state(assembly, indoor, outdoor)
-    rung = found.face(layer, side)
-    return from_si(float(found.temperature[rung]), "degF"), 100 * float(found.relative_humidity[rung])
+    node = found.face(layer, side)
+    return from_si(float(found.temperature[node]), "degF"), 100 * float(found.relative_humidity[node])
 
 
 def film_state(assembly, indoor, outdoor):

@@ -2,8 +2,8 @@
 
 How wet at worst, how long, and does it dry within the year; of that one
 state, dry, damp or wet.  Lessons, checks, reports and commands are views of
-it.  `criteria` holds the limits with their sources, `findings` the facts,
-`surfaces` which surfaces can mold; ``of_year``, ``of_months`` and
+it.  `findings` holds the limits with their sources and the facts, `surfaces`
+which surfaces can mold; in `judgment` ``of_year``, ``of_months`` and
 ``of_steady`` judge what the three methods give, ``of_face`` (of many at
 once ``states_of_faces``) and ``of_amount`` what a lesson works out by hand,
 and `words` says it.
@@ -13,21 +13,34 @@ off what it is given and holds them against limits, so the room that works
 them out stands above it.
 """
 
-from dryward.verdict.criteria import (
+from dryward.verdict.findings import (
     DAMP,
     DRY,
+    LATER,
+    NEVER,
     STATES,
     UNKNOWN,
     WET,
+    WITHIN,
     Criterion,
+    Decides,
+    Finding,
+    Place,
+    Verdict,
     criteria,
     criterion,
+    unknown,
     worst_state,
 )
-from dryward.verdict.findings import LATER, NEVER, WITHIN, Decides, Finding, Place, Verdict, unknown
-from dryward.verdict.months import of_months
-from dryward.verdict.steady import of_amount, of_face, of_steady, states_of_faces, states_of_sweep
-from dryward.verdict.year import of_year
+from dryward.verdict.judgment import (
+    of_amount,
+    of_face,
+    of_months,
+    of_steady,
+    of_year,
+    states_of_faces,
+    states_of_sweep,
+)
 
 __all__ = [
     "DRY",

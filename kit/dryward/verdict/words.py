@@ -8,9 +8,8 @@ import math
 
 from dryward import units
 from dryward.checks import listed
-from dryward.verdict.criteria import DRY, UNKNOWN, WET
-from dryward.verdict.findings import LATER, NEVER, WITHIN
-from dryward.weather.monthly import DAYS
+from dryward.verdict.findings import DRY, LATER, NEVER, UNKNOWN, WET, WITHIN
+from dryward.weather import DAYS
 
 #: Names of the months.
 MONTHS = (

@@ -10,16 +10,15 @@ readers of files load when first used.
 from importlib import import_module
 
 from dryward.weather import indoor
-from dryward.weather.conditions import Air
-from dryward.weather.design_year import colder
-from dryward.weather.hourly import HourlyWeather
-from dryward.weather.monthly import MonthlyClimate
+from dryward.weather.climate import DAYS, YEAR, Air, HourlyWeather, MonthlyClimate, colder
 from dryward.weather.places import demo, demo_climate, demos
 
 __all__ = [
     "Air",
     "MonthlyClimate",
     "HourlyWeather",
+    "DAYS",
+    "YEAR",
     "read_epw",
     "demo",
     "demos",

@@ -3,7 +3,7 @@
 import numpy as np
 
 from dryward.checks import listed
-from dryward.weather.hourly import YEAR
+from dryward.weather.climate import YEAR
 
 #: At most this share of a year, and this many hours in a row, may be filled.
 SHARE, RUN = 0.02, 48

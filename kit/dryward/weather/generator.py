@@ -24,10 +24,9 @@ The monthly table ``data/demo-climates.csv`` is the output of `table`::
 import numpy as np
 
 from dryward import air
+from dryward.storage import cached
 from dryward.units import KELVIN, STEFAN_BOLTZMANN
-from dryward.weather.hourly import YEAR, HourlyWeather
-from dryward.weather.kept import kept
-from dryward.weather.monthly import MONTHS
+from dryward.weather.climate import MONTHS, YEAR, HourlyWeather
 from dryward.weather.places import demo, demos
 
 # Cycles in a year: primes, so that the pattern of a spell does not come back.
@@ -45,7 +44,7 @@ def _spells(hour, cycles, seed):
     return np.sum(waves, axis=0) * np.sqrt(2 / len(cycles))
 
 
-@kept
+@cached("pvlib", "pandas", "numpy")
 def _sun(place, cloud, haze):
     """Direct normal, diffuse and global sun [W/m2] in the middle of each hour."""
     import pandas

@@ -6,20 +6,14 @@ indoors, one pair for every hour of an `HourlyWeather` or every month of a
 hours up to and including the hour itself; the weather is taken to repeat.
 """
 
+from dataclasses import dataclass, field
+
 import numpy as np
 
 from dryward import air
 from dryward.checks import OutOfRange, UnknownName, within
-from dryward.weather.house_moisture import fresh_air_needed, moisture_by_bedrooms, steady_humidity, vapor_excess
-from dryward.weather.room_rules import (
-    CLASS_EXCESS,
-    ByOutdoorTemperature,
-    Constant,
-    Damper,
-    HumidityClass,
-    Measured,
-    MoistureBalance,
-)
+from dryward.units import DAY, KELVIN
+from dryward.weather.climate import MonthlyClimate
 
 __all__ = [
     "constant",
@@ -337,3 +331,272 @@ def measured(temperature, vapor_pressure):
             f"air at {warmth[hour]:.1f} °C holds at most {limit[hour]:.0f} Pa."
         )
     return Measured(warmth, np.minimum(vapor, limit))
+
+
+# ISO 13788 annex A: upper limit of the vapor pressure excess of each class
+# at 0 degC outdoors and below [Pa]; it falls to nothing at 20 degC.
+# From memory; class 3 read in a secondary source that uses it.
+CLASS_EXCESS = {1: 270.0, 2: 540.0, 3: 810.0, 4: 1080.0}
+_CLASS_FADES_AT = 20.0
+
+
+def _day_mean(weather, series):
+    """Mean over a day for hours; monthly means pass as they are."""
+    if isinstance(weather, MonthlyClimate):
+        return series
+    span = min(24, series.size)
+    wrapped = np.concatenate([series[-span + 1 :], series]) if span > 1 else series
+    return np.convolve(wrapped, np.full(span, 1.0 / span), mode="valid")
+
+
+def _limited(temperature, vapor_pressure):
+    """More than saturation ends as water on the windows, not in the air."""
+    return temperature, np.minimum(vapor_pressure, air.saturation_vapor_pressure(temperature))
+
+
+@dataclass(frozen=True)
+class Constant:
+    """The same room air all year; see `constant`."""
+
+    air: object
+
+    def at(self, weather):
+        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
+        like = np.ones_like(weather.temperature)
+        return like * self.air.temperature, like * self.air.vapor_pressure
+
+
+@dataclass(frozen=True)
+class HumidityClass:
+    """Outdoor vapor plus an excess that fades with warmth; see `humidity_class`."""
+
+    number: int
+    temperature: float = 20.0
+    factor: float = 1.0
+
+    def excess(self, outdoor_temperature):
+        """Vapor pressure indoors above outdoors [Pa], by outdoor temperature [degC], any shape."""
+        share = np.clip(1.0 - np.asarray(outdoor_temperature, dtype=float) / _CLASS_FADES_AT, 0.0, 1.0)
+        return self.factor * CLASS_EXCESS[self.number] * share
+
+    def at(self, weather):
+        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
+        room = np.full_like(weather.temperature, self.temperature)
+        return _limited(
+            room, _day_mean(weather, weather.vapor_pressure) + self.excess(_day_mean(weather, weather.temperature))
+        )
+
+
+@dataclass(frozen=True)
+class ByOutdoorTemperature:
+    """Room air that follows the daily mean outdoors.
+
+    See `by_outdoor_temperature`, `by_daily_mean` and `heated_and_cooled`.
+    The two curves are (outdoor temperature [degC], value) points, straight between.
+    """
+
+    temperatures: tuple
+    humidities: tuple
+
+    def at(self, weather):
+        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
+        day = _day_mean(weather, weather.temperature)
+        warmth = np.interp(day, *zip(*self.temperatures, strict=True))
+        return warmth, air.vapor_pressure(warmth, np.interp(day, *zip(*self.humidities, strict=True)))
+
+
+@dataclass(frozen=True)
+class MoistureBalance:
+    """What the house makes against what fresh air takes away; see `moisture_balance`."""
+
+    production: float
+    fresh_air: float
+    temperature: float = 21.0
+
+    def at(self, weather):
+        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
+        room = np.full_like(weather.temperature, self.temperature)
+        gain = vapor_excess(self.production, self.fresh_air, self.temperature)
+        return _limited(room, _day_mean(weather, weather.vapor_pressure) + gain)
+
+
+@dataclass(frozen=True)
+class Damper:
+    """The air of another rule with its relative humidity moved; see `damper`."""
+
+    rule: object
+    by: float
+
+    def at(self, weather):
+        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
+        warmth, vapor = self.rule.at(weather)
+        return _limited(warmth, np.maximum(vapor + self.by * air.saturation_vapor_pressure(warmth), 0.0))
+
+
+@dataclass(frozen=True, eq=False)
+class Measured:
+    """Room air as somebody read it; see `measured`."""
+
+    temperature: np.ndarray = field(repr=False)
+    vapor_pressure: np.ndarray = field(repr=False)
+
+    def at(self, weather):
+        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
+        if weather.temperature.size != self.temperature.size:
+            raise OutOfRange(
+                f"The room was read in {self.temperature.size} hours, but the weather has {weather.temperature.size}."
+            )
+        return self.temperature, self.vapor_pressure
+
+
+# ASHRAE Standard 160, intermediate method: water given off by number of
+# bedrooms [kg/day], one more for each further bedroom.  From memory.
+_BEDROOMS = (8.0, 12.0, 14.0, 15.0)
+
+
+def vapor_excess(production, fresh_air, temperature=21.0):
+    """How far the vapor pressure indoors stands above outdoors.
+
+    Parameters
+    ----------
+    production : float or array
+        Water given off indoors [kg/s], 0 to 0.01.
+    fresh_air : float or array
+        Outdoor air that comes in [m3/s], above 0 to 10, at room temperature.
+    temperature : float or array, optional
+        Of the room [degC], 5 to 40.
+
+    Returns
+    -------
+    float or array
+        [Pa].
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    Notes
+    -----
+    Steady balance of an ideal gas: production = fresh air x difference of
+    vapor pressure / (gas constant of vapor x absolute temperature).
+
+    Examples
+    --------
+    >>> round(vapor_excess(10 / 86400, 0.0212, 21.1))
+    741
+    """
+    made = within("Moisture production", production, 0.0, 0.01, "kg/s")
+    flow = within("Fresh air", fresh_air, 0.0, 10.0, "m³/s", above=True)
+    kelvin = within("Room temperature", temperature, 5.0, 40.0, "°C") + KELVIN
+    return made / flow * air.VAPOR_GAS_CONSTANT * kelvin
+
+
+def steady_humidity(production, fresh_air, outdoor, temperature=21.0):
+    """Relative humidity indoors from production, fresh air and the air outdoors.
+
+    Parameters
+    ----------
+    production : float or array
+        Water given off indoors [kg/s], 0 to 0.01.
+    fresh_air : float or array
+        Outdoor air that comes in [m3/s], above 0 to 10, at room temperature.
+    outdoor : Air
+        The air outdoors.
+    temperature : float or array, optional
+        Of the room [degC], 5 to 40.
+
+    Returns
+    -------
+    float or array
+        [-]; above 1 says that water runs down the windows.
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    Examples
+    --------
+    >>> from dryward.units import to_si
+    >>> from dryward.weather import Air
+    >>> outdoor = Air(to_si(20, "degF"), 0.8)
+    >>> round(steady_humidity(to_si(10, "kg/day"), to_si(30, "cfm"), outdoor, to_si(70, "degF")), 2)
+    0.55
+    """
+    inside = outdoor.vapor_pressure + vapor_excess(production, fresh_air, temperature)
+    return inside / air.saturation_vapor_pressure(temperature)
+
+
+def fresh_air_needed(production, relative_humidity, outdoor, temperature=21.0):
+    """Fresh air that holds the room at a relative humidity.
+
+    Parameters
+    ----------
+    production : float or array
+        Water given off indoors [kg/s], 0 to 0.01.
+    relative_humidity : float or array
+        Wanted indoors [-], 0 to 1.
+    outdoor : Air
+        The air outdoors.
+    temperature : float or array, optional
+        Of the room [degC], 5 to 40.
+
+    Returns
+    -------
+    float or array
+        [m3/s] at room temperature.
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range, or when the air outdoors holds as much vapor as is
+        wanted indoors: then no amount of it can dry the room.
+
+    Examples
+    --------
+    >>> from dryward.weather import Air
+    >>> round(fresh_air_needed(10 / 86400, 0.4, Air(-6.67, 0.8), 21.1), 4)
+    0.0217
+    """
+    made = within("Moisture production", production, 0.0, 0.01, "kg/s")
+    warmth = within("Room temperature", temperature, 5.0, 40.0, "°C")
+    room = air.vapor_pressure(warmth, relative_humidity) - outdoor.vapor_pressure
+    if np.any(room <= 0):
+        raise OutOfRange(
+            f"Vapor pressure outdoors is {np.max(outdoor.vapor_pressure):.0f} Pa, not below the one wanted indoors; "
+            "no amount of fresh air dries the room."
+        )
+    return made * air.VAPOR_GAS_CONSTANT * (warmth + KELVIN) / room
+
+
+def moisture_by_bedrooms(bedrooms):
+    """Design water production of a dwelling by its number of bedrooms.
+
+    Parameters
+    ----------
+    bedrooms : int
+        1 to 12.
+
+    Returns
+    -------
+    float
+        [kg/s].
+
+    Raises
+    ------
+    OutOfRange
+        Outside the range.
+
+    References
+    ----------
+    ASHRAE Standard 160, intermediate method, from memory.
+
+    Examples
+    --------
+    >>> round(moisture_by_bedrooms(3) * 86400, 6)
+    14.0
+    """
+    count = int(within("Number of bedrooms", bedrooms, 1, 12))
+    last = len(_BEDROOMS)
+    return (_BEDROOMS[min(count, last) - 1] + max(0, count - last)) / DAY

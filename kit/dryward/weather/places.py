@@ -12,7 +12,7 @@ from functools import cache
 from importlib.resources import files
 
 from dryward.checks import UnknownName
-from dryward.weather.monthly import MonthlyClimate
+from dryward.weather.climate import MonthlyClimate
 
 
 @dataclass(frozen=True)

@@ -1,11 +1,11 @@
 """Whose answers are whose: one folder for each learner, named by a code and by nothing else."""
 
-import os
 import re
 import secrets
 from pathlib import Path
 
 from dryward.checks import BadFile
+from dryward.storage import locked, write_whole
 
 #: No letter or digit that reads like another.
 _SIGNS = "23456789abcdefghjkmnpqrstuvwxyz"
@@ -87,17 +87,13 @@ class Learners:
     def _key(self):
         # Kept, so that a browser is known again after the server was started anew.
         file = self.path / _KEY
-        try:
-            found = file.read_bytes()
-            if len(found) == _KEY_BYTES:
-                return found
-        except FileNotFoundError:
-            pass
-        key = secrets.token_bytes(_KEY_BYTES)
-        file.unlink(missing_ok=True)
-        with os.fdopen(os.open(file, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600), "wb") as out:
-            out.write(key)
-        return key
+        with locked(file):
+            found = file.read_bytes() if file.exists() else b""
+            if len(found) != _KEY_BYTES:
+                file.unlink(missing_ok=True)
+                found = secrets.token_bytes(_KEY_BYTES)
+                write_whole(file, found, private=True)
+        return found
 
     def new(self):
         """A code that nobody has."""

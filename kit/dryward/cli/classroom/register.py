@@ -3,16 +3,17 @@
 import hashlib
 import hmac
 import json
-import os
 import secrets
 import sys
 from pathlib import Path
 
 from dryward.checks import BadFile, within
 from dryward.cli.classroom.door import new_password
+from dryward.storage import Format, write_whole
 
 #: The file of a class.
 FILE = "register.json"
+_FORMAT = Format("dryward register", 1)
 #: Cost of one guess: some 50 ms and 16 MB.
 _COST = {"n": 2**14, "r": 8, "p": 1}
 
@@ -51,8 +52,7 @@ def make(seats, folder):
         salt = secrets.token_hex(16)
         kept[seat] = {"salt": salt, "hash": _hash(password, salt)}
     try:
-        with os.fdopen(os.open(folder / FILE, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600), "w") as out:
-            json.dump({"format": "dryward register", "version": 1, "seats": kept}, out, indent=1)
+        write_whole(folder / FILE, json.dumps(_FORMAT.headed({"seats": kept}), indent=1), new=True, private=True)
     except FileExistsError:
         raise BadFile(f"{folder / FILE} is there already; move it away to make new passwords.") from None
     return given
@@ -76,10 +76,10 @@ def read(folder):
     """
     path = Path(folder) / FILE
     try:
-        return dict(json.loads(path.read_text("utf-8"))["seats"])
+        return dict(_FORMAT.current(json.loads(path.read_text("utf-8")))["seats"])
     except FileNotFoundError:
         raise BadFile(f"There is no {path}; make the seats with `python -m dryward.cli.classroom.register`.") from None
-    except (OSError, ValueError, KeyError, TypeError):
+    except (OSError, ValueError, KeyError, TypeError, AttributeError):
         raise BadFile(f"{path} cannot be read as the register of a class.") from None
 
 

@@ -10,8 +10,7 @@ from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.panels.standard import standard
 from dryward.physics.moving_air import film_permeance
-from dryward.physics.night import SUBLIMATION_HEAT, dry_underside, frost_margin, night
-from dryward.physics.sky import STEFAN_BOLTZMANN
+from dryward.physics.sky import STEFAN_BOLTZMANN, SUBLIMATION_HEAT, dry_underside, frost_margin, night
 from dryward.teaching.words import Step
 from dryward.units import HOUR, KELVIN, to_si
 from dryward.verdict import DAMP, DRY, STATES, WET, Place, criterion, of_amount
@@ -21,7 +20,7 @@ from dryward.weather import Air
 OUTDOORS, HOURS = to_si(20.0, "degF"), 12
 #: The house under the vent space lets this much heat up [W/(m2 K)], at this indoor temperature [degC].
 HOUSE = {"u_value": 0.126, "indoor_temperature": 21.1}
-#: Part of the heat exchange with the air that is at the lower face [-]; an assumption of `physics.night`.
+#: Part of the heat exchange with the air that is at the lower face [-]; an assumption of `physics.sky.night`.
 UNDER = 0.4
 #: The roof that drips in the morning.
 AREA = to_si(600.0, "ft2")

@@ -3,7 +3,7 @@
 import numpy as np
 
 from dryward.physics import sky
-from dryward.physics.night import frost_margin, night
+from dryward.physics.sky import frost_margin, night
 from dryward.teaching import vault
 from dryward.units import FOOT, from_si, to_si
 

@@ -6,8 +6,8 @@ import numpy as np
 from matplotlib.patches import Polygon, Rectangle
 
 from dryward.pictures import style
+from dryward.pictures.drawing import ceiling, sentences
 from dryward.pictures.live import LivePicture
-from dryward.pictures.strokes import ceiling, sentences
 
 #: Tops of the bar of frost, in the unit shown.
 _MOST = (50, 100, 200, 500, 1000, 2000, 5000)
@@ -44,7 +44,7 @@ def from_night(night):
     Parameters
     ----------
     night : Night
-        Of `physics.night`.
+        Of `physics.sky.night`.
 
     Returns
     -------

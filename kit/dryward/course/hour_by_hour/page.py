@@ -10,7 +10,7 @@ from dryward.panels.controls import Choice, Scale, Slider
 from dryward.panels.filling import Filling
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout
-from dryward.pictures.year import Year, YearState
+from dryward.pictures.year import MoistureYear, YearGraph
 from dryward.teaching import words
 from dryward.teaching.words import Step
 from dryward.units import HOUR, WATER_DENSITY, from_si, to_si
@@ -193,7 +193,7 @@ class HourByHour(Page):
 
     id = "hour-by-hour"
     handles = (PLACE, "RH_in", "ACH50", DAY)
-    draws = Year
+    draws = YearGraph
     slow = True
 
     def __init__(self, *args, **keys):
@@ -221,7 +221,7 @@ class HourByHour(Page):
     def views(self, state):
         """The curves with their limits, and the water of each month."""
         run = state.run
-        return YearState(
+        return MoistureYear(
             run.days,
             tuple(run.moisture.items()),
             BANDS,

@@ -1,6 +1,6 @@
 """Checks: the class of a sheet, layers in a row, and a gap in the film."""
 
-from dryward.physics.layer_flow import permeance_with_gaps
+from dryward.physics.airleak import permeance_with_gaps
 from dryward.teaching.kinds import asked_in_a_row, average, class_limits, in_a_row, row_sum, sheet_class
 from dryward.units import from_si, to_si
 

@@ -7,8 +7,8 @@ import numpy as np
 from matplotlib.patches import Polygon, Rectangle
 
 from dryward.pictures import style
+from dryward.pictures.drawing import arrow, ceiling, sentences
 from dryward.pictures.live import LivePicture
-from dryward.pictures.strokes import arrow, ceiling, sentences
 
 #: From shut to open, for the opening of a valve [kg/(s m2 Pa)]: 0.05 and 100 perm.
 _SHUT, _OPEN = 2.86e-12, 5.72e-9

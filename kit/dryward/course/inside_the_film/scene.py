@@ -5,9 +5,9 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from dryward.pictures import style
+from dryward.pictures.drawing import sentences
 from dryward.pictures.film import _HIGH, _LOW
 from dryward.pictures.live import LivePicture
-from dryward.pictures.strokes import sentences
 
 
 @dataclass(frozen=True)

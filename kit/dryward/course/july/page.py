@@ -59,7 +59,7 @@ class State:
         return self.outdoor.vapor_pressure - self.indoor.vapor_pressure
 
     @property
-    def rung(self):
+    def node(self):
         """Outer face of the inner layer: of the film, or of the drywall where there is none."""
         names = self.profile.names
         return self.profile.face("inner membrane" if "inner membrane" in names else "gypsum board", 1)
@@ -129,7 +129,7 @@ class July(Page):
         profile, spring = state.profile, state.spring
         into_room = -profile.vapor_flux_in
         load = self.show(abs(into_room) * THOUSAND, "mass flow")
-        behind = float(profile.relative_humidity[state.rung])
+        behind = float(profile.relative_humidity[state.node])
         return [
             Readout("push", "Push, outside to inside", state.push, "pressure", both=True),
             Readout(
@@ -137,7 +137,7 @@ class July(Page):
                 "Behind the inner layer",
                 behind,
                 "relative humidity",
-                note=self.show(float(profile.temperature[state.rung]), "temperature"),
+                note=self.show(float(profile.temperature[state.node]), "temperature"),
             ),
             Readout(
                 "gain", "Water gained", profile.gain, "vapor flux", note=wetness.note(self, profile, self.judge(state))
@@ -175,7 +175,7 @@ class July(Page):
         start = f"{outside} pushes vapor inward with {show(state.push, 'pressure')}"
         if profile.wet_planes:
             return f"{start}, and {wetness.gathers(self, profile, self.judge(state))}."
-        behind = show(float(profile.relative_humidity[state.rung]), "relative humidity")
+        behind = show(float(profile.relative_humidity[state.node]), "relative humidity")
         room = show(max(-profile.vapor_flux_in, 0.0), "vapor flux")
         settles = wetness.settles(self, self.judge(state))
         return f"{start}; behind the inner layer it is {behind}, and {room} reach the room: {settles}."
@@ -203,9 +203,9 @@ class July(Page):
             for words, air in (("outside", state.outdoor), ("in the room", state.indoor))
         ]
         outside, inside = (show(each.vapor_pressure, "pressure") for each in (state.outdoor, state.indoor))
-        rung = state.rung
-        most = float(profile.saturation_vapor_pressure[rung])
-        humid = float(profile.relative_humidity[rung])
+        node = state.node
+        most = float(profile.saturation_vapor_pressure[node])
+        humid = float(profile.relative_humidity[node])
         return [
             *lines,
             Step("The push: outside minus inside.", f"{outside} − {inside}", show(state.push, "pressure")),
@@ -214,7 +214,7 @@ class July(Page):
                 "Temperature behind the inner layer.",
                 state.indoor.temperature,
                 state.outdoor.temperature,
-                profile.thermal_resistance[rung],
+                profile.thermal_resistance[node],
                 profile.thermal_resistance[-1],
                 system,
             ),

@@ -5,15 +5,16 @@ from dataclasses import dataclass
 import numpy as np
 from matplotlib.patches import Polygon
 
-from dryward.pictures.profile import ProfileState, SectionAndProfile
-from dryward.pictures.strokes import arrow, sentences
+from dryward.pictures.drawing import arrow, sentences
+from dryward.pictures.profile import SectionAndProfile
+from dryward.pictures.section import SteadyRoof
 
 #: A vapor arrow of full width stands for this flow [kg/(s m2)]: 12 g/m2 day.
 _FULL = 0.012 / 86400
 
 
 @dataclass(frozen=True)
-class ReversalState(ProfileState):
+class ReversalState(SteadyRoof):
     """A section and a graph whose drive may point either way.
 
     Attributes

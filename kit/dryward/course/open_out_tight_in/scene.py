@@ -7,8 +7,8 @@ from matplotlib.colors import ListedColormap
 from matplotlib.patches import Rectangle
 
 from dryward.pictures import style
+from dryward.pictures.drawing import sentences
 from dryward.pictures.live import UNDER, LivePicture
-from dryward.pictures.strokes import sentences
 
 #: Bounds of the bands of gain, in the unit shown.
 _BANDS = {"us": (0.0, 1.0, 3.0, 10.0, 30.0), "si": (0.0, 0.5, 2.0, 5.0, 20.0)}

@@ -6,8 +6,8 @@ import numpy as np
 from matplotlib.patches import Rectangle
 
 from dryward import air
+from dryward.pictures.drawing import ceiling, sentences
 from dryward.pictures.live import LivePicture
-from dryward.pictures.strokes import ceiling, sentences
 
 #: Left end of the temperature axis [degC], 0 degF, and the right ends, 80 and 100 degF.
 _COLDEST = -160 / 9

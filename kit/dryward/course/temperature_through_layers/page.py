@@ -39,25 +39,25 @@ class State:
     axis: str
 
     @property
-    def rung(self):
+    def node(self):
         """The inner face of the sheathing."""
         return self.profile.face("sheathing", 0)
 
     @property
     def temperature(self):
         """Of that face [degC]."""
-        return float(self.profile.temperature[self.rung])
+        return float(self.profile.temperature[self.node])
 
     @property
     def full(self):
         """The most vapor pressure there [Pa]."""
-        return float(self.profile.saturation_vapor_pressure[self.rung])
+        return float(self.profile.saturation_vapor_pressure[self.node])
 
     @property
     def share(self):
         """Of the R that stands outside that face [-]."""
         resistance = self.profile.thermal_resistance
-        return 1 - resistance[self.rung] / resistance[-1]
+        return 1 - resistance[self.node] / resistance[-1]
 
 
 def wall_with(fill, outside):
@@ -163,19 +163,19 @@ class TemperatureThroughLayers(Page):
 
     def steps(self, state):
         """Add up R from the room, take that share of the difference, and bring room air there."""
-        profile, show, rung = state.profile, self.show, state.rung
+        profile, show, node = state.profile, self.show, state.node
         return [
             Step(
                 "R from the room to the sheathing: film, gypsum board, bay.",
                 "",
-                show(profile.thermal_resistance[rung], "thermal resistance"),
+                show(profile.thermal_resistance[node], "thermal resistance"),
             ),
             Step("R of everything.", "", show(profile.thermal_resistance[-1], "thermal resistance")),
             hand.plane(
                 "Go down from the room by that share.",
                 ROOM.temperature,
                 state.outdoor.temperature,
-                profile.thermal_resistance[rung],
+                profile.thermal_resistance[node],
                 profile.thermal_resistance[-1],
                 self.unit_system,
             ),

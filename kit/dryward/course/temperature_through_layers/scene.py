@@ -10,9 +10,8 @@ import numpy as np
 from matplotlib.lines import Line2D
 
 from dryward.pictures import style
-from dryward.pictures.labels import stairs
+from dryward.pictures.drawing import ceiling, sentences, stairs
 from dryward.pictures.live import LivePicture
-from dryward.pictures.strokes import ceiling, sentences
 
 #: Right ends of the axes: thickness [m] and resistance [m2 K/W].
 _THICK = (0.1524, 0.2032, 0.254, 0.3556, 0.508, 0.762, 1.27, 4.0)
@@ -66,13 +65,13 @@ def from_profile(assembly, profile, layer, against="depth"):
     -------
     LadderState
     """
-    rungs = [0, *(profile.face(each.name, 0) for each in assembly.inner_layers)]
-    rungs += [profile.face(assembly.inner_layers[-1].name, 1), len(profile.depth) - 1]
+    nodes = [0, *(profile.face(each.name, 0) for each in assembly.inner_layers)]
+    nodes += [profile.face(assembly.inner_layers[-1].name, 1), len(profile.depth) - 1]
     names = ("film", *(each.name for each in assembly.inner_layers), "film")
-    kept = [k for k in range(len(names)) if names[k] == "film" or profile.thermal_resistance[rungs[k + 1]]
-            > profile.thermal_resistance[rungs[k]]]  # fmt: skip
-    temperature = profile.temperature[rungs].tolist()
-    depth, resistance = profile.depth[rungs].tolist(), profile.thermal_resistance[rungs].tolist()
+    kept = [k for k in range(len(names)) if names[k] == "film" or profile.thermal_resistance[nodes[k + 1]]
+            > profile.thermal_resistance[nodes[k]]]  # fmt: skip
+    temperature = profile.temperature[nodes].tolist()
+    depth, resistance = profile.depth[nodes].tolist(), profile.thermal_resistance[nodes].tolist()
     return LadderState(
         tuple(zip(depth, temperature, strict=True)),
         tuple(zip(resistance, temperature, strict=True)),

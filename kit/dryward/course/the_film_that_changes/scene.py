@@ -4,10 +4,10 @@ from dataclasses import dataclass, field
 
 from matplotlib.patches import Rectangle
 
-from dryward.pictures import layers
+from dryward.pictures.drawing import ceiling, sentences
 from dryward.pictures.film import Film
 from dryward.pictures.live import LivePicture
-from dryward.pictures.strokes import ceiling, sentences
+from dryward.pictures.section import draw_layer
 
 _TOPS = {"us": (1.0, 2.0, 4.0, 8.0, 16.0, 40.0), "si": (2e-10, 5e-10, 1e-9, 2e-9, 5e-9, 2e-8)}
 
@@ -86,7 +86,7 @@ class Sandwich(LivePicture):
         floor, roof = self.height * place.y0, self.height * place.y1
         for index, name in enumerate(names):
             a, b = x0 + (index + 0.25) / 2.5 * wide, x0 + (index + 1.25) / 2.5 * wide
-            layers.draw(self, "fibrous" if name == "sensitive" else "board", a, b, floor, roof)
+            draw_layer(self, "fibrous" if name == "sensitive" else "board", a, b, floor, roof)
             self.words(
                 (a + b) / 2, floor - 1.2 * self.line, self.fitted(name, b - a, small=True), small=True, ha="center"
             )

@@ -7,8 +7,8 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon
 
 from dryward.pictures import style
+from dryward.pictures.drawing import arrow, ceiling, sentences
 from dryward.pictures.live import LivePicture
-from dryward.pictures.strokes import arrow, ceiling, sentences
 
 #: Full buckets, in the unit shown.
 _FULL = (2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 20_000)

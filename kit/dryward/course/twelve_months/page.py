@@ -10,7 +10,7 @@ from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.panels.standard import standard
 from dryward.physics import monthly
-from dryward.pictures.months import Months, from_balance
+from dryward.pictures.year import MonthBars, from_balance
 from dryward.teaching.words import Step
 from dryward.units import to_si
 from dryward.verdict import of_months
@@ -54,7 +54,7 @@ class TwelveMonths(Page):
 
     id = "twelve-months"
     handles = (PLACE, "RH_in", standard("M_in").starting(3), OUTER)
-    draws = Months
+    draws = MonthBars
 
     def compute(self, at):
         """One year of the roof."""

@@ -1,7 +1,7 @@
 """Checks: fog in the vent, what 1/300 asks for, and the first fix."""
 
 from dryward.physics.airleak import Leak
-from dryward.physics.free_area import net_free_area
+from dryward.physics.ventspace import net_free_area
 from dryward.teaching import vault
 from dryward.teaching.kinds import power
 from dryward.units import from_si, to_si

@@ -8,9 +8,8 @@ from matplotlib.patches import Polygon, Rectangle
 
 from dryward import units
 from dryward.pictures import style
-from dryward.pictures.film import MONTHS
+from dryward.pictures.drawing import MONTHS, arrow, ceiling, sentences
 from dryward.pictures.live import LivePicture
-from dryward.pictures.strokes import arrow, ceiling, sentences
 
 #: Tops of the drying axis, in the unit shown.
 _MOST = (50, 100, 200, 500, 1000, 2000, 5000, 10_000, 50_000)

@@ -9,7 +9,8 @@ from dryward.panels.controls import Choice
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import drying, limits, steady
-from dryward.pictures.profile import ProfileState, SectionAndProfile
+from dryward.pictures.profile import SectionAndProfile
+from dryward.pictures.section import SteadyRoof
 from dryward.teaching.words import Step
 from dryward.units import to_si
 from dryward.verdict import of_steady
@@ -84,7 +85,7 @@ class WhereItGetsWet(Page):
     def views(self, state):
         """The section and the graph draw the same state."""
         depth = float(state.profile.depth[state.profile.face("outer layer", 0)])
-        return ProfileState(state.roof, state.profile, state.indoor, state.outdoor, state.drying, depth)
+        return SteadyRoof(state.roof, state.profile, state.indoor, state.outdoor, state.drying, depth)
 
     def numbers(self, state):
         """The dew-point depth and the wet plane, as two things; humidity, gain, drying."""

@@ -7,9 +7,10 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon, Rectangle
 
 from dryward import air
-from dryward.pictures import layers, style
+from dryward.pictures import style
+from dryward.pictures.drawing import arrow, ceiling, sentences
 from dryward.pictures.live import LivePicture
-from dryward.pictures.strokes import arrow, ceiling, sentences
+from dryward.pictures.section import draw_layer
 
 #: A dot in a room stands for this much vapor pressure [Pa].
 _PER_DOT = 20.0
@@ -92,7 +93,7 @@ class Rooms(LivePicture):
             self.put(frame)
             self.words((a + b) / 2, roof + 0.3 * self.line, self.fitted(name, b - a), ha="center", weight="bold")
             self._mark(a + 0.9 * self.type.words, roof + 0.6 * self.line, quantity)
-        layers.draw(self, "board", middle - board / 2, middle + board / 2, floor, roof)
+        draw_layer(self, "board", middle - board / 2, middle + board / 2, floor, roof)
         self.floor, self.roof, self.spots = floor, roof, scattered(600)
         size = 0.34 * self.type.words
         drawn = {"linestyle": "none", "marker": "o", "markersize": size, "color": self.color("vapor pressure")}

@@ -6,8 +6,8 @@ from dryward.teaching import vault
 from dryward.teaching.practical import Outcome, Task, in_si
 from dryward.units import to_si
 from dryward.verdict import DRY, criterion
-from dryward.weather.conditions import Air
-from dryward.weather.house_moisture import steady_humidity
+from dryward.weather import Air
+from dryward.weather.indoor import steady_humidity
 
 #: A double pane with its films [m2 K/W]: the edge on a metal spacer, and the middle of the glass; common practice,
 #: no source.

@@ -7,8 +7,8 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon, Rectangle
 
 from dryward.pictures import style
+from dryward.pictures.drawing import arrow, ceiling, sentences
 from dryward.pictures.live import LivePicture
-from dryward.pictures.strokes import arrow, ceiling, sentences
 
 #: Tops of the water scale [kg/s]: 20, 40, 80 and 160 kg a day.
 _MOST = tuple(kg / 86400 for kg in (20, 40, 80, 160, 400))

@@ -5,8 +5,8 @@ from dataclasses import dataclass
 import numpy as np
 
 from dryward.pictures import style
+from dryward.pictures.drawing import ceiling, sentences, thinned
 from dryward.pictures.live import LivePicture
-from dryward.pictures.strokes import ceiling, sentences, thinned
 
 #: Tops of the pressure axis [Pa] and of the moisture axis [mass %].
 _TOPS = {"us": (0.3, 0.6, 0.9, 1.2, 1.8, 2.4, 4.0, 8.0), "si": (1000, 2000, 3000, 4000, 6000, 8000, 14000, 30000)}

@@ -5,7 +5,7 @@ import dataclasses
 from dataclasses import dataclass
 
 from dryward import building, units
-from dryward.building import order
+from dryward.building import layer_order
 from dryward.building.framing import parallel_path
 from dryward.building.job import Job, Room
 from dryward.checks import PlainError
@@ -19,7 +19,8 @@ from dryward.panels.controls import Choice
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
-from dryward.pictures.profile import ProfileState, SectionAndProfile
+from dryward.pictures.profile import SectionAndProfile
+from dryward.pictures.section import SteadyRoof
 from dryward.report import setting as weathered
 from dryward.verdict import of_steady
 
@@ -96,19 +97,19 @@ class YourRoof(Page):
 
     def views(self, state):
         """The roof to scale, and its vapor line."""
-        return ProfileState(self.work.job.assembly, state.profile, state.indoor, state.outdoor)
+        return SteadyRoof(self.work.job.assembly, state.profile, state.indoor, state.outdoor)
 
     def numbers(self, state):
         """R, humidity, gain; the outdoor air that was taken."""
-        profile, rung = state.profile, state.profile.wettest
+        profile, node = state.profile, state.profile.wettest
         return [
             Readout("resistance", "R between framing", self.work.job.assembly.thermal_resistance, "thermal resistance",
                     note=f"whole {self.show(state.whole, 'thermal resistance')}" if state.whole else ""),
             Readout("outdoor", "Outdoor air", state.outdoor.temperature, "temperature",
                     note=f"{state.outdoor.relative_humidity * 100:.0f} %, {state.here.place_name}"),
             Readout("dew_point_depth", "Dew-point line, depth", profile.dew_point_depth, "length"),
-            Readout("highest_relative_humidity", "Highest humidity", float(profile.relative_humidity[rung]),
-                    "relative humidity", note=" / ".join(dict.fromkeys(profile.between(rung)))),
+            Readout("highest_relative_humidity", "Highest humidity", float(profile.relative_humidity[node]),
+                    "relative humidity", note=" / ".join(dict.fromkeys(profile.between(node)))),
             Readout("gain", "Water gained", profile.gain, "vapor flux", both=True),
         ]  # fmt: skip
 
@@ -149,7 +150,7 @@ class YourRoof(Page):
                 "layers",
                 "Layers",
                 layers.table(work, system, self.troubles, self.after),
-                *(parts.text(words, "dw-trouble", alert=True) for words in order.warnings(work.job.assembly)),
+                *(parts.text(words, "dw-trouble", alert=True) for words in layer_order.warnings(work.job.assembly)),
                 *self._adding(),
             ),
             own.section(self.own, self.troubles),

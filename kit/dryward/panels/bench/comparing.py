@@ -3,12 +3,11 @@
 import dataclasses
 
 from dryward import building, weather
-from dryward.building import job_files
-from dryward.building.job import Place
+from dryward.building.job import Place, load_job
 from dryward.checks import PlainError
 from dryward.panels.bench import parts
 from dryward.panels.bench.background import Background
-from dryward.pictures.compare import Compare, CompareState
+from dryward.pictures.year import TwoYearGraphs, TwoYears
 from dryward.report import review, year_picture
 from dryward.report.sheet import amount
 from dryward.verdict import words
@@ -57,7 +56,7 @@ def other(work, id):
         return dataclasses.replace(work.job, assembly=building.preset(name))
     if kind == "place":
         return dataclasses.replace(work.job, place=Place("demo", name, zone=""))
-    return job_files.load(work.path(name))[0]
+    return load_job(work.path(name))[0]
 
 
 class Comparing:
@@ -140,7 +139,7 @@ class Comparing:
             inside.append(parts.table(("", *names), [*_places(self.pair, system), *_checks(self.pair, system)]))
             state = self._state(names)
             if state is not None:
-                picture = Compare(system, projector)
+                picture = TwoYearGraphs(system, projector)
                 inside.append(parts.picture(picture.render(state), picture.alt(state)))
         return parts.section("compare", "Two roofs or two climates", *inside, fold="shut")
 
@@ -157,7 +156,7 @@ class Comparing:
         if None in years or years[0].days[-1] != years[1].days[-1]:
             return None
         # One plane each, the wettest wood, on the same axes.
-        return CompareState(names, tuple(dataclasses.replace(each, planes=each.planes[:1]) for each in years))
+        return TwoYears(names, tuple(dataclasses.replace(each, planes=each.planes[:1]) for each in years))
 
 
 def _places(pair, system):

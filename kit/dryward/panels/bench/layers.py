@@ -3,7 +3,7 @@
 import dataclasses
 
 from dryward import building, units
-from dryward.building import AirSpace, FixedMembrane, Layer, Material, origins
+from dryward.building import AirSpace, FixedMembrane, Layer, Material, library
 from dryward.checks import OutOfRange
 from dryward.panels.bench import parts
 
@@ -39,7 +39,7 @@ def table(work, system, troubles, now):
             _thickness(k, layer, system, troubles),
             _resistance(k, layer, system, troubles),
             _vapor(k, layer, system, troubles),
-            origins.said(layer.substance, _NARROW),
+            library.source_of(layer.substance, _NARROW),
             parts.row(
                 parts.button(f"here:{k}", "+", label=f"Add or replace at {layer.name}", title="Add or replace here"),
                 parts.button(f"layer:{k}:up", "↑", label=f"Move {layer.name} inward", disabled=k == 0),
@@ -110,7 +110,7 @@ def found_table(found, system, put, over):
         rows.append([
             thing.name,
             *_values(thing, system),
-            origins.said(thing, _WIDE),
+            library.source_of(thing, _WIDE),
             parts.row(
                 parts.button(f"add:{id}", "Add", label=f"Add {thing.name} outside of {put}"),
                 parts.button(f"replace:{id}", "Replace", label=f"Make {over} of {thing.name}") if over else None,
@@ -197,11 +197,11 @@ def _typed(layer, what, typed):
         resistance = units.read(typed, "thermal resistance", "R")
         if isinstance(substance, AirSpace):
             own = dataclasses.replace(substance, thermal_resistance=resistance)
-            return dataclasses.replace(layer, substance=origins.given(own, "thermal resistance", _TYPED))
+            return dataclasses.replace(layer, substance=library.with_value_of(own, "thermal resistance", _TYPED))
         if not resistance > 0:
             raise OutOfRange(f"Thermal resistance of {layer.name} is {resistance:g}; it must be above 0 m² K/W.")
         own = dataclasses.replace(substance, conductivity=layer.thickness / resistance)
-        return dataclasses.replace(layer, substance=origins.given(own, "thermal resistance", _TYPED))
+        return dataclasses.replace(layer, substance=library.with_value_of(own, "thermal resistance", _TYPED))
     level = units.read(typed, "permeance", "perm")
     if isinstance(substance, AirSpace):
         own = dataclasses.replace(substance, vapor_permeance=level)
@@ -209,7 +209,7 @@ def _typed(layer, what, typed):
         own = dataclasses.replace(substance, vapor_permeability=level * layer.thickness)
     else:
         own = FixedMembrane(level, substance.origin)
-    return dataclasses.replace(layer, substance=origins.given(own, "permeance", _TYPED))
+    return dataclasses.replace(layer, substance=library.with_value_of(own, "permeance", _TYPED))
 
 
 #: Thickness that a library material starts with, where nothing else is said [m].

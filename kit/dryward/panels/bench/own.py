@@ -3,7 +3,8 @@
 import re
 
 from dryward import units
-from dryward.building import FixedMembrane, Material, Origin, VariableMembrane, cups
+from dryward.building import FixedMembrane, Material, Origin, VariableMembrane
+from dryward.building.membranes import cup_membrane
 from dryward.checks import OutOfRange
 from dryward.panels.bench import parts
 
@@ -107,7 +108,7 @@ def made(kind, typed):
         dry = units.read(typed["dry"], "permeance", "perm")
         if not typed["wet"].strip():
             return FixedMembrane(dry, origin)
-        return cups.membrane(dry, units.read(typed["wet"], "permeance", "perm"), origin)
+        return cup_membrane(dry, units.read(typed["wet"], "permeance", "perm"), origin)
     points = [_point(each) for each in typed["curve"].split(";") if each.strip()]
     return VariableMembrane([rh for rh, _ in points], [level for _, level in points], origin)
 

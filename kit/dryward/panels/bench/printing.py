@@ -1,7 +1,6 @@
 """The printed page of the roof on the bench."""
 
-import os
-
+from dryward import storage
 from dryward.checks import BadFile
 from dryward.panels.bench import parts
 
@@ -36,13 +35,10 @@ class Printing:
         name = f"{work.name.removesuffix('.toml')}.{kind}"
         self.made[kind] = (name, made)
         target = work.path(work.name).with_name(name)
-        draft = target.with_name(f".{name}.draft")
         try:
-            draft.write_bytes(made)
-            os.replace(draft, target)
+            storage.write_whole(target, made)
             self.said = f"{name} stands in your folder."
         except OSError as error:
-            draft.unlink(missing_ok=True)
             raise BadFile(f"{name}: it cannot be written ({error.strerror}); save it with the link instead.") from None
 
     def section(self, size):

@@ -6,7 +6,8 @@ import tempfile
 import time
 from pathlib import Path
 
-from dryward.building import disk, job_files
+from dryward import storage
+from dryward.building.job import load_job, parse_job, save_job
 from dryward.checks import BadFile
 from dryward.report.setting import setting
 from dryward.weather import read_epw
@@ -132,20 +133,20 @@ class Work:
             When it cannot be read, or its weather cannot; nothing is changed then.
         """
         path = self.path(name)
-        job, token = job_files.load(path)
+        job, token = load_job(path)
         setting(job)
         self.change(job)
         self.name, self.wanted, self.saved, self._token, self._start = path.name, path.name, job, token, job
 
     def take(self, content, name):
         """Take the bytes of a file from elsewhere; it is not saved yet."""
-        if len(content) > disk.LARGEST:
-            raise BadFile(f"{name[-60:]}: it is larger than {disk.LARGEST} bytes, too large for a roof.")
+        if len(content) > storage.LARGEST:
+            raise BadFile(f"{name[-60:]}: it is larger than {storage.LARGEST} bytes, too large for a roof.")
         try:
             words = bytes(content).decode("utf-8")
         except UnicodeDecodeError:
             raise BadFile(f"{name[-60:]}: it is not a text file.") from None
-        job = job_files.parse(words, name)
+        job = parse_job(words, name)
         setting(job)
         self.start(job, self.path(Path(name).name).name)
 
@@ -176,8 +177,7 @@ class Work:
                 for count in itertools.count(1):
                     target = self.folder / (f"{stem}.epw" if count == 1 else f"{stem}-{count}.epw")
                     try:
-                        with target.open("xb") as file:  # fails where the name is taken: nothing is overwritten
-                            file.write(content)
+                        storage.write_whole(target, bytes(content), new=True)  # nothing is overwritten
                         return target.name
                     except FileExistsError:
                         if target.read_bytes() == bytes(content):
@@ -195,5 +195,5 @@ class Work:
         """
         path = self.path(name)
         same = path.name == self.name and self._token is not None
-        self._token = job_files.save(self.job, path, self._token if same else disk.NEW)
+        self._token = save_job(self.job, path, self._token if same else storage.NEW)
         self.name, self.wanted, self.saved, self._last = path.name, path.name, self.job, None

@@ -10,9 +10,8 @@ before the first run.
 """
 
 from dryward.physics.hourly.air_paths import AirFlow, leak_flow
-from dryward.physics.hourly.batch import batch
 from dryward.physics.hourly.result import Hours, LayerHours, MonthlyBudget
-from dryward.physics.hourly.simulate import Stopped, getting_ready, simulate, warm_up
+from dryward.physics.hourly.simulate import Stopped, batch, getting_ready, simulate, warm_up
 from dryward.physics.hourly.surfaces import Surface
 from dryward.physics.hourly.vary import variables, varied
 

@@ -8,7 +8,7 @@ import numpy as np
 from dryward.checks import OutOfRange, UnknownName, within
 from dryward.physics.shape import seal
 from dryward.units import HOUR
-from dryward.weather.monthly import DAYS
+from dryward.weather import DAYS
 
 
 def over_cells(values, weights):

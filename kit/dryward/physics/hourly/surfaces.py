@@ -13,8 +13,8 @@ from functools import lru_cache
 import numpy as np
 
 from dryward.checks import OutOfRange, within
+from dryward.storage import cached
 from dryward.units import KELVIN, STEFAN_BOLTZMANN
-from dryward.weather.kept import kept
 
 #: Film of moving air, h = a + b v [W/(m2 K)] with v in m/s: ISO 6946 annex on surface resistances (from memory).
 _FILM = 4.0, 4.0
@@ -128,7 +128,7 @@ def irradiance(weather, slope, azimuth, ground_reflectance=0.2):
     return found
 
 
-@kept
+@cached("pvlib", "pandas", "numpy")
 def _on_slope(weather, slope, azimuth, ground_reflectance):
     import pandas
     import pvlib

@@ -5,15 +5,11 @@
 gives a file of our own making to try it on.
 """
 
-from dryward.weather.loggers.assumptions import CLOCKS, PLACES, QUANTITIES, UNITS, Column, Guess
-from dryward.weather.loggers.compare import Agreement, agreement, correlation, lag, shared_clock
+from dryward.weather.loggers.comparison import Agreement, agreement, correlation, driving, lag, shared_clock
 from dryward.weather.loggers.diagnosis import CAUSES, Diagnosis, diagnose, numbers
-from dryward.weather.loggers.driving import driving
-from dryward.weather.loggers.guessing import guess
-from dryward.weather.loggers.readings import read
-from dryward.weather.loggers.record import Readings, Record
+from dryward.weather.loggers.guessing import CLOCKS, PLACES, QUANTITIES, UNITS, Column, Guess, guess
+from dryward.weather.loggers.readings import Readings, Record, moisture_content, read
 from dryward.weather.loggers.samples import names, sample
-from dryward.weather.loggers.wood_meter import moisture_content
 
 __all__ = [
     "guess",

@@ -14,8 +14,8 @@ import numpy as np
 from dryward import air
 from dryward.checks import OutOfRange
 from dryward.weather import indoor
-from dryward.weather.loggers.compare import correlation, lag, shared_clock
-from dryward.weather.loggers.wood_meter import moisture_content
+from dryward.weather.loggers.comparison import correlation, lag, shared_clock
+from dryward.weather.loggers.readings import moisture_content
 
 CAUSES = ("rain leak", "air leak", "built-in water", "indoor humidity")
 #: Hours of readings below which nothing is said.

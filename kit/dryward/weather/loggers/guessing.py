@@ -1,14 +1,162 @@
-"""Guesses what a logger's file is: every guess has a reason, and can be put right."""
+"""What a logger's file is taken to be: every guess has a reason, and can be put right."""
 
 import re
 import statistics
-from dataclasses import replace
+from dataclasses import dataclass, field, replace
 from itertools import pairwise
 from pathlib import Path
 
-from dryward.checks import BadFile, UnknownName
-from dryward.weather.loggers import clock, sheet
-from dryward.weather.loggers.assumptions import CLOCKS, UNITS, Column, Guess
+from dryward.checks import BadFile, OutOfRange, UnknownName
+from dryward.weather.loggers import sheet
+
+QUANTITIES = (
+    "date and time",
+    "date",
+    "time of day",
+    "temperature",
+    "relative humidity",
+    "dew point",
+    "moisture content",
+    "rain",
+    "not used",
+)
+UNITS = {
+    "temperature": ("degC", "degF"),
+    "dew point": ("degC", "degF"),
+    "relative humidity": ("%", "fraction"),
+    "moisture content": ("%",),
+    "rain": ("mm", "in"),
+}
+CLOCKS = ("standard time", "daylight saving time", "changes with the season")
+PLACES = ("indoors", "cavity", "outdoors")
+
+
+@dataclass(frozen=True)
+class Column:
+    """One column of the file: what it holds, in which unit, and where it was measured.
+
+    Parameters
+    ----------
+    number : int
+        Counted from 1.
+    header : str
+        Its title in the file, empty when it has none.
+    quantity : str
+        One of `QUANTITIES`.
+    unit : str
+        One of `UNITS` of that quantity.
+    place : str
+        ``"indoors"``, ``"cavity"``, ``"outdoors"``, any other word, or empty.
+
+    Examples
+    --------
+    >>> Column(2, "T").quantity
+    'not used'
+    """
+
+    number: int
+    header: str
+    quantity: str = "not used"
+    unit: str = ""
+    place: str = ""
+
+
+@dataclass(frozen=True)
+class Guess:
+    """Everything that was assumed; each part can be put right with `change`.
+
+    Parameters
+    ----------
+    delimiter : str
+        What stands between the cells.
+    decimal : {".", ","}
+        The decimal sign.
+    header_lines : int
+        Lines above the first reading.
+    columns : tuple of Column
+        What each column holds.
+    date_order : {"ymd", "mdy", "dmy"}
+    clock : str
+        One of `CLOCKS`; readings are put on standard time.
+    reasons : dict of str to str
+        Why, for each part that was guessed.
+
+    Examples
+    --------
+    >>> guess = Guess(",", ".", 1, (Column(1, "when", "date and time"), Column(2, "T", "temperature", "degC")), "ymd")
+    >>> guess.column(2, unit="degF").columns[1].unit
+    'degF'
+    """
+
+    delimiter: str
+    decimal: str
+    header_lines: int
+    columns: tuple
+    date_order: str
+    clock: str = "standard time"
+    reasons: dict = field(default_factory=dict)
+
+    def __post_init__(self):
+        for words, value, known in (
+            ("delimiter", self.delimiter, sheet.DELIMITERS),
+            ("decimal sign", self.decimal, (".", ",")),
+            ("date order", self.date_order, sheet.ORDERS),
+            ("clock", self.clock, CLOCKS),
+        ):
+            if value not in known:
+                raise UnknownName(words, value, known)
+        if self.header_lines != int(self.header_lines) or not 0 <= self.header_lines <= 1000:
+            raise OutOfRange(f"Number of header lines is {self.header_lines}; it must be 0 to 1000.")
+        for column in self.columns:
+            if column.quantity not in QUANTITIES:
+                raise UnknownName("quantity", column.quantity, QUANTITIES)
+            if column.quantity in UNITS and column.unit not in UNITS[column.quantity]:
+                raise UnknownName(f"unit of {column.quantity}", column.unit, UNITS[column.quantity])
+
+    def change(self, **parts):
+        """The guess with some parts put right by a person."""
+        if "columns" not in parts and {"delimiter"} & set(parts):
+            raise OutOfRange("A new delimiter makes new columns; guess the file again with it.")
+        reasons = {**self.reasons, **dict.fromkeys(parts, "set by you")}
+        return replace(self, **parts, reasons=reasons)
+
+    def column(self, number, **parts):
+        """The guess with one column (counted from 1) put right: quantity, unit, place."""
+        if not 1 <= number <= len(self.columns):
+            raise OutOfRange(f"Column is {number}; it must be 1 to {len(self.columns)}.")
+        old = self.columns[number - 1]
+        quantity = parts.get("quantity", old.quantity)
+        if quantity != old.quantity and "unit" not in parts:
+            parts["unit"] = UNITS.get(quantity, ("",))[0]
+        columns = (*self.columns[: number - 1], replace(old, **parts), *self.columns[number:])
+        reasons = {**self.reasons, f"column {number}": "set by you"}
+        return replace(self, columns=columns, reasons=reasons)
+
+    def sentences(self):
+        """What was assumed, one plain sentence for each part."""
+        names = {";": "a semicolon", ",": "a comma", "\t": "a tab", "|": "an upright line"}
+        dates = {"ymd": "year, month, day", "mdy": "month, day, year", "dmy": "day, month, year"}
+
+        def why(part):
+            return f" ({self.reasons[part]})" if self.reasons.get(part) else ""
+
+        said = [
+            f"Between the cells stands {names[self.delimiter]}{why('delimiter')}.",
+            f'The decimal sign is "{self.decimal}"{why("decimal")}.',
+            f"Above the first reading stand {self.header_lines or 'no'} line{'s' * (self.header_lines != 1)}"
+            f"{why('header_lines')}.",
+            f"Dates are {dates[self.date_order]}{why('date_order')}.",
+            f"The clock shows {self.clock}{why('clock')}."
+            if self.clock != CLOCKS[2]
+            else f"The clock {self.clock}{why('clock')}.",
+        ]
+        for c in self.columns:
+            where = f", {c.place}" if c.place else ""
+            unit = f" in {c.unit}" if c.unit else ""
+            title = f' "{c.header}"' if c.header else ""
+            said.append(f"Column {c.number}{title} is {c.quantity}{unit}{where}{why(f'column {c.number}')}.")
+        return tuple(said)
+
 
 _SAMPLE = 3000  # rows
 _UNUSED = r"^(#|no\.?|nr\.?|index|record|id)$|batter|volt|lux|light|vapou?r pressure|vpd|abs|serial|event|signal"
@@ -82,16 +230,16 @@ def guess(path, **known):
     columns = known.get("columns") or _columns(header, body, decimal, reasons)
     order = known.get("date_order")
     if order is None:
-        found = [p for row in table[first:] if (p := date_parts(row, columns))]
+        found = [p for row in table[first:] if (p := row_date(row, columns))]
         if not found:
             raise BadFile(f"{name} has no column of dates that can be understood.")
         try:
-            order, reasons["date_order"] = clock.likely_order(found)
+            order, reasons["date_order"] = sheet.likely_order(found)
         except BadFile:
             raise BadFile(f"{name}: the dates are not understood in any order of day, month and year.") from None
-        found = [clock.moment(p, order) for p in found]
+        found = [sheet.moment(p, order) for p in found]
     else:
-        found = [clock.moment(p, order) for row in table[first:] if (p := date_parts(row, columns))]
+        found = [sheet.moment(p, order) for row in table[first:] if (p := row_date(row, columns))]
     fixed = re.search(r"(GMT|UTC) ?[+-]?\d{0,2}", " ".join(header))
     if fixed and "clock" not in known:
         known["clock"], reasons["clock"] = CLOCKS[0], f'the title says "{fixed[0]}", a clock that is not put ahead'
@@ -119,7 +267,7 @@ def place_in(words):
     return next((place for pattern, place in _WHERE if re.search(pattern, words.lower())), "")
 
 
-def date_parts(row, columns):
+def row_date(row, columns):
     """The date in one row, from one column or from two.
 
     Parameters
@@ -132,11 +280,11 @@ def date_parts(row, columns):
     Returns
     -------
     tuple or None
-        As `clock.parts`.
+        As `sheet.date_parts`.
 
     Examples
     --------
-    >>> date_parts(["3.4.2024", "07:15"], (Column(1, "", "date"), Column(2, "", "time of day")))
+    >>> row_date(["3.4.2024", "07:15"], (Column(1, "", "date"), Column(2, "", "time of day")))
     (3, 4, 2024, 7, 15, 0, None)
     """
     text = [
@@ -145,12 +293,12 @@ def date_parts(row, columns):
         for c in columns
         if c.quantity == kind and c.number <= len(row)
     ]
-    return clock.parts(" ".join(text)) if text else None
+    return sheet.date_parts(" ".join(text)) if text else None
 
 
 def _is_reading(row):
-    dated = any(clock.parts(cell) and not re.fullmatch(r"\d{5}", cell) for cell in row[:4])
-    dated = dated or any(clock.parts(f"{a} {b}") for a, b in pairwise(row[:4]))
+    dated = any(sheet.date_parts(cell) and not re.fullmatch(r"\d{5}", cell) for cell in row[:4])
+    dated = dated or any(sheet.date_parts(f"{a} {b}") for a, b in pairwise(row[:4]))
     numbers = sum(1 for cell in row if not _is_nan(sheet.number(cell)) or not _is_nan(sheet.number(cell, ",")))
     return dated and numbers >= 1
 
@@ -167,7 +315,7 @@ def _header(above, width):
 
 
 def _decimal(body, delimiter):
-    text = [cell for row in body[:500] for cell in row if not clock.parts(cell)]
+    text = [cell for row in body[:500] for cell in row if not sheet.date_parts(cell)]
     commas = sum(bool(re.fullmatch(r"[+-]?\d+,\d+\D{0,4}", cell)) for cell in text)
     points = sum(bool(re.fullmatch(r"[+-]?\d+\.\d+\D{0,4}", cell)) for cell in text)
     return "," if commas > points else "."
@@ -193,7 +341,7 @@ def _columns(header, body, decimal, reasons):
 
 def _quantity(title, cells, values, before):
     low = title.lower().strip()
-    dated = [clock.parts(cell) for cell in cells[:50]]
+    dated = [sheet.date_parts(cell) for cell in cells[:50]]
     taken = {c.quantity for c in before}
     if re.search(_UNUSED, low):
         return "not used"
@@ -203,7 +351,7 @@ def _quantity(title, cells, values, before):
         if taken & {"date", "date and time"}:
             return "not used"
         return "date and time" if any(re.search(r"[:T]\d|^\d+\.\d+$", c) for c in cells[:50]) else "date"
-    if sum(bool(clock.parts(f"2024-01-01 {cell}")) for cell in cells[:50]) > len(dated) / 2 and ":" in "".join(
+    if sum(bool(sheet.date_parts(f"2024-01-01 {cell}")) for cell in cells[:50]) > len(dated) / 2 and ":" in "".join(
         cells[:5]
     ):
         return "not used" if "time of day" in taken or "date and time" in taken else "time of day"
@@ -251,7 +399,7 @@ def _clock(times, reasons):
     steps = [(b - a).total_seconds() for a, b in pairwise(times)]
     interval = statistics.median(s for s in steps if s > 0) if any(s > 0 for s in steps) else 0
     for a, b in pairwise(times):
-        way = clock.clock_change(a, b, interval) if interval else 0
+        way = sheet.clock_change(a, b, interval) if interval else 0
         if way:
             reasons["clock"] = f"it jumps {'ahead' if way > 0 else 'back'} an hour on {b:%Y-%m-%d}"
             return CLOCKS[2]

@@ -1,18 +1,17 @@
 """Reads a logger's file: in SI, on standard time, one record for each place."""
 
-from dataclasses import replace
+from dataclasses import dataclass, field, replace
 from itertools import pairwise
 from pathlib import Path
 
 import numpy as np
 
-from dryward.checks import BadFile
+from dryward import air
+from dryward.checks import BadFile, UnknownName, within
 from dryward.units import to_si
-from dryward.weather.loggers import clock, sheet
-from dryward.weather.loggers.assumptions import PLACES
-from dryward.weather.loggers.guessing import date_parts, place_in
+from dryward.weather.loggers import sheet
+from dryward.weather.loggers.guessing import PLACES, place_in, row_date
 from dryward.weather.loggers.guessing import guess as guessed
-from dryward.weather.loggers.record import Readings, Record, saturation
 
 # What a sensor can show; anything beyond is an error code [SI].
 _CAN_BE = {
@@ -68,8 +67,8 @@ def read(path, guess=None, place=None):
     if table and len(table[-1]) < width:
         table[-1] = ["cut off"]  # a last line without all its cells is not trusted
     for number, row in enumerate(table, start=guess.header_lines + 1):
-        found = date_parts(row, guess.columns)
-        at = clock.moment(found, guess.date_order) if found else None
+        found = row_date(row, guess.columns)
+        at = sheet.moment(found, guess.date_order) if found else None
         if at is None:
             if any(row):
                 notes.append(number)
@@ -113,7 +112,7 @@ def _standard(times, guess, notes, name):
     steps = np.diff(stamps).astype(float)
     interval = float(np.median(steps[steps > 0])) if np.any(steps > 0) else 0.0
     changes = [(i + 1, way) for i, (a, b) in enumerate(pairwise(times))
-               if (way := clock.clock_change(a, b, interval))]  # fmt: skip
+               if (way := sheet.clock_change(a, b, interval))]  # fmt: skip
     ahead = np.zeros(stamps.size, dtype=bool)
     # Before a step back and after a step ahead the clock runs an hour ahead.
     if changes and changes[0][1] < 0:
@@ -185,3 +184,188 @@ def _records(series, times, fallback, name, notes):
         raise BadFile(f"{name} has no column of temperature, humidity, dew point or wood moisture.")
     rank = {p: i for i, p in enumerate(PLACES)}
     return tuple(sorted(found, key=lambda record: rank.get(record.place, len(rank))))
+
+
+def saturation(temperature, over="auto"):
+    """Saturation pressure where the temperature is known.
+
+    Parameters
+    ----------
+    temperature : array of n
+        [degC], -100 to 200, or not a number.
+    over : {"auto", "water", "ice"}
+        As in `air.saturation_vapor_pressure`.
+
+    Returns
+    -------
+    array of n
+        [Pa], not a number where the temperature is none.
+
+    Examples
+    --------
+    >>> saturation(np.array([20.0, np.nan])).round(1).tolist()
+    [2338.8, nan]
+    """
+    found = np.full(np.shape(temperature), np.nan)
+    known = np.isfinite(temperature)
+    found[known] = air.saturation_vapor_pressure(temperature[known], over=over)
+    return found
+
+
+@dataclass(frozen=True, eq=False)
+class Record:
+    """What was measured at one place.
+
+    Parameters
+    ----------
+    place : str
+        ``"indoors"``, ``"cavity"``, ``"outdoors"`` or any other word.
+    time : array of n
+        Standard time, rising, datetime64[s].
+    temperature : array of n
+        [degC], -60 to 95; not a number where nothing was read.
+    vapor_pressure : array of n
+        [Pa], 0 to 90 000; not a number where nothing was read.
+    moisture_content : array of n, optional
+        Of wood [mass %], 0 to 200.
+    rain : array of n, optional
+        Since the row before [m], 0 to 0.5.
+
+    Examples
+    --------
+    >>> times = np.array(["2024-01-01T00", "2024-01-01T01"], dtype="datetime64[s]")
+    >>> Record("cavity", times, np.array([1.0, 2.0]), np.array([500.0, 500.0])).interval
+    3600.0
+    """
+
+    place: str
+    time: np.ndarray = field(repr=False)
+    temperature: np.ndarray = field(repr=False)
+    vapor_pressure: np.ndarray = field(repr=False)
+    moisture_content: np.ndarray | None = field(default=None, repr=False)
+    rain: np.ndarray | None = field(default=None, repr=False)
+
+    @property
+    def relative_humidity(self):
+        """[-]; over ice below 0 degC, as everywhere in this kit."""
+        return self.vapor_pressure / saturation(self.temperature)
+
+    @property
+    def dew_point(self):
+        """Dew point, or frost point below 0 degC [degC]."""
+        known = np.isfinite(self.vapor_pressure) & (self.vapor_pressure > 1.0)
+        found = np.full(self.time.size, np.nan)
+        found[known] = air.dew_point(self.vapor_pressure[known])
+        return found
+
+    @property
+    def interval(self):
+        """The usual step between rows [s]."""
+        return float(np.median(np.diff(self.time)).astype("timedelta64[s]").astype(float))
+
+    def corrected(self, temperature=0.0, relative_humidity=0.0, hours=0.0):
+        """The record with a sensor's offset and a wrong clock put right.
+
+        Parameters
+        ----------
+        temperature : float
+            Added to the temperature [K], -20 to 20.
+        relative_humidity : float
+            Added to the relative humidity [-], -0.5 to 0.5.
+        hours : float
+            Added to the time [h], -24 to 24.
+        """
+        warm = within("Temperature offset", temperature, -20.0, 20.0, "K")
+        damp = within("Humidity offset", relative_humidity, -0.5, 0.5, "%")
+        late = within("Time shift", hours, -24.0, 24.0, "h")
+        vapor = np.maximum(self.relative_humidity + damp, 0.0) * saturation(self.temperature + warm)
+        shift = np.timedelta64(round(late * 3600), "s")
+        return replace(self, time=self.time + shift, temperature=self.temperature + warm, vapor_pressure=vapor)
+
+
+@dataclass(frozen=True, eq=False)
+class Readings:
+    """A file, read: its records, what was assumed, what was odd.
+
+    Parameters
+    ----------
+    records : tuple of Record
+        One for each place.
+    guess : Guess
+        What was assumed.
+    notes : tuple of str
+        What was left out or filled, in sentences.
+
+    Examples
+    --------
+    >>> from dryward.weather.loggers import read, sample
+    >>> with sample("cause-air-leak") as path:
+    ...     read(path).places
+    ('indoors', 'cavity', 'outdoors')
+    """
+
+    records: tuple
+    guess: object
+    notes: tuple = ()
+
+    @property
+    def places(self):
+        """The places there are records of."""
+        return tuple(record.place for record in self.records)
+
+    def __getitem__(self, place):
+        for record in self.records:
+            if record.place == place:
+                return record
+        raise UnknownName("place in the readings", place, self.places)
+
+
+def moisture_content(reading, temperature, slope=1.0, offset=0.0):
+    """Moisture content of wood from a pin meter's reading and the wood's temperature.
+
+    Cold wood conducts less, so a meter set for room temperature reads too
+    low in a cold roof: 15 on the dial at -7 degC is near 19 %.
+
+    Parameters
+    ----------
+    reading : float or array
+        On the dial, set to Douglas fir [mass %], 0 to 60.
+    temperature : float or array
+        Of the wood [degC], -35 to 60.
+    slope, offset : float, optional
+        Of the species, from the meter's booklet: slope [-] 0.5 to 2, offset
+        [mass %] -10 to 10; 1 and 0 for Douglas fir.
+
+    Returns
+    -------
+    float or array
+        [mass %].
+
+    Raises
+    ------
+    OutOfRange
+        Outside a range.
+
+    Notes
+    -----
+    Good to about one point between 7 and 25 %; above fiber saturation (near
+    28 %) a pin meter gives no number to trust.  Charts in meters' booklets
+    differ from it, and from each other, by up to one and a half points.
+
+    References
+    ----------
+    Pfaff and Garrahan 1986, Forest Products Journal 36(3), 28, from memory;
+    held against correction charts printed in two meters' manuals.
+
+    Examples
+    --------
+    >>> round(moisture_content(15.0, -7.0), 1)
+    18.6
+    """
+    dial = within("Meter reading", reading, 0.0, 60.0, "mass %")
+    t = within("Wood temperature", temperature, -35.0, 60.0, "°C")
+    a = within("Slope of the species", slope, 0.5, 2.0)
+    b = within("Offset of the species", offset, -10.0, 10.0, "mass %")
+    at_room = (dial + 0.567 - 0.0260 * t + 0.000051 * t**2) / (0.881 * np.power(1.0056, t))
+    found = (at_room - b) / a
+    return float(found) if np.ndim(found) == 0 else found

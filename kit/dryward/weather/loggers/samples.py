@@ -1,12 +1,27 @@
 """Sample files of our own making: five that are a mess, and four roofs with a hidden cause.
 
-Every file is written by `files` from the invented roofs of `roof_story`::
+All are made of one invented roof with something wrong with it.  Nothing here
+is measured and nothing is meant for design: four nodes (room, cavity, deck
+wood, outdoors), with just enough in them that each cause leaves its own trace
+in the readings.  The weather is that of an invented place.
+
+Room     outdoor vapor plus what people make, carried out by the fan over a
+         few hours; a shower at seven and at nine in the evening.
+Cavity   no storage: a mean of room, slow film, deck wood and outdoors, each
+         weighted by how open the way is.
+Deck     sun warms it, a clear sky cools it; its wood holds water and gives
+         the vapor pressure that belongs to its moisture and temperature.
+         What is above saturation there goes to frost, a part of it.
+Rain     the same wet days in every story; only a leaky roof lets it in.
+
+The files are written by::
 
     python -c "from dryward.weather.loggers import samples; samples.write('somewhere')"
 """
 
 import re
 from contextlib import contextmanager
+from dataclasses import dataclass
 from datetime import datetime, timedelta
 from importlib.resources import as_file
 from importlib.resources import files as resources
@@ -14,9 +29,12 @@ from pathlib import Path
 
 import numpy as np
 
+from dryward import air
 from dryward.checks import UnknownName
-from dryward.units import from_si
-from dryward.weather.loggers import messy, roof_story
+from dryward.units import DAY, KELVIN, STEFAN_BOLTZMANN, from_si
+from dryward.weather.indoor import vapor_excess
+from dryward.weather.loggers.readings import moisture_content
+from dryward.weather.places import demo
 
 CAUSES = ("indoor-humidity", "air-leak", "built-in-water", "rain-leak")
 _NAMES = (
@@ -114,11 +132,11 @@ def files():
     'Datum;Uhrzeit;Temperatur °C;rel. Feuchte %'
     """
     made = {
-        "messy-semicolon": messy.semicolon(),
-        "messy-report": messy.report(),
-        "messy-dew-point": messy.dew_point(),
-        "messy-no-titles": messy.no_titles(),
-        "messy-three-places": messy.three_places(),
+        "messy-semicolon": semicolon(),
+        "messy-report": report(),
+        "messy-dew-point": dew_point(),
+        "messy-no-titles": no_titles(),
+        "messy-three-places": three_places(),
     }
     return made | {f"cause-{cause}": cause_file(cause) for cause in CAUSES}
 
@@ -129,7 +147,7 @@ def cause_file(cause, place="cold"):
     Parameters
     ----------
     cause : str
-        A key of `roof_story.STORIES`.
+        A key of `FAULTS`.
     place : str, optional
         One of `weather.demos`.
 
@@ -143,17 +161,17 @@ def cause_file(cause, place="cold"):
     >>> cause_file("air-leak").decode().count("\\n")
     673
     """
-    story = roof_story.hours(cause, place)
+    story = four_weeks(cause, place)
     titles = ["Date and time"]
     columns = []
     for where in ("indoors", "cavity", "outdoors"):
         temperature, vapor = getattr(story, where)
         titles += [f"{where.capitalize()} temperature (F)", f"{where.capitalize()} RH (%)"]
-        columns += [from_si(temperature, "degF"), messy.shown_humidity(temperature, vapor)]
+        columns += [from_si(temperature, "degF"), shown_humidity(temperature, vapor)]
     titles += ["Pin meter MC in the roof deck (%)", "Outdoors rain (mm)"]
-    columns += [messy.dial(story.wood, story.cavity[0]), story.rain]
+    columns += [dial(story.wood, story.cavity[0]), story.rain]
     lines = [",".join(titles)]
-    start = datetime(messy.YEAR, 1, 1) + timedelta(hours=story.first_hour + 1)
+    start = datetime(YEAR, 1, 1) + timedelta(hours=story.first_hour + 1)
     for i in range(story.wood.size):
         cells = [f"{column[i]:.1f}" for column in columns]
         lines.append(",".join([f"{start + timedelta(hours=i):%Y-%m-%d %H:%M}", *cells]))
@@ -180,3 +198,315 @@ def checked_numbers(raw):
     """
     text = raw.decode("utf-16" if raw[:2] == b"\xff\xfe" else "cp1252")
     return np.array([float(n.replace(",", ".")) for n in re.findall(r"\d+[.,]\d+|\d+", text)])
+
+
+#: The year written in the files; no leap year, as the invented weather.
+YEAR = 2023
+
+
+def shown_humidity(temperature, vapor):
+    """What a humidity sensor shows: over liquid water, in frost too.
+
+    Parameters
+    ----------
+    temperature : array of n
+        [degC], -60 to 95.
+    vapor : array of n
+        [Pa], 0 or more.
+
+    Returns
+    -------
+    array of n
+        [%].
+
+    Examples
+    --------
+    >>> round(float(shown_humidity(20.0, 1169.4)), 1)
+    50.0
+    """
+    return 100 * vapor / air.saturation_vapor_pressure(temperature, over="water")
+
+
+def dial(moisture, temperature):
+    """What a pin meter shows: the correction for cold wood, backwards.
+
+    Parameters
+    ----------
+    moisture : array of n
+        Of the wood [mass %], 0 to 60.
+    temperature : array of n
+        Of the wood [degC], -35 to 60.
+
+    Returns
+    -------
+    array of n
+        On the dial [mass %].
+
+    Examples
+    --------
+    >>> round(float(dial(moisture_content(15.0, -7.0), -7.0)), 6)
+    15.0
+    """
+    zero, one = moisture_content(0.0, temperature), moisture_content(1.0, temperature)
+    return (moisture - zero) / (one - zero)
+
+
+def _some(cause, where, count):
+    story = four_weeks(cause)
+    temperature, vapor = (series[:count] for series in getattr(story, where))
+    return temperature, vapor, shown_humidity(temperature, vapor)
+
+
+def semicolon():
+    """Decimal comma, day first, date and clock apart, the Windows alphabet, a doubled row, a word for no reading.
+
+    Returns
+    -------
+    bytes
+
+    Examples
+    --------
+    >>> len(semicolon()) > 1000
+    True
+    """
+    temperature, _, humidity = _some("nothing", "cavity", 96)
+    lines = ["Logger im Dach;;;", "Datum;Uhrzeit;Temperatur °C;rel. Feuchte %"]
+    start = datetime(YEAR, 1, 8, 0, 0)
+    for i, (t, rh) in enumerate(zip(temperature, humidity, strict=True)):
+        at = start + timedelta(hours=i)
+        lines.append(f"{at:%d.%m.%Y;%H:%M};{t:.1f};{rh:.1f}".replace(".", ",").replace(",", ".", 2))
+    lines.insert(40, lines[39])
+    lines[60] = lines[60].rsplit(";", 2)[0] + ";Fehler;---"
+    return ("\r\n".join(lines) + "\r\n").encode("cp1252")
+
+
+def report():
+    """Lines of a report above and below, month first, AM and PM, °F, and the clock put back in November.
+
+    Returns
+    -------
+    bytes
+
+    Examples
+    --------
+    >>> len(report()) > 1000
+    True
+    """
+    temperature, _, humidity = _some("air-leak", "indoors", 120)
+    lines = [
+        "Plot title: upstairs hall",
+        "Serial number: 0000-0000",
+        "Sample rate: 30 min",
+        "",
+        "#,Date Time,Temp (°F),RH (%),Battery (V)",
+    ]
+    summer = datetime(YEAR, 11, 3, 0, 0)
+    for i in range(239):
+        at = summer + timedelta(minutes=30 * i)
+        if at >= datetime(YEAR, 11, 5, 2, 0):
+            at -= timedelta(hours=1)
+        t, rh = from_si(temperature[i // 2], "degF"), humidity[i // 2]
+        lines.append(f"{i + 1},{at.month}/{at.day}/{at:%y %I:%M:%S %p},{t:.2f},{rh:.1f},3.0{i % 3}")
+    lines += ["", "End of file,,,,", "Maximum,,80,60,"]
+    return ("\n".join(lines) + "\n").encode("utf-8-sig")
+
+
+def dew_point():
+    """Tabs, UTF-16, times with their zone, dew point in place of humidity, gaps and dashes.
+
+    Returns
+    -------
+    bytes
+
+    Examples
+    --------
+    >>> len(dew_point()) > 1000
+    True
+    """
+    temperature, vapor, _ = _some("indoor-humidity", "cavity", 110)
+    dew = air.dew_point(vapor, over="water")
+    lines = ["Timestamp\tTemp, °C\tDew Point, °C\tLight (lux)"]
+    start = datetime(YEAR, 2, 1, 0, 0)
+    for i in range(110):
+        if 30 <= i < 39:
+            continue
+        cell = "--" if i in (70, 71) else f"{dew[i]:.2f}"
+        lines.append(f"{start + timedelta(hours=i):%Y-%m-%dT%H:%M:%S}-05:00\t{temperature[i]:.2f}\t{cell}\t0")
+    return ("\n".join(lines) + "\n").encode("utf-16")
+
+
+def no_titles():
+    """No titles at all, quoted decimal commas between commas, days and months that could be either.
+
+    Returns
+    -------
+    bytes
+
+    Examples
+    --------
+    >>> len(no_titles()) > 1000
+    True
+    """
+    temperature, _, humidity = _some("nothing", "indoors", 72)
+    lines = []
+    start = datetime(YEAR, 3, 4, 6, 0)
+    for i in range(72):
+        t, rh = (f"{v:.1f}".replace(".", ",") for v in (temperature[i], humidity[i]))
+        at = start + timedelta(hours=i)
+        lines.append(f'"{at:%d/%m/%Y %H:%M}","{t}","{rh}"')
+    return ("\n".join(lines) + "\n").encode()
+
+
+def three_places():
+    """Three places in one file, humidity as a fraction, rows out of order, error codes, a last line cut off.
+
+    Returns
+    -------
+    bytes
+
+    Examples
+    --------
+    >>> len(three_places()) > 1000
+    True
+    """
+    story = four_weeks("rain-leak")
+    titles = "Time;Room T [C];Room RH [-];Ridge T [C];Ridge RH [-];Outside T [C];Outside RH [-];Wood MC [%]"
+    start, rows = datetime(YEAR, 3, 25, 0, 0), []
+    shown = dial(story.wood, story.cavity[0])
+    for i in range(72):
+        at = start + timedelta(hours=i)
+        if at >= datetime(YEAR, 3, 26, 2, 0):
+            at += timedelta(hours=1)
+        cells = []
+        for where in ("indoors", "cavity", "outdoors"):
+            temperature, vapor = getattr(story, where)
+            cells += [f"{temperature[i]:.1f}", f"{shown_humidity(temperature[i], vapor[i]) / 100:.3f}"]
+        cells.append(f"{shown[i]:.1f}")
+        if i in (20, 21):
+            cells[2] = "-999"
+        rows.append(f"{at:%Y/%m/%d %H:%M};" + ";".join(cells))
+    rows[50], rows[51] = rows[51], rows[50]
+    return ("\n".join([titles, *rows]) + "\n2023/03/28").encode()
+
+
+DAYS = 28
+
+
+@dataclass(frozen=True)
+class Fault:
+    """What is wrong, in numbers: openness of the ways to the cavity, and what the wood starts with."""
+
+    first_day: int  # day of the year on which it begins
+    fresh_air: float  # [m3/s]
+    film: float  # openness of the slow way from the room [-]
+    hole: float  # openness of the fast way from the room [-]
+    outside: float  # openness to outdoors [-]
+    wood: float  # openness to the wood [-]
+    moisture: float  # of the wood at the start [mass %]
+    rain_in: float = 0.0  # rise of the wood's moisture for each mm of rain [mass %]
+
+
+FAULTS = {
+    "indoor-humidity": Fault(8, 0.011, 0.6, 0.0, 0.5, 1.5, 15.0),
+    "air-leak": Fault(318, 0.028, 0.03, 1.2, 1.4, 0.5, 14.0),
+    "built-in-water": Fault(66, 0.028, 0.03, 0.0, 0.5, 2.0, 29.0),
+    "rain-leak": Fault(276, 0.035, 0.03, 0.0, 0.8, 1.6, 13.0, 0.35),
+    "nothing": Fault(8, 0.032, 0.02, 0.0, 2.5, 0.4, 12.0),
+}
+_FROST = 1.5  # openness to a frosty deck [-]
+# Wet spells: first hour, hours, mm an hour.
+_RAIN = ((80, 7, 1.6), (201, 5, 2.2), (333, 9, 1.2), (452, 6, 1.8), (560, 4, 2.4))
+
+
+@dataclass(frozen=True, eq=False)
+class Story:
+    """The story's series, hourly: temperatures [degC], vapor pressures [Pa], wood [mass %], rain [mm]."""
+
+    first_hour: int
+    indoors: tuple
+    cavity: tuple
+    outdoors: tuple
+    wood: np.ndarray
+    rain: np.ndarray
+
+
+def _wood_humidity(moisture):
+    """Relative humidity at the wood's surface, from its moisture [mass %]; a rough S-curve."""
+    return 1.0 - np.exp(-((moisture / 13.0) ** 1.9))
+
+
+def _slow(series, hours):
+    """A series behind a film: it follows over this many hours."""
+    found, value = np.empty_like(series), series[:48].mean()
+    for i, now in enumerate(series):
+        value += (now - value) / hours
+        found[i] = value
+    return found
+
+
+def _room(outdoor_vapor, fault):
+    clock = np.arange(outdoor_vapor.size) % 24
+    made = 7.5 + 3.0 * np.isin(clock, (17, 18)) + 1.5 * (clock > 16)  # kg a day
+    shower = np.isin(clock, (7, 21)).astype(float)
+    temperature = 20.8 + 0.5 * np.cos(2 * np.pi * (clock - 19) / 24)
+    level = _slow(outdoor_vapor, 6.0) + _slow(vapor_excess(made / DAY, fault.fresh_air, 21.0), 5.0)
+    steam, held = np.empty_like(level), 0.0
+    for i, now in enumerate(shower):
+        held = 0.45 * held + 260.0 * now
+        steam[i] = held
+    return temperature, np.minimum(level + steam, 0.98 * air.saturation_vapor_pressure(temperature))
+
+
+def four_weeks(cause, place="cold"):
+    """Four weeks of an invented roof.
+
+    Parameters
+    ----------
+    cause : str
+        A key of `FAULTS`.
+    place : str, optional
+        One of `weather.demos`.
+
+    Returns
+    -------
+    Story
+
+    Examples
+    --------
+    >>> four_weeks("air-leak").wood.size
+    672
+    """
+    fault, year = FAULTS[cause], demo(place)
+    pick = (np.arange(DAYS * 24) + (fault.first_day - 1) * 24) % year.hours
+    outside_temperature, outside_vapor = year.temperature[pick], year.vapor_pressure[pick]
+    rain = np.zeros(pick.size)
+    for start, count, rate in _RAIN:
+        rain[start : start + count] = rate
+    sky = year.sky_longwave[pick] / (STEFAN_BOLTZMANN * (outside_temperature + KELVIN) ** 4)
+    deck = outside_temperature + 0.022 * year.global_horizontal[pick] - 12.0 * (1.0 - sky) + 0.6
+    room_temperature, room_vapor = _room(outside_vapor, fault)
+    behind_film = _slow(room_vapor, 60.0)
+    moisture, wood, vapor = fault.moisture, np.empty(pick.size), np.empty(pick.size)
+    ways = fault.film + fault.hole + fault.outside + fault.wood
+    saturation = air.saturation_vapor_pressure(deck)
+    # The sensor hangs a little inside of the deck, and leaking air is warm.
+    hollow = deck + (0.12 + 0.12 * fault.hole) * (room_temperature - deck)
+    hollow_saturation = air.saturation_vapor_pressure(hollow)
+    for i in range(pick.size):
+        of_wood = _wood_humidity(moisture) * saturation[i]
+        mixed = (
+            fault.film * behind_film[i] + fault.hole * room_vapor[i]
+            + fault.outside * outside_vapor[i] + fault.wood * of_wood
+        ) / ways  # fmt: skip
+        frost = _FROST if mixed > saturation[i] else 0.0
+        vapor[i] = min((ways * mixed + frost * saturation[i]) / (ways + frost), 0.995 * hollow_saturation[i])
+        moisture += 7e-5 * fault.wood * (vapor[i] - of_wood) + fault.rain_in * rain[i]
+        wood[i] = moisture
+    return Story(
+        int(pick[0]),
+        (room_temperature, room_vapor),
+        (hollow, vapor),
+        (outside_temperature, outside_vapor),
+        wood,
+        rain,
+    )

@@ -1,0 +1,250 @@
+"""Tables read with care: TOML that a person wrote, and CSV files of the package.
+
+What is wrong is said with its place.  Every row of the package says where its
+numbers come from; a row that does not is refused.  Lines of a CSV that begin
+with ``#`` are remarks.
+"""
+
+import csv
+import difflib
+import re
+import tomllib
+from importlib import resources
+
+from dryward.checks import BadFile
+from dryward.units import read
+
+MOST_POINTS, LONGEST_NAME, LONGEST_TEXT = 200, 80, 4000
+#: Words that every substance may carry.
+ORIGIN = ("id", "name", "category", "source", "where", "how_read", "ranges")
+_SPANS = ("conductivity", "vapor_permeability", "sorption", "permeance")  # what a range may be given for
+
+
+# A key of ten and more parts: none of ours has more than four, and the TOML
+# reader's memory grows with the square of their number.
+_LONG_KEY = re.compile(
+    r"""(?<![\w-])(?:(?:[\w-]++|"(?:[^"\\\n]|\\.)*+"|'[^'\n]*+')[ \t]*+\.[ \t]*+){10}""",
+)
+
+
+def toml(text: str, name: str) -> dict[str, object]:
+    """The tables of a TOML text, or a BadFile with the line and what is wrong there."""
+    if _LONG_KEY.search(text):
+        raise BadFile(f"{name}: it is nested too deeply.")
+    try:
+        return tomllib.loads(text)
+    except RecursionError:
+        raise BadFile(f"{name}: it is nested too deeply.") from None
+    except tomllib.TOMLDecodeError as error:  # says line and column
+        raise BadFile(f"{name}: it is not written as TOML: {str(error)[:120].rstrip('.')}.") from None
+    except ValueError:
+        raise BadFile(f"{name}: it holds a number with too many digits.") from None
+
+
+class Table:
+    """One table of the file and its place, read word by word."""
+
+    def __init__(self, place, table, words):
+        if not isinstance(table, dict):
+            raise BadFile(f"{place}: it must be a table of words and values")
+        for key in table:
+            if key not in words:
+                near = difflib.get_close_matches(key, words, n=1, cutoff=0.6)
+                hint = f"; did you mean {near[0]}" if near else ""
+                raise BadFile(f'{place}: the word "{key[:40]}" is not known{hint}')
+        self.place, self.table = place, table
+
+    def __contains__(self, key):
+        return key in self.table
+
+    def wrong(self, key, rule):
+        return BadFile(f"{self.place}: {key} must be {rule}")
+
+    def text(self, key, default="", longest=LONGEST_NAME):
+        value = self.table.get(key, default)
+        if not isinstance(value, str) or len(value) > longest:
+            raise self.wrong(key, f"a text of at most {longest} characters")
+        if any(ord(sign) < 32 and sign != "\n" for sign in value):
+            raise self.wrong(key, "a text without control characters")
+        return value
+
+    def flag(self, key):
+        value = self.table.get(key, False)
+        if not isinstance(value, bool):
+            raise self.wrong(key, "true or false")
+        return value
+
+    def quantity(self, key, quantity=None, default=None):
+        if key not in self.table:
+            if default is None:
+                raise BadFile(f"{self.place}: {key} is missing")
+            return default
+        return self._value(key, self.table[key], quantity)
+
+    def _value(self, key, value, quantity):
+        if isinstance(value, str) and quantity:
+            return read(value, quantity)
+        if isinstance(value, bool) or not isinstance(value, (int, float)):
+            raise self.wrong(key, 'a number, or a text with a unit such as "3/4 in"' if quantity else "a number")
+        try:
+            return float(value)
+        except OverflowError:
+            raise self.wrong(key, "a number of ordinary size") from None
+
+    def points(self, key, first=None, second=None):
+        rows = self.table.get(key, [])
+        if not isinstance(rows, list) or len(rows) > MOST_POINTS:
+            raise self.wrong(key, f"a list of at most {MOST_POINTS} pairs")
+        if any(not isinstance(row, list) or len(row) != 2 for row in rows):
+            raise self.wrong(key, "a list of pairs such as [[0.25, 1.0], [0.75, 9.0]]")
+        return tuple((self._value(key, x, first), self._value(key, y, second)) for x, y in rows)
+
+    def curve(self, key, quantity=None, first=None):
+        if isinstance(self.table.get(key), list):
+            return self.points(key, first, quantity)
+        return self.quantity(key, quantity)
+
+    def names(self, key):
+        value = self.table.get(key, [])
+        if not isinstance(value, list) or any(not isinstance(each, str) for each in value):
+            raise self.wrong(key, "a list of layer names")
+        return tuple(value)
+
+    def origin(self):
+        spans = self.table.get("ranges", {})
+        if not isinstance(spans, dict):
+            raise self.wrong("ranges", "a table such as { conductivity = [0.03, 0.05] }")
+        inner = Table(f"{self.place}, ranges", spans, _SPANS)
+        ranges = []
+        for name, span in spans.items():
+            if not isinstance(span, list) or len(span) != 2:
+                raise inner.wrong(name, "a pair of numbers")
+            ranges.append((name, *(inner._value(name, each, None) for each in span)))
+        words = {
+            key: self.text(key, longest=LONGEST_TEXT if key in ("source", "where", "how_read") else LONGEST_NAME)
+            for key in ORIGIN[:-1]
+        }
+        return {**words, "ranges": tuple(ranges)}
+
+
+#: What every row must say.
+MUST_SPEAK = ("id", "source", "where", "how_read")
+
+
+def rows(name, columns, text=None):
+    """The rows of one table.
+
+    Parameters
+    ----------
+    name : str
+        File below ``building/data``, such as ``"materials.csv"``.
+    columns : sequence of str
+        Columns that must be there, besides those of `MUST_SPEAK`.
+    text : str, optional
+        Read this text in place of the file.
+
+    Returns
+    -------
+    list of dict
+        One a row, all values text; ``"line"`` is the line number.
+
+    Raises
+    ------
+    BadFile
+        When a column is missing, an id stands twice, or a row lacks its
+        source, its place or how it was read.
+
+    Examples
+    --------
+    >>> rows("things.csv", [], "id,source,where,how_read\\na,by hand,-,counted\\n")[0]["source"]
+    'by hand'
+    """
+    if text is None:
+        text = resources.files("dryward.building").joinpath("data", *name.split("/")).read_text(encoding="utf-8")
+    lines = [(number, line) for number, line in enumerate(text.splitlines(), 1) if line and not line.startswith("#")]
+    reader = csv.DictReader((line for _, line in lines), strict=True)
+    lacking = [column for column in (*MUST_SPEAK, *columns) if column not in (reader.fieldnames or ())]
+    if lacking:
+        raise BadFile(f"The table {name} lacks the column {lacking[0]}.")
+    found, seen = [], set()
+    for row, (number, _) in zip(reader, lines[1:], strict=True):
+        if None in row or None in row.values():
+            raise BadFile(f"The table {name}, line {number}, does not have one value for each column.")
+        for column in MUST_SPEAK:
+            if not row[column].strip():
+                raise BadFile(f"The table {name}, line {number} ({row['id'] or 'no id'}), lacks its {column}.")
+        if row["id"] in seen:
+            raise BadFile(f"The table {name}, line {number}, has the id {row['id']} a second time.")
+        seen.add(row["id"])
+        found.append({**{key: value.strip() for key, value in row.items()}, "line": number})
+    return found
+
+
+def cell_number(row, column, name):
+    """The number in one cell.
+
+    Parameters
+    ----------
+    row : dict
+        From `rows`.
+    column, name : str
+        The column, and the table for the message.
+
+    Returns
+    -------
+    float or None
+        None for an empty cell.
+
+    Raises
+    ------
+    BadFile
+        When the cell is not a number.
+
+    Examples
+    --------
+    >>> cell_number({"a": "2.5", "line": 3}, "a", "things.csv")
+    2.5
+    """
+    if not row[column]:
+        return None
+    try:
+        return float(row[column])
+    except ValueError:
+        raise _wrong(row, column, name, "a number") from None
+
+
+def cell_points(row, column, name):
+    """The points in one cell, written ``0.5:12 0.8:20``.
+
+    Parameters
+    ----------
+    row : dict
+        From `rows`.
+    column, name : str
+        The column, and the table for the message.
+
+    Returns
+    -------
+    tuple of (float, float)
+
+    Raises
+    ------
+    BadFile
+        When the cell is not made of points.
+
+    Examples
+    --------
+    >>> cell_points({"a": "0.5:12 0.8:20", "line": 3}, "a", "things.csv")
+    ((0.5, 12.0), (0.8, 20.0))
+    """
+    try:
+        found = tuple(tuple(float(part) for part in each.split(":")) for each in row[column].split())
+        if any(len(each) != 2 for each in found):
+            raise ValueError
+    except ValueError:
+        raise _wrong(row, column, name, 'made of points like "0.5:12 0.8:20"') from None
+    return found
+
+
+def _wrong(row, column, name, what):
+    return BadFile(f"The table {name}, line {row['line']}, column {column}: {row[column][:40]!r} is not {what}.")

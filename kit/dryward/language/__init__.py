@@ -1,0 +1,224 @@
+"""Every text a reader sees, out of the messages of one language.
+
+The texts stand in files of messages (Project Fluent: plurals, choices, named
+places for numbers and names), one set a language: a file a room in
+``language/<language>/<room>.ftl``, and in each lesson's own folder
+``<language>.ftl``.  Code holds facts and asks for a message at the last
+moment::
+
+    message("report.dry-up-to", roof="roof", limit="45 %")
+
+asks for ``dry-up-to`` of ``report.ftl``.  A lesson asks for its own::
+
+    message = language.beside(__file__)
+    message("gains", rate=page.show(rate, "vapor flux"))
+
+Facts are texts that are shown as they are (a number goes through
+`units.show` first) and whole numbers that choose a plural.  A text is never
+glued together from pieces of grammar: where the words depend on a fact, the
+message chooses by it.
+
+Another language is another folder with files of the same names; the lessons'
+stand in it under ``course/<lesson>.ftl``.  It is taken with `use`, or from
+the start by naming the folder in ``DRYWARD_LANGUAGE``.  What it lacks is
+shown in English.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import os
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+ENGLISH = "en"
+_HOME = Path(__file__).parent
+
+
+class MissingMessage(LookupError):
+    """A message that no file has: a slip in the code, not a reader's."""
+
+
+class Catalog:
+    """The messages of one file."""
+
+    def __init__(self, path: Path, locale: str) -> None:
+        from fluent.runtime import FluentBundle, FluentResource
+
+        self._path = path
+        self._bundle = FluentBundle([locale], use_isolating=False)
+        self._bundle.add_resource(FluentResource(path.read_text(encoding="utf-8")))
+        self._ready: dict[str, tuple[str | tuple[bool, str], ...] | None] = {}
+
+    def __contains__(self, id: str) -> bool:
+        return self._bundle.has_message(id)
+
+    def text(self, id: str, facts: dict[str, Any]) -> str:
+        """One message with its facts in their places."""
+        if id not in self._ready:
+            self._ready[id] = _plain(self._bundle.get_message(id).value)
+        parts = self._ready[id]
+        if parts is None:
+            return self._chosen(id, facts)
+        try:
+            return "".join([str(facts[part[1]]) if isinstance(part, tuple) else part for part in parts])
+        except KeyError as lacking:
+            raise MissingMessage(f"{self._path.name}, {id}: the fact {lacking} is not given") from None
+
+    def _chosen(self, id: str, facts: dict[str, Any]) -> str:
+        """A message that chooses by a fact."""
+        from fluent.runtime.types import fluent_number
+
+        told = {
+            # As it is read aloud: no comma in thousands; a true or false chooses by its name.
+            name: ("yes" if value else "no")
+            if isinstance(value, bool)
+            else fluent_number(value, useGrouping=False)
+            if isinstance(value, int)
+            else str(value)
+            for name, value in facts.items()
+        }
+        pattern = self._bundle.get_message(id).value
+        if pattern is None:
+            raise MissingMessage(f"{self._path.name}, {id}: it has no text")
+        text, slips = self._bundle.format_pattern(pattern, told)
+        if slips:
+            raise MissingMessage(f"{self._path.name}, {id}: {slips[0]}")
+        return str(text)
+
+
+def _plain(pattern: Any) -> tuple[str | tuple[bool, str], ...] | None:
+    """The parts of a message without a choice, which needs no interpreter; None for one with a choice."""
+    from fluent.syntax import ast
+
+    elements = getattr(pattern, "elements", None)
+    if elements is None:  # the runtime keeps a message that is one text as that text
+        elements = [pattern]
+    found: list[str | tuple[bool, str]] = []
+    for each in elements:
+        inner = getattr(each, "expression", each)
+        if isinstance(inner, (ast.TextElement, ast.StringLiteral)):
+            found.append(inner.value if isinstance(inner, ast.TextElement) else inner.parse()["value"])
+        elif isinstance(inner, ast.VariableReference):
+            found.append((True, inner.id.name))
+        else:
+            return None
+    return tuple(found)
+
+
+_loaded: dict[Path, Catalog] = {}
+_folder: Path | None = Path(os.environ["DRYWARD_LANGUAGE"]) if os.environ.get("DRYWARD_LANGUAGE") else None
+
+
+def use(folder: str | Path | None) -> None:
+    """Speak the language of a folder from now on; None for English."""
+    global _folder
+    _folder = None if folder is None else Path(folder)
+
+
+def folder() -> Path | None:
+    """The folder of the language in use; None for English."""
+    return _folder
+
+
+def name() -> str:
+    """The language in use, by the name of its folder; as it stands in a page's ``lang``."""
+    return _folder.name if _folder else ENGLISH
+
+
+def _catalog(path: Path, locale: str) -> Catalog | None:
+    if path not in _loaded:
+        if not path.is_file():
+            return None
+        _loaded[path] = Catalog(path, locale)
+    return _loaded[path]
+
+
+def _text(places: tuple[str, Path], id: str, facts: dict[str, Any]) -> str:
+    """A message from the language in use, else from English."""
+    other, english = places
+    if _folder is not None:
+        found = _catalog(_folder / other, _folder.name)
+        if found is not None and id in found:
+            with contextlib.suppress(MissingMessage):  # a slip of that language: English is shown
+                return found.text(id, facts)
+    found = _catalog(english, ENGLISH)
+    if found is None or id not in found:
+        raise MissingMessage(f"{english.name} has no message {id}")
+    return found.text(id, facts)
+
+
+def message(id: str, /, **facts: Any) -> str:
+    """The text of ``room.message`` with its facts in their places.
+
+    Parameters
+    ----------
+    id : str
+        The file, a point, and the name in it: ``"report.dry-up-to"``.
+    **facts : str, int or bool
+        What the message names, shown as it is; an int chooses a plural, a
+        bool between ``[yes]`` and ``[no]``.
+
+    Returns
+    -------
+    str
+
+    Raises
+    ------
+    MissingMessage
+        For a name or a fact that is not there.
+
+    Examples
+    --------
+    >>> message("language.listed", first="batt", last="board")
+    'batt and board'
+    """
+    room, _, own = id.partition(".")
+    return _text((f"{room}.ftl", _HOME / ENGLISH / f"{room}.ftl"), own, facts)
+
+
+def has(id: str) -> bool:
+    """Whether English has a message of that name: ``"names.inner-membrane"``."""
+    room, _, own = id.partition(".")
+    found = _catalog(_HOME / ENGLISH / f"{room}.ftl", ENGLISH)
+    return found is not None and own in found
+
+
+def beside(file: str) -> Callable[..., str]:
+    """Like `message`, for the messages that stand in the folder of a module: ``beside(__file__)``."""
+    home = Path(file).parent
+
+    def own(id: str, /, **facts: Any) -> str:
+        return _text((f"course/{home.name}.ftl", home / f"{ENGLISH}.ftl"), id, facts)
+
+    return own
+
+
+def called(given: str) -> str:
+    """A name of the kit's own, such as that of a layer, in the reader's language; any other name as it is.
+
+    Examples
+    --------
+    >>> called("inner membrane"), called("my own felt")
+    ('inner membrane', 'my own felt')
+    """
+    id = f"names.{'-'.join(given.lower().split())}"
+    plain = id.replace("-", "").replace(".", "")
+    return message(id) if plain.isascii() and plain.isalnum() and has(id) else given
+
+
+def listed(words: list[str] | tuple[str, ...]) -> str:
+    """Words as they stand in a sentence: "a", "a and b", "a, b and c".
+
+    Examples
+    --------
+    >>> listed(["batt"]), listed(["batt", "board"]), listed(["batt", "board", "film"])
+    ('batt', 'batt and board', 'batt, board and film')
+    """
+    if len(words) < 2:
+        return "".join(words)
+    first = words[0]
+    for each in words[1:-1]:
+        first = message("language.listing", first=first, next=each)
+    return message("language.listed", first=first, last=words[-1])

@@ -1,0 +1,3 @@
+# A list in a sentence.
+listing = { $first }, { $next }
+listed = { $first } and { $last }

@@ -1,0 +1,289 @@
+"""The vapor line: a string pulled tight under the saturation pressures.
+
+In the plane of vapor resistance and pressure, the line from the room's vapor
+pressure to the outdoor one may nowhere pass above saturation.  The steady
+line is the lower convex hull of the two ends and the saturation pressures
+(ISO 13788:2012 clause 6): where it touches, vapor becomes water, and the
+change of slope is the rate.
+
+The one-case form walks the points once; the form for many cases at once
+looks, from each vertex, for the next one by the smallest slope.  They are two
+different algorithms and the tests hold them against each other.
+"""
+
+from itertools import pairwise
+
+import numpy as np
+
+from dryward.checks import NotConverged
+
+
+def tight_line(resistance, ceiling, start, end):
+    """The pressures and the nodes where the line touches, for one case.
+
+    Parameters
+    ----------
+    resistance : list of float
+        Vapor resistance from the start [s m2 Pa/kg], never falling.
+    ceiling : list of float
+        Saturation pressure at each node [Pa].
+    start, end : float
+        Vapor pressure at the two ends [Pa].
+
+    Returns
+    -------
+    pressure : list of float
+        At each node [Pa].
+    vertices : list of int
+        Nodes where the line bends, both ends included.
+    """
+    last = len(resistance) - 1
+    z, p = resistance, list(ceiling)
+    # A surface with no resistance to the air beside it cannot carry more
+    # than its own saturation pressure: that end is held there.
+    first, final = start, end
+    low, high = 0, last
+    for k in range(1, last):
+        if z[k] > z[0]:
+            break
+        if p[k] < first:
+            first, low = p[k], k
+    for k in range(last - 1, 0, -1):
+        if z[k] < z[last]:
+            break
+        if p[k] < final:
+            final, high = p[k], k
+    p[low], p[high] = first, final
+    chain = [low]
+    for k in range(low + 1, high + 1):
+        if z[k] <= z[low] and k != high:
+            continue
+        zk, pk = z[k], p[k]
+        if k != high and z[k] >= z[high]:
+            continue
+        while len(chain) > 1:
+            a, b = chain[-2], chain[-1]
+            if (p[b] - p[a]) * (zk - z[a]) >= (pk - p[a]) * (z[b] - z[a]):
+                chain.pop()
+            else:
+                break
+        chain.append(k)
+    pressure = [start] + [first] * low if low else [first]
+    for a, b in pairwise(chain):
+        slope = (p[b] - p[a]) / (z[b] - z[a]) if z[b] > z[a] else 0.0
+        pressure += [p[a] + slope * (z[k] - z[a]) for k in range(a + 1, b)] + [p[b]]
+    if high < last:
+        pressure += [final] * (last - high - 1) + [end]
+    vertices = ([0] if low else []) + chain + ([last] if high < last else [])
+    return pressure, vertices
+
+
+def tight_line_through(resistance, ceiling, start, end, held=()):
+    """The same line when some nodes hold water and so stay at saturation.
+
+    Parameters
+    ----------
+    resistance, ceiling, start, end
+        As in `tight_line`.
+    held : sequence of int
+        Nodes at saturation, rising, the two ends not among them.
+
+    Returns
+    -------
+    pressure, vertices
+        As in `tight_line`; every held node is a vertex.
+    """
+    if not held:
+        return tight_line(resistance, ceiling, start, end)
+    stops = [0, *held, len(resistance) - 1]
+    pressure, vertices = [start], [0]
+    for a, b in pairwise(stops):
+        p, bends = tight_line(
+            resistance[a : b + 1],
+            ceiling[a : b + 1],
+            start if a == 0 else ceiling[a],
+            end if b == stops[-1] else ceiling[b],
+        )
+        pressure += p[1:]
+        vertices += [a + k for k in bends[1:]]
+    return pressure, vertices
+
+
+def tight_lines(resistance, ceiling, start, end):
+    """The pressures along many lines at once.
+
+    Parameters
+    ----------
+    resistance, ceiling : ndarray (cases, nodes)
+        As in `tight_line`.
+    start, end : ndarray (cases)
+        [Pa].
+
+    Returns
+    -------
+    pressure : ndarray (cases, nodes)
+        [Pa].
+    """
+    top = ceiling.copy()
+    at_start = resistance <= resistance[:, :1]
+    at_end = resistance >= resistance[:, -1:]
+    top[:, 0], top[:, -1] = start, end
+    first = np.where(at_start, top, np.inf).min(axis=1)
+    final = np.where(at_end, top, np.inf).min(axis=1)
+    # Most cases are dry: the straight line stays under saturation.
+    span = resistance[:, -1] - resistance[:, 0]
+    slope = (final - first) / np.where(span > 0, span, 1.0)
+    pressure = first[:, None] + slope[:, None] * (resistance - resistance[:, :1])
+    inside = ~(at_start | at_end)
+    wet = np.flatnonzero(((pressure > top * (1 + 1e-12)) & inside).any(axis=1))
+    if wet.size:
+        pressure[wet] = _bent(resistance[wet], top[wet], first[wet], final[wet], at_start[wet], at_end[wet])
+    pressure[at_end] = np.broadcast_to(final[:, None], pressure.shape)[at_end]
+    pressure[:, 0], pressure[:, -1] = start, end
+    return pressure
+
+
+def _bent(z, top, first, final, at_start, at_end):
+    cases, nodes = z.shape
+    pressure = np.broadcast_to(first[:, None], z.shape).copy()
+    top = np.where(at_end, final[:, None], top)
+    active = np.arange(cases)
+    from_z, from_p = z[:, 0].copy(), first.copy()
+    end_z = z[:, -1]
+    while active.size:
+        za, pa = from_z[active, None], from_p[active, None]
+        away = z[active] - za
+        with np.errstate(divide="ignore", invalid="ignore"):
+            slopes = np.where(away > 0, (top[active] - pa) / away, np.inf)
+        best = slopes.min(axis=1)
+        # Of points on one line the farthest is the next vertex.
+        ahead = slopes <= best[:, None] + 1e-13 * np.abs(best[:, None])
+        new = nodes - 1 - np.argmax(ahead[:, ::-1], axis=1)
+        # By resistance, not by place: nodes with none between them share a pressure.
+        reach = (away > 0) & (z[active] <= z[active, new][:, None])
+        line = pa + best[:, None] * away
+        pressure[active] = np.where(reach, line, pressure[active])
+        rows = np.arange(active.size)
+        from_z[active] = z[active, new]
+        from_p[active] = line[rows, new]
+        active = active[from_z[active] < end_z[active]]
+    return pressure
+
+
+_NEAR = 1e-10  # of the mean relative humidity
+_ROUNDS = 200
+
+
+def settle(solve, count, names, start=0.5):
+    """Mean humidities that reproduce themselves.
+
+    Parameters
+    ----------
+    solve : callable
+        ``solve(x, rows)`` with x ndarray (rows, count) of mean RH [-] for
+        the cases `rows`, gives the mean RH that follows, same shape.
+    count : int
+        How many layers answer.
+    names : sequence of str
+        Of those layers, for the error.
+    start : ndarray (cases, count)
+        Where to begin.
+
+    Returns
+    -------
+    ndarray (cases, count)
+
+    Raises
+    ------
+    NotConverged
+        Naming the layer, when 200 rounds were not enough.
+    """
+    return _close_in(solve, start, names) if count == 1 else _step(solve, start, names)
+
+
+def settle_one(solve, name):
+    """The same for one layer of one case, in plain floats: ten times quicker.
+
+    Parameters
+    ----------
+    solve : callable
+        ``solve(x)``: mean RH [-] -> the mean RH that follows.
+    name : str
+        Of the layer, for the error.
+
+    Returns
+    -------
+    float
+
+    Raises
+    ------
+    NotConverged
+        Naming the layer, when 200 rounds were not enough.
+    """
+    low, high, off_low, off_high, side = 0.0, 1.0, 1.0, -1.0, 0
+    x, found = 0.5, solve(0.5)
+    for turn in range(_ROUNDS):
+        off = found - x
+        if abs(off) <= _NEAR or high - low <= _NEAR:
+            return x
+        if off > 0:
+            low, off_low = x, off
+            off_high = 0.5 * off_high if side > 0 else off_high
+            side = 1
+        else:
+            high, off_high = x, off
+            off_low = 0.5 * off_low if side < 0 else off_low
+            side = -1
+        x = min(max(found, 0.0), 1.0) if turn == 0 else (low * off_high - high * off_low) / (off_high - off_low)
+        found = solve(x)
+    raise NotConverged(_sentence([name], 0))
+
+
+def _close_in(solve, start, names):
+    every = np.arange(len(start))
+    answer, x, found = start.copy(), start, solve(start, every)
+    low, high = np.zeros_like(x), np.ones_like(x)
+    # How far the ends overshoot is unknown at first: at most their distance.
+    off_low, off_high = np.ones_like(x), -np.ones_like(x)
+    side = np.zeros_like(x)
+    for turn in range(_ROUNDS):
+        off = found - x
+        open_still = ((np.abs(off) > _NEAR) & (high - low > _NEAR)).any(axis=1)
+        answer[every] = x
+        if not open_still.any():
+            return answer
+        if not open_still.all():  # go on with the cases that are not settled
+            every, x, found, off = every[open_still], x[open_still], found[open_still], off[open_still]
+            low, high, side = low[open_still], high[open_still], side[open_still]
+            off_low, off_high = off_low[open_still], off_high[open_still]
+        rising = off > 0
+        # Illinois: an end that stays twice is trusted half as much.
+        off_high = np.where(rising & (side > 0), 0.5 * off_high, off_high)
+        off_low = np.where(~rising & (side < 0), 0.5 * off_low, off_low)
+        low, off_low = np.where(rising, x, low), np.where(rising, off, off_low)
+        high, off_high = np.where(rising, high, x), np.where(rising, off_high, off)
+        side = np.where(rising, 1.0, -1.0)
+        # The humidity that follows is the answer at once where the curve is
+        # flat, so it is tried first.
+        x = np.clip(found, 0.0, 1.0) if turn == 0 else (low * off_high - high * off_low) / (off_high - off_low)
+        found = solve(x, every)
+    raise NotConverged(_sentence(names, 0))
+
+
+def _step(solve, start, names):
+    every = np.arange(len(start))
+    x = start
+    off = solve(x, every) - x
+    weight = np.ones_like(x)
+    for _ in range(_ROUNDS):
+        if np.all(np.abs(off) <= _NEAR):
+            return x
+        x = np.clip(x + weight * off, 0.0, 1.0)
+        new = solve(x, every) - x
+        weight = np.where(new * off < 0, 0.5 * weight, np.minimum(1.0, 1.15 * weight))
+        off = new
+    raise NotConverged(_sentence(names, int(np.argmax(np.abs(off).max(axis=0)))))
+
+
+def _sentence(names, worst):
+    return f"The layer {names[worst]} found no steady permeance in {_ROUNDS} rounds; its curve may be too steep."

@@ -1,0 +1,434 @@
+"""What a picture is drawn with: a figure with its letters, keys and graphs, and small shapes and names for it."""
+
+import numpy as np
+from matplotlib.backends.backend_agg import FigureCanvasAgg
+from matplotlib.figure import Figure
+from matplotlib.font_manager import FontProperties
+from matplotlib.lines import Line2D
+from matplotlib.patches import Polygon, Rectangle
+from matplotlib.ticker import FuncFormatter, MaxNLocator, NullFormatter
+from matplotlib.transforms import Affine2D
+
+from dryward import units
+from dryward.pictures import style
+
+#: First letters of the months.
+MONTHS = "JFMAMJJASOND"
+#: Pixels per inch at scale 1, so that 20 pt are 20 pt on a screen.
+DPI = 96
+
+
+class Drawing:
+    """A figure with its sizes and the words that all pictures use.
+
+    Parameters
+    ----------
+    unit_system : {"us", "si"}
+    projector : bool
+        Letters of 20 pt and thick lines, on a larger sheet.
+    paper : bool
+        Gray, for black-and-white print.
+    size : (int, int), optional
+        Width and height [px]; otherwise the usual size of the picture.
+    scale : float
+        Device pixels per px.
+    """
+
+    size = (860, 400)
+    projector_size = (1180, 620)
+
+    def __init__(self, unit_system="us", projector=False, paper=False, size=None, scale=1.0):
+        self.unit_system, self.projector, self.paper = unit_system, projector, paper
+        self.width, self.height = size or (self.projector_size if projector else self.size)
+        self.type = style.PROJECTOR if projector else style.PRINTED if paper else style.NORMAL
+        self.background = "#ffffff" if paper else style.PAPER
+        self.pencil = "#8c8c8c" if paper else style.PENCIL
+        self.faint = "#dddddd" if paper else style.FAINT
+        self.quiet = "#555555" if paper else style.QUIET
+        self.figure = Figure((self.width / DPI, self.height / DPI), dpi=DPI * scale, facecolor=self.background)
+        self.canvas = FigureCanvasAgg(self.figure)
+        #: px from the lower left corner to the screen, at any resolution.
+        self.px = Affine2D().scale(1 / DPI) + self.figure.dpi_scale_trans
+        self.scale = scale
+        self._widths = {}
+
+    def color(self, quantity):
+        """Of a quantity, gray on paper."""
+        this = style.look(quantity)
+        return this.gray if self.paper else this.color
+
+    def stroke(self, quantity, **changes):
+        """Keywords of a line of a quantity."""
+        this = style.look(quantity)
+        keys = {"color": self.color(quantity), "linestyle": this.line, "linewidth": this.width * self.type.thick}
+        return {**keys, "solid_capstyle": "round", **changes}
+
+    def shown(self, value, quantity):
+        """A number or an array of SI in the unit it is shown in."""
+        return units.from_si(value, units.shown_unit(quantity, self.unit_system).name)
+
+    def symbol(self, quantity):
+        """The unit a quantity is shown in."""
+        return units.shown_unit(quantity, self.unit_system).symbol
+
+    def show(self, value, quantity, digits=None):
+        """A number of SI with its unit, in words."""
+        return units.show(value, quantity, self.unit_system, digits)
+
+    @property
+    def line(self):
+        """Height of a line of words [px]."""
+        return self.type.words * DPI / 72 * 1.32
+
+    def font(self, small=False, weight="normal"):
+        """The type of words."""
+        return FontProperties(family=style.FAMILY, size=self.type.small if small else self.type.words, weight=weight)
+
+    def extent(self, words, small=False, weight="normal"):
+        """Width of words [px]."""
+        asked = words, small, weight
+        if asked not in self._widths:
+            renderer = self.canvas.get_renderer()
+            wide = renderer.get_text_width_height_descent(words, self.font(small, weight), False)[0]
+            self._widths[asked] = wide / self.scale
+        return self._widths[asked]
+
+    def fitted(self, words, room, small=False):
+        """The words, cut to a width [px] if they must be."""
+        if self.extent(words, small) <= room:
+            return words
+        while words and self.extent(words + "…", small) > room:
+            words = words[:-1]
+        return words.rstrip() + "…" if words else ""
+
+    def words(self, x, y, text, small=False, weight="normal", color=style.INK, **keys):
+        """Words at a place [px]; left and on the base line unless told."""
+        return self.figure.text(
+            x, y, text, transform=self.px, color=color, fontproperties=self.font(small, weight), **keys
+        )
+
+    def place(self, box):
+        """Axes in a box of px (left, bottom, right, top), without frame or ticks."""
+        left, bottom, right, top = box
+        ax = self.figure.add_axes(
+            (left / self.width, bottom / self.height, (right - left) / self.width, (top - bottom) / self.height)
+        )
+        ax.set_facecolor("none")
+        return ax
+
+    def columns(self, *shares, gap=1.0):
+        """Boxes of px side by side, by their shares of the width."""
+        edge, space = 0.5 * self.type.words, gap * self.type.words
+        room = self.width - 2 * edge - space * (len(shares) - 1)
+        boxes, left = [], edge
+        for share in shares:
+            right = left + room * share / sum(shares)
+            boxes.append((left, edge * 0.6, right, self.height - edge))
+            left = right + space
+        return boxes
+
+    def title(self, box, words):
+        """A line of words over a box; gives the box that is left."""
+        left, bottom, right, top = box
+        self.words(left + 2, top - self.line, self.fitted(words, right - left), weight="bold")
+        return left, bottom, right, top - 1.35 * self.line
+
+    def put(self, artist):
+        """An artist in px on the figure; gives it back."""
+        artist.set_transform(self.px)
+        self.figure.add_artist(artist)
+        return artist
+
+    def logarithmic(self, axis, low, high):
+        """A log scale with plain numbers on one axis of a graph."""
+        ax = axis.axes
+        (ax.set_xscale if axis is ax.xaxis else ax.set_yscale)("log")
+        (ax.set_xlim if axis is ax.xaxis else ax.set_ylim)(low, high)
+        axis.set_major_formatter(FuncFormatter(lambda value, _: f"{value:g}"))
+        axis.set_minor_formatter(NullFormatter())
+
+    def graph(self, box, xlabel="", ylabel="", grid="both", digits="00000"):
+        """Axes of a graph in a box of px that also holds its numbers and labels.
+
+        The y label stands upright over the axis, where it is read without
+        turning the head.
+        """
+        left, bottom, right, top = box
+        line = self.line
+        inner = (
+            left + self.extent(digits, small=True) + 10,
+            bottom + (2.35 if xlabel else 1.25) * line,
+            right - 0.7 * line,
+            top - (1.75 if ylabel else 0.6) * line,
+        )
+        ax = self.place(inner)
+        for side in ("top", "right"):
+            ax.spines[side].set_visible(False)
+        for side in ("left", "bottom"):
+            ax.spines[side].set(color=style.INK, linewidth=1.0 * self.type.thick)
+        ax.tick_params(
+            length=3 * self.type.thick, width=0.8 * self.type.thick, color=style.INK, labelcolor=style.INK, pad=2
+        )
+        ax.tick_params(labelsize=self.type.small, labelfontfamily=style.FAMILY[0])
+        if grid:
+            ax.grid(axis=grid, color=self.faint, linewidth=0.8 * self.type.thick)
+            ax.set_axisbelow(True)
+        across = (inner[2] - inner[0]) / (1.7 * self.extent("0000", small=True))
+        upward = (inner[3] - inner[1]) / (1.7 * line)
+        for axis, room in ((ax.xaxis, across), (ax.yaxis, upward)):
+            axis.set_major_locator(MaxNLocator(max(2, int(room)), steps=[1, 2, 2.5, 5, 10]))
+        if xlabel:
+            middle = (inner[0] + inner[2]) / 2
+            xlabel = self.fitted(xlabel, 2 * min(middle - left, right - middle))
+            self.words(middle, bottom + 0.35 * line, xlabel, ha="center")
+        if ylabel:
+            self.words(left + 2, top - line, self.fitted(ylabel, right - left), weight="normal")
+        return ax
+
+    def key(self, entries, left, top, right):
+        """A key: samples with words, in as many rows as it takes.
+
+        Parameters
+        ----------
+        entries : sequence of (quantity, words or None) or (quantity, words, marker)
+            With a marker the sample is that point (or ``"arrow"``) instead.
+        left, top, right : float
+            Room for it [px].
+
+        Returns
+        -------
+        float
+            The lower edge [px].
+        """
+        for (quantity, words, *marker), x, row in self._set(entries, left, right):
+            y = top - row * self.line
+            self._sample(quantity, x, y + 0.34 * self.line, 2.2 * self.type.words, *marker)
+            self.words(x + 3.0 * self.type.words, y + 0.1 * self.line, words, small=True)
+        return top - row * self.line
+
+    def line_key(self, looks, names, left, top, right):
+        """A key of lines that differ by more than their quantity.
+
+        Parameters
+        ----------
+        looks : sequence of dict
+            Keywords of each line.
+        names : sequence of str
+        left, top, right : float
+            Room for it [px].
+
+        Returns
+        -------
+        float
+            The lower edge [px].
+        """
+        x, y = left, top - self.line
+        for look, name in zip(looks, names, strict=True):
+            wide = 3.0 * self.type.words + self.extent(name, small=True)
+            if x > left and x + wide > right:
+                x, y = left, y - self.line
+            self.put(Line2D([x, x + 2.4 * self.type.words], [y + 0.34 * self.line] * 2, **look))
+            fitted = self.fitted(name, right - x - 3.0 * self.type.words, small=True)
+            self.words(x + 3.0 * self.type.words, y + 0.1 * self.line, fitted, small=True)
+            x += wide + 1.2 * self.type.words
+        return y
+
+    def key_height(self, entries, left, right):
+        """Height a key will take [px]."""
+        return self._set(entries, left, right)[-1][-1] * self.line
+
+    def _set(self, entries, left, right):
+        """Each entry of a key with its place: x [px] and row, from 1."""
+        x, row, found = left, 1, []
+        for quantity, words, *marker in entries:
+            words = words or style.look(quantity).label
+            wide = 3.0 * self.type.words + self.extent(words, small=True)
+            if x > left and x + wide > right:
+                x, row = left, row + 1
+            found.append(((quantity, words, *marker), x, row))
+            x += wide + 1.2 * self.type.words
+        return found
+
+    def _sample(self, quantity, x, y, long, marker=""):
+        this, color = style.look(quantity), self.color(quantity)
+        high = 0.42 * self.line
+        if this.shape == "patch":
+            made = Rectangle((x, y - high), long, 2 * high, facecolor="none", edgecolor=color, hatch=this.hatch)
+        elif this.shape == "arrow" or marker == "arrow":
+            made = Polygon(arrow(x, y, x + long, high * 1.1), closed=True, facecolor=color, edgecolor="none")
+        elif this.shape == "mark" or marker:
+            size = self.type.words * 0.75
+            made = Line2D(
+                [x + long / 2], [y], marker=marker or this.marker, color=color, markersize=size, linestyle="none"
+            )
+        elif this.shape == "edge":
+            made = Line2D([x + long / 2] * 2, [y - high, y + high], **self.stroke(quantity))
+        else:
+            made = Line2D([x, x + long], [y, y], **self.stroke(quantity))
+        made.set_transform(self.px)
+        self.figure.add_artist(made)
+
+
+def sentences(*parts):
+    """Sentences as one text; a unit that ends in a dot needs no second one.
+
+    Examples
+    --------
+    >>> sentences("It is 2 in..", "", "It is dry.")
+    'It is 2 in. It is dry.'
+    """
+    return " ".join(part.replace("..", ".") for part in parts if part)
+
+
+def arrow(start, y, end, width, head=None):
+    """Corners of a level arrow from `start` to `end`, as wide as `width`."""
+    head = 1.6 * width if head is None else head
+    along = min(abs(end - start), 0.9 * head)
+    neck = end - np.sign(end - start) * along
+    half = width / 2
+    return np.array(
+        [(start, y - half), (neck, y - half), (neck, y - head / 2), (end, y),
+         (neck, y + head / 2), (neck, y + half), (start, y + half)]
+    )  # fmt: skip
+
+
+def thinned(x, y, columns):
+    """A long line as its lowest and highest value per pixel column.
+
+    Parameters
+    ----------
+    x : array (n,)
+        Rising.
+    y : array (n,)
+    columns : int
+        Pixel columns the line covers.
+
+    Returns
+    -------
+    tuple of array
+        x and y with at most two points a column, in order; unchanged where
+        they are no longer than that.
+
+    Examples
+    --------
+    >>> x, y = thinned(np.arange(10.0), np.array([0, 9, 1, 2, 1, 0, 1, 2, 8, 1.0]), 2)
+    >>> y
+    array([0., 9., 0., 8.])
+    """
+    x, y = np.asarray(x, dtype=float), np.asarray(y, dtype=float)
+    if len(x) <= 2 * columns:
+        return x, y
+    each = -(-len(x) // columns)
+    rows = -(-len(x) // each)
+    padded = np.full(rows * each, np.nan)
+    padded[: len(y)] = y
+    table = padded.reshape(rows, each)
+    start = np.arange(rows) * each
+    # A column without any number keeps its first point, so that a gap stays one.
+    low = start + np.where(np.isnan(table), np.inf, table).argmin(axis=1)
+    high = start + np.where(np.isnan(table), -np.inf, table).argmax(axis=1)
+    kept = np.unique(np.concatenate([low, high]))
+    return x[kept], y[kept]
+
+
+def ceiling(value, steps):
+    """The first step that is not below the value, for axes that seldom change.
+
+    Examples
+    --------
+    >>> ceiling(2600, (1500, 3000, 6000))
+    3000
+    """
+    for step in steps:
+        if value <= step:
+            return step
+    return steps[-1]
+
+
+def stairs(items, middle, gap=24.0, most=5):
+    """Rows for names that have leaders: two staircases, one from each side.
+
+    The names left of the middle start at their leader and run right, the
+    others end at theirs; each stands higher than its neighbor nearer to the
+    middle, so that no leader crosses a name of its own side.  Two names
+    share a row only where both fit whole.
+
+    Parameters
+    ----------
+    items : sequence of (key, x, width)
+        Left to right [px].
+    middle : float
+        Where the two sides meet [px].
+    gap : float
+        Least room between two names of a row [px].
+    most : int
+        Names on each side; the others get none.
+
+    Returns
+    -------
+    rows : dict
+        Key -> row, from 1 upward.
+    near : set
+        Keys of the names that run right.
+    count : int
+        Rows that are taken, row 0 with them.
+
+    Examples
+    --------
+    >>> rows, near, count = stairs([("a", 10, 30), ("b", 20, 30), ("z", 90, 20)], 50)
+    >>> rows, sorted(near), count
+    ({'b': 1, 'a': 2, 'z': 2}, ['a', 'b'], 3)
+    """
+    at, wide = {key: x for key, x, _ in items}, {key: width for key, _, width in items}
+    near = [key for key, x, _ in items if x <= middle][:most]
+    far = [key for key, x, _ in items if x > middle][::-1][:most]
+    left, row, rows = set(near), 1, {}
+    while near or far:
+        if near and far and wide[near[-1]] + wide[far[-1]] + gap > at[far[-1]] - at[near[-1]]:
+            rows[(near if len(near) >= len(far) else far).pop()] = row
+        else:
+            for group in (near, far):
+                if group:
+                    rows[group.pop()] = row
+        row += 1
+    return rows, left, row
+
+
+def apart(places, room):
+    """Heights for names beside their lines: each at its own line, pushed up and down where they are too close.
+
+    Parameters
+    ----------
+    places : sequence of float
+        Of the lines, rising.
+    room : float
+        Least distance of two names, in the same unit.
+
+    Returns
+    -------
+    list of float
+
+    Examples
+    --------
+    >>> apart([10.0, 14.0, 40.0], 8.0)
+    [8.0, 16.0, 40.0]
+    """
+    groups = []  # of names that stand shoulder to shoulder: (where they would be, how many)
+    for place in places:
+        wanted = [place]
+        while groups and _middle(wanted) - _middle(groups[-1]) < room * (len(wanted) + len(groups[-1])) / 2:
+            wanted = groups.pop() + wanted
+        groups.append(wanted)
+    return [
+        _middle(wanted) + room * (number - (len(wanted) - 1) / 2) for wanted in groups for number in range(len(wanted))
+    ]
+
+
+def _middle(places):
+    return sum(places) / len(places)
+
+
+def letters_every(picture, ax, count):
+    """1 where the letters of months have room on an axis, otherwise 3: a letter a quarter."""
+    pitch = picture.width * ax.get_position().width / count
+    return 1 if pitch > 1.3 * picture.extent("M", small=True) else 3
