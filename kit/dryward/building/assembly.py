@@ -45,7 +45,8 @@ from dryward.building.materials import CONDUCTS, PASSES, Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
 from dryward.building.schema import LONGEST_TEXT, ORIGIN, Table, toml
 from dryward.checks import BadFile, OutOfRange, PlainError, UnknownName, ended, listed, within
-from dryward.units import from_si
+from dryward.results import Result, one_line
+from dryward.units import from_si, show
 
 #: From this slope on an assembly is a wall [degrees].
 WALL = 60.0
@@ -64,7 +65,7 @@ def _unique(layers):
 
 
 @dataclass(frozen=True)
-class Assembly:
+class Assembly(Result):
     """A roof or a wall: layers from inside to outside, between two films.
 
     Parameters
@@ -130,6 +131,12 @@ class Assembly:
         if self.framing:
             for name in self.framing.layers:
                 self.layer(name)
+
+    def __repr__(self):
+        resistance = f"{show(self.thermal_resistance, 'thermal resistance', 'us')}"
+        thick = f"{show(self.thickness, 'length', 'us')} ({show(self.thickness, 'length', 'si')})"
+        names = " | ".join(layer.name for layer in self.layers)
+        return one_line("Assembly", f"{self.name}, {thick}, {resistance}, slope {self.slope:.3g}°: {names}")
 
     @cached_property
     def inner_layers(self):

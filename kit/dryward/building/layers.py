@@ -6,6 +6,8 @@ from dataclasses import dataclass
 from dryward.building.materials import Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Membrane, VariableMembrane
 from dryward.checks import OutOfRange, within
+from dryward.results import one_line
+from dryward.units import show
 
 #: The thickest layer there may be [m].
 THICKEST = 3.0
@@ -69,6 +71,10 @@ class AirSpace:
             within(f"Vapor permeance of {self.name}", self.vapor_permeance, 0, math.inf, "kg/(s m² Pa)", above=True),
         )
 
+    def __repr__(self):
+        resistance = show(self.thermal_resistance, "thermal resistance", "us")
+        return one_line("AirSpace", f"{self.name}, {resistance}{', vented' if self.vented else ''}")
+
 
 @dataclass(frozen=True)
 class Layer:
@@ -116,6 +122,11 @@ class Layer:
             put(self, "thickness", within(f"Thickness of {self.name}", self.thickness, 0.0, THICKEST, "m", above=True))
         elif isinstance(self.substance, Material):
             raise OutOfRange(f"The layer {self.name} needs a thickness, above 0 to 3 m.")
+
+    def __repr__(self):
+        thick = f", {show(self.thickness, 'length', 'us')}" if self.thickness else ""
+        made = self.substance.name
+        return one_line("Layer", f"{self.name}{f', {made}' if made != self.name else ''}{thick}")
 
     @property
     def is_membrane(self):

@@ -7,6 +7,8 @@ import numpy as np
 
 from dryward import air, units
 from dryward.checks import OutOfRange, rising, within
+from dryward.results import one_line
+from dryward.units import show
 
 #: Least and largest conductivity [W/(m K)], and the largest vapor permeability [kg/(s m Pa)], of any material.
 CONDUCTS, PASSES = (0.001, 500.0), 1e-9
@@ -116,6 +118,12 @@ class Material:
                 "liquid_conductivity",
                 _curve(f"Liquid conductivity of {name}", self.liquid_conductivity, 0, 1, "s", "water content"),
             )
+
+    def __repr__(self):
+        named = f"{self.id}, {self.name}" if self.id != self.name else self.name
+        conducts = show(self.conductivity_at(0.0), "conductivity", "si")
+        passes = show(self.permeability_at(0.5), "permeability", "us")
+        return one_line("Material", f"{named}, {self.density:.4g} kg/m³, {conducts}, {passes} at 50 %")
 
     def _checked_sorption(self, name):
         points = tuple((float(rh), float(w)) for rh, w in self.sorption)

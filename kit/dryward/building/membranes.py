@@ -19,7 +19,8 @@ from itertools import pairwise
 import numpy as np
 
 from dryward.checks import OutOfRange, rising, within
-from dryward.units import from_si
+from dryward.results import one_line
+from dryward.units import from_si, show
 
 #: Permeance a membrane may have [kg/(s m2 Pa)]: nothing at all to 10 000 perm.
 HIGHEST = 6e-7
@@ -75,8 +76,13 @@ class Membrane:
         """The same membrane with its other face to the room."""
         return self
 
+    def __repr__(self):
+        dry, damp = (show(float(self.permeance(each, each)), "permeance", "us") for each in (0.25, 0.85))
+        opens = dry if dry == damp else f"{dry} at 25 %, {damp} at 85 %"
+        return one_line(type(self).__name__, f"{f'{self.id}, ' if self.id else ''}{self.name}, {opens}")
 
-@dataclass(frozen=True, init=False)
+
+@dataclass(frozen=True, init=False, repr=False)
 class FixedMembrane(Membrane):
     """A sheet with one permeance, wet or dry.
 
@@ -116,7 +122,7 @@ class FixedMembrane(Membrane):
         return np.full(np.shape(relative_humidity), self.level)
 
 
-@dataclass(frozen=True, init=False)
+@dataclass(frozen=True, init=False, repr=False)
 class VariableMembrane(Membrane):
     """A humidity-variable membrane: it opens as the mean RH of its faces rises.
 
@@ -184,7 +190,7 @@ class VariableMembrane(Membrane):
         return np.exp(np.interp(relative_humidity, self._rh, self._log))
 
 
-@dataclass(frozen=True, init=False)
+@dataclass(frozen=True, init=False, repr=False)
 class LaminateMembrane(Membrane):
     """Two sheets bonded: a sensitive one that faces the room, and a backing.
 

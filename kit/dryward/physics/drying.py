@@ -8,10 +8,12 @@ from dryward import air
 from dryward.checks import OutOfRange, within
 from dryward.physics.nodes import nodes_of
 from dryward.physics.vapor_line import settle, tight_line
+from dryward.results import Result, one_line
+from dryward.units import show
 
 
 @dataclass(frozen=True)
-class Drying:
+class Drying(Result):
     """How fast a wet layer loses water to each side.
 
     Attributes
@@ -26,6 +28,13 @@ class Drying:
     inward: float
     outward: float
     temperature: float
+
+    def __repr__(self):
+        told = [show(each, "vapor flux", "us") if np.isfinite(each) else "no limit" for each in (
+            self.inward, self.outward)]  # fmt: skip
+        return one_line(
+            "Drying", f"{told[0]} inward, {told[1]} outward, at {show(self.temperature, 'temperature', 'us')}"
+        )
 
     @property
     def total(self):

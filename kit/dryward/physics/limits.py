@@ -1,16 +1,33 @@
 """The state along a slider: where the assembly is dry, damp or wet, with all else as it is."""
 
 from dataclasses import dataclass
+from itertools import groupby
 
 import numpy as np
 
 from dryward.checks import UnknownName
 from dryward.physics.steady import sweep
+from dryward.results import Result, one_line
 from dryward.verdict import DRY, of_year, states_of_sweep
+
+#: The quantity of a variable, by how its name ends.
+_QUANTITIES = {
+    "temperature": "temperature",
+    "relative humidity": "relative humidity",
+    "permeance": "permeance",
+    "thermal resistance": "thermal resistance",
+    "thickness": "length",
+}
+
+
+def quantity_of(variable: str) -> str:
+    """The quantity of a variable, as in `units.SHOWN`, by how its name ends; empty for a factor or a share."""
+    spoken = variable.replace("_", " ")
+    return next((quantity for end, quantity in _QUANTITIES.items() if spoken.endswith(end)), "")
 
 
 @dataclass(frozen=True)
-class Range:
+class Range(Result):
     """The state at each of some values of one variable.
 
     Attributes
@@ -25,6 +42,18 @@ class Range:
     variable: str
     values: np.ndarray
     states: np.ndarray
+
+    def __repr__(self):
+        runs = []
+        for state, pairs in groupby(zip(self.states, self.values, strict=True), key=lambda pair: pair[0]):
+            values = [value for _, value in pairs]
+            runs.append(f"{state} {values[0]:.4g}{f' to {values[-1]:.4g}' if len(values) > 1 else ''}")
+        return one_line("Range", f"{self.variable}: {', '.join(runs)}")
+
+    @property
+    def quantity(self) -> str:
+        """The quantity of what was varied, as in `quantity_of`."""
+        return quantity_of(self.variable)
 
     def __iter__(self):
         return iter(self.states)

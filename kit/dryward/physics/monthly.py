@@ -8,6 +8,7 @@ storage in the materials, air leaks, liquid flow, sun.
 """
 
 from dataclasses import dataclass, field
+from functools import cached_property
 
 import numpy as np
 
@@ -16,7 +17,9 @@ from dryward.checks import NotConverged
 from dryward.physics.nodes import face, nodes_of
 from dryward.physics.shape import seal
 from dryward.physics.steady import LEAST_RATE, settled
-from dryward.units import DAY
+from dryward.results import Result, one_line
+from dryward.units import DAY, show
+from dryward.verdict import Verdict, of_months
 from dryward.weather import DAYS
 
 
@@ -40,7 +43,7 @@ class Plane:
 
 
 @dataclass(frozen=True)
-class Months:
+class Months(Result):
     """A year of wetting and drying, month by month in the order counted.
 
     Attributes
@@ -89,6 +92,16 @@ class Months:
 
     def __post_init__(self):
         seal(self)
+
+    def __repr__(self):
+        most = show(self.peak, "area density", "us")
+        told = f"{self.verdict.state}, {self.ending}{f', at most {most} held' if self.planes else ''}"
+        return one_line("Months", f"{self.assembly.name}: {told}")
+
+    @cached_property
+    def verdict(self) -> Verdict:
+        """What it means: dry, damp or wet, see `verdict.of_months`."""
+        return of_months(self)
 
     def face(self, layer, side):
         """Node at the inside face (0 or "inner") or the outside face (1 or "outer") of a layer."""

@@ -7,6 +7,7 @@ layer is outdoor air behind a film (ISO 6946, well ventilated).
 """
 
 from dataclasses import dataclass, field
+from functools import cached_property
 
 import numpy as np
 
@@ -15,6 +16,9 @@ from dryward.checks import OutOfRange, UnknownName, within
 from dryward.physics.nodes import TIGHT, face, nodes_of
 from dryward.physics.shape import seal
 from dryward.physics.vapor_line import settle, settle_one, tight_line_through, tight_lines
+from dryward.results import Result, one_line
+from dryward.units import show
+from dryward.verdict import STATES, UNKNOWN, Verdict, of_steady, states_of_sweep
 
 __all__ = ["Profile", "WetPlane", "profile", "Sweep", "sweep"]
 
@@ -48,7 +52,7 @@ class WetPlane:
 
 
 @dataclass(frozen=True)
-class Profile:
+class Profile(Result):
     """One steady state, from room air (first) to outdoor air (last).
 
     Attributes
@@ -94,6 +98,18 @@ class Profile:
 
     def __post_init__(self):
         seal(self)
+
+    def __repr__(self):
+        ends = " to ".join(show(float(self.temperature[end]), "temperature", "us") for end in (0, -1))
+        inner, outer = self.between(self.wettest)
+        where = f"in {inner}" if inner == outer else f"between {inner} and {outer}"
+        wettest = f"{float(self.relative_humidity[self.wettest]):.0%} {where}"
+        return one_line("Profile", f"{self.assembly.name}, {ends}: {self.verdict.state}, at most {wettest}")
+
+    @cached_property
+    def verdict(self) -> Verdict:
+        """What it means: dry, damp or wet, see `verdict.of_steady`."""
+        return of_steady(self)
 
     @property
     def gain(self):
@@ -303,7 +319,7 @@ _PROPERTIES = ("permeance", "thermal_resistance")
 
 
 @dataclass(frozen=True)
-class Sweep:
+class Sweep(Result):
     """Summaries of many steady states; each array has the broadcast shape.
 
     Attributes
@@ -323,7 +339,7 @@ class Sweep:
     place : ndarray of int (pieces)
     names : tuple of str
     permeance : dict of ndarray
-        Of the layers that layer to humidity [kg/(s m2 Pa)].
+        Of the layers that answer to humidity [kg/(s m2 Pa)].
     assembly : Assembly
         That was swept.
     """
@@ -348,6 +364,13 @@ class Sweep:
 
     def __post_init__(self):
         seal(self)
+
+    def __repr__(self):
+        states = [str(each) for each in np.ravel(states_of_sweep(self))]
+        counts = ", ".join(f"{states.count(each)} {each}" for each in (*STATES, UNKNOWN) if each in states)
+        return one_line(
+            "Sweep", f"{self.assembly.name}, {len(states)} steady state{'s' * (len(states) != 1)}: {counts}"
+        )
 
     def face(self, layer, side):
         """Node at the inside face (0 or "inner") or the outside face (1 or "outer") of a layer."""

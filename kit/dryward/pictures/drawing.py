@@ -1,5 +1,7 @@
 """What a picture is drawn with: a figure with its letters, keys and graphs, and small shapes and names for it."""
 
+import io
+
 import numpy as np
 from matplotlib.backends.backend_agg import FigureCanvasAgg
 from matplotlib.figure import Figure
@@ -11,6 +13,16 @@ from matplotlib.transforms import Affine2D
 
 from dryward import units
 from dryward.pictures import style
+
+
+class _Drawn(Figure):
+    """A figure that a notebook shows by itself, whether or not pyplot was loaded."""
+
+    def _repr_png_(self):
+        out = io.BytesIO()
+        self.savefig(out, format="png")
+        return out.getvalue()
+
 
 #: First letters of the months.
 MONTHS = "JFMAMJJASOND"
@@ -45,7 +57,7 @@ class Drawing:
         self.pencil = "#8c8c8c" if paper else style.PENCIL
         self.faint = "#dddddd" if paper else style.FAINT
         self.quiet = "#555555" if paper else style.QUIET
-        self.figure = Figure((self.width / DPI, self.height / DPI), dpi=DPI * scale, facecolor=self.background)
+        self.figure = _Drawn((self.width / DPI, self.height / DPI), dpi=DPI * scale, facecolor=self.background)
         self.canvas = FigureCanvasAgg(self.figure)
         #: px from the lower left corner to the screen, at any resolution.
         self.px = Affine2D().scale(1 / DPI) + self.figure.dpi_scale_trans

@@ -16,6 +16,7 @@ from importlib import resources
 import numpy as np
 
 from dryward.checks import BadFile, OutOfRange, UnknownName
+from dryward.results import Result, one_line
 
 DRY, DAMP, WET, UNKNOWN = "dry", "damp", "wet", "not known yet"
 #: From the best to the worst.
@@ -236,7 +237,7 @@ class Decides:
 
 
 @dataclass(frozen=True)
-class Verdict:
+class Verdict(Result):
     """The one answer: how wet at worst, how long, and whether it dries.
 
     Attributes
@@ -271,6 +272,15 @@ class Verdict:
     years: int = 0
     repeats: bool = False
     start: float | None = None
+
+    def __repr__(self):
+        told = [f"{self.state}, of the {self.method}"]
+        if self.worst:
+            at = f" of {self.worst.place.layer}" if self.worst.place.layer else ""
+            told.append(f"worst: {self.worst.quantity}{at}, {self.worst.value:.3g} {self.worst.criterion.unit}".strip())
+        if self.dries:
+            told.append(f"dries: {self.dries}")
+        return one_line("Verdict", "; ".join(told))
 
     @property
     def worst(self):

@@ -6,9 +6,9 @@ import numpy as np
 
 from dryward import air, units
 from dryward.course.clear_night.scene import Night, from_night
+from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
-from dryward.panels.standard import standard
 from dryward.physics.moving_air import film_permeance
 from dryward.physics.sky import STEFAN_BOLTZMANN, SUBLIMATION_HEAT, dry_underside, frost_margin, night
 from dryward.teaching.words import Step

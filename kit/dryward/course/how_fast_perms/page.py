@@ -8,9 +8,9 @@ from dryward import units
 from dryward.building import codes
 from dryward.course.how_fast_perms.scene import Pipe, PipeState
 from dryward.panels import hand
+from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout
-from dryward.panels.standard import standard
 from dryward.physics.airleak import permeance_with_gaps
 from dryward.teaching.words import Step
 from dryward.units import to_si

@@ -9,9 +9,9 @@ from dryward.building import AirSpace, Layer, Material
 from dryward.course.inside_the_film.scene import Inside, InsideState
 from dryward.course.where_it_gets_wet.page import OUTER, ROOFS
 from dryward.panels import hand, wetness
+from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
-from dryward.panels.standard import standard
 from dryward.physics import limits, steady
 from dryward.teaching.words import Step
 from dryward.units import to_si

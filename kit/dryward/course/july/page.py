@@ -7,10 +7,9 @@ from dryward.checks import PlainError
 from dryward.course.july.questions import with_damp_wood
 from dryward.course.july.scene import Reversal, ReversalState
 from dryward.panels import hand, wetness
-from dryward.panels.controls import Choice, Scale
+from dryward.panels.controls import Choice, Scale, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
-from dryward.panels.standard import standard
 from dryward.physics import drying, limits, steady
 from dryward.teaching import vault
 from dryward.teaching.practical import NO_FILM

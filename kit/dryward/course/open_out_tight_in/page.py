@@ -8,9 +8,9 @@ from dryward import building
 from dryward.building import FixedMembrane
 from dryward.course.open_out_tight_in.scene import BalanceMap, MapState
 from dryward.panels import hand, wetness
+from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
-from dryward.panels.standard import standard
 from dryward.physics import limits, steady
 from dryward.units import to_si
 from dryward.verdict import DAMP, DRY, of_steady

@@ -5,9 +5,9 @@ from dataclasses import dataclass, replace
 from dryward import air
 from dryward.course.read_the_air.scene import Curve, CurveState
 from dryward.panels import hand
+from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout
-from dryward.panels.standard import standard
 from dryward.teaching.words import Step
 from dryward.weather import Air
 

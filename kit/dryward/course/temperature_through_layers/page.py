@@ -9,10 +9,9 @@ from dryward import air, building
 from dryward.building import AirSpace, Assembly, Layer
 from dryward.course.temperature_through_layers.scene import Ladder, from_profile
 from dryward.panels import hand
-from dryward.panels.controls import Choice
+from dryward.panels.controls import Choice, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
-from dryward.panels.standard import standard
 from dryward.physics import steady
 from dryward.teaching.words import Step
 from dryward.units import to_si

@@ -5,10 +5,9 @@ from functools import lru_cache
 
 from dryward.course.where_it_gets_wet.page import OUTER, roof_with
 from dryward.panels import wetness
-from dryward.panels.controls import Choice
+from dryward.panels.controls import Choice, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
-from dryward.panels.standard import standard
 from dryward.physics import monthly
 from dryward.pictures.year import MonthBars, from_balance
 from dryward.teaching.words import Step

@@ -4,9 +4,9 @@ from dataclasses import dataclass
 
 from dryward.course.which_way_vapor_goes.scene import Rooms, RoomsState
 from dryward.panels import hand
+from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout
-from dryward.panels.standard import standard
 from dryward.teaching.words import Step
 from dryward.weather import Air
 

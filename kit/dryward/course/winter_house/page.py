@@ -8,9 +8,9 @@ from dryward import air, units
 from dryward.course.winter_house.questions import EDGE, FILM, GLASS, fogs_at
 from dryward.course.winter_house.scene import Tank, TankState
 from dryward.panels import hand
+from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
-from dryward.panels.standard import standard
 from dryward.teaching.words import Step
 from dryward.units import to_si
 from dryward.verdict import DAMP, DRY, STATES, WET, Finding, Place, criterion

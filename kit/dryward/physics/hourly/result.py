@@ -7,7 +7,9 @@ import numpy as np
 
 from dryward.checks import OutOfRange, UnknownName, within
 from dryward.physics.shape import seal
+from dryward.results import Result, one_line
 from dryward.units import HOUR
+from dryward.verdict import Verdict, of_year, words
 from dryward.weather import DAYS
 
 
@@ -84,7 +86,7 @@ class MonthlyBudget:
 
 
 @dataclass(frozen=True, eq=False)
-class Hours:
+class Hours(Result):
     """A run of `hourly.simulate`: arrays by hour (rows) and cell (columns).
 
     Attributes
@@ -181,6 +183,16 @@ class Hours:
     def __post_init__(self):
         seal(self)
 
+    def __repr__(self):
+        leak = "leak" if self.leaking else "no leak"
+        told = f"{self.verdict.state}, {words.how_wet(self.verdict, 'us')}"
+        return one_line("Hours", f"{self.assembly.name}, {self.time.size} h, {leak}: {told}")
+
+    @cached_property
+    def verdict(self) -> Verdict:
+        """What it means: dry, damp or wet, see `verdict.of_year`."""
+        return of_year(self)
+
     @cached_property
     def water(self):
         """Water in all layers at the end of each hour, bound and free [kg/m2] (hours)."""
@@ -195,11 +207,13 @@ class Hours:
         place = self.assembly.index(name)
         cells = np.flatnonzero(self.cell_layer == place)
         if not cells.size:
-            raise UnknownName("layer with a thickness", name, self._names())
+            raise UnknownName("layer with a thickness", name, self.layer_names)
         return cells
 
-    def _names(self):
-        return [each.name for i, each in enumerate(self.assembly.layers) if (self.cell_layer == i).any()]
+    @cached_property
+    def layer_names(self) -> tuple[str, ...]:
+        """The layers with a thickness, from inside."""
+        return tuple(each.name for place, each in enumerate(self.assembly.layers) if (self.cell_layer == place).any())
 
     def layer(self, name):
         """One layer: its means, its moisture content in mass %, its free water.

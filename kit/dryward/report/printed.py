@@ -1,0 +1,312 @@
+"""The report as one HTML file and as PDF.
+
+The HTML has no script, no font and no address outside.  The PDF is made by
+fpdf2, pure Python without system packages: two sheets of paper at most, what
+was found and the sentences first, pictures beside each other, then the checks
+in two columns.  When a long job would need a third, the letters become a
+little smaller.
+"""
+
+import base64
+import datetime
+import io
+
+from fpdf import FPDF, FontFace
+from fpdf.enums import MethodReturnValue, XPos, YPos
+from jinja2 import Environment, PackageLoader, StrictUndefined, select_autoescape
+
+from dryward.pictures.live import font_files
+from dryward.report.document import LEGEND, amount, mark, row_title
+
+
+def html(document, paper="letter"):
+    """A document as HTML.
+
+    Parameters
+    ----------
+    document : Document
+    paper : {"letter", "a4"}
+
+    Returns
+    -------
+    str
+        A whole document with its pictures inside; what the job holds is
+        escaped.
+    """
+    shelf = Environment(
+        loader=PackageLoader("dryward.report"),
+        autoescape=select_autoescape(),
+        undefined=StrictUndefined,
+        trim_blocks=True,
+    )
+    shelf.filters["inline"] = lambda png: base64.b64encode(png).decode("ascii")
+    shelf.filters["amount"] = lambda number: amount(number, document.unit_system)
+    shelf.filters["mark"] = mark
+    shelf.filters["row_title"] = row_title
+    return shelf.get_template("page.html").render(
+        document=document, legend=LEGEND, size={"letter": "letter", "a4": "A4"}[paper]
+    )
+
+
+#: Sizes of small print, text, heads and the title [pt], tried in this order.
+_SIZES = ((7.0, 8.2, 9.6, 14.5), (6.6, 7.8, 9.2, 14.0), (6.0, 7.2, 8.6, 13.0), (5.5, 6.5, 8.0, 12.0))
+#: Sheets of paper that should be enough.
+_SHEETS = 2
+_GAP = 6.0
+
+
+class _Paper(FPDF):
+    """One document: margins, the foot of each page, and the few kinds of text."""
+
+    def __init__(self, document, paper, sizes):
+        super().__init__(format=paper)
+        self.document, (self.small, self.normal, self.big, self.huge) = document, sizes
+        self.set_margins(14, 10)
+        self.set_auto_page_break(True, 12)
+        for style, file in font_files().items():
+            self.add_font("kit", style, file)
+        self.set_title(document.title)
+        self.set_creator(f"dryward {document.version}")
+        # The same job on the same day makes the same file.
+        self.set_creation_date(datetime.datetime.fromisoformat(document.date).replace(tzinfo=datetime.UTC))
+        self.add_page()
+
+    def footer(self):
+        self.set_margins(14, 10)
+        self.set_xy(14, -9)
+        self.set_font("kit", "", self.small)
+        name = f"{self.document.file}, " if self.document.file else ""
+        words = f"{name}{self.document.date}, dryward {self.document.version}, page {self.page_no()} of {{nb}}"
+        self.cell(0, 4, words, align="R")
+
+    def leave(self):
+        """Give up a document that is not written out: its font files are closed."""
+        for font in self.fonts.values():
+            font.ttfont.close()
+
+    @property
+    def room(self):
+        return self.w - 28
+
+    def text_block(self, words, size=None, bold=False, space=0.8, marked=False):
+        size = size or self.normal
+        self.set_font("kit", "B" if bold else "", size)
+        self.multi_cell(0, size * 0.42, words, new_x=XPos.LMARGIN, new_y=YPos.NEXT, align="L", markdown=marked)
+        self.ln(space)
+
+    def head(self, words, keep=16):
+        if self.will_page_break(keep):
+            self.add_page()
+        self.ln(0.8)
+        self.text_block(words, self.big, bold=True, space=0.2)
+        self.set_line_width(0.35)
+        self.line(self.l_margin, self.get_y(), self.w - self.r_margin, self.get_y())
+        self.ln(0.8)
+
+    def rows(self, rows, widths, heading=None):
+        self.set_font("kit", "", self.small)
+        with self.table(
+            col_widths=widths,
+            width=self.w - self.l_margin - self.r_margin,
+            first_row_as_headings=heading is not None,
+            headings_style=FontFace(emphasis="BOLD"),
+            line_height=self.small * 0.46,
+            padding=(0.25, 0.8, 0.25, 0),
+            align="LEFT",
+            text_align="LEFT",
+            borders_layout="HORIZONTAL_LINES",
+        ) as table:
+            for row in ([heading] if heading else []) + list(rows):
+                table.row([str(cell) for cell in row])
+
+    def side_by_side(self, left, right, share=0.5):
+        """Two columns from here down; both must fit on this page."""
+        top, wide = self.get_y(), self.room - _GAP
+        self.set_right_margin(14 + wide * (1 - share) + _GAP)
+        self.set_x(14)
+        left()
+        low = self.get_y()
+        self.set_margins(14 + wide * share + _GAP, 10, 14)
+        self.set_xy(14 + wide * share + _GAP, top)
+        right()
+        self.set_margins(14, 10, 14)
+        self.set_xy(14, max(low, self.get_y()))
+
+
+def pdf(document, paper="letter"):
+    """A document as PDF.
+
+    Parameters
+    ----------
+    document : Document
+    paper : {"letter", "a4"}
+
+    Returns
+    -------
+    bytes
+        The same bytes for the same document.
+    """
+    for sizes in _SIZES:
+        page = _made(document, paper, sizes)
+        if page.page_no() <= _SHEETS or sizes is _SIZES[-1]:
+            break
+        page.leave()
+    return bytes(page.output())
+
+
+def _made(document, paper, sizes):
+    page = _Paper(document, paper, sizes)
+    page.text_block(document.title, page.huge, bold=True, space=0.4)
+    page.text_block(document.headline, page.normal * 1.2, bold=True, space=0.3)
+    page.text_block(document.limits, page.small, space=0.4)
+
+    def sentences(title, words):
+        page.head(title)
+        for number, sentence in enumerate(words, 1):
+            page.text_block(f"{number}. {sentence}", space=0.4)
+
+    page.side_by_side(
+        lambda: sentences("For the client", document.client), lambda: sentences("For the inspector", document.inspector)
+    )
+
+    def inputs():
+        page.head("What was checked")
+        page.rows(document.inputs, (42, 58))
+
+    def layers():
+        page.head("Layers, from inside to outside")
+        page.rows(
+            [(f"{name} ({what})" if what else name, *rest[:3]) for name, what, *rest in document.layers],
+            (43, 15, 12, 22),
+            ("Layer", "Thickness", "R", "Vapor, at mid humidity"),
+        )
+
+    page.side_by_side(inputs, layers, 0.42)
+    _pictures(page, document.pictures)
+    _checks(page, document)
+    if document.rows:
+        page.head("Code rows")
+        page.rows(
+            [
+                (f"{row_title(each)} {each.what}", f"{each.source}. {each.limits[:1].upper()}{each.limits[1:]}.")
+                for each in document.rows
+            ],
+            (60, 50),
+        )
+    page.head("Cautions and limits")
+    page.text_block(
+        " ".join(f"**{title}:** {text}" for title, text in document.cautions), page.small, space=0.4, marked=True
+    )
+    page.text_block(" ".join((*document.notes, document.disclaimer)), page.small, space=0.4)
+    page.text_block(f"Where the layers' values come from: {' '.join(document.sources)}", page.small, space=0)
+    return page
+
+
+def _pictures(page, pictures):
+    """The section over the full width, the others beside each other under it."""
+    if not pictures:
+        return
+    first, *others = pictures
+    _across(page, [first], 0.78)
+    if others:
+        _across(page, others, 1.0 if len(others) > 1 else 0.5)
+
+
+def _across(page, pictures, share):
+    wide = (page.room * share - _GAP * (len(pictures) - 1)) / len(pictures)
+    high = max(wide * each.height / each.width for each in pictures)
+    if page.will_page_break(high + page.big * 0.42 + 3):
+        page.add_page()
+    page.ln(0.8)
+    top = page.get_y()
+    for k, each in enumerate(pictures):
+        x = 14 + k * (wide + _GAP)
+        page.set_font("kit", "B", page.big)
+        page.set_xy(x, top)
+        page.cell(wide, page.big * 0.42, each.title)
+        page.image(io.BytesIO(each.png), x=x, y=top + page.big * 0.42 + 0.6, w=wide, alt_text=each.alt)
+    page.set_xy(14, top + high + page.big * 0.42 + 1.2)
+
+
+def _checks(page, document):
+    """In two columns of about the same height; a check stays whole, and only what follows goes to the next page."""
+    page.head(f"Checks, each with its limits ({LEGEND})")
+    waiting = [(parts := _parts(page, each, document.unit_system), _height(page, parts)) for each in document.checks]
+    while waiting:
+        top = page.get_y()
+        room = page.page_break_trigger - top
+        left = _split([high for _, high in waiting], room)
+        right = left + _fitting([high for _, high in waiting[left:]], room)
+        if not right:  # nothing fits here
+            if top <= page.t_margin + 1:
+                left = right = 1  # longer than a page: it must break
+            else:
+                page.add_page()
+                continue
+        ends = [_column(page, 14 + k * (_column_width(page) + _GAP), top, part) for k, part in
+                enumerate((waiting[:left], waiting[left:right]))]  # fmt: skip
+        page.set_xy(14, max(ends))
+        waiting = waiting[right:]
+        if waiting:
+            page.add_page()
+
+
+def _column_width(page):
+    return (page.room - _GAP) / 2
+
+
+def _parts(page, check, system):
+    """A check as (style, size, words): the question and its answer, what was found, the small print."""
+    numbers = "; ".join(f"{number.label}: {amount(number, system)}" for number in check.numbers)
+    said = " ".join(p for p in (check.what, check.why, check.change, check.matters) if p)
+    return (
+        ("B", page.normal, f"{mark(check)} {check.asked}\n{check.said}."),
+        ("", page.normal, "\n".join((said, *(f"- {line}" for line in check.lines)))),
+        ("", page.small, " ".join(f"{p.rstrip('.')}." for p in (numbers, check.limits, check.source) if p)),
+    )
+
+
+def _write(page, part, dry=False):
+    style, size, words = part
+    page.set_font("kit", style, size)
+    return page.multi_cell(
+        _column_width(page), size * 0.42, words, new_x=XPos.LEFT, new_y=YPos.NEXT, align="L", dry_run=dry,
+        output=MethodReturnValue.HEIGHT,
+    )  # fmt: skip
+
+
+#: Space under a finding [mm].
+_UNDER = 1.8
+
+
+def _height(page, parts):
+    return sum(_write(page, part, dry=True) for part in parts if part[2]) + _UNDER
+
+
+def _fitting(heights, room):
+    """How many of the first blocks fit under each other."""
+    used = 0.0
+    for count, high in enumerate(heights):
+        used += high
+        if used > room + _UNDER:
+            return count
+    return len(heights)
+
+
+def _split(heights, room):
+    """How many blocks stand in the left column: both about as high, or as many as fit."""
+    most = _fitting(heights, room)
+    if most + _fitting(heights[most:], room) < len(heights):
+        return most
+    return min(range(most + 1), key=lambda k: (max(sum(heights[:k]), sum(heights[k:])), -k))
+
+
+def _column(page, x, top, blocks):
+    page.set_xy(x, top)
+    for parts, _ in blocks:
+        for part in parts:
+            if part[2]:
+                page.set_x(x)
+                _write(page, part)
+        page.set_y(page.get_y() + _UNDER)
+    return page.get_y()
