@@ -114,13 +114,12 @@ from dryward.panels.controls import PLACES, Choice, Control, Slider, standard
 from dryward.panels.desk import parts
 from dryward.panels.learner import Prediction, Questions, Settings, Tasks
 from dryward.panels.readouts import Readout, Strip
-from dryward.pictures.live import PictureCache
 from dryward.teaching import lessons, words
 from dryward.teaching.words import Step
 from dryward.verdict.words import capital
 
 if TYPE_CHECKING:
-    from dryward.pictures.live import LivePicture
+    from dryward.pictures.live import LivePicture, PictureCache
     from dryward.verdict import Verdict
 
 _log = logging.getLogger(__name__)
@@ -348,6 +347,8 @@ class Page:
 
     def live_pictures(self) -> tuple[PictureCache, ...]:
         """The pictures of the present unit system and type size, made once; those of another are dropped."""
+        from dryward.pictures.live import PictureCache  # Matplotlib: a page needs it only when it is opened
+
         key = (self.unit_system, bool(self.settings["projector"]))
         if key not in self._live_pictures:
             self._live_pictures = {key: tuple(PictureCache(kind, *key) for kind in self.kinds)}

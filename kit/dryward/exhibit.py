@@ -1,4 +1,4 @@
-"""What a result offers at a prompt: a picture, a table, and both of them in a notebook.
+"""What a result and a roof offer at a prompt: a picture, a table, and both of them in a notebook.
 
 The rooms that compute neither draw nor print.  They only mark what can be shown; the rooms
 above, which know how, are looked up by name when a person asks.
@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from matplotlib.figure import Figure
 
 #: Who draws a result, and who writes its table.
-_PICTURES, _TABLES = "dryward.pictures.results", "dryward.report.tables"
+_PICTURES, _TABLES = "dryward.pictures.exhibits", "dryward.report.tables"
 #: What a library is asked for, in the sentence said where it is missing.
 _NEEDED = {"matplotlib": "A picture", "pandas": "A table of pandas"}
 
@@ -49,7 +49,7 @@ def library(name: str, needs: str | None = None) -> ModuleType:
         raise NotInstalled(f"{_NEEDED[missing]} needs {missing}, which is not installed here.") from None
 
 
-class Result:
+class Exhibit:
     """A result, or a thing that is built, which can be drawn and written as a table."""
 
     def plot(self, unit_system: Literal["us", "si"] = "us") -> Figure:
