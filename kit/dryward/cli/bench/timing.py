@@ -12,6 +12,8 @@ import time
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
+from dryward import units
+
 _COMPARE = {"at most": operator.le, "at least": operator.ge}
 
 
@@ -61,7 +63,7 @@ class Measurement:
     @property
     def comparison(self) -> str:
         """The ratio in words."""
-        return "" if self.ratio is None else f"{_three(self.ratio)} times as fast as {self.beside}"
+        return "" if self.ratio is None else f"{units.number(self.ratio)} times as fast as {self.beside}"
 
     @property
     def aim(self) -> str:
@@ -73,12 +75,7 @@ class Measurement:
 
     def __str__(self) -> str:
         verdict = {None: "", True: "met: ", False: "MISSED: "}[self.met] + self.aim
-        return f"{self.what:<58} {_three(self.value):>9} {self.unit:<9} {self.comparison:<52} {verdict}".rstrip()
-
-
-def _three(number: float) -> str:
-    """Three significant figures without an exponent."""
-    return f"{number:.0f}" if number >= 100 else f"{number:.3g}"
+        return f"{self.what:<58} {units.number(self.value):>9} {self.unit:<9} {self.comparison:<52} {verdict}".rstrip()
 
 
 def medians(*works: Callable[[], object], repeats: int = 7, least: float = 0.02) -> list[float]:
@@ -113,9 +110,8 @@ def table(found: Sequence[Measurement]) -> str:
     """The measurements as a Markdown table."""
     lines = ["| work | took | beside its peers | aim |", "|---|---|---|---|"]
     for each in found:
-        took = f"{each.value:.3g}" if each.value < 100 else f"{each.value:.0f}"
         aim = each.aim + {True: "", False: " (missed)", None: ""}[each.met]
-        lines.append(f"| {each.what} | {took} {each.unit} | {each.comparison} | {aim} |")
+        lines.append(f"| {each.what} | {units.number(each.value)} {each.unit} | {each.comparison} | {aim} |")
     when = datetime.date.today().isoformat()
     cores = f"{os.cpu_count()} cores" if os.cpu_count() else "unknown cores"
     lines.append(f"\nMedians of one run on {when}, {platform.system()}, Python {platform.python_version()}, {cores}.")
