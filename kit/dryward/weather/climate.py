@@ -115,27 +115,7 @@ class MonthlyClimate:
         return air.vapor_pressure(self.temperature, self.relative_humidity)
 
     def air(self, month):
-        """The mean air of one month.
-
-        Parameters
-        ----------
-        month : int
-            1 for January to 12 for December.
-
-        Returns
-        -------
-        Air
-
-        Raises
-        ------
-        OutOfRange
-            For any other month.
-
-        Examples
-        --------
-        >>> MonthlyClimate(range(12), [0.8] * 12).air(3).temperature
-        2.0
-        """
+        """The mean air of one month."""
         index = int(within("Month", month, 1, 12)) - 1
         return Air(float(self.temperature[index]), float(self.relative_humidity[index]))
 
@@ -269,30 +249,7 @@ class HourlyWeather:
 
     @classmethod
     def constant(cls, air, hours=YEAR):
-        """The same air in every hour: no sun, no sky, no wind given.
-
-        Parameters
-        ----------
-        air : Air
-            One state of air.
-        hours : int, optional
-            How many, 1 to 1 000 000.
-
-        Returns
-        -------
-        HourlyWeather
-
-        Raises
-        ------
-        OutOfRange
-            For a number of hours outside the range.
-
-        Examples
-        --------
-        >>> from dryward.weather import Air
-        >>> float(HourlyWeather.constant(Air(5.0, 0.8)).temperature.mean())
-        5.0
-        """
+        """The same air in every hour: no sun, no sky, no wind given."""
         count = int(within("Number of hours", hours, 1, 1_000_000, "h"))
         return cls(np.full(count, air.temperature), np.full(count, air.vapor_pressure), name="constant air")
 
@@ -316,24 +273,6 @@ class HourlyWeather:
 
         Temperature and vapor pressure are averaged; the relative humidity is
         the one that belongs to those two means, so that no vapor is lost.
-
-        Returns
-        -------
-        MonthlyClimate
-            Where the mean vapor pressure lies above saturation at the mean
-            temperature (long fog, or frost measured over water) the month is
-            taken as saturated and a note says so.
-
-        Raises
-        ------
-        OutOfRange
-            When there are not whole years of 8760 hours.
-
-        Examples
-        --------
-        >>> from dryward.weather import Air
-        >>> float(HourlyWeather.constant(Air(5.0, 0.8)).monthly().relative_humidity[0].round(6))
-        0.8
         """
         if self.hours % YEAR:
             raise OutOfRange(
@@ -364,42 +303,14 @@ COLDER = 2.0
 def colder(weather, by=COLDER):
     """A cold winter's year from a typical one: every hour, or month, so much colder.
 
-    Parameters
-    ----------
-    weather : HourlyWeather or MonthlyClimate
-        The typical year.
-    by : float, optional
-        [K], 0 to 10.
-
-    Returns
-    -------
-    HourlyWeather or MonthlyClimate
-        Of the same kind; its name and the last of its `notes` say what was done.
-
-    Raises
-    ------
-    OutOfRange
-        For another shift, or where the colder air leaves the range of its series.
-
-    Notes
-    -----
     The relative humidity stays as it was, over ice below 0 degC and over
     water above, so colder air holds less vapor and never more than it can.
     The long-wave radiation of the sky falls with the fourth power of the
     absolute temperature.  Sun and wind stay.  Summer is colder too: a roof
     is wetted by the winter and dried by the summer, and this spares neither.
 
-    References
-    ----------
-    EN 15026:2007 lets a year that is met once in ten be made by a shift of a
+    Source: EN 15026:2007 lets a year that is met once in ten be made by a shift of a
     mean year by 2 K; from memory.
-
-    Examples
-    --------
-    >>> from dryward.weather import Air, HourlyWeather
-    >>> cold = colder(HourlyWeather.constant(Air(5.0, 0.8)))
-    >>> float(cold.temperature[0]), float(cold.relative_humidity[0].round(6))
-    (3.0, 0.8)
     """
     shift = within("How much colder", by, 0.0, 10.0, "K")
     words = f"{shift:.3g} K colder"

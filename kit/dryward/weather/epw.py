@@ -227,28 +227,7 @@ SERIES = (
 
 
 def _text(path):
-    """The lines of a file, packed with gzip or not.
-
-    Parameters
-    ----------
-    path : path
-
-    Returns
-    -------
-    tuple of str and list of str
-        The file's name and its lines.
-
-    Raises
-    ------
-    BadFile
-        When it cannot be opened, is cut off, too large, or not text.
-
-    Examples
-    --------
-    >>> _text("nowhere.epw")
-    Traceback (most recent call last):
-    dryward.checks.BadFile: nowhere.epw cannot be opened: no such file or directory.
-    """
+    """The lines of a file, packed with gzip or not."""
     name = Path(path).name
     try:
         with open(path, "rb") as file:
@@ -268,31 +247,7 @@ def _text(path):
 
 
 def _header(name, lines):
-    """What the eight lines above the data say about the place.
-
-    Parameters
-    ----------
-    name : str
-        Of the file.
-    lines : list of str
-        The whole file.
-
-    Returns
-    -------
-    tuple
-        Name of the place, latitude, longitude [deg], time zone [h], altitude [m].
-
-    Raises
-    ------
-    BadFile
-        When they are not those of an EPW file with one row an hour.
-
-    Examples
-    --------
-    >>> _header("a.epw", ["hello"])
-    Traceback (most recent call last):
-    dryward.checks.BadFile: a.epw is no EPW weather file: its first line must begin with "LOCATION".
-    """
+    """What the eight lines above the data say about the place."""
     place = lines[0].split(",") if lines else [""]
     if place[0].strip().upper() != "LOCATION":
         raise BadFile(f'{name} is no EPW weather file: its first line must begin with "LOCATION".')
@@ -340,32 +295,7 @@ def _cell(text):
 
 
 def _rows(name, lines):
-    """One clean row for each hour of the year.
-
-    Parameters
-    ----------
-    name : str
-        Of the file.
-    lines : list of str
-        The whole file.
-
-    Returns
-    -------
-    tuple
-        The cells by hour of the year, the number of the line by hour of the
-        year, and sentences about what was left out.
-
-    Raises
-    ------
-    BadFile
-        When too many hours have no row.
-
-    Examples
-    --------
-    >>> _rows("a.epw", ["x"] * 8)
-    Traceback (most recent call last):
-    dryward.checks.BadFile: a.epw has 0 usable hours of 8760; at most 175 may be missing.
-    """
+    """One clean row for each hour of the year."""
     found, line_of, notes = {}, {}, []
     broken, doubled, leap = [], [], 0
     for number, line in enumerate(lines[HEADER:], start=HEADER + 1):
@@ -400,22 +330,7 @@ def _are(places):
 
 
 def _when(hour):
-    """The hour of the year in words.
-
-    Parameters
-    ----------
-    hour : int
-        0 to 8759.
-
-    Returns
-    -------
-    str
-
-    Examples
-    --------
-    >>> _when(0), _when(8759)
-    ('Jan 1 hour 1', 'Dec 31 hour 24')
-    """
+    """The hour of the year in words."""
     day, clock = divmod(hour, 24)
     month = int(np.searchsorted(np.cumsum(DAYS), day, side="right"))
     return f"{MONTHS[month]} {day - int(DAYS[:month].sum()) + 1} hour {clock + 1}"
@@ -438,46 +353,14 @@ _STEP = 0.25
 
 @dataclass(frozen=True)
 class SunHour:
-    """The moment that was found, or why there is none.
-
-    Attributes
-    ----------
-    offset : float
-        Hours from the end of the hour to the moment; the middle where it was not told.
-    unclear : str
-        Empty where it was told; else "missing" (a series, or sun), "noise" (no
-        moment closes clearly better than another) or "outside" (the best one
-        lies further from its hour than any convention).
-    """
+    """The moment that was found, or why there is none."""
 
     offset: float
     unclear: str = ""
 
 
 def sun_hour(direct, diffuse, level, latitude, longitude, time_zone, known=True):
-    """The moment of the hour with which the three series close best.
-
-    Parameters
-    ----------
-    direct, diffuse, level : array of n or None
-        Direct normal, diffuse and global sun [W/m2], 0 to 1500 (global 2000); whole years.
-    latitude, longitude : float
-        [deg], -90 to 90 and -180 to 180.
-    time_zone : float
-        Hours ahead of UTC [h], -14 to 14.
-    known : array of n, optional
-        False where a value was filled in; those hours tell nothing.
-
-    Returns
-    -------
-    SunHour
-        Another moment than the middle only where it closes clearly better.
-
-    Examples
-    --------
-    >>> sun_hour(None, None, None, 45.0, 8.0, 1.0)
-    SunHour(offset=-0.5, unclear='missing')
-    """
+    """The moment of the hour with which the three series close best."""
     if direct is None or diffuse is None or level is None:
         return SunHour(MIDDLE, "missing")
     hours = np.flatnonzero((direct > 0) & known)

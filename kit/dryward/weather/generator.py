@@ -66,27 +66,9 @@ def _sun(place, cloud, haze):
 def year(place):
     """The invented year of a place.
 
-    Parameters
-    ----------
-    place : Place
-        From `dryward.weather.places`.
-
-    Returns
-    -------
-    HourlyWeather
-        8760 hours; each value is that of the middle of its hour.
-
-    References
-    ----------
-    Kasten and Czeplak 1980, Solar Energy 24, 177; Erbs, Klein and Duffie
+    Source: Kasten and Czeplak 1980, Solar Energy 24, 177; Erbs, Klein and Duffie
     1982, Solar Energy 28, 293 (by pvlib); Crawford and Duchon 1999, Journal
     of Applied Meteorology 38, 474, with Brutsaert 1975; from memory.
-
-    Examples
-    --------
-    >>> from dryward.weather.places import place
-    >>> year(place("cold")).name
-    'Cold'
     """
     hour = np.arange(YEAR) + 0.5
     summer = np.cos(2 * np.pi * (hour / 24 - place.warmest_day) / 365)
@@ -127,17 +109,7 @@ def year(place):
 
 
 def table():
-    """The monthly means of every invented place, as CSV text.
-
-    Returns
-    -------
-    str
-
-    Examples
-    --------
-    >>> table().splitlines()[1]
-    'place,month,temperature [degC],relative_humidity [-],source,where,how_read'
-    """
+    """The monthly means of every invented place, as CSV text."""
     lines = [
         "# Invented. Made by generator.table(); a test holds this file to it. Do not edit by hand.",
         "place,month,temperature [degC],relative_humidity [-],source,where,how_read",

@@ -159,25 +159,7 @@ def by_daily_mean(air_conditioned=True):
     20 degC.  21.1 degC in the heating season; when it is warm 2.8 K above
     outdoors, at most 23.9 degC where there is air conditioning.
 
-    Parameters
-    ----------
-    air_conditioned : bool, optional
-
-    Returns
-    -------
-    ByOutdoorTemperature
-        A rule with ``at(weather)``.
-
-    References
-    ----------
-    ASHRAE Standard 160, simplified method, from memory.
-
-    Examples
-    --------
-    >>> from dryward.weather import Air, HourlyWeather
-    >>> warmth, vapor = by_daily_mean().at(HourlyWeather.constant(Air(30.0, 0.5), hours=24))
-    >>> float(warmth[0])
-    23.9
+    Source: ASHRAE Standard 160, simplified method, from memory.
     """
     top = ((21.1, 23.9),) if air_conditioned else ((60.0, 62.8),)
     return ByOutdoorTemperature(((18.3, 21.1), *top), ((-10.0, 0.40), (20.0, 0.70)))
@@ -189,28 +171,8 @@ def heated_and_cooled(winter, summer):
     The winter air up to a daily mean of 10 degC outdoors, the summer air from
     20 degC on; temperature and relative humidity go straight between.
 
-    Parameters
-    ----------
-    winter, summer : Air
-        One state of air each.
-
-    Returns
-    -------
-    ByOutdoorTemperature
-        A rule with ``at(weather)``.
-
-    References
-    ----------
-    The two outdoor temperatures are those between which EN 15026:2007 annex C
+    Source: The two outdoor temperatures are those between which EN 15026:2007 annex C
     raises the temperature of a room; from memory.
-
-    Examples
-    --------
-    >>> from dryward.weather import Air, HourlyWeather
-    >>> rule = heated_and_cooled(Air(21.0, 0.4), Air(24.0, 0.5))
-    >>> warmth, vapor = rule.at(HourlyWeather.constant(Air(15.0, 0.8), hours=24))
-    >>> float(warmth[0]), round(float(vapor[0] / air.saturation_vapor_pressure(22.5)), 3)
-    (22.5, 0.45)
     """
     return ByOutdoorTemperature(
         tuple(zip(_SEASONS, (winter.temperature, summer.temperature), strict=True)),
@@ -221,34 +183,8 @@ def heated_and_cooled(winter, summer):
 def damper(rule, by=DAMPER):
     """The air of another rule, with its relative humidity raised, or lowered by a negative number.
 
-    Parameters
-    ----------
-    rule : indoor rule
-        One of this module.
-    by : float, optional
-        Relative humidity added [-], -0.95 to 0.95.
-
-    Returns
-    -------
-    Damper
-        A rule with ``at(weather)``; the air is saturated at most and without vapor at least.
-
-    Raises
-    ------
-    OutOfRange
-        Outside the range.
-
-    References
-    ----------
-    Ten points are what EN 15026:2007 annex C has between a dwelling of normal
+    Source: Ten points are what EN 15026:2007 annex C has between a dwelling of normal
     and one of high occupancy; from memory.
-
-    Examples
-    --------
-    >>> from dryward.weather import Air, HourlyWeather
-    >>> warmth, vapor = damper(constant(Air(21.0, 0.4))).at(HourlyWeather.constant(Air(0.0, 0.8), hours=3))
-    >>> round(float(vapor[0] / air.saturation_vapor_pressure(21.0)), 3)
-    0.5
     """
     return Damper(rule, within("Humidity added", by, -0.95, 0.95, "%"))
 
@@ -294,31 +230,7 @@ def moisture_balance(production, fresh_air, temperature=21.0):
 
 
 def measured(temperature, vapor_pressure):
-    """Room air as it was read, hour by hour.
-
-    Parameters
-    ----------
-    temperature : array of n
-        Of the room [degC], -20 to 60.
-    vapor_pressure : array of n
-        [Pa], 0 to saturation; up to 5 % above is taken as a wet sensor.
-
-    Returns
-    -------
-    Measured
-        A rule with ``at(weather)``, for weather of the same n hours.
-
-    Raises
-    ------
-    OutOfRange
-        When the lengths differ or a value lies outside its range.
-
-    Examples
-    --------
-    >>> from dryward.weather import Air, HourlyWeather
-    >>> measured([21.0, 21.5], [900.0, 950.0]).at(HourlyWeather.constant(Air(0, 0.8), hours=2))[1].tolist()
-    [900.0, 950.0]
-    """
+    """Room air as it was read, hour by hour."""
     warmth = np.atleast_1d(within("Room temperature", np.asarray(temperature), -20.0, 60.0, "°C"))
     vapor = np.atleast_1d(within("Vapor pressure in the room", np.asarray(vapor_pressure), 0.0, 20_000.0, "Pa"))
     if warmth.shape != vapor.shape:
@@ -457,34 +369,8 @@ _BEDROOMS = (8.0, 12.0, 14.0, 15.0)
 def vapor_excess(production, fresh_air, temperature=21.0):
     """How far the vapor pressure indoors stands above outdoors.
 
-    Parameters
-    ----------
-    production : float or array
-        Water given off indoors [kg/s], 0 to 0.01.
-    fresh_air : float or array
-        Outdoor air that comes in [m3/s], above 0 to 10, at room temperature.
-    temperature : float or array, optional
-        Of the room [degC], 5 to 40.
-
-    Returns
-    -------
-    float or array
-        [Pa].
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    Notes
-    -----
     Steady balance of an ideal gas: production = fresh air x difference of
     vapor pressure / (gas constant of vapor x absolute temperature).
-
-    Examples
-    --------
-    >>> round(vapor_excess(10 / 86400, 0.0212, 21.1))
-    741
     """
     made = within("Moisture production", production, 0.0, 0.01, "kg/s")
     flow = within("Fresh air", fresh_air, 0.0, 10.0, "m³/s", above=True)
@@ -493,72 +379,13 @@ def vapor_excess(production, fresh_air, temperature=21.0):
 
 
 def steady_humidity(production, fresh_air, outdoor, temperature=21.0):
-    """Relative humidity indoors from production, fresh air and the air outdoors.
-
-    Parameters
-    ----------
-    production : float or array
-        Water given off indoors [kg/s], 0 to 0.01.
-    fresh_air : float or array
-        Outdoor air that comes in [m3/s], above 0 to 10, at room temperature.
-    outdoor : Air
-        The air outdoors.
-    temperature : float or array, optional
-        Of the room [degC], 5 to 40.
-
-    Returns
-    -------
-    float or array
-        [-]; above 1 says that water runs down the windows.
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    Examples
-    --------
-    >>> from dryward.units import to_si
-    >>> from dryward.weather import Air
-    >>> outdoor = Air(to_si(20, "degF"), 0.8)
-    >>> round(steady_humidity(to_si(10, "kg/day"), to_si(30, "cfm"), outdoor, to_si(70, "degF")), 2)
-    0.55
-    """
+    """Relative humidity indoors from production, fresh air and the air outdoors."""
     inside = outdoor.vapor_pressure + vapor_excess(production, fresh_air, temperature)
     return inside / air.saturation_vapor_pressure(temperature)
 
 
 def fresh_air_needed(production, relative_humidity, outdoor, temperature=21.0):
-    """Fresh air that holds the room at a relative humidity.
-
-    Parameters
-    ----------
-    production : float or array
-        Water given off indoors [kg/s], 0 to 0.01.
-    relative_humidity : float or array
-        Wanted indoors [-], 0 to 1.
-    outdoor : Air
-        The air outdoors.
-    temperature : float or array, optional
-        Of the room [degC], 5 to 40.
-
-    Returns
-    -------
-    float or array
-        [m3/s] at room temperature.
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range, or when the air outdoors holds as much vapor as is
-        wanted indoors: then no amount of it can dry the room.
-
-    Examples
-    --------
-    >>> from dryward.weather import Air
-    >>> round(fresh_air_needed(10 / 86400, 0.4, Air(-6.67, 0.8), 21.1), 4)
-    0.0217
-    """
+    """Fresh air that holds the room at a relative humidity."""
     made = within("Moisture production", production, 0.0, 0.01, "kg/s")
     warmth = within("Room temperature", temperature, 5.0, 40.0, "°C")
     room = air.vapor_pressure(warmth, relative_humidity) - outdoor.vapor_pressure
@@ -573,29 +400,7 @@ def fresh_air_needed(production, relative_humidity, outdoor, temperature=21.0):
 def moisture_by_bedrooms(bedrooms):
     """Design water production of a dwelling by its number of bedrooms.
 
-    Parameters
-    ----------
-    bedrooms : int
-        1 to 12.
-
-    Returns
-    -------
-    float
-        [kg/s].
-
-    Raises
-    ------
-    OutOfRange
-        Outside the range.
-
-    References
-    ----------
-    ASHRAE Standard 160, intermediate method, from memory.
-
-    Examples
-    --------
-    >>> round(moisture_by_bedrooms(3) * 86400, 6)
-    14.0
+    Source: ASHRAE Standard 160, intermediate method, from memory.
     """
     count = int(within("Number of bedrooms", bedrooms, 1, 12))
     last = len(_BEDROOMS)

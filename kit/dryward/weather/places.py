@@ -73,27 +73,7 @@ _PLACES = {
 
 
 def place(id):
-    """The numbers behind one invented place.
-
-    Parameters
-    ----------
-    id : str
-        One of `demos`.
-
-    Returns
-    -------
-    Place
-
-    Raises
-    ------
-    UnknownName
-        When there is no such place.
-
-    Examples
-    --------
-    >>> place("cold").latitude
-    43.0
-    """
+    """The numbers behind one invented place."""
     try:
         return _PLACES[id]
     except (KeyError, TypeError):
@@ -171,27 +151,6 @@ def _climates():
 
 
 def demo_climate(id):
-    """The twelve monthly means of an invented place.
-
-    Parameters
-    ----------
-    id : str
-        One of `demos`.
-
-    Returns
-    -------
-    MonthlyClimate
-        The means of ``demo(id)``, from a small table: nothing is computed.
-
-    Raises
-    ------
-    UnknownName
-        When there is no such place.
-
-    Examples
-    --------
-    >>> demo_climate("hot-dry").coldest
-    1
-    """
+    """The twelve monthly means of an invented place."""
     place(id)
     return _climates()[id]

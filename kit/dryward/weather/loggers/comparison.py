@@ -15,24 +15,7 @@ _STEP = np.timedelta64(int(HOUR), "s")
 
 @dataclass(frozen=True)
 class Agreement:
-    """How a measured series compares with a modelled one.
-
-    Parameters
-    ----------
-    bias : float
-        Mean of measured minus modelled, [unit] of the series, any sign.
-    spread : float
-        Standard deviation of that difference, [unit] of the series, 0 or more.
-    correlation : float
-        [-], -1 to 1; not a number where one series never changes.
-    hours : int
-        Hours in which both have a value.
-
-    Examples
-    --------
-    >>> Agreement(1.0, 0.5, 0.9, 24).bias
-    1.0
-    """
+    """How a measured series compares with a modelled one."""
 
     bias: float
     spread: float
@@ -41,30 +24,7 @@ class Agreement:
 
 
 def shared_clock(*records):
-    """Records of several places as hourly means over the time they have in common.
-
-    Parameters
-    ----------
-    *records : Record
-        Any step between rows.
-
-    Returns
-    -------
-    tuple of Record
-        All with the same full hours; not a number where a place has a gap.
-
-    Raises
-    ------
-    OutOfRange
-        When they have no two hours in common.
-
-    Examples
-    --------
-    >>> from dryward.weather.loggers import sample, read
-    >>> with sample("cause-air-leak") as path:
-    ...     [record.time.size for record in shared_clock(*read(path).records)]
-    [672, 672, 672]
-    """
+    """Records of several places as hourly means over the time they have in common."""
     hour = "datetime64[h]"
     start = max(record.time[0] for record in records).astype(hour)
     end = min(record.time[-1] for record in records).astype(hour)
@@ -107,28 +67,7 @@ def _both(a, b):
 
 
 def correlation(a, b):
-    """How alike two series go up and down.
-
-    Parameters
-    ----------
-    a, b : array of n
-        [any] any numbers; gaps are not numbers and left out.
-
-    Returns
-    -------
-    float
-        -1 to 1; not a number where one of them never changes.
-
-    Raises
-    ------
-    OutOfRange
-        When they differ in length.
-
-    Examples
-    --------
-    >>> round(correlation([1, 2, 3], [2, 4, 6]), 6)
-    1.0
-    """
+    """How alike two series go up and down."""
     a, b = _both(a, b)
     if a.size < 3 or np.ptp(a) == 0 or np.ptp(b) == 0:
         return float("nan")
@@ -136,27 +75,7 @@ def correlation(a, b):
 
 
 def agreement(measured, modelled):
-    """Bias, spread and likeness of a measured and a modelled series.
-
-    Parameters
-    ----------
-    measured, modelled : array of n
-        On the same hours, [any] any numbers; gaps are not numbers.
-
-    Returns
-    -------
-    Agreement
-
-    Raises
-    ------
-    OutOfRange
-        When they differ in length or share no value.
-
-    Examples
-    --------
-    >>> agreement([11.0, 12.0, 13.0], [10.0, 11.0, 12.0]).bias
-    1.0
-    """
+    """Bias, spread and likeness of a measured and a modelled series."""
     a, b = _both(measured, modelled)
     if not a.size:
         raise OutOfRange("The two series have no hour in common.")
@@ -164,32 +83,7 @@ def agreement(measured, modelled):
 
 
 def lag(driver, follower, longest=13):
-    """By how many hours one series follows another.
-
-    Parameters
-    ----------
-    driver, follower : array of n
-        Hourly, [any] any numbers; gaps are not numbers.
-    longest : int, optional
-        Longest lag looked at [h], 1 to 240.
-
-    Returns
-    -------
-    tuple of int and float
-        The lag with the best likeness [h] (below 0 when the follower leads)
-        and that likeness, -1 to 1.
-
-    Raises
-    ------
-    OutOfRange
-        When they differ in length, or outside the range.
-
-    Examples
-    --------
-    >>> wave = np.sin(np.arange(200) / 5)
-    >>> lag(wave, np.roll(wave, 3))[0]
-    3
-    """
+    """By how many hours one series follows another."""
     reach = int(within("Longest lag", longest, 1, 240, "h"))
     a, b = np.asarray(driver, dtype=float), np.asarray(follower, dtype=float)
     if a.shape != b.shape:
@@ -208,23 +102,7 @@ MOST_FILLED = 0.1
 
 
 def hour_of_year(time):
-    """Which hour of a year of 365 days each time falls in.
-
-    Parameters
-    ----------
-    time : array of n
-        datetime64.
-
-    Returns
-    -------
-    array of n
-        0 to 8759; February 29 counts as February 28.
-
-    Examples
-    --------
-    >>> hour_of_year(np.array(["2024-03-01T02:30"], dtype="datetime64[s]"))
-    array([1418])
-    """
+    """Which hour of a year of 365 days each time falls in."""
     year = time.astype("datetime64[Y]")
     hour = (time - year).astype("timedelta64[h]").astype(int)
     number = year.astype(int) + 1970
@@ -236,38 +114,7 @@ _END_OF_FEBRUARY = (31 + 28) * 24
 
 
 def driving(readings, sun=None):
-    """Outdoor weather and room air from readings, for a run of the model over the same hours.
-
-    Parameters
-    ----------
-    readings : Readings
-        With records of ``"indoors"`` and ``"outdoors"``.
-    sun : HourlyWeather, optional
-        A year whose sun, sky and wind are taken for the same hours of the
-        calendar; without it there are none.
-
-    Returns
-    -------
-    tuple of HourlyWeather and a rule for room air
-        Hourly, over the time that both were read; `notes` of the weather
-        says what was filled in and where the sun came from.
-
-    Raises
-    ------
-    UnknownName
-        When one of the two places is missing.
-    OutOfRange
-        When they share no hours, more than a tenth of them is missing, or
-        the year of the sun is not one.
-
-    Examples
-    --------
-    >>> from dryward.weather.loggers import read, sample
-    >>> with sample("cause-air-leak") as path:
-    ...     outdoors, room = driving(read(path))
-    >>> outdoors.hours, room.at(outdoors)[0].size
-    (672, 672)
-    """
+    """Outdoor weather and room air from readings, for a run of the model over the same hours."""
     room, outside = shared_clock(readings["indoors"], readings["outdoors"])
     notes = []
     warm, vapor = (_whole(outside, name, notes) for name in ("temperature", "vapor_pressure"))

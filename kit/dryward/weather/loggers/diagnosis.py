@@ -32,24 +32,7 @@ _SURPLUS = 0.5  # share of hours with the cavity above outdoors by a tenth [-]
 
 @dataclass(frozen=True)
 class Diagnosis:
-    """What the readings point to.
-
-    Parameters
-    ----------
-    cause : str
-        One of `CAUSES`, ``"outdoor air"`` (a dry roof that follows the
-        weather) or ``"not clear"``.
-    evidence : tuple of str
-        Sentences with numbers, the strongest first.
-    numbers : dict of str to float
-        What was worked out of the readings, by name: shares and likenesses
-        [-], -1 to 1; pressures [Pa], lag [h], points [mass %], any.
-
-    Examples
-    --------
-    >>> Diagnosis("air leak", ("Because.",), {}).cause
-    'air leak'
-    """
+    """What the readings point to."""
 
     cause: str
     evidence: tuple
@@ -57,32 +40,7 @@ class Diagnosis:
 
 
 def numbers(indoors, cavity, outdoors):
-    """What the diagnosis looks at, from readings at three places.
-
-    Parameters
-    ----------
-    indoors, cavity, outdoors : Record
-        Rain may be in any of them; wood moisture in the cavity's.
-
-    Returns
-    -------
-    dict of str to float
-        Shares and likenesses [-], pressures [Pa], lag [h], points [mass %];
-        not a number for what the readings do not hold.
-
-    Raises
-    ------
-    OutOfRange
-        When fewer than 72 hours are known at all three places.
-
-    Examples
-    --------
-    >>> from dryward.weather.loggers import sample, read
-    >>> with sample("cause-air-leak") as path:
-    ...     found = numbers(*read(path).records)
-    >>> found["changes with the room"] > 0.5
-    True
-    """
+    """What the diagnosis looks at, from readings at three places."""
     room, hollow, out = shared_clock(indoors, cavity, outdoors)
     known = np.isfinite(room.vapor_pressure + hollow.vapor_pressure + out.vapor_pressure + hollow.temperature)
     if known.sum() < FEWEST:
@@ -161,33 +119,8 @@ def _wet_spells(rain, wetness):
 def diagnose(readings):
     """Which of four causes the readings of a wet roof point to, and why.
 
-    Parameters
-    ----------
-    readings : Readings
-        With records of ``"indoors"``, ``"cavity"`` and ``"outdoors"``.
-
-    Returns
-    -------
-    Diagnosis
-
-    Raises
-    ------
-    UnknownName
-        When one of the three places is missing.
-    OutOfRange
-        When fewer than 72 hours are known at all three.
-
-    Notes
-    -----
     A first sorting by plain rules, for learning; two causes can act at once.
     Look, open and measure before anything is taken apart.
-
-    Examples
-    --------
-    >>> from dryward.weather.loggers import sample, read
-    >>> with sample("cause-rain-leak") as path:
-    ...     diagnose(read(path)).cause
-    'rain leak'
     """
     n = numbers(readings["indoors"], readings["cavity"], readings["outdoors"])
     seen = {

@@ -33,26 +33,7 @@ PLACES = ("indoors", "cavity", "outdoors")
 
 @dataclass(frozen=True)
 class Column:
-    """One column of the file: what it holds, in which unit, and where it was measured.
-
-    Parameters
-    ----------
-    number : int
-        Counted from 1.
-    header : str
-        Its title in the file, empty when it has none.
-    quantity : str
-        One of `QUANTITIES`.
-    unit : str
-        One of `UNITS` of that quantity.
-    place : str
-        ``"indoors"``, ``"cavity"``, ``"outdoors"``, any other word, or empty.
-
-    Examples
-    --------
-    >>> Column(2, "T").quantity
-    'not used'
-    """
+    """One column of the file: what it holds, in which unit, and where it was measured."""
 
     number: int
     header: str
@@ -63,30 +44,7 @@ class Column:
 
 @dataclass(frozen=True)
 class Guess:
-    """Everything that was assumed; each part can be put right with `change`.
-
-    Parameters
-    ----------
-    delimiter : str
-        What stands between the cells.
-    decimal : {".", ","}
-        The decimal sign.
-    header_lines : int
-        Lines above the first reading.
-    columns : tuple of Column
-        What each column holds.
-    date_order : {"ymd", "mdy", "dmy"}
-    clock : str
-        One of `CLOCKS`; readings are put on standard time.
-    reasons : dict of str to str
-        Why, for each part that was guessed.
-
-    Examples
-    --------
-    >>> guess = Guess(",", ".", 1, (Column(1, "when", "date and time"), Column(2, "T", "temperature", "degC")), "ymd")
-    >>> guess.column(2, unit="degF").columns[1].unit
-    'degF'
-    """
+    """Everything that was assumed; each part can be put right with `change`."""
 
     delimiter: str
     decimal: str
@@ -177,33 +135,7 @@ _WHERE = (
 
 
 def guess(path, **known):
-    """What a file of readings seems to be.
-
-    Parameters
-    ----------
-    path : path
-        A CSV file from any logger.
-    **known
-        Parts of a `Guess` that a person knows; they are not guessed.
-
-    Returns
-    -------
-    Guess
-
-    Raises
-    ------
-    BadFile
-        When no readings can be found in it: one sentence.
-    UnknownName
-        For a part that a guess does not have.
-
-    Examples
-    --------
-    >>> from dryward.weather.loggers import sample
-    >>> with sample("messy-semicolon") as path:
-    ...     guess(path).decimal
-    ','
-    """
+    """What a file of readings seems to be."""
     name, rows = Path(path).name, sheet.lines(path)
     unknown = set(known) - {"delimiter", "decimal", "header_lines", "columns", "date_order", "clock"}
     if unknown:
@@ -248,45 +180,12 @@ def guess(path, **known):
 
 
 def place_in(words):
-    """Where a sensor was, from the title of a column or the name of a file.
-
-    Parameters
-    ----------
-    words : str
-
-    Returns
-    -------
-    str
-        ``"indoors"``, ``"cavity"``, ``"outdoors"``, or nothing.
-
-    Examples
-    --------
-    >>> place_in("Sheathing north, T (F)")
-    'cavity'
-    """
+    """Where a sensor was, from the title of a column or the name of a file."""
     return next((place for pattern, place in _WHERE if re.search(pattern, words.lower())), "")
 
 
 def row_date(row, columns):
-    """The date in one row, from one column or from two.
-
-    Parameters
-    ----------
-    row : list of str
-        Cells.
-    columns : sequence of Column
-        What they are.
-
-    Returns
-    -------
-    tuple or None
-        As `sheet.date_parts`.
-
-    Examples
-    --------
-    >>> row_date(["3.4.2024", "07:15"], (Column(1, "", "date"), Column(2, "", "time of day")))
-    (3, 4, 2024, 7, 15, 0, None)
-    """
+    """The date in one row, from one column or from two."""
     text = [
         row[c.number - 1]
         for kind in ("date and time", "date", "time of day")

@@ -26,37 +26,8 @@ _CAN_BE = {
 def read(path, guess=None, place=None):
     """The readings in a CSV file from any logger.
 
-    Parameters
-    ----------
-    path : path
-    guess : Guess, optional
-        What the file is, where the reader's own guess is wrong; see
-        `Guess.change` and `Guess.column`.
-    place : str, optional
-        Where the sensor was, for columns that do not say it.
-
-    Returns
-    -------
-    Readings
-        In SI and standard time, rising; a row that stands twice is read once.
-
-    Raises
-    ------
-    BadFile
-        One sentence that says what is wrong, and where.
-
-    Notes
-    -----
     Humidity sensors are taken to show relative humidity over liquid water in
     frost too, as most do; the vapor pressure is worked out so.
-
-    Examples
-    --------
-    >>> from dryward.weather.loggers import sample
-    >>> with sample("messy-semicolon") as path:
-    ...     readings = read(path, place="cavity")
-    >>> readings["cavity"].interval
-    3600.0
     """
     name = Path(path).name
     guess = guess or guessed(path)
@@ -187,25 +158,7 @@ def _records(series, times, fallback, name, notes):
 
 
 def saturation(temperature, over="auto"):
-    """Saturation pressure where the temperature is known.
-
-    Parameters
-    ----------
-    temperature : array of n
-        [degC], -100 to 200, or not a number.
-    over : {"auto", "water", "ice"}
-        As in `air.saturation_vapor_pressure`.
-
-    Returns
-    -------
-    array of n
-        [Pa], not a number where the temperature is none.
-
-    Examples
-    --------
-    >>> saturation(np.array([20.0, np.nan])).round(1).tolist()
-    [2338.8, nan]
-    """
+    """Saturation pressure where the temperature is known."""
     found = np.full(np.shape(temperature), np.nan)
     known = np.isfinite(temperature)
     found[known] = air.saturation_vapor_pressure(temperature[known], over=over)
@@ -214,29 +167,7 @@ def saturation(temperature, over="auto"):
 
 @dataclass(frozen=True, eq=False)
 class Record:
-    """What was measured at one place.
-
-    Parameters
-    ----------
-    place : str
-        ``"indoors"``, ``"cavity"``, ``"outdoors"`` or any other word.
-    time : array of n
-        Standard time, rising, datetime64[s].
-    temperature : array of n
-        [degC], -60 to 95; not a number where nothing was read.
-    vapor_pressure : array of n
-        [Pa], 0 to 90 000; not a number where nothing was read.
-    moisture_content : array of n, optional
-        Of wood [mass %], 0 to 200.
-    rain : array of n, optional
-        Since the row before [m], 0 to 0.5.
-
-    Examples
-    --------
-    >>> times = np.array(["2024-01-01T00", "2024-01-01T01"], dtype="datetime64[s]")
-    >>> Record("cavity", times, np.array([1.0, 2.0]), np.array([500.0, 500.0])).interval
-    3600.0
-    """
+    """What was measured at one place."""
 
     place: str
     time: np.ndarray = field(repr=False)
@@ -264,17 +195,7 @@ class Record:
         return float(np.median(np.diff(self.time)).astype("timedelta64[s]").astype(float))
 
     def corrected(self, temperature=0.0, relative_humidity=0.0, hours=0.0):
-        """The record with a sensor's offset and a wrong clock put right.
-
-        Parameters
-        ----------
-        temperature : float
-            Added to the temperature [K], -20 to 20.
-        relative_humidity : float
-            Added to the relative humidity [-], -0.5 to 0.5.
-        hours : float
-            Added to the time [h], -24 to 24.
-        """
+        """The record with a sensor's offset and a wrong clock put right."""
         warm = within("Temperature offset", temperature, -20.0, 20.0, "K")
         damp = within("Humidity offset", relative_humidity, -0.5, 0.5, "%")
         late = within("Time shift", hours, -24.0, 24.0, "h")
@@ -285,24 +206,7 @@ class Record:
 
 @dataclass(frozen=True, eq=False)
 class Readings:
-    """A file, read: its records, what was assumed, what was odd.
-
-    Parameters
-    ----------
-    records : tuple of Record
-        One for each place.
-    guess : Guess
-        What was assumed.
-    notes : tuple of str
-        What was left out or filled, in sentences.
-
-    Examples
-    --------
-    >>> from dryward.weather.loggers import read, sample
-    >>> with sample("cause-air-leak") as path:
-    ...     read(path).places
-    ('indoors', 'cavity', 'outdoors')
-    """
+    """A file, read: its records, what was assumed, what was odd."""
 
     records: tuple
     guess: object
@@ -326,41 +230,12 @@ def moisture_content(reading, temperature, slope=1.0, offset=0.0):
     Cold wood conducts less, so a meter set for room temperature reads too
     low in a cold roof: 15 on the dial at -7 degC is near 19 %.
 
-    Parameters
-    ----------
-    reading : float or array
-        On the dial, set to Douglas fir [mass %], 0 to 60.
-    temperature : float or array
-        Of the wood [degC], -35 to 60.
-    slope, offset : float, optional
-        Of the species, from the meter's booklet: slope [-] 0.5 to 2, offset
-        [mass %] -10 to 10; 1 and 0 for Douglas fir.
-
-    Returns
-    -------
-    float or array
-        [mass %].
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    Notes
-    -----
     Good to about one point between 7 and 25 %; above fiber saturation (near
     28 %) a pin meter gives no number to trust.  Charts in meters' booklets
     differ from it, and from each other, by up to one and a half points.
 
-    References
-    ----------
-    Pfaff and Garrahan 1986, Forest Products Journal 36(3), 28, from memory;
+    Source: Pfaff and Garrahan 1986, Forest Products Journal 36(3), 28, from memory;
     held against correction charts printed in two meters' manuals.
-
-    Examples
-    --------
-    >>> round(moisture_content(15.0, -7.0), 1)
-    18.6
     """
     dial = within("Meter reading", reading, 0.0, 60.0, "mass %")
     t = within("Wood temperature", temperature, -35.0, 60.0, "°C")

@@ -48,44 +48,13 @@ _NAMES = (
 
 
 def names():
-    """The sample files there are.
-
-    Returns
-    -------
-    tuple of str
-
-    Examples
-    --------
-    >>> names()[0]
-    'messy-semicolon'
-    """
+    """The sample files there are."""
     return _NAMES
 
 
 @contextmanager
 def sample(name):
-    """The path of a sample file, while it is looked at.
-
-    Parameters
-    ----------
-    name : str
-        One of `names`.
-
-    Yields
-    ------
-    path
-
-    Raises
-    ------
-    UnknownName
-        When there is no such file.
-
-    Examples
-    --------
-    >>> with sample("cause-air-leak") as path:
-    ...     path.suffix
-    '.csv'
-    """
+    """The path of a sample file, while it is looked at."""
     if name not in _NAMES:
         raise UnknownName("sample file", name, _NAMES)
     with as_file(resources("dryward.weather") / "data" / "loggers" / f"{name}.csv") as path:
@@ -93,24 +62,7 @@ def sample(name):
 
 
 def write(folder):
-    """Writes every sample file into a folder.
-
-    Parameters
-    ----------
-    folder : path
-        It must exist; files of the same name are replaced.
-
-    Returns
-    -------
-    tuple of path
-
-    Examples
-    --------
-    >>> from tempfile import TemporaryDirectory
-    >>> with TemporaryDirectory() as folder:
-    ...     len(write(folder))
-    9
-    """
+    """Writes every sample file into a folder."""
     made = []
     for name, raw in files().items():
         path = Path(folder, f"{name}.csv")
@@ -120,17 +72,7 @@ def write(folder):
 
 
 def files():
-    """The contents of every sample file, made anew.
-
-    Returns
-    -------
-    dict of str to bytes
-
-    Examples
-    --------
-    >>> files()["messy-semicolon"].decode("cp1252").splitlines()[1]
-    'Datum;Uhrzeit;Temperatur °C;rel. Feuchte %'
-    """
+    """The contents of every sample file, made anew."""
     made = {
         "messy-semicolon": semicolon(),
         "messy-report": report(),
@@ -142,25 +84,7 @@ def files():
 
 
 def cause_file(cause, place="cold"):
-    """Four weeks of one roof in US units: room, cavity, outdoors, pin meter, rain.
-
-    Parameters
-    ----------
-    cause : str
-        A key of `FAULTS`.
-    place : str, optional
-        One of `weather.demos`.
-
-    Returns
-    -------
-    bytes
-        A CSV file.
-
-    Examples
-    --------
-    >>> cause_file("air-leak").decode().count("\\n")
-    673
-    """
+    """Four weeks of one roof in US units: room, cavity, outdoors, pin meter, rain."""
     story = four_weeks(cause, place)
     titles = ["Date and time"]
     columns = []
@@ -179,23 +103,7 @@ def cause_file(cause, place="cold"):
 
 
 def checked_numbers(raw):
-    """Every number in a file, to hold a kept file against a new one.
-
-    Parameters
-    ----------
-    raw : bytes
-        A sample file.
-
-    Returns
-    -------
-    array
-        [any], any numbers, in the order of the file.
-
-    Examples
-    --------
-    >>> checked_numbers(b"a 1.5; 2,5").tolist()
-    [1.5, 2.5]
-    """
+    """Every number in a file, to hold a kept file against a new one."""
     text = raw.decode("utf-16" if raw[:2] == b"\xff\xfe" else "cp1252")
     return np.array([float(n.replace(",", ".")) for n in re.findall(r"\d+[.,]\d+|\d+", text)])
 
@@ -205,48 +113,12 @@ YEAR = 2023
 
 
 def shown_humidity(temperature, vapor):
-    """What a humidity sensor shows: over liquid water, in frost too.
-
-    Parameters
-    ----------
-    temperature : array of n
-        [degC], -60 to 95.
-    vapor : array of n
-        [Pa], 0 or more.
-
-    Returns
-    -------
-    array of n
-        [%].
-
-    Examples
-    --------
-    >>> round(float(shown_humidity(20.0, 1169.4)), 1)
-    50.0
-    """
+    """What a humidity sensor shows: over liquid water, in frost too."""
     return 100 * vapor / air.saturation_vapor_pressure(temperature, over="water")
 
 
 def dial(moisture, temperature):
-    """What a pin meter shows: the correction for cold wood, backwards.
-
-    Parameters
-    ----------
-    moisture : array of n
-        Of the wood [mass %], 0 to 60.
-    temperature : array of n
-        Of the wood [degC], -35 to 60.
-
-    Returns
-    -------
-    array of n
-        On the dial [mass %].
-
-    Examples
-    --------
-    >>> round(float(dial(moisture_content(15.0, -7.0), -7.0)), 6)
-    15.0
-    """
+    """What a pin meter shows: the correction for cold wood, backwards."""
     zero, one = moisture_content(0.0, temperature), moisture_content(1.0, temperature)
     return (moisture - zero) / (one - zero)
 
@@ -258,17 +130,7 @@ def _some(cause, where, count):
 
 
 def semicolon():
-    """Decimal comma, day first, date and clock apart, the Windows alphabet, a doubled row, a word for no reading.
-
-    Returns
-    -------
-    bytes
-
-    Examples
-    --------
-    >>> len(semicolon()) > 1000
-    True
-    """
+    """Decimal comma, day first, date and clock apart, the Windows alphabet, a doubled row, a word for no reading."""
     temperature, _, humidity = _some("nothing", "cavity", 96)
     lines = ["Logger im Dach;;;", "Datum;Uhrzeit;Temperatur °C;rel. Feuchte %"]
     start = datetime(YEAR, 1, 8, 0, 0)
@@ -281,17 +143,7 @@ def semicolon():
 
 
 def report():
-    """Lines of a report above and below, month first, AM and PM, °F, and the clock put back in November.
-
-    Returns
-    -------
-    bytes
-
-    Examples
-    --------
-    >>> len(report()) > 1000
-    True
-    """
+    """Lines of a report above and below, month first, AM and PM, °F, and the clock put back in November."""
     temperature, _, humidity = _some("air-leak", "indoors", 120)
     lines = [
         "Plot title: upstairs hall",
@@ -336,17 +188,7 @@ def dew_point():
 
 
 def no_titles():
-    """No titles at all, quoted decimal commas between commas, days and months that could be either.
-
-    Returns
-    -------
-    bytes
-
-    Examples
-    --------
-    >>> len(no_titles()) > 1000
-    True
-    """
+    """No titles at all, quoted decimal commas between commas, days and months that could be either."""
     temperature, _, humidity = _some("nothing", "indoors", 72)
     lines = []
     start = datetime(YEAR, 3, 4, 6, 0)
@@ -358,17 +200,7 @@ def no_titles():
 
 
 def three_places():
-    """Three places in one file, humidity as a fraction, rows out of order, error codes, a last line cut off.
-
-    Returns
-    -------
-    bytes
-
-    Examples
-    --------
-    >>> len(three_places()) > 1000
-    True
-    """
+    """Three places in one file, humidity as a fraction, rows out of order, error codes, a last line cut off."""
     story = four_weeks("rain-leak")
     titles = "Time;Room T [C];Room RH [-];Ridge T [C];Ridge RH [-];Outside T [C];Outside RH [-];Wood MC [%]"
     start, rows = datetime(YEAR, 3, 25, 0, 0), []
@@ -458,24 +290,7 @@ def _room(outdoor_vapor, fault):
 
 
 def four_weeks(cause, place="cold"):
-    """Four weeks of an invented roof.
-
-    Parameters
-    ----------
-    cause : str
-        A key of `FAULTS`.
-    place : str, optional
-        One of `weather.demos`.
-
-    Returns
-    -------
-    Story
-
-    Examples
-    --------
-    >>> four_weeks("air-leak").wood.size
-    672
-    """
+    """Four weeks of an invented roof."""
     fault, year = FAULTS[cause], demo(place)
     pick = (np.arange(DAYS * 24) + (fault.first_day - 1) * 24) % year.hours
     outside_temperature, outside_vapor = year.temperature[pick], year.vapor_pressure[pick]

@@ -17,29 +17,7 @@ _FORMULA = re.compile(r"\s*(=|@|[+-]\s*[A-Za-z]+\s*[(!|])")
 
 
 def lines(path):
-    """The lines of a text file.
-
-    Parameters
-    ----------
-    path : path
-        UTF-8, UTF-16 with its mark, or the Windows alphabet of western Europe.
-
-    Returns
-    -------
-    tuple of str
-        Empty lines at the end are left out.
-
-    Raises
-    ------
-    BadFile
-        When it cannot be opened, is too large, or is not text.
-
-    Examples
-    --------
-    >>> lines("nowhere.csv")
-    Traceback (most recent call last):
-    dryward.checks.BadFile: nowhere.csv cannot be opened: no such file or directory.
-    """
+    """The lines of a text file."""
     name = Path(path).name
     try:
         with open(path, "rb") as file:
@@ -73,32 +51,7 @@ def _decoded(raw):
 
 
 def cells(name, rows, delimiter):
-    """Each line cut into cells, blanks around them taken off.
-
-    Parameters
-    ----------
-    name : str
-        Of the file, for the sentence.
-    rows : sequence of str
-        Lines.
-    delimiter : str
-        One character.
-
-    Returns
-    -------
-    list of list of str
-
-    Raises
-    ------
-    BadFile
-        When a cell begins like a spreadsheet's formula: a file of readings
-        has none, and whoever opens it would run it.
-
-    Examples
-    --------
-    >>> cells("a.csv", ['1;"21,4" ;x'], ";")
-    [['1', '21,4', 'x']]
-    """
+    """Each line cut into cells, blanks around them taken off."""
     found = []
     for number, line in enumerate(rows, start=1):
         try:
@@ -118,25 +71,8 @@ def cells(name, rows, delimiter):
 def likely_delimiter(rows):
     """The character that cuts the most lines into the same number of cells.
 
-    Parameters
-    ----------
-    rows : sequence of str
-        Lines.
-
-    Returns
-    -------
-    str or None
-        None when no character cuts them alike.
-
-    Notes
-    -----
     Between equals the comma loses: where another one stands, it is a decimal
     comma.
-
-    Examples
-    --------
-    >>> likely_delimiter(["01.02.2024;21,4;45,0", "02.02.2024;21,5;45,1"])
-    ';'
     """
     best, score = None, 0.5
     sample = [row for row in rows[:3000] if row.strip()]
@@ -154,27 +90,7 @@ def likely_delimiter(rows):
 
 
 def number(cell, decimal="."):
-    """The number in a cell, with or without a unit behind it.
-
-    Parameters
-    ----------
-    cell : str
-        Such as ``"21,4 °C"``.
-    decimal : {".", ","}
-        The decimal sign.
-
-    Returns
-    -------
-    float
-        Not a number where the cell holds none.
-
-    Examples
-    --------
-    >>> number("21,4 °C", ",")
-    21.4
-    >>> number("--")
-    nan
-    """
+    """The number in a cell, with or without a unit behind it."""
     match = _NUMBER[decimal].fullmatch(cell)
     return float(match[1].replace(",", ".")) if match else float("nan")
 
@@ -199,24 +115,7 @@ _SERIAL_START = datetime(1899, 12, 30)
 
 
 def date_parts(text):
-    """The numbers in a written date, before anyone says which is the day.
-
-    Parameters
-    ----------
-    text : str
-        Such as ``"3/4/2024 1:05 PM"``.
-
-    Returns
-    -------
-    tuple or None
-        Three numbers of the date as written, hour, minute, second, zone; None
-        for anything else.
-
-    Examples
-    --------
-    >>> date_parts("3/4/2024 1:05 PM")
-    (3, 4, 2024, 13, 5, 0, None)
-    """
+    """The numbers in a written date, before anyone says which is the day."""
     text = text.strip()
     match = _NUMERIC.fullmatch(text) or _WORDS.fullmatch(text)
     if not match:
@@ -245,25 +144,7 @@ def _serial(text):
 
 
 def moment(found, order):
-    """The time that some parts mean, in one order of the date.
-
-    Parameters
-    ----------
-    found : tuple
-        From `date_parts`.
-    order : {"ymd", "mdy", "dmy"}
-        A year of four digits in front always means year, month, day.
-
-    Returns
-    -------
-    datetime or None
-        None when there is no such day.
-
-    Examples
-    --------
-    >>> moment(date_parts("3/4/2024 1:05 PM"), "dmy").month
-    4
-    """
+    """The time that some parts mean, in one order of the date."""
     a, b, c, hour, minute, second, zone = found
     if a > 31:
         order = "ymd"
@@ -289,28 +170,7 @@ def _zone(text):
 
 
 def likely_order(found):
-    """Which order of day, month and year the dates are written in.
-
-    Parameters
-    ----------
-    found : sequence of tuple
-        From `date_parts`, in the order of the file.
-
-    Returns
-    -------
-    tuple of str
-        The order, and why.
-
-    Raises
-    ------
-    BadFile
-        When no order makes dates of them all.
-
-    Examples
-    --------
-    >>> likely_order([date_parts("13/4/2024"), date_parts("14/4/2024")])
-    ('dmy', 'only so is every date a date')
-    """
+    """Which order of day, month and year the dates are written in."""
     if all(f[0] > 31 for f in found):
         return "ymd", "the year stands first"
     read = {order: [t.replace(tzinfo=None) for f in found if (t := moment(f, order))] for order in ORDERS}
@@ -336,28 +196,9 @@ def likely_order(found):
 def clock_change(before, after, interval):
     """Whether the clock was put forward or back between two rows.
 
-    Parameters
-    ----------
-    before, after : datetime
-        Two rows that follow each other.
-    interval : float
-        The usual step between rows [s], above 0.
-
-    Returns
-    -------
-    int
-        1 forward (to daylight saving time), -1 back, 0 neither.
-
-    Notes
-    -----
     A change is a step one hour too long or too short, up to four in the
     morning of a Sunday on which clocks are changed somewhere.  A row that is
     missing in just that hour looks the same.
-
-    Examples
-    --------
-    >>> clock_change(datetime(2024, 11, 3, 1, 30), datetime(2024, 11, 3, 1, 0), 1800)
-    -1
     """
     if after.weekday() != 6 or after.hour > 4 or interval > 7200:
         return 0
