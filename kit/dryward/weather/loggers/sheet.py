@@ -2,8 +2,10 @@
 
 import csv
 import re
-from datetime import UTC, datetime, timedelta, timezone
+from collections.abc import Iterable, Sequence
+from datetime import UTC, datetime, timedelta, timezone, tzinfo
 from itertools import pairwise
+from os import PathLike
 from pathlib import Path
 
 from dryward.checks import BadFile
@@ -16,8 +18,8 @@ _CONTROL = re.compile(r"[\x00-\x08\x0b\x0c\x0e-\x1f]")
 _FORMULA = re.compile(r"\s*(=|@|[+-]\s*[A-Za-z]+\s*[(!|])")
 
 
-def lines(path):
-    """The lines of a text file."""
+def lines(path: str | PathLike[str]) -> tuple[str, ...]:
+    """The lines of a text file, in UTF-8, UTF-16 with its mark, or the Windows alphabet of western Europe."""
     name = Path(path).name
     try:
         with open(path, "rb") as file:
@@ -39,7 +41,7 @@ def lines(path):
     return tuple(found)
 
 
-def _decoded(raw):
+def _decoded(raw: bytes) -> str | None:
     marked = raw.startswith((b"\xff\xfe", b"\xfe\xff"))
     alphabets = ("utf-16",) if marked else ("utf-8-sig", "cp1252")
     for alphabet in alphabets:
@@ -50,8 +52,8 @@ def _decoded(raw):
     return None
 
 
-def cells(name, rows, delimiter):
-    """Each line cut into cells, blanks around them taken off."""
+def cells(name: str, rows: Iterable[str], delimiter: str) -> list[list[str]]:
+    """Each line cut into cells; one like a spreadsheet's formula is refused, for whoever opens it would run it."""
     found = []
     for number, line in enumerate(rows, start=1):
         try:
@@ -68,7 +70,7 @@ def cells(name, rows, delimiter):
     return found
 
 
-def likely_delimiter(rows):
+def likely_delimiter(rows: Sequence[str]) -> str | None:
     """The character that cuts the most lines into the same number of cells.
 
     Between equals the comma loses: where another one stands, it is a decimal
@@ -77,7 +79,7 @@ def likely_delimiter(rows):
     best, score = None, 0.5
     sample = [row for row in rows[:3000] if row.strip()]
     for delimiter in DELIMITERS:
-        counts = {}
+        counts: dict[int, int] = {}
         for row in sample:
             width = len(next(csv.reader([row[:5000]], delimiter=delimiter), []))
             counts[width] = counts.get(width, 0) + 1
@@ -89,8 +91,8 @@ def likely_delimiter(rows):
     return best
 
 
-def number(cell, decimal="."):
-    """The number in a cell, with or without a unit behind it."""
+def number(cell: str, decimal: str = ".") -> float:
+    """The number in a cell, with or without a unit behind it; not a number where there is none."""
     match = _NUMBER[decimal].fullmatch(cell)
     return float(match[1].replace(",", ".")) if match else float("nan")
 
@@ -114,8 +116,16 @@ _SERIAL = re.compile(r"([2-6]\d{4})(?:[.,](\d+))?")
 _SERIAL_START = datetime(1899, 12, 30)
 
 
-def date_parts(text):
-    """The numbers in a written date, before anyone says which is the day."""
+#: Three numbers of a date as written, hour, minute, second, zone.
+DateParts = tuple[int, int, int, int, int, int, str | None]
+
+
+def date_parts(text: str) -> DateParts | None:
+    """The numbers in a written date, before anyone says which is the day; None for anything else.
+
+    >>> date_parts("3/4/2024 1:05 PM")
+    (3, 4, 2024, 13, 5, 0, None)
+    """
     text = text.strip()
     match = _NUMERIC.fullmatch(text) or _WORDS.fullmatch(text)
     if not match:
@@ -134,7 +144,7 @@ def date_parts(text):
     return int(a), int(b), int(c), hour, int(minute or 0), int(second or 0), zone
 
 
-def _serial(text):
+def _serial(text: str) -> DateParts | None:
     match = _SERIAL.fullmatch(text)
     if not match:
         return None
@@ -143,8 +153,8 @@ def _serial(text):
     return moment.year, moment.month, moment.day, moment.hour, moment.minute, moment.second, None
 
 
-def moment(found, order):
-    """The time that some parts mean, in one order of the date."""
+def moment(found: DateParts, order: str) -> datetime | None:
+    """The time that some parts mean in one order of the date; None when there is no such day."""
     a, b, c, hour, minute, second, zone = found
     if a > 31:
         order = "ymd"
@@ -162,15 +172,15 @@ def moment(found, order):
     return at if zone is None else at.replace(tzinfo=_zone(zone))
 
 
-def _zone(text):
+def _zone(text: str) -> tzinfo:
     if text in ("Z", "UTC", "GMT"):
         return UTC
     sign = -1 if text[0] == "-" else 1
     return timezone(sign * timedelta(hours=min(int(text[1:3]), 23), minutes=min(int(text[-2:]), 59)))
 
 
-def likely_order(found):
-    """Which order of day, month and year the dates are written in."""
+def likely_order(found: Sequence[DateParts]) -> tuple[str, str]:
+    """Which order of day, month and year the dates of a file are written in, and why."""
     if all(f[0] > 31 for f in found):
         return "ymd", "the year stands first"
     read = {order: [t.replace(tzinfo=None) for f in found if (t := moment(f, order))] for order in ORDERS}
@@ -187,14 +197,14 @@ def likely_order(found):
         raise BadFile("The dates are not understood in any order of day, month and year.")
     if len(fits) == 1:
         return next(iter(fits)), "only so is every date a date"
-    best = min(fits, key=fits.get)
+    best = min(fits, key=lambda order: fits[order])
     if sorted(fits.values())[0] < sorted(fits.values())[1]:
         return best, "only so does time run on in even steps"
     return ("mdy" if "mdy" in fits else best), "not sure: day and month can be swapped"
 
 
-def clock_change(before, after, interval):
-    """Whether the clock was put forward or back between two rows.
+def clock_change(before: datetime, after: datetime, interval: float) -> int:
+    """Whether the clock was put forward (1) or back (-1) between two rows that follow each other, or neither (0).
 
     A change is a step one hour too long or too short, up to four in the
     morning of a Sunday on which clocks are changed somewhere.  A row that is
