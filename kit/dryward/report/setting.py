@@ -60,12 +60,16 @@ class Setting:
     notes: tuple
 
 
-def setting(job):
+def setting(job, given=None, rule=None):
     """The physics side of a job.
 
     Parameters
     ----------
     job : Job
+    given : HourlyWeather, optional
+        A year of hours in place of the job's own place.
+    rule : indoor rule, optional
+        In place of the job's own room.
 
     Returns
     -------
@@ -77,7 +81,9 @@ def setting(job):
         For an unknown place or a weather file that cannot be read.
     """
     place, notes, hours = job.place, (), None
-    if place.kind == "demo":
+    if given is not None:
+        hours, months, name, notes = given, given.monthly(), given.name or "hours given", tuple(given.notes)
+    elif place.kind == "demo":
         hours = weather.demo(place.id)
         months, name = weather.demo_climate(place.id), f"{place.id.replace('-', ' ')} (an invented place)"
     elif place.kind == "file":
@@ -95,7 +101,7 @@ def setting(job):
     elif job.design == "cold winter":
         hours = weather.colder(hours, COLDER)
         months = hours.monthly()
-    rule = design_room(job)
+    rule = design_room(job, rule)
     cold, warm = months.coldest, months.warmest
     return Setting(
         job,
@@ -116,9 +122,9 @@ def design_year(job):
     return DESIGN_YEARS[job.design].format(each="month" if job.place.kind == "means" else "hour")
 
 
-def design_room(job):
-    """The rule for room air of a job's design year."""
-    rule = room_rule(job.room)
+def design_room(job, rule=None):
+    """The rule for room air of a job's design year, or another rule in that year."""
+    rule = rule or room_rule(job.room)
     return weather.indoor.damper(rule, DAMPER) if job.design == "damp house" else rule
 
 
@@ -202,14 +208,8 @@ _ROOMS = {
 }
 
 
-def r_value(resistance, system):
-    """The way the trade writes it: R-20, or RSI 3.5."""
-    shown = units.show(resistance, "thermal resistance", system)
-    return shown if system == "us" else f"RSI {shown.split()[0]}"
-
-
 def _far(length, system):
-    return f"{units.from_si(length, 'ft'):.1f} ft" if system == "us" else f"{length:.1f} m"
+    return units.show_in(length, "ft" if system == "us" else "m", 1)
 
 
 def _air(air, system):
@@ -270,18 +270,18 @@ def inputs(here, system, hourly):
         ("Warmest month", _air(here.summer, system)),
         ("Room air in winter", f"{_ROOMS[job.room.kind]}{_air(here.winter_room, system)}"),
         ("Room air in summer", _air(here.summer_room, system)),
-        ("Thermal resistance between framing", r_value(job.assembly.thermal_resistance, system)),
+        ("Thermal resistance between framing", units.r_value(job.assembly.thermal_resistance, system)),
         ("Slope, facing", _faces(job)),
     ]
     if job.assembly.framing:
-        whole = f"Whole assembly, {job.assembly.framing.share * 100:.0f} % framing"
-        rows.append((whole, r_value(parallel_path(job.assembly), system)))
+        whole = f"Whole assembly, {units.show(job.assembly.framing.share, share, system)} framing"
+        rows.append((whole, units.r_value(parallel_path(job.assembly), system)))
     if job.tightness:
         rows.append(
             (
                 "Blower door",
-                f"{job.tightness.ach50:.3g} air changes an hour at 50 Pa, "
-                f"{job.tightness.share * 100:.0f} % through the {called(job.assembly)}",
+                f"{units.number(job.tightness.ach50)} air changes an hour at 50 Pa, "
+                f"{units.show(job.tightness.share, share, system)} through the {called(job.assembly)}",
             )
         )
     if not (job.tightness and hourly):

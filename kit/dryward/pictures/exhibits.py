@@ -1,0 +1,294 @@
+"""One picture for each kind of result, as `plot` gives it at a prompt: the lessons' own drawings, standing still."""
+
+from __future__ import annotations
+
+import io
+import math
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from functools import singledispatch
+
+import numpy as np
+from matplotlib.axes import Axes
+from matplotlib.figure import Figure
+from matplotlib.ticker import MaxNLocator
+
+from dryward.building import Assembly
+from dryward.checks import OutOfRange, UnknownName
+from dryward.physics.drying import Drying
+from dryward.physics.hourly import Hours
+from dryward.physics.limits import Range
+from dryward.physics.monthly import Months
+from dryward.physics.steady import Profile, Sweep
+from dryward.pictures.drawing import sentences, thinned
+from dryward.pictures.live import LivePicture
+from dryward.pictures.profile import SectionAndProfile
+from dryward.pictures.section import SectionPart, SteadyRoof
+from dryward.pictures.year import MoistureYear, MonthBars, YearGraph, from_balance
+from dryward.units import SHOWN
+from dryward.verdict import STATES, UNKNOWN, Verdict, criterion, states_of_sweep, words
+from dryward.weather import Air
+from dryward.weather.climate import YEAR
+
+#: Hours between the points of a year that is drawn.
+_EVERY = 6
+#: Curves of wood in one picture.
+_CURVES = 3
+#: Rows of findings that are drawn.
+_ROWS = 8
+
+
+def figure(result: object, unit_system: str = "us") -> Figure:
+    """The picture of a result as a Matplotlib figure."""
+    return _drawn(result, unit_system)[0].figure
+
+
+def png(result: object, unit_system: str = "us") -> tuple[bytes, str]:
+    """The picture of a result as PNG, and what it shows in words."""
+    picture, said = _drawn(result, unit_system)
+    out = io.BytesIO()
+    picture.figure.savefig(out, format="png", metadata={"Software": None})
+    return out.getvalue(), said
+
+
+def _drawn(result: object, unit_system: str) -> tuple[LivePicture, str]:
+    if unit_system not in SHOWN:
+        raise UnknownName("unit system", unit_system, SHOWN)
+    kind, state = pictured(result)
+    picture = kind(unit_system)
+    picture.redraw(state)
+    return picture, picture.alt(state)
+
+
+@singledispatch
+def pictured(result: object) -> tuple[Callable[[str], LivePicture], object]:
+    """The kind of picture of a result, and the state that it draws."""
+    raise OutOfRange(f"There is no picture of {str(result)[:40]!r}.")
+
+
+# --- what the lessons draw too ---------------------------------------------------
+
+
+@pictured.register
+def _(profile: Profile) -> tuple[Callable[[str], LivePicture], object]:
+    indoor, outdoor = (
+        Air(float(profile.temperature[end]), min(float(profile.relative_humidity[end]), 1.0)) for end in (0, -1)
+    )
+    return SectionAndProfile, SteadyRoof(profile.assembly, profile, indoor, outdoor)
+
+
+@pictured.register
+def _(months: Months) -> tuple[Callable[[str], LivePicture], object]:
+    return MonthBars, from_balance(months)
+
+
+@pictured.register
+def _(hours: Hours) -> tuple[Callable[[str], LivePicture], object]:
+    judged = hours.verdict
+    woods = [each for each in judged.findings if each.what == "wood-moisture"][:_CURVES]
+    if not woods or hours.time.size < YEAR:
+        return _Water, hours
+    limit = criterion("wood-moisture")
+    names = [each.place.layer for each in woods]
+    brought, carried = hours.monthly().in_and_out
+    return YearGraph, MoistureYear(
+        days=hours.time[::_EVERY] / 24,
+        planes=tuple((name, hours.layer(name).moisture_content[::_EVERY]) for name in names),
+        bands=((limit.caution, "caution"), (limit.damage, "decay")),
+        brought=brought,
+        carried=carried,
+        temperature=hours.layer(names[0]).temperature[::_EVERY],
+    )
+
+
+# --- a roof as it is built -----------------------------------------------------------
+
+
+@dataclass(frozen=True)
+class _Built:
+    """A section without any air beside it."""
+
+    assembly: Assembly
+    drying: None = None
+
+
+class _Bare(SectionPart):
+    """The layers and their names, without temperature or water."""
+
+    def static(self, state: _Built, box: tuple[float, float, float, float]) -> None:
+        p = self.picture
+        left, bottom, right, top = box
+        self._scale(state, left, right)
+        levels, rows = self._levels(state)
+        self.floor, self.roof = bottom + 0.4 * p.line, top - rows * 1.1 * p.line - 0.25 * p.line
+        self._layers(state)
+        self._names(state, levels)
+
+
+class _Construction(LivePicture):
+    """A roof or a wall to scale, from the room at the left to outdoors at the right."""
+
+    size = (620, 320)
+
+    def draw_static(self, state: _Built) -> None:
+        self.part = _Bare(self)
+        self.part.static(state, (6, 6, self.width - 6, self.height - 4))
+
+    def draw_moving(self, state: _Built) -> None:
+        pass  # nothing moves in it
+
+    def alt(self, state: _Built) -> str:
+        names = "; ".join(layer.name for layer in state.assembly.layers)
+        thick = self.show(state.assembly.thickness, "length")
+        return sentences(f"Section of {state.assembly.name} from inside to outside, {thick} thick: {names}.")
+
+
+@pictured.register
+def _(assembly: Assembly) -> tuple[Callable[[str], LivePicture], object]:
+    return _Construction, _Built(assembly)
+
+
+# --- plain graphs ------------------------------------------------------------------------
+
+
+class _Graph(LivePicture):
+    """One graph of a result that no lesson draws; nothing in it moves."""
+
+    size = (620, 360)
+
+    def axes(self, across: str, upward: str, grid: str = "both", names: Sequence[str] = ("00000",)) -> Axes:
+        """Axes over the whole picture, with room at the left for the names or numbers that stand there."""
+        widest = max((self.extent(name, small=True) for name in names), default=0.0)
+        room = "0" * (1 + int(widest / self.extent("0", small=True)))
+        (box,) = self.columns(1)
+        return self.graph(box, across, upward, grid, room)
+
+    def draw_moving(self, state: object) -> None:
+        pass  # drawn once, whole
+
+
+class _Water(_Graph):
+    """Water in all layers through a run that is shorter than a year, or has no wood."""
+
+    def draw_static(self, state: Hours) -> None:
+        ax = self.axes("days", f"water in all layers, {self.symbol('area density')}")
+        days, water = thinned(state.time / 24, self.shown(state.water, "area density"), int(0.8 * self.width))
+        ax.plot(days, water, **self.stroke("moisture content"))
+        ax.set_xlim(0, max(float(days[-1]), 1e-9))
+        ax.set_ylim(0, None)
+
+    def alt(self, state: Hours) -> str:
+        least, most, end = (
+            self.show(float(each), "area density") for each in (state.water.min(), state.water.max(), state.water[-1])
+        )
+        return f"Water in all layers: {least} at least, {most} at most, {end} at the end."
+
+
+@pictured.register
+def _(cases: Sweep) -> tuple[Callable[[str], LivePicture], object]:
+    return _Cases, cases
+
+
+class _Cases(_Graph):
+    """Water gained in each case of a sweep, in their order."""
+
+    def draw_static(self, state: Sweep) -> None:
+        ax = self.axes("case", f"water gained, {self.symbol('vapor flux')}")
+        gain = self.shown(np.ravel(state.gain), "vapor flux")
+        finite = np.isfinite(gain)
+        number = np.arange(1, gain.size + 1)
+        ax.plot(number[finite], gain[finite], **self.stroke("wet", marker="o", markersize=0.4 * self.type.words))
+        ax.set_xlim(0.5, gain.size + 0.5)
+        ax.set_ylim(0, max(float(gain[finite].max(initial=0.0)) * 1.08, 1.0))
+        ax.xaxis.set_major_locator(MaxNLocator(8, integer=True))
+
+    def alt(self, state: Sweep) -> str:
+        states = [str(each) for each in np.ravel(states_of_sweep(state))]
+        counts = [f"{states.count(name)} {name}" for name in (*STATES, UNKNOWN) if name in states]
+        return f"Water gained in {len(states)} steady states: {', '.join(counts)}."
+
+
+@pictured.register
+def _(states: Range) -> tuple[Callable[[str], LivePicture], object]:
+    return _Along, states
+
+
+class _Along(_Graph):
+    """The state at each value of what was varied."""
+
+    size = (620, 240)
+
+    def draw_static(self, state: Range) -> None:
+        levels = (*STATES, UNKNOWN) if UNKNOWN in state.states else STATES
+        ax = self.axes(self._variable(state), "", "x", levels)
+        height = [levels.index(str(each)) for each in state.states]
+        ax.plot(self._values(state), height, **self.stroke("wet", marker="o", markersize=0.6 * self.type.words))
+        ax.set_ylim(-0.5, len(levels) - 0.5)
+        ax.set_yticks(range(len(levels)), levels)
+
+    def _values(self, state: Range) -> np.ndarray:
+        quantity = state.quantity
+        return np.asarray(self.shown(state.values, quantity) if quantity else state.values)
+
+    def _variable(self, state: Range) -> str:
+        quantity = state.quantity
+        return state.variable.replace("_", " ") + (f", {self.symbol(quantity)}" if quantity else "")
+
+    def alt(self, state: Range) -> str:
+        pairs = zip(self._values(state), state.states, strict=True)
+        told = ", ".join(f"{value:.4g} {answer}" for value, answer in pairs)
+        return f"The state along {self._variable(state)}: {told}."
+
+
+@pictured.register
+def _(drying: Drying) -> tuple[Callable[[str], LivePicture], object]:
+    return _BothWays, drying
+
+
+class _BothWays(_Graph):
+    """How fast a wet layer dries to each side."""
+
+    size = (620, 220)
+
+    def draw_static(self, state: Drying) -> None:
+        ax = self.axes(f"drying, {self.symbol('vapor flux')}; below zero water comes in", "", "x", ("outward",))
+        rates = [self._rate(each) for each in (state.outward, state.inward)]
+        ax.barh([0, 1], rates, height=0.6, color=self.color("drying"), hatch="///", edgecolor=self.background)
+        ax.axvline(0, color=self.quiet, linewidth=self.type.thick)
+        ax.set_yticks([0, 1], ["outward", "inward"])
+        ax.set_ylim(-0.6, 1.6)
+
+    def _rate(self, rate: float) -> float:
+        return float(self.shown(rate, "vapor flux")) if math.isfinite(rate) else 0.0
+
+    def alt(self, state: Drying) -> str:
+        told = [
+            self.show(each, "vapor flux") if math.isfinite(each) else "without limit"
+            for each in (state.inward, state.outward)
+        ]
+        return f"A wet layer dries {told[0]} inward and {told[1]} outward."
+
+
+@pictured.register
+def _(verdict: Verdict) -> tuple[Callable[[str], LivePicture], object]:
+    return _Findings, verdict
+
+
+class _Findings(_Graph):
+    """Each finding as a share of its damage limit, the worst on top."""
+
+    size = (760, 300)
+
+    def draw_static(self, state: Verdict) -> None:
+        found = list(reversed(state.findings[:_ROWS]))
+        heads = [f"{words.heading(each)}: {each.state}" for each in found]
+        ax = self.axes("share of the damage limit, %", "", "x", heads)
+        shares = [min(100 * each.criterion.reach(each.value), 200.0) for each in found]
+        looks = {"color": self.color("wet"), "hatch": "///", "edgecolor": self.background}
+        ax.barh(range(len(found)), shares, height=0.6, **looks)
+        ax.axvline(100, **self.stroke("limit"))
+        ax.set_yticks(range(len(found)), heads)
+        ax.set_xlim(0, max([110.0, *(1.05 * share for share in shares)]))
+
+    def alt(self, state: Verdict) -> str:
+        return words.sentence(state, self.unit_system)
