@@ -8,10 +8,10 @@ from dryward.checks import BadFile
 
 def marks(topic):
     """The two lines between which the table of a topic stands."""
-    return f"<!-- {topic}: written by `dryward {_COMMAND[topic]} --readme` -->", f"<!-- end of {topic} -->"
+    return f"<!-- {topic}: written by `dryward {_COMMAND[topic]}` -->", f"<!-- end of {topic} -->"
 
 
-_COMMAND = {"speed": "bench", "proof": "evidence"}
+_COMMAND = {"speed": "bench --readme", "proof": "evidence --readme", "lessons": "lessons --write"}
 
 
 def write(topic, table, path=Path("README.md")):
@@ -19,7 +19,7 @@ def write(topic, table, path=Path("README.md")):
 
     Parameters
     ----------
-    topic : {"speed", "proof"}
+    topic : {"speed", "proof", "lessons"}
     table : str
         Markdown.
     path : Path, optional

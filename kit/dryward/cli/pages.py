@@ -12,6 +12,7 @@ from urllib.request import url2pathname
 
 from dryward.checks import BadFile, OutOfRange, PlainError
 from dryward.school import folders
+from dryward.teaching import lessons
 
 _HERE = "127.0.0.1"
 #: Of a server's ports.
@@ -73,8 +74,11 @@ def run(args):
         if not (args.no_browser or args.share):
             webbrowser.open(f"{at}?key={password}")
 
-    settings = server.configuration(folders.shipped_lessons(), args.port, args.ready, args.most, round(60 * args.away))
-    server.serve(settings, people, (password, board_key), address, certificate, say)
+    for trouble in lessons.troubles():
+        print(trouble)
+    with folders.served_lessons() as served:
+        settings = server.configuration(served, args.port, args.ready, args.most, round(60 * args.away))
+        server.serve(settings, people, (password, board_key), address, certificate, say)
     return 0
 
 
