@@ -1,12 +1,12 @@
-"""Moist air against the printed tables: the short formulas and real air.
+"""Units of the trade and moist air against printed tables: the short formulas and real air.
 
 The short formulas treat moist air as an ideal gas; a row about real air (the
 handbook's table of moist air, wet bulb, enthalpy, volume) is answered by
 `air.moist_air`.
 """
 
-from dryward import air
-from dryward.evidence import formulas, table
+from dryward import air, units
+from dryward.evidence import examples, table
 from dryward.units import KELVIN
 
 #: The US handbook counts the heat of dry air from 0 °F, the SI one from 0 °C.
@@ -84,14 +84,14 @@ def _density(row):
     return (1 + real.humidity_ratio) / real.specific_volume
 
 
-_SI = {
+_PSYCHROMETRICS_SI = {
     "saturation": _saturation,
-    "saturation by ISO 13788": lambda row: formulas.iso_13788(row.given("temperature")),
-    "saturation by the power form": lambda row: formulas.power_form(row.given("temperature")),
-    "saturation by Magnus": lambda row: formulas.magnus_over_water(row.given("temperature")),
-    "vapor pressure by ISO 13788": lambda row: formulas.iso_13788(row.given("temperature")) * row.given("humidity"),
+    "saturation by ISO 13788": lambda row: examples.iso_13788(row.given("temperature")),
+    "saturation by the power form": lambda row: examples.power_form(row.given("temperature")),
+    "saturation by Magnus": lambda row: examples.magnus_over_water(row.given("temperature")),
+    "vapor pressure by ISO 13788": lambda row: examples.iso_13788(row.given("temperature")) * row.given("humidity"),
     "vapor pressure by the power form": lambda row: (
-        formulas.power_form(row.given("temperature")) * row.given("humidity")
+        examples.power_form(row.given("temperature")) * row.given("humidity")
     ),
     "saturation temperature": lambda row: _dew_point(row) + KELVIN,
     "vapor pressure": _vapor_pressure,
@@ -113,19 +113,13 @@ _SI = {
     "real dew point": lambda row: _real(row)[1].dew_point,
     "enhancement factor": _enhancement,
 }
-_ANSWERS = table.in_row_units(_SI)
+_PSYCHROMETRICS = table.in_row_units(_PSYCHROMETRICS_SI)
 
 
-def checks():
-    """The checks of this topic, computed now.
+_UNITS = {
+    "one unit": lambda row: units.from_si(units.to_si(row.number("amount"), row.text("of")), row.text("unit")),
+    "read": lambda row: units.from_si(units.read(row.text("of"), row.text("as_quantity")), row.text("unit")),
+}
 
-    Yields
-    ------
-    Check
-
-    Raises
-    ------
-    BadFile
-        When the table cannot be read or a row cannot be computed.
-    """
-    return table.answer("psychrometrics", _ANSWERS)
+#: How each kind of row is computed, by topic.
+TOPICS = {"psychrometrics": _PSYCHROMETRICS, "units": _UNITS}

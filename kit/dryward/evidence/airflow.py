@@ -1,9 +1,11 @@
-"""Air leaks: blower-door arithmetic, holes, stack pressure, and the water they bring."""
+"""Moving air: leaks with blower-door arithmetic and the water they bring, vent spaces and what they carry off."""
+
+import numpy as np
 
 from dryward import building, weather
 from dryward.evidence import table
-from dryward.physics import airleak, hourly
-from dryward.units import DAY, from_si
+from dryward.physics import airleak, hourly, moving_air, ventspace
+from dryward.units import DAY, FOOT, INCH, KELVIN, from_si
 from dryward.weather import YEAR, Air
 
 
@@ -69,7 +71,7 @@ def _gaps(row):
     return airleak.permeance_with_gaps(row.given("film"), row.given("wall"), row.given("gaps"))
 
 
-_SI = {
+_AIRLEAK_SI = {
     "airflow": lambda row: _house(row).airflow(row.given("pressure")),
     "cfm50": lambda row: _house(row).airflow(row.given("pressure")),
     "leakage area": _opening,
@@ -87,20 +89,64 @@ _SI = {
     "gaps": _gaps,
     "gaps cut": lambda row: 1.0 - _gaps(row) / row.given("wall"),
 }
-_ANSWERS = table.in_row_units(_SI)
-_ANSWERS |= {"reference": _reference, "cfm for each in2": _rule}
+_AIRLEAK = table.in_row_units(_AIRLEAK_SI)
+_AIRLEAK |= {"reference": _reference, "cfm for each in2": _rule}
 
 
-def checks():
-    """The checks of this topic, computed now.
+_IN2_PER_FT = INCH**2 / FOOT
 
-    Yields
-    ------
-    Check
 
-    Raises
-    ------
-    BadFile
-        When the table cannot be read or a row cannot be computed.
-    """
-    return table.answer("airleak", _ANSWERS)
+def _need(row):
+    return ventspace.net_free_area(
+        row.given("roof"), row.given("ratio"), 0.5, row.given("eave", 1.0), row.given("ridge", 1.0)
+    )
+
+
+def _carries(row):
+    outdoor = Air(row.given("air"), row.given("humidity"))
+    return ventspace.carrying_limit(
+        row.given("gap"), row.given("speed"), row.given("length"), outdoor, row.given("warming")
+    )
+
+
+def _space(row):
+    return ventspace.VentSpace(row.given("gap"), row.given("length"), row.given("slope"))
+
+
+def _speed(row):
+    space = _space(row)
+    return space.flow_at(row.given("air"), row.given("mean")) / (space.height * space.width)
+
+
+def _friction(row):
+    """Friction factor times Reynolds number: the drive of a channel of one diameter, without losses."""
+    plates = ventspace.channel_curve(1.0, losses=0.0)
+    at = np.log(row.given("reynolds"))
+    return float(np.exp(np.interp(at, plates.log_reynolds, plates.log_drive) - at))
+
+
+def _nusselt(row):
+    plates = ventspace.channel_curve(1.0)
+    return float(np.interp(np.log(row.given("reynolds")), plates.log_reynolds, plates.nusselt))
+
+
+_VENTSPACE_SI = {
+    "free area": lambda row: _need(row).total,
+    "carries": _carries,
+    "push": lambda row: _space(row).push(row.given("air"), row.given("mean")),
+    "speed": _speed,
+}
+_VENTSPACE = table.in_row_units(_VENTSPACE_SI)
+_VENTSPACE |= {
+    "eave": lambda row: _need(row).lower_per_length / _IN2_PER_FT,
+    "ridge": lambda row: _need(row).upper_per_length / _IN2_PER_FT,
+    "gap area": lambda row: (
+        ventspace.clear_area(row.given("gap"), row.given("bay"), row.given("spacing")) / _IN2_PER_FT
+    ),
+    "viscosity": lambda row: moving_air.viscosity(row.given("air") + KELVIN),
+    "friction": _friction,
+    "nusselt": _nusselt,
+}
+
+#: How each kind of row is computed, by topic.
+TOPICS = {"airleak": _AIRLEAK, "ventspace": _VENTSPACE}

@@ -1,20 +1,24 @@
-"""One winter state: resistances, temperatures, the vapor line, the wet plane, drying."""
+"""One winter state and twelve months of vapor diffusion, against printed and worked examples."""
+
+from dataclasses import dataclass
+from functools import cache
+
+import numpy as np
 
 from dryward import air
 from dryward.building import AirSpace, Assembly, Layer
-from dryward.evidence import formulas, table
-from dryward.evidence.examples import example
-from dryward.physics import drying, steady
+from dryward.evidence import examples, table
+from dryward.physics import drying, monthly, steady
 from dryward.units import DAY
-from dryward.weather import Air
+from dryward.weather import Air, MonthlyClimate, indoor
 
-_SATURATION = {"": None, "ISO 13788": formulas.iso_13788}
+_SATURATION = {"": None, "ISO 13788": examples.iso_13788}
 #: Relative humidity at a surface above which mold is to be expected, ISO 13788 clause 5 [-].
 _MOLD_LIMIT = 0.8
 
 
 def _assembly(row):
-    return example(row.text("layers"), row.given("film_in", 0.0), row.given("film_out", 0.0))
+    return examples.example(row.text("layers"), row.given("film_in", 0.0), row.given("film_out", 0.0))
 
 
 def _state(row):
@@ -79,7 +83,7 @@ def _least_factor(row):
     return (_least_surface(row) - outdoor) / (row.given("indoor") - outdoor)
 
 
-_SI = {
+_STEADY_SI = {
     "thermal resistance": lambda row: _assembly(row).thermal_resistance,
     "thermal transmittance": lambda row: _assembly(row).u_value,
     "whole permeance": lambda row: 1 / _assembly(row).vapor_resistance,
@@ -103,20 +107,75 @@ _SI = {
     "least surface temperature": _least_surface,
     "least surface factor": _least_factor,
 }
-_ANSWERS = table.in_row_units(_SI)
-_ANSWERS["wet plane"] = _wet_plane
+_STEADY = table.in_row_units(_STEADY_SI)
+_STEADY["wet plane"] = _wet_plane
 
 
-def checks():
-    """The checks of this topic, computed now.
+# Mean of each month of a typical year of a Polish city, 1971 to 2000, as a
+# public worked example after ISO 13788 prints them [degC] and [%].
+_TEMPERATURE = (0.2, -1.8, 2.7, 8.3, 13.0, 16.8, 18.2, 18.4, 13.5, 7.0, 2.2, -0.1)
+_HUMIDITY = (86, 86, 79, 68, 62, 70, 72, 72, 81, 88, 91, 93)
+_ROOM = 20.0
+_FILMS = (0.13, 0.04)  # [m2 K/W]
 
-    Yields
-    ------
-    Check
 
-    Raises
-    ------
-    BadFile
-        When the table cannot be read or a row cannot be computed.
-    """
-    return table.answer("steady", _ANSWERS)
+@dataclass(frozen=True)
+class _ClassThree:
+    """Class 3 room air, worked with the saturation formula of ISO 13788 all through."""
+
+    def at(self, climate):
+        outdoors = examples.iso_13788(climate.temperature) * climate.relative_humidity
+        most = examples.iso_13788(_ROOM)
+        excess = indoor.humidity_class(3).excess(climate.temperature)
+        return np.full(12, _ROOM), np.minimum(outdoors + excess, most)
+
+
+def _climate():
+    return MonthlyClimate(_TEMPERATURE, np.array(_HUMIDITY) / 100)
+
+
+@cache
+def _year(layers, formula):
+    wall = examples.example(layers, *_FILMS)
+    if formula == "ISO 13788":
+        return monthly.balance(wall, _climate(), _ClassThree(), saturation=examples.iso_13788)
+    return monthly.balance(wall, _climate(), indoor.humidity_class(3, _ROOM))
+
+
+def _months(row):
+    return _year(row.text("layers"), row.text("formula"))
+
+
+def _of_month(quantity):
+    def ask(row):
+        year = _months(row)
+        return quantity(year, year.month.index(int(row.number("month"))))
+
+    return ask
+
+
+def _pressure(of):
+    return lambda row: of(_climate())[int(row.number("month")) - 1]
+
+
+_MONTHLY_SI = {
+    "gained": _of_month(lambda year, k: (year.condensed[k] - year.evaporated[k]).sum()),
+    "held": _of_month(lambda year, k: year.held[k].sum()),
+    "left": lambda row: _months(row).left,
+    "peak": lambda row: _months(row).peak,
+    "outdoor vapor pressure": _pressure(lambda c: examples.iso_13788(c.temperature) * c.relative_humidity),
+    "room vapor pressure": _pressure(lambda c: _ClassThree().at(c)[1]),
+    "outdoor vapor pressure, kit": _pressure(lambda c: c.vapor_pressure),
+    "thermal resistance": lambda row: examples.example(row.text("layers"), *_FILMS).thermal_resistance,
+}
+_MONTHLY = table.in_row_units(_MONTHLY_SI)
+_MONTHLY |= {
+    "ending": lambda row: _months(row).ending,
+    "first month": lambda row: _months(row).month[0],
+    "peak month": lambda row: _months(row).peak_month,
+    "wet plane": lambda row: " and ".join(f"{p.inner_layer}|{p.outer_layer}" for p in _months(row).planes) or "none",
+    "dries within": _of_month(lambda year, k: "yes" if year.dried_within[k].any() else "no"),
+}
+
+#: How each kind of row is computed, by topic.
+TOPICS = {"steady": _STEADY, "monthly": _MONTHLY}
