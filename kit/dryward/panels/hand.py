@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 
 from dryward import units
 from dryward.panels.wetness import between
-from dryward.teaching.arithmetic import Step
+from dryward.teaching.words import Step
 
 if TYPE_CHECKING:
     from dryward.physics.steady import Profile
