@@ -383,7 +383,7 @@ def year(
         humidities: they have no hours, and the answer is that of `months`.
     room : float, str, Air or a rule of `weather.indoor`
         The humidity of the rooms in the heating season [-], 0.05 to 0.95, at
-        70 degF, and a cooled house in summer; or one air for all year; or a
+        21 degC, and a cooled house in summer; or one air for all year; or a
         rule.
     ach50 : float or str, optional
         The blower-door test: air changes at 50 Pa [1/h], 0 to 50.  Not given:

@@ -192,10 +192,10 @@ def _fields(body: str) -> list[str]:
     for line in body.strip("\n").splitlines():
         if not line.startswith(" "):
             name, _, kind = line.partition(" : ")
-            found.append(f"- `{name}`{f': {_plain(kind).strip()}' if kind else ''}")
+            found.append(f"- `{name}`: {f'{_plain(kind).strip()}.' if kind else ''}")
         elif line.strip():
             found[-1] += f" {_plain(line).strip()}"
-    return [*found, ""]
+    return [*(each.removesuffix(": ") for each in found), ""]
 
 
 def _plain(words: str) -> str:
