@@ -1,7 +1,6 @@
 """What is typed at a prompt: from the import to the picture, in the words of the trade, and one sentence for a slip."""
 
 import builtins
-import re
 import subprocess
 import sys
 from importlib import import_module
@@ -315,13 +314,6 @@ def test_the_page_has_every_public_name_and_no_other():
         for part in name.split(".")[1:]:
             thing = getattr(thing, part)  # it can be typed as it is told
         assert (thing.__doc__ or "").strip()
-
-
-def test_the_lines_at_the_head_of_the_page_run():
-    (lines,) = re.findall(r"```python\n(.*?)```", page.page().split("\n## ")[0], re.DOTALL)
-    names = {}
-    exec(lines, names)
-    assert isinstance(names["state"], dw.Profile)
 
 
 def test_one_name_is_shown_with_its_docstring(capsys):
