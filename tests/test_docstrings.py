@@ -25,7 +25,7 @@ def public(door, name):
     """Where a name of the contract is defined: (module, syntax tree)."""
     thing = getattr(importlib.import_module(f"dryward.{door}"), name)
     module = thing.__module__
-    (node,) = [n for n in tree(module).body if getattr(n, "name", "") == thing.__name__]
+    *_, node = [n for n in tree(module).body if getattr(n, "name", "") == thing.__name__]  # above it its overloads
     return module, node
 
 

@@ -199,7 +199,7 @@ class Draw:
         return self
 
     def _said(self, value, unit, tail):
-        plain = f"{value:.0f}" if abs(value) >= 100 else f"{value:.3g}"
+        plain = units.number(value)
         tail = tail.removesuffix("s") if plain == "1" else tail
         return (words.number(value, unit, self.unit_system) if unit else plain) + tail
 

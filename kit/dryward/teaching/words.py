@@ -121,15 +121,7 @@ def _said(value, unit):
     places = _PLACES.get(unit)
     if unit == "in":  # tape-measure fractions as they are, anything worked to a tenth
         places = 4 if value * 16 == round(value * 16) else 1
-    if places is None:
-        size = abs(value)
-        places = 0 if size >= 100 else 1 if size >= 10 else 2
-    text = f"{value:.{places}f}"
-    text = text.rstrip("0").rstrip(".") if "." in text else text
-    if float(text) == 0 and value:
-        text = f"{value:.2g}"
-    if text == "-0":
-        text = "0"
+    text = units.number(value, most=2) if places is None else units.number(value, figures=12, most=places)
     symbol = units.unit(unit).symbol
     if unit == "R":
         return f"R-{text}"
