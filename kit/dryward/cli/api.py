@@ -148,7 +148,7 @@ def page() -> str:
         shown = chapter
         lines.append(f"### `{typed}`\n")
         if sign := signature(name, thing):
-            lines.append(f"```python\n{textwrap.fill(typed + sign, 100, subsequent_indent='    ')}\n```\n")
+            lines.append(f"```text\n{textwrap.fill(typed + sign, 100, subsequent_indent='    ')}\n```\n")
         lines.append(markdown(_words(thing)))
         lines += _members(thing)
     return "\n".join(lines).rstrip() + "\n"
@@ -179,7 +179,7 @@ def markdown(words: str) -> str:
     for head, body in zip(parts[1::2], parts[2::2], strict=True):
         lines.append(f"**{head}**\n")
         if head == "Examples":
-            lines.append(f"```python\n{body.strip()}\n```\n")
+            lines.append(f"```pycon\n{body.strip()}\n```\n")
         elif head in ("Parameters", "Attributes", "Returns", "Raises"):
             lines += _fields(body)
         else:
