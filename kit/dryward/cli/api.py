@@ -51,6 +51,7 @@ terminal. From the import to the picture:
 
 ```python
 import dryward as dw
+
 roof = dw.roof("vented-vault").replace("inner membrane", dw.membrane("1 perm"))
 state = dw.profile(roof, dw.Air("70 F", "40 %"), dw.Air("20 F", "80 %"))
 state.plot()
