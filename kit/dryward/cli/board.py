@@ -36,6 +36,8 @@ def run(args: argparse.Namespace) -> int:
         for each in found.learners
     ]
     print(_table(_HEADS, rows))
+    for trouble in lessons.troubles():
+        print(trouble)
     for group in found.groups:
         print(f"\n{titles[group.lesson]}: {group.here} here now")
         for key, text, right, count in group.choices:

@@ -3,9 +3,12 @@
 What a learner has changed in the copy is never overwritten.
 """
 
+import contextlib
 import hashlib
 import json
 import shutil
+import tempfile
+from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -14,6 +17,7 @@ import platformdirs
 from dryward import __version__
 from dryward.checks import BadFile
 from dryward.storage import write_whole
+from dryward.teaching import lessons, notebooks
 
 #: The folder of this package.
 PACKAGE = Path(__file__).resolve().parent.parent
@@ -27,6 +31,19 @@ def shipped_lessons() -> Path:
         if any(folder.glob("[0-9][0-9]-*.ipynb")):
             return folder
     raise BadFile("The lessons that came with the kit are missing; install the kit again.")
+
+
+@contextlib.contextmanager
+def served_lessons() -> Iterator[Path]:
+    """A folder with the notebooks of all lessons, while they are served: the kit's own, and an instructor's."""
+    if not any(each.own for each in lessons.lessons()):
+        yield shipped_lessons()
+        return
+    with tempfile.TemporaryDirectory() as made:
+        for path in shipped_lessons().glob("[0-9][0-9]-*.ipynb"):
+            shutil.copyfile(path, Path(made, path.name))
+        notebooks.write_own(Path(made))
+        yield Path(made)
 
 
 def own_lessons() -> Path:

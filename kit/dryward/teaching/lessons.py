@@ -297,6 +297,11 @@ def lessons(unit_system: str = "us") -> tuple[Lesson, ...]:
     return tuple(_in_units(each, unit_system) for each in _course(own_folder()).lessons)
 
 
+def forget() -> None:
+    """Look at the folders again, after one was made or changed."""
+    _course.cache_clear()
+
+
 def troubles() -> tuple[str, ...]:
     """A sentence for each of one's own lessons that is left out, and why."""
     return _course(own_folder()).troubles
