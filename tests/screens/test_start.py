@@ -4,7 +4,7 @@ import pytest
 from lesson_page import open_page
 
 from dryward.panels.learner import Settings
-from dryward.teaching import lessons, pathways, placement
+from dryward.teaching import lessons, pathways
 from dryward.teaching.progress import Progress
 
 
@@ -89,7 +89,7 @@ def test_ten_questions_place_a_learner(tmp_path):
     for number, question in enumerate(page.test):
         page.act(f"answer:{number}", str([each.right for each in question.choices].index(True)))
     page.act("place")
-    assert page.plan == placement.placed([True] * 10)
+    assert page.plan == pathways.placed([True] * 10)
     assert page.trouble == ""
 
 
@@ -111,7 +111,7 @@ def test_its_links_open_lessons_and_nothing_is_covered(lab, screen):
     screen.wait_for_selector(".dw-desk-table", timeout=90_000)
     assert screen.locator(".dw-sentence").is_visible()
     screen.select_option("[data-key=type_size]", "20")
-    screen.wait_for_function("parseFloat(getComputedStyle(document.querySelector('.dw-sheet')).fontSize) > 17")
+    screen.wait_for_function("parseFloat(getComputedStyle(document.querySelector('.dw-page')).fontSize) > 17")
     screen.select_option("[data-key=type_size]", "16")
     assert screen.locator(".dw-desk-table .dw-lesson-link").count() == 17
     screen.click("[data-key='open:which-way-vapor-goes']")

@@ -4,18 +4,24 @@
 `dryward.panels.page`.
 """
 
-import importlib
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
 
 # The module `page` is loaded here, before the function of that name takes its
 # place in this package; `from dryward.panels.page import Page` works all the same.
 import dryward.panels.page  # noqa: F401
 from dryward.checks import UnknownName
-from dryward.teaching.lessons import pages
+from dryward.teaching import lessons
+
+if TYPE_CHECKING:
+    from dryward.panels.learner import Settings
+    from dryward.panels.page import Page
 
 __all__ = ["page"]
 
 
-def page(id, unit_system=None, settings=None):
+def page(id: str, unit_system: str | None = None, settings: Settings | None = None) -> Page:
     """The page of a lesson.
 
     Parameters
@@ -41,8 +47,6 @@ def page(id, unit_system=None, settings=None):
     >>> page("where-it-gets-wet").sentence != ""
     True
     """
-    known = ("start", *pages())
-    if id not in known:
-        raise UnknownName("lesson page", id, known)
-    module = importlib.import_module(f"{__name__}.lessons.{id.replace('-', '_')}")
-    return module.PAGE(unit_system, settings)
+    if id not in ("start", *lessons.pages()):
+        raise UnknownName("lesson page", id, ("start", *lessons.pages()))
+    return lessons.module(id, "page").PAGE(unit_system, settings)

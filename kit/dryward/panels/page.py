@@ -2,7 +2,7 @@
 
 How a lesson page is written
 ----------------------------
-One class in ``panels/lessons/<id with underscores>.py``, a subclass of
+One class in ``course/<id with underscores>/page.py``, a subclass of
 `Page`, 60 to 150 lines; ``where_it_gets_wet.py`` is the example.  The words
 of the lesson (question, prediction, takeaway, cautions, sources, limits,
 questions) come from `teaching` by the page's id.  The class says the rest::
@@ -37,7 +37,7 @@ Everything else is optional:
     The state each picture draws, when it is not `state` itself: one object,
     or a tuple with one for each picture.
 ``steps(state)``
-    A list of `teaching.arithmetic.Step` (words, formula, result) that can be
+    A list of `teaching.words.Step` (words, formula, result) that can be
     redone with a calculator; `panels.hand` has the usual lines.  Only asked
     for when its fold is open.
 ``judge(state)``
@@ -110,17 +110,16 @@ from typing import TYPE_CHECKING, Any
 from dryward import units
 from dryward.checks import PlainError, UnknownName
 from dryward.panels import protocol
-from dryward.panels.controls import PLACES, Choice, Control, Slider, standard
+from dryward.panels.controls import PLACES, Choice, Control, Slider, SliderControl, standard
 from dryward.panels.desk import parts
 from dryward.panels.learner import Prediction, Questions, Settings, Tasks
 from dryward.panels.readouts import Readout, Strip
-from dryward.pictures.live import PictureCache
 from dryward.teaching import lessons, words
-from dryward.teaching.arithmetic import Step
+from dryward.teaching.words import Step
 from dryward.verdict.words import capital
 
 if TYPE_CHECKING:
-    from dryward.pictures.live import LivePicture
+    from dryward.pictures.live import LivePicture, PictureCache
     from dryward.verdict import Verdict
 
 _log = logging.getLogger(__name__)
@@ -348,6 +347,8 @@ class Page:
 
     def live_pictures(self) -> tuple[PictureCache, ...]:
         """The pictures of the present unit system and type size, made once; those of another are dropped."""
+        from dryward.pictures.live import PictureCache  # Matplotlib: a page needs it only when it is opened
+
         key = (self.unit_system, bool(self.settings["projector"]))
         if key not in self._live_pictures:
             self._live_pictures = {key: tuple(PictureCache(kind, *key) for kind in self.kinds)}
@@ -483,11 +484,6 @@ class Page:
         self.trouble = f"This page could not do that ({type(reason).__name__}). Run its cell again to start afresh."
         self.send_live()
 
-    def _control(self, name: str) -> Control:
-        if name not in self.controls:
-            raise protocol.Malformed
-        return self.controls[name]
-
     def _on_opened(self) -> None:
         self.settings.opened(self.id)
         if self.settings.trouble:
@@ -514,7 +510,9 @@ class Page:
             self._rest(loop)
 
     def _on_typed(self, name: str, text: str | None) -> None:
-        control = self._control(name)
+        control = self.controls.get(name)
+        if not isinstance(control, SliderControl):  # nothing is typed into a choice
+            raise protocol.Malformed
         self._errors.pop(name, None)
         if text is not None:
             try:
@@ -619,7 +617,7 @@ class Page:
         }
         # In one message, so that no curve is ever seen over the axis of another.
         with self.widget.hold_sync():
-            self.widget.live = live
+            self.widget.live = dict(live)
             self.widget.grounds = [ground for ground, _ in self.layers]
 
     def _steps(self) -> list[dict[str, str]]:
@@ -662,14 +660,14 @@ class Page:
                 {"title": each.title, "text": self.say(each.text)} for each in map(words.caution, lesson.cautions)
             ],
         }
-        self.widget.frame = frame
+        self.widget.frame = dict(frame)
 
     def send_desk(self) -> None:
         """Show the sections of the desk anew, those of the practical tasks last."""
         sections = [each for each in self.desk() if each]
         sections += [self._task_section(task) for task in self.tasks.tasks]
         desk: protocol.Desk = {"sections": sections, "unsaved": self.unsaved}
-        self.widget.desk = desk
+        self.widget.desk = dict(desk)
 
     def _task_section(self, task: Any) -> dict[str, Any]:
         solved, said = self.tasks.words.get(task.id, (False, ""))

@@ -8,16 +8,16 @@ import numpy as np
 from dryward import air
 from dryward.building import Assembly
 from dryward.checks import OutOfRange, within
+from dryward.exhibit import Exhibit, one_line
 from dryward.physics.nodes import Nodes, nodes_of
 from dryward.physics.shape import Floats, Ints
 from dryward.physics.vapor_line import settle, tight_line
-from dryward.results import Result, one_line
 from dryward.units import show
 from dryward.weather import Air
 
 
 @dataclass(frozen=True)
-class Drying(Result):
+class Drying(Exhibit):
     """How fast a wet layer loses water to each side.
 
     Attributes

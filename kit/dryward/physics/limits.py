@@ -10,12 +10,12 @@ from numpy.typing import ArrayLike, NDArray
 
 from dryward.building import Assembly
 from dryward.checks import UnknownName, of_kind
+from dryward.exhibit import Exhibit, one_line
 from dryward.physics.airleak import Leak
 from dryward.physics.hourly import AirFlow, batch, varied
 from dryward.physics.nodes import nodes_of
 from dryward.physics.shape import Floats, Numeric, Room
 from dryward.physics.steady import sweep, variables
-from dryward.results import Result, one_line
 from dryward.verdict import DRY, of_year, states_of_sweep
 from dryward.weather import Air, HourlyWeather
 
@@ -36,7 +36,7 @@ def quantity_of(variable: str) -> str:
 
 
 @dataclass(frozen=True)
-class Range(Result):
+class Range(Exhibit):
     """The state at each of some values of one variable.
 
     Attributes

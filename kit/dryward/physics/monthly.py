@@ -17,10 +17,10 @@ from numpy.typing import NDArray
 from dryward import air
 from dryward.building import Assembly
 from dryward.checks import NotConverged
+from dryward.exhibit import Exhibit, one_line
 from dryward.physics.nodes import Nodes, face, nodes_of
 from dryward.physics.shape import Floats, Ints, Room, Saturation, Side, seal
 from dryward.physics.steady import LEAST_RATE, settled
-from dryward.results import Result, one_line
 from dryward.units import DAY, show
 from dryward.verdict import Verdict, of_months
 from dryward.weather import DAYS, Air, MonthlyClimate
@@ -37,7 +37,7 @@ class Plane:
 
 
 @dataclass(frozen=True)
-class Months(Result):
+class Months(Exhibit):
     """A year of wetting and drying, month by month in the order counted.
 
     Attributes

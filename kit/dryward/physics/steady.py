@@ -17,10 +17,10 @@ from numpy.typing import ArrayLike
 from dryward import air
 from dryward.building import Assembly
 from dryward.checks import OutOfRange, UnknownName, within
+from dryward.exhibit import Exhibit, one_line
 from dryward.physics.nodes import TIGHT, HumidityDependentLayer, Nodes, face, nodes_of
 from dryward.physics.shape import Floats, Ints, Numeric, Saturation, Side, seal
 from dryward.physics.vapor_line import settle, settle_one, tight_line_through, tight_lines
-from dryward.results import Result, one_line
 from dryward.units import show
 from dryward.verdict import STATES, UNKNOWN, Verdict, of_steady, states_of_sweep
 from dryward.weather import Air
@@ -57,7 +57,7 @@ class WetPlane:
 
 
 @dataclass(frozen=True)
-class Profile(Result):
+class Profile(Exhibit):
     """One steady state, from room air (first) to outdoor air (last).
 
     Attributes
@@ -293,26 +293,51 @@ _PROPERTIES = ("permeance", "thermal_resistance")
 
 
 @dataclass(frozen=True)
-class Sweep(Result):
-    """Summaries of many steady states; each array has the broadcast shape."""
+class Sweep(Exhibit):
+    """Summaries of many steady states; each array has the broadcast shape.
 
-    gain: Floats  # water gained at all wet planes
+    Attributes
+    ----------
+    gain : ndarray [kg/(s m2)]
+        Water gained at all wet planes.
+    highest_relative_humidity : ndarray [-]
+    highest_depth : ndarray [m]
+        Where that is.
+    wettest : ndarray of int
+        Its node.
+    wet_planes : ndarray of int
+        How many planes are wet.
+    dew_point_depth : ndarray [m]
+        nan where there is none.
+    heat_flux : ndarray [W/m2]
+    vapor_flux_in, vapor_flux_out : ndarray [kg/(s m2)]
+    temperature, vapor_pressure, relative_humidity : ndarray (..., nodes)
+    depth : ndarray (nodes) [m]
+    place : ndarray of int (pieces)
+    names : tuple of str
+    permeance : dict of ndarray
+        Of the layers that depend on humidity [kg/(s m2 Pa)].
+    assembly : Assembly
+        That was swept.
+    """
+
+    gain: Floats
     highest_relative_humidity: Floats
     highest_depth: Floats
-    wettest: Ints  # node of the highest relative humidity
-    wet_planes: Ints  # how many planes are wet
-    dew_point_depth: Floats  # nan where there is none
+    wettest: Ints
+    wet_planes: Ints
+    dew_point_depth: Floats
     heat_flux: Floats
     vapor_flux_in: Floats
     vapor_flux_out: Floats
-    temperature: Floats  # at the nodes, the last axis
+    temperature: Floats
     vapor_pressure: Floats
     relative_humidity: Floats
-    depth: Floats  # of the nodes
-    place: Ints  # layer of each piece
-    names: tuple[str, ...]  # of the layers
-    permeance: dict[str, Floats]  # of the layers that depend on humidity
-    assembly: Assembly = field(repr=False)  # that was swept
+    depth: Floats
+    place: Ints
+    names: tuple[str, ...]
+    permeance: dict[str, Floats]
+    assembly: Assembly = field(repr=False)
 
     def __post_init__(self) -> None:
         seal(self)

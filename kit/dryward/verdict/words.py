@@ -48,30 +48,24 @@ def month_of(hour):
 
 
 def amount(value, unit, system, digits=None):
-    """A number with the unit of a limit, as it is shown.
-
-    Examples
-    --------
-    >>> amount(0.388, "kg/m2", "si"), amount(0.388, "kg/m2", None), amount(16.4, "kg/m2", "us")
-    ('388 g/m²', '388 g/m² (556 gr/ft²)', '3.36 lb/ft²')
-    """
+    """A number with the unit of a limit, as it is shown."""
     quantity = {"kg/m2": "area density", "kg/(s m2)": "vapor flux"}.get(unit)
     if quantity == "area density" and value >= MUCH:
-        shown = [f"{units.from_si(value, _LARGE[each][0]):.3g} {_LARGE[each][1]}" for each in _both(system)]
+        shown = [units.show_in(value, _LARGE[each]) for each in _both(system)]
         return shown[0] if len(shown) == 1 else f"{shown[0]} ({shown[1]})"
     if quantity:
         shown = [units.show(value, quantity, each, digits) for each in _both(system)]
         return shown[0] if len(shown) == 1 else f"{shown[0]} ({shown[1]})"
     if unit == "% MC":
-        return f"{value:.{digits or 0}f} % moisture content"
+        return f"{units.number(value, digits or 0)} % moisture content"
     if unit == "of 6":
-        return f"{value:.{1 if digits is None else digits}f} of 6"
-    return f"{value * 100:.{digits or 0}f} %"
+        return f"{units.number(value, 1 if digits is None else digits)} of 6"
+    return units.show(value, "relative humidity", "si", digits or 0)
 
 
 #: From this much water on the larger units are written [kg/m2]: more than 7000 grains a square foot.
 MUCH = 5.0
-_LARGE = {"si": ("kg/m2", "kg/m²"), "us": ("lb/ft2", "lb/ft²")}
+_LARGE = {"si": "kg/m2", "us": "lb/ft2"}
 
 
 def _both(system):
@@ -113,14 +107,7 @@ def face(place):
 
 
 def how_wet(verdict, system=None):
-    """How wet at worst, and where: the first part.
-
-    Examples
-    --------
-    >>> from dryward.verdict import of_amount
-    >>> how_wet(of_amount("winter", "winter-water", 0.3), "si")
-    'the winter leaves 300 g/m² at the cold face'
-    """
+    """How wet at worst, and where: the first part."""
     found = verdict.worst
     if found is None:
         return "nothing gathers anywhere"
@@ -253,14 +240,7 @@ def account(verdict, system=None):
 
 
 def sentence(verdict, system=None):
-    """All parts as one sentence, the state first.
-
-    Examples
-    --------
-    >>> from dryward.verdict import unknown
-    >>> sentence(unknown("year"))
-    'Not known yet.'
-    """
+    """All parts as one sentence, the state first."""
     if verdict.state == UNKNOWN:
         return f"{word(verdict.state)}."
     return f"{word(verdict.state)}: {account(verdict, system)}."
