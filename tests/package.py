@@ -44,8 +44,13 @@ def all_names():
         (name, node)
         for name in modules()
         for node in tree(name).body
-        if isinstance(node, (ast.FunctionDef, ast.ClassDef)) and not node.name.startswith("_")
+        if isinstance(node, (ast.FunctionDef, ast.ClassDef)) and not node.name.startswith("_") and not overload(node)
     )
+
+
+def overload(node):
+    """Whether a function is one of the signatures above the function itself."""
+    return any(getattr(each, "id", "") == "overload" for each in node.decorator_list)
 
 
 def load(module, name):

@@ -255,9 +255,8 @@ def _numbers(setting: Setting, run: Hours, judged: Verdict) -> Iterator[Number]:
     if worst is not None:
         yield worst
     last = min(run.time.size, YEAR)
-    before = float((run.initial_water * run.width).sum()) if run.time.size <= YEAR else float(run.water[-1 - last])
     humid = int((run.relative_humidity[-last:, _inner(setting, run)] >= HUMID).any(axis=1).sum())
-    yield Number("Change over the last year", round(float(run.water[-1]) - before, 9), "area density")
+    yield Number("Change over the last year", round(verdict.yearly_change(run), 9), "area density")
     yield Number("Ran off in the last year", float(run.ran_off[-1].sum()), "area density")
     yield Number("Hours above 90 % humidity anywhere", humid, "", "h")
     yield Number("Years until it repeats" if judged.repeats else "Years run", judged.years, "", "years")
