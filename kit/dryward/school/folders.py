@@ -21,6 +21,8 @@ from dryward.teaching import lessons, notebooks
 
 #: The folder of this package.
 PACKAGE = Path(__file__).resolve().parent.parent
+#: What the copy remembers of each file as it was given.
+MANIFEST = ".dryward-lessons.json"
 
 
 def shipped_lessons() -> Path:
@@ -54,25 +56,13 @@ def class_folder() -> Path:
     return platformdirs.user_documents_path() / "dryward-class"
 
 
-#: What the copy remembers of each file as it was given.
-MANIFEST = ".dryward-lessons.json"
-
-
 @dataclass(frozen=True)
 class Copied:
-    """What one copying did.
+    """What one copying did, by names of files."""
 
-    Attributes
-    ----------
-    new, renewed : tuple of str
-        Files that were not there, and files the learner had not touched.
-    beside : tuple of str
-        New versions put beside a file the learner has changed.
-    """
-
-    new: tuple[str, ...] = ()
-    renewed: tuple[str, ...] = ()
-    beside: tuple[str, ...] = ()
+    new: tuple[str, ...] = ()  # were not there
+    renewed: tuple[str, ...] = ()  # the learner had not touched them
+    beside: tuple[str, ...] = ()  # new versions put beside what the learner has changed
 
 
 def _mark(path: Path) -> str:

@@ -24,6 +24,7 @@ from typing import TypeVar
 import platformdirs
 
 from dryward.checks import BadFile, PlainError, UnknownName
+from dryward.storage import write_whole
 from dryward.teaching import words
 from dryward.teaching.beliefs import belief, beliefs
 from dryward.teaching.words import build
@@ -268,7 +269,7 @@ def remember_own(folder: Path | None) -> None:
     path = _remembered()
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
-        path.write_text("" if folder is None else str(folder.expanduser().resolve()), "utf-8")
+        write_whole(path, "" if folder is None else str(folder.expanduser().resolve()))
     except OSError as reason:
         raise BadFile(f"{path} cannot be written: {reason.strerror or reason}.") from None
 
