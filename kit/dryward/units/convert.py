@@ -1,27 +1,18 @@
 """A number of one unit in SI, and back."""
 
+from typing import Any, TypeAlias
+
 import numpy as np
+from numpy.typing import ArrayLike, NDArray
 
 from dryward.checks import OutOfRange, UnknownName
-from dryward.units.table import UNITS
+from dryward.units.table import UNITS, Unit
+
+Floats: TypeAlias = NDArray[np.float64]
 
 
-def unit(name):
+def unit(name: str) -> Unit:
     """The unit of that name.
-
-    Parameters
-    ----------
-    name : str
-        A key of `UNITS`, such as ``"perm"``.
-
-    Returns
-    -------
-    Unit
-
-    Raises
-    ------
-    UnknownName
-        When there is no such unit.
 
     Examples
     --------
@@ -34,7 +25,7 @@ def unit(name):
         raise UnknownName("unit", name, UNITS) from None
 
 
-def _number(value, this):
+def _number(value: ArrayLike, this: Unit) -> Any:  # a number or an array, as it came
     """Lists as arrays; a slider's plain number as it is."""
     if isinstance(value, (float, int, np.ndarray, np.number)):
         return value
@@ -46,7 +37,7 @@ def _number(value, this):
         raise OutOfRange(f"The {this.quantity} must be a number, not {str(value)[:40]!r}.") from None
 
 
-def _turned(scale, value):
+def _turned(scale: float, value: float | Floats) -> float | Floats:
     """What lets nothing through has no end of resistance, and the other way round."""
     if isinstance(value, np.ndarray):
         with np.errstate(divide="ignore"):
@@ -54,7 +45,7 @@ def _turned(scale, value):
     return scale / value if value else np.inf
 
 
-def to_si(value, name):
+def to_si(value: ArrayLike, name: str) -> Any:
     """A value in SI.
 
     Parameters
@@ -88,13 +79,13 @@ def to_si(value, name):
     57.2135
     """
     this = unit(name)
-    value = _number(value, this)
+    number = _number(value, this)
     if this.reciprocal:
-        return _turned(this.scale, value)
-    return value * this.scale + this.offset if this.offset else value * this.scale
+        return _turned(this.scale, number)
+    return number * this.scale + this.offset if this.offset else number * this.scale
 
 
-def from_si(value, name):
+def from_si(value: ArrayLike, name: str) -> Any:
     """A value of SI in another unit: the inverse of `to_si`.
 
     Parameters
@@ -122,7 +113,7 @@ def from_si(value, name):
     68.0
     """
     this = unit(name)
-    value = _number(value, this)
+    number = _number(value, this)
     if this.reciprocal:
-        return _turned(this.scale, value)
-    return (value - this.offset) / this.scale if this.offset else value / this.scale
+        return _turned(this.scale, number)
+    return (number - this.offset) / this.scale if this.offset else number / this.scale

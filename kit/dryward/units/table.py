@@ -29,33 +29,25 @@ _R = FOOT**2 * (5 / 9) * HOUR / BTU
 
 @dataclass(frozen=True)
 class Unit:
-    """One unit: SI value = ``value * scale + offset`` (or ``scale / value``).
+    """One unit: SI value = ``value * scale + offset`` (or ``scale / value``)."""
 
-    Parameters
-    ----------
-    name : str
-        Its key in `UNITS`, in letters anyone can type.
-    quantity : str
-        What it measures.
-    scale : float
-        SI units in one of it [SI], above 0.
-    symbol : str
-        As it is printed.
-    offset : float
-        SI value at its zero [SI], any.
-    reciprocal : bool
-        Whether the SI value is ``scale / value`` (as for R per inch).
-    """
-
+    #: Its key in `UNITS`, in letters anyone can type.
     name: str
+    #: What it measures.
     quantity: str
+    #: SI units in one of it, above 0.
     scale: float
+    #: As it is printed.
     symbol: str
+    #: SI value at its zero.
     offset: float = 0.0
+    #: Whether the SI value is ``scale / value`` (as for R per inch).
     reciprocal: bool = False
 
 
-def _table(*rows):
+def _table(
+    *rows: tuple[str, str, float, str] | tuple[str, str, float, str, float] | tuple[str, str, float, str, float, bool],
+) -> dict[str, Unit]:
     return {row[0]: Unit(*row) for row in rows}
 
 

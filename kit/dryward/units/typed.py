@@ -67,7 +67,7 @@ _ASK = {
 }
 
 
-def read(text, quantity, default=None):
+def read(text: str | float, quantity: str, default: str | None = None) -> float:
     """A typed number with its unit, in SI.
 
     Understands what stands on a drawing or a data sheet: ``3/4 in``,
@@ -128,7 +128,7 @@ def read(text, quantity, default=None):
     raise NotUnderstood(quantity, typed, _ASK[quantity])
 
 
-def _number(match):
+def _number(match: re.Match[str]) -> float | None:
     part = match.groupdict()
     try:
         if part["whole"]:
