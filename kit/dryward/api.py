@@ -230,7 +230,7 @@ def sweep(roof: Roof, indoor: AirLike, outdoor: AirLike, **varied: Quantity | It
     """
     assembly = _roof(roof)
     arrays = {name: _varied(assembly, name, values) for name, values in varied.items()}
-    return steady.sweep(assembly, air_of("The room air", indoor), air_of("The outdoor air", outdoor), **arrays)
+    return steady.sweep(assembly, air_of("The room air", indoor), air_of("The outdoor air", outdoor), None, **arrays)
 
 
 def _varied(assembly: Assembly, name: str, values: Quantity | Iterable[Quantity]) -> NDArray[np.float64]:

@@ -43,7 +43,7 @@ def pictures() -> Iterator[Measurement]:
     def update() -> None:
         control.value = values[next(turn) % len(values)]
 
-    drawing, again_drawing = page.draws(), page.draws()
+    drawing, again_drawing = page.kinds[0](), page.kinds[0]()
     state = page.views(page.state)
 
     def whole() -> None:
