@@ -10,7 +10,7 @@ from dryward import building
 from dryward.building import AirSpace, Assembly, Layer, Material, library, membrane, preset
 from dryward.building.assembly import load
 from dryward.building.job import Job
-from dryward.report import many, page, review, sheet
+from dryward.report import document, many, printed, review
 from dryward.report.check import Check, Review
 from dryward.verdict import unknown
 
@@ -59,7 +59,7 @@ def test_it_says_so_in_the_report_and_in_the_json(id):
     judged = Check("twelve-months", "?", "not known yet", "", verdict=unknown("months"))
     found = Review(Job(alone(id)), (judged,))
     (told,) = (layer["source"] for layer in many.plain(found)["layers"] if layer["name"] == "asked")
-    (printed,) = (each for each in sheet.sources(alone(id)) if re.match(r"(board, )?asked: ", each))
+    (printed,) = (each for each in document.sources(alone(id)) if re.match(r"(board, )?asked: ", each))
     for words in DOUBTED[id]:
         assert words in told
         assert words in printed
@@ -77,10 +77,10 @@ def test_a_row_keeps_its_source_and_how_it_was_read(id):
 
 def test_the_words_of_the_page_and_the_paper():
     built = preset("wood-frame-wall").replace("inner membrane", membrane("polyethylene-6-mil"))
-    made = sheet.sheet(review(Job(built), hourly=False))
+    made = document.document(review(Job(built), hourly=False))
     (said,) = (each for each in made.sources if each.startswith("inner membrane: "))
     assert said.endswith("permeance table (from memory).")
-    assert said in page.html(made)
+    assert said in printed.html(made)
 
 
 def test_a_value_of_ones_own_is_not_the_librarys(tmp_path):

@@ -8,10 +8,10 @@ from jobs_at_hand import OPEN
 
 from dryward.building import preset
 from dryward.building.job import Job, Place, Room, Tightness, Vent
-from dryward.report import drying_time, review, uncertain, year_checks
+from dryward.report import moisture_checks, review, trials
 from dryward.report.check import Number
+from dryward.report.document import amount
 from dryward.report.setting import setting
-from dryward.report.sheet import amount
 from dryward.verdict import words
 from dryward.weather import Air
 
@@ -75,16 +75,18 @@ def test_the_first_year_is_not_left_out():
 
 def test_insulation_is_dry_when_its_wettest_part_is():
     shut = Job(preset("vented-vault-closed"), Place("demo", "cold"), years=1)
-    closed = drying_time.drying_time(setting(shut), "insulation")
-    opened = drying_time.drying_time(setting(dataclasses.replace(OPEN, years=1)), "insulation")
+    closed = moisture_checks.drying_time(setting(shut), "insulation")
+    opened = moisture_checks.drying_time(setting(dataclasses.replace(OPEN, years=1)), "insulation")
     assert 30 < opened.days < closed.days < 365
     assert opened.limit.endswith("in its wettest part")
-    run = year_checks.run_years(setting(shut), years=1, initial=Air(20.0, drying_time.WET_OTHER))
+    run = moisture_checks.run_years(setting(shut), years=1, initial=Air(20.0, moisture_checks.WET_OTHER))
     fill = run.layer("insulation")
     before = int(closed.days - 1) * 24
-    assert fill.highest_relative_humidity[before : before + 24].max() < drying_time.DRY_OTHER
-    assert fill.highest_relative_humidity[before - 24 : before].max() >= drying_time.DRY_OTHER
-    assert fill.relative_humidity[before - 24 : before].max() < drying_time.DRY_OTHER, "its mean would say so sooner"
+    assert fill.highest_relative_humidity[before : before + 24].max() < moisture_checks.DRY_OTHER
+    assert fill.highest_relative_humidity[before - 24 : before].max() >= moisture_checks.DRY_OTHER
+    assert fill.relative_humidity[before - 24 : before].max() < moisture_checks.DRY_OTHER, (
+        "its mean would say so sooner"
+    )
 
 
 @pytest.mark.parametrize(
@@ -96,4 +98,4 @@ def test_insulation_is_dry_when_its_wettest_part_is():
     ],
 )
 def test_states_of_draws(states, words):
-    assert uncertain.of_draws(states) == words
+    assert trials.of_draws(states) == words

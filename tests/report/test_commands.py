@@ -8,7 +8,7 @@ from jobs_at_hand import OPEN, TIGHT, checked
 from dryward import cli
 from dryward.building import preset
 from dryward.building.job import DESIGNS, Job, save_job
-from dryward.report import many, sheet
+from dryward.report import document, many
 from dryward.report.setting import setting
 
 
@@ -30,7 +30,7 @@ def test_status_says_whether_it_is_dry(folder, name, status, capsys):
 def test_each_question_has_its_mark(folder, capsys):
     cli.main(["check", str(folder / "tight.toml"), "--steady"])
     out = capsys.readouterr().out.splitlines()
-    assert sheet.LEGEND in out
+    assert document.LEGEND in out
     assert any(line.startswith("▲ How wet would it get if the coldest month never ended? Wet.") for line in out)
     assert any(line.startswith("✓ How wet would it get if the warmest month never ended? Dry.") for line in out)
     assert "A calculation, not a permit, an inspection or an approval." in out[2]

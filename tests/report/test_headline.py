@@ -10,7 +10,7 @@ from dryward.building import preset
 from dryward.building.job import Job, Place
 from dryward.panels.bench.comparing import difference
 from dryward.physics.drying import Drying
-from dryward.report import drying_time, page, review, sheet, steady_checks
+from dryward.report import document, moisture_checks, printed, review
 from dryward.report.check import MET, NOT_MET, Number, Review
 from dryward.report.sentences import for_client
 from dryward.report.setting import setting
@@ -93,7 +93,7 @@ def test_the_small_print_is_what_holds(whole, steady):
     untested = review(dataclasses.replace(TIGHT, tightness=None), with_trials=False)
     assert "Air leaks are not counted." in untested.limits
     assert "no air leak counted" in untested.headline
-    assert sheet.sheet(steady, "si").limits == steady.limits
+    assert document.document(steady, "si").limits == steady.limits
 
 
 def test_a_typed_zone_is_not_compared_with_the_weather():
@@ -105,11 +105,11 @@ def test_a_typed_zone_is_not_compared_with_the_weather():
 
 
 def test_marks_and_what_they_mean(steady):
-    document = page.html(sheet.sheet(steady))
-    assert sheet.LEGEND in document
-    assert all(mark in sheet.LEGEND for mark in sheet.MARKS.values())
-    assert {*STATES, UNKNOWN} <= set(sheet.MARKS)
-    assert len({sheet.MARKS[state] for state in (*STATES, UNKNOWN)}) == 4, "each state its own sign"
+    shown_html = printed.html(document.document(steady))
+    assert document.LEGEND in shown_html
+    assert all(mark in document.LEGEND for mark in document.MARKS.values())
+    assert {*STATES, UNKNOWN} <= set(document.MARKS)
+    assert len({document.MARKS[state] for state in (*STATES, UNKNOWN)}) == 4, "each state its own sign"
 
 
 @pytest.mark.parametrize(
@@ -122,10 +122,10 @@ def test_marks_and_what_they_mean(steady):
     ],
 )
 def test_a_layer_that_stays_wet_is_no_yes(monkeypatch, whole, days, answer, said):
-    took = drying_time.DryingTime(days, 1095.0, "it starts wet", "below 20 % MC")
-    monkeypatch.setattr(drying_time, "drying_time", lambda *_: took)
+    took = moisture_checks.DryingTime(days, 1095.0, "it starts wet", "below 20 % MC")
+    monkeypatch.setattr(moisture_checks, "drying_time", lambda *_: took)
     here = setting(TIGHT)
-    found = drying_time.added(steady_checks.wet_start(here, LAYER), here, LAYER)
+    found = moisture_checks.with_drying_time(moisture_checks.wet_start(here, LAYER), here, LAYER)
     assert (found.answer, found.said, bool(found.change)) == (answer, said, answer != WITHIN)
     others = tuple(each for each in whole.checks if each.id != "wet-start")
     client = for_client(Review(TIGHT, (*others, found)))
@@ -144,17 +144,17 @@ def test_a_layer_that_stays_wet_is_no_yes(monkeypatch, whole, days, answer, said
     ],
 )
 def test_a_layer_that_gains_does_not_dry(inward, outward, words):
-    assert steady_checks._way(Drying(inward, outward, 0.0)) == words
+    assert moisture_checks._way(Drying(inward, outward, 0.0)) == words
 
 
 def test_a_roof_that_takes_in_more_in_winter():
     job = Job(preset("unvented-vault-foam-above-deck"), Place("demo", "very-cold"))
-    found = steady_checks.wet_start(setting(job), "upper deck")
+    found = moisture_checks.wet_start(setting(job), "upper deck")
     assert "takes in more than it gives off in winter and dries mostly inward in summer" in found.what
 
 
 @pytest.mark.parametrize("system", ["us", "si"])
 def test_no_rate_is_shown_with_a_minus(system):
-    shown = sheet.amount(Number("Winter, inward", -5e-8, "vapor flux"), system)
+    shown = document.amount(Number("Winter, inward", -5e-8, "vapor flux"), system)
     assert shown.startswith("takes in ")
     assert "-" not in shown

@@ -10,10 +10,9 @@ from pypdf import PdfReader
 from dryward import cli
 from dryward.building import preset, presets
 from dryward.building.job import Job, Vent
-from dryward.report import many, page, paper, review, sheet
-from dryward.report.inputs import inputs
+from dryward.report import document, many, printed, review
 from dryward.report.sentences import for_inspector
-from dryward.report.setting import setting
+from dryward.report.setting import inputs, setting
 
 
 def rows(job, hourly=True, system="us"):
@@ -49,7 +48,7 @@ def test_which_way_it_faces(azimuth, slope, said):
 
 @pytest.mark.parametrize("id", presets())
 def test_sources_are_whole_and_without_empty_places(id):
-    made = sheet.sheet(review(Job(preset(id)), hourly=False))
+    made = document.document(review(Job(preset(id)), hourly=False))
     for each in made.sources:
         assert "…" not in each
         assert "-;" not in each
@@ -59,7 +58,7 @@ def test_sources_are_whole_and_without_empty_places(id):
 def test_a_grain_is_explained_once_on_screen_and_paper(capsys):
     cli.main(["check", "vented-vault", "--steady"])
     assert capsys.readouterr().out.count("7000 gr = 1 lb") == 1
-    assert page.html(sheet.sheet(review(OPEN, hourly=False))).count("7000 gr = 1 lb") == 1
+    assert printed.html(document.document(review(OPEN, hourly=False))).count("7000 gr = 1 lb") == 1
 
 
 def test_typed_means_are_called_so():
@@ -73,18 +72,18 @@ def test_the_depth_of_a_vent_space_is_in_builders_inches():
 
 
 def test_blocks_are_shared_out_whole():
-    assert paper._split([3.0, 3.0, 3.0, 3.0], 100.0) == 2
-    assert paper._split([9.0, 3.0, 3.0, 3.0], 100.0) == 1
-    assert paper._split([5.0, 5.0, 5.0, 5.0, 5.0], 10.5) == 2, "as many as fit, the rest on the next page"
-    assert paper._fitting([5.0, 5.0, 5.0], 4.0 - paper._UNDER) == 0
+    assert printed._split([3.0, 3.0, 3.0, 3.0], 100.0) == 2
+    assert printed._split([9.0, 3.0, 3.0, 3.0], 100.0) == 1
+    assert printed._split([5.0, 5.0, 5.0, 5.0, 5.0], 10.5) == 2, "as many as fit, the rest on the next page"
+    assert printed._fitting([5.0, 5.0, 5.0], 4.0 - printed._UNDER) == 0
 
 
 @pytest.mark.parametrize("size", ["letter", "a4"])
 def test_no_check_runs_over_a_page(size):
     found = review(OPEN, hourly=False)
     many_more = [dataclasses.replace(each, what=f"{each.what} " * k) for k in (1, 2, 3, 4) for each in found.checks]
-    made = dataclasses.replace(sheet.sheet(found), checks=tuple(many_more))
-    texts = [" ".join(each.extract_text().split()) for each in PdfReader(io.BytesIO(paper.pdf(made, size))).pages]
+    made = dataclasses.replace(document.document(found), checks=tuple(many_more))
+    texts = [" ".join(each.extract_text().split()) for each in PdfReader(io.BytesIO(printed.pdf(made, size))).pages]
     assert len(texts) > 2
     for each in many_more:
         whole = " ".join(f"{each.said}. {each.what} {each.why}".split())

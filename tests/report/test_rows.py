@@ -8,15 +8,14 @@ import pytest
 from dryward import cli
 from dryward.building import Layer, Material, library, preset
 from dryward.building.job import Job, Place, Vent
-from dryward.report import code_facts, page, review, rule_checks, sheet
-from dryward.report.amounts import thickness
+from dryward.report import code_checks, document, printed, review
 from dryward.report.sentences import for_inspector
 from dryward.report.setting import setting
-from dryward.units import to_si
+from dryward.units import thickness, to_si
 
 
 def rows(assembly, zone="", edition=None):
-    found = rule_checks.code_rows(setting(Job(assembly, Place(zone=zone))), edition)
+    found = code_checks.code_rows(setting(Job(assembly, Place(zone=zone))), edition)
     return {each.id.removeprefix("code-"): each for each in found}
 
 
@@ -37,8 +36,8 @@ def test_class_three_is_judged_by_what_stands_outside_the_studs():
     bare = preset("wood-frame-wall-exterior-insulation")
     bare = dataclasses.replace(bare, layers=tuple(each for each in bare.layers if each.name != "inner membrane"))
     thick = bare.replace("exterior insulation", thickness=to_si(4, "in"))
-    assert code_facts.retarder(bare)["wall"] == "2x6"
-    assert code_facts.retarder(bare)["vented_cladding_over"] == "none"
+    assert code_checks.retarder(bare)["wall"] == "2x6"
+    assert code_checks.retarder(bare)["vented_cladding_over"] == "none"
     assert rows(bare, "6")["retarder"].answer == "not met"
     assert "asks for R-11.25 outside" in rows(bare, "6")["retarder"].what
     assert rows(thick, "6")["retarder"].answer == "met"
@@ -184,7 +183,7 @@ def test_the_edition_reaches_command_and_review(edition, capsys):
     assert f"    Rule: {found.check('code-retarder').source}." in out
     assert "Code rows are of the newest edition whose text was read, unless another was asked for." in out
     assert ("2024 was not read" in out) == (edition == "2024")
-    assert any("of the newest edition whose text was read" in note for note in sheet.sheet(found).notes)
+    assert any("of the newest edition whose text was read" in note for note in document.document(found).notes)
 
 
 def test_an_edition_there_is_not(capsys):
@@ -194,8 +193,8 @@ def test_an_edition_there_is_not(capsys):
 
 def test_the_vents_say_which_edition_is_shown():
     job = Job(preset("vented-vault"), Place(zone="6"), vent=Vent())
-    assert rule_checks.vents(setting(job), 2024).why.startswith("2024 was not read, so this is the row of 2021. ")
-    assert rule_checks.vents(setting(job)).why.startswith(("The openings", "1/", "Even"))
+    assert code_checks.vents(setting(job), 2024).why.startswith("2024 was not read, so this is the row of 2021. ")
+    assert code_checks.vents(setting(job)).why.startswith(("The openings", "1/", "Even"))
 
 
 @pytest.mark.parametrize(
@@ -215,7 +214,7 @@ def test_the_dry_cup_of_a_board_is_read_dry():
     osb = Layer(library.material("osb"), to_si(0.5, "in"), "ceiling")
     roof = preset("unvented-vault-foam-above-deck")
     roof = dataclasses.replace(roof, layers=(osb, *roof.layers[2:]))
-    assert code_facts.warm_side(roof) == pytest.approx(osb.substance.permeability_at(0.25) / osb.thickness)
+    assert code_checks.warm_side(roof) == pytest.approx(osb.substance.permeability_at(0.25) / osb.thickness)
 
 
 def test_a_permeance_of_a_row_is_read_in_both_unit_systems():
@@ -227,25 +226,25 @@ def test_screen_and_paper_name_the_code_of_each_row(id, capsys):
     found = review(Job(preset(id), Place(zone="6")), hourly=False)
     cli.main(["check", id, "--steady", "--zone", "6"])
     screen = capsys.readouterr().out
-    made = sheet.sheet(found)
-    paged = re.sub(r"<[^>]+>", "", page.html(made))
+    made = document.document(found)
+    paged = re.sub(r"<[^>]+>", "", printed.html(made))
     assert made.rows
     for row in made.rows:
         assert f"    Rule: {row.source}." in screen
         assert row.source.startswith("IRC ")
-        title = sheet.row_title(row)
-        assert title[0] == sheet.mark(row)
+        title = document.row_title(row)
+        assert title[0] == document.mark(row)
         assert f"{title} {row.what}" in paged
         assert row.source in paged
 
 
 def test_layers_have_the_thickness_a_builder_says():
-    made = sheet.sheet(review(Job(preset("wood-frame-wall-exterior-insulation")), hourly=False))
+    made = document.document(review(Job(preset("wood-frame-wall-exterior-insulation")), hourly=False))
     shown = {name: thick for name, _, thick, *_ in made.layers}
     assert shown["sheathing"] == "7/16 in."
     assert shown["insulation"] == "5-1/2 in."
     assert shown["vent space"] == "3/8 in."
-    assert "Vapor, at mid humidity" in page.html(made)
+    assert "Vapor, at mid humidity" in printed.html(made)
     assert (thickness(to_si(0.3, "in"), "us"), thickness(0.0002, "us"), thickness(0.0002, "si")) == (
         "0.30 in.",
         "0.0079 in.",

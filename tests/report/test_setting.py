@@ -13,9 +13,8 @@ from dryward import weather
 from dryward.building import preset
 from dryward.building.job import DESIGNS, ROOMS, Job, Place, Room
 from dryward.cli import jobs
-from dryward.report import paper, review, sheet, year_checks
-from dryward.report.inputs import inputs
-from dryward.report.setting import setting
+from dryward.report import document, moisture_checks, printed, review
+from dryward.report.setting import inputs, setting
 from dryward.verdict import STATES
 from dryward.weather import Air
 
@@ -53,12 +52,12 @@ def test_months_and_hours_are_one_year_and_the_room_is_one_rule(kind, design):
     own = here.hours.monthly()
     assert here.months.temperature == pytest.approx(own.temperature, abs=1e-3)  # the table of a place has three digits
     assert here.months.vapor_pressure == pytest.approx(own.vapor_pressure, rel=1e-3)
-    run = year_checks.run_years(here)
+    run = moisture_checks.run_years(here)
     warmth, vapor = here.room.at(here.hours)
     # The air that the march had indoors, from what came in through the inner film.
     assert run.vapor_flux_in.shape == vapor.shape
     again = dataclasses.replace(here, room=weather.indoor.measured(warmth, vapor))
-    assert year_checks.run_years(again).vapor_flux_in == pytest.approx(run.vapor_flux_in, rel=1e-9, abs=1e-18)
+    assert moisture_checks.run_years(again).vapor_flux_in == pytest.approx(run.vapor_flux_in, rel=1e-9, abs=1e-18)
 
 
 def test_the_held_room_goes_from_its_winter_to_its_summer_air():
@@ -143,8 +142,8 @@ def test_the_printed_inputs_name_the_year_and_both_rooms():
 
 @pytest.mark.parametrize("design", DESIGNS)
 def test_the_page_in_si_shows_si_in_every_design_year(design):
-    made = sheet.sheet(review(dataclasses.replace(OPEN, design=design), hourly=False), "si")
-    text = " ".join(each.extract_text() for each in PdfReader(io.BytesIO(paper.pdf(made, "a4"))).pages)
+    made = document.document(review(dataclasses.replace(OPEN, design=design), hourly=False), "si")
+    text = " ".join(each.extract_text() for each in PdfReader(io.BytesIO(printed.pdf(made, "a4"))).pages)
     assert "°F" not in text
     assert " ".join(setting(dataclasses.replace(OPEN, design=design)).notes[0].split()) in " ".join(text.split())
 

@@ -10,14 +10,14 @@ from pypdf import PdfReader
 
 from dryward.building import preset
 from dryward.building.job import Job
-from dryward.report import page, paper, review, sheet
+from dryward.report import document, printed, review
 
 DAY = datetime.date(2026, 1, 15)
 
 
 @pytest.fixture(scope="module", params=[OPEN, TIGHT], ids=["open", "tight"])
 def made(request):
-    return sheet.sheet(checked(request.param, True), "us", "roof.toml", DAY)
+    return document.document(checked(request.param, True), "us", "roof.toml", DAY)
 
 
 def words(pdf):
@@ -26,16 +26,16 @@ def words(pdf):
 
 @pytest.mark.parametrize(("size", "width"), [("letter", 612), ("a4", 595.28)])
 def test_one_or_two_sheets_on_both_papers(made, size, width):
-    read = PdfReader(io.BytesIO(paper.pdf(made, size)))
+    read = PdfReader(io.BytesIO(printed.pdf(made, size)))
     assert len(read.pages) <= 2
     assert float(read.pages[0].mediabox.width) == pytest.approx(width, abs=0.5)
 
 
 def test_both_forms_say_the_same(made):
-    text, document = words(paper.pdf(made)), page.html(made)
+    text, shown_html = words(printed.pdf(made)), printed.html(made)
     for each in (made.headline, *made.client, *made.inspector, made.disclaimer, *(f.what for f in made.checks)):
         assert " ".join(each.split()) in text
-    plain = re.sub(r"<[^>]+>", " ", document).replace("&#39;", "'")
+    plain = re.sub(r"<[^>]+>", " ", shown_html).replace("&#39;", "'")
     for each in (made.headline, *made.client, *made.inspector):
         assert each in plain
     for check in made.checks:
@@ -52,19 +52,19 @@ def test_three_sentences_each(made):
 
 
 def test_nothing_is_fetched_and_nothing_runs(made):
-    document = page.html(made)
-    assert "<script" not in document
-    assert not re.search(r"(src|href)=\"(?!data:)", document)
-    assert "http" not in document
+    shown_html = printed.html(made)
+    assert "<script" not in shown_html
+    assert not re.search(r"(src|href)=\"(?!data:)", shown_html)
+    assert "http" not in shown_html
 
 
 def test_what_a_file_holds_is_escaped():
     import dataclasses
 
     roof = dataclasses.replace(preset("vented-vault"), name="<script>alert(1)</script>")
-    made = sheet.sheet(review(Job(roof), hourly=False), "si")
-    assert "<script>" not in page.html(made)
-    assert words(paper.pdf(made, "a4"))
+    made = document.document(review(Job(roof), hourly=False), "si")
+    assert "<script>" not in printed.html(made)
+    assert words(printed.pdf(made, "a4"))
 
 
 def test_pictures_are_gray_and_described(made):
@@ -76,11 +76,11 @@ def test_pictures_are_gray_and_described(made):
 
 
 def test_the_same_sheet_makes_the_same_file(made):
-    assert paper.pdf(made) == paper.pdf(made)
+    assert printed.pdf(made) == printed.pdf(made)
 
 
 def test_si_shows_si():
-    made = sheet.sheet(review(OPEN, hourly=False), "si")
-    text = words(paper.pdf(made, "a4"))
+    made = document.document(review(OPEN, hourly=False), "si")
+    text = words(printed.pdf(made, "a4"))
     assert "°C" in text
     assert "°F" not in text

@@ -9,10 +9,10 @@ from jobs_at_hand import checked as at_hand
 from dryward.building import preset
 from dryward.building.job import DESIGNS, Job, Place, Room, Tightness
 from dryward.physics.airleak import LONG_SHARES
-from dryward.report import many, review, trials, uncertain
+from dryward.report import many, review, trials
+from dryward.report.moisture_checks import run_years
 from dryward.report.sentences import for_client
 from dryward.report.setting import setting
-from dryward.report.year_checks import run_years
 from dryward.verdict import DRY, STATES, of_year, words
 
 OSB = dataclasses.replace(OPEN, assembly=preset("vented-vault-osb"), tightness=Tightness(3.0), years=5)
@@ -39,16 +39,16 @@ def test_the_leak_and_its_long_share_are_among_what_decides(checked):
 
 def test_an_end_is_the_year_with_that_input(checked):
     """Both ends of the long share by hand, from the leak itself."""
-    from dryward.report import year_checks
+    from dryward.report import moisture_checks
 
     here, worst = setting(OSB), checked.verdict.worst
-    keys = year_checks.options(here)
+    keys = moisture_checks.options(here)
     ends = trials.deciding(here, checked.verdict)
     (found,) = [each for each in ends if each.what == "long share"]
     for share, value, state in zip(LONG_SHARES, (found.low, found.high), found.states, strict=True):
         by_hand = of_year(run_years(here, leak=dataclasses.replace(keys["leak"], long_share=share)))
         assert by_hand.state == state
-        assert uncertain.value_of(by_hand, worst) == pytest.approx(value, rel=1e-9)
+        assert trials.value_of(by_hand, worst) == pytest.approx(value, rel=1e-9)
 
 
 def test_the_design_years_are_reviews_of_their_own(checked):

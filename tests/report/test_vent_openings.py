@@ -6,7 +6,7 @@ import pytest
 from jobs_at_hand import OPEN
 
 from dryward.building.job import Place, Tightness, Vent
-from dryward.report import review, sheet
+from dryward.report import document, review
 from dryward.report.sentences import for_inspector
 
 
@@ -37,8 +37,8 @@ def test_openings_are_told_by_the_foot_and_the_meter(low, high, answer, words):
 def test_the_number_is_in_the_readers_units():
     (number, _) = checked(0.012, 0.010).check("vents").numbers
     assert number.value == pytest.approx(0.022)
-    assert sheet.amount(number, "us") == "10.4 in² per foot"
-    assert sheet.amount(number, "si") == "220 cm² per meter"
+    assert document.amount(number, "us") == "10.4 in² per foot"
+    assert document.amount(number, "si") == "220 cm² per meter"
 
 
 def test_the_inspector_reads_the_conditions():
@@ -50,4 +50,4 @@ def test_the_inspector_reads_the_conditions():
 def test_the_blower_door_is_not_rounded_onto_the_limit(ach50, said):
     found = checked(0.02, 0.02, tightness=Tightness(ach50))
     assert f"Blower door {said} air changes an hour at 50 Pa" in for_inspector(found)[2]
-    assert dict(sheet.sheet(found).inputs)["Blower door"].startswith(f"{said} air changes an hour at 50 Pa, ")
+    assert dict(document.document(found).inputs)["Blower door"].startswith(f"{said} air changes an hour at 50 Pa, ")

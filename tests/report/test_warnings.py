@@ -10,7 +10,7 @@ from pypdf import PdfReader
 from dryward import building, cli
 from dryward.building import layer_order, preset
 from dryward.building.job import Job, save_job
-from dryward.report import many, page, paper, review, sheet
+from dryward.report import document, many, printed, review
 
 
 def turned(id):
@@ -64,8 +64,8 @@ def test_json_has_it_as_a_warning_and_as_a_note(roofs, capsys):
 
 
 def test_both_forms_of_the_report_have_it():
-    made = sheet.sheet(review(Job(turned("vented-vault")), hourly=False))
+    made = document.document(review(Job(turned("vented-vault")), hourly=False))
     (warning,) = layer_order.warnings(turned("vented-vault"))
-    assert warning in page.html(made)
-    words = " ".join(each.extract_text() for each in PdfReader(io.BytesIO(paper.pdf(made))).pages)
+    assert warning in printed.html(made)
+    words = " ".join(each.extract_text() for each in PdfReader(io.BytesIO(printed.pdf(made))).pages)
     assert warning in " ".join(words.split())

@@ -15,7 +15,7 @@ from dryward.building.framing import parallel_path
 from dryward.building.job import DESIGNS, Job, Place, job_text, load_job, parse_job
 from dryward.panels.bench.comparing import difference
 from dryward.physics import steady
-from dryward.report import many, review, sheet
+from dryward.report import document, many, review
 from dryward.report import setting as weathered
 from dryward.verdict.words import heading
 
@@ -416,7 +416,7 @@ def test_the_limits_of_the_verdict_stand_beside_it(page):
     words = spoken(page)
     assert page.checking.review.headline in words
     assert page.checking.review.limits in words or page.checking.review.limits in said
-    assert sheet.LEGEND in words
+    assert document.LEGEND in words
 
 
 def test_uncertain_inputs_on_the_page(page, monkeypatch):

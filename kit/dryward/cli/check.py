@@ -6,9 +6,9 @@ import sys
 from dryward import weather
 from dryward.building.job import Place
 from dryward.cli import jobs
-from dryward.report.amounts import GRAIN
 from dryward.report.check import Number
 from dryward.report.many import failed, many, sweep
+from dryward.units import GRAIN_OF_WATER
 from dryward.verdict import UNKNOWN
 
 
@@ -79,7 +79,7 @@ def _print(result, units, brief):
         for warning in result["warnings"]:
             print(f"{'':{len(UNKNOWN)}} {warning}")
         return
-    from dryward.report.sheet import EDITION, LEGEND, MARKS, amount
+    from dryward.report.document import EDITION, LEGEND, MARKS, amount
 
     print(f"{result['assembly']}, {result['place']}")
     for warning in result["warnings"]:
@@ -103,7 +103,7 @@ def _print(result, units, brief):
         print(f"Highest room humidity in winter at which the hourly year{leak} is dry: {shown}.")
     for design, state in result["designs"].items():
         print(f"Design year, {design}{leak}: {state}.")
-    for note in (*result["notes"], GRAIN):
+    for note in (*result["notes"], GRAIN_OF_WATER):
         if note not in result["warnings"]:
             print(note)
     print(f"Code rows are {EDITION}.")

@@ -34,13 +34,13 @@ def run(args):
     (name, job), *_ = found.items()
     if isinstance(job, str):
         raise BadFile(job)
-    from dryward.report import page, paper, review, sheet
+    from dryward.report import document, printed, review
 
     options = {"hourly": not args.steady, "spread": args.spread, "edition": args.edition, "with_trials": not args.quick}
     checked = review(jobs.changed(job, args), **options)
-    made = sheet.sheet(checked, args.units, Path(name).name)
+    made = document.document(checked, args.units, Path(name).name)
     size = args.paper or {"us": "letter", "si": "a4"}[args.units]
-    content = paper.pdf(made, size) if path.suffix.lower() == ".pdf" else page.html(made, size).encode("utf-8")
+    content = printed.pdf(made, size) if path.suffix.lower() == ".pdf" else printed.html(made, size).encode("utf-8")
     try:
         storage.write_whole(path, content)
     except OSError as error:

@@ -4,7 +4,7 @@ import dataclasses
 
 from dryward.building import layer_order
 from dryward.checks import within
-from dryward.report import drying_time, rule_checks, steady_checks, trials, uncertain, year_checks
+from dryward.report import code_checks, moisture_checks, trials
 from dryward.report.check import Review
 from dryward.report.setting import setting
 
@@ -62,16 +62,16 @@ def review(job, progress=None, hourly=True, spread=0, edition=None, with_trials=
         spread = int(within("Draws", spread, 2, 1000))
     here = setting(job)
     runs = hourly and here.hours is not None
-    cold, warm = steady_checks.winter(here), steady_checks.summer(here)
+    cold, warm = moisture_checks.winter(here), moisture_checks.summer(here)
     plain = [
-        uncertain.twelve_months(year_checks.twelve_months(here), here),
-        uncertain.season(cold, job.assembly, here.winter_room, here.winter),
-        uncertain.season(warm, job.assembly, here.summer_room, here.summer),
+        trials.twelve_months_with_bands(moisture_checks.twelve_months(here), here),
+        trials.season_with_bands(cold, job.assembly, here.winter_room, here.winter),
+        trials.season_with_bands(warm, job.assembly, here.summer_room, here.summer),
     ]
     found, designs, limit, leaky = [], (), None, None
     tell = _Progress(progress)
     if runs:
-        years = year_checks.years(here, tell.part("years"))
+        years = moisture_checks.years(here, tell.part("years"))
         leaky = trials.assumed_leak(here, tell.part("leak"))
         if with_trials:
             # Whatever is told beyond the verdict counts a leak: the tested one, or the assumed one.
@@ -81,16 +81,18 @@ def review(job, progress=None, hourly=True, spread=0, edition=None, with_trials=
             designs = trials.designs(there, found_there, tell.part("designs"))
             limit = trials.humidity_limit(there, tell.part("limit"))
         if spread:
-            years = uncertain.years(years, here, year_checks.options(here), spread, tell.part("spread", start=0))
+            years = trials.years_with_bands(
+                years, here, moisture_checks.options(here), spread, tell.part("spread", start=0)
+            )
         found = [years]
     found += plain
-    layer = steady_checks.wet_layer(job.assembly, cold.data)
+    layer = moisture_checks.wet_layer(job.assembly, cold.data)
     if layer:
-        start = steady_checks.wet_start(here, layer)
-        found.append(drying_time.added(start, here, layer, tell.part("wet start")) if runs else start)
-    vents = rule_checks.vents(here, edition)
+        start = moisture_checks.wet_start(here, layer)
+        found.append(moisture_checks.with_drying_time(start, here, layer, tell.part("wet start")) if runs else start)
+    vents = code_checks.vents(here, edition)
     found += [vents] if vents else []
-    found += rule_checks.code_rows(here, edition)
+    found += code_checks.code_rows(here, edition)
     notes = here.notes if hourly else (*here.notes, STEADY_ALONE)
     return Review(job, tuple(found), (*layer_order.warnings(job.assembly), *notes), designs, limit, leaky, edition)
 
@@ -98,10 +100,10 @@ def review(job, progress=None, hourly=True, spread=0, edition=None, with_trials=
 def _deciding(years, ends, leaky):
     """The hourly check with what decides; where no leak was tested that is one of the inputs."""
     if leaky is None:
-        first, said = ends[0] if ends else None, uncertain.said(ends, years.verdict)
+        first, said = ends[0] if ends else None, trials.what_decides(ends, years.verdict)
     else:
         first, there = (trials.untested(years.verdict, leaky, each) for each in (years.verdict, leaky))
-        said = f"{uncertain.said((there,), leaky)} With that leak: {_lower(uncertain.said(ends, leaky))}"
+        said = f"{trials.what_decides((there,), leaky)} With that leak: {_lower(trials.what_decides(ends, leaky))}"
     return dataclasses.replace(years, verdict=years.verdict.deciding(first) if first else years.verdict, matters=said)
 
 

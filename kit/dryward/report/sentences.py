@@ -4,9 +4,8 @@ import numpy as np
 
 from dryward import units
 from dryward.building import codes
-from dryward.report.amounts import thickness
 from dryward.report.check import CANNOT_TELL, MET, called
-from dryward.report.code_facts import warm_side
+from dryward.report.code_checks import warm_side
 from dryward.report.setting import setting
 from dryward.verdict import LATER, NEVER, WITHIN, words
 
@@ -121,7 +120,7 @@ def _vents(review, unit_system):
         if called(job.assembly) == "wall":
             return "The wall has no vent space."
         return "The roof has no vent space; the code rows of unvented roofs apply and stand below."
-    said = f"Vent space {thickness(gap.thickness or 0.0, unit_system)} deep"
+    said = f"Vent space {units.thickness(gap.thickness or 0.0, unit_system)} deep"
     check = review.check("vents")
     if check is None or check.data is None:
         return f"{said}; the openings were not given."

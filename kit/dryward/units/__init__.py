@@ -10,7 +10,7 @@ checked against one in the tests.
 """
 
 from dryward.units.convert import from_si, to_si, unit
-from dryward.units.shown import SHOWN, show, shown_unit
+from dryward.units.shown import GRAIN_OF_WATER, SHOWN, liquid, opening, show, shown_unit, thickness
 from dryward.units.table import (
     AIR_PERMEABILITY,
     BTU,
@@ -41,6 +41,10 @@ __all__ = [
     "from_si",
     "shown_unit",
     "show",
+    "thickness",
+    "opening",
+    "liquid",
+    "GRAIN_OF_WATER",
     "read",
     "FOOT",
     "INCH",

@@ -3,8 +3,8 @@
 from dryward.panels.bench import parts
 from dryward.panels.bench.background import Background
 from dryward.report import review
-from dryward.report.amounts import GRAIN
-from dryward.report.sheet import LEGEND, amount, designs, mark
+from dryward.report.document import LEGEND, amount, designs, mark
+from dryward.units import GRAIN_OF_WATER
 
 #: Draws of the uncertain inputs.
 DRAWS = 24
@@ -78,7 +78,9 @@ class Checking:
             inside.append(parts.text(self.review.limits, "dw-hint"))
             inside.append(parts.text(LEGEND, "dw-hint"))
             inside.append(parts.row(*(_check(each, system) for each in self.review.checks), style="dw-columns"))
-            inside += [parts.text(words, "dw-hint") for words in (*designs(self.review), *self.review.notes, GRAIN)]
+            inside += [
+                parts.text(words, "dw-hint") for words in (*designs(self.review), *self.review.notes, GRAIN_OF_WATER)
+            ]
         inside.append(
             parts.text(
                 "A band shows how far the layers' usual ranges carry a number. The steady checks always have one; "

@@ -8,8 +8,8 @@ from dryward.checks import PlainError
 from dryward.panels.bench import parts
 from dryward.panels.bench.background import Background
 from dryward.pictures.year import TwoYearGraphs, TwoYears
-from dryward.report import review, year_picture
-from dryward.report.sheet import amount
+from dryward.report import review
+from dryward.report.document import amount, moisture_year
 from dryward.verdict import words
 
 
@@ -152,7 +152,7 @@ class Comparing:
         return next((pair for pair in (names, designs) if pair[0] != pair[1]), ("now", "the other"))
 
     def _state(self, names):
-        years = [year_picture.state(each) if each.hourly else None for each in self.pair]
+        years = [moisture_year(each) if each.hourly else None for each in self.pair]
         if None in years or years[0].days[-1] != years[1].days[-1]:
             return None
         # One plane each, the wettest wood, on the same axes.

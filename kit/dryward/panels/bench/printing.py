@@ -28,10 +28,10 @@ class Printing:
         if checking.review is None or checking.job != work.job:
             self.trouble = "Run all checks first: the page prints what they found."
             return
-        from dryward.report import page, paper, sheet  # the paper library is not needed before
+        from dryward.report import document, printed  # the PDF library is not needed before
 
-        content = sheet.sheet(checking.review, system, work.name)
-        made = paper.pdf(content, size) if kind == "pdf" else page.html(content, size).encode("utf-8")
+        content = document.document(checking.review, system, work.name)
+        made = printed.pdf(content, size) if kind == "pdf" else printed.html(content, size).encode("utf-8")
         name = f"{work.name.removesuffix('.toml')}.{kind}"
         self.made[kind] = (name, made)
         target = work.path(work.name).with_name(name)

@@ -1,8 +1,10 @@
-"""What stands on the printed page, before it is HTML or PDF."""
+"""What the report says and shows, before it is HTML or PDF."""
 
 import datetime
 import struct
 from dataclasses import dataclass
+
+import numpy as np
 
 import dryward
 from dryward import units
@@ -10,16 +12,13 @@ from dryward.building import codes, library
 from dryward.pictures.live import static
 from dryward.pictures.profile import SectionAndProfile
 from dryward.pictures.section import SteadyRoof
-from dryward.pictures.year import MonthBars, MonthlyWater, YearGraph
-from dryward.report import year_picture
-from dryward.report.amounts import GRAIN, opening, thickness
+from dryward.pictures.year import MoistureYear, MonthBars, MonthlyWater, YearGraph
 from dryward.report.check import CAN, CANNOT_TELL, MET, NOT_MET
-from dryward.report.inputs import inputs, r_value
+from dryward.report.moisture_checks import BALANCE
 from dryward.report.sentences import for_client, for_inspector
-from dryward.report.setting import setting
-from dryward.report.year_checks import BALANCE
+from dryward.report.setting import inputs, r_value, setting
 from dryward.teaching import words
-from dryward.verdict import DAMP, DRY, LATER, NEVER, UNKNOWN, WET, WITHIN
+from dryward.verdict import DAMP, DRY, LATER, NEVER, UNKNOWN, WET, WITHIN, criterion
 from dryward.verdict.words import MUCH
 
 #: Cautions that belong on every report.
@@ -63,7 +62,7 @@ class Picture:
 
 
 @dataclass(frozen=True)
-class Sheet:
+class Document:
     """All that is printed.
 
     Attributes
@@ -104,7 +103,7 @@ class Sheet:
     disclaimer: str = DISCLAIMER
 
 
-def sheet(review, unit_system="us", file="", date=None):
+def document(review, unit_system="us", file="", date=None):
     """The printed page of a review.
 
     Parameters
@@ -118,10 +117,10 @@ def sheet(review, unit_system="us", file="", date=None):
 
     Returns
     -------
-    Sheet
+    Document
     """
     here = setting(review.job)
-    return Sheet(
+    return Document(
         title=review.job.assembly.name,
         file=file,
         date=(date or datetime.date.today()).isoformat(),
@@ -137,7 +136,7 @@ def sheet(review, unit_system="us", file="", date=None):
         client=for_client(review, unit_system),
         inspector=for_inspector(review, unit_system),
         cautions=tuple((each.title, each.text) for each in _cautions()),
-        notes=(*designs(review), *review.notes, GRAIN, f"Code rows: {EDITION}; {codes.LOCALLY}."),
+        notes=(*designs(review), *review.notes, units.GRAIN_OF_WATER, f"Code rows: {EDITION}; {codes.LOCALLY}."),
         sources=sources(review.job.assembly),
         unit_system=unit_system,
     )
@@ -173,7 +172,7 @@ def amount(number, unit_system):
             return "not in the run" if number.unit == "days" else "straight to the air"
         if number.quantity:
             if number.quantity == "opening":
-                return opening(value, unit_system)
+                return units.opening(value, unit_system)
             # What rounding of the machine leaves over is nothing.
             small = number.quantity == "area density" and abs(value) < 1e-6
             if number.quantity == "area density" and abs(value) >= MUCH:
@@ -223,7 +222,7 @@ def _layer(layer, system):
     return (
         layer.name,
         substance.name if substance.name != layer.name else "",
-        thickness(layer.thickness, system) if layer.thickness else "sheet",
+        units.thickness(layer.thickness, system) if layer.thickness else "sheet",
         r_value(layer.thermal_resistance, system) if layer.thermal_resistance else "",
         "vented"
         if layer.vented
@@ -266,7 +265,7 @@ def _pictures(review, here, system):
             tuple(data.held.sum(axis=1)),
         )
         made.append((MonthBars(system, paper=True, size=_HALF), state, "Twelve months"))
-    year = year_picture.state(review) if review.hourly else None
+    year = moisture_year(review) if review.hourly else None
     if year is not None:
         made.append((YearGraph(system, paper=True, size=_HALF), year, "Hour by hour"))
     return tuple(_printed(picture, state, title) for picture, state, title in made)
@@ -276,3 +275,74 @@ def _printed(picture, state, title):
     png = static(picture, state, dpi=_DPI)
     width, height = struct.unpack(">II", png[16:24])  # of every PNG
     return Picture(png, picture.alt(state), title, width, height)
+
+
+#: Hours between points.
+_EVERY = 6
+#: Curves in one picture.
+_MOST = 3
+
+
+def woods(review):
+    """Names of the layers of wood that are judged, at most three, the wettest first.
+
+    Parameters
+    ----------
+    review : Review
+        With an hourly run.
+
+    Returns
+    -------
+    tuple of str
+    """
+    found = {each.place.layer: each for each in review.check("years").verdict.findings if each.what == "wood-moisture"}
+    return tuple(sorted(found, key=lambda name: found[name].value, reverse=True)[:_MOST])
+
+
+def moisture(run, name):
+    """Moisture content of wood through a run [mass %]; of a layer drawn in pieces the mean of all.
+
+    Parameters
+    ----------
+    run : Hours
+    name : str
+        Of the first piece.
+
+    Returns
+    -------
+    ndarray (hours)
+    """
+    layers = run.assembly.layers
+    places = next(each for each in run.assembly.bodies if layers[each[0]].name == name)
+    cells = np.flatnonzero(np.isin(run.cell_layer, places))
+    held = run.water_content[:, cells] @ run.width[cells] / run.width[cells].sum()
+    return 100.0 * held / layers[places[0]].substance.density
+
+
+def moisture_year(review):
+    """The moisture of the wood through the run; None without wood.
+
+    Parameters
+    ----------
+    review : Review
+        With an hourly run.
+
+    Returns
+    -------
+    MoistureYear or None
+    """
+    names = woods(review)
+    if not names:
+        return None
+    check = review.check("years")
+    run = check.data
+    brought, carried = run.monthly().in_and_out
+    limit = criterion("wood-moisture")
+    return MoistureYear(
+        days=run.time[::_EVERY] / 24,
+        planes=tuple((name, moisture(run, name)[::_EVERY]) for name in names),
+        bands=((limit.caution, "caution"), (limit.damage, "decay")),
+        brought=brought,
+        carried=carried,
+        temperature=run.layer(names[0]).temperature[::_EVERY],
+    )

@@ -1,18 +1,52 @@
-"""The printed page as PDF, by fpdf2: pure Python, no system packages.
+"""The report as one HTML file and as PDF.
 
-Two sheets at most: what was found and the sentences first, pictures beside
-each other, then the checks in two columns.  When a long job would need a
-third sheet, the letters become a little smaller.
+The HTML has no script, no font and no address outside.  The PDF is made by
+fpdf2, pure Python without system packages: two sheets of paper at most, what
+was found and the sentences first, pictures beside each other, then the checks
+in two columns.  When a long job would need a third, the letters become a
+little smaller.
 """
 
+import base64
 import datetime
 import io
 
 from fpdf import FPDF, FontFace
 from fpdf.enums import MethodReturnValue, XPos, YPos
+from jinja2 import Environment, PackageLoader, StrictUndefined, select_autoescape
 
 from dryward.pictures.live import font_files
-from dryward.report.sheet import LEGEND, amount, mark, row_title
+from dryward.report.document import LEGEND, amount, mark, row_title
+
+
+def html(document, paper="letter"):
+    """A document as HTML.
+
+    Parameters
+    ----------
+    document : Document
+    paper : {"letter", "a4"}
+
+    Returns
+    -------
+    str
+        A whole document with its pictures inside; what the job holds is
+        escaped.
+    """
+    shelf = Environment(
+        loader=PackageLoader("dryward.report"),
+        autoescape=select_autoescape(),
+        undefined=StrictUndefined,
+        trim_blocks=True,
+    )
+    shelf.filters["inline"] = lambda png: base64.b64encode(png).decode("ascii")
+    shelf.filters["amount"] = lambda number: amount(number, document.unit_system)
+    shelf.filters["mark"] = mark
+    shelf.filters["row_title"] = row_title
+    return shelf.get_template("page.html").render(
+        document=document, legend=LEGEND, size={"letter": "letter", "a4": "A4"}[paper]
+    )
+
 
 #: Sizes of small print, text, heads and the title [pt], tried in this order.
 _SIZES = ((7.0, 8.2, 9.6, 14.5), (6.6, 7.8, 9.2, 14.0), (6.0, 7.2, 8.6, 13.0), (5.5, 6.5, 8.0, 12.0))
@@ -24,25 +58,25 @@ _GAP = 6.0
 class _Paper(FPDF):
     """One document: margins, the foot of each page, and the few kinds of text."""
 
-    def __init__(self, sheet, paper, sizes):
+    def __init__(self, document, paper, sizes):
         super().__init__(format=paper)
-        self.sheet, (self.small, self.normal, self.big, self.huge) = sheet, sizes
+        self.document, (self.small, self.normal, self.big, self.huge) = document, sizes
         self.set_margins(14, 10)
         self.set_auto_page_break(True, 12)
         for style, file in font_files().items():
             self.add_font("kit", style, file)
-        self.set_title(sheet.title)
-        self.set_creator(f"dryward {sheet.version}")
+        self.set_title(document.title)
+        self.set_creator(f"dryward {document.version}")
         # The same job on the same day makes the same file.
-        self.set_creation_date(datetime.datetime.fromisoformat(sheet.date).replace(tzinfo=datetime.UTC))
+        self.set_creation_date(datetime.datetime.fromisoformat(document.date).replace(tzinfo=datetime.UTC))
         self.add_page()
 
     def footer(self):
         self.set_margins(14, 10)
         self.set_xy(14, -9)
         self.set_font("kit", "", self.small)
-        name = f"{self.sheet.file}, " if self.sheet.file else ""
-        words = f"{name}{self.sheet.date}, dryward {self.sheet.version}, page {self.page_no()} of {{nb}}"
+        name = f"{self.document.file}, " if self.document.file else ""
+        words = f"{name}{self.document.date}, dryward {self.document.version}, page {self.page_no()} of {{nb}}"
         self.cell(0, 4, words, align="R")
 
     def leave(self):
@@ -99,32 +133,32 @@ class _Paper(FPDF):
         self.set_xy(14, max(low, self.get_y()))
 
 
-def pdf(sheet, paper="letter"):
-    """A sheet as PDF.
+def pdf(document, paper="letter"):
+    """A document as PDF.
 
     Parameters
     ----------
-    sheet : Sheet
+    document : Document
     paper : {"letter", "a4"}
 
     Returns
     -------
     bytes
-        The same bytes for the same sheet.
+        The same bytes for the same document.
     """
     for sizes in _SIZES:
-        page = _made(sheet, paper, sizes)
+        page = _made(document, paper, sizes)
         if page.page_no() <= _SHEETS or sizes is _SIZES[-1]:
             break
         page.leave()
     return bytes(page.output())
 
 
-def _made(sheet, paper, sizes):
-    page = _Paper(sheet, paper, sizes)
-    page.text_block(sheet.title, page.huge, bold=True, space=0.4)
-    page.text_block(sheet.headline, page.normal * 1.2, bold=True, space=0.3)
-    page.text_block(sheet.limits, page.small, space=0.4)
+def _made(document, paper, sizes):
+    page = _Paper(document, paper, sizes)
+    page.text_block(document.title, page.huge, bold=True, space=0.4)
+    page.text_block(document.headline, page.normal * 1.2, bold=True, space=0.3)
+    page.text_block(document.limits, page.small, space=0.4)
 
     def sentences(title, words):
         page.head(title)
@@ -132,39 +166,39 @@ def _made(sheet, paper, sizes):
             page.text_block(f"{number}. {sentence}", space=0.4)
 
     page.side_by_side(
-        lambda: sentences("For the client", sheet.client), lambda: sentences("For the inspector", sheet.inspector)
+        lambda: sentences("For the client", document.client), lambda: sentences("For the inspector", document.inspector)
     )
 
     def inputs():
         page.head("What was checked")
-        page.rows(sheet.inputs, (42, 58))
+        page.rows(document.inputs, (42, 58))
 
     def layers():
         page.head("Layers, from inside to outside")
         page.rows(
-            [(f"{name} ({what})" if what else name, *rest[:3]) for name, what, *rest in sheet.layers],
+            [(f"{name} ({what})" if what else name, *rest[:3]) for name, what, *rest in document.layers],
             (43, 15, 12, 22),
             ("Layer", "Thickness", "R", "Vapor, at mid humidity"),
         )
 
     page.side_by_side(inputs, layers, 0.42)
-    _pictures(page, sheet.pictures)
-    _checks(page, sheet)
-    if sheet.rows:
+    _pictures(page, document.pictures)
+    _checks(page, document)
+    if document.rows:
         page.head("Code rows")
         page.rows(
             [
                 (f"{row_title(each)} {each.what}", f"{each.source}. {each.limits[:1].upper()}{each.limits[1:]}.")
-                for each in sheet.rows
+                for each in document.rows
             ],
             (60, 50),
         )
     page.head("Cautions and limits")
     page.text_block(
-        " ".join(f"**{title}:** {text}" for title, text in sheet.cautions), page.small, space=0.4, marked=True
+        " ".join(f"**{title}:** {text}" for title, text in document.cautions), page.small, space=0.4, marked=True
     )
-    page.text_block(" ".join((*sheet.notes, sheet.disclaimer)), page.small, space=0.4)
-    page.text_block(f"Where the layers' values come from: {' '.join(sheet.sources)}", page.small, space=0)
+    page.text_block(" ".join((*document.notes, document.disclaimer)), page.small, space=0.4)
+    page.text_block(f"Where the layers' values come from: {' '.join(document.sources)}", page.small, space=0)
     return page
 
 
@@ -194,10 +228,10 @@ def _across(page, pictures, share):
     page.set_xy(14, top + high + page.big * 0.42 + 1.2)
 
 
-def _checks(page, sheet):
+def _checks(page, document):
     """In two columns of about the same height; a check stays whole, and only what follows goes to the next page."""
     page.head(f"Checks, each with its limits ({LEGEND})")
-    waiting = [(parts := _parts(page, each, sheet.unit_system), _height(page, parts)) for each in sheet.checks]
+    waiting = [(parts := _parts(page, each, document.unit_system), _height(page, parts)) for each in document.checks]
     while waiting:
         top = page.get_y()
         room = page.page_break_trigger - top
