@@ -19,7 +19,7 @@ from dryward.building.assembly import FORMAT as ASSEMBLY
 from dryward.building.assembly import Assembly, as_table, from_table, parse_table
 from dryward.building.schema import toml
 from dryward.checks import BadFile, OutOfRange, PlainError, ended, within
-from dryward.units import read
+from dryward.units import quantity as in_si
 
 PLACES = ("demo", "file", "means")
 #: Lowest and highest temperature of a room [degC].
@@ -388,7 +388,7 @@ def _value(place, value, quantity):
         if quantity is None and len(value) <= 400:
             return value
         if quantity:
-            return read(value, quantity)
+            return in_si(value, quantity)
     if isinstance(value, bool) or not isinstance(value, (int, float)):
         raise BadFile(f"{place} must be a number or a short text")
     try:

@@ -12,7 +12,7 @@ import tomllib
 from importlib import resources
 
 from dryward.checks import BadFile
-from dryward.units import read
+from dryward.units import quantity as in_si
 
 MOST_POINTS, LONGEST_NAME, LONGEST_TEXT = 200, 80, 4000
 #: Words that every substance may carry.
@@ -83,7 +83,7 @@ class Table:
 
     def _value(self, key, value, quantity):
         if isinstance(value, str) and quantity:
-            return read(value, quantity)
+            return in_si(value, quantity)
         if isinstance(value, bool) or not isinstance(value, (int, float)):
             raise self.wrong(key, 'a number, or a text with a unit such as "3/4 in"' if quantity else "a number")
         try:

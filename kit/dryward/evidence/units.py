@@ -5,7 +5,7 @@ from dryward.evidence import table
 
 _ANSWERS = {
     "one unit": lambda row: units.from_si(units.to_si(row.number("amount"), row.text("of")), row.text("unit")),
-    "read": lambda row: units.from_si(units.read(row.text("of"), row.text("as_quantity")), row.text("unit")),
+    "read": lambda row: units.from_si(units.quantity(row.text("of"), row.text("as_quantity")), row.text("unit")),
 }
 
 

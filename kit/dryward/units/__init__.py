@@ -9,7 +9,7 @@ kit needs a plain multiplication on every slider move.  The factors are
 checked against one in the tests.
 """
 
-from dryward.units.convert import from_si, to_si, unit
+from dryward.units.quantities import QUANTITIES, Quantity, checked, quantity
 from dryward.units.shown import GRAIN_OF_WATER, SHOWN, liquid, opening, show, shown_unit, thickness
 from dryward.units.table import (
     AIR_PERMEABILITY,
@@ -29,8 +29,10 @@ from dryward.units.table import (
     UNITS,
     WATER_DENSITY,
     Unit,
+    from_si,
+    to_si,
+    unit,
 )
-from dryward.units.typed import read
 
 __all__ = [
     "Unit",
@@ -45,7 +47,10 @@ __all__ = [
     "opening",
     "liquid",
     "GRAIN_OF_WATER",
-    "read",
+    "Quantity",
+    "QUANTITIES",
+    "quantity",
+    "checked",
     "FOOT",
     "INCH",
     "POUND",

@@ -11,64 +11,61 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
-from typing import TypeVar, overload
+from typing import overload
 
-import numpy as np
-from numpy.typing import NDArray
+from dryward.checks import NotUnderstood, OutOfRange, UnknownName, listed, within
+from dryward.units.table import UNITS, Floats, from_si, to_si
 
-from dryward.checks import NotUnderstood, OutOfRange, UnknownName, within
-from dryward.units.table import UNITS, from_si, to_si
-
-Arrays = TypeVar("Arrays", bound=NDArray[np.float64])
 #: Longest text that is read as a number.
 _LONGEST = 60
 
 _NUMBER = re.compile(
     r"(?P<whole>\d+)[\s-]+(?P<top>\d+)\s*/\s*(?P<bottom>\d+)"  # 1-1/2
     r"|(?P<t>\d+)\s*/\s*(?P<b>\d+)"  # 3/4
-    r"|(?P<plain>(?<![A-Za-z])-?(?:\d+[.,]?\d*|[.,]\d+)(?:[eE]-?\d+)?)"  # 0.75, 0,75, -7; the hyphen of R-20 is none
+    r"|(?P<plain>(?:(?<![A-Za-z])-)?(?:\d+[.,]?\d*|[.,]\d+)(?:[eE]-?\d+)?)"  # 0.75, 0,75, -7; no minus in R-20
 )
 #: A comma before three digits: thousands to some, a decimal to others.
 _THOUSANDS = re.compile(r"(?<![\d.,])[1-9]\d{0,2}(?:,\d{3})+(?![\d,])")
 _FEET_AND_INCHES = re.compile(r"(.+?)\s*(?:ft\.?|foot|feet|')[\s,-]*(.+?)\s*(?:in\.?|inch|inches|\")")
 _RISE = re.compile(r"(\d+(?:[.,]\d+)?)\s*(?:/|:|-?in-?|to)\s*(\d+(?:[.,]\d+)?)")
 
+_EIGHTHS = ("1/2", "1/3", "2/3", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8")
 _SIGNS = str.maketrans({
     "’": "'", "′": "'", "‘": "'", "”": '"', "″": '"', "“": '"', "−": "-", "–": "-", "\xa0": " ", "\u202f": " ",
     "²": "2", "³": "3", "μ": "µ", "⁄": "/",
-    **{sign: f" {part}" for sign, part in zip("½⅓⅔¼¾⅛⅜⅝⅞", "1/2 1/3 2/3 1/4 3/4 1/8 3/8 5/8 7/8".split(), strict=True)},
+    **{sign: f" {part}" for sign, part in zip("½⅓⅔¼¾⅛⅜⅝⅞", _EIGHTHS, strict=True)},
 })  # fmt: skip
 
 #: How units are written besides their names and symbols.
 _ALSO = {
-    "degC": "c deg c degrees c celsius",
-    "degF": "f deg f degrees f fahrenheit",
+    "degC": "c, deg c, degrees c, celsius",
+    "degF": "f, deg f, degrees f, fahrenheit",
     "%": "percent",
-    "degrees": "deg degree",
-    "m": "meter meters metre metres",
-    "in": 'inch inches "',
-    "ft": "foot feet '",
-    "ft2": "sqft sq ft square feet",
-    "in2": "sqin sq in square inches",
-    "m2": "sqm sq m square meters",
-    "ft3": "cuft cu ft cubic feet",
+    "degrees": "deg, degree, °",
+    "m": "meter, meters, metre, metres",
+    "in": 'inch, inches, "',
+    "ft": "foot, feet, '",
+    "ft2": "sq ft, square feet",
+    "in2": "sq in, square inches",
+    "m2": "sq m, square meters",
+    "ft3": "cu ft, cubic feet",
     "m3": "cubic meters",
     "R": "r-value",
     "m2 K/W": "rsi",
     "perm": "perms",
-    "sd m": "sd s_d s_d m m",
-    "perm in": "perms in perm inch perm inches perms inches",
+    "sd m": "sd, s_d, s_d m, m",
+    "perm in": "perms in, perm inch, perm inches, perms inches",
     "mu": "mu",
-    "R per in": "r r per inch",
+    "R per in": "r, r per inch",
     "lb/ft3": "pcf",
-    "ACH50": "ach air changes 1/h",
-    "in2/ft": "in2 sq in sq in/ft in2 per foot",
+    "ACH50": "ach, air changes",
+    "in2/ft": "in2, in2 per foot, sq in, sq in per ft",
     "cm2/m": "cm2",
     "m2/m": "m2",
     "kg/day": "kg/d",
-    "lb/day": "lb/d lbs/day pounds/day pounds a day",
-    "pint/day": "pint/d pints/d pt/day",
-    "cfm": "ft3/min cubic feet a minute",
+    "lb/day": "lb/d, lbs/day, pounds/day",
+    "pint/day": "pint/d, pints/d, pt/day",
+    "cfm": "ft3/min, cubic feet a minute",
     "m3/h": "m3/hr",
 }
 _PARTS = {"half": 2, "third": 3, "quarter": 4, "fourth": 4, "fifth": 5, "sixth": 6, "seventh": 7, "eighth": 8,
@@ -76,7 +73,8 @@ _PARTS = {"half": 2, "third": 3, "quarter": 4, "fourth": 4, "fifth": 5, "sixth":
 _COUNTS = {"a": 1, "an": 1, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8,
            "nine": 9, "ten": 10, "twelve": 12, "twenty": 20, "hundred": 100}  # fmt: skip
 _COMPASS = {"north": 0, "northeast": 45, "east": 90, "southeast": 135, "south": 180, "southwest": 225, "west": 270,
-            "northwest": 315, "n": 0, "ne": 45, "e": 90, "se": 135, "s": 180, "sw": 225, "w": 270, "nw": 315}  # fmt: skip
+            "northwest": 315,
+            "n": 0, "ne": 45, "e": 90, "se": 135, "s": 180, "sw": 225, "w": 270, "nw": 315}  # fmt: skip
 
 
 def _key(words: str) -> str:
@@ -112,15 +110,12 @@ class Quantity:
     @cached_property
     def units(self) -> dict[str, str]:
         """Every writing of a unit -> its name in `UNITS`."""
-        found = {}
+        found: dict[str, str] = {}
         for each in UNITS.values():
             if each.quantity == (self.measured_as or self.name):
                 found |= {_key(words): each.name for words in (each.name, each.symbol) if words}
         for name in tuple(found.values()):
-            words = _ALSO.get(name, "").split()
-            for first in range(len(words)):
-                for last in range(first, len(words)):
-                    found.setdefault(_key(" ".join(words[first : last + 1])), name)
+            found |= {_key(words): name for words in _ALSO.get(name, "").split(", ") if words}
         return found
 
     def parse(self, text: str, bare: str | None = None) -> tuple[float, str]:
@@ -152,8 +147,7 @@ class Quantity:
         return value, unit
 
     def _not_understood(self, typed: str, why: str = "is not understood") -> NotUnderstood:
-        quoted = [f'"{each}"' for each in self.examples]
-        return NotUnderstood(self.name, typed, " or ".join(part for part in (", ".join(quoted[:-1]), quoted[-1]) if part), why)
+        return NotUnderstood(self.name, typed, listed([f'"{each}"' for each in self.examples], "or"), why)
 
 
 def _number(match: re.Match[str]) -> float | None:
@@ -184,11 +178,11 @@ def _feet_and_inches(plain: str) -> tuple[float, str] | None:
 
 def _rise_over_run(plain: str) -> tuple[float, str] | None:
     """The angle of 4/12, 4:12, "4 in 12" or 33 %."""
-    match = _RISE.fullmatch(plain)
-    percent = _whole_number(plain.removesuffix("%")) if plain.endswith("%") else None
-    if match is None and percent is None:
-        return None
-    rise, run = (float(each.replace(",", ".")) for each in match.groups()) if match else (percent, 100.0)
+    if match := _RISE.fullmatch(plain):
+        rise, run = (float(each.replace(",", ".")) for each in match.groups())
+    else:
+        percent = _whole_number(plain.removesuffix("%")) if plain.endswith("%") else None
+        rise, run = (0.0, 0.0) if percent is None else (percent, 100.0)
     return (math.degrees(math.atan2(rise, run)), "degrees") if run else None
 
 
@@ -228,7 +222,7 @@ QUANTITIES = _table(
     ),
     Quantity(
         "length", "m", 0, 1000, ("3/4 in", "19 mm"),
-        ("12 in", '12"', "1/2 in", "1-1/2 in", "1 1/2 in", "1½ in", "5 ft 6 in", "5'6\"", "5' 6-1/2\"", "0,5 m", "2 cm"),
+        ("12 in", '12"', "1/2 in", "1-1/2 in", "1 1/2 in", "1½ in", "5 ft 6 in", "5'6\"", "5' 6-1/2\"", "0,5 m"),
     ),
     Quantity("area", "m2", 0, 1e6, ("600 ft2", "2 in2", "56 m2"), ("10 in2", "600 sq ft", "600 ft²", "25 cm2")),
     Quantity("volume", "m3", 0, 1e6, ("20000 ft3", "566 m3"), ("20000 cu ft", "566 m³")),
@@ -240,8 +234,10 @@ QUANTITIES = _table(
     Quantity("conductivity", "W/(m K)", 0.001, 500, ("R-3.7 per in", "0.039 W/(m K)"), ("R-3.7/in", "0,039 W/(m K)")),
     Quantity("air flow", "m3/s", 0, 100, ("1000 cfm", "1700 m3/h"), ("20 cfm", "10 L/s")),
     Quantity("mass flow", "kg/s", 0, 1, ("10 pints/day", "10 kg/day"), ("12 lb/day", "10 pints a day", "400 g/h")),
-    Quantity("air changes at 50 Pa", "ACH50", 0, 50, ("3 ACH50",), ("3", "3 ach", "0,6 ACH50", "3 1/h"), bare="ACH50"),
-    Quantity("vent opening", "m2/m", 0, 0.5, ("10 in2", "200 cm2/m"), ("10 in2/ft", "10 in² per ft", "200 cm2"), above=True),
+    Quantity("air changes at 50 Pa", "ACH50", 0, 50, ("3 ACH50",), ("3", "3 ach", "0,6 ACH50"), bare="ACH50"),
+    Quantity(
+        "vent opening", "m2/m", 0, 0.5, ("10 in2", "200 cm2/m"), ("10 in2/ft", "10 in² per ft", "200 cm2"), above=True,
+    ),
     Quantity(
         "slope", "degrees", 0, 90, ("4/12", "18 deg"), ("4:12", "1:12", "4 in 12", "18°", "18", "33 %"),
         "angle", bare="degrees",
@@ -260,8 +256,8 @@ def _of(name: str) -> Quantity:
 @overload
 def quantity(value: float | str, name: str, bare: str | None = None) -> float: ...
 @overload
-def quantity(value: Arrays, name: str, bare: str | None = None) -> Arrays: ...
-def quantity(value, name, bare=None):  # type: ignore[no-untyped-def]  # typed by its two overloads
+def quantity(value: Floats, name: str, bare: str | None = None) -> Floats: ...
+def quantity(value: float | str | Floats, name: str, bare: str | None = None) -> float | Floats:
     """A quantity in SI: a number is SI already, a text carries its unit.
 
     Understands what stands on a drawing or a data sheet: ``3/4 in``,
@@ -308,7 +304,7 @@ def quantity(value, name, bare=None):  # type: ignore[no-untyped-def]  # typed b
 
 def checked(
     what: str,
-    value: float | str | NDArray[np.float64] | Sequence[float],
+    value: float | str | Floats | Sequence[float],
     name: str,
     low: float | None = None,
     high: float | None = None,

@@ -3,8 +3,7 @@
 from fractions import Fraction
 
 from dryward.checks import UnknownName
-from dryward.units.convert import from_si, to_si
-from dryward.units.table import UNITS, WATER_DENSITY
+from dryward.units.table import UNITS, WATER_DENSITY, from_si, to_si
 
 #: The unit each quantity is shown in, by unit system.
 SHOWN = {

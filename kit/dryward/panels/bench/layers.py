@@ -191,10 +191,10 @@ def _typed(layer, what, typed):
             raise OutOfRange("A layer needs a name.")
         return dataclasses.replace(layer, name=name)
     if what == "thickness":
-        thickness = units.read(typed, "length")
+        thickness = units.quantity(typed, "length")
         return dataclasses.replace(layer, thickness=thickness)
     if what == "resistance":
-        resistance = units.read(typed, "thermal resistance", "R")
+        resistance = units.quantity(typed, "thermal resistance", "R")
         if isinstance(substance, AirSpace):
             own = dataclasses.replace(substance, thermal_resistance=resistance)
             return dataclasses.replace(layer, substance=library.with_value_of(own, "thermal resistance", _TYPED))
@@ -202,7 +202,7 @@ def _typed(layer, what, typed):
             raise OutOfRange(f"Thermal resistance of {layer.name} is {resistance:g}; it must be above 0 m² K/W.")
         own = dataclasses.replace(substance, conductivity=layer.thickness / resistance)
         return dataclasses.replace(layer, substance=library.with_value_of(own, "thermal resistance", _TYPED))
-    level = units.read(typed, "permeance", "perm")
+    level = units.quantity(typed, "permeance", "perm")
     if isinstance(substance, AirSpace):
         own = dataclasses.replace(substance, vapor_permeance=level)
     elif isinstance(substance, Material):

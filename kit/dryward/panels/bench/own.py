@@ -96,19 +96,19 @@ def made(kind, typed):
         return Material(
             id="own-material",
             name=_name(typed["name"]),
-            density=units.read(typed["density"], "density"),
+            density=units.quantity(typed["density"], "density"),
             specific_heat=_SPECIFIC_HEAT,
-            conductivity=units.read(typed["conductivity"], "conductivity"),
-            vapor_permeability=units.read(typed["permeability"], "permeability"),
+            conductivity=units.quantity(typed["conductivity"], "conductivity"),
+            vapor_permeability=units.quantity(typed["permeability"], "permeability"),
             category="own",
             **source,
         )
     origin = Origin(id="own-membrane", name=_name(typed["film"]), category="own", **source)
     if kind == "cups":
-        dry = units.read(typed["dry"], "permeance", "perm")
+        dry = units.quantity(typed["dry"], "permeance", "perm")
         if not typed["wet"].strip():
             return FixedMembrane(dry, origin)
-        return cup_membrane(dry, units.read(typed["wet"], "permeance", "perm"), origin)
+        return cup_membrane(dry, units.quantity(typed["wet"], "permeance", "perm"), origin)
     points = [_point(each) for each in typed["curve"].split(";") if each.strip()]
     return VariableMembrane([rh for rh, _ in points], [level for _, level in points], origin)
 
@@ -124,4 +124,4 @@ def _point(typed):
     match = re.fullmatch(r"\s*(\d+(?:[.,]\d+)?)\s*%\s*[:,]?\s*(.+?)\s*", typed)
     if not match:
         raise OutOfRange(f'A point of the curve is written like "30 % 0.5 perm", not "{typed.strip()[:30]}".')
-    return float(match.group(1).replace(",", ".")) / 100, units.read(match.group(2), "permeance", "perm")
+    return float(match.group(1).replace(",", ".")) / 100, units.quantity(match.group(2), "permeance", "perm")

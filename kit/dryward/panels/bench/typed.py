@@ -94,7 +94,7 @@ def _one(part, what, value, system):
 
 def _read(name, value, system):
     quantity, us, si = FIELDS[name]
-    return units.read(value, quantity, us if system == "us" else si)
+    return units.quantity(value, quantity, us if system == "us" else si)
 
 
 def _called(name):
@@ -158,5 +158,5 @@ def _framed(roof, name, value):
         return dataclasses.replace(roof, framing=made)
     if name == "framing.layer":
         return dataclasses.replace(roof, framing=dataclasses.replace(roof.framing, layers=(value,)))
-    share = units.read(value, "relative humidity", "%")
+    share = units.quantity(value, "relative humidity", "%")
     return dataclasses.replace(roof, framing=dataclasses.replace(roof.framing, share=share))
