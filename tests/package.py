@@ -44,8 +44,13 @@ def all_names():
         (name, node)
         for name in modules()
         for node in tree(name).body
-        if isinstance(node, (ast.FunctionDef, ast.ClassDef)) and not node.name.startswith("_")
+        if isinstance(node, (ast.FunctionDef, ast.ClassDef)) and not node.name.startswith("_") and not overload(node)
     )
+
+
+def overload(node):
+    """Whether it only says the types of one way to call the function after it."""
+    return [each.id for each in getattr(node, "decorator_list", ()) if isinstance(each, ast.Name)] == ["overload"]
 
 
 def load(module, name):

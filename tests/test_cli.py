@@ -179,7 +179,7 @@ def test_without_the_pages_libraries_it_says_how_to_add_them(monkeypatch, capsys
     # Whatever other tests have loaded of it counts as missing too: else the pages would be served here for good.
     for name in ["voila", *(name for name in sys.modules if name.startswith("voila."))]:
         monkeypatch.setitem(sys.modules, name, None)
-    for name in [name for name in sys.modules if name.startswith("dryward.cli.classroom")]:
+    for name in [name for name in sys.modules if name.startswith("dryward.school")]:
         monkeypatch.delitem(sys.modules, name)
     assert cli.main(["pages", "--no-browser"]) == 2
     told = capsys.readouterr().err

@@ -14,7 +14,7 @@ import re
 import pytest
 from numpydoc.docscrape import FunctionDoc
 
-from package import all_names, load, parameters, tree
+from package import all_names, load, overload, parameters, tree
 
 #: What a user types, by the door it stands at.
 CONTRACT = {
@@ -47,7 +47,7 @@ def public(door, name):
     """Where a name of the contract is defined: (module, syntax tree)."""
     thing = getattr(importlib.import_module(f"dryward.{door}"), name)
     module = thing.__module__
-    (node,) = [n for n in tree(module).body if getattr(n, "name", "") == thing.__name__]
+    (node,) = [n for n in tree(module).body if getattr(n, "name", "") == thing.__name__ and not overload(n)]
     return module, node
 
 

@@ -4,17 +4,15 @@ import os
 import sys
 from pathlib import Path
 
-from dryward.cli import places
-from dryward.cli.classroom import seat_start
-from dryward.cli.classroom.hub import Seat, Seats
-from dryward.cli.jupyter import named
+from dryward.school import lab, seat_start
+from dryward.school.hub import Seat, Seats
 
 folder = Path(os.environ["DRYWARD_CLASS"]).resolve()
 state = folder / ".hub"
 idle = 60 * float(os.environ.get("DRYWARD_IDLE_MINUTES", "30"))
 state.mkdir(mode=0o700, parents=True, exist_ok=True)
 # Every seat reads these; they hold the names of the lessons and nothing else.
-settings = named.write(folder / "settings")
+settings = lab.write_settings(folder / "settings")
 
 c = get_config()  # noqa: F821
 c.JupyterHub.bind_url = os.environ.get("DRYWARD_ADDRESS", "http://127.0.0.1:8000")
@@ -42,7 +40,7 @@ c.Spawner.poll_interval = 5
 c.Spawner.cmd = [sys.executable, "-m", "jupyterhub.singleuser"]
 c.Spawner.default_url = "/doc/tree/00-start.ipynb"
 c.Spawner.environment = {
-    "JUPYTER_CONFIG_PATH": os.pathsep.join((str(settings), str(places.JUPYTER / "etc"))),
+    "JUPYTER_CONFIG_PATH": os.pathsep.join((str(settings), str(lab.SETTINGS))),
     # Says in one sentence that the memory is used up.
     "PYTHONSTARTUP": seat_start.__file__,
     "JUPYTERHUB_SINGLEUSER_APP": "jupyter_server.serverapp.ServerApp",
@@ -52,8 +50,7 @@ c.Spawner.environment = {
     "NUMBA_NUM_THREADS": "2",
 }
 c.Spawner.args = [
-    f"--LabApp.extra_labextensions_path={places.JUPYTER / 'labextensions'}",
-    "--ServerApp.kernel_websocket_connection_class=dryward.cli.jupyter.websocket.NoDelay",
+    *lab.OPTIONS,
     # Lessons that nobody has open close after half an hour, idle seats after an hour; nothing that was made is lost.
     f"--MappingKernelManager.cull_idle_timeout={idle:.0f}",
     f"--MappingKernelManager.cull_interval={min(60, max(1, idle // 4)):.0f}",

@@ -10,7 +10,7 @@ from pathlib import Path
 
 from served import ask, free_port, stop
 
-from dryward.cli import places
+from dryward.school import folders
 
 START = Path(__file__).parents[2] / "binder" / "start"
 TOKEN = "0123456789abcdef"
@@ -20,7 +20,7 @@ TOKEN = "0123456789abcdef"
 def session(folder, lessons="lessons"):
     """The address of the server as long as the block lasts; add ``?token=TOKEN``."""
     folder, port = Path(folder), free_port()
-    shutil.copytree(places.shipped_lessons(), folder / lessons)
+    shutil.copytree(folders.shipped_lessons(), folder / lessons)
     env = {
         **os.environ,
         "HOME": str(folder),

@@ -105,7 +105,7 @@ def test_a_session_starts_as_the_launcher_does(tmp_path):
     config = done.stdout.split()[0].split(":")
     assert "lessons/05-where-it-gets-wet.ipynb" in (Path(config[0]) / "labconfig" / "page_config.json").read_text()
     assert (Path(config[1]) / "labconfig" / "default_setting_overrides.json").is_file()
-    assert "dryward.cli.jupyter.websocket.NoDelay" in done.stdout
+    assert "dryward.school.kernels.NoDelay" in done.stdout
 
 
 @pytest.mark.slow

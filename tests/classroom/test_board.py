@@ -8,7 +8,7 @@ from served import ask, cookies_of, enter, served
 
 from dryward import cli
 from dryward.checks import BadFile
-from dryward.cli.classroom.standing import board, find
+from dryward.school.standing import board, find
 from dryward.teaching import lessons, questions
 from dryward.teaching.progress import FILE, Progress
 

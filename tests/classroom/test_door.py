@@ -12,8 +12,8 @@ from visitor import Visitor
 
 from dryward.checks import BadFile, OutOfRange
 from dryward.cli import pages
-from dryward.cli.classroom.headers import RULES
-from dryward.cli.classroom.learners import Learners
+from dryward.school.learners import Learners
+from dryward.school.server import RULES
 from dryward.teaching import lessons
 from dryward.teaching.progress import FILE, Progress
 
@@ -123,19 +123,19 @@ def test_a_password_is_asked_for_and_guessing_is_slow(tmp_path):
         cookies = cookies_of(headers)
         token = re.search(r'name="_xsrf" value="([^"]+)"', form).group(1)
 
-        def knock(password, onward="/"):
+        def enter(password, onward="/"):
             body = f"_xsrf={token}&password={password}&next={onward}".encode()
             return ask(server.address + "enter", "POST", cookies, body, Referer=server.address)
 
-        status, headers, _ = knock(server.secret.upper(), "/lesson/july")
+        status, headers, _ = enter(server.secret.upper(), "/lesson/july")
         assert (status, headers["Location"]) == (302, "/lesson/july")
         assert all("HttpOnly" in line for line in headers.get_all("Set-Cookie") if line.startswith("dryward"))
         assert ask(server.address, cookies=cookies_of(headers))[0] == 200
         for onward in ("//example.org/", "https://example.org/", "/lesson/\\example.org", "/enter"):
-            assert knock(server.secret, onward)[1]["Location"] == "/"
-        tries = [knock(f"wrong{number}")[0] for number in range(12)]
+            assert enter(server.secret, onward)[1]["Location"] == "/"
+        tries = [enter(f"wrong{number}")[0] for number in range(12)]
         assert tries == [401] * 10 + [429] * 2
-        assert knock(server.secret)[0] == 429
+        assert enter(server.secret)[0] == 429
         assert ask(server.address + "enter", "POST", "", f"password={server.secret}".encode())[0] == 403
 
 

@@ -11,7 +11,7 @@ from served import ask, cookies_of, enter, served, start, stop
 from visitor import Visitor
 from wire import Wire
 
-from dryward.cli.classroom.learners import Learners
+from dryward.school.learners import Learners
 from dryward.teaching.progress import FILE, Progress
 
 LESSON = "where-it-gets-wet"

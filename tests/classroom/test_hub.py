@@ -13,9 +13,8 @@ import pytest
 from hub_of_a_class import Browser, hub, proxy
 
 from dryward.checks import BadFile, OutOfRange
-from dryward.cli.classroom import register
-from dryward.cli.classroom.hub import Seat
-from dryward.cli.jupyter import named
+from dryward.school import lab
+from dryward.school.hub import REGISTER, Seat, is_password, make_seats, read_seats
 
 
 @pytest.fixture(scope="module")
@@ -27,34 +26,34 @@ def command(pytestconfig):
 
 
 def test_only_hashes_are_kept(tmp_path):
-    given = register.make(3, tmp_path)
-    file = tmp_path / register.FILE
+    given = make_seats(3, tmp_path)
+    file = tmp_path / REGISTER
     kept = file.read_text()
     assert list(given) == ["seat-01", "seat-02", "seat-03"]
     assert not any(password in kept for password in given.values())
     assert stat.S_IMODE(file.stat().st_mode) == 0o600
-    seats = register.read(tmp_path)
-    assert register.right(seats, "seat-02", f" {given['seat-02'].upper()} ")
-    assert not register.right(seats, "seat-02", given["seat-01"])
-    assert not register.right(seats, "seat-99", given["seat-01"])
-    assert not register.right(seats, "seat-02", "")
+    seats = read_seats(tmp_path)
+    assert is_password(seats, "seat-02", f" {given['seat-02'].upper()} ")
+    assert not is_password(seats, "seat-02", given["seat-01"])
+    assert not is_password(seats, "seat-99", given["seat-01"])
+    assert not is_password(seats, "seat-02", "")
 
 
 def test_a_register_that_cannot_be(tmp_path):
     with pytest.raises(OutOfRange, match="Seats"):
-        register.make(0, tmp_path)
+        make_seats(0, tmp_path)
     with pytest.raises(BadFile, match="make the seats with"):
-        register.read(tmp_path)
-    register.make(1, tmp_path)
+        read_seats(tmp_path)
+    make_seats(1, tmp_path)
     with pytest.raises(BadFile, match="is there already; move it away"):
-        register.make(1, tmp_path)
-    (tmp_path / register.FILE).write_text("[]")
+        make_seats(1, tmp_path)
+    (tmp_path / REGISTER).write_text("[]")
     with pytest.raises(BadFile, match="cannot be read as the register"):
-        register.read(tmp_path)
+        read_seats(tmp_path)
 
 
 def test_the_lessons_that_may_run_are_named(tmp_path):
-    page = (named.write(tmp_path, "lessons/") / "labconfig" / "page_config.json").read_text()
+    page = (lab.write_settings(tmp_path, "lessons/") / "labconfig" / "page_config.json").read_text()
     assert "lessons/05-where-it-gets-wet.ipynb" in page
 
 
@@ -72,7 +71,7 @@ def first(tmp_path, seat, memory):
 
 @pytest.mark.skipif(sys.platform != "linux", reason="limits as Linux has them")
 def test_a_seat_is_limited(tmp_path):
-    register.make(2, tmp_path)
+    make_seats(2, tmp_path)
     _, begin = first(tmp_path, "seat-01", "500M")
     said = subprocess.run(["/bin/sh", "-c", "ulimit -d; umask; pwd"], preexec_fn=begin, capture_output=True, text=True)
     assert said.stdout.split()[:2] == [str(500 * 1024), "0077"]
@@ -81,7 +80,7 @@ def test_a_seat_is_limited(tmp_path):
 
 @pytest.mark.skipif(os.name != "posix" or os.geteuid() != 0, reason="only root can give each seat a user number")
 def test_a_seat_cannot_read_anothers_folder(tmp_path):
-    register.make(2, tmp_path)
+    make_seats(2, tmp_path)
     one, begin = first(tmp_path, "seat-01", None)
     two, other = first(tmp_path, "seat-02", None)
     subprocess.run(["/bin/sh", "-c", "echo mine > answers"], preexec_fn=begin, check=True)
@@ -89,7 +88,7 @@ def test_a_seat_cannot_read_anothers_folder(tmp_path):
     spied = subprocess.run(["/bin/cat", str(one.home / "answers")], preexec_fn=other, capture_output=True, text=True)
     assert spied.stdout == ""
     assert "denied" in spied.stderr
-    secret = ["/bin/cat", str(tmp_path / register.FILE)]
+    secret = ["/bin/cat", str(tmp_path / REGISTER)]
     assert subprocess.run(secret, preexec_fn=other, capture_output=True).stdout == b""
 
 
@@ -105,7 +104,7 @@ def lab_page(browser, address, seat, log, seconds=90):
 
 @pytest.mark.slow
 def test_what_nobody_uses_closes(tmp_path, command):
-    ((seat, password),) = register.make(1, tmp_path).items()
+    ((seat, password),) = make_seats(1, tmp_path).items()
     with hub(tmp_path, command, DRYWARD_IDLE_MINUTES="0.1") as (address, log):
         browser = Browser()
         assert browser.login(address, seat, password) == 200
@@ -128,7 +127,7 @@ def test_what_nobody_uses_closes(tmp_path, command):
 
 @pytest.mark.slow
 def test_a_class_signs_in_and_opens_its_own_lessons(tmp_path, command):
-    given = register.make(2, tmp_path)
+    given = make_seats(2, tmp_path)
     (seat, password), (other, second) = given.items()
     with hub(tmp_path, command) as (address, log):
         lessons = f"{address}user/{seat}/api/contents"

@@ -8,7 +8,7 @@ from load import measure
 from served import enter, served
 from visitor import Visitor
 
-from dryward.cli.classroom.learners import Learners
+from dryward.school.learners import Learners
 from dryward.teaching.progress import Progress
 
 #: Memory of a steady lesson's kernel [MB]; it imports neither CoolProp nor Numba nor SciPy nor pvlib.

@@ -12,8 +12,8 @@ import psutil
 import pytest
 from jupyter_client.manager import start_new_kernel
 
-from dryward.cli.classroom import memory, register, seat_start
-from dryward.cli.classroom.hub import Seat
+from dryward.school import seat_start
+from dryward.school.hub import Seat, hold_memory, make_seats
 
 MB = 10**6
 LESSON = "from dryward import panels; p = panels.page('where-it-gets-wet'); p.refresh(); len(p.picture)"
@@ -42,7 +42,7 @@ def _run(client, code):
 @pytest.fixture
 def kernel(tmp_path):
     """A kernel as the class server starts one: 1 GB, and what is run first."""
-    register.make(1, tmp_path)
+    make_seats(1, tmp_path)
     one = Seat(folder=str(tmp_path), mem_limit="1G", first_number=0)
     one.user = SimpleNamespace(name="seat-01")
     one.home.mkdir(mode=0o700)
@@ -101,16 +101,16 @@ def _ended(family):
 
 
 def test_a_seat_over_its_memory_loses_its_heaviest_lesson_alone(seat):
-    assert memory.hold(seat[0].pid, 400 * MB) is None
+    assert hold_memory(seat[0].pid, 400 * MB) is None
     assert _alive(seat) == [True, True, True]
-    taken = memory.hold(seat[0].pid, 120 * MB)
+    taken = hold_memory(seat[0].pid, 120 * MB)
     assert 160 * MB < taken < 300 * MB
     _ended(seat)
-    assert memory.hold(seat[0].pid, 120 * MB) is None
+    assert hold_memory(seat[0].pid, 120 * MB) is None
 
 
 def test_the_hub_looks_when_it_asks_whether_a_seat_runs(seat, tmp_path, caplog):
-    register.make(1, tmp_path)
+    make_seats(1, tmp_path)
     one = Seat(folder=str(tmp_path), mem_limit="120M", first_number=0)
     one.user = SimpleNamespace(name="seat-01")
     one.pid = seat[0].pid
@@ -125,11 +125,11 @@ def test_what_is_shared_is_not_counted_twice(seat):
     together = sum(each.memory_info().rss for each in seat)
     shared_out = sum(each.memory_full_info().pss for each in seat)
     assert shared_out < together - MB
-    assert memory.hold(seat[0].pid, (together + shared_out) // 2) is None
+    assert hold_memory(seat[0].pid, (together + shared_out) // 2) is None
     assert _alive(seat) == [True, True, True]
 
 
 def test_a_seat_that_is_gone_is_no_trouble():
     done = subprocess.Popen([sys.executable, "-c", ""])
     done.wait()
-    assert memory.hold(done.pid, MB) is None
+    assert hold_memory(done.pid, MB) is None

@@ -8,7 +8,7 @@ from jobs_at_hand import OPEN, TIGHT, TYPED, checked
 
 from dryward.building import preset
 from dryward.building.job import Job, Place
-from dryward.panels.bench.comparing import difference
+from dryward.panels.desk.results import difference
 from dryward.physics.drying import Drying
 from dryward.report import document, moisture_checks, printed, review
 from dryward.report.check import MET, NOT_MET, Number, Review

@@ -1,7 +1,7 @@
 """What every lesson page must do, for the tests of single lessons."""
 
 from dryward import panels
-from dryward.panels.settings import Settings
+from dryward.panels.learner import Settings
 from dryward.teaching.progress import Progress
 
 
@@ -26,7 +26,7 @@ def to_both_ends(page):
             assert page.picture[8:12] == b"WEBP"
             assert all(page.alts)
             assert len([each for each in page.readout_list if not each.hidden]) <= 5
-            assert set(page._strips) == set(page.controls), "a strip under every control"
+            assert set(page.strips_shown) == set(page.controls), "a strip under every control"
             assert page.steps(page.state)
             for each in page.readout_list:
                 shown = each.shown(page.unit_system)
@@ -40,12 +40,12 @@ def replies(page):
     """Whether each answer to each check is right, and its reply; on the fixed and on drawn numbers."""
     found = []
     for _ in range(2):
-        for number, question in enumerate(page.desk.checks.questions):
+        for number, question in enumerate(page.questions.asked):
             for choice in range(len(question.choices)):
-                page.desk.hear({"kind": "answer", "number": number, "choice": choice})
-                card = page.widget.frame["checks"][number]
+                page.hear({"kind": "answer", "number": number, "choice": choice})
+                card = page.widget.frame["questions"][number]
                 found.append((number, card["right"], card["reply"]))
-        page.desk.hear({"kind": "new_checks"})
+        page.hear({"kind": "new_questions"})
     return found
 
 

@@ -1,4 +1,4 @@
-"""Long work of the bench goes on in the background: the page shows how far it is, and ends it on request."""
+"""Long work of the desk goes on in the background: the page shows how far it is, and ends it on request."""
 
 import asyncio
 import threading
@@ -9,8 +9,7 @@ from lesson_page import open_page
 from test_your_roof import parts, spoken
 
 from dryward.checks import OutOfRange
-from dryward.panels.bench.background import Background
-from dryward.panels.bench.comparing import difference
+from dryward.panels.desk.results import Background, difference
 
 #: The first run on a machine compiles [s].
 WAIT = 300
@@ -33,19 +32,19 @@ def folder(tmp_path, monkeypatch):
     return tmp_path
 
 
-def bench(folder):
+def desk(folder):
     page = open_page("your-roof", folder)
     page.act("set:years", "1")
     return page
 
 
 def test_a_comparison_is_shown_as_it_goes_on_and_is_that_of_the_foreground(folder):
-    page = bench(folder)
+    page = desk(folder)
     page.act("compare", "place:hot-dry")
     expected = page.comparing.pair
 
     async def scenario():
-        page = bench(folder)
+        page = desk(folder)
         page.act("compare", "place:hot-dry")
         assert page.comparing.task.running, "the page answers before the roofs are checked"
         assert "compare:stop" in parts(page)
@@ -64,7 +63,7 @@ def test_a_comparison_is_shown_as_it_goes_on_and_is_that_of_the_foreground(folde
 
 def test_a_comparison_is_stopped_and_taken_up_again(folder):
     async def scenario():
-        page = bench(folder)
+        page = desk(folder)
         page.act("set:years", "10")
         page.act("compare", "preset:vented-vault-closed")
         await until(lambda: page.comparing.task.done > 0)
@@ -86,7 +85,7 @@ def test_a_comparison_is_stopped_and_taken_up_again(folder):
 
 def test_another_choice_drops_the_comparison_that_goes_on(folder):
     async def scenario():
-        page = bench(folder)
+        page = desk(folder)
         page.act("set:years", "10")
         page.act("compare", "preset:vented-vault-closed")
         await until(lambda: page.comparing.task.done > 0)
@@ -102,7 +101,7 @@ def test_another_choice_drops_the_comparison_that_goes_on(folder):
 
 def test_the_checks_are_stopped(folder):
     async def scenario():
-        page = bench(folder)
+        page = desk(folder)
         page.act("set:years", "10")
         page.act("check:run")
         await until(lambda: page.checking.task.done > 0)

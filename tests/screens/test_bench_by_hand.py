@@ -10,7 +10,7 @@ pytestmark = pytest.mark.browser
 
 
 @pytest.fixture(scope="module")
-def bench(lab, browser):
+def desk(lab, browser):
     """Lesson 17 with its prediction made."""
     window = browser.new_page(viewport={"width": 1366, "height": 768}, accept_downloads=True)
     window.errors, window.asked = [], []
@@ -41,67 +41,67 @@ def chosen(window, name, value):
 def names(window):
     return [
         each.input_value()
-        for each in window.locator('.dw-bench-table input[data-key^="layer:"][data-key$=":name"]').all()
+        for each in window.locator('.dw-desk-table input[data-key^="layer:"][data-key$=":name"]').all()
     ]
 
 
 def until_rows(window, count):
     window.wait_for_function(
-        "n => document.querySelectorAll('.dw-bench-table input[data-key$=\":name\"]').length === n", arg=count
+        "n => document.querySelectorAll('.dw-desk-table input[data-key$=\":name\"]').length === n", arg=count
     )
 
 
-def test_the_teaching_roof_by_hand(bench, tmp_path):
+def test_the_teaching_roof_by_hand(desk, tmp_path):
     # Another roof to start from, its layers cleared away but one.
-    chosen(bench, "preset", "wood-frame-wall")
-    bench.wait_for_function("document.querySelector('[data-key=name]').value === 'my-wood-frame-wall.toml'")
-    for left in range(len(names(bench)) - 1, 0, -1):
-        key(bench, "layer:1:remove").click()
-        until_rows(bench, left)
+    chosen(desk, "preset", "wood-frame-wall")
+    desk.wait_for_function("document.querySelector('[data-key=name]').value === 'my-wood-frame-wall.toml'")
+    for left in range(len(names(desk)) - 1, 0, -1):
+        key(desk, "layer:1:remove").click()
+        until_rows(desk, left)
     target = preset("vented-vault")
     # Each layer found by search and added outside the one before; the first in place of what was left.
     for k, layer in enumerate(target.layers):
         substance = layer.substance
         id = substance.id if hasattr(substance, "id") else substance.origin.id
-        typed(bench, "search", substance.name)
-        press = key(bench, f"{'add' if k else 'replace'}:{id}")
+        typed(desk, "search", substance.name)
+        press = key(desk, f"{'add' if k else 'replace'}:{id}")
         press.wait_for(timeout=10_000)
         press.click()
-        until_rows(bench, k + 1)
-        typed(bench, f"layer:{k}:name", layer.name)
+        until_rows(desk, k + 1)
+        typed(desk, f"layer:{k}:name", layer.name)
         if layer.thickness:
-            typed(bench, f"layer:{k}:thickness", f"{layer.thickness * 1000!r} mm")
-    assert names(bench) == [each.name for each in target.layers]
-    assert bench.get_by_text("There are changes that are not saved.").is_visible()
-    typed(bench, "set:years", "1")
-    typed(bench, "name", "by-hand")
-    key(bench, "save").click()
-    bench.get_by_text("by-hand.toml: saved.").wait_for()
+            typed(desk, f"layer:{k}:thickness", f"{layer.thickness * 1000!r} mm")
+    assert names(desk) == [each.name for each in target.layers]
+    assert desk.get_by_text("There are changes that are not saved.").is_visible()
+    typed(desk, "set:years", "1")
+    typed(desk, "name", "by-hand")
+    key(desk, "save").click()
+    desk.get_by_text("by-hand.toml: saved.").wait_for()
     # Reopened after another roof was begun.
-    chosen(bench, "preset", "vented-vault-closed")
-    bench.wait_for_function("document.querySelector('[data-key=name]').value === 'my-vented-vault-closed.toml'")
-    chosen(bench, "open", "by-hand.toml")
-    bench.get_by_text("by-hand.toml: saved.").wait_for()
-    assert names(bench) == [each.name for each in target.layers]
+    chosen(desk, "preset", "vented-vault-closed")
+    desk.wait_for_function("document.querySelector('[data-key=name]').value === 'my-vented-vault-closed.toml'")
+    chosen(desk, "open", "by-hand.toml")
+    desk.get_by_text("by-hand.toml: saved.").wait_for()
+    assert names(desk) == [each.name for each in target.layers]
     # Checked, compared, printed.
-    key(bench, "check:run").click()
-    bench.locator('section[aria-label="Checks, side by side"] .dw-verdict').wait_for(
+    key(desk, "check:run").click()
+    desk.locator('section[aria-label="Checks, side by side"] .dw-verdict').wait_for(
         timeout=240_000
     )  # the first run on a machine compiles
-    key(bench, "print:pdf").click()
-    link = key(bench, "print:save-pdf")
-    bench.get_by_text("by-hand.pdf stands in your folder.").or_(bench.locator(".dw-bench .dw-trouble")).first.wait_for(
+    key(desk, "print:pdf").click()
+    link = key(desk, "print:save-pdf")
+    desk.get_by_text("by-hand.pdf stands in your folder.").or_(desk.locator(".dw-desk .dw-trouble")).first.wait_for(
         timeout=60_000
     )
-    assert bench.locator(".dw-bench .dw-trouble").all_inner_texts() == []
-    with bench.expect_download() as waiting:
+    assert desk.locator(".dw-desk .dw-trouble").all_inner_texts() == []
+    with desk.expect_download() as waiting:
         link.click()
     content = waiting.value.path().read_bytes()
     _look(content, tmp_path)
-    key(bench, "fold-compare").click()
-    chosen(bench, "compare", "preset:vented-vault-closed")
-    bench.locator("details .dw-verdict", has_text="over the year").wait_for(timeout=60_000)
-    assert bench.errors == []
+    key(desk, "fold-compare").click()
+    chosen(desk, "compare", "preset:vented-vault-closed")
+    desk.locator("details .dw-verdict", has_text="over the year").wait_for(timeout=60_000)
+    assert desk.errors == []
 
 
 def _look(content, folder):
@@ -127,33 +127,33 @@ def _look(content, folder):
         assert dots[:, -margin:].min() > 240
 
 
-def test_nothing_of_the_bench_is_cut(bench):
+def test_nothing_of_the_bench_is_cut(desk):
     for width, mode in ((1366, "us"), (820, "us"), (1366, "projector")):
-        bench.set_viewport_size({"width": width, "height": 768})
+        desk.set_viewport_size({"width": width, "height": 768})
         if mode == "projector":
-            key(bench, "projector").click()
-        bench.wait_for_timeout(500)
-        cut = bench.evaluate(
-            "[...document.querySelectorAll('.dw-bench :is(label, button, h3, h4, p, summary)')]"
+            key(desk, "projector").click()
+        desk.wait_for_timeout(500)
+        cut = desk.evaluate(
+            "[...document.querySelectorAll('.dw-desk :is(label, button, h3, h4, p, summary)')]"
             ".filter(e => e.clientWidth > 0 && e.scrollWidth > e.clientWidth + 1)"
             ".filter(e => getComputedStyle(e).display !== 'inline')"
             ".map(e => e.textContent.slice(0, 40))"
         )
         assert cut == [], (width, mode)
-        tight = bench.locator(".dw-tight").first.evaluate(
+        tight = desk.locator(".dw-tight").first.evaluate(
             "e => new Set([...e.children].map(b => Math.round(b.getBoundingClientRect().top))).size"
         )
         # On a tablet they take two lines, so that nobody has to scroll sideways for them.
         assert tight == (2 if width == 820 else 1), "lines of the buttons of a row"
-        wide = bench.locator(".dw-bench-scroll").first.evaluate("e => e.scrollWidth - e.clientWidth")
+        wide = desk.locator(".dw-desk-scroll").first.evaluate("e => e.scrollWidth - e.clientWidth")
         assert mode == "projector" or wide <= 1, "the table of layers scrolls sideways"
-    key(bench, "projector").click()
-    bench.set_viewport_size({"width": 1366, "height": 768})
+    key(desk, "projector").click()
+    desk.set_viewport_size({"width": 1366, "height": 768})
 
 
-def test_closing_the_tab_with_unsaved_work_asks(bench):
-    typed(bench, "set:years", "2")
-    bench.wait_for_timeout(500)
-    bench.asked.clear()
-    bench.reload(wait_until="commit")
-    assert "beforeunload" in bench.asked
+def test_closing_the_tab_with_unsaved_work_asks(desk):
+    typed(desk, "set:years", "2")
+    desk.wait_for_timeout(500)
+    desk.asked.clear()
+    desk.reload(wait_until="commit")
+    assert "beforeunload" in desk.asked

@@ -115,7 +115,7 @@ def test_a_layer_is_seen_to_change_the_night(system, thick, tmp_path):
     assert 0 < page.readouts["frost"] < bare / 20
     assert page.readouts["bare"] == pytest.approx(bare)
     assert f"On the bare covering it would be {page.show(bare, 'area density')}." in page.sentence
-    found = page._strips["R_cover"]["spans"]
+    found = page.strips_shown["R_cover"]["spans"]
     assert [state for *_, state in found] == ["wet", "damp", "dry"]
     lesson = lessons.lesson(ID, system)
     assert f"By morning it holds {lesson_number(bare, system)} of frost" in lesson.prediction.reveal

@@ -10,8 +10,8 @@ import re
 import pytest
 
 from dryward import panels
+from dryward.panels.learner import Settings
 from dryward.panels.page import Page
-from dryward.panels.settings import Settings
 from dryward.teaching import lessons, practical
 from dryward.teaching.progress import Progress
 
@@ -19,7 +19,7 @@ IDS = lessons.pages()
 #: Elements wider than the room they have, which would be cut off or lie over others.
 SPILLED = """
     [...document.querySelectorAll('.dw-sheet *')]
-        .filter(e => !e.closest('.dw-status, select, .dw-strip, .dw-bench') && e.clientWidth > 0)
+        .filter(e => !e.closest('.dw-status, select, .dw-strip, .dw-desk') && e.clientWidth > 0)
         .filter(e => e.scrollWidth > e.clientWidth + 1 && getComputedStyle(e).display !== 'inline')
         .map(e => e.className + ': ' + e.textContent.slice(0, 40))
 """
@@ -70,7 +70,7 @@ def test_it_opens_on_its_own_words(page):
     assert frame["question"]
     assert frame["takeaway"]
     assert frame["locked"]
-    assert len(frame["checks"]) == 3
+    assert len(frame["questions"]) == 3
     assert len(frame["controls"]) <= MOST_CONTROLS
     assert 1 <= len(frame["readouts"]) <= MOST_READOUTS
     assert all(item["words"] for item in frame["readouts"])
@@ -78,7 +78,7 @@ def test_it_opens_on_its_own_words(page):
 
 @pytest.mark.parametrize("system", ["us", "si"])
 def test_every_control_reaches_both_ends_and_every_choice(page, system):
-    page.desk.hear({"kind": "system", "value": system})
+    page.hear({"kind": "system", "value": system})
     for control in page.controls.values():
         start, said, drawn, told = control.value, set(), set(), set()
         for value in ends(control):
@@ -97,7 +97,7 @@ def test_every_control_reaches_both_ends_and_every_choice(page, system):
         # A choice may be one of view: the same numbers, drawn another way.
         assert control.options or len(said) > 1, f"{control.name} changes no word and no number"
         control.value = start
-    page.desk.hear({"kind": "system", "value": "us"})
+    page.hear({"kind": "system", "value": "us"})
 
 
 def test_all_controls_at_their_ends_together(page):
@@ -143,10 +143,10 @@ def test_a_broken_callback_fails_the_test_and_says_one_sentence(page, monkeypatc
 @pytest.mark.parametrize("task", practical.tasks(), ids=lambda task: task.id)
 def test_a_practical_job_is_solved_on_the_page(task, tmp_path):
     page = panels.page(task.lesson, unit_system="us", settings=Settings(Progress(tmp_path)))
-    heard = page.desk.hear
+    heard = page.hear
 
     def press(what):
-        heard({"kind": "bench", "key": f"task:{what}:{task.id}"})
+        heard({"kind": "desk", "key": f"task:{what}:{task.id}"})
         return page.tasks.words.get(task.id, (None, ""))
 
     assert press("check") == (False, "First put the sliders at the start.")
@@ -168,7 +168,7 @@ def test_a_practical_job_is_solved_on_the_page(task, tmp_path):
 
 def test_si_is_the_same_lesson(page):
     before = dict(page.readouts)
-    page.desk.hear({"kind": "system", "value": "si"})
+    page.hear({"kind": "system", "value": "si"})
     assert page.trouble == ""
     for name, value in before.items():
         if isinstance(value, float):
@@ -177,23 +177,23 @@ def test_si_is_the_same_lesson(page):
             assert page.readouts[name] == value
     shown = " ".join((page.sentence, *page.alts))
     assert not re.search(r"°F|\bperms?\b|gr/ft²|in\. Hg|\bcfm\b", shown), shown
-    page.desk.hear({"kind": "system", "value": "us"})
+    page.hear({"kind": "system", "value": "us"})
 
 
 def test_the_arithmetic_opens_and_follows(page):
-    page.desk.hear({"kind": "fold", "key": "arithmetic", "open": True})
+    page.hear({"kind": "fold", "key": "arithmetic", "open": True})
     steps = page.widget.live["steps"]
     assert bool(steps) == page.has_steps
     assert all(step["words"] and step["result"] for step in steps)
-    page.desk.hear({"kind": "fold", "key": "arithmetic", "open": False})
+    page.hear({"kind": "fold", "key": "arithmetic", "open": False})
 
 
 def test_wrong_and_right_answers_are_replied_to(page):
-    for number, question in enumerate(page.desk.checks.questions):
+    for number, question in enumerate(page.questions.asked):
         replies = set()
         for choice, answer in enumerate(question.choices):
-            page.desk.hear({"kind": "answer", "number": number, "choice": choice})
-            shown = page.widget.frame["checks"][number]
+            page.hear({"kind": "answer", "number": number, "choice": choice})
+            shown = page.widget.frame["questions"][number]
             assert shown["right"] == answer.right
             assert shown["reply"]
             replies.add((shown["right"], shown["reply"]))
@@ -208,7 +208,7 @@ def test_it_opens_unlocks_and_moves_in_a_browser(lab, screen, lesson):
     screen.click(".dw-prediction input[type=radio] >> nth=0")
     screen.wait_for_selector(".dw-said")
     sliders = screen.locator(".dw-range")
-    assert sliders.count() + screen.locator(".dw-select, .dw-bench").count() >= 1
+    assert sliders.count() + screen.locator(".dw-select, .dw-desk").count() >= 1
     for number in range(sliders.count()):
         slider = sliders.nth(number)
         said = slider.get_attribute("aria-valuetext")
@@ -218,7 +218,7 @@ def test_it_opens_unlocks_and_moves_in_a_browser(lab, screen, lesson):
             screen.keyboard.press("ArrowLeft")
         assert slider.get_attribute("aria-valuetext") != said
     screen.wait_for_timeout(900)
-    assert screen.locator(".dw-trouble").first.inner_text() == ""  # the page's own; a bench has others
+    assert screen.locator(".dw-trouble").first.inner_text() == ""  # the page's own; a desk has others
     for mode in ("projector", "si"):
         spilled = screen.evaluate(SPILLED)
         assert spilled == [], mode

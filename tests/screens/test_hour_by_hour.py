@@ -7,8 +7,8 @@ import pytest
 from lesson_page import check_replies, open_page, places
 
 from dryward import building, units, weather
-from dryward.panels.filling import Filling
 from dryward.panels.lessons import hour_by_hour
+from dryward.panels.readouts import Filling
 from dryward.physics import hourly
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak
 from dryward.physics.ventspace import VentSpace
@@ -191,10 +191,10 @@ def test_a_strip_is_not_known_before_it_is_worked_out(tmp_path, monkeypatch):
     monkeypatch.setattr(Filling, "start", begin)
     page = open_page(ID, tmp_path)
     for name in ("RH_in", "ACH50"):
-        spans = page._strips[name]["spans"]
+        spans = page.strips_shown[name]["spans"]
         assert {state for *_, state in spans} == {UNKNOWN, page.readouts["state"]}
-        assert page._strips[name]["words"].startswith("Not known yet: ")
-    assert page._strips["Place"]["words"].startswith("Damp with Cold. Not known yet with Very cold; Cool marine")
+        assert page.strips_shown[name]["words"].startswith("Not known yet: ")
+    assert page.strips_shown["Place"]["words"].startswith("Damp with Cold. Not known yet with Very cold; Cool marine")
 
 
 def test_a_preview_shows_nothing_that_was_not_run(tmp_path, monkeypatch):

@@ -11,10 +11,12 @@ import pytest
 
 from dryward import cli
 from dryward.checks import BadFile
-from dryward.cli import copies, lessons, places
+from dryward.cli import lessons
+from dryward.school import folders, lab
 
 FIRST = "00-start.ipynb"
-SETTINGS = places.JUPYTER / "etc" / "labconfig" / "default_setting_overrides.json"
+EXTENSIONS = lab.SETTINGS.parent / "labextensions"
+SETTINGS = lab.SETTINGS / "labconfig" / "default_setting_overrides.json"
 
 
 @pytest.fixture
@@ -31,49 +33,49 @@ def kit(tmp_path):
 
 
 def test_the_first_copy_is_whole(kit, tmp_path):
-    done = copies.copy(kit, tmp_path / "own")
+    done = folders.copy(kit, tmp_path / "own")
     assert done.new == (FIRST, "01-next.ipynb", "guide/page.md")
-    assert copies.copy(kit, tmp_path / "own") == copies.Copied()
+    assert folders.copy(kit, tmp_path / "own") == folders.Copied()
 
 
 def test_a_newer_lesson_replaces_an_untouched_one(kit, tmp_path):
-    copies.copy(kit, tmp_path / "own")
+    folders.copy(kit, tmp_path / "own")
     (kit / FIRST).write_text("first, better")
-    assert copies.copy(kit, tmp_path / "own").renewed == (FIRST,)
+    assert folders.copy(kit, tmp_path / "own").renewed == (FIRST,)
     assert (tmp_path / "own" / FIRST).read_text() == "first, better"
 
 
 def test_what_the_learner_changed_is_never_overwritten(kit, tmp_path):
     own = tmp_path / "own"
-    copies.copy(kit, own)
+    folders.copy(kit, own)
     (own / FIRST).write_text("mine")
-    assert copies.copy(kit, own) == copies.Copied()
+    assert folders.copy(kit, own) == folders.Copied()
     (kit / FIRST).write_text("first, better")
-    (beside,) = copies.copy(kit, own).beside
+    (beside,) = folders.copy(kit, own).beside
     assert (own / FIRST).read_text() == "mine"
     assert (own / beside).read_text() == "first, better"
-    assert copies.copy(kit, own) == copies.Copied()  # offered once
+    assert folders.copy(kit, own) == folders.Copied()  # offered once
 
 
 def test_without_its_memory_everything_is_the_learners(kit, tmp_path):
     own = tmp_path / "own"
-    copies.copy(kit, own)
-    (own / copies.MANIFEST).write_text("{ broken")
+    folders.copy(kit, own)
+    (own / folders.MANIFEST).write_text("{ broken")
     (kit / FIRST).write_text("first, better")
-    assert len(copies.copy(kit, own).beside) == 1
+    assert len(folders.copy(kit, own).beside) == 1
     assert (own / FIRST).read_text() == "first"
 
 
 def test_a_deleted_lesson_comes_back(kit, tmp_path):
-    copies.copy(kit, tmp_path / "own")
+    folders.copy(kit, tmp_path / "own")
     (tmp_path / "own" / FIRST).unlink()
-    assert copies.copy(kit, tmp_path / "own").new == (FIRST,)
+    assert folders.copy(kit, tmp_path / "own").new == (FIRST,)
 
 
 def test_a_folder_that_cannot_be_is_one_sentence(kit, tmp_path):
     (tmp_path / "own").write_text("a file")
     with pytest.raises(BadFile, match=r"The lessons cannot be copied to .*own: it is a file, not a folder\."):
-        copies.copy(kit, tmp_path / "own")
+        folders.copy(kit, tmp_path / "own")
 
 
 def test_a_port_that_cannot_be_is_one_sentence(capsys):
@@ -82,15 +84,15 @@ def test_a_port_that_cannot_be_is_one_sentence(capsys):
 
 
 def test_the_lessons_are_found_in_a_wheel_and_in_a_checkout(tmp_path, monkeypatch):
-    assert (places.shipped_lessons() / FIRST).is_file()
+    assert (folders.shipped_lessons() / FIRST).is_file()
     package = tmp_path / "site" / "a" / "dryward"
     (package / "lessons").mkdir(parents=True)
     (package / "lessons" / FIRST).write_text("{}")
-    monkeypatch.setattr(places, "PACKAGE", package)
-    assert places.shipped_lessons() == package / "lessons"
+    monkeypatch.setattr(folders, "PACKAGE", package)
+    assert folders.shipped_lessons() == package / "lessons"
     (package / "lessons" / FIRST).unlink()
     with pytest.raises(BadFile, match="The lessons that came with the kit are missing; install the kit again"):
-        places.shipped_lessons()
+        folders.shipped_lessons()
 
 
 def test_the_server_is_for_this_machine_only_and_behind_a_token(tmp_path):
@@ -102,9 +104,9 @@ def test_the_server_is_for_this_machine_only_and_behind_a_token(tmp_path):
 
 def test_settings_of_lab_are_read_as_json():
     for name in ("default_setting_overrides.json", "page_config.json"):
-        assert json.loads((places.JUPYTER / "etc" / "labconfig" / name).read_text("utf-8"))
-    package = json.loads((places.JUPYTER / "labextensions" / "dryward-lessons" / "package.json").read_text("utf-8"))
-    load = places.JUPYTER / "labextensions" / "dryward-lessons" / package["jupyterlab"]["_build"]["load"]
+        assert json.loads((lab.SETTINGS / "labconfig" / name).read_text("utf-8"))
+    package = json.loads((EXTENSIONS / "dryward-lessons" / "package.json").read_text("utf-8"))
+    load = EXTENSIONS / "dryward-lessons" / package["jupyterlab"]["_build"]["load"]
     assert load.is_file()
 
 

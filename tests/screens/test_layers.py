@@ -14,8 +14,8 @@ import pytest
 from PIL import Image
 
 from dryward import panels
-from dryward.panels.settings import Settings
-from dryward.panels.sheet import Sheet
+from dryward.panels.learner import Settings
+from dryward.panels.protocol import PageWidget
 from dryward.teaching.progress import Progress
 
 pytestmark = pytest.mark.browser
@@ -44,7 +44,7 @@ async (esm) => {
       set: (address) => late ? setTimeout(set, late, address) : set(address) });
     return image;
   };
-  const heard = {}, state = { bench: {} };
+  const heard = {}, state = { desk: {} };
   let text = '';
   const view = (words) => new DataView(Uint8Array.from(atob(words), (each) => each.charCodeAt(0)).buffer);
   window.model = {
@@ -115,8 +115,8 @@ def opened(tmp_path):
 def stage(browser):
     """An empty window with the script of the sheet and its style."""
     window = browser.new_page(viewport={"width": 1366, "height": 768})
-    window.set_content(f"<!doctype html><style>{Sheet._css}</style><body></body>")
-    window.evaluate(_STAGE, Sheet._esm)
+    window.set_content(f"<!doctype html><style>{PageWidget._css}</style><body></body>")
+    window.evaluate(_STAGE, PageWidget._esm)
     yield window
     window.close()
 
@@ -192,7 +192,7 @@ def test_units_and_projector_bring_their_own_ground(opened, stage):
     take(stage, page, frame=True)
     stage.evaluate("void window.open_view()")
     for change in ({"kind": "system", "value": "si"}, {"kind": "projector", "value": True}):
-        page.desk.hear(change)
+        page.hear(change)
         take(stage, page, frame=True)
         settled(stage)
         stage.set_viewport_size({"width": 1366, "height": 1500})
@@ -278,7 +278,7 @@ def test_covered_and_printed_both_layers(opened, stage):
     settled(stage)
     filters = "[...document.querySelectorAll('.dw-layers img')].map(e => getComputedStyle(e).filter)"
     assert stage.evaluate(filters) == ["blur(18px)"] * 2
-    page.desk.hear({"kind": "predict", "choice": 0})
+    page.hear({"kind": "predict", "choice": 0})
     take(stage, page, frame=True)
     assert stage.evaluate(filters) == ["none"] * 2
     stage.emulate_media(media="print")
@@ -302,8 +302,8 @@ def test_firefox_shows_ground_and_layer_together(opened):
     try:
         window.goto("about:blank")
         window.ask("(document.head.append(document.createElement('style')), null)")
-        window.ask(f"(document.querySelector('style').textContent = {json.dumps(Sheet._css)}, null)")
-        window.ask(f"(({_STAGE})({json.dumps(Sheet._esm)}).then(() => window.ready = true), null)")
+        window.ask(f"(document.querySelector('style').textContent = {json.dumps(PageWidget._css)}, null)")
+        window.ask(f"(({_STAGE})({json.dumps(PageWidget._esm)}).then(() => window.ready = true), null)")
         window.wait("window.ready")
         window.ask(f"(window.model.take({json.dumps(messages[0])}, true), window.open_view(), null)")
         for each in messages[1:] * 4:

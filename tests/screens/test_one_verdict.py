@@ -10,7 +10,7 @@ import re
 import pytest
 from lesson_page import open_page
 
-from dryward.panels.filling import Filling
+from dryward.panels.readouts import Filling
 from dryward.teaching import lessons
 from dryward.verdict import STATES
 
@@ -33,7 +33,7 @@ def settings_of(page):
 
 def under_the_handle(page, name):
     """The state that the strip of a control shows where its handle is, or for the option chosen; None for no strip."""
-    shown, control = page._strips.get(name), page.controls[name]
+    shown, control = page.strips_shown.get(name), page.controls[name]
     if shown is None:
         return None
     if control.options:
@@ -87,17 +87,17 @@ def says_one_state(page, where):
     assert page.sentence.startswith(f"{state.capitalize()}. "), (where, page.sentence)
     assert {each.lower() for each in WORDS.findall(page.sentence)} == {state}, (where, page.sentence)
     assert page.readouts["state"] == state, where
-    for _, view in page._shown:
+    for view in page.result.views:
         assert view.verdict == state, where
     for alt in page.alts:
         assert alt.endswith(f"Verdict: {state}."), (where, alt)
-    for name in page._strips:
+    for name in page.strips_shown:
         found = under_the_handle(page, name)
-        assert found in (None, state), (where, name, found, state, page._strips[name]["words"])
+        assert found in (None, state), (where, name, found, state, page.strips_shown[name]["words"])
         control = page.controls[name]
         if not control.options and float(control.say(control.value)) == pytest.approx(control.value, abs=1e-9):
-            said = told_of(page._strips[name]["words"], control.unit, control.value)
-            assert said <= {state}, (where, name, said, state, page._strips[name]["words"])
+            said = told_of(page.strips_shown[name]["words"], control.unit, control.value)
+            assert said <= {state}, (where, name, said, state, page.strips_shown[name]["words"])
     assert page.widget.live["state"] == state, where
 
 
@@ -122,7 +122,7 @@ def filled_at_once(self, work):
 def test_the_filled_strips_of_a_slow_page_say_the_same(id, tmp_path, monkeypatch):
     monkeypatch.setattr(Filling, "start", filled_at_once)
     page = open_page(id, tmp_path)
-    filled = set(page._strips)
+    filled = set(page.strips_shown)
     assert filled
     says_one_state(page, "start")
     assert all(under_the_handle(page, name) == page.verdict.state for name in filled)

@@ -9,7 +9,7 @@ import pytest
 
 from dryward import building, panels, units
 from dryward.checks import OutOfRange, UnknownName
-from dryward.panels.settings import Settings
+from dryward.panels.learner import Settings
 from dryward.physics import steady
 from dryward.teaching.progress import Progress
 from dryward.verdict import of_steady
@@ -59,7 +59,7 @@ def test_the_ground_is_sent_only_when_it_is_another(page, monkeypatch):
         page.controls["T_out"].value = value
         assert sent.pop() == {"live", "grounds"}
         assert page.widget.grounds == [ground for ground, _ in page.layers]
-    page.desk.hear({"kind": "system", "value": "si"})
+    page.hear({"kind": "system", "value": "si"})
     assert {"live", "grounds"} in sent
 
 
@@ -115,7 +115,7 @@ def test_unknown_choice_lesson_and_units(page, settings):
 
 def test_both_unit_systems_are_one_roof(page):
     us = dict(page.readouts)
-    page.desk.hear({"kind": "system", "value": "si"})
+    page.hear({"kind": "system", "value": "si"})
     assert page.unit_system == "si"
     assert page.controls["T_out"].value == pytest.approx(-6.667, abs=1e-3)
     assert page.readouts.pop("state") == us.pop("state") == "wet"
@@ -127,30 +127,30 @@ def test_both_unit_systems_are_one_roof(page):
 
 def test_the_prediction_unlocks_and_is_remembered(page, tmp_path):
     assert page.widget.frame["locked"]
-    page.desk.hear({"kind": "predict", "choice": 3})
+    page.hear({"kind": "predict", "choice": 3})
     assert not page.widget.frame["locked"]
     assert page.widget.frame["prediction"]["chosen"] == 3
     again = panels.page(ID, settings=Settings(Progress(tmp_path)))
     assert again.widget.frame["prediction"]["chosen"] == 3
-    page.desk.hear({"kind": "predict", "choice": None})
+    page.hear({"kind": "predict", "choice": None})
     assert page.widget.frame["locked"]
 
 
 def test_nothing_is_revealed_before_a_prediction(page):
-    page.desk.hear({"kind": "reveal"})
+    page.hear({"kind": "reveal"})
     assert not page.widget.frame["reveal"]
-    page.desk.hear({"kind": "predict", "choice": 0})
-    page.desk.hear({"kind": "reveal"})
+    page.hear({"kind": "predict", "choice": 0})
+    page.hear({"kind": "reveal"})
     assert page.widget.frame["reveal"]
 
 
 def test_instructor_mode_unlocks_counts_hands_and_is_kept(page, tmp_path):
-    page.desk.hear({"kind": "instructor", "value": True})
+    page.hear({"kind": "instructor", "value": True})
     assert not page.widget.frame["locked"]
     for by in (1, 1, -1, -1, -1, 1):
-        page.desk.hear({"kind": "hands", "choice": 2, "by": by})
+        page.hear({"kind": "hands", "choice": 2, "by": by})
     assert page.widget.frame["prediction"]["hands"] == [0, 0, 1, 0]
-    page.desk.hear({"kind": "reveal"})
+    page.hear({"kind": "reveal"})
     assert page.widget.frame["reveal"]
     assert Progress(tmp_path).setting("instructor") is True
 
@@ -176,16 +176,16 @@ def test_a_move_of_the_browser(page):
     ],
 )
 def test_typed_numbers(page, name, text, value):
-    page.desk.hear({"kind": "typed", "name": name, "text": text})
+    page.hear({"kind": "typed", "name": name, "text": text})
     assert page.widget.live["errors"] == {}
     assert page.controls[name].value == pytest.approx(value, rel=1e-3)
 
 
 def test_a_typed_error_is_taken_back(page):
     before = page.controls["T_out"].value
-    page.desk.hear({"kind": "typed", "name": "T_out", "text": "hot"})
+    page.hear({"kind": "typed", "name": "T_out", "text": "hot"})
     assert set(page.widget.live["errors"]) == {"T_out"}
-    page.desk.hear({"kind": "typed", "name": "T_out", "text": None})
+    page.hear({"kind": "typed", "name": "T_out", "text": None})
     assert page.widget.live["errors"] == {}
     assert page.controls["T_out"].value == before
 
@@ -201,10 +201,10 @@ def test_a_typed_error_is_taken_back(page):
 )
 def test_a_bad_entry_is_one_sentence_and_changes_nothing(page, name, text, sentence):
     before = page.controls[name].value, page.picture
-    page.desk.hear({"kind": "typed", "name": name, "text": text})
+    page.hear({"kind": "typed", "name": name, "text": text})
     assert page.widget.live["errors"] == {name: sentence}
     assert (page.controls[name].value, page.picture) == before
-    page.desk.hear({"kind": "typed", "name": name, "text": str(before[0])})
+    page.hear({"kind": "typed", "name": name, "text": str(before[0])})
     assert page.widget.live["errors"] == {}
 
 
@@ -251,7 +251,7 @@ def test_a_slider_of_degrees_meets_in_one_printed_number(settings):
 def test_the_arithmetic_ends_at_the_gain_or_at_the_humidity(settings, system):
     page = panels.page(ID, unit_system=system, settings=settings)
     assert page.widget.live["steps"] == []
-    page.desk.hear({"kind": "fold", "key": "arithmetic", "open": True})
+    page.hear({"kind": "fold", "key": "arithmetic", "open": True})
     steps = page.widget.live["steps"]
     assert steps[-1]["result"] == page.show(page.readouts["gain"], "vapor flux")
     page.controls["Outer"].value = "open-sheet"
@@ -261,30 +261,30 @@ def test_the_arithmetic_ends_at_the_gain_or_at_the_humidity(settings, system):
 
 
 def test_checks_reply_to_every_answer(page):
-    for number, question in enumerate(page.desk.checks.questions):
+    for number, question in enumerate(page.questions.asked):
         for choice, answer in enumerate(question.choices):
-            page.desk.hear({"kind": "answer", "number": number, "choice": choice})
-            shown = page.widget.frame["checks"][number]
+            page.hear({"kind": "answer", "number": number, "choice": choice})
+            shown = page.widget.frame["questions"][number]
             assert shown["right"] == answer.right
             assert shown["reply"]
-    prompts = [check["prompt"] for check in page.widget.frame["checks"]]
-    page.desk.hear({"kind": "new_checks"})
-    assert [check["prompt"] for check in page.widget.frame["checks"]] != prompts
-    assert all(check["chosen"] is None for check in page.widget.frame["checks"])
+    prompts = [check["prompt"] for check in page.widget.frame["questions"]]
+    page.hear({"kind": "new_questions"})
+    assert [check["prompt"] for check in page.widget.frame["questions"]] != prompts
+    assert all(check["chosen"] is None for check in page.widget.frame["questions"])
 
 
 def test_projector_draws_another_picture(page):
     before = page.picture
-    page.desk.hear({"kind": "projector", "value": True})
+    page.hear({"kind": "projector", "value": True})
     assert page.picture != before
-    page.desk.hear({"kind": "projector", "value": False})
+    page.hear({"kind": "projector", "value": False})
     assert page.picture == before
 
 
 def test_an_unwritable_folder_is_said_and_stops_nothing(tmp_path):
     (tmp_path / "folder").write_text("a file where the folder should be")
     page = panels.page(ID, settings=Settings(Progress(tmp_path / "folder")))
-    page.desk.hear({"kind": "predict", "choice": 1})
+    page.hear({"kind": "predict", "choice": 1})
     assert "cannot be" in page.widget.frame["unkept"]
     assert not page.widget.frame["locked"]
 

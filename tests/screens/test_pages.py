@@ -9,7 +9,7 @@ from dryward.teaching import lessons
 
 pytestmark = pytest.mark.browser
 
-#: Opened in every run: the first, the usual, the slow, the bench.  All others with --slow.
+#: Opened in every run: the first, the usual, the slow, the desk.  All others with --slow.
 FEW = ("read-the-air", "where-it-gets-wet", "hour-by-hour", "your-roof")
 LESSONS = [id if id in FEW else pytest.param(id, marks=pytest.mark.slow) for id in lessons.pages()]
 SCREENS = [(1366, 768), (1920, 1080), (820, 1180)]
@@ -48,7 +48,7 @@ def test_every_lesson_opens_and_moves(server, screen, id):
         for _ in range(3):
             screen.keyboard.press("ArrowLeft")
         screen.wait_for_function("src => document.querySelector('.dw-picture').src !== src", arg=before, timeout=20_000)
-    assert screen.locator(".dw-trouble").first.inner_text() == ""  # the page's own; a bench has others
+    assert screen.locator(".dw-trouble").first.inner_text() == ""  # the page's own; a desk has others
     assert screen.locator("pre, .jp-InputArea, .CodeMirror, .cm-editor").count() == 0
     assert (screen.errors, screen.strangers) == ([], [])
 

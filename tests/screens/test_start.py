@@ -3,13 +3,13 @@
 import pytest
 from lesson_page import open_page
 
-from dryward.panels.settings import Settings
+from dryward.panels.learner import Settings
 from dryward.teaching import lessons, pathways, placement
 from dryward.teaching.progress import Progress
 
 
 def section(page, key):
-    return next(each for each in page.widget.bench["sections"] if each["key"] == key)
+    return next(each for each in page.widget.desk["sections"] if each["key"] == key)
 
 
 def plan(page):
@@ -32,8 +32,8 @@ def test_it_is_open_before_any_prediction(tmp_path):
     frame = page.widget.frame
     assert not frame["locked"]
     assert (frame["controls"], frame["pictures"], frame["readouts"], page.trouble) == ([], [], [], "")
-    page.desk.hear({"kind": "predict", "choice": 0})
-    page.desk.hear({"kind": "reveal"})
+    page.hear({"kind": "predict", "choice": 0})
+    page.hear({"kind": "reveal"})
     assert page.widget.frame["reveal"]
 
 
@@ -53,17 +53,17 @@ def test_it_follows_what_other_windows_did(tmp_path):
     page = open_page("start", tmp_path)
     assert parts_of(page, "plan")["resume"]["id"] == "read-the-air"
     other = open_page("which-way-vapor-goes", tmp_path)
-    other.desk.hear({"kind": "opened"})
-    other.desk.hear({"kind": "predict", "choice": 0})
-    page.desk.hear({"kind": "seen"})
+    other.hear({"kind": "opened"})
+    other.hear({"kind": "predict", "choice": 0})
+    page.hear({"kind": "seen"})
     assert parts_of(page, "plan")["resume"]["id"] == "which-way-vapor-goes"
     assert "Which way vapor goes" in page.sentence
     row = next(row for row in plan(page) if row[0]["id"] == "which-way-vapor-goes")
     assert row[2] == "begun"
-    for number, question in enumerate(other.desk.checks.questions):
+    for number, question in enumerate(other.questions.asked):
         right = [choice.right for choice in question.choices].index(True)
-        other.desk.hear({"kind": "answer", "number": number, "choice": right})
-    page.desk.hear({"kind": "seen"})
+        other.hear({"kind": "answer", "number": number, "choice": right})
+    page.hear({"kind": "seen"})
     row = next(row for row in plan(page) if row[0]["id"] == "which-way-vapor-goes")
     assert row[2] == "✓ done"
     assert page.sentence.startswith("1 of 17")
@@ -108,12 +108,12 @@ def test_quiz_and_key_of_a_number(tmp_path):
 @pytest.mark.browser
 def test_its_links_open_lessons_and_nothing_is_covered(lab, screen):
     screen.goto(lab("00-start.ipynb"))
-    screen.wait_for_selector(".dw-bench-table", timeout=90_000)
+    screen.wait_for_selector(".dw-desk-table", timeout=90_000)
     assert screen.locator(".dw-sentence").is_visible()
     screen.select_option("[data-key=type_size]", "20")
     screen.wait_for_function("parseFloat(getComputedStyle(document.querySelector('.dw-sheet')).fontSize) > 17")
     screen.select_option("[data-key=type_size]", "16")
-    assert screen.locator(".dw-bench-table .dw-lesson-link").count() == 17
+    assert screen.locator(".dw-desk-table .dw-lesson-link").count() == 17
     screen.click("[data-key='open:which-way-vapor-goes']")
     screen.wait_for_selector(".dw-picture[src]", timeout=90_000)
     assert "03-which-way" in screen.url

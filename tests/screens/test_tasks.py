@@ -22,7 +22,7 @@ STATE = re.compile(r"\b(Dry|Damp|Wet): ")
 
 
 def press(page, what, task):
-    page.desk.hear({"kind": "bench", "key": f"task:{what}:{task}"})
+    page.hear({"kind": "desk", "key": f"task:{what}:{task}"})
     return page.tasks.words.get(task, (None, ""))
 
 

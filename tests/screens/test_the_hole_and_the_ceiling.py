@@ -73,14 +73,14 @@ def test_carried_past_and_staying_are_two_numbers(system, tmp_path):
     low, high = (100 * each for each in LONG_SHARES)
     assert f"{low:.0f} to {high:.0f} %" in shown["stays"].note
     assert "all where the air seeps through the fill" in shown["stays"].note
-    whole, part = page._shown[0][1].carried, page._shown[0][1].stays
+    whole, part = page.result.views[0].carried, page.result.views[0].stays
     assert (whole, part) == (page.readouts["carried"], page.readouts["stays"])
     assert f"marks the {units.show(part, 'mass', system)} that stay" in page.alts[0]
 
 
 def test_the_picture_marks_what_stays(tmp_path):
     page = open_page(ID, tmp_path)
-    picture, view = Buckets("us"), page._shown[0][1]
+    picture, view = Buckets("us"), page.result.views[0]
     picture.paint(view)
     before = picture.pixels()
     picture.paint(replace(view, stays=0.3 * view.carried))

@@ -165,10 +165,10 @@ def test_where_the_ceiling_leaks_the_leak_is_named_before_the_vent(tmp_path):
 
 def test_nothing_on_the_page_says_that_air_can_carry_it(tmp_path):
     page = open_page(ID, tmp_path)
-    words = [page.sentence, *(strip["words"] for strip in page._strips.values())]
+    words = [page.sentence, *(strip["words"] for strip in page.strips_shown.values())]
     assert not re.search(r"can carry it", " ".join(words))
-    assert page._strips["Gap"]["words"] == "Wet at every setting"
-    assert "dry" not in page._strips["Air"]["words"].lower()
+    assert page.strips_shown["Gap"]["words"] == "Wet at every setting"
+    assert "dry" not in page.strips_shown["Air"]["words"].lower()
 
 
 def test_what_seeps_stays_below_and_is_said_beside_the_load(tmp_path):

@@ -3,7 +3,7 @@
 import pytest
 
 from dryward import panels
-from dryward.panels.settings import Settings
+from dryward.panels.learner import Settings
 from dryward.teaching import lessons, words
 from dryward.teaching.progress import Progress
 

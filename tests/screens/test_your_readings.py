@@ -9,8 +9,8 @@ import pytest
 from lesson_page import open_page
 
 from dryward import air, building, units
-from dryward.panels.bench import readings as bench_readings
-from dryward.panels.bench.readings import LIMIT
+from dryward.panels.desk import readings as desk_readings
+from dryward.panels.desk.readings import LIMIT
 from dryward.weather import loggers
 
 MESSY = [name for name in loggers.names() if name.startswith("messy")]
@@ -33,7 +33,7 @@ def page(tmp_path, monkeypatch):
 
 
 def spoken(page):
-    return json.dumps(page.widget.bench["sections"], ensure_ascii=False).replace('\\"', '"')
+    return json.dumps(page.widget.desk["sections"], ensure_ascii=False).replace('\\"', '"')
 
 
 def direct(name):
@@ -246,9 +246,7 @@ def test_a_file_cut_anywhere_is_read_so_far_or_gets_a_sentence(page):
 
 
 def test_a_file_too_large_is_not_taken(page):
-    part = next(
-        p for s in page.widget.bench["sections"] for p in s["parts"][0].get("parts", []) if p["key"] == "upload"
-    )
+    part = next(p for s in page.widget.desk["sections"] for p in s["parts"][0].get("parts", []) if p["key"] == "upload")
     assert str(LIMIT) in json.dumps(part), "the screen knows the limit"
     kept = page.file
     page.act("upload-too-large", "../../" + "n" * 300 + ".csv")
@@ -391,8 +389,8 @@ def test_the_model_run_is_the_direct_run(page):
     page.act("model")
     assert page.words == ""
     mine = direct("cause-air-leak")
-    run, time = bench_readings.modelled(mine, building.preset("vented-vault-osb"))
-    warm, humid = run.face(*bench_readings.cold_face(run))
+    run, time = desk_readings.modelled(mine, building.preset("vented-vault-osb"))
+    warm, humid = run.face(*desk_readings.cold_face(run))
     pressure = air.saturation_vapor_pressure(warm) * humid
     cavity = loggers.shared_clock(*(mine[place] for place in loggers.PLACES))[1]
     _, ours, its = np.intersect1d(cavity.time, time, return_indices=True)
@@ -421,7 +419,7 @@ def test_the_model_counts_the_leak_that_is_typed(page):
     page.act("ach50", "3")
     assert page.state.agreement is None, "another house, another run"
     page.act("model")
-    run, _ = bench_readings.modelled(direct("cause-air-leak"), building.preset("vented-vault-osb"), ach50=3.0)
+    run, _ = desk_readings.modelled(direct("cause-air-leak"), building.preset("vented-vault-osb"), ach50=3.0)
     assert run.leaking
     assert np.array_equal(page.state.model[0].water, run.water)
     assert page.state.agreement.bias < tight, "leaking air brings vapor to the model's cold face"

@@ -1,4 +1,4 @@
-"""The bench of one's own roof, every action without a browser: built, spoiled, saved, compared, printed."""
+"""The desk of one's own roof, every action without a browser: built, spoiled, saved, compared, printed."""
 
 import dataclasses
 import gzip
@@ -13,7 +13,7 @@ from pypdf import PdfReader
 from dryward import building, cli, units
 from dryward.building.framing import parallel_path
 from dryward.building.job import DESIGNS, Job, Place, job_text, load_job, parse_job
-from dryward.panels.bench.comparing import difference
+from dryward.panels.desk.results import difference
 from dryward.physics import steady
 from dryward.report import document, many, review
 from dryward.report import setting as weathered
@@ -27,12 +27,12 @@ def page(tmp_path, monkeypatch):
 
 
 def job(page):
-    return page.work.job
+    return page.draft.job
 
 
 def parts(page):
-    """All parts of the bench by key."""
-    found, waiting = {}, list(page.widget.bench["sections"])
+    """All parts of the desk by key."""
+    found, waiting = {}, list(page.widget.desk["sections"])
     while waiting:
         part = waiting.pop()
         if isinstance(part, dict):
@@ -48,7 +48,7 @@ def rows(page):
 
 
 def spoken(page):
-    sections = [part for part in page.widget.bench["sections"] if part["key"] != "print"]
+    sections = [part for part in page.widget.desk["sections"] if part["key"] != "print"]
     return json.dumps(sections, ensure_ascii=False, default=lambda content: f"{len(content)} bytes")
 
 
@@ -57,7 +57,7 @@ def test_a_room_of_whole_degrees(page, tmp_path):
     assert job(page).room.summer_temperature == units.to_si(75, "degF")
     assert parts(page)["set:room.temperature"]["value"] == "70 F"
     assert parts(page)["set:room.summer_temperature"]["value"] == "75 F"
-    assert open_page("your-roof", tmp_path, "si").work.job.room.temperature == 21.0
+    assert open_page("your-roof", tmp_path, "si").draft.job.room.temperature == 21.0
 
 
 def test_the_page_is_the_physics(page):
@@ -191,7 +191,7 @@ def test_what_a_field_shows_can_be_typed_into_it(page, system):
 
 def test_search_shows_values_and_source_before_adding(page):
     page.act("search", "cellulose")
-    table = next(part for part in page.widget.bench["sections"][1]["parts"] if part.get("head", [""])[0] == "Found")
+    table = next(part for part in page.widget.desk["sections"][1]["parts"] if part.get("head", [""])[0] == "Found")
     for row in table["rows"]:
         name, heat, vapor, source, _ = row["cells"]
         assert "cellulose" in name.lower()
@@ -269,7 +269,7 @@ def test_a_dragged_slider_is_one_step_back(page):
     assert job(page) == start
     page.act("redo")
     assert job(page).room.relative_humidity == pytest.approx(0.48)
-    page.work._when -= 5  # later
+    page.draft._when -= 5  # later
     page.controls["RH_in"].value = 50
     page.act("undo")
     assert job(page).room.relative_humidity == pytest.approx(0.48)
@@ -367,10 +367,10 @@ def test_a_hundred_megabytes_are_never_read(page, tmp_path, capsys):
 
 def test_save_reopen_and_a_second_writer(page, tmp_path):
     page.act("set:room.relative_humidity", "45 %")
-    assert page.widget.bench["unsaved"]
+    assert page.widget.desk["unsaved"]
     page.act("name", "mine")
     page.act("save")
-    assert not page.widget.bench["unsaved"]
+    assert not page.widget.desk["unsaved"]
     kept = load_job(tmp_path / "mine.toml")[0]
     assert kept == job(page)
     other = open_page("your-roof", tmp_path)
@@ -445,7 +445,7 @@ def test_compare_with_preset_climate_and_file(page, id):
     assert page.comparing.trouble == ""
     pair = page.comparing.pair
     assert difference(pair, page.comparing._names()) in spoken(page)
-    (section,) = (part for part in page.widget.bench["sections"] if part["key"] == "compare")
+    (section,) = (part for part in page.widget.desk["sections"] if part["key"] == "compare")
     (table,) = (part for part in section["parts"] if part.get("kind") == "table")
     heads = [row["cells"][0] for row in table["rows"]]
     for one in pair:  # every place that either verdict names has its row
@@ -480,7 +480,7 @@ def test_printing_needs_checks_of_this_roof(page):
 
 def test_a_layer_moved_to_the_wrong_side_is_named_at_once(page):
     def said():
-        (layers,) = (part for part in page.widget.bench["sections"] if part["key"] == "layers")
+        (layers,) = (part for part in page.widget.desk["sections"] if part["key"] == "layers")
         return [part["text"] for part in layers["parts"] if part.get("class") == "dw-trouble"]
 
     def inward():
@@ -499,7 +499,7 @@ def test_a_layer_moved_to_the_wrong_side_is_named_at_once(page):
 
 def test_the_tables_say_what_was_not_read(page):
     def sources(head):
-        (section,) = (part for part in page.widget.bench["sections"] if part["key"] == "layers")
+        (section,) = (part for part in page.widget.desk["sections"] if part["key"] == "layers")
         (table,) = (part for part in section["parts"] if part.get("head", [""])[0] == head)
         return [row["cells"][table["head"].index("Source")] for row in table["rows"]]
 

@@ -2,8 +2,8 @@
 
 from pathlib import Path
 
-from dryward.cli import places
-from dryward.cli.classroom.standing import board, find
+from dryward.school import folders
+from dryward.school.standing import board, find
 from dryward.teaching import lessons
 
 _HEADS = ("learner", "lesson", "predicted", "checks right", "finished", "minutes ago")
@@ -16,7 +16,7 @@ def add(parser):
 
 def run(args):
     """Print the board."""
-    folder = (args.folder or places.class_folder()).expanduser()
+    folder = (args.folder or folders.class_folder()).expanduser()
     found = board(find(folder))
     if not found.learners:
         print(f"Nobody has opened a lesson yet; the answers are looked for in {folder}")

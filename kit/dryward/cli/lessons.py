@@ -7,10 +7,11 @@ import warnings
 from pathlib import Path
 
 from dryward.checks import OutOfRange, UnknownName
-from dryward.cli import copies, places
+from dryward.school import folders, lab
 
 _FIRST = "00-start.ipynb"
 _DOOR = "127.0.0.1"
+_HIGHEST_PORT = 65535
 
 
 def add(parser):
@@ -23,11 +24,11 @@ def add(parser):
 
 def run(args):
     """Copy, start, and serve until Ctrl-C."""
-    if not 1 <= args.port <= places.HIGHEST_PORT:
-        raise OutOfRange(f"The port is {args.port}; it must be 1 to {places.HIGHEST_PORT}.")
+    if not 1 <= args.port <= _HIGHEST_PORT:
+        raise OutOfRange(f"The port is {args.port}; it must be 1 to {_HIGHEST_PORT}.")
     lesson = found(args.lesson)
-    folder = (args.folder or places.own_lessons()).expanduser().resolve()
-    done = copies.copy(places.shipped_lessons(), folder)
+    folder = (args.folder or folders.own_lessons()).expanduser().resolve()
+    done = folders.copy(folders.shipped_lessons(), folder)
     print(f"Your lessons are in {folder}")
     for name in done.beside:
         print(f"  you have changed a lesson that is newer in the kit; the new one is beside it: {name}")
@@ -56,7 +57,7 @@ def found(lesson):
     >>> found("5"), found("july")
     ('05-where-it-gets-wet.ipynb', '09-july.ipynb')
     """
-    files = [path.name for path in sorted(places.shipped_lessons().glob("[0-9][0-9]-*.ipynb"))]
+    files = [path.name for path in sorted(folders.shipped_lessons().glob("[0-9][0-9]-*.ipynb"))]
     for file in files:
         name = file.removesuffix(".ipynb")
         if lesson in (file, name, name[3:], name[:2], str(int(name[:2]))):
@@ -93,8 +94,7 @@ def options(folder, lesson, port, token, browser):
         "--ServerApp.log_level=ERROR",
         "--LabApp.log_level=ERROR",
         f"--LabApp.default_url=/doc/tree/{lesson}",
-        f"--LabApp.extra_labextensions_path={places.JUPYTER / 'labextensions'}",
-        "--ServerApp.kernel_websocket_connection_class=dryward.cli.jupyter.websocket.NoDelay",
+        *lab.OPTIONS,
     ]
 
 
@@ -114,7 +114,7 @@ def _transport():
 def serve(folder, lesson, port, browser):
     """Serve the lessons of a folder on this machine until it is stopped."""
     # Read by the server when its modules are imported: set before that.
-    paths = [str(places.JUPYTER / "etc"), os.environ.get("JUPYTER_CONFIG_PATH", "")]
+    paths = [str(lab.SETTINGS), os.environ.get("JUPYTER_CONFIG_PATH", "")]
     os.environ["JUPYTER_CONFIG_PATH"] = os.pathsep.join(path for path in paths if path)
     from jupyterlab.labapp import LabApp
 
@@ -122,7 +122,7 @@ def serve(folder, lesson, port, browser):
     warnings.simplefilter("ignore", DeprecationWarning)
     token = secrets.token_hex(16)
     server = LabApp.initialize_server(argv=options(folder, lesson, port, token, browser))
-    names = sorted(path.name for path in places.shipped_lessons().glob("*.ipynb"))
+    names = sorted(path.name for path in folders.shipped_lessons().glob("*.ipynb"))
     # The page tells the extension which files it may run.
     server.web_app.settings.setdefault("page_config_data", {})["drywardLessons"] = json.dumps(names)
     # Said once the door is open: the loop runs this after it has begun to listen.

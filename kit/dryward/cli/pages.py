@@ -11,9 +11,11 @@ from urllib.parse import urlsplit
 from urllib.request import url2pathname
 
 from dryward.checks import BadFile, OutOfRange, PlainError
-from dryward.cli import places
+from dryward.school import folders
 
 _HERE = "127.0.0.1"
+#: Of a server's ports.
+HIGHEST_PORT = 65535
 #: Fewest signs of a password one chooses oneself.
 _SHORTEST = 10
 #: Where a password of one's own is read from: on the command line everybody on the computer could see it.
@@ -45,7 +47,7 @@ def add(parser):
 
 def run(args):
     """Serve until Ctrl-C."""
-    for name, value, most in (("port", args.port, places.HIGHEST_PORT), ("number kept ready", args.ready, 50)):
+    for name, value, most in (("port", args.port, HIGHEST_PORT), ("number kept ready", args.ready, 50)):
         if not 1 <= value <= most:
             raise OutOfRange(f"The {name} is {value}; it must be 1 to {most}.")
     if not 1 <= args.most <= 500:
@@ -55,13 +57,13 @@ def run(args):
     address = where(args.share, args.address, args.mine)
     certificate = _certificate(args)
     try:
-        from dryward.cli.classroom import door, learners, server
+        from dryward.school import learners, server
     except ModuleNotFoundError as missing:
         raise NotInstalled(f"The pages need {missing.name}, which is not installed; {how_to_add()} adds it.") from None
     warnings.simplefilter("ignore", DeprecationWarning)  # of the libraries' own older settings
-    folder = args.folder or (places.own_lessons() if args.mine else places.class_folder())
+    folder = args.folder or (folders.own_lessons() if args.mine else folders.class_folder())
     people = learners.Learners(folder.expanduser().resolve(), own=args.mine)
-    password = chosen_password() or (door.new_password() if args.share else learners.random_signs(24))
+    password = chosen_password() or (learners.new_password() if args.share else learners.random_signs(24))
     at = f"{'https' if certificate else 'http'}://{shown(address)}:{args.port}/"
     board = f"{at}board?key={(board_key := learners.random_signs(24))}"
     told = (lambda: _say_shared(at, password, people, board)) if args.share else (lambda: _say(at, password, board))
@@ -71,7 +73,7 @@ def run(args):
         if not (args.no_browser or args.share):
             webbrowser.open(f"{at}?key={password}")
 
-    settings = server.configuration(places.shipped_lessons(), args.port, args.ready, args.most, round(60 * args.away))
+    settings = server.configuration(folders.shipped_lessons(), args.port, args.ready, args.most, round(60 * args.away))
     server.serve(settings, people, (password, board_key), address, certificate, say)
     return 0
 

@@ -6,7 +6,6 @@ import numpy as np
 
 from dryward import air
 from dryward.building import Assembly, Layer, Material
-from dryward.evidence import table
 from dryward.physics import hourly
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT
 from dryward.units import DAY, HOUR
@@ -226,7 +225,7 @@ def _air_flow(row):
     return 0.035 * (20.0 - t[0]) / run.depth[0] + AIR_SPECIFIC_HEAT * rate * 20.0
 
 
-_ANSWERS = {
+_HOURLY = {
     "benchmark": _benchmark,
     "linear drying": _drying,
     "slab": _slab,
@@ -236,17 +235,5 @@ _ANSWERS = {
     "air flow": _air_flow,
 }
 
-
-def checks():
-    """The checks of this topic, computed now.
-
-    Yields
-    ------
-    Check
-
-    Raises
-    ------
-    BadFile
-        When the table cannot be read or a row cannot be computed.
-    """
-    return table.answer("hourly", _ANSWERS, kind="kind")
+#: How each kind of row is computed, by topic.
+TOPICS = {"hourly": _HOURLY}

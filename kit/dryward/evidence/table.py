@@ -11,6 +11,7 @@ value (``0.5 %``), and is left empty for a word.
 import csv
 import math
 import re
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from importlib import resources
 
@@ -221,6 +222,10 @@ class Row:
         return Check(expected=self.expected, got=got, tolerance=self.tolerance, **given)
 
 
+#: How to compute each kind of row: a function of the row gives the number, or the word, in the unit of the row.
+Answers = Mapping[str, Callable[[Row], float | str]]
+
+
 def read(topic):
     """The rows of a topic's table.
 
@@ -289,29 +294,10 @@ def parse(topic, lines):
     return rows
 
 
-def answer(topic, answers, kind="quantity"):
-    """The checks of a table, each computed by the function its kind names.
-
-    Parameters
-    ----------
-    topic : str
-    answers : dict of str to function
-        From the word in the column `kind` to a function that takes the Row
-        and returns the number (or word) in the unit of the row.
-    kind : str, optional
-        The column that names the function.
-
-    Yields
-    ------
-    Check
-
-    Raises
-    ------
-    BadFile
-        For a kind that has no function, or a row the kit refuses.
-    """
+def answer(topic: str, answers: Answers) -> Iterator[Check]:
+    """The checks of a table, each computed by the function that its column ``kind`` names, or else ``quantity``."""
     for row in read(topic):
-        asked = row.text(kind)
+        asked = row.text("kind" if "kind" in row.columns else "quantity")
         if asked not in answers:
             raise BadFile(f'Row {row.id} of the table {topic}: nothing computes "{asked}".')
         try:
@@ -320,21 +306,10 @@ def answer(topic, answers, kind="quantity"):
             raise BadFile(f"Row {row.id} of the table {topic}: {trouble}") from trouble
 
 
-def in_row_units(answers):
-    """The same functions, their answers turned from SI into the unit of each row.
+def in_row_units(answers: Mapping[str, Callable[[Row], float]]) -> Answers:
+    """Functions that answer in SI, turned into such that answer in the unit of the row."""
 
-    Parameters
-    ----------
-    answers : dict of str to function
-        Each takes a Row and gives a number in SI.
-
-    Returns
-    -------
-    dict of str to function
-        For `answer`.
-    """
-
-    def turned(ask):
+    def turned(ask: Callable[[Row], float]) -> Callable[[Row], float]:
         return lambda row: row.in_its_unit(ask(row))
 
     return {name: turned(ask) for name, ask in answers.items()}

@@ -1,10 +1,11 @@
-"""Room air, monthly means and a weather file against published and hand-made numbers."""
+"""Room air, monthly means, a weather file and the night sky against published and hand-made numbers."""
 
 from functools import cache
 from importlib.resources import as_file, files
 
 from dryward import air, weather
 from dryward.evidence import table
+from dryward.physics import sky
 from dryward.weather import Air, MonthlyClimate, indoor, loggers
 
 
@@ -38,7 +39,7 @@ def _month(row):
     return int(row.given("month")) - 1
 
 
-_SI = {
+_WEATHER_SI = {
     "monthly vapor pressure": lambda row: _same(row).vapor_pressure[0],
     "class room vapor pressure": lambda row: _class(row).at(_same(row))[1][0],
     "class room humidity": lambda row: _room(_class(row), row)[1],
@@ -59,19 +60,30 @@ _SI = {
     "file year dhi": lambda row: _file().diffuse_horizontal.mean(),
     "file year sky": lambda row: _file().sky_longwave.mean(),
 }
-_ANSWERS = table.in_row_units(_SI)
+_WEATHER = table.in_row_units(_WEATHER_SI)
 
 
-def checks():
-    """The checks of this topic, computed now.
+def _sky(row):
+    return sky.temperature(row.given("air"), row.given("dew"), row.given("cloud"), row.text("model"))
 
-    Yields
-    ------
-    Check
 
-    Raises
-    ------
-    BadFile
-        When the table cannot be read or a row cannot be computed.
-    """
-    return table.answer("weather", _ANSWERS)
+def _roof(row):
+    return sky.roof_surface(
+        row.given("air"), row.given("sky"), row.given("coefficient"), row.given("transmittance"), row.given("room")
+    )
+
+
+_SKY_SI = {
+    "emissivity": lambda row: sky.clear_emissivity(row.given("dew"), row.text("model")),
+    "cloud": lambda row: sky.cloud_factor(row.given("cloud")),
+    "sky": _sky,
+    "swinbank": lambda row: sky.by_air_temperature(row.given("air")),
+    "radiation": lambda row: sky.long_wave(_sky(row)),
+    "roof": _roof,
+    "below air": lambda row: row.given("air") - _roof(row),
+    "margin": lambda row: sky.frost_margin(Air(row.given("air"), row.given("humidity"))),
+}
+_SKY = table.in_row_units(_SKY_SI)
+
+#: How each kind of row is computed, by topic.
+TOPICS = {"weather": _WEATHER, "sky": _SKY}

@@ -12,7 +12,7 @@ from pathlib import Path
 
 from dryward import panels
 from dryward.checks import PlainError
-from dryward.panels.settings import Settings
+from dryward.panels.learner import Settings
 from dryward.teaching import lessons
 from dryward.teaching.progress import Progress
 

@@ -5,7 +5,7 @@ How a lesson page is written
 One class in ``panels/lessons/<id with underscores>.py``, a subclass of
 `Page`, 60 to 150 lines; ``where_it_gets_wet.py`` is the example.  The words
 of the lesson (question, prediction, takeaway, cautions, sources, limits,
-checks) come from `teaching` by the page's id.  The class says the rest::
+questions) come from `teaching` by the page's id.  The class says the rest::
 
     class WhichWay(Page):
         id = "which-way-vapor-goes"         # the lesson's file name without number
@@ -25,7 +25,7 @@ Everything else is optional:
 
 ``handles``
     At most four, in the order climate, room air, assembly, view.  A name
-    takes the shared control of `standard`; ``standard("M_in").starting(3)``
+    takes the shared slider of `controls.standard`; ``standard("M_in").starting(3)``
     gives it another start (US value; a second number is the SI start); a
     `Slider` or a `Choice` of your own adds one.  ``dataclasses.replace(
     standard("Day"), play=60)`` adds a play button, 60 ms a notch.
@@ -50,7 +50,7 @@ Everything else is optional:
     ``{control name: Strip(states)}``, a state for each of
     ``self.along(name)``, the places in SI along the slider, or for each
     option of a choice; the page puts its own under the handle.  Where each
-    place needs an hourly run, `filling.Filling` fills the strips in the
+    place needs an hourly run, `readouts.Filling` fills the strips in the
     background; ``hour_by_hour.py`` is the example.
 ``slow = True`` and ``preview(at)``
     For hourly models.  While a slider moves the page draws ``preview(at)``,
@@ -60,9 +60,9 @@ Everything else is optional:
 ``buttons = (("run", "Run the year"),)``
     A button each; pressing it calls the method of that name, ``run()``, and
     then refreshes.
-``bench()`` and ``act(key, value, buffers)``
+``desk()`` and ``act(key, value, buffers)``
     For a page that is worked on, such as a roof that is built: sections of
-    fields, tables and buttons under the picture (made with `bench.parts`),
+    fields, tables and buttons under the picture (made with `desk.parts`),
     and what a change of one of them does.
 ``self.unit_system``, ``self.show(value, quantity)``, ``self.say(text)``
     The reader's units; a number of SI in them; a text with ``{20 degF}``
@@ -75,29 +75,78 @@ A page in use::
     page.readouts["gain"]                # SI
     page.sentence, page.picture          # words, image bytes
     page.refresh()                       # computes and draws at once
+
+What a page does
+----------------
+It is in one of two states.  Settled, it shows one `Result`: what the controls
+as they stand give, or the one before and in `trouble` the sentence why there
+is none.  Resting, on a slow page, it shows the preview::
+
+               a value set, refresh(), a move on a fast page
+                    +------ compute -------+
+                    |                      v
+                    +------------------ settled <----- compute -----+
+                                           |                        |
+                             a move on a slow page: preview         |
+                                           v                        |
+      a move: the rest begins anew -->  resting -- REST is over, ---+
+                                                   a value set, refresh()
+
+A `Result` is taken whole or not at all: what fails half way leaves the page as
+it was.  What the browser says is checked by `protocol`, then one method
+``_on_<kind>`` does it; nothing that goes wrong there is raised.
 """
 
+from __future__ import annotations
+
+import asyncio
 import dataclasses
+import logging
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
 from types import SimpleNamespace
+from typing import TYPE_CHECKING, Any
 
 from dryward import units
 from dryward.checks import PlainError, UnknownName
-from dryward.panels.bench.tasks import Tasks
-from dryward.panels.desk import Desk
-from dryward.panels.readouts import Strip
-from dryward.panels.settings import Settings
-from dryward.panels.sheet import STANDING, Sheet
-from dryward.panels.standard import standard
-from dryward.panels.talk import Talk
+from dryward.panels import protocol
+from dryward.panels.controls import PLACES, Choice, Control, Slider, standard
+from dryward.panels.desk import parts
+from dryward.panels.learner import Prediction, Questions, Settings, Tasks
+from dryward.panels.readouts import Readout, Strip
 from dryward.pictures.live import PictureCache
-from dryward.teaching import words
+from dryward.teaching import lessons, words
+from dryward.teaching.arithmetic import Step
 from dryward.verdict.words import capital
 
-#: Places along a slider at which a strip is judged.
-PLACES = 41
+if TYPE_CHECKING:
+    from dryward.pictures.live import LivePicture
+    from dryward.verdict import Verdict
+
+_log = logging.getLogger(__name__)
+
+#: Seconds a slider must rest before a slow model runs in full.
+REST = 0.25
 
 
-class Page(Talk):
+@dataclass(frozen=True)
+class Result:
+    """One state, and all that a page says and draws of it.
+
+    `views` are what the pictures draw, `layers` the ground and what moves of
+    each picture, as image bytes.
+    """
+
+    state: Any = None
+    verdict: Verdict | None = None
+    sentence: str = ""
+    readouts: tuple[Readout, ...] = ()
+    views: tuple[Any, ...] = ()
+    layers: tuple[tuple[bytes, bytes], ...] = ()
+    alts: tuple[str, ...] = ()
+
+
+class Page:
     """Base of all lesson pages; see the module for how one is written.
 
     Parameters
@@ -112,19 +161,18 @@ class Page(Talk):
     controls : dict
         Name -> control with ``value`` (shown unit), ``si``, ``min``, ``max``,
         ``options``.
+    result : Result
+        What is shown; `state`, `verdict`, `sentence`, `alts` are its parts.
     readouts : dict
         Name -> number in SI (None where there is none).
-    sentence : str
     picture : bytes
         The first picture; `pictures` has all.  The browser gets each in two
         layers, so the whole is drawn only for who asks.
-    verdict : Verdict or None
-        Of a page that judges.
+    strips_shown : dict
+        Name of a control -> its strip, as the browser gets it.
     trouble : str
         The sentence shown when the last move could not be computed.
-    state : object
-        What `compute` gave.
-    widget : Sheet
+    widget : PageWidget
         What the browser shows.
 
     Raises
@@ -133,113 +181,187 @@ class Page(Talk):
         For an unknown unit system.
     """
 
-    id = ""
-    handles = ()
-    draws = ()
-    buttons = ()
+    id: str = ""
+    handles: tuple[str | Slider | Choice, ...] = ()
+    draws: type[LivePicture] | tuple[type[LivePicture], ...] = ()
+    buttons: tuple[tuple[str, str], ...] = ()
+    slow: bool = False
+    #: Choices that `task_values` answers for.
+    task_choices: tuple[str, ...] = ()
 
-    def __init__(self, unit_system=None, settings=None):
+    def __init__(self, unit_system: str | None = None, settings: Settings | None = None) -> None:
         self.settings = settings or Settings()
-        self.unit_system = unit_system or self.settings["unit_system"]
-        if self.unit_system not in units.SHOWN:
-            raise UnknownName("unit system", self.unit_system, units.SHOWN)
+        self.unit_system: str = _known(unit_system or self.settings["unit_system"])
         self.sliders = tuple(standard(each) if isinstance(each, str) else each for each in self.handles)
-        self.state, self.verdict, self.sentence, self.trouble = None, None, "", ""
-        self.readouts, self.layers, self.alts = {}, (), ()
-        self._shown, self._whole = (), ()
         self.kinds = self.draws if isinstance(self.draws, tuple) else (self.draws,)
-        self.readout_list, self._live, self._drawings = [], {}, 0
-        self._waiting, self._seen, self._errors, self._retype = None, 0, {}, ""
-        self._strips = {}
-        self.widget = Sheet()
-        self._set_up()
-        self.desk, self.tasks = Desk(self), Tasks(self)
+        self.result, self.trouble = Result(), ""
+        self.strips_shown: dict[str, dict[str, Any]] = {}
+        self._live_pictures: dict[tuple[str, bool], tuple[PictureCache, ...]] = {}
+        self._whole: tuple[bytes, ...] | None = ()
+        self._drawn, self._heard, self._retype = 0, 0, ""
+        self._resting: asyncio.TimerHandle | None = None
+        self.lesson = lessons.lesson(self.id, self.unit_system)
+        self.prediction = Prediction(self.lesson.prediction)
+        self.prediction.again(self.settings.prediction(self.id))
+        self.questions, self.tasks = Questions(self.id, self.unit_system), Tasks(self.id)
+        self._open: set[str] = set()  # the folds that are open
+        self.widget = protocol.PageWidget()
+        self._make_controls({})
+        self.widget.observe(lambda change: self.hear({"kind": "moved", **change["new"]}), "moves")
+        self.widget.on_msg(lambda widget, content, buffers: self.hear(content, buffers))
         self.refresh()
-        self.desk.show()
-        self.send_bench()
+        self.send_frame()
+        self.send_desk()
 
-    # --- what a lesson says --------------------------------------------------
+    # --- what a lesson says ----------------------------------------------------------
 
-    def compute(self, at):
+    def compute(self, at: SimpleNamespace) -> Any:
         """The state at the controls' values; the lesson writes it."""
         raise NotImplementedError
 
-    def numbers(self, state):
+    def numbers(self, state: Any) -> Sequence[Readout]:
         """The readouts, the same names in the same order for every state; the lesson writes it."""
         raise NotImplementedError
 
-    def says(self, state):
+    def says(self, state: Any) -> str:
         """The sentence under the picture; the lesson writes it."""
         raise NotImplementedError
 
-    def views(self, state):
+    def views(self, state: Any) -> Any:
         """What each picture draws."""
         return state
 
-    def steps(self, state):
+    def steps(self, state: Any) -> list[Step]:
         """The steps of the hand calculation."""
         return []
 
-    def judge(self, state):
+    def judge(self, state: Any) -> Verdict | None:
         """What it means; None on a page that does not judge."""
+        return None
 
-    def strips(self, at, state):
-        """The state along each control."""
+    def strips(self, at: SimpleNamespace, state: Any) -> Mapping[str, Any]:
+        """The state along each control: a `Strip`, or what `put_strip` gave before."""
         return {}
 
-    def bench(self):
-        """The sections of the page's bench; see `bench`."""
-        return self.tasks.sections()
+    def preview(self, at: SimpleNamespace) -> Any:
+        """A quick state while a slider of a slow page moves."""
+        return None
 
-    def act(self, key, value=None, buffers=()):
-        """The reader did something on the bench."""
-        if key.startswith("task:"):
-            self.tasks.act(key)
-            self.follow()
-            self.send_bench()
+    def desk(self) -> Sequence[dict[str, Any] | None]:
+        """The sections of a page that is worked on, made with `desk.parts`."""
+        return ()
 
-    def seen(self):
+    def act(self, key: str, value: Any = None, buffers: Sequence[Any] = ()) -> None:
+        """The reader did something on the desk."""
+
+    @property
+    def unsaved(self) -> bool:
+        """Whether work on the desk would be lost if the page were closed now."""
+        return False
+
+    def seen(self) -> None:
         """The page of the index came into view again."""
 
-    def task_values(self):
+    def task_values(self) -> Mapping[str, float]:
         """What a choice of this page means to a practical task: control name -> SI."""
         return {}
 
-    def preview(self, at):
-        """A quick state while a slider of a slow page moves."""
+    # --- what a lesson may use -------------------------------------------------------
 
-    # --- what a lesson may use ------------------------------------------------
-
-    def show(self, value, quantity, digits=None):
+    def show(self, value: float, quantity: str, digits: int | None = None) -> str:
         """A number of SI with its unit, as this reader has it."""
         return units.show(value, quantity, self.unit_system, digits)
 
-    def say(self, text):
+    def say(self, text: str) -> str:
         """A text whose ``{20 degF}`` numbers are put in this reader's units."""
         return words.shown(text, self.unit_system)
 
-    def along(self, name, count=PLACES):
+    def along(self, name: str, count: int = PLACES) -> list[Any]:
         """Even places along a slider, left to right, in SI; or the options of a choice."""
-        control = self.controls[name]
-        return list(control.options) if control.options else control.along(count)
+        return self.controls[name].along(count)
 
     @property
-    def at(self):
+    def at(self) -> SimpleNamespace:
         """All controls by name, in SI."""
         return SimpleNamespace(**{name: control.si for name, control in self.controls.items()})
 
-    # --- what a page does -------------------------------------------------------
+    # --- what is shown ---------------------------------------------------------------
 
-    def refresh(self):
+    @property
+    def state(self) -> Any:
+        """What `compute` gave."""
+        return self.result.state
+
+    @property
+    def verdict(self) -> Verdict | None:
+        """Of a page that judges."""
+        return self.result.verdict
+
+    @property
+    def sentence(self) -> str:
+        """The words under the picture, headed by the state on a page that judges."""
+        return self.result.sentence
+
+    @property
+    def alts(self) -> tuple[str, ...]:
+        """Each picture in words."""
+        return self.result.alts
+
+    @property
+    def layers(self) -> tuple[tuple[bytes, bytes], ...]:
+        """Each picture as its ground and what moves."""
+        return self.result.layers
+
+    @property
+    def readout_list(self) -> list[Readout]:
+        """The readouts in their order."""
+        return list(self.result.readouts)
+
+    @property
+    def readouts(self) -> dict[str, Any]:
+        """Numbers in SI by name, and the state on a page that judges."""
+        found: dict[str, Any] = {each.name: each.value for each in self.result.readouts}
+        return found if self.verdict is None else {**found, "state": self.verdict.state}
+
+    @property
+    def pictures(self) -> tuple[bytes, ...]:
+        """All pictures, image bytes."""
+        if self._whole is None:
+            drawn = zip(self.live_pictures(), self.result.views, strict=True)
+            self._whole = tuple(picture.render(view) for picture, view in drawn)
+        return self._whole
+
+    @property
+    def picture(self) -> bytes:
+        """The first picture, image bytes."""
+        return self.pictures[0] if self.pictures else b""
+
+    @property
+    def has_steps(self) -> bool:
+        """Whether the lesson wrote a hand calculation."""
+        return type(self).steps is not Page.steps
+
+    @property
+    def locked(self) -> bool:
+        """Whether controls and drawing wait for a prediction; the index has nothing to cover."""
+        return bool(self.draws) and self.prediction.chosen is None and not self.settings["instructor"]
+
+    def live_pictures(self) -> tuple[PictureCache, ...]:
+        """The pictures of the present unit system and type size, made once; those of another are dropped."""
+        key = (self.unit_system, bool(self.settings["projector"]))
+        if key not in self._live_pictures:
+            self._live_pictures = {key: tuple(PictureCache(kind, *key) for kind in self.kinds)}
+        return self._live_pictures[key]
+
+    # --- from one state to the next --------------------------------------------------
+
+    def refresh(self) -> None:
         """Compute and draw at once, from the controls as they stand.
 
-        Raises
-        ------
-        Exception
-            What `compute` raises by mistake, after the page has said so in
-            one sentence; a `PlainError` is shown and not raised.
+        What `compute` raises by mistake is raised, after the page has said so
+        in one sentence; a `PlainError` is shown and not raised.
         """
-        self._stop_waiting()
+        self._settle()
         try:
             self._take(self.compute(self.at))
             self.trouble = ""
@@ -247,108 +369,337 @@ class Page(Talk):
             self.trouble = str(reason)
         except Exception as reason:
             self.trouble = f"This page could not work that out ({type(reason).__name__}). Move a control back."
-            self.send()
+            self.send_live()
             raise
-        self.send()
+        self.send_live()
 
-    def _take(self, state, full=True):
-        views = self.views(state)
-        views = views if isinstance(views, tuple) else (views,) * len(self.kinds)
-        live = self.live_pictures()
-        # All of it or nothing: what fails half way leaves the page as it was.
-        readouts, sentence, verdict = list(self.numbers(state)), self.says(state), self.judge(state)
-        if verdict is not None:
-            sentence = f"{capital(verdict.state)}. {sentence}"
-            views = tuple(dataclasses.replace(view, verdict=verdict.state) for view in views)
-        layers = tuple(picture.layers(view) for picture, view in zip(live, views, strict=True))
-        alts = tuple(picture.alt(view) for picture, view in zip(live, views, strict=True))
-        before, self.verdict = self.verdict, verdict
-        if full:
+    def follow(self) -> None:
+        """Refresh for the browser: what goes wrong is said and never raised."""
+        try:
+            self.refresh()
+        except Exception as reason:
+            self._mishap(reason)
+
+    def _rest(self, loop: asyncio.AbstractEventLoop) -> None:
+        """Draw the preview now, and all of it once the slider has rested."""
+        self._settle()
+        self._resting = loop.call_later(REST, self.follow)
+        try:
+            state = self.preview(self.at)
+            if state is not None:
+                self._take(state, whole=False)
+            self.trouble = ""
+        except PlainError as reason:
+            self.trouble = str(reason)
+        except Exception as reason:
+            self._mishap(reason)
+        self.send_live()
+
+    def _settle(self) -> None:
+        if self._resting is not None:
+            self._resting.cancel()
+            self._resting = None
+
+    def _take(self, state: Any, whole: bool = True) -> None:
+        """Show a state; without `whole` the strips stay as they were."""
+        before, self.result = self.result, self._result_of(state)
+        if whole:
             try:
                 found = self.strips(self.at, state)
             except Exception:
-                self.verdict = before
+                self.result = before
                 raise
-            self._strips = {
-                name: self._here(name, strip, verdict).shown(self.controls[name]) if isinstance(strip, Strip) else strip
+            self.strips_shown = {
+                name: self._with_handle(name, strip) if isinstance(strip, Strip) else strip
                 for name, strip in found.items()
             }
-        self.state, self.sentence, self.layers, self.alts = state, sentence, layers, alts
-        self._shown, self._whole = tuple(zip(live, views, strict=True)), None
-        self.readout_list = readouts
-        self._drawings += 1
-        self.readouts = {each.name: each.value for each in readouts}
+        self._drawn, self._whole = self._drawn + 1, None
+
+    def _result_of(self, state: Any) -> Result:
+        views = self.views(state)
+        views = views if isinstance(views, tuple) else (views,) * len(self.kinds)
+        readouts, sentence, verdict = tuple(self.numbers(state)), self.says(state), self.judge(state)
         if verdict is not None:
-            self.readouts["state"] = verdict.state
+            sentence = f"{capital(verdict.state)}. {sentence}"
+            views = tuple(dataclasses.replace(view, verdict=verdict.state) for view in views)
+        drawn = list(zip(self.live_pictures(), views, strict=True))
+        layers = tuple(picture.layers(view) for picture, view in drawn)
+        return Result(
+            state, verdict, sentence, readouts, views, layers, tuple(picture.alt(view) for picture, view in drawn)
+        )
 
-    def _here(self, name, strip, verdict):
-        """A strip with the page's own state under the handle."""
+    def _with_handle(self, name: str, strip: Strip) -> dict[str, Any]:
+        """A strip for the browser, with the page's own state under the handle."""
         control = self.controls[name]
-        if verdict is None:
-            return strip
-        if control.options:
-            place = control.options.index(control.value)
-            return Strip((*strip.states[:place], verdict.state, *strip.states[place + 1 :]))
-        here = min(max(control.fraction(control.value), 0.0), 1.0)
-        even = strip.places or [k / (len(strip.states) - 1) for k in range(len(strip.states))]
-        known = {place: state for place, state in zip(even, strip.states, strict=True) if abs(place - here) > 1e-6}
-        known[here] = verdict.state
-        places = tuple(sorted(known))
-        return Strip(tuple(known[place] for place in places), places)
+        return (strip.with_handle(control, self.verdict.state) if self.verdict else strip).shown(control)
 
-    def put_strip(self, name, strip):
-        """Show a strip that was filled meanwhile, and give what is shown; see `filling`."""
-        shown = self._here(name, strip, self.verdict).shown(self.controls[name])
-        self._strips = {**self._strips, name: shown}
+    def put_strip(self, name: str, strip: Strip) -> dict[str, Any]:
+        """Show a strip that was filled meanwhile, and give what is shown; see `readouts.Filling`."""
+        shown = self._with_handle(name, strip)
+        self.strips_shown = {**self.strips_shown, name: shown}
         return shown
 
-    def live_pictures(self):
-        """The pictures of the present unit system and type size, made once; those of another are dropped."""
-        key = (self.unit_system, self.settings["projector"])
-        if key not in self._live:
-            self._live = {
-                key: tuple(PictureCache(kind, self.unit_system, self.settings["projector"]) for kind in self.kinds)
-            }
-        return self._live[key]
-
-    @property
-    def pictures(self):
-        """All pictures, image bytes."""
-        if self._whole is None:
-            self._whole = tuple(picture.render(view) for picture, view in self._shown)
-        return self._whole
-
-    @property
-    def picture(self):
-        """The first picture, image bytes."""
-        return self.pictures[0] if self.pictures else b""
-
-    def _set_up(self, keep=None):
+    def _make_controls(self, keep: Mapping[str, Any]) -> None:
         """Make the controls, at their starts or at values of SI."""
-        keep = keep or {}
-        self.controls = {each.name: each.control(self.unit_system, keep.get(each.name)) for each in self.sliders}
+        self.controls: dict[str, Control] = {
+            each.name: each.control(self.unit_system, keep.get(each.name)) for each in self.sliders
+        }
         for control in self.controls.values():
             control.moved = self.refresh
-        self._errors = {}
+        self._errors: dict[str, str] = {}
 
-    def switch_units(self, unit_system):
-        """Show everything in the other unit system, the sliders where they are."""
-        if unit_system not in units.SHOWN:
-            raise UnknownName("unit system", unit_system, units.SHOWN)
+    def switch_units(self, unit_system: str) -> None:
+        """Show everything in the other unit system, the sliders where they are; UnknownName for one there is not."""
         keep = {name: control.si for name, control in self.controls.items()}
-        self.unit_system = self.settings["unit_system"] = unit_system
-        self._set_up(keep)
+        self.unit_system = self.settings["unit_system"] = _known(unit_system)
+        self._make_controls(keep)
         self.refresh()
-        self.desk.new_units()
-        self.send_bench()
+        self.lesson = lessons.lesson(self.id, self.unit_system)
+        self.prediction.asked = self.lesson.prediction
+        self.questions.ask(self.unit_system)
+        self.send_frame()
+        self.send_desk()
 
-    @property
-    def has_steps(self):
-        """Whether the lesson wrote a hand calculation."""
-        return type(self).steps is not Page.steps
+    # --- what the browser says -------------------------------------------------------
 
-    def __repr__(self):
-        return STANDING
+    def hear(self, content: object, buffers: Sequence[Any] = ()) -> None:
+        """Do what one message of the browser asks; what goes wrong is said in one sentence and never raised."""
+        try:
+            message = protocol.read(content)
+            do: Callable[..., None] = getattr(self, f"_on_{message.kind}")
+            if message.kind == "desk":
+                do(**message.fields, buffers=buffers)
+            else:
+                do(**message.fields)
+        except PlainError as reason:
+            self.trouble = str(reason)
+            self.send_live()
+        except Exception as reason:  # a learner never sees a traceback
+            self._mishap(reason)
 
-    def _repr_mimebundle_(self, **keys):
+    def _mishap(self, reason: Exception) -> None:
+        """Say in one sentence that something unforeseen happened, and log it."""
+        _log.debug("page %s", self.id, exc_info=reason)
+        self.trouble = f"This page could not do that ({type(reason).__name__}). Run its cell again to start afresh."
+        self.send_live()
+
+    def _control(self, name: str) -> Control:
+        if name not in self.controls:
+            raise protocol.Malformed
+        return self.controls[name]
+
+    def _on_opened(self) -> None:
+        self.settings.opened(self.id)
+        if self.settings.trouble:
+            self.send_frame()
+
+    def _on_seen(self) -> None:
+        self.seen()
+
+    def _on_moved(self, serial: int, system: str, values: Mapping[str, object]) -> None:
+        if system != self.unit_system:
+            return  # sent before a switch of units
+        for name, value in values.items():
+            if name in self.controls:
+                try:
+                    self.controls[name].put(value)
+                    self._errors.pop(name, None)
+                except PlainError as reason:
+                    self._errors[name] = str(reason)
+        self._heard = serial
+        loop = _running_loop() if self.slow else None
+        if loop is None:
+            self.follow()
+        else:
+            self._rest(loop)
+
+    def _on_typed(self, name: str, text: str | None) -> None:
+        control = self._control(name)
+        self._errors.pop(name, None)
+        if text is not None:
+            try:
+                control.put(control.read(text))
+            except PlainError as reason:
+                self._errors[name] = str(reason)
+            else:
+                self._retype = name
+                self.follow()
+                self._retype = ""
+                return
+        self.send_live()
+
+    def _on_action(self, name: str) -> None:
+        if name not in dict(self.buttons):
+            raise protocol.Malformed
+        getattr(self, name)()
+        self.follow()
+
+    def _on_desk(self, key: str, value: Any, buffers: Sequence[Any]) -> None:
+        if key.startswith("task:"):
+            self._task(key)
+        else:
+            self.act(key, value, buffers)
+
+    def _task(self, key: str) -> None:
+        """Put the sliders at the start of a practical task, or judge them."""
+        _, what, id = (*key.split(":", 2), "", "")[:3]
+        if what not in ("start", "check") or id not in [task.id for task in self.tasks.tasks]:
+            raise protocol.Malformed
+        if what == "start":
+            self.tasks.start(id, self.controls)
+        elif self.tasks.judge(id, self.controls, self.unit_system, self.task_values, self.task_choices):
+            self.settings.solved(self.id, id)
+        self.follow()
+        self.send_desk()
+
+    def _on_predict(self, choice: int | None) -> None:
+        self.prediction.choose(choice)
+        key = self.prediction.key()
+        if key is not None:
+            self.settings.predicted(self.id, key)
+        self.send_frame()
+
+    def _on_reveal(self) -> None:
+        if self.settings["instructor"] or self.prediction.chosen is not None:
+            self.prediction.reveal = not self.prediction.reveal
+            self.send_frame()
+
+    def _on_hands(self, choice: int, by: int) -> None:
+        self.prediction.raise_hand(choice, by)
+        self.send_frame()
+
+    def _on_answer(self, number: int, choice: int) -> None:
+        picked = self.questions.answer(number, choice)
+        self.settings.answered(self.id, self.questions.asked[number], picked)
+        self.send_frame()
+
+    def _on_new_questions(self) -> None:
+        self.questions.renew(self.unit_system)
+        self.send_frame()
+
+    def _on_fold(self, key: str, open: bool) -> None:
+        (self._open.add if open else self._open.discard)(key)
+        if key == "arithmetic" and open:
+            self.send_live()
+
+    def _on_system(self, value: str) -> None:
+        self.switch_units(value)
+
+    def _on_projector(self, value: bool) -> None:
+        self._switch("projector", value)
+
+    def _on_instructor(self, value: bool) -> None:
+        self.prediction.reveal = False
+        self._switch("instructor", value)
+
+    def _switch(self, name: str, value: bool) -> None:
+        self.settings[name] = value
+        self.follow()
+        self.send_frame()
+
+    # --- what the browser is told ----------------------------------------------------
+
+    def send_live(self) -> None:
+        """Send what a move changes."""
+        live: protocol.Live = {
+            "seen": self._heard,
+            "values": {name: control.value for name, control in self.controls.items()},
+            "errors": dict(self._errors),
+            "retype": self._retype,
+            "strips": self.strips_shown,
+            "drawn": self._drawn,
+            "pictures": [moving for _, moving in self.layers],
+            "alts": list(self.alts),
+            "readouts": [each.shown(self.unit_system) for each in self.result.readouts if not each.hidden],
+            "sentence": self.sentence,
+            "state": self.verdict.state if self.verdict else "",
+            "trouble": self.trouble,
+            "steps": self._steps(),
+            "busy": self._resting is not None,
+        }
+        # In one message, so that no curve is ever seen over the axis of another.
+        with self.widget.hold_sync():
+            self.widget.live = live
+            self.widget.grounds = [ground for ground, _ in self.layers]
+
+    def _steps(self) -> list[dict[str, str]]:
+        """The steps of the hand calculation, when its fold is open."""
+        if "arithmetic" not in self._open or self.state is None:
+            return []
+        found = self.steps(self.state)
+        return [{"words": each.words, "formula": each.formula, "result": str(each.result)} for each in found]
+
+    def send_frame(self) -> None:
+        """Build the page on the screen anew: words, units or locks have changed."""
+        lesson, settings = self.lesson, self.settings
+        needs = [lessons.lesson(id).title for id in lesson.needs]
+        leaves = "this picture leaves" if self.draws else "the lessons leave"
+        frame: protocol.Frame = {
+            "number": lesson.number,
+            "title": lesson.title,
+            "question": lesson.question,
+            "needs": f"Comes after: {', '.join(needs)}." if needs else "",
+            "system": self.unit_system,
+            "projector": settings["projector"],
+            "type_size": settings["type_size"],
+            "instructor": settings["instructor"],
+            "locked": self.locked,
+            "reveal": self.prediction.reveal,
+            "prediction": self.prediction.frame(),
+            "controls": [control.frame() for control in self.controls.values()],
+            "actions": [{"name": name, "words": text} for name, text in self.buttons],
+            "pictures": [{"width": each.width, "height": each.height} for each in self.live_pictures()],
+            "readouts": [{"name": each.name, "words": each.words} for each in self.readout_list if not each.hidden],
+            "has_arithmetic": self.has_steps,
+            "folds": [
+                {"key": "sources", "title": "Where the numbers come from", "items": list(lesson.sources)},
+                {"key": "limits", "title": f"What {leaves} out", "items": list(lesson.limits)},
+            ],
+            "questions": self.questions.frame(),
+            "unkept": settings.trouble,
+            "takeaway": lesson.takeaway,
+            "cautions": [
+                {"title": each.title, "text": self.say(each.text)} for each in map(words.caution, lesson.cautions)
+            ],
+        }
+        self.widget.frame = frame
+
+    def send_desk(self) -> None:
+        """Show the sections of the desk anew, those of the practical tasks last."""
+        sections = [each for each in self.desk() if each]
+        sections += [self._task_section(task) for task in self.tasks.tasks]
+        desk: protocol.Desk = {"sections": sections, "unsaved": self.unsaved}
+        self.widget.desk = desk
+
+    def _task_section(self, task: Any) -> dict[str, Any]:
+        solved, said = self.tasks.words.get(task.id, (False, ""))
+        return parts.section(
+            f"task-{task.id}",
+            "Try it: a job for the sliders",
+            parts.text(self.say(task.text)),
+            parts.row(
+                parts.button(f"task:start:{task.id}", "Put the sliders at the start"),
+                parts.button(f"task:check:{task.id}", "Check my sliders"),
+                parts.text(said, "dw-verdict" if solved else "") if said else None,
+            ),
+        )
+
+    def __repr__(self) -> str:
+        return protocol.STANDING
+
+    def _repr_mimebundle_(self, **keys: Any) -> Any:
         return self.widget._repr_mimebundle_(**keys)
+
+
+def _known(unit_system: str) -> str:
+    if unit_system not in units.SHOWN:
+        raise UnknownName("unit system", unit_system, units.SHOWN)
+    return unit_system
+
+
+def _running_loop() -> asyncio.AbstractEventLoop | None:
+    """The loop that brings the browser's messages, where there is one."""
+    try:
+        return asyncio.get_running_loop()
+    except RuntimeError:
+        return None

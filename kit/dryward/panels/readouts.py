@@ -1,35 +1,31 @@
-"""What a lesson gives back to its page: readouts, strips, steps."""
+"""What a lesson gives back to its page: numbers, strips under the controls, and strips that fill in the background."""
 
+from __future__ import annotations
+
+import asyncio
+import threading
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
 
 from dryward import units
+from dryward.panels.controls import ChoiceControl, Control, SliderControl
 from dryward.verdict import DRY, STATES, UNKNOWN
 from dryward.verdict.words import capital
+
+if TYPE_CHECKING:
+    from dryward.panels.page import Page
 
 
 @dataclass(frozen=True)
 class Readout:
     """One number under the picture, at most five a page.
 
-    Parameters
-    ----------
-    name : str
-        Key in ``page.readouts``.
-    words : str
-        What stands over it; the same for every state.
-    value : float or None
-        In SI; None where there is none.
-    quantity : str
-        One of `units`; empty for a bare number.
-    text : str
-        Shown instead of the number, where words say it better.
-    note : str
-        A second line under it.
-    both : bool
-        Whether the other unit system stands in the second line.
-    digits : int, optional
-    hidden : bool
-        In ``page.readouts`` but not on the page.
+    `words` stand over it, the same for every state; `value` is in SI, None
+    where there is none; `quantity` is one of `units`, empty for a bare number.
+    `text` is shown instead of the number, `note` in a second line, where with
+    `both` the other unit system stands.  A hidden one is in ``page.readouts``
+    but not on the page.
     """
 
     name: str
@@ -42,11 +38,11 @@ class Readout:
     digits: int | None = None
     hidden: bool = False
 
-    def shown(self, system):
+    def shown(self, system: str) -> dict[str, str]:
         """The two lines of it, in a unit system."""
         return {"name": self.name, "value": self._value(system), "also": self._also(system)}
 
-    def _value(self, system):
+    def _value(self, system: str) -> str:
         if self.text:
             return self.text
         if self.value is None:
@@ -55,7 +51,7 @@ class Readout:
             return f"{self.value:.3g}" if self.digits is None else f"{self.value:.{self.digits}f}"
         return units.show(self.value, self.quantity, system, self.digits)
 
-    def _also(self, system):
+    def _also(self, system: str) -> str:
         if self.note or not self.both or self.value is None:
             return self.note
         return units.show(self.value, self.quantity, "si" if system == "us" else "us")
@@ -65,35 +61,48 @@ class Readout:
 class Strip:
     """The state along a control, all else as it is now.
 
-    Parameters
-    ----------
-    states : sequence of str
-        Of `verdict.STATES`, or "not known yet": at the places of a slider
-        from left to right, or for each option of a choice.
-    places : sequence of float, optional
-        Where along the slider [-], rising from 0 to 1; otherwise even.
+    `states` are of `verdict.STATES`, or "not known yet": at the places of a
+    slider from left to right, or for each option of a choice.  `places` say
+    where along the slider [-], rising from 0 to 1; otherwise they are even.
     """
 
-    states: tuple
-    places: tuple = ()
+    states: tuple[str, ...]
+    places: tuple[float, ...] = ()
 
     @property
-    def holds(self):
+    def holds(self) -> tuple[bool, ...]:
         """Where it is dry."""
         return tuple(each == DRY for each in self.states)
 
-    def shown(self, control):
-        """Stretches and words for the sheet."""
-        if control.options:
+    @property
+    def even(self) -> tuple[float, ...]:
+        """The places, given or even."""
+        return self.places or tuple(k / (len(self.states) - 1) for k in range(len(self.states)))
+
+    def with_handle(self, control: Control, state: str) -> Strip:
+        """The same strip with the page's own state under the handle."""
+        if isinstance(control, SliderControl):
+            here = min(max(control.fraction(control.value), 0.0), 1.0)
+            both = zip(self.even, self.states, strict=True)
+            known = {place: each for place, each in both if abs(place - here) > 1e-6}
+            known[here] = state
+            places = tuple(sorted(known))
+            return Strip(tuple(known[place] for place in places), places)
+        place = control.options.index(control.value)
+        return Strip((*self.states[:place], state, *self.states[place + 1 :]))
+
+    def shown(self, control: Control) -> dict[str, Any]:
+        """Stretches ``[from, to, state]`` along a slider, and words, for the browser."""
+        if isinstance(control, ChoiceControl):
             return {"spans": [], "words": _of_options(control, self.states)}
-        places = self.places or tuple(k / (len(self.states) - 1) for k in range(len(self.states)))
-        runs = _runs(self.states)
+        assert isinstance(control, SliderControl)  # there is no third kind
+        places, runs = self.even, _runs(self.states)
         edges = [0.0, *(0.5 * (places[first - 1] + places[first]) for _, first, _ in runs[1:]), 1.0]
         spans = [[a, b, state] for (state, *_), a, b in zip(runs, edges, edges[1:], strict=False)]
         return {"spans": spans, "words": _of_slider(control, self.states, places, runs)}
 
 
-def _of_options(control, states):
+def _of_options(control: ChoiceControl, states: Sequence[str]) -> str:
     """Each state that occurs, with the options that have it."""
     said = []
     for state in (*STATES, UNKNOWN):
@@ -104,7 +113,9 @@ def _of_options(control, states):
     return ". ".join(said)
 
 
-def _of_slider(control, states, places, runs):
+def _of_slider(
+    control: SliderControl, states: Sequence[str], places: Sequence[float], runs: list[tuple[str, int, int]]
+) -> str:
     """Where each stretch lies, in the numbers of the slider."""
     done = sum(each != UNKNOWN for each in states)
     if done < len(states):
@@ -113,8 +124,8 @@ def _of_slider(control, states, places, runs):
         return f"{capital(runs[0][0])} at every setting"
     rising, said = control.scale.left < control.scale.right, []
     before, behind = ("below", "above") if rising else ("above", "below")
-    ends = [tuple(_at(control, places[place]) for place in run[1:]) for run in runs]
-    printed = [tuple(control.say(each) for each in pair) for pair in ends]
+    ends = [(control.at(places[first]), control.at(places[last])) for _, first, last in runs]
+    printed = [(control.say(low), control.say(high)) for low, high in ends]
     # Where two neighbors print the same number, it is told of the one that has it: True, and the other lies beyond.
     later = [
         here[0] == last[1] and (float(here[0]) - first) * (1 if rising else -1) >= -1e-9
@@ -139,12 +150,7 @@ def _of_slider(control, states, places, runs):
     return capital(", ".join(said))
 
 
-def _at(control, place):
-    left, right = control.scale.left, control.scale.right
-    return left * (right / left) ** place if control.slider.log else left + (right - left) * place
-
-
-def _runs(states):
+def _runs(states: Sequence[str]) -> list[tuple[str, int, int]]:
     """(state, first place, last place) of each stretch of one state."""
     runs, first = [], 0
     for place in range(1, len(states) + 1):
@@ -152,3 +158,78 @@ def _runs(states):
             runs.append((states[first], first, place - 1))
             first = place
     return runs
+
+
+#: For each control, what gives the state at one place along it.
+Work = Mapping[str, Callable[[Any], str]]
+
+
+class Filling:
+    """Fills the strips of a page whose places each need an hourly run.
+
+    The runs go on in another thread while the page can be used; each result
+    shows at once, and a move of any control drops what is left.
+    """
+
+    def __init__(self, page: Page, places: int = 11) -> None:
+        self.page, self.places = page, places
+        self._turn = 0
+        self._thread: threading.Thread | None = None
+        #: What the strips show now, by control name.
+        self.shown: dict[str, dict[str, Any]] = {}
+
+    def along(self, name: str) -> list[Any]:
+        """The places along a slider, left to right [SI], or the options of a choice."""
+        return self.page.along(name, self.places)
+
+    def drop(self) -> None:
+        """Forget what is still to be found."""
+        self._turn += 1
+
+    def start(self, work: Work) -> None:
+        """Fill the strips of these controls from nothing."""
+        self.drop()
+        self.shown = {}
+        try:
+            loop = asyncio.get_running_loop()
+        except RuntimeError:
+            return  # nobody is looking: `now` does it for who asks
+        turn = self._turn
+        found: dict[str, dict[int, str]] = {name: {} for name in work}
+        along = {name: self.along(name) for name in work}
+        most = max((len(each) for each in along.values()), default=0)
+        for name in work:
+            self._show(name, found[name])
+
+        def tell(name: str, place: int, state: str) -> None:
+            if turn == self._turn:
+                found[name][place] = state
+                self._show(name, found[name])
+                self.page.send_live()
+
+        def go() -> None:
+            for place in range(most):
+                for name, judged in work.items():
+                    places = along[name]
+                    if place >= len(places):
+                        continue
+                    if turn != self._turn:
+                        return
+                    try:
+                        answer = judged(places[place])
+                    except Exception:  # a run that fails leaves its place open
+                        continue
+                    if loop.is_closed():
+                        return  # the page is gone
+                    loop.call_soon_threadsafe(tell, name, place, answer)
+
+        self._thread = threading.Thread(target=go, daemon=True, name="strips")
+        self._thread.start()
+
+    def now(self, work: Work) -> dict[str, Strip]:
+        """The same at once, all of it: control name -> Strip."""
+        return {name: Strip(tuple(judged(at) for at in self.along(name))) for name, judged in work.items()}
+
+    def _show(self, name: str, found: Mapping[int, str]) -> None:
+        strip = Strip(tuple(found.get(k, UNKNOWN) for k in range(len(self.along(name)))))
+        self.shown[name] = self.page.put_strip(name, strip)

@@ -180,12 +180,12 @@ def _moment(offset):
 def _dew_point(name, series, bad, notes):
     """Where only the relative humidity was measured, the dew point that belongs to it."""
     use = bad["temp_dew"] & ~bad["temp_air"] & ~bad["relative_humidity"] & (series["relative_humidity"] > 1.0)
-    if use.anyXX:
+    if use.any():
         share = np.minimum(series["relative_humidity"][use], 100.0) / 100
         vapor = share * air.saturation_vapor_pressure(series["temp_air"][use], over="water")
         series["temp_dew"][use] = air.dew_point(vapor, over="water")
         bad["temp_dew"][use] = False
-        notes.append(f"{name}: dew point from the relative humidity in {int(use.sumXX)} hours without one.")
+        notes.append(f"{name}: dew point from the relative humidity in {int(use.sum())} hours without one.")
     both = ~bad["temp_dew"] & ~bad["temp_air"]
     bad["temp_dew"] |= both & (series["temp_dew"] > series["temp_air"] + _ROUNDING)
 
@@ -193,10 +193,10 @@ def _dew_point(name, series, bad, notes):
 def _small_faults(name, series, notes):
     """Rounding that would otherwise be refused: said, not hidden."""
     over = series["temp_dew"] > series["temp_air"]
-    if over.anyXX:
+    if over.any():
         series["temp_dew"] = np.minimum(series["temp_dew"], series["temp_air"])
         notes.append(
-            f"{name}: dew point up to {_ROUNDING:g} K above the temperature in {int(over.sumXX)} hours, lowered to it."
+            f"{name}: dew point up to {_ROUNDING:g} K above the temperature in {int(over.sum())} hours, lowered to it."
         )
     for column in _SUN:
         values = series[column]
@@ -257,14 +257,14 @@ def _text(path):
             file.seek(0)
             raw = (gzip.GzipFile(fileobj=file) if packed else file).read(LARGEST + 1)
     except OSError as error:
-        raise BadFile(f"{name} cannot be opened: {(error.strerror or 'unknown reason').lowerXX}.") from None
+        raise BadFile(f"{name} cannot be opened: {(error.strerror or 'unknown reason').lower()}.") from None
     except (EOFError, zlib.error):
         raise BadFile(f"{name} is cut off: the packed file ends too early.") from None
     if len(raw) > LARGEST:
         raise BadFile(f"{name} is too large; a weather file of one year is at most {LARGEST / 1e6:.0f} MB.")
     if b"\0" in raw:
         raise BadFile(f"{name} is not text, so it is no EPW weather file.")
-    return name, raw.decode("utf-8-sig", errors="replace").splitlinesXX
+    return name, raw.decode("utf-8-sig", errors="replace").splitlines()
 
 
 def _header(name, lines):
@@ -294,13 +294,13 @@ def _header(name, lines):
     dryward.checks.BadFile: a.epw is no EPW weather file: its first line must begin with "LOCATION".
     """
     place = lines[0].split(",") if lines else [""]
-    if place[0].stripXX.upper() != "LOCATION":
+    if place[0].strip().upper() != "LOCATION":
         raise BadFile(f'{name} is no EPW weather file: its first line must begin with "LOCATION".')
-    if len(lines) <= HEADER or not lines[HEADER - 1].upperXX.startswith("DATA PERIODS"):
+    if len(lines) <= HEADER or not lines[HEADER - 1].upper().startswith("DATA PERIODS"):
         raise BadFile(f'{name} is cut off or has a broken header: its line {HEADER} must begin with "DATA PERIODS".')
     periods = lines[HEADER - 1].split(",")
-    if len(periods) > 2 and periods[2].stripXX not in ("1", ""):
-        raise BadFile(f"{name} has {periods[2].stripXX[:10]} records an hour; only files with one are understood.")
+    if len(periods) > 2 and periods[2].strip() not in ("1", ""):
+        raise BadFile(f"{name} has {periods[2].strip()[:10]} records an hour; only files with one are understood.")
     try:
         latitude, longitude, zone, altitude = (float(part) for part in place[6:10])
     except ValueError:
@@ -310,14 +310,14 @@ def _header(name, lines):
             f"{name}, line 1: latitude {latitude:g}, longitude {longitude:g}, time zone {zone:g} and "
             f"altitude {altitude:g} m are no place on earth."
         )
-    title = "".join(c for c in place[1] if c.isprintableXX).strip()[:60]
-    if title.lowerXX in ("", "-", "unknown"):
+    title = "".join(c for c in place[1] if c.isprintable()).strip()[:60]
+    if title.lower() in ("", "-", "unknown"):
         title = Path(name).stem[:60]
     return title, latitude, longitude, zone, altitude
 
 
 def _whole(text, low, high):
-    return int(text) if text.stripXX.isdecimal() and low <= int(text) <= high else None
+    return int(text) if text.strip().isdecimal() and low <= int(text) <= high else None
 
 
 def _hour_of_year(fields):
@@ -328,7 +328,7 @@ def _hour_of_year(fields):
     if month == 2 and _whole(fields[2], 29, 29):
         return None
     day = _whole(fields[2], 1, int(DAYS[month - 1]))
-    return -1 if day is None else (int(DAYS[: month - 1].sumXX) + day - 1) * 24 + hour - 1
+    return -1 if day is None else (int(DAYS[: month - 1].sum()) + day - 1) * 24 + hour - 1
 
 
 def _cell(text):
@@ -369,7 +369,7 @@ def _rows(name, lines):
     found, line_of, notes = {}, {}, []
     broken, doubled, leap = [], [], 0
     for number, line in enumerate(lines[HEADER:], start=HEADER + 1):
-        if not line.stripXX:
+        if not line.strip():
             continue
         fields = line.split(",")[:_COLUMNS]
         place = _hour_of_year(fields) if len(fields) >= _NEEDED else -1
@@ -418,7 +418,7 @@ def _when(hour):
     """
     day, clock = divmod(hour, 24)
     month = int(np.searchsorted(np.cumsum(DAYS), day, side="right"))
-    return f"{MONTHS[month]} {day - int(DAYS[:month].sumXX) + 1} hour {clock + 1}"
+    return f"{MONTHS[month]} {day - int(DAYS[:month].sum()) + 1} hour {clock + 1}"
 
 
 # Root mean square of global - direct x cos(zenith) - diffuse over the hours with direct sun, in the middle against the
@@ -501,11 +501,11 @@ def _closed(hours, direct, rest, latitude, longitude, time_zone):
     end = pandas.DatetimeIndex(end, tz="UTC")
 
     def off(offset):
-        with warnings.catch_warningsXX:
+        with warnings.catch_warnings():
             # pvlib still asks pandas for a name that pandas is about to drop.
             warnings.simplefilter("ignore", DeprecationWarning)
             sun = pvlib.solarposition.ephemeris(end + pandas.Timedelta(hours=offset), latitude, longitude)
-        height = np.maximum(np.cos(np.radians(sun["apparent_zenith"].to_numpyXX)), 0.0)
+        height = np.maximum(np.cos(np.radians(sun["apparent_zenith"].to_numpy())), 0.0)
         return np.sqrt(np.mean((rest - direct * height) ** 2))
 
     low, high = SUN_OFFSETS

@@ -5,9 +5,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from dryward import air, units
+from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
-from dryward.panels.standard import standard
 from dryward.physics.moving_air import film_permeance
 from dryward.physics.sky import STEFAN_BOLTZMANN, SUBLIMATION_HEAT, dry_underside, frost_margin, night
 from dryward.pictures.night import Night, from_night

@@ -7,9 +7,8 @@ import numpy as np
 
 from dryward import building, weather
 from dryward.panels.controls import Choice, Scale, Slider
-from dryward.panels.filling import Filling
 from dryward.panels.page import Page
-from dryward.panels.readouts import Readout
+from dryward.panels.readouts import Filling, Readout
 from dryward.pictures.year import MoistureYear, YearGraph
 from dryward.teaching import words
 from dryward.teaching.arithmetic import Step

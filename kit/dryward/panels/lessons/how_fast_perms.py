@@ -7,9 +7,9 @@ import numpy as np
 from dryward import units
 from dryward.building import codes
 from dryward.panels import hand
+from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout
-from dryward.panels.standard import standard
 from dryward.physics.airleak import permeance_with_gaps
 from dryward.pictures.pipe import Pipe, PipeState
 from dryward.teaching.arithmetic import Step

@@ -7,10 +7,10 @@ import numpy as np
 from dryward import building, units
 from dryward.building import AirSpace, Layer, Material
 from dryward.panels import hand, wetness
+from dryward.panels.controls import standard
 from dryward.panels.lessons.where_it_gets_wet import OUTER, ROOFS
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
-from dryward.panels.standard import standard
 from dryward.physics import limits, steady
 from dryward.pictures.inside import Inside, InsideState
 from dryward.teaching.arithmetic import Step

@@ -5,10 +5,9 @@ from dataclasses import dataclass, replace
 from dryward import building
 from dryward.checks import PlainError
 from dryward.panels import hand, wetness
-from dryward.panels.controls import Choice, Scale
+from dryward.panels.controls import Choice, Scale, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
-from dryward.panels.standard import standard
 from dryward.physics import drying, limits, steady
 from dryward.pictures.reversal import Reversal, ReversalState
 from dryward.teaching.arithmetic import Step

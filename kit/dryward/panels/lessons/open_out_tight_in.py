@@ -7,9 +7,9 @@ import numpy as np
 from dryward import building
 from dryward.building import FixedMembrane
 from dryward.panels import hand, wetness
+from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
-from dryward.panels.standard import standard
 from dryward.physics import limits, steady
 from dryward.pictures.balance_map import BalanceMap, MapState
 from dryward.units import to_si

@@ -4,9 +4,9 @@ from dataclasses import dataclass, replace
 
 from dryward import air
 from dryward.panels import hand
+from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout
-from dryward.panels.standard import standard
 from dryward.pictures.curve import Curve, CurveState
 from dryward.teaching.arithmetic import Step
 from dryward.weather import Air

@@ -1,7 +1,7 @@
 """Start here: the way through, what is done, what is due, and how the pages look."""
 
 from dryward.checks import PlainError
-from dryward.panels.bench import parts
+from dryward.panels.desk import parts
 from dryward.panels.page import Page
 from dryward.teaching import lessons, paper, pathways, placement
 
@@ -44,11 +44,11 @@ class Start(Page):
         """Take in what other windows have kept meanwhile."""
         self.settings.refresh()
         self.follow()
-        self.send_bench()
+        self.send_desk()
 
     # --- the sections ----------------------------------------------------------------
 
-    def bench(self):
+    def desk(self):
         """The plan, reviews, settings, the ten questions and the paper quiz."""
         return [self._plan(), self._reviews(), self._settings(), self._test(), self._paper()]
 
@@ -162,7 +162,7 @@ class Start(Page):
         except PlainError as reason:
             self.words = str(reason)
         self.follow()
-        self.send_bench()
+        self.send_desk()
 
     def _do(self, key, value):
         kind, _, rest = key.partition(":")
@@ -172,10 +172,10 @@ class Start(Page):
             self.switch_units(value)
         elif kind == "type_size":
             self.settings[kind] = int(value)
-            self.desk.show()
+            self.send_frame()
         elif kind in ("projector", "instructor"):
             self.settings[kind] = bool(value)
-            self.desk.show()
+            self.send_frame()
         elif kind == "test":
             self.test, self.said = placement.items(FIRST_SEED, self.unit_system), {}
         elif kind == "answer" and self.test:

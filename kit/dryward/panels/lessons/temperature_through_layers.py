@@ -8,10 +8,9 @@ import numpy as np
 from dryward import air, building
 from dryward.building import AirSpace, Assembly, Layer
 from dryward.panels import hand
-from dryward.panels.controls import Choice
+from dryward.panels.controls import Choice, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
-from dryward.panels.standard import standard
 from dryward.physics import steady
 from dryward.pictures.ladder import Ladder, from_profile
 from dryward.teaching.arithmetic import Step

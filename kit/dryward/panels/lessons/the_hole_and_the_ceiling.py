@@ -6,9 +6,9 @@ import numpy as np
 
 from dryward import air, units
 from dryward.panels import hand
+from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
-from dryward.panels.standard import standard
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak, brought, orifice_flow, stack_pressure
 from dryward.physics.moving_air import density
 from dryward.pictures.buckets import Buckets, BucketsState

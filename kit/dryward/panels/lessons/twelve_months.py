@@ -4,11 +4,10 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from dryward.panels import wetness
-from dryward.panels.controls import Choice
+from dryward.panels.controls import Choice, standard
 from dryward.panels.lessons.where_it_gets_wet import OUTER, roof_with
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
-from dryward.panels.standard import standard
 from dryward.physics import monthly
 from dryward.pictures.year import MonthBars, from_balance
 from dryward.teaching.arithmetic import Step

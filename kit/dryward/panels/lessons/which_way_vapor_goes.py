@@ -3,9 +3,9 @@
 from dataclasses import dataclass
 
 from dryward.panels import hand
+from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout
-from dryward.panels.standard import standard
 from dryward.pictures.rooms import Rooms, RoomsState
 from dryward.teaching.arithmetic import Step
 from dryward.weather import Air

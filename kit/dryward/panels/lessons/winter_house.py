@@ -6,9 +6,9 @@ import numpy as np
 
 from dryward import air, units
 from dryward.panels import hand
+from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
-from dryward.panels.standard import standard
 from dryward.pictures.tank import Tank, TankState
 from dryward.teaching.arithmetic import Step
 from dryward.teaching.questions.by_lesson.winter_house import EDGE, FILM, GLASS, fogs_at

@@ -8,8 +8,8 @@ from dryward import air, building, units
 from dryward.building.job import Tightness
 from dryward.checks import OutOfRange, PlainError
 from dryward.panels import hand
-from dryward.panels.bench import parts, readings
 from dryward.panels.controls import Choice, Scale, Slider
+from dryward.panels.desk import parts, readings
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout
 from dryward.pictures.traces import Trace, Traces, TracesState
@@ -64,7 +64,7 @@ class State:
 
 
 class YourReadings(Page):
-    """Traces over a bench for the file."""
+    """Traces over a desk for the file."""
 
     id = "your-readings"
     handles = (VIEW, *OFFSETS)
@@ -202,9 +202,9 @@ class YourReadings(Page):
         saturation = float(record.vapor_pressure[k]) / humidity
         return hand.pressure(words, float(record.temperature[k]), humidity, saturation, self.unit_system)
 
-    # --- the bench ---------------------------------------------------------------
+    # --- the desk ---------------------------------------------------------------
 
-    def bench(self):
+    def desk(self):
         """The file, what was assumed, the cause, the meter and the model."""
         return [
             self._file_section(),
@@ -318,7 +318,7 @@ class YourReadings(Page):
         except (ValueError, IndexError, TypeError):
             self.words = "That could not be done; nothing was changed."
         self.follow()
-        self.send_bench()
+        self.send_desk()
 
     def _do(self, key, value, buffers):
         kind, _, rest = key.partition(":")

@@ -10,12 +10,10 @@ from dryward.building.framing import parallel_path
 from dryward.building.job import Job, Room
 from dryward.checks import PlainError
 from dryward.panels import wetness
-from dryward.panels.bench import layers, own, parts, setting, typed
-from dryward.panels.bench.checking import DRAWS, Checking
-from dryward.panels.bench.comparing import Comparing
-from dryward.panels.bench.printing import Printing
-from dryward.panels.bench.work import Work
 from dryward.panels.controls import Choice
+from dryward.panels.desk import house, layers, parts
+from dryward.panels.desk.draft import Draft
+from dryward.panels.desk.results import DRAWS, Checking, Comparing, Printing
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
@@ -47,63 +45,63 @@ class State:
 
 
 class YourRoof(Page):
-    """A bench for one's own roof under a live picture."""
+    """A desk for one's own roof under a live picture."""
 
     id = "your-roof"
     handles = (SEASON, "RH_in")
     draws = SectionAndProfile
 
     def __init__(self, *args, **keys):
-        self.work = Work(Job(building.preset("vented-vault-variable")))
+        self.draft = Draft(Job(building.preset("vented-vault-variable")))
         self.checking, self.comparing, self.printing = Checking(self._news), Comparing(self._news), Printing()
-        self.troubles, self.own, self.words = {}, dict(own.BLANK), ""
+        self.troubles, self.own, self.words = {}, dict(layers.BLANK), ""
         self.search, self.after, self.size = "", 0, ""
         self.wrong, self.wants_file = {}, False
-        self._season, self._follows = "winter", self.work.job.room.relative_humidity
+        self._season, self._follows = "winter", self.draft.job.room.relative_humidity
         super().__init__(*args, **keys)
         self.size = "letter" if self.unit_system == "us" else "a4"
         if self.unit_system == "us":  # a room of whole degrees
             room = Room(temperature=units.to_si(70, "degF"), summer_temperature=units.to_si(75, "degF"))
-            self.work = Work(dataclasses.replace(self.work.job, room=room))
+            self.draft = Draft(dataclasses.replace(self.draft.job, room=room))
             self.follow()
-        self.send_bench()
+        self.send_desk()
 
     def compute(self, at):
         """The steady state of one month; the humidity slider is the job's own room in that season."""
         if at.Season == self._season and abs(at.RH_in - self._follows) > _SAME:
-            self.work.change(self._held_at(at.RH_in, at.Season), merge=f"RH_in {at.Season}")
-            self.send_bench()  # its field of the humidity, and that the checks are of another roof
+            self.draft.change(self._held_at(at.RH_in, at.Season), merge=f"RH_in {at.Season}")
+            self.send_desk()  # its field of the humidity, and that the checks are of another roof
         self._season = at.Season
-        here = weathered.setting(self.work.job)
+        here = weathered.setting(self.draft.job)
         winter = at.Season == "winter"
         self._follow(self._given(here, at.Season))
         indoor = here.winter_room if winter else here.summer_room
         outdoor = here.winter if winter else here.summer
-        roof = self.work.job.assembly
+        roof = self.draft.job.assembly
         whole = parallel_path(roof) if roof.framing else None
         return State(here, indoor, outdoor, steady.profile(roof, indoor, outdoor), whole)
 
     def _given(self, here, season):
         """The room humidity of the season as it is given, without what a damp house adds."""
-        room = self.work.job.room
+        room = self.draft.job.room
         if room.kind == "constant":
             return getattr(room, _FIELD[season])
         return weathered.room_air(weathered.room_rule(room), here.months, _month(here.months, season)).relative_humidity
 
     def _held_at(self, humidity, season):
         """The job with its rooms held at a humidity in a season: what the slider does, whatever rule they had."""
-        room = dataclasses.replace(self.work.job.room, **{"kind": "constant", _FIELD[season]: humidity})
-        return dataclasses.replace(self.work.job, room=room)
+        room = dataclasses.replace(self.draft.job.room, **{"kind": "constant", _FIELD[season]: humidity})
+        return dataclasses.replace(self.draft.job, room=room)
 
     def views(self, state):
         """The roof to scale, and its vapor line."""
-        return SteadyRoof(self.work.job.assembly, state.profile, state.indoor, state.outdoor)
+        return SteadyRoof(self.draft.job.assembly, state.profile, state.indoor, state.outdoor)
 
     def numbers(self, state):
         """R, humidity, gain; the outdoor air that was taken."""
         profile, node = state.profile, state.profile.wettest
         return [
-            Readout("resistance", "R between framing", self.work.job.assembly.thermal_resistance, "thermal resistance",
+            Readout("resistance", "R between framing", self.draft.job.assembly.thermal_resistance, "thermal resistance",
                     note=f"whole {self.show(state.whole, 'thermal resistance')}" if state.whole else ""),
             Readout("outdoor", "Outdoor air", state.outdoor.temperature, "temperature",
                     note=f"{state.outdoor.relative_humidity * 100:.0f} %, {state.here.place_name}"),
@@ -131,7 +129,7 @@ class YourRoof(Page):
             for each in self.along("RH_in")
         ]
         found = limits.dry_range(
-            self.work.job.assembly,
+            self.draft.job.assembly,
             rooms[0],
             state.outdoor,
             "indoor_relative_humidity",
@@ -139,55 +137,56 @@ class YourRoof(Page):
         )
         return {"RH_in": Strip(tuple(found.states))}
 
-    # --- the bench ---------------------------------------------------------------
+    # --- the desk ---------------------------------------------------------------
 
-    def bench(self):
+    def desk(self):
         """All sections, as they stand now; what was typed wrong stays in its field."""
-        system, work = self.unit_system, self.work
+        system, draft = self.unit_system, self.draft
         sections = [
             self._file_section(),
             parts.section(
                 "layers",
                 "Layers",
-                layers.table(work, system, self.troubles, self.after),
-                *(parts.text(words, "dw-trouble", alert=True) for words in layer_order.warnings(work.job.assembly)),
+                layers.table(draft, system, self.troubles, self.after),
+                *(parts.text(words, "dw-trouble", alert=True) for words in layer_order.warnings(draft.job.assembly)),
                 *self._adding(),
             ),
-            own.section(self.own, self.troubles),
-            setting.place_section(work.job, system, self.troubles, EPW_LIMIT, self.wants_file),
-            setting.build_section(work.job, system, self.troubles),
-            self.checking.section(work.job, system),
-            self.comparing.section(work, system, self.settings["projector"]),
+            layers.own_section(self.own, self.troubles),
+            house.place_section(draft.job, system, self.troubles, EPW_LIMIT, self.wants_file),
+            house.build_section(draft.job, system, self.troubles),
+            self.checking.section(draft.job, system),
+            self.comparing.section(draft, system, self.settings["projector"]),
             self.printing.section(self.size),
         ]
         for part in parts.typed_in(sections):
             part["value"] = self.wrong.get(part["key"], part["value"])
         return sections
 
-    def send_bench(self):
-        """Show the bench anew; the browser warns when unsaved work would be left."""
-        self.widget.bench = {"sections": self.bench(), "unsaved": self.work.unsaved}
+    @property
+    def unsaved(self):
+        """Whether there are changes that are not saved; the browser warns when they would be left."""
+        return self.draft.unsaved
 
     def _file_section(self):
-        work = self.work
-        state = "not saved yet" if work.saved is None else "saved"
+        draft = self.draft
+        state = "not saved yet" if draft.saved is None else "saved"
         roofs = [(id, building.preset(id).name) for id in building.presets()]
         kept = (
             parts.text("There are changes that are not saved.", "dw-trouble", alert=True)
-            if work.unsaved
-            else parts.text(f"{work.name}: {state}.", "dw-hint")
+            if draft.unsaved
+            else parts.text(f"{draft.name}: {state}.", "dw-hint")
         )
         return parts.section(
             "file",
             "Your file",
             parts.row(
                 parts.select("preset", "Start from", [("", "choose a roof"), *roofs], ""),
-                parts.select("open", "Open", [("", "choose a file"), *((name, name) for name in work.files())], ""),
+                parts.select("open", "Open", [("", "choose a file"), *((name, name) for name in draft.files())], ""),
                 parts.upload("take", "from this computer", ".toml", 1_000_000),
-                parts.field("name", "Save as", work.wanted, size=18, error=self.troubles.get("save", "")),
+                parts.field("name", "Save as", draft.wanted, size=18, error=self.troubles.get("save", "")),
                 parts.button("save", "Save"),
-                parts.button("undo", "Undo", disabled=not work.can_undo),
-                parts.button("redo", "Redo", disabled=not work.can_redo),
+                parts.button("undo", "Undo", disabled=not draft.can_undo),
+                parts.button("redo", "Redo", disabled=not draft.can_redo),
             ),
             kept,
             parts.text(self.words, "dw-trouble", alert=True) if self.words else None,
@@ -196,7 +195,7 @@ class YourRoof(Page):
     def _adding(self):
         found = building.search(self.search)[:OFFERED] if self.search else ()
         found = [(each.id if hasattr(each, "id") else each.origin.id, each) for each in found]
-        now = [each.name for each in self.work.job.assembly.layers]
+        now = [each.name for each in self.draft.job.assembly.layers]
         names = [(str(k), name) for k, name in enumerate(now)]
         put, over = ("the room", None) if self.after < 0 else (now[self.after], now[self.after])
         inside = [
@@ -215,7 +214,7 @@ class YourRoof(Page):
         return inside
 
     def _news(self):
-        self.send_bench()
+        self.send_desk()
 
     def act(self, key, value=None, buffers=()):
         """One thing the reader did; what cannot be is said beside it, and nothing is lost."""
@@ -231,7 +230,7 @@ class YourRoof(Page):
         except (ValueError, IndexError, AttributeError):
             self._complain(key, "That could not be done; nothing was changed.")
         self.follow()
-        self.send_bench()
+        self.send_desk()
 
     def _complain(self, key, sentence):
         if key.startswith(("layer:", "set:", "own:", "save", "name")):
@@ -247,11 +246,11 @@ class YourRoof(Page):
         self._follows = self.controls["RH_in"].si
 
     def _do(self, key, value, buffers):
-        work = self.work
+        draft = self.draft
         kind, _, rest = key.partition(":")
         if kind == "layer":
             row, _, what = rest.partition(":")
-            self._roof(layers.edited(work.job.assembly, int(row), what, value))
+            self._roof(layers.edited(draft.job.assembly, int(row), what, value))
         elif kind == "set":
             self._set(rest, value)
         elif kind == "own":
@@ -263,7 +262,7 @@ class YourRoof(Page):
         elif kind == "add":
             self._put(building.substance(rest))
         elif kind == "replace":
-            self._roof(layers.replaced(work.job.assembly, self.after, building.substance(rest)))
+            self._roof(layers.replaced(draft.job.assembly, self.after, building.substance(rest)))
         elif kind == "here":
             self._do_after(rest, buffers)
         elif kind == "print":
@@ -274,34 +273,34 @@ class YourRoof(Page):
     def _set(self, name, value):
         """A field of place, room or build; a place is taken only when its weather can be read."""
         if name == "place.kind" and value == "file":
-            self.wants_file = self.work.job.place.kind != "file"
+            self.wants_file = self.draft.job.place.kind != "file"
             return
         if name == "place.id" and self.wants_file:
-            job = dataclasses.replace(self.work.job, place=typed.file_place(self.work.job.place, value))
+            job = dataclasses.replace(self.draft.job, place=house.file_place(self.draft.job.place, value))
         else:
-            job = typed.changed(self.work.job, name, value, self.unit_system)
+            job = house.changed(self.draft.job, name, value, self.unit_system)
         if name.startswith("place."):
             weathered.setting(job)
             self.wants_file = self.wants_file and name == "place.zone"
-        self.work.change(job)
+        self.draft.change(job)
 
     def _check(self, what):
         if what == "stop":
             self.checking.stop()
         else:
-            self.checking.run(self.work.job, DRAWS if what == "spread" else 0)
+            self.checking.run(self.draft.job, DRAWS if what == "spread" else 0)
 
     def _compare(self, what, value):
         if what == "stop":
             self.comparing.stop()
         else:
-            known = self.checking.review if self.checking.job == self.work.job else None
-            self.comparing.choose(self.work, self.comparing.id if what == "again" else value, known)
+            known = self.checking.review if self.checking.job == self.draft.job else None
+            self.comparing.choose(self.draft, self.comparing.id if what == "again" else value, known)
 
     def _roof(self, roof):
-        if len(roof.layers) != len(self.work.job.assembly.layers):
+        if len(roof.layers) != len(self.draft.job.assembly.layers):
             self._forget("layer:")
-        self.work.change(dataclasses.replace(self.work.job, assembly=roof))
+        self.draft.change(dataclasses.replace(self.draft.job, assembly=roof))
         self.after = min(self.after, len(roof.layers) - 1)
 
     def _forget(self, start=""):
@@ -315,11 +314,11 @@ class YourRoof(Page):
         step(*what)
         self._forget()
         self.wants_file = False
-        self.after = min(self.after, len(self.work.job.assembly.layers) - 1)
+        self.after = min(self.after, len(self.draft.job.assembly.layers) - 1)
 
     def _own(self, name, value):
         if name.startswith("add-"):
-            self._put(own.made(name.removeprefix("add-"), self.own))
+            self._put(layers.own_made(name.removeprefix("add-"), self.own))
         elif name in self.own:
             self.own[name] = str(value)[:200]
 
@@ -327,52 +326,52 @@ class YourRoof(Page):
         if what == "size":
             self.size = value if value in ("letter", "a4") else self.size
         else:
-            self.printing.make(self.checking, self.work, what, self.size, self.unit_system)
+            self.printing.make(self.checking, self.draft, what, self.size, self.unit_system)
 
     def _put(self, substance):
-        self._roof(layers.put(self.work.job.assembly, self.after, substance))
+        self._roof(layers.put(self.draft.job.assembly, self.after, substance))
         self.after += 1
 
     def _do_search(self, value, buffers):
         self.search = str(value)[:60]
 
     def _do_after(self, value, buffers):
-        self.after = max(-1, min(int(value), len(self.work.job.assembly.layers) - 1))
+        self.after = max(-1, min(int(value), len(self.draft.job.assembly.layers) - 1))
 
     def _do_preset(self, value, buffers):
         if value:
-            job = dataclasses.replace(self.work.job, assembly=building.preset(value))
-            self._all_or_none(self.work.start, job, f"my-{value}.toml")
+            job = dataclasses.replace(self.draft.job, assembly=building.preset(value))
+            self._all_or_none(self.draft.start, job, f"my-{value}.toml")
 
     def _do_open(self, value, buffers):
         if value:
-            self._all_or_none(self.work.open, value)
+            self._all_or_none(self.draft.open, value)
 
     def _do_take(self, value, buffers):
-        self._all_or_none(self.work.take, buffers[0], str(value))
+        self._all_or_none(self.draft.take, buffers[0], str(value))
 
     def _do_take_too_large(self, value, buffers):
         self.words = f"{str(value)[-60:]}: it is larger than 1000000 bytes, too large for a roof."
 
     def _do_epw(self, value, buffers):
-        name = self.work.weather(buffers[0], value)
-        self.work.change(dataclasses.replace(self.work.job, place=typed.file_place(self.work.job.place, name)))
+        name = self.draft.weather(buffers[0], value)
+        self.draft.change(dataclasses.replace(self.draft.job, place=house.file_place(self.draft.job.place, name)))
         self.wants_file = False
 
     def _do_epw_too_large(self, value, buffers):
         self.words = f"{str(value)[-60:]}: it is larger than {EPW_LIMIT} bytes, too large for a weather file."
 
     def _do_name(self, value, buffers):
-        self.work.wanted = self.work.path(value).name
+        self.draft.wanted = self.draft.path(value).name
 
     def _do_save(self, value, buffers):
-        self.work.save(self.work.wanted)
+        self.draft.save(self.draft.wanted)
 
     def _do_undo(self, value, buffers):
-        self._all_or_none(self.work.undo)
+        self._all_or_none(self.draft.undo)
 
     def _do_redo(self, value, buffers):
-        self._all_or_none(self.work.redo)
+        self._all_or_none(self.draft.redo)
 
 
 def _month(months, season):

@@ -15,21 +15,21 @@ function fold(key, title, body, opened, toggled) {
   return element;
 }
 
-function checksPart(checks, sheet) {
+function questionsPart(questions, sheet) {
   const part = make("section", { class: "dw-checks", "aria-label": "Three checks" },
     make("div", { class: "dw-bar" }, make("h3", {}, "Three checks"),
-      button("new-checks", "New numbers", () => sheet.send({ kind: "new_checks" }))));
+      button("new-questions", "New numbers", () => sheet.send({ kind: "new_questions" }))));
   const row = make("div", { class: "dw-check-row" });
-  checks.forEach((check, number) => {
+  questions.forEach((question, number) => {
     const marks = {};
-    if (check.chosen !== null) {
-      marks[check.chosen] = check.right ? "✓ right" : "✗ not this one";
+    if (question.chosen !== null) {
+      marks[question.chosen] = question.right ? "✓ right" : "✗ not this one";
     }
     const card = make("div", { class: "dw-check" },
-      choices(`check-${number}`, `${number + 1}. ${check.prompt}`, check.choices, {
-        chosen: check.chosen, marks, act: (index) => sheet.send({ kind: "answer", number, choice: index }),
+      choices(`check-${number}`, `${number + 1}. ${question.prompt}`, question.choices, {
+        chosen: question.chosen, marks, act: (index) => sheet.send({ kind: "answer", number, choice: index }),
       }),
-      make("div", { class: `dw-reply ${check.right ? "dw-right" : ""}`, role: "status" }, check.reply || ""));
+      make("div", { class: `dw-reply ${question.right ? "dw-right" : ""}`, role: "status" }, question.reply || ""));
     row.append(card);
   });
   part.append(row);

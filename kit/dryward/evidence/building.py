@@ -1,0 +1,170 @@
+"""What is built against printed tables: materials, surface films, air spaces, framing, and rules of the codes.
+
+A printed value of a material stands in its table as it was printed; the
+library gives its own in the same unit and for the same thickness.
+"""
+
+from dryward.building import Assembly, Framing, Layer, Material, codes, films, framing, library
+from dryward.building.membranes import DRY_CUP, WET_CUP
+from dryward.checks import BadFile
+from dryward.units import AIR_PERMEABILITY, from_si, to_si
+
+_CUP = {"": 0.5, "dry": DRY_CUP, "wet": WET_CUP}
+
+
+def _thing(row):
+    return library.substance(row.text("item"))
+
+
+def _mean(row):
+    return _CUP[row.text("cup")]
+
+
+def _permeability(row):
+    return row.in_its_unit(_thing(row).permeability_at(_mean(row)))
+
+
+def _permeance(row):
+    thing = _thing(row)
+    if hasattr(thing, "at_mean"):
+        return row.in_its_unit(thing.at_mean(_mean(row)))
+    return row.in_its_unit(thing.permeability_at(_mean(row)) / row.given("thickness"))
+
+
+def _range_holds(prop):
+    """Whether the printed range ``low x; high y`` lies within the library's."""
+
+    def ask(row):
+        low, high = sorted((row.given("low"), row.given("high")))
+        for name, least, most in _thing(row).ranges:
+            if name == prop:
+                slack = 1e-9
+                return "yes" if least <= low * (1 + slack) and high * (1 - slack) <= most else "no"
+        raise BadFile(f"Row {row.id}: {row.text('item')} has no range of {prop}.")
+
+    return ask
+
+
+_MATERIALS = {
+    "unit": lambda row: row.in_its_unit(to_si(row.given("amount"), row.text("item"))),
+    "still air": lambda row: row.in_its_unit(AIR_PERMEABILITY),
+    "permeability": _permeability,
+    "permeance": _permeance,
+    "permeability range": _range_holds("vapor_permeability"),
+    "conductivity": lambda row: _thing(row).conductivity_at(0.0),
+    "resistance": lambda row: row.in_its_unit(row.given("thickness") / _thing(row).conductivity_at(0.0)),
+    "density": lambda row: _thing(row).density,
+    "specific heat": lambda row: _thing(row).specific_heat,
+    "label": lambda row: from_si(_thing(row).permeance(row.given("inside_rh"), row.given("outside_rh")), "perm"),
+}
+
+
+_ANY = {"density": 1000.0, "specific_heat": 1000.0, "vapor_permeability": 1e-11}  # plays no part here
+_DEEP = 0.089  # depth of the framed layer of the worked wall [m]
+
+
+def _plate(name, resistance):
+    """A layer of that resistance [m2 K/W], one framed depth thick."""
+    return Layer(Material(name, name, conductivity=_DEEP / resistance, **_ANY), _DEEP)
+
+
+def _wall(row):
+    """The wood-frame wall of the American handbook, with its films."""
+    wood = Material("stud", "stud", conductivity=_DEEP / to_si(row.given("stud"), "R"), **_ANY)
+    names = ("gypsum", "cavity", "sheathing", "siding")
+    layers = [_plate(name, to_si(row.given(name), "R")) for name in names]
+    share = row.given("share")
+    whole = Assembly(
+        "wood-frame wall",
+        layers,
+        to_si(row.given("inside"), "R"),
+        to_si(row.given("outside"), "R"),
+        framing=Framing(share, wood, ("cavity",)),
+    )
+    return framing.whole(whole)
+
+
+def _of_wall(quantity):
+    return lambda row: row.in_its_unit(getattr(_wall(row), quantity))
+
+
+def _still(row):
+    return row.in_its_unit(films.still_air(row.given("slope"), row.text("direction")))
+
+
+_FILMS_AND_FRAMING = {
+    "still air": _still,
+    "moving air": lambda row: row.in_its_unit(films.moving_air(row.text("direction"))),
+    "interior": lambda row: films.iso_interior(row.text("direction")),
+    "exterior": lambda row: films.iso_exterior(row.text("direction")),
+    "for moisture": lambda row: films.MOISTURE_INTERIOR,
+    "air space table": lambda row: films.air_space_resistance(row.given("thickness"), row.text("direction")),
+    "air space formula": lambda row: films.reflective_air_space(
+        row.given("thickness"), row.text("direction"), row.given("emittance"), row.given("emittance")
+    ),
+    "between studs": _of_wall("cavity"),
+    "through studs": _of_wall("through_framing"),
+    "parallel": _of_wall("parallel"),
+    "isothermal": _of_wall("isothermal"),
+    "parallel U": _of_wall("u_parallel"),
+    "isothermal U": _of_wall("u_isothermal"),
+    "combined within bounds": lambda row: (
+        "yes" if (wall := _wall(row)).isothermal <= wall.combined <= wall.parallel else "no"
+    ),
+    "error bound": lambda row: _wall(row).error,
+}
+
+
+_WORDS = ("wall", "vented_cladding_over", "zone")
+
+
+def _facts(row):
+    """The facts of ``inputs``: numbers with units, and a few words."""
+    facts = {}
+    for part in filter(None, (each.strip() for each in row.text("inputs").split(";"))):
+        name, _, rest = part.partition(" ")
+        if name in _WORDS:
+            facts[name] = rest
+        elif rest == "yes":
+            facts[name] = True
+        else:
+            number, _, unit = rest.partition(" ")
+            try:
+                facts[name] = to_si(float(number), unit) if unit else float(number)
+            except ValueError:
+                raise BadFile(f'Row {row.id} of the table codes: "{part}" is not understood.') from None
+    return facts
+
+
+def _zone(row):
+    return row.text("zone") or None
+
+
+def _judged(row):
+    return codes.judge(row.text("rule"), zone=_zone(row), edition=row.text("edition") or None, **_facts(row)).answer
+
+
+def _section(row):
+    return codes.judge(row.text("rule"), zone=_zone(row), edition=row.text("edition"), **_facts(row)).section
+
+
+def _required(row):
+    return row.in_its_unit(codes.required(row.text("rule"), zone=_zone(row), edition=row.text("edition") or None))
+
+
+def _area(row):
+    """The area that a ratio asks for, in the unit of the row."""
+    ratio = codes.required(row.text("rule"), edition=row.text("edition") or None)
+    return row.in_its_unit(ratio * row.given("area") * row.given("share", 1.0))
+
+
+_CODES = {
+    "class": lambda row: codes.retarder_class(row.given("permeance")),
+    "judged": _judged,
+    "section": _section,
+    "required": _required,
+    "area": _area,
+}
+
+#: How each kind of row is computed, by topic.
+TOPICS = {"materials": _MATERIALS, "films_and_framing": _FILMS_AND_FRAMING, "codes": _CODES}

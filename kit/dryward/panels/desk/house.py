@@ -1,0 +1,393 @@
+"""House."""
+
+import dataclasses
+from pathlib import Path
+
+from dryward import building, units, weather
+from dryward.building import Framing
+from dryward.building.job import DESIGNS, Place, Tightness, Vent
+from dryward.checks import OutOfRange
+from dryward.panels.desk import parts
+from dryward.report.setting import design_year
+
+_ROOMS = (
+    ("constant", "held, in winter and in summer"),
+    ("class", "by humidity class (ISO 13788)"),
+    ("by outdoor temperature", "by outdoor temperature (EN 15026)"),
+    ("moisture balance", "from water made and fresh air"),
+)
+_PLACES = (("demo", "an invented place"), ("file", "a weather file (EPW)"), ("means", "twelve typed means"))
+_DESIGNS = tuple((id, id) for id in DESIGNS)
+_FACES = (("0", "north"), ("90", "east"), ("180", "south"), ("270", "west"))
+_COLORS = (("0.3", "pale"), ("0.5", "middle"), ("0.7", "gray or brown"), ("0.9", "dark"))
+
+
+def _shown(value, name, system):
+    _, us, si = FIELDS[name]
+    unit = us if system == "us" else si
+    return (
+        f"{_plainly(units.from_si(value, unit))} {units.unit(unit).symbol}".replace("°F", "F")
+        .replace("°C", "C")
+        .replace("²", "2")
+        .replace("³", "3")
+    )
+
+
+def _plainly(number):
+    """At most four digits; a whole number where that is meant."""
+    return f"{round(number, 1):.4g}" if abs(number) < 1000 else f"{number:.0f}"
+
+
+def _field(job, name, label, system, troubles, size=9):
+    target = job
+    for step in name.split("."):
+        target = getattr(target, step)
+    return parts.field(
+        f"set:{name}", label, _shown(target, name, system), size=size, error=troubles.get(f"set:{name}", "")
+    )
+
+
+def _number(name, label, value, troubles, unit="", size=6):
+    return parts.field(f"set:{name}", label, f"{value:g}", unit=unit, size=size, error=troubles.get(f"set:{name}", ""))
+
+
+def place_section(job, system, troubles, upload_limit, wants_file=False):
+    """Place and room.
+
+    Parameters
+    ----------
+    job : Job
+    system : {"us", "si"}
+    troubles : dict
+    upload_limit : int
+        Largest weather file [bytes].
+    wants_file : bool, optional
+        A weather file was asked for and none was given yet.
+
+    Returns
+    -------
+    dict
+    """
+    place, room = job.place, job.room
+    kind = "file" if wants_file else place.kind
+    inside = [parts.select("set:place.kind", "Climate from", _PLACES, kind)]
+    if kind == "demo":
+        inside.append(
+            parts.select(
+                "set:place.id",
+                "Place",
+                [(id, id.replace("-", " ")) for id in weather.demos()],
+                place.id,
+                error=troubles.get("set:place.id", ""),
+            )
+        )
+    elif kind == "file":
+        inside.append(
+            parts.field(
+                "set:place.id",
+                "File in your folder",
+                place.id if place.kind == "file" else "",
+                size=24,
+                error=troubles.get("set:place.id", ""),
+            )
+        )
+        inside.append(parts.upload("epw", "or from this computer", ".epw", upload_limit))
+    inside.append(parts.field("set:place.zone", "Code climate zone", place.zone, size=4, hint="such as 6 or 4C"))
+    more = []
+    if kind == "means":
+        unit = "degF" if system == "us" else "degC"
+        warm = ", ".join(f"{units.from_si(t, unit):.1f}" for t in place.temperature)
+        humid = ", ".join(f"{rh * 100:.0f}" for rh in place.relative_humidity)
+        symbol = units.unit(unit).symbol
+        more = [
+            parts.area(
+                "set:place.temperature",
+                f"January to December, {symbol}",
+                warm,
+                1,
+                error=troubles.get("set:place.temperature", ""),
+            ),
+            parts.area(
+                "set:place.relative_humidity",
+                "Humidity, %",
+                humid,
+                1,
+                error=troubles.get("set:place.relative_humidity", ""),
+            ),
+        ]
+    rooms = [parts.select("set:room.kind", "Room air", _ROOMS, room.kind)]
+    if room.kind in ("class", "moisture balance"):
+        rooms.append(_field(job, "room.temperature", "Room temperature", system, troubles))
+    if room.kind == "constant":
+        rooms += [
+            _field(job, name, label, system, troubles)
+            for name, label in (
+                ("room.temperature", "Winter temperature"),
+                ("room.relative_humidity", "Winter humidity"),
+                ("room.summer_temperature", "Summer temperature"),
+                ("room.summer_relative_humidity", "Summer humidity"),
+            )
+        ]
+    elif room.kind == "class":
+        rooms.append(
+            parts.select(
+                "set:room.humidity_class", "Class", [(str(n), str(n)) for n in (1, 2, 3, 4)], str(room.humidity_class)
+            )
+        )
+    elif room.kind == "by outdoor temperature":
+        rooms.append(
+            parts.select("set:room.occupancy", "Use", (("normal", "normal"), ("high", "high")), room.occupancy)
+        )
+    elif room.kind == "moisture balance":
+        made, air = ("pint/day", "cfm") if system == "us" else ("kg/day", "m3/h")
+        rooms.append(
+            _number(
+                "room.production",
+                f"Water made, {units.unit(made).symbol}",
+                round(units.from_si(room.production, made), 2),
+                troubles,
+            )
+        )
+        rooms.append(
+            _number(
+                "room.fresh_air",
+                f"Fresh air, {units.unit(air).symbol}",
+                round(units.from_si(room.fresh_air, air), 1),
+                troubles,
+            )
+        )
+    return parts.section(
+        "place",
+        "Place and room",
+        parts.row(*inside),
+        *more,
+        parts.row(*rooms),
+        parts.row(parts.select("set:design", "Design year", _DESIGNS, job.design)),
+        parts.text(design_year(job), "dw-hint"),
+        fold="open",
+    )
+
+
+def build_section(job, system, troubles):
+    """Leak, vents, slope, framing and the hourly run.
+
+    Parameters
+    ----------
+    job : Job
+    system : {"us", "si"}
+    troubles : dict
+
+    Returns
+    -------
+    dict
+    """
+    roof, tight, vent = job.assembly, job.tightness, job.vent
+    leak = [parts.check("set:tested", "Blower-door number known", tight is not None)]
+    if tight is not None:
+        leak += [
+            _number("tightness.ach50", "Air changes an hour at 50 Pa", tight.ach50, troubles),
+            _field(job, "tightness.volume", "House volume", system, troubles),
+            _field(job, "tightness.area", "Roof area", system, troubles),
+            _field(job, "tightness.share", "Share of leaks in the roof", system, troubles),
+            _field(job, "tightness.height", "Height above the neutral level", system, troubles),
+        ]
+    gaps = []
+    if any(layer.vented for layer in roof.layers):
+        gaps = [parts.check("set:vents", "Vent openings known", vent is not None)]
+        if vent is not None:
+            per = "in² for each ft" if system == "us" else "cm² for each m"
+            gaps += [
+                _field(job, "vent.length", "Eave to ridge", system, troubles),
+                _number("vent.inlet_area", f"Eave opening, {per}", _per_length(vent.inlet_area, system), troubles),
+                _number("vent.outlet_area", f"Ridge opening, {per}", _per_length(vent.outlet_area, system), troubles),
+            ]
+    framing = roof.framing
+    thick = [layer.name for layer in roof.layers if layer.thickness and not layer.vented]
+    frames = [
+        parts.check("set:framed", "Count framing", framing is not None),
+        _framed_share(framing, system, troubles),
+        parts.select("set:framing.layer", "Framing runs through", [(n, n) for n in thick], framing.layers[0])
+        if framing
+        else None,
+    ]
+    others = [
+        _number("slope", "Slope", roof.slope, troubles, "degrees"),
+        parts.select("set:azimuth", "Faces", _with(_FACES, job.azimuth), f"{job.azimuth:g}"),
+        parts.select("set:absorptance", "Covering", _with(_COLORS, job.absorptance), f"{job.absorptance:g}"),
+        _field(job, "start_humidity", "All layers start at", system, troubles),
+        _number("years", "Hourly run, years at most", job.years, troubles),
+    ]
+    return parts.section(
+        "build", "Leaks, vents, framing and the hourly run",
+        parts.row(*leak), parts.row(*gaps) if gaps else None, parts.row(*frames), parts.row(*others), fold="open",
+    )  # fmt: skip
+
+
+def _framed_share(framing, system, troubles):
+    if framing is None:
+        return None
+    return parts.field("set:framing.share", "Share", _shown(framing.share, "framing.share", system), size=6,
+                       error=troubles.get("set:framing.share", ""))  # fmt: skip
+
+
+def _with(options, value):
+    key = f"{value:g}"
+    return options if key in [id for id, _ in options] else (*options, (key, key))
+
+
+def _per_length(area, system):
+    return round(units.from_si(area, "in2") * units.FOOT if system == "us" else units.from_si(area, "cm2"), 2)
+
+
+#: Field -> (what of the job, quantity, unit of a bare number by system).
+FIELDS = {
+    "room.temperature": ("temperature", "degF", "degC"),
+    "room.relative_humidity": ("relative humidity", "%", "%"),
+    "room.summer_temperature": ("temperature", "degF", "degC"),
+    "room.summer_relative_humidity": ("relative humidity", "%", "%"),
+    "tightness.volume": ("volume", "ft3", "m3"),
+    "tightness.area": ("area", "ft2", "m2"),
+    "tightness.share": ("relative humidity", "%", "%"),
+    "tightness.height": ("length", "ft", "m"),
+    "vent.length": ("length", "ft", "m"),
+    "start_humidity": ("relative humidity", "%", "%"),
+    "framing.share": ("relative humidity", "%", "%"),
+}
+
+#: What a number is called where its name in the job is no plain word.
+_LABELS = {
+    "ach50": "Air changes an hour at 50 Pa",
+    "inlet_area": "The eave opening",
+    "outlet_area": "The ridge opening",
+    "production": "Water made",
+    "years": "The number of years",
+}
+
+
+def changed(job, name, value, system):
+    """The job with one field of these sections typed anew.
+
+    Parameters
+    ----------
+    job : Job
+    name : str
+        As in the keys of the fields, without ``set:``.
+    value : str or bool
+    system : {"us", "si"}
+
+    Returns
+    -------
+    Job
+
+    Raises
+    ------
+    NotUnderstood, OutOfRange, UnknownName
+        With one sentence.
+    """
+    if name in ("tested", "vents"):
+        whole = {"tested": ("tightness", Tightness(3.0)), "vents": ("vent", Vent())}[name]
+        return dataclasses.replace(job, **{whole[0]: whole[1] if value else None})
+    if name == "framed" or name.startswith("framing."):
+        return dataclasses.replace(job, assembly=_framed(job.assembly, name, value))
+    if name == "slope":
+        return dataclasses.replace(job, assembly=dataclasses.replace(job.assembly, slope=_plain("Slope", value)))
+    if name in ("azimuth", "absorptance", "years"):
+        number = _plain(_called(name), value)
+        return dataclasses.replace(job, **{name: int(number) if name == "years" else number})
+    if name == "design":
+        return dataclasses.replace(job, design=value)
+    if "." not in name:
+        return dataclasses.replace(job, **{name: _read(name, value, system)})
+    part, _, what = name.partition(".")
+    old = getattr(job, part)
+    if part == "place":
+        return dataclasses.replace(job, place=_place(old, what, value, system))
+    return dataclasses.replace(job, **{part: dataclasses.replace(old, **{what: _one(part, what, value, system)})})
+
+
+def _one(part, what, value, system):
+    name = f"{part}.{what}"
+    if name in FIELDS:
+        return _read(name, value, system)
+    if what in ("kind", "occupancy"):
+        return value
+    number = _plain(_called(what), value)
+    if what == "humidity_class":
+        return int(number)
+    if what in ("inlet_area", "outlet_area"):
+        return units.to_si(number, "in2") / units.FOOT if system == "us" else units.to_si(number, "cm2")
+    if what == "production":
+        return units.to_si(number, "pint/day" if system == "us" else "kg/day")
+    if what == "fresh_air":
+        return units.to_si(number, "cfm" if system == "us" else "m3/h")
+    return number
+
+
+def _read(name, value, system):
+    quantity, us, si = FIELDS[name]
+    return units.quantity(value, quantity, us if system == "us" else si)
+
+
+def _called(name):
+    return _LABELS.get(name, name.replace("_", " ").capitalize())
+
+
+def _plain(what, value):
+    try:
+        return float(str(value).replace(",", "."))
+    except ValueError:
+        raise OutOfRange(f'{what} must be a number, not "{str(value)[:30]}".') from None
+
+
+def file_place(old, name):
+    """A place of a weather file in the learner's folder.
+
+    Parameters
+    ----------
+    old : Place
+        Whose code zone is kept.
+    name : str
+
+    Returns
+    -------
+    Place
+
+    Raises
+    ------
+    OutOfRange
+        For a name with a folder in it, or none.
+    """
+    name = str(name).strip()
+    if not name or Path(name.replace("\\", "/")).name != name:
+        raise OutOfRange(f'The weather file "{name[:60]}" must be a plain name such as town.epw, without a folder.')
+    return Place("file", name, zone=old.zone)
+
+
+def _place(old, what, value, system):
+    if what == "kind":
+        if value == "means":
+            months = weather.demo_climate(old.id if old.kind == "demo" else "cold")
+            return Place("means", "", tuple(months.temperature), tuple(months.relative_humidity), old.zone)
+        return Place(value, "cold" if value == "demo" else "weather.epw", zone=old.zone)
+    if what in ("temperature", "relative_humidity"):
+        unit = "%" if what == "relative_humidity" else "degF" if system == "us" else "degC"
+        separator = ";" if ";" in value else ","
+        numbers = [
+            _plain("A monthly mean", each) for each in value.replace("\n", separator).split(separator) if each.strip()
+        ]
+        return dataclasses.replace(old, **{what: tuple(units.to_si(each, unit) for each in numbers)})
+    if what == "id" and old.kind != "demo":
+        return file_place(old, value)
+    return dataclasses.replace(old, **{what: str(value).strip()[:80]})
+
+
+def _framed(roof, name, value):
+    thick = [layer.name for layer in roof.layers if layer.thickness and not layer.vented]
+    main = max(roof.inner_layers, key=lambda layer: layer.thermal_resistance).name
+    if name == "framed":
+        made = Framing(0.1, building.material("spruce"), (main if main in thick else thick[0],)) if value else None
+        return dataclasses.replace(roof, framing=made)
+    if name == "framing.layer":
+        return dataclasses.replace(roof, framing=dataclasses.replace(roof.framing, layers=(value,)))
+    share = units.quantity(value, "relative humidity", "%")
+    return dataclasses.replace(roof, framing=dataclasses.replace(roof.framing, share=share))

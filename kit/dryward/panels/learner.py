@@ -1,0 +1,231 @@
+"""The learner at one page: what they predicted, answered and solved, and what is remembered of it."""
+
+from __future__ import annotations
+
+import contextlib
+from collections.abc import Callable, Collection, Mapping
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING, Any
+
+from dryward.checks import PlainError
+from dryward.panels.protocol import place
+from dryward.teaching import practical, questions
+from dryward.teaching.progress import Progress
+
+if TYPE_CHECKING:
+    from dryward.panels.controls import Control
+    from dryward.teaching import lessons
+
+#: The settings that a page reads.
+NAMES = ("unit_system", "type_size", "projector", "instructor")
+
+
+class Settings:
+    """The settings and answers of one learner, as a page sees them, through the learner's own file.
+
+    Where that file cannot be read or written the page works all the same,
+    remembers until it is closed, and says so in one sentence.
+    """
+
+    def __init__(self, progress: Progress | None = None) -> None:
+        self.progress = progress or Progress()
+        # A page's own: another window's switch does not turn this one over.
+        self._here: dict[str, Any] = {name: self.progress.setting(name) for name in NAMES}
+
+    @property
+    def trouble(self) -> str:
+        """Why something could not be kept, in one sentence; empty when all is well."""
+        return self.progress.trouble
+
+    def __getitem__(self, name: str) -> Any:
+        return self._here[name]
+
+    def __setitem__(self, name: str, value: str | int | bool) -> None:
+        self._here[name] = value
+        self._keep(self.progress.set, name, value)
+
+    def refresh(self) -> None:
+        """Take in what other windows have kept in the learner's file."""
+        self._keep(self.progress.save)
+
+    def opened(self, lesson: str) -> None:
+        """Keep that a lesson was opened."""
+        self._keep(self.progress.opened, lesson)
+
+    def prediction(self, lesson: str) -> str | None:
+        """Key of the prediction made last, or None."""
+        return self.progress.prediction(lesson)
+
+    def predicted(self, lesson: str, key: str) -> None:
+        """Keep a prediction."""
+        self._keep(self.progress.predicted, lesson, key)
+
+    def answered(self, lesson: str, question: questions.Question, choice: questions.Choice) -> None:
+        """Keep an answer to a question."""
+        self._keep(self.progress.answered, lesson, question, choice)
+
+    def solved(self, lesson: str, task: str) -> None:
+        """Keep that a practical task was solved."""
+        self._keep(self.progress.solved, lesson, task)
+
+    def _keep(self, record: Callable[..., object], *what: object) -> None:
+        # The file's own sentence then stands in `trouble`; what was made stays in memory.
+        with contextlib.suppress(PlainError):
+            record(*what)
+
+
+@dataclass
+class Prediction:
+    """The bet before the drawing is uncovered: the choice made, whether the answer shows, the hands of a class."""
+
+    asked: lessons.Prediction
+    chosen: int | None = None
+    reveal: bool = False
+    hands: list[int] = field(default_factory=list)
+
+    def __post_init__(self) -> None:
+        self.hands = [0] * len(self.asked.choices)
+
+    def key(self) -> str | None:
+        """Key of the choice made."""
+        return None if self.chosen is None else self.asked.choices[self.chosen].key
+
+    def again(self, key: str | None) -> None:
+        """Take the choice of an earlier visit, if it is still one."""
+        keys = [choice.key for choice in self.asked.choices]
+        self.chosen = keys.index(key) if key in keys else None
+
+    def choose(self, choice: int | None) -> None:
+        """Bet, or with None take the bet back; the answer is hidden again."""
+        self.chosen, self.reveal = None if choice is None else place(choice, self.asked.choices), False
+
+    def raise_hand(self, choice: int, by: int) -> None:
+        """One hand more for a choice, or one less."""
+        k = place(choice, self.hands)
+        self.hands[k] = max(0, self.hands[k] + (1 if by > 0 else -1))
+
+    def frame(self) -> dict[str, Any]:
+        """What the browser needs to show it."""
+        keys = [choice.key for choice in self.asked.choices]
+        return {
+            "prompt": self.asked.prompt,
+            "choices": [choice.text for choice in self.asked.choices],
+            "chosen": self.chosen,
+            "right": keys.index(self.asked.right),
+            "reply": self.asked.reveal,
+            "hands": list(self.hands),
+        }
+
+
+class Questions:
+    """The three questions at the end of a lesson: as they are asked, the choices made, the replies."""
+
+    def __init__(self, lesson_id: str, unit_system: str) -> None:
+        self.lesson_id = lesson_id
+        #: None for the fixed numbers of the lesson; others draw new numbers.
+        self.seed: int | None = None
+        self.chosen: dict[int, int] = {}
+        self.ask(unit_system)
+
+    def ask(self, unit_system: str) -> None:
+        """Draw them, in a unit system; what was chosen stays chosen."""
+        self.asked = tuple(questions.checks(self.lesson_id, self.seed, unit_system=unit_system))
+
+    def renew(self, unit_system: str) -> None:
+        """Draw other numbers and forget the choices."""
+        self.seed = 1 if self.seed is None else self.seed + 1
+        self.chosen = {}
+        self.ask(unit_system)
+
+    def answer(self, number: int, choice: int) -> questions.Choice:
+        """Choose an answer, both counted from 0; gives it, with its reply."""
+        choices = self.asked[place(number, self.asked)].choices
+        self.chosen[number] = place(choice, choices)
+        return choices[choice]
+
+    def reply(self, number: int) -> str:
+        """What is said to the choice made: empty before one is made."""
+        if number not in self.chosen:
+            return ""
+        picked = self.asked[number].choices[self.chosen[number]]
+        return picked.reply or ("Right." if picked.right else "")
+
+    def frame(self) -> list[dict[str, Any]]:
+        """What the browser needs to show them."""
+        shown = []
+        for number, question in enumerate(self.asked):
+            chosen = self.chosen.get(number)
+            shown.append(
+                {
+                    "prompt": question.prompt,
+                    "choices": [choice.text for choice in question.choices],
+                    "chosen": chosen,
+                    "right": chosen is not None and question.choices[chosen].right,
+                    "reply": self.reply(number),
+                }
+            )
+        return shown
+
+
+class Tasks:
+    """The practical items of a lesson, "set the sliders so that ...", and what came of each."""
+
+    def __init__(self, lesson_id: str) -> None:
+        self.tasks = practical.tasks(lesson_id)
+        #: Task -> (whether it is solved, what was said).
+        self.words: dict[str, tuple[bool, str]] = {}
+        self._starts: dict[str, dict[str, float | str]] = {}
+
+    def start(self, id: str, controls: Mapping[str, Control]) -> None:
+        """Put the sliders at the start of a task, and every choice at its own."""
+        task = practical.task(id)
+        mine = {name: each for name, each in controls.items() if name in task.start}
+        for name, control in mine.items():
+            control.put_si(task.start[name])
+        for control in controls.values():
+            if control.options:
+                control.put(control.start)
+        # A slider stands on its notches: where it stood at the start counts as not moved.
+        self._starts[id] = {name: each.si for name, each in mine.items()}
+        self.words.pop(id, None)
+
+    def judge(
+        self,
+        id: str,
+        controls: Mapping[str, Control],
+        unit_system: str,
+        meant: Callable[[], Mapping[str, float]],
+        answered: Collection[str],
+    ) -> bool:
+        """Judge the sliders as they stand; gives whether the task is solved.
+
+        `meant` says what the choices of the page mean to a task, in SI by
+        control; `answered` are the choices it answers for.
+        """
+        task = practical.task(id)
+        if id not in self._starts:
+            self.words[id] = (False, "First put the sliders at the start.")
+            return False
+        known = (*task.start, *answered)
+        stray = next(
+            (
+                each
+                for name, each in controls.items()
+                if each.options and name not in known and each.value != each.start
+            ),
+            None,
+        )
+        if stray is not None:
+            self.words[id] = (False, f"Not yet. {stray.words} stays as it is in this task; set it back.")
+            return False
+        mine = {name: each for name, each in controls.items() if name in task.start}
+        moved = {name: each.si for name, each in mine.items() if each.si != self._starts[id].get(name)}
+        try:
+            moved |= {name: value for name, value in meant().items() if name in task.start}
+            labels = {name: each.words for name, each in controls.items()}
+            outcome = practical.judge(id, moved, unit_system, labels)
+        except PlainError as reason:
+            self.words[id] = (False, f"Not yet. {reason}")
+            return False
+        self.words[id] = (outcome.solved, f"{'Solved. ' if outcome.solved else 'Not yet. '}{outcome.words}")
+        return outcome.solved

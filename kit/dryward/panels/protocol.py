@@ -1,0 +1,179 @@
+"""What a page and its browser say to each other: one widget, one table of messages, one version.
+
+From the browser comes what the reader does (`MESSAGES`), checked here before a
+page hears it.  To the browser goes what the widget holds: `Frame` when words,
+units or locks change, `Live` and the grounds of the pictures with every move,
+`Desk` for the sections of a page that is worked on.
+
+Why one widget and not a box of many: a move of a slider is then one message
+to the kernel and one back, the picture, the numbers and the words change
+together, and sliders, choices and folds are the browser's own, which a
+keyboard and a screen reader know.  Nothing is fetched: scripts and styles
+travel with the widget.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from importlib.resources import files
+from types import NoneType
+from typing import Any, TypedDict
+
+import anywidget
+import traitlets
+
+from dryward.checks import PlainError
+
+#: A message of another version comes from a page that an older or newer kit has drawn.
+VERSION = 1
+
+#: Kind -> its fields and what each may hold.  A page answers with the method ``_on_<kind>``.
+MESSAGES: dict[str, dict[str, tuple[type, ...]]] = {
+    "opened": {},  # the page stands on the screen
+    "seen": {},  # the index came into view again
+    "moved": {"serial": (int,), "system": (str,), "values": (dict,)},  # controls by name, in the shown unit
+    "typed": {"name": (str,), "text": (str, NoneType)},  # into a slider's field; None takes it back
+    "action": {"name": (str,)},  # a button beside the controls
+    "desk": {"key": (str,), "value": (str, int, float, bool, NoneType)},  # a field or button of a section
+    "predict": {"choice": (int, NoneType)},  # None: once more
+    "reveal": {},
+    "hands": {"choice": (int,), "by": (int,)},
+    "answer": {"number": (int,), "choice": (int,)},
+    "new_questions": {},
+    "fold": {"key": (str,), "open": (bool,)},
+    "system": {"value": (str,)},
+    "projector": {"value": (bool,)},
+    "instructor": {"value": (bool,)},
+}
+
+#: What stands in the place of a page when no kernel runs.
+STANDING = "A lesson page of dryward: run this cell to see its picture and move its sliders."
+
+
+@dataclass(frozen=True)
+class Message:
+    """What the reader did, in the shape that `MESSAGES` asks for."""
+
+    kind: str
+    fields: Mapping[str, Any]
+
+
+class Malformed(PlainError):
+    """A message that no page of this version sends."""
+
+    def __init__(self, why: str = "did not understand what the browser sent") -> None:
+        super().__init__(f"This page {why}; run its cell again.")
+
+
+def read(content: object) -> Message:
+    """The message in what came from the browser.
+
+    Raises
+    ------
+    Malformed
+        For what the table does not have.
+    """
+    if not isinstance(content, Mapping):
+        raise Malformed
+    if content.get("version", VERSION) != VERSION:
+        raise Malformed("was drawn by another version of the kit")
+    kind = content.get("kind")
+    fields = MESSAGES.get(kind) if isinstance(kind, str) else None
+    # `type` and not isinstance: to Python True is a number.
+    if fields is None or not all(type(content.get(name)) in kinds for name, kinds in fields.items()):
+        raise Malformed
+    return Message(str(kind), {name: content.get(name) for name in fields})
+
+
+def place(number: int, things: Sequence[object]) -> int:
+    """A number that must count one of some things, from 0.
+
+    Raises
+    ------
+    Malformed
+        For a number beyond them.
+    """
+    if not 0 <= number < len(things):
+        raise Malformed
+    return number
+
+
+class Frame(TypedDict):
+    """What rarely changes; a new one builds the page on the screen anew."""
+
+    number: int
+    title: str
+    question: str
+    needs: str
+    system: str
+    projector: bool
+    type_size: int
+    instructor: bool
+    locked: bool
+    reveal: bool
+    prediction: dict[str, Any]
+    controls: list[dict[str, Any]]
+    actions: list[dict[str, str]]
+    pictures: list[dict[str, int]]
+    readouts: list[dict[str, str]]
+    has_arithmetic: bool
+    folds: list[dict[str, Any]]
+    questions: list[dict[str, Any]]
+    unkept: str
+    takeaway: str
+    cautions: list[dict[str, str]]
+
+
+class Live(TypedDict):
+    """What a move changes."""
+
+    seen: int  # serial of the newest move that was heard
+    values: dict[str, float | str]
+    errors: dict[str, str]
+    retype: str  # the slider whose field takes the number as it was understood
+    strips: dict[str, dict[str, Any]]
+    drawn: int  # counts the drawings; pictures of an old count are not put on the screen again
+    pictures: list[bytes]
+    alts: list[str]
+    readouts: list[dict[str, str]]
+    sentence: str
+    state: str
+    trouble: str
+    steps: list[dict[str, str]]
+    busy: bool
+
+
+class Desk(TypedDict, total=False):
+    """The sections of a page that is worked on; see `desk.parts`."""
+
+    sections: list[dict[str, Any]]
+    unsaved: bool  # the browser asks before it closes
+
+
+_STATIC = files("dryward.panels") / "static"
+_SCRIPTS = ("parts.js", "controls.js", "folds.js", "desk.js", "page.js")
+
+
+def _text(name: str) -> str:
+    return _STATIC.joinpath(name).read_text("utf-8")
+
+
+class PageWidget(anywidget.AnyWidget):
+    """What the browser shows of a page; each trait is one half of a talk.
+
+    `grounds` are what stands in each picture, under what moves: sent with
+    `live`, and only when it is another.  `moves` comes from the browser.
+    """
+
+    _esm = "\n".join([f"const VERSION = {VERSION};", *(_text(name) for name in _SCRIPTS)])
+    _css = _text("page.css")
+
+    frame = traitlets.Dict().tag(sync=True)
+    live = traitlets.Dict().tag(sync=True)
+    grounds = traitlets.List().tag(sync=True)
+    desk = traitlets.Dict().tag(sync=True)
+    moves = traitlets.Dict().tag(sync=True, echo_update=False)
+
+    def __repr__(self) -> str:
+        return STANDING

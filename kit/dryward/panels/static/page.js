@@ -1,0 +1,279 @@
+// The sheet of one lesson.  `frame` is what rarely changes (words, units, locks) and builds
+// the page; `live` is what a slider changes and is written into it: one message a move.
+
+function switchPart(frame, sheet) {
+  const toggle = (key, words, on, message, title) =>
+    button(key, words, () => sheet.send(message), { "aria-pressed": String(on), title });
+  return make("div", { class: "dw-switches", role: "group", "aria-label": "How this page is shown" },
+    toggle("us", "US", frame.system === "us", { kind: "system", value: "us" }, "US units"),
+    toggle("si", "SI", frame.system === "si", { kind: "system", value: "si" }, "SI units"),
+    toggle("projector", "Projector", frame.projector, { kind: "projector", value: !frame.projector }, "Large type"),
+    toggle("instructor", "Instructor", frame.instructor, { kind: "instructor", value: !frame.instructor },
+      "Unlocked, with a show of hands; R reveals"));
+}
+
+function predictionPart(frame, sheet) {
+  const ask = frame.prediction;
+  if (!ask) return null;
+  const part = make("section", { class: "dw-prediction", "aria-label": "Your prediction" });
+  if (frame.instructor) {
+    const group = make("div", { class: "dw-hands" }, make("span", { class: "dw-ask" }, ask.prompt));
+    ask.choices.forEach((text, index) => {
+      const less = button(`less-${index}`, "−", () => sheet.send({ kind: "hands", choice: index, by: -1 }),
+        { "aria-label": `One hand fewer: ${text}` });
+      const more = button(`more-${index}`, "+", () => sheet.send({ kind: "hands", choice: index, by: 1 }),
+        { "aria-label": `One hand more: ${text}` });
+      const right = frame.reveal && index === ask.right;
+      group.append(make("span", { class: `dw-hand ${right ? "dw-right" : ""}` }, less,
+        make("output", {}, String(ask.hands[index])), more, make("span", {}, right ? `✓ ${text}` : text)));
+    });
+    group.append(button("reveal", frame.reveal ? "Hide the answer (R)" : "Reveal (R)", () => sheet.send({ kind: "reveal" }),
+      { "aria-pressed": String(frame.reveal) }));
+    part.append(group);
+  } else if (ask.chosen === null) {
+    part.append(choices("prediction", ask.prompt, ask.choices, {
+      act: (index) => sheet.send({ kind: "predict", choice: index }),
+    }), make("div", { class: "dw-hint" },
+      `${frame.locked ? "Choose one to uncover the drawing and unlock the sliders. " : ""}A wrong guess costs nothing. ${frame.needs}`));
+  } else {
+    part.append(make("span", { class: "dw-said" }, "You predicted: ", make("strong", {}, ask.choices[ask.chosen])),
+      button("reveal", frame.reveal ? "Hide the answer" : "What is right?", () => sheet.send({ kind: "reveal" }),
+        { "aria-expanded": String(frame.reveal) }),
+      button("again", "Predict again", () => sheet.send({ kind: "predict", choice: null })));
+  }
+  if (frame.reveal) part.append(make("div", { class: "dw-reveal", role: "status" }, ask.reply));
+  return part;
+}
+
+// A picture is two images of one size: the ground that stands, and over it what moves.
+function layeredPicture() {
+  // Both are put on the screen in the frame that shows them, never one a little later.
+  const still = { alt: "", draggable: "false", decoding: "sync" };
+  const ground = make("img", { class: "dw-ground", "aria-hidden": "true", ...still });
+  const moving = make("img", { class: "dw-picture", ...still });
+  moving.addEventListener("contextmenu", () => laidTogether(ground, moving));
+  return { element: make("div", { class: "dw-layers" }, ground, moving), ground, moving, next: null, under: null, asked: 0, shown: 0 };
+}
+
+// Who asks to save or copy a picture gets the whole of it, not the layer that lies on top.
+function laidTogether(ground, moving) {
+  if (!moving.naturalWidth) return;
+  const sheet = make("canvas", { width: ground.naturalWidth, height: ground.naturalHeight });
+  for (const each of [ground, moving]) sheet.getContext("2d").drawImage(each, 0, 0);
+  putAddress(moving, sheet.toDataURL("image/png"));
+}
+
+function picturePart(frame, kept) {
+  const column = make("div", { class: "dw-pictures" });
+  frame.pictures.forEach((each, index) => {
+    // The same img elements throughout: a new one would blink while it decodes.
+    if (!kept[index]) kept[index] = layeredPicture();
+    column.append(kept[index].element);
+  });
+  return column;
+}
+
+function build(frame, sheet, kept) {
+  const controls = {};
+  for (const spec of frame.controls) {
+    controls[spec.name] = spec.kind === "choice" ? choiceControl(spec, sheet) : sliderControl(spec, sheet);
+  }
+  const parts = { controls, readouts: {} };
+  const board = make("div", { class: "dw-board", role: "group", "aria-label": "Controls" },
+    ...frame.controls.map((spec) => controls[spec.name].element),
+    ...frame.actions.map((each) => button(`action-${each.name}`, each.words,
+      () => sheet.send({ kind: "action", name: each.name }), { class: "dw-button dw-action", disabled: sheet.locked })));
+  const readouts = make("dl", { class: "dw-readouts" }, ...frame.readouts.map((each) => {
+    const value = make("dd", { class: "dw-value" });
+    const also = make("dd", { class: "dw-also" });
+    parts.readouts[each.name] = { value, also };
+    return make("div", { class: "dw-readout" }, make("dt", {}, each.words), value, also);
+  }));
+  parts.sentence = make("p", { class: "dw-sentence" });
+  parts.trouble = make("p", { class: "dw-trouble", role: "alert" });
+  parts.steps = make("ol", { class: "dw-steps" });
+  parts.status = make("div", { class: "dw-status", role: "status" });
+  parts.desk = make("div", { class: "dw-desk" });
+  parts.work = make("div", { class: "dw-work" }, board,
+    make("div", { class: "dw-view" }, picturePart(frame, kept), readouts, parts.sentence, parts.trouble));
+  const opened = (key) => sheet.open.has(key);
+  const folds = make("div", { class: "dw-folds" },
+    frame.has_arithmetic && !sheet.locked ? fold("arithmetic", "The arithmetic, step by step", parts.steps, opened("arithmetic"), sheet.toggled) : null,
+    ...frame.folds.map((each) => fold(each.key, each.title,
+      make("ul", {}, ...each.items.map((item) => make("li", {}, item))), opened(each.key), sheet.toggled)));
+  const root = make("article", {
+    class: `dw-sheet ${frame.projector ? "dw-projector" : ""} ${sheet.locked ? "dw-locked" : ""}`,
+    lang: "en", "aria-label": `Lesson ${frame.number}: ${frame.title}`,
+  },
+    make("header", { class: "dw-title" },
+      make("span", { class: "dw-number", "aria-hidden": "true" }, String(frame.number)),
+      make("h2", { class: "dw-question" }, frame.question), switchPart(frame, sheet)),
+    predictionPart(frame, sheet), frame.controls.length || frame.pictures.length ? parts.work : parts.sentence, parts.desk, folds,
+    frame.unkept ? make("p", { class: "dw-unkept", role: "alert" }, frame.unkept) : null,
+    frame.questions.length ? questionsPart(frame.questions, sheet) : null,
+    frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, "On the job"), make("p", {}, frame.takeaway)) : null,
+    listPart("Take care", frame.cautions, "dw-cautions"), parts.status);
+  // The reader's own size of type, 16 being usual; a projector has its own.
+  if (!frame.projector) root.style.fontSize = `${14 / 16 * frame.type_size}px`;
+  return { root, parts };
+}
+
+function addressOf(bytes, type) {
+  return URL.createObjectURL(new Blob([bytes], { type }));
+}
+
+// Loaded apart from the page: afterwards its address shows at once wherever it is put.
+function loaded(address) {
+  return new Promise((done) => {
+    const image = new Image();
+    image.onload = image.onerror = () => done(image);
+    image.src = address;
+  });
+}
+
+// The address before is released: what it showed stays until the new one is there.
+function putAddress(image, address) {
+  const old = image.src;
+  image.src = address;
+  if (old) URL.revokeObjectURL(old);
+}
+
+// Show what moves, and the ground under it.  A new ground waits until both are loaded, so that no
+// curve stands over the axis of another; who comes late is dropped if a newer one already shows.
+async function putPicture(picture, bytes, moving) {
+  picture.asked += 1;
+  const turn = picture.asked;
+  if (!picture.next || picture.next.bytes !== bytes) {
+    const address = addressOf(bytes, "image/webp");
+    picture.next = { bytes, address, loaded: loaded(address) };
+  }
+  const ground = picture.next;
+  const over = addressOf(moving, "image/png");
+  if (ground !== picture.under) await Promise.all([ground.loaded, loaded(over)]);
+  if (turn < picture.shown) {
+    URL.revokeObjectURL(over);
+    if (ground !== picture.under) URL.revokeObjectURL(ground.address);
+    return;
+  }
+  picture.shown = turn;
+  if (ground !== picture.under) putAddress(picture.ground, ground.address);
+  picture.under = ground;
+  putAddress(picture.moving, over);
+}
+
+// Predict before you look: until then the drawing is out of focus and the numbers are covered.
+const COVERED = "The drawing is covered until you have predicted.";
+
+function render({ model, el }) {
+  // Each message says which version of the kit has drawn this page.
+  const send = (message, buffers) => model.send({ version: VERSION, ...message }, undefined, buffers);
+  const kept = [];
+  let shown = null;
+  let parts = null;
+  let rest = null;
+  let serial = 0;
+  const desk = {
+    open: new Set(),
+    shut: new Set(),
+    act: (key, value, buffers) => send({ kind: "desk", key, value }, buffers),
+  };
+  const sheet = {
+    locked: false,
+    open: new Set(),
+    send,
+    moved() {
+      const values = {};
+      for (const [name, control] of Object.entries(parts.controls)) values[name] = control.value();
+      serial = Math.max(serial, model.get("live").seen || 0) + 1;
+      model.set("moves", { version: VERSION, serial, system: model.get("frame").system, values });
+      model.save_changes();
+      return serial;
+    },
+    toggled(key, open) {
+      if (open === sheet.open.has(key)) return;
+      if (open) sheet.open.add(key);
+      else sheet.open.delete(key);
+      send({ kind: "fold", key, open });
+    },
+  };
+
+  function rebuild() {
+    const frame = model.get("frame");
+    if (!frame.controls) return;
+    const focus = el.contains(document.activeElement) ? document.activeElement.dataset.key : null;
+    sheet.locked = frame.locked;
+    const built = build(frame, sheet, kept);
+    parts = built.parts;
+    el.replaceChildren(built.root);
+    putDesk(parts.desk, model.get("desk"), desk);
+    update();
+    if (focus) {
+      const again = el.querySelector(`[data-key="${focus}"]`) || el.querySelector(".dw-range, .dw-select");
+      if (again) again.focus({ preventScroll: true });
+    }
+  }
+
+  function update() {
+    const live = model.get("live");
+    if (!parts || !live.values) return;
+    for (const control of Object.values(parts.controls)) control.update(live);
+    const grounds = model.get("grounds");
+    live.pictures.forEach((bytes, index) => {
+      const picture = kept[index];
+      if (!picture) return;
+      if (shown !== live.drawn) putPicture(picture, grounds[index], bytes);
+      const alt = sheet.locked ? COVERED : live.alts[index];
+      if (picture.moving.alt !== alt) picture.moving.alt = alt;
+    });
+    shown = live.drawn;
+    live.readouts.forEach((each) => {
+      const place = parts.readouts[each.name];
+      if (!place) return;
+      setText(place.value, each.value);
+      setText(place.also, each.also);
+    });
+    setText(parts.sentence, live.sentence);
+    parts.sentence.className = `dw-sentence${live.state ? ` dw-is-${live.state.replaceAll(" ", "-")}` : ""}`;
+    setText(parts.trouble, live.trouble);
+    parts.work.classList.toggle("dw-busy", live.busy);
+    if (sheet.open.has("arithmetic")) parts.steps.replaceChildren(...steps(live.steps));
+    // A screen reader hears the sentence once the slider has come to rest, not at every step.
+    clearTimeout(rest);
+    rest = setTimeout(() => setText(parts.status, live.trouble || (sheet.locked ? COVERED : live.sentence)), 400);
+  }
+
+  function revealKey(event) {
+    const typing = event.target.matches("input[type=text], textarea, select");
+    if (event.key.toLowerCase() === "r" && !typing && !event.ctrlKey && !event.metaKey && model.get("frame").instructor) {
+      event.preventDefault();
+      event.stopPropagation();
+      send({ kind: "reveal" });
+    }
+  }
+
+  el.classList.add("dw-root");
+  el.addEventListener("keydown", revealKey);
+  model.on("change:frame", rebuild);
+  model.on("change:live", update);
+  const changeDesk = () => parts && putDesk(parts.desk, model.get("desk"), desk);
+  model.on("change:desk", changeDesk);
+  rebuild();
+  send({ kind: "opened" });
+  // The index follows what was done in other windows since it was last in view.
+  const watch = new IntersectionObserver((found) => found.some((each) => each.isIntersecting) && send({ kind: "seen" }));
+  if (model.get("frame").number === 0) watch.observe(el);
+  return () => {
+    clearTimeout(rest);
+    watch.disconnect();
+    el.removeEventListener("keydown", revealKey);
+    model.off("change:frame", rebuild);
+    model.off("change:live", update);
+    model.off("change:desk", changeDesk);
+    for (const picture of kept) {
+      picture.shown = Infinity; // what is still loading releases itself
+      for (const image of [picture.ground, picture.moving]) URL.revokeObjectURL(image.src);
+    }
+  };
+}
+
+export default { render };

@@ -1,0 +1,153 @@
+"""Where the lessons and the answers lie, and the learner's own copy of the lessons.
+
+What a learner has changed in the copy is never overwritten.
+"""
+
+import hashlib
+import json
+import shutil
+from dataclasses import dataclass
+from pathlib import Path
+
+import platformdirs
+
+from dryward import __version__
+from dryward.checks import BadFile
+from dryward.storage import write_whole
+
+#: The folder of this package.
+PACKAGE = Path(__file__).resolve().parent.parent
+
+
+def shipped_lessons():
+    """The folder of the lessons that came with the kit.
+
+    Returns
+    -------
+    Path
+        In an installed kit inside the package, in a checkout beside it.
+
+    Raises
+    ------
+    BadFile
+        When neither is there.
+    """
+    for folder in (PACKAGE / "lessons", PACKAGE.parent.parent / "lessons"):
+        if any(folder.glob("[0-9][0-9]-*.ipynb")):
+            return folder
+    raise BadFile("The lessons that came with the kit are missing; install the kit again.")
+
+
+def own_lessons():
+    """The folder the learner's own copy goes to, unless told otherwise.
+
+    Returns
+    -------
+    Path
+    """
+    return platformdirs.user_documents_path() / "dryward-lessons"
+
+
+def class_folder():
+    """The folder in which the answers of a class are kept, unless told otherwise.
+
+    Returns
+    -------
+    Path
+    """
+    return platformdirs.user_documents_path() / "dryward-class"
+
+
+#: What the copy remembers of each file as it was given.
+MANIFEST = ".dryward-lessons.json"
+
+
+@dataclass(frozen=True)
+class Copied:
+    """What one copying did.
+
+    Attributes
+    ----------
+    new, renewed : tuple of str
+        Files that were not there, and files the learner had not touched.
+    beside : tuple of str
+        New versions put beside a file the learner has changed.
+    """
+
+    new: tuple = ()
+    renewed: tuple = ()
+    beside: tuple = ()
+
+
+def _mark(path):
+    return hashlib.sha256(path.read_bytes()).hexdigest()
+
+
+def _read(manifest):
+    try:
+        found = json.loads(manifest.read_text("utf-8"))
+        return {str(name): str(mark) for name, mark in found["files"].items()}
+    except (FileNotFoundError, ValueError, KeyError, AttributeError, TypeError):
+        return {}  # without a readable one every file counts as the learner's own
+
+
+def _write(manifest, marks):
+    # Whole: a half-written one would forget what is the learner's.
+    write_whole(manifest, json.dumps({"kit": __version__, "files": marks}, indent=1, sort_keys=True))
+
+
+def _beside(path):
+    return path.with_name(f"{path.stem} (new {__version__}){path.suffix}")
+
+
+def copy(source, target):
+    """Copy the lessons into the learner's folder.
+
+    Parameters
+    ----------
+    source, target : Path
+        Folders; `target` is made when it is not there.
+
+    Returns
+    -------
+    Copied
+
+    Raises
+    ------
+    BadFile
+        When the folder cannot be written, with the reason.
+    """
+    try:
+        return _copy(Path(source), Path(target))
+    except OSError as reason:
+        raise BadFile(f"The lessons cannot be copied to {target}: {reason.strerror or reason}.") from None
+
+
+def _copy(source, target):
+    if target.is_file():
+        raise BadFile(f"The lessons cannot be copied to {target}: it is a file, not a folder.")
+    target.mkdir(parents=True, exist_ok=True)
+    marks = _read(target / MANIFEST)
+    done = {"new": [], "renewed": [], "beside": []}
+    for path in sorted(source.rglob("*")):
+        name = path.relative_to(source).as_posix()
+        if not path.is_file() or any(part.startswith(".") for part in path.relative_to(source).parts):
+            continue
+        here, mark = target / name, _mark(path)
+        if not here.exists():
+            kind, place = "new", here
+        elif _mark(here) == mark:
+            kind, place = None, here
+        elif _mark(here) == marks.get(name):
+            kind, place = "renewed", here
+        elif marks.get(name) == mark:
+            continue  # the learner's own, and nothing newer to offer
+        else:
+            kind, place = "beside", _beside(here)
+        if kind:
+            place.parent.mkdir(parents=True, exist_ok=True)
+            shutil.copyfile(path, place)
+            done[kind].append(place.relative_to(target).as_posix())
+        marks[name] = mark
+    _write(target / MANIFEST, marks)
+    return Copied(**{kind: tuple(names) for kind, names in done.items()})

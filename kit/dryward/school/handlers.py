@@ -1,0 +1,404 @@
+"""What the addresses of the pages answer."""
+
+from copy import deepcopy
+from http.client import responses
+
+from jupyter_server.auth.decorator import allow_unauthenticated
+from jupyter_server.base.handlers import FileFindHandler, JupyterHandler
+from jupyter_server.services.kernels.handlers import KernelHandler
+from nbclient.exceptions import CellExecutionError, DeadKernelError
+from tornado import web
+from voila.execute import VoilaExecutor, strip_code_cell_warnings
+from voila.exporter import VoilaExporter
+from voila.notebook_renderer import NotebookRenderer
+from voila.static_file_handler import MultiStaticFileHandler
+from voila.tornado.handler import TornadoVoilaHandler
+from voila.tornado.kernel_websocket_handler import VoilaKernelWebsocketHandler
+from voila.utils import get_page_config
+
+from dryward.checks import BadFile
+from dryward.school.kernels import Busy, Full, Gone
+from dryward.school.learners import read_code, spoken
+from dryward.school.standing import board, contents, following, known_way
+from dryward.teaching import lessons
+
+#: What an error page says, by status.
+_PLAIN = {
+    403: "This page is only for the class. Go to the first page and type the password.",
+    404: "There is no such page here. The first page lists every lesson.",
+    405: "This address cannot be used in that way. The first page lists every lesson.",
+    429: "There were too many wrong passwords. Wait a minute, then try again.",
+    503: "All places on this computer are taken. Close a lesson, or wait a few minutes, and try again.",
+}
+_OTHER = "Something went wrong on the class computer. Load the page again; what you have answered is kept."
+
+
+#: When no kernel could be had in time.
+_BUSY = "The class computer is very busy. Load the page again in a minute; what you have answered is kept."
+#: Kernels on which a page is tried before the learner is told.
+_TRIES = 3
+
+
+class Refused(web.HTTPError):
+    """Not now, with the reason in plain words."""
+
+    def __init__(self, words):
+        super().__init__(503)
+        self.words = words
+
+
+class Plain(JupyterHandler):
+    """A page of our own, and an error page in plain words."""
+
+    def show(self, template, **words):
+        """Answer with a page."""
+        self.set_header("Content-Type", "text/html; charset=utf-8")
+        self.set_header("Cache-Control", "no-store")
+        page = self.settings["pages_env"].get_template(template)
+        self.finish(page.render(base=self.base_url, form=self.xsrf_form_html(), **words))
+
+    def write_error(self, status_code, **why):
+        """One sentence, no number of a line."""
+        reason = why.get("exc_info", (None, None))[1]
+        words = reason.words if isinstance(reason, Refused) else _PLAIN.get(status_code, _OTHER)
+        self.show("error.html", title=responses.get(status_code, "Trouble"), words=words, inside=self.current_user)
+
+    def get_login_url(self):
+        """Where who has no password goes."""
+        return f"{self.base_url}enter"
+
+
+class Enter(Plain):
+    """The door."""
+
+    @allow_unauthenticated
+    def get(self):
+        """Ask for the password."""
+        self._ask("")
+
+    @allow_unauthenticated
+    def post(self):
+        """Look at the password, and go in."""
+        address = self.request.remote_ip
+        if self.identity_provider.login_attempts.too_many(address):
+            raise web.HTTPError(429)
+        if not self.identity_provider.opens(self.get_body_argument("password", "")):
+            self.identity_provider.login_attempts.wrong(address)
+            self.set_status(401)
+            self._ask("That is not the password. It is on the screen of the class computer.")
+            return
+        self.identity_provider.enter(self)
+        self.redirect(self._onward())
+
+    def _ask(self, wrong):
+        self.show("enter.html", wrong=wrong, next=self._onward())
+
+    def _onward(self):
+        wanted = self.get_argument("next", self.base_url)
+        lesson = f"{self.base_url}lesson/"
+        return wanted if wanted.startswith(lesson) and "\\" not in wanted else self.base_url
+
+
+class Contents(Plain):
+    """The first page: the lessons by pathway."""
+
+    @allow_unauthenticated
+    def get(self):
+        """List them; a key in the address lets in."""
+        key = self.get_query_argument("key", None)
+        if key is not None:
+            if self.identity_provider.login_attempts.too_many(self.request.remote_ip):
+                raise web.HTTPError(429)
+            if self.identity_provider.opens(key):
+                self.identity_provider.enter(self)
+                self.redirect(self.base_url)  # without the key in the address
+                return
+            self.identity_provider.login_attempts.wrong(self.request.remote_ip)
+        if self.current_user is None:
+            self.redirect(self.get_login_url())
+            return
+        learners, code = self.identity_provider.learners, self.current_user.username
+        self.show(
+            "contents.html",
+            code="" if learners.own else spoken(code),
+            **contents(learners.folder(code), self.get_query_argument("way", None)),
+        )
+
+
+class InstructorsBoard(Plain):
+    """How the class stands, for who has the instructor's key."""
+
+    @allow_unauthenticated
+    def get(self):
+        """Show it; a key in the address lets in."""
+        door, key = self.identity_provider, self.get_query_argument("key", None)
+        if key is not None:
+            if door.login_attempts.too_many(self.request.remote_ip):
+                raise web.HTTPError(429)
+            if door.opens_board(key):
+                door.enter_board(self)
+                self.redirect(f"{self.base_url}board")  # without the key in the address
+                return
+            door.login_attempts.wrong(self.request.remote_ip)
+        if not door.sees_board(self):
+            raise web.HTTPError(404)
+        told = board(door.learners.folders())
+        titles = {each.id: f"{each.number}. {each.title}" for each in lessons.lessons()}
+        self.show("board.html", board=told, titles=titles)
+
+
+class Afresh(Plain):
+    """Somebody else sits down at this browser, or somebody comes back with a code."""
+
+    def post(self):
+        """Become that learner."""
+        learners, typed = self.identity_provider.learners, self.get_body_argument("code", "")
+        if not typed.strip():
+            self.identity_provider.name(self, learners.new())
+            self.redirect(self.base_url)
+            return
+        code, attempts, address = read_code(typed), self.identity_provider.login_attempts, self.request.remote_ip
+        if attempts.too_many(address):
+            raise web.HTTPError(429)
+        if not learners.known(code):
+            attempts.wrong(address)
+            self.set_status(404)
+            self.show("error.html", title="Unknown code", words="Nobody here has that code.", inside=True)
+            return
+        self.identity_provider.name(self, code)
+        self.redirect(self.base_url)
+
+
+class Opening(NotebookRenderer):
+    """Voila's own, on a kernel that is ready, over the line to it that is open already."""
+
+    async def html(self, client, kernel, kernel_id):
+        """The page.
+
+        Parameters
+        ----------
+        client : AsyncKernelClient
+        kernel : AsyncKernelManager
+        kernel_id : str
+
+        Returns
+        -------
+        str
+
+        Raises
+        ------
+        Gone
+            When the kernel died before the page was made.
+        """
+        self._client = client
+        await self.initialize()
+        return await self.generate_content_str(kernel_id, kernel)
+
+    async def initialize(self):
+        """Each lesson and the template are read once: when a class comes in together, there is no time to spare."""
+        kept, told = self.request_handler.settings["openings"], self.voila_configuration
+        if self.notebook_path not in kept:
+            kept[self.notebook_path] = await self.load_notebook(self.notebook_path)
+        if "exporter" not in kept:
+            kept["exporter"] = VoilaExporter(
+                template_paths=self.template_paths,
+                template_name=told.template,
+                config=self.traitlet_config,
+                contents_manager=self.contents_manager,
+                theme=told.theme,
+                base_url=self.base_url,
+            )
+        self.cwd, self.exporter = "", kept["exporter"]
+        self.template_name, self.theme = told.template, told.theme
+        self.notebook = self.prelaunch_hook(
+            self.request_handler, notebook=deepcopy(kept[self.notebook_path]), cwd=self.cwd
+        )
+        self.page_config["jupyterLabTheme"] = self.theme
+        self.resources = {
+            "base_url": self.base_url,
+            "theme": self.theme,
+            "template": self.template_name,
+            "metadata": {"name": self.notebook_path},
+            "page_config": self.page_config,
+        }
+
+    async def _jinja_kernel_start(self, nb, kernel_id, kernel_future):
+        self.executor = VoilaExecutor(nb, km=kernel_future, config=self.traitlet_config, show_tracebacks=False)
+        self.executor.kc = self._client
+        self._client.allow_stdin = False
+        return kernel_id
+
+    async def _jinja_cell_generator(self, nb, kernel_id):
+        for number, cell in enumerate(nb.cells):
+            try:
+                await self.executor.execute_cell(cell, None, number, store_history=False)
+            except DeadKernelError:
+                raise Gone from None
+            except CellExecutionError:  # the template says it in plain words
+                strip_code_cell_warnings(cell)
+                self.executor.strip_code_cell_errors(cell)
+            yield cell
+
+
+class Lesson(Plain, TornadoVoilaHandler):
+    """A lesson, on a kernel of its own that works in the learner's folder."""
+
+    @web.authenticated
+    async def get(self, id):
+        """Show it."""
+        if id not in [each.id for each in lessons.lessons()]:
+            raise web.HTTPError(404)
+        try:
+            for _ in range(_TRIES):
+                try:
+                    page = await self._page(lessons.lesson(id).file)
+                    break
+                except Gone:  # its kernel died under it; the next one
+                    continue
+            else:
+                raise Busy
+        except Full:
+            raise web.HTTPError(503) from None
+        except Busy:
+            raise Refused(_BUSY) from None
+        except BadFile as said:
+            raise Refused(str(said)) from None
+        self.set_header("Content-Type", "text/html; charset=utf-8")
+        self.set_header("Cache-Control", "no-store")
+        self.finish(page)
+
+    async def _page(self, file):
+        learner = self.current_user.username
+        opening = Opening(
+            request_handler=self,
+            voila_configuration=self.voila_configuration,
+            traitlet_config=self.traitlet_config,
+            notebook_path=file,
+            template_paths=self.template_paths,
+            config_manager=self.config_manager,
+            contents_manager=self.contents_manager,
+            kernel_spec_manager=self.kernel_spec_manager,
+            base_url=self.base_url,
+            page_config=self._page_config(),
+        )
+        kernels, folder = self.kernel_manager, self.identity_provider.learners.folder(learner)
+        kernel_id, client = await kernels.hand_over(learner, folder)
+        try:
+            return await opening.html(client, kernels.get_kernel(kernel_id), kernel_id)
+        except BaseException as reason:
+            dead = isinstance(reason, Exception) and not await client.is_alive()
+            await kernels.drop(kernel_id)
+            if dead:
+                raise Gone from None
+            raise
+        finally:
+            client.stop_channels()
+
+    def _page_config(self):
+        kept = self.settings["openings"]
+        if "page config" not in kept:
+            kept["page config"] = get_page_config(self.base_url, self.settings, self.log, self.voila_configuration)
+        return kept["page config"]  # which the renderer copies
+
+    def prepare_lesson(self, notebook):
+        """The notebook as a page shows it: the lesson's page alone, and where to go from it."""
+        lesson = lessons.lesson(notebook.metadata["dryward"]["lesson"])
+        notebook.cells = [cell for cell in notebook.cells if "panels.page(" in cell.source][:1]
+        way = known_way(self.get_query_argument("way", None))
+        notebook.metadata["page"] = {
+            "title": f"{lesson.number}. {lesson.title}" if lesson.number else lesson.title,
+            "way": way or "",
+            **following(lesson.id, way),
+        }
+        return notebook
+
+
+class Owned:
+    """Only who was given a kernel may reach it; to others it does not exist."""
+
+    async def prepare(self, *args, **kwargs):
+        """Compare the two."""
+        await super().prepare(*args, **kwargs)
+        kernel_id = self.path_kwargs.get("kernel_id") or next(iter(self.path_args), "")
+        owner = self.kernel_manager.owners.get(kernel_id)
+        if self.current_user is None or owner != self.current_user.username:
+            raise web.HTTPError(404)
+
+
+class KernelState(Owned, KernelHandler):
+    """Whether a kernel is there: what the page's script asks before it connects."""
+
+    SUPPORTED_METHODS = ("GET",)
+
+
+class KernelTalk(Owned, VoilaKernelWebsocketHandler):
+    """The messages between a page and its kernel: sliders and pictures, never code."""
+
+
+class Leave(Owned, Plain):
+    """A page that is closed says good-bye."""
+
+    @web.authenticated
+    def post(self, kernel_id):
+        """Let the kernel go."""
+        self.kernel_manager.left(kernel_id)
+        self.set_status(204)
+        self.finish()
+
+    def check_xsrf_cookie(self):
+        """The kernel's name is the secret here: a browser that closes a page sends no other."""
+        if not self.check_origin():
+            raise web.HTTPError(404)
+
+
+class _Inside:
+    """A file that only who came in may have."""
+
+    def get_current_user(self):
+        """As for every other address."""
+        return self.settings["identity_provider"].get_user(self)
+
+    def prepare(self):
+        """Look at the cookie."""
+        if self.current_user is None and not self.settings["identity_provider"].sees_board(self):
+            raise web.HTTPError(403)
+        return super().prepare()
+
+    def write_error(self, status_code, **why):
+        """No more than the number."""
+        self.finish(responses.get(status_code, "Trouble"))
+
+
+class Static(_Inside, MultiStaticFileHandler):
+    """The scripts of the pages."""
+
+    def validate_absolute_path(self, root, absolute_path):
+        """What is outside, or a folder, is not there."""
+        try:
+            return super().validate_absolute_path(root, absolute_path)
+        except web.HTTPError:
+            raise web.HTTPError(404) from None
+
+
+class Extensions(FileFindHandler):
+    """The scripts of the widgets."""
+
+    async def prepare(self):
+        """Look at the cookie before anything is looked for."""
+        await super().prepare()
+        if self.current_user is None:
+            raise web.HTTPError(403)
+
+    def write_error(self, status_code, **why):
+        """No more than the number."""
+        self.finish(responses.get(status_code, "Trouble"))
+
+
+class Nowhere(Plain):
+    """Every other address."""
+
+    def get(self, *path):
+        """Say so."""
+        raise web.HTTPError(404)
+
+    post = put = delete = patch = get

@@ -1,0 +1,269 @@
+"""JupyterHub for one class on one box: seats with passwords, a folder and a memory limit for each.
+
+``python -m dryward.school.hub 30 FOLDER`` makes the seats of a class and prints their passwords; only hashes are kept.
+"""
+
+import asyncio
+import contextlib
+import hashlib
+import hmac
+import json
+import os
+import secrets
+import sys
+from pathlib import Path
+
+import psutil
+from jupyterhub.auth import Authenticator
+from jupyterhub.spawner import SimpleLocalProcessSpawner
+from traitlets import Integer, Unicode
+
+from dryward.checks import BadFile, within
+from dryward.school.folders import copy, shipped_lessons
+from dryward.school.learners import LoginAttempts, new_password
+from dryward.storage import Format, write_whole
+
+# --- seats and passwords ------------------------------------------------------
+
+#: The file of a class with its seats.
+REGISTER = "register.json"
+_FORMAT = Format("dryward register", 1)
+#: Cost of one guess: some 50 ms and 16 MB.
+_COST = {"n": 2**14, "r": 8, "p": 1}
+
+
+def _hash(password, salt):
+    return hashlib.scrypt(password.encode(), salt=bytes.fromhex(salt), dklen=32, **_COST).hex()
+
+
+def make_seats(seats, folder):
+    """Make the seats of a class.
+
+    Parameters
+    ----------
+    seats : int
+        1 to 200.
+    folder : Path
+
+    Returns
+    -------
+    dict
+        Password by seat, to be printed and given out; only hashes are kept.
+
+    Raises
+    ------
+    OutOfRange
+        For a number of seats that cannot be.
+    BadFile
+        When the class has seats already.
+    """
+    within("Seats", seats, 1, 200)
+    folder = Path(folder)
+    folder.mkdir(mode=0o755, parents=True, exist_ok=True)
+    given = {f"seat-{number:02d}": new_password() for number in range(1, seats + 1)}
+    kept = {}
+    for seat, password in given.items():
+        salt = secrets.token_hex(16)
+        kept[seat] = {"salt": salt, "hash": _hash(password, salt)}
+    try:
+        write_whole(folder / REGISTER, json.dumps(_FORMAT.headed({"seats": kept}), indent=1), new=True, private=True)
+    except FileExistsError:
+        raise BadFile(f"{folder / REGISTER} is there already; move it away to make new passwords.") from None
+    return given
+
+
+def read_seats(folder):
+    """The seats of a class.
+
+    Parameters
+    ----------
+    folder : Path
+
+    Returns
+    -------
+    dict
+
+    Raises
+    ------
+    BadFile
+        When there is no register, or it cannot be read.
+    """
+    path = Path(folder) / REGISTER
+    try:
+        return dict(_FORMAT.current(json.loads(path.read_text("utf-8")))["seats"])
+    except FileNotFoundError:
+        raise BadFile(f"There is no {path}; make the seats with `python -m dryward.school.hub`.") from None
+    except (OSError, ValueError, KeyError, TypeError, AttributeError):
+        raise BadFile(f"{path} cannot be read as the register of a class.") from None
+
+
+def is_password(seats, seat, password):
+    """Whether that is the password of a seat; a seat that is not there takes as long.
+
+    Parameters
+    ----------
+    seats : dict
+    seat, password : str
+
+    Returns
+    -------
+    bool
+    """
+    kept = seats.get(seat, {"salt": "00" * 16, "hash": ""})
+    found = _hash(password.strip().lower(), kept["salt"])
+    return hmac.compare_digest(found, kept["hash"]) and seat in seats
+
+
+# --- memory ------------------------------------------------------------------
+#
+# What a learner's seat takes of the memory, its server and its lessons together, and a bound on it.
+#
+# A system that gives its users groups of processes with a bound of their own
+# would do this better; on a plain computer no one but root may make them.  So
+# each process has a hard limit of its own, and the whole is looked at every
+# few seconds.
+
+
+def _shared_out(process):
+    """Memory of a process, what it shares with others counted in part [bytes]."""
+    try:
+        return process.memory_full_info().pss
+    except (AttributeError, psutil.AccessDenied):  # a system that does not tell
+        return process.memory_info().rss
+
+
+def _weigh(family, how):
+    found = {}
+    for each in family:
+        with contextlib.suppress(psutil.NoSuchProcess, psutil.AccessDenied):
+            found[each] = how(each)
+    return found
+
+
+def hold_memory(pid, most):
+    """End the heaviest lesson of a seat that takes more than it may.
+
+    Parameters
+    ----------
+    pid : int
+        Of its server.
+    most : int
+        What it may take [bytes].
+
+    Returns
+    -------
+    int or None
+        What the seat took [bytes], when a lesson was ended; None otherwise.
+    """
+    try:
+        server = psutil.Process(pid)
+        family = [server, *server.children(recursive=True)]
+    except psutil.NoSuchProcess:
+        return None
+    # The cheap measure first: it counts what is shared several times, so it is never too low.
+    if sum(_weigh(family, lambda each: each.memory_info().rss).values()) <= most:
+        return None
+    weights = _weigh(family, _shared_out)
+    taken = sum(weights.values())
+    lessons = {each: weight for each, weight in weights.items() if each != server}
+    if taken <= most or not lessons:
+        return None
+    with contextlib.suppress(psutil.NoSuchProcess):
+        max(lessons, key=lessons.get).kill()
+    return taken
+
+
+# --- what JupyterHub is told ---------------------------------------------------
+
+
+class Seats(Authenticator):
+    """Lets in by the register of the class."""
+
+    folder = Unicode(config=True, help="folder of the class, with its register")
+
+    def __init__(self, **kwargs):
+        super().__init__(**kwargs)
+        self.seats, self.login_attempts = read_seats(self.folder), LoginAttempts()
+        self.allow_all = True  # whoever is in the register
+
+    async def authenticate(self, handler, data):
+        """The seat, or None."""
+        seat, address = data["username"].strip().lower(), handler.request.remote_ip
+        if self.login_attempts.too_many(address):
+            return None
+        if await asyncio.to_thread(is_password, self.seats, seat, data["password"]):
+            return seat
+        self.login_attempts.wrong(address)
+        return None
+
+
+class Seat(SimpleLocalProcessSpawner):
+    """A JupyterLab of one learner, in a folder of its own.
+
+    Started by root, each seat is a user number of its own, which needs no
+    account: it cannot read another's folder or touch another's processes.
+    Started by anybody else, all seats are that one user, which is only good
+    enough for a class that trusts itself.
+    """
+
+    folder = Unicode(config=True, help="folder of the class")
+    first_number = Integer(
+        61001, config=True, help="user number of the first seat, when started by root; 0: all are one user"
+    )
+
+    @property
+    def number(self):
+        """The user number of this seat, or None when there is only one user."""
+        if os.name != "posix" or os.geteuid() != 0 or not self.first_number:
+            return None
+        return self.first_number + sorted(read_seats(self.folder)).index(self.user.name)
+
+    @property
+    def home(self):
+        """The learner's folder."""
+        return Path(self.folder) / self.user.name
+
+    async def start(self):
+        """Put the lessons there and start."""
+        await asyncio.to_thread(self._furnish)
+        self.home_dir, self.notebook_dir = str(self.home), str(self.home / "lessons")
+        return await super().start()
+
+    async def poll(self):
+        """Whether the seat runs; a seat over its memory loses its heaviest lesson."""
+        status = await super().poll()
+        if status is None and self.mem_limit:
+            taken = await asyncio.to_thread(hold_memory, self.pid, int(self.mem_limit))
+            if taken:
+                self.log.warning("%s took %.0f MB: its heaviest lesson was ended", self.user.name, taken / 1e6)
+        return status
+
+    def _furnish(self):
+        self.home.mkdir(mode=0o700, parents=True, exist_ok=True)
+        copy(shipped_lessons(), self.home / "lessons")
+        if self.number is not None:
+            for path in (self.home, *self.home.rglob("*")):
+                os.chown(path, self.number, self.number, follow_symlinks=False)
+
+    def make_preexec_fn(self, name):
+        """What the new process does first: its limits, its number, its folder."""
+        home, number, memory = str(self.home), self.number, self.mem_limit
+
+        def first():
+            if memory:
+                import resource
+
+                resource.setrlimit(resource.RLIMIT_DATA, (int(memory), int(memory)))
+            os.umask(0o077)
+            if number is not None:
+                os.setgroups([])
+                os.setgid(number)
+                os.setuid(number)
+            os.chdir(home)
+
+        return first
+
+
+if __name__ == "__main__":
+    for line in make_seats(int(sys.argv[1]), sys.argv[2]).items():
+        print(*line, sep="   ")

@@ -1,0 +1,245 @@
+"""Who may come in, and whose answers are whose: a password, and one folder for each learner.
+
+The password is made anew at every start, and guessing is answered slowly.  A learner is known by a code and by
+nothing else.
+"""
+
+import hashlib
+import hmac
+import re
+import secrets
+import time
+from collections import defaultdict, deque
+from pathlib import Path
+
+from jupyter_server.auth import IdentityProvider, User
+
+from dryward.checks import BadFile
+from dryward.storage import locked, write_whole
+
+#: No letter or digit that reads like another.
+_SIGNS = "23456789abcdefghjkmnpqrstuvwxyz"
+_LENGTH = 10
+_CODE = re.compile(f"[{_SIGNS}]{{{_LENGTH}}}")
+#: The file that holds the key with which cookies are signed.
+_KEY = ".dryward-key"
+_KEY_BYTES = 32
+_ENTERED, _LEARNER, _BOARD = "dryward-entered", "dryward-learner", "dryward-board"
+#: Days a browser is known again.
+_DAYS = 180
+#: Wrong passwords from one address within so many seconds before it must wait.
+_TRIES, _WITHIN = 10, 60.0
+
+
+def random_signs(count):
+    """Signs that nobody can guess.
+
+    Parameters
+    ----------
+    count : int
+
+    Returns
+    -------
+    str
+
+    Examples
+    --------
+    >>> len(random_signs(4))
+    4
+    """
+    return "".join(secrets.choice(_SIGNS) for _ in range(count))
+
+
+def new_password():
+    """A password that can be read aloud: three groups of four signs, some 59 bits.
+
+    Examples
+    --------
+    >>> len(new_password())
+    14
+    """
+    return "-".join(random_signs(4) for _ in range(3))
+
+
+def spoken(code):
+    """A code as it is written on paper.
+
+    Examples
+    --------
+    >>> spoken("abcdefghjk")
+    'abcde-fghjk'
+    """
+    return f"{code[:5]}-{code[5:]}"
+
+
+def read_code(text):
+    """The code somebody typed, or None when it cannot be one.
+
+    Examples
+    --------
+    >>> read_code(" ABCDE-fghjk ")
+    'abcdefghjk'
+    >>> read_code("../secret") is None
+    True
+    """
+    code = re.sub(r"[\s-]", "", text).lower()
+    return code if _CODE.fullmatch(code) else None
+
+
+class Learners:
+    """The learners of one class.
+
+    Parameters
+    ----------
+    folder : Path
+        Each learner has a folder in it.
+    own : bool, optional
+        One learner only, whose folder is `folder` itself.
+
+    Raises
+    ------
+    BadFile
+        When the folder cannot be used, with the reason.
+    """
+
+    def __init__(self, folder, own=False):
+        self.path, self.own = Path(folder), own
+        try:
+            self.path.mkdir(mode=0o700, parents=True, exist_ok=True)
+            self.key = self._key()
+        except OSError as reason:
+            raise BadFile(f"The folder {self.path} cannot be used: {reason.strerror or reason}.") from None
+
+    def _key(self):
+        # Kept, so that a browser is known again after the server was started anew.
+        file = self.path / _KEY
+        with locked(file):
+            found = file.read_bytes() if file.exists() else b""
+            if len(found) != _KEY_BYTES:
+                file.unlink(missing_ok=True)
+                found = secrets.token_bytes(_KEY_BYTES)
+                write_whole(file, found, private=True)
+        return found
+
+    def new(self):
+        """A code that nobody has."""
+        while True:
+            code = random_signs(_LENGTH)
+            if not (self.path / code).exists():
+                return code
+
+    def known(self, code):
+        """Whether a learner of that code has opened a lesson."""
+        return bool(code and _CODE.fullmatch(code) and (self.path / code).is_dir())
+
+    def folder(self, code):
+        """The folder of a learner; it is made when the first lesson is opened.
+
+        Parameters
+        ----------
+        code : str
+
+        Returns
+        -------
+        Path
+        """
+        if not _CODE.fullmatch(code):
+            raise ValueError("not a learner's code")
+        return self.path if self.own else self.path / code
+
+    def folders(self):
+        """The learners' folders by code, in the order of the codes."""
+        if self.own:
+            return {"own": self.path}
+        return {each.name: each for each in sorted(self.path.iterdir()) if _CODE.fullmatch(each.name) and each.is_dir()}
+
+
+class LoginAttempts:
+    """Wrong passwords by address.
+
+    Examples
+    --------
+    >>> attempts = LoginAttempts()
+    >>> for _ in range(10): attempts.wrong("192.0.2.1")
+    >>> attempts.too_many("192.0.2.1"), attempts.too_many("192.0.2.2")
+    (True, False)
+    """
+
+    def __init__(self, clock=time.monotonic):
+        self._clock, self._times = clock, defaultdict(lambda: deque(maxlen=_TRIES))
+
+    def wrong(self, address):
+        """Somebody there typed a wrong one."""
+        self._times[address].append(self._clock())
+
+    def too_many(self, address):
+        """Whether that address must wait."""
+        times = self._times.get(address, ())
+        return len(times) == _TRIES and self._clock() - times[0] < _WITHIN
+
+
+class Door(IdentityProvider):
+    """Lets in who has the password, and knows each browser again.
+
+    The password is never kept in a cookie: the cookie holds a mark made from
+    it, signed, so that a new password shuts everybody out.
+    """
+
+    def set_up(self, password, board_key, learners):
+        """Take the password and the instructor's key of this start, and the learners of this class."""
+        self.password, self.board_key, self.learners, self.login_attempts = (
+            password,
+            board_key,
+            learners,
+            LoginAttempts(),
+        )
+        self._mark, self._board_mark = (
+            hmac.new(learners.key, each.encode(), hashlib.sha256).hexdigest() for each in (password, board_key)
+        )
+
+    @property
+    def auth_enabled(self):
+        """Always."""
+        return True
+
+    def get_handlers(self):
+        """None: the pages have a door of their own."""
+        return []
+
+    def get_user(self, handler):
+        """The learner of a request, or None when it may not come in."""
+        entered = handler.get_signed_cookie(_ENTERED, max_age_days=_DAYS) or b""
+        if not hmac.compare_digest(entered, self._mark.encode()):
+            return None
+        learner = handler.get_signed_cookie(_LEARNER, max_age_days=_DAYS)
+        return User(username=learner.decode()) if learner else None
+
+    def opens(self, typed):
+        """Whether that is the password."""
+        plain = typed.strip().lower().encode()
+        return hmac.compare_digest(plain, self.password.encode())
+
+    def enter(self, handler, code=None):
+        """Let a browser in, as the learner it was before unless a code says otherwise."""
+        before = handler.get_signed_cookie(_LEARNER, max_age_days=_DAYS)
+        self.name(handler, code or (before.decode() if before else self.learners.new()))
+        handler.set_signed_cookie(_ENTERED, self._mark, expires_days=None, httponly=True, samesite="Lax")
+
+    def name(self, handler, code):
+        """Make a browser the learner of that code."""
+        handler.set_signed_cookie(_LEARNER, code, expires_days=_DAYS, httponly=True, samesite="Lax")
+
+    # --- the instructor's board --------------------------------------------------
+
+    def opens_board(self, typed):
+        """Whether that is the instructor's key."""
+        return hmac.compare_digest(typed.strip().encode(), self.board_key.encode())
+
+    def enter_board(self, handler):
+        """Let a browser see the board until it is closed."""
+        handler.set_signed_cookie(_BOARD, self._board_mark, expires_days=None, httponly=True, samesite="Strict")
+
+    def sees_board(self, handler):
+        """Whether a browser has shown the instructor's key."""
+        shown = handler.get_signed_cookie(_BOARD, max_age_days=1) or b""
+        return hmac.compare_digest(shown, self._board_mark.encode())

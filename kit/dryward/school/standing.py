@@ -1,0 +1,308 @@
+"""Where learners are: one of them on the ways through the lessons, and a class on the instructor's board."""
+
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from pathlib import Path
+
+from dryward.checks import BadFile, UnknownName
+from dryward.teaching import beliefs, lessons, pathways
+from dryward.teaching.progress import FILE, Progress
+
+#: How deep below a folder a learner's file may lie.
+_DEPTH = 3
+#: What stands where nothing was chosen.
+NOTHING = "-"
+
+
+# --- one learner: what stands on the first page ----------------------------------
+
+
+def known_way(id):
+    """The id of a pathway, or None for anything else.
+
+    Examples
+    --------
+    >>> known_way("half-day"), known_way("no-such")
+    ('half-day', None)
+    """
+    return id if id in [each.id for each in pathways.pathways()] else None
+
+
+def order(way):
+    """The lessons of a way in order, each once; all lessons without one.
+
+    Parameters
+    ----------
+    way : str or None
+
+    Returns
+    -------
+    tuple of str
+
+    Examples
+    --------
+    >>> order("half-day")[0]
+    'read-the-air'
+    """
+    if way is None:
+        return lessons.pages()
+    found = [id for session in pathways.pathway(way).sessions for id in session.lessons]
+    return tuple(dict.fromkeys(id for id in found if id in lessons.pages()))
+
+
+def following(id, way):
+    """The lessons before and after one, on a way.
+
+    Parameters
+    ----------
+    id : str
+    way : str or None
+
+    Returns
+    -------
+    dict
+        ``before`` and ``after``, each a dict with id and title, or None.
+    """
+    on = order(way) if id in order(way) else (*({id} - set(lessons.pages())), *lessons.pages())
+    at = on.index(id)
+    return {
+        "before": _short(on[at - 1]) if at else None,
+        "after": _short(on[at + 1]) if at + 1 < len(on) else None,
+    }
+
+
+def _short(id):
+    lesson = lessons.lesson(id)
+    return {"id": id, "number": lesson.number, "title": lesson.title, "minutes": lesson.minutes}
+
+
+def _state(progress, id, opened):
+    if progress.finished(id) is not None:
+        return "finished"
+    if progress.events("answer", id) or progress.prediction(id) is not None:
+        return "begun"
+    return "looked at" if id in opened else ""
+
+
+def contents(folder, way=None):
+    """What the first page says to one learner.
+
+    Parameters
+    ----------
+    folder : Path
+        The learner's.
+    way : str, optional
+        The pathway that was chosen; otherwise the one of the learner's settings.
+
+    Returns
+    -------
+    dict
+    """
+    progress = Progress(folder)
+    opened = {each["lesson"] for each in progress.events("opened")}
+    chosen = known_way(way) or progress.setting("pathway")
+    ways = []
+    for each in pathways.pathways():
+        sessions = [
+            {
+                "title": session.title,
+                "minutes": session.minutes,
+                "lessons": [
+                    {**_short(id), "state": _state(progress, id, opened)}
+                    for id in session.lessons
+                    if id in lessons.pages()
+                ],
+            }
+            for session in each.sessions
+        ]
+        ways.append(
+            {"id": each.id, "title": each.title, "who": each.who, "minutes": each.minutes, "sessions": sessions}
+        )
+    resume = progress.resume()
+    return {
+        "ways": ways,
+        "chosen": chosen,
+        "resume": _short(resume) if opened and resume else None,
+        "reviews": [_short(each.lesson) for each in progress.reviews()],
+        "trouble": progress.trouble,
+    }
+
+
+# --- a class: the instructor's board -------------------------------------------
+
+
+@dataclass(frozen=True)
+class Learner:
+    """Where one learner is.
+
+    Attributes
+    ----------
+    label : str
+        The name of the folder, shortened; no other name is known.
+    lesson : str
+        Id of the lesson opened last; empty before the first.
+    prediction : str
+        Key of the choice made there, or a dash.
+    right, answered : int
+        Checks of that lesson answered right, and answered at all.
+    finished : int
+        Lessons finished.
+    minutes : int or None
+        Since the last thing that was kept.
+    trouble : str
+        Why the file could not be read.
+    """
+
+    label: str
+    lesson: str
+    prediction: str
+    right: int
+    answered: int
+    finished: int
+    minutes: int | None
+    trouble: str = ""
+
+
+@dataclass(frozen=True)
+class Group:
+    """One lesson of the class.
+
+    Attributes
+    ----------
+    lesson : str
+    here : int
+        Learners whose last lesson it is.
+    choices : tuple of (str, str, bool, int)
+        Key, text, whether it is right, and how many chose it.
+    right, answered : int
+        Checks, over all learners.
+    beliefs : tuple of (str, int)
+        What is believed behind the wrong answers, the most frequent first.
+    """
+
+    lesson: str
+    here: int
+    choices: tuple
+    right: int
+    answered: int
+    beliefs: tuple
+
+
+@dataclass(frozen=True)
+class Board:
+    """All of it.
+
+    Attributes
+    ----------
+    learners : tuple of Learner
+    groups : tuple of Group
+        The lessons somebody has opened, in order.
+    """
+
+    learners: tuple
+    groups: tuple
+
+
+def find(folder):
+    """The learners' folders below a folder, by a short label.
+
+    Parameters
+    ----------
+    folder : Path
+
+    Returns
+    -------
+    dict
+
+    Raises
+    ------
+    BadFile
+        When it is no folder.
+    """
+    folder = Path(folder)
+    if not folder.is_dir():
+        raise BadFile(f"There is no folder {folder}; name the one in which the learners' answers are kept.")
+    places = [folder / FILE] + [path for depth in range(1, _DEPTH + 1) for path in folder.glob("*/" * depth + FILE)]
+    found = {}
+    for path in sorted(path for path in places if path.is_file()):
+        # The part below the folder that tells learners apart: a code, or a name at the class server.
+        parts = path.parent.relative_to(folder).parts or (folder.name,)
+        found[parts[0] if parts[0] not in found else "/".join(parts)] = path.parent
+    return found
+
+
+def _last(answers):
+    """The last answer to each question."""
+    return {each["question"]: each["right"] for each in answers}.values()
+
+
+def board(folders, now=None):
+    """How the learners of these folders stand.
+
+    Parameters
+    ----------
+    folders : dict
+        Folder by label.
+    now : datetime, optional
+        The clock's otherwise.
+
+    Returns
+    -------
+    Board
+    """
+    now = now or datetime.now(UTC)
+    known = {each.id: each for each in lessons.lessons()}
+    files = {label: Progress(folder) for label, folder in folders.items()}
+    learners = tuple(_learner(label[:12], file, known, now) for label, file in files.items())
+    groups = tuple(
+        _group(lesson, files.values(), learners)
+        for id, lesson in known.items()
+        if lesson.number and any(file.events(lesson=id) for file in files.values())
+    )
+    return Board(learners, groups)
+
+
+def _learner(label, file, known, now):
+    events = file.events()
+    visited = [each["lesson"] for each in events if each.get("lesson") in known]
+    lesson = visited[-1] if visited else ""
+    answers = _last(file.events("answer", lesson)) if lesson else ()
+    minutes = int((now - datetime.fromisoformat(events[-1]["when"])).total_seconds() // 60) if events else None
+    return Learner(
+        label,
+        lesson,
+        (file.prediction(lesson) if lesson else None) or NOTHING,
+        sum(answers),
+        len(answers),
+        sum(file.finished(id) is not None for id in lessons.pages()),
+        minutes if minutes is None else max(minutes, 0),
+        file.trouble,
+    )
+
+
+def _group(lesson, files, learners):
+    chosen = [file.prediction(lesson.id) for file in files]
+    answers = [right for file in files for right in _last(file.events("answer", lesson.id))]
+    count = {}
+    for file in files:
+        for each in file.events("answer", lesson.id):
+            if not each["right"] and each.get("belief"):
+                count[each["belief"]] = count.get(each["belief"], 0) + 1
+    return Group(
+        lesson.id,
+        sum(each.lesson == lesson.id for each in learners),
+        tuple(
+            (each.key, each.text, each.key == lesson.prediction.right, chosen.count(each.key))
+            for each in lesson.prediction.choices
+        ),
+        sum(answers),
+        len(answers),
+        tuple(sorted(((_belief(id), times) for id, times in count.items()), key=lambda each: (-each[1], each[0]))),
+    )
+
+
+def _belief(id):
+    try:
+        return beliefs.belief(id).claim
+    except UnknownName:  # of a later version of the kit
+        return id

@@ -1,0 +1,24 @@
+"""Every published value, by the code that ``dryward evidence`` runs.
+
+Source, edition, place and the way each number was read stand in its row of
+``evidence/data``.
+"""
+
+from functools import cache
+
+import pytest
+
+from dryward import evidence
+
+
+@cache
+def computed(topic):
+    return {check.id: check for check in evidence.checks(topic)}
+
+
+@pytest.mark.parametrize(
+    ("topic", "id"), [(topic, row.id) for topic in evidence.topics() for row in evidence.read(topic)]
+)
+def test_agrees_with_the_published_value(topic, id):
+    check = computed(topic)[id]
+    assert check.passed, str(check)
