@@ -13,13 +13,65 @@ pictures        what is drawn
 teaching        what is asked: lessons, questions, progress
 report          what is printed
 evidence        every published check, computed again
+api             what is typed at a prompt: a roof, its state, its year
 panels          what is touched: sliders and pages
-cli             what is typed
+cli             what is typed in a shell
 ==============  =============================================================
+
+What a user types stands here too, under its own name, and is loaded when it
+is first asked for: ``import dryward as dw``, then ``dw.roof("vented-vault")``.
+``dryward api`` lists the names.
 
 Everything inside is SI: degrees Celsius, Pa, m, s, kg, W; relative humidity
 0 to 1; permeance in kg/(s m2 Pa).  Layers run from inside to outside and a
 flux is positive outward.
 """
 
+import difflib
+from importlib import import_module
+
 __version__ = "0.1.0"
+
+#: Where each public name is at home, by the module's name without ``dryward.``.
+PUBLIC = {
+    "api": ("roof", "membrane", "profile", "sweep", "drying_rates", "dry_range", "months", "year"),
+    "building": (
+        "Material", "FixedMembrane", "VariableMembrane", "LaminateMembrane", "AirSpace", "Layer", "Framing", "Assembly",
+        "material", "air_space", "preset", "presets", "load", "save",
+    ),
+    "building.job": ("Vent",),
+    "weather": ("Air", "MonthlyClimate", "HourlyWeather", "read_epw", "demo", "demos", "indoor"),
+    "verdict": ("Criterion", "Finding", "Verdict"),
+    "physics.steady": ("Profile", "Sweep"),
+    "physics.drying": ("Drying",),
+    "physics.monthly": ("Months",),
+    "physics.hourly": ("Hours",),
+    "physics.limits": ("Range",),
+    "physics.ventspace": ("VentSpace",),
+    "physics.airleak": ("Leak",),
+    "panels": ("page",),
+    "checks": ("PlainError",),
+}  # fmt: skip
+#: Modules that are reached by their last name.
+_MODULES = {
+    name.rpartition(".")[2]: name
+    for name in (
+        "air", "units", "building", "weather", "verdict", "physics", "evidence", "report", "panels", "physics.steady",
+        "physics.drying", "physics.monthly", "physics.hourly", "physics.ventspace", "physics.airleak", "physics.sky",
+        "physics.mold", "physics.limits",
+    )
+}  # fmt: skip
+_HOME = {name: home for home, names in PUBLIC.items() for name in names}
+
+
+def __getattr__(name: str) -> object:
+    if name in _HOME:
+        return getattr(import_module(f"{__name__}.{_HOME[name]}"), name)
+    if name in _MODULES:
+        return import_module(f"{__name__}.{_MODULES[name]}")
+    near = difflib.get_close_matches(name, __dir__(), n=1)
+    raise AttributeError(f'dryward has no "{name}"{f"; did you mean {near[0]}?" if near else "."}')
+
+
+def __dir__() -> list[str]:
+    return sorted({"__version__", *_HOME, *_MODULES})

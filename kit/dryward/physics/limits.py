@@ -20,6 +20,12 @@ _QUANTITIES = {
 }
 
 
+def quantity_of(variable: str) -> str:
+    """The quantity of a variable, as in `units.SHOWN`, by how its name ends; empty for a factor or a share."""
+    spoken = variable.replace("_", " ")
+    return next((quantity for end, quantity in _QUANTITIES.items() if spoken.endswith(end)), "")
+
+
 @dataclass(frozen=True)
 class Range(Result):
     """The state at each of some values of one variable.
@@ -38,16 +44,16 @@ class Range(Result):
     states: np.ndarray
 
     def __repr__(self):
-        runs = [(state, [value for _, value in pairs]) for state, pairs in groupby(
-            zip(self.states, self.values, strict=True), key=lambda pair: pair[0])]  # fmt: skip
-        told = ", ".join(f"{state} {values[0]:.4g} to {values[-1]:.4g}" for state, values in runs)
-        return one_line("Range", f"{self.variable}: {told}")
+        runs = []
+        for state, pairs in groupby(zip(self.states, self.values, strict=True), key=lambda pair: pair[0]):
+            values = [value for _, value in pairs]
+            runs.append(f"{state} {values[0]:.4g}{f' to {values[-1]:.4g}' if len(values) > 1 else ''}")
+        return one_line("Range", f"{self.variable}: {', '.join(runs)}")
 
     @property
     def quantity(self) -> str:
-        """The quantity of what was varied, as in `units.SHOWN`, by how its name ends; empty for a factor or a share."""
-        spoken = self.variable.replace("_", " ")
-        return next((quantity for end, quantity in _QUANTITIES.items() if spoken.endswith(end)), "")
+        """The quantity of what was varied, as in `quantity_of`."""
+        return quantity_of(self.variable)
 
     def __iter__(self):
         return iter(self.states)

@@ -1,42 +1,35 @@
-"""One number in, one number out; and arrays that stay as they were handed out."""
+"""The shapes of results: one number in, one number out; and arrays that stay as they were handed out."""
+
+from typing import Any, Protocol, TypeAlias
 
 import numpy as np
+from numpy.typing import NDArray
+
+from dryward.weather import Air
+
+Floats: TypeAlias = NDArray[np.float64]
+Ints: TypeAlias = NDArray[np.int64]
+#: One number or an array of them, by what was given; typed as NumPy types the results of its own functions.
+Numeric: TypeAlias = Any
 
 
-def plain(value):
-    """A float where there is only one number, otherwise the array.
+class RoomRule(Protocol):
+    """A rule of `weather.indoor`: the air of the room by the weather."""
 
-    Parameters
-    ----------
-    value : float or array
+    def at(self, weather: Any) -> tuple[Numeric, Numeric]:  # of months or of hours: each rule takes both
+        """Temperature [degC] and vapor pressure [Pa] of the room."""
 
-    Returns
-    -------
-    float or array
 
-    Examples
-    --------
-    >>> plain(np.array(2.0))
-    2.0
-    """
+Room: TypeAlias = Air | RoomRule
+
+
+def plain(value: Numeric) -> Numeric:
+    """A float where there is only one number, otherwise the array."""
     return float(value) if np.ndim(value) == 0 else value
 
 
-def seal(result):
-    """Make the arrays of a frozen result as unchangeable as the rest of it.
-
-    Parameters
-    ----------
-    result : dataclass
-
-    Examples
-    --------
-    >>> from types import SimpleNamespace
-    >>> found = SimpleNamespace(depth=np.zeros(2))
-    >>> seal(found)
-    >>> found.depth.flags.writeable
-    False
-    """
+def seal(result: object) -> None:
+    """Make the arrays of a frozen result as unchangeable as the rest of it."""
     for value in vars(result).values():
         if isinstance(value, np.ndarray):
             value.flags.writeable = False

@@ -368,7 +368,9 @@ class Sweep(Result):
     def __repr__(self):
         states = [str(each) for each in np.ravel(states_of_sweep(self))]
         counts = ", ".join(f"{states.count(each)} {each}" for each in (*STATES, UNKNOWN) if each in states)
-        return one_line("Sweep", f"{self.assembly.name}, {len(states)} steady states: {counts}")
+        return one_line(
+            "Sweep", f"{self.assembly.name}, {len(states)} steady state{'s' * (len(states) != 1)}: {counts}"
+        )
 
     def face(self, layer, side):
         """Node at the inside face (0 or "inner") or the outside face (1 or "outer") of a layer."""

@@ -28,6 +28,7 @@ from dryward.pictures.year import MoistureYear, MonthBars, YearGraph, from_balan
 from dryward.units import SHOWN
 from dryward.verdict import STATES, UNKNOWN, Verdict, criterion, states_of_sweep, words
 from dryward.weather import Air
+from dryward.weather.climate import YEAR
 
 #: Hours between the points of a year that is drawn.
 _EVERY = 6
@@ -85,12 +86,11 @@ def _(months: Months) -> tuple[Callable[[str], LivePicture], object]:
 def _(hours: Hours) -> tuple[Callable[[str], LivePicture], object]:
     judged = hours.verdict
     woods = [each for each in judged.findings if each.what == "wood-moisture"][:_CURVES]
-    if not woods:
+    if not woods or hours.time.size < YEAR:
         return _Water, hours
     limit = criterion("wood-moisture")
     names = [each.place.layer for each in woods]
-    year = 8760
-    brought, carried = hours.monthly().in_and_out if hours.time.size >= year else (np.zeros(0), np.zeros(0))
+    brought, carried = hours.monthly().in_and_out
     return YearGraph, MoistureYear(
         days=hours.time[::_EVERY] / 24,
         planes=tuple((name, hours.layer(name).moisture_content[::_EVERY]) for name in names),
@@ -168,7 +168,7 @@ class _Graph(LivePicture):
 
 
 class _Water(_Graph):
-    """Water in all layers through a run without wood."""
+    """Water in all layers through a run that is shorter than a year, or has no wood."""
 
     def draw_static(self, state: Hours) -> None:
         ax = self.axes("days", f"water in all layers, {self.symbol('area density')}")

@@ -60,12 +60,16 @@ class Setting:
     notes: tuple
 
 
-def setting(job):
+def setting(job, given=None, rule=None):
     """The physics side of a job.
 
     Parameters
     ----------
     job : Job
+    given : HourlyWeather, optional
+        A year of hours in place of the job's own place.
+    rule : indoor rule, optional
+        In place of the job's own room.
 
     Returns
     -------
@@ -77,7 +81,9 @@ def setting(job):
         For an unknown place or a weather file that cannot be read.
     """
     place, notes, hours = job.place, (), None
-    if place.kind == "demo":
+    if given is not None:
+        hours, months, name, notes = given, given.monthly(), given.name or "hours given", tuple(given.notes)
+    elif place.kind == "demo":
         hours = weather.demo(place.id)
         months, name = weather.demo_climate(place.id), f"{place.id.replace('-', ' ')} (an invented place)"
     elif place.kind == "file":
@@ -95,7 +101,7 @@ def setting(job):
     elif job.design == "cold winter":
         hours = weather.colder(hours, COLDER)
         months = hours.monthly()
-    rule = design_room(job)
+    rule = design_room(job, rule)
     cold, warm = months.coldest, months.warmest
     return Setting(
         job,
@@ -116,9 +122,9 @@ def design_year(job):
     return DESIGN_YEARS[job.design].format(each="month" if job.place.kind == "means" else "hour")
 
 
-def design_room(job):
-    """The rule for room air of a job's design year."""
-    rule = room_rule(job.room)
+def design_room(job, rule=None):
+    """The rule for room air of a job's design year, or another rule in that year."""
+    rule = rule or room_rule(job.room)
     return weather.indoor.damper(rule, DAMPER) if job.design == "damp house" else rule
 
 

@@ -4,9 +4,10 @@
 sun, sky and wind meet the outer face, ``AirFlow`` how air goes through.
 ``batch`` runs any cases on all cores, ``varied`` changes one thing of a case.
 The parts: ``grid`` cuts layers into cells, ``tables`` turns property curves
-into rows, ``surfaces`` prepares sun and sky, ``case`` gathers all of it,
-``kernel`` marches (and holds the equations).  Nothing compiled is loaded
-before the first run.
+into rows, ``surfaces`` prepares sun and sky, ``air_paths`` the air that moves,
+``case`` gathers all of it as arrays (``layout``), ``march`` steps through the
+hours (and holds the equations), ``balances`` solves each step.  Nothing
+compiled is loaded before the first run.
 """
 
 from dryward.physics.hourly.air_paths import AirFlow, leak_flow

@@ -6,7 +6,7 @@ import numpy as np
 
 from dryward.checks import OutOfRange, of_kind, single, within
 from dryward.physics import moving_air
-from dryward.physics.hourly import names as k
+from dryward.physics.hourly import layout as n
 from dryward.units import KELVIN
 
 #: Air through a vent space of which nothing is said: so much that it is outdoor air [kg/(s m2)].
@@ -69,7 +69,7 @@ class Path:
     Attributes
     ----------
     face : ndarray of int (cells + 1)
-        How it passes each face: `names.NONE`, `TOUCHING` or `HOLES`.
+        How it passes each face: `layout.NO_AIR`, `TOUCHING` or `HOLES`.
     runs : ndarray of int (runs, 2)
         First and last cell of each run of open cells, counted from 1.
     """
@@ -108,22 +108,22 @@ def path(assembly, cut, flow):
     >>> [vault.layers[cut.layer[cell - 1]].name for cell in way.runs[0]]
     ['service cavity', 'insulation']
     """
-    n = cut.width.size
-    face = np.full(n + 1, k.NONE, np.int64)
+    count = cut.width.size
+    face = np.full(count + 1, n.NO_AIR, np.int64)
     if flow.long_share is None:
-        face[:] = [k.HOLES if sheets or i in (0, n) else k.TOUCHING for i, sheets in enumerate(cut.sheets)]
+        face[:] = [n.HOLES if membranes or i in (0, count) else n.TOUCHING for i, membranes in enumerate(cut.membranes)]
         return Path(face, np.zeros((0, 2), np.int64))
     # A plane of air between two membranes belongs to the way through them.
     open_ = [place < 0 or assembly.layers[place].lets_air_through for place in cut.layer]
     vented = [place for place, layer in enumerate(assembly.layers) if layer.vented]
     if vented:
         end = int(np.flatnonzero(cut.layer == vented[0])[0])
-        open_[end:] = [False] * (n - end)
+        open_[end:] = [False] * (count - end)
     runs = []
     for cell in np.flatnonzero(open_):
         if runs and runs[-1][1] == cell:  # cells from 1: the one before
             runs[-1][1] = cell + 1
-            face[cell] = k.HOLES if cut.sheets[cell] else k.TOUCHING
+            face[cell] = n.HOLES if cut.membranes[cell] else n.TOUCHING
         else:
             runs.append([cell + 1, cell + 1])
     return Path(face, np.array(runs, np.int64).reshape(-1, 2))

@@ -31,14 +31,14 @@ class Grid:
         Of the middles, as drawn [m].
     layer : ndarray (cells)
         Place of the layer in the assembly.
-    sheets : tuple (cells + 1)
+    membranes : tuple (cells + 1)
         At each face, the membranes from inside to outside.
     """
 
     width: np.ndarray
     depth: np.ndarray
     layer: np.ndarray
-    sheets: tuple
+    membranes: tuple
 
 
 def widths(thickness, refine=1, seeps=False):

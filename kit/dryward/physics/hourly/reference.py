@@ -31,13 +31,13 @@ _WOOD = Material(
     "wood", "wood", 500.0, 1600.0, ((0.0, 0.11), (150.0, 0.17)), ((0.2, 1e-12), (0.6, 3e-12), (0.95, 2e-11)),
     sorption=((0.1, 13.0), (0.3, 30.0), (0.5, 46.0), (0.7, 65.0), (0.9, 103.0), (0.99, 140.0), (1.0, 300.0)),
 )  # fmt: skip
-_SHEET = VariableMembrane((0.3, 0.5, 0.8), (2e-11, 1e-10, 8e-10))
+_MEMBRANE = VariableMembrane((0.3, 0.5, 0.8), (2e-11, 1e-10, 8e-10))
 _GAP = AirSpace(0.1, 4e-8, vented=True)
 _OUTER_VAPOR_FILM, _VENT, _EMITTANCE, _SLOPE = 2e-10, 0.004, 0.9, 35.0
 #: The leak, air out of the room [kg/(s m2)], and the part of it that seeps [-].
 LEAK, _LONG = 2e-4, 0.3
 _ROOM, _START = Air(21.0, 0.45), Air(15.0, 0.7)
-#: Layers from the room, and the cells SciPy gets for each; the sheet lies inside the wool.
+#: Layers from the room, and the cells SciPy gets for each; the membrane lies inside the wool.
 LAYERS = {"gypsum": 10, "wool": 60, "panel": 30, "gap": 1, "deck": 40}
 
 
@@ -54,7 +54,7 @@ def roof():
     True
     """
     layers = [
-        Layer(_GYPSUM, 0.0127, "gypsum"), Layer(_SHEET, name="sheet"), Layer(_WOOL, 0.15, "wool"),
+        Layer(_GYPSUM, 0.0127, "gypsum"), Layer(_MEMBRANE, name="membrane"), Layer(_WOOL, 0.15, "wool"),
         Layer(_WOOD, 0.012, "panel"), Layer(_GAP, 0.04, "gap"), Layer(_WOOD, 0.018, "deck"),
     ]  # fmt: skip
     return Assembly("roof", layers, slope=_SLOPE, exterior_vapor_film=_OUTER_VAPOR_FILM)
@@ -173,7 +173,7 @@ class _Lines:
         self.cells = [np.flatnonzero(self.kind == place) for place in range(len(parts))]
         solid = [hasattr(material, "density") for material, _, _ in parts]
         self.gap = self.cells[solid.index(False)][0]
-        self.sheet = self.cells[1][0]  # the face before the wool
+        self.membrane = self.cells[1][0]  # the face before the wool
         self.wool = self.cells[1]
         capacity = [m.density * m.specific_heat if hasattr(m, "density") else AIR_CAPACITY for m, _, _ in parts]
         self.capacity = np.array(capacity)[self.kind]
@@ -224,9 +224,9 @@ class _Lines:
         pa, pb = np.concatenate([[_ROOM.vapor_pressure], p]), np.concatenate([p, [p_out]])
         za, zb = np.concatenate([[1e4], z]), np.concatenate([z, [1.0 / _OUTER_VAPOR_FILM]])
         g = (pa - pb) / (za + zb)
-        at = self.sheet
+        at = self.membrane
         middle = (t[at - 1] * r[at] + t[at] * r[at - 1]) / (r[at - 1] + r[at])
-        g[at] = _through_sheet(pa[at], pb[at], za[at], zb[at], air.saturation_vapor_pressure(middle))
+        g[at] = _through_membrane(pa[at], pb[at], za[at], zb[at], air.saturation_vapor_pressure(middle))
         e = q + (EVAPORATION + VAPOR_HEAT * 0.5 * (ta + tb)) * g
         water, heat = g[:-1] - g[1:], e[:-1] - e[1:]
         gap = self.gap
@@ -290,13 +290,13 @@ def _surface(inner, resistance, t_out, film, sky):
     return brentq(gain, -80.0, 150.0, xtol=1e-9)
 
 
-def _through_sheet(pa, pb, za, zb, ps):
+def _through_membrane(pa, pb, za, zb, ps):
     """Vapor flux through the variable membrane and the half cells beside it."""
     from scipy.optimize import brentq
 
     def miss(flux):
         inner, outer = np.clip([(pa - flux * za) / ps, (pb + flux * zb) / ps], 0.0, 1.0)
-        return flux * (za + zb + 1.0 / _SHEET.permeance(float(inner), float(outer))) - (pa - pb)
+        return flux * (za + zb + 1.0 / _MEMBRANE.permeance(float(inner), float(outer))) - (pa - pb)
 
     most = abs(pa - pb) / (za + zb) + 1e-15
     return brentq(miss, -most, most, xtol=1e-22, rtol=1e-10)

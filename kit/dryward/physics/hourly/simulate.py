@@ -7,8 +7,7 @@ import numpy as np
 
 from dryward.checks import NotConverged, OutOfRange, PlainError, of_kind, within
 from dryward.physics.hourly import case as cases
-from dryward.physics.hourly import names as k
-from dryward.physics.hourly import tables
+from dryward.physics.hourly import layout, tables
 from dryward.physics.hourly.result import Hours, over_cells
 from dryward.units import HOUR
 from dryward.weather import YEAR, Air
@@ -94,7 +93,7 @@ def simulate(
     -----
     Coupled heat and moisture in one dimension after EN 15026: finite volumes,
     implicit in time, vapor and liquid flow, sorption, latent heat; see
-    `hourly.kernel` for the equations and what is left out.  The first run on
+    `hourly.march` for the equations and what is left out.  The first run on
     a machine compiles the march, which takes some seconds.
 
     References
@@ -162,17 +161,15 @@ def run(ready, total, initial=None, progress=None, until_it_repeats=False):
     >>> run(made, 24).time[-1].item()
     24.0
     """
-    from dryward.physics.hourly import kernel
+    from dryward.physics.hourly.march import march  # brings Numba
 
-    n = ready.grid.width.size
-    t, u, w, e = state = _start(ready, initial)
-    first_w, first_e = w[1:-1].copy(), e[1:-1].copy()
-    now = first_w
-    out_t, out_u, out_w, out_free = (np.empty((total, n)) for _ in range(4))
-    out_off = np.zeros((-(-total // YEAR), n))
-    given = np.empty((total, k.GIVEN))
-    work, edge, sheet_of, count = kernel.scratch(n)
-    sheet_at = _sheets_start(ready, u)
+    cells = ready.grid.width.size
+    state = _start(ready, initial)
+    first_water, first_heat = state.water[1:-1].copy(), state.heat[1:-1].copy()
+    now = first_water
+    hourly = [np.empty((total, cells)) for _ in range(4)]
+    ran_off, given = np.zeros((-(-total // YEAR), cells)), np.empty((total, layout.GIVEN))
+    scratch = layout.scratch(cells)
     done = 0
     step = total if progress is None else CHUNK
     while done < total:
@@ -180,25 +177,31 @@ def run(ready, total, initial=None, progress=None, until_it_repeats=False):
         if until_it_repeats:
             last = min(last, done - done % YEAR + YEAR)
         here = slice(done, last)
-        failed = kernel.march(
-            done, last, ready.drive, ready.number, ready.material, ready.width, ready.capacity, ready.table,
-            tables.saturation(), ready.face_r, ready.face_z, ready.face_kind, ready.face_sheet, ready.sheet_za,
-            ready.sheet_zb, ready.sheets, sheet_at, sheet_of, ready.vent_cell, ready.vent_flow, ready.face_air,
-            ready.runs, ready.joints, ready.bound, ready.full, ready.rise, ready.beside, t, u, w, e, work, edge,
-            out_t[here], out_u[here], out_w[here], out_free[here], out_off, given[here], count,
+        output = layout.Output(*(each[here] for each in hourly), ran_off, given[here])
+        failed = march(
+            done, last, ready.forcing, ready.constants, ready.cells, ready.faces, ready.curves, ready.paths, state,
+            scratch, output,
         )  # fmt: skip
         if failed > 0:
-            raise NotConverged(_trouble(ready, failed - 1, int(count[k.FAILED_HOUR]), t, u))
+            raise NotConverged(_trouble(ready, failed - 1, int(scratch.count[layout.FAILED_HOUR]), state))
         done = last
         if progress is not None and progress(done, total) is False and done < total:
             raise Stopped(f"The run was stopped after {done} of {total} hours.")
         if until_it_repeats and done % YEAR == 0:
-            before, now = now, w[1:-1].copy()
+            before, now = now, state.water[1:-1].copy()
             if done > YEAR and _repeats(ready, before, now):
                 break
     if done < total:
-        out_t, out_u, out_w, out_free, given = (each[:done] for each in (out_t, out_u, out_w, out_free, given))
-        out_off, total = out_off[: done // YEAR], done
+        hourly, given, ran_off = [each[:done] for each in hourly], given[:done], ran_off[: done // YEAR]
+    return _hours(ready, state, scratch, hourly, ran_off, given, (first_water, first_heat), _humidity_of(initial))
+
+
+def _hours(ready, state, scratch, hourly, ran_off, given, first, start_humidity):
+    """What was marched as `Hours`, with what its books miss; `first`: water and heat at the start."""
+    out_t, out_u, out_w, out_free = hourly
+    first_w, first_e = first
+    total, k, count = len(given), layout, scratch.count
+    w, e = state.water, state.heat
     width = ready.grid.width
     flux = {name: given[:, place] for name, place in _FLUXES.items()}
     water_in = HOUR * (flux["vapor_flux_in"] + flux["leak_in"])
@@ -218,11 +221,11 @@ def run(ready, total, initial=None, progress=None, until_it_repeats=False):
         out_u,
         out_w,
         out_free,
-        out_off,
+        ran_off,
         vent_flow=given[:, k.VENT_FLOW],
         surface_temperature=given[:, k.T_SURFACE],
         initial_water=first_w,
-        most_bound=ready.bound[1:-1].copy(),
+        most_bound=ready.cells.bound[1:-1].copy(),
         balance_error=_share(water_in.sum() - water_out.sum() - stored, through),
         heat_balance_error=_share(
             warm_in.sum() - warm_out.sum() - warmth, np.abs(warm_in).sum() + np.abs(warm_out).sum()
@@ -230,9 +233,9 @@ def run(ready, total, initial=None, progress=None, until_it_repeats=False):
         steps=int(count[k.STEPS_DONE]),
         iterations=int(count[k.PASSES]),
         halvings=int(count[k.HALVINGS]),
-        end=tuple(each.copy() for each in state),
-        leaking=bool(ready.drive[:, [k.SEEP, k.STRAIGHT]].any()),
-        start_humidity=_humidity_of(initial),
+        end=tuple(each.copy() for each in state[:4]),
+        leaking=bool(ready.forcing[:, [k.SEEP, k.STRAIGHT]].any()),
+        start_humidity=start_humidity,
         **flux,
     )
 
@@ -242,17 +245,17 @@ _WATER = ("vapor_flux_in", "vapor_flux_out", "leak_in", "leak_out", "vent_out", 
 
 #: Name in `Hours` -> column of what an hour gives back.
 _FLUXES = {
-    "vapor_flux_in": k.G_IN,
-    "vapor_flux_out": k.G_OUT,
-    "leak_in": k.G_LEAK_IN,
-    "leak_out": k.G_LEAK_OUT,
-    "leak_left": k.G_LEFT,
-    "vent_out": k.G_VENT,
-    "runoff": k.G_OFF,
-    "heat_flux_in": k.Q_IN,
-    "heat_flux_out": k.Q_OUT,
-    "leak_heat_in": k.Q_LEAK_IN,
-    "leak_heat_out": k.Q_LEAK_OUT,
+    "vapor_flux_in": layout.G_IN,
+    "vapor_flux_out": layout.G_OUT,
+    "leak_in": layout.G_LEAK_IN,
+    "leak_out": layout.G_LEAK_OUT,
+    "leak_left": layout.G_LEFT,
+    "vent_out": layout.G_VENT,
+    "runoff": layout.G_OFF,
+    "heat_flux_in": layout.Q_IN,
+    "heat_flux_out": layout.Q_OUT,
+    "leak_heat_in": layout.Q_LEAK_IN,
+    "leak_heat_out": layout.Q_LEAK_OUT,
 }
 
 
@@ -267,7 +270,7 @@ def _start(ready, initial):
     if isinstance(initial, Hours):
         if initial.end[0].size != n + 2:
             raise OutOfRange("The earlier run has other cells than this assembly, so it cannot go on from there.")
-        return tuple(each.copy() for each in initial.end)
+        return _with_membranes(ready, *(each.copy() for each in initial.end))
     given = initial if isinstance(initial, Air) else cases.START
     t, u, w, e = (np.zeros(n + 2) for _ in range(4))
     t[:] = given.temperature
@@ -278,15 +281,15 @@ def _start(ready, initial):
             if not cells.size:
                 raise OutOfRange(f"The layer {name} has no thickness, so it holds no water.")
             held = within(f"Water in {name}", held, 0.0, 2000.0, "kg/m³")
-            u[cells] = tables.potential(ready.table[ready.material[cells[0]]], held)
+            u[cells] = tables.potential(ready.curves.material[ready.cells.material[cells[0]]], held)
     elif initial is not None:
         of_kind("The start", initial, Air, "an air, water contents by layer or an earlier run")
     u[1:-1] = np.maximum(u[1:-1], 1e-6)
     at = np.minimum((u[1:-1] * tables.STEPS).astype(int), tables.STEPS)
-    rows = ready.table[ready.material[1:-1], at]
+    rows = ready.curves.material[ready.cells.material[1:-1], at]
     w[1:-1] = rows[:, 0] + rows[:, 1] * (u[1:-1] - at / tables.STEPS)
-    e[1:-1] = (ready.capacity[1:-1] + cases.WATER_HEAT * w[1:-1]) * t[1:-1]
-    return t, u, w, e
+    e[1:-1] = (ready.cells.capacity[1:-1] + cases.WATER_HEAT * w[1:-1]) * t[1:-1]
+    return _with_membranes(ready, t, u, w, e)
 
 
 def _repeats(ready, before, now):
@@ -303,24 +306,25 @@ def _humidity_of(initial):
     return float(initial.relative_humidity) if isinstance(initial, Air) else None
 
 
-def _sheets_start(ready, u):
-    """Where on its curve each variable membrane starts: at the humidity of the cells beside it."""
-    found = np.zeros(ready.face_sheet.size)
-    for face in np.flatnonzero(ready.face_sheet >= 0):
-        beside = [min(u[cell], 1.0) for cell in (face, face + 1) if 0 < cell < u.size - 1]
-        found[face] = tables.sheet_start(ready.sheets[ready.face_sheet[face]], np.mean(beside))
-    return found
+def _with_membranes(ready, temperature, potential, water, heat):
+    """The state of the cells, and each variable membrane on its curve at the humidity of the cells beside it."""
+    which = ready.faces.membrane
+    along = np.zeros(which.size)
+    for face in np.flatnonzero(which >= 0):
+        beside = [min(potential[cell], 1.0) for cell in (face, face + 1) if 0 < cell < potential.size - 1]
+        along[face] = tables.along_membrane(ready.curves.membrane[which[face]], np.mean(beside))
+    return layout.State(temperature, potential, water, heat, along)
 
 
-def _trouble(ready, cell, hour, t, u):
+def _trouble(ready, cell, hour, state):
     place = ready.grid.layer[cell]
     name = ready.assembly.layers[place].name if place >= 0 else "the plane between two membranes"
     day, of_day = divmod(hour % YEAR, 24)
-    rh = min(u[cell + 1], 1.0) * 100.0
+    rh = min(state.potential[cell + 1], 1.0) * 100.0
     return (
         f"The hourly calculation found no answer in hour {of_day + 1} of day {day + 1} (hour {hour + 1} of the run), "
-        f"in {name} at {ready.grid.depth[cell] * 1000:.1f} mm from the room, where it was {t[cell + 1]:.1f} °C "
-        f"and {rh:.0f} %."
+        f"in {name} at {ready.grid.depth[cell] * 1000:.1f} mm from the room, where it was "
+        f"{state.temperature[cell + 1]:.1f} °C and {rh:.0f} %."
     )
 
 
@@ -339,8 +343,8 @@ def getting_ready():
     """
     import sys
 
-    kernel = sys.modules.get("dryward.physics.hourly.kernel")
-    return kernel is None or not kernel.march.signatures
+    module = sys.modules.get("dryward.physics.hourly.march")
+    return module is None or not module.march.signatures
 
 
 def warm_up():

@@ -30,7 +30,7 @@ COLD, HOT, FINE = -95.0, 150.0, 0.02
 AIR_CAPACITY = 1.2 * AIR_SPECIFIC_HEAT
 
 RH = np.linspace(0.0, 1.0, STEPS + 1)
-_kept: dict[str, np.ndarray] = {}
+_cache: dict[str, np.ndarray] = {}
 
 
 def saturation():
@@ -39,12 +39,12 @@ def saturation():
     The piece length of 0.02 K keeps the straight line within 3e-7 of the
     curve of `air.saturation_vapor_pressure`.
     """
-    if "saturation" not in _kept:
+    if "saturation" not in _cache:
         t = np.linspace(COLD, HOT, round((HOT - COLD) / FINE) + 1)
         p = air.saturation_vapor_pressure(t)
         slope = np.diff(p) / np.diff(t)
-        _kept["saturation"] = np.ascontiguousarray(np.column_stack([p[:-1], slope, t[:-1]]))
-    return _kept["saturation"]
+        _cache["saturation"] = np.ascontiguousarray(np.column_stack([p[:-1], slope, t[:-1]]))
+    return _cache["saturation"]
 
 
 def _rows(water, resistivity, vapor, liquid):
@@ -111,7 +111,7 @@ def of_air(space, width, vented_vapor=None):
     return _rows(PORE_VAPOR * RH, full * max(r, 1e-9) / width, full * max(z, LEAST) / width, 0.0 * full)
 
 
-def sheet(curve):
+def membrane(curve):
     """Points of a variable membrane at equal steps ALONG its curve: mean RH, resistance (steps + 1, 2).
 
     Length along the curve counts humidity and the logarithm of resistance
@@ -126,8 +126,8 @@ def sheet(curve):
     return np.column_stack([np.interp(even, length, humidity), np.exp(np.interp(even, length, log))])
 
 
-def sheet_start(points, mean):
-    """Place along the points of a sheet at a mean relative humidity [-]."""
+def along_membrane(points, mean):
+    """Place along the points of a membrane at a mean relative humidity [-]."""
     return float(np.interp(mean, points[:, 0], np.arange(len(points))))
 
 
