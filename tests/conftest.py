@@ -7,6 +7,8 @@ import shutil
 import pytest
 from hypothesis import settings
 
+# What a developer keeps for own lessons is none of the tests' business.
+os.environ["DRYWARD_OWN_LESSONS"] = ""
 # A busy machine makes no test fail.
 settings.register_profile("unhurried", deadline=None)
 settings.load_profile("unhurried")

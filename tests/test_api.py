@@ -13,9 +13,9 @@ import dryward as dw
 from dryward import building, verdict
 from dryward.building.job import Job, Place, Tightness
 from dryward.checks import OutOfRange, PlainError
+from dryward.exhibit import Exhibit, NotInstalled
 from dryward.report import review
 from dryward.report.tables import columns
-from dryward.results import NotInstalled, Result
 from dryward.units import to_si
 
 ROOM, WINTER = dw.Air(21.0, 0.4), dw.Air(-7.0, 0.8)
@@ -282,7 +282,7 @@ def test_without_pandas_there_is_one_sentence(monkeypatch):
 
 
 def test_a_kind_that_nobody_draws_says_so():
-    class Odd(Result):
+    class Odd(Exhibit):
         pass
 
     with pytest.raises(OutOfRange, match="There is no picture of"):

@@ -53,13 +53,9 @@ def test_pages_are_imported_without_the_library_that_draws():
     assert subprocess.run([sys.executable, "-c", ask], capture_output=True, text=True).stdout.strip() == "False"
 
 
-#: Lessons that run the hour-by-hour engine, or may, and pay for its compiler when they do.
-HOURLY = {"hour-by-hour", "your-readings", "your-roof"}
-
-
-def test_no_other_lesson_loads_anything_heavy():
+def test_no_lesson_but_the_hourly_ones_loads_anything_heavy():
     """Opened one after the other in one process; fluids and pandas are heavy too."""
-    ids = [id for id in lessons.pages() if id not in HOURLY]
+    ids = [each.id for each in lessons.lessons() if each.number and not each.hourly]
     assert len(ids) >= 13
     assert loaded_by(f"from dryward import panels\nfor id in {ids!r}: panels.page(id)") == []
 

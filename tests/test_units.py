@@ -3,7 +3,9 @@
 Published factors are in tests/published.
 """
 
+import csv
 import math
+from pathlib import Path
 
 import pytest
 from hypothesis import given, settings
@@ -94,10 +96,78 @@ def test_unknown_names():
         units.quantity("1 red", "color")
 
 
-def test_numbers_for_people():
-    assert units.show(293.15 - 273.15, "temperature", "us") == "68.0 °F"
-    assert units.show(0.4, "relative humidity", "si") == "40 %"
-    assert "perm" in units.show(5.72135e-11, "permeance", "us")
+def formats():
+    """Each quantity in each unit system, and how numbers of several sizes in its unit are written."""
+    with (Path(__file__).parent / "data" / "shown.csv").open(encoding="utf-8", newline="") as table:
+        head, *rows = csv.reader(table)
+    sizes = [float(each) for each in head[2:]]
+    return [
+        pytest.param(quantity, system, sizes, cells, id=f"{quantity}-{system}") for quantity, system, *cells in rows
+    ]
+
+
+def test_the_table_of_formats_has_every_quantity():
+    assert {each.values[:2] for each in formats()} == {
+        (quantity, system) for system, quantities in units.SHOWN.items() for quantity in quantities
+    }
+
+
+@pytest.mark.parametrize(("quantity", "system", "sizes", "cells"), formats())
+def test_numbers_are_written_as_the_table_has_them(quantity, system, sizes, cells):
+    unit = units.shown_unit(quantity, system).name
+    assert [units.show(units.to_si(size, unit), quantity, system) for size in sizes] == cells
+
+
+@pytest.mark.parametrize(
+    ("value", "options", "text"),
+    [
+        (2860.7, {}, "2861"),
+        (2860.7, {"rounded": True}, "2860"),
+        (9.996, {}, "10"),
+        (99.96, {"figures": 2}, "100"),
+        (413.0, {"figures": 2, "rounded": True}, "410"),
+        (0.0012345, {}, "0.00123"),
+        (0.0012345, {"most": 2}, "0.0012"),
+        (0.125, {"most": 2}, "0.12"),
+        (-0.04, {"digits": 1}, "0.0"),
+        (-0.0, {}, "0"),
+        (-12.34, {}, "-12.3"),
+        (1.5e6, {}, "1500000"),
+        (3e-13, {}, "3e-13"),
+        (math.inf, {}, "inf"),
+        (math.inf, {"digits": 1}, "inf"),
+        (math.nan, {}, "nan"),
+    ],
+)
+def test_bare_numbers(value, options, text):
+    assert units.number(value, **options) == text
+
+
+@pytest.mark.parametrize(
+    ("inches", "text"),
+    [
+        (7 / 16, "7/16 in."),
+        (1.5, "1-1/2 in."),
+        (12, "12 in."),
+        (0.79, "0.79 in."),
+        (0.006, "0.006 in."),
+        (0.068, "0.068 in."),
+        (0.066, "1/16 in."),
+    ],
+)
+def test_thickness_in_sixteenths_of_an_inch(inches, text):
+    assert units.thickness(inches * units.INCH, "us") == text
+
+
+def test_thickness_in_si_and_other_words_of_the_trade():
+    assert (units.thickness(0.0381, "si"), units.thickness(0.00015, "si")) == ("38 mm", "0.15 mm")
+    assert (units.r_value(3.5222, "us"), units.r_value(3.5222, "us", 0), units.r_value(3.5222, "si")) == (
+        "R-20.0", "R-20", "RSI 3.52"
+    )  # fmt: skip
+    assert units.opening(0.022) == "10.4 in² per foot (220 cm² per meter)"
+    assert units.opening(0.0022, "us") == "1.04 in² per foot"
+    assert units.liquid(0.05, 56.0) == "5.9 pints (2.8 L) from 603 ft² (56 m²)"
+    assert units.show_in(9.0, "lb/ft2", 1) == "1.8 lb/ft²"
 
 
 def test_the_factor_of_a_temperature_difference_has_no_offset():

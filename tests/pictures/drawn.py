@@ -6,24 +6,23 @@ from types import SimpleNamespace
 import numpy as np
 
 from dryward import air, building, units, weather
+from dryward.course.clear_night.scene import Night, NightState
+from dryward.course.how_fast_perms.scene import Pipe, PipeState
+from dryward.course.inside_the_film.scene import Inside, InsideState
+from dryward.course.july.scene import Reversal, ReversalState
+from dryward.course.open_out_tight_in.scene import BalanceMap, MapState
+from dryward.course.read_the_air.scene import Curve, CurveState
+from dryward.course.temperature_through_layers.scene import Ladder, from_profile
+from dryward.course.the_film_that_changes.scene import FilmSides, Sandwich, SandwichState
+from dryward.course.the_hole_and_the_ceiling.scene import Buckets, BucketsState
+from dryward.course.vent_space.scene import Channel, ChannelState
+from dryward.course.which_way_vapor_goes.scene import Rooms, RoomsState
+from dryward.course.winter_house.scene import Tank, TankState
+from dryward.course.your_readings.scene import Trace, Traces, TracesState
 from dryward.physics import steady
-from dryward.pictures.balance_map import BalanceMap, MapState
-from dryward.pictures.buckets import Buckets, BucketsState
-from dryward.pictures.channel import Channel, ChannelState
-from dryward.pictures.curve import Curve, CurveState
 from dryward.pictures.film import Film, FilmState
-from dryward.pictures.film_sides import FilmSides
-from dryward.pictures.inside import Inside, InsideState
-from dryward.pictures.ladder import Ladder, from_profile
-from dryward.pictures.night import Night, NightState
-from dryward.pictures.pipe import Pipe, PipeState
 from dryward.pictures.profile import ProfileGraph, SectionAndProfile
-from dryward.pictures.reversal import Reversal, ReversalState
-from dryward.pictures.rooms import Rooms, RoomsState
-from dryward.pictures.sandwich import Sandwich, SandwichState
 from dryward.pictures.section import Section, SteadyRoof
-from dryward.pictures.tank import Tank, TankState
-from dryward.pictures.traces import Trace, Traces, TracesState
 from dryward.pictures.year import MoistureYear, MonthBars, MonthlyWater, TwoYearGraphs, TwoYears, YearGraph
 
 SI = units.to_si

@@ -9,9 +9,9 @@ import pytest
 from drawn import CASES, DAMP, HOT, ROOM, profile_state, roof
 from PIL import Image
 
+from dryward.course.read_the_air.scene import Curve, CurveState
 from dryward.panels import page
 from dryward.pictures import live
-from dryward.pictures.curve import Curve, CurveState
 from dryward.pictures.drawing import arrow, ceiling, thinned
 from dryward.pictures.live import png
 from dryward.pictures.section import FULL_ARROW, Section

@@ -2,7 +2,7 @@
 
 import numpy as np
 
-from dryward.pictures.balance_map import edged
+from dryward.course.open_out_tight_in.scene import edged
 
 
 def test_a_clipped_plane_comes_back():

@@ -4,7 +4,7 @@ import pytest
 from lesson_page import check_replies, open_page, to_both_ends
 
 from dryward import units
-from dryward.panels.lessons.clear_night import states_of_nights
+from dryward.course.clear_night.page import states_of_nights
 from dryward.physics import sky
 from dryward.physics.sky import frost_margin, night
 from dryward.teaching import lessons

@@ -7,7 +7,7 @@ import pytest
 from lesson_page import check_replies, open_page, places
 
 from dryward import building, units, weather
-from dryward.panels.lessons import hour_by_hour
+from dryward.course.hour_by_hour import page as hour_by_hour
 from dryward.panels.readouts import Filling
 from dryward.physics import hourly
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak

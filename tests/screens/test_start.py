@@ -4,7 +4,7 @@ import pytest
 from lesson_page import open_page
 
 from dryward.panels.learner import Settings
-from dryward.teaching import lessons, pathways, placement
+from dryward.teaching import lessons, pathways
 from dryward.teaching.progress import Progress
 
 
@@ -89,7 +89,7 @@ def test_ten_questions_place_a_learner(tmp_path):
     for number, question in enumerate(page.test):
         page.act(f"answer:{number}", str([each.right for each in question.choices].index(True)))
     page.act("place")
-    assert page.plan == placement.placed([True] * 10)
+    assert page.plan == pathways.placed([True] * 10)
     assert page.trouble == ""
 
 

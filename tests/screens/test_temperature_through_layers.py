@@ -4,7 +4,7 @@ import pytest
 from lesson_page import check_replies, open_page, places
 
 from dryward import air, building, units
-from dryward.panels.lessons.temperature_through_layers import NOTHING
+from dryward.course.temperature_through_layers.page import NOTHING
 from dryward.teaching import lessons
 from dryward.verdict import of_face
 

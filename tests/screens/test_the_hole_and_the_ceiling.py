@@ -8,8 +8,8 @@ import pytest
 from lesson_page import check_replies, open_page, to_both_ends
 
 from dryward import air, units
+from dryward.course.the_hole_and_the_ceiling.scene import Buckets
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak, brought, orifice_flow, stack_pressure
-from dryward.pictures.buckets import Buckets
 from dryward.teaching import lessons, practical
 from dryward.weather import Air
 

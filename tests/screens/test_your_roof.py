@@ -420,7 +420,7 @@ def test_the_limits_of_the_verdict_stand_beside_it(page):
 
 
 def test_uncertain_inputs_on_the_page(page, monkeypatch):
-    monkeypatch.setattr("dryward.panels.lessons.your_roof.DRAWS", 4)
+    monkeypatch.setattr("dryward.course.your_roof.page.DRAWS", 4)
     page.act("set:years", "1")
     page.act("check:spread")
     found = page.checking.review.check("years")

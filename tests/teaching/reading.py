@@ -11,6 +11,8 @@ from unittest.mock import patch
 
 import textstat
 
+from dryward.teaching import lessons
+
 
 def plain(text):
     """A text without its marks: Markdown, numbers and units are not words; a heading or a cell is a sentence."""
@@ -34,3 +36,8 @@ def grades(text):
     with patch("textstat.backend.counts._count_syllables.get_cmudict", lambda _: None):
         kincaid = textstat.flesch_kincaid_grade(words)
     return kincaid, textstat.automated_readability_index(words)
+
+
+def notes(id):
+    """An instructor's notes of a lesson as they are written, numbers in braces."""
+    return lessons.read(lessons.lesson(id).folder).notes

@@ -1,6 +1,6 @@
 """One line of a hand calculation, as it is read."""
 
-from dryward.teaching.arithmetic import Step
+from dryward.teaching.words import Step
 
 
 def test_a_sum_and_a_number_from_a_table():

@@ -4,14 +4,15 @@ import re
 from pathlib import Path
 
 import pytest
+from reading import notes
 
 from dryward.building import preset
 from dryward.checks import UnknownName
 from dryward.physics import drying
 from dryward.teaching import beliefs, guide, lessons, pathways, words
-from dryward.teaching.questions.by_kind.explain import RUBRIC
-from dryward.teaching.questions.roof import air as some_air
-from dryward.teaching.questions.roof import face, gain, roof, verdict
+from dryward.teaching.kinds import RUBRIC
+from dryward.teaching.vault import air as some_air
+from dryward.teaching.vault import face, gain, roof, verdict
 from dryward.units import from_si
 
 GUIDE = Path(__file__).parents[2] / "lessons" / "guide"
@@ -55,14 +56,14 @@ def test_the_states_in_the_notes_are_the_pages():
     """What an instructor is told to show: damp with no drop, the sheet that only July likes, the batt that passes."""
     mild = verdict(roof(1.0, "OSB"), (70, 40), (36, 80))
     assert mild.state == "damp"
-    assert f"the OSB would settle at {mild.worst.value:.0f} %" in " ".join(guide.notes("where-it-gets-wet").traps)
-    traps = " ".join(guide.notes("july").traps)
+    assert f"the OSB would settle at {mild.worst.value:.0f} %" in " ".join(notes("where-it-gets-wet").traps)
+    traps = " ".join(notes("july").traps)
     for inner, state in ((50.0, "dry"), ("variable", "damp")):
         assert verdict(roof(inner), (75, 50), (85, 75)).state == state
         assert f"{{{gain(roof(inner, 'OSB'), (70, 40), (20, 80)):.2f} g/m2/day}}" in traps
     assert [verdict(roof("variable"), (room, 50), (85, 75)).state for room in (75, 76)] == ["damp", "dry"]
     assert verdict(roof("variable"), (70, 40), (20, 80)).state == "dry"
-    said = " ".join(guide.notes("inside-the-film").traps)
+    said = " ".join(notes("inside-the-film").traps)
     assert "{13 R} in the cavity is dry on this page" in said
     batt = {outer: roof("variable", outer, 13.0) for outer in ("open membrane", "OSB")}
     for (rh, cold, outer), state in (
@@ -77,9 +78,9 @@ def test_the_states_in_the_notes_are_the_pages():
 def test_the_numbers_of_two_notes_are_the_kits():
     winter = (70, 40), (20, 80)
     right, wrong = (gain(roof(inner, "OSB"), *winter) for inner in (1.0, 50.0))
-    assert f"{{{right:.1f} g/m2/day}} to {{{wrong:.1f} g/m2/day}}" in " ".join(guide.notes("open-out-tight-in").traps)
+    assert f"{{{right:.1f} g/m2/day}} to {{{wrong:.1f} g/m2/day}}" in " ".join(notes("open-out-tight-in").traps)
     foam = preset("unvented-vault-foam-above-deck")
-    said = guide.notes("vent-space").more
+    said = notes("vent-space").more
     assert f"{{{face(foam, *winter, 'deck')[0]:.0f} degF}}" in said
     dries = drying.rates(foam, "deck", some_air(70, 45), some_air(60, 60))
     for rate in (dries.inward, dries.outward):
@@ -133,7 +134,7 @@ def test_the_words_to_avoid_are_avoided():
 
 
 def test_the_class_limits_on_the_handout_are_the_kits():
-    from dryward.teaching.questions.by_lesson.how_fast_perms import CLASSES
+    from dryward.teaching.kinds import CLASSES
 
     text = (GUIDE / "handouts" / "perms-at-a-glance.md").read_text("utf-8")
     for _, limit in CLASSES:

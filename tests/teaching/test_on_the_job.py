@@ -5,13 +5,16 @@ from pathlib import Path
 
 import nbformat
 import pytest
+from reading import notes
 
 from dryward import air, units
-from dryward.panels.lessons import your_readings
+from dryward.course.clear_night import questions as clear_night
+from dryward.course.how_fast_perms import questions as how_fast_perms
+from dryward.course.vent_space import questions as vent_space
+from dryward.course.your_readings import page as your_readings
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, brought, orifice_flow
 from dryward.teaching import beliefs, guide, lessons, pathways, practical, questions, words
-from dryward.teaching.questions.by_lesson import clear_night, how_fast_perms, vent_space
-from dryward.teaching.questions.roof import air as some_air
+from dryward.teaching.vault import air as some_air
 from dryward.units import DAY, to_si
 from dryward.verdict import criterion
 from dryward.weather import Air
@@ -48,7 +51,7 @@ def test_the_roof_that_climbs_has_more_than_one_cure():
 
 
 def test_vents_are_not_praised_without_the_clear_night():
-    for text in (beliefs.belief("more-vents-always-help").grain, *guide.notes("vent-space").traps):
+    for text in (beliefs.belief("more-vents-always-help").grain, *notes("vent-space").traps):
         assert "do no harm" not in text
     assert "frost" in beliefs.belief("more-vents-always-help").grain
 
@@ -83,7 +86,7 @@ def test_the_jars_of_colored_water_hold_a_tenth_of_the_winter():
 
     waters = hole.excess, hole.stays, ceiling(40, 7), ceiling(40, 7, 1)
     past, stays, painted, filmed = (each * 150 * DAY / 10 / (1000 * to_si(1, "quart")) for each in waters)
-    said = next(each for each in guide.notes("the-hole-and-the-ceiling").props if "one tenth" in each)
+    said = next(each for each in notes("the-hole-and-the-ceiling").props if "one tenth" in each)
     assert f"{{{past:.1f} quart}} for what the hole's air carries past. Pour all but {{{stays:.2f} quart}} away" in said
     assert f"{{{painted:.1f} quart}} for the painted ceiling" in said
     assert 4 * filmed == pytest.approx(0.5, abs=0.05)  # four cups in a quart
@@ -281,14 +284,14 @@ def test_a_lesson_warns_of_what_it_sends_people_to(id):
 
 @pytest.mark.parametrize("id", lessons.pages())
 def test_a_lesson_with_heat_steam_or_smoke_in_class_says_so(id):
-    props = " ".join(guide.notes(id).props)
+    props = " ".join(notes(id).props)
     if re.search(r"\bhot\b|steam|smoke|\bfan\b|\bglass\b", props):
         assert "in-class" in lessons.lesson(id).cautions
 
 
 @pytest.mark.parametrize("id", [each.id for each in lessons.lessons()])
 def test_whoever_opens_a_roof_or_runs_a_blower_door_is_warned(id):
-    lesson, props = lessons.lesson(id), " ".join(guide.notes(id).props) if id in lessons.pages() else ""
+    lesson, props = lessons.lesson(id), " ".join(notes(id).props) if id in lessons.pages() else ""
     said = " ".join((lesson.question, lesson.takeaway, *lesson.objectives, props)).lower()
     if re.search(r"open a vault|open a roof|wet roof|roof is wet|blower", said):
         assert "lead-and-asbestos" in lesson.cautions
@@ -402,7 +405,7 @@ def test_a_pathway_is_given_in_hours_and_minutes():
 
 
 def test_the_dampest_house_is_looked_for():
-    assert "dampest house" in guide.notes("open-out-tight-in").more
+    assert "dampest house" in notes("open-out-tight-in").more
 
 
 def test_the_words_of_the_trade_are_those_of_the_code():

@@ -7,7 +7,7 @@ import pytest
 from dryward.building import FixedMembrane, preset
 from dryward.checks import OutOfRange, UnknownName
 from dryward.physics import steady
-from dryward.teaching import lessons, placement, practical
+from dryward.teaching import lessons, pathways, practical
 from dryward.units import to_si
 from dryward.verdict import of_steady, words
 from dryward.weather import Air
@@ -110,11 +110,11 @@ def test_bad_input_is_one_sentence():
 
 
 def test_the_pre_test_places():
-    assert len(placement.items(5)) == 10
-    assert placement.items(5) == placement.items(5)
-    assert placement.placed([False] * 10) == lessons.pages()
+    assert len(pathways.pretest_questions(5)) == 10
+    assert pathways.pretest_questions(5) == pathways.pretest_questions(5)
+    assert pathways.placed([False] * 10) == lessons.pages()
     one_wrong = [True] * 10
-    one_wrong[list(placement.ITEMS).index("summer-face")] = False
-    assert placement.placed(one_wrong) == ("july", "your-roof")
+    one_wrong[list(pathways.pretest()).index("summer-face")] = False
+    assert pathways.placed(one_wrong) == ("july", "your-roof")
     with pytest.raises(OutOfRange, match="The pre-test has 10 answers, not 3"):
-        placement.placed([True] * 3)
+        pathways.placed([True] * 3)

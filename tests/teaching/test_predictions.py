@@ -3,14 +3,15 @@
 import pytest
 
 from dryward import air
+from dryward.course.clear_night.questions import below_air
+from dryward.course.how_fast_perms import questions as how_fast_perms
+from dryward.course.twelve_months import questions as twelve_months
+from dryward.course.vent_space.questions import RAFTER, power
 from dryward.physics import monthly, steady
 from dryward.physics.airleak import LONG_SHARE, Leak, brought, orifice_flow
 from dryward.teaching import lessons
-from dryward.teaching.questions.by_lesson import how_fast_perms, twelve_months
-from dryward.teaching.questions.by_lesson.clear_night import below_air
-from dryward.teaching.questions.by_lesson.vent_space import RAFTER, power
-from dryward.teaching.questions.roof import FILM, face, film_state, gain, plane, roof, verdict
-from dryward.teaching.questions.roof import air as some_air
+from dryward.teaching.vault import FILM, face, film_state, gain, plane, roof, verdict
+from dryward.teaching.vault import air as some_air
 from dryward.units import DAY, from_si, to_si
 
 WINTER = (70, 40), (20, 80)

@@ -3,8 +3,9 @@
 import re
 
 import pytest
+from reading import notes
 
-from dryward.teaching import beliefs, guide, lessons, practical, questions, words
+from dryward.teaching import beliefs, lessons, practical, questions, words
 
 SEEDS = (None, *range(40))
 NAMES = [*(("kind", kind) for kind in questions.kinds()), *(("checks", id) for id in lessons.pages())]
@@ -56,7 +57,7 @@ def test_lessons(id, system):
 def test_beliefs_notes_and_tasks(system):
     texts = [text for each in (*beliefs.beliefs(), *beliefs.slips()) for text in (each.seems, each.right, each.grain)]
     for id in lessons.pages():
-        note = guide.notes(id)
+        note = notes(id)
         texts += [*note.ask, *note.props, *note.traps, note.split, note.more]
     texts += [each.text for each in practical.tasks()]
     for text in texts:

@@ -45,7 +45,7 @@ from dryward.building.materials import CONDUCTS, PASSES, Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
 from dryward.building.schema import LONGEST_TEXT, ORIGIN, Table, toml
 from dryward.checks import BadFile, OutOfRange, PlainError, UnknownName, ended, listed, within
-from dryward.results import Result, one_line
+from dryward.exhibit import Exhibit, one_line
 from dryward.units import from_si, show
 
 #: From this slope on an assembly is a wall [degrees].
@@ -65,7 +65,7 @@ def _unique(layers):
 
 
 @dataclass(frozen=True)
-class Assembly(Result):
+class Assembly(Exhibit):
     """A roof or a wall: layers from inside to outside, between two films.
 
     Parameters

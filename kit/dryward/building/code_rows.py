@@ -13,7 +13,7 @@ from functools import cache
 
 from dryward.building import schema
 from dryward.checks import BadFile, UnknownName
-from dryward.units import from_si, show, to_si
+from dryward.units import from_si, number, show, to_si
 
 #: Said with every ruling.
 LOCALLY = "as adopted locally; the building official decides"
@@ -206,11 +206,11 @@ def shown(value, unit):
     ('R-20', '1 in.', '1 perm (3.5 m sd)')
     """
     if unit not in _SHOWABLE:
-        return f"{value:.4g} {unit}".strip()
-    number = from_si(value, unit)
+        return f"{number(value, figures=4)} {unit}".strip()
+    text = number(from_si(value, unit), figures=4)
     if unit == "perm" and value > 0:  # a report in SI has the equivalent air layer beside it
-        return f"{number:.4g} perm ({show(value, 'permeance', 'si')})"
-    return f"R-{number:.4g}" if unit == "R" else f"{number:.4g} {_SHOWABLE[unit]}".strip()
+        return f"{text} perm ({show(value, 'permeance', 'si')})"
+    return f"R-{text}" if unit == "R" else f"{text} {_SHOWABLE[unit]}".strip()
 
 
 def zone(text):

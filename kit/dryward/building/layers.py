@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from dryward.building.materials import Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Membrane, VariableMembrane
 from dryward.checks import OutOfRange, within
-from dryward.results import one_line
+from dryward.exhibit import one_line
 from dryward.units import show
 
 #: The thickest layer there may be [m].

@@ -7,7 +7,7 @@ import numpy as np
 
 from dryward import air, units
 from dryward.checks import OutOfRange, rising, within
-from dryward.results import one_line
+from dryward.exhibit import one_line
 from dryward.units import show
 
 #: Least and largest conductivity [W/(m K)], and the largest vapor permeability [kg/(s m Pa)], of any material.

@@ -19,7 +19,7 @@ from itertools import pairwise
 import numpy as np
 
 from dryward.checks import OutOfRange, rising, within
-from dryward.results import one_line
+from dryward.exhibit import one_line
 from dryward.units import from_si, show
 
 #: Permeance a membrane may have [kg/(s m2 Pa)]: nothing at all to 10 000 perm.

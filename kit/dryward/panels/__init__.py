@@ -4,13 +4,11 @@
 `dryward.panels.page`.
 """
 
-import importlib
-
 # The module `page` is loaded here, before the function of that name takes its
 # place in this package; `from dryward.panels.page import Page` works all the same.
 import dryward.panels.page  # noqa: F401
 from dryward.checks import UnknownName
-from dryward.teaching.lessons import pages
+from dryward.teaching import lessons
 
 __all__ = ["page"]
 
@@ -41,8 +39,6 @@ def page(id, unit_system=None, settings=None):
     >>> page("where-it-gets-wet").sentence != ""
     True
     """
-    known = ("start", *pages())
-    if id not in known:
-        raise UnknownName("lesson page", id, known)
-    module = importlib.import_module(f"{__name__}.lessons.{id.replace('-', '_')}")
-    return module.PAGE(unit_system, settings)
+    if id not in ("start", *lessons.pages()):
+        raise UnknownName("lesson page", id, ("start", *lessons.pages()))
+    return lessons.module(id, "page").PAGE(unit_system, settings)

@@ -6,7 +6,7 @@ gives its result.  `plain` and `times` write numbers without powers of ten.
 
 from dryward import units
 from dryward.panels.wetness import between
-from dryward.teaching.arithmetic import Step
+from dryward.teaching.words import Step
 
 
 def plain(number):

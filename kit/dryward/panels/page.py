@@ -2,7 +2,7 @@
 
 How a lesson page is written
 ----------------------------
-One class in ``panels/lessons/<id with underscores>.py``, a subclass of
+One class in ``course/<id with underscores>/page.py``, a subclass of
 `Page`, 60 to 150 lines; ``where_it_gets_wet.py`` is the example.  The words
 of the lesson (question, prediction, takeaway, cautions, sources, limits,
 questions) come from `teaching` by the page's id.  The class says the rest::
@@ -37,7 +37,7 @@ Everything else is optional:
     The state each picture draws, when it is not `state` itself: one object,
     or a tuple with one for each picture.
 ``steps(state)``
-    A list of `teaching.arithmetic.Step` (words, formula, result) that can be
+    A list of `teaching.words.Step` (words, formula, result) that can be
     redone with a calculator; `panels.hand` has the usual lines.  Only asked
     for when its fold is open.
 ``judge(state)``
@@ -114,13 +114,12 @@ from dryward.panels.controls import PLACES, Choice, Control, Slider, standard
 from dryward.panels.desk import parts
 from dryward.panels.learner import Prediction, Questions, Settings, Tasks
 from dryward.panels.readouts import Readout, Strip
-from dryward.pictures.live import PictureCache
 from dryward.teaching import lessons, words
-from dryward.teaching.arithmetic import Step
+from dryward.teaching.words import Step
 from dryward.verdict.words import capital
 
 if TYPE_CHECKING:
-    from dryward.pictures.live import LivePicture
+    from dryward.pictures.live import LivePicture, PictureCache
     from dryward.verdict import Verdict
 
 _log = logging.getLogger(__name__)
@@ -348,6 +347,8 @@ class Page:
 
     def live_pictures(self) -> tuple[PictureCache, ...]:
         """The pictures of the present unit system and type size, made once; those of another are dropped."""
+        from dryward.pictures.live import PictureCache  # Matplotlib: a page needs it only when it is opened
+
         key = (self.unit_system, bool(self.settings["projector"]))
         if key not in self._live_pictures:
             self._live_pictures = {key: tuple(PictureCache(kind, *key) for kind in self.kinds)}

@@ -6,14 +6,14 @@ import numpy as np
 
 from dryward import air
 from dryward.checks import OutOfRange, within
+from dryward.exhibit import Exhibit, one_line
 from dryward.physics.nodes import nodes_of
 from dryward.physics.vapor_line import settle, tight_line
-from dryward.results import Result, one_line
 from dryward.units import show
 
 
 @dataclass(frozen=True)
-class Drying(Result):
+class Drying(Exhibit):
     """How fast a wet layer loses water to each side.
 
     Attributes

@@ -6,8 +6,8 @@ from itertools import groupby
 import numpy as np
 
 from dryward.checks import UnknownName
+from dryward.exhibit import Exhibit, one_line
 from dryward.physics.steady import sweep
-from dryward.results import Result, one_line
 from dryward.verdict import DRY, of_year, states_of_sweep
 
 #: The quantity of a variable, by how its name ends.
@@ -27,7 +27,7 @@ def quantity_of(variable: str) -> str:
 
 
 @dataclass(frozen=True)
-class Range(Result):
+class Range(Exhibit):
     """The state at each of some values of one variable.
 
     Attributes

@@ -14,10 +14,10 @@ import numpy as np
 
 from dryward import air
 from dryward.checks import NotConverged
+from dryward.exhibit import Exhibit, one_line
 from dryward.physics.nodes import face, nodes_of
 from dryward.physics.shape import seal
 from dryward.physics.steady import LEAST_RATE, settled
-from dryward.results import Result, one_line
 from dryward.units import DAY, show
 from dryward.verdict import Verdict, of_months
 from dryward.weather import DAYS
@@ -43,7 +43,7 @@ class Plane:
 
 
 @dataclass(frozen=True)
-class Months(Result):
+class Months(Exhibit):
     """A year of wetting and drying, month by month in the order counted.
 
     Attributes

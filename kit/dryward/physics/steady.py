@@ -13,10 +13,10 @@ import numpy as np
 
 from dryward import air
 from dryward.checks import OutOfRange, UnknownName, within
+from dryward.exhibit import Exhibit, one_line
 from dryward.physics.nodes import TIGHT, face, nodes_of
 from dryward.physics.shape import seal
 from dryward.physics.vapor_line import settle, settle_one, tight_line_through, tight_lines
-from dryward.results import Result, one_line
 from dryward.units import show
 from dryward.verdict import STATES, UNKNOWN, Verdict, of_steady, states_of_sweep
 
@@ -52,7 +52,7 @@ class WetPlane:
 
 
 @dataclass(frozen=True)
-class Profile(Result):
+class Profile(Exhibit):
     """One steady state, from room air (first) to outdoor air (last).
 
     Attributes
@@ -319,7 +319,7 @@ _PROPERTIES = ("permeance", "thermal_resistance")
 
 
 @dataclass(frozen=True)
-class Sweep(Result):
+class Sweep(Exhibit):
     """Summaries of many steady states; each array has the broadcast shape.
 
     Attributes

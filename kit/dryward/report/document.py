@@ -16,7 +16,7 @@ from dryward.pictures.year import MoistureYear, MonthBars, MonthlyWater, YearGra
 from dryward.report.check import CAN, CANNOT_TELL, MET, NOT_MET
 from dryward.report.moisture_checks import BALANCE
 from dryward.report.sentences import for_client, for_inspector
-from dryward.report.setting import inputs, r_value, setting
+from dryward.report.setting import inputs, setting
 from dryward.teaching import words
 from dryward.verdict import DAMP, DRY, LATER, NEVER, UNKNOWN, WET, WITHIN, criterion
 from dryward.verdict.words import MUCH
@@ -176,14 +176,13 @@ def amount(number, unit_system):
             # What rounding of the machine leaves over is nothing.
             small = number.quantity == "area density" and abs(value) < 1e-6
             if number.quantity == "area density" and abs(value) >= MUCH:
-                unit = {"us": "lb/ft2", "si": "kg/m2"}[unit_system]
-                return f"{units.from_si(value, unit):.1f} {unit.replace('2', '²')}"
+                return units.show_in(value, {"us": "lb/ft2", "si": "kg/m2"}[unit_system], 1)
             if number.quantity == "vapor flux" and value < 0:
                 return f"takes in {units.show(-value, number.quantity, unit_system)}"
             return units.show(0.0 if small else value, number.quantity, unit_system)
         if number.label == BALANCE and abs(value) < 1e-6:
             return "none; the water books balance"
-        return f"{_plain(value, number.unit)} {number.unit}".strip()
+        return f"{_bare(value, number.unit)} {number.unit}".strip()
 
     shown = said(number.value)
     if number.low is None or number.high is None:
@@ -197,13 +196,9 @@ def amount(number, unit_system):
     return f"{shown} (band {low} to {high})"
 
 
-def _plain(value, unit):
-    """Three figures at most, no power of ten; a mold index knows one digit behind the point."""
-    if unit == "of 6":
-        return f"{value:.1f}"
-    if float(value).is_integer() or abs(value) >= 100:
-        return f"{value:.0f}"
-    return f"{value:.3g}" if abs(value) >= 1e-3 else f"{value:.6f}".rstrip("0")
+def _bare(value, unit):
+    """A number without a unit of its own; a mold index knows one digit behind the point."""
+    return units.number(value, 1) if unit == "of 6" else units.number(value, most=6)
 
 
 def mark(check):
@@ -223,7 +218,7 @@ def _layer(layer, system):
         layer.name,
         substance.name if substance.name != layer.name else "",
         units.thickness(layer.thickness, system) if layer.thickness else "sheet",
-        r_value(layer.thermal_resistance, system) if layer.thermal_resistance else "",
+        units.r_value(layer.thermal_resistance, system) if layer.thermal_resistance else "",
         "vented"
         if layer.vented
         else ("open" if permeance == float("inf") else units.show(permeance, "permeance", system)),

@@ -49,13 +49,13 @@ def _rooms(review, unit_system):
     here = setting(review.job)
     cold = units.show(here.winter.temperature, "temperature", unit_system, 0)
     leak = "with the air leak as tested" if review.leaky is None else "with 3 air changes at 50 Pa assumed, not tested"
-    lowest, highest = f"{limit.lowest * 100:.0f} %", f"{limit.highest * 100:.0f} %"
+    lowest, highest = (units.show(each, "relative humidity", unit_system) for each in (limit.lowest, limit.highest))
     if limit.humidity is None:
         return (
             f"By the hourly year, {leak}, this {roof} does not stay dry at any room humidity from {lowest} up: "
             "seal the leaks and change the layers first."
         )
-    share = f"{limit.humidity * 100:.0f} %"
+    share = units.show(limit.humidity, "relative humidity", unit_system)
     if not limit.beyond:
         return (
             f"By the hourly year, {leak}, this {roof} stays dry up to {highest} room humidity in winter "
@@ -138,7 +138,7 @@ def _proof(review):
     """What the test and the checks found, in one sentence."""
     job, found = review.job, review.verdict
     tested = (
-        f"Blower door {job.tightness.ach50:.3g} air changes an hour at 50 Pa"
+        f"Blower door {units.number(job.tightness.ach50)} air changes an hour at 50 Pa"
         if job.tightness
         else "No blower-door test"
     )

@@ -208,14 +208,8 @@ _ROOMS = {
 }
 
 
-def r_value(resistance, system):
-    """The way the trade writes it: R-20, or RSI 3.5."""
-    shown = units.show(resistance, "thermal resistance", system)
-    return shown if system == "us" else f"RSI {shown.split()[0]}"
-
-
 def _far(length, system):
-    return f"{units.from_si(length, 'ft'):.1f} ft" if system == "us" else f"{length:.1f} m"
+    return units.show_in(length, "ft" if system == "us" else "m", 1)
 
 
 def _air(air, system):
@@ -276,18 +270,18 @@ def inputs(here, system, hourly):
         ("Warmest month", _air(here.summer, system)),
         ("Room air in winter", f"{_ROOMS[job.room.kind]}{_air(here.winter_room, system)}"),
         ("Room air in summer", _air(here.summer_room, system)),
-        ("Thermal resistance between framing", r_value(job.assembly.thermal_resistance, system)),
+        ("Thermal resistance between framing", units.r_value(job.assembly.thermal_resistance, system)),
         ("Slope, facing", _faces(job)),
     ]
     if job.assembly.framing:
-        whole = f"Whole assembly, {job.assembly.framing.share * 100:.0f} % framing"
-        rows.append((whole, r_value(parallel_path(job.assembly), system)))
+        whole = f"Whole assembly, {units.show(job.assembly.framing.share, share, system)} framing"
+        rows.append((whole, units.r_value(parallel_path(job.assembly), system)))
     if job.tightness:
         rows.append(
             (
                 "Blower door",
-                f"{job.tightness.ach50:.3g} air changes an hour at 50 Pa, "
-                f"{job.tightness.share * 100:.0f} % through the {called(job.assembly)}",
+                f"{units.number(job.tightness.ach50)} air changes an hour at 50 Pa, "
+                f"{units.show(job.tightness.share, share, system)} through the {called(job.assembly)}",
             )
         )
     if not (job.tightness and hourly):

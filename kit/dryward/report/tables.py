@@ -14,12 +14,12 @@ import numpy as np
 from dryward import units
 from dryward.building import AirSpace, Assembly
 from dryward.checks import OutOfRange, UnknownName
+from dryward.exhibit import library
 from dryward.physics.drying import Drying
 from dryward.physics.hourly import Hours
 from dryward.physics.limits import Range
 from dryward.physics.monthly import Months
 from dryward.physics.steady import Profile, Sweep
-from dryward.results import library
 from dryward.verdict import Verdict, states_of_sweep, words
 
 if TYPE_CHECKING:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from dryward.checks import UnknownName
-from dryward.teaching.tables import build, table
+from dryward.teaching.words import build, table
 
 
 @dataclass(frozen=True)
@@ -28,8 +28,6 @@ class Belief:
         1 to 26; 0 for a slip.
     grain : str
         The grain of truth in it.
-    lessons : tuple of str
-        Ids of the lessons that meet it.
     source : str
         Where the belief or the correction was read, and how.
     """
@@ -40,7 +38,6 @@ class Belief:
     right: str
     number: int = 0
     grain: str = ""
-    lessons: tuple = ()
     source: str = ""
 
     @property

@@ -4,78 +4,19 @@ The files in ``lessons/guide`` that can be made are exactly what these
 functions give; ``write(folder)`` makes them anew.
 """
 
-from dataclasses import dataclass
-from functools import cache
 from pathlib import Path
 
 from dryward.checks import UnknownName
 from dryward.teaching import beliefs, lessons, words
 from dryward.teaching.pathways import pathways
-from dryward.teaching.tables import build, table
 
 
-@dataclass(frozen=True)
-class Notes:
-    """What an instructor has at hand in one lesson.
-
-    Attributes
-    ----------
-    ask : tuple of str
-        Questions for the start.
-    props : tuple of str
-        Cheap things to show.
-    traps : tuple of str
-        What goes wrong in class.
-    split : str
-        What to do when the vote splits.
-    more : str
-        One more task for those who are done.
-    """
-
-    ask: tuple
-    props: tuple
-    traps: tuple
-    split: str
-    more: str
-
-
-@cache
-def _notes():
-    return {id: build(Notes, row, "notes.toml") for id, row in table("notes.toml").items()}
-
-
-def notes(lesson):
-    """The notes of one lesson.
-
-    Parameters
-    ----------
-    lesson : str
-
-    Returns
-    -------
-    Notes
-
-    Raises
-    ------
-    UnknownName
-        For a lesson that has none.
-
-    Examples
-    --------
-    >>> len(notes("july").ask)
-    2
-    """
-    if lesson not in _notes():
-        raise UnknownName("lesson with notes", lesson, _notes())
-    return _notes()[lesson]
-
-
-def _list(items, unit_system):
-    return [f"- {words.shown(each, unit_system)}" for each in items] + [""]
+def _list(items):
+    return [f"- {each}" for each in items] + [""]
 
 
 def _said(lesson, unit_system):
-    if lesson.id == "your-roof":
+    if len(lesson.beliefs) == len(beliefs.beliefs()):
         return ["- All twenty-six beliefs can come back here. Name the one you hear, and ask for a number.", ""]
     found = []
     for each in map(beliefs.belief, lesson.beliefs):
@@ -107,21 +48,24 @@ def sheet(id, unit_system="us"):
     >>> sheet("july").splitlines()[0]
     '# 09 July'
     """
-    note, lesson = notes(id), lessons.lesson(id, unit_system)
+    lesson = lessons.lesson(id, unit_system)
+    note = lesson.notes
+    if note is None:
+        raise UnknownName("lesson with notes", id, [each.id for each in lessons.lessons() if each.notes])
     guess = lesson.prediction
     lines = [f"# {lesson.number:02d} {lesson.title}", ""]
     lines += [f"*{lesson.minutes} minutes. Opens with:* {lesson.question}", ""]
-    lines += ["## Goals", "", *_list(lesson.objectives, unit_system)]
-    lines += ["## Ask first", "", *_list(note.ask, unit_system)]
+    lines += ["## Goals", "", *_list(lesson.objectives)]
+    lines += ["## Ask first", "", *_list(note.ask)]
     lines += ["## The prediction", "", guess.prompt, ""]
     lines += [f"- **{each.key}** {each.text}" for each in guess.choices] + [""]
     lines += [f"Right is **{guess.right}**. {guess.reveal}", ""]
     lines += ["## What they will say", "", *_said(lesson, unit_system)]
-    lines += ["## If the vote splits", "", words.shown(note.split, unit_system), ""]
+    lines += ["## If the vote splits", "", note.split, ""]
     lines += ["With nine of ten right, move on.", ""]
-    lines += ["## Props", "", *_list(note.props, unit_system)]
-    lines += ["## Traps", "", *_list(note.traps, unit_system)]
-    lines += ["## One more", "", words.shown(note.more, unit_system), ""]
+    lines += ["## Props", "", *_list(note.props)]
+    lines += ["## Traps", "", *_list(note.traps)]
+    lines += ["## One more", "", note.more, ""]
     lines += ["## Take home", "", lesson.takeaway, ""]
     cautions = map(words.caution, lesson.cautions)
     lines += ["## Cautions", "", *(f"- **{each.title}.** {each.text}" for each in cautions), ""]
@@ -188,7 +132,7 @@ def pages():
     """
     made = {"glossary.md": words.glossary_page(), "pathways.md": pathways_page()}
     for each in lessons.lessons():
-        if each.number:
+        if each.notes and not each.own:
             made[f"sheets/{each.number:02d}-{each.id}.md"] = sheet(each.id)
     return made
 

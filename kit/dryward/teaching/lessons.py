@@ -1,26 +1,46 @@
-"""The lessons: what each asks, shows and leaves behind."""
+"""The lessons: a folder each, found by looking, with what each asks, shows and leaves behind.
 
+The kit's own stand in ``dryward/course``, an instructor's in a folder of the
+instructor's choice (`own_folder`).  A folder is named by the lesson's id with
+underscores and holds ``lesson.toml`` (the words), ``questions.py`` (the
+checks), ``page.py`` and, where only this lesson draws it, ``scene.py``.  Code
+is loaded by name when it is wanted: this room stands below the pages.
+"""
+
+from __future__ import annotations
+
+import ast
+import importlib
+import os
 import re
+import sys
+import tomllib
 from dataclasses import dataclass, fields, is_dataclass, replace
 from functools import cache
+from pathlib import Path
+from types import ModuleType
+from typing import TypeVar
 
-from dryward.checks import BadFile, UnknownName
+import platformdirs
+
+from dryward.checks import BadFile, PlainError, UnknownName
 from dryward.teaching import words
-from dryward.teaching.tables import build, names, table
+from dryward.teaching.beliefs import belief, beliefs
+from dryward.teaching.words import build
+
+#: The kit's own lessons.
+COURSE = Path(__file__).resolve().parent.parent / "course"
+#: Names a folder of one's own lessons and counts before the remembered one; empty for none.
+OWN = "DRYWARD_OWN_LESSONS"
+#: The module under which one's own lessons are loaded.
+_OWN_PACKAGE = "dryward_own_lessons"
+_FOLDER = re.compile(r"[a-z][a-z0-9]*(_[a-z0-9]+)*")
+_CODE = ("questions.py", "page.py")
 
 
 @dataclass(frozen=True)
 class Option:
-    """One answer to a prediction.
-
-    Attributes
-    ----------
-    key : str
-        A letter.
-    text : str
-    belief : str
-        Id of the belief behind a wrong one; empty for the right one.
-    """
+    """One answer to a prediction: a letter, its text, and the belief behind a wrong one."""
 
     key: str
     text: str
@@ -29,31 +49,15 @@ class Option:
 
 @dataclass(frozen=True)
 class Prediction:
-    """The question that unlocks the sliders.
-
-    Attributes
-    ----------
-    prompt : str
-    choices : tuple of Option
-    right : str
-        Key of the right choice.
-    reveal : str
-        Said once the learner has chosen and looked.
-    """
+    """The question that unlocks the sliders, its right key, and what is said once the learner has looked."""
 
     prompt: str
-    choices: tuple
+    choices: tuple[Option, ...]
     right: str
     reveal: str
 
-    def choice(self, key):
-        """The choice of that key.
-
-        Raises
-        ------
-        UnknownName
-            When there is none.
-        """
+    def choice(self, key: str) -> Option:
+        """The choice of that key."""
         for each in self.choices:
             if each.key == key:
                 return each
@@ -61,147 +65,290 @@ class Prediction:
 
 
 @dataclass(frozen=True)
-class Lesson:
-    """One lesson, in the words of the learner.
+class Notes:
+    """What an instructor has at hand: opening questions, cheap props, traps, a split vote, one more task."""
 
-    Attributes
-    ----------
-    id : str
-        The file name without its number.
-    number : int
-    title : str
-    minutes : int
-    needs : tuple of str
-        Ids of the lessons to take first.
-    beliefs : tuple of str
-        Ids of the beliefs it meets.
-    levels : tuple of str
-        Remember, Understand, Apply, Analyze.
-    objectives : tuple of str
-    question : str
-        One sentence from the job site.
-    prediction : Prediction
-    takeaway : str
-    cautions : tuple of str
-        Ids.
-    sources, limits : tuple of str
-    """
+    ask: tuple[str, ...]
+    props: tuple[str, ...]
+    traps: tuple[str, ...]
+    split: str
+    more: str
+
+
+@dataclass(frozen=True)
+class Worked:
+    """The number behind the picture, worked again in the notebook without sliders: words, then code that prints."""
+
+    text: str
+    code: str
+    heading: str = "The number behind the picture"
+
+
+@dataclass(frozen=True)
+class Passage:
+    """A text of a notebook between its page and its number."""
 
     id: str
+    text: str
+
+
+@dataclass(frozen=True)
+class Lesson:
+    """One lesson, in the words of the learner; each field is a key of its ``lesson.toml``, but for the folder."""
+
+    folder: Path
     number: int
     title: str
     minutes: int
-    needs: tuple
-    beliefs: tuple
-    levels: tuple
-    objectives: tuple
+    #: Ids of the lessons to take first.
+    needs: tuple[str, ...]
+    #: Ids of the beliefs it meets.
+    beliefs: tuple[str, ...]
+    #: Remember, Understand, Apply, Analyze.
+    levels: tuple[str, ...]
+    objectives: tuple[str, ...]
+    #: One sentence from the job site.
     question: str
     prediction: Prediction
     takeaway: str
-    cautions: tuple
-    sources: tuple
-    limits: tuple
+    #: Ids of the cautions.
+    cautions: tuple[str, ...]
+    sources: tuple[str, ...]
+    limits: tuple[str, ...]
+    worked: Worked
+    #: For the instructor's sheet; a lesson without has no sheet.
+    notes: Notes | None = None
+    #: Pathway -> id of the session in which it is taken.
+    sessions: tuple[tuple[str, str], ...] = ()
+    #: Kind of the pre-test's question that lets a skilled person skip it.
+    pretest: str = ""
+    #: Taken whatever the pre-test says.
+    always: bool = False
+    #: Whether its page runs the hour-by-hour method, which loads a compiler.
+    hourly: bool = False
+    #: The prediction in short, for the handout that is filled in at home.
+    handout: str = ""
+    #: Under the title of the notebook, and the comment over its page.
+    intro: str = ""
+    opens: str = "The page of this lesson: choose your prediction, then move the sliders."
+    passages: tuple[Passage, ...] = ()
 
     @property
-    def file(self):
+    def id(self) -> str:
+        """The name of its folder, with hyphens."""
+        return self.folder.name.replace("_", "-")
+
+    @property
+    def file(self) -> str:
         """Name of its notebook."""
         return f"{self.number:02d}-{self.id}.ipynb"
 
+    @property
+    def own(self) -> bool:
+        """Whether it is an instructor's and no lesson of the kit."""
+        return self.folder.parent != COURSE
 
-def _read(name):
-    row = dict(table("lessons", name))
-    if not isinstance(row.get("prediction"), dict):
-        raise BadFile(f"The teaching file {name} lacks the table [prediction].")
+
+# --- reading --------------------------------------------------------------------------
+
+
+def read(folder: Path) -> Lesson:
+    """The lesson of one folder; a fault is said in one sentence that names the file."""
+    name = f"{folder.name}/lesson.toml"
+    if not _FOLDER.fullmatch(folder.name):
+        raise BadFile(f'The lesson folder "{folder.name}" must be named in small letters, digits and underscores.')
+    try:
+        row = tomllib.loads((folder / "lesson.toml").read_text("utf-8"))
+    except OSError:
+        raise BadFile(f"The lesson folder {folder.name} has no lesson.toml that can be read.") from None
+    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as reason:
+        raise BadFile(f"The lesson file {name} cannot be read: {reason}.") from None
+    for key in ("prediction", "worked"):
+        if not isinstance(row.get(key), dict):
+            raise BadFile(f"The lesson file {name} lacks the table [{key}].")
     guess = dict(row["prediction"])
     guess["choices"] = [build(Option, each, name) for each in guess.get("choices", ())]
     row["prediction"] = build(Prediction, guess, name)
-    lesson = build(Lesson, row, name)
-    if not re.fullmatch(rf"{lesson.number:02d}-{lesson.id}\.toml", name):
-        raise BadFile(
-            f"The teaching file {name} holds lesson {lesson.number}, {lesson.id}; name and content must agree."
-        )
+    row["worked"] = build(Worked, {key: text.strip("\n") for key, text in row["worked"].items()}, name)
+    row["passages"] = [build(Passage, each, name) for each in row.get("passages", ())]
+    row["sessions"] = list(row.get("sessions", {}).items())
+    if "notes" in row:
+        row["notes"] = build(Notes, row["notes"], name)
+    if row.get("beliefs") == "all":
+        row["beliefs"] = [each.id for each in beliefs()]
+    lesson = build(Lesson, {**row, "folder": folder}, name)
+    _checked(lesson, name)
     return lesson
 
 
+def _checked(lesson: Lesson, name: str) -> None:
+    """Raise a sentence where a lesson names what is not there, or its code cannot be read."""
+    for what, value, kind in (("number", lesson.number, int), ("minutes", lesson.minutes, int)):
+        if type(value) is not kind or value < 0:
+            raise BadFile(f"In the lesson file {name} the {what} is {value!r}; it must be a whole number from 0 up.")
+    try:
+        lesson.prediction.choice(lesson.prediction.right)
+        for each in (*lesson.beliefs, *(each.belief for each in lesson.prediction.choices if each.belief)):
+            belief(each)
+        for each in lesson.cautions:
+            words.caution(each)
+        _in_units(lesson, "us")
+    except PlainError as reason:
+        raise BadFile(f"The lesson file {name} has a fault: {reason}") from None
+    for file in _CODE if lesson.number else _CODE[1:]:
+        try:
+            ast.parse((lesson.folder / file).read_text("utf-8"))
+        except OSError:
+            raise BadFile(f"The lesson folder {lesson.folder.name} has no {file} that can be read.") from None
+        except (SyntaxError, ValueError) as reason:
+            line = f", line {reason.lineno}" if isinstance(reason, SyntaxError) else ""
+            raise BadFile(f"{lesson.folder.name}/{file}{line} is no Python: {reason.args[0]}.") from None
+
+
+def _folders(where: Path) -> list[Path]:
+    return sorted(each for each in where.iterdir() if each.is_dir() and not each.name.startswith(("_", ".")))
+
+
+@dataclass(frozen=True)
+class Course:
+    """All lessons in order, and a sentence for each of one's own that cannot be used."""
+
+    lessons: tuple[Lesson, ...]
+    troubles: tuple[str, ...] = ()
+
+
 @cache
-def _all():
-    return tuple(_read(name) for name in names("lessons"))
+def _course(own: Path | None) -> Course:
+    found = {each.id: each for each in map(read, _folders(COURSE))}
+    troubles = []
+    if own is not None and not own.is_dir():
+        troubles.append(f"Your own lessons are looked for in {own}, which is no folder.")
+    for folder in _folders(own) if own is not None and own.is_dir() else ():
+        try:
+            lesson = read(folder)
+            taken = next((each for each in found.values() if each.number == lesson.number), None)
+            if lesson.id in found or taken:
+                what = f"the name of {lesson.id}" if lesson.id in found else f"the number {lesson.number}"
+                raise BadFile(f"{folder.name}/lesson.toml has {what}, which is another lesson's.")
+            found[lesson.id] = lesson
+        except PlainError as reason:
+            troubles.append(f"Your lesson {folder.name} is left out. {reason}")
+    for lesson in tuple(found.values()):
+        for need in lesson.needs:
+            if need not in found:
+                reason = UnknownName("lesson", need, found)
+                if not lesson.own:
+                    raise reason
+                found.pop(lesson.id, None)
+                troubles.append(f"Your lesson {lesson.folder.name} is left out. It needs a lesson first: {reason}")
+                break
+    return Course(tuple(sorted(found.values(), key=lambda each: each.number)), tuple(troubles))
 
 
-def _in_units(thing, unit_system):
+# --- one's own --------------------------------------------------------------------------
+
+
+def _remembered() -> Path:
+    return platformdirs.user_config_path("dryward") / "own-lessons.txt"
+
+
+def own_folder() -> Path | None:
+    """The folder of one's own lessons: the environment's, else the remembered one; None where there is none."""
+    named = os.environ.get(OWN)
+    if named is None:
+        try:
+            named = _remembered().read_text("utf-8")
+        except OSError:
+            return None
+    return Path(named.strip()).expanduser().resolve() if named.strip() else None
+
+
+def remember_own(folder: Path | None) -> None:
+    """Keep where one's own lessons are, for all commands from now on; None forgets it."""
+    path = _remembered()
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_text("" if folder is None else str(folder.expanduser().resolve()), "utf-8")
+    except OSError as reason:
+        raise BadFile(f"{path} cannot be written: {reason.strerror or reason}.") from None
+
+
+# --- asking -----------------------------------------------------------------------------
+
+Thing = TypeVar("Thing")
+
+
+def _in_units(thing: Thing, unit_system: str) -> Thing:
     """A copy with every text in the reader's unit system."""
     if isinstance(thing, str):
         return words.shown(thing, unit_system)
     if isinstance(thing, tuple):
         return tuple(_in_units(each, unit_system) for each in thing)
-    if is_dataclass(thing):
+    if isinstance(thing, Worked):
+        return thing  # code, and the words to it, are as in the notebook
+    if is_dataclass(thing) and not isinstance(thing, type):
         return replace(thing, **{f.name: _in_units(getattr(thing, f.name), unit_system) for f in fields(thing)})
     return thing
 
 
-def lessons(unit_system="us"):
-    """All lessons in order, the index first.
-
-    Parameters
-    ----------
-    unit_system : {"us", "si"}
-
-    Returns
-    -------
-    tuple of Lesson
-
-    Raises
-    ------
-    UnknownName
-        For an unknown unit system.
-
-    Examples
-    --------
-    >>> lessons()[0].id
-    'start'
-    """
-    return tuple(_in_units(each, unit_system) for each in _all())
+def lessons(unit_system: str = "us") -> tuple[Lesson, ...]:
+    """All lessons in order, the index first, with one's own; texts in "us" or "si"."""
+    return tuple(_in_units(each, unit_system) for each in _course(own_folder()).lessons)
 
 
-def lesson(id, unit_system="us"):
-    """The lesson of that id.
-
-    Parameters
-    ----------
-    id : str
-        Such as ``"where-it-gets-wet"``.
-    unit_system : {"us", "si"}
-
-    Returns
-    -------
-    Lesson
-
-    Raises
-    ------
-    UnknownName
-        For an unknown lesson or unit system.
-
-    Examples
-    --------
-    >>> lesson("where-it-gets-wet").file
-    '05-where-it-gets-wet.ipynb'
-    """
-    for each in _all():
-        if each.id == id:
-            return _in_units(each, unit_system)
-    raise UnknownName("lesson", id, [each.id for each in _all()])
+def troubles() -> tuple[str, ...]:
+    """A sentence for each of one's own lessons that is left out, and why."""
+    return _course(own_folder()).troubles
 
 
-def pages():
-    """Ids of the lessons that have a page, in order: all but the index.
+def lesson(id: str, unit_system: str = "us") -> Lesson:
+    """The lesson of an id such as ``"where-it-gets-wet"``."""
+    known = {each.id: each for each in _course(own_folder()).lessons}
+    if id not in known:
+        raise UnknownName("lesson", id, known)
+    return _in_units(known[id], unit_system)
 
-    Returns
-    -------
-    tuple of str
 
-    Examples
-    --------
-    >>> "start" in pages()
-    False
-    """
-    return tuple(each.id for each in _all() if each.number)
+def pages() -> tuple[str, ...]:
+    """Ids of the lessons in order: all but the index."""
+    return tuple(each.id for each in _course(own_folder()).lessons if each.number)
+
+
+def meeting(belief_id: str) -> tuple[str, ...]:
+    """Ids of the lessons that meet a belief."""
+    return tuple(each.id for each in _course(own_folder()).lessons if belief_id in each.beliefs)
+
+
+def module(id: str, name: str) -> ModuleType:
+    """A module of a lesson, ``"page"`` or ``"questions"``, loaded when it is first wanted."""
+    this = lesson(id)
+    if not this.own:
+        return importlib.import_module(f"dryward.course.{this.folder.name}.{name}")
+    _make_importable(this.folder.parent)
+    try:
+        return importlib.import_module(f"{_OWN_PACKAGE}.{this.folder.name}.{name}")
+    except Exception as reason:
+        raise BadFile(f"Your lesson {this.folder.name} cannot be opened: {_told(reason, this.folder)}.") from None
+
+
+def _make_importable(folder: Path) -> None:
+    """Let the folders below be loaded as packages under one name, so that a page may use its scene."""
+    if getattr(sys.modules.get(_OWN_PACKAGE), "__path__", None) == [str(folder)]:
+        return
+    for name in [name for name in sys.modules if name.split(".")[0] == _OWN_PACKAGE]:
+        del sys.modules[name]
+    package = ModuleType(_OWN_PACKAGE, "The lessons of an instructor.")
+    package.__path__ = [str(folder)]
+    sys.modules[_OWN_PACKAGE] = package
+    importlib.invalidate_caches()
+
+
+def _told(reason: BaseException, folder: Path) -> str:
+    """What went wrong in code of one's own, and in which line of the folder."""
+    line, trace = "", reason.__traceback__
+    while trace is not None:
+        path = Path(trace.tb_frame.f_code.co_filename)
+        if folder in path.parents:
+            line = f"{path.name}, line {trace.tb_lineno}: "
+        trace = trace.tb_next
+    return f"{line}{type(reason).__name__}, {str(reason).rstrip('.')}"

@@ -1,103 +1,103 @@
-"""Three ways through the lessons: a half day, eight weeks, or alone."""
+"""Ways through the lessons: a half day, eight weeks, or alone, and the pre-test that tells whom which to skip."""
 
+from __future__ import annotations
+
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
+from pathlib import Path
 
-from dryward.checks import UnknownName
-from dryward.teaching import lessons
-from dryward.teaching.tables import build, table
+from dryward.checks import BadFile, OutOfRange, UnknownName
+from dryward.teaching import lessons, questions
+from dryward.teaching.kinds import KINDS
+from dryward.teaching.words import build, table
 
 
 @dataclass(frozen=True)
 class Session:
-    """One sitting.
-
-    Attributes
-    ----------
-    title : str
-    minutes : int
-    lessons : tuple of str
-        Ids, in order; none for a break.
-    """
+    """One sitting, and the ids of its lessons in order; none for a break."""
 
     title: str
     minutes: int
-    lessons: tuple
+    lessons: tuple[str, ...] = ()
+    #: What a lesson names to be taken in it; empty where no lesson is.
+    id: str = ""
 
 
 @dataclass(frozen=True)
 class Pathway:
-    """One way through the lessons.
-
-    Attributes
-    ----------
-    id, title, who : str
-    sessions : tuple of Session
-    homework : int
-        Minutes after each session.
-    """
+    """One way through the lessons, for whom it is, and the minutes of homework after each session."""
 
     id: str
     title: str
     who: str
-    sessions: tuple
+    sessions: tuple[Session, ...]
     homework: int = 0
 
     @property
-    def minutes(self):
+    def minutes(self) -> int:
         """All sessions together, without homework."""
         return sum(each.minutes for each in self.sessions)
 
 
+def pathways() -> tuple[Pathway, ...]:
+    """The three ways, each lesson in the sessions that its folder names; who learns alone takes all of them."""
+    return _pathways(lessons.own_folder())
+
+
 @cache
-def pathways():
-    """The three ways.
-
-    Returns
-    -------
-    tuple of Pathway
-
-    Examples
-    --------
-    >>> [each.id for each in pathways()]
-    ['half-day', 'eight-week', 'self-study']
-    """
+def _pathways(own: Path | None) -> tuple[Pathway, ...]:
     found = []
     for row in table("pathways.toml")["pathway"]:
         row = dict(row)
         if row.pop("each_lesson", False):
-            row["session"] = [
-                {"title": each.title, "minutes": each.minutes, "lessons": [each.id]}
-                for each in lessons.lessons()
-                if each.number
-            ]
-        sessions = [build(Session, each, "pathways.toml") for each in row.pop("session")]
+            sessions = [Session(each.title, each.minutes, (each.id,)) for each in lessons.lessons() if each.number]
+        else:
+            sessions = [build(Session, _taken(row["id"], each), "pathways.toml") for each in row.pop("session")]
         found.append(build(Pathway, {**row, "sessions": sessions}, "pathways.toml"))
+    known = {(way.id, each.id) for way in found for each in way.sessions if each.id}
+    for each in lessons.lessons():
+        for named in each.sessions:
+            if named not in known and not each.own:
+                raise BadFile(f"{each.folder.name}/lesson.toml names a session that is not there: {' '.join(named)}.")
     return tuple(found)
 
 
-def pathway(id):
-    """The way of that id.
+def _taken(way: str, session: dict) -> dict:
+    """A session with the lessons that say they are taken in it."""
+    named = (way, session.get("id"))
+    return {**session, "lessons": [each.id for each in lessons.lessons() if named in each.sessions]}
 
-    Parameters
-    ----------
-    id : str
 
-    Returns
-    -------
-    Pathway
-
-    Raises
-    ------
-    UnknownName
-        When there is none.
-
-    Examples
-    --------
-    >>> pathway("half-day").minutes
-    210
-    """
+def pathway(id: str) -> Pathway:
+    """The way of that id."""
     for each in pathways():
         if each.id == id:
             return each
     raise UnknownName("pathway", id, [each.id for each in pathways()])
+
+
+# --- the pre-test ------------------------------------------------------------------------
+
+
+def pretest() -> dict[str, tuple[str, ...]]:
+    """The kinds of question of the pre-test, and the lessons that a wrong answer points to."""
+    found: dict[str, tuple[str, ...]] = {}
+    for each in lessons.lessons():
+        if each.pretest in KINDS:
+            found[each.pretest] = (*found.get(each.pretest, ()), each.id)
+    return found
+
+
+def pretest_questions(seed: int, unit_system: str = "us") -> tuple[questions.Question, ...]:
+    """The questions of the pre-test, one of each kind, the same for the same seed."""
+    return tuple(questions.draw(kind, seed, unit_system) for kind in pretest())
+
+
+def placed(right: Sequence[bool]) -> tuple[str, ...]:
+    """The lessons to take, from which answers of the pre-test were right; those that are always taken with them."""
+    asked = pretest()
+    if len(right) != len(asked):
+        raise OutOfRange(f"The pre-test has {len(asked)} answers, not {len(right)}.")
+    wanted = {id for ok, taken in zip(right, asked.values(), strict=True) if not ok for id in taken}
+    return tuple(each.id for each in lessons.lessons() if each.number and (each.id in wanted or each.always))

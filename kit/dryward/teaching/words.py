@@ -1,4 +1,4 @@
-"""The words: numbers inside a text, the glossary, and the cautions.
+"""The words: texts with numbers in them, the word lists that are read from files, the lines of a sum.
 
 A text of the teaching data writes a number with its unit in braces, such as
 ``{70 degF}`` or ``{1.5 perm}``.  `shown` prints it in the unit system of the
@@ -7,14 +7,17 @@ both (perms add as 1/perm, sd values simply add), the text has two:
 ``{us: turn each perm over | si: add the sd values}``.
 """
 
+import dataclasses
 import re
+import tomllib
 from dataclasses import dataclass
 from functools import cache
+from importlib.resources import files
 
 from dryward import units
-from dryward.checks import UnknownName
-from dryward.teaching.tables import build, table
+from dryward.checks import BadFile, UnknownName
 
+_DATA = files("dryward.teaching") / "data"
 _NUMBER = re.compile(r"\{(-?\d+(?:[.,]\d+)*(?:/\d+)?) ([^{}]+)\}")
 _EITHER = re.compile(r"\{us: ((?:[^{}]|\{[^{}]*\})*?) \| si: ((?:[^{}]|\{[^{}]*\})*)\}")
 # Where the trade has a second unit that does not follow from the quantity.
@@ -118,15 +121,7 @@ def _said(value, unit):
     places = _PLACES.get(unit)
     if unit == "in":  # tape-measure fractions as they are, anything worked to a tenth
         places = 4 if value * 16 == round(value * 16) else 1
-    if places is None:
-        size = abs(value)
-        places = 0 if size >= 100 else 1 if size >= 10 else 2
-    text = f"{value:.{places}f}"
-    text = text.rstrip("0").rstrip(".") if "." in text else text
-    if float(text) == 0 and value:
-        text = f"{value:.2g}"
-    if text == "-0":
-        text = "0"
+    text = units.number(value, most=2) if places is None else units.number(value, figures=12, most=places)
     symbol = units.unit(unit).symbol
     if unit == "R":
         return f"R-{text}"
@@ -169,6 +164,106 @@ def shown(text, unit_system="us"):
         raise UnknownName("unit system", unit_system, units.SHOWN)
     text = _EITHER.sub(lambda m: m.group(1 if unit_system == "us" else 2), text)
     return _NUMBER.sub(lambda m: number(m.group(1).replace(",", ""), m.group(2), unit_system), text)
+
+
+@cache
+def table(*path):
+    """One TOML file of the teaching data.
+
+    Parameters
+    ----------
+    *path : str
+        Folder and file names below ``data``.
+
+    Returns
+    -------
+    dict
+
+    Raises
+    ------
+    BadFile
+        When the file is missing or is no TOML.
+
+    Examples
+    --------
+    >>> "belief" in table("beliefs.toml")
+    True
+    """
+    name = "/".join(path)
+    try:
+        return tomllib.loads(_DATA.joinpath(*path).read_text("utf-8"))
+    except FileNotFoundError:
+        raise BadFile(f"The teaching file {name} is missing; install the kit again.") from None
+    except tomllib.TOMLDecodeError as reason:
+        raise BadFile(f"The teaching file {name} cannot be read: {reason}.") from None
+
+
+def build(kind, row, file):
+    """One dataclass from one table of a file; a wrong key is said in one sentence.
+
+    Parameters
+    ----------
+    kind : type
+        A frozen dataclass; lists become tuples.
+    row : dict
+    file : str
+        Named in the message.
+
+    Returns
+    -------
+    object of `kind`
+
+    Raises
+    ------
+    BadFile
+        When a key is missing or not known.
+
+    Examples
+    --------
+    >>> from dataclasses import dataclass
+    >>> @dataclass
+    ... class Word:
+    ...     term: str
+    >>> build(Word, {"term": "perm"}, "words.toml").term
+    'perm'
+    """
+    known = dataclasses.fields(kind)
+    needed = {each.name for each in known if each.default is dataclasses.MISSING}
+    for key in sorted(set(row) - {each.name for each in known}):
+        raise BadFile(f'The teaching file {file} has a key "{key}" that is not known.')
+    for key in sorted(needed - set(row)):
+        raise BadFile(f'The teaching file {file} lacks the key "{key}".')
+    return kind(**{key: tuple(value) if isinstance(value, list) else value for key, value in row.items()})
+
+
+@dataclass(frozen=True)
+class Step:
+    """One line of a hand calculation.
+
+    Attributes
+    ----------
+    words : str
+        What is worked out, in one short sentence.
+    formula : str
+        The sum with the numbers in it; empty where a table is read.
+    result : str
+        The number with its unit.
+
+    Examples
+    --------
+    >>> Step("Half of it.", "40 % / 2", "20 %").line
+    'Half of it. 40 % / 2 = 20 %'
+    """
+
+    words: str
+    formula: str
+    result: str
+
+    @property
+    def line(self):
+        """The step on one line."""
+        sum_ = f"{self.formula} = {self.result}" if self.formula else self.result
+        return f"{self.words} {sum_}"
 
 
 @dataclass(frozen=True)

@@ -10,7 +10,18 @@ checked against one in the tests.
 """
 
 from dryward.units.quantities import QUANTITIES, Quantity, checked, quantity
-from dryward.units.shown import GRAIN_OF_WATER, SHOWN, liquid, opening, show, shown_unit, thickness
+from dryward.units.shown import (
+    GRAIN_OF_WATER,
+    SHOWN,
+    liquid,
+    number,
+    opening,
+    r_value,
+    show,
+    show_in,
+    shown_unit,
+    thickness,
+)
 from dryward.units.table import (
     AIR_PERMEABILITY,
     BTU,
@@ -42,7 +53,10 @@ __all__ = [
     "to_si",
     "from_si",
     "shown_unit",
+    "number",
     "show",
+    "show_in",
+    "r_value",
     "thickness",
     "opening",
     "liquid",

@@ -1,9 +1,10 @@
-"""How numbers are shown to people: the unit of each quantity, and its digits."""
+"""How numbers are shown to people: the unit of each quantity, its digits, and what the trade says of some."""
 
+import math
 from fractions import Fraction
 
 from dryward.checks import UnknownName
-from dryward.units.table import UNITS, WATER_DENSITY, from_si, to_si
+from dryward.units.table import FOOT, UNITS, WATER_DENSITY, Unit, from_si, to_si, unit
 
 #: The unit each quantity is shown in, by unit system.
 SHOWN = {
@@ -66,23 +67,8 @@ SHOWN = {
 }
 
 
-def shown_unit(quantity, system):
-    """The unit in which a quantity is shown in a unit system.
-
-    Parameters
-    ----------
-    quantity : str
-        Such as ``"temperature"`` (the keys of `SHOWN`).
-    system : {"us", "si"}
-
-    Returns
-    -------
-    Unit
-
-    Raises
-    ------
-    UnknownName
-        For an unknown system or quantity.
+def shown_unit(quantity: str, system: str) -> Unit:
+    """The unit in which a quantity (a key of `SHOWN`) is shown in a unit system.
 
     Examples
     --------
@@ -101,7 +87,54 @@ def shown_unit(quantity, system):
 _DIGITS = {"degF": 1, "degC": 1, "%": 0, "Pa": 0, "inHg": 3, "in": 1, "mm": 0, "gr/lb": 1, "g/kg": 1, "R": 1}
 
 
-def show(value, quantity, system, digits=None):
+def number(value: float, digits: int | None = None, *, figures: int = 3, most: int = 12, rounded: bool = False) -> str:
+    """A bare number as people read it: nobody on a roof reads a power of ten, and zero has no sign.
+
+    With `digits` it has so many behind the point.  Otherwise it has
+    `figures` significant figures, at most `most` of them behind the point,
+    without a tail of zeros that claims more than is known; what stands before
+    the point is kept whole unless it is `rounded` too.
+
+    Examples
+    --------
+    >>> number(2860.7), number(2860.7, rounded=True), number(0.000842), number(12.0), number(-0.01, 1)
+    ('2861', '2860', '0.000842', '12', '0.0')
+    """
+    if digits is not None:
+        text = f"{value:.{digits}f}"
+    elif not math.isfinite(value) or 0 < abs(value) < 1e-9:  # what is left of a sum has no place on paper
+        return f"{value:.{figures}g}"
+    else:
+        # The place of the first figure, after rounding: 9.996 counts as 10.
+        place = int(f"{value:.{figures - 1}e}".partition("e")[2])
+        if rounded:
+            value = float(f"{value:.{figures}g}")
+        text = f"{value:.{min(max(figures - 1 - place, 0), most)}f}"
+        if "." in text:
+            text = text.rstrip("0").rstrip(".")
+        if float(text) == 0 and value:
+            return number(value, figures=2)
+    return text.lstrip("-") if float(text) == 0 else text
+
+
+def show_in(value: float, name: str, digits: int | None = None) -> str:
+    """A number of SI with its unit, in the unit of that name; R stands before its number, as the trade writes it.
+
+    Examples
+    --------
+    >>> show_in(0.0143, "in2"), show_in(3.5222, "R", 0), show_in(0.0254, "in")
+    ('22.2 in²', 'R-20', '1.0 in.')
+    """
+    this = unit(name)
+    shown = from_si(value, name)
+    if digits is None:
+        digits = _DIGITS.get(name)
+    # What is next to nothing is not known to three figures.
+    text = number(shown, digits, figures=2 if 1e-9 <= abs(shown) < 1e-3 else 3)
+    return f"R-{text}" if name == "R" else f"{text} {this.symbol}".strip()
+
+
+def show(value: float, quantity: str, system: str, digits: int | None = None) -> str:
     """A number of SI as it is shown: with its unit, in a unit system.
 
     Parameters
@@ -132,102 +165,28 @@ def show(value, quantity, system, digits=None):
     >>> show(7.75, "thermal resistance", "us")
     'R-44.0'
     """
-    this = shown_unit(quantity, system)
-    number = from_si(value, this.name)
-    if digits is None:
-        digits = _DIGITS.get(this.name)
-    if digits is not None:
-        text = f"{number:.{digits}f}"
-    elif 1e-9 <= abs(number) < 1e-3:  # written out: nobody on a roof reads a power of ten
-        text = f"{float(f'{number:.2g}'):.12f}".rstrip("0")
-    elif number == 0 or not 1e-3 <= abs(number) < 1e5:
-        text = f"{number:.3g}"
-    else:
-        # Three figures, but never a tail of zeros that claims more than is known.
-        text = f"{number:.{max(0, 2 - int(f'{abs(number):.2e}'.split('e')[1]))}f}"
-        text = text.rstrip("0").rstrip(".") if "." in text else text
-    if float(text) == 0:
-        text = text.lstrip("-")
-    if this.name == "R":  # as the trade writes it
-        return f"R-{text}"
-    return f"{text} {this.symbol}".replace(" %", " %").strip()
+    return show_in(value, shown_unit(quantity, system).name, digits)
 
 
-#: Said once wherever amounts of water are printed.
-GRAIN_OF_WATER = "gr is a grain of water: 7000 gr = 1 lb, 1 gr = 0.065 g."
-
-
-def liquid(mass, area=None):
-    """Water that runs off a roof, as a bucket holds it.
-
-    Parameters
-    ----------
-    mass : float
-        [kg/m2]
-    area : float, optional
-        Of the roof [m2]; otherwise that of 100 square feet.
-
-    Returns
-    -------
-    str
+def r_value(resistance: float, system: str, digits: int | None = None) -> str:
+    """A thermal resistance the way the trade writes it: R-20, or RSI 3.5.
 
     Examples
     --------
-    >>> liquid(0.05, 56.0), liquid(0.01)
-    ('5.9 pints (2.8 L) from 603 ft² (56 m²)', '3.1 fl oz (0.093 L) from 100 ft² (9.3 m²)')
+    >>> r_value(3.5222, "us", 0), r_value(3.5222, "si")
+    ('R-20', 'RSI 3.52')
     """
-    area = to_si(100.0, "ft2") if area is None else area
-    volume = mass * area / WATER_DENSITY
-    pints = from_si(volume, "pint")
-    american = f"{_two(pints)} pints" if pints >= 1 else f"{_two(16 * pints)} fl oz"
-    liters = f"{_two(volume * 1000)} L"
-    return f"{american} ({liters}) from {from_si(area, 'ft2'):.0f} ft² ({_two(area)} m²)"
-
-
-def opening(per_length, system=None):
-    """Free area of vent openings for a length of eave or ridge.
-
-    Parameters
-    ----------
-    per_length : float
-        [m2/m]
-    system : {"us", "si"}, optional
-        Otherwise in both.
-
-    Returns
-    -------
-    str
-
-    Examples
-    --------
-    >>> opening(0.022)
-    '10.4 in² per foot (220 cm² per meter)'
-    """
-    american = f"{_three(from_si(per_length * to_si(1.0, 'ft'), 'in2'))} in² per foot"
-    metric = f"{_three(from_si(per_length, 'cm2'))} cm² per meter"
-    return {"us": american, "si": metric}.get(system, f"{american} ({metric})")
-
-
-def _three(number):
-    return f"{number:.0f}" if number >= 100 else f"{number:.3g}"
+    if system == "us":
+        return show(resistance, "thermal resistance", system, digits)
+    return f"RSI {number(resistance, digits)}"
 
 
 #: How far a thickness may lie from a sixteenth of an inch and still be called one [in].
 _NEAR = 0.005
 
 
-def thickness(length, system):
+def thickness(length: float, system: str) -> str:
     """A thickness as a builder says it: inches in sixteenths where they fit.
-
-    Parameters
-    ----------
-    length : float
-        [m]
-    system : {"us", "si"}
-
-    Returns
-    -------
-    str
 
     Examples
     --------
@@ -239,10 +198,43 @@ def thickness(length, system):
     inches = from_si(length, "in")
     near = Fraction(round(inches * 16), 16)
     if not near or abs(inches - near) > _NEAR:
-        return f"{inches:.2f} in." if inches >= 0.1 else f"{inches:.2g} in."
+        return f"{number(inches, 2)} in." if inches >= 0.1 else f"{number(inches, figures=2)} in."
     whole, part = divmod(near, 1)
     return f"{'-'.join(str(each) for each in (whole, part) if each)} in."
 
 
-def _two(number):
-    return f"{float(f'{number:.2g}'):g}"
+def opening(per_length: float, system: str | None = None) -> str:
+    """Free area of vent openings for a length of eave or ridge [m2/m]; in both unit systems where none is named.
+
+    Examples
+    --------
+    >>> opening(0.022)
+    '10.4 in² per foot (220 cm² per meter)'
+    """
+    american = f"{show_in(per_length * FOOT, 'in2')} per foot"
+    metric = f"{show_in(per_length, 'cm2')} per meter"
+    return {"us": american, "si": metric}.get(system or "", f"{american} ({metric})")
+
+
+def liquid(mass: float, area: float | None = None) -> str:
+    """Water that runs off a roof [kg/m2], as a bucket holds it; of 100 square feet where no area [m2] is given.
+
+    Examples
+    --------
+    >>> liquid(0.05, 56.0), liquid(0.01)
+    ('5.9 pints (2.8 L) from 603 ft² (56 m²)', '3.1 fl oz (0.093 L) from 100 ft² (9.3 m²)')
+    """
+    area = to_si(100.0, "ft2") if area is None else area
+    volume = mass * area / WATER_DENSITY
+    pints = from_si(volume, "pint")
+    american = f"{_two(pints)} pints" if pints >= 1 else f"{_two(16 * pints)} fl oz"
+    liters = f"{_two(volume * 1000)} L"
+    return f"{american} ({liters}) from {show_in(area, 'ft2', 0)} ({_two(area)} m²)"
+
+
+def _two(value: float) -> str:
+    return number(value, figures=2, rounded=True)
+
+
+#: Said once wherever amounts of water are printed.
+GRAIN_OF_WATER = "gr is a grain of water: 7000 gr = 1 lb, 1 gr = 0.065 g."

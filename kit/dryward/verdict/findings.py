@@ -16,7 +16,7 @@ from importlib import resources
 import numpy as np
 
 from dryward.checks import BadFile, OutOfRange, UnknownName
-from dryward.results import Result, one_line
+from dryward.exhibit import Exhibit, one_line
 
 DRY, DAMP, WET, UNKNOWN = "dry", "damp", "wet", "not known yet"
 #: From the best to the worst.
@@ -237,7 +237,7 @@ class Decides:
 
 
 @dataclass(frozen=True)
-class Verdict(Result):
+class Verdict(Exhibit):
     """The one answer: how wet at worst, how long, and whether it dries.
 
     Attributes

@@ -57,21 +57,21 @@ def amount(value, unit, system, digits=None):
     """
     quantity = {"kg/m2": "area density", "kg/(s m2)": "vapor flux"}.get(unit)
     if quantity == "area density" and value >= MUCH:
-        shown = [f"{units.from_si(value, _LARGE[each][0]):.3g} {_LARGE[each][1]}" for each in _both(system)]
+        shown = [units.show_in(value, _LARGE[each]) for each in _both(system)]
         return shown[0] if len(shown) == 1 else f"{shown[0]} ({shown[1]})"
     if quantity:
         shown = [units.show(value, quantity, each, digits) for each in _both(system)]
         return shown[0] if len(shown) == 1 else f"{shown[0]} ({shown[1]})"
     if unit == "% MC":
-        return f"{value:.{digits or 0}f} % moisture content"
+        return f"{units.number(value, digits or 0)} % moisture content"
     if unit == "of 6":
-        return f"{value:.{1 if digits is None else digits}f} of 6"
-    return f"{value * 100:.{digits or 0}f} %"
+        return f"{units.number(value, 1 if digits is None else digits)} of 6"
+    return units.show(value, "relative humidity", "si", digits or 0)
 
 
 #: From this much water on the larger units are written [kg/m2]: more than 7000 grains a square foot.
 MUCH = 5.0
-_LARGE = {"si": ("kg/m2", "kg/m²"), "us": ("lb/ft2", "lb/ft²")}
+_LARGE = {"si": "kg/m2", "us": "lb/ft2"}
 
 
 def _both(system):

@@ -4,6 +4,8 @@ import datetime
 import os
 import platform
 
+from dryward import units
+
 
 def table(found):
     """The measurements as a Markdown table.
@@ -18,9 +20,8 @@ def table(found):
     """
     lines = ["| work | took | beside its peers | aim |", "|---|---|---|---|"]
     for each in found:
-        took = f"{each.value:.3g}" if each.value < 100 else f"{each.value:.0f}"
         aim = each.aim + {True: "", False: " (missed)", None: ""}[each.met]
-        lines.append(f"| {each.what} | {took} {each.unit} | {each.comparison} | {aim} |")
+        lines.append(f"| {each.what} | {units.number(each.value)} {each.unit} | {each.comparison} | {aim} |")
     when = datetime.date.today().isoformat()
     cores = f"{os.cpu_count()} cores" if os.cpu_count() else "unknown cores"
     lines.append(f"\nMedians of one run on {when}, {platform.system()}, Python {platform.python_version()}, {cores}.")

@@ -9,6 +9,8 @@ import sys
 import time
 from dataclasses import dataclass
 
+from dryward import units
+
 _COMPARE = {"at most": operator.le, "at least": operator.ge}
 
 
@@ -57,7 +59,7 @@ class Measurement:
     @property
     def comparison(self):
         """The ratio in words."""
-        return "" if self.ratio is None else f"{_three(self.ratio)} times as fast as {self.beside}"
+        return "" if self.ratio is None else f"{units.number(self.ratio)} times as fast as {self.beside}"
 
     @property
     def aim(self):
@@ -69,12 +71,7 @@ class Measurement:
 
     def __str__(self):
         verdict = {None: "", True: "met: ", False: "MISSED: "}[self.met] + self.aim
-        return f"{self.what:<58} {_three(self.value):>9} {self.unit:<9} {self.comparison:<52} {verdict}".rstrip()
-
-
-def _three(number):
-    """Three significant figures without an exponent."""
-    return f"{number:.0f}" if number >= 100 else f"{number:.3g}"
+        return f"{self.what:<58} {units.number(self.value):>9} {self.unit:<9} {self.comparison:<52} {verdict}".rstrip()
 
 
 def medians(*works, repeats=7, least=0.02):

@@ -6,8 +6,8 @@ from functools import cached_property
 import numpy as np
 
 from dryward.checks import OutOfRange, UnknownName, within
+from dryward.exhibit import Exhibit, one_line
 from dryward.physics.shape import seal
-from dryward.results import Result, one_line
 from dryward.units import HOUR
 from dryward.verdict import Verdict, of_year, words
 from dryward.weather import DAYS
@@ -86,7 +86,7 @@ class MonthlyBudget:
 
 
 @dataclass(frozen=True, eq=False)
-class Hours(Result):
+class Hours(Exhibit):
     """A run of `hourly.simulate`: arrays by hour (rows) and cell (columns).
 
     Attributes

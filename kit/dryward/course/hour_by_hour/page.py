@@ -1,0 +1,343 @@
+"""Hour by hour: the wood of a roof in its first year and the year it settles to, with storage, sun, sky and a leak."""
+
+import threading
+from dataclasses import dataclass
+
+import numpy as np
+
+from dryward import building, weather
+from dryward.panels.controls import Choice, Scale, Slider
+from dryward.panels.page import Page
+from dryward.panels.readouts import Filling, Readout
+from dryward.pictures.year import MoistureYear, YearGraph
+from dryward.teaching import words
+from dryward.teaching.words import Step
+from dryward.units import HOUR, WATER_DENSITY, from_si, to_si
+from dryward.verdict import criterion, of_year
+from dryward.verdict.words import account, amount, capital, month_of
+from dryward.weather import Air
+
+ROOM_TEMPERATURE = to_si(70.0, "degF")
+#: A run ends with the first year that repeats, and after so many at most; its last year is judged.
+MOST_YEARS, HOURS = 5, 8760
+#: The wood of this roof, the one that the lesson is about first.
+SHEATHING, DECK = "sheathing", "deck"
+WOOD = criterion("wood-moisture")
+BANDS = ((WOOD.caution, "caution"), (WOOD.damage, "decay"))
+#: Every layer starts in balance with this air.
+START = Air(20.0, 0.65)
+#: A house of 566 m3 whose vault of 56 m2 has a fifth of its leaks; the roof faces north.
+VOLUME, AREA, SHARE, NORTH = to_si(20000.0, "ft3"), to_si(600.0, "ft2"), 0.2, 0.0
+EVERY = 6  # hours between points of the picture
+#: How many runs are kept: those of all strips, and as many again.
+KEPT = 64
+
+# With the shared starts, 40 % in the room and 3 air changes, the cold town makes this roof damp, and each of the
+# three strips goes from dry to wet: the place, the room and the leak can all be asked for what they do.
+PLACE = Choice(
+    "Place", "Climate", tuple((id, id.replace("-", " ").capitalize()) for id in weather.demos()), start="cold"
+)
+_DAYS = Scale(1, 2 * 365, 440, 5)
+DAY = Slider("Day", "Day of the two years", "number", _DAYS, _DAYS, play=40)
+
+
+@dataclass(frozen=True)
+class Run:
+    """What is kept of a run: its first year and the judged one behind each other, and what they mean.
+
+    Attributes
+    ----------
+    days : ndarray (points)
+        Since the start of the two years [days].
+    moisture : dict of str to ndarray (points)
+        Of each wood layer [mass %].
+    brought, carried : ndarray (24)
+        Water in and out in each month [kg/m2].
+    verdict : Verdict
+    driest : int
+        Hour of the judged year at which the sheathing is driest.
+    lowest, change : float
+        Its moisture then, and what the judged year adds to it [mass %].
+    ran_off : float
+        In the judged year [kg/m2].
+    balance_error : float
+        Of all years [-].
+    """
+
+    days: np.ndarray
+    moisture: dict
+    brought: np.ndarray
+    carried: np.ndarray
+    verdict: object
+    driest: int
+    lowest: float
+    change: float
+    ran_off: float
+    balance_error: float
+
+    def wood(self, name):
+        """What was found of the moisture of a wood layer in the judged year."""
+        found = self.verdict.findings
+        return next(each for each in found if each.what == WOOD.id and each.place.layer == name)
+
+    @property
+    def settled(self):
+        """What the judged year is called."""
+        count = self.verdict.years
+        return f"year {count} and each later one" if self.verdict.repeats else f"year {count}, still changing"
+
+
+@dataclass(frozen=True)
+class State:
+    """A run, and the day the cursor stands on."""
+
+    run: Run
+    day: float
+
+
+def roof():
+    """The OSB roof with the variable film; its OSB is called what it is here, the sheathing."""
+    film = building.membrane("teaching-variable")
+    return building.preset("vented-vault-osb").replace("inner membrane", film).replace("outer layer", rename=SHEATHING)
+
+
+def simulated(place, humidity, ach50):
+    """That roof through its years, until one repeats.
+
+    Parameters
+    ----------
+    place : str
+        An invented place.
+    humidity : float
+        Of the room [-].
+    ach50 : float
+        Air changes at 50 Pa [1/s].
+
+    Returns
+    -------
+    Hours
+    """
+    from dryward.physics import hourly
+    from dryward.physics.airleak import Leak
+    from dryward.physics.ventspace import VentSpace
+
+    built = roof()
+    gap = built.layer("vent space").thickness
+    return hourly.simulate(
+        built,
+        weather.demo(place),
+        Air(ROOM_TEMPERATURE, humidity),
+        years=MOST_YEARS,
+        until_it_repeats=True,
+        initial=START,
+        vent=VentSpace(gap, to_si(16.0, "ft"), built.slope, 0.01, 0.01),
+        leak=Leak.from_blower_door(ach50 * HOUR, VOLUME, SHARE, area=AREA),
+        surface=hourly.Surface(azimuth=NORTH),
+    )
+
+
+def kept(hours):
+    """The small part of a run that the page shows; the rest, some fifty megabytes, may go.
+
+    Parameters
+    ----------
+    hours : Hours
+        Of two years or more.
+
+    Returns
+    -------
+    Run
+    """
+    before = hours.time.size - HOURS
+    moisture = {name: hours.layer(name).moisture_content for name in (SHEATHING, DECK)}
+    # The very hours of the highest and the lowest are among the points, so that no curve misses its own peak.
+    turns = [turn(each[before:]) for each in moisture.values() for turn in (np.argmin, np.argmax)]
+    points = np.unique([*range(EVERY - 1, HOURS, EVERY), *turns])
+    both = np.concatenate([points, before + points])
+    brought, carried = (np.concatenate([each[:12], each[-12:]]) for each in hours.monthly().in_and_out)
+    sheathing = moisture[SHEATHING]
+    return Run(
+        days=np.concatenate([points + 1.0, HOURS + points + 1.0]) / 24.0,
+        moisture={name: each[both] for name, each in moisture.items()},
+        brought=brought,
+        carried=carried,
+        verdict=of_year(hours),
+        driest=int(sheathing[before:].argmin()),
+        lowest=float(sheathing[before:].min()),
+        change=float(sheathing[-1] - sheathing[before - 1]),
+        ran_off=float(hours.ran_off[-1].sum()),
+        balance_error=hours.balance_error,
+    )
+
+
+#: What is kept, by what it was run with, the oldest first; strips are filled on another thread.
+_runs, _keeping = {}, threading.Lock()
+
+
+def run_of(place, humidity, ach50):
+    """The run at one setting, as `simulated`; worked out once and kept."""
+    key = place, humidity, ach50
+    run = _runs.get(key)
+    if run is None:
+        run = kept(simulated(*key))
+        with _keeping:
+            _runs[key] = run
+            while len(_runs) > KEPT:
+                del _runs[next(iter(_runs))]
+    return run
+
+
+class HourByHour(Page):
+    """Two years of wood moisture, playable."""
+
+    id = "hour-by-hour"
+    handles = (PLACE, "RH_in", "ACH50", DAY)
+    draws = YearGraph
+    slow = True
+
+    def __init__(self, *args, **keys):
+        self._filled = None
+        self.filling = Filling(self)
+        super().__init__(*args, **keys)
+
+    def preview(self, at):
+        """A run that is kept, with the cursor moved; nothing while another is needed."""
+        key = self._key(at)
+        if key != self._filled:
+            # The strips are those of another setting: what is still being worked out for them is wanted no more.
+            self.filling.drop()
+            self._filled = None
+        run = _runs.get(key)
+        return None if run is None else State(run, at.Day)
+
+    def compute(self, at):
+        """The run, kept for the next move of the day."""
+        return State(run_of(*self._key(at)), at.Day)
+
+    def _key(self, at):
+        return at.Place, at.RH_in, at.ACH50
+
+    def views(self, state):
+        """The curves with their limits, and the water of each month."""
+        run = state.run
+        return MoistureYear(
+            run.days,
+            tuple(run.moisture.items()),
+            BANDS,
+            run.brought,
+            run.carried,
+            day=state.day,
+            years=("first year", run.settled),
+        )
+
+    def numbers(self, state):
+        """Today, the peak and its month, days over caution, what ran off, and what the year changes."""
+        run = state.run
+        sheathing, deck, mold = run.wood(SHEATHING), run.wood(DECK), run.verdict.finding("mold-index")
+        now, above = (float(np.interp(state.day, run.days, each)) for each in run.moisture.values())
+        off = words.number(from_si(run.ran_off * AREA / WATER_DENSITY, "pint"), "pint", self.unit_system)
+        days = sheathing.lasted / 24.0
+        return [
+            Readout(
+                "today",
+                "Sheathing that day",
+                now,
+                text=_percent(now),
+                note=f"{self._date(state)}; deck {_percent(above)}",
+            ),
+            Readout(
+                "peak",
+                "Sheathing, peak",
+                sheathing.value,
+                text=_percent(sheathing.value),
+                note=f"in {month_of(sheathing.when)}; deck {_percent(deck.value)} in {month_of(deck.when)}",
+            ),
+            Readout(
+                "over",
+                f"Sheathing over {WOOD.caution:.0f} %",
+                days,
+                text=f"{days:.0f} days",
+                note=f"deck {deck.lasted / 24.0:.0f} days; mold index up to {mold.value if mold else 0.0:.1f} of 6",
+            ),
+            Readout(
+                "ran_off",
+                self.say("Ran off from {600 ft2} in a year"),
+                run.ran_off * AREA,
+                text=off,
+                note=f"{amount(run.ran_off, 'kg/m2', self.unit_system)} in all",
+            ),
+            Readout("change", "Change over the year", run.change, text=_signed(run.change), note=run.settled),
+            Readout("deck_peak", "", deck.value, hidden=True),
+            Readout("mold", "", mold.value if mold else 0.0, hidden=True),
+            Readout("years", "", run.verdict.years, hidden=True),
+            Readout("balance", "", run.balance_error, hidden=True),
+        ]
+
+    def _date(self, state):
+        year, day = divmod(min(state.day, 2 * 365) - 1, 365)
+        return f"{month_of(day * 24)}, year {state.run.verdict.years if year else 1}"
+
+    def judge(self, state):
+        """The year that the roof settles to."""
+        return state.run.verdict
+
+    def says(self, state):
+        """The three parts of the verdict, then the sheathing's own year, and which year that is."""
+        run, verdict = state.run, state.run.verdict
+        said = capital(account(verdict, self.unit_system))
+        sheathing = run.wood(SHEATHING)
+        driest = f"driest in {month_of(run.driest)}, {run.lowest:.0f} %"
+        if verdict.worst == sheathing:
+            own = f"It is {driest}"
+        else:
+            own = f"The sheathing is wettest in {month_of(sheathing.when)}, {sheathing.value:.0f} %, and {driest}"
+        return f"{said}. {own}. So it is in {run.settled}."
+
+    def strips(self, at, state):
+        """Filled while the page is in use; a move of a control drops the rest."""
+        key = self._key(at)
+        if key != self._filled:
+            self._filled = key
+            self.filling.start(self.work(at))
+        return dict(self.filling.shown)
+
+    def work(self, at):
+        """For each strip, the state at one place along it."""
+        return {
+            "Place": lambda place: run_of(place, at.RH_in, at.ACH50).verdict.state,
+            "RH_in": lambda humidity: run_of(at.Place, humidity, at.ACH50).verdict.state,
+            "ACH50": lambda ach50: run_of(at.Place, at.RH_in, ach50).verdict.state,
+        }
+
+    def steps(self, state):
+        """What one percent of moisture weighs, and what the peak holds."""
+        layer, us = roof().layer(SHEATHING), self.unit_system == "us"
+        dry = layer.substance.density * layer.thickness
+        rise = state.run.wood(SHEATHING).value - state.run.lowest
+        if us:
+            size = f"{from_si(layer.substance.density, 'lb/ft3'):.4g} lb/ft³ × {from_si(layer.thickness, 'in'):.4g} in."
+            size = f"{size} / 12 × 7000 gr/lb"
+        else:
+            size = f"{layer.substance.density:.4g} kg/m³ × {layer.thickness * 1000:.4g} mm"
+        unit, symbol = ("gr/ft2", "gr/ft²") if us else ("g/m2", "g/m²")
+        whole, one = (f"{from_si(each, unit):.5g} {symbol}" for each in (dry, dry * 0.01))
+        return [
+            Step("The dry sheathing: density times thickness.", size, whole),
+            Step("One percent of that.", f"{whole} × 0.01", one),
+            Step(
+                "From the driest day to the wettest of the judged year, in percent, times that.",
+                f"{rise:.2f} × {one}",
+                self.show(rise * dry * 0.01, "area density"),
+            ),
+        ]
+
+
+def _percent(moisture):
+    return f"{moisture:.1f} %"
+
+
+def _signed(change):
+    return f"{change:+.1f} %" if abs(change) >= 0.05 else "0.0 %"
+
+
+PAGE = HourByHour

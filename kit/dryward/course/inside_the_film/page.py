@@ -1,0 +1,214 @@
+"""Inside the film: what R on the room side does to a film that feels humidity."""
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from dryward import building, units
+from dryward.building import AirSpace, Layer, Material
+from dryward.course.inside_the_film.scene import Inside, InsideState
+from dryward.course.where_it_gets_wet.page import OUTER, ROOFS
+from dryward.panels import hand, wetness
+from dryward.panels.controls import standard
+from dryward.panels.page import Page
+from dryward.panels.readouts import Readout, Strip
+from dryward.physics import limits, steady
+from dryward.teaching.words import Step
+from dryward.units import to_si
+from dryward.verdict import of_steady
+from dryward.weather import Air
+
+#: The room and the outdoor humidity of this lesson.
+ROOM_TEMPERATURE = to_si(70.0, "degF")
+OUTDOOR_HUMIDITY = 0.8
+FILM, CAVITY, FILL = "inner membrane", "service cavity", "insulation"
+
+
+@dataclass(frozen=True)
+class State:
+    """A roof with so much R inside its film, and the same at every other R."""
+
+    roof: object
+    indoor: Air
+    outdoor: Air
+    profile: object
+    inside: float
+    outside: float
+
+    @property
+    def faces(self):
+        """Relative humidity on both sides of the film [-]."""
+        found = self.profile
+        return tuple(float(found.relative_humidity[found.face(FILM, side)]) for side in (0, 1))
+
+    @property
+    def temperature(self):
+        """Of the film [degC]."""
+        return float(self.profile.temperature[self.profile.face(FILM, 0)])
+
+    @property
+    def share(self):
+        """Of the insulation inside the film [-]."""
+        return self.inside / (self.inside + self.outside)
+
+
+def roof_with(resistance, outer="open-sheet"):
+    """The teaching roof with its variable film and so much R in the service cavity.
+
+    An empty space, or a batt as open to vapor as the space: what changes is
+    the R alone.
+    """
+    roof = building.preset(ROOFS[outer]).replace(FILM, building.preset("vented-vault-variable").layer(FILM))
+    space = roof.layer(CAVITY)
+    if resistance <= 0.0:
+        return roof.replace(CAVITY, AirSpace(0.0, space.substance.vapor_permeance, name=CAVITY))
+    through = space.substance.vapor_permeance * space.thickness
+    batt = Material("batt", CAVITY, 20.0, 850.0, space.thickness / resistance, through)
+    return roof.replace(CAVITY, Layer(batt, space.thickness, CAVITY))
+
+
+class InsideTheFilm(Page):
+    """Outdoor cold, room humidity, R inside the film and the outer layer."""
+
+    id = "inside-the-film"
+    handles = (
+        standard("T_out").starting(0, -18),
+        standard("RH_in").starting(50, 50),
+        replace(standard("R_in"), words="Insulation inside the film"),
+        OUTER.starting("open-sheet"),
+    )
+    draws = Inside
+
+    def compute(self, at):
+        """One steady winter."""
+        roof = roof_with(at.R_in, at.Outer)
+        indoor, outdoor = Air(ROOM_TEMPERATURE, at.RH_in), Air(at.T_out, OUTDOOR_HUMIDITY)
+        found = steady.profile(roof, indoor, outdoor)
+        return State(roof, indoor, outdoor, found, at.R_in, roof.layer(FILL).thermal_resistance)
+
+    def views(self, state):
+        """The film at every R of the slider, from none inside to all of it."""
+        curve = self._along(state)
+        share = [each / (each + state.outside) for each in self.controls["R_in"].along(len(curve))]
+        known = {part: film[:3] for part, film in zip(share, curve, strict=True)}
+        # The point where it stands now lies on the line itself.
+        known[state.share] = state.temperature, state.faces[0], state.profile.permeance[FILM]
+        temperature, humidity, permeance = (
+            np.array(each) for each in zip(*(known[s] for s in sorted(known)), strict=True)
+        )
+        return InsideState(np.array(sorted(known)), temperature, humidity, permeance, state.share)
+
+    def _along(self, state, count=13):
+        """Film temperature, room-side humidity, permeance and state along the R slider."""
+        outer = self.controls["Outer"].si
+        key = (state.indoor, state.outdoor, outer, self.unit_system)
+        if getattr(self, "_known", (None,))[0] != key:
+            found = []
+            for each in self.controls["R_in"].along(count):
+                there = steady.profile(roof_with(each, outer), state.indoor, state.outdoor)
+                face = there.face(FILM, 0)
+                film = (
+                    float(there.temperature[face]),
+                    float(there.relative_humidity[face]),
+                    there.permeance[FILM],
+                    of_steady(there).state,
+                )
+                found.append(film)
+            self._known = key, found
+        return self._known[1]
+
+    def numbers(self, state):
+        """The film's temperature, its humidities, how open it is, and what the roof gains."""
+        inside, outside = state.faces
+        show = self.show
+        return [
+            Readout("film_temperature", "Film", state.temperature, "temperature", both=True),
+            Readout(
+                "inside_face",
+                "RH on its room side",
+                inside,
+                "relative humidity",
+                note=f"other side {show(outside, 'relative humidity')}",
+            ),
+            Readout("mean", "Mean of both sides", (inside + outside) / 2, "relative humidity"),
+            Readout("permeance", "The film has", state.profile.permeance[FILM], "permeance", both=True),
+            Readout(
+                "gain",
+                "Water gained",
+                state.profile.gain,
+                "vapor flux",
+                note=wetness.note(self, state.profile, self.judge(state)),
+            ),
+            Readout("share", "", state.share, "relative humidity", hidden=True),
+        ]
+
+    def judge(self, state):
+        """The roof in a winter that never ends."""
+        return of_steady(state.profile)
+
+    def says(self, state):
+        """The film follows its share of R."""
+        show, inside = self.show, state.faces[0]
+        film = (
+            f"With {state.share * 100:.0f} % of the insulation inside it, the film is at "
+            f"{show(state.temperature, 'temperature')}, sees {show(inside, 'relative humidity')} on its room side and "
+            f"stands at {show(state.profile.permeance[FILM], 'permeance')}"
+        )
+        if state.profile.wet_planes:
+            return f"{film}: {wetness.gathers(self, state.profile, self.judge(state))}."
+        return f"{film}; no water gathers, and {wetness.settles(self, self.judge(state))}."
+
+    def strips(self, at, state):
+        """The state along each control."""
+        numbers = {"T_out": "outdoor_temperature", "RH_in": "indoor_relative_humidity"}
+        found = limits.dry_ranges(
+            state.roof, state.indoor, state.outdoor, {key: self.along(name) for name, key in numbers.items()}
+        )
+        roofs = [of_steady(steady.profile(roof_with(at.R_in, each), state.indoor, state.outdoor)) for each in ROOFS]
+        return {
+            **{name: Strip(tuple(found[key].states)) for name, key in numbers.items()},
+            # The places of the curve, where the states are known already.
+            "R_in": Strip(tuple(judged for *_, judged in self._along(state))),
+            "Outer": Strip(tuple(each.state for each in roofs)),
+        }
+
+    def steps(self, state):
+        """The film's temperature, its two humidities, and its curve."""
+        profile, system = state.profile, self.unit_system
+        face = profile.face(FILM, 0)
+        inside, outside = state.faces
+        curve = state.roof.layer(FILM).substance
+        (low, dry), (high, wet) = curve.points
+        mean = (inside + outside) / 2
+        tight, open_, now = (units.from_si(each, "perm") for each in (dry, wet, profile.permeance[FILM]))
+        lines = [
+            hand.plane(
+                "Temperature of the film: go down by the R-values.",
+                state.indoor.temperature,
+                state.outdoor.temperature,
+                profile.thermal_resistance[face],
+                profile.thermal_resistance[-1],
+                system,
+            ),
+            Step(
+                "RH on its two sides, from the vapor line.",
+                f"({inside * 100:.1f} % + {outside * 100:.1f} %) / 2",
+                f"{mean * 100:.1f} %",
+            ),
+        ]
+        if low < mean < high:
+            lines.append(
+                Step(
+                    "The film's curve, in perms: straight on a log scale between its two ends.",
+                    f"{tight:.3g} × ({open_:.3g} / {tight:.3g})^(({mean * 100:.1f} − {low * 100:g}) / "
+                    f"{(high - low) * 100:g})",
+                    f"{now:.3g} perm",
+                )
+            )
+        else:
+            end = f"at or below {low * 100:g} %" if mean <= low else f"at or above {high * 100:g} %"
+            lines.append(Step(f"The film's curve {end}.", "", f"{now:.3g} perm"))
+        return [*lines, *hand.stays(profile, state.indoor, state.outdoor, hand.at_risk(profile), system)]
+
+
+PAGE = InsideTheFilm

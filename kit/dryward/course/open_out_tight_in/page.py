@@ -1,0 +1,180 @@
+"""Open out, tight in: the map of winter gain over two permeances, and where you are on it."""
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from dryward import building
+from dryward.building import FixedMembrane
+from dryward.course.open_out_tight_in.scene import BalanceMap, MapState
+from dryward.panels import hand, wetness
+from dryward.panels.controls import standard
+from dryward.panels.page import Page
+from dryward.panels.readouts import Readout, Strip
+from dryward.physics import limits, steady
+from dryward.units import to_si
+from dryward.verdict import DAMP, DRY, of_steady
+from dryward.weather import Air
+
+ROOM_TEMPERATURE, OUTDOOR_HUMIDITY = to_si(70.0, "degF"), 0.8
+_OUT = standard("T_out")
+#: This balance is about winter: vapor from the room.
+WINTER = replace(_OUT, us=replace(_OUT.us, right=50), si=replace(_OUT.si, right=10))
+#: Axes of the map [kg/(s m2 Pa)].
+AXIS = to_si(np.geomspace(0.05, 100.0, 27), "perm")
+
+
+@dataclass(frozen=True)
+class State:
+    """One roof, the airs, its steady state, and the map around it."""
+
+    roof: object
+    indoor: Air
+    outdoor: Air
+    profile: object
+    gains: np.ndarray
+    inner: float
+    outer: float
+
+    @property
+    def balance(self):
+        """The least outer permeance with no gain at this inner one [kg/(s m2 Pa)]; None beyond the map."""
+        column = steady_column(self.roof, self.indoor, self.outdoor)
+        dry = np.flatnonzero(column <= 0)
+        return float(FINE[dry[0]]) if dry.size else None
+
+
+#: Outer permeances tried for the balance [kg/(s m2 Pa)].
+FINE = to_si(np.geomspace(0.05, 1000.0, 300), "perm")
+
+
+def steady_column(roof, indoor, outdoor):
+    """Gain at each of `FINE` for the outer layer, the inner one as it is [kg/(s m2)]."""
+    return steady.sweep(roof, indoor, outdoor, outer_layer_permeance=FINE).gain
+
+
+class OpenOutTightIn(Page):
+    """A contour map and a point."""
+
+    id = "open-out-tight-in"
+    handles = (WINTER, "RH_in", "M_in", standard("M_out").starting(1.5, 2.3))
+    draws = BalanceMap
+    # A new map is a new drawing: while the weather moves, the point and the
+    # numbers follow at once and the map when the slider rests.
+    slow = True
+
+    def preview(self, at):
+        """The roof here, on the map as it stands."""
+        return self._state(at, self._kept[1])
+
+    def compute(self, at):
+        """The roof here, and every other pair of permeances in the same weather."""
+        return self._state(at, None)
+
+    def _state(self, at, gains):
+        roof = building.preset("vented-vault")
+        roof = roof.replace("inner membrane", FixedMembrane(at.M_in)).replace("outer layer", FixedMembrane(at.M_out))
+        indoor, outdoor = Air(ROOM_TEMPERATURE, at.RH_in), Air(at.T_out, OUTDOOR_HUMIDITY)
+        gains = self._map(roof, indoor, outdoor) if gains is None else gains
+        return State(roof, indoor, outdoor, steady.profile(roof, indoor, outdoor), gains, at.M_in, at.M_out)
+
+    def _map(self, roof, indoor, outdoor):
+        # The map follows the weather and the room only: moving on it costs nothing.
+        key = (outdoor.temperature, indoor.relative_humidity)
+        if getattr(self, "_kept", (None,))[0] != key:
+            found = steady.sweep(
+                roof, indoor, outdoor, inner_membrane_permeance=AXIS[None, :], outer_layer_permeance=AXIS[:, None]
+            )
+            self._kept = (key, found.gain)
+        return self._kept[1]
+
+    def views(self, state):
+        """The map and the point."""
+        return MapState(AXIS, AXIS, state.gains, state.inner, state.outer, state.profile.gain)
+
+    def numbers(self, state):
+        """Gain, the outer face, how much more open outside, and how much it would take."""
+        face = state.profile.face("outer layer", 0)
+        balance = state.balance
+        return [
+            Readout("gain", "Water gained", state.profile.gain, "vapor flux", both=True),
+            Readout(
+                "face_humidity",
+                "Humidity at the outer face",
+                float(state.profile.relative_humidity[face]),
+                "relative humidity",
+                note=self.show(state.profile.temperature[face], "temperature"),
+            ),
+            Readout(
+                "ratio",
+                "The outside is",
+                state.outer / state.inner,
+                text=_compared(state.outer / state.inner),
+                note="as the inside",
+            ),
+            Readout(
+                "needed",
+                "For no gain, outside",
+                balance,
+                "permeance",
+                text="any" if balance == FINE[0] else "" if balance else f"over {self.show(FINE[-1], 'permeance')}",
+                note="even a tight one"
+                if balance == FINE[0]
+                else f"{_compared(balance / state.inner)} as the inside"
+                if balance
+                else "first lower the humidity",
+            ),
+        ]
+
+    def judge(self, state):
+        """The roof in a winter that never ends."""
+        return of_steady(state.profile)
+
+    def says(self, state):
+        """What the pair does in this weather."""
+        balance, gain, judged = state.balance, state.profile.gain, self.judge(state)
+        if gain > 0:
+            more = (
+                f"To stop it the outside must have {self.show(balance, 'permeance')}: "
+                f"{_compared(balance / state.inner)} as the inside"
+                if balance
+                else "No outer layer stops it at this humidity"
+            )
+            little = ", too little to count," if judged.state == DAMP else ""
+            return f"This roof gains {self.show(gain, 'vapor flux')}{little} in this weather. {more}."
+        settles = "" if judged.state == DRY else f" But {wetness.settles(self, judged)}."
+        if balance <= FINE[0]:
+            return f"This roof gains nothing in this weather, and even a tight outside would gain nothing.{settles}"
+        # A larger sd is tighter.
+        at_least = "or more" if self.unit_system == "us" else "or less"
+        return (
+            f"This roof gains nothing in this weather: the outside is {_compared(state.outer / state.inner)} as the "
+            f"inside. For no gain it needs {self.show(balance, 'permeance')} {at_least}.{settles}"
+        )
+
+    def strips(self, at, state):
+        """The state along each slider."""
+        keys = {
+            "T_out": "outdoor_temperature",
+            "RH_in": "indoor_relative_humidity",
+            "M_in": "inner_membrane_permeance",
+            "M_out": "outer_layer_permeance",
+        }
+        found = limits.dry_ranges(
+            state.roof, state.indoor, state.outdoor, {key: self.along(name) for name, key in keys.items()}
+        )
+        return {name: Strip(tuple(found[key].states)) for name, key in keys.items()}
+
+    def steps(self, state):
+        """What arrives at the outer face, and what can leave."""
+        profile = state.profile
+        return hand.stays(profile, state.indoor, state.outdoor, profile.face("outer layer", "inner"), self.unit_system)
+
+
+def _compared(ratio):
+    if abs(ratio - 1) < 0.05:
+        return "just as open"
+    return f"{hand.times(ratio)} as open" if ratio > 1 else f"{hand.times(1 / ratio)} as tight"
+
+
+PAGE = OpenOutTightIn

@@ -1,0 +1,204 @@
+"""Start here: the way through, what is done, what is due, and how the pages look."""
+
+from dryward.checks import PlainError
+from dryward.panels.desk import parts
+from dryward.panels.page import Page
+from dryward.teaching import lessons, paper, pathways
+
+#: Sizes of type offered, 16 being usual; a projector has its own.
+SIZES = (("16", "usual"), ("18", "larger"), ("20", "large"))
+#: Numbers of the quiz that is printed first.
+FIRST_SEED = 1
+
+
+class Start(Page):
+    """The index: no sliders, no picture; a plan and settings."""
+
+    id = "start"
+    handles = ()
+    draws = ()
+
+    def __init__(self, *args, **keys):
+        self.quiz_seed, self.quiz, self.words = str(FIRST_SEED), {}, ""
+        self.test, self.said, self.plan = None, {}, ()
+        super().__init__(*args, **keys)
+
+    def compute(self, at):
+        """What the learner's file says."""
+        return self.settings.progress
+
+    def numbers(self, state):
+        """None: the plan below has them."""
+        return []
+
+    def says(self, state):
+        """Where to go on."""
+        done = sum(state.finished(id) is not None for id in lessons.pages())
+        on = state.resume()
+        if on is None:
+            return f"All {done} lessons are done. Come back when a review is due."
+        title = lessons.lesson(on).title
+        return f"{done} of {len(lessons.pages())} lessons done. Go on with: {title}."
+
+    def seen(self):
+        """Take in what other windows have kept meanwhile."""
+        self.settings.refresh()
+        self.follow()
+        self.send_desk()
+
+    # --- the sections ----------------------------------------------------------------
+
+    def desk(self):
+        """The plan, reviews, settings, the ten questions and the paper quiz."""
+        return [self._plan(), self._reviews(), self._settings(), self._test(), self._paper()]
+
+    def _plan(self):
+        way = pathways.pathway(self.settings.progress.setting("pathway"))
+        options = [(each.id, f"{each.title}, {_span(each.minutes)}") for each in pathways.pathways()]
+        alone = way.id == "self-study"
+        rows = []
+        for session in way.sessions:
+            for place, id in enumerate(session.lessons or ("",)):
+                title = f"{session.title}, {session.minutes} min" if place == 0 else ""
+                rows.append(self._row(title, id)[alone:])
+        head = ("When", "Lesson", "Minutes", "How it stands")[alone:]
+        on = self.settings.progress.resume()
+        go = on and lessons.lesson(on)
+        return parts.section(
+            "plan", "Your way through",
+            parts.row(
+                parts.select("pathway", "Pathway", options, way.id),
+                parts.lesson("resume", f"Go on: {go.number}. {go.title}", go.id, go.file) if go else None,
+            ),
+            parts.text(way.who, "dw-hint"),
+            parts.table(head, rows),
+        )  # fmt: skip
+
+    def _row(self, session, id):
+        if not id:
+            return [session, "", "", ""]
+        this, progress = lessons.lesson(id), self.settings.progress
+        if progress.finished(id) is not None:
+            state = "✓ done"
+        elif progress.events(lesson=id):
+            state = "begun"
+        else:
+            needs = [lessons.lesson(each).title for each in this.needs if progress.finished(each) is None]
+            state = f"best after: {', '.join(needs)}" if needs else "open"
+        if id in self.plan:
+            state += "; for you"
+        link = parts.lesson(f"open:{id}", f"{this.number}. {this.title}", id, this.file)
+        return [session, link, str(this.minutes), state]
+
+    def _reviews(self):
+        due = self.settings.progress.reviews()
+        if not due:
+            return None
+        links = []
+        for each in due:
+            this = lessons.lesson(each.lesson)
+            after = "two days" if each.stage == 1 else "two weeks"
+            words = parts.text(f"after {after}: answer its checks again, with new numbers")
+            links.append(parts.row(parts.lesson(f"review:{this.id}", this.title, this.id, this.file), words))
+        return parts.section("reviews", "Due for review", *links)
+
+    def _settings(self):
+        here = self.settings
+        systems = (("us", "US: °F, R, perm"), ("si", "SI: °C, RSI, sd"))
+        return parts.section(
+            "settings",
+            "How the pages look",
+            parts.row(
+                parts.select("unit_system", "Units", systems, here["unit_system"]),
+                parts.select("type_size", "Size of type", SIZES, str(here["type_size"])),
+                parts.check("projector", "Large type for a projector", here["projector"]),
+                parts.check("instructor", "Instructor: unlocked, with a show of hands", here["instructor"]),
+            ),
+        )  # fmt: skip
+
+    def _test(self):
+        if self.test is None:
+            inside = [parts.button("test", "Show ten questions")]
+        else:
+            inside = []
+            for number, question in enumerate(self.test):
+                options = [("", "choose"), *((str(k), each.text) for k, each in enumerate(question.choices))]
+                inside.append(
+                    parts.select(
+                        f"answer:{number}", f"{number + 1}. {question.prompt}", options, self.said.get(number, "")
+                    )
+                )
+            ready = len([each for each in self.said.values() if each]) == len(self.test)
+            inside.append(parts.button("place", "Which lessons are for me?", disabled=not ready))
+        if self.plan:
+            titles = [lessons.lesson(id).title for id in self.plan]
+            inside.append(parts.text(f"For you: {', '.join(titles)}.", "dw-verdict"))
+        return parts.section("test", "Know some of it? Ten questions to skip ahead", *inside, fold="shut")
+
+    def _paper(self):
+        made = [
+            parts.download(f"paper-{name}", f"Save the {name}", f"{name}-{self.quiz_seed}.html", content, "text/html")
+            for name, content in self.quiz.items()
+        ]
+        return parts.section(
+            "paper",
+            "For the instructor: a quiz on paper, and its key",
+            parts.row(
+                parts.field(
+                    "seed", "Number of the quiz", self.quiz_seed, size=6, hint="the same number, the same quiz"
+                ),
+                parts.button("quiz", "Make quiz and key"),
+                *made,
+            ),
+            parts.text(self.words, "dw-trouble", alert=True) if self.words else None,
+            fold="shut",
+        )
+
+    def act(self, key, value=None, buffers=()):
+        """A choice on the index."""
+        self.words = ""
+        try:
+            self._do(key, value)
+        except PlainError as reason:
+            self.words = str(reason)
+        self.follow()
+        self.send_desk()
+
+    def _do(self, key, value):
+        kind, _, rest = key.partition(":")
+        if kind == "pathway":
+            self.settings.progress.set("pathway", value)
+        elif kind == "unit_system":
+            self.switch_units(value)
+        elif kind == "type_size":
+            self.settings[kind] = int(value)
+            self.send_frame()
+        elif kind in ("projector", "instructor"):
+            self.settings[kind] = bool(value)
+            self.send_frame()
+        elif kind == "test":
+            self.test, self.said = pathways.pretest_questions(FIRST_SEED, self.unit_system), {}
+        elif kind == "answer" and self.test:
+            self.said[int(rest)] = str(value)
+        elif kind == "place" and self.test:
+            right = [self.test[k].choices[int(self.said[k])].right for k in range(len(self.test))]
+            self.plan = pathways.placed(right)
+        elif kind == "seed":
+            self.quiz_seed, self.quiz = str(value).strip()[:9], {}
+        elif kind == "quiz":
+            self._quiz()
+
+    def _quiz(self):
+        if not self.quiz_seed.isdigit():
+            self.words = f'The number of the quiz is "{self.quiz_seed}"; it must be a whole number, 0 to 999999999.'
+            return
+        quiz = paper.paper(int(self.quiz_seed), unit_system=self.unit_system)
+        self.quiz = {"quiz": quiz.quiz().encode("utf-8"), "key": quiz.key().encode("utf-8")}
+
+
+def _span(minutes):
+    hours, rest = divmod(minutes, 60)
+    return f"{hours} h {rest} min" if hours and rest else f"{hours} h" if hours else f"{rest} min"
+
+
+PAGE = Start

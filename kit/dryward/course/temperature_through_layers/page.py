@@ -1,0 +1,200 @@
+"""Temperature through layers: it falls where the R is."""
+
+import dataclasses
+from dataclasses import dataclass
+
+import numpy as np
+
+from dryward import air, building
+from dryward.building import AirSpace, Assembly, Layer
+from dryward.course.temperature_through_layers.scene import Ladder, from_profile
+from dryward.panels import hand
+from dryward.panels.controls import Choice, standard
+from dryward.panels.page import Page
+from dryward.panels.readouts import Readout, Strip
+from dryward.physics import steady
+from dryward.teaching.words import Step
+from dryward.units import to_si
+from dryward.verdict import DRY, WET, of_face, states_of_faces
+from dryward.verdict.words import told
+from dryward.weather import Air
+
+ROOM = Air(to_si(70.0, "degF"), 0.4)
+#: A layer with less than this counts as not there [m2 K/W].
+NOTHING = 1e-3
+#: R of each inch of the outer board, for its thickness in the drawing.
+BOARD = to_si(4.0, "R") / to_si(1.0, "in")
+
+AXIS = Choice("Axis", "Draw against", (("depth", "inches"), ("resistance", "R-value")))
+
+
+@dataclass(frozen=True)
+class State:
+    """A wall, its temperatures, and the axis they are drawn on."""
+
+    wall: Assembly
+    profile: object
+    outdoor: Air
+    axis: str
+
+    @property
+    def node(self):
+        """The inner face of the sheathing."""
+        return self.profile.face("sheathing", 0)
+
+    @property
+    def temperature(self):
+        """Of that face [degC]."""
+        return float(self.profile.temperature[self.node])
+
+    @property
+    def full(self):
+        """The most vapor pressure there [Pa]."""
+        return float(self.profile.saturation_vapor_pressure[self.node])
+
+    @property
+    def share(self):
+        """Of the R that stands outside that face [-]."""
+        resistance = self.profile.thermal_resistance
+        return 1 - resistance[self.node] / resistance[-1]
+
+
+def wall_with(fill, outside):
+    """A 2x6 wall with the R of its bay and of a board outside the sheathing [m2 K/W]."""
+    inch = to_si(1.0, "in")
+    gypsum = building.material("gypsum-board")
+    gypsum = dataclasses.replace(gypsum, conductivity=0.5 * inch / to_si(0.45, "R"))
+    osb = dataclasses.replace(building.material("teaching-osb"), conductivity=7 / 16 * inch / to_si(0.62, "R"))
+    if fill > NOTHING:
+        batt = building.material("teaching-insulation")
+        filled = dataclasses.replace(batt, conductivity=5.5 * inch / fill)
+    else:
+        filled = AirSpace(max(fill, 0.0), name="empty bay")
+    layers = [
+        Layer(gypsum, 0.5 * inch, "gypsum board"),
+        Layer(filled, 5.5 * inch, "bay"),
+        Layer(osb, 7 / 16 * inch, "sheathing"),
+    ]
+    if outside > NOTHING:
+        board = dataclasses.replace(building.material("mineral-wool-board"), conductivity=1 / BOARD)
+        layers.append(Layer(board, outside / BOARD, "outer board"))
+    return Assembly("wall", layers, to_si(0.68, "R"), to_si(0.17, "R"), slope=90)
+
+
+class TemperatureThroughLayers(Page):
+    """The line through a wall, against inches or against R."""
+
+    id = "temperature-through-layers"
+    handles = ("T_out", standard("R_ins").starting(20, 3.5), "R_out", AXIS)
+    draws = Ladder
+
+    def compute(self, at):
+        """One steady state of the wall."""
+        wall, outdoor = wall_with(at.R_ins, at.R_out), Air(at.T_out, 0.8)
+        return State(wall, steady.profile(wall, ROOM, outdoor), outdoor, at.Axis)
+
+    def views(self, state):
+        """Pointing at the room side of the sheathing."""
+        return from_profile(state.wall, state.profile, "sheathing", state.axis)
+
+    def numbers(self, state):
+        """The plane, the drywall, the total R, how much stands outside, and the room air that wets that plane."""
+        profile = state.profile
+        limit = state.full / (ROOM.vapor_pressure / ROOM.relative_humidity)
+        humidity = self.show(ROOM.relative_humidity, "relative humidity")
+        dew = self.show(ROOM.dew_point, "temperature")
+        return [
+            Readout("sheathing", "Inner face of sheathing", state.temperature, "temperature", both=True),
+            Readout("drywall", "Wall face in the room", float(profile.temperature[1]), "temperature", both=True),
+            Readout("total", "R in all, with air films", state.wall.thermal_resistance, "thermal resistance"),
+            Readout("share", "R outside the sheathing", state.share, "relative humidity"),
+            Readout(
+                "humidity_limit", "Leaking room air wets it from", min(limit, 1.0), "relative humidity",
+                text="" if limit < 1 else "no room air",
+                note=f"RH; this room has {humidity}, dew point {dew}"
+                if limit < 1 else "the face is no colder than the room",
+            ),
+            Readout("there", "", ROOM.vapor_pressure / state.full, "relative humidity", hidden=True),
+        ]  # fmt: skip
+
+    def judge(self, state):
+        """The face of the sheathing, if room air gets there and stays."""
+        sheathing = state.wall.layer("sheathing").substance
+        return of_face(state.temperature, ROOM.vapor_pressure, state.full, sheathing, "sheathing")
+
+    def says(self, state):
+        """The share of R outside is the share of the way up; and what room air would do there."""
+        share = f"{state.share * 100:.0f} %"
+        return (
+            f"{share} of the R stands outside the inner face of the sheathing, so that face sits "
+            f"{share} of the way from the outdoor to the room temperature: "
+            f"{self.show(state.temperature, 'temperature')}. {self._room_air(self.judge(state))}"
+        )
+
+    def _room_air(self, judged):
+        """What room air would do that leaks to the face, from the verdict of it."""
+        face, wood = judged.finding("face-humidity"), judged.finding("wood-moisture")
+        if face.state == WET:
+            kind = "frost forms" if face.frost else "drops form"
+            more = f", with {face.value:.3g} times the vapor that can stay" if face.value >= 1.005 else ""
+            return f"Room air that leaks to it would come to 100 % there{more}: {kind}."
+        there = self.show(face.value, "relative humidity")
+        mold = "" if face.state == DRY else ", and mold can grow"
+        return f"Room air that leaks to it would come to {there} there: {told(wood, judged.method)}{mold}."
+
+    def strips(self, at, state):
+        """What room air would do to the sheathing, along each slider."""
+        sheathing = state.wall.layer("sheathing").substance
+
+        def states(**one):
+            values = {"fill": at.R_ins, "outside": at.R_out, "cold": at.T_out} | one
+            fill, outside, cold = (np.asarray(values[key], dtype=float) for key in ("fill", "outside", "cold"))
+            before, after = to_si(0.68 + 0.45, "R") + fill, to_si(0.62 + 0.17, "R") + outside
+            face = ROOM.temperature - (ROOM.temperature - cold) * before / (before + after)
+            found = states_of_faces(face, ROOM.vapor_pressure, air.saturation_vapor_pressure(face), sheathing)
+            return Strip(tuple(found))
+
+        return {
+            "T_out": states(cold=self.along("T_out")),
+            "R_ins": states(fill=self.along("R_ins")),
+            "R_out": states(outside=self.along("R_out")),
+        }
+
+    def steps(self, state):
+        """Add up R from the room, take that share of the difference, and bring room air there."""
+        profile, show, node = state.profile, self.show, state.node
+        return [
+            Step(
+                "R from the room to the sheathing: film, gypsum board, bay.",
+                "",
+                show(profile.thermal_resistance[node], "thermal resistance"),
+            ),
+            Step("R of everything.", "", show(profile.thermal_resistance[-1], "thermal resistance")),
+            hand.plane(
+                "Go down from the room by that share.",
+                ROOM.temperature,
+                state.outdoor.temperature,
+                profile.thermal_resistance[node],
+                profile.thermal_resistance[-1],
+                self.unit_system,
+            ),
+            hand.pressure(
+                "Vapor pressure of the room air.",
+                ROOM.temperature,
+                ROOM.relative_humidity,
+                ROOM.vapor_pressure / ROOM.relative_humidity,
+                self.unit_system,
+            ),
+            Step(
+                "The most vapor pressure there can be at the sheathing, from a table.", "", show(state.full, "pressure")
+            ),
+            Step(
+                "Room air that leaks there: the one over the other."
+                + (" What is over 100 % does not stay." if ROOM.vapor_pressure > state.full else ""),
+                f"{show(ROOM.vapor_pressure, 'pressure')} / {show(state.full, 'pressure')}",
+                f"{ROOM.vapor_pressure / state.full * 100:.0f} %",
+            ),
+        ]
+
+
+PAGE = TemperatureThroughLayers

@@ -1,0 +1,274 @@
+"""The film that changes: what the humidity at its two faces does to it, and which face goes in."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from dryward import building, units
+from dryward.building import FixedMembrane, LaminateMembrane, Origin, library
+from dryward.course.the_film_that_changes.scene import FilmSides, SandwichState
+from dryward.course.where_it_gets_wet.page import OUTER, ROOFS
+from dryward.panels import wetness
+from dryward.panels.controls import Choice
+from dryward.panels.page import Page
+from dryward.panels.readouts import Readout, Strip
+from dryward.physics import limits, steady
+from dryward.pictures.film import FilmState
+from dryward.teaching.words import Step
+from dryward.units import to_si
+from dryward.verdict import of_steady
+from dryward.weather import Air
+from dryward.weather.places import demo_climate
+
+FILM = "inner membrane"
+#: Option -> room temperature, outdoor temperature and humidity, and the month it stands for.
+DAYS = {
+    "winter": (to_si(70.0, "degF"), Air(to_si(20.0, "degF"), 0.80), 0),
+    "summer": (to_si(75.0, "degF"), Air(to_si(85.0, "degF"), 0.75), 6),
+    "desert": (to_si(75.0, "degF"), Air(to_si(95.0, "degF"), 0.15), None),
+}
+WEATHER = Choice(
+    "Weather",
+    "Weather",
+    (
+        ("winter", "January, 20 °F, 80 %", "January, −7 °C, 80 %"),
+        ("summer", "July, 85 °F, 75 %", "July, 29 °C, 75 %"),
+        ("desert", "desert, 95 °F, 15 %", "desert, 35 °C, 15 %"),
+    ),
+)
+#: Option -> the film itself.
+LAMINATE = library.membrane("teaching-laminate")
+FILMS = {
+    "variable": library.membrane("teaching-variable"),
+    "fixed": FixedMembrane(to_si(1.0, "perm"), Origin(name="fixed sheet")),
+    "direction-dependent": LAMINATE,
+    "flipped": LAMINATE.flipped(),
+    "open-sheet": FixedMembrane(to_si(50.0, "perm"), Origin(name="open sheet")),
+}
+FILM_CHOICE = Choice(
+    "Film",
+    "Inner membrane",
+    (
+        ("variable", "humidity-variable"),
+        ("fixed", "fixed (1 perm)", "fixed (sd 3.5 m)"),
+        ("direction-dependent", "direction-dependent"),
+        ("flipped", "wrong face in"),
+        ("open-sheet", "open by mistake"),
+    ),
+)
+#: The year in the picture is that of an invented cold town, cooled in months warmer than this [degC].
+TOWN, COOLED_FROM = demo_climate("cold"), to_si(65.0, "degF")
+CURVE = np.linspace(0.0, 1.0, 41)
+#: A film is called tight up to this many times its dry permeance, and open from here on.
+TIGHT, OPEN = 1.5, 3.0
+
+
+@dataclass(frozen=True)
+class State:
+    """A film in a roof on one day."""
+
+    weather: str
+    roof: object
+    film: object
+    indoor: Air
+    outdoor: Air
+    profile: object
+    turned: object
+
+    @property
+    def faces(self):
+        """Relative humidity on the room side and on the other side [-]."""
+        return _faces(self.profile)
+
+    @property
+    def mean(self):
+        """Of the two faces [-]."""
+        return sum(self.faces) / 2
+
+    @property
+    def permeance(self):
+        """Of the film now [kg/(s m2 Pa)]."""
+        return float(self.film.permeance(*self.faces))
+
+    @property
+    def tight(self):
+        """Of the film when all is dry [kg/(s m2 Pa)]."""
+        return float(self.film.permeance(0.0, 0.0))
+
+
+def _faces(profile):
+    return tuple(float(profile.relative_humidity[profile.face(FILM, side)]) for side in (0, 1))
+
+
+def roof_with(film, outer):
+    """The teaching roof with one film and one outer layer."""
+    return building.preset(ROOFS[outer]).replace(FILM, FILMS[film])
+
+
+class TheFilmThatChanges(Page):
+    """Weather, room humidity, film and outer layer; curve, faces and year, or both ways round."""
+
+    id = "the-film-that-changes"
+    handles = (WEATHER, "RH_in", FILM_CHOICE, OUTER.starting("open-sheet"))
+    draws = FilmSides
+
+    def compute(self, at):
+        """One steady day, and the same with the film turned over."""
+        room, outdoor, _ = DAYS[at.Weather]
+        roof, indoor = roof_with(at.Film, at.Outer), Air(room, at.RH_in)
+        film = FILMS[at.Film]
+        found = steady.profile(roof, indoor, outdoor)
+        turned = found
+        if isinstance(film, LaminateMembrane):
+            turned = steady.profile(roof.replace(FILM, film.flipped()), indoor, outdoor)
+        return State(at.Weather, roof, film, indoor, outdoor, found, turned)
+
+    def views(self, state):
+        """The film with its year; for a film with two faces, both ways round."""
+        if isinstance(state.film, LaminateMembrane):
+            right, wrong = state.profile, state.turned
+            if state.film.turned:
+                right, wrong = wrong, right
+            return _both_ways(_faces(right), _faces(wrong))
+        inside, outside = state.faces
+        return FilmState(
+            CURVE,
+            state.film.at_mean(CURVE),
+            inside,
+            outside,
+            state.permeance,
+            self._year(state),
+            DAYS[state.weather][2],
+        )
+
+    def _year(self, state):
+        """The film's permeance in each month of the town."""
+        key = (state.roof, state.indoor.relative_humidity)
+        if getattr(self, "_known", (None,))[0] != key:
+            months = []
+            for month in range(1, 13):
+                outdoor = TOWN.air(month)
+                room = DAYS["summer" if outdoor.temperature > COOLED_FROM else "winter"][0]
+                found = steady.profile(state.roof, Air(room, state.indoor.relative_humidity), outdoor)
+                months.append(float(state.film.permeance(*_faces(found))))
+            self._known = key, tuple(months)
+        return self._known[1]
+
+    def numbers(self, state):
+        """Both faces, how open it is, what passes, what gathers."""
+        inside, outside = state.faces
+        show, flux = self.show, state.profile.vapor_flux_in
+        note = f"at a mean of {show(state.mean, 'relative humidity')}"
+        if isinstance(state.film, LaminateMembrane):
+            other = float(state.film.flipped().permeance(*_faces(state.turned)))
+            note = f"the other way round {show(other, 'permeance')}"
+        return [
+            Readout("inside_face", "RH on its room side", inside, "relative humidity"),
+            Readout("outside_face", "RH on the other side", outside, "relative humidity"),
+            Readout("permeance", "The film has", state.permeance, "permeance", note=note),
+            Readout(
+                "flow",
+                "Vapor at the room side",
+                abs(flux),
+                "vapor flux",
+                note="into the roof" if flux > 0 else "into the room",
+            ),
+            Readout(
+                "gain",
+                "Water gained",
+                state.profile.gain,
+                "vapor flux",
+                note=wetness.note(self, state.profile, self.judge(state)),
+            ),
+            Readout("mean", "", state.mean, "relative humidity", hidden=True),
+        ]
+
+    def judge(self, state):
+        """The roof on a day that never ends."""
+        return of_steady(state.profile)
+
+    def says(self, state):
+        """What the film does, and whether it is the right time for it."""
+        show, (inside, outside) = self.show, state.faces
+        now = show(state.permeance, "permeance")
+        faces = f"{show(inside, 'relative humidity')} and {show(outside, 'relative humidity')}"
+        if isinstance(state.film, FixedMembrane):
+            start = f"Its faces see {faces}, and this sheet has {now} whatever they see"
+        else:
+            word = "open" if state.permeance > OPEN * state.tight else "opening" if self._opens(state) else "tight"
+            start = f"Its faces see {faces}: the film is {word}, {now}"
+        outward = state.profile.vapor_flux_in > 0
+        if state.profile.wet_planes:
+            tail = wetness.gathers(self, state.profile, self.judge(state))
+            if outward and self._opens(state):
+                return f"{start}. It opens at the wrong time: the room pushes vapor out, and {tail}."
+            return f"{start}; {tail}."
+        settles = wetness.settles(self, self.judge(state))
+        if outward and self._opens(state):
+            return f"{start}. It opens while the room pushes vapor out, but all of it can leave: {settles}."
+        way = "out of the room" if outward else "into the room, so the roof gives off inward"
+        return f"{start}. Vapor goes {way}, and no water gathers: {settles}."
+
+    def _opens(self, state):
+        return state.permeance > TIGHT * state.tight
+
+    def strips(self, at, state):
+        """The state along each control."""
+        along = {"indoor_relative_humidity": self.along("RH_in")}
+        humid = limits.dry_ranges(state.roof, state.indoor, state.outdoor, along)["indoor_relative_humidity"]
+
+        def judged(weather=at.Weather, film=at.Film, outer=at.Outer):
+            room, outdoor, _ = DAYS[weather]
+            return of_steady(steady.profile(roof_with(film, outer), Air(room, at.RH_in), outdoor)).state
+
+        return {
+            "Weather": Strip(tuple(judged(weather=each) for each in DAYS)),
+            "RH_in": Strip(tuple(humid.states)),
+            "Film": Strip(tuple(judged(film=each) for each in FILMS)),
+            "Outer": Strip(tuple(judged(outer=each) for each in ROOFS)),
+        }
+
+    def steps(self, state):
+        """The mean, and the curve; sheets in a row where there are two."""
+        inside, outside = (100 * each for each in state.faces)
+        now = f"{units.from_si(state.permeance, 'perm'):.3g} perm"
+        if isinstance(state.film, FixedMembrane):
+            return [Step("A fixed sheet: nothing to work out.", "", now)]
+        if isinstance(state.film, LaminateMembrane):
+            backing = units.from_si(state.film.backing.level, "perm")
+            sensitive = 1 / (1 / units.from_si(state.permeance, "perm") - 1 / backing)
+            return [
+                Step(
+                    "The sensitive sheet, read at the mean RH of its own two faces; then both sheets in a row.",
+                    f"1 / (1/{sensitive:.3g} + 1/{backing:.3g})",
+                    now,
+                )
+            ]
+        (low, dry), (high, wet) = state.film.points
+        mean = Step("Mean RH of its two faces.", f"({inside:.1f} % + {outside:.1f} %) / 2", f"{100 * state.mean:.1f} %")
+        if not low < state.mean < high:
+            end = f"up to {low * 100:g} %" if state.mean <= low else f"from {high * 100:g} % on"
+            return [mean, Step(f"The film's curve is level {end}.", "", now)]
+        tight, open_ = units.from_si(dry, "perm"), units.from_si(wet, "perm")
+        power = f"(({100 * state.mean:.1f} − {low * 100:g}) / {(high - low) * 100:g})"
+        return [
+            mean,
+            Step(
+                "The film's curve, in perms: straight on a log scale.",
+                f"{tight:.3g} × ({open_:.3g} / {tight:.3g})^{power}",
+                now,
+            ),
+        ]
+
+
+def _both_ways(right, wrong):
+    """Humidities through the laminate as the maker says, and turned over."""
+    backing = LAMINATE.backing.level
+    facing, flipped = LAMINATE.permeance(*right), LAMINATE.flipped().permeance(*wrong)
+    # What passes both sheets passes the backing, and that fixes the humidity between them.
+    between = right[1] + (right[0] - right[1]) * facing / backing
+    other = wrong[0] - (wrong[0] - wrong[1]) * flipped / backing
+    return SandwichState((right[0], between, right[1]), (wrong[0], other, wrong[1]), float(facing), float(flipped))
+
+
+PAGE = TheFilmThatChanges

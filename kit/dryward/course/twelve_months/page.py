@@ -1,0 +1,152 @@
+"""Twelve months: water that piles up, dries out, and is carried over."""
+
+from dataclasses import dataclass
+from functools import lru_cache
+
+from dryward.course.where_it_gets_wet.page import OUTER, roof_with
+from dryward.panels import wetness
+from dryward.panels.controls import Choice, standard
+from dryward.panels.page import Page
+from dryward.panels.readouts import Readout, Strip
+from dryward.physics import monthly
+from dryward.pictures.year import MonthBars, from_balance
+from dryward.teaching.words import Step
+from dryward.units import to_si
+from dryward.verdict import of_months
+from dryward.verdict.words import MONTHS, capital, wet_and_how_long
+from dryward.weather import Air
+from dryward.weather.places import demo_climate, demos, place
+
+#: The room all year; the sliders move its humidity.
+ROOM_TEMPERATURE = to_si(70.0, "degF")
+PLACE = Choice("Place", "Invented town", tuple((id, place(id).name.lower()) for id in demos()), start="cold")
+#: Places along a slider at which the year is worked out for its strip.
+ALONG = 9
+
+
+@dataclass(frozen=True)
+class State:
+    """A year of one roof in one town."""
+
+    months: object
+
+    @property
+    def total(self):
+        """Held at the end of each month, all planes together [kg/m2]."""
+        return self.months.held.sum(axis=1)
+
+
+@lru_cache(maxsize=512)
+def year(place, relative_humidity, permeance, outer):
+    """The twelve months of a roof."""
+    return monthly.balance(roof_with(outer, permeance), demo_climate(place), Air(ROOM_TEMPERATURE, relative_humidity))
+
+
+@lru_cache(maxsize=4096)
+def judged(place, relative_humidity, permeance, outer):
+    """The state of a roof by its twelve months."""
+    return of_months(year(place, relative_humidity, permeance, outer)).state
+
+
+class TwelveMonths(Page):
+    """Town, room humidity, inner membrane and outer layer; bars and the line carried over."""
+
+    id = "twelve-months"
+    handles = (PLACE, "RH_in", standard("M_in").starting(3), OUTER)
+    draws = MonthBars
+
+    def compute(self, at):
+        """One year of the roof."""
+        return State(year(at.Place, at.RH_in, at.M_in, at.Outer))
+
+    def views(self, state):
+        """All planes together."""
+        return from_balance(state.months)
+
+    def numbers(self, state):
+        """The most held and when, what dries in summer, what is left, and a second year."""
+        months = state.months
+        wets = sum(1 for each in months.condensed if each.sum() > 0)
+        plane = months.planes[int(months.held.max(axis=0).argmax())] if months.planes else None
+        return [
+            Readout(
+                "peak",
+                "Most held",
+                months.peak,
+                "area density",
+                note=wetness.between(plane.inner_layer, plane.outer_layer) if plane else "no water gathers",
+            ),
+            Readout(
+                "peak_month",
+                "At the end of",
+                months.peak_month,
+                text=MONTHS[months.peak_month - 1] if months.peak_month else "no month",
+                note=f"it wets in {wets} of 12 months" if wets else "",
+            ),
+            Readout(
+                "dried",
+                "Dried out in a year",
+                float(months.evaporated.sum()),
+                "area density",
+                note=f"of {self.show(float(months.condensed.sum()), 'area density')} gained",
+            ),
+            Readout("left", "Left before the next fall", months.left, "area density", both=True),
+            Readout("growth", "Second year adds", months.growth, "area density", both=True),
+        ]
+
+    def judge(self, state):
+        """What twelve months make of the roof."""
+        return of_months(state.months)
+
+    def says(self, state):
+        """What the roof holds and for how long, and whether the last of it leaves before the next winter."""
+        return f"{self._balance(state)} {capital(wet_and_how_long(self.judge(state), self.unit_system))}."
+
+    def _balance(self, state):
+        """The most held, and how the year ends."""
+        months = state.months
+        if months.ending == "no wetting":
+            return "No month adds water to this roof in this town: more can leave than comes in each of them."
+        most = f"It holds most at the end of {MONTHS[months.peak_month - 1]}, {self.show(months.peak, 'area density')}"
+        if months.ending == "dries":
+            return f"{most}, and dries back each year: the last of it is gone in {self._gone(state)}."
+        left = self.show(months.left, "area density")
+        if months.ending == "grows":
+            return f"{most}; {left} are left when the next winter comes, and the second year adds to it."
+        return f"{most}; {left} are left when the next winter comes, and the second year ends the same."
+
+    def _gone(self, state):
+        peak = int(state.total.argmax())
+        later = peak + int((state.total[peak:] <= 0).argmax())
+        return MONTHS[state.months.month[later] - 1]
+
+    def strips(self, at, state):
+        """The state along each control, all else as it is; only what is new is worked out."""
+        now = at.Place, at.RH_in, at.M_in, at.Outer
+        return {
+            name: Strip(tuple(judged(*now[:k], each, *now[k + 1 :]) for each in self.along(name, ALONG)))
+            for k, name in enumerate(self.controls)
+        }
+
+    def steps(self, state):
+        """The running sum of the months."""
+        months, lines, before = state.months, [], 0.0
+        unit = "area density"
+        if not months.planes:
+            return [Step("No month adds water, so there is nothing to add up.", "", self.show(0.0, unit))]
+        for month, gained, lost, held in zip(
+            months.month, months.condensed.sum(axis=1), months.evaporated.sum(axis=1), state.total, strict=True
+        ):
+            if gained or lost or before:
+                lines.append(
+                    Step(
+                        f"{MONTHS[month - 1]}: what was there, plus gained, minus dried.",
+                        f"{self.show(before, unit)} + {self.show(gained, unit)} − {self.show(lost, unit)}",
+                        self.show(held, unit),
+                    )
+                )
+            before = held
+        return lines
+
+
+PAGE = TwelveMonths

@@ -1,0 +1,405 @@
+"""Your readings: a logger file read, put right, shown as vapor pressure, and asked for its cause."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from dryward import air, building, units
+from dryward.building.job import Tightness
+from dryward.checks import OutOfRange, PlainError
+from dryward.course.your_readings.scene import Trace, Traces, TracesState
+from dryward.panels import hand
+from dryward.panels.controls import Choice, Scale, Slider
+from dryward.panels.desk import parts, readings
+from dryward.panels.page import Page
+from dryward.panels.readouts import Readout
+from dryward.teaching.words import Step
+from dryward.weather import loggers
+
+VIEW = Choice(
+    "View",
+    "Show",
+    (("readings", "as logged: T and RH"), ("vapor", "as vapor pressure"), ("model", "wood, with the model")),
+)
+_HOURS = Scale(-13, 13, 0, 1, "h")
+OFFSETS = (
+    Slider(
+        "Offset_T",
+        "Cavity sensor reads low by",
+        "temperature difference",
+        Scale(-5, 5, 0, 0.5),
+        Scale(-3, 3, 0, 0.5),
+        said="Error of the cavity temperature",
+    ),
+    Slider(
+        "Offset_RH",
+        "Cavity humidity reads low by",
+        "relative humidity",
+        Scale(-10, 10, 0, 1),
+        Scale(-10, 10, 0, 1),
+        said="Error of the cavity humidity",
+    ),
+    Slider("Shift", "Cavity clock is slow by", "time", _HOURS, _HOURS, said="Error of the cavity clock"),
+)
+CAUSES = (
+    ("", "choose one"),
+    *((cause, cause) for cause in loggers.CAUSES),
+    ("outdoor air", "none: it follows outdoors"),
+)
+#: Most points drawn of a line.
+_POINTS = 3000
+
+
+@dataclass(frozen=True)
+class State:
+    """Records on one clock, the cavity's put right; the numbers, or why there are none; the model where it was run."""
+
+    records: dict
+    found: object
+    why: str
+    view: str
+    model: tuple | None
+    agreement: object = None
+    late: float | None = None
+
+
+class YourReadings(Page):
+    """Traces over a desk for the file."""
+
+    id = "your-readings"
+    handles = (VIEW, *OFFSETS)
+    draws = Traces
+
+    def __init__(self, *args, **keys):
+        self.file = readings.File.sample("cause-air-leak")
+        self.troubles, self.words, self.said, self.shown = {}, "", "", False
+        self.roof, self.ach50, self.model = "vented-vault-osb", "", None
+        self.meter = {"reading": "15 %", "temperature": "50 F", "slope": "1", "offset": "0"}
+        super().__init__(*args, **keys)
+
+    def compute(self, at):
+        """The records with the cavity's offsets, and what the diagnosis looks at."""
+        records = {}
+        for record in self.file.readings.records:
+            if record.place == "cavity":
+                record = record.corrected(at.Offset_T, at.Offset_RH, at.Shift / 3600)
+            records[record.place or "the logger"] = record
+        found, why = None, ""
+        missing = [place for place in loggers.PLACES if place not in records]
+        if missing:
+            lacking = ", ".join(missing)
+            why = f"To look for a cause it takes readings indoors, in the cavity and outdoors; missing: {lacking}."
+        else:
+            try:
+                found = loggers.diagnose(_Readings(records))
+            except PlainError as reason:  # too short for a cause, but still to be looked at
+                why = str(reason)
+        if not any(np.isfinite(each.vapor_pressure).any() for each in records.values()):
+            why = "No hour has both a temperature and a humidity; look at the columns, units and decimal sign below."
+        return State(records, found, why, at.View, self.model, *self._agreement(records))
+
+    def views(self, state):
+        """The lines of the view that was asked for."""
+        origin = min(record.time[0] for record in state.records.values())
+        start = str(origin.astype("datetime64[D]"))
+
+        def trace(name, time, values):
+            step = max(1, len(time) // _POINTS)
+            return Trace(name, readings.days(time, origin)[::step], np.asarray(values)[::step])
+
+        lines = [(name, record) for name, record in state.records.items()]
+        if state.view == "vapor":
+            return TracesState("vapor", tuple(trace(n, r.time, r.vapor_pressure) for n, r in lines), (), start)
+        if state.view == "model":
+            wood = self._wood(state, trace)
+            if wood:
+                return TracesState("model", wood, (), start)
+        return TracesState(
+            "readings",
+            tuple(trace(n, r.time, r.temperature) for n, r in lines),
+            tuple(trace(n, r.time, np.minimum(r.relative_humidity, 1.1)) for n, r in lines),
+            start,
+        )
+
+    def _wood(self, state, trace):
+        made = []
+        cavity = state.records.get("cavity")
+        if cavity is not None and cavity.moisture_content is not None:
+            good = (
+                np.isfinite(cavity.moisture_content) & np.isfinite(cavity.temperature) & (cavity.moisture_content <= 60)
+            )
+            dial, warm = cavity.moisture_content[good], np.clip(cavity.temperature[good], -35, 60)
+            made.append(trace("measured, corrected", cavity.time[good], loggers.moisture_content(dial, warm)))
+        if state.model is not None:
+            run, time = state.model
+            name, _ = readings.cold_face(run)
+            made.append(trace("modeled", time, run.layer(name).moisture_content))
+        return tuple(made)
+
+    def numbers(self, state):
+        """Shares, lag and margin, from the three places."""
+        n = state.found.numbers if state.found else {}
+        cavity = state.records.get("cavity", next(iter(state.records.values())))
+        share, lag = n.get("share above outdoors"), n.get("lag behind the room")
+        margin = n.get("dew point margin")
+        bias = state.agreement.bias if state.agreement else None
+        return [
+            Readout("cavity_pressure", "Cavity, mean vapor pressure", _mean(cavity.vapor_pressure),
+                    "pressure", both=True),
+            Readout("share_above_outdoors", "At least a tenth over outdoors", share, "relative humidity",
+                    note="" if share is None else "of the hours"),
+            Readout("lag", "Lag behind the room", lag, text=_hours(lag)),
+            Readout("margin", "Least margin to the dew point", margin, "temperature difference", both=True),
+            Readout("bias", "Measured less modeled", bias, "pressure", text="run the model" if bias is None else ""),
+        ]  # fmt: skip
+
+    def says(self, state):
+        """What the vapor pressures say, without naming the cause."""
+        if not state.found:
+            return state.why
+        n = state.found.numbers
+        likeness = {
+            "the room": n["likeness with the room"],
+            "outdoors": n["likeness with outdoors"],
+            "the sun on the deck": n["changes with the sun"],
+        }
+        most = max(likeness, key=likeness.get)
+        return (
+            f"In {n['share above outdoors'] * 100:.0f} % of the hours the cavity has at least a tenth more vapor than "
+            f"outdoors, and it moves most like {most}."
+        )
+
+    def steps(self, state):
+        """One hour turned into vapor pressure at each place, and the cavity against outdoors."""
+        cavity = state.records.get("cavity", next(iter(state.records.values())))
+        good = np.flatnonzero(np.isfinite(cavity.vapor_pressure) & np.isfinite(cavity.temperature))
+        if not good.size:
+            return [Step(state.why, "", "")]
+        k = int(good[len(good) // 2])
+        when = cavity.time[k]
+        name = {"": "The logger", "cavity": "The cavity"}.get(cavity.place, cavity.place.capitalize())
+        lines = [self._hour(f"{name} at {str(when)[:16].replace('T', ' ')}.", cavity, k)]
+        found = {}
+        for place in ("outdoors", "indoors"):
+            record = state.records.get(place)
+            j = None if record is None or record is cavity else _nearest(record, when)
+            if j is not None:
+                found[place] = float(record.vapor_pressure[j])
+                lines.append(self._hour(f"{place.capitalize()}, the same hour.", record, j))
+        if "outdoors" in found and cavity.place == "cavity":
+            inside, yard = float(cavity.vapor_pressure[k]), found["outdoors"]
+            lines.append(
+                Step(
+                    "Compare: the cavity less outdoors.",
+                    f"{self.show(inside, 'pressure')} − {self.show(yard, 'pressure')}",
+                    self.show(inside - yard, "pressure"),
+                )
+            )
+        return lines
+
+    def _hour(self, words, record, k):
+        humidity = float(record.relative_humidity[k])
+        saturation = float(record.vapor_pressure[k]) / humidity
+        return hand.pressure(words, float(record.temperature[k]), humidity, saturation, self.unit_system)
+
+    # --- the desk ---------------------------------------------------------------
+
+    def desk(self):
+        """The file, what was assumed, the cause, the meter and the model."""
+        return [
+            self._file_section(),
+            readings.guess_section(self.file, self.troubles),
+            self._cause_section(),
+            self._meter_section(),
+            self._model_section(),
+        ]
+
+    def _file_section(self):
+        samples = [(name, f"sample: {name.replace('-', ' ')}") for name in loggers.names()]
+        if self.file.name not in loggers.names():
+            samples = [(self.file.name, self.file.name), *samples]
+        return parts.section(
+            "file",
+            "The file",
+            parts.row(
+                parts.select("sample", "Open", samples, self.file.name),
+                parts.upload("upload", "or a CSV from this computer", ".csv,.txt", readings.LIMIT),
+            ),
+            parts.text(self.words, "dw-trouble", alert=True) if self.words else None,
+            parts.text(
+                "In frost a humidity sensor shows RH over liquid water; so the file is read. "
+                "The page then turns it into vapor pressure, and gives dew point and RH over ice, as all lessons do.",
+                "dw-hint",
+            ),
+        )
+
+    def _cause_section(self):
+        found = self.state.found if self.state else None
+        inside = [
+            parts.row(
+                parts.select("cause", "What do you think wets this roof?", CAUSES, self.said),
+                parts.button("show", "Show what the readings point to", disabled=not self.said or found is None),
+            )
+        ]
+        if self.shown and found is not None:
+            right = " You said the same." if found.cause == self.said else f" You said: {self.said}."
+            inside += [parts.text(f"They point to: {found.cause}.{right}", "dw-verdict"), parts.items(found.evidence)]
+        inside.append(
+            parts.text(
+                "Ask in this order: room humidity, air leaks, vents, rain, water from the build. "
+                "If the wet spot follows the rain, start there. Two causes can act at once."
+            )
+        )
+        return parts.section("cause", "What wets it", *inside)
+
+    def _meter_section(self):
+        def field(name, label):
+            return parts.field(f"meter:{name}", label, self.meter[name], size=7)
+
+        try:
+            warm = units.quantity(self.meter["temperature"], "temperature")
+            dial = units.quantity(self.meter["reading"], "relative humidity", "%") * 100
+            true = loggers.moisture_content(dial, warm, float(self.meter["slope"]), float(self.meter["offset"]))
+            result = parts.text(f"Corrected: {true:.1f} % MC.", "dw-verdict")
+        except (PlainError, ValueError) as error:
+            words = str(error) if isinstance(error, PlainError) else "Slope and offset must be numbers."
+            result = parts.text(words, "dw-trouble", alert=True)
+        return parts.section(
+            "meter",
+            "A pin meter's reading, corrected",
+            parts.row(field("reading", "On the dial"), field("temperature", "Wood temperature"),
+                      field("slope", "Species slope"), field("offset", "Species offset"), result),
+            parts.text("Slope and offset stand in the meter's booklet. Above 25 to 30 % it is only a hint.", "dw-hint"),
+            fold="open",
+        )  # fmt: skip
+
+    def _model_section(self):
+        roofs = [(id, building.preset(id).name) for id in building.presets()]
+        inside = [
+            parts.row(
+                parts.select("roof", "Roof to compare with", roofs, self.roof),
+                parts.field(
+                    "ach50",
+                    "Blower door of the house",
+                    self.ach50,
+                    unit="air changes at 50 Pa",
+                    size=5,
+                    hint="empty: no air leak in the model",
+                    error=self.troubles.get("ach50", ""),
+                ),
+                parts.button("model", "Run the model over these hours"),
+            )
+        ]
+        agreed = self.state.agreement if self.state else None
+        if agreed is not None:
+            inside.append(
+                parts.text(
+                    f"Vapor pressure at the cold face, measured less modeled: "
+                    f"{self.show(agreed.bias, 'pressure')} on average, likeness "
+                    f"{agreed.correlation:.2f} over {agreed.hours} hours; the "
+                    f"measured line comes {_hours(self.state.late)} after the model's. "
+                    "A steady difference can be the sensor; bursts can be an air leak: give the model one and look "
+                    "whether it fits better. A slow drift can be wetter wood at the start."
+                )
+            )
+        return parts.section("model", "Measured against modeled", *inside, fold="open")
+
+    def act(self, key, value=None, buffers=()):
+        """One thing the reader did; a file that cannot be read changes nothing."""
+        self.words = ""
+        try:
+            self._do(key, value, buffers)
+            self.troubles.pop(key, None)
+        except PlainError as reason:
+            if key.startswith(("guess:", "ach50")):
+                self.troubles[key] = str(reason)
+            else:
+                self.words = str(reason)
+        except (ValueError, IndexError, TypeError):
+            self.words = "That could not be done; nothing was changed."
+        self.follow()
+        self.send_desk()
+
+    def _do(self, key, value, buffers):
+        kind, _, rest = key.partition(":")
+        if kind in ("sample", "upload"):
+            if kind == "upload" or value in loggers.names():
+                self.file = (
+                    readings.File.sample(value) if kind == "sample" else readings.File.of(buffers[0], str(value))
+                )
+                self.troubles, self.said, self.shown, self.model = {}, "", False, None
+        elif kind == "upload-too-large":
+            self.words = f"{str(value)[-60:]}: it is larger than {readings.LIMIT} bytes, too large for a logger file."
+        elif kind == "guess":
+            readings.edited(self.file, rest, value)
+            self.model = None
+        elif kind == "cause":
+            self.said, self.shown = str(value), False
+        elif kind == "show":
+            self.shown = True
+        elif kind == "meter" and rest in self.meter:
+            self.meter[rest] = str(value)[:20]
+        elif kind == "roof":
+            self.roof, self.model = str(value), None
+        elif kind == "ach50":
+            self.ach50, self.model = str(value).strip()[:10], None
+            if self.ach50:
+                self._tightness()
+        elif kind == "model":
+            self._run_model()
+
+    def _tightness(self):
+        """The air changes that were typed; None for none."""
+        try:
+            return Tightness(float(self.ach50)).ach50 if self.ach50 else None
+        except ValueError:
+            raise OutOfRange(f'Air changes at 50 Pa is "{self.ach50}"; it must be a number, 0 to 50 1/h.') from None
+
+    def _run_model(self):
+        run, time = readings.modelled(self.file.readings, building.preset(self.roof), ach50=self._tightness())
+        readings.cold_face(run)  # a roof without one is refused here
+        self.model = run, time
+
+    def _agreement(self, records):
+        """How the model and the cavity, put right as it is now, agree; and how late the cavity is [h]."""
+        if self.model is None:
+            return None, None
+        run, time = self.model
+        warm, humid = run.face(*readings.cold_face(run))
+        pressure = air.saturation_vapor_pressure(warm) * humid
+        cavity = loggers.shared_clock(*(records[place] for place in loggers.PLACES))[1]
+        _, mine, its = np.intersect1d(cavity.time, time, return_indices=True)
+        late, _ = loggers.lag(pressure[its], cavity.vapor_pressure[mine])
+        return loggers.agreement(cavity.vapor_pressure[mine], pressure[its]), late
+
+
+class _Readings:
+    """Records by place, as the diagnosis takes them."""
+
+    def __init__(self, records):
+        self._records = records
+
+    def __getitem__(self, place):
+        return self._records[place]
+
+
+def _nearest(record, when):
+    """The row nearest to a time, where it is within the hour and all is known; else None."""
+    apart = np.abs(record.time - when)
+    j = int(apart.argmin())
+    known = np.isfinite(record.vapor_pressure[j]) and record.relative_humidity[j] > 0
+    return j if known and apart[j] <= np.timedelta64(1, "h") else None
+
+
+def _mean(values):
+    known = values[np.isfinite(values)]
+    return float(known.mean()) if known.size else None
+
+
+def _hours(lag):
+    if lag is None or np.isnan(lag):
+        return "none found"
+    return f"{lag:.0f} h"
+
+
+PAGE = YourReadings

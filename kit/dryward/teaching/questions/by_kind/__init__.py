@@ -1,1 +1,0 @@
-"""The kinds of the generator: one module a topic."""

@@ -1,1 +1,0 @@
-"""The three checks of each lesson: one module a lesson, named like its page."""
