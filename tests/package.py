@@ -49,8 +49,8 @@ def all_names():
 
 
 def overload(node):
-    """Whether it only says the types of one way to call the function after it."""
-    return [each.id for each in getattr(node, "decorator_list", ()) if isinstance(each, ast.Name)] == ["overload"]
+    """Whether a function is one of the signatures above the function itself."""
+    return any(getattr(each, "id", "") == "overload" for each in node.decorator_list)
 
 
 def load(module, name):

@@ -12,7 +12,7 @@ from pypdf import PdfReader
 from dryward import weather
 from dryward.building import preset
 from dryward.building.job import DESIGNS, ROOMS, Job, Place, Room
-from dryward.cli import jobs
+from dryward.cli import check
 from dryward.report import document, moisture_checks, printed, review
 from dryward.report.setting import inputs, setting
 from dryward.verdict import STATES
@@ -173,7 +173,7 @@ def test_a_room_typed_at_the_command_is_the_room_of_the_checks(kind, typed, afte
     none = dict.fromkeys(
         ("steady", "spread", "place", "epw", "zone", "humidity", "room_temperature", "years", "design")
     )
-    changed = jobs.changed(job(kind), argparse.Namespace(**{**none, **typed}))
+    changed = check.changed(job(kind), argparse.Namespace(**{**none, **typed}))
     assert changed.room.kind == after
     room = setting(changed).winter_room
     if "humidity" in typed:

@@ -1,8 +1,10 @@
 """Ways to say how much vapor is in the air, each from another, and the pressure of the air itself."""
 
+from typing import overload
+
 import numpy as np
 
-from dryward.air.saturation import COLDEST, HOTTEST, saturation_vapor_pressure
+from dryward.air.saturation import COLDEST, HOTTEST, Floats, Value, saturation_vapor_pressure
 from dryward.checks import OutOfRange, together, within
 from dryward.units import KELVIN
 
@@ -16,7 +18,13 @@ MASS_RATIO = 0.621945
 STANDARD_PRESSURE = 101325.0
 
 
-def vapor_pressure(temperature, relative_humidity):
+@overload
+def vapor_pressure(temperature: float, relative_humidity: float) -> float: ...
+@overload
+def vapor_pressure(temperature: Floats, relative_humidity: float | Floats) -> Floats: ...
+@overload
+def vapor_pressure(temperature: float, relative_humidity: Floats) -> Floats: ...
+def vapor_pressure(temperature: float | Floats, relative_humidity: float | Floats) -> float | Floats:
     """Vapor pressure of air from its temperature and relative humidity.
 
     Parameters
@@ -46,7 +54,13 @@ def vapor_pressure(temperature, relative_humidity):
     return saturation_vapor_pressure(temperature) * share
 
 
-def relative_humidity(temperature, vapor_pressure):
+@overload
+def relative_humidity(temperature: float, vapor_pressure: float) -> float: ...
+@overload
+def relative_humidity(temperature: Floats, vapor_pressure: float | Floats) -> Floats: ...
+@overload
+def relative_humidity(temperature: float, vapor_pressure: Floats) -> Floats: ...
+def relative_humidity(temperature: float | Floats, vapor_pressure: float | Floats) -> float | Floats:
     """Relative humidity of air from its temperature and vapor pressure.
 
     Parameters
@@ -76,7 +90,13 @@ def relative_humidity(temperature, vapor_pressure):
     return pressure / saturation_vapor_pressure(temperature)
 
 
-def humidity_ratio(vapor_pressure, pressure=STANDARD_PRESSURE):
+@overload
+def humidity_ratio(vapor_pressure: float, pressure: float = STANDARD_PRESSURE) -> float: ...
+@overload
+def humidity_ratio(vapor_pressure: Floats, pressure: float | Floats = STANDARD_PRESSURE) -> Floats: ...
+@overload
+def humidity_ratio(vapor_pressure: float, pressure: Floats) -> Floats: ...
+def humidity_ratio(vapor_pressure: float | Floats, pressure: float | Floats = STANDARD_PRESSURE) -> float | Floats:
     """Mass of vapor carried by each mass of dry air.
 
     Parameters
@@ -114,7 +134,13 @@ def humidity_ratio(vapor_pressure, pressure=STANDARD_PRESSURE):
     return MASS_RATIO * part / (total - part)
 
 
-def vapor_density(temperature, vapor_pressure):
+@overload
+def vapor_density(temperature: float, vapor_pressure: float) -> float: ...
+@overload
+def vapor_density(temperature: Floats, vapor_pressure: float | Floats) -> Floats: ...
+@overload
+def vapor_density(temperature: float, vapor_pressure: Floats) -> Floats: ...
+def vapor_density(temperature: float | Floats, vapor_pressure: float | Floats) -> float | Floats:
     """Mass of vapor in each volume of air.
 
     Parameters
@@ -149,7 +175,7 @@ def vapor_density(temperature, vapor_pressure):
     return pressure / (VAPOR_GAS_CONSTANT * kelvin)
 
 
-def standard_pressure(altitude):
+def standard_pressure(altitude: Value) -> Value:
     """Air pressure of the standard atmosphere.
 
     Parameters

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from dryward.air.humidity import STANDARD_PRESSURE
+from dryward.air.saturation import Floats
 from dryward.checks import together, within
 from dryward.units import KELVIN
 
@@ -22,14 +23,16 @@ class MoistAir:
     dew_point : float or array [degC]
     """
 
-    humidity_ratio: float
-    enthalpy: float
-    specific_volume: float
-    wet_bulb: float
-    dew_point: float
+    humidity_ratio: float | Floats
+    enthalpy: float | Floats
+    specific_volume: float | Floats
+    wet_bulb: float | Floats
+    dew_point: float | Floats
 
 
-def moist_air(temperature, relative_humidity, pressure=STANDARD_PRESSURE):
+def moist_air(
+    temperature: float | Floats, relative_humidity: float | Floats, pressure: float | Floats = STANDARD_PRESSURE
+) -> MoistAir:
     """Real moist air by CoolProp: the reference the short formulas are held to.
 
     Parameters
@@ -72,7 +75,7 @@ def moist_air(temperature, relative_humidity, pressure=STANDARD_PRESSURE):
 
     kelvin, share, total = np.broadcast_arrays(kelvin, share, total)
 
-    def ask(what):
+    def ask(what: str) -> float | Floats:
         flat = np.array(
             [
                 HAPropsSI(what, "T", t, "R", r, "P", p)

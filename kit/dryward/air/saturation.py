@@ -5,80 +5,48 @@ that check nothing; the rest of the kit, the table of the hour-by-hour kernel
 included, is made from them.
 """
 
+from typing import TypeVar, overload
+
 import numpy as np
+from numpy.typing import NDArray
 
 from dryward.checks import OutOfRange, within
 from dryward.units import KELVIN
 
+Floats = NDArray[np.float64]
+#: One number, or an array of them; what comes back has the same shape.
+Value = TypeVar("Value", float, Floats)
+
+#: Range of the saturation equation [degC].
+COLDEST, HOTTEST = -100.0, 200.0
 #: Where the curves over ice and over water meet [degC].
 TRIPLE_POINT = 0.01
 
 # Hyland and Wexler 1983, as printed in ASHRAE Handbook of Fundamentals 2017
-# ch. 1, equations 5 (ice) and 6 (water): ln p = c0/T + c1 + c2 T + ... + c5 ln T.
+# chapter 1, equations 5 (ice) and 6 (water): ln p = c0/T + c1 + c2 T + ... + c5 ln T.
 _ICE = (-5674.5359, 6.3925247, -9.677843e-3, 6.2215701e-7, 2.0747825e-9, -9.484024e-13, 4.1635019)
 _WATER = (-5800.2206, 1.3914993, -4.8640239e-2, 4.1764768e-5, -1.4452093e-8, 6.5459673)
 
 
-def log_saturation_over_ice(kelvin):
-    """Natural logarithm of the saturation pressure over ice.
-
-    Parameters
-    ----------
-    kelvin : float or array
-        Absolute temperature [K], 173.15 to 273.16; not checked here.
-
-    Returns
-    -------
-    float or array
-        ln of the pressure in Pa.
-
-    References
-    ----------
-    ASHRAE Handbook of Fundamentals 2017, chapter 1, equation 5.
-
-    Examples
-    --------
-    >>> round(float(np.exp(log_saturation_over_ice(253.15))), 2)
-    103.26
-    """
+def log_saturation_over_ice(kelvin: Value) -> Value:
+    """Natural logarithm of the saturation pressure in Pa over ice, 173.15 to 273.16 K."""
     a, b, c, d, e, f, g = _ICE
     return a / kelvin + b + kelvin * (c + kelvin * (d + kelvin * (e + kelvin * f))) + g * np.log(kelvin)
 
 
-def log_saturation_over_water(kelvin):
-    """Natural logarithm of the saturation pressure over liquid water.
-
-    Parameters
-    ----------
-    kelvin : float or array
-        Absolute temperature [K], 273.15 to 473.15, and with good accuracy
-        over supercooled water down to 233 K; not checked here.
-
-    Returns
-    -------
-    float or array
-        ln of the pressure in Pa.
-
-    References
-    ----------
-    ASHRAE Handbook of Fundamentals 2017, chapter 1, equation 6.
-
-    Examples
-    --------
-    >>> round(float(np.exp(log_saturation_over_water(293.15))), 2)
-    2338.8
-    """
+def log_saturation_over_water(kelvin: Value) -> Value:
+    """Natural logarithm of the saturation pressure in Pa over water, 273.15 to 473.15 K; supercooled from 233 K."""
     a, b, c, d, e, g = _WATER
     return a / kelvin + b + kelvin * (c + kelvin * (d + kelvin * e)) + g * np.log(kelvin)
 
 
-def slope_over_ice(kelvin):
+def slope_over_ice(kelvin: Value) -> Value:
     """Slope of `log_saturation_over_ice` [1/K]."""
     a, _, c, d, e, f, g = _ICE
     return -a / kelvin**2 + c + kelvin * (2 * d + kelvin * (3 * e + kelvin * 4 * f)) + g / kelvin
 
 
-def slope_over_water(kelvin):
+def slope_over_water(kelvin: Value) -> Value:
     """Slope of `log_saturation_over_water` [1/K]."""
     a, _, c, d, e, g = _WATER
     return -a / kelvin**2 + c + kelvin * (2 * d + kelvin * 3 * e) + g / kelvin
@@ -88,18 +56,18 @@ def slope_over_water(kelvin):
 LOG_TRIPLE = float(log_saturation_over_water(TRIPLE_POINT + KELVIN))
 
 
-#: Range of the saturation equation [degC].
-COLDEST, HOTTEST = -100.0, 200.0
-
-
-def known_phase(over):
+def _known_phase(over: str) -> str:
     """What saturation is over, if it is a word that is known."""
     if over not in ("auto", "water", "ice"):
         raise OutOfRange(f'Saturation is over "auto", "water" or "ice", not "{over}".')
     return over
 
 
-def saturation_vapor_pressure(temperature, over="auto"):
+@overload
+def saturation_vapor_pressure(temperature: float, over: str = "auto") -> float: ...
+@overload
+def saturation_vapor_pressure(temperature: Floats, over: str = "auto") -> Floats: ...
+def saturation_vapor_pressure(temperature: float | Floats, over: str = "auto") -> float | Floats:
     """Vapor pressure of air that can hold no more.
 
     Parameters
@@ -135,7 +103,7 @@ def saturation_vapor_pressure(temperature, over="auto"):
     2338.8
     """
     kelvin = within("Temperature", temperature, COLDEST, HOTTEST, "°C") + KELVIN
-    over = known_phase(over)
+    over = _known_phase(over)
     if over == "water":
         log = log_saturation_over_water(kelvin)
     elif over == "ice":
@@ -149,7 +117,7 @@ def saturation_vapor_pressure(temperature, over="auto"):
     return float(pressure) if isinstance(kelvin, float) else pressure
 
 
-def _log_auto(kelvin):
+def _log_auto(kelvin: Floats) -> Floats:
     """Both branches where both are needed, one where one is enough."""
     frost = kelvin < TRIPLE_POINT + KELVIN
     if not frost.any():
@@ -165,7 +133,11 @@ def _log_auto(kelvin):
 _STEPS = 12
 
 
-def dew_point(vapor_pressure, over="auto"):
+@overload
+def dew_point(vapor_pressure: float, over: str = "auto") -> float: ...
+@overload
+def dew_point(vapor_pressure: Floats, over: str = "auto") -> Floats: ...
+def dew_point(vapor_pressure: float | Floats, over: str = "auto") -> float | Floats:
     """Temperature at which air of this vapor pressure is saturated.
 
     Below 0 degC it is the frost point, unless `over` is ``"water"``.
@@ -198,7 +170,7 @@ def dew_point(vapor_pressure, over="auto"):
     7.0
     """
     pressure = within("Vapor pressure", vapor_pressure, 0.001, 1.6e6, "Pa")
-    over = known_phase(over)
+    over = _known_phase(over)
     target = np.log(pressure)
     if isinstance(pressure, float):
         frost = over == "ice" or (over == "auto" and target < LOG_TRIPLE)
@@ -216,7 +188,7 @@ def dew_point(vapor_pressure, over="auto"):
     return found
 
 
-def _invert(target, frost):
+def _invert(target: Value, frost: bool) -> Value:
     # First guess: the Clausius-Clapeyron line 1/T against ln p; from it four
     # steps reach machine accuracy over the whole range.
     curve, slope = (log_saturation_over_ice, slope_over_ice) if frost else (log_saturation_over_water, slope_over_water)

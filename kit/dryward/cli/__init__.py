@@ -11,6 +11,9 @@ import importlib
 import os
 import re
 import sys
+from collections.abc import Sequence
+from types import ModuleType
+from typing import NoReturn
 
 from dryward import __version__
 from dryward.checks import PlainError, UnknownName
@@ -40,14 +43,14 @@ class _Stop(PlainError):
 
 class _Parser(argparse.ArgumentParser):
     #: Of the command that was typed, in the parser over all.
-    below = None
+    below: "_Parser | None" = None
 
-    def error(self, message):
+    def error(self, message: str) -> NoReturn:
         # What no parser takes is refused by the one over all; it belongs to the command.
         teller = self.below if self.below and message.startswith("unrecognized") else self
         raise _Stop(f"{teller._plainly(message)}; `{teller.prog} --help` lists what can be typed.")
 
-    def _plainly(self, message):
+    def _plainly(self, message: str) -> str:
         """What argparse says, as the kit's other sentences have it."""
         if found := re.match(r"argument (\S+): invalid (int|float) value: '(.*)'", message):
             what = "a whole number" if found[2] == "int" else "a number"
@@ -64,22 +67,12 @@ class _Parser(argparse.ArgumentParser):
         return f"{message[:1].upper()}{message[1:]}"
 
 
-def _module(name):
+def _module(name: str) -> ModuleType:
     return importlib.import_module(f"{__name__}.{name}")
 
 
-def parser(command=None):
-    """The parser of the command line, with the arguments of one command.
-
-    Parameters
-    ----------
-    command : str, optional
-        One of `COMMANDS`; the others are named but not loaded.
-
-    Returns
-    -------
-    argparse.ArgumentParser
-    """
+def parser(command: str | None = None) -> argparse.ArgumentParser:
+    """The parser of the command line, with the arguments of one command; the others are named but not loaded."""
     top = _Parser(prog="dryward", description="Lessons on moisture in roofs and walls, and the physics behind them.")
     top.add_argument("--version", action="version", version=f"dryward {__version__}")
     commands = top.add_subparsers(dest="command", metavar="COMMAND", parser_class=_Parser)
@@ -91,19 +84,11 @@ def parser(command=None):
     return top
 
 
-def main(arguments=None):
-    """Run one command line.
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run one command line and give its exit status.
 
-    Parameters
-    ----------
-    arguments : sequence of str, optional
-        What follows ``dryward``; the process's own arguments when left out.
-
-    Returns
-    -------
-    int
-        Exit status: 0 done, 1 done with a bad verdict, 2 refused with one
-        sentence on the error stream, 3 a fault of the kit, 130 interrupted.
+    0 done, 1 done with a bad verdict, 2 refused with one sentence on the error
+    stream, 3 a fault of the kit, 130 interrupted.
     """
     typed = list(sys.argv[1:] if arguments is None else arguments)
     if not typed or (typed[0].startswith("-") and typed[0] not in ("-h", "--help", "--version")):

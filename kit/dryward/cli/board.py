@@ -1,5 +1,7 @@
 """``dryward board``: how a class stands, from the learners' own files; nothing leaves this computer."""
 
+import argparse
+from collections.abc import Sequence
 from pathlib import Path
 
 from dryward.school import folders
@@ -9,12 +11,12 @@ from dryward.teaching import lessons
 _HEADS = ("learner", "lesson", "predicted", "checks right", "finished", "minutes ago")
 
 
-def add(parser):
+def add(parser: argparse.ArgumentParser) -> None:
     """Name the arguments of the command."""
     parser.add_argument("--folder", type=Path, help="where the learners' answers are kept, a folder for each")
 
 
-def run(args):
+def run(args: argparse.Namespace) -> int:
     """Print the board."""
     folder = (args.folder or folders.class_folder()).expanduser()
     found = board(find(folder))
@@ -45,7 +47,7 @@ def run(args):
     return 0
 
 
-def _table(heads, rows):
+def _table(heads: Sequence[str], rows: Sequence[Sequence[str]]) -> str:
     wide = [max(len(row[column]) for row in (heads, *rows)) for column in range(len(heads))]
     lines = ("  ".join(map(str.ljust, row, wide)).rstrip() for row in (heads, *rows))
     return "\n".join(lines)

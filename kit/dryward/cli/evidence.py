@@ -1,16 +1,19 @@
 """``dryward evidence``: every published check, computed again."""
 
+import argparse
 import dataclasses
 import json
 import math
+from collections.abc import Iterable, Iterator, Sequence
+from typing import Any
 
 from dryward import evidence
 from dryward.checks import OutOfRange
 from dryward.cli import front_page
-from dryward.evidence.table import OWN, READINGS
+from dryward.evidence.table import OWN, READINGS, Check
 
 
-def add(parser):
+def add(parser: argparse.ArgumentParser) -> None:
     """Name the arguments of the command."""
     parser.add_argument("topics", nargs="*", metavar="TOPIC", help=f"of {', '.join(evidence.topics())}; all if none")
     parser.add_argument("--failed", action="store_true", help="print only the checks that fail")
@@ -19,7 +22,7 @@ def add(parser):
     parser.add_argument("--readme", action="store_true", help="write the summary into the README of this checkout")
 
 
-def run(args):
+def run(args: argparse.Namespace) -> int:
     """Print the table; 1 when a check fails."""
     if args.readme and args.topics:
         raise OutOfRange("--readme writes the table of all topics; leave the topics out.")
@@ -46,18 +49,18 @@ def run(args):
     return 1 if failed else 0
 
 
-def _outside(checks):
+def _outside(checks: Sequence[Check]) -> str:
     return f"{sum(not check.passed for check in checks) or 'none'} outside the allowed difference"
 
 
-def _plain(topic, check):
+def _plain(topic: str, check: Check) -> dict[str, Any]:
     found = {"topic": topic, **dataclasses.asdict(check)}
     found["difference"] = None if math.isnan(check.difference) else check.difference
     found["reading"], found["passed"] = check.reading, check.passed
     return found
 
 
-def _number(value):
+def _number(value: float | str) -> str:
     if isinstance(value, str):
         return value
     return f"{value:.6g}"
@@ -66,7 +69,7 @@ def _number(value):
 _COLUMNS = ("expected", "got", "difference", "tolerance")
 
 
-def _lines(done):
+def _lines(done: Sequence[tuple[str, Check]]) -> Iterator[str]:
     """The table as text, one heading for each topic and place of reading."""
     shown_topic = shown_source = None
     for place, check in done:
@@ -82,19 +85,8 @@ def _lines(done):
         yield f"{sign}{check.what[:90]:<44}{numbers}  {check.unit}".rstrip()
 
 
-def by_topic(done):
-    """The front page's table: for each topic how its values were read and how close they are; the kit's own apart.
-
-    Parameters
-    ----------
-    done : sequence of (str, Check)
-        Topic and check.
-
-    Returns
-    -------
-    str
-        Markdown.
-    """
+def by_topic(done: Sequence[tuple[str, Check]]) -> str:
+    """The front page's table in Markdown: for each topic how its values were read and how close they are."""
     topics = dict.fromkeys(topic for topic, _ in done)
     rows = [(topic, [check for name, check in done if name == topic]) for topic in topics]
     rows.append(("all", [check for _, check in done]))
@@ -112,26 +104,15 @@ def by_topic(done):
     return "\n".join(lines)
 
 
-def _closest(found):
+def _closest(found: Sequence[Check]) -> str:
     """The largest difference as a share of the allowed one."""
     shares = [abs(check.difference) / check.tolerance for check in found if check.tolerance > 0]
     return f"{max(shares):.0%}" if shares else "words only"
 
 
-def summary(checks):
-    """One line of Markdown for each source: how many values, how close.
-
-    Parameters
-    ----------
-    checks : iterable of Check
-
-    Returns
-    -------
-    str
-        A table; the last column is the largest difference as a share of the
-        allowed one.  The kit's own stand last and say so.
-    """
-    by_source = {}
+def summary(checks: Iterable[Check]) -> str:
+    """A table in Markdown, a line for each source: how many values, how close; the kit's own stand last."""
+    by_source: dict[tuple[bool, str], list[Check]] = {}
     for check in checks:
         by_source.setdefault((check.reading == OWN, check.source), []).append(check)
     lines = ["| source | values | agree | largest share of the allowed difference |", "|---|---|---|---|"]

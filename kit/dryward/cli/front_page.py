@@ -6,7 +6,7 @@ from dryward import storage
 from dryward.checks import BadFile
 
 
-def marks(topic):
+def marks(topic: str) -> tuple[str, str]:
     """The two lines between which the table of a topic stands."""
     return f"<!-- {topic}: written by `dryward {_COMMAND[topic]} --readme` -->", f"<!-- end of {topic} -->"
 
@@ -14,26 +14,8 @@ def marks(topic):
 _COMMAND = {"speed": "bench", "proof": "evidence"}
 
 
-def write(topic, table, path=Path("README.md")):
-    """Replace what stands between the marks of a topic.
-
-    Parameters
-    ----------
-    topic : {"speed", "proof"}
-    table : str
-        Markdown.
-    path : Path, optional
-        The file; the README of the folder in which the command was typed.
-
-    Returns
-    -------
-    Path
-
-    Raises
-    ------
-    BadFile
-        When the file or a mark is not there.
-    """
+def write(topic: str, table: str, path: Path = Path("README.md")) -> Path:
+    """Replace what stands between the marks of a topic, in the folder where the command was typed."""
     begin, end = marks(topic)
     try:
         words = path.read_text(encoding="utf-8")

@@ -1,5 +1,8 @@
 """``dryward pages``: the lessons as web pages that show no code."""
 
+from __future__ import annotations
+
+import argparse
 import ipaddress
 import json
 import os
@@ -7,11 +10,15 @@ import socket
 import warnings
 import webbrowser
 from pathlib import Path
+from typing import TYPE_CHECKING
 from urllib.parse import urlsplit
 from urllib.request import url2pathname
 
 from dryward.checks import BadFile, OutOfRange, PlainError
 from dryward.school import folders
+
+if TYPE_CHECKING:  # it needs the library of the pages
+    from dryward.school.learners import Learners
 
 _HERE = "127.0.0.1"
 #: Of a server's ports.
@@ -30,7 +37,7 @@ class NotInstalled(PlainError):
     """What serves the pages is not there."""
 
 
-def add(parser):
+def add(parser: argparse.ArgumentParser) -> None:
     """Name the arguments of the command."""
     parser.add_argument("--share", action="store_true", help="let a class on the same network in, with a password")
     parser.add_argument("--address", help="address to serve at: 127.0.0.1, or with --share this computer's own")
@@ -45,7 +52,7 @@ def add(parser):
     parser.add_argument("--no-browser", action="store_true", help="print the address and open no browser")
 
 
-def run(args):
+def run(args: argparse.Namespace) -> int:
     """Serve until Ctrl-C."""
     for name, value, most in (("port", args.port, HIGHEST_PORT), ("number kept ready", args.ready, 50)):
         if not 1 <= value <= most:
@@ -68,7 +75,7 @@ def run(args):
     board = f"{at}board?key={(board_key := learners.random_signs(24))}"
     told = (lambda: _say_shared(at, password, people, board)) if args.share else (lambda: _say(at, password, board))
 
-    def say():
+    def say() -> None:
         told()
         if not (args.no_browser or args.share):
             webbrowser.open(f"{at}?key={password}")
@@ -78,13 +85,8 @@ def run(args):
     return 0
 
 
-def how_to_add():
-    """What to type for the pages' libraries: the way the kit itself was installed.
-
-    Returns
-    -------
-    str
-    """
+def how_to_add() -> str:
+    """What to type for the pages' libraries: the way the kit itself was installed."""
     from importlib.metadata import distribution
 
     quote = '"' if os.name == "nt" else "'"
@@ -95,26 +97,8 @@ def how_to_add():
     return f"`pip install {quote}dryward[pages]{quote}`"
 
 
-def where(share, address, mine=False):
-    """The address to serve at.
-
-    Parameters
-    ----------
-    share : bool
-    address : str or None
-    mine : bool
-
-    Returns
-    -------
-    str
-
-    Raises
-    ------
-    Open
-        When others could reach the pages and it was not asked for.
-    OutOfRange
-        For what is no address.
-    """
+def where(share: bool, address: str | None, mine: bool = False) -> str:
+    """The address to serve at; refused when others could reach the pages and it was not asked for."""
     if mine and share:
         raise Open("--mine keeps one learner's answers; it cannot be shared. Leave one of --mine and --share out.")
     if address is None:
@@ -129,14 +113,8 @@ def where(share, address, mine=False):
     return address
 
 
-def chosen_password():
-    """The password of one's own, or None.
-
-    Raises
-    ------
-    Open
-        When it is too short.
-    """
+def chosen_password() -> str | None:
+    """The password of one's own from the environment, or None; refused when it is too short."""
     chosen = os.environ.pop(_PASSWORD, None)  # taken away: kernels need not know it
     if chosen is None:
         return None
@@ -146,7 +124,7 @@ def chosen_password():
     return plain
 
 
-def _certificate(args):
+def _certificate(args: argparse.Namespace) -> tuple[str, str] | None:
     if not args.certificate and not args.certificate_key:
         return None
     if not (args.certificate and args.certificate_key):
@@ -157,7 +135,7 @@ def _certificate(args):
     return str(args.certificate), str(args.certificate_key)
 
 
-def _own_address():
+def _own_address() -> str:
     """This computer's address on the network it would use; nothing is sent."""
     with socket.socket(socket.AF_INET, socket.SOCK_DGRAM) as asking:
         try:
@@ -167,18 +145,18 @@ def _own_address():
             raise OutOfRange("This computer is on no network; give the address with --address.") from None
 
 
-def shown(address):
+def shown(address: str) -> str:
     """An address as it stands between // and the port."""
     return f"[{address}]" if ":" in address else address
 
 
-def _say(at, key, board):
+def _say(at: str, key: str, board: str) -> None:
     print("Open this address in a browser:", "", f"    {at}?key={key}", "", sep="\n")
     print(f"The instructor's board:  {board}")
     print("Only this computer can reach them. Press Ctrl-C here to stop.", flush=True)
 
 
-def _say_shared(at, password, people, board):
+def _say_shared(at: str, password: str, people: Learners, board: str) -> None:
     plain = at.startswith("http:")
     lines = [
         "The class opens this address in a browser and types the password:",

@@ -30,29 +30,7 @@ _MUST_SPEAK = ("id", "what", "expected", "source", "where", "how_read")
 
 @dataclass(frozen=True)
 class Check:
-    """A published number and the kit's own answer to the same question.
-
-    Attributes
-    ----------
-    id : str
-        Short name, unique within its topic.
-    what : str
-        The question in words, inputs included.
-    source, where, how_read : str
-        The document, the place in it, and how the number was read.
-    expected, got : float or str
-        What was published, and what the kit says.
-    tolerance : float
-        How far they may differ [unit]; 0 for a word.
-    unit : str
-        Of expected, got and tolerance.
-
-    Examples
-    --------
-    >>> check = Check("a", "half of 3", "arithmetic", "-", "by hand", 1.5, 1.501, 0.01, "")
-    >>> round(check.difference, 6), check.passed
-    (0.001, True)
-    """
+    """A published number and the kit's own answer to the same question."""
 
     id: str
     what: str
@@ -105,14 +83,7 @@ def _shown(value):
 
 @dataclass(frozen=True)
 class Row:
-    """One line of a table, before the kit has answered it.
-
-    Attributes
-    ----------
-    topic : str
-    columns : dict of str to str
-        Every column of the line, blanks stripped.
-    """
+    """One line of a table, before the kit has answered it."""
 
     topic: str
     columns: dict
@@ -128,25 +99,13 @@ class Row:
         return _reading(*(self.columns[name] for name in ("source", "where", "how_read")))
 
     def text(self, column):
-        """The words of a column; empty when left blank.
-
-        Raises
-        ------
-        BadFile
-            When the table has no such column.
-        """
+        """The words of a column; empty when left blank."""
         if column not in self.columns:
             raise BadFile(f'The table {self.topic} has no column "{column}".')
         return self.columns[column]
 
     def number(self, column, default=None):
-        """The number of a column, or `default` when it is left blank.
-
-        Raises
-        ------
-        BadFile
-            When it is no number, or blank without a default.
-        """
+        """The number of a column, or `default` when it is left blank."""
         words = self.text(column)
         if not words and default is not None:
             return default
@@ -156,13 +115,7 @@ class Row:
             raise BadFile(f'Row {self.id} of the table {self.topic}: {column} is "{words}", not a number.') from None
 
     def given(self, name, default=None):
-        """One quantity of the column ``inputs``, in SI.
-
-        Raises
-        ------
-        BadFile
-            When it is not given and there is no default.
-        """
+        """One quantity of the column ``inputs``, in SI."""
         for part in self.text("inputs").split(";"):
             found, _, amount = part.strip().rpartition(f"{name} ")
             if not found and amount != part.strip():
@@ -205,17 +158,7 @@ class Row:
         return self.number("tolerance")
 
     def check(self, got):
-        """The row with the kit's answer beside it.
-
-        Parameters
-        ----------
-        got : float or str
-            In the unit of the row.
-
-        Returns
-        -------
-        Check
-        """
+        """The row with the kit's answer beside it."""
         if not isinstance(got, str):
             got = float(got)
         given = {name: self.columns[name] for name in ("id", "what", "source", "where", "how_read", "unit")}
@@ -227,27 +170,7 @@ Answers = Mapping[str, Callable[[Row], float | str]]
 
 
 def read(topic):
-    """The rows of a topic's table.
-
-    Parameters
-    ----------
-    topic : str
-
-    Returns
-    -------
-    list of Row
-
-    Raises
-    ------
-    BadFile
-        For a missing file or column, a row without a source, a place or the
-        way it was read, and an id that stands twice.
-
-    Examples
-    --------
-    >>> read("psychrometrics")[0].text("source") != ""
-    True
-    """
+    """The rows of a topic's table."""
     file = resources.files("dryward.evidence") / "data" / f"{topic}.csv"
     try:
         lines = file.read_text(encoding="utf-8").splitlines()
@@ -257,24 +180,7 @@ def read(topic):
 
 
 def parse(topic, lines):
-    """The rows in the lines of a table; see `read`.
-
-    Parameters
-    ----------
-    topic : str
-        Name used in the sentences about errors.
-    lines : sequence of str
-        The first line that is no remark names the columns.
-
-    Returns
-    -------
-    list of Row
-
-    Raises
-    ------
-    BadFile
-        As `read`.
-    """
+    """The rows in the lines of a table; see `read`."""
     table = csv.DictReader(line for line in lines if line.strip() and not line.startswith("#"))
     missing = [name for name in COLUMNS if name not in (table.fieldnames or ())]
     if missing:

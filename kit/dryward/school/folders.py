@@ -19,42 +19,21 @@ from dryward.storage import write_whole
 PACKAGE = Path(__file__).resolve().parent.parent
 
 
-def shipped_lessons():
-    """The folder of the lessons that came with the kit.
-
-    Returns
-    -------
-    Path
-        In an installed kit inside the package, in a checkout beside it.
-
-    Raises
-    ------
-    BadFile
-        When neither is there.
-    """
+def shipped_lessons() -> Path:
+    """The folder of the lessons that came with the kit: inside an installed package, in a checkout beside it."""
     for folder in (PACKAGE / "lessons", PACKAGE.parent.parent / "lessons"):
         if any(folder.glob("[0-9][0-9]-*.ipynb")):
             return folder
     raise BadFile("The lessons that came with the kit are missing; install the kit again.")
 
 
-def own_lessons():
-    """The folder the learner's own copy goes to, unless told otherwise.
-
-    Returns
-    -------
-    Path
-    """
+def own_lessons() -> Path:
+    """The folder the learner's own copy goes to, unless told otherwise."""
     return platformdirs.user_documents_path() / "dryward-lessons"
 
 
-def class_folder():
-    """The folder in which the answers of a class are kept, unless told otherwise.
-
-    Returns
-    -------
-    Path
-    """
+def class_folder() -> Path:
+    """The folder in which the answers of a class are kept, unless told otherwise."""
     return platformdirs.user_documents_path() / "dryward-class"
 
 
@@ -74,16 +53,16 @@ class Copied:
         New versions put beside a file the learner has changed.
     """
 
-    new: tuple = ()
-    renewed: tuple = ()
-    beside: tuple = ()
+    new: tuple[str, ...] = ()
+    renewed: tuple[str, ...] = ()
+    beside: tuple[str, ...] = ()
 
 
-def _mark(path):
+def _mark(path: Path) -> str:
     return hashlib.sha256(path.read_bytes()).hexdigest()
 
 
-def _read(manifest):
+def _read(manifest: Path) -> dict[str, str]:
     try:
         found = json.loads(manifest.read_text("utf-8"))
         return {str(name): str(mark) for name, mark in found["files"].items()}
@@ -91,44 +70,29 @@ def _read(manifest):
         return {}  # without a readable one every file counts as the learner's own
 
 
-def _write(manifest, marks):
+def _write(manifest: Path, marks: dict[str, str]) -> None:
     # Whole: a half-written one would forget what is the learner's.
     write_whole(manifest, json.dumps({"kit": __version__, "files": marks}, indent=1, sort_keys=True))
 
 
-def _beside(path):
+def _beside(path: Path) -> Path:
     return path.with_name(f"{path.stem} (new {__version__}){path.suffix}")
 
 
-def copy(source, target):
-    """Copy the lessons into the learner's folder.
-
-    Parameters
-    ----------
-    source, target : Path
-        Folders; `target` is made when it is not there.
-
-    Returns
-    -------
-    Copied
-
-    Raises
-    ------
-    BadFile
-        When the folder cannot be written, with the reason.
-    """
+def copy(source: str | Path, target: str | Path) -> Copied:
+    """Copy the lessons into the learner's folder, made when it is missing; BadFile when it cannot be written."""
     try:
         return _copy(Path(source), Path(target))
     except OSError as reason:
         raise BadFile(f"The lessons cannot be copied to {target}: {reason.strerror or reason}.") from None
 
 
-def _copy(source, target):
+def _copy(source: Path, target: Path) -> Copied:
     if target.is_file():
         raise BadFile(f"The lessons cannot be copied to {target}: it is a file, not a folder.")
     target.mkdir(parents=True, exist_ok=True)
     marks = _read(target / MANIFEST)
-    done = {"new": [], "renewed": [], "beside": []}
+    done: dict[str, list[str]] = {"new": [], "renewed": [], "beside": []}
     for path in sorted(source.rglob("*")):
         name = path.relative_to(source).as_posix()
         if not path.is_file() or any(part.startswith(".") for part in path.relative_to(source).parts):

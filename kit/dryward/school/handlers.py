@@ -1,12 +1,17 @@
 """What the addresses of the pages answer."""
 
+from collections.abc import AsyncIterator, Awaitable
 from copy import deepcopy
 from http.client import responses
+from typing import Any, cast
 
+from jupyter_client import AsyncKernelClient, KernelManager
+from jupyter_server.auth import User
 from jupyter_server.auth.decorator import allow_unauthenticated
 from jupyter_server.base.handlers import FileFindHandler, JupyterHandler
 from jupyter_server.services.kernels.handlers import KernelHandler
 from nbclient.exceptions import CellExecutionError, DeadKernelError
+from nbformat import NotebookNode
 from tornado import web
 from voila.execute import VoilaExecutor, strip_code_cell_warnings
 from voila.exporter import VoilaExporter
@@ -17,8 +22,8 @@ from voila.tornado.kernel_websocket_handler import VoilaKernelWebsocketHandler
 from voila.utils import get_page_config
 
 from dryward.checks import BadFile
-from dryward.school.kernels import Busy, Full, Gone
-from dryward.school.learners import read_code, spoken
+from dryward.school.kernels import Busy, Full, Gone, Kernels
+from dryward.school.learners import Door, read_code, spoken
 from dryward.school.standing import board, contents, following, known_way
 from dryward.teaching import lessons
 
@@ -42,7 +47,7 @@ _TRIES = 3
 class Refused(web.HTTPError):
     """Not now, with the reason in plain words."""
 
-    def __init__(self, words):
+    def __init__(self, words: str) -> None:
         super().__init__(503)
         self.words = words
 
@@ -50,50 +55,65 @@ class Refused(web.HTTPError):
 class Plain(JupyterHandler):
     """A page of our own, and an error page in plain words."""
 
-    def show(self, template, **words):
+    @property
+    def door(self) -> Door:
+        """Who may come in."""
+        return cast(Door, self.identity_provider)
+
+    @property
+    def kernels(self) -> Kernels:
+        """The kernels kept ready and in use."""
+        return cast(Kernels, self.kernel_manager)
+
+    def show(self, template: str, **words: object) -> None:
         """Answer with a page."""
         self.set_header("Content-Type", "text/html; charset=utf-8")
         self.set_header("Cache-Control", "no-store")
         page = self.settings["pages_env"].get_template(template)
         self.finish(page.render(base=self.base_url, form=self.xsrf_form_html(), **words))
 
-    def write_error(self, status_code, **why):
+    def write_error(self, status_code: int, **why: Any) -> None:
         """One sentence, no number of a line."""
         reason = why.get("exc_info", (None, None))[1]
         words = reason.words if isinstance(reason, Refused) else _PLAIN.get(status_code, _OTHER)
         self.show("error.html", title=responses.get(status_code, "Trouble"), words=words, inside=self.current_user)
 
-    def get_login_url(self):
+    def get_login_url(self) -> str:
         """Where who has no password goes."""
         return f"{self.base_url}enter"
+
+    def attempt(self, right: bool) -> bool:
+        """Whether what was typed is right; it does not matter after too many wrong ones from that address."""
+        attempts, address = self.door.login_attempts, self.request.remote_ip or ""
+        if attempts.too_many(address):
+            raise web.HTTPError(429)
+        if not right:
+            attempts.wrong(address)
+        return right
 
 
 class Enter(Plain):
     """The door."""
 
     @allow_unauthenticated
-    def get(self):
+    def get(self) -> None:
         """Ask for the password."""
         self._ask("")
 
     @allow_unauthenticated
-    def post(self):
+    def post(self) -> None:
         """Look at the password, and go in."""
-        address = self.request.remote_ip
-        if self.identity_provider.login_attempts.too_many(address):
-            raise web.HTTPError(429)
-        if not self.identity_provider.opens(self.get_body_argument("password", "")):
-            self.identity_provider.login_attempts.wrong(address)
+        if not self.attempt(self.door.opens(self.get_body_argument("password", ""))):
             self.set_status(401)
             self._ask("That is not the password. It is on the screen of the class computer.")
             return
-        self.identity_provider.enter(self)
+        self.door.enter(self)
         self.redirect(self._onward())
 
-    def _ask(self, wrong):
+    def _ask(self, wrong: str) -> None:
         self.show("enter.html", wrong=wrong, next=self._onward())
 
-    def _onward(self):
+    def _onward(self) -> str:
         wanted = self.get_argument("next", self.base_url)
         lesson = f"{self.base_url}lesson/"
         return wanted if wanted.startswith(lesson) and "\\" not in wanted else self.base_url
@@ -103,21 +123,17 @@ class Contents(Plain):
     """The first page: the lessons by pathway."""
 
     @allow_unauthenticated
-    def get(self):
+    def get(self) -> None:
         """List them; a key in the address lets in."""
         key = self.get_query_argument("key", None)
-        if key is not None:
-            if self.identity_provider.login_attempts.too_many(self.request.remote_ip):
-                raise web.HTTPError(429)
-            if self.identity_provider.opens(key):
-                self.identity_provider.enter(self)
-                self.redirect(self.base_url)  # without the key in the address
-                return
-            self.identity_provider.login_attempts.wrong(self.request.remote_ip)
+        if key is not None and self.attempt(self.door.opens(key)):
+            self.door.enter(self)
+            self.redirect(self.base_url)  # without the key in the address
+            return
         if self.current_user is None:
             self.redirect(self.get_login_url())
             return
-        learners, code = self.identity_provider.learners, self.current_user.username
+        learners, code = self.door.learners, self.current_user.username
         self.show(
             "contents.html",
             code="" if learners.own else spoken(code),
@@ -129,17 +145,13 @@ class InstructorsBoard(Plain):
     """How the class stands, for who has the instructor's key."""
 
     @allow_unauthenticated
-    def get(self):
+    def get(self) -> None:
         """Show it; a key in the address lets in."""
-        door, key = self.identity_provider, self.get_query_argument("key", None)
-        if key is not None:
-            if door.login_attempts.too_many(self.request.remote_ip):
-                raise web.HTTPError(429)
-            if door.opens_board(key):
-                door.enter_board(self)
-                self.redirect(f"{self.base_url}board")  # without the key in the address
-                return
-            door.login_attempts.wrong(self.request.remote_ip)
+        door, key = self.door, self.get_query_argument("key", None)
+        if key is not None and self.attempt(door.opens_board(key)):
+            door.enter_board(self)
+            self.redirect(f"{self.base_url}board")  # without the key in the address
+            return
         if not door.sees_board(self):
             raise web.HTTPError(404)
         told = board(door.learners.folders())
@@ -150,51 +162,32 @@ class InstructorsBoard(Plain):
 class Afresh(Plain):
     """Somebody else sits down at this browser, or somebody comes back with a code."""
 
-    def post(self):
+    def post(self) -> None:
         """Become that learner."""
-        learners, typed = self.identity_provider.learners, self.get_body_argument("code", "")
+        learners, typed = self.door.learners, self.get_body_argument("code", "")
         if not typed.strip():
-            self.identity_provider.name(self, learners.new())
+            self.door.name(self, learners.new())
             self.redirect(self.base_url)
             return
-        code, attempts, address = read_code(typed), self.identity_provider.login_attempts, self.request.remote_ip
-        if attempts.too_many(address):
-            raise web.HTTPError(429)
-        if not learners.known(code):
-            attempts.wrong(address)
+        code = read_code(typed)
+        if not self.attempt(learners.known(code)) or code is None:
             self.set_status(404)
             self.show("error.html", title="Unknown code", words="Nobody here has that code.", inside=True)
             return
-        self.identity_provider.name(self, code)
+        self.door.name(self, code)
         self.redirect(self.base_url)
 
 
 class Opening(NotebookRenderer):
     """Voila's own, on a kernel that is ready, over the line to it that is open already."""
 
-    async def html(self, client, kernel, kernel_id):
-        """The page.
-
-        Parameters
-        ----------
-        client : AsyncKernelClient
-        kernel : AsyncKernelManager
-        kernel_id : str
-
-        Returns
-        -------
-        str
-
-        Raises
-        ------
-        Gone
-            When the kernel died before the page was made.
-        """
+    async def html(self, client: AsyncKernelClient, kernel: KernelManager, kernel_id: str) -> str:
+        """The page; Gone when the kernel died before it was made."""
         self._client = client
         await self.initialize()
         return await self.generate_content_str(kernel_id, kernel)
 
-    async def initialize(self):
+    async def initialize(self) -> None:
         """Each lesson and the template are read once: when a class comes in together, there is no time to spare."""
         kept, told = self.request_handler.settings["openings"], self.voila_configuration
         if self.notebook_path not in kept:
@@ -222,13 +215,13 @@ class Opening(NotebookRenderer):
             "page_config": self.page_config,
         }
 
-    async def _jinja_kernel_start(self, nb, kernel_id, kernel_future):
+    async def _jinja_kernel_start(self, nb: NotebookNode, kernel_id: str, kernel_future: KernelManager) -> str:
         self.executor = VoilaExecutor(nb, km=kernel_future, config=self.traitlet_config, show_tracebacks=False)
         self.executor.kc = self._client
         self._client.allow_stdin = False
         return kernel_id
 
-    async def _jinja_cell_generator(self, nb, kernel_id):
+    async def _jinja_cell_generator(self, nb: NotebookNode, kernel_id: str) -> AsyncIterator[NotebookNode]:
         for number, cell in enumerate(nb.cells):
             try:
                 await self.executor.execute_cell(cell, None, number, store_history=False)
@@ -244,7 +237,7 @@ class Lesson(Plain, TornadoVoilaHandler):
     """A lesson, on a kernel of its own that works in the learner's folder."""
 
     @web.authenticated
-    async def get(self, id):
+    async def get(self, id: str) -> None:
         """Show it."""
         if id not in [each.id for each in lessons.lessons()]:
             raise web.HTTPError(404)
@@ -267,7 +260,7 @@ class Lesson(Plain, TornadoVoilaHandler):
         self.set_header("Cache-Control", "no-store")
         self.finish(page)
 
-    async def _page(self, file):
+    async def _page(self, file: str) -> str:
         learner = self.current_user.username
         opening = Opening(
             request_handler=self,
@@ -281,7 +274,7 @@ class Lesson(Plain, TornadoVoilaHandler):
             base_url=self.base_url,
             page_config=self._page_config(),
         )
-        kernels, folder = self.kernel_manager, self.identity_provider.learners.folder(learner)
+        kernels, folder = self.kernels, self.door.learners.folder(learner)
         kernel_id, client = await kernels.hand_over(learner, folder)
         try:
             return await opening.html(client, kernels.get_kernel(kernel_id), kernel_id)
@@ -294,13 +287,13 @@ class Lesson(Plain, TornadoVoilaHandler):
         finally:
             client.stop_channels()
 
-    def _page_config(self):
+    def _page_config(self) -> dict[str, Any]:
         kept = self.settings["openings"]
         if "page config" not in kept:
             kept["page config"] = get_page_config(self.base_url, self.settings, self.log, self.voila_configuration)
         return kept["page config"]  # which the renderer copies
 
-    def prepare_lesson(self, notebook):
+    def prepare_lesson(self, notebook: NotebookNode) -> NotebookNode:
         """The notebook as a page shows it: the lesson's page alone, and where to go from it."""
         lesson = lessons.lesson(notebook.metadata["dryward"]["lesson"])
         notebook.cells = [cell for cell in notebook.cells if "panels.page(" in cell.source][:1]
@@ -313,14 +306,14 @@ class Lesson(Plain, TornadoVoilaHandler):
         return notebook
 
 
-class Owned:
+class Owned(JupyterHandler):
     """Only who was given a kernel may reach it; to others it does not exist."""
 
-    async def prepare(self, *args, **kwargs):
+    async def prepare(self, *args: Any, **kwargs: Any) -> None:
         """Compare the two."""
         await super().prepare(*args, **kwargs)
         kernel_id = self.path_kwargs.get("kernel_id") or next(iter(self.path_args), "")
-        owner = self.kernel_manager.owners.get(kernel_id)
+        owner = cast(Kernels, self.kernel_manager).owners.get(kernel_id)
         if self.current_user is None or owner != self.current_user.username:
             raise web.HTTPError(404)
 
@@ -339,32 +332,32 @@ class Leave(Owned, Plain):
     """A page that is closed says good-bye."""
 
     @web.authenticated
-    def post(self, kernel_id):
+    def post(self, kernel_id: str) -> None:
         """Let the kernel go."""
-        self.kernel_manager.left(kernel_id)
+        self.kernels.left(kernel_id)
         self.set_status(204)
         self.finish()
 
-    def check_xsrf_cookie(self):
+    def check_xsrf_cookie(self) -> None:
         """The kernel's name is the secret here: a browser that closes a page sends no other."""
         if not self.check_origin():
             raise web.HTTPError(404)
 
 
-class _Inside:
+class _Inside(web.RequestHandler):
     """A file that only who came in may have."""
 
-    def get_current_user(self):
+    def get_current_user(self) -> User | None:
         """As for every other address."""
         return self.settings["identity_provider"].get_user(self)
 
-    def prepare(self):
+    def prepare(self) -> Awaitable[None] | None:
         """Look at the cookie."""
         if self.current_user is None and not self.settings["identity_provider"].sees_board(self):
             raise web.HTTPError(403)
         return super().prepare()
 
-    def write_error(self, status_code, **why):
+    def write_error(self, status_code: int, **why: Any) -> None:
         """No more than the number."""
         self.finish(responses.get(status_code, "Trouble"))
 
@@ -372,7 +365,7 @@ class _Inside:
 class Static(_Inside, MultiStaticFileHandler):
     """The scripts of the pages."""
 
-    def validate_absolute_path(self, root, absolute_path):
+    def validate_absolute_path(self, root: str, absolute_path: str) -> str | None:
         """What is outside, or a folder, is not there."""
         try:
             return super().validate_absolute_path(root, absolute_path)
@@ -383,13 +376,13 @@ class Static(_Inside, MultiStaticFileHandler):
 class Extensions(FileFindHandler):
     """The scripts of the widgets."""
 
-    async def prepare(self):
+    async def prepare(self, **kwargs: Any) -> None:
         """Look at the cookie before anything is looked for."""
-        await super().prepare()
+        await super().prepare(**kwargs)
         if self.current_user is None:
             raise web.HTTPError(403)
 
-    def write_error(self, status_code, **why):
+    def write_error(self, status_code: int, **why: Any) -> None:
         """No more than the number."""
         self.finish(responses.get(status_code, "Trouble"))
 
@@ -397,7 +390,7 @@ class Extensions(FileFindHandler):
 class Nowhere(Plain):
     """Every other address."""
 
-    def get(self, *path):
+    def get(self, *path: str) -> None:
         """Say so."""
         raise web.HTTPError(404)
 

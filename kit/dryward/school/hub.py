@@ -11,11 +11,14 @@ import json
 import os
 import secrets
 import sys
+from collections.abc import Callable
 from pathlib import Path
+from typing import Any
 
 import psutil
 from jupyterhub.auth import Authenticator
 from jupyterhub.spawner import SimpleLocalProcessSpawner
+from tornado.web import RequestHandler
 from traitlets import Integer, Unicode
 
 from dryward.checks import BadFile, within
@@ -32,35 +35,19 @@ _FORMAT = Format("dryward register", 1)
 _COST = {"n": 2**14, "r": 8, "p": 1}
 
 
-def _hash(password, salt):
+def _hash(password: str, salt: str) -> str:
     return hashlib.scrypt(password.encode(), salt=bytes.fromhex(salt), dklen=32, **_COST).hex()
 
 
-def make_seats(seats, folder):
-    """Make the seats of a class.
+def make_seats(count: int, folder: str | Path) -> dict[str, str]:
+    """Make the seats of a class, 1 to 200, and give the password of each, to be printed; only hashes are kept.
 
-    Parameters
-    ----------
-    seats : int
-        1 to 200.
-    folder : Path
-
-    Returns
-    -------
-    dict
-        Password by seat, to be printed and given out; only hashes are kept.
-
-    Raises
-    ------
-    OutOfRange
-        For a number of seats that cannot be.
-    BadFile
-        When the class has seats already.
+    BadFile when the class has seats already.
     """
-    within("Seats", seats, 1, 200)
+    within("Seats", count, 1, 200)
     folder = Path(folder)
     folder.mkdir(mode=0o755, parents=True, exist_ok=True)
-    given = {f"seat-{number:02d}": new_password() for number in range(1, seats + 1)}
+    given = {f"seat-{number:02d}": new_password() for number in range(1, count + 1)}
     kept = {}
     for seat, password in given.items():
         salt = secrets.token_hex(16)
@@ -72,22 +59,8 @@ def make_seats(seats, folder):
     return given
 
 
-def read_seats(folder):
-    """The seats of a class.
-
-    Parameters
-    ----------
-    folder : Path
-
-    Returns
-    -------
-    dict
-
-    Raises
-    ------
-    BadFile
-        When there is no register, or it cannot be read.
-    """
+def read_seats(folder: str | Path) -> dict[str, dict[str, str]]:
+    """The salt and hash of each seat of a class; BadFile when there is no register, or it cannot be read."""
     path = Path(folder) / REGISTER
     try:
         return dict(_FORMAT.current(json.loads(path.read_text("utf-8")))["seats"])
@@ -97,18 +70,8 @@ def read_seats(folder):
         raise BadFile(f"{path} cannot be read as the register of a class.") from None
 
 
-def is_password(seats, seat, password):
-    """Whether that is the password of a seat; a seat that is not there takes as long.
-
-    Parameters
-    ----------
-    seats : dict
-    seat, password : str
-
-    Returns
-    -------
-    bool
-    """
+def is_password(seats: dict[str, dict[str, str]], seat: str, password: str) -> bool:
+    """Whether that is the password of a seat; a seat that is not there takes as long."""
     kept = seats.get(seat, {"salt": "00" * 16, "hash": ""})
     found = _hash(password.strip().lower(), kept["salt"])
     return hmac.compare_digest(found, kept["hash"]) and seat in seats
@@ -124,7 +87,7 @@ def is_password(seats, seat, password):
 # few seconds.
 
 
-def _shared_out(process):
+def _shared_out(process: psutil.Process) -> int:
     """Memory of a process, what it shares with others counted in part [bytes]."""
     try:
         return process.memory_full_info().pss
@@ -132,7 +95,7 @@ def _shared_out(process):
         return process.memory_info().rss
 
 
-def _weigh(family, how):
+def _weigh(family: list[psutil.Process], how: Callable[[psutil.Process], int]) -> dict[psutil.Process, int]:
     found = {}
     for each in family:
         with contextlib.suppress(psutil.NoSuchProcess, psutil.AccessDenied):
@@ -140,20 +103,10 @@ def _weigh(family, how):
     return found
 
 
-def hold_memory(pid, most):
-    """End the heaviest lesson of a seat that takes more than it may.
+def hold_memory(pid: int, most: int) -> int | None:
+    """End the heaviest lesson of a seat whose server is `pid`, when together they take more than `most` [bytes].
 
-    Parameters
-    ----------
-    pid : int
-        Of its server.
-    most : int
-        What it may take [bytes].
-
-    Returns
-    -------
-    int or None
-        What the seat took [bytes], when a lesson was ended; None otherwise.
+    Gives what the seat took [bytes] when a lesson was ended, None otherwise.
     """
     try:
         server = psutil.Process(pid)
@@ -169,7 +122,7 @@ def hold_memory(pid, most):
     if taken <= most or not lessons:
         return None
     with contextlib.suppress(psutil.NoSuchProcess):
-        max(lessons, key=lessons.get).kill()
+        max(lessons, key=lessons.__getitem__).kill()
     return taken
 
 
@@ -181,14 +134,14 @@ class Seats(Authenticator):
 
     folder = Unicode(config=True, help="folder of the class, with its register")
 
-    def __init__(self, **kwargs):
+    def __init__(self, **kwargs: Any) -> None:
         super().__init__(**kwargs)
         self.seats, self.login_attempts = read_seats(self.folder), LoginAttempts()
         self.allow_all = True  # whoever is in the register
 
-    async def authenticate(self, handler, data):
+    async def authenticate(self, handler: RequestHandler, data: dict[str, str]) -> str | None:
         """The seat, or None."""
-        seat, address = data["username"].strip().lower(), handler.request.remote_ip
+        seat, address = data["username"].strip().lower(), handler.request.remote_ip or ""
         if self.login_attempts.too_many(address):
             return None
         if await asyncio.to_thread(is_password, self.seats, seat, data["password"]):
@@ -212,24 +165,24 @@ class Seat(SimpleLocalProcessSpawner):
     )
 
     @property
-    def number(self):
+    def number(self) -> int | None:
         """The user number of this seat, or None when there is only one user."""
         if os.name != "posix" or os.geteuid() != 0 or not self.first_number:
             return None
         return self.first_number + sorted(read_seats(self.folder)).index(self.user.name)
 
     @property
-    def home(self):
+    def home(self) -> Path:
         """The learner's folder."""
         return Path(self.folder) / self.user.name
 
-    async def start(self):
+    async def start(self) -> Any:
         """Put the lessons there and start."""
         await asyncio.to_thread(self._furnish)
         self.home_dir, self.notebook_dir = str(self.home), str(self.home / "lessons")
         return await super().start()
 
-    async def poll(self):
+    async def poll(self) -> int | None:
         """Whether the seat runs; a seat over its memory loses its heaviest lesson."""
         status = await super().poll()
         if status is None and self.mem_limit:
@@ -238,18 +191,18 @@ class Seat(SimpleLocalProcessSpawner):
                 self.log.warning("%s took %.0f MB: its heaviest lesson was ended", self.user.name, taken / 1e6)
         return status
 
-    def _furnish(self):
+    def _furnish(self) -> None:
         self.home.mkdir(mode=0o700, parents=True, exist_ok=True)
         copy(shipped_lessons(), self.home / "lessons")
         if self.number is not None:
             for path in (self.home, *self.home.rglob("*")):
                 os.chown(path, self.number, self.number, follow_symlinks=False)
 
-    def make_preexec_fn(self, name):
+    def make_preexec_fn(self, name: str) -> Callable[[], None]:
         """What the new process does first: its limits, its number, its folder."""
         home, number, memory = str(self.home), self.number, self.mem_limit
 
-        def first():
+        def first() -> None:
             if memory:
                 import resource
 

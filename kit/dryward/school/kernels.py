@@ -4,9 +4,13 @@ import asyncio
 import contextlib
 import os
 import time
+from collections.abc import Coroutine
 from datetime import UTC, datetime, timedelta
+from pathlib import Path
 from queue import Empty
+from typing import Any
 
+from jupyter_client import AsyncKernelClient, KernelManager
 from jupyter_server.services.kernels.connection.channels import ZMQChannelsWebsocketConnection
 from jupyter_server.services.kernels.kernelmanager import AsyncMappingKernelManager
 from tornado import web
@@ -49,21 +53,8 @@ class Failed(Exception):
     """The kernel lives, but what it was told went wrong."""
 
 
-async def run(client, code):
-    """Let a kernel run a line.
-
-    Parameters
-    ----------
-    client : AsyncKernelClient
-    code : str
-
-    Raises
-    ------
-    Gone
-        When the kernel died, or takes longer than a minute.
-    Failed
-        When the line went wrong.
-    """
+async def run(client: AsyncKernelClient, code: str) -> None:
+    """Let a kernel run a line; Gone when it died or takes longer than a minute, Failed when the line went wrong."""
     asked, end = client.execute(code, silent=True, store_history=False, allow_stdin=False), time.monotonic() + _LONGEST
     while True:
         try:
@@ -85,18 +76,20 @@ class Kernels(AsyncMappingKernelManager):
     ready_size = Integer(4, config=True, help="Kernels kept ready")
     most = Integer(60, config=True, help="Most kernels in use at once")
 
-    def __init__(self, **kwargs):
+    def __init__(self, **kwargs: Any) -> None:
         super().__init__(**kwargs)
-        self.owners = {}
-        self._ready, self._news = {}, asyncio.Event()
+        self.owners: dict[str, str] = {}
+        self._ready: dict[str, AsyncKernelClient] = {}
+        self._news = asyncio.Event()
         self._coming = self._waiting = self._promised = 0
         # A few at a time: the first learners have theirs while the others' are still loading.
         self._few = asyncio.Semaphore((os.cpu_count() or 1) + 1)
-        self._tasks, self._closing = set(), False
+        self._tasks: set[asyncio.Task[None]] = set()
+        self._closing = False
 
     # --- kept ready ----------------------------------------------------------
 
-    def fill(self):
+    def fill(self) -> None:
         """Start as many kernels as are waited for, and as many as are to be ready."""
         if self._closing:
             return
@@ -104,15 +97,15 @@ class Kernels(AsyncMappingKernelManager):
             self._coming += 1
             self._spawn(self._start_one())
 
-    def _fill_soon(self):
+    def _fill_soon(self) -> None:
         asyncio.get_running_loop().call_later(_REFILL, self.fill)
 
-    def _spawn(self, coroutine):
+    def _spawn(self, coroutine: Coroutine[Any, Any, None]) -> None:
         task = asyncio.get_running_loop().create_task(coroutine)
         self._tasks.add(task)
         task.add_done_callback(self._tasks.discard)
 
-    async def _start_one(self):
+    async def _start_one(self) -> None:
         kernel_id = client = None
         try:
             async with self._few:
@@ -132,16 +125,17 @@ class Kernels(AsyncMappingKernelManager):
         finally:
             self._coming -= 1
 
-    async def drop(self, kernel_id, client=None):
+    async def drop(self, kernel_id: str | None, client: AsyncKernelClient | None = None) -> None:
         """Be rid of a kernel, whatever has become of it."""
         if client:
             client.stop_channels()
-        if kernel_id in self:
-            with contextlib.suppress(Exception):
-                await self.shutdown_kernel(kernel_id, now=True)
-        self.owners.pop(kernel_id, None)
+        if kernel_id is not None:
+            if kernel_id in self:
+                with contextlib.suppress(Exception):
+                    await self.shutdown_kernel(kernel_id, now=True)
+            self.owners.pop(kernel_id, None)
 
-    async def _take(self, end):
+    async def _take(self, end: float) -> tuple[str, AsyncKernelClient]:
         self._waiting += 1
         try:
             while time.monotonic() < end:
@@ -159,32 +153,17 @@ class Kernels(AsyncMappingKernelManager):
         finally:
             self._waiting -= 1
 
+    def get_kernel(self, kernel_id: str) -> Any:
+        """A kernel; the server writes more on it, such as its last activity, than its type knows."""
+        return super().get_kernel(kernel_id)
+
     # --- handed over -----------------------------------------------------------
 
-    async def hand_over(self, learner, folder):
+    async def hand_over(self, learner: str, folder: Path) -> tuple[str, AsyncKernelClient]:
         """A kernel that is ready, working in its learner's folder.
 
         A kernel can have been killed a moment ago, by the system when memory
         is short, and still look alive; then the next one is taken.
-
-        Parameters
-        ----------
-        learner : str
-        folder : Path
-
-        Returns
-        -------
-        str, AsyncKernelClient
-            Its id, and an open line to it, to be closed by whom it is given to.
-
-        Raises
-        ------
-        Full
-            When as many are in use as may be.
-        Busy
-            When none became ready in time.
-        BadFile
-            When the folder cannot be made.
         """
         if len(self.owners) + self._promised >= self.most:
             raise Full
@@ -200,7 +179,7 @@ class Kernels(AsyncMappingKernelManager):
             self._promised -= 1
             self._fill_soon()
 
-    async def _move_in(self, kernel_id, client, folder):
+    async def _move_in(self, kernel_id: str, client: AsyncKernelClient, folder: Path) -> bool:
         """Whether the kernel works in that folder now; it is gone otherwise."""
         try:
             await run(client, _MOVE_IN.format(folder=str(folder)))
@@ -216,7 +195,7 @@ class Kernels(AsyncMappingKernelManager):
             await self.drop(kernel_id, client)
             raise
 
-    def remove_kernel(self, kernel_id):
+    def remove_kernel(self, kernel_id: str) -> KernelManager:
         """Forget a kernel, and whose it was."""
         self.owners.pop(kernel_id, None)
         client = self._ready.pop(kernel_id, None)
@@ -225,7 +204,7 @@ class Kernels(AsyncMappingKernelManager):
             self._fill_soon()
         return super().remove_kernel(kernel_id)
 
-    def _handle_kernel_died(self, kernel_id):
+    def _handle_kernel_died(self, kernel_id: str) -> None:
         """Forget it at once, then clear up after it."""
         self.owners.pop(kernel_id, None)
         self._spawn(self.drop(kernel_id, self._ready.pop(kernel_id, None)))
@@ -233,7 +212,7 @@ class Kernels(AsyncMappingKernelManager):
 
     # --- left behind -------------------------------------------------------------
 
-    def start_watching_activity(self, kernel_id):
+    def start_watching_activity(self, kernel_id: str) -> None:
         """Read nothing: a kernel with a page is in use, and one without has been left when the page went.
 
         To read along, as is usual, took as much of the server's time as all else it does for a slider.
@@ -241,28 +220,28 @@ class Kernels(AsyncMappingKernelManager):
         kernel = self.get_kernel(kernel_id)
         kernel.execution_state, kernel.reason, kernel.last_activity = "idle", "", datetime.now(UTC)
 
-    def notify_disconnect(self, kernel_id):
+    def notify_disconnect(self, kernel_id: str) -> None:
         """A page is gone or its network is cut: from now on it is waited for."""
         super().notify_disconnect(kernel_id)
         if kernel_id in self:
             self.get_kernel(kernel_id).last_activity = datetime.now(UTC)
 
-    async def cull_kernel_if_idle(self, kernel_id):
+    async def cull_kernel_if_idle(self, kernel_id: str) -> None:
         """Leave alone what is kept ready."""
         if kernel_id in self.owners:
             await super().cull_kernel_if_idle(kernel_id)
 
-    def left(self, kernel_id):
+    def left(self, kernel_id: str) -> None:
         """A page says good-bye: its kernel goes soon, unless the page is still there."""
         asyncio.get_running_loop().call_later(_GRACE, lambda: self._spawn(self._let_go(kernel_id)))
 
-    async def _let_go(self, kernel_id):
+    async def _let_go(self, kernel_id: str) -> None:
         if kernel_id not in self or self._kernel_connections.get(kernel_id, 0):
             return
         if datetime.now(UTC) - self.get_kernel(kernel_id).last_activity >= timedelta(seconds=_GRACE - 1):
             await self.shutdown_kernel(kernel_id, now=True)
 
-    async def stop_filling(self):
+    async def stop_filling(self) -> None:
         """Start no more kernels."""
         self._closing = True
         for task in tuple(self._tasks):
@@ -280,7 +259,7 @@ class NoDelay(ZMQChannelsWebsocketConnection):
     some 40 ms.
     """
 
-    def connect(self):
+    def connect(self) -> Any:
         """Connect as usual, after the socket was told not to wait."""
         self.websocket_handler.set_nodelay(True)
         return super().connect()
@@ -289,7 +268,7 @@ class NoDelay(ZMQChannelsWebsocketConnection):
 class PageConnection(NoDelay):
     """The websocket of a page; it closes when its kernel dies, and the page then says so."""
 
-    def on_restart_failed(self):
+    def on_restart_failed(self) -> None:
         """Tell the page by hanging up."""
         super().on_restart_failed()
         self.websocket_handler.close(1001, "kernel gone")

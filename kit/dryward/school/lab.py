@@ -19,20 +19,8 @@ OPTIONS = (
 )
 
 
-def write_settings(folder, within=""):
-    """Write the settings into a folder that is put on ``JUPYTER_CONFIG_PATH``.
-
-    Parameters
-    ----------
-    folder : Path
-    within : str, optional
-        Where the lessons lie below the server's root, such as ``"lessons/"``.
-
-    Returns
-    -------
-    Path
-        The folder.
-    """
+def write_settings(folder: str | Path, within: str = "") -> Path:
+    """Write which lessons, `within` the server's root, may run into a folder for ``JUPYTER_CONFIG_PATH``."""
     settings = Path(folder) / "labconfig"
     settings.mkdir(parents=True, exist_ok=True)
     names = sorted(within + path.name for path in shipped_lessons().glob("*.ipynb"))

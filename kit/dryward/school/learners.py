@@ -10,9 +10,12 @@ import re
 import secrets
 import time
 from collections import defaultdict, deque
+from collections.abc import Callable
 from pathlib import Path
+from typing import Any
 
 from jupyter_server.auth import IdentityProvider, User
+from tornado.web import RequestHandler
 
 from dryward.checks import BadFile
 from dryward.storage import locked, write_whole
@@ -31,16 +34,8 @@ _DAYS = 180
 _TRIES, _WITHIN = 10, 60.0
 
 
-def random_signs(count):
+def random_signs(count: int) -> str:
     """Signs that nobody can guess.
-
-    Parameters
-    ----------
-    count : int
-
-    Returns
-    -------
-    str
 
     Examples
     --------
@@ -50,7 +45,7 @@ def random_signs(count):
     return "".join(secrets.choice(_SIGNS) for _ in range(count))
 
 
-def new_password():
+def new_password() -> str:
     """A password that can be read aloud: three groups of four signs, some 59 bits.
 
     Examples
@@ -61,7 +56,7 @@ def new_password():
     return "-".join(random_signs(4) for _ in range(3))
 
 
-def spoken(code):
+def spoken(code: str) -> str:
     """A code as it is written on paper.
 
     Examples
@@ -72,7 +67,7 @@ def spoken(code):
     return f"{code[:5]}-{code[5:]}"
 
 
-def read_code(text):
+def read_code(text: str) -> str | None:
     """The code somebody typed, or None when it cannot be one.
 
     Examples
@@ -87,22 +82,9 @@ def read_code(text):
 
 
 class Learners:
-    """The learners of one class.
+    """The learners of one class."""
 
-    Parameters
-    ----------
-    folder : Path
-        Each learner has a folder in it.
-    own : bool, optional
-        One learner only, whose folder is `folder` itself.
-
-    Raises
-    ------
-    BadFile
-        When the folder cannot be used, with the reason.
-    """
-
-    def __init__(self, folder, own=False):
+    def __init__(self, folder: str | Path, own: bool = False) -> None:
         self.path, self.own = Path(folder), own
         try:
             self.path.mkdir(mode=0o700, parents=True, exist_ok=True)
@@ -110,7 +92,7 @@ class Learners:
         except OSError as reason:
             raise BadFile(f"The folder {self.path} cannot be used: {reason.strerror or reason}.") from None
 
-    def _key(self):
+    def _key(self) -> bytes:
         # Kept, so that a browser is known again after the server was started anew.
         file = self.path / _KEY
         with locked(file):
@@ -121,33 +103,24 @@ class Learners:
                 write_whole(file, found, private=True)
         return found
 
-    def new(self):
+    def new(self) -> str:
         """A code that nobody has."""
         while True:
             code = random_signs(_LENGTH)
             if not (self.path / code).exists():
                 return code
 
-    def known(self, code):
+    def known(self, code: str | None) -> bool:
         """Whether a learner of that code has opened a lesson."""
         return bool(code and _CODE.fullmatch(code) and (self.path / code).is_dir())
 
-    def folder(self, code):
-        """The folder of a learner; it is made when the first lesson is opened.
-
-        Parameters
-        ----------
-        code : str
-
-        Returns
-        -------
-        Path
-        """
+    def folder(self, code: str) -> Path:
+        """The folder of a learner; it is made when the first lesson is opened."""
         if not _CODE.fullmatch(code):
             raise ValueError("not a learner's code")
         return self.path if self.own else self.path / code
 
-    def folders(self):
+    def folders(self) -> dict[str, Path]:
         """The learners' folders by code, in the order of the codes."""
         if self.own:
             return {"own": self.path}
@@ -165,17 +138,18 @@ class LoginAttempts:
     (True, False)
     """
 
-    def __init__(self, clock=time.monotonic):
-        self._clock, self._times = clock, defaultdict(lambda: deque(maxlen=_TRIES))
+    def __init__(self, clock: Callable[[], float] = time.monotonic) -> None:
+        self._clock = clock
+        self._times: dict[str, deque[float]] = defaultdict(lambda: deque(maxlen=_TRIES))
 
-    def wrong(self, address):
+    def wrong(self, address: str) -> None:
         """Somebody there typed a wrong one."""
         self._times[address].append(self._clock())
 
-    def too_many(self, address):
+    def too_many(self, address: str) -> bool:
         """Whether that address must wait."""
-        times = self._times.get(address, ())
-        return len(times) == _TRIES and self._clock() - times[0] < _WITHIN
+        times = self._times.get(address)
+        return times is not None and len(times) == _TRIES and self._clock() - times[0] < _WITHIN
 
 
 class Door(IdentityProvider):
@@ -185,7 +159,7 @@ class Door(IdentityProvider):
     it, signed, so that a new password shuts everybody out.
     """
 
-    def set_up(self, password, board_key, learners):
+    def set_up(self, password: str, board_key: str, learners: Learners) -> None:
         """Take the password and the instructor's key of this start, and the learners of this class."""
         self.password, self.board_key, self.learners, self.login_attempts = (
             password,
@@ -198,15 +172,15 @@ class Door(IdentityProvider):
         )
 
     @property
-    def auth_enabled(self):
+    def auth_enabled(self) -> bool:
         """Always."""
         return True
 
-    def get_handlers(self):
+    def get_handlers(self) -> list[Any]:
         """None: the pages have a door of their own."""
         return []
 
-    def get_user(self, handler):
+    def get_user(self, handler: RequestHandler) -> User | None:
         """The learner of a request, or None when it may not come in."""
         entered = handler.get_signed_cookie(_ENTERED, max_age_days=_DAYS) or b""
         if not hmac.compare_digest(entered, self._mark.encode()):
@@ -214,32 +188,32 @@ class Door(IdentityProvider):
         learner = handler.get_signed_cookie(_LEARNER, max_age_days=_DAYS)
         return User(username=learner.decode()) if learner else None
 
-    def opens(self, typed):
+    def opens(self, typed: str) -> bool:
         """Whether that is the password."""
         plain = typed.strip().lower().encode()
         return hmac.compare_digest(plain, self.password.encode())
 
-    def enter(self, handler, code=None):
+    def enter(self, handler: RequestHandler, code: str | None = None) -> None:
         """Let a browser in, as the learner it was before unless a code says otherwise."""
         before = handler.get_signed_cookie(_LEARNER, max_age_days=_DAYS)
         self.name(handler, code or (before.decode() if before else self.learners.new()))
         handler.set_signed_cookie(_ENTERED, self._mark, expires_days=None, httponly=True, samesite="Lax")
 
-    def name(self, handler, code):
+    def name(self, handler: RequestHandler, code: str) -> None:
         """Make a browser the learner of that code."""
         handler.set_signed_cookie(_LEARNER, code, expires_days=_DAYS, httponly=True, samesite="Lax")
 
     # --- the instructor's board --------------------------------------------------
 
-    def opens_board(self, typed):
+    def opens_board(self, typed: str) -> bool:
         """Whether that is the instructor's key."""
         return hmac.compare_digest(typed.strip().encode(), self.board_key.encode())
 
-    def enter_board(self, handler):
+    def enter_board(self, handler: RequestHandler) -> None:
         """Let a browser see the board until it is closed."""
         handler.set_signed_cookie(_BOARD, self._board_mark, expires_days=None, httponly=True, samesite="Strict")
 
-    def sees_board(self, handler):
+    def sees_board(self, handler: RequestHandler) -> bool:
         """Whether a browser has shown the instructor's key."""
         shown = handler.get_signed_cookie(_BOARD, max_age_days=1) or b""
         return hmac.compare_digest(shown, self._board_mark.encode())

@@ -5,10 +5,13 @@ import os
 import shutil
 import ssl
 import tempfile
+from collections.abc import Callable
 from pathlib import Path
+from typing import Any
 
 import jinja2
 from tornado.httpserver import HTTPServer
+from tornado.httputil import HTTPHeaders
 from tornado.ioloop import IOLoop
 from tornado.web import Application, OutputTransform
 from traitlets.config import Config
@@ -17,7 +20,7 @@ from voila.app import Voila
 from dryward.checks import PlainError
 from dryward.school import handlers
 from dryward.school.kernels import Kernels, PageConnection
-from dryward.school.learners import Door
+from dryward.school.learners import Door, Learners
 
 #: What Jupyter finds when it looks for templates here.
 SHARE = Path(__file__).resolve().parent / "share"
@@ -63,7 +66,9 @@ class NoPort(PlainError):
 class Rules(OutputTransform):
     """Puts the rules on every answer, whoever made it."""
 
-    def transform_first_chunk(self, status_code, headers, chunk, finishing):
+    def transform_first_chunk(
+        self, status_code: int, headers: HTTPHeaders, chunk: bytes, finishing: bool
+    ) -> tuple[int, HTTPHeaders, bytes]:
         """Before the first byte goes out."""
         for name, value in RULES.items():
             headers[name] = value
@@ -74,12 +79,14 @@ class Rules(OutputTransform):
 class Pages(Voila):
     """Voila for these lessons and nothing else."""
 
-    def set_up(self, learners, secrets, address, certificate=None):
+    def set_up(
+        self, learners: Learners, secrets: tuple[str, str], address: str, certificate: tuple[str, str] | None = None
+    ) -> None:
         """Take what the command line said."""
         self.learners, self.secrets, self.address, self.certificate = learners, secrets, address, certificate
-        self.when_ready = None
+        self.when_ready: Callable[[], None] | None = None
 
-    def init_settings(self):
+    def init_settings(self) -> dict[str, Any]:
         """Those of Voila, with our door and rules."""
         settings = super().init_settings()
         self.identity_provider.set_up(*self.secrets, self.learners)
@@ -99,7 +106,7 @@ class Pages(Voila):
             "transforms": [Rules],
         }
 
-    def init_handlers(self):
+    def init_handlers(self) -> list[tuple[Any, ...]]:
         """Every address there is."""
         root = self.base_url.rstrip("/")
         lesson = {
@@ -126,7 +133,7 @@ class Pages(Voila):
             (r"/(.*)", handlers.Nowhere),
         ]
 
-    def start(self):
+    def start(self) -> None:
         """Listen, and serve until stopped."""
         # Tornado reads Jupyter's milliseconds as seconds and says so at every connection.
         logging.getLogger("tornado.general").setLevel(logging.ERROR)
@@ -135,7 +142,7 @@ class Pages(Voila):
         self.app = Application(self.init_handlers(), **settings)
         self.listen()
 
-    def listen(self):
+    def listen(self) -> None:
         """Open the door, start filling, and say so."""
         context = None
         if self.certificate:
@@ -158,34 +165,25 @@ class Pages(Voila):
             server.stop()
             self.ioloop.run_sync(self.close)
 
-    async def close(self):
+    async def close(self) -> None:
         """End every kernel at once; what the learners made is in their files."""
         await self.kernel_manager.stop_filling()
         await self.kernel_manager.shutdown_all(now=True)
         shutil.rmtree(self.connection_dir, ignore_errors=True)
 
 
-def environment():
+def environment() -> jinja2.Environment:
     """Where our own pages come from."""
     folder = SHARE / "voila" / "templates" / TEMPLATE
     return jinja2.Environment(loader=jinja2.FileSystemLoader(folder), autoescape=True, trim_blocks=True)
 
 
-def configuration(lessons, port, ready, most, away):
+def configuration(lessons: Path, port: int, ready: int, most: int, away: int) -> Config:
     """What Voila is told.
 
-    Parameters
-    ----------
-    lessons : Path
-    port : int
-    ready, most : int
-        Kernels kept ready, and kernels in use at most.
-    away : int
-        Seconds a page may be away, by a cut network or a sleeping tablet, before its kernel goes.
-
-    Returns
-    -------
-    Config
+    `ready` kernels are kept ready, `most` are in use at once; a page may be
+    `away` so long [s], by a cut network or a sleeping tablet, before its
+    kernel goes.
     """
     told = Config()
     told.Voila.update(
@@ -229,22 +227,15 @@ def configuration(lessons, port, ready, most, away):
     return told
 
 
-def serve(told, learners, secrets, address, certificate=None, when_ready=None):
-    """Serve the lessons until stopped.
-
-    Parameters
-    ----------
-    told : Config
-        See `configuration`.
-    learners : Learners
-    secrets : tuple of str
-        The password, and the key of the instructor's board.
-    address : str
-    certificate : tuple of str, optional
-        Files of a certificate and of its key.
-    when_ready : callable, optional
-        Called once the door is open.
-    """
+def serve(
+    told: Config,
+    learners: Learners,
+    secrets: tuple[str, str],
+    address: str,
+    certificate: tuple[str, str] | None = None,
+    when_ready: Callable[[], None] | None = None,
+) -> None:
+    """Serve the lessons until stopped; `secrets` are the password and the key of the instructor's board."""
     os.environ["JUPYTER_PATH"] = os.pathsep.join(filter(None, [str(SHARE), os.environ.get("JUPYTER_PATH", "")]))
     app = Pages(config=told)
     app.set_up(learners, secrets, address, certificate)

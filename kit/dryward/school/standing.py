@@ -1,11 +1,14 @@
 """Where learners are: one of them on the ways through the lessons, and a class on the instructor's board."""
 
+from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
+from typing import Any
 
 from dryward.checks import BadFile, UnknownName
 from dryward.teaching import beliefs, lessons, pathways
+from dryward.teaching.lessons import Lesson
 from dryward.teaching.progress import FILE, Progress
 
 #: How deep below a folder a learner's file may lie.
@@ -17,7 +20,7 @@ NOTHING = "-"
 # --- one learner: what stands on the first page ----------------------------------
 
 
-def known_way(id):
+def known_way(id: str | None) -> str | None:
     """The id of a pathway, or None for anything else.
 
     Examples
@@ -28,16 +31,8 @@ def known_way(id):
     return id if id in [each.id for each in pathways.pathways()] else None
 
 
-def order(way):
+def order(way: str | None) -> tuple[str, ...]:
     """The lessons of a way in order, each once; all lessons without one.
-
-    Parameters
-    ----------
-    way : str or None
-
-    Returns
-    -------
-    tuple of str
 
     Examples
     --------
@@ -50,19 +45,8 @@ def order(way):
     return tuple(dict.fromkeys(id for id in found if id in lessons.pages()))
 
 
-def following(id, way):
-    """The lessons before and after one, on a way.
-
-    Parameters
-    ----------
-    id : str
-    way : str or None
-
-    Returns
-    -------
-    dict
-        ``before`` and ``after``, each a dict with id and title, or None.
-    """
+def following(id: str, way: str | None) -> dict[str, dict[str, Any] | None]:
+    """The lessons ``before`` and ``after`` one, on a way; None at its ends."""
     on = order(way) if id in order(way) else (*({id} - set(lessons.pages())), *lessons.pages())
     at = on.index(id)
     return {
@@ -71,12 +55,12 @@ def following(id, way):
     }
 
 
-def _short(id):
+def _short(id: str) -> dict[str, Any]:
     lesson = lessons.lesson(id)
     return {"id": id, "number": lesson.number, "title": lesson.title, "minutes": lesson.minutes}
 
 
-def _state(progress, id, opened):
+def _state(progress: Progress, id: str, opened: set[str]) -> str:
     if progress.finished(id) is not None:
         return "finished"
     if progress.events("answer", id) or progress.prediction(id) is not None:
@@ -84,20 +68,8 @@ def _state(progress, id, opened):
     return "looked at" if id in opened else ""
 
 
-def contents(folder, way=None):
-    """What the first page says to one learner.
-
-    Parameters
-    ----------
-    folder : Path
-        The learner's.
-    way : str, optional
-        The pathway that was chosen; otherwise the one of the learner's settings.
-
-    Returns
-    -------
-    dict
-    """
+def contents(folder: Path, way: str | None = None) -> dict[str, Any]:
+    """What the first page says to one learner, on the pathway that was chosen or else the one of the settings."""
     progress = Progress(folder)
     opened = {each["lesson"] for each in progress.events("opened")}
     chosen = known_way(way) or progress.setting("pathway")
@@ -203,22 +175,8 @@ class Board:
     groups: tuple
 
 
-def find(folder):
-    """The learners' folders below a folder, by a short label.
-
-    Parameters
-    ----------
-    folder : Path
-
-    Returns
-    -------
-    dict
-
-    Raises
-    ------
-    BadFile
-        When it is no folder.
-    """
+def find(folder: str | Path) -> dict[str, Path]:
+    """The learners' folders below a folder, by a short label."""
     folder = Path(folder)
     if not folder.is_dir():
         raise BadFile(f"There is no folder {folder}; name the one in which the learners' answers are kept.")
@@ -231,25 +189,13 @@ def find(folder):
     return found
 
 
-def _last(answers):
+def _last(answers: Iterable[dict[str, Any]]) -> Collection[bool]:
     """The last answer to each question."""
     return {each["question"]: each["right"] for each in answers}.values()
 
 
-def board(folders, now=None):
-    """How the learners of these folders stand.
-
-    Parameters
-    ----------
-    folders : dict
-        Folder by label.
-    now : datetime, optional
-        The clock's otherwise.
-
-    Returns
-    -------
-    Board
-    """
+def board(folders: dict[str, Path], now: datetime | None = None) -> Board:
+    """How the learners of these folders, by label, stand."""
     now = now or datetime.now(UTC)
     known = {each.id: each for each in lessons.lessons()}
     files = {label: Progress(folder) for label, folder in folders.items()}
@@ -262,7 +208,7 @@ def board(folders, now=None):
     return Board(learners, groups)
 
 
-def _learner(label, file, known, now):
+def _learner(label: str, file: Progress, known: dict[str, Lesson], now: datetime) -> Learner:
     events = file.events()
     visited = [each["lesson"] for each in events if each.get("lesson") in known]
     lesson = visited[-1] if visited else ""
@@ -280,10 +226,10 @@ def _learner(label, file, known, now):
     )
 
 
-def _group(lesson, files, learners):
+def _group(lesson: Lesson, files: Collection[Progress], learners: tuple[Learner, ...]) -> Group:
     chosen = [file.prediction(lesson.id) for file in files]
     answers = [right for file in files for right in _last(file.events("answer", lesson.id))]
-    count = {}
+    count: dict[str, int] = {}
     for file in files:
         for each in file.events("answer", lesson.id):
             if not each["right"] and each.get("belief"):
@@ -301,7 +247,7 @@ def _group(lesson, files, learners):
     )
 
 
-def _belief(id):
+def _belief(id: str) -> str:
     try:
         return beliefs.belief(id).claim
     except UnknownName:  # of a later version of the kit

@@ -56,17 +56,7 @@ class Criterion:
     note: str = ""
 
     def state(self, value):
-        """Dry, damp or wet.
-
-        Parameters
-        ----------
-        value : float or array
-            In the unit of the limits.
-
-        Returns
-        -------
-        str or array of str
-        """
+        """Dry, damp or wet."""
         found = np.asarray(STATES, dtype=object)[self.rank(value)]
         return found if np.ndim(value) else str(found)
 
@@ -81,26 +71,7 @@ class Criterion:
 
 
 def criterion(id):
-    """The limit of that id.
-
-    Parameters
-    ----------
-    id : str
-
-    Returns
-    -------
-    Criterion
-
-    Raises
-    ------
-    UnknownName
-        When there is none.
-
-    Examples
-    --------
-    >>> criterion("wood-moisture").state([12.0, 22.0, 30.0]).tolist()
-    ['dry', 'damp', 'wet']
-    """
+    """The limit of that id."""
     rows = criteria()
     if id not in rows:
         raise UnknownName("criterion", id, rows)
@@ -109,22 +80,7 @@ def criterion(id):
 
 @cache
 def criteria():
-    """All limits.
-
-    Returns
-    -------
-    dict of str to Criterion
-
-    Raises
-    ------
-    BadFile
-        When a row lacks its source or a number.
-
-    Examples
-    --------
-    >>> all(each.caution <= each.damage for each in criteria().values())
-    True
-    """
+    """All limits."""
     text = resources.files("dryward.verdict").joinpath("data/criteria.csv").read_text(encoding="utf-8")
     found = {}
     for row in csv.DictReader(text.splitlines()):
@@ -144,17 +100,7 @@ WITHIN, LATER, NEVER = "within the year", "later", "not"
 
 @dataclass(frozen=True)
 class Place:
-    """Where something was found.
-
-    Attributes
-    ----------
-    layer : str
-        Name of the layer; empty for the whole assembly.
-    side : {"", "inner", "outer"}
-        A face of it; empty for all of the layer.
-    beside : str
-        What lies behind that face: a layer, "room air" or "outdoor air".
-    """
+    """Where something was found."""
 
     layer: str = ""
     side: str = ""
@@ -215,19 +161,7 @@ class Finding:
 
 @dataclass(frozen=True)
 class Decides:
-    """The uncertain input that moves the answer most.
-
-    Attributes
-    ----------
-    layer : str
-        Empty for the leak.
-    what : str
-        As in `physics.spread.Uncertain`.
-    low, high : float
-        The worst quantity at both ends of its range, in the unit of its limit.
-    states : tuple of str
-        The state at both ends.
-    """
+    """The uncertain input that moves the answer most."""
 
     layer: str
     what: str
@@ -302,43 +236,13 @@ class Verdict(Exhibit):
 
 
 def given(what, value, *attributes):
-    """Refuse what is no such result; this room knows a result by what can be read off it.
-
-    Parameters
-    ----------
-    what : str
-        "The hours of hourly.simulate".
-    value : object
-    *attributes : str
-
-    Raises
-    ------
-    OutOfRange
-        When it lacks one of them.
-    """
+    """Refuse what is no such result; this room knows a result by what can be read off it."""
     if not all(hasattr(value, each) for each in attributes):
         raise OutOfRange(f"{what} must be given, not {str(value)[:40]!r}.")
 
 
 def verdict(method, findings, **more):
-    """A verdict from its findings: the state is that of the worst.
-
-    Parameters
-    ----------
-    method : str
-    findings : iterable of Finding
-    **more
-        Other attributes of `Verdict`.
-
-    Returns
-    -------
-    Verdict
-
-    Examples
-    --------
-    >>> verdict("year", []).state
-    'dry'
-    """
+    """A verdict from its findings: the state is that of the worst."""
     ranked = sorted(findings, key=lambda each: each.rank, reverse=True)
     return Verdict(method, ranked[0].state if ranked else DRY, tuple(ranked), **more)
 

@@ -443,28 +443,7 @@ def _face_humidity(place, temperature, humidity, kind="sensitive"):
 
 
 def states_of_sweep(summary):
-    """The state of each case of a sweep: the same rule as `of_steady`, in arrays.
-
-    Parameters
-    ----------
-    summary : Sweep
-        Of `steady.sweep`.
-
-    Returns
-    -------
-    ndarray of str
-        In the shape of the sweep.
-
-    Examples
-    --------
-    >>> from dryward import building
-    >>> from dryward.physics import steady
-    >>> from dryward.weather import Air
-    >>> vault = building.preset("vented-vault-osb")
-    >>> found = steady.sweep(vault, Air(21.0, 0.4), Air(-7.0, 0.8), indoor_relative_humidity=[0.1, 0.4])
-    >>> states_of_sweep(found).tolist()
-    ['dry', 'wet']
-    """
+    """The state of each case of a sweep: the same rule as `of_steady`, in arrays."""
     rank = np.asarray(criterion("steady-gain").rank(summary.gain))
     wood_limit = criterion("wood-moisture").caution
     for _, first, last in bodies(summary):
@@ -482,29 +461,7 @@ def states_of_sweep(summary):
 
 
 def of_face(temperature, vapor_pressure, saturation, substance=None, name="face"):
-    """What air of a vapor pressure means to one face, if it gets there and stays.
-
-    Parameters
-    ----------
-    temperature : float
-        Of the face [degC].
-    vapor_pressure, saturation : float
-        Of the air, and the most at the face [Pa].
-    substance : Material, optional
-        What the face is of.
-    name : str, optional
-
-    Returns
-    -------
-    Verdict
-        Wet when drops form, damp when wood would settle above its caution
-        level or mold could grow, dry otherwise.
-
-    Examples
-    --------
-    >>> of_face(5.0, 900.0, 872.6).state, of_face(15.0, 900.0, 1705.0).state
-    ('wet', 'dry')
-    """
+    """What air of a vapor pressure means to one face, if it gets there and stays."""
     humidity = vapor_pressure / saturation
     place, found = Place(name), []
     if humidity >= 1.0:
@@ -519,25 +476,7 @@ def of_face(temperature, vapor_pressure, saturation, substance=None, name="face"
 
 
 def states_of_faces(temperature, vapor_pressure, saturation, substance=None):
-    """The state of each of many faces: the same rule as `of_face`, in arrays.
-
-    Parameters
-    ----------
-    temperature, vapor_pressure, saturation : array
-        As in `of_face`, of one shape or such as can be brought to one.
-    substance : Material, optional
-        What all of them are of.
-
-    Returns
-    -------
-    ndarray of str
-        In that shape.
-
-    Examples
-    --------
-    >>> states_of_faces([5.0, 15.0], 900.0, [872.6, 1705.0]).tolist()
-    ['wet', 'dry']
-    """
+    """The state of each of many faces: the same rule as `of_face`, in arrays."""
     row, humidity = criterion("face-humidity"), np.asarray(vapor_pressure, dtype=float) / saturation
     damp = humidity >= mold_limit(temperature, _class(substance))
     if _settles(substance):
@@ -556,30 +495,7 @@ def _settles(substance):
 
 
 def of_amount(method, what, value, place=None, left_out=(), **more):
-    """What one amount means against one limit.
-
-    Parameters
-    ----------
-    method : str
-        As in `Verdict`.
-    what : str
-        Id of the limit.
-    value : float
-        In its unit.
-    place : Place, optional
-    left_out : tuple of str, optional
-    **more
-        Other attributes of `Finding`.
-
-    Returns
-    -------
-    Verdict
-
-    Examples
-    --------
-    >>> of_amount("winter", "winter-water", 0.3).state
-    'damp'
-    """
+    """What one amount means against one limit."""
     limit = criterion(what)
     found = Finding(what, place or Place(), float(value), limit, limit.state(float(value)), **more)
     return verdict(method, [found], left_out=tuple(left_out))

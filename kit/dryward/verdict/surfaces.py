@@ -10,35 +10,7 @@ from dryward.checks import UnknownName, within
 
 @dataclass(frozen=True)
 class Sensitivity:
-    """How fast and how far mold grows on a kind of surface.
-
-    Parameters
-    ----------
-    name : str
-    speed, visible_speed : float
-        Growth below and above an index of 1, in parts of that of pine below
-        it [-], 0 to 10.  `visible_speed` None: from the times of the wood.
-    a, b, c : float
-        The highest index is a + b x - c x^2 [-], each -10 to 10.
-    lowest_humidity : float
-        Below it nothing grows [-], 0.5 to 1.
-    decline : float
-        Decline in parts of that of pine [-], 0 to 1.
-    species : {"pine", "spruce"}
-        Whose times to start and to sight are taken.
-    kiln_dried : bool
-        Whether the surface is as it left the kiln.
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    Examples
-    --------
-    >>> sensitivity("resistant").lowest_humidity
-    0.85
-    """
+    """How fast and how far mold grows on a kind of surface."""
 
     name: str
     speed: float
@@ -80,27 +52,7 @@ SENSITIVITIES = {
 
 
 def sensitivity(name):
-    """The class of that name.
-
-    Parameters
-    ----------
-    name : str
-        A key of `SENSITIVITIES`.
-
-    Returns
-    -------
-    Sensitivity
-
-    Raises
-    ------
-    UnknownName
-        When there is no such class.
-
-    Examples
-    --------
-    >>> sensitivity("very sensitive").visible_speed
-    2.0
-    """
+    """The class of that name."""
     if name not in SENSITIVITIES:
         raise UnknownName("sensitivity class", name, SENSITIVITIES)
     return SENSITIVITIES[name]
@@ -115,32 +67,8 @@ _LEVEL_FROM = 20.0
 def critical_humidity(temperature, lowest=0.8):
     """Relative humidity below which mold does not grow.
 
-    Parameters
-    ----------
-    temperature : float or array
-        Of the surface [degC], -60 to 95; growth needs 0 to 50.
-    lowest : float
-        Lowest humidity of the sensitivity class [-], 0 to 1.
-
-    Returns
-    -------
-    float or array
-        Same shape [-]; above 1 far below freezing, where nothing grows.
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    References
-    ----------
-    Hukka and Viitanen 1999, with the lowest humidity of Ojanen et al. 2010,
+    Source: Hukka and Viitanen 1999, with the lowest humidity of Ojanen et al. 2010,
     as quoted in Austrian course notes.
-
-    Examples
-    --------
-    >>> round(critical_humidity(5.0), 5)
-    0.88016
     """
     t = within("Surface temperature", temperature, -60.0, 95.0, "°C")
     floor = within("Lowest humidity of the class", lowest, 0.0, 1.0, "%")
@@ -150,30 +78,7 @@ def critical_humidity(temperature, lowest=0.8):
 
 
 def mold_limit(temperature, kind):
-    """Humidity from which on mold grows on a surface of a class; no humidity is too much where it is too cold.
-
-    Parameters
-    ----------
-    temperature : float or array
-        Of the surface [degC], -60 to 95.
-    kind : str
-        A key of `SENSITIVITIES`.
-
-    Returns
-    -------
-    float or array
-        Same shape [-]; infinite where nothing grows.
-
-    Raises
-    ------
-    OutOfRange, UnknownName
-        For a temperature out of range, or another class.
-
-    Examples
-    --------
-    >>> mold_limit(-20.0, "sensitive"), mold_limit(25.0, "resistant")
-    (inf, 0.85)
-    """
+    """Humidity from which on mold grows on a surface of a class; no humidity is too much where it is too cold."""
     level = critical_humidity(temperature, sensitivity(kind).lowest_humidity)
     found = np.where(np.asarray(level) > 1.0, np.inf, level)
     return float(found) if np.ndim(found) == 0 else found
@@ -190,24 +95,7 @@ _CLASSES = {
 
 
 def class_of_surface(substance):
-    """Sensitivity class of what a layer is made of.
-
-    Parameters
-    ----------
-    substance : Material, membrane or AirSpace
-
-    Returns
-    -------
-    str or None
-        A key of `SENSITIVITIES`; None for what is not judged: foam, stone,
-        metal, coverings, membranes and air.
-
-    Examples
-    --------
-    >>> from dryward import building
-    >>> class_of_surface(building.material("osb")), class_of_surface(building.material("eps"))
-    ('sensitive', None)
-    """
+    """Sensitivity class of what a layer is made of."""
     if not isinstance(substance, Material):
         return None
     if substance.category in _CLASSES:

@@ -48,13 +48,7 @@ def month_of(hour):
 
 
 def amount(value, unit, system, digits=None):
-    """A number with the unit of a limit, as it is shown.
-
-    Examples
-    --------
-    >>> amount(0.388, "kg/m2", "si"), amount(0.388, "kg/m2", None), amount(16.4, "kg/m2", "us")
-    ('388 g/m²', '388 g/m² (556 gr/ft²)', '3.36 lb/ft²')
-    """
+    """A number with the unit of a limit, as it is shown."""
     quantity = {"kg/m2": "area density", "kg/(s m2)": "vapor flux"}.get(unit)
     if quantity == "area density" and value >= MUCH:
         shown = [units.show_in(value, _LARGE[each]) for each in _both(system)]
@@ -113,14 +107,7 @@ def face(place):
 
 
 def how_wet(verdict, system=None):
-    """How wet at worst, and where: the first part.
-
-    Examples
-    --------
-    >>> from dryward.verdict import of_amount
-    >>> how_wet(of_amount("winter", "winter-water", 0.3), "si")
-    'the winter leaves 300 g/m² at the cold face'
-    """
+    """How wet at worst, and where: the first part."""
     found = verdict.worst
     if found is None:
         return "nothing gathers anywhere"
@@ -253,14 +240,7 @@ def account(verdict, system=None):
 
 
 def sentence(verdict, system=None):
-    """All parts as one sentence, the state first.
-
-    Examples
-    --------
-    >>> from dryward.verdict import unknown
-    >>> sentence(unknown("year"))
-    'Not known yet.'
-    """
+    """All parts as one sentence, the state first."""
     if verdict.state == UNKNOWN:
         return f"{word(verdict.state)}."
     return f"{word(verdict.state)}: {account(verdict, system)}."

@@ -29,7 +29,7 @@ __all__ = [
 ]
 
 
-def __getattr__(name):
+def __getattr__(name: str) -> object:
     if name == "loggers":
         return import_module("dryward.weather.loggers")
     if name == "read_epw":

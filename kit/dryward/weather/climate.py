@@ -3,12 +3,21 @@
 import dataclasses
 from dataclasses import dataclass, field
 from itertools import pairwise
+from typing import Self, TypeVar
 
 import numpy as np
 
 from dryward import air
+from dryward.air.saturation import Floats
 from dryward.checks import OutOfRange, together, within
 from dryward.units import KELVIN
+
+MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+#: Days in each month of a year of 365 days.
+DAYS = np.array([31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31])
+DAYS.flags.writeable = False
+#: Hours in a year of 365 days.
+YEAR = 8760
 
 
 @dataclass(frozen=True)
@@ -33,38 +42,33 @@ class Air:
     9.27
     """
 
+    # As arrays they are many airs; most of the kit asks for one.
     temperature: float
     relative_humidity: float
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         put = object.__setattr__
         put(self, "temperature", within("Air temperature", self.temperature, -60.0, 95.0, "°C"))
         put(self, "relative_humidity", within("Relative humidity", self.relative_humidity, 0.0, 1.0, "%"))
         together(temperature=self.temperature, relative_humidity=self.relative_humidity)
 
     @property
-    def vapor_pressure(self):
+    def vapor_pressure(self) -> float:
         """[Pa]."""
         return air.vapor_pressure(self.temperature, self.relative_humidity)
 
     @property
-    def dew_point(self):
+    def dew_point(self) -> float:
         """Dew point, or frost point below 0 degC [degC]."""
         return air.dew_point(self.vapor_pressure)
 
     @property
-    def frost_point_over_water(self):
+    def frost_point_over_water(self) -> float:
         """Dew point over supercooled water, as weather services quote it [degC]."""
         return air.dew_point(self.vapor_pressure, over="water")
 
 
-MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
-#: Days in each month of a year of 365 days.
-DAYS = np.array([31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31])
-DAYS.flags.writeable = False
-
-
-def _twelve(what, values, low, high, unit):
+def _twelve(what: str, values: Floats, low: float, high: float, unit: str) -> Floats:
     found = np.array(within(what, values, low, high, unit), dtype=float)
     if found.shape != (12,):
         raise OutOfRange(f"{what} needs 12 values, one for each month from January; {found.size} are given.")
@@ -99,59 +103,37 @@ class MonthlyClimate:
     698
     """
 
-    temperature: np.ndarray = field(repr=False)
-    relative_humidity: np.ndarray = field(repr=False)
+    temperature: Floats = field(repr=False)
+    relative_humidity: Floats = field(repr=False)
     name: str = ""
-    notes: tuple = ()
+    notes: tuple[str, ...] = ()
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         put = object.__setattr__
         put(self, "temperature", _twelve("Monthly temperature", self.temperature, -60.0, 60.0, "°C"))
         put(self, "relative_humidity", _twelve("Monthly relative humidity", self.relative_humidity, 0.0, 1.0, "%"))
 
     @property
-    def vapor_pressure(self):
+    def vapor_pressure(self) -> Floats:
         """Array of 12 [Pa]."""
         return air.vapor_pressure(self.temperature, self.relative_humidity)
 
-    def air(self, month):
-        """The mean air of one month.
-
-        Parameters
-        ----------
-        month : int
-            1 for January to 12 for December.
-
-        Returns
-        -------
-        Air
-
-        Raises
-        ------
-        OutOfRange
-            For any other month.
-
-        Examples
-        --------
-        >>> MonthlyClimate(range(12), [0.8] * 12).air(3).temperature
-        2.0
-        """
+    def air(self, month: int) -> Air:
+        """The mean air of one month, 1 to 12."""
         index = int(within("Month", month, 1, 12)) - 1
         return Air(float(self.temperature[index]), float(self.relative_humidity[index]))
 
     @property
-    def coldest(self):
+    def coldest(self) -> int:
         """The coldest month, 1 to 12."""
         return int(np.argmin(self.temperature)) + 1
 
     @property
-    def warmest(self):
+    def warmest(self) -> int:
         """The warmest month, 1 to 12."""
         return int(np.argmax(self.temperature)) + 1
 
 
-#: Hours in a year of 365 days.
-YEAR = 8760
 #: Where the sun of an hour's mean stands, from the end of the hour [h].
 MIDDLE = -0.5
 #: The moments a sun can belong to, from the end of the hour [h]: one named after
@@ -221,22 +203,22 @@ class HourlyWeather:
     24
     """
 
-    temperature: np.ndarray = field(repr=False)
-    vapor_pressure: np.ndarray = field(repr=False)
-    wind_speed: np.ndarray | None = field(default=None, repr=False)
-    direct_normal: np.ndarray | None = field(default=None, repr=False)
-    diffuse_horizontal: np.ndarray | None = field(default=None, repr=False)
-    global_horizontal: np.ndarray | None = field(default=None, repr=False)
-    sky_longwave: np.ndarray | None = field(default=None, repr=False)
+    temperature: Floats = field(repr=False)
+    vapor_pressure: Floats = field(repr=False)
+    wind_speed: Floats | None = field(default=None, repr=False)
+    direct_normal: Floats | None = field(default=None, repr=False)
+    diffuse_horizontal: Floats | None = field(default=None, repr=False)
+    global_horizontal: Floats | None = field(default=None, repr=False)
+    sky_longwave: Floats | None = field(default=None, repr=False)
     latitude: float | None = None
     longitude: float | None = None
     time_zone: float = 0.0
     altitude: float = 0.0
     name: str = ""
-    notes: tuple = ()
+    notes: tuple[str, ...] = ()
     sun_offset: float = MIDDLE
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         put = object.__setattr__
         for name, words, low, high, unit in _SERIES:
             values = getattr(self, name)
@@ -268,72 +250,33 @@ class HourlyWeather:
             )
 
     @classmethod
-    def constant(cls, air, hours=YEAR):
-        """The same air in every hour: no sun, no sky, no wind given.
-
-        Parameters
-        ----------
-        air : Air
-            One state of air.
-        hours : int, optional
-            How many, 1 to 1 000 000.
-
-        Returns
-        -------
-        HourlyWeather
-
-        Raises
-        ------
-        OutOfRange
-            For a number of hours outside the range.
-
-        Examples
-        --------
-        >>> from dryward.weather import Air
-        >>> float(HourlyWeather.constant(Air(5.0, 0.8)).temperature.mean())
-        5.0
-        """
+    def constant(cls, air: Air, hours: int = YEAR) -> Self:
+        """The same air in every hour: no sun, no sky, no wind given."""
         count = int(within("Number of hours", hours, 1, 1_000_000, "h"))
         return cls(np.full(count, air.temperature), np.full(count, air.vapor_pressure), name="constant air")
 
     @property
-    def hours(self):
+    def hours(self) -> int:
         """How many hours there are."""
         return self.temperature.size
 
     @property
-    def relative_humidity(self):
+    def relative_humidity(self) -> Floats:
         """[-]; over ice below 0 degC, where fog and snow air can lie above 1."""
         return air.relative_humidity(self.temperature, self.vapor_pressure)
 
     @property
-    def dew_point(self):
+    def dew_point(self) -> Floats:
         """Dew point, or frost point below 0 degC [degC]."""
         return air.dew_point(self.vapor_pressure)
 
-    def monthly(self):
+    def monthly(self) -> MonthlyClimate:
         """The twelve monthly means.
 
         Temperature and vapor pressure are averaged; the relative humidity is
         the one that belongs to those two means, so that no vapor is lost.
-
-        Returns
-        -------
-        MonthlyClimate
-            Where the mean vapor pressure lies above saturation at the mean
-            temperature (long fog, or frost measured over water) the month is
-            taken as saturated and a note says so.
-
-        Raises
-        ------
-        OutOfRange
-            When there are not whole years of 8760 hours.
-
-        Examples
-        --------
-        >>> from dryward.weather import Air
-        >>> float(HourlyWeather.constant(Air(5.0, 0.8)).monthly().relative_humidity[0].round(6))
-        0.8
+        Where that lies above saturation (long fog, or frost measured over
+        water) the month is taken as saturated, and a note says so.
         """
         if self.hours % YEAR:
             raise OutOfRange(
@@ -341,7 +284,7 @@ class HourlyWeather:
             )
         ends = np.concatenate([[0], np.cumsum(DAYS * 24)])
 
-        def means(series):
+        def means(series: Floats) -> Floats:
             year = series.reshape(-1, YEAR).mean(axis=0)
             return np.array([year[a:b].mean() for a, b in pairwise(ends)])
 
@@ -357,49 +300,23 @@ class HourlyWeather:
         return MonthlyClimate(temperature, np.where(full, 1.0, humidity), self.name, notes)
 
 
+#: Weather of either kind.
+Weather = TypeVar("Weather", HourlyWeather, MonthlyClimate)
 #: How much colder a cold winter's year is than a typical one [K]; EN 15026:2007, from memory.
 COLDER = 2.0
 
 
-def colder(weather, by=COLDER):
-    """A cold winter's year from a typical one: every hour, or month, so much colder.
+def colder(weather: Weather, by: float = COLDER) -> Weather:
+    """A cold winter's year from a typical one: every hour, or month, so much colder [K], 0 to 10.
 
-    Parameters
-    ----------
-    weather : HourlyWeather or MonthlyClimate
-        The typical year.
-    by : float, optional
-        [K], 0 to 10.
-
-    Returns
-    -------
-    HourlyWeather or MonthlyClimate
-        Of the same kind; its name and the last of its `notes` say what was done.
-
-    Raises
-    ------
-    OutOfRange
-        For another shift, or where the colder air leaves the range of its series.
-
-    Notes
-    -----
     The relative humidity stays as it was, over ice below 0 degC and over
     water above, so colder air holds less vapor and never more than it can.
     The long-wave radiation of the sky falls with the fourth power of the
     absolute temperature.  Sun and wind stay.  Summer is colder too: a roof
     is wetted by the winter and dried by the summer, and this spares neither.
 
-    References
-    ----------
-    EN 15026:2007 lets a year that is met once in ten be made by a shift of a
-    mean year by 2 K; from memory.
-
-    Examples
-    --------
-    >>> from dryward.weather import Air, HourlyWeather
-    >>> cold = colder(HourlyWeather.constant(Air(5.0, 0.8)))
-    >>> float(cold.temperature[0]), float(cold.relative_humidity[0].round(6))
-    (3.0, 0.8)
+    Source: EN 15026:2007 lets a year that is met once in ten be made by a
+    shift of a mean year by 2 K; from memory.
     """
     shift = within("How much colder", by, 0.0, 10.0, "K")
     words = f"{shift:.3g} K colder"

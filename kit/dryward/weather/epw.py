@@ -11,38 +11,47 @@ import io
 import warnings
 import zlib
 from dataclasses import dataclass
+from os import PathLike
 from pathlib import Path
+from typing import NamedTuple
 
 import numpy as np
+from numpy.typing import NDArray
 
 from dryward import air
+from dryward.air.saturation import Floats
 from dryward.checks import BadFile, within
 from dryward.storage import cached
 from dryward.weather import gaps
 from dryward.weather.climate import DAYS, MIDDLE, MONTHS, SUN_OFFSETS, YEAR, HourlyWeather
 
+#: Larger than any year of hours is [bytes].
+LARGEST = 30_000_000
+HEADER = 8
+_COLUMNS = 35  # what the format has
+_NEEDED = 22  # up to wind speed
+
+# Column of pvlib, its place in a row, words, lowest and highest that can be.
+# Every code for "not measured" (99.9, 999, 9999) lies above the highest.
+SERIES = (
+    ("temp_air", 6, "temperature", -70.0, 70.0),
+    ("temp_dew", 7, "dew point", -95.0, 70.0),
+    ("relative_humidity", 8, "relative humidity", 0.0, 110.0),
+    ("ghi_infrared", 12, "long-wave radiation from the sky", 30.0, 800.0),
+    ("ghi", 13, "global sun", -5.0, 1500.0),
+    ("dni", 14, "direct sun", -5.0, 1400.0),
+    ("dhi", 15, "diffuse sun", -5.0, 1000.0),
+    ("wind_speed", 21, "wind speed", 0.0, 60.0),
+)
+#: Series by the name of their column; one that the file lacks is left out.
+Series = dict[str, Floats]
+Marks = dict[str, NDArray[np.bool_]]
 _SUN = ("ghi", "dni", "dhi")
 #: A dew point this far above the temperature is rounding, not a fault [K].
 _ROUNDING = 1.0
 
 
-def _parsed(rows, lines):
-    """The series of the year by pvlib; hours without a row are not numbers."""
-    from pvlib.iotools import read_epw as parse
-
-    hours = sorted(rows)
-    # A stray quotation mark would swallow the lines that follow.
-    body = [",".join(rows[hour]).replace('"', "") for hour in hours]
-    clean = [lines[0].replace('"', ""), *[""] * (HEADER - 2), "data", *body]
-    table, _ = parse(io.StringIO("\n".join(clean) + "\n"), coerce_year=2001)
-    series = {}
-    for column, *_ in SERIES:
-        series[column] = np.full(YEAR, np.nan)
-        series[column][hours] = table[column].to_numpy(dtype=float)
-    return series
-
-
-def read_epw(path, sun_offset=None):
+def read_epw(path: str | PathLike[str], sun_offset: float | None = None) -> HourlyWeather:
     """The weather in an EPW file.
 
     Parameters
@@ -98,16 +107,16 @@ def read_epw(path, sun_offset=None):
     if sun_offset is not None:
         sun_offset = within("Moment of the sun from the end of the hour", sun_offset, *SUN_OFFSETS, "h")
     name, lines = _text(path)
-    title, *where = _header(name, lines)
+    site = _header(name, lines)
     rows, line_of, notes = _rows(name, lines)
     series = _parsed(rows, lines)
     bad = {column: ~((series[column] >= low) & (series[column] <= high)) for column, _, _, low, high in SERIES}
     _dew_point(name, series, bad, notes)
     for column, _, words, *_ in SERIES:
-        if column == "relative_humidity" or series[column] is None:
+        if column == "relative_humidity":
             continue
-        missing = np.flatnonzero(bad[column])
-        if not missing.size:
+        missing = np.flatnonzero(bad[column]).tolist()
+        if not missing:
             continue
         first = f"line {line_of[missing[0]]}" if missing[0] in line_of else _when(missing[0])
         if gaps.can_be_filled(bad[column]):
@@ -116,68 +125,52 @@ def read_epw(path, sun_offset=None):
             series[column] = gaps.filled(series[column], bad[column], by_day=column in _SUN)
         elif column in ("temp_air", "temp_dew"):
             raise BadFile(
-                f"{name} lacks {words} in {missing.size} of {YEAR} hours (first at {first}); at most {gaps.MOST}, "
+                f"{name} lacks {words} in {len(missing)} of {YEAR} hours (first at {first}); at most {gaps.MOST}, "
                 f"and {gaps.RUN} in a row, can be filled in."
             )
         else:
-            notes.append(f"{name}: {words} is missing in {missing.size} of {YEAR} hours, so the file gives none.")
-            series[column] = None
+            notes.append(f"{name}: {words} is missing in {len(missing)} of {YEAR} hours, so the file gives none.")
+            del series[column]
     _small_faults(name, series, notes)
-    sun_offset = _sun_offset(name, series, bad, where, sun_offset, notes)
+    offset = _sun_offset(name, series, bad, site, sun_offset, notes)
     # Only the sun needs its moment.  Half an hour moves it by 7.5 degrees, so that the direct part is laid on the
     # wrong slope: the sum over a year is then another.  The other series, and the sun on the slope itself, may come
     # half an hour early or late: means and swings stay, and a roof takes hours to follow.
     return HourlyWeather(
         series["temp_air"],
         air.saturation_vapor_pressure(series["temp_dew"], over="water"),
-        series["wind_speed"],
-        series["dni"],
-        series["dhi"],
-        series["ghi"],
-        series["ghi_infrared"],
-        *where,
-        title,
+        series.get("wind_speed"),
+        series.get("dni"),
+        series.get("dhi"),
+        series.get("ghi"),
+        series.get("ghi_infrared"),
+        site.latitude,
+        site.longitude,
+        site.time_zone,
+        site.altitude,
+        site.name,
         tuple(notes),
-        sun_offset,
+        offset,
     )
 
 
-def _sun_offset(name, series, bad, where, asked, notes):
-    """The moment the sun belongs to, found or asked; what a reader should know of it is noted."""
-    sun = [series[column] for column in ("dni", "dhi", "ghi")]
-    if all(values is None for values in sun):
-        return MIDDLE if asked is None else asked
-    if asked is not None:
-        if asked != MIDDLE:
-            notes.append(f"{name}: its sun is taken as that of {_moment(asked)}, as asked.")
-        return asked
-    known = ~(bad["dni"] | bad["dhi"] | bad["ghi"])
-    latitude, longitude, time_zone, _ = where
-    found = sun_hour(*sun, latitude, longitude, time_zone, known)
-    if found.unclear:
-        notes.append(f"{name}: {_UNCLEAR[found.unclear]}; it is taken as the mean of the hour.")
-    elif found.offset != MIDDLE:
-        notes.append(f"{name}: its sun is not the mean of the hour but that of {_moment(found.offset)}.")
-    return found.offset
+def _parsed(rows: dict[int, list[str]], lines: list[str]) -> Series:
+    """The series of the year by pvlib; hours without a row are not numbers."""
+    from pvlib.iotools import read_epw as parse
+
+    hours = sorted(rows)
+    # A stray quotation mark would swallow the lines that follow.
+    body = [",".join(rows[hour]).replace('"', "") for hour in hours]
+    clean = [lines[0].replace('"', ""), *[""] * (HEADER - 2), "data", *body]
+    table, _ = parse(io.StringIO("\n".join(clean) + "\n"), coerce_year=2001)
+    series: Series = {}
+    for column, *_ in SERIES:
+        series[column] = np.full(YEAR, np.nan)
+        series[column][hours] = table[column].to_numpy(dtype=float)
+    return series
 
 
-_UNCLEAR = {
-    "missing": "which moment its sun belongs to cannot be told without global, direct and diffuse sun",
-    "noise": "which moment its sun belongs to cannot be told, for global, direct and diffuse sun do not agree",
-    "outside": "its sun fits no moment near its hour, so its clock or its place may be wrong",
-}
-
-
-def _moment(offset):
-    """A moment of an hour in words."""
-    near, words = min(((0.0, "end"), (-1.0, "start")), key=lambda edge: abs(offset - edge[0]))
-    minutes = round(60 * (offset - near))
-    if abs(minutes) < 2:  # no nearer than that is it known
-        return f"the {words} of each hour"
-    return f"{abs(minutes)} minutes {'after' if minutes > 0 else 'before'} the {words} of each hour"
-
-
-def _dew_point(name, series, bad, notes):
+def _dew_point(name: str, series: Series, bad: Marks, notes: list[str]) -> None:
     """Where only the relative humidity was measured, the dew point that belongs to it."""
     use = bad["temp_dew"] & ~bad["temp_air"] & ~bad["relative_humidity"] & (series["relative_humidity"] > 1.0)
     if use.any():
@@ -190,7 +183,7 @@ def _dew_point(name, series, bad, notes):
     bad["temp_dew"] |= both & (series["temp_dew"] > series["temp_air"] + _ROUNDING)
 
 
-def _small_faults(name, series, notes):
+def _small_faults(name: str, series: Series, notes: list[str]) -> None:
     """Rounding that would otherwise be refused: said, not hidden."""
     over = series["temp_dew"] > series["temp_air"]
     if over.any():
@@ -199,56 +192,18 @@ def _small_faults(name, series, notes):
             f"{name}: dew point up to {_ROUNDING:g} K above the temperature in {int(over.sum())} hours, lowered to it."
         )
     for column in _SUN:
-        values = series[column]
+        values = series.get(column)
         if values is not None and np.any(values < 0):
             notes.append(f"{name}: small negative readings of the sun at night taken as none.")
         if values is not None:
             series[column] = np.maximum(values, 0.0)
 
 
-#: Larger than any year of hours is [bytes].
-LARGEST = 30_000_000
-HEADER = 8
-_COLUMNS = 35  # what the format has
-_NEEDED = 22  # up to wind speed
-
-# Column of pvlib, its place in a row, words, lowest and highest that can be.
-# Every code for "not measured" (99.9, 999, 9999) lies above the highest.
-SERIES = (
-    ("temp_air", 6, "temperature", -70.0, 70.0),
-    ("temp_dew", 7, "dew point", -95.0, 70.0),
-    ("relative_humidity", 8, "relative humidity", 0.0, 110.0),
-    ("ghi_infrared", 12, "long-wave radiation from the sky", 30.0, 800.0),
-    ("ghi", 13, "global sun", -5.0, 1500.0),
-    ("dni", 14, "direct sun", -5.0, 1400.0),
-    ("dhi", 15, "diffuse sun", -5.0, 1000.0),
-    ("wind_speed", 21, "wind speed", 0.0, 60.0),
-)
+# --- the text of a file ----------------------------------------------------------
 
 
-def _text(path):
-    """The lines of a file, packed with gzip or not.
-
-    Parameters
-    ----------
-    path : path
-
-    Returns
-    -------
-    tuple of str and list of str
-        The file's name and its lines.
-
-    Raises
-    ------
-    BadFile
-        When it cannot be opened, is cut off, too large, or not text.
-
-    Examples
-    --------
-    >>> _text("nowhere.epw")
-    Traceback (most recent call last):
-    dryward.checks.BadFile: nowhere.epw cannot be opened: no such file or directory.
-    """
+def _text(path: str | PathLike[str]) -> tuple[str, list[str]]:
+    """The lines of a file, packed with gzip or not."""
     name = Path(path).name
     try:
         with open(path, "rb") as file:
@@ -267,32 +222,18 @@ def _text(path):
     return name, raw.decode("utf-8-sig", errors="replace").splitlines()
 
 
-def _header(name, lines):
-    """What the eight lines above the data say about the place.
+class _Site(NamedTuple):
+    """Where the file is from."""
 
-    Parameters
-    ----------
-    name : str
-        Of the file.
-    lines : list of str
-        The whole file.
+    name: str
+    latitude: float  # [deg], north positive
+    longitude: float  # [deg], east positive
+    time_zone: float  # ahead of UTC [h]
+    altitude: float  # [m]
 
-    Returns
-    -------
-    tuple
-        Name of the place, latitude, longitude [deg], time zone [h], altitude [m].
 
-    Raises
-    ------
-    BadFile
-        When they are not those of an EPW file with one row an hour.
-
-    Examples
-    --------
-    >>> _header("a.epw", ["hello"])
-    Traceback (most recent call last):
-    dryward.checks.BadFile: a.epw is no EPW weather file: its first line must begin with "LOCATION".
-    """
+def _header(name: str, lines: list[str]) -> _Site:
+    """What the eight lines above the data say about the place."""
     place = lines[0].split(",") if lines else [""]
     if place[0].strip().upper() != "LOCATION":
         raise BadFile(f'{name} is no EPW weather file: its first line must begin with "LOCATION".')
@@ -313,14 +254,14 @@ def _header(name, lines):
     title = "".join(c for c in place[1] if c.isprintable()).strip()[:60]
     if title.lower() in ("", "-", "unknown"):
         title = Path(name).stem[:60]
-    return title, latitude, longitude, zone, altitude
+    return _Site(title, latitude, longitude, zone, altitude)
 
 
-def _whole(text, low, high):
+def _whole(text: str, low: int, high: int) -> int | None:
     return int(text) if text.strip().isdecimal() and low <= int(text) <= high else None
 
 
-def _hour_of_year(fields):
+def _hour_of_year(fields: list[str]) -> int | None:
     """Which hour of the year a row stands for, None for February 29, or -1 when it says no time."""
     month, hour = _whole(fields[1], 1, 12), _whole(fields[3], 1, 24)
     if month is None or hour is None:
@@ -331,7 +272,7 @@ def _hour_of_year(fields):
     return -1 if day is None else (int(DAYS[: month - 1].sum()) + day - 1) * 24 + hour - 1
 
 
-def _cell(text):
+def _cell(text: str) -> str:
     """A number as text, or nothing where there is no finite one."""
     try:
         return text if np.isfinite(float(text)) else ""
@@ -339,35 +280,13 @@ def _cell(text):
         return ""
 
 
-def _rows(name, lines):
-    """One clean row for each hour of the year.
-
-    Parameters
-    ----------
-    name : str
-        Of the file.
-    lines : list of str
-        The whole file.
-
-    Returns
-    -------
-    tuple
-        The cells by hour of the year, the number of the line by hour of the
-        year, and sentences about what was left out.
-
-    Raises
-    ------
-    BadFile
-        When too many hours have no row.
-
-    Examples
-    --------
-    >>> _rows("a.epw", ["x"] * 8)
-    Traceback (most recent call last):
-    dryward.checks.BadFile: a.epw has 0 usable hours of 8760; at most 175 may be missing.
-    """
-    found, line_of, notes = {}, {}, []
-    broken, doubled, leap = [], [], 0
+def _rows(name: str, lines: list[str]) -> tuple[dict[int, list[str]], dict[int, int], list[str]]:
+    """The cells and the number of the line by hour of the year, and sentences about what was left out."""
+    found: dict[int, list[str]] = {}
+    line_of: dict[int, int] = {}
+    broken: list[str] = []
+    doubled: list[str] = []
+    notes, leap = [], 0
     for number, line in enumerate(lines[HEADER:], start=HEADER + 1):
         if not line.strip():
             continue
@@ -395,31 +314,18 @@ def _rows(name, lines):
     return found, line_of, notes
 
 
-def _are(places):
+def _are(places: list[str]) -> str:
     return "is" if len(places) == 1 else "are"
 
 
-def _when(hour):
-    """The hour of the year in words.
-
-    Parameters
-    ----------
-    hour : int
-        0 to 8759.
-
-    Returns
-    -------
-    str
-
-    Examples
-    --------
-    >>> _when(0), _when(8759)
-    ('Jan 1 hour 1', 'Dec 31 hour 24')
-    """
+def _when(hour: int) -> str:
+    """The hour of the year in words."""
     day, clock = divmod(hour, 24)
     month = int(np.searchsorted(np.cumsum(DAYS), day, side="right"))
     return f"{MONTHS[month]} {day - int(DAYS[:month].sum()) + 1} hour {clock + 1}"
 
+
+# --- the moment the sun belongs to -------------------------------------------------
 
 # Root mean square of global - direct x cos(zenith) - diffuse over the hours with direct sun, in the middle against the
 # best moment.  Means of the hour: 1.00 times in four typical years of stations and in a month of one-minute readings
@@ -438,45 +344,32 @@ _STEP = 0.25
 
 @dataclass(frozen=True)
 class SunHour:
-    """The moment that was found, or why there is none.
+    """The moment that was found, or why there is none."""
 
-    Attributes
-    ----------
-    offset : float
-        Hours from the end of the hour to the moment; the middle where it was not told.
-    unclear : str
-        Empty where it was told; else "missing" (a series, or sun), "noise" (no
-        moment closes clearly better than another) or "outside" (the best one
-        lies further from its hour than any convention).
-    """
-
+    #: Hours from the end of the hour to the moment; the middle where it was not told.
     offset: float
+    #: Empty where it was told; else "missing" (a series, or sun), "noise" (no moment closes clearly better than
+    #: another) or "outside" (the best one lies further from its hour than any convention).
     unclear: str = ""
 
 
-def sun_hour(direct, diffuse, level, latitude, longitude, time_zone, known=True):
-    """The moment of the hour with which the three series close best.
+def sun_hour(
+    direct: Floats | None,
+    diffuse: Floats | None,
+    level: Floats | None,
+    latitude: float,
+    longitude: float,
+    time_zone: float,
+    known: NDArray[np.bool_] | bool = True,
+) -> SunHour:
+    """The moment of the hour with which direct, diffuse and global sun close best.
 
-    Parameters
-    ----------
-    direct, diffuse, level : array of n or None
-        Direct normal, diffuse and global sun [W/m2], 0 to 1500 (global 2000); whole years.
-    latitude, longitude : float
-        [deg], -90 to 90 and -180 to 180.
-    time_zone : float
-        Hours ahead of UTC [h], -14 to 14.
-    known : array of n, optional
-        False where a value was filled in; those hours tell nothing.
-
-    Returns
-    -------
-    SunHour
-        Another moment than the middle only where it closes clearly better.
-
-    Examples
-    --------
-    >>> sun_hour(None, None, None, 45.0, 8.0, 1.0)
-    SunHour(offset=-0.5, unclear='missing')
+    Stations give the mean of the hour, which the sun of its middle stands for;
+    satellites give an instant, near the hour's end or its start.  Global sun
+    is direct sun times the cosine of the zenith plus diffuse sun, so the three
+    series [W/m2] close only with the sun where it stood.  Another moment than
+    the middle is taken only where it closes clearly better; hours that are
+    not `known` tell nothing.
     """
     if direct is None or diffuse is None or level is None:
         return SunHour(MIDDLE, "missing")
@@ -492,7 +385,9 @@ def sun_hour(direct, diffuse, level, latitude, longitude, time_zone, known=True)
 
 
 @cached("pvlib", "pandas", "numpy")
-def _closed(hours, direct, rest, latitude, longitude, time_zone):
+def _closed(
+    hours: NDArray[np.int_], direct: Floats, rest: Floats, latitude: float, longitude: float, time_zone: float
+) -> tuple[float, ...]:
     """The best moment [h]; how far direct sun is from the rest then, and at start, middle and end of the hour."""
     import pandas
     import pvlib
@@ -500,7 +395,7 @@ def _closed(hours, direct, rest, latitude, longitude, time_zone):
     end = pandas.Timestamp("2001-01-01 01:00") + pandas.to_timedelta(hours - time_zone, unit="h")
     end = pandas.DatetimeIndex(end, tz="UTC")
 
-    def off(offset):
+    def off(offset: float) -> float:
         with warnings.catch_warnings():
             # pvlib still asks pandas for a name that pandas is about to drop.
             warnings.simplefilter("ignore", DeprecationWarning)
@@ -518,3 +413,37 @@ def _closed(hours, direct, rest, latitude, longitude, time_zone):
         before, there, after = errors[lowest - 1 : lowest + 2] ** 2
         best += 0.5 * _STEP * (before - after) / (before - 2 * there + after)
     return best, off(best), off(-1.0), off(MIDDLE), off(0.0)
+
+
+def _sun_offset(name: str, series: Series, bad: Marks, site: _Site, asked: float | None, notes: list[str]) -> float:
+    """The moment the sun belongs to, found or asked; what a reader should know of it is noted."""
+    sun = [series.get(column) for column in ("dni", "dhi", "ghi")]
+    if all(values is None for values in sun):
+        return MIDDLE if asked is None else asked
+    if asked is not None:
+        if asked != MIDDLE:
+            notes.append(f"{name}: its sun is taken as that of {_moment(asked)}, as asked.")
+        return asked
+    known = ~(bad["dni"] | bad["dhi"] | bad["ghi"])
+    found = sun_hour(sun[0], sun[1], sun[2], site.latitude, site.longitude, site.time_zone, known)
+    if found.unclear:
+        notes.append(f"{name}: {_UNCLEAR[found.unclear]}; it is taken as the mean of the hour.")
+    elif found.offset != MIDDLE:
+        notes.append(f"{name}: its sun is not the mean of the hour but that of {_moment(found.offset)}.")
+    return found.offset
+
+
+_UNCLEAR = {
+    "missing": "which moment its sun belongs to cannot be told without global, direct and diffuse sun",
+    "noise": "which moment its sun belongs to cannot be told, for global, direct and diffuse sun do not agree",
+    "outside": "its sun fits no moment near its hour, so its clock or its place may be wrong",
+}
+
+
+def _moment(offset: float) -> str:
+    """A moment of an hour in words."""
+    near, words = min(((0.0, "end"), (-1.0, "start")), key=lambda edge: abs(offset - edge[0]))
+    minutes = round(60 * (offset - near))
+    if abs(minutes) < 2:  # no nearer than that is it known
+        return f"the {words} of each hour"
+    return f"{abs(minutes)} minutes {'after' if minutes > 0 else 'before'} the {words} of each hour"

@@ -24,10 +24,11 @@ The monthly table ``data/demo-climates.csv`` is the output of `table`::
 import numpy as np
 
 from dryward import air
+from dryward.air.saturation import Floats
 from dryward.storage import cached
 from dryward.units import KELVIN, STEFAN_BOLTZMANN
 from dryward.weather.climate import MONTHS, YEAR, HourlyWeather
-from dryward.weather.places import demo, demos
+from dryward.weather.places import Place, demo, demos
 
 # Cycles in a year: primes, so that the pattern of a spell does not come back.
 _SLOW = (19, 31, 47, 79, 113)
@@ -37,7 +38,7 @@ _GOLDEN = (5**0.5 - 1) / 2
 _DEW = 0.98
 
 
-def _spells(hour, cycles, seed):
+def _spells(hour: Floats, cycles: tuple[int, ...], seed: int) -> Floats:
     """A sum of cosines with mean 0 and variance 1."""
     phases = [(seed * _GOLDEN * (k + 1) + k * k * _GOLDEN) % 1.0 for k in range(len(cycles))]
     waves = [np.cos(2 * np.pi * (n * hour / YEAR + p)) for n, p in zip(cycles, phases, strict=True)]
@@ -45,7 +46,7 @@ def _spells(hour, cycles, seed):
 
 
 @cached("pvlib", "pandas", "numpy")
-def _sun(place, cloud, haze):
+def _sun(place: Place, cloud: Floats, haze: Floats) -> tuple[Floats, Floats, Floats]:
     """Direct normal, diffuse and global sun [W/m2] in the middle of each hour."""
     import pandas
     import pvlib
@@ -63,35 +64,17 @@ def _sun(place, cloud, haze):
     return direct, level - direct * height, level
 
 
-def year(place):
-    """The invented year of a place.
+def year(place: Place) -> HourlyWeather:
+    """The invented year of a place; each value is that of the middle of its hour.
 
-    Parameters
-    ----------
-    place : Place
-        From `dryward.weather.places`.
-
-    Returns
-    -------
-    HourlyWeather
-        8760 hours; each value is that of the middle of its hour.
-
-    References
-    ----------
     Kasten and Czeplak 1980, Solar Energy 24, 177; Erbs, Klein and Duffie
     1982, Solar Energy 28, 293 (by pvlib); Crawford and Duchon 1999, Journal
     of Applied Meteorology 38, 474, with Brutsaert 1975; from memory.
-
-    Examples
-    --------
-    >>> from dryward.weather.places import place
-    >>> year(place("cold")).name
-    'Cold'
     """
-    hour = np.arange(YEAR) + 0.5
+    hour = np.arange(YEAR).astype(np.float64) + 0.5
     summer = np.cos(2 * np.pi * (hour / 24 - place.warmest_day) / 365)
 
-    def through_year(pair):
+    def through_year(pair: tuple[float, float]) -> Floats:
         winter_value, summer_value = pair
         return winter_value + (summer_value - winter_value) * (1 + summer) / 2
 
@@ -126,18 +109,8 @@ def year(place):
     )
 
 
-def table():
-    """The monthly means of every invented place, as CSV text.
-
-    Returns
-    -------
-    str
-
-    Examples
-    --------
-    >>> table().splitlines()[1]
-    'place,month,temperature [degC],relative_humidity [-],source,where,how_read'
-    """
+def table() -> str:
+    """The monthly means of every invented place, as CSV text."""
     lines = [
         "# Invented. Made by generator.table(); a test holds this file to it. Do not edit by hand.",
         "place,month,temperature [degC],relative_humidity [-],source,where,how_read",

@@ -7,13 +7,16 @@ hours up to and including the hour itself; the weather is taken to repeat.
 """
 
 from dataclasses import dataclass, field
+from typing import Protocol, overload
 
 import numpy as np
+from numpy.typing import ArrayLike
 
 from dryward import air
+from dryward.air.saturation import Floats, Value
 from dryward.checks import OutOfRange, UnknownName, within
 from dryward.units import DAY, KELVIN
-from dryward.weather.climate import MonthlyClimate
+from dryward.weather.climate import Air, HourlyWeather, MonthlyClimate
 
 __all__ = [
     "constant",
@@ -28,7 +31,16 @@ __all__ = [
     "vapor_excess",
     "fresh_air_needed",
     "moisture_by_bedrooms",
+    "Rule",
 ]
+
+
+class Rule(Protocol):
+    """What every rule for room air can do."""
+
+    def at(self, weather: HourlyWeather | MonthlyClimate, /) -> tuple[Floats, Floats]:
+        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
+
 
 # EN 15026 annex C = ISO 13788:2012 A.1, from memory: relative humidity at
 # -10 degC outdoors and below, and at 20 degC and above.
@@ -36,11 +48,136 @@ _OCCUPANCY = {"normal": (0.30, 0.60), "high": (0.40, 0.70)}
 # The same annex: daily mean outdoors below which a room is at its winter's and
 # above which at its summer's temperature [degC].
 _SEASONS = (10.0, 20.0)
-#: What the same annex has between normal and high occupancy, at any outdoor temperature [-].
+#: What the same annex has between normal and high occupancy, at any outdoor temperature [-]; from memory.
 DAMPER = 0.10
 
 
-def constant(air):
+# --- what the rules compute ------------------------------------------------------
+
+# ISO 13788 annex A: upper limit of the vapor pressure excess of each class
+# at 0 degC outdoors and below [Pa]; it falls to nothing at 20 degC.
+# From memory; class 3 read in a secondary source that uses it.
+CLASS_EXCESS = {1: 270.0, 2: 540.0, 3: 810.0, 4: 1080.0}
+_CLASS_FADES_AT = 20.0
+
+
+def _day_mean(weather: HourlyWeather | MonthlyClimate, series: Floats) -> Floats:
+    """Mean over a day for hours; monthly means pass as they are."""
+    if isinstance(weather, MonthlyClimate):
+        return series
+    span = min(24, series.size)
+    wrapped = np.concatenate([series[-span + 1 :], series]) if span > 1 else series
+    return np.convolve(wrapped, np.full(span, 1.0 / span), mode="valid")
+
+
+def _limited(temperature: Floats, vapor_pressure: Floats) -> tuple[Floats, Floats]:
+    """More than saturation ends as water on the windows, not in the air."""
+    return temperature, np.minimum(vapor_pressure, air.saturation_vapor_pressure(temperature))
+
+
+#: Points (outdoor temperature [degC], value), straight between.
+Curve = tuple[tuple[float, float], ...]
+
+
+def _on(curve: Curve, outdoors: Floats) -> Floats:
+    return np.interp(outdoors, [point[0] for point in curve], [point[1] for point in curve])
+
+
+@dataclass(frozen=True)
+class Constant:
+    """The same room air all year; see `constant`."""
+
+    air: Air
+
+    def at(self, weather: HourlyWeather | MonthlyClimate) -> tuple[Floats, Floats]:
+        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
+        like = np.ones_like(weather.temperature)
+        return like * self.air.temperature, like * self.air.vapor_pressure
+
+
+@dataclass(frozen=True)
+class HumidityClass:
+    """Outdoor vapor plus an excess that fades with warmth; see `humidity_class`."""
+
+    number: int
+    temperature: float = 20.0
+    factor: float = 1.0
+
+    def excess(self, outdoor_temperature: ArrayLike) -> Floats:
+        """Vapor pressure indoors above outdoors [Pa], by outdoor temperature [degC], any shape."""
+        share = np.clip(1.0 - np.asarray(outdoor_temperature, dtype=float) / _CLASS_FADES_AT, 0.0, 1.0)
+        return self.factor * CLASS_EXCESS[self.number] * share
+
+    def at(self, weather: HourlyWeather | MonthlyClimate) -> tuple[Floats, Floats]:
+        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
+        room = np.full_like(weather.temperature, self.temperature)
+        return _limited(
+            room, _day_mean(weather, weather.vapor_pressure) + self.excess(_day_mean(weather, weather.temperature))
+        )
+
+
+@dataclass(frozen=True)
+class ByOutdoorTemperature:
+    """Room air that follows the daily mean outdoors; see `by_outdoor_temperature` and `heated_and_cooled`."""
+
+    temperatures: Curve
+    humidities: Curve
+
+    def at(self, weather: HourlyWeather | MonthlyClimate) -> tuple[Floats, Floats]:
+        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
+        day = _day_mean(weather, weather.temperature)
+        warmth = _on(self.temperatures, day)
+        return warmth, air.vapor_pressure(warmth, _on(self.humidities, day))
+
+
+@dataclass(frozen=True)
+class MoistureBalance:
+    """What the house makes against what fresh air takes away; see `moisture_balance`."""
+
+    production: float
+    fresh_air: float
+    temperature: float = 21.0
+
+    def at(self, weather: HourlyWeather | MonthlyClimate) -> tuple[Floats, Floats]:
+        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
+        room = np.full_like(weather.temperature, self.temperature)
+        gain = vapor_excess(self.production, self.fresh_air, self.temperature)
+        return _limited(room, _day_mean(weather, weather.vapor_pressure) + gain)
+
+
+@dataclass(frozen=True)
+class Damper:
+    """The air of another rule with its relative humidity moved; see `damper`."""
+
+    rule: Rule
+    by: float
+
+    def at(self, weather: HourlyWeather | MonthlyClimate) -> tuple[Floats, Floats]:
+        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
+        warmth, vapor = self.rule.at(weather)
+        return _limited(warmth, np.maximum(vapor + self.by * air.saturation_vapor_pressure(warmth), 0.0))
+
+
+@dataclass(frozen=True, eq=False)
+class Measured:
+    """Room air as somebody read it; see `measured`."""
+
+    temperature: Floats = field(repr=False)
+    vapor_pressure: Floats = field(repr=False)
+
+    def at(self, weather: HourlyWeather | MonthlyClimate) -> tuple[Floats, Floats]:
+        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
+        if weather.temperature.size != self.temperature.size:
+            raise OutOfRange(
+                f"The room was read in {self.temperature.size} hours, but the weather has {weather.temperature.size}."
+            )
+        return self.temperature, self.vapor_pressure
+
+
+# --- the rules -------------------------------------------------------------------
+
+
+def constant(air: Air) -> Constant:
     """The same room air in every hour and month.
 
     Parameters
@@ -63,7 +200,7 @@ def constant(air):
     return Constant(air)
 
 
-def humidity_class(n, temperature=20.0, factor=1.0):
+def humidity_class(n: int, temperature: float = 20.0, factor: float = 1.0) -> HumidityClass:
     """Indoor humidity by class of use: outdoor vapor plus the upper limit of the class.
 
     Parameters
@@ -114,7 +251,7 @@ def humidity_class(n, temperature=20.0, factor=1.0):
     )
 
 
-def by_outdoor_temperature(occupancy="normal"):
+def by_outdoor_temperature(occupancy: str = "normal") -> ByOutdoorTemperature:
     """Room air from the daily mean outdoors, for a dwelling.
 
     20 degC up to 10 degC outdoors, rising to 25 degC at 20 degC; 30 % up to
@@ -152,65 +289,27 @@ def by_outdoor_temperature(occupancy="normal"):
     return ByOutdoorTemperature(tuple(zip(_SEASONS, (20.0, 25.0), strict=True)), ((-10.0, low), (20.0, high)))
 
 
-def by_daily_mean(air_conditioned=True):
+def by_daily_mean(air_conditioned: bool = True) -> ByOutdoorTemperature:
     """Design room air from the daily mean outdoors, on the damp side of usual.
 
     40 % up to -10 degC outdoors, one point more for each kelvin, 70 % from
     20 degC.  21.1 degC in the heating season; when it is warm 2.8 K above
     outdoors, at most 23.9 degC where there is air conditioning.
 
-    Parameters
-    ----------
-    air_conditioned : bool, optional
-
-    Returns
-    -------
-    ByOutdoorTemperature
-        A rule with ``at(weather)``.
-
-    References
-    ----------
     ASHRAE Standard 160, simplified method, from memory.
-
-    Examples
-    --------
-    >>> from dryward.weather import Air, HourlyWeather
-    >>> warmth, vapor = by_daily_mean().at(HourlyWeather.constant(Air(30.0, 0.5), hours=24))
-    >>> float(warmth[0])
-    23.9
     """
     top = ((21.1, 23.9),) if air_conditioned else ((60.0, 62.8),)
     return ByOutdoorTemperature(((18.3, 21.1), *top), ((-10.0, 0.40), (20.0, 0.70)))
 
 
-def heated_and_cooled(winter, summer):
+def heated_and_cooled(winter: Air, summer: Air) -> ByOutdoorTemperature:
     """Room air of a house that is heated in winter and cooled in summer.
 
     The winter air up to a daily mean of 10 degC outdoors, the summer air from
     20 degC on; temperature and relative humidity go straight between.
 
-    Parameters
-    ----------
-    winter, summer : Air
-        One state of air each.
-
-    Returns
-    -------
-    ByOutdoorTemperature
-        A rule with ``at(weather)``.
-
-    References
-    ----------
     The two outdoor temperatures are those between which EN 15026:2007 annex C
     raises the temperature of a room; from memory.
-
-    Examples
-    --------
-    >>> from dryward.weather import Air, HourlyWeather
-    >>> rule = heated_and_cooled(Air(21.0, 0.4), Air(24.0, 0.5))
-    >>> warmth, vapor = rule.at(HourlyWeather.constant(Air(15.0, 0.8), hours=24))
-    >>> float(warmth[0]), round(float(vapor[0] / air.saturation_vapor_pressure(22.5)), 3)
-    (22.5, 0.45)
     """
     return ByOutdoorTemperature(
         tuple(zip(_SEASONS, (winter.temperature, summer.temperature), strict=True)),
@@ -218,42 +317,12 @@ def heated_and_cooled(winter, summer):
     )
 
 
-def damper(rule, by=DAMPER):
-    """The air of another rule, with its relative humidity raised, or lowered by a negative number.
-
-    Parameters
-    ----------
-    rule : indoor rule
-        One of this module.
-    by : float, optional
-        Relative humidity added [-], -0.95 to 0.95.
-
-    Returns
-    -------
-    Damper
-        A rule with ``at(weather)``; the air is saturated at most and without vapor at least.
-
-    Raises
-    ------
-    OutOfRange
-        Outside the range.
-
-    References
-    ----------
-    Ten points are what EN 15026:2007 annex C has between a dwelling of normal
-    and one of high occupancy; from memory.
-
-    Examples
-    --------
-    >>> from dryward.weather import Air, HourlyWeather
-    >>> warmth, vapor = damper(constant(Air(21.0, 0.4))).at(HourlyWeather.constant(Air(0.0, 0.8), hours=3))
-    >>> round(float(vapor[0] / air.saturation_vapor_pressure(21.0)), 3)
-    0.5
-    """
+def damper(rule: Rule, by: float = DAMPER) -> Damper:
+    """The air of another rule with so much relative humidity added [-], -0.95 to 0.95; between dry and saturated."""
     return Damper(rule, within("Humidity added", by, -0.95, 0.95, "%"))
 
 
-def moisture_balance(production, fresh_air, temperature=21.0):
+def moisture_balance(production: float, fresh_air: float, temperature: float = 21.0) -> MoistureBalance:
     """Room air from what the house makes and what fresh air takes away.
 
     Parameters
@@ -293,31 +362,10 @@ def moisture_balance(production, fresh_air, temperature=21.0):
     return MoistureBalance(float(production), float(fresh_air), float(temperature))
 
 
-def measured(temperature, vapor_pressure):
-    """Room air as it was read, hour by hour.
+def measured(temperature: ArrayLike, vapor_pressure: ArrayLike) -> Measured:
+    """Room air as it was read, hour by hour, for weather of the same hours.
 
-    Parameters
-    ----------
-    temperature : array of n
-        Of the room [degC], -20 to 60.
-    vapor_pressure : array of n
-        [Pa], 0 to saturation; up to 5 % above is taken as a wet sensor.
-
-    Returns
-    -------
-    Measured
-        A rule with ``at(weather)``, for weather of the same n hours.
-
-    Raises
-    ------
-    OutOfRange
-        When the lengths differ or a value lies outside its range.
-
-    Examples
-    --------
-    >>> from dryward.weather import Air, HourlyWeather
-    >>> measured([21.0, 21.5], [900.0, 950.0]).at(HourlyWeather.constant(Air(0, 0.8), hours=2))[1].tolist()
-    [900.0, 950.0]
+    Vapor pressure up to 5 % above saturation is taken as that of a wet sensor.
     """
     warmth = np.atleast_1d(within("Room temperature", np.asarray(temperature), -20.0, 60.0, "°C"))
     vapor = np.atleast_1d(within("Vapor pressure in the room", np.asarray(vapor_pressure), 0.0, 20_000.0, "Pa"))
@@ -333,158 +381,25 @@ def measured(temperature, vapor_pressure):
     return Measured(warmth, np.minimum(vapor, limit))
 
 
-# ISO 13788 annex A: upper limit of the vapor pressure excess of each class
-# at 0 degC outdoors and below [Pa]; it falls to nothing at 20 degC.
-# From memory; class 3 read in a secondary source that uses it.
-CLASS_EXCESS = {1: 270.0, 2: 540.0, 3: 810.0, 4: 1080.0}
-_CLASS_FADES_AT = 20.0
-
-
-def _day_mean(weather, series):
-    """Mean over a day for hours; monthly means pass as they are."""
-    if isinstance(weather, MonthlyClimate):
-        return series
-    span = min(24, series.size)
-    wrapped = np.concatenate([series[-span + 1 :], series]) if span > 1 else series
-    return np.convolve(wrapped, np.full(span, 1.0 / span), mode="valid")
-
-
-def _limited(temperature, vapor_pressure):
-    """More than saturation ends as water on the windows, not in the air."""
-    return temperature, np.minimum(vapor_pressure, air.saturation_vapor_pressure(temperature))
-
-
-@dataclass(frozen=True)
-class Constant:
-    """The same room air all year; see `constant`."""
-
-    air: object
-
-    def at(self, weather):
-        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
-        like = np.ones_like(weather.temperature)
-        return like * self.air.temperature, like * self.air.vapor_pressure
-
-
-@dataclass(frozen=True)
-class HumidityClass:
-    """Outdoor vapor plus an excess that fades with warmth; see `humidity_class`."""
-
-    number: int
-    temperature: float = 20.0
-    factor: float = 1.0
-
-    def excess(self, outdoor_temperature):
-        """Vapor pressure indoors above outdoors [Pa], by outdoor temperature [degC], any shape."""
-        share = np.clip(1.0 - np.asarray(outdoor_temperature, dtype=float) / _CLASS_FADES_AT, 0.0, 1.0)
-        return self.factor * CLASS_EXCESS[self.number] * share
-
-    def at(self, weather):
-        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
-        room = np.full_like(weather.temperature, self.temperature)
-        return _limited(
-            room, _day_mean(weather, weather.vapor_pressure) + self.excess(_day_mean(weather, weather.temperature))
-        )
-
-
-@dataclass(frozen=True)
-class ByOutdoorTemperature:
-    """Room air that follows the daily mean outdoors.
-
-    See `by_outdoor_temperature`, `by_daily_mean` and `heated_and_cooled`.
-    The two curves are (outdoor temperature [degC], value) points, straight between.
-    """
-
-    temperatures: tuple
-    humidities: tuple
-
-    def at(self, weather):
-        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
-        day = _day_mean(weather, weather.temperature)
-        warmth = np.interp(day, *zip(*self.temperatures, strict=True))
-        return warmth, air.vapor_pressure(warmth, np.interp(day, *zip(*self.humidities, strict=True)))
-
-
-@dataclass(frozen=True)
-class MoistureBalance:
-    """What the house makes against what fresh air takes away; see `moisture_balance`."""
-
-    production: float
-    fresh_air: float
-    temperature: float = 21.0
-
-    def at(self, weather):
-        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
-        room = np.full_like(weather.temperature, self.temperature)
-        gain = vapor_excess(self.production, self.fresh_air, self.temperature)
-        return _limited(room, _day_mean(weather, weather.vapor_pressure) + gain)
-
-
-@dataclass(frozen=True)
-class Damper:
-    """The air of another rule with its relative humidity moved; see `damper`."""
-
-    rule: object
-    by: float
-
-    def at(self, weather):
-        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
-        warmth, vapor = self.rule.at(weather)
-        return _limited(warmth, np.maximum(vapor + self.by * air.saturation_vapor_pressure(warmth), 0.0))
-
-
-@dataclass(frozen=True, eq=False)
-class Measured:
-    """Room air as somebody read it; see `measured`."""
-
-    temperature: np.ndarray = field(repr=False)
-    vapor_pressure: np.ndarray = field(repr=False)
-
-    def at(self, weather):
-        """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
-        if weather.temperature.size != self.temperature.size:
-            raise OutOfRange(
-                f"The room was read in {self.temperature.size} hours, but the weather has {weather.temperature.size}."
-            )
-        return self.temperature, self.vapor_pressure
-
+# --- a house as a tank: people pour vapor in, fresh air carries it out ------------
 
 # ASHRAE Standard 160, intermediate method: water given off by number of
 # bedrooms [kg/day], one more for each further bedroom.  From memory.
 _BEDROOMS = (8.0, 12.0, 14.0, 15.0)
 
 
-def vapor_excess(production, fresh_air, temperature=21.0):
+@overload
+def vapor_excess(production: float, fresh_air: float, temperature: float = 21.0) -> float: ...
+@overload
+def vapor_excess(production: float | Floats, fresh_air: Floats, temperature: float = 21.0) -> Floats: ...
+@overload
+def vapor_excess(production: Floats, fresh_air: float, temperature: float = 21.0) -> Floats: ...
+def vapor_excess(production: float | Floats, fresh_air: float | Floats, temperature: float = 21.0) -> float | Floats:
     """How far the vapor pressure indoors stands above outdoors.
 
-    Parameters
-    ----------
-    production : float or array
-        Water given off indoors [kg/s], 0 to 0.01.
-    fresh_air : float or array
-        Outdoor air that comes in [m3/s], above 0 to 10, at room temperature.
-    temperature : float or array, optional
-        Of the room [degC], 5 to 40.
-
-    Returns
-    -------
-    float or array
-        [Pa].
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    Notes
-    -----
-    Steady balance of an ideal gas: production = fresh air x difference of
-    vapor pressure / (gas constant of vapor x absolute temperature).
-
-    Examples
-    --------
-    >>> round(vapor_excess(10 / 86400, 0.0212, 21.1))
-    741
+    Steady balance of an ideal gas: production [kg/s] = fresh air [m3/s, at
+    room temperature] x difference of vapor pressure / (gas constant of vapor
+    x absolute temperature).
     """
     made = within("Moisture production", production, 0.0, 0.01, "kg/s")
     flow = within("Fresh air", fresh_air, 0.0, 10.0, "m³/s", above=True)
@@ -492,73 +407,24 @@ def vapor_excess(production, fresh_air, temperature=21.0):
     return made / flow * air.VAPOR_GAS_CONSTANT * kelvin
 
 
-def steady_humidity(production, fresh_air, outdoor, temperature=21.0):
-    """Relative humidity indoors from production, fresh air and the air outdoors.
-
-    Parameters
-    ----------
-    production : float or array
-        Water given off indoors [kg/s], 0 to 0.01.
-    fresh_air : float or array
-        Outdoor air that comes in [m3/s], above 0 to 10, at room temperature.
-    outdoor : Air
-        The air outdoors.
-    temperature : float or array, optional
-        Of the room [degC], 5 to 40.
-
-    Returns
-    -------
-    float or array
-        [-]; above 1 says that water runs down the windows.
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    Examples
-    --------
-    >>> from dryward.units import to_si
-    >>> from dryward.weather import Air
-    >>> outdoor = Air(to_si(20, "degF"), 0.8)
-    >>> round(steady_humidity(to_si(10, "kg/day"), to_si(30, "cfm"), outdoor, to_si(70, "degF")), 2)
-    0.55
-    """
+@overload
+def steady_humidity(production: float, fresh_air: float, outdoor: Air, temperature: float = 21.0) -> float: ...
+@overload
+def steady_humidity(
+    production: float | Floats, fresh_air: Floats, outdoor: Air, temperature: float = 21.0
+) -> Floats: ...
+@overload
+def steady_humidity(production: Floats, fresh_air: float, outdoor: Air, temperature: float = 21.0) -> Floats: ...
+def steady_humidity(
+    production: float | Floats, fresh_air: float | Floats, outdoor: Air, temperature: float = 21.0
+) -> float | Floats:
+    """Relative humidity indoors from production, fresh air and outdoor air; above 1 the windows run with water."""
     inside = outdoor.vapor_pressure + vapor_excess(production, fresh_air, temperature)
     return inside / air.saturation_vapor_pressure(temperature)
 
 
-def fresh_air_needed(production, relative_humidity, outdoor, temperature=21.0):
-    """Fresh air that holds the room at a relative humidity.
-
-    Parameters
-    ----------
-    production : float or array
-        Water given off indoors [kg/s], 0 to 0.01.
-    relative_humidity : float or array
-        Wanted indoors [-], 0 to 1.
-    outdoor : Air
-        The air outdoors.
-    temperature : float or array, optional
-        Of the room [degC], 5 to 40.
-
-    Returns
-    -------
-    float or array
-        [m3/s] at room temperature.
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range, or when the air outdoors holds as much vapor as is
-        wanted indoors: then no amount of it can dry the room.
-
-    Examples
-    --------
-    >>> from dryward.weather import Air
-    >>> round(fresh_air_needed(10 / 86400, 0.4, Air(-6.67, 0.8), 21.1), 4)
-    0.0217
-    """
+def fresh_air_needed(production: Value, relative_humidity: float, outdoor: Air, temperature: float = 21.0) -> Value:
+    """Fresh air [m3/s at room temperature] that holds the room at a relative humidity."""
     made = within("Moisture production", production, 0.0, 0.01, "kg/s")
     warmth = within("Room temperature", temperature, 5.0, 40.0, "°C")
     room = air.vapor_pressure(warmth, relative_humidity) - outdoor.vapor_pressure
@@ -570,33 +436,8 @@ def fresh_air_needed(production, relative_humidity, outdoor, temperature=21.0):
     return made * air.VAPOR_GAS_CONSTANT * (warmth + KELVIN) / room
 
 
-def moisture_by_bedrooms(bedrooms):
-    """Design water production of a dwelling by its number of bedrooms.
-
-    Parameters
-    ----------
-    bedrooms : int
-        1 to 12.
-
-    Returns
-    -------
-    float
-        [kg/s].
-
-    Raises
-    ------
-    OutOfRange
-        Outside the range.
-
-    References
-    ----------
-    ASHRAE Standard 160, intermediate method, from memory.
-
-    Examples
-    --------
-    >>> round(moisture_by_bedrooms(3) * 86400, 6)
-    14.0
-    """
+def moisture_by_bedrooms(bedrooms: int) -> float:
+    """Design water production [kg/s] of a dwelling by its number of bedrooms; ASHRAE Standard 160, from memory."""
     count = int(within("Number of bedrooms", bedrooms, 1, 12))
     last = len(_BEDROOMS)
     return (_BEDROOMS[min(count, last) - 1] + max(0, count - last)) / DAY

@@ -11,8 +11,10 @@ from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
 
+import numpy as np
+
 from dryward.checks import UnknownName
-from dryward.weather.climate import MonthlyClimate
+from dryward.weather.climate import HourlyWeather, MonthlyClimate
 
 
 @dataclass(frozen=True)
@@ -27,16 +29,16 @@ class Place:
     mean: float  # yearly mean temperature [degC]
     season: float  # half the difference between mid-summer and mid-winter [K]
     warmest_day: float  # day of the year
-    swing: tuple  # half the daily swing under a clear sky [K]
-    spells: tuple  # standard deviation of warm and cold spells [K]
-    humidity: tuple  # daily vapor pressure over saturation at the daily mean [-]
-    cloud: tuple  # middle cloud cover [-]
-    haze: tuple  # Linke turbidity [-]
+    swing: tuple[float, float]  # half the daily swing under a clear sky [K]
+    spells: tuple[float, float]  # standard deviation of warm and cold spells [K]
+    humidity: tuple[float, float]  # daily vapor pressure over saturation at the daily mean [-]
+    cloud: tuple[float, float]  # middle cloud cover [-]
+    haze: tuple[float, float]  # Linke turbidity [-]
     wind: float  # mean wind [m/s]
     seed: int  # shifts the spells, so that no two places have them together
 
     @property
-    def longitude(self):
+    def longitude(self) -> float:
         """[deg]."""
         return 15.0 * self.time_zone
 
@@ -72,35 +74,15 @@ _PLACES = {
 }  # fmt: skip
 
 
-def place(id):
-    """The numbers behind one invented place.
-
-    Parameters
-    ----------
-    id : str
-        One of `demos`.
-
-    Returns
-    -------
-    Place
-
-    Raises
-    ------
-    UnknownName
-        When there is no such place.
-
-    Examples
-    --------
-    >>> place("cold").latitude
-    43.0
-    """
+def place(id: str) -> Place:
+    """The numbers behind one invented place."""
     try:
         return _PLACES[id]
     except (KeyError, TypeError):
         raise UnknownName("demo climate", id, _PLACES) from None
 
 
-def demos():
+def demos() -> tuple[str, ...]:
     """The invented places.
 
     Returns
@@ -116,7 +98,7 @@ def demos():
     return tuple(_PLACES)
 
 
-def demo(id):
+def demo(id: str) -> HourlyWeather:
     """The invented year of a place, hour by hour.
 
     Parameters
@@ -148,50 +130,29 @@ def demo(id):
 
 
 @cache
-def _year(found):
+def _year(found: Place) -> HourlyWeather:
     from dryward.weather.generator import year
 
     return year(found)
 
 
 @cache
-def _climates():
+def _climates() -> dict[str, MonthlyClimate]:
     text = files("dryward.weather").joinpath("data/demo-climates.csv").read_text(encoding="utf-8")
-    rows = {}
+    rows: dict[str, list[dict[str, str]]] = {}
     for row in csv.DictReader(line for line in text.splitlines() if not line.startswith("#")):
         rows.setdefault(row["place"], []).append(row)
     return {
         id: MonthlyClimate(
-            [float(row["temperature [degC]"]) for row in months],
-            [float(row["relative_humidity [-]"]) for row in months],
+            np.array([float(row["temperature [degC]"]) for row in months]),
+            np.array([float(row["relative_humidity [-]"]) for row in months]),
             place(id).name,
         )
         for id, months in rows.items()
     }
 
 
-def demo_climate(id):
-    """The twelve monthly means of an invented place.
-
-    Parameters
-    ----------
-    id : str
-        One of `demos`.
-
-    Returns
-    -------
-    MonthlyClimate
-        The means of ``demo(id)``, from a small table: nothing is computed.
-
-    Raises
-    ------
-    UnknownName
-        When there is no such place.
-
-    Examples
-    --------
-    >>> demo_climate("hot-dry").coldest
-    1
-    """
+def demo_climate(id: str) -> MonthlyClimate:
+    """The twelve monthly means of an invented place, from a small table: nothing is computed."""
     place(id)
     return _climates()[id]

@@ -1,50 +1,48 @@
 """``dryward bench``: how fast the kit is, beside its peers, in one run.
 
-Each file of this folder that has ``measurements()`` is a group; it is found
-by itself.  Peers are timed in the same run, turn by turn with the kit, so
+Peers are timed in the same run, turn by turn with the kit, so
 that the ratios mean something on any machine.
 """
 
+import argparse
 import dataclasses
-import importlib
 import json
-import pkgutil
 import platform
+from collections.abc import Callable, Iterator
 
 from dryward import __version__
 from dryward.checks import OutOfRange, UnknownName
 from dryward.cli import front_page
-from dryward.cli.bench import readme
+from dryward.cli.bench import physics, screens
+from dryward.cli.bench.timing import Measurement, table
+
+#: The groups of measurements, in the order of the table.
+GROUPS: dict[str, Callable[[], Iterator[Measurement]]] = {
+    "moist_air": physics.moist_air,
+    "steady": physics.steady_states,
+    "hourly": physics.hourly_years,
+    "pictures": screens.pictures,
+    "start": screens.start,
+}
 
 
-def groups():
-    """Names of the groups of measurements, in the order of the table."""
-    found = [module.name for module in pkgutil.iter_modules(__path__)]
-    named = [name for name in _ORDER if name in found]
-    return (*named, *(name for name in found if name not in (*_ORDER, *_TOOLS)))
-
-
-_TOOLS = ("timing", "readme")
-_ORDER = ("moist_air", "steady", "hourly", "pictures", "start")
-
-
-def add(parser):
+def add(parser: argparse.ArgumentParser) -> None:
     """Name the arguments of the command."""
-    parser.add_argument("groups", nargs="*", metavar="GROUP", help=f"of {', '.join(groups())}; all if none")
+    parser.add_argument("groups", nargs="*", metavar="GROUP", help=f"of {', '.join(GROUPS)}; all if none")
     parser.add_argument("--json", action="store_true", help="print the measurements as JSON")
     parser.add_argument("--readme", action="store_true", help="write the table into the README of this checkout")
 
 
-def run(args):
+def run(args: argparse.Namespace) -> int:
     """Measure, print; 1 when a target is missed."""
     for name in args.groups:
-        if name not in groups():
-            raise UnknownName("group of measurements", name, groups())
+        if name not in GROUPS:
+            raise UnknownName("group of measurements", name, GROUPS)
     if args.readme and args.groups:
         raise OutOfRange("--readme writes the table of all groups; leave the groups out.")
     found = []
-    for name in args.groups or groups():
-        for each in importlib.import_module(f"{__name__}.{name}").measurements():
+    for name in args.groups or GROUPS:
+        for each in GROUPS[name]():
             found.append(each)
             if not args.json:
                 print(each, flush=True)
@@ -54,7 +52,7 @@ def run(args):
         print(json.dumps({"machine": machine, "measurements": rows}, indent=1))
     missed = [each for each in found if each.met is False]
     if args.readme:
-        print(f"The table stands in {front_page.write('speed', readme.table(found))}.")
+        print(f"The table stands in {front_page.write('speed', table(found))}.")
     if not args.json:
         print(f"{len(found)} measurements; {len(missed) or 'no'} targets missed.")
     return 1 if missed else 0

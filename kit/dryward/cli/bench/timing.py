@@ -1,12 +1,15 @@
-"""Medians, turn by turn, and one line of the table."""
+"""Medians, turn by turn, and the table of what was measured."""
 
+import datetime
 import gc
 import operator
 import os
+import platform
 import statistics
 import subprocess
 import sys
 import time
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from dryward import units
@@ -45,59 +48,45 @@ class Measurement:
     of_ratio: bool = False
 
     @property
-    def ratio(self):
+    def ratio(self) -> float | None:
         """How many times faster than what stands beside it."""
         return None if self.other is None else self.other / self.value
 
     @property
-    def met(self):
+    def met(self) -> bool | None:
         """Whether the target is met; None without one."""
-        if self.target is None:
+        measured = self.ratio if self.of_ratio else self.value
+        if self.target is None or measured is None:
             return None
-        return _COMPARE[self.rule](self.ratio if self.of_ratio else self.value, self.target)
+        return _COMPARE[self.rule](measured, self.target)
 
     @property
-    def comparison(self):
+    def comparison(self) -> str:
         """The ratio in words."""
         return "" if self.ratio is None else f"{units.number(self.ratio)} times as fast as {self.beside}"
 
     @property
-    def aim(self):
+    def aim(self) -> str:
         """The target in words."""
         if self.target is None:
             return ""
         unit = "times" if self.of_ratio else self.unit
         return f"{self.rule} {self.target:g} {unit}"
 
-    def __str__(self):
+    def __str__(self) -> str:
         verdict = {None: "", True: "met: ", False: "MISSED: "}[self.met] + self.aim
         return f"{self.what:<58} {units.number(self.value):>9} {self.unit:<9} {self.comparison:<52} {verdict}".rstrip()
 
 
-def medians(*works, repeats=7, least=0.02):
-    """Median seconds of several works, taken turn by turn.
-
-    Parameters
-    ----------
-    *works : callable
-        Each is called as often in a row as takes `least` seconds.
-    repeats : int, optional
-        Turns, 3 to 100.
-    least : float, optional
-        Seconds a turn takes at least [s], 0 or more.
-
-    Returns
-    -------
-    list of float
-        Seconds a call, in the order of the works.
-    """
+def medians(*works: Callable[[], object], repeats: int = 7, least: float = 0.02) -> list[float]:
+    """Median seconds a call of several works, taken turn by turn; a turn takes `least` seconds or more."""
     often = []
     for work in works:
         work()  # warm
         start = time.perf_counter()
         work()
         often.append(max(1, round(least / max(time.perf_counter() - start, 1e-7))))
-    taken = [[] for _ in works]
+    taken: list[list[float]] = [[] for _ in works]
     gc.collect()
     for _ in range(repeats):
         for work, times, found in zip(works, often, taken, strict=True):
@@ -108,23 +97,22 @@ def medians(*works, repeats=7, least=0.02):
     return [statistics.median(found) for found in taken]
 
 
-def in_a_new_process(code, repeats=3, **environment):
-    """Median of the number that some code prints last, each time in a process of its own.
-
-    Parameters
-    ----------
-    code : str
-        Prints one number.
-    repeats : int, optional
-    **environment : str
-        Set for that process.
-
-    Returns
-    -------
-    float
-    """
+def in_a_new_process(code: str, repeats: int = 3, **environment: str) -> float:
+    """Median of the number that some code prints last, each time in a process of its own."""
     found, around = [], {**os.environ, **environment}
     for _ in range(repeats):
         done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True, env=around)
         found.append(float(done.stdout.split()[-1]))
     return statistics.median(found)
+
+
+def table(found: Sequence[Measurement]) -> str:
+    """The measurements as a Markdown table."""
+    lines = ["| work | took | beside its peers | aim |", "|---|---|---|---|"]
+    for each in found:
+        aim = each.aim + {True: "", False: " (missed)", None: ""}[each.met]
+        lines.append(f"| {each.what} | {units.number(each.value)} {each.unit} | {each.comparison} | {aim} |")
+    when = datetime.date.today().isoformat()
+    cores = f"{os.cpu_count()} cores" if os.cpu_count() else "unknown cores"
+    lines.append(f"\nMedians of one run on {when}, {platform.system()}, Python {platform.python_version()}, {cores}.")
+    return "\n".join(lines)

@@ -1,70 +1,34 @@
 """Readings beside the model: on one clock, as what drives it, and how far apart, how alike, how late."""
 
 from dataclasses import dataclass, replace
+from typing import Any
 
 import numpy as np
+from numpy.typing import ArrayLike, NDArray
 
 from dryward import air
+from dryward.air.saturation import Floats
 from dryward.checks import OutOfRange, within
 from dryward.units import HOUR
 from dryward.weather import gaps, indoor
 from dryward.weather.climate import YEAR, HourlyWeather
+from dryward.weather.loggers.readings import Readings, Record, Times
 
 _STEP = np.timedelta64(int(HOUR), "s")
 
 
 @dataclass(frozen=True)
 class Agreement:
-    """How a measured series compares with a modelled one.
+    """How a measured series compares with a modelled one."""
 
-    Parameters
-    ----------
-    bias : float
-        Mean of measured minus modelled, [unit] of the series, any sign.
-    spread : float
-        Standard deviation of that difference, [unit] of the series, 0 or more.
-    correlation : float
-        [-], -1 to 1; not a number where one series never changes.
-    hours : int
-        Hours in which both have a value.
-
-    Examples
-    --------
-    >>> Agreement(1.0, 0.5, 0.9, 24).bias
-    1.0
-    """
-
-    bias: float
-    spread: float
-    correlation: float
-    hours: int
+    bias: float  # mean of measured minus modelled
+    spread: float  # standard deviation of that difference
+    correlation: float  # -1 to 1; not a number where one of them never changes
+    hours: int  # in which both have a value
 
 
-def shared_clock(*records):
-    """Records of several places as hourly means over the time they have in common.
-
-    Parameters
-    ----------
-    *records : Record
-        Any step between rows.
-
-    Returns
-    -------
-    tuple of Record
-        All with the same full hours; not a number where a place has a gap.
-
-    Raises
-    ------
-    OutOfRange
-        When they have no two hours in common.
-
-    Examples
-    --------
-    >>> from dryward.weather.loggers import sample, read
-    >>> with sample("cause-air-leak") as path:
-    ...     [record.time.size for record in shared_clock(*read(path).records)]
-    [672, 672, 672]
-    """
+def shared_clock(*records: Record) -> tuple[Record, ...]:
+    """Records of several places as means of the full hours they have in common; not a number in a gap."""
     hour = "datetime64[h]"
     start = max(record.time[0] for record in records).astype(hour)
     end = min(record.time[-1] for record in records).astype(hour)
@@ -74,7 +38,7 @@ def shared_clock(*records):
     return tuple(_hourly(record, grid) for record in records)
 
 
-def _hourly(record, grid):
+def _hourly(record: Record, grid: Times) -> Record:
     slot = ((record.time - grid[0]) // _STEP).astype(int)
     inside = (slot >= 0) & (slot < grid.size)
 
@@ -98,7 +62,7 @@ def _hourly(record, grid):
     )
 
 
-def _both(a, b):
+def _both(a: ArrayLike, b: ArrayLike) -> tuple[Floats, Floats]:
     a, b = np.asarray(a, dtype=float), np.asarray(b, dtype=float)
     if a.shape != b.shape:
         raise OutOfRange(f"The two series have {a.size} and {b.size} values; they must have the same number.")
@@ -106,90 +70,24 @@ def _both(a, b):
     return a[known], b[known]
 
 
-def correlation(a, b):
-    """How alike two series go up and down.
-
-    Parameters
-    ----------
-    a, b : array of n
-        [any] any numbers; gaps are not numbers and left out.
-
-    Returns
-    -------
-    float
-        -1 to 1; not a number where one of them never changes.
-
-    Raises
-    ------
-    OutOfRange
-        When they differ in length.
-
-    Examples
-    --------
-    >>> round(correlation([1, 2, 3], [2, 4, 6]), 6)
-    1.0
-    """
+def correlation(a: ArrayLike, b: ArrayLike) -> float:
+    """How alike two series go up and down, -1 to 1; gaps are left out, and one that never changes is like none."""
     a, b = _both(a, b)
     if a.size < 3 or np.ptp(a) == 0 or np.ptp(b) == 0:
         return float("nan")
     return float(np.corrcoef(a, b)[0, 1])
 
 
-def agreement(measured, modelled):
-    """Bias, spread and likeness of a measured and a modelled series.
-
-    Parameters
-    ----------
-    measured, modelled : array of n
-        On the same hours, [any] any numbers; gaps are not numbers.
-
-    Returns
-    -------
-    Agreement
-
-    Raises
-    ------
-    OutOfRange
-        When they differ in length or share no value.
-
-    Examples
-    --------
-    >>> agreement([11.0, 12.0, 13.0], [10.0, 11.0, 12.0]).bias
-    1.0
-    """
+def agreement(measured: ArrayLike, modelled: ArrayLike) -> Agreement:
+    """Bias, spread and likeness of a measured and a modelled series."""
     a, b = _both(measured, modelled)
     if not a.size:
         raise OutOfRange("The two series have no hour in common.")
     return Agreement(float(np.mean(a - b)), float(np.std(a - b)), correlation(a, b), int(a.size))
 
 
-def lag(driver, follower, longest=13):
-    """By how many hours one series follows another.
-
-    Parameters
-    ----------
-    driver, follower : array of n
-        Hourly, [any] any numbers; gaps are not numbers.
-    longest : int, optional
-        Longest lag looked at [h], 1 to 240.
-
-    Returns
-    -------
-    tuple of int and float
-        The lag with the best likeness [h] (below 0 when the follower leads)
-        and that likeness, -1 to 1.
-
-    Raises
-    ------
-    OutOfRange
-        When they differ in length, or outside the range.
-
-    Examples
-    --------
-    >>> wave = np.sin(np.arange(200) / 5)
-    >>> lag(wave, np.roll(wave, 3))[0]
-    3
-    """
+def lag(driver: ArrayLike, follower: ArrayLike, longest: int = 13) -> tuple[int, float]:
+    """By how many hours one hourly series follows another (below 0 where it leads), and how alike they are then."""
     reach = int(within("Longest lag", longest, 1, 240, "h"))
     a, b = np.asarray(driver, dtype=float), np.asarray(follower, dtype=float)
     if a.shape != b.shape:
@@ -207,24 +105,8 @@ def lag(driver, follower, longest=13):
 MOST_FILLED = 0.1
 
 
-def hour_of_year(time):
-    """Which hour of a year of 365 days each time falls in.
-
-    Parameters
-    ----------
-    time : array of n
-        datetime64.
-
-    Returns
-    -------
-    array of n
-        0 to 8759; February 29 counts as February 28.
-
-    Examples
-    --------
-    >>> hour_of_year(np.array(["2024-03-01T02:30"], dtype="datetime64[s]"))
-    array([1418])
-    """
+def hour_of_year(time: Times) -> NDArray[np.int_]:
+    """Which hour of a year of 365 days each time falls in, from 0; February 29 counts as February 28."""
     year = time.astype("datetime64[Y]")
     hour = (time - year).astype("timedelta64[h]").astype(int)
     number = year.astype(int) + 1970
@@ -235,41 +117,14 @@ def hour_of_year(time):
 _END_OF_FEBRUARY = (31 + 28) * 24
 
 
-def driving(readings, sun=None):
+def driving(readings: Readings, sun: HourlyWeather | None = None) -> tuple[HourlyWeather, indoor.Measured]:
     """Outdoor weather and room air from readings, for a run of the model over the same hours.
 
-    Parameters
-    ----------
-    readings : Readings
-        With records of ``"indoors"`` and ``"outdoors"``.
-    sun : HourlyWeather, optional
-        A year whose sun, sky and wind are taken for the same hours of the
-        calendar; without it there are none.
-
-    Returns
-    -------
-    tuple of HourlyWeather and a rule for room air
-        Hourly, over the time that both were read; `notes` of the weather
-        says what was filled in and where the sun came from.
-
-    Raises
-    ------
-    UnknownName
-        When one of the two places is missing.
-    OutOfRange
-        When they share no hours, more than a tenth of them is missing, or
-        the year of the sun is not one.
-
-    Examples
-    --------
-    >>> from dryward.weather.loggers import read, sample
-    >>> with sample("cause-air-leak") as path:
-    ...     outdoors, room = driving(read(path))
-    >>> outdoors.hours, room.at(outdoors)[0].size
-    (672, 672)
+    Sun, sky and wind are those of the same hours of the calendar in the year
+    `sun`, or none.  The notes of the weather say what was filled in.
     """
     room, outside = shared_clock(readings["indoors"], readings["outdoors"])
-    notes = []
+    notes: list[str] = []
     warm, vapor = (_whole(outside, name, notes) for name in ("temperature", "vapor_pressure"))
     room_warm, room_vapor = (_whole(room, name, notes) for name in ("temperature", "vapor_pressure"))
     limit = air.saturation_vapor_pressure(warm, over="water")
@@ -282,14 +137,16 @@ def driving(readings, sun=None):
             raise OutOfRange(f"The year of the sun has {sun.hours} hours; it must have {YEAR}.")
         pick = hour_of_year(outside.time)
         series = ("wind_speed", "direct_normal", "diffuse_horizontal", "global_horizontal", "sky_longwave")
-        taken = {name: None if getattr(sun, name) is None else getattr(sun, name)[pick] for name in series}
-        place = {name: getattr(sun, name) for name in ("latitude", "longitude", "time_zone", "altitude", "sun_offset")}
-        weather = replace(weather, **taken, **place)
+        taken: dict[str, Any] = {
+            name: getattr(sun, name) for name in ("latitude", "longitude", "time_zone", "altitude", "sun_offset")
+        }
+        taken |= {name: None if getattr(sun, name) is None else getattr(sun, name)[pick] for name in series}
+        weather = replace(weather, **taken)
         notes.append(f"Sun, sky and wind are those of {sun.name or 'another year'}, not read here.")
     return replace(weather, notes=tuple(notes)), indoor.measured(room_warm, room_vapor)
 
 
-def _whole(record, name, notes):
+def _whole(record: Record, name: str, notes: list[str]) -> Floats:
     """A series without gaps."""
     values = getattr(record, name)
     bad = ~np.isfinite(values)

@@ -10,12 +10,14 @@ place, look like a third.
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import NDArray
 
 from dryward import air
+from dryward.air.saturation import Floats
 from dryward.checks import OutOfRange
 from dryward.weather import indoor
 from dryward.weather.loggers.comparison import correlation, lag, shared_clock
-from dryward.weather.loggers.readings import moisture_content
+from dryward.weather.loggers.readings import Readings, Record, moisture_content
 
 CAUSES = ("rain leak", "air leak", "built-in water", "indoor humidity")
 #: Hours of readings below which nothing is said.
@@ -32,56 +34,21 @@ _SURPLUS = 0.5  # share of hours with the cavity above outdoors by a tenth [-]
 
 @dataclass(frozen=True)
 class Diagnosis:
-    """What the readings point to.
+    """What the readings point to."""
 
-    Parameters
-    ----------
-    cause : str
-        One of `CAUSES`, ``"outdoor air"`` (a dry roof that follows the
-        weather) or ``"not clear"``.
-    evidence : tuple of str
-        Sentences with numbers, the strongest first.
-    numbers : dict of str to float
-        What was worked out of the readings, by name: shares and likenesses
-        [-], -1 to 1; pressures [Pa], lag [h], points [mass %], any.
-
-    Examples
-    --------
-    >>> Diagnosis("air leak", ("Because.",), {}).cause
-    'air leak'
-    """
-
+    #: One of `CAUSES`, "outdoor air" (a dry roof that follows the weather) or "not clear".
     cause: str
-    evidence: tuple
-    numbers: dict
+    #: Sentences with numbers, the strongest first.
+    evidence: tuple[str, ...]
+    #: From `numbers`.
+    numbers: dict[str, float]
 
 
-def numbers(indoors, cavity, outdoors):
-    """What the diagnosis looks at, from readings at three places.
+def numbers(indoors: Record, cavity: Record, outdoors: Record) -> dict[str, float]:
+    """What the diagnosis looks at, by name; not a number for what the readings do not hold.
 
-    Parameters
-    ----------
-    indoors, cavity, outdoors : Record
-        Rain may be in any of them; wood moisture in the cavity's.
-
-    Returns
-    -------
-    dict of str to float
-        Shares and likenesses [-], pressures [Pa], lag [h], points [mass %];
-        not a number for what the readings do not hold.
-
-    Raises
-    ------
-    OutOfRange
-        When fewer than 72 hours are known at all three places.
-
-    Examples
-    --------
-    >>> from dryward.weather.loggers import sample, read
-    >>> with sample("cause-air-leak") as path:
-    ...     found = numbers(*read(path).records)
-    >>> found["changes with the room"] > 0.5
-    True
+    Shares and likenesses [-], pressures [Pa], lag [h], points [mass %].  Rain
+    may be read at any of the places, wood moisture in the cavity.
     """
     room, hollow, out = shared_clock(indoors, cavity, outdoors)
     known = np.isfinite(room.vapor_pressure + hollow.vapor_pressure + out.vapor_pressure + hollow.temperature)
@@ -116,7 +83,7 @@ def numbers(indoors, cavity, outdoors):
     return found
 
 
-def _beyond(changes, cause, *others):
+def _beyond(changes: Floats, cause: Floats, *others: Floats) -> float:
     """Likeness of two series once what others explain is taken out of both: the partial correlation."""
     known = np.isfinite(changes + cause + sum(others))
     explained = np.column_stack([np.ones(known.sum()), *(other[known] for other in others)])
@@ -124,7 +91,7 @@ def _beyond(changes, cause, *others):
     return correlation(*left)
 
 
-def _wetness(hollow, known):
+def _wetness(hollow: Record, known: NDArray[np.bool_]) -> Floats:
     """The wood's moisture; without a pin meter, a stand-in from the air's humidity [mass %]."""
     if hollow.moisture_content is not None and np.isfinite(hollow.moisture_content).any():
         dial, t = hollow.moisture_content, hollow.temperature
@@ -136,21 +103,21 @@ def _wetness(hollow, known):
     return np.where(known, 20.0 * hollow.relative_humidity, np.nan)
 
 
-def _wet_spells(rain, wetness):
+def _wet_spells(rain: Floats | None, wetness: Floats) -> tuple[float, float]:
     """How many spells of rain there were, and after which share the wood was wetter."""
     if rain is None or not np.nansum(rain) > 0:
         return float("nan"), float("nan")
     wet = np.nan_to_num(rain) > 0
-    starts = [i for i in np.flatnonzero(wet) if i >= 24 and i + 36 < wet.size and not wet[i - 12 : i].any()]
+    starts = [i for i in np.flatnonzero(wet).tolist() if i >= 24 and i + 36 < wet.size and not wet[i - 12 : i].any()]
     if not starts:
         return 0.0, float("nan")
 
     # Whole days before and after, so that the day's own swing cancels; and more
     # than on dry days, so that a slow rise all winter is not laid to the rain.
-    def rise(i):
+    def rise(i: int) -> float:
         before, after = wetness[i - 24 : i], wetness[i + 12 : i + 36]
         some = np.isfinite(before).any() and np.isfinite(after).any()
-        return np.nanmean(after) - np.nanmean(before) if some else np.nan
+        return float(np.nanmean(after) - np.nanmean(before)) if some else float("nan")
 
     dry = [rise(i) for i in range(24, wet.size - 36, 6) if not wet[i - 48 : i + 36].any()]
     usual = float(np.nanmedian(dry)) if np.isfinite(dry).any() else 0.0
@@ -158,36 +125,11 @@ def _wet_spells(rain, wetness):
     return float(len(starts)), float(np.mean(rises - usual > _POINT))
 
 
-def diagnose(readings):
+def diagnose(readings: Readings) -> Diagnosis:
     """Which of four causes the readings of a wet roof point to, and why.
 
-    Parameters
-    ----------
-    readings : Readings
-        With records of ``"indoors"``, ``"cavity"`` and ``"outdoors"``.
-
-    Returns
-    -------
-    Diagnosis
-
-    Raises
-    ------
-    UnknownName
-        When one of the three places is missing.
-    OutOfRange
-        When fewer than 72 hours are known at all three.
-
-    Notes
-    -----
     A first sorting by plain rules, for learning; two causes can act at once.
     Look, open and measure before anything is taken apart.
-
-    Examples
-    --------
-    >>> from dryward.weather.loggers import sample, read
-    >>> with sample("cause-rain-leak") as path:
-    ...     diagnose(read(path)).cause
-    'rain leak'
     """
     n = numbers(readings["indoors"], readings["cavity"], readings["outdoors"])
     seen = {
@@ -208,7 +150,7 @@ def diagnose(readings):
     return Diagnosis(cause, tuple(first + others), n)
 
 
-def _sentences(n):
+def _sentences(n: dict[str, float]) -> dict[str, str]:
     spells, wetter = n["wet spells"], n["wet spells that wet the wood"]
     if np.isnan(spells):
         rain = "There are no readings of rain, so a leak from outside cannot be told."

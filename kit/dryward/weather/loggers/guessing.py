@@ -2,9 +2,13 @@
 
 import re
 import statistics
+from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
+from datetime import datetime
 from itertools import pairwise
+from os import PathLike
 from pathlib import Path
+from typing import Any, Self
 
 from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.weather.loggers import sheet
@@ -31,72 +35,34 @@ CLOCKS = ("standard time", "daylight saving time", "changes with the season")
 PLACES = ("indoors", "cavity", "outdoors")
 
 
+#: Why, for each part that was guessed.
+Reasons = dict[str, str]
+
+
 @dataclass(frozen=True)
 class Column:
-    """One column of the file: what it holds, in which unit, and where it was measured.
+    """One column of the file: what it holds, in which unit, and where it was measured."""
 
-    Parameters
-    ----------
-    number : int
-        Counted from 1.
-    header : str
-        Its title in the file, empty when it has none.
-    quantity : str
-        One of `QUANTITIES`.
-    unit : str
-        One of `UNITS` of that quantity.
-    place : str
-        ``"indoors"``, ``"cavity"``, ``"outdoors"``, any other word, or empty.
-
-    Examples
-    --------
-    >>> Column(2, "T").quantity
-    'not used'
-    """
-
-    number: int
+    number: int  # counted from 1
     header: str
-    quantity: str = "not used"
-    unit: str = ""
-    place: str = ""
+    quantity: str = "not used"  # one of `QUANTITIES`
+    unit: str = ""  # one of `UNITS` of that quantity
+    place: str = ""  # one of `PLACES`, any other word, or empty
 
 
 @dataclass(frozen=True)
 class Guess:
-    """Everything that was assumed; each part can be put right with `change`.
-
-    Parameters
-    ----------
-    delimiter : str
-        What stands between the cells.
-    decimal : {".", ","}
-        The decimal sign.
-    header_lines : int
-        Lines above the first reading.
-    columns : tuple of Column
-        What each column holds.
-    date_order : {"ymd", "mdy", "dmy"}
-    clock : str
-        One of `CLOCKS`; readings are put on standard time.
-    reasons : dict of str to str
-        Why, for each part that was guessed.
-
-    Examples
-    --------
-    >>> guess = Guess(",", ".", 1, (Column(1, "when", "date and time"), Column(2, "T", "temperature", "degC")), "ymd")
-    >>> guess.column(2, unit="degF").columns[1].unit
-    'degF'
-    """
+    """Everything that was assumed; each part can be put right with `change`."""
 
     delimiter: str
-    decimal: str
-    header_lines: int
-    columns: tuple
-    date_order: str
-    clock: str = "standard time"
-    reasons: dict = field(default_factory=dict)
+    decimal: str  # the decimal sign
+    header_lines: int  # above the first reading
+    columns: tuple[Column, ...]
+    date_order: str  # one of `sheet.ORDERS`
+    clock: str = "standard time"  # one of `CLOCKS`; readings are put on standard time
+    reasons: Reasons = field(default_factory=dict)
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         for words, value, known in (
             ("delimiter", self.delimiter, sheet.DELIMITERS),
             ("decimal sign", self.decimal, (".", ",")),
@@ -113,31 +79,34 @@ class Guess:
             if column.quantity in UNITS and column.unit not in UNITS[column.quantity]:
                 raise UnknownName(f"unit of {column.quantity}", column.unit, UNITS[column.quantity])
 
-    def change(self, **parts):
+    def change(self, **parts: Any) -> Self:
         """The guess with some parts put right by a person."""
         if "columns" not in parts and {"delimiter"} & set(parts):
             raise OutOfRange("A new delimiter makes new columns; guess the file again with it.")
         reasons = {**self.reasons, **dict.fromkeys(parts, "set by you")}
         return replace(self, **parts, reasons=reasons)
 
-    def column(self, number, **parts):
+    def column(
+        self, number: int, *, quantity: str | None = None, unit: str | None = None, place: str | None = None
+    ) -> Self:
         """The guess with one column (counted from 1) put right: quantity, unit, place."""
         if not 1 <= number <= len(self.columns):
             raise OutOfRange(f"Column is {number}; it must be 1 to {len(self.columns)}.")
         old = self.columns[number - 1]
-        quantity = parts.get("quantity", old.quantity)
-        if quantity != old.quantity and "unit" not in parts:
-            parts["unit"] = UNITS.get(quantity, ("",))[0]
-        columns = (*self.columns[: number - 1], replace(old, **parts), *self.columns[number:])
+        holds = old.quantity if quantity is None else quantity
+        if unit is None:
+            unit = old.unit if holds == old.quantity else UNITS.get(holds, ("",))[0]
+        new = replace(old, quantity=holds, unit=unit, place=old.place if place is None else place)
+        columns = (*self.columns[: number - 1], new, *self.columns[number:])
         reasons = {**self.reasons, f"column {number}": "set by you"}
         return replace(self, columns=columns, reasons=reasons)
 
-    def sentences(self):
+    def sentences(self) -> tuple[str, ...]:
         """What was assumed, one plain sentence for each part."""
         names = {";": "a semicolon", ",": "a comma", "\t": "a tab", "|": "an upright line"}
         dates = {"ymd": "year, month, day", "mdy": "month, day, year", "dmy": "day, month, year"}
 
-        def why(part):
+        def why(part: str) -> str:
             return f" ({self.reasons[part]})" if self.reasons.get(part) else ""
 
         said = [
@@ -176,34 +145,8 @@ _WHERE = (
 )
 
 
-def guess(path, **known):
-    """What a file of readings seems to be.
-
-    Parameters
-    ----------
-    path : path
-        A CSV file from any logger.
-    **known
-        Parts of a `Guess` that a person knows; they are not guessed.
-
-    Returns
-    -------
-    Guess
-
-    Raises
-    ------
-    BadFile
-        When no readings can be found in it: one sentence.
-    UnknownName
-        For a part that a guess does not have.
-
-    Examples
-    --------
-    >>> from dryward.weather.loggers import sample
-    >>> with sample("messy-semicolon") as path:
-    ...     guess(path).decimal
-    ','
-    """
+def guess(path: str | PathLike[str], **known: Any) -> Guess:
+    """What a file of readings seems to be; parts of a `Guess` that a person knows are not guessed."""
     name, rows = Path(path).name, sheet.lines(path)
     unknown = set(known) - {"delimiter", "decimal", "header_lines", "columns", "date_order", "clock"}
     if unknown:
@@ -226,67 +169,33 @@ def guess(path, **known):
     header = _header(table[:first], width)
     decimal = known.get("decimal")
     if decimal is None:
-        decimal = _decimal(body, delimiter)
+        decimal = _decimal(body)
     columns = known.get("columns") or _columns(header, body, decimal, reasons)
     order = known.get("date_order")
     if order is None:
-        found = [p for row in table[first:] if (p := row_date(row, columns))]
-        if not found:
+        dates = [p for row in table[first:] if (p := row_date(row, columns))]
+        if not dates:
             raise BadFile(f"{name} has no column of dates that can be understood.")
         try:
-            order, reasons["date_order"] = sheet.likely_order(found)
+            order, reasons["date_order"] = sheet.likely_order(dates)
         except BadFile:
             raise BadFile(f"{name}: the dates are not understood in any order of day, month and year.") from None
-        found = [sheet.moment(p, order) for p in found]
     else:
-        found = [sheet.moment(p, order) for row in table[first:] if (p := row_date(row, columns))]
+        dates = [p for row in table[first:] if (p := row_date(row, columns))]
     fixed = re.search(r"(GMT|UTC) ?[+-]?\d{0,2}", " ".join(header))
     if fixed and "clock" not in known:
         known["clock"], reasons["clock"] = CLOCKS[0], f'the title says "{fixed[0]}", a clock that is not put ahead'
-    watch = known.get("clock") or _clock([t for t in found if t is not None], reasons)
+    watch = known.get("clock") or _clock([t for p in dates if (t := sheet.moment(p, order)) is not None], reasons)
     return Guess(delimiter, decimal, first, tuple(columns), order, watch, reasons)
 
 
-def place_in(words):
-    """Where a sensor was, from the title of a column or the name of a file.
-
-    Parameters
-    ----------
-    words : str
-
-    Returns
-    -------
-    str
-        ``"indoors"``, ``"cavity"``, ``"outdoors"``, or nothing.
-
-    Examples
-    --------
-    >>> place_in("Sheathing north, T (F)")
-    'cavity'
-    """
+def place_in(words: str) -> str:
+    """Where a sensor was, from the title of a column or the name of a file; empty where they do not say."""
     return next((place for pattern, place in _WHERE if re.search(pattern, words.lower())), "")
 
 
-def row_date(row, columns):
-    """The date in one row, from one column or from two.
-
-    Parameters
-    ----------
-    row : list of str
-        Cells.
-    columns : sequence of Column
-        What they are.
-
-    Returns
-    -------
-    tuple or None
-        As `sheet.date_parts`.
-
-    Examples
-    --------
-    >>> row_date(["3.4.2024", "07:15"], (Column(1, "", "date"), Column(2, "", "time of day")))
-    (3, 4, 2024, 7, 15, 0, None)
-    """
+def row_date(row: list[str], columns: Iterable[Column]) -> sheet.DateParts | None:
+    """The date in one row, from one column or from two."""
     text = [
         row[c.number - 1]
         for kind in ("date and time", "date", "time of day")
@@ -296,33 +205,33 @@ def row_date(row, columns):
     return sheet.date_parts(" ".join(text)) if text else None
 
 
-def _is_reading(row):
+def _is_reading(row: list[str]) -> bool:
     dated = any(sheet.date_parts(cell) and not re.fullmatch(r"\d{5}", cell) for cell in row[:4])
     dated = dated or any(sheet.date_parts(f"{a} {b}") for a, b in pairwise(row[:4]))
     numbers = sum(1 for cell in row if not _is_nan(sheet.number(cell)) or not _is_nan(sheet.number(cell, ",")))
     return dated and numbers >= 1
 
 
-def _is_nan(value):
+def _is_nan(value: float) -> bool:
     return value != value
 
 
-def _header(above, width):
+def _header(above: list[list[str]], width: int) -> list[str]:
     for row in reversed(above):
         if len(row) >= max(2, width - 1) and sum(bool(c) for c in row) >= 2:
             return [*row, *[""] * width][:width]
     return [""] * width
 
 
-def _decimal(body, delimiter):
+def _decimal(body: list[list[str]]) -> str:
     text = [cell for row in body[:500] for cell in row if not sheet.date_parts(cell)]
     commas = sum(bool(re.fullmatch(r"[+-]?\d+,\d+\D{0,4}", cell)) for cell in text)
     points = sum(bool(re.fullmatch(r"[+-]?\d+\.\d+\D{0,4}", cell)) for cell in text)
     return "," if commas > points else "."
 
 
-def _columns(header, body, decimal, reasons):
-    columns = []
+def _columns(header: list[str], body: list[list[str]], decimal: str, reasons: Reasons) -> list[Column]:
+    columns: list[Column] = []
     for i, title in enumerate(header):
         cells = [row[i] for row in body if i < len(row)]
         values = [v for cell in cells if not _is_nan(v := sheet.number(cell, decimal))]
@@ -339,7 +248,7 @@ def _columns(header, body, decimal, reasons):
     return columns
 
 
-def _quantity(title, cells, values, before):
+def _quantity(title: str, cells: list[str], values: list[float], before: list[Column]) -> str:
     low = title.lower().strip()
     dated = [sheet.date_parts(cell) for cell in cells[:50]]
     taken = {c.quantity for c in before}
@@ -371,7 +280,7 @@ def _quantity(title, cells, values, before):
     return "not used"
 
 
-def _unit(column, cells, values, reasons):
+def _unit(column: Column, cells: list[str], values: list[float], reasons: Reasons) -> str:
     choices, low = UNITS.get(column.quantity, ("",)), column.header.lower()
     part = f"column {column.number}"
     if column.quantity in ("temperature", "dew point"):
@@ -393,7 +302,7 @@ def _unit(column, cells, values, reasons):
     return choices[0]
 
 
-def _clock(times, reasons):
+def _clock(times: list[datetime], reasons: Reasons) -> str:
     if len(times) < 3 or any(t.tzinfo is not None for t in times):
         return CLOCKS[0]
     steps = [(b - a).total_seconds() for a, b in pairwise(times)]

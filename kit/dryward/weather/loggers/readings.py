@@ -1,17 +1,93 @@
 """Reads a logger's file: in SI, on standard time, one record for each place."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
+from datetime import datetime, timedelta
 from itertools import pairwise
+from os import PathLike
 from pathlib import Path
+from typing import Self, overload
 
 import numpy as np
+from numpy.typing import NDArray
 
 from dryward import air
+from dryward.air.saturation import Floats
 from dryward.checks import BadFile, UnknownName, within
 from dryward.units import to_si
 from dryward.weather.loggers import sheet
-from dryward.weather.loggers.guessing import PLACES, place_in, row_date
+from dryward.weather.loggers.guessing import PLACES, Column, Guess, place_in, row_date
 from dryward.weather.loggers.guessing import guess as guessed
+
+Times = NDArray[np.datetime64]
+
+
+def saturation(temperature: Floats, over: str = "auto") -> Floats:
+    """Saturation pressure where the temperature is known, not a number elsewhere."""
+    found = np.full(np.shape(temperature), np.nan)
+    known = np.isfinite(temperature)
+    found[known] = air.saturation_vapor_pressure(temperature[known], over=over)
+    return found
+
+
+@dataclass(frozen=True, eq=False)
+class Record:
+    """What was measured at one place."""
+
+    place: str
+    time: Times = field(repr=False)  # standard time, rising
+    temperature: Floats = field(repr=False)  # not a number where nothing was read
+    vapor_pressure: Floats = field(repr=False)  # the same
+    moisture_content: Floats | None = field(default=None, repr=False)  # of wood [mass %]
+    rain: Floats | None = field(default=None, repr=False)  # since the row before [m]
+
+    @property
+    def relative_humidity(self) -> Floats:
+        """[-]; over ice below 0 degC, as everywhere in this kit."""
+        return self.vapor_pressure / saturation(self.temperature)
+
+    @property
+    def dew_point(self) -> Floats:
+        """Dew point, or frost point below 0 degC [degC]."""
+        known = np.isfinite(self.vapor_pressure) & (self.vapor_pressure > 1.0)
+        found = np.full(self.time.size, np.nan)
+        found[known] = air.dew_point(self.vapor_pressure[known])
+        return found
+
+    @property
+    def interval(self) -> float:
+        """The usual step between rows [s]."""
+        return float(np.median(np.diff(self.time)).astype("timedelta64[s]").astype(float))
+
+    def corrected(self, temperature: float = 0.0, relative_humidity: float = 0.0, hours: float = 0.0) -> Self:
+        """The record with a sensor's offsets [K] and [-] added, and its clock put ahead by so many hours."""
+        warm = within("Temperature offset", temperature, -20.0, 20.0, "K")
+        damp = within("Humidity offset", relative_humidity, -0.5, 0.5, "%")
+        late = within("Time shift", hours, -24.0, 24.0, "h")
+        vapor = np.maximum(self.relative_humidity + damp, 0.0) * saturation(self.temperature + warm)
+        shift = np.timedelta64(round(late * 3600), "s")
+        return replace(self, time=self.time + shift, temperature=self.temperature + warm, vapor_pressure=vapor)
+
+
+@dataclass(frozen=True, eq=False)
+class Readings:
+    """A file, read: its records, what was assumed, what was odd."""
+
+    records: tuple[Record, ...]  # one for each place
+    guess: Guess
+    notes: tuple[str, ...] = ()  # what was left out or filled, in sentences
+
+    @property
+    def places(self) -> tuple[str, ...]:
+        """The places there are records of."""
+        return tuple(record.place for record in self.records)
+
+    def __getitem__(self, place: str) -> Record:
+        for record in self.records:
+            if record.place == place:
+                return record
+        raise UnknownName("place in the readings", place, self.places)
+
 
 # What a sensor can show; anything beyond is an error code [SI].
 _CAN_BE = {
@@ -23,46 +99,19 @@ _CAN_BE = {
 }
 
 
-def read(path, guess=None, place=None):
+def read(path: str | PathLike[str], guess: Guess | None = None, place: str | None = None) -> Readings:
     """The readings in a CSV file from any logger.
 
-    Parameters
-    ----------
-    path : path
-    guess : Guess, optional
-        What the file is, where the reader's own guess is wrong; see
-        `Guess.change` and `Guess.column`.
-    place : str, optional
-        Where the sensor was, for columns that do not say it.
-
-    Returns
-    -------
-    Readings
-        In SI and standard time, rising; a row that stands twice is read once.
-
-    Raises
-    ------
-    BadFile
-        One sentence that says what is wrong, and where.
-
-    Notes
-    -----
     Humidity sensors are taken to show relative humidity over liquid water in
     frost too, as most do; the vapor pressure is worked out so.
-
-    Examples
-    --------
-    >>> from dryward.weather.loggers import sample
-    >>> with sample("messy-semicolon") as path:
-    ...     readings = read(path, place="cavity")
-    >>> readings["cavity"].interval
-    3600.0
     """
     name = Path(path).name
     guess = guess or guessed(path)
     rows = sheet.lines(path)
     table = sheet.cells(name, rows, guess.delimiter)[guess.header_lines :]
-    notes, kept, times = [], [], []
+    undated: list[int] = []  # numbers of lines
+    kept: list[list[str]] = []
+    moments: list[datetime] = []
     width = max(c.number for c in guess.columns if c.unit) if any(c.unit for c in guess.columns) else 0
     if table and len(table[-1]) < width:
         table[-1] = ["cut off"]  # a last line without all its cells is not trusted
@@ -71,14 +120,14 @@ def read(path, guess=None, place=None):
         at = sheet.moment(found, guess.date_order) if found else None
         if at is None:
             if any(row):
-                notes.append(number)
+                undated.append(number)
             continue
         kept.append(row)
-        times.append(at)
+        moments.append(at)
     if len(kept) < 2:
         raise BadFile(f"{name} has {len(kept)} readings with a date that is understood so; at least 2 are needed.")
-    notes = _left_out(name, notes, rows)
-    times = _standard(times, guess, notes, name)
+    notes = _left_out(name, undated, rows)
+    times = _standard(moments, guess, notes, name)
     series = {c: _series(c, kept, guess.decimal, notes, name) for c in guess.columns if c.unit}
     order, times = _ordered(times, notes, name)
     fallback = place or place_in(name.lower()) or "cavity"
@@ -86,7 +135,7 @@ def read(path, guess=None, place=None):
     return Readings(records, guess, tuple(notes))
 
 
-def _left_out(name, numbers, rows):
+def _left_out(name: str, numbers: list[int], rows: Sequence[str]) -> list[str]:
     if not numbers:
         return []
     last = len(rows)
@@ -96,15 +145,17 @@ def _left_out(name, numbers, rows):
     return [f"{name}: lines without a date are left out: {some}."]
 
 
-def _standard(times, guess, notes, name):
+def _standard(times: list[datetime], guess: Guess, notes: list[str], name: str) -> Times:
     """Naive standard time for each row."""
     aware = [t for t in times if t.tzinfo is not None]
     if aware:
-        zone = min(t.utcoffset() for t in aware)
+        zone = min(t.utcoffset() or timedelta() for t in aware)
         hours = zone.total_seconds() / 3600
         notes.append(f"{name}: times carry their zone and are put on UTC{hours:+g} h.")
-        times = [t if t.tzinfo is None else (t - t.utcoffset() + zone).replace(tzinfo=None) for t in times]
-    stamps = np.array(times, dtype="datetime64[s]")
+        times = [
+            t if t.tzinfo is None else (t - (t.utcoffset() or timedelta()) + zone).replace(tzinfo=None) for t in times
+        ]
+    stamps: Times = np.array(times, dtype="datetime64[s]")
     if guess.clock == "daylight saving time":
         return stamps - np.timedelta64(3600, "s")
     if guess.clock == "standard time":
@@ -123,7 +174,7 @@ def _standard(times, guess, notes, name):
     return stamps - np.where(ahead, np.timedelta64(3600, "s"), np.timedelta64(0, "s"))
 
 
-def _series(column, rows, decimal, notes, name):
+def _series(column: Column, rows: list[list[str]], decimal: str, notes: list[str], name: str) -> Floats:
     i = column.number - 1
     values = np.array([sheet.number(row[i], decimal) if i < len(row) else np.nan for row in rows])
     if column.quantity in ("temperature", "dew point", "relative humidity", "rain"):
@@ -139,7 +190,7 @@ def _series(column, rows, decimal, notes, name):
     return values
 
 
-def _ordered(times, notes, name):
+def _ordered(times: Times, notes: list[str], name: str) -> tuple[NDArray[np.int_], Times]:
     order = np.argsort(times, kind="stable")
     if np.any(np.diff(times) < np.timedelta64(0, "s")):
         notes.append(f"{name}: rows were not in the order of time and are sorted.")
@@ -157,10 +208,12 @@ def _ordered(times, notes, name):
     return order[first], times
 
 
-def _records(series, times, fallback, name, notes):
-    places = {}
-    for column, values in series.items():
-        places.setdefault(column.place or fallback, {}).setdefault(column.quantity, values)
+def _records(
+    series: dict[Column, Floats], times: Times, fallback: str, name: str, notes: list[str]
+) -> tuple[Record, ...]:
+    places: dict[str, dict[str, Floats]] = {}
+    for column, numbers in series.items():
+        places.setdefault(column.place or fallback, {}).setdefault(column.quantity, numbers)
     found, gauge = [], None
     for place, values in places.items():
         temperature, humidity, dew = (values.get(q) for q in ("temperature", "relative humidity", "dew point"))
@@ -186,181 +239,28 @@ def _records(series, times, fallback, name, notes):
     return tuple(sorted(found, key=lambda record: rank.get(record.place, len(rank))))
 
 
-def saturation(temperature, over="auto"):
-    """Saturation pressure where the temperature is known.
-
-    Parameters
-    ----------
-    temperature : array of n
-        [degC], -100 to 200, or not a number.
-    over : {"auto", "water", "ice"}
-        As in `air.saturation_vapor_pressure`.
-
-    Returns
-    -------
-    array of n
-        [Pa], not a number where the temperature is none.
-
-    Examples
-    --------
-    >>> saturation(np.array([20.0, np.nan])).round(1).tolist()
-    [2338.8, nan]
-    """
-    found = np.full(np.shape(temperature), np.nan)
-    known = np.isfinite(temperature)
-    found[known] = air.saturation_vapor_pressure(temperature[known], over=over)
-    return found
-
-
-@dataclass(frozen=True, eq=False)
-class Record:
-    """What was measured at one place.
-
-    Parameters
-    ----------
-    place : str
-        ``"indoors"``, ``"cavity"``, ``"outdoors"`` or any other word.
-    time : array of n
-        Standard time, rising, datetime64[s].
-    temperature : array of n
-        [degC], -60 to 95; not a number where nothing was read.
-    vapor_pressure : array of n
-        [Pa], 0 to 90 000; not a number where nothing was read.
-    moisture_content : array of n, optional
-        Of wood [mass %], 0 to 200.
-    rain : array of n, optional
-        Since the row before [m], 0 to 0.5.
-
-    Examples
-    --------
-    >>> times = np.array(["2024-01-01T00", "2024-01-01T01"], dtype="datetime64[s]")
-    >>> Record("cavity", times, np.array([1.0, 2.0]), np.array([500.0, 500.0])).interval
-    3600.0
-    """
-
-    place: str
-    time: np.ndarray = field(repr=False)
-    temperature: np.ndarray = field(repr=False)
-    vapor_pressure: np.ndarray = field(repr=False)
-    moisture_content: np.ndarray | None = field(default=None, repr=False)
-    rain: np.ndarray | None = field(default=None, repr=False)
-
-    @property
-    def relative_humidity(self):
-        """[-]; over ice below 0 degC, as everywhere in this kit."""
-        return self.vapor_pressure / saturation(self.temperature)
-
-    @property
-    def dew_point(self):
-        """Dew point, or frost point below 0 degC [degC]."""
-        known = np.isfinite(self.vapor_pressure) & (self.vapor_pressure > 1.0)
-        found = np.full(self.time.size, np.nan)
-        found[known] = air.dew_point(self.vapor_pressure[known])
-        return found
-
-    @property
-    def interval(self):
-        """The usual step between rows [s]."""
-        return float(np.median(np.diff(self.time)).astype("timedelta64[s]").astype(float))
-
-    def corrected(self, temperature=0.0, relative_humidity=0.0, hours=0.0):
-        """The record with a sensor's offset and a wrong clock put right.
-
-        Parameters
-        ----------
-        temperature : float
-            Added to the temperature [K], -20 to 20.
-        relative_humidity : float
-            Added to the relative humidity [-], -0.5 to 0.5.
-        hours : float
-            Added to the time [h], -24 to 24.
-        """
-        warm = within("Temperature offset", temperature, -20.0, 20.0, "K")
-        damp = within("Humidity offset", relative_humidity, -0.5, 0.5, "%")
-        late = within("Time shift", hours, -24.0, 24.0, "h")
-        vapor = np.maximum(self.relative_humidity + damp, 0.0) * saturation(self.temperature + warm)
-        shift = np.timedelta64(round(late * 3600), "s")
-        return replace(self, time=self.time + shift, temperature=self.temperature + warm, vapor_pressure=vapor)
-
-
-@dataclass(frozen=True, eq=False)
-class Readings:
-    """A file, read: its records, what was assumed, what was odd.
-
-    Parameters
-    ----------
-    records : tuple of Record
-        One for each place.
-    guess : Guess
-        What was assumed.
-    notes : tuple of str
-        What was left out or filled, in sentences.
-
-    Examples
-    --------
-    >>> from dryward.weather.loggers import read, sample
-    >>> with sample("cause-air-leak") as path:
-    ...     read(path).places
-    ('indoors', 'cavity', 'outdoors')
-    """
-
-    records: tuple
-    guess: object
-    notes: tuple = ()
-
-    @property
-    def places(self):
-        """The places there are records of."""
-        return tuple(record.place for record in self.records)
-
-    def __getitem__(self, place):
-        for record in self.records:
-            if record.place == place:
-                return record
-        raise UnknownName("place in the readings", place, self.places)
-
-
-def moisture_content(reading, temperature, slope=1.0, offset=0.0):
+@overload
+def moisture_content(reading: float, temperature: float, slope: float = 1.0, offset: float = 0.0) -> float: ...
+@overload
+def moisture_content(
+    reading: float | Floats, temperature: Floats, slope: float = 1.0, offset: float = 0.0
+) -> Floats: ...
+def moisture_content(
+    reading: float | Floats, temperature: float | Floats, slope: float = 1.0, offset: float = 0.0
+) -> float | Floats:
     """Moisture content of wood from a pin meter's reading and the wood's temperature.
 
     Cold wood conducts less, so a meter set for room temperature reads too
     low in a cold roof: 15 on the dial at -7 degC is near 19 %.
 
-    Parameters
-    ----------
-    reading : float or array
-        On the dial, set to Douglas fir [mass %], 0 to 60.
-    temperature : float or array
-        Of the wood [degC], -35 to 60.
-    slope, offset : float, optional
-        Of the species, from the meter's booklet: slope [-] 0.5 to 2, offset
-        [mass %] -10 to 10; 1 and 0 for Douglas fir.
-
-    Returns
-    -------
-    float or array
-        [mass %].
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    Notes
-    -----
     Good to about one point between 7 and 25 %; above fiber saturation (near
     28 %) a pin meter gives no number to trust.  Charts in meters' booklets
     differ from it, and from each other, by up to one and a half points.
+    `slope` and `offset` are those of the species in the meter's booklet, 1
+    and 0 for Douglas fir.
 
-    References
-    ----------
     Pfaff and Garrahan 1986, Forest Products Journal 36(3), 28, from memory;
     held against correction charts printed in two meters' manuals.
-
-    Examples
-    --------
-    >>> round(moisture_content(15.0, -7.0), 1)
-    18.6
     """
     dial = within("Meter reading", reading, 0.0, 60.0, "mass %")
     t = within("Wood temperature", temperature, -35.0, 60.0, "°C")

@@ -19,17 +19,19 @@ The files are written by::
     python -c "from dryward.weather.loggers import samples; samples.write('somewhere')"
 """
 
-import re
+from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from importlib.resources import as_file
 from importlib.resources import files as resources
+from os import PathLike
 from pathlib import Path
 
 import numpy as np
 
 from dryward import air
+from dryward.air.saturation import Floats
 from dryward.checks import UnknownName
 from dryward.units import DAY, KELVIN, STEFAN_BOLTZMANN, from_si
 from dryward.weather.indoor import vapor_excess
@@ -47,70 +49,22 @@ _NAMES = (
 )
 
 
-def names():
-    """The sample files there are.
-
-    Returns
-    -------
-    tuple of str
-
-    Examples
-    --------
-    >>> names()[0]
-    'messy-semicolon'
-    """
+def names() -> tuple[str, ...]:
+    """The sample files there are."""
     return _NAMES
 
 
 @contextmanager
-def sample(name):
-    """The path of a sample file, while it is looked at.
-
-    Parameters
-    ----------
-    name : str
-        One of `names`.
-
-    Yields
-    ------
-    path
-
-    Raises
-    ------
-    UnknownName
-        When there is no such file.
-
-    Examples
-    --------
-    >>> with sample("cause-air-leak") as path:
-    ...     path.suffix
-    '.csv'
-    """
+def sample(name: str) -> Iterator[Path]:
+    """The path of a sample file, while it is looked at."""
     if name not in _NAMES:
         raise UnknownName("sample file", name, _NAMES)
     with as_file(resources("dryward.weather") / "data" / "loggers" / f"{name}.csv") as path:
         yield path
 
 
-def write(folder):
-    """Writes every sample file into a folder.
-
-    Parameters
-    ----------
-    folder : path
-        It must exist; files of the same name are replaced.
-
-    Returns
-    -------
-    tuple of path
-
-    Examples
-    --------
-    >>> from tempfile import TemporaryDirectory
-    >>> with TemporaryDirectory() as folder:
-    ...     len(write(folder))
-    9
-    """
+def write(folder: str | PathLike[str]) -> tuple[Path, ...]:
+    """Writes every sample file into a folder."""
     made = []
     for name, raw in files().items():
         path = Path(folder, f"{name}.csv")
@@ -119,18 +73,8 @@ def write(folder):
     return tuple(made)
 
 
-def files():
-    """The contents of every sample file, made anew.
-
-    Returns
-    -------
-    dict of str to bytes
-
-    Examples
-    --------
-    >>> files()["messy-semicolon"].decode("cp1252").splitlines()[1]
-    'Datum;Uhrzeit;Temperatur °C;rel. Feuchte %'
-    """
+def files() -> dict[str, bytes]:
+    """The contents of every sample file, made anew."""
     made = {
         "messy-semicolon": semicolon(),
         "messy-report": report(),
@@ -141,29 +85,11 @@ def files():
     return made | {f"cause-{cause}": cause_file(cause) for cause in CAUSES}
 
 
-def cause_file(cause, place="cold"):
-    """Four weeks of one roof in US units: room, cavity, outdoors, pin meter, rain.
-
-    Parameters
-    ----------
-    cause : str
-        A key of `FAULTS`.
-    place : str, optional
-        One of `weather.demos`.
-
-    Returns
-    -------
-    bytes
-        A CSV file.
-
-    Examples
-    --------
-    >>> cause_file("air-leak").decode().count("\\n")
-    673
-    """
+def cause_file(cause: str, place: str = "cold") -> bytes:
+    """Four weeks of one roof in US units: room, cavity, outdoors, pin meter, rain."""
     story = four_weeks(cause, place)
     titles = ["Date and time"]
-    columns = []
+    columns: list[Floats] = []
     for where in ("indoors", "cavity", "outdoors"):
         temperature, vapor = getattr(story, where)
         titles += [f"{where.capitalize()} temperature (F)", f"{where.capitalize()} RH (%)"]
@@ -178,216 +104,7 @@ def cause_file(cause, place="cold"):
     return ("\n".join(lines) + "\n").encode()
 
 
-def checked_numbers(raw):
-    """Every number in a file, to hold a kept file against a new one.
-
-    Parameters
-    ----------
-    raw : bytes
-        A sample file.
-
-    Returns
-    -------
-    array
-        [any], any numbers, in the order of the file.
-
-    Examples
-    --------
-    >>> checked_numbers(b"a 1.5; 2,5").tolist()
-    [1.5, 2.5]
-    """
-    text = raw.decode("utf-16" if raw[:2] == b"\xff\xfe" else "cp1252")
-    return np.array([float(n.replace(",", ".")) for n in re.findall(r"\d+[.,]\d+|\d+", text)])
-
-
-#: The year written in the files; no leap year, as the invented weather.
-YEAR = 2023
-
-
-def shown_humidity(temperature, vapor):
-    """What a humidity sensor shows: over liquid water, in frost too.
-
-    Parameters
-    ----------
-    temperature : array of n
-        [degC], -60 to 95.
-    vapor : array of n
-        [Pa], 0 or more.
-
-    Returns
-    -------
-    array of n
-        [%].
-
-    Examples
-    --------
-    >>> round(float(shown_humidity(20.0, 1169.4)), 1)
-    50.0
-    """
-    return 100 * vapor / air.saturation_vapor_pressure(temperature, over="water")
-
-
-def dial(moisture, temperature):
-    """What a pin meter shows: the correction for cold wood, backwards.
-
-    Parameters
-    ----------
-    moisture : array of n
-        Of the wood [mass %], 0 to 60.
-    temperature : array of n
-        Of the wood [degC], -35 to 60.
-
-    Returns
-    -------
-    array of n
-        On the dial [mass %].
-
-    Examples
-    --------
-    >>> round(float(dial(moisture_content(15.0, -7.0), -7.0)), 6)
-    15.0
-    """
-    zero, one = moisture_content(0.0, temperature), moisture_content(1.0, temperature)
-    return (moisture - zero) / (one - zero)
-
-
-def _some(cause, where, count):
-    story = four_weeks(cause)
-    temperature, vapor = (series[:count] for series in getattr(story, where))
-    return temperature, vapor, shown_humidity(temperature, vapor)
-
-
-def semicolon():
-    """Decimal comma, day first, date and clock apart, the Windows alphabet, a doubled row, a word for no reading.
-
-    Returns
-    -------
-    bytes
-
-    Examples
-    --------
-    >>> len(semicolon()) > 1000
-    True
-    """
-    temperature, _, humidity = _some("nothing", "cavity", 96)
-    lines = ["Logger im Dach;;;", "Datum;Uhrzeit;Temperatur °C;rel. Feuchte %"]
-    start = datetime(YEAR, 1, 8, 0, 0)
-    for i, (t, rh) in enumerate(zip(temperature, humidity, strict=True)):
-        at = start + timedelta(hours=i)
-        lines.append(f"{at:%d.%m.%Y;%H:%M};{t:.1f};{rh:.1f}".replace(".", ",").replace(",", ".", 2))
-    lines.insert(40, lines[39])
-    lines[60] = lines[60].rsplit(";", 2)[0] + ";Fehler;---"
-    return ("\r\n".join(lines) + "\r\n").encode("cp1252")
-
-
-def report():
-    """Lines of a report above and below, month first, AM and PM, °F, and the clock put back in November.
-
-    Returns
-    -------
-    bytes
-
-    Examples
-    --------
-    >>> len(report()) > 1000
-    True
-    """
-    temperature, _, humidity = _some("air-leak", "indoors", 120)
-    lines = [
-        "Plot title: upstairs hall",
-        "Serial number: 0000-0000",
-        "Sample rate: 30 min",
-        "",
-        "#,Date Time,Temp (°F),RH (%),Battery (V)",
-    ]
-    summer = datetime(YEAR, 11, 3, 0, 0)
-    for i in range(239):
-        at = summer + timedelta(minutes=30 * i)
-        if at >= datetime(YEAR, 11, 5, 2, 0):
-            at -= timedelta(hours=1)
-        t, rh = from_si(temperature[i // 2], "degF"), humidity[i // 2]
-        lines.append(f"{i + 1},{at.month}/{at.day}/{at:%y %I:%M:%S %p},{t:.2f},{rh:.1f},3.0{i % 3}")
-    lines += ["", "End of file,,,,", "Maximum,,80,60,"]
-    return ("\n".join(lines) + "\n").encode("utf-8-sig")
-
-
-def dew_point():
-    """Tabs, UTF-16, times with their zone, dew point in place of humidity, gaps and dashes.
-
-    Returns
-    -------
-    bytes
-
-    Examples
-    --------
-    >>> len(dew_point()) > 1000
-    True
-    """
-    temperature, vapor, _ = _some("indoor-humidity", "cavity", 110)
-    dew = air.dew_point(vapor, over="water")
-    lines = ["Timestamp\tTemp, °C\tDew Point, °C\tLight (lux)"]
-    start = datetime(YEAR, 2, 1, 0, 0)
-    for i in range(110):
-        if 30 <= i < 39:
-            continue
-        cell = "--" if i in (70, 71) else f"{dew[i]:.2f}"
-        lines.append(f"{start + timedelta(hours=i):%Y-%m-%dT%H:%M:%S}-05:00\t{temperature[i]:.2f}\t{cell}\t0")
-    return ("\n".join(lines) + "\n").encode("utf-16")
-
-
-def no_titles():
-    """No titles at all, quoted decimal commas between commas, days and months that could be either.
-
-    Returns
-    -------
-    bytes
-
-    Examples
-    --------
-    >>> len(no_titles()) > 1000
-    True
-    """
-    temperature, _, humidity = _some("nothing", "indoors", 72)
-    lines = []
-    start = datetime(YEAR, 3, 4, 6, 0)
-    for i in range(72):
-        t, rh = (f"{v:.1f}".replace(".", ",") for v in (temperature[i], humidity[i]))
-        at = start + timedelta(hours=i)
-        lines.append(f'"{at:%d/%m/%Y %H:%M}","{t}","{rh}"')
-    return ("\n".join(lines) + "\n").encode()
-
-
-def three_places():
-    """Three places in one file, humidity as a fraction, rows out of order, error codes, a last line cut off.
-
-    Returns
-    -------
-    bytes
-
-    Examples
-    --------
-    >>> len(three_places()) > 1000
-    True
-    """
-    story = four_weeks("rain-leak")
-    titles = "Time;Room T [C];Room RH [-];Ridge T [C];Ridge RH [-];Outside T [C];Outside RH [-];Wood MC [%]"
-    start, rows = datetime(YEAR, 3, 25, 0, 0), []
-    shown = dial(story.wood, story.cavity[0])
-    for i in range(72):
-        at = start + timedelta(hours=i)
-        if at >= datetime(YEAR, 3, 26, 2, 0):
-            at += timedelta(hours=1)
-        cells = []
-        for where in ("indoors", "cavity", "outdoors"):
-            temperature, vapor = getattr(story, where)
-            cells += [f"{temperature[i]:.1f}", f"{shown_humidity(temperature[i], vapor[i]) / 100:.3f}"]
-        cells.append(f"{shown[i]:.1f}")
-        if i in (20, 21):
-            cells[2] = "-999"
-        rows.append(f"{at:%Y/%m/%d %H:%M};" + ";".join(cells))
-    rows[50], rows[51] = rows[51], rows[50]
-    return ("\n".join([titles, *rows]) + "\n2023/03/28").encode()
-
+# --- the roof all files are made of ------------------------------------------------
 
 DAYS = 28
 
@@ -423,19 +140,19 @@ class Story:
     """The story's series, hourly: temperatures [degC], vapor pressures [Pa], wood [mass %], rain [mm]."""
 
     first_hour: int
-    indoors: tuple
-    cavity: tuple
-    outdoors: tuple
-    wood: np.ndarray
-    rain: np.ndarray
+    indoors: tuple[Floats, Floats]
+    cavity: tuple[Floats, Floats]
+    outdoors: tuple[Floats, Floats]
+    wood: Floats
+    rain: Floats
 
 
-def _wood_humidity(moisture):
+def _wood_humidity(moisture: float) -> float:
     """Relative humidity at the wood's surface, from its moisture [mass %]; a rough S-curve."""
     return 1.0 - np.exp(-((moisture / 13.0) ** 1.9))
 
 
-def _slow(series, hours):
+def _slow(series: Floats, hours: float) -> Floats:
     """A series behind a film: it follows over this many hours."""
     found, value = np.empty_like(series), series[:48].mean()
     for i, now in enumerate(series):
@@ -444,7 +161,7 @@ def _slow(series, hours):
     return found
 
 
-def _room(outdoor_vapor, fault):
+def _room(outdoor_vapor: Floats, fault: Fault) -> tuple[Floats, Floats]:
     clock = np.arange(outdoor_vapor.size) % 24
     made = 7.5 + 3.0 * np.isin(clock, (17, 18)) + 1.5 * (clock > 16)  # kg a day
     shower = np.isin(clock, (7, 21)).astype(float)
@@ -457,28 +174,13 @@ def _room(outdoor_vapor, fault):
     return temperature, np.minimum(level + steam, 0.98 * air.saturation_vapor_pressure(temperature))
 
 
-def four_weeks(cause, place="cold"):
-    """Four weeks of an invented roof.
-
-    Parameters
-    ----------
-    cause : str
-        A key of `FAULTS`.
-    place : str, optional
-        One of `weather.demos`.
-
-    Returns
-    -------
-    Story
-
-    Examples
-    --------
-    >>> four_weeks("air-leak").wood.size
-    672
-    """
+def four_weeks(cause: str, place: str = "cold") -> Story:
+    """Four weeks of an invented roof with one of `FAULTS`, in one of `weather.demos`."""
     fault, year = FAULTS[cause], demo(place)
     pick = (np.arange(DAYS * 24) + (fault.first_day - 1) * 24) % year.hours
     outside_temperature, outside_vapor = year.temperature[pick], year.vapor_pressure[pick]
+    assert year.sky_longwave is not None  # every invented year has a sky and a sun
+    assert year.global_horizontal is not None
     rain = np.zeros(pick.size)
     for start, count, rate in _RAIN:
         rain[start : start + count] = rate
@@ -510,3 +212,108 @@ def four_weeks(cause, place="cold"):
         wood,
         rain,
     )
+
+
+# --- files that are a mess, each in its own way -----------------------------------
+
+#: The year written in the files; no leap year, as the invented weather.
+YEAR = 2023
+
+
+def shown_humidity(temperature: Floats, vapor: Floats) -> Floats:
+    """What a humidity sensor shows [%]: over liquid water, in frost too."""
+    return 100 * vapor / air.saturation_vapor_pressure(temperature, over="water")
+
+
+def dial(moisture: Floats, temperature: Floats) -> Floats:
+    """What a pin meter shows: the correction for cold wood, backwards."""
+    zero, one = moisture_content(0.0, temperature), moisture_content(1.0, temperature)
+    return (moisture - zero) / (one - zero)
+
+
+def _some(cause: str, where: str, count: int) -> tuple[Floats, Floats, Floats]:
+    story = four_weeks(cause)
+    temperature, vapor = (series[:count] for series in getattr(story, where))
+    return temperature, vapor, shown_humidity(temperature, vapor)
+
+
+def semicolon() -> bytes:
+    """Decimal comma, day first, date and clock apart, the Windows alphabet, a doubled row, a word for no reading."""
+    temperature, _, humidity = _some("nothing", "cavity", 96)
+    lines = ["Logger im Dach;;;", "Datum;Uhrzeit;Temperatur °C;rel. Feuchte %"]
+    start = datetime(YEAR, 1, 8, 0, 0)
+    for i, (t, rh) in enumerate(zip(temperature, humidity, strict=True)):
+        at = start + timedelta(hours=i)
+        lines.append(f"{at:%d.%m.%Y;%H:%M};{t:.1f};{rh:.1f}".replace(".", ",").replace(",", ".", 2))
+    lines.insert(40, lines[39])
+    lines[60] = lines[60].rsplit(";", 2)[0] + ";Fehler;---"
+    return ("\r\n".join(lines) + "\r\n").encode("cp1252")
+
+
+def report() -> bytes:
+    """Lines of a report above and below, month first, AM and PM, °F, and the clock put back in November."""
+    temperature, _, humidity = _some("air-leak", "indoors", 120)
+    lines = [
+        "Plot title: upstairs hall",
+        "Serial number: 0000-0000",
+        "Sample rate: 30 min",
+        "",
+        "#,Date Time,Temp (°F),RH (%),Battery (V)",
+    ]
+    summer = datetime(YEAR, 11, 3, 0, 0)
+    for i in range(239):
+        at = summer + timedelta(minutes=30 * i)
+        if at >= datetime(YEAR, 11, 5, 2, 0):
+            at -= timedelta(hours=1)
+        t, rh = from_si(temperature[i // 2], "degF"), humidity[i // 2]
+        lines.append(f"{i + 1},{at.month}/{at.day}/{at:%y %I:%M:%S %p},{t:.2f},{rh:.1f},3.0{i % 3}")
+    lines += ["", "End of file,,,,", "Maximum,,80,60,"]
+    return ("\n".join(lines) + "\n").encode("utf-8-sig")
+
+
+def dew_point() -> bytes:
+    """Tabs, UTF-16, times with their zone, dew point in place of humidity, gaps and dashes."""
+    temperature, vapor, _ = _some("indoor-humidity", "cavity", 110)
+    dew = air.dew_point(vapor, over="water")
+    lines = ["Timestamp\tTemp, °C\tDew Point, °C\tLight (lux)"]
+    start = datetime(YEAR, 2, 1, 0, 0)
+    for i in range(110):
+        if 30 <= i < 39:
+            continue
+        cell = "--" if i in (70, 71) else f"{dew[i]:.2f}"
+        lines.append(f"{start + timedelta(hours=i):%Y-%m-%dT%H:%M:%S}-05:00\t{temperature[i]:.2f}\t{cell}\t0")
+    return ("\n".join(lines) + "\n").encode("utf-16")
+
+
+def no_titles() -> bytes:
+    """No titles at all, quoted decimal commas between commas, days and months that could be either."""
+    temperature, _, humidity = _some("nothing", "indoors", 72)
+    lines = []
+    start = datetime(YEAR, 3, 4, 6, 0)
+    for i in range(72):
+        t, rh = (f"{v:.1f}".replace(".", ",") for v in (temperature[i], humidity[i]))
+        at = start + timedelta(hours=i)
+        lines.append(f'"{at:%d/%m/%Y %H:%M}","{t}","{rh}"')
+    return ("\n".join(lines) + "\n").encode()
+
+
+def three_places() -> bytes:
+    """Three places in one file, humidity as a fraction, rows out of order, error codes, a last line cut off."""
+    story = four_weeks("rain-leak")
+    titles = "Time;Room T [C];Room RH [-];Ridge T [C];Ridge RH [-];Outside T [C];Outside RH [-];Wood MC [%]"
+    start, rows = datetime(YEAR, 3, 25, 0, 0), []
+    shown = dial(story.wood, story.cavity[0])
+    for i in range(72):
+        at = start + timedelta(hours=i)
+        if at >= datetime(YEAR, 3, 26, 2, 0):
+            at += timedelta(hours=1)
+        cells = []
+        for where in ("indoors", "cavity", "outdoors"):
+            temperature, vapor = getattr(story, where)
+            cells += [f"{temperature[i]:.1f}", f"{shown_humidity(temperature[i], vapor[i]) / 100:.3f}"]
+        cells.append(f"{shown[i]:.1f}")
+        if i in (20, 21):
+            cells[2] = "-999"
+        rows.append(f"{at:%Y/%m/%d %H:%M};" + ";".join(cells))
+    rows[50], rows[51] = rows[51], rows[50]
+    return ("\n".join([titles, *rows]) + "\n2023/03/28").encode()

@@ -2,8 +2,10 @@
 
 import csv
 import re
-from datetime import UTC, datetime, timedelta, timezone
+from collections.abc import Iterable, Sequence
+from datetime import UTC, datetime, timedelta, timezone, tzinfo
 from itertools import pairwise
+from os import PathLike
 from pathlib import Path
 
 from dryward.checks import BadFile
@@ -16,30 +18,8 @@ _CONTROL = re.compile(r"[\x00-\x08\x0b\x0c\x0e-\x1f]")
 _FORMULA = re.compile(r"\s*(=|@|[+-]\s*[A-Za-z]+\s*[(!|])")
 
 
-def lines(path):
-    """The lines of a text file.
-
-    Parameters
-    ----------
-    path : path
-        UTF-8, UTF-16 with its mark, or the Windows alphabet of western Europe.
-
-    Returns
-    -------
-    tuple of str
-        Empty lines at the end are left out.
-
-    Raises
-    ------
-    BadFile
-        When it cannot be opened, is too large, or is not text.
-
-    Examples
-    --------
-    >>> lines("nowhere.csv")
-    Traceback (most recent call last):
-    dryward.checks.BadFile: nowhere.csv cannot be opened: no such file or directory.
-    """
+def lines(path: str | PathLike[str]) -> tuple[str, ...]:
+    """The lines of a text file, in UTF-8, UTF-16 with its mark, or the Windows alphabet of western Europe."""
     name = Path(path).name
     try:
         with open(path, "rb") as file:
@@ -61,7 +41,7 @@ def lines(path):
     return tuple(found)
 
 
-def _decoded(raw):
+def _decoded(raw: bytes) -> str | None:
     marked = raw.startswith((b"\xff\xfe", b"\xfe\xff"))
     alphabets = ("utf-16",) if marked else ("utf-8-sig", "cp1252")
     for alphabet in alphabets:
@@ -72,33 +52,8 @@ def _decoded(raw):
     return None
 
 
-def cells(name, rows, delimiter):
-    """Each line cut into cells, blanks around them taken off.
-
-    Parameters
-    ----------
-    name : str
-        Of the file, for the sentence.
-    rows : sequence of str
-        Lines.
-    delimiter : str
-        One character.
-
-    Returns
-    -------
-    list of list of str
-
-    Raises
-    ------
-    BadFile
-        When a cell begins like a spreadsheet's formula: a file of readings
-        has none, and whoever opens it would run it.
-
-    Examples
-    --------
-    >>> cells("a.csv", ['1;"21,4" ;x'], ";")
-    [['1', '21,4', 'x']]
-    """
+def cells(name: str, rows: Iterable[str], delimiter: str) -> list[list[str]]:
+    """Each line cut into cells; one like a spreadsheet's formula is refused, for whoever opens it would run it."""
     found = []
     for number, line in enumerate(rows, start=1):
         try:
@@ -115,33 +70,16 @@ def cells(name, rows, delimiter):
     return found
 
 
-def likely_delimiter(rows):
+def likely_delimiter(rows: Sequence[str]) -> str | None:
     """The character that cuts the most lines into the same number of cells.
 
-    Parameters
-    ----------
-    rows : sequence of str
-        Lines.
-
-    Returns
-    -------
-    str or None
-        None when no character cuts them alike.
-
-    Notes
-    -----
     Between equals the comma loses: where another one stands, it is a decimal
     comma.
-
-    Examples
-    --------
-    >>> likely_delimiter(["01.02.2024;21,4;45,0", "02.02.2024;21,5;45,1"])
-    ';'
     """
     best, score = None, 0.5
     sample = [row for row in rows[:3000] if row.strip()]
     for delimiter in DELIMITERS:
-        counts = {}
+        counts: dict[int, int] = {}
         for row in sample:
             width = len(next(csv.reader([row[:5000]], delimiter=delimiter), []))
             counts[width] = counts.get(width, 0) + 1
@@ -153,28 +91,8 @@ def likely_delimiter(rows):
     return best
 
 
-def number(cell, decimal="."):
-    """The number in a cell, with or without a unit behind it.
-
-    Parameters
-    ----------
-    cell : str
-        Such as ``"21,4 °C"``.
-    decimal : {".", ","}
-        The decimal sign.
-
-    Returns
-    -------
-    float
-        Not a number where the cell holds none.
-
-    Examples
-    --------
-    >>> number("21,4 °C", ",")
-    21.4
-    >>> number("--")
-    nan
-    """
+def number(cell: str, decimal: str = ".") -> float:
+    """The number in a cell, with or without a unit behind it; not a number where there is none."""
     match = _NUMBER[decimal].fullmatch(cell)
     return float(match[1].replace(",", ".")) if match else float("nan")
 
@@ -198,22 +116,13 @@ _SERIAL = re.compile(r"([2-6]\d{4})(?:[.,](\d+))?")
 _SERIAL_START = datetime(1899, 12, 30)
 
 
-def date_parts(text):
-    """The numbers in a written date, before anyone says which is the day.
+#: Three numbers of a date as written, hour, minute, second, zone.
+DateParts = tuple[int, int, int, int, int, int, str | None]
 
-    Parameters
-    ----------
-    text : str
-        Such as ``"3/4/2024 1:05 PM"``.
 
-    Returns
-    -------
-    tuple or None
-        Three numbers of the date as written, hour, minute, second, zone; None
-        for anything else.
+def date_parts(text: str) -> DateParts | None:
+    """The numbers in a written date, before anyone says which is the day; None for anything else.
 
-    Examples
-    --------
     >>> date_parts("3/4/2024 1:05 PM")
     (3, 4, 2024, 13, 5, 0, None)
     """
@@ -235,7 +144,7 @@ def date_parts(text):
     return int(a), int(b), int(c), hour, int(minute or 0), int(second or 0), zone
 
 
-def _serial(text):
+def _serial(text: str) -> DateParts | None:
     match = _SERIAL.fullmatch(text)
     if not match:
         return None
@@ -244,26 +153,8 @@ def _serial(text):
     return moment.year, moment.month, moment.day, moment.hour, moment.minute, moment.second, None
 
 
-def moment(found, order):
-    """The time that some parts mean, in one order of the date.
-
-    Parameters
-    ----------
-    found : tuple
-        From `date_parts`.
-    order : {"ymd", "mdy", "dmy"}
-        A year of four digits in front always means year, month, day.
-
-    Returns
-    -------
-    datetime or None
-        None when there is no such day.
-
-    Examples
-    --------
-    >>> moment(date_parts("3/4/2024 1:05 PM"), "dmy").month
-    4
-    """
+def moment(found: DateParts, order: str) -> datetime | None:
+    """The time that some parts mean in one order of the date; None when there is no such day."""
     a, b, c, hour, minute, second, zone = found
     if a > 31:
         order = "ymd"
@@ -281,36 +172,15 @@ def moment(found, order):
     return at if zone is None else at.replace(tzinfo=_zone(zone))
 
 
-def _zone(text):
+def _zone(text: str) -> tzinfo:
     if text in ("Z", "UTC", "GMT"):
         return UTC
     sign = -1 if text[0] == "-" else 1
     return timezone(sign * timedelta(hours=min(int(text[1:3]), 23), minutes=min(int(text[-2:]), 59)))
 
 
-def likely_order(found):
-    """Which order of day, month and year the dates are written in.
-
-    Parameters
-    ----------
-    found : sequence of tuple
-        From `date_parts`, in the order of the file.
-
-    Returns
-    -------
-    tuple of str
-        The order, and why.
-
-    Raises
-    ------
-    BadFile
-        When no order makes dates of them all.
-
-    Examples
-    --------
-    >>> likely_order([date_parts("13/4/2024"), date_parts("14/4/2024")])
-    ('dmy', 'only so is every date a date')
-    """
+def likely_order(found: Sequence[DateParts]) -> tuple[str, str]:
+    """Which order of day, month and year the dates of a file are written in, and why."""
     if all(f[0] > 31 for f in found):
         return "ymd", "the year stands first"
     read = {order: [t.replace(tzinfo=None) for f in found if (t := moment(f, order))] for order in ORDERS}
@@ -327,37 +197,18 @@ def likely_order(found):
         raise BadFile("The dates are not understood in any order of day, month and year.")
     if len(fits) == 1:
         return next(iter(fits)), "only so is every date a date"
-    best = min(fits, key=fits.get)
+    best = min(fits, key=lambda order: fits[order])
     if sorted(fits.values())[0] < sorted(fits.values())[1]:
         return best, "only so does time run on in even steps"
     return ("mdy" if "mdy" in fits else best), "not sure: day and month can be swapped"
 
 
-def clock_change(before, after, interval):
-    """Whether the clock was put forward or back between two rows.
+def clock_change(before: datetime, after: datetime, interval: float) -> int:
+    """Whether the clock was put forward (1) or back (-1) between two rows that follow each other, or neither (0).
 
-    Parameters
-    ----------
-    before, after : datetime
-        Two rows that follow each other.
-    interval : float
-        The usual step between rows [s], above 0.
-
-    Returns
-    -------
-    int
-        1 forward (to daylight saving time), -1 back, 0 neither.
-
-    Notes
-    -----
     A change is a step one hour too long or too short, up to four in the
     morning of a Sunday on which clocks are changed somewhere.  A row that is
     missing in just that hour looks the same.
-
-    Examples
-    --------
-    >>> clock_change(datetime(2024, 11, 3, 1, 30), datetime(2024, 11, 3, 1, 0), 1800)
-    -1
     """
     if after.weekday() != 6 or after.hour > 4 or interval > 7200:
         return 0

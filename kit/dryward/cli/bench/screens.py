@@ -1,0 +1,85 @@
+"""How fast the screens are: a slider's move, and the start of a lesson."""
+
+import io
+from collections.abc import Iterator
+from typing import Any
+
+from dryward.cli.bench.timing import Measurement, in_a_new_process, medians
+
+_PAGE_ID = "where-it-gets-wet"
+_MOVED = "RH_in"
+
+
+def _inline(state: Any) -> None:
+    """What a notebook does with pyplot at each move: a new figure, two axes, its labels, a PNG."""
+    import matplotlib as mpl
+
+    mpl.use("agg")
+    from matplotlib import pyplot
+
+    profile = state.profile
+    figure, (left, right) = pyplot.subplots(1, 2, figsize=(9, 4.5))
+    left.plot(profile.depth, profile.temperature, label="temperature")
+    left.axvspan(profile.depth[1], profile.depth[-2], alpha=0.2)
+    left.set(xlabel="depth", ylabel="temperature")
+    left.legend()
+    right.plot(profile.vapor_resistance, profile.vapor_pressure, label="vapor")
+    right.plot(profile.vapor_resistance, profile.saturation_vapor_pressure, label="saturation")
+    right.set(xlabel="vapor resistance", ylabel="pressure")
+    right.legend()
+    figure.savefig(io.BytesIO(), format="png")
+    pyplot.close(figure)
+
+
+def pictures() -> Iterator[Measurement]:
+    """A slider's move to the picture's bytes, beside the usual ways to draw: milliseconds."""
+    from dryward import panels
+
+    page = panels.page(_PAGE_ID, unit_system="us")
+    control = page.controls[_MOVED]
+    values = [control.min + (control.max - control.min) * share for share in (0.35, 0.45, 0.55, 0.65)]
+    turn = iter(range(10**9))
+
+    def update() -> None:
+        control.value = values[next(turn) % len(values)]
+
+    drawing, again_drawing = page.draws(), page.draws()
+    state = page.views(page.state)
+
+    def whole() -> None:
+        again_drawing.redraw(state)
+        again_drawing.canvas.print_png(io.BytesIO())
+
+    ours, kept, again, usual = medians(update, lambda: drawing.layers(state), whole, lambda: _inline(page.state))
+    yield Measurement("slider to picture, strips and words included", ours * 1e3, "ms", rule="at most", target=15.0)
+    yield Measurement("one picture, its ground kept", kept * 1e3, "ms", "the whole drawn again", again * 1e3)
+    yield Measurement("one picture, its ground kept", kept * 1e3, "ms", "a new figure by pyplot", usual * 1e3)
+
+
+_CLOCK = "import time; start = time.perf_counter()\n{code}\nprint(time.perf_counter() - start)"
+_PAGE = "from dryward import panels; page = panels.page('{id}'); page.picture"
+#: Private and shared memory of the process, by its share [MB].
+_MEMORY = """
+{code}
+import os, sys
+try:
+    lines = open(f"/proc/{{os.getpid()}}/smaps_rollup").read().splitlines()
+    print(next(int(line.split()[1]) for line in lines if line.startswith("Pss:")) / 1000)
+except OSError:
+    import resource
+    most = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
+    print(most / (1e6 if sys.platform == "darwin" else 1e3))
+"""
+
+
+def start() -> Iterator[Measurement]:
+    """Import, first picture, memory; each in new processes: seconds, MB."""
+    steady = _PAGE.format(id="where-it-gets-wet")
+    seconds = in_a_new_process(_CLOCK.format(code="import dryward.panels"))
+    yield Measurement("import of the pages", seconds, "s")
+    seconds = in_a_new_process(_CLOCK.format(code=steady))
+    yield Measurement("new process to first picture, steady lesson", seconds, "s", rule="at most", target=2.5)
+    bare = in_a_new_process(_MEMORY.format(code="import matplotlib.figure, ipywidgets"))
+    ours = in_a_new_process(_MEMORY.format(code=steady))
+    yield Measurement("memory of a steady lesson", ours, "MB", rule="at most", target=100.0)
+    yield Measurement("memory of NumPy, Matplotlib and the widgets alone", bare, "MB")
