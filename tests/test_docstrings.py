@@ -22,7 +22,7 @@ CONTRACT = {
         "saturation_vapor_pressure vapor_pressure relative_humidity dew_point humidity_ratio vapor_density "
         "standard_pressure moist_air MoistAir"
     ),
-    "units": "to_si from_si show read",
+    "units": "to_si from_si show quantity",
     "building": (
         "Material FixedMembrane VariableMembrane LaminateMembrane AirSpace Layer Framing Assembly "
         "material membrane air_space preset presets load save"
