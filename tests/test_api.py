@@ -4,15 +4,17 @@ import builtins
 import subprocess
 import sys
 from importlib import import_module
+from pathlib import Path
 
 import numpy as np
 import pytest
 from matplotlib.figure import Figure
 
 import dryward as dw
-from dryward import building, verdict
+from dryward import building, cli, verdict
 from dryward.building.job import Job, Place, Tightness
 from dryward.checks import OutOfRange, PlainError
+from dryward.cli import api as page
 from dryward.exhibit import Exhibit, NotInstalled
 from dryward.report import review
 from dryward.report.tables import columns
@@ -289,3 +291,47 @@ def test_a_kind_that_nobody_draws_says_so():
         Odd().plot()
     with pytest.raises(OutOfRange, match="There is no table of"):
         Odd().to_table()
+
+
+# --- the page of the names -------------------------------------------------------------
+
+
+def test_the_page_is_as_it_was_made():
+    """Make it anew with ``dryward api --write`` after a change of a public docstring."""
+    made = Path(__file__).parents[1] / page.PAGE
+    assert made.read_text("utf-8") == page.page()
+
+
+def test_the_page_has_every_public_name_and_no_other():
+    told = {each for _, _, each, _ in page.entries()}
+    for home, names in dw.PUBLIC.items():
+        if home not in ("checks", "building.job"):  # an error, and a part of a job
+            assert set(names) - {"indoor"} <= told
+    typed = [each for _, each, _, _ in page.entries()]
+    assert len(typed) == len(set(typed))
+    for name in typed:
+        thing = dw
+        for part in name.split(".")[1:]:
+            thing = getattr(thing, part)  # it can be typed as it is told
+        assert (thing.__doc__ or "").strip()
+
+
+def test_one_name_is_shown_with_its_docstring(capsys):
+    assert cli.main(["api", "steady.profile"]) == 0
+    out = capsys.readouterr().out
+    assert out.startswith("dw.steady.profile(assembly, indoor, outdoor, saturation=None)")
+    assert "ISO 13788:2012" in out
+    assert cli.main(["api", "profile"]) == 0  # the one at a prompt, and the one it asks
+    assert capsys.readouterr().out.count("\n    Examples\n") == 2
+
+
+def test_the_list_has_a_line_for_each_name(capsys):
+    assert cli.main(["api"]) == 0
+    lines = capsys.readouterr().out.splitlines()
+    assert lines[0] == "import dryward as dw"
+    assert sum(line.startswith("  dw.") for line in lines) == len(page.entries())
+
+
+def test_a_name_that_is_not_public_is_one_sentence(capsys):
+    assert cli.main(["api", "proflie"]) == 2
+    assert 'There is no public name "proflie"; did you mean profile' in capsys.readouterr().err

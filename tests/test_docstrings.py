@@ -14,33 +14,11 @@ import re
 import pytest
 from numpydoc.docscrape import FunctionDoc
 
+from dryward.cli.api import CHAPTERS
 from package import all_names, load, parameters, tree
 
-#: What a user types, by the door it stands at.
-CONTRACT = {
-    "air": (
-        "saturation_vapor_pressure vapor_pressure relative_humidity dew_point humidity_ratio vapor_density "
-        "standard_pressure moist_air MoistAir"
-    ),
-    "units": "to_si from_si show quantity",
-    "building": (
-        "Material FixedMembrane VariableMembrane LaminateMembrane AirSpace Layer Framing Assembly "
-        "material membrane air_space preset presets load save"
-    ),
-    "weather": "Air MonthlyClimate HourlyWeather read_epw demo demos",
-    "weather.indoor": "constant humidity_class by_outdoor_temperature moisture_balance",
-    "verdict": "Criterion Finding Verdict of_year of_months of_steady",
-    "physics.steady": "WetPlane Profile profile sweep",
-    "physics.drying": "Drying rates",
-    "physics.monthly": "Months balance",
-    "physics.hourly": "simulate Hours LayerHours batch",
-    "physics.ventspace": "VentSpace",
-    "physics.airleak": "Leak",
-    "physics.sky": "temperature",
-    "physics.mold": "index",
-    "physics.limits": "Range dry_range",
-    "panels": "page",
-}
+#: What a user types, by the door it stands at: what `dryward api` shows.
+CONTRACT = {door: names.split() for _, door, names in CHAPTERS}
 
 
 def public(door, name):
@@ -51,12 +29,10 @@ def public(door, name):
     return module, node
 
 
-OBJECTS = [
-    pytest.param(*public(door, name), id=f"{door}.{name}") for door, names in CONTRACT.items() for name in names.split()
-]
+OBJECTS = [pytest.param(*public(door, name), id=f"{door}.{name}") for door, names in CONTRACT.items() for name in names]
 ALL = [pytest.param(m, n, id=f"{m}.{n.name}".removeprefix("dryward.")) for m, n in all_names()]
 #: Rooms whose functions take and give quantities.
-NUMBERS = ("dryward.air", "dryward.building", "dryward.weather", "dryward.physics")
+NUMBERS = ("dryward.air", "dryward.building", "dryward.weather", "dryward.physics", "dryward.api")
 #: Words by which a range is given.
 RANGE = re.compile(
     r"\d[\d ]*(\.\d+)?(e-?\d+)? (\([^)]*\) )?to |above|below|or more|at least|at most|\bany\b|rising|as in|same|one of"

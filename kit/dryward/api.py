@@ -209,7 +209,8 @@ def sweep(roof: Roof, indoor: AirLike, outdoor: AirLike, **varied: Quantity | It
         What is not varied.
     **varied : list of float or str
         By the keywords of `steady.sweep`, such as
-        ``indoor_relative_humidity`` or ``inner_membrane_permeance``.
+        ``indoor_relative_humidity`` [-] or ``inner_membrane_permeance``
+        [kg/(s m2 Pa)]; any that the thing may have.
 
     Returns
     -------
@@ -293,7 +294,7 @@ def dry_range(roof: Roof, indoor: AirLike, outdoor: AirLike, variable: str, valu
     variable : str
         A keyword of `steady.sweep`, such as ``"indoor_relative_humidity"``.
     values : list of float or str
-        What it takes.
+        What it takes [SI], or texts with their units; any that it may have.
 
     Returns
     -------
@@ -327,7 +328,7 @@ def months(roof: Roof, place: PlaceLike = "cold", room: RoomLike = 0.4) -> Month
     place : str, path, HourlyWeather, MonthlyClimate or two lists of 12
         As in `year`.
     room : float, str, Air or a rule of `weather.indoor`
-        As in `year`.
+        As in `year`: a humidity [-], 0.05 to 0.95, an air, or a rule.
 
     Returns
     -------
@@ -383,7 +384,7 @@ def year(
         humidities: they have no hours, and the answer is that of `months`.
     room : float, str, Air or a rule of `weather.indoor`
         The humidity of the rooms in the heating season [-], 0.05 to 0.95, at
-        70 degF, and a cooled house in summer; or one air for all year; or a
+        21 degC, and a cooled house in summer; or one air for all year; or a
         rule.
     ach50 : float or str, optional
         The blower-door test: air changes at 50 Pa [1/h], 0 to 50.  Not given:

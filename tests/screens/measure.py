@@ -74,7 +74,7 @@ def opened(browser, address):
     window.wait_for_timeout(1500)
     if window.locator(".dw-locked").count():
         window.click(".dw-prediction input[type=radio] >> nth=0")
-        window.wait_for_selector(".dw-sheet:not(.dw-locked)")
+        window.wait_for_selector(".dw-page:not(.dw-locked)")
     return window
 
 

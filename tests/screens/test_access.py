@@ -68,7 +68,7 @@ def findings(window, axe):
 def opened(window, server, id):
     window.goto(server.entry)
     window.goto(f"{server.address}lesson/{id}")
-    window.wait_for_selector(".dw-sheet", timeout=90_000)
+    window.wait_for_selector(".dw-page", timeout=90_000)
 
 
 def test_pages_round_the_lessons(server, screen, axe):
@@ -126,7 +126,7 @@ def test_tab_goes_through_everything_in_order_and_shows_where_it_is(server, scre
     reached = {each["key"] for each in seen}
     wanted = set(
         screen.evaluate(
-            "[...document.querySelectorAll('.dw-sheet :is(input:not([type=radio]), select, button, summary)')]"
+            "[...document.querySelectorAll('.dw-page :is(input:not([type=radio]), select, button, summary)')]"
             ".filter(e => !e.disabled && e.offsetParent).map(e => e.dataset.key)"
         )
     )
@@ -186,7 +186,7 @@ def test_at_twice_the_size_everything_is_still_reached(server, browser):
     window.click(".dw-prediction input[type=radio] >> nth=0")
     window.wait_for_selector(".dw-range:not([disabled])")
     small = window.evaluate(
-        """() => [...document.querySelectorAll('.dw-sheet :is(button, select, summary, .dw-range)')]
+        """() => [...document.querySelectorAll('.dw-page :is(button, select, summary, .dw-range)')]
           .filter(e => e.offsetParent)
           .filter(e => { const b = e.getBoundingClientRect();
             return b.height < 24 || b.right > innerWidth + 1 || b.left < -1 })

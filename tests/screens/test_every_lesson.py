@@ -18,7 +18,7 @@ from dryward.teaching.progress import Progress
 IDS = lessons.pages()
 #: Elements wider than the room they have, which would be cut off or lie over others.
 SPILLED = """
-    [...document.querySelectorAll('.dw-sheet *')]
+    [...document.querySelectorAll('.dw-page *')]
         .filter(e => !e.closest('.dw-status, select, .dw-strip, .dw-desk') && e.clientWidth > 0)
         .filter(e => e.scrollWidth > e.clientWidth + 1 && getComputedStyle(e).display !== 'inline')
         .map(e => e.className + ': ' + e.textContent.slice(0, 40))
@@ -204,7 +204,7 @@ def test_wrong_and_right_answers_are_replied_to(page):
 @pytest.mark.parametrize("lesson", [each for each in lessons.lessons() if each.number], ids=lambda each: each.id)
 def test_it_opens_unlocks_and_moves_in_a_browser(lab, screen, lesson):
     screen.goto(lab(lesson.file))
-    screen.wait_for_selector(".dw-sheet", timeout=90_000)
+    screen.wait_for_selector(".dw-page", timeout=90_000)
     screen.click(".dw-prediction input[type=radio] >> nth=0")
     screen.wait_for_selector(".dw-said")
     sliders = screen.locator(".dw-range")

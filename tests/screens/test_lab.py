@@ -109,7 +109,7 @@ def test_the_working_part_fits_a_small_laptop(lesson):
     lesson.evaluate("document.querySelector('.jp-WindowedPanel-outer').scrollTop = 0")
     foot = lesson.locator(SENTENCE).bounding_box()
     assert foot["y"] + foot["height"] <= 768
-    right = lesson.locator(".dw-sheet").bounding_box()
+    right = lesson.locator(".dw-page").bounding_box()
     assert right["x"] + right["width"] <= 1366
 
 
@@ -118,7 +118,7 @@ def test_nothing_is_cut_off(lesson):
         lesson.click(f"[data-key={mode}]")
         lesson.wait_for_timeout(400)
         spilled = lesson.evaluate(
-            "[...document.querySelectorAll('.dw-sheet *')].filter(e => !e.closest('.dw-status, select, .dw-strip')"
+            "[...document.querySelectorAll('.dw-page *')].filter(e => !e.closest('.dw-status, select, .dw-strip')"
             " && e.scrollWidth > e.clientWidth + 1 && getComputedStyle(e).display !== 'inline' && e.clientWidth > 0)"
             ".map(e => e.className + ': ' + e.textContent.slice(0, 40))"
         )
@@ -130,12 +130,12 @@ def test_nothing_is_cut_off(lesson):
 
 def test_every_control_is_reached_and_named(lesson):
     unnamed = lesson.evaluate(
-        "[...document.querySelectorAll('.dw-sheet :is(input, select, button, summary)')]"
+        "[...document.querySelectorAll('.dw-page :is(input, select, button, summary)')]"
         ".filter(e => !(e.labels?.length || e.getAttribute('aria-label') || e.textContent.trim()))"
         ".map(e => e.outerHTML.slice(0, 80))"
     )
     unsheltered = lesson.evaluate(
-        "[...document.querySelectorAll('.dw-sheet :is(input, select, button, summary)')]"
+        "[...document.querySelectorAll('.dw-page :is(input, select, button, summary)')]"
         ".filter(e => !e.hasAttribute('data-lm-suppress-shortcuts')).map(e => e.outerHTML.slice(0, 80))"
     )
     assert (unnamed, unsheltered) == ([], [])

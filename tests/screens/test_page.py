@@ -1,6 +1,8 @@
 """A page without a browser: what it offers, its lock, its messages, its errors."""
 
 import asyncio
+import inspect
+import re
 import subprocess
 import sys
 from concurrent.futures import ThreadPoolExecutor
@@ -9,7 +11,9 @@ import pytest
 
 from dryward import building, panels, units
 from dryward.checks import OutOfRange, UnknownName
+from dryward.panels import protocol
 from dryward.panels.learner import Settings
+from dryward.panels.page import Page
 from dryward.physics import steady
 from dryward.teaching.progress import Progress
 from dryward.verdict import of_steady
@@ -224,6 +228,78 @@ def test_a_mistake_in_a_page_is_raised_from_code_and_said_in_the_browser(page, m
     assert page.widget.live["trouble"] == (
         "This page could not do that (KeyError). Run its cell again to start afresh."
     )
+
+
+#: What no page of this version sends: an unknown kind, fields missing, of another kind or beyond what there is.
+MALFORMED = (
+    None,
+    [],
+    "typed",
+    {},
+    {"kind": 7},
+    {"kind": ["moved"]},
+    {"kind": "erase"},
+    {"kind": "__init__"},
+    {"kind": "typed"},
+    {"kind": "typed", "name": "T_out", "text": 20},
+    {"kind": "typed", "name": "T_outt", "text": "20"},
+    {"kind": "typed", "name": "Outer", "text": "osb"},
+    {"kind": "moved", "serial": "1", "system": "us", "values": {}},
+    {"kind": "moved", "serial": 1, "system": "us", "values": [20.0]},
+    {"kind": "action", "name": "refresh"},
+    {"kind": "desk", "key": None, "value": ""},
+    {"kind": "desk", "key": "task:start:no-such-task", "value": ""},
+    {"kind": "desk", "key": "task:", "value": ""},
+    {"kind": "predict", "choice": 99},
+    {"kind": "predict", "choice": -1},
+    {"kind": "predict", "choice": True},
+    {"kind": "hands", "choice": 99, "by": 1},
+    {"kind": "answer", "number": 3, "choice": 0},
+    {"kind": "answer", "number": -1, "choice": 0},
+    {"kind": "answer", "number": 0, "choice": 99},
+    {"kind": "fold", "key": "arithmetic", "open": "yes"},
+    {"kind": "projector", "value": 1},
+)
+
+
+@pytest.mark.parametrize("content", MALFORMED, ids=repr)
+def test_what_no_page_sends_is_one_sentence_and_changes_nothing(page, content):
+    before = page.at, page.result, dict(page.widget.frame)
+    page.hear(content)
+    assert page.trouble == "This page did not understand what the browser sent; run its cell again."
+    assert page.widget.live["trouble"] == page.trouble
+    assert (page.at, page.result, page.widget.frame) == before
+    page.hear({"kind": "typed", "name": "T_out", "text": "20"})
+    assert page.trouble == ""
+
+
+def test_a_page_drawn_by_another_version_says_so(page):
+    page.hear({"kind": "opened", "version": protocol.VERSION + 1})
+    assert page.trouble == "This page was drawn by another version of the kit; run its cell again."
+
+
+def test_values_of_controls_that_are_not_there_or_cannot_be_are_left(page):
+    kept = page.at
+    page.widget.moves = {"serial": 3, "system": "us", "values": {"Tout": 5, "T_out": "warm", "Outer": ["osb"]}}
+    assert page.at == kept
+    assert set(page.widget.live["errors"]) == {"T_out", "Outer"}
+    assert page.trouble == ""
+
+
+@pytest.mark.parametrize("kind", protocol.MESSAGES)
+def test_each_message_has_the_method_that_answers_it(kind):
+    taken = list(inspect.signature(getattr(Page, f"_on_{kind}")).parameters)[1:]
+    assert [name for name in taken if name != "buffers"] == list(protocol.MESSAGES[kind])
+
+
+def test_the_browser_sends_and_reads_what_the_tables_have(page):
+    script = page.widget._esm
+    sent = set(re.findall(r'kind: "([a-z_]+)"', script))
+    assert sent | {"moved"} == set(protocol.MESSAGES)
+    assert f"const VERSION = {protocol.VERSION};" in script
+    for name, table in (("frame", protocol.Frame), ("live", protocol.Live)):
+        read = set(re.findall(rf"\b{name}\.([a-z_]+)", script))
+        assert read == set(table.__annotations__) == set(getattr(page.widget, name)), name
 
 
 def test_strips_agree_with_the_physics(page):

@@ -26,7 +26,7 @@ def server(tmp_path_factory):
 def unlock(window, address):
     """Open a lesson and make its prediction."""
     window.goto(address)
-    window.wait_for_selector(".dw-sheet", timeout=90_000)
+    window.wait_for_selector(".dw-page", timeout=90_000)
     window.click(".dw-prediction input[type=radio] >> nth=0")
     window.wait_for_selector(".dw-said")
 
@@ -58,9 +58,9 @@ def test_from_the_first_page_along_a_way(server, screen):
     assert screen.url == server.address  # the key does not stay in the address
     screen.click("text=Half-day session")
     screen.click("a:text('3. Which way vapor goes')")
-    screen.wait_for_selector(".dw-sheet", timeout=60_000)
+    screen.wait_for_selector(".dw-page", timeout=60_000)
     screen.click("a:text('Next: 4. Temperature through the layers')")
-    screen.wait_for_selector(".dw-sheet", timeout=60_000)
+    screen.wait_for_selector(".dw-page", timeout=60_000)
     assert screen.url.endswith("/lesson/temperature-through-layers?way=half-day")
     screen.click("text=All lessons")
     assert "looked at" in screen.inner_text("main")
@@ -73,7 +73,7 @@ def test_the_index_with_its_plan_leads_to_lessons(server, screen):
     screen.click("text=Start here")
     screen.wait_for_selector(".dw-lesson-link", timeout=60_000)
     screen.click(".dw-lesson-link >> nth=1")
-    screen.wait_for_selector(".dw-sheet .dw-picture[src]", timeout=60_000)
+    screen.wait_for_selector(".dw-page .dw-picture[src]", timeout=60_000)
     assert re.search(r"/lesson/[a-z-]+$", screen.url)
     assert (screen.errors, screen.strangers) == ([], [])
 
@@ -127,6 +127,6 @@ def test_a_stranger_sees_the_door(server, browser):
     assert "That is not the password" in window.inner_text("[role=alert]")
     window.fill("#password", server.secret)
     window.keyboard.press("Enter")
-    window.wait_for_selector(".dw-sheet", timeout=60_000)
+    window.wait_for_selector(".dw-page", timeout=60_000)
     assert window.url.endswith("/lesson/july")
     context.close()

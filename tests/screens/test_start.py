@@ -111,7 +111,7 @@ def test_its_links_open_lessons_and_nothing_is_covered(lab, screen):
     screen.wait_for_selector(".dw-desk-table", timeout=90_000)
     assert screen.locator(".dw-sentence").is_visible()
     screen.select_option("[data-key=type_size]", "20")
-    screen.wait_for_function("parseFloat(getComputedStyle(document.querySelector('.dw-sheet')).fontSize) > 17")
+    screen.wait_for_function("parseFloat(getComputedStyle(document.querySelector('.dw-page')).fontSize) > 17")
     screen.select_option("[data-key=type_size]", "16")
     assert screen.locator(".dw-desk-table .dw-lesson-link").count() == 17
     screen.click("[data-key='open:which-way-vapor-goes']")

@@ -13,7 +13,7 @@ from pypdf import PdfReader
 from dryward import building, cli, units
 from dryward.building.framing import parallel_path
 from dryward.building.job import DESIGNS, Job, Place, job_text, load_job, parse_job
-from dryward.panels.desk.results import difference
+from dryward.panels.desk.results import difference, names_of
 from dryward.physics import steady
 from dryward.report import document, many, review
 from dryward.report import setting as weathered
@@ -444,7 +444,7 @@ def test_compare_with_preset_climate_and_file(page, id):
     page.act("compare", id)
     assert page.comparing.trouble == ""
     pair = page.comparing.pair
-    assert difference(pair, page.comparing._names()) in spoken(page)
+    assert difference(pair, names_of(*page.comparing.jobs)) in spoken(page)
     (section,) = (part for part in page.widget.desk["sections"] if part["key"] == "compare")
     (table,) = (part for part in section["parts"] if part.get("kind") == "table")
     heads = [row["cells"][0] for row in table["rows"]]
@@ -463,7 +463,7 @@ def test_compare_with_preset_climate_and_file(page, id):
 )
 def test_two_roofs_compared_have_two_names(page, change, names):
     page.comparing.jobs = job(page), dataclasses.replace(job(page), **change)
-    found = page.comparing._names()
+    found = names_of(*page.comparing.jobs)
     assert found[0] != found[1]
     assert names is None or found == names
 

@@ -26,6 +26,7 @@ COMMANDS = {
     "check": "judge one assembly file in words",
     "report": "write the report of one assembly file",
     "evidence": "compute every published check again and print the table",
+    "api": "show what can be typed in Python",
     "bench": "measure the speed of the kit beside its peers",
 }
 _DEFAULT = "lessons"

@@ -4,16 +4,24 @@
 `dryward.panels.page`.
 """
 
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
 # The module `page` is loaded here, before the function of that name takes its
 # place in this package; `from dryward.panels.page import Page` works all the same.
 import dryward.panels.page  # noqa: F401
 from dryward.checks import UnknownName
 from dryward.teaching import lessons
 
+if TYPE_CHECKING:
+    from dryward.panels.learner import Settings
+    from dryward.panels.page import Page
+
 __all__ = ["page"]
 
 
-def page(id, unit_system=None, settings=None):
+def page(id: str, unit_system: str | None = None, settings: Settings | None = None) -> Page:
     """The page of a lesson.
 
     Parameters

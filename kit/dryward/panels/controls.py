@@ -343,9 +343,9 @@ class ChoiceControl(Control):
 _DECADE = 25
 
 
-def _same(left: float, right: float, start: float, step: float, unit: str = "") -> dict[str, Scale]:
-    scale = Scale(left, right, start, step, unit)
-    return {"us": scale, "si": scale}
+def _alike(name: str, words: str, quantity: str, scale: Scale, said: str = "") -> Slider:
+    """A slider with one scale in both unit systems."""
+    return Slider(name, words, quantity, scale, scale, said=said)
 
 
 def _permeance(name: str, words: str, start_us: float, start_si: float) -> Slider:
@@ -375,7 +375,7 @@ def _resistance(
 _SLIDERS = (
     # climate
     Slider("T_out", "Outdoor temperature", "temperature", Scale(-20, 100, 20, 1), Scale(-29, 38, -7, 0.5)),
-    Slider("RH_out", "Outdoor humidity", "relative humidity", **_same(30, 100, 80, 1)),
+    _alike("RH_out", "Outdoor humidity", "relative humidity", Scale(30, 100, 80, 1)),
     Slider(
         "Sky",
         "Sky colder than the air by",
@@ -384,18 +384,18 @@ _SLIDERS = (
         Scale(0, 25, 20, 1),
         said="Difference between air and sky",
     ),
-    Slider(
+    _alike(
         "Wind",
         "Wind: 3 calm, 8 breeze, 20 windy",
         "thermal transmittance",
-        **_same(3, 25, 8, 1, "W/(m2 K)"),
+        Scale(3, 25, 8, 1, "W/(m2 K)"),
         said="Heat exchange with the air",
     ),
     # room air
     Slider("T_in", "Indoor temperature", "temperature", Scale(60, 80, 70, 1), Scale(15, 27, 21, 0.5)),
-    Slider("RH_in", "Indoor humidity", "relative humidity", **_same(15, 70, 40, 1)),
+    _alike("RH_in", "Indoor humidity", "relative humidity", Scale(15, 70, 40, 1)),
     Slider("T", "Temperature", "temperature", Scale(0, 100, 70, 1), Scale(-18, 38, 21, 0.5)),
-    Slider("RH", "Relative humidity", "relative humidity", **_same(5, 100, 40, 1)),
+    _alike("RH", "Relative humidity", "relative humidity", Scale(5, 100, 40, 1)),
     Slider("Water", "Water made in the house", "mass flow", Scale(10, 40, 21, 1), Scale(5, 20, 10, 0.5)),
     Slider("Fresh_air", "Fresh air", "air flow", Scale(15, 150, 45, 5), Scale(25, 255, 75, 5)),
     # assembly
@@ -405,7 +405,7 @@ _SLIDERS = (
     _resistance("R_out", "Insulation outside the cavity", 30, 5.3, 0, 0),
     _resistance("R_in", "Insulation inside the membrane", 30, 5.3, 5.5, 1.0),
     _resistance("R_cover", "Insulation under the covering", 4, 0.7, 0, 0),
-    Slider("Gap_share", "Share of the membrane missing", "relative humidity", **_same(0, 20, 0, 0.5)),
+    _alike("Gap_share", "Share of the membrane missing", "relative humidity", Scale(0, 20, 0, 0.5)),
     Slider(
         "dp_vapor",
         "Vapor pressure difference",
@@ -421,8 +421,8 @@ _SLIDERS = (
         Scale(0.06, 26, 6.5, _DECADE, "cm2"),
         log=True,
     ),
-    Slider("dP", "Air pressure across it", "pressure", **_same(0.5, 6, 1, 0.1, "Pa")),
-    Slider("ACH50", "Air changes at 50 Pa", "air change", **_same(0.3, 10, 3, 0.1)),
+    _alike("dP", "Air pressure across it", "pressure", Scale(0.5, 6, 1, 0.1, "Pa")),
+    _alike("ACH50", "Air changes at 50 Pa", "air change", Scale(0.3, 10, 3, 0.1)),
     Slider("Gap", "Vent gap", "length", Scale(0.5, 4, 1.5, 0.25), Scale(12, 100, 38, 1)),
     Slider("Air", "Air speed in the gap", "speed", Scale(10, 100, 20, 5), Scale(0.05, 0.5, 0.1, 0.05)),
 )

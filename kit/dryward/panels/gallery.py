@@ -5,9 +5,12 @@ small pictures beside it anew, from the real pages; run it after a change of a
 lesson or of a picture.
 """
 
+from __future__ import annotations
+
 import io
 import sys
 import tempfile
+from collections.abc import Iterable
 from pathlib import Path
 
 from dryward import panels
@@ -25,19 +28,8 @@ Let the class predict first: the picture gives the start away.
 """
 
 
-def small(picture):
-    """A picture of a page, smaller and lighter.
-
-    Parameters
-    ----------
-    picture : bytes
-        Any format that Pillow reads.
-
-    Returns
-    -------
-    bytes
-        WebP.
-    """
+def small(picture: bytes) -> bytes:
+    """A picture of a page as a WebP, smaller and lighter; of any format that Pillow reads."""
     from PIL import Image
 
     whole = Image.open(io.BytesIO(picture)).convert("RGB")
@@ -50,20 +42,8 @@ def small(picture):
     return out.getvalue()
 
 
-def pages(ids=None, unit_system="us"):
-    """The text and the pictures, by file name.
-
-    Parameters
-    ----------
-    ids : sequence of str, optional
-        Otherwise all lessons.
-    unit_system : {"us", "si"}
-
-    Returns
-    -------
-    dict
-        ``pictures.md`` -> text, ``pictures/<id>.webp`` -> bytes.
-    """
+def pages(ids: Iterable[str] | None = None, unit_system: str = "us") -> dict[str, str | bytes]:
+    """The text and the pictures, by file name: ``pictures.md`` and ``pictures/<id>.webp``."""
     parts, made = [_HEAD], {}
     with tempfile.TemporaryDirectory() as folder:
         for id in ids or lessons.pages():
@@ -78,29 +58,13 @@ def pages(ids=None, unit_system="us"):
     return {"pictures.md": "\n".join(parts), **made}
 
 
-def _inside(alt):
+def _inside(alt: str) -> str:
     # Square brackets would end the text of a picture in Markdown.
     return alt.replace("[", "(").replace("]", ")").replace("\n", " ")
 
 
-def write(folder):
-    """Write the page and its pictures.
-
-    Parameters
-    ----------
-    folder : path
-        The guide's folder.
-
-    Returns
-    -------
-    list of str
-        Names of the files written.
-
-    Raises
-    ------
-    PlainError
-        When they cannot be written.
-    """
+def write(folder: str | Path) -> list[str]:
+    """Write the page and its pictures into the guide's folder, and give their names; PlainError if it cannot."""
     made = pages()
     try:
         (Path(folder) / "pictures").mkdir(parents=True, exist_ok=True)

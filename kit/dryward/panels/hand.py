@@ -4,39 +4,35 @@ Each gives a `Step` whose formula, typed into a calculator as it stands,
 gives its result.  `plain` and `times` write numbers without powers of ten.
 """
 
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
 from dryward import units
 from dryward.panels.wetness import between
 from dryward.teaching.words import Step
 
+if TYPE_CHECKING:
+    from dryward.physics.steady import Profile
+    from dryward.weather import Air
 
-def plain(number):
-    """Three figures and no power of ten: 2860, not 2.86e+03.
 
-    Examples
-    --------
-    >>> plain(2860.7), plain(0.842), plain(50.0)
-    ('2860', '0.842', '50')
-    """
+def plain(number: float) -> str:
+    """Three figures and no power of ten: 2860, not 2.86e+03."""
     return _written(number, 3)
 
 
-def times(ratio):
-    """How many times one thing is another, in two figures.
-
-    Examples
-    --------
-    >>> times(6.31), times(99.8), times(413.0)
-    ('6.3 times', '100 times', '410 times')
-    """
+def times(ratio: float) -> str:
+    """How many times one thing is another, in two figures."""
     return f"{_written(ratio, 2)} times"
 
 
-def _written(number, figures):
+def _written(number: float, figures: int) -> str:
     text = f"{float(f'{number:.{figures}g}'):.12f}"
     return text.rstrip("0").rstrip(".")
 
 
-def pressure(words, temperature, relative_humidity, saturation, system):
+def pressure(words: str, temperature: float, relative_humidity: float, saturation: float, system: str) -> Step:
     """The vapor pressure of an air: its relative humidity of the most it can have."""
     show = units.show
     most = show(saturation, "pressure", system)
@@ -48,7 +44,7 @@ def pressure(words, temperature, relative_humidity, saturation, system):
     )
 
 
-def plane(words, indoor, outdoor, before, total, system):
+def plane(words: str, indoor: float, outdoor: float, before: float, total: float, system: str) -> Step:
     """The temperature of a plane, by the share of R between the room and it.
 
     `before` and `total` are thermal resistances from the room [m2 K/W].
@@ -63,7 +59,7 @@ def plane(words, indoor, outdoor, before, total, system):
     )
 
 
-def flow(words, high, low, permeance, system):
+def flow(words: str, high: float, low: float, permeance: float, system: str) -> Step:
     """The vapor that a pressure step drives through a permeance in a day."""
     show = units.show
     if system == "us":
@@ -77,13 +73,13 @@ def flow(words, high, low, permeance, system):
     )
 
 
-def at_risk(profile):
+def at_risk(profile: Profile) -> int:
     """The more humid of two faces: of the outer layer, where it gets wet in winter, or of the film's back in summer."""
     faces = profile.face("outer layer", "inner"), profile.face("inner membrane", "outer")
     return max(faces, key=lambda node: profile.relative_humidity[node])
 
 
-def stays(profile, indoor, outdoor, node, system):
+def stays(profile: Profile, indoor: Air, outdoor: Air, node: int, system: str) -> list[Step]:
     """What arrives at the wet planes and what leaves them; where there is none, the same for a node, and its humidity.
 
     Water that gathers over a stretch of a layer is worked from both its ends.

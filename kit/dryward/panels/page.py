@@ -110,7 +110,7 @@ from typing import TYPE_CHECKING, Any
 from dryward import units
 from dryward.checks import PlainError, UnknownName
 from dryward.panels import protocol
-from dryward.panels.controls import PLACES, Choice, Control, Slider, standard
+from dryward.panels.controls import PLACES, Choice, Control, Slider, SliderControl, standard
 from dryward.panels.desk import parts
 from dryward.panels.learner import Prediction, Questions, Settings, Tasks
 from dryward.panels.readouts import Readout, Strip
@@ -484,11 +484,6 @@ class Page:
         self.trouble = f"This page could not do that ({type(reason).__name__}). Run its cell again to start afresh."
         self.send_live()
 
-    def _control(self, name: str) -> Control:
-        if name not in self.controls:
-            raise protocol.Malformed
-        return self.controls[name]
-
     def _on_opened(self) -> None:
         self.settings.opened(self.id)
         if self.settings.trouble:
@@ -515,7 +510,9 @@ class Page:
             self._rest(loop)
 
     def _on_typed(self, name: str, text: str | None) -> None:
-        control = self._control(name)
+        control = self.controls.get(name)
+        if not isinstance(control, SliderControl):  # nothing is typed into a choice
+            raise protocol.Malformed
         self._errors.pop(name, None)
         if text is not None:
             try:
@@ -620,7 +617,7 @@ class Page:
         }
         # In one message, so that no curve is ever seen over the axis of another.
         with self.widget.hold_sync():
-            self.widget.live = live
+            self.widget.live = dict(live)
             self.widget.grounds = [ground for ground, _ in self.layers]
 
     def _steps(self) -> list[dict[str, str]]:
@@ -663,14 +660,14 @@ class Page:
                 {"title": each.title, "text": self.say(each.text)} for each in map(words.caution, lesson.cautions)
             ],
         }
-        self.widget.frame = frame
+        self.widget.frame = dict(frame)
 
     def send_desk(self) -> None:
         """Show the sections of the desk anew, those of the practical tasks last."""
         sections = [each for each in self.desk() if each]
         sections += [self._task_section(task) for task in self.tasks.tasks]
         desk: protocol.Desk = {"sections": sections, "unsaved": self.unsaved}
-        self.widget.desk = desk
+        self.widget.desk = dict(desk)
 
     def _task_section(self, task: Any) -> dict[str, Any]:
         solved, said = self.tasks.words.get(task.id, (False, ""))

@@ -152,7 +152,7 @@ class Desk(TypedDict, total=False):
 
 
 _STATIC = files("dryward.panels") / "static"
-_SCRIPTS = ("parts.js", "controls.js", "folds.js", "desk.js", "page.js")
+_SCRIPTS = ("parts.js", "controls.js", "desk.js", "page.js")
 
 
 def _text(name: str) -> str:
@@ -171,7 +171,7 @@ class PageWidget(anywidget.AnyWidget):
 
     frame = traitlets.Dict().tag(sync=True)
     live = traitlets.Dict().tag(sync=True)
-    grounds = traitlets.List().tag(sync=True)
+    grounds: traitlets.List[bytes] = traitlets.List().tag(sync=True)
     desk = traitlets.Dict().tag(sync=True)
     moves = traitlets.Dict().tag(sync=True, echo_update=False)
 

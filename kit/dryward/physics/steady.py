@@ -327,7 +327,10 @@ class Sweep(Exhibit):
     gain : ndarray [kg/(s m2)]
         Water gained at all wet planes.
     highest_relative_humidity : ndarray [-]
-    highest_depth : ndarray [m] and its place; wettest : ndarray of int (node)
+    highest_depth : ndarray [m]
+        Where that is.
+    wettest : ndarray of int
+        Its node.
     wet_planes : ndarray of int
         How many planes are wet.
     dew_point_depth : ndarray [m]

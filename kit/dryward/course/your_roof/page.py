@@ -147,7 +147,7 @@ class YourRoof(Page):
             parts.section(
                 "layers",
                 "Layers",
-                layers.table(draft, system, self.troubles, self.after),
+                layers.table(draft.job.assembly, system, self.troubles, self.after),
                 *(parts.text(words, "dw-trouble", alert=True) for words in layer_order.warnings(draft.job.assembly)),
                 *self._adding(),
             ),
@@ -227,7 +227,7 @@ class YourRoof(Page):
             self._complain(key, str(reason))
             if isinstance(value, str):
                 self.wrong[key] = value[:200]
-        except (ValueError, IndexError, AttributeError):
+        except (ValueError, IndexError, AttributeError, TypeError, KeyError):  # no page of ours sends it
             self._complain(key, "That could not be done; nothing was changed.")
         self.follow()
         self.send_desk()
@@ -286,15 +286,15 @@ class YourRoof(Page):
 
     def _check(self, what):
         if what == "stop":
-            self.checking.stop()
+            self.checking.task.stop()
         else:
             self.checking.run(self.draft.job, DRAWS if what == "spread" else 0)
 
     def _compare(self, what, value):
         if what == "stop":
-            self.comparing.stop()
+            self.comparing.task.stop()
         else:
-            known = self.checking.review if self.checking.job == self.draft.job else None
+            known = self.checking.of(self.draft.job)
             self.comparing.choose(self.draft, self.comparing.id if what == "again" else value, known)
 
     def _roof(self, roof):
@@ -326,7 +326,7 @@ class YourRoof(Page):
         if what == "size":
             self.size = value if value in ("letter", "a4") else self.size
         else:
-            self.printing.make(self.checking, self.draft, what, self.size, self.unit_system)
+            self.printing.make(self.checking.of(self.draft.job), self.draft, what, self.size, self.unit_system)
 
     def _put(self, substance):
         self._roof(layers.put(self.draft.job.assembly, self.after, substance))

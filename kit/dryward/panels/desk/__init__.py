@@ -1,1 +1,1 @@
-"""Benches: pages that are worked on, with layers, files and checks."""
+"""The desk of a page that is worked on: sections under the picture, such as the layers of one's own roof."""

@@ -1,13 +1,14 @@
-"""A roof on the desk: the job, its file, and every step back."""
+"""The roof on the desk as it is being built: the job, its file, and every step back."""
 
-import itertools
+from __future__ import annotations
+
 import re
 import tempfile
 import time
 from pathlib import Path
 
 from dryward import storage
-from dryward.building.job import load_job, parse_job, save_job
+from dryward.building.job import Job, load_job, parse_job, save_job
 from dryward.checks import BadFile
 from dryward.report.setting import setting
 from dryward.weather import read_epw
@@ -21,56 +22,41 @@ _PAUSE = 2.0
 class Draft:
     """One job being built.
 
-    Parameters
-    ----------
-    job : Job
-    name : str
-        What its file would be called.
-    folder : Path, optional
-        Of the learner's files; otherwise the one the kernel runs in.
-
-    Attributes
-    ----------
-    job : Job
-        As it is now.
-    name : str
-        File name, in the learner's folder.
-    wanted : str
-        Name it will be saved under.
-    saved : Job or None
-        As it stands in its file; None before the first save.
+    `job` is what it is now, `saved` as it stands in its file (None before the
+    first save); `name` is its file in the learner's folder, `wanted` the name
+    it will be saved under.
     """
 
-    def __init__(self, job, name="my-roof.toml", folder=None):
+    def __init__(self, job: Job, name: str = "my-roof.toml", folder: Path | None = None) -> None:
         self.folder = Path(folder or Path.cwd())
-        self.job, self.name, self.wanted, self.saved = job, name, name, None
-        self._token, self._back, self._ahead, self._last = None, [], [], None
+        self.job, self.name, self.wanted = job, name, name
+        self.saved: Job | None = None
+        self._token: str | None = None
+        self._last: str | None = None
+        self._back: list[Job] = []
+        self._ahead: list[Job] = []
         self._start, self._when = job, 0.0
 
     @property
-    def unsaved(self):
+    def unsaved(self) -> bool:
         """Whether something would be lost if the page were closed now."""
         return self.job != (self._start if self.saved is None else self.saved)
 
     @property
-    def can_undo(self):
+    def can_undo(self) -> bool:
         """Whether there is a step back."""
         return bool(self._back)
 
     @property
-    def can_redo(self):
+    def can_redo(self) -> bool:
         """Whether there is a step ahead."""
         return bool(self._ahead)
 
-    def change(self, job, merge=None):
+    def change(self, job: Job, merge: str | None = None) -> None:
         """Take a new state of the job.
 
-        Parameters
-        ----------
-        job : Job
-        merge : str, optional
-            Changes with the same word that follow each other at once are one
-            step back: a slider that is dragged.
+        Changes with the same word `merge` that follow each other at once are
+        one step back: a slider that is dragged.
         """
         if job == self.job:
             return
@@ -81,64 +67,43 @@ class Draft:
             self._back = [*self._back[-_STEPS:], self.job]
         self._ahead, self._last, self.job = [], merge, job
 
-    def undo(self):
+    def undo(self) -> None:
         """One step back."""
         if self._back:
             self._ahead.append(self.job)
             self.job, self._last = self._back.pop(), None
 
-    def redo(self):
+    def redo(self) -> None:
         """One step ahead."""
         if self._ahead:
             self._back.append(self.job)
             self.job, self._last = self._ahead.pop(), None
 
-    def start(self, job, name="my-roof.toml"):
+    def start(self, job: Job, name: str = "my-roof.toml") -> None:
         """Begin with another job; the present one stays a step back."""
         self.change(job)
         self.name, self.wanted, self.saved, self._token, self._start = name, name, None, None, job
 
-    def path(self, name):
-        """A file in the learner's folder.
-
-        Parameters
-        ----------
-        name : str
-            A file name without a folder.
-
-        Returns
-        -------
-        Path
-
-        Raises
-        ------
-        BadFile
-            For a name with a folder in it, or none.
-        """
+    def path(self, name: str) -> Path:
+        """A roof file in the learner's folder; BadFile for a name with a folder in it, or none."""
         name = str(name).strip()
         if not name or Path(name).name != name or name.startswith(".") or "\\" in name or len(name) > 80:
             raise BadFile(f'The file name "{name[:60]}" must be a plain name such as my-roof.toml, without a folder.')
         return self.folder / (name if name.lower().endswith(".toml") else f"{name}.toml")
 
-    def files(self):
+    def files(self) -> tuple[str, ...]:
         """Names of the roof files in the learner's folder."""
         return tuple(sorted(each.name for each in self.folder.glob("*.toml")))
 
-    def open(self, name):
-        """Open a file of the learner's folder.
-
-        Raises
-        ------
-        BadFile, UnknownName
-            When it cannot be read, or its weather cannot; nothing is changed then.
-        """
+    def open(self, name: str) -> None:
+        """Open a file of the learner's folder; nothing is changed when it or its weather cannot be read."""
         path = self.path(name)
         job, token = load_job(path)
         setting(job)
         self.change(job)
         self.name, self.wanted, self.saved, self._token, self._start = path.name, path.name, job, token, job
 
-    def take(self, content, name):
+    def take(self, content: bytes, name: str) -> None:
         """Take the bytes of a file from elsewhere; it is not saved yet."""
         if len(content) > storage.LARGEST:
             raise BadFile(f"{name[-60:]}: it is larger than {storage.LARGEST} bytes, too large for a roof.")
@@ -150,23 +115,10 @@ class Draft:
         setting(job)
         self.start(job, self.path(Path(name).name).name)
 
-    def weather(self, content, name):
-        """Keep a weather file of the reader's in the folder, under its own name or the next free one.
+    def weather(self, content: bytes, name: str) -> str:
+        """Keep a weather file of the reader's in the folder, under its own name or the next free one, and give it.
 
-        Parameters
-        ----------
-        content : bytes
-        name : str
-
-        Returns
-        -------
-        str
-            The name it got.
-
-        Raises
-        ------
-        BadFile
-            When it is no weather file; nothing is written then.
+        BadFile when it is no weather file; nothing is written then.
         """
         stem = re.sub(r"[^A-Za-z0-9._-]+", "-", Path(str(name).replace("\\", "/")).stem).strip(".-")[:40] or "weather"
         try:
@@ -174,7 +126,9 @@ class Draft:
                 draft = Path(aside) / f"{stem}.epw"
                 draft.write_bytes(content)
                 read_epw(draft)
-                for count in itertools.count(1):
+                count = 0
+                while True:
+                    count += 1
                     target = self.folder / (f"{stem}.epw" if count == 1 else f"{stem}-{count}.epw")
                     try:
                         storage.write_whole(target, bytes(content), new=True)  # nothing is overwritten
@@ -185,14 +139,8 @@ class Draft:
         except OSError as error:
             raise BadFile(f"{stem}.epw: it cannot be written ({error.strerror}).") from None
 
-    def save(self, name):
-        """Write the job; a file that somebody else wrote meanwhile is left as it is.
-
-        Raises
-        ------
-        BadFile
-            When it cannot be written or would replace another file.
-        """
+    def save(self, name: str) -> None:
+        """Write the job; BadFile when it cannot be written, or somebody else wrote the file meanwhile."""
         path = self.path(name)
         same = path.name == self.name and self._token is not None
         self._token = save_job(self.job, path, self._token if same else storage.NEW)

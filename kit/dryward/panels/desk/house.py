@@ -1,13 +1,23 @@
-"""House."""
+"""Place, room, leak, vents, framing and the hourly run of the roof on the desk: the fields, and what typing does.
+
+Keys are ``set:`` and the name of the field in the job, such as
+``set:room.temperature``.
+"""
+
+from __future__ import annotations
 
 import dataclasses
+from collections.abc import Sequence
 from pathlib import Path
+from typing import Any, TypeVar
 
 from dryward import building, units, weather
-from dryward.building import Framing
-from dryward.building.job import DESIGNS, Place, Tightness, Vent
+from dryward.building import Assembly, Framing
+from dryward.building.job import DESIGNS, Job, Place, Room, Tightness, Vent
 from dryward.checks import OutOfRange
 from dryward.panels.desk import parts
+from dryward.panels.desk.layers import Troubles
+from dryward.panels.desk.parts import Part
 from dryward.report.setting import design_year
 
 _ROOMS = (
@@ -22,7 +32,7 @@ _FACES = (("0", "north"), ("90", "east"), ("180", "south"), ("270", "west"))
 _COLORS = (("0.3", "pale"), ("0.5", "middle"), ("0.7", "gray or brown"), ("0.9", "dark"))
 
 
-def _shown(value, name, system):
+def _shown(value: float, name: str, system: str) -> str:
     _, us, si = FIELDS[name]
     unit = us if system == "us" else si
     return (
@@ -33,13 +43,13 @@ def _shown(value, name, system):
     )
 
 
-def _plainly(number):
+def _plainly(number: float) -> str:
     """At most four digits; a whole number where that is meant."""
     return f"{round(number, 1):.4g}" if abs(number) < 1000 else f"{number:.0f}"
 
 
-def _field(job, name, label, system, troubles, size=9):
-    target = job
+def _field(job: Job, name: str, label: str, system: str, troubles: Troubles, size: int = 9) -> Part:
+    target: Any = job
     for step in name.split("."):
         target = getattr(target, step)
     return parts.field(
@@ -47,26 +57,15 @@ def _field(job, name, label, system, troubles, size=9):
     )
 
 
-def _number(name, label, value, troubles, unit="", size=6):
+def _number(name: str, label: str, value: float, troubles: Troubles, unit: str = "", size: int = 6) -> Part:
     return parts.field(f"set:{name}", label, f"{value:g}", unit=unit, size=size, error=troubles.get(f"set:{name}", ""))
 
 
-def place_section(job, system, troubles, upload_limit, wants_file=False):
+def place_section(job: Job, system: str, troubles: Troubles, upload_limit: int, wants_file: bool = False) -> Part:
     """Place and room.
 
-    Parameters
-    ----------
-    job : Job
-    system : {"us", "si"}
-    troubles : dict
-    upload_limit : int
-        Largest weather file [bytes].
-    wants_file : bool, optional
-        A weather file was asked for and none was given yet.
-
-    Returns
-    -------
-    dict
+    `upload_limit` is the largest weather file [bytes]; with `wants_file` one
+    was asked for and none was given yet.
     """
     place, room = job.place, job.room
     kind = "file" if wants_file else place.kind
@@ -168,19 +167,8 @@ def place_section(job, system, troubles, upload_limit, wants_file=False):
     )
 
 
-def build_section(job, system, troubles):
-    """Leak, vents, slope, framing and the hourly run.
-
-    Parameters
-    ----------
-    job : Job
-    system : {"us", "si"}
-    troubles : dict
-
-    Returns
-    -------
-    dict
-    """
+def build_section(job: Job, system: str, troubles: Troubles) -> Part:
+    """Leak, vents, slope, framing and the hourly run."""
     roof, tight, vent = job.assembly, job.tightness, job.vent
     leak = [parts.check("set:tested", "Blower-door number known", tight is not None)]
     if tight is not None:
@@ -223,19 +211,19 @@ def build_section(job, system, troubles):
     )  # fmt: skip
 
 
-def _framed_share(framing, system, troubles):
+def _framed_share(framing: Framing | None, system: str, troubles: Troubles) -> Part | None:
     if framing is None:
         return None
     return parts.field("set:framing.share", "Share", _shown(framing.share, "framing.share", system), size=6,
                        error=troubles.get("set:framing.share", ""))  # fmt: skip
 
 
-def _with(options, value):
+def _with(options: Sequence[tuple[str, str]], value: float) -> Sequence[tuple[str, str]]:
     key = f"{value:g}"
     return options if key in [id for id, _ in options] else (*options, (key, key))
 
 
-def _per_length(area, system):
+def _per_length(area: float, system: str) -> float:
     return round(units.from_si(area, "in2") * units.FOOT if system == "us" else units.from_si(area, "cm2"), 2)
 
 
@@ -264,48 +252,40 @@ _LABELS = {
 }
 
 
-def changed(job, name, value, system):
-    """The job with one field of these sections typed anew.
+_Part = TypeVar("_Part", Job, Place, Room, Tightness, Vent)
 
-    Parameters
-    ----------
-    job : Job
-    name : str
-        As in the keys of the fields, without ``set:``.
-    value : str or bool
-    system : {"us", "si"}
 
-    Returns
-    -------
-    Job
-
-    Raises
-    ------
-    NotUnderstood, OutOfRange, UnknownName
-        With one sentence.
-    """
-    if name in ("tested", "vents"):
-        whole = {"tested": ("tightness", Tightness(3.0)), "vents": ("vent", Vent())}[name]
-        return dataclasses.replace(job, **{whole[0]: whole[1] if value else None})
+def changed(job: Job, name: str, value: Any, system: str) -> Job:
+    """The job with one field of these sections typed anew; a `PlainError` with one sentence for what cannot be."""
+    if name == "tested":
+        return dataclasses.replace(job, tightness=Tightness(3.0) if value else None)
+    if name == "vents":
+        return dataclasses.replace(job, vent=Vent() if value else None)
     if name == "framed" or name.startswith("framing."):
         return dataclasses.replace(job, assembly=_framed(job.assembly, name, value))
     if name == "slope":
         return dataclasses.replace(job, assembly=dataclasses.replace(job.assembly, slope=_plain("Slope", value)))
     if name in ("azimuth", "absorptance", "years"):
         number = _plain(_called(name), value)
-        return dataclasses.replace(job, **{name: int(number) if name == "years" else number})
+        return _with_field(job, name, int(number) if name == "years" else number)
     if name == "design":
         return dataclasses.replace(job, design=value)
     if "." not in name:
-        return dataclasses.replace(job, **{name: _read(name, value, system)})
+        return _with_field(job, name, _read(name, value, system))
     part, _, what = name.partition(".")
     old = getattr(job, part)
     if part == "place":
         return dataclasses.replace(job, place=_place(old, what, value, system))
-    return dataclasses.replace(job, **{part: dataclasses.replace(old, **{what: _one(part, what, value, system)})})
+    return _with_field(job, part, _with_field(old, what, _one(part, what, value, system)))
 
 
-def _one(part, what, value, system):
+def _with_field(thing: _Part, name: str, value: Any) -> _Part:
+    """A job, or a part of one, with one field anew; its name is known only as it comes."""
+    changes: dict[str, Any] = {name: value}
+    return dataclasses.replace(thing, **changes)
+
+
+def _one(part: str, what: str, value: Any, system: str) -> Any:
     name = f"{part}.{what}"
     if name in FIELDS:
         return _read(name, value, system)
@@ -323,39 +303,26 @@ def _one(part, what, value, system):
     return number
 
 
-def _read(name, value, system):
+def _read(name: str, value: str, system: str) -> float:
     quantity, us, si = FIELDS[name]
     return units.quantity(value, quantity, us if system == "us" else si)
 
 
-def _called(name):
+def _called(name: str) -> str:
     return _LABELS.get(name, name.replace("_", " ").capitalize())
 
 
-def _plain(what, value):
+def _plain(what: str, value: object) -> float:
     try:
         return float(str(value).replace(",", "."))
     except ValueError:
         raise OutOfRange(f'{what} must be a number, not "{str(value)[:30]}".') from None
 
 
-def file_place(old, name):
-    """A place of a weather file in the learner's folder.
+def file_place(old: Place, name: str) -> Place:
+    """The place of a weather file in the learner's folder, its code zone that of the old one.
 
-    Parameters
-    ----------
-    old : Place
-        Whose code zone is kept.
-    name : str
-
-    Returns
-    -------
-    Place
-
-    Raises
-    ------
-    OutOfRange
-        For a name with a folder in it, or none.
+    OutOfRange for a name with a folder in it, or none.
     """
     name = str(name).strip()
     if not name or Path(name.replace("\\", "/")).name != name:
@@ -363,7 +330,7 @@ def file_place(old, name):
     return Place("file", name, zone=old.zone)
 
 
-def _place(old, what, value, system):
+def _place(old: Place, what: str, value: str, system: str) -> Place:
     if what == "kind":
         if value == "means":
             months = weather.demo_climate(old.id if old.kind == "demo" else "cold")
@@ -375,18 +342,20 @@ def _place(old, what, value, system):
         numbers = [
             _plain("A monthly mean", each) for each in value.replace("\n", separator).split(separator) if each.strip()
         ]
-        return dataclasses.replace(old, **{what: tuple(units.to_si(each, unit) for each in numbers)})
+        return _with_field(old, what, tuple(units.to_si(each, unit) for each in numbers))
     if what == "id" and old.kind != "demo":
         return file_place(old, value)
-    return dataclasses.replace(old, **{what: str(value).strip()[:80]})
+    return _with_field(old, what, str(value).strip()[:80])
 
 
-def _framed(roof, name, value):
+def _framed(roof: Assembly, name: str, value: Any) -> Assembly:
     thick = [layer.name for layer in roof.layers if layer.thickness and not layer.vented]
     main = max(roof.inner_layers, key=lambda layer: layer.thermal_resistance).name
     if name == "framed":
         made = Framing(0.1, building.material("spruce"), (main if main in thick else thick[0],)) if value else None
         return dataclasses.replace(roof, framing=made)
+    if roof.framing is None:
+        raise OutOfRange("This roof counts no framing.")
     if name == "framing.layer":
         return dataclasses.replace(roof, framing=dataclasses.replace(roof.framing, layers=(value,)))
     share = units.quantity(value, "relative humidity", "%")

@@ -1,13 +1,33 @@
-"""Layers."""
+"""The layers of the roof on the desk: the table, what typing in it does, and things of the reader's own."""
+
+from __future__ import annotations
 
 import dataclasses
 import re
+from collections.abc import Collection, Iterable, Mapping
 
-from dryward import building, units
-from dryward.building import AirSpace, FixedMembrane, Layer, Material, Origin, VariableMembrane, library
+from dryward import units
+from dryward.building import (
+    AirSpace,
+    Assembly,
+    FixedMembrane,
+    Framing,
+    LaminateMembrane,
+    Layer,
+    Material,
+    Origin,
+    VariableMembrane,
+    library,
+)
 from dryward.building.membranes import cup_membrane
 from dryward.checks import OutOfRange
 from dryward.panels.desk import parts
+from dryward.panels.desk.parts import Part
+
+Membrane = FixedMembrane | VariableMembrane | LaminateMembrane
+Substance = Material | Membrane | AirSpace
+#: Key of a field -> what is wrong with what was typed there.
+Troubles = Mapping[str, str]
 
 #: Characters of a source in the table of the layers, and in the table of what was found.
 _NARROW, _WIDE = 60, 160
@@ -16,25 +36,11 @@ _TYPED = "typed by the reader"
 _HEAD = ("Layer, inside first", "Made of", "Thickness", "R", "Vapor", "Source", "")
 
 
-def table(work, system, troubles, now):
-    """The layers of a job as a table of the desk.
-
-    Parameters
-    ----------
-    work : Work
-    system : {"us", "si"}
-    troubles : dict
-        Key of a field -> what is wrong with what was typed there.
-    now : int
-        Row that new layers go outside of.
-
-    Returns
-    -------
-    dict
-    """
+def table(assembly: Assembly, system: str, troubles: Troubles, now: int) -> Part:
+    """The layers as a table; new ones go outside of row `now`."""
     rows = []
-    count = len(work.job.assembly.layers)
-    for k, layer in enumerate(work.job.assembly.layers):
+    count = len(assembly.layers)
+    for k, layer in enumerate(assembly.layers):
         cells = [
             _field(f"layer:{k}:name", f"Name of layer {k + 1}", layer.name, troubles, 16),
             layer.substance.name,
@@ -54,22 +60,22 @@ def table(work, system, troubles, now):
     return parts.table(_HEAD, rows)
 
 
-def _field(key, label, value, troubles, size=8):
+def _field(key: str, label: str, value: str, troubles: Troubles, size: int = 8) -> Part:
     return parts.field(key, label, value, bare=True, size=size, error=troubles.get(key, ""))
 
 
-def _thickness(k, layer, system, troubles):
+def _thickness(k: int, layer: Layer, system: str, troubles: Troubles) -> Part | str:
     if layer.is_membrane:
         return "sheet"
     shown = "" if layer.thickness is None else units.show(layer.thickness, "length", system, _digits(system))
     return _field(f"layer:{k}:thickness", f"Thickness of {layer.name}", shown, troubles)
 
 
-def _digits(system):
+def _digits(system: str) -> int:
     return 3 if system == "us" else 1
 
 
-def _resistance(k, layer, system, troubles):
+def _resistance(k: int, layer: Layer, system: str, troubles: Troubles) -> Part | str:
     if layer.is_membrane:
         return "—"
     shown = units.show(layer.thermal_resistance, "thermal resistance", system, 2)
@@ -78,10 +84,10 @@ def _resistance(k, layer, system, troubles):
     return _field(f"layer:{k}:resistance", f"Thermal resistance of {layer.name}", shown, troubles)
 
 
-def _vapor(k, layer, system, troubles):
+def _vapor(k: int, layer: Layer, system: str, troubles: Troubles) -> Part | str:
     if layer.vented:
         return "vented"
-    if layer.is_membrane and not isinstance(layer.substance, FixedMembrane):
+    if isinstance(layer.substance, (VariableMembrane, LaminateMembrane)):
         dry, wet = layer.substance.permeance(0.3, 0.2), layer.substance.permeance(0.9, 0.8)
         return f"{units.show(dry, 'permeance', system)} dry, {units.show(wet, 'permeance', system)} humid"
     if layer.permeance == float("inf"):
@@ -91,22 +97,8 @@ def _vapor(k, layer, system, troubles):
     return _field(f"layer:{k}:permeance", f"Permeance of {layer.name}", shown, troubles, 9)
 
 
-def found_table(found, system, put, over):
-    """What the search found, with values and sources, each to be added or put in place of a layer.
-
-    Parameters
-    ----------
-    found : sequence of (id, substance)
-    system : {"us", "si"}
-    put : str
-        Layer, or "the room", outside of which it would go.
-    over : str or None
-        Layer whose substance it would replace.
-
-    Returns
-    -------
-    dict
-    """
+def found_table(found: Iterable[tuple[str, Substance]], system: str, inner: str, over: str | None) -> Part:
+    """What the search found, with values and sources, each to be added outside `inner` or put in place of `over`."""
     rows = []
     for id, thing in found:
         rows.append([
@@ -114,7 +106,7 @@ def found_table(found, system, put, over):
             *_values(thing, system),
             library.source_of(thing, _WIDE),
             parts.row(
-                parts.button(f"add:{id}", "Add", label=f"Add {thing.name} outside of {put}"),
+                parts.button(f"add:{id}", "Add", label=f"Add {thing.name} outside of {inner}"),
                 parts.button(f"replace:{id}", "Replace", label=f"Make {over} of {thing.name}") if over else None,
                 style="dw-tight",
             ),
@@ -122,7 +114,7 @@ def found_table(found, system, put, over):
     return parts.table(("Found", "Heat", "Vapor", "Source", ""), rows)
 
 
-def _values(thing, system):
+def _values(thing: Substance, system: str) -> tuple[str, str]:
     """Heat and vapor of a substance in words."""
     if isinstance(thing, Material):
         heat, level = thing.conductivity_at(0), thing.permeability_at(0.5)
@@ -140,25 +132,11 @@ def _values(thing, system):
     return "sheet", dry if dry == wet else f"{dry} dry, {wet} humid"
 
 
-def edited(assembly, k, what, typed):
-    """The assembly with one cell of its table typed anew.
+def edited(assembly: Assembly, k: int, what: str, typed: str) -> Assembly:
+    """The assembly with row k moved "up" or "down", gone with "remove", or one cell of it typed anew.
 
-    Parameters
-    ----------
-    assembly : Assembly
-    k : int
-        Row, from inside.
-    what : {"name", "thickness", "resistance", "permeance", "up", "down", "remove"}
-    typed : str
-
-    Returns
-    -------
-    Assembly
-
-    Raises
-    ------
-    NotUnderstood, OutOfRange
-        For what cannot be meant.
+    The cells are "name", "thickness", "resistance" and "permeance";
+    NotUnderstood or OutOfRange for what cannot be meant.
     """
     layers = list(assembly.layers)
     if what in ("up", "down"):
@@ -176,7 +154,7 @@ def edited(assembly, k, what, typed):
     return dataclasses.replace(assembly, layers=tuple(layers), framing=kept)
 
 
-def _framing(assembly, names, old, new):
+def _framing(assembly: Assembly, names: Collection[str], old: str, new: str) -> Framing | None:
     """Framing that still runs through layers that exist."""
     if assembly.framing is None:
         return None
@@ -185,8 +163,9 @@ def _framing(assembly, names, old, new):
     return dataclasses.replace(assembly.framing, layers=left) if left else None
 
 
-def _typed(layer, what, typed):
+def _typed(layer: Layer, what: str, typed: str) -> Layer:
     substance = layer.substance
+    own: Substance
     if what == "name":
         name = str(typed).strip()[:60]
         if not name:
@@ -199,19 +178,28 @@ def _typed(layer, what, typed):
         resistance = units.quantity(typed, "thermal resistance", "R")
         if isinstance(substance, AirSpace):
             own = dataclasses.replace(substance, thermal_resistance=resistance)
-            return dataclasses.replace(layer, substance=library.with_value_of(own, "thermal resistance", _TYPED))
-        if not resistance > 0:
-            raise OutOfRange(f"Thermal resistance of {layer.name} is {resistance:g}; it must be above 0 m² K/W.")
-        own = dataclasses.replace(substance, conductivity=layer.thickness / resistance)
+        else:
+            material, thickness = _whole(layer)
+            if not resistance > 0:
+                raise OutOfRange(f"Thermal resistance of {layer.name} is {resistance:g}; it must be above 0 m² K/W.")
+            own = dataclasses.replace(material, conductivity=thickness / resistance)
         return dataclasses.replace(layer, substance=library.with_value_of(own, "thermal resistance", _TYPED))
     level = units.quantity(typed, "permeance", "perm")
     if isinstance(substance, AirSpace):
         own = dataclasses.replace(substance, vapor_permeance=level)
     elif isinstance(substance, Material):
-        own = dataclasses.replace(substance, vapor_permeability=level * layer.thickness)
+        material, thickness = _whole(layer)
+        own = dataclasses.replace(material, vapor_permeability=level * thickness)
     else:
         own = FixedMembrane(level, substance.origin)
     return dataclasses.replace(layer, substance=library.with_value_of(own, "permeance", _TYPED))
+
+
+def _whole(layer: Layer) -> tuple[Material, float]:
+    """The material and thickness of a layer that is no sheet."""
+    if not isinstance(layer.substance, Material) or layer.thickness is None:
+        raise OutOfRange(f"The layer {layer.name} is a sheet: it has no value for a thickness.")
+    return layer.substance, layer.thickness
 
 
 #: Thickness that a library material starts with, where nothing else is said [m].
@@ -220,43 +208,10 @@ _USUAL = 0.0127
 _GAP = 0.038
 
 
-def added(assembly, after, id):
-    """The assembly with a thing of the library put outside a row.
+def replaced(assembly: Assembly, k: int, substance: Substance) -> Assembly:
+    """The assembly with a layer made of something else, its name, place and thickness kept.
 
-    Parameters
-    ----------
-    assembly : Assembly
-    after : int
-        Row; -1 for innermost.
-    id : str
-        Of the library.
-
-    Returns
-    -------
-    Assembly
-
-    Raises
-    ------
-    UnknownName
-        When the library has no such thing.
-    """
-    return put(assembly, after, building.substance(id))
-
-
-def replaced(assembly, k, substance):
-    """The assembly with a layer made of something else, its name and place kept.
-
-    Parameters
-    ----------
-    assembly : Assembly
-    k : int
-        Row.
-    substance : Material, membrane or AirSpace
-
-    Returns
-    -------
-    Assembly
-        A layer that was a sheet gets the usual thickness of its new kind.
+    A layer that was a sheet gets the usual thickness of its new kind.
     """
     old, layers = assembly.layers[k], list(assembly.layers)
     thickness = None
@@ -266,19 +221,8 @@ def replaced(assembly, k, substance):
     return dataclasses.replace(assembly, layers=tuple(layers))
 
 
-def put(assembly, after, substance):
-    """The assembly with a substance put outside a row.
-
-    Parameters
-    ----------
-    assembly : Assembly
-    after : int
-    substance : Material, membrane or AirSpace
-
-    Returns
-    -------
-    Assembly
-    """
+def put(assembly: Assembly, after: int, substance: Substance) -> Assembly:
+    """The assembly with a substance put outside a row; -1 for innermost."""
     thickness = None if not isinstance(substance, (Material, AirSpace)) else _USUAL
     if isinstance(substance, AirSpace):
         thickness = _GAP
@@ -302,24 +246,13 @@ BLANK = {
 _SPECIFIC_HEAT = 1400.0
 
 
-def own_section(typed, troubles):
-    """The fields for own things.
+def own_section(typed: Mapping[str, str], troubles: Troubles) -> Part:
+    """The fields for things of the reader's own, with what stands in them."""
 
-    Parameters
-    ----------
-    typed : dict
-        What stands in the fields.
-    troubles : dict
-
-    Returns
-    -------
-    dict
-    """
-
-    def field(name, label, size=12):
+    def field(name: str, label: str, size: int = 12) -> Part:
         return parts.field(f"own:{name}", label, typed[name], size=size, error=troubles.get(f"own:{name}", ""))
 
-    def wrong(kind):
+    def wrong(kind: str) -> Part | None:
         words = troubles.get(f"own:add-{kind}")
         return parts.text(words, "dw-error", alert=True) if words else None
 
@@ -353,24 +286,12 @@ def own_section(typed, troubles):
     )
 
 
-def own_made(kind, typed):
-    """The thing that the fields describe.
+def own_made(kind: str, typed: Mapping[str, str]) -> Substance:
+    """What the fields describe, a "material", a membrane by "cups" or one by its "curve".
 
-    Parameters
-    ----------
-    kind : {"material", "cups", "curve"}
-    typed : dict
-
-    Returns
-    -------
-    Material or membrane
-
-    Raises
-    ------
-    NotUnderstood, OutOfRange
-        With a sentence about the field.
+    NotUnderstood or OutOfRange with a sentence about the field.
     """
-    source = {"source": "typed by the reader", "where": "-", "how_read": "from the reader's data sheet"}
+    source, sheet = _TYPED, "from the reader's data sheet"
     if kind == "material":
         return Material(
             id="own-material",
@@ -380,9 +301,13 @@ def own_made(kind, typed):
             conductivity=units.quantity(typed["conductivity"], "conductivity"),
             vapor_permeability=units.quantity(typed["permeability"], "permeability"),
             category="own",
-            **source,
+            source=source,
+            where="-",
+            how_read=sheet,
         )
-    origin = Origin(id="own-membrane", name=_name(typed["film"]), category="own", **source)
+    origin = Origin(
+        id="own-membrane", name=_name(typed["film"]), category="own", source=source, where="-", how_read=sheet
+    )
     if kind == "cups":
         dry = units.quantity(typed["dry"], "permeance", "perm")
         if not typed["wet"].strip():
@@ -392,14 +317,14 @@ def own_made(kind, typed):
     return VariableMembrane([rh for rh, _ in points], [level for _, level in points], origin)
 
 
-def _name(typed):
+def _name(typed: str) -> str:
     name = str(typed).strip()[:60]
     if not name:
         raise OutOfRange("It needs a name.")
     return name
 
 
-def _point(typed):
+def _point(typed: str) -> tuple[float, float]:
     match = re.fullmatch(r"\s*(\d+(?:[.,]\d+)?)\s*%\s*[:,]?\s*(.+?)\s*", typed)
     if not match:
         raise OutOfRange(f'A point of the curve is written like "30 % 0.5 perm", not "{typed.strip()[:30]}".')

@@ -1,84 +1,77 @@
 """Logger files on the desk: what was guessed, put right by the reader; the model over the same hours."""
 
+from __future__ import annotations
+
 import re
 import tempfile
+from collections.abc import Iterator
 from contextlib import ExitStack, contextmanager
 from pathlib import Path
+from typing import TYPE_CHECKING, Any
 
 import numpy as np
+from numpy.typing import NDArray
 
 from dryward import building
 from dryward.building.job import Job, Tightness
 from dryward.checks import BadFile
 from dryward.panels.desk import parts
+from dryward.panels.desk.layers import Troubles
+from dryward.panels.desk.parts import Part
 from dryward.report import setting
 from dryward.weather import Air, loggers
+
+if TYPE_CHECKING:
+    from dryward.building import Assembly
+    from dryward.physics.hourly import Hours
+    from dryward.weather.loggers import Guess, Readings
 
 #: Largest logger file [bytes].
 LIMIT = 20_000_000
 _DELIMITERS = ((",", "comma"), (";", "semicolon"), ("\t", "tab"), ("|", "upright line"))
 _ORDERS = (("ymd", "year, month, day"), ("mdy", "month, day, year"), ("dmy", "day, month, year"))
-_UNUSED = "not used"
 
 
 class File:
-    """One logger file, its guess and its readings.
+    """One logger file, what was guessed of its form, and its readings."""
 
-    Attributes
-    ----------
-    name : str
-    guess : Guess
-    readings : Readings
-    """
-
-    def __init__(self, name):
-        self.name, self.path, self._kept = name, None, None
-        self.guess = self.readings = None
+    def __init__(self, name: str, content: bytes, path: Path) -> None:
+        self.name, self._content = name, content
+        self.guess = loggers.guess(path)
+        self.readings = loggers.read(path, self.guess)
 
     @classmethod
-    def sample(cls, name):
+    def sample(cls, name: str) -> File:
         """A file of the kit's own making."""
-        made = cls(name)
         with loggers.sample(name) as path:
-            made._look(path)
-        return made
+            return cls(name, Path(path).read_bytes(), path)
 
     @classmethod
-    def of(cls, content, name):
+    def of(cls, content: bytes, name: str) -> File:
         """Bytes that the reader brought."""
         # Of a path only the end, and of that only what any computer takes in a file name.
         last = re.split(r"[/\\]", name)[-1]
-        made = cls(re.sub(r"[^\w .()+-]+", "-", last)[-60:].strip(" .") or "file.csv")
-        # The reader of files reads files: so the bytes become one for a moment.
-        made._kept = bytes(content)
-        with made._as_path() as path:
-            made._look(path)
-        return made
+        name = re.sub(r"[^\w .()+-]+", "-", last)[-60:].strip(" .") or "file.csv"
+        with _temporary(bytes(content), name) as path:
+            return cls(name, bytes(content), path)
 
-    def _as_path(self):
-        return _temporary(self._kept, self.name)
-
-    def _look(self, path, guess=None):
-        self._kept = self._kept if self._kept is not None else Path(path).read_bytes()
-        self.guess = guess or loggers.guess(path)
-        self.readings = loggers.read(path, self.guess)
-
-    def change(self, guess):
+    def change(self, guess: Guess) -> None:
         """Read it again with another guess; when that fails the old one stays."""
-        with self._as_path() as path:
+        with _temporary(self._content, self.name) as path:
             readings = loggers.read(path, guess)
         self.guess, self.readings = guess, readings
 
-    def again(self, **known):
-        """Guess anew with something known, such as the delimiter."""
-        with self._as_path() as path:
+    def again(self, **known: str) -> None:
+        """Guess anew with something known, such as the delimiter; when that fails the old guess stays."""
+        with _temporary(self._content, self.name) as path:
             guess = loggers.guess(path, **known)
             readings = loggers.read(path, guess)
         self.guess, self.readings = guess, readings
 
 
 @contextmanager
-def _temporary(content, name):
+def _temporary(content: bytes, name: str) -> Iterator[Path]:
+    """The bytes as a file for a moment: the reader of files reads files."""
     with ExitStack() as kept:
         try:
             path = Path(kept.enter_context(tempfile.TemporaryDirectory(prefix="dryward-")), name)
@@ -88,21 +81,11 @@ def _temporary(content, name):
         yield path
 
 
-def edited(file, what, value):
-    """Put one part of the guess right.
+def edited(file: File, what: str, value: Any) -> None:
+    """Put one part of the guess right; what cannot be is a `PlainError`, and the file stays as it was.
 
-    Parameters
-    ----------
-    file : File
-    what : str
-        "delimiter", "decimal", "header_lines", "date_order", "clock", or
-        "column:N:quantity", "column:N:unit", "column:N:place".
-    value : str
-
-    Raises
-    ------
-    BadFile, OutOfRange, UnknownName
-        With one sentence; the file stays as it was.
+    `what` is "delimiter", "decimal", "header_lines", "date_order", "clock", or
+    "column:N:quantity", "column:N:unit", "column:N:place".
     """
     if what == "delimiter":
         file.again(delimiter=value)
@@ -121,18 +104,8 @@ def edited(file, what, value):
         file.change(file.guess.change(**{what: value}))
 
 
-def guess_section(file, troubles):
-    """What was assumed about the file, each part changeable.
-
-    Parameters
-    ----------
-    file : File
-    troubles : dict
-
-    Returns
-    -------
-    dict
-    """
+def guess_section(file: File, troubles: Troubles) -> Part:
+    """What was assumed about the file, each part changeable."""
     guess = file.guess
     rows = []
     for column in guess.columns:
@@ -174,40 +147,31 @@ def guess_section(file, troubles):
     )  # fmt: skip
 
 
-def modelled(readings, roof, start=0.8, ach50=None):
-    """The hours of the readings run through the model.
+def modelled(
+    readings: Readings, roof: Assembly, start: float = 0.8, ach50: float | None = None
+) -> tuple[Hours, NDArray[np.datetime64]]:
+    """The hours of the readings run through the model, and when they were.
 
-    Parameters
-    ----------
-    readings : Readings
-        With records of indoors and outdoors.
-    roof : Assembly
-        With a layer called "outer layer" or "sheathing" of wood.
-    start : float
-        Relative humidity of all layers at the start [-].
-    ach50 : float, optional
-        Air changes of the house at 50 Pa [1/h]; then a leak is counted, in a
-        house of usual size with a fifth of its leaks in the roof.
-
-    Returns
-    -------
-    Hours, array of n
-        The run, and its hours as datetime64.
+    The readings need records of indoors and outdoors, the roof a wooden "outer
+    layer" or "sheathing".  All layers start at a relative humidity [-].  With
+    `ach50`, the air changes of the house at 50 Pa [1/h], a leak is counted, in a
+    house of usual size with a fifth of its leaks in the roof.
     """
     from dryward.physics import hourly
 
     outdoors, room = loggers.driving(readings)
     flow = None
     if ach50 is not None:
-        job = Job(roof, tightness=Tightness(ach50))
-        flow = hourly.leak_flow(setting.leak(job), outdoors, room.at(outdoors)[0], height=job.tightness.height)
+        tightness = Tightness(ach50)
+        leak = setting.leak(Job(roof, tightness=tightness))
+        flow = hourly.leak_flow(leak, outdoors, room.at(outdoors)[0], height=tightness.height)
     run = hourly.simulate(roof, outdoors, room, hours=outdoors.hours, initial=Air(10.0, start), leak=flow)
     shared = loggers.shared_clock(readings["indoors"], readings["outdoors"])[0]
     return run, shared.time[: run.time.size]
 
 
-def cold_face(run):
-    """The layer whose inner face a logger in the cavity sits at."""
+def cold_face(run: Hours) -> tuple[str, str]:
+    """The layer that a logger in the cavity sits at, and at which of its faces."""
     for name in ("outer layer", "sheathing", "insulation"):
         try:
             layer = run.assembly.layer(name)
@@ -218,6 +182,6 @@ def cold_face(run):
     raise BadFile(f"The roof {run.assembly.name} has no outer layer that a logger could sit at.")
 
 
-def days(time, origin):
+def days(time: NDArray[np.datetime64], origin: np.datetime64) -> NDArray[np.float64]:
     """Times as days since an origin."""
     return (time - origin) / np.timedelta64(86400, "s")

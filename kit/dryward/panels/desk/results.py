@@ -1,60 +1,56 @@
-"""Results."""
+"""What comes of the roof on the desk: its checks and a comparison, found in the background, and the printed page."""
+
+from __future__ import annotations
 
 import asyncio
 import dataclasses
 import threading
+from collections.abc import Callable, Iterator, Sequence
+from typing import Any
 
 from dryward import building, storage, weather
-from dryward.building.job import Place, load_job
-from dryward.checks import BadFile, PlainError
+from dryward.building.job import Job, Place, load_job
+from dryward.checks import BadFile, PlainError, UnknownName
 from dryward.panels.desk import parts
+from dryward.panels.desk.draft import Draft
+from dryward.panels.desk.parts import Part
 from dryward.pictures.year import TwoYearGraphs, TwoYears
-from dryward.report import review
+from dryward.report import Check, Review, review
 from dryward.report.document import LEGEND, amount, designs, mark, moisture_year
 from dryward.units import GRAIN_OF_WATER
-from dryward.verdict import words
+from dryward.verdict import Finding, words
 
+#: Draws of the uncertain inputs.
+DRAWS = 24
 #: Of the whole, the part that is shown as one step.
 _STEP = 1 / 12
 
+#: Takes parts done and parts in all; says False when the work shall end.
+Progress = Callable[[int, int], bool]
+Names = tuple[str, str]
+
+
+# --- in the background ---------------------------------------------------------------
+
 
 class Background:
-    """One piece of work at a time.
+    """One piece of long work at a time: shown as it goes on, ended on request.
 
-    Parameters
-    ----------
-    show : function
-        Called when something changed that the page should show.
-    name : str
-        What is worked out, as a sentence begins with it.
-
-    Attributes
-    ----------
-    running : bool
-    done, total : int
-        How far it is.
-    trouble : str
-        Why the last work came to nothing.
+    `show` is called when something changed that the page should show; `name`
+    is what is worked out, as a sentence begins with it.  `done` of `total`
+    says how far it is, `trouble` why the last work came to nothing.
     """
 
-    def __init__(self, show, name):
+    def __init__(self, show: Callable[[], object], name: str) -> None:
         self.show, self.name = show, name
         self.running, self.done, self.total, self.trouble = False, 0, 1, ""
         self._run, self._stop = 0, False
 
-    def start(self, work, ended):
-        """Do some work; in the background where a browser waits.
+    def start(self, work: Callable[[Progress], Any], ended: Callable[[Any], object]) -> None:
+        """Do some work, on another thread where a browser waits; what goes on already is dropped.
 
-        What goes on already is dropped.
-
-        Parameters
-        ----------
-        work : function
-            Takes a function of (parts done, parts in all) that says False
-            when it shall end, and gives what was found.
-        ended : function
-            Called with what was found, unless the work failed, was stopped or
-            was dropped.
+        `ended` is called with what was found, unless the work failed, was
+        stopped or was dropped.
         """
         self._run += 1
         self._stop, self.trouble, self.running, self.done, self.total = False, "", True, 0, 100
@@ -64,24 +60,30 @@ class Background:
             self._work(self._run, work, ended, lambda call, *what: call(*what))
             return
 
-        def tell(call, *what):
+        def tell(call: Callable[..., object], *what: Any) -> None:
             if not loop.is_closed():  # the page may be gone by then
                 loop.call_soon_threadsafe(call, *what)
 
         todo = (self._run, work, ended, tell)
         threading.Thread(target=self._work, args=todo, daemon=True, name=self.name).start()
 
-    def stop(self):
+    def stop(self) -> None:
         """End the work that goes on."""
         self._stop = True
 
-    def drop(self):
+    def drop(self) -> None:
         """End it, and forget it at once."""
         self._run += 1
         self.running, self.trouble = False, ""
 
-    def _work(self, run, work, ended, tell):
-        def progress(done, total):
+    def _work(
+        self,
+        run: int,
+        work: Callable[[Progress], Any],
+        ended: Callable[[Any], object],
+        tell: Callable[..., object],
+    ) -> None:
+        def progress(done: int, total: int) -> bool:
             tell(self._progress, run, done, total)
             return run == self._run and not self._stop
 
@@ -95,14 +97,14 @@ class Background:
             trouble = f"{self.name} could not be worked out ({kind}). Change a layer and try again."
         tell(self._ended, run, found, trouble, ended)
 
-    def _progress(self, run, done, total):
+    def _progress(self, run: int, done: int, total: int) -> None:
         if run != self._run:
             return
         if total != self.total or done < self.done or done - self.done >= total * _STEP:
             self.done, self.total = done, total
             self.show()
 
-    def _ended(self, run, found, trouble, ended):
+    def _ended(self, run: int, found: Any, trouble: str, ended: Callable[[Any], object]) -> None:
         if run != self._run:
             return
         self.running, self.trouble = False, trouble
@@ -110,18 +112,8 @@ class Background:
             ended(found)
         self.show()
 
-    def parts(self, stop):
-        """The button that ends it and how far it is, while it goes on.
-
-        Parameters
-        ----------
-        stop : str
-            Key of the button.
-
-        Returns
-        -------
-        list of dict
-        """
+    def parts(self, stop: str) -> list[Part]:
+        """The button that ends it (its key is `stop`) and how far it is, while it goes on."""
         if not self.running:
             return []
         found = [parts.button(stop, "Stop"), parts.progress("Percent worked out", self.done, self.total)]
@@ -130,58 +122,34 @@ class Background:
         return found
 
 
-#: Draws of the uncertain inputs.
-DRAWS = 24
+# --- all checks ----------------------------------------------------------------------
 
 
 class Checking:
-    """One run of all checks.
+    """All checks of a roof: the review of one job, and the run that finds it."""
 
-    Parameters
-    ----------
-    show : function
-        Called when something changed that the page should show.
-    """
-
-    def __init__(self, show):
-        self.job, self.review = None, None
+    def __init__(self, show: Callable[[], object]) -> None:
+        self.job: Job | None = None
+        self.review: Review | None = None
         self.task = Background(show, "The checks")
 
-    def run(self, job, spread=0):
-        """Check a job, unless one is being checked.
-
-        Parameters
-        ----------
-        job : Job
-        spread : int, optional
-            Draws of the uncertain inputs for the hourly years.
-        """
+    def run(self, job: Job, spread: int = 0) -> None:
+        """Check a job, unless one is being checked; `spread` draws of the uncertain inputs for the hourly years."""
         if not self.task.running:
             self.task.start(
                 lambda progress: review(job, progress=progress, spread=spread),
                 lambda found: self._take(job, found),
             )
 
-    def _take(self, job, found):
+    def _take(self, job: Job, found: Review) -> None:
         self.job, self.review = job, found
 
-    def stop(self):
-        """End a run that is going on."""
-        self.task.stop()
+    def of(self, job: Job) -> Review | None:
+        """The review, if it is of just this job."""
+        return self.review if self.job == job else None
 
-    def section(self, job, system):
-        """The checks, with their limits beside them.
-
-        Parameters
-        ----------
-        job : Job
-            As it is now; checks of an older one say so.
-        system : {"us", "si"}
-
-        Returns
-        -------
-        dict
-        """
+    def section(self, job: Job, system: str) -> Part:
+        """The checks, with their limits beside them; those of an older job say so."""
         head = parts.row(
             parts.button("check:run", "Run all checks", disabled=self.task.running),
             parts.button(
@@ -201,10 +169,9 @@ class Checking:
             inside.append(parts.text(self.review.headline, "dw-verdict"))
             inside.append(parts.text(self.review.limits, "dw-hint"))
             inside.append(parts.text(LEGEND, "dw-hint"))
-            inside.append(parts.row(*(_check(each, system) for each in self.review.checks), style="dw-columns"))
-            inside += [
-                parts.text(words, "dw-hint") for words in (*designs(self.review), *self.review.notes, GRAIN_OF_WATER)
-            ]
+            inside.append(parts.row(*(_card(each, system) for each in self.review.checks), style="dw-columns"))
+            said = (*designs(self.review), *self.review.notes, GRAIN_OF_WATER)
+            inside += [parts.text(each, "dw-hint") for each in said]
         inside.append(
             parts.text(
                 "A band shows how far the layers' usual ranges carry a number. The steady checks always have one; "
@@ -215,7 +182,7 @@ class Checking:
         return parts.section("checks", "Checks, side by side", *inside)
 
 
-def _check(each, system):
+def _card(each: Check, system: str) -> Part:
     numbers = "; ".join(f"{number.label}: {amount(number, system)}" for number in each.numbers)
     small = " — ".join(part for part in (numbers, each.limits, each.source) if part)
     change = f"First: {each.change}" if each.change else ""
@@ -223,155 +190,115 @@ def _check(each, system):
     return parts.check_card(f"{each.asked} {each.said}.", each.answer, mark(each), lines, small)
 
 
-def choices(work):
-    """What the roof on the desk can be compared with.
+# --- two roofs, or one roof in two climates ------------------------------------------
 
-    Parameters
-    ----------
-    draft : Draft
 
-    Returns
-    -------
-    list of (id, words)
-    """
+def choices(draft: Draft) -> list[tuple[str, str]]:
+    """What the roof on the desk can be compared with: (id, words)."""
     found = [("", "choose one")]
-    if work.saved is not None:
+    if draft.saved is not None:
         found.append(("saved", "this roof as it was saved"))
     found += [(f"preset:{id}", building.preset(id).name) for id in building.presets()]
     found += [(f"place:{id}", f"this roof in a {id.replace('-', ' ')} climate") for id in weather.demos()]
-    return found + [(f"file:{name}", f"your file {name}") for name in work.files()]
+    return found + [(f"file:{name}", f"your file {name}") for name in draft.files()]
 
 
-def other(work, id):
-    """The job that an id stands for.
-
-    Parameters
-    ----------
-    draft : Draft
-    id : str
-
-    Returns
-    -------
-    Job
-
-    Raises
-    ------
-    BadFile, UnknownName
-        For a file that cannot be read or a place that is not known.
-    """
+def other(draft: Draft, id: str) -> Job:
+    """The job that an id of `choices` stands for; a `PlainError` for a file or a place that cannot be read."""
     kind, _, name = id.partition(":")
-    if kind == "saved" and work.saved is not None:
-        return work.saved
+    if kind == "saved" and draft.saved is not None:
+        return draft.saved
     if kind == "preset":
-        return dataclasses.replace(work.job, assembly=building.preset(name))
+        return dataclasses.replace(draft.job, assembly=building.preset(name))
     if kind == "place":
-        return dataclasses.replace(work.job, place=Place("demo", name, zone=""))
-    return load_job(work.path(name))[0]
+        return dataclasses.replace(draft.job, place=Place("demo", name, zone=""))
+    return load_job(draft.path(name))[0]
 
 
 class Comparing:
-    """The second roof and both sets of findings.
+    """Two roofs side by side: which they are, and the reviews of both once they are found."""
 
-    Parameters
-    ----------
-    show : function
-        Called when something changed that the page should show.
-    """
-
-    def __init__(self, show):
-        self.id, self.pair, self.jobs, self._missing = "", None, None, ""
+    def __init__(self, show: Callable[[], object]) -> None:
+        self.id, self._missing = "", ""
+        self.jobs: tuple[Job, Job] | None = None
+        self.pair: tuple[Review, Review] | None = None
         self.task = Background(show, "The comparison")
 
     @property
-    def trouble(self):
+    def trouble(self) -> str:
         """Why there is nothing to compare with, or why the comparison came to nothing."""
         return self._missing or self.task.trouble
 
-    def choose(self, work, id, known=None):
+    def choose(self, draft: Draft, id: str, known: Review | None = None) -> None:
         """Check both; what is being compared already is dropped.
 
-        Parameters
-        ----------
-        draft : Draft
-        id : str
-            As `choices` gives them.
-        known : Review, optional
-            Of the roof on the desk, where it was checked as it stands now.
+        `known` is the review of the roof on the desk, where it was checked as
+        it stands now.
         """
         self.task.drop()
         self.id, self._missing, self.pair = id, "", None
         if not id:
             return
         try:
-            jobs = (work.job, other(work, id))
+            first, second = draft.job, other(draft, id)
         except PlainError as error:
             self._missing = str(error)
             return
         self.task.start(
             lambda progress: (
-                known or review(jobs[0], progress, with_trials=False),
-                review(jobs[1], progress, with_trials=False),
+                known or review(first, progress, with_trials=False),
+                review(second, progress, with_trials=False),
             ),
-            lambda found: self._take(jobs, found),
+            lambda found: self._take((first, second), found),
         )
 
-    def _take(self, jobs, found):
+    def _take(self, jobs: tuple[Job, Job], found: tuple[Review, Review]) -> None:
         self.jobs, self.pair = jobs, found
 
-    def stop(self):
-        """End a comparison that is going on."""
-        self.task.stop()
-
-    def section(self, work, system, projector):
-        """Both side by side, the difference in words first.
-
-        Parameters
-        ----------
-        draft : Draft
-        system : {"us", "si"}
-        projector : bool
-
-        Returns
-        -------
-        dict
-        """
-        chosen = parts.select("compare", "Compare with", choices(work), self.id)
-        old = self.pair is not None and self.jobs[0] != work.job
+    def section(self, draft: Draft, system: str, projector: bool) -> Part:
+        """Both side by side, the difference in words first."""
+        chosen = parts.select("compare", "Compare with", choices(draft), self.id)
+        old = self.pair is not None and self.jobs is not None and self.jobs[0] != draft.job
         again = parts.button("compare:again", "Compare again") if self.id and (old or self.trouble) else None
         inside = [parts.row(chosen, again, *self.task.parts("compare:stop"))]
         if self.trouble:
             inside.append(parts.text(self.trouble, "dw-trouble", alert=True))
-        if self.pair:
+        if self.pair and self.jobs:
             if old:
                 inside.append(parts.text("The roof has changed since this comparison.", "dw-trouble"))
-            names = self._names()
+            names = names_of(*self.jobs)
             inside.append(parts.text(difference(self.pair, names), "dw-verdict"))
             inside.append(parts.table(("", *names), [*_places(self.pair, system), *_checks(self.pair, system)]))
-            state = self._state(names)
-            if state is not None:
+            both = _two_years(self.pair, names)
+            if both is not None:
                 picture = TwoYearGraphs(system, projector)
-                inside.append(parts.picture(picture.render(state), picture.alt(state)))
+                inside.append(parts.picture(picture.render(both), picture.alt(both)))
         return parts.section("compare", "Two roofs or two climates", *inside, fold="shut")
 
-    def _names(self):
-        first, second = self.jobs
-        places = tuple((job.place.id or "typed means").replace("-", " ") for job in self.jobs)
-        names = places if first.assembly == second.assembly else tuple(job.assembly.name for job in self.jobs)
-        designs = first.design, second.design
-        # What tells them apart; with one name for both nobody knows which is meant.
-        return next((pair for pair in (names, designs) if pair[0] != pair[1]), ("now", "the other"))
 
-    def _state(self, names):
-        years = [moisture_year(each) if each.hourly else None for each in self.pair]
-        if None in years or years[0].days[-1] != years[1].days[-1]:
-            return None
-        # One plane each, the wettest wood, on the same axes.
-        return TwoYears(names, tuple(dataclasses.replace(each, planes=each.planes[:1]) for each in years))
+def names_of(first: Job, second: Job) -> Names:
+    """What tells them apart; with one name for both nobody knows which is meant."""
+    here, there = ((job.place.id or "typed means").replace("-", " ") for job in (first, second))
+    roofs = (here, there) if first.assembly == second.assembly else (first.assembly.name, second.assembly.name)
+    for pair in (roofs, (first.design, second.design)):
+        if pair[0] != pair[1]:
+            return pair
+    return "now", "the other"
 
 
-def _places(pair, system):
+def _two_years(pair: tuple[Review, Review], names: Names) -> TwoYears | None:
+    """One plane of each, the wettest wood, on the same axes; None where the years have no axis in common."""
+    years = [moisture_year(each) for each in pair if each.hourly]
+    if len(years) < 2 or years[0].days[-1] != years[1].days[-1]:
+        return None
+    return TwoYears(names, tuple(dataclasses.replace(each, planes=each.planes[:1]) for each in years))
+
+
+def _places(pair: tuple[Review, Review], system: str) -> Iterator[list[str]]:
     """A row for each place and limit that either verdict names: the worst of it in both."""
-    found = [{(each.what, each.place.layer): each for each in reversed(one.verdict.findings)} for one in pair]
+    found: list[dict[tuple[str, str], Finding]] = [
+        {(each.what, each.place.layer): each for each in reversed(one.verdict.findings)} for one in pair
+    ]
     for key in dict.fromkeys(key for one in found for key in reversed(one)):
         each = found[0].get(key) or found[1][key]
         row = [words.heading(each)]
@@ -385,14 +312,14 @@ def _places(pair, system):
         yield row
 
 
-def _checks(pair, system):
+def _checks(pair: tuple[Review, Review], system: str) -> Iterator[list[str]]:
     """A row for each check of either roof."""
     for id in dict.fromkeys(each.id for one in pair for each in one.checks):
         both = [one.check(id) for one in pair]
         yield [next(each for each in both if each).question, *(_said(each, system) for each in both)]
 
 
-def _said(check, system):
+def _said(check: Check | None, system: str) -> str:
     if check is None:
         return "—"
     few = check.numbers[-2:] if check.id in ("winter", "summer") else check.numbers[:2]
@@ -400,18 +327,8 @@ def _said(check, system):
     return f"{check.said}. {numbers}"
 
 
-def difference(pair, names):
-    """What differs between two reviews, in one or two sentences.
-
-    Parameters
-    ----------
-    pair : (Review, Review)
-    names : (str, str)
-
-    Returns
-    -------
-    str
-    """
+def difference(pair: Sequence[Review], names: Sequence[str]) -> str:
+    """What differs between two reviews, in one sentence and one of each."""
     first, second = (each.state for each in pair)
     how = "hour by hour" if all(each.hourly for each in pair) else "by the checks that were run"
     start = (
@@ -419,62 +336,45 @@ def difference(pair, names):
         if first == second
         else f"{words.capital(how)} {names[0]} is {first}, and {names[1]} is {second}."
     )
-    return " ".join(
-        [
-            start,
-            *(f"{words.capital(name)}: {words.account(each.verdict)}." for name, each in zip(names, pair, strict=True)),
-        ]
-    )
+    both = zip(names, pair, strict=True)
+    return " ".join([start, *(f"{words.capital(name)}: {words.account(each.verdict)}." for name, each in both)])
 
 
-_KINDS = {"pdf": "application/pdf", "html": "text/html"}
+# --- the printed page ----------------------------------------------------------------
+
+_FORMS = {"pdf": "application/pdf", "html": "text/html"}
 
 
 class Printing:
-    """Makes the page from the findings, and offers it."""
+    """The printed page of the roof: each form that was made, and what was said of it."""
 
-    def __init__(self):
-        self.made, self.trouble, self.said = {}, "", ""
-
-    def make(self, checking, work, kind, size, system):
-        """Make one form of the page and put it into the learner's folder.
-
-        Parameters
-        ----------
-        checking : Checking
-        draft : Draft
-        kind : {"pdf", "html"}
-        size : {"letter", "a4"}
-        system : {"us", "si"}
-        """
+    def __init__(self) -> None:
+        #: Form -> (file name, its bytes).
+        self.made: dict[str, tuple[str, bytes]] = {}
         self.trouble, self.said = "", ""
-        if checking.review is None or checking.job != work.job:
+
+    def make(self, found: Review | None, draft: Draft, form: str, size: str, system: str) -> None:
+        """Make one form ("pdf" or "html") on "letter" or "a4" from a review, and put it into the learner's folder."""
+        self.trouble, self.said = "", ""
+        if found is None:
             self.trouble = "Run all checks first: the page prints what they found."
             return
+        if form not in _FORMS:
+            raise UnknownName("printed form", form, _FORMS)
         from dryward.report import document, printed  # the PDF library is not needed before
 
-        content = document.document(checking.review, system, work.name)
-        made = printed.pdf(content, size) if kind == "pdf" else printed.html(content, size).encode("utf-8")
-        name = f"{work.name.removesuffix('.toml')}.{kind}"
-        self.made[kind] = (name, made)
-        target = work.path(work.name).with_name(name)
+        content = document.document(found, system, draft.name)
+        made = printed.pdf(content, size) if form == "pdf" else printed.html(content, size).encode("utf-8")
+        name = f"{draft.name.removesuffix('.toml')}.{form}"
+        self.made[form] = (name, made)
         try:
-            storage.write_whole(target, made)
-            self.said = f"{name} stands in your folder."
+            storage.write_whole(draft.path(draft.name).with_name(name), made)
         except OSError as error:
             raise BadFile(f"{name}: it cannot be written ({error.strerror}); save it with the link instead.") from None
+        self.said = f"{name} stands in your folder."
 
-    def section(self, size):
-        """Buttons, and a link for what was made.
-
-        Parameters
-        ----------
-        size : {"letter", "a4"}
-
-        Returns
-        -------
-        dict
-        """
+    def section(self, size: str) -> Part:
+        """Buttons, and a link for what was made."""
         return parts.section(
             "print",
             "The printed page",
@@ -483,8 +383,8 @@ class Printing:
                 parts.button("print:pdf", "Make the PDF"),
                 parts.button("print:html", "Make the web page"),
                 *(
-                    parts.download(f"print:save-{kind}", f"Save {name}", name, content, _KINDS[kind])
-                    for kind, (name, content) in self.made.items()
+                    parts.download(f"print:save-{form}", f"Save {name}", name, content, _FORMS[form])
+                    for form, (name, content) in self.made.items()
                 ),
             ),
             parts.text(self.trouble, "dw-trouble", alert=True) if self.trouble else None,

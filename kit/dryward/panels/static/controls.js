@@ -27,12 +27,12 @@ function shownNumber(spec, value) {
   return String(Number(value.toPrecision(value < 1 ? 2 : 3)));
 }
 
-function sliderControl(spec, sheet) {
+function sliderControl(spec, page) {
   const id = `dw-${spec.name}-${choices.serial++}`;
   const range = reachable(
     make("input", {
       type: "range", id, min: "0", max: "1", step: "any", role: "slider", class: "dw-range",
-      "aria-describedby": `${id}-strip`, disabled: sheet.locked,
+      "aria-describedby": `${id}-strip`, disabled: page.locked,
       "aria-valuemin": Math.min(spec.left, spec.right), "aria-valuemax": Math.max(spec.left, spec.right),
     }),
     `slider-${spec.name}`,
@@ -40,7 +40,7 @@ function sliderControl(spec, sheet) {
   const typed = reachable(
     make("input", {
       type: "text", class: "dw-typed", autocomplete: "off", spellcheck: "false",
-      "aria-label": `${spec.label}, typed`, "aria-describedby": `${id}-error`, disabled: sheet.locked,
+      "aria-label": `${spec.label}, typed`, "aria-describedby": `${id}-error`, disabled: page.locked,
     }),
     `typed-${spec.name}`,
   );
@@ -62,7 +62,7 @@ function sliderControl(spec, sheet) {
     value = to;
     show();
     setText(error, "");
-    sentWith = sheet.moved();
+    sentWith = page.moved();
   }
   range.addEventListener("input", () => move(notched(spec, valueAt(spec, Number(range.value)), 0)));
   range.addEventListener("keydown", (event) => {
@@ -75,7 +75,7 @@ function sliderControl(spec, sheet) {
   });
   const commit = () => {
     if (typed.value.trim() === shownNumber(spec, value)) return;
-    sheet.send({ kind: "typed", name: spec.name, text: typed.value });
+    page.send({ kind: "typed", name: spec.name, text: typed.value });
   };
   typed.addEventListener("change", commit);  // Enter makes a change too
   typed.addEventListener("keydown", (event) => {
@@ -83,12 +83,12 @@ function sliderControl(spec, sheet) {
     if (event.key !== "Escape") return;
     typed.value = shownNumber(spec, value);
     setText(error, "");
-    if (typed.getAttribute("aria-invalid") === "true") sheet.send({ kind: "typed", name: spec.name, text: null });
+    if (typed.getAttribute("aria-invalid") === "true") page.send({ kind: "typed", name: spec.name, text: null });
   });
   const head = make("div", { class: "dw-control-head" },
     make("label", { for: id, class: "dw-label" }, spec.label),
     make("span", { class: "dw-entry" }, typed, make("span", { class: "dw-unit" }, spec.unit)));
-  const track = make("div", { class: "dw-track" }, range, spec.play ? playButton(spec, move, () => value, sheet) : null);
+  const track = make("div", { class: "dw-track" }, range, spec.play ? playButton(spec, move, () => value, page) : null);
   const element = make("div", { class: "dw-control" }, head, track, strip, stripWords, error);
   show();
   return {
@@ -117,7 +117,7 @@ function sliderControl(spec, sheet) {
 }
 
 // Steps a slider from end to end; nothing moves by itself until it is pressed.
-function playButton(spec, move, value, sheet) {
+function playButton(spec, move, value, page) {
   let timer = null;
   const stop = () => { clearInterval(timer); timer = null; setText(play, "Play"); play.setAttribute("aria-pressed", "false"); };
   const play = button(`play-${spec.name}`, "Play", () => {
@@ -130,21 +130,21 @@ function playButton(spec, move, value, sheet) {
     }, calm ? 1000 : spec.play);
     setText(play, "Pause");
     play.setAttribute("aria-pressed", "true");
-  }, { class: "dw-button dw-play", "aria-label": `Play ${spec.label}`, "aria-pressed": "false", disabled: sheet.locked });
+  }, { class: "dw-button dw-play", "aria-label": `Play ${spec.label}`, "aria-pressed": "false", disabled: page.locked });
   return play;
 }
 
-function choiceControl(spec, sheet) {
+function choiceControl(spec, page) {
   const id = `dw-${spec.name}-${choices.serial++}`;
   const select = reachable(
-    make("select", { id, class: "dw-select", disabled: sheet.locked, "aria-describedby": `${id}-strip` },
+    make("select", { id, class: "dw-select", disabled: page.locked, "aria-describedby": `${id}-strip` },
       ...spec.options.map((option) => make("option", { value: option.id }, option.words))),
     `choice-${spec.name}`,
   );
   select.value = spec.value;
   const stripWords = make("div", { class: "dw-strip-words", id: `${id}-strip` });
   let sentWith = 0;
-  select.addEventListener("change", () => { sentWith = sheet.moved(); });
+  select.addEventListener("change", () => { sentWith = page.moved(); });
   select.addEventListener("keydown", (event) => event.stopPropagation());
   return {
     element: make("div", { class: "dw-control dw-choosing" },

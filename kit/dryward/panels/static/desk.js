@@ -1,4 +1,4 @@
-// The desk of a page: sections with fields, tables and buttons, drawn from what the kernel
+// The desk of a page that is worked on: sections with fields, tables and buttons, drawn from what the kernel
 // says.  Each part has a key; what the reader does goes back as { key, value }.
 
 function deskParts(parts, desk) {
@@ -29,8 +29,7 @@ function deskSerial() {
 
 const deskKinds = {
   text: (part) => make("p", { class: part.class || null, role: part.alert ? "alert" : null }, part.text),
-  head: (part) => make("h4", {}, part.text),
-  list: (part) => make(part.ordered ? "ol" : "ul", {}, ...part.items.map((item) => make("li", {}, item))),
+  list: (part) => make("ul", {}, ...part.items.map((item) => make("li", {}, item))),
   // A lesson's address: in JupyterLab a notebook of the same folder, on the pages a lesson's name.
   lesson: (part) => {
     const lab = document.getElementById("jupyter-config-data");
@@ -40,18 +39,15 @@ const deskKinds = {
     return reachable(make("a", { href, class: "dw-lesson-link" }, part.text), part.key);
   },
   row: (part, desk) => make("div", { class: `dw-desk-row ${part.class || ""}` }, ...deskParts(part.parts, desk)),
-  button: (part, desk) => button(part.key, part.text, () => desk.act(part.key, part.value ?? null),
-    { disabled: part.disabled, title: part.title, "aria-label": part.label, "aria-pressed": part.pressed === undefined ? null : String(part.pressed) }),
+  button: (part, desk) => button(part.key, part.text, () => desk.act(part.key, null),
+    { disabled: part.disabled, title: part.title, "aria-label": part.label }),
   field: (part, desk) => {
     const input = reachable(make("input", {
       type: "text", class: "dw-typed dw-desk-typed", value: String(part.value ?? ""), size: part.size || 8,
-      list: part.options ? `dw-list-${part.key}` : null, disabled: part.disabled, autocomplete: "off", spellcheck: "false",
+      autocomplete: "off", spellcheck: "false",
       onchange: (event) => desk.act(part.key, event.target.value),
     }), part.key);
-    const offers = part.options
-      ? make("datalist", { id: `dw-list-${part.key}` }, ...part.options.map((each) => make("option", { value: each })))
-      : null;
-    return labelled(part, input, make("span", {}, part.unit ? make("span", { class: "dw-unit" }, part.unit) : "", offers));
+    return labelled(part, input, part.unit ? make("span", { class: "dw-unit" }, part.unit) : null);
   },
   area: (part, desk) => labelled(part, reachable(make("textarea", {
     class: "dw-desk-area", rows: part.rows || 3, onchange: (event) => desk.act(part.key, event.target.value),
@@ -59,7 +55,7 @@ const deskKinds = {
   select: (part, desk) => {
     const options = part.options.map((each) => make("option", { value: each.id, selected: each.id === part.value }, each.text));
     return labelled(part, reachable(make("select", {
-      class: "dw-select dw-desk-select", disabled: part.disabled, onchange: (event) => desk.act(part.key, event.target.value),
+      class: "dw-select dw-desk-select", onchange: (event) => desk.act(part.key, event.target.value),
     }, ...options), part.key), null);
   },
   check: (part, desk) => {
@@ -78,15 +74,14 @@ const deskKinds = {
     const address = URL.createObjectURL(new Blob([part.bytes], { type: part.type }));
     return reachable(make("a", { class: "dw-button dw-desk-link", href: address, download: part.name }, part.text), part.key);
   },
-  table: (part, desk) => make("div", { class: "dw-desk-scroll" }, make("table", { class: `dw-desk-table ${part.class || ""}` },
-    part.caption ? make("caption", {}, part.caption) : null,
+  table: (part, desk) => make("div", { class: "dw-desk-scroll" }, make("table", { class: "dw-desk-table" },
     make("thead", {}, make("tr", {}, ...part.head.map((each) => make("th", { scope: "col" }, each)))),
     make("tbody", {}, ...part.rows.map((row) => make("tr", { class: row.class || null }, ...row.cells.map((cell, index) => {
       const inside = typeof cell === "string" ? [cell] : deskParts([cell], desk);
       return make(index ? "td" : "th", index ? {} : { scope: "row" }, ...inside);
     })))))),
   picture: (part) => {
-    const address = URL.createObjectURL(new Blob([part.bytes], { type: part.type || "image/webp" }));
+    const address = URL.createObjectURL(new Blob([part.bytes], { type: "image/webp" }));
     const image = make("img", { class: "dw-picture", src: address, alt: part.alt });
     image.addEventListener("load", () => URL.revokeObjectURL(address), { once: true });
     return image;
@@ -101,7 +96,7 @@ const deskKinds = {
 function deskSection(section, desk) {
   const inside = deskParts(section.parts, desk);
   if (section.fold === undefined) {
-    return make("section", { class: `dw-desk-section ${section.class || ""}`, "aria-label": section.title }, make("h3", {}, section.title), ...inside);
+    return make("section", { class: "dw-desk-section", "aria-label": section.title }, make("h3", {}, section.title), ...inside);
   }
   const box = make("details", { class: "dw-fold dw-desk-section", open: desk.open.has(section.key) || section.fold === "open" && !desk.shut.has(section.key) },
     reachable(make("summary", {}, section.title), `fold-${section.key}`), ...inside);

@@ -1,9 +1,9 @@
-// The sheet of one lesson.  `frame` is what rarely changes (words, units, locks) and builds
+// The page of one lesson.  `frame` is what rarely changes (words, units, locks) and builds
 // the page; `live` is what a slider changes and is written into it: one message a move.
 
-function switchPart(frame, sheet) {
+function switchPart(frame, page) {
   const toggle = (key, words, on, message, title) =>
-    button(key, words, () => sheet.send(message), { "aria-pressed": String(on), title });
+    button(key, words, () => page.send(message), { "aria-pressed": String(on), title });
   return make("div", { class: "dw-switches", role: "group", "aria-label": "How this page is shown" },
     toggle("us", "US", frame.system === "us", { kind: "system", value: "us" }, "US units"),
     toggle("si", "SI", frame.system === "si", { kind: "system", value: "si" }, "SI units"),
@@ -12,38 +12,84 @@ function switchPart(frame, sheet) {
       "Unlocked, with a show of hands; R reveals"));
 }
 
-function predictionPart(frame, sheet) {
+function predictionPart(frame, page) {
   const ask = frame.prediction;
   if (!ask) return null;
   const part = make("section", { class: "dw-prediction", "aria-label": "Your prediction" });
   if (frame.instructor) {
     const group = make("div", { class: "dw-hands" }, make("span", { class: "dw-ask" }, ask.prompt));
     ask.choices.forEach((text, index) => {
-      const less = button(`less-${index}`, "−", () => sheet.send({ kind: "hands", choice: index, by: -1 }),
+      const less = button(`less-${index}`, "−", () => page.send({ kind: "hands", choice: index, by: -1 }),
         { "aria-label": `One hand fewer: ${text}` });
-      const more = button(`more-${index}`, "+", () => sheet.send({ kind: "hands", choice: index, by: 1 }),
+      const more = button(`more-${index}`, "+", () => page.send({ kind: "hands", choice: index, by: 1 }),
         { "aria-label": `One hand more: ${text}` });
       const right = frame.reveal && index === ask.right;
       group.append(make("span", { class: `dw-hand ${right ? "dw-right" : ""}` }, less,
         make("output", {}, String(ask.hands[index])), more, make("span", {}, right ? `✓ ${text}` : text)));
     });
-    group.append(button("reveal", frame.reveal ? "Hide the answer (R)" : "Reveal (R)", () => sheet.send({ kind: "reveal" }),
+    group.append(button("reveal", frame.reveal ? "Hide the answer (R)" : "Reveal (R)", () => page.send({ kind: "reveal" }),
       { "aria-pressed": String(frame.reveal) }));
     part.append(group);
   } else if (ask.chosen === null) {
     part.append(choices("prediction", ask.prompt, ask.choices, {
-      act: (index) => sheet.send({ kind: "predict", choice: index }),
+      act: (index) => page.send({ kind: "predict", choice: index }),
     }), make("div", { class: "dw-hint" },
       `${frame.locked ? "Choose one to uncover the drawing and unlock the sliders. " : ""}A wrong guess costs nothing. ${frame.needs}`));
   } else {
     part.append(make("span", { class: "dw-said" }, "You predicted: ", make("strong", {}, ask.choices[ask.chosen])),
-      button("reveal", frame.reveal ? "Hide the answer" : "What is right?", () => sheet.send({ kind: "reveal" }),
+      button("reveal", frame.reveal ? "Hide the answer" : "What is right?", () => page.send({ kind: "reveal" }),
         { "aria-expanded": String(frame.reveal) }),
-      button("again", "Predict again", () => sheet.send({ kind: "predict", choice: null })));
+      button("again", "Predict again", () => page.send({ kind: "predict", choice: null })));
   }
   if (frame.reveal) part.append(make("div", { class: "dw-reveal", role: "status" }, ask.reply));
   return part;
 }
+
+// --- below the working part: folds, questions, takeaway, cautions ---
+
+function steps(list) {
+  return list.map((step) => make("li", {},
+    make("span", { class: "dw-step-words" }, step.words),
+    step.formula ? make("code", { class: "dw-formula" }, step.formula) : null,
+    step.result ? make("strong", { class: "dw-result" }, step.result) : null));
+}
+
+function fold(key, title, body, opened, toggled) {
+  const summary = reachable(make("summary", {}, title), `fold-${key}`);
+  const element = make("details", { class: "dw-fold" }, summary, body);
+  element.open = opened;
+  element.addEventListener("toggle", () => toggled(key, element.open));
+  return element;
+}
+
+function questionsPart(questions, page) {
+  const part = make("section", { class: "dw-checks", "aria-label": "Three checks" },
+    make("div", { class: "dw-bar" }, make("h3", {}, "Three checks"),
+      button("new-questions", "New numbers", () => page.send({ kind: "new_questions" }))));
+  const row = make("div", { class: "dw-check-row" });
+  questions.forEach((question, number) => {
+    const marks = {};
+    if (question.chosen !== null) {
+      marks[question.chosen] = question.right ? "✓ right" : "✗ not this one";
+    }
+    const card = make("div", { class: "dw-check" },
+      choices(`check-${number}`, `${number + 1}. ${question.prompt}`, question.choices, {
+        chosen: question.chosen, marks, act: (index) => page.send({ kind: "answer", number, choice: index }),
+      }),
+      make("div", { class: `dw-reply ${question.right ? "dw-right" : ""}`, role: "status" }, question.reply || ""));
+    row.append(card);
+  });
+  part.append(row);
+  return part;
+}
+
+function listPart(title, items, kind) {
+  if (!items.length) return null;
+  return make("section", { class: kind }, make("h3", {}, title), make("ul", {}, ...items.map((item) =>
+    item.title ? make("li", {}, make("strong", {}, `${item.title}: `), item.text) : make("li", {}, item))));
+}
+
+// --- pictures ---
 
 // A picture is two images of one size: the ground that stands, and over it what moves.
 function layeredPicture() {
@@ -58,9 +104,9 @@ function layeredPicture() {
 // Who asks to save or copy a picture gets the whole of it, not the layer that lies on top.
 function laidTogether(ground, moving) {
   if (!moving.naturalWidth) return;
-  const sheet = make("canvas", { width: ground.naturalWidth, height: ground.naturalHeight });
-  for (const each of [ground, moving]) sheet.getContext("2d").drawImage(each, 0, 0);
-  putAddress(moving, sheet.toDataURL("image/png"));
+  const canvas = make("canvas", { width: ground.naturalWidth, height: ground.naturalHeight });
+  for (const each of [ground, moving]) canvas.getContext("2d").drawImage(each, 0, 0);
+  putAddress(moving, canvas.toDataURL("image/png"));
 }
 
 function picturePart(frame, kept) {
@@ -73,16 +119,16 @@ function picturePart(frame, kept) {
   return column;
 }
 
-function build(frame, sheet, kept) {
+function build(frame, page, kept) {
   const controls = {};
   for (const spec of frame.controls) {
-    controls[spec.name] = spec.kind === "choice" ? choiceControl(spec, sheet) : sliderControl(spec, sheet);
+    controls[spec.name] = spec.kind === "choice" ? choiceControl(spec, page) : sliderControl(spec, page);
   }
   const parts = { controls, readouts: {} };
   const board = make("div", { class: "dw-board", role: "group", "aria-label": "Controls" },
     ...frame.controls.map((spec) => controls[spec.name].element),
     ...frame.actions.map((each) => button(`action-${each.name}`, each.words,
-      () => sheet.send({ kind: "action", name: each.name }), { class: "dw-button dw-action", disabled: sheet.locked })));
+      () => page.send({ kind: "action", name: each.name }), { class: "dw-button dw-action", disabled: page.locked })));
   const readouts = make("dl", { class: "dw-readouts" }, ...frame.readouts.map((each) => {
     const value = make("dd", { class: "dw-value" });
     const also = make("dd", { class: "dw-also" });
@@ -96,21 +142,21 @@ function build(frame, sheet, kept) {
   parts.desk = make("div", { class: "dw-desk" });
   parts.work = make("div", { class: "dw-work" }, board,
     make("div", { class: "dw-view" }, picturePart(frame, kept), readouts, parts.sentence, parts.trouble));
-  const opened = (key) => sheet.open.has(key);
+  const opened = (key) => page.open.has(key);
   const folds = make("div", { class: "dw-folds" },
-    frame.has_arithmetic && !sheet.locked ? fold("arithmetic", "The arithmetic, step by step", parts.steps, opened("arithmetic"), sheet.toggled) : null,
+    frame.has_arithmetic && !page.locked ? fold("arithmetic", "The arithmetic, step by step", parts.steps, opened("arithmetic"), page.toggled) : null,
     ...frame.folds.map((each) => fold(each.key, each.title,
-      make("ul", {}, ...each.items.map((item) => make("li", {}, item))), opened(each.key), sheet.toggled)));
+      make("ul", {}, ...each.items.map((item) => make("li", {}, item))), opened(each.key), page.toggled)));
   const root = make("article", {
-    class: `dw-sheet ${frame.projector ? "dw-projector" : ""} ${sheet.locked ? "dw-locked" : ""}`,
+    class: `dw-page ${frame.projector ? "dw-projector" : ""} ${page.locked ? "dw-locked" : ""}`,
     lang: "en", "aria-label": `Lesson ${frame.number}: ${frame.title}`,
   },
     make("header", { class: "dw-title" },
       make("span", { class: "dw-number", "aria-hidden": "true" }, String(frame.number)),
-      make("h2", { class: "dw-question" }, frame.question), switchPart(frame, sheet)),
-    predictionPart(frame, sheet), frame.controls.length || frame.pictures.length ? parts.work : parts.sentence, parts.desk, folds,
+      make("h2", { class: "dw-question" }, frame.question), switchPart(frame, page)),
+    predictionPart(frame, page), frame.controls.length || frame.pictures.length ? parts.work : parts.sentence, parts.desk, folds,
     frame.unkept ? make("p", { class: "dw-unkept", role: "alert" }, frame.unkept) : null,
-    frame.questions.length ? questionsPart(frame.questions, sheet) : null,
+    frame.questions.length ? questionsPart(frame.questions, page) : null,
     frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, "On the job"), make("p", {}, frame.takeaway)) : null,
     listPart("Take care", frame.cautions, "dw-cautions"), parts.status);
   // The reader's own size of type, 16 being usual; a projector has its own.
@@ -177,7 +223,7 @@ function render({ model, el }) {
     shut: new Set(),
     act: (key, value, buffers) => send({ kind: "desk", key, value }, buffers),
   };
-  const sheet = {
+  const page = {
     locked: false,
     open: new Set(),
     send,
@@ -190,9 +236,9 @@ function render({ model, el }) {
       return serial;
     },
     toggled(key, open) {
-      if (open === sheet.open.has(key)) return;
-      if (open) sheet.open.add(key);
-      else sheet.open.delete(key);
+      if (open === page.open.has(key)) return;
+      if (open) page.open.add(key);
+      else page.open.delete(key);
       send({ kind: "fold", key, open });
     },
   };
@@ -201,8 +247,8 @@ function render({ model, el }) {
     const frame = model.get("frame");
     if (!frame.controls) return;
     const focus = el.contains(document.activeElement) ? document.activeElement.dataset.key : null;
-    sheet.locked = frame.locked;
-    const built = build(frame, sheet, kept);
+    page.locked = frame.locked;
+    const built = build(frame, page, kept);
     parts = built.parts;
     el.replaceChildren(built.root);
     putDesk(parts.desk, model.get("desk"), desk);
@@ -222,7 +268,7 @@ function render({ model, el }) {
       const picture = kept[index];
       if (!picture) return;
       if (shown !== live.drawn) putPicture(picture, grounds[index], bytes);
-      const alt = sheet.locked ? COVERED : live.alts[index];
+      const alt = page.locked ? COVERED : live.alts[index];
       if (picture.moving.alt !== alt) picture.moving.alt = alt;
     });
     shown = live.drawn;
@@ -236,10 +282,10 @@ function render({ model, el }) {
     parts.sentence.className = `dw-sentence${live.state ? ` dw-is-${live.state.replaceAll(" ", "-")}` : ""}`;
     setText(parts.trouble, live.trouble);
     parts.work.classList.toggle("dw-busy", live.busy);
-    if (sheet.open.has("arithmetic")) parts.steps.replaceChildren(...steps(live.steps));
+    if (page.open.has("arithmetic")) parts.steps.replaceChildren(...steps(live.steps));
     // A screen reader hears the sentence once the slider has come to rest, not at every step.
     clearTimeout(rest);
-    rest = setTimeout(() => setText(parts.status, live.trouble || (sheet.locked ? COVERED : live.sentence)), 400);
+    rest = setTimeout(() => setText(parts.status, live.trouble || (page.locked ? COVERED : live.sentence)), 400);
   }
 
   function revealKey(event) {

@@ -1,4 +1,4 @@
-// Small helpers that every part of the sheet uses.
+// Small helpers that every part of the page uses.
 
 // An element with attributes and children; a string child is text, never markup.
 function make(tag, attributes = {}, ...children) {

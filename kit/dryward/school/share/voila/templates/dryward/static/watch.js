@@ -63,7 +63,7 @@
 
   // The waiting words go once the lesson stands there.
   new MutationObserver((_, watch) => {
-    if (!document.querySelector(".dw-sheet, [data-broken]")) return;
+    if (!document.querySelector(".dw-page, [data-broken]")) return;
     document.getElementById("wait").hidden = true;
     watch.disconnect();
   }).observe(document, { childList: true, subtree: true });

@@ -9,7 +9,7 @@ from lesson_page import open_page
 from test_your_roof import parts, spoken
 
 from dryward.checks import OutOfRange
-from dryward.panels.desk.results import Background, difference
+from dryward.panels.desk.results import Background, difference, names_of
 
 #: The first run on a machine compiles [s].
 WAIT = 300
@@ -55,7 +55,7 @@ def test_a_comparison_is_shown_as_it_goes_on_and_is_that_of_the_foreground(folde
         await until(lambda: not task.running)
         assert len(seen) >= 4, "how far it is was shown"
         assert "compare:stop" not in parts(page)
-        assert difference(page.comparing.pair, page.comparing._names()) in spoken(page)
+        assert difference(page.comparing.pair, names_of(*page.comparing.jobs)) in spoken(page)
         return page.comparing.pair
 
     assert apart(scenario()) == expected
@@ -76,7 +76,7 @@ def test_a_comparison_is_stopped_and_taken_up_again(folder):
         page.act("compare:again")
         assert page.comparing.trouble == ""
         await until(lambda: not page.comparing.task.running)
-        assert difference(page.comparing.pair, page.comparing._names()) in spoken(page)
+        assert difference(page.comparing.pair, names_of(*page.comparing.jobs)) in spoken(page)
         page.act("set:room.relative_humidity", "33 %")
         assert "The roof has changed since this comparison." in spoken(page)
 
