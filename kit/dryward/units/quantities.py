@@ -105,7 +105,7 @@ class Quantity:
     @property
     def symbol(self) -> str:
         """As its unit is printed with a range: fractions in percent."""
-        return UNITS[self.unit].symbol if self.unit != "fraction" else "%"
+        return "%" if self.unit == "fraction" and self.name != "number" else UNITS[self.unit].symbol
 
     @cached_property
     def units(self) -> dict[str, str]:
@@ -216,6 +216,7 @@ def _table(*rows: Quantity) -> dict[str, Quantity]:
 QUANTITIES = _table(
     Quantity("temperature", "degC", -100, 100, ("20 F", "-7 C"), ("70 F", "70 degF", "70 °F", "-7 degC")),
     Quantity("relative humidity", "fraction", 0, 1, ("40 %",), ("40%", "40 percent")),
+    Quantity("number", "fraction", -math.inf, math.inf, ("0.7",), ("70 %",), "relative humidity", bare="fraction"),
     Quantity(
         "share", "fraction", 0, 1, ("20 %", "a fifth"), ("1/5", "0,2", "one fifth", "one in five", "1 in 5"),
         "relative humidity", bare="fraction",
