@@ -1,15 +1,14 @@
 """The units: constants that are exact by definition, the table made of them, and a number from one to the other."""
 
-from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import overload
+from typing import Any, TypeAlias, overload
 
 import numpy as np
-from numpy.typing import NDArray
+from numpy.typing import ArrayLike, NDArray
 
 from dryward.checks import OutOfRange, UnknownName
 
-Floats = NDArray[np.float64]
+Floats: TypeAlias = NDArray[np.float64]
 
 # Exact by definition: international foot (1959), pound, inch; the
 # International Table Btu; standard gravity [m/s2].
@@ -50,10 +49,13 @@ class Unit:
     symbol: str
     #: SI value at its zero.
     offset: float = 0.0
+    #: Whether the SI value is ``scale / value`` (as for R per inch).
     reciprocal: bool = False
 
 
-def _table(*rows: tuple) -> dict[str, Unit]:
+def _table(
+    *rows: tuple[str, str, float, str] | tuple[str, str, float, str, float] | tuple[str, str, float, str, float, bool],
+) -> dict[str, Unit]:
     return {row[0]: Unit(*row) for row in rows}
 
 
@@ -184,8 +186,10 @@ def _turned(scale: float, value: float | Floats) -> float | Floats:
 @overload
 def to_si(value: float, name: str) -> float: ...
 @overload
-def to_si(value: Sequence[float] | Floats, name: str) -> Floats: ...
-def to_si(value: float | Sequence[float] | Floats, name: str) -> float | Floats:
+def to_si(value: Floats, name: str) -> Floats: ...
+@overload
+def to_si(value: ArrayLike, name: str) -> Any: ...
+def to_si(value: ArrayLike, name: str) -> Any:
     """A value in SI.
 
     Parameters
@@ -228,8 +232,10 @@ def to_si(value: float | Sequence[float] | Floats, name: str) -> float | Floats:
 @overload
 def from_si(value: float, name: str) -> float: ...
 @overload
-def from_si(value: Sequence[float] | Floats, name: str) -> Floats: ...
-def from_si(value: float | Sequence[float] | Floats, name: str) -> float | Floats:
+def from_si(value: Floats, name: str) -> Floats: ...
+@overload
+def from_si(value: ArrayLike, name: str) -> Any: ...
+def from_si(value: ArrayLike, name: str) -> Any:
     """A value of SI in another unit: the inverse of `to_si`.
 
     Parameters
