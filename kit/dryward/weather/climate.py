@@ -10,7 +10,7 @@ import numpy as np
 from dryward import air
 from dryward.air.saturation import Floats
 from dryward.checks import OutOfRange, together, within
-from dryward.units import KELVIN
+from dryward.units import KELVIN, checked
 
 MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 #: Days in each month of a year of 365 days.
@@ -26,20 +26,22 @@ class Air:
 
     Parameters
     ----------
-    temperature : float or array
-        [degC], -60 to 95.
-    relative_humidity : float or array
-        [-], 0 to 1; over ice below 0 degC.
+    temperature : float, array or str
+        [degC], -60 to 95, or text such as ``"70 F"``.
+    relative_humidity : float, array or str
+        [-], 0 to 1, or text such as ``"40 %"``; over ice below 0 degC.
 
     Raises
     ------
-    OutOfRange
+    OutOfRange, NotUnderstood
         One sentence naming the quantity, the value and the range.
 
     Examples
     --------
     >>> round(Air(20.0, 0.5).dew_point, 2)
     9.27
+    >>> Air("68 F", "50 %").relative_humidity
+    0.5
     """
 
     # As arrays they are many airs; most of the kit asks for one.
@@ -48,8 +50,8 @@ class Air:
 
     def __post_init__(self) -> None:
         put = object.__setattr__
-        put(self, "temperature", within("Air temperature", self.temperature, -60.0, 95.0, "°C"))
-        put(self, "relative_humidity", within("Relative humidity", self.relative_humidity, 0.0, 1.0, "%"))
+        put(self, "temperature", checked("Air temperature", self.temperature, "temperature", -60.0, 95.0))
+        put(self, "relative_humidity", checked("Relative humidity", self.relative_humidity, "relative humidity"))
         together(temperature=self.temperature, relative_humidity=self.relative_humidity)
 
     @property
