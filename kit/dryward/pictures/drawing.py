@@ -38,6 +38,8 @@ Numbers: TypeAlias = float | Floats
 Box: TypeAlias = tuple[float, float, float, float]
 #: Of a key: quantity, words (its label where None), and a marker where the sample is that point or "arrow".
 Entry: TypeAlias = tuple[str, str | None] | tuple[str, str | None, str]
+#: Which lines of a grid a graph has.
+Grid: TypeAlias = Literal["both", "x", "y", ""]
 Made = TypeVar("Made", bound=Artist)
 
 #: First letters of the months.
@@ -184,7 +186,7 @@ class Drawing:
         box: Box,
         xlabel: str = "",
         ylabel: str = "",
-        grid: Literal["both", "x", "y", ""] = "both",
+        grid: Grid = "both",
         digits: str = "00000",
     ) -> Axes:
         """Axes of a graph in a box of px that also holds its numbers and labels.

@@ -6,7 +6,7 @@ import io
 import math
 from collections.abc import Callable, Sequence
 from functools import singledispatch
-from typing import Any, Literal
+from typing import Any
 
 import numpy as np
 from matplotlib.axes import Axes
@@ -20,7 +20,7 @@ from dryward.physics.hourly import Hours
 from dryward.physics.limits import Range
 from dryward.physics.monthly import Months
 from dryward.physics.steady import Profile, Sweep
-from dryward.pictures.drawing import sentences, thinned
+from dryward.pictures.drawing import Grid, sentences, thinned
 from dryward.pictures.live import LivePicture
 from dryward.pictures.profile import SectionAndProfile
 from dryward.pictures.section import SectionPart, SteadyRoof
@@ -149,9 +149,7 @@ class _Graph(LivePicture):
 
     size = (620, 360)
 
-    def axes(
-        self, across: str, upward: str, grid: Literal["both", "x", "y", ""] = "both", names: Sequence[str] = ("00000",)
-    ) -> Axes:
+    def axes(self, across: str, upward: str, grid: Grid = "both", names: Sequence[str] = ("00000",)) -> Axes:
         """Axes over the whole picture, with room at the left for the names or numbers that stand there."""
         widest = max((self.extent(name, small=True) for name in names), default=0.0)
         room = "0" * (1 + int(widest / self.extent("0", small=True)))
