@@ -122,7 +122,7 @@ _PSYCHROMETRICS = table.in_row_units(_PSYCHROMETRICS_SI)
 
 _UNITS: Answers = {
     "one unit": lambda row: units.from_si(units.to_si(row.number("amount"), row.text("of")), row.text("unit")),
-    "read": lambda row: units.from_si(units.read(row.text("of"), row.text("as_quantity")), row.text("unit")),
+    "read": lambda row: units.from_si(units.quantity(row.text("of"), row.text("as_quantity")), row.text("unit")),
 }
 
 #: How each kind of row is computed, by topic.
