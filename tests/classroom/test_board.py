@@ -8,7 +8,7 @@ from served import ask, cookies_of, enter, served
 
 from dryward import cli
 from dryward.checks import BadFile
-from dryward.school.standing import board, find
+from dryward.school.standing import board, learner_folders
 from dryward.teaching import lessons, questions
 from dryward.teaching.progress import FILE, Progress
 
@@ -40,7 +40,7 @@ def klass(tmp_path):
 
 
 def test_who_is_where(klass):
-    found = board(find(klass), now=NOON)
+    found = board(learner_folders(klass), now=NOON)
     assert [each.label for each in found.learners] == ["aaaaaaaaaa", "bbbbbbbbbb", "cccccccccc"]
     one, two, three = found.learners
     assert (one.lesson, one.right, one.answered, one.finished, one.minutes) == (LESSON, 1, 2, 0, 7)
@@ -53,7 +53,7 @@ def test_who_is_where(klass):
 
 
 def test_counts_of_each_choice(klass):
-    wet, july = board(find(klass), now=NOON).groups
+    wet, july = board(learner_folders(klass), now=NOON).groups
     assert (wet.lesson, wet.here, july.lesson, july.here) == (LESSON, 2, "july", 1)
     assert [count for *_, count in wet.choices][:2] == [2, 0]
     assert sum(right for _, _, right, _ in wet.choices) == 1
@@ -66,13 +66,13 @@ def test_the_last_answer_counts(tmp_path):
     progress = Progress(tmp_path / "aaaaaaaaaa", now=lambda: NOON)
     question = questions.checks(LESSON, 1)[0]
     progress.answered(LESSON, question, next(each for each in question.choices if each.right))
-    (one,) = board(find(tmp_path), now=NOON).learners
+    (one,) = board(learner_folders(tmp_path), now=NOON).learners
     assert (one.right, one.answered) == (1, 1)
 
 
 def test_a_file_that_cannot_be_read_does_not_stop_the_board(klass):
     (klass / "aaaaaaaaaa" / FILE).write_text("{ broken")
-    found = board(find(klass), now=NOON)
+    found = board(learner_folders(klass), now=NOON)
     assert "cannot be read as a progress file" in found.learners[0].trouble
     assert found.learners[1].finished == 1
 
@@ -89,7 +89,7 @@ def test_the_command_prints_it(klass, capsys):
 
 def test_a_missing_folder_is_one_sentence(tmp_path):
     with pytest.raises(BadFile, match=r"There is no folder .*nowhere; name the one in which"):
-        find(tmp_path / "nowhere")
+        learner_folders(tmp_path / "nowhere")
 
 
 def test_the_page_is_for_the_instructor_alone(tmp_path):

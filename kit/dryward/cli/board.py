@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from dryward.school import folders
-from dryward.school.standing import board, find
+from dryward.school.standing import board, learner_folders
 from dryward.teaching import lessons
 
 _HEADS = ("learner", "lesson", "predicted", "checks right", "finished", "minutes ago")
@@ -19,7 +19,7 @@ def add(parser: argparse.ArgumentParser) -> None:
 def run(args: argparse.Namespace) -> int:
     """Print the board."""
     folder = (args.folder or folders.class_folder()).expanduser()
-    found = board(find(folder))
+    found = board(learner_folders(folder))
     if not found.learners:
         print(f"Nobody has opened a lesson yet; the answers are looked for in {folder}")
         return 0
@@ -36,6 +36,8 @@ def run(args: argparse.Namespace) -> int:
         for each in found.learners
     ]
     print(_table(_HEADS, rows))
+    for trouble in lessons.troubles():
+        print(trouble)
     for group in found.groups:
         print(f"\n{titles[group.lesson]}: {group.here} here now")
         for key, text, right, count in group.choices:

@@ -8,10 +8,10 @@ from dryward.checks import BadFile
 
 def marks(topic: str) -> tuple[str, str]:
     """The two lines between which the table of a topic stands."""
-    return f"<!-- {topic}: written by `dryward {_COMMAND[topic]} --readme` -->", f"<!-- end of {topic} -->"
+    return f"<!-- {topic}: written by `dryward {_COMMAND[topic]}` -->", f"<!-- end of {topic} -->"
 
 
-_COMMAND = {"speed": "bench", "proof": "evidence"}
+_COMMAND = {"speed": "bench --readme", "proof": "evidence --readme", "lessons": "lessons --write"}
 
 
 def write(topic: str, table: str, path: Path = Path("README.md")) -> Path:

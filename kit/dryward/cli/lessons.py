@@ -1,85 +1,150 @@
-"""``dryward lessons``: the learner's own copy of the lessons, opened in JupyterLab."""
+"""``dryward lessons``: the learner's own copy of the lessons, opened in JupyterLab; and what their authors need."""
 
+from __future__ import annotations
+
+import argparse
 import json
 import os
 import secrets
+import tempfile
 import warnings
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from dryward.checks import OutOfRange, UnknownName
+from dryward.checks import BadFile, OutOfRange, UnknownName
+from dryward.cli import front_page
 from dryward.school import folders, lab
+from dryward.teaching import lessons, notebooks
+
+if TYPE_CHECKING:
+    from jupyterlab.labapp import LabApp
 
 _FIRST = "00-start.ipynb"
 _DOOR = "127.0.0.1"
 _HIGHEST_PORT = 65535
 
 
-def add(parser):
+def add(parser: argparse.ArgumentParser) -> None:
     """Name the arguments of the command."""
     parser.add_argument("--folder", type=Path, help="where your own copy of the lessons is kept")
     parser.add_argument("--port", type=int, default=8888, help="port of the local server (8888; the next free one)")
     parser.add_argument("--lesson", default=_FIRST, help="lesson to open first: its number or its file name")
     parser.add_argument("--no-browser", action="store_true", help="print the address and open no browser")
+    author = parser.add_argument_group("for who writes lessons")
+    author.add_argument("--own", metavar="FOLDER", help="from now on also lessons of your own; - for none")
+    author.add_argument("--new", metavar="NAME", help="make a lesson that works, for you to change")
+    author.add_argument("--write", action="store_true", help="in a checkout: write what follows from the folders")
+    author.add_argument("--check", action="store_true", help="in a checkout: name what is not as the folders say")
 
 
-def run(args):
-    """Copy, start, and serve until Ctrl-C."""
+def run(args: argparse.Namespace) -> int:
+    """Copy, start, and serve until Ctrl-C; or write, check or make lessons."""
+    if args.own is not None:
+        _remember(args.own)
+    if args.new is not None:
+        return _make(args.new)
+    if args.write or args.check:
+        return _write() if args.write else _check()
+    if args.own == "-":
+        return 0
     if not 1 <= args.port <= _HIGHEST_PORT:
         raise OutOfRange(f"The port is {args.port}; it must be 1 to {_HIGHEST_PORT}.")
     lesson = found(args.lesson)
     folder = (args.folder or folders.own_lessons()).expanduser().resolve()
-    done = folders.copy(folders.shipped_lessons(), folder)
+    beside = folders.copy(folders.shipped_lessons(), folder).beside
+    with tempfile.TemporaryDirectory() as made:
+        if notebooks.write_own(Path(made)):
+            beside += folders.copy(Path(made), folder).beside
     print(f"Your lessons are in {folder}")
-    for name in done.beside:
+    for name in beside:
         print(f"  you have changed a lesson that is newer in the kit; the new one is beside it: {name}")
+    for trouble in lessons.troubles():
+        print(f"  {trouble}")
     serve(folder, lesson, args.port, browser=not args.no_browser)
     return 0
 
 
-def found(lesson):
+# --- for who writes lessons ---------------------------------------------------------------
+
+
+def _remember(named: str) -> None:
+    """Keep the folder of one's own lessons, or forget it."""
+    if named == "-":
+        lessons.remember_own(None)
+        print("No lessons of your own are taken any more.")
+        return
+    folder = Path(named).expanduser()
+    if folder.exists() and not folder.is_dir():
+        raise BadFile(f"{folder} is a file; your own lessons need a folder.")
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except OSError as reason:
+        raise BadFile(f"{folder} cannot be made: {reason.strerror or reason}.") from None
+    lessons.remember_own(folder)
+    print(f"Your own lessons are taken from {folder.resolve()}")
+
+
+def _make(name: str) -> int:
+    """The skeleton of a lesson: in one's own folder where there is one, else in the checkout."""
+    own, checkout = lessons.own_folder(), Path("tests", "course")
+    if own is None and not (checkout.is_dir() and lessons.COURSE.is_relative_to(Path.cwd())):
+        raise BadFile("Name a folder for your own lessons: dryward lessons --own FOLDER --new NAME.")
+    made = notebooks.new(name, own or lessons.COURSE, None if own else checkout.resolve())
+    print(f"A new lesson, {name}, number {lessons.lesson(name).number}:", *made, sep="\n  ")
+    if own is None:
+        print("Change it, then type dryward lessons --write.")
+    return 0
+
+
+def _lessons_folder() -> Path:
+    """The folder that is written: of the checkout in which the command was typed, without one's own lessons."""
+    os.environ[lessons.OWN] = ""
+    here = Path.cwd() / "lessons"
+    if not (here / "guide").is_dir() or not lessons.COURSE.is_relative_to(Path.cwd()):
+        raise BadFile("Type this in the folder of a checkout, with the kit installed from it.")
+    return here
+
+
+def _write() -> int:
+    changed = [f"lessons/{name}" for name in notebooks.write(_lessons_folder())]
+    before = Path("README.md").read_text("utf-8")
+    front_page.write("lessons", notebooks.table())
+    _tell("written", changed + ["README.md"] * (Path("README.md").read_text("utf-8") != before))
+    return 0
+
+
+def _check() -> int:
+    stale = [f"lessons/{name}" for name in notebooks.stale(_lessons_folder())]
+    stale += ["README.md"] * (notebooks.table() not in Path("README.md").read_text("utf-8"))
+    _tell("not as the lesson folders say", stale)
+    return 1 if stale else 0
+
+
+def _tell(what: str, names: list[str]) -> None:
+    for name in names:
+        print(f"{what}: {name}")
+    if not names:
+        print("All is as the lesson folders say.")
+
+
+# --- serving ------------------------------------------------------------------------------
+
+
+def found(named: str) -> str:
     """The file of a lesson that is named by its number, its name or its file.
 
-    Parameters
-    ----------
-    lesson : str
-
-    Returns
-    -------
-    str
-
-    Raises
-    ------
-    UnknownName
-        When there is none.
-
-    Examples
-    --------
     >>> found("5"), found("july")
     ('05-where-it-gets-wet.ipynb', '09-july.ipynb')
     """
-    files = [path.name for path in sorted(folders.shipped_lessons().glob("[0-9][0-9]-*.ipynb"))]
-    for file in files:
-        name = file.removesuffix(".ipynb")
-        if lesson in (file, name, name[3:], name[:2], str(int(name[:2]))):
-            return file
-    raise UnknownName("lesson", lesson, files)
+    known = [each.file for each in lessons.lessons()]
+    for each in lessons.lessons():
+        if named in (each.file, each.file.removesuffix(".ipynb"), each.id, f"{each.number:02d}", str(each.number)):
+            return each.file
+    raise UnknownName("lesson", named, known)
 
 
-def options(folder, lesson, port, token, browser):
-    """What the server is told on its command line.
-
-    Parameters
-    ----------
-    folder : Path
-    lesson : str
-    port : int
-    token : str
-    browser : bool
-
-    Returns
-    -------
-    list of str
-    """
+def options(folder: Path, lesson: str, port: int, token: str, browser: bool) -> list[str]:
+    """What the server is told on its command line."""
     return [
         *_transport(),
         # Only this machine can reach it, with a token: no more risk for root than any program.
@@ -102,7 +167,7 @@ def options(folder, lesson, port, token, browser):
 _LONGEST_RUNTIME = 45
 
 
-def _transport():
+def _transport() -> list[str]:
     """Files instead of open ports between server and kernel, where the system allows it."""
     from jupyter_core.paths import jupyter_runtime_dir
 
@@ -111,7 +176,7 @@ def _transport():
     return ["--KernelManager.transport=ipc"]
 
 
-def serve(folder, lesson, port, browser):
+def serve(folder: Path, lesson: str, port: int, browser: bool) -> None:
     """Serve the lessons of a folder on this machine until it is stopped."""
     # Read by the server when its modules are imported: set before that.
     paths = [str(lab.SETTINGS), os.environ.get("JUPYTER_CONFIG_PATH", "")]
@@ -122,7 +187,7 @@ def serve(folder, lesson, port, browser):
     warnings.simplefilter("ignore", DeprecationWarning)
     token = secrets.token_hex(16)
     server = LabApp.initialize_server(argv=options(folder, lesson, port, token, browser))
-    names = sorted(path.name for path in folders.shipped_lessons().glob("*.ipynb"))
+    names = sorted(each.file for each in lessons.lessons())
     # The page tells the extension which files it may run.
     server.web_app.settings.setdefault("page_config_data", {})["drywardLessons"] = json.dumps(names)
     # Said once the door is open: the loop runs this after it has begun to listen.
@@ -130,10 +195,10 @@ def serve(folder, lesson, port, browser):
     server.start()
 
 
-def _say(address):
+def _say(address: str) -> None:
     print(f"Open this address in a browser:\n\n    {address}\n\nPress Ctrl-C here to stop.", flush=True)
 
 
-def address(server, lesson, token):
+def address(server: LabApp, lesson: str, token: str) -> str:
     """The whole address of a lesson on a running server."""
     return f"http://{_DOOR}:{server.port}{server.base_url}doc/tree/{lesson}?token={token}"

@@ -16,6 +16,7 @@ from urllib.request import url2pathname
 
 from dryward.checks import BadFile, OutOfRange, PlainError
 from dryward.school import folders
+from dryward.teaching import lessons
 
 if TYPE_CHECKING:  # it needs the library of the pages
     from dryward.school.learners import Learners
@@ -80,8 +81,11 @@ def run(args: argparse.Namespace) -> int:
         if not (args.no_browser or args.share):
             webbrowser.open(f"{at}?key={password}")
 
-    settings = server.configuration(folders.shipped_lessons(), args.port, args.ready, args.most, round(60 * args.away))
-    server.serve(settings, people, (password, board_key), address, certificate, say)
+    for trouble in lessons.troubles():
+        print(trouble)
+    with folders.served_lessons() as served:
+        settings = server.configuration(served, args.port, args.ready, args.most, round(60 * args.away))
+        server.serve(settings, people, (password, board_key), address, certificate, say)
     return 0
 
 

@@ -3,9 +3,12 @@
 What a learner has changed in the copy is never overwritten.
 """
 
+import contextlib
 import hashlib
 import json
 import shutil
+import tempfile
+from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -14,9 +17,12 @@ import platformdirs
 from dryward import __version__
 from dryward.checks import BadFile
 from dryward.storage import write_whole
+from dryward.teaching import lessons, notebooks
 
 #: The folder of this package.
 PACKAGE = Path(__file__).resolve().parent.parent
+#: What the copy remembers of each file as it was given.
+MANIFEST = ".dryward-lessons.json"
 
 
 def shipped_lessons() -> Path:
@@ -25,6 +31,19 @@ def shipped_lessons() -> Path:
         if any(folder.glob("[0-9][0-9]-*.ipynb")):
             return folder
     raise BadFile("The lessons that came with the kit are missing; install the kit again.")
+
+
+@contextlib.contextmanager
+def served_lessons() -> Iterator[Path]:
+    """A folder with the notebooks of all lessons, while they are served: the kit's own, and an instructor's."""
+    if not any(each.own for each in lessons.lessons()):
+        yield shipped_lessons()
+        return
+    with tempfile.TemporaryDirectory() as made:
+        for path in shipped_lessons().glob("[0-9][0-9]-*.ipynb"):
+            shutil.copyfile(path, Path(made, path.name))
+        notebooks.write_own(Path(made))
+        yield Path(made)
 
 
 def own_lessons() -> Path:
@@ -37,25 +56,13 @@ def class_folder() -> Path:
     return platformdirs.user_documents_path() / "dryward-class"
 
 
-#: What the copy remembers of each file as it was given.
-MANIFEST = ".dryward-lessons.json"
-
-
 @dataclass(frozen=True)
 class Copied:
-    """What one copying did.
+    """What one copying did, by names of files."""
 
-    Attributes
-    ----------
-    new, renewed : tuple of str
-        Files that were not there, and files the learner had not touched.
-    beside : tuple of str
-        New versions put beside a file the learner has changed.
-    """
-
-    new: tuple[str, ...] = ()
-    renewed: tuple[str, ...] = ()
-    beside: tuple[str, ...] = ()
+    new: tuple[str, ...] = ()  # were not there
+    renewed: tuple[str, ...] = ()  # the learner had not touched them
+    beside: tuple[str, ...] = ()  # new versions put beside what the learner has changed
 
 
 def _mark(path: Path) -> str:

@@ -87,6 +87,10 @@ class Kernels(AsyncMappingKernelManager):
         self._tasks: set[asyncio.Task[None]] = set()
         self._closing = False
 
+    def get_kernel(self, kernel_id: str) -> Any:
+        """A kernel; the server writes more on it, such as its last activity, than its type knows."""
+        return super().get_kernel(kernel_id)
+
     # --- kept ready ----------------------------------------------------------
 
     def fill(self) -> None:
@@ -153,17 +157,17 @@ class Kernels(AsyncMappingKernelManager):
         finally:
             self._waiting -= 1
 
-    def get_kernel(self, kernel_id: str) -> Any:
-        """A kernel; the server writes more on it, such as its last activity, than its type knows."""
-        return super().get_kernel(kernel_id)
-
     # --- handed over -----------------------------------------------------------
 
     async def hand_over(self, learner: str, folder: Path) -> tuple[str, AsyncKernelClient]:
         """A kernel that is ready, working in its learner's folder.
 
         A kernel can have been killed a moment ago, by the system when memory
-        is short, and still look alive; then the next one is taken.
+        is short, and still look alive; then the next one is taken.  Gives its
+        id and an open line to it, to be closed by whom it is given to.
+
+        Full when as many are in use as may be, Busy when none became ready in
+        time, BadFile when the folder cannot be made.
         """
         if len(self.owners) + self._promised >= self.most:
             raise Full

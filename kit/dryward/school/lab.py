@@ -5,8 +5,8 @@ import os
 import sys
 from pathlib import Path
 
-from dryward.school.folders import shipped_lessons
 from dryward.storage import write_whole
+from dryward.teaching import lessons
 
 #: Our settings and our extension, as files that JupyterLab reads.
 _SHARE = Path(__file__).resolve().parent / "share" / "lab"
@@ -23,7 +23,7 @@ def write_settings(folder: str | Path, within: str = "") -> Path:
     """Write which lessons, `within` the server's root, may run into a folder for ``JUPYTER_CONFIG_PATH``."""
     settings = Path(folder) / "labconfig"
     settings.mkdir(parents=True, exist_ok=True)
-    names = sorted(within + path.name for path in shipped_lessons().glob("*.ipynb"))
+    names = sorted(within + each.file for each in lessons.lessons())
     page = {"drywardLessons": json.dumps(names)}
     write_whole(settings / "page_config.json", json.dumps(page, indent=1))
     return Path(folder)

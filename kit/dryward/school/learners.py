@@ -1,7 +1,7 @@
 """Who may come in, and whose answers are whose: a password, and one folder for each learner.
 
-The password is made anew at every start, and guessing is answered slowly.  A learner is known by a code and by
-nothing else.
+The password is made anew at every start, and guessing is answered slowly.  A
+learner is known by a code and by nothing else.
 """
 
 import hashlib
@@ -82,7 +82,7 @@ def read_code(text: str) -> str | None:
 
 
 class Learners:
-    """The learners of one class."""
+    """The learners of one class, each with a folder below `folder`; with `own` it is that of one learner alone."""
 
     def __init__(self, folder: str | Path, own: bool = False) -> None:
         self.path, self.own = Path(folder), own
@@ -93,7 +93,7 @@ class Learners:
             raise BadFile(f"The folder {self.path} cannot be used: {reason.strerror or reason}.") from None
 
     def _key(self) -> bytes:
-        # Kept, so that a browser is known again after the server was started anew.
+        # On the disk, so that a browser is known again after the server was started anew.
         file = self.path / _KEY
         with locked(file):
             found = file.read_bytes() if file.exists() else b""
@@ -161,12 +161,8 @@ class Door(IdentityProvider):
 
     def set_up(self, password: str, board_key: str, learners: Learners) -> None:
         """Take the password and the instructor's key of this start, and the learners of this class."""
-        self.password, self.board_key, self.learners, self.login_attempts = (
-            password,
-            board_key,
-            learners,
-            LoginAttempts(),
-        )
+        self.password, self.board_key, self.learners = password, board_key, learners
+        self.login_attempts = LoginAttempts()
         self._mark, self._board_mark = (
             hmac.new(learners.key, each.encode(), hashlib.sha256).hexdigest() for each in (password, board_key)
         )

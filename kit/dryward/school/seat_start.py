@@ -1,7 +1,7 @@
 """Run at the start of every kernel of a seat: its memory used up is said in one sentence."""
 
 
-def _said(shell, kind, error, place, tb_offset=None):
+def _said(shell: object, kind: type, error: MemoryError, place: object, tb_offset: int | None = None) -> None:
     print(
         "The memory that this seat may use is used up. "
         "Choose Kernel > Restart Kernel, close other lessons, and open this lesson again; your answers are kept."

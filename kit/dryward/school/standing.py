@@ -13,7 +13,7 @@ from dryward.teaching.progress import FILE, Progress
 
 #: How deep below a folder a learner's file may lie.
 _DEPTH = 3
-#: What stands where nothing was chosen.
+#: What stands where nothing was predicted.
 NOTHING = "-"
 
 
@@ -105,84 +105,46 @@ def contents(folder: Path, way: str | None = None) -> dict[str, Any]:
 
 @dataclass(frozen=True)
 class Learner:
-    """Where one learner is.
+    """Where one learner is."""
 
-    Attributes
-    ----------
-    label : str
-        The name of the folder, shortened; no other name is known.
-    lesson : str
-        Id of the lesson opened last; empty before the first.
-    prediction : str
-        Key of the choice made there, or a dash.
-    right, answered : int
-        Checks of that lesson answered right, and answered at all.
-    finished : int
-        Lessons finished.
-    minutes : int or None
-        Since the last thing that was kept.
-    trouble : str
-        Why the file could not be read.
-    """
-
-    label: str
-    lesson: str
-    prediction: str
-    right: int
+    label: str  # the name of the folder, shortened; no other name is known
+    lesson: str  # id of the one opened last; empty before the first
+    prediction: str  # key of the choice made there, or `NOTHING`
+    right: int  # checks of that lesson
     answered: int
-    finished: int
-    minutes: int | None
-    trouble: str = ""
+    finished: int  # lessons
+    minutes: int | None  # since the last thing in the learner's file [min]
+    trouble: str = ""  # why the file could not be read
 
 
 @dataclass(frozen=True)
 class Group:
-    """One lesson of the class.
-
-    Attributes
-    ----------
-    lesson : str
-    here : int
-        Learners whose last lesson it is.
-    choices : tuple of (str, str, bool, int)
-        Key, text, whether it is right, and how many chose it.
-    right, answered : int
-        Checks, over all learners.
-    beliefs : tuple of (str, int)
-        What is believed behind the wrong answers, the most frequent first.
-    """
+    """One lesson of the class."""
 
     lesson: str
-    here: int
-    choices: tuple
-    right: int
+    here: int  # learners whose last lesson it is
+    choices: tuple[tuple[str, str, bool, int], ...]  # key, text, whether it is right, how many chose it
+    right: int  # checks, over all learners
     answered: int
-    beliefs: tuple
+    beliefs: tuple[tuple[str, int], ...]  # behind the wrong answers, and how often; the most frequent first
 
 
 @dataclass(frozen=True)
 class Board:
-    """All of it.
+    """A class: its learners, and the lessons that somebody has opened, in order."""
 
-    Attributes
-    ----------
-    learners : tuple of Learner
-    groups : tuple of Group
-        The lessons somebody has opened, in order.
-    """
-
-    learners: tuple
-    groups: tuple
+    learners: tuple[Learner, ...]
+    groups: tuple[Group, ...]
 
 
-def find(folder: str | Path) -> dict[str, Path]:
+def learner_folders(folder: str | Path) -> dict[str, Path]:
     """The learners' folders below a folder, by a short label."""
     folder = Path(folder)
     if not folder.is_dir():
         raise BadFile(f"There is no folder {folder}; name the one in which the learners' answers are kept.")
-    places = [folder / FILE] + [path for depth in range(1, _DEPTH + 1) for path in folder.glob("*/" * depth + FILE)]
+    files = [folder / FILE] + [path for depth in range(1, _DEPTH + 1) for path in folder.glob("*/" * depth + FILE)]
     found = {}
-    for path in sorted(path for path in places if path.is_file()):
+    for path in sorted(path for path in files if path.is_file()):
         # The part below the folder that tells learners apart: a code, or a name at the class server.
         parts = path.parent.relative_to(folder).parts or (folder.name,)
         found[parts[0] if parts[0] not in found else "/".join(parts)] = path.parent

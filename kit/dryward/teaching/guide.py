@@ -1,10 +1,8 @@
 """The instructor's pack: a sheet for each lesson and the table of pathways, made from the teaching data.
 
 The files in ``lessons/guide`` that can be made are exactly what these
-functions give; ``write(folder)`` makes them anew.
+functions give; ``dryward lessons --write`` makes them anew.
 """
-
-from pathlib import Path
 
 from dryward.checks import UnknownName
 from dryward.teaching import beliefs, lessons, words
@@ -118,49 +116,24 @@ def pathways_page():
     return "\n".join(lines)
 
 
-def pages():
-    """All pages that are made, by their place in ``lessons/guide``.
+def predictions_page() -> str:
+    """The handout that is filled in at home: the predictions of some lessons in short, as Markdown."""
+    lines = ["# Say it before you see it", ""]
+    lines += ["Write your answer and one reason. No computer is needed. Bring it to the next meeting.", ""]
+    lines += ["Name: ______________________", ""]
+    for number, asked in enumerate((each.handout for each in lessons.lessons() if each.handout), 1):
+        lines += [f"{number}. {asked}", "", "   Because: ______________________________________________", ""]
+    return "\n".join(lines)
 
-    Returns
-    -------
-    dict of str to str
 
-    Examples
-    --------
-    >>> "glossary.md" in pages()
-    True
-    """
-    made = {"glossary.md": words.glossary_page(), "pathways.md": pathways_page()}
+def pages() -> dict[str, str]:
+    """All pages that are made, by their place in ``lessons/guide``."""
+    made = {
+        "glossary.md": words.glossary_page(),
+        "pathways.md": pathways_page(),
+        "handouts/predictions.md": predictions_page(),
+    }
     for each in lessons.lessons():
         if each.notes and not each.own:
             made[f"sheets/{each.number:02d}-{each.id}.md"] = sheet(each.id)
     return made
-
-
-def write(folder):
-    """Makes the pages anew.
-
-    Parameters
-    ----------
-    folder : str or Path
-        Such as ``lessons/guide``.
-
-    Returns
-    -------
-    tuple of Path
-        What was written.
-
-    Examples
-    --------
-    >>> from tempfile import TemporaryDirectory
-    >>> with TemporaryDirectory() as folder:
-    ...     len(write(folder))
-    19
-    """
-    found = []
-    for name, text in pages().items():
-        path = Path(folder, name)
-        path.parent.mkdir(parents=True, exist_ok=True)
-        path.write_text(text, "utf-8")
-        found.append(path)
-    return tuple(found)

@@ -24,6 +24,7 @@ from typing import TypeVar
 import platformdirs
 
 from dryward.checks import BadFile, PlainError, UnknownName
+from dryward.storage import write_whole
 from dryward.teaching import words
 from dryward.teaching.beliefs import belief, beliefs
 from dryward.teaching.words import build
@@ -268,7 +269,7 @@ def remember_own(folder: Path | None) -> None:
     path = _remembered()
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
-        path.write_text("" if folder is None else str(folder.expanduser().resolve()), "utf-8")
+        write_whole(path, "" if folder is None else str(folder.expanduser().resolve()))
     except OSError as reason:
         raise BadFile(f"{path} cannot be written: {reason.strerror or reason}.") from None
 
@@ -294,6 +295,11 @@ def _in_units(thing: Thing, unit_system: str) -> Thing:
 def lessons(unit_system: str = "us") -> tuple[Lesson, ...]:
     """All lessons in order, the index first, with one's own; texts in "us" or "si"."""
     return tuple(_in_units(each, unit_system) for each in _course(own_folder()).lessons)
+
+
+def forget() -> None:
+    """Look at the folders again, after one was made or changed."""
+    _course.cache_clear()
 
 
 def troubles() -> tuple[str, ...]:

@@ -19,32 +19,15 @@ _COMPARE = {"at most": operator.le, "at least": operator.ge}
 
 @dataclass(frozen=True)
 class Measurement:
-    """One line of the table.
+    """One line of the table."""
 
-    Attributes
-    ----------
-    what : str
-        The work that was done.
-    value : float
-        What was measured, in `unit`.
-    unit : str
-    beside : str
-        What it is compared with; empty when it stands alone.
-    other : float or None
-        The same of what it is compared with.
-    rule, target : str, float or None
-        "at most" or "at least", and the number aimed at: of `value`, or of
-        the ratio when `of_ratio`.
-    of_ratio : bool
-    """
-
-    what: str
+    what: str  # the work that was done
     value: float
     unit: str
-    beside: str = ""
-    other: float | None = None
-    rule: str = ""
-    target: float | None = None
+    beside: str = ""  # what it is compared with
+    other: float | None = None  # the value of that
+    rule: str = ""  # "at most" or "at least"
+    target: float | None = None  # what is aimed at: of the value, or of the ratio
     of_ratio: bool = False
 
     @property

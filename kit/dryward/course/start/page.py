@@ -71,6 +71,7 @@ class Start(Page):
                 parts.lesson("resume", f"Go on: {go.number}. {go.title}", go.id, go.file) if go else None,
             ),
             parts.text(way.who, "dw-hint"),
+            *(parts.text(trouble, "dw-trouble") for trouble in lessons.troubles()),
             parts.table(head, rows),
         )  # fmt: skip
 
