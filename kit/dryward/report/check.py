@@ -1,10 +1,19 @@
 """One check of a roof with its answer and its limits, and all checks of one job."""
 
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
+from typing import Any, TypeAlias
 
+from dryward.building import Assembly
 from dryward.building.assembly import WALL
+from dryward.building.job import Job
 from dryward.checks import listed
 from dryward.verdict import DRY, LATER, NEVER, STATES, WITHIN, Verdict, words
+
+#: Told how far a run is (parts done, in all); False ends it.
+Progress: TypeAlias = Callable[[int, int], bool | None]
+#: An edition of the codes; None for the newest that was read.
+Edition: TypeAlias = str | int | None
 
 #: Answers of code rows; of the others it is a state, or how a wet start dries.
 MET, NOT_MET, CANNOT_TELL = "met", "not met", "cannot tell"
@@ -14,184 +23,138 @@ CAN = "it can"
 _SAID = {WITHIN: "yes, within the year", LATER: "yes, but it takes more than a year", NEVER: "no"}
 
 
-def called(assembly):
-    """What people call it: "roof" or "wall".
-
-    Parameters
-    ----------
-    assembly : Assembly
-
-    Returns
-    -------
-    str
-    """
+def called(assembly: Assembly) -> str:
+    """What people call it: "roof" or "wall"."""
     return "wall" if assembly.slope >= WALL else "roof"
 
 
 @dataclass(frozen=True)
 class Number:
-    """One number of a check.
-
-    Attributes
-    ----------
-    label : str
-    value : float
-        SI.
-    quantity : str
-        As in `units.SHOWN`, or "opening" for free area by length [m2/m]; empty for a plain number with `unit`.
-    unit : str
-    low, high : float or None
-        How far it may lie with uncertain inputs, where that was worked out.
-    """
+    """One number of a check."""
 
     label: str
+    #: In SI.
     value: float
+    #: As in `units.SHOWN`, or "opening" for free area by length [m2/m]; empty for a plain number with `unit`.
     quantity: str = ""
     unit: str = ""
+    #: How far it may lie with uncertain inputs, where that was worked out.
     low: float | None = None
     high: float | None = None
 
 
 @dataclass(frozen=True)
 class Check:
-    """One question about a roof and its answer.
-
-    Attributes
-    ----------
-    id, question : str
-    answer : str
-        A state ("dry", "damp", "wet", "not known yet"); of a code row "met",
-        "not met" or "cannot tell"; of a wet start "within the year", "later",
-        "not", or "it can" where no time was worked out.
-    what, why, change : str
-        What was found, why, and what to change first (may be empty).
-    lines : tuple of str
-        What else was found, place by place.
-    limits : str
-        What this check leaves out.
-    matters : str
-        How the uncertain inputs can move it, where that was worked out.
-    numbers : tuple of Number
-    source : str
-        Method or rule, with edition.
-    verdict : Verdict or None
-        The facts behind a state.
-    data : object
-        The physics result behind it, for pictures.
-    """
+    """One question about a roof and its answer."""
 
     id: str
     question: str
+    #: A state ("dry", "damp", "wet", "not known yet"); of a code row "met", "not met" or "cannot tell"; of a wet
+    #: start "within the year", "later", "not", or "it can" where no time was worked out.
     answer: str
+    #: What was found, why, and what to change first (may be empty).
     what: str
     why: str = ""
     change: str = ""
-    lines: tuple = ()
+    #: What else was found, place by place.
+    lines: tuple[str, ...] = ()
+    #: What this check leaves out.
     limits: str = ""
+    #: How the uncertain inputs can move it, where that was worked out.
     matters: str = ""
-    numbers: tuple = ()
+    numbers: tuple[Number, ...] = ()
+    #: Method or rule, with edition.
     source: str = ""
+    #: The facts behind a state.
     verdict: Verdict | None = field(default=None, repr=False)
-    data: object = field(default=None, repr=False, compare=False)
+    #: The physics result behind it, for pictures: each check has one of its own kind.
+    data: Any = field(default=None, repr=False, compare=False)
 
     @property
-    def asked(self):
+    def asked(self) -> str:
         """The question, or the head of a code row, as it stands before an answer."""
         return self.question if self.question.endswith("?") else f"{self.question}:"
 
     @property
-    def said(self):
+    def facts(self) -> Verdict:
+        """The verdict of a check by physics, which always has one."""
+        if self.verdict is None:
+            raise TypeError(f"The check {self.id} has no verdict.")
+        return self.verdict
+
+    @property
+    def said(self) -> str:
         """The answer as it is read, without a period."""
         return words.capital(_SAID.get(self.answer, self.answer))
 
-    def number(self, label):
+    def number(self, label: str) -> float | None:
         """The value of that label [SI], or None."""
         return next((each.value for each in self.numbers if each.label == label), None)
 
 
 @dataclass(frozen=True)
 class Limit:
-    """The highest room humidity at which the hourly year stays dry.
+    """The highest room humidity at which the hourly year stays dry."""
 
-    Attributes
-    ----------
-    humidity : float or None
-        Of the rooms in the coldest month [-]; None where it is not dry even at `lowest`.
-    lowest, highest : float
-        Of the room humidities that were tried [-].
-    beyond : str
-        The state one point above it; empty where the highest tried is dry.
-    """
-
+    #: Of the rooms in the coldest month [-]; None where it is not dry even at `lowest`.
     humidity: float | None
+    #: Of the room humidities that were tried [-].
     lowest: float
     highest: float
+    #: The state one point above it; empty where the highest tried is dry.
     beyond: str
 
 
 @dataclass(frozen=True)
 class Review:
-    """All checks of one job.
+    """All checks of one job."""
 
-    Attributes
-    ----------
-    job : Job
-    checks : tuple of Check
-    notes : tuple of str
-        What was assumed on the way, in sentences.
-    designs : tuple of (str, Verdict)
-        The verdict of each design year, where the hourly years were run with trials.
-    limit : Limit or None
-        Likewise.
-    leaky : Verdict or None
-        With a leak of three air changes at 50 Pa, where no tightness was
-        tested and the hourly years were run.  Then `designs` and `limit` are
-        with that leak too.
-    edition : str or int or None
-        Of the codes, where one was asked for.
-    """
-
-    job: object = field(repr=False)
-    checks: tuple
-    notes: tuple = ()
-    designs: tuple = ()
+    job: Job = field(repr=False)
+    checks: tuple[Check, ...]
+    #: What was assumed on the way, in sentences.
+    notes: tuple[str, ...] = ()
+    #: The verdict of each design year, and the limit for the rooms, where the hourly years were run with trials.
+    designs: tuple[tuple[str, Verdict], ...] = ()
     limit: Limit | None = None
+    #: With a leak of three air changes at 50 Pa, where no tightness was tested and the hourly years were run.
+    #: Then `designs` and `limit` are with that leak too.
     leaky: Verdict | None = None
-    edition: object = None
+    #: Of the codes, where one was asked for.
+    edition: Edition = None
 
-    def check(self, id):
+    def check(self, id: str) -> Check | None:
         """The check of that id, or None."""
         return next((each for each in self.checks if each.id == id), None)
 
     @property
-    def hourly(self):
+    def hourly(self) -> bool:
         """Whether the hourly years were run."""
         return self.check("years") is not None
 
     @property
-    def verdict(self):
+    def verdict(self) -> Verdict:
         """The one verdict: of the check that counts most, the hourly year where it was run, else the twelve months."""
-        return (self.check("years") or self.check("twelve-months")).verdict
+        return next(check for id in ("years", "twelve-months") if (check := self.check(id))).facts
 
     @property
-    def state(self):
+    def state(self) -> str:
         """The state of the verdict."""
         return self.verdict.state
 
     @property
-    def holds(self):
+    def holds(self) -> bool:
         """Whether it is dry as it was drawn, and where no tightness was tested also with the assumed leak."""
         return {self.state, (self.leaky or self.verdict).state} == {DRY}
 
     @property
-    def headline(self):
+    def headline(self) -> str:
         """The whole in a few sentences."""
         by = "by twelve monthly means alone, no air leak counted"
         if self.hourly:
             by = f"hour by hour, {'no air leak counted' if 'leak' in self.verdict.left_out else 'with the air leak'}"
         return " ".join([f"{words.word(self.state)} ({by}): {words.account(self.verdict)}.", *self._others()])
 
-    def _others(self):
+    def _others(self) -> Iterator[str]:
         """What else speaks against the roof, a sentence each."""
         if self.leaky is not None:
             same = "too" if self.leaky.state == self.state else ""
@@ -212,7 +175,7 @@ class Review:
             yield "A code row is not met." if count == 1 else f"{count} code rows are not met."
 
     @property
-    def limits(self):
+    def limits(self) -> str:
         """What stands beside the verdict wherever it is shown, in small print."""
         said = ["A calculation, not a permit, an inspection or an approval."]
         said += ["Air leaks are not counted."] if "leak" in self.verdict.left_out else []
@@ -229,5 +192,5 @@ _PLAIN = (
 )
 
 
-def _rank(state):
+def _rank(state: str) -> int:
     return STATES.index(state) if state in STATES else -1

@@ -2,16 +2,19 @@
 
 import dataclasses
 import math
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from dryward import units
-from dryward.building import codes
+from dryward.building import AirSpace, Assembly, Layer, codes
 from dryward.building.assembly import WALL
+from dryward.building.codes import Ruling
 from dryward.building.materials import Material
 from dryward.building.membranes import DRY_CUP, HIGHEST, WET_CUP
 from dryward.checks import listed
 from dryward.physics.ventspace import ratio_provided
-from dryward.report.check import CANNOT_TELL, NOT_MET, Check, Number
+from dryward.report.check import CANNOT_TELL, NOT_MET, Check, Edition, Number
+from dryward.report.setting import Setting
 from dryward.units import to_si
 
 #: Depth of the studs the rows know, and how far a depth may lie from it [m].
@@ -27,57 +30,37 @@ _AIR_NOT_KNOWN = ("spray-foam-open-cell", "cork-board")
 _OWN = ("own", "")
 
 
-def _at(layer, humidity):
+def _at(layer: Layer, humidity: float) -> float:
     """Permeance of a layer at the mean humidity of a cup test."""
     if isinstance(layer.substance, Material):
         return layer.substance.permeability_at(humidity) / layer.thickness
-    if layer.is_membrane:
+    if not isinstance(layer.substance, AirSpace):
         # The dry cup has 0 and 50 % at its faces, the wet one 50 and 100 %; the damper face to the room.
         return layer.substance.permeance(humidity + 0.25, humidity - 0.25)
     return layer.permeance
 
 
-def cavity(assembly):
-    """The main insulation: the one between the framing, otherwise the thickest in R.
-
-    Parameters
-    ----------
-    assembly : Assembly
-
-    Returns
-    -------
-    Layer
-    """
+def cavity(assembly: Assembly) -> Layer:
+    """The main insulation: the one between the framing, otherwise the thickest in R."""
     framed = assembly.framing.layers if assembly.framing else ()
     between = [layer for layer in assembly.inner_layers if layer.name in framed] or assembly.inner_layers
     return max(between, key=lambda layer: layer.thermal_resistance)
 
 
-def _room_side(assembly):
+def _room_side(assembly: Assembly) -> tuple[Layer, ...]:
     return assembly.inner_layers[: assembly.inner_layers.index(cavity(assembly))]
 
 
-def _outside(assembly):
+def _outside(assembly: Assembly) -> tuple[Layer, ...]:
     return assembly.inner_layers[assembly.inner_layers.index(cavity(assembly)) + 1 :]
 
 
-def warm_side(assembly):
-    """Permeance of the tightest layer on the room side, by dry cup [kg/(s m2 Pa)].
-
-    Parameters
-    ----------
-    assembly : Assembly
-
-    Returns
-    -------
-    float
-        Of the tightest of the layers before the main insulation, at a mean
-        RH of 25 %; inf where there is none.
-    """
+def warm_side(assembly: Assembly) -> float:
+    """Permeance of the tightest layer on the room side, at a mean RH of 25 % [kg/(s m2 Pa)]; inf where none."""
     return min((_at(layer, DRY_CUP) for layer in _room_side(assembly)), default=math.inf)
 
 
-def _insulates(layer):
+def _insulates(layer: Layer) -> bool:
     made = layer.substance
     return (
         isinstance(made, Material)
@@ -86,18 +69,8 @@ def _insulates(layer):
     )
 
 
-def retarder(assembly):
-    """What the row of the interior vapor retarder asks about a frame wall.
-
-    Parameters
-    ----------
-    assembly : Assembly
-
-    Returns
-    -------
-    dict
-        Facts of `codes.judge`; the stud is told only where the framing is.
-    """
+def retarder(assembly: Assembly) -> dict[str, object]:
+    """What the row of the interior vapor retarder asks about a frame wall; the stud only where the framing is told."""
     tightest = min(_room_side(assembly), key=lambda layer: _at(layer, DRY_CUP))
     outside = _outside(assembly)
     depth = cavity(assembly).thickness or 0.0
@@ -113,7 +86,7 @@ def retarder(assembly):
     }
 
 
-def _under_cladding(assembly, outside):
+def _under_cladding(assembly: Assembly, outside: tuple[Layer, ...]) -> str:
     """What a vented cladding hangs over: a word of the table, or "none"."""
     if not any(layer.vented for layer in assembly.layers):
         return "none"
@@ -127,56 +100,39 @@ def _under_cladding(assembly, outside):
     return "panel" if boards[-1].category == "wood panels and sheathing" else "none"
 
 
-def _is_foam(layer):
+def _is_foam(layer: Layer) -> bool:
     return isinstance(layer.substance, Material) and layer.substance.category == _FOAM
 
 
-def _open_question(layer):
+def _open_question(layer: Layer) -> bool:
     """Whether it insulates and nobody here knows if air passes it."""
-    return _insulates(layer) and (
-        layer.substance.id in _AIR_NOT_KNOWN or (layer.substance.category in _OWN and not layer.is_membrane)
-    )
+    made = layer.substance
+    return isinstance(made, Material) and _insulates(layer) and (made.id in _AIR_NOT_KNOWN or made.category in _OWN)
 
 
 @dataclass(frozen=True)
 class AirImpermeable:
-    """What is drawn of air-impermeable insulation at or above the deck.
+    """What is drawn of air-impermeable insulation at or above the deck."""
 
-    Attributes
-    ----------
-    known, doubtful : tuple of Layer
-        Foam outside all other insulation, and what may be as tight to air but
-        is not known here to be.
-    inside : tuple of Layer
-        Foam on the room side of other insulation, where it does not count.
-    """
-
-    known: tuple
-    doubtful: tuple
-    inside: tuple
+    #: Foam outside all other insulation, and what may be as tight to air but is not known here to be.
+    known: tuple[Layer, ...]
+    doubtful: tuple[Layer, ...]
+    #: Foam on the room side of other insulation, where it does not count.
+    inside: tuple[Layer, ...]
 
     @property
-    def resistance(self):
+    def resistance(self) -> float:
         """Of what is known to be air-impermeable [m2 K/W]; 0 where nothing is."""
         return sum(layer.thermal_resistance for layer in self.known)
 
     @property
-    def at_most(self):
+    def at_most(self) -> float:
         """The same with what may be [m2 K/W]."""
         return self.resistance + sum(layer.thermal_resistance for layer in self.doubtful)
 
 
-def air_impermeable(assembly):
-    """The insulation that the rows of an unvented roof ask about.
-
-    Parameters
-    ----------
-    assembly : Assembly
-
-    Returns
-    -------
-    AirImpermeable
-    """
+def air_impermeable(assembly: Assembly) -> AirImpermeable:
+    """The insulation that the rows of an unvented roof ask about."""
     counts = [_is_foam(layer) or _open_question(layer) for layer in assembly.layers]
     others = [place for place, layer in enumerate(assembly.layers) if _insulates(layer) and not counts[place]]
     first = others[-1] + 1 if others else 0
@@ -189,19 +145,8 @@ def air_impermeable(assembly):
     )
 
 
-def unvented(assembly):
-    """What the rows of an unvented rafter roof ask about it.
-
-    Parameters
-    ----------
-    assembly : Assembly
-
-    Returns
-    -------
-    dict
-        Facts of `codes.unvented_roof`; without foam its R is 0 and its
-        permeance is not asked.
-    """
+def unvented(assembly: Assembly) -> dict[str, object]:
+    """What the rows of an unvented rafter roof ask about it; without foam its R is 0 and its permeance is not asked."""
     foam, inside = air_impermeable(assembly), warm_side(assembly)
     tight = min((_at(layer, DRY_CUP) for layer in (*foam.known, *foam.doubtful)), default=None)
     ids = [layer.substance.id for layer in assembly.layers]
@@ -217,20 +162,14 @@ def unvented(assembly):
 
 @dataclasses.dataclass(frozen=True)
 class Openings:
-    """The vent openings of a roof.
+    """The vent openings of a roof."""
 
-    Attributes
-    ----------
-    ratio : float
-        Roof area over free area, high and low together [-].
-    ruling : Ruling
-    """
-
+    #: Roof area over free area, high and low together [-].
     ratio: float
-    ruling: object
+    ruling: Ruling
 
 
-def vents(setting, edition=None):
+def vents(setting: Setting, edition: Edition = None) -> Check | None:
     """Are the openings of the vent space as large as the code ratio asks, in an edition or the newest that was read?"""
     job = setting.job
     gap = next((layer for layer in job.assembly.layers if layer.vented), None)
@@ -272,7 +211,7 @@ def vents(setting, edition=None):
     )
 
 
-def _openings(length, free, ruling, edition):
+def _openings(length: float, free: float, ruling: Ruling, edition: Edition) -> str:
     """Why the row is met or not, for a foot and a meter of eave; the roof is looked at in a strip that wide."""
     have = f"the openings have {units.opening(free)} of eave, high and low together"
     first = f"{ruling.instead}. " if ruling.instead else ""
@@ -287,20 +226,22 @@ def _openings(length, free, ruling, edition):
     return f"{first}{said}1/{1 / asked:.0f} of the roof area is {units.opening(asked * length)} of eave; {have}."
 
 
-def code_rows(setting, edition=None):
+def code_rows(setting: Setting, edition: Edition = None) -> tuple[Check, ...]:
     """What the code rows say that this job has facts for, in an edition or the newest that was read."""
     job, found = setting.job, []
-    asked = {"zone": job.place.zone or None, "edition": edition}
+    zone = job.place.zone or None
     gap = next((layer for layer in job.assembly.layers if layer.vented), None)
     wall = job.assembly.slope >= WALL
     if gap is not None and gap.thickness and not wall:
-        found.append(_finding(codes.judge("vent-air-space", **asked, value=gap.thickness)))
+        found.append(_finding(codes.judge("vent-air-space", zone=zone, edition=edition, value=gap.thickness)))
     if gap is None and not wall:
-        found += [_finding(*ruling) for ruling in _unvented(job.assembly, **asked)]
+        found += [_finding(*ruling) for ruling in _unvented(job.assembly, zone=zone, edition=edition)]
     if job.tightness is not None and "airtightness" in codes.rules():
-        found.append(_finding(codes.judge("airtightness", **asked, value=job.tightness.ach50 / 3600)))
+        found.append(
+            _finding(codes.judge("airtightness", zone=zone, edition=edition, value=job.tightness.ach50 / 3600))
+        )
     if wall and warm_side(job.assembly) < HIGHEST:
-        found.append(_finding(codes.judge("retarder", **asked, **retarder(job.assembly))))
+        found.append(_finding(codes.judge("retarder", zone=zone, edition=edition, **retarder(job.assembly))))
     return tuple(found)
 
 
@@ -308,7 +249,7 @@ def code_rows(setting, edition=None):
 _FOAM_ALSO = "that the foam is air-impermeable and without gaps must be shown; "
 
 
-def _unvented(assembly, zone, edition):
+def _unvented(assembly: Assembly, zone: str | None, edition: Edition) -> Iterator[tuple[Ruling, str | None]]:
     """The rows of an unvented roof, each with what it leaves to be shown."""
     foam = air_impermeable(assembly)
     for ruling in codes.unvented_roof(zone, edition, **unvented(assembly)):
@@ -320,7 +261,7 @@ def _unvented(assembly, zone, edition):
             yield _without_foam(ruling, foam, zone, edition), _FOAM_ALSO if foam.known else None
 
 
-def _without_foam(ruling, foam, zone, edition):
+def _without_foam(ruling: Ruling, foam: AirImpermeable, zone: str | None, edition: Edition) -> Ruling:
     """The row of the foam where none is drawn, or none that is known to be tight to air."""
     least = codes.required(ruling.rule, zone, edition) if zone else None
     if least is None or ruling.answer == "met":
@@ -342,7 +283,7 @@ def _without_foam(ruling, foam, zone, edition):
     return dataclasses.replace(ruling, answer="not met", why=why)
 
 
-def _finding(ruling, also=None):
+def _finding(ruling: Ruling, also: str | None = None) -> Check:
     title = codes.rules().get(ruling.rule, ruling.rule)
     return Check(
         f"code-{ruling.rule}",
@@ -359,7 +300,7 @@ def _finding(ruling, also=None):
 _CODES = {"International Residential Code": "IRC", "International Energy Conservation Code, residential": "IECC"}
 
 
-def _place(ruling):
+def _place(ruling: Ruling) -> str:
     """Code, section, edition and how it was read, as one phrase."""
     code = " ".join(part for part in (_CODES.get(ruling.source, ruling.source), ruling.section) if part)
     edition = f"edition{'s' if ' to ' in ruling.edition else ''} {ruling.edition}" if ruling.edition else ""

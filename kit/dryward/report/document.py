@@ -2,25 +2,32 @@
 
 import datetime
 import struct
+from collections.abc import Iterator
 from dataclasses import dataclass
+from typing import TypeAlias
 
 import numpy as np
+from numpy.typing import NDArray
 
 import dryward
 from dryward import units
-from dryward.building import codes, library
-from dryward.pictures.live import static
+from dryward.building import Assembly, Layer, codes, library
+from dryward.physics.hourly import Hours
+from dryward.pictures.live import LivePicture, static
 from dryward.pictures.profile import SectionAndProfile
 from dryward.pictures.section import SteadyRoof
 from dryward.pictures.year import MoistureYear, MonthBars, MonthlyWater, YearGraph
-from dryward.report.check import CAN, CANNOT_TELL, MET, NOT_MET
+from dryward.report.check import CAN, CANNOT_TELL, MET, NOT_MET, Check, Number, Review
 from dryward.report.moisture_checks import BALANCE
 from dryward.report.sentences import for_client, for_inspector
-from dryward.report.setting import inputs, setting
+from dryward.report.setting import Setting, inputs, setting
 from dryward.teaching import words
 from dryward.verdict import DAMP, DRY, LATER, NEVER, UNKNOWN, WET, WITHIN, criterion
 from dryward.verdict.words import MUCH
 
+#: Name, substance, thickness, R, permeance and origin of a layer, as they are printed.
+LayerRow: TypeAlias = tuple[str, str, str, str, str, str]
+Floats: TypeAlias = NDArray[np.float64]
 #: Cautions that belong on every report.
 CAUTIONS = (
     "falls",
@@ -63,24 +70,7 @@ class Picture:
 
 @dataclass(frozen=True)
 class Document:
-    """All that is printed.
-
-    Attributes
-    ----------
-    title, file, date, version, headline, state : str
-    limits : str
-        What stands in small print under the headline.
-    inputs : tuple of (label, value)
-    layers : tuple of (name, substance, thickness, R, permeance, source)
-    pictures : tuple of Picture
-    checks, rows : tuple of Check
-        Of the physics, and the code rows.
-    client, inspector : tuple of str
-    cautions : tuple of (title, text)
-    notes : tuple of str
-    sources : tuple of str
-        Of the layers' values, each once, with the layers it belongs to.
-    """
+    """All that is printed."""
 
     title: str
     file: str
@@ -88,37 +78,26 @@ class Document:
     version: str
     headline: str
     state: str
+    #: What stands in small print under the headline.
     limits: str
-    inputs: tuple
-    layers: tuple
-    pictures: tuple
-    checks: tuple
-    rows: tuple
-    client: tuple
-    inspector: tuple
-    cautions: tuple
-    notes: tuple
-    sources: tuple
+    inputs: tuple[tuple[str, str], ...]
+    layers: tuple[LayerRow, ...]
+    pictures: tuple[Picture, ...]
+    #: Of the physics, and the code rows.
+    checks: tuple[Check, ...]
+    rows: tuple[Check, ...]
+    client: tuple[str, ...]
+    inspector: tuple[str, ...]
+    cautions: tuple[tuple[str, str], ...]
+    notes: tuple[str, ...]
+    #: Of the layers' values, each once, with the layers it belongs to.
+    sources: tuple[str, ...]
     unit_system: str
     disclaimer: str = DISCLAIMER
 
 
-def document(review, unit_system="us", file="", date=None):
-    """The printed page of a review.
-
-    Parameters
-    ----------
-    review : Review
-    unit_system : {"us", "si"}
-    file : str, optional
-        Name of the job's file.
-    date : datetime.date, optional
-        Otherwise today.
-
-    Returns
-    -------
-    Document
-    """
+def document(review: Review, unit_system: str = "us", file: str = "", date: datetime.date | None = None) -> Document:
+    """The printed page of a review."""
     here = setting(review.job)
     return Document(
         title=review.job.assembly.name,
@@ -142,32 +121,22 @@ def document(review, unit_system="us", file="", date=None):
     )
 
 
-def designs(review):
+def designs(review: Review) -> Iterator[str]:
     """The states of all design years, in a sentence; nothing where they were not run."""
     if review.designs:
         leak = "" if review.leaky is None else " with the assumed leak"
         yield f"Design years{leak}: {'; '.join(f'{design}: {each.state}' for design, each in review.designs)}."
 
 
-def _cautions():
+def _cautions() -> list[words.Caution]:
     known = {each.id: each for each in words.cautions()}
     return [known[id] for id in CAUTIONS if id in known]
 
 
-def amount(number, unit_system):
-    """A number of a check, as it is printed.
+def amount(number: Number, unit_system: str) -> str:
+    """A number of a check, as it is printed."""
 
-    Parameters
-    ----------
-    number : Number
-    unit_system : {"us", "si"}
-
-    Returns
-    -------
-    str
-    """
-
-    def said(value):
+    def said(value: float | None) -> str:
         if value is None or value in (float("inf"), float("-inf")):
             return "not in the run" if number.unit == "days" else "straight to the air"
         if number.quantity:
@@ -196,22 +165,22 @@ def amount(number, unit_system):
     return f"{shown} (band {low} to {high})"
 
 
-def _bare(value, unit):
+def _bare(value: float, unit: str) -> str:
     """A number without a unit of its own; a mold index knows one digit behind the point."""
     return units.number(value, 1) if unit == "of 6" else units.number(value, most=6)
 
 
-def mark(check):
+def mark(check: Check) -> str:
     """A sign that black-and-white paper keeps: for the roof, near a limit, against it, not known."""
     return MARKS[check.answer]
 
 
-def row_title(row):
+def row_title(row: Check) -> str:
     """Mark and title of a code row."""
     return f"{mark(row)} {row.question}."
 
 
-def _layer(layer, system):
+def _layer(layer: Layer, system: str) -> LayerRow:
     substance = layer.substance
     permeance = layer.permeance
     return (
@@ -226,47 +195,37 @@ def _layer(layer, system):
     )
 
 
-def sources(assembly):
-    """Where the values of the layers come from, each origin once.
-
-    Parameters
-    ----------
-    assembly : Assembly
-
-    Returns
-    -------
-    tuple of str
-        The layers, and the origin of their values.
-    """
-    found = {}
+def sources(assembly: Assembly) -> tuple[str, ...]:
+    """Where the values of the layers come from, each origin once."""
+    found: dict[str, list[str]] = {}
     for layer in assembly.layers:
         found.setdefault(library.source_of(layer.substance), []).append(layer.name)
     return tuple(f"{', '.join(names)}: {source.rstrip('.')}." for source, names in found.items())
 
 
-def _pictures(review, here, system):
-    made = []
+def _pictures(review: Review, here: Setting, system: str) -> tuple[Picture, ...]:
+    made: list[tuple[LivePicture, object, str]] = []
     winter = review.check("winter")
     if winter is not None:
-        state = SteadyRoof(review.job.assembly, winter.data, here.winter_room, here.winter)
-        made.append((SectionAndProfile(system, paper=True), state, "The coldest month"))
+        roof = SteadyRoof(review.job.assembly, winter.data, here.winter_room, here.winter)
+        made.append((SectionAndProfile(system, paper=True), roof, "The coldest month"))
     months = review.check("twelve-months")
     if months is not None and months.data.planes:
         data = months.data
-        state = MonthlyWater(
+        water = MonthlyWater(
             tuple(m - 1 for m in data.month),
             tuple(data.condensed.sum(axis=1)),
             tuple(data.evaporated.sum(axis=1)),
             tuple(data.held.sum(axis=1)),
         )
-        made.append((MonthBars(system, paper=True, size=_HALF), state, "Twelve months"))
+        made.append((MonthBars(system, paper=True, size=_HALF), water, "Twelve months"))
     year = moisture_year(review) if review.hourly else None
     if year is not None:
         made.append((YearGraph(system, paper=True, size=_HALF), year, "Hour by hour"))
     return tuple(_printed(picture, state, title) for picture, state, title in made)
 
 
-def _printed(picture, state, title):
+def _printed(picture: LivePicture, state: object, title: str) -> Picture:
     png = static(picture, state, dpi=_DPI)
     width, height = struct.unpack(">II", png[16:24])  # of every PNG
     return Picture(png, picture.alt(state), title, width, height)
@@ -278,35 +237,14 @@ _EVERY = 6
 _MOST = 3
 
 
-def woods(review):
-    """Names of the layers of wood that are judged, at most three, the wettest first.
-
-    Parameters
-    ----------
-    review : Review
-        With an hourly run.
-
-    Returns
-    -------
-    tuple of str
-    """
-    found = {each.place.layer: each for each in review.check("years").verdict.findings if each.what == "wood-moisture"}
+def woods(review: Review) -> tuple[str, ...]:
+    """Names of the layers of wood that are judged, at most three, the wettest first."""
+    found = {each.place.layer: each for each in review.verdict.findings if each.what == "wood-moisture"}
     return tuple(sorted(found, key=lambda name: found[name].value, reverse=True)[:_MOST])
 
 
-def moisture(run, name):
-    """Moisture content of wood through a run [mass %]; of a layer drawn in pieces the mean of all.
-
-    Parameters
-    ----------
-    run : Hours
-    name : str
-        Of the first piece.
-
-    Returns
-    -------
-    ndarray (hours)
-    """
+def moisture(run: Hours, name: str) -> Floats:
+    """Moisture content of wood by the hour [mass %]; of a layer in pieces, named by its first, the mean of all."""
     layers = run.assembly.layers
     places = next(each for each in run.assembly.bodies if layers[each[0]].name == name)
     cells = np.flatnonzero(np.isin(run.cell_layer, places))
@@ -314,22 +252,11 @@ def moisture(run, name):
     return 100.0 * held / layers[places[0]].substance.density
 
 
-def moisture_year(review):
-    """The moisture of the wood through the run; None without wood.
-
-    Parameters
-    ----------
-    review : Review
-        With an hourly run.
-
-    Returns
-    -------
-    MoistureYear or None
-    """
-    names = woods(review)
-    if not names:
+def moisture_year(review: Review) -> MoistureYear | None:
+    """The moisture of the wood through the run; None without wood."""
+    check, names = review.check("years"), woods(review)
+    if check is None or not names:
         return None
-    check = review.check("years")
     run = check.data
     brought, carried = run.monthly().in_and_out
     limit = criterion("wood-moisture")

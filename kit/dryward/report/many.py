@@ -7,30 +7,24 @@ answers come back as plain numbers and words.
 import dataclasses
 import math
 import os
+from collections.abc import Callable, Sequence
 from concurrent.futures import ProcessPoolExecutor, as_completed
 from multiprocessing import get_context
+from typing import Any, TypeAlias
 
-from dryward.building import layer_order, library
-from dryward.building.job import job_text, parse_job
+from dryward.building import Layer, layer_order, library
+from dryward.building.job import Job, Place, job_text, parse_job
 from dryward.checks import OutOfRange, PlainError
+from dryward.report.check import Check, Edition, Progress, Review
 from dryward.report.review import review
-from dryward.verdict import UNKNOWN
+from dryward.verdict import UNKNOWN, Finding, Verdict
+
+#: What JSON can hold of a review.
+Plain: TypeAlias = dict[str, Any]
 
 
-def plain(review, name=""):
-    """A review as plain data, for JSON or for another machine.
-
-    Parameters
-    ----------
-    review : Review
-    name : str, optional
-        What the job is called, such as its file.
-
-    Returns
-    -------
-    dict
-        SI; the numbers are exactly those of the review.
-    """
+def plain(review: Review, name: str = "") -> Plain:
+    """A review as plain data, in SI, for JSON or for another machine; the numbers are exactly those of the review."""
     return {
         "name": name,
         "assembly": review.job.assembly.name,
@@ -50,17 +44,8 @@ def plain(review, name=""):
     }
 
 
-def judged(verdict):
-    """A verdict as plain data: its state, its findings with their limits, the worst first, and what decides.
-
-    Parameters
-    ----------
-    verdict : Verdict
-
-    Returns
-    -------
-    dict
-    """
+def judged(verdict: Verdict) -> Plain:
+    """A verdict as plain data: its state, its findings with their limits, the worst first, and what decides."""
     return _nine(
         {
             "method": verdict.method,
@@ -77,7 +62,7 @@ def judged(verdict):
     )
 
 
-def _finding(each):
+def _finding(each: Finding) -> Plain:
     limit = each.criterion
     return {
         "what": each.what,
@@ -95,7 +80,7 @@ def _finding(each):
     }
 
 
-def _check(each):
+def _check(each: Check) -> Plain:
     found = {key: getattr(each, key) for key in ("id", "asked", "answer", "said", "what", "why", "change")}
     found |= {"lines": list(each.lines), "matters": each.matters, "limits": each.limits, "source": each.source}
     found["verdict"] = judged(each.verdict) if each.verdict else None
@@ -103,19 +88,19 @@ def _check(each):
     return found
 
 
-def _layer(layer):
+def _layer(layer: Layer) -> Plain:
     """A layer with what its values come from."""
     found = {"name": layer.name, "substance": layer.substance.name, "thickness": layer.thickness}
     found |= {"thermal_resistance": layer.thermal_resistance, "permeance": layer.permeance}
     return _finite(found) | {"source": library.source_of(layer.substance)}
 
 
-def _finite(number):
+def _finite(number: Plain) -> Plain:
     """JSON has no infinity: a rate without a limit becomes null."""
     return {k: None if isinstance(v, float) and not math.isfinite(v) else v for k, v in number.items()}
 
 
-def _nine(found):
+def _nine(found: Any) -> Any:
     """Numbers of a verdict to nine digits: the last ones of a long sum hang on where the arrays lie in memory."""
     if isinstance(found, float):
         return float(f"{found:.9g}")
@@ -124,22 +109,18 @@ def _nine(found):
     return [_nine(each) for each in found] if isinstance(found, (list, tuple)) else found
 
 
-def one(words, name="", hourly=True, spread=0, edition=None, with_trials=True, progress=None):
+def one(
+    words: str,
+    name: str = "",
+    hourly: bool = True,
+    spread: int = 0,
+    edition: Edition = None,
+    with_trials: bool = True,
+    progress: Progress | None = None,
+) -> Plain:
     """Check one job given as the text of its file.
 
-    Parameters
-    ----------
-    words : str
-        Of a job file or an assembly file.
-    name : str, optional
-    hourly, spread, edition, with_trials, progress : optional
-        As in `review`.
-
-    Returns
-    -------
-    dict
-        As `plain`; a job that cannot be checked has the state "not known yet"
-        and the sentence in ``error``.
+    What cannot be checked has the state "not known yet" and the sentence in ``error``.
     """
     try:
         job = parse_job(words, name or "the file")
@@ -148,17 +129,8 @@ def one(words, name="", hourly=True, spread=0, edition=None, with_trials=True, p
         return failed(name, str(error))
 
 
-def failed(name, sentence):
-    """What stands for a job that cannot be checked.
-
-    Parameters
-    ----------
-    name, sentence : str
-
-    Returns
-    -------
-    dict
-    """
+def failed(name: str, sentence: str) -> Plain:
+    """What stands for a job that cannot be checked."""
     return {
         "name": name,
         **dict.fromkeys(("assembly", "place", "headline", "small"), ""),
@@ -173,21 +145,8 @@ def failed(name, sentence):
     }
 
 
-def sweep(jobs, places=None):
-    """The same roofs in every place.
-
-    Parameters
-    ----------
-    jobs : dict
-        Name -> Job.
-    places : sequence of Place, optional
-        Otherwise each job stays where it is.
-
-    Returns
-    -------
-    dict
-        Name -> text of a job file.
-    """
+def sweep(jobs: dict[str, Job], places: Sequence[Place] | None = None) -> dict[str, str]:
+    """The same roofs in every place, name by name as the text of a job file; without places each stays where it is."""
     if not places:
         return {name: job_text(job) for name, job in jobs.items()}
     return {
@@ -198,44 +157,27 @@ def sweep(jobs, places=None):
 
 
 def many(
-    work, hourly=True, workers=None, scheduler=None, progress=None, spread=0, parts=None, edition=None, with_trials=True
-):
-    """Check many jobs at once.
+    work: dict[str, str],
+    hourly: bool = True,
+    workers: int | None = None,
+    scheduler: str | None = None,
+    progress: Callable[[int, int, Plain], object] | None = None,
+    spread: int = 0,
+    parts: Progress | None = None,
+    edition: Edition = None,
+    with_trials: bool = True,
+) -> list[Plain]:
+    """Check many jobs at once, in the order of `work`, as `one` does.
 
-    Parameters
-    ----------
-    work : dict
-        Name -> text of a job file, as `sweep` gives it.
-    hourly : bool, optional
-        As in `review`.
-    workers : int, optional
-        Processes on this machine, 1 to 256; otherwise one for each core.
-    scheduler : str, optional
-        Address of a running Dask scheduler; its workers need the kit too.
-    progress : function, optional
-        Called with (jobs done, jobs in all, result) as results come.
-    spread : int, optional
-        As in `review`.
-    parts : function, optional
-        Called with (parts done, parts in all) of each job where they are done one by one here.
-    edition, with_trials : optional
-        As in `review`.
-
-    Returns
-    -------
-    list of dict
-        As `one`, in the order of `work`.
-
-    Raises
-    ------
-    OutOfRange
-        For a number of workers out of range, or a scheduler that does not answer.
+    `work` has the text of each job file by its name.  Each job takes a process, `workers` at a time (1 to 256,
+    otherwise one for each core), or goes to the Dask `scheduler` at that address, whose workers need the kit too.
+    `progress` is told (jobs done, in all, result), `parts` how far a job is that runs alone here.
     """
     if workers is not None and not 1 <= workers <= 256:
         raise OutOfRange(f"Workers is {workers}; it must be 1 to 256.")
     results, options = {}, (hourly, spread, edition, with_trials)
 
-    def keep(name, result):
+    def keep(name: str, result: Plain) -> None:
         results[name] = result
         if progress:
             progress(len(results), len(work), result)
@@ -254,11 +196,16 @@ def many(
     return [results[name] for name in work]
 
 
-def _cores():
+def _cores() -> int:
     return len(os.sched_getaffinity(0)) if hasattr(os, "sched_getaffinity") else os.cpu_count() or 1
 
 
-def _on_cluster(work, options, scheduler, keep):
+def _on_cluster(
+    work: dict[str, str],
+    options: tuple[bool, int, Edition, bool],
+    scheduler: str,
+    keep: Callable[[str, Plain], None],
+) -> None:
     try:
         from dask.distributed import Client
         from dask.distributed import as_completed as as_gathered

@@ -1,16 +1,25 @@
 """The checks by physics: a month that never ends, twelve months, hour by hour until the year repeats, a wet start."""
 
 import dataclasses
+from collections.abc import Iterator
+from typing import Any, TypeAlias
 
 import numpy as np
+from numpy.typing import NDArray
 
 from dryward import units, verdict
-from dryward.building import Material
+from dryward.building import Assembly, Material
 from dryward.physics import drying, monthly, steady
-from dryward.report.check import CAN, Check, Number, called
-from dryward.report.setting import leak, vent_space
-from dryward.verdict import DAMP, DRY, LATER, NEVER, WET, WITHIN, criterion, words
+from dryward.physics.drying import Drying
+from dryward.physics.hourly import Hours
+from dryward.physics.steady import Profile
+from dryward.report.check import CAN, Check, Number, Progress, called
+from dryward.report.setting import Setting, leak, vent_space
+from dryward.verdict import DAMP, DRY, LATER, NEVER, WET, WITHIN, Verdict, criterion, words
 from dryward.weather import YEAR, Air
+
+#: Keywords of `hourly.simulate`.
+Options: TypeAlias = dict[str, Any]
 
 _STEADY_LIMITS = (
     "A month that never ends: no storage, no air leak, no sun, no rain. What is dry here still needs air sealing."
@@ -18,17 +27,17 @@ _STEADY_LIMITS = (
 _STEADY_METHOD = "ISO 13788:2012 steady diffusion (read in secondary sources)"
 
 
-def winter(setting):
+def winter(setting: Setting) -> Check:
     """How wet would it get if the coldest month never ended?"""
     return _season(setting, "winter", "the coldest month", setting.winter_room, setting.winter)
 
 
-def summer(setting):
+def summer(setting: Setting) -> Check:
     """How wet would it get if the warmest month never ended?"""
     return _season(setting, "summer", "the warmest month", setting.summer_room, setting.summer)
 
 
-def _season(setting, id, month, room, outdoor):
+def _season(setting: Setting, id: str, month: str, room: Air, outdoor: Air) -> Check:
     state = steady.profile(setting.job.assembly, room, outdoor)
     judged = verdict.of_steady(state)
     node = state.wettest
@@ -68,20 +77,8 @@ def _season(setting, id, month, room, outdoor):
     )
 
 
-def wet_layer(assembly, state):
-    """The layer whose wet start is asked for: the outermost wood inside any vent space, else what is wettest.
-
-    Parameters
-    ----------
-    assembly : Assembly
-    state : Profile
-        Of the coldest month.
-
-    Returns
-    -------
-    str
-        Name of the layer; empty where there is no solid one.
-    """
+def wet_layer(assembly: Assembly, state: Profile) -> str:
+    """The layer whose wet start is asked for: the outermost wood inside any vent space, else what is wettest."""
     solid = [layer for layer in assembly.inner_layers if isinstance(layer.substance, Material)]
     wood = [layer.name for layer in solid if layer.substance.wood]
     if wood:
@@ -91,7 +88,7 @@ def wet_layer(assembly, state):
     return (found or names[-1:] or [""])[0]
 
 
-def wet_start(setting, layer):
+def wet_start(setting: Setting, layer: str) -> Check:
     """Which way does a wet layer dry in winter, and in summer?"""
     assembly = setting.job.assembly
     cold = drying.rates(assembly, layer, setting.winter_room, setting.winter)
@@ -122,7 +119,7 @@ def wet_start(setting, layer):
     )
 
 
-def _way(rates):
+def _way(rates: Drying) -> str:
     """What a wet layer does in a season, in words."""
     if not rates.total > 0:
         return "takes in more than it gives off" if rates.total < 0 else "dries neither way"
@@ -153,7 +150,7 @@ _WHY = {
 }
 
 
-def twelve_months(setting):
+def twelve_months(setting: Setting) -> Check:
     """How wet does the year get by monthly means, and does that water leave?"""
     months = monthly.balance(setting.job.assembly, setting.months, setting.room)
     judged = verdict.of_months(months)
@@ -177,21 +174,21 @@ def twelve_months(setting):
     )
 
 
-def _advice(judged):
+def _advice(judged: Verdict) -> tuple[str, str]:
     """Why, and what to change first; empty where nothing speaks against it."""
     if judged.state not in (DAMP, WET):
         return "", ""
     return _WHY.get(judged.worst.what, ""), _CHANGE.get(judged.worst.what, _CHANGE["wood-moisture"])
 
 
-def options(setting):
+def options(setting: Setting) -> Options:
     """Keywords of `hourly.simulate` that a job stands for."""
     from dryward.physics.hourly import Surface, leak_flow
 
     job, flow = setting.job, leak(setting.job)
-    if flow is not None:
-        warmth, _ = setting.room.at(setting.hours)
-        flow = leak_flow(flow, setting.hours, warmth, height=job.tightness.height)
+    if flow is not None and job.tightness is not None:
+        warmth, _ = setting.room.at(setting.hourly)
+        flow = leak_flow(flow, setting.hourly, warmth, height=job.tightness.height)
     return {
         "years": job.years,
         "until_it_repeats": True,
@@ -202,53 +199,16 @@ def options(setting):
     }
 
 
-def run_years(setting, progress=None, **other):
-    """The hourly run of a job.
-
-    Parameters
-    ----------
-    setting : Setting
-        With hourly weather.
-    progress : function, optional
-        As in `hourly.simulate`.
-    **other
-        Keywords of `hourly.simulate` instead of those of the job.
-
-    Returns
-    -------
-    Hours
-
-    Raises
-    ------
-    NotConverged, Stopped
-        As in `hourly.simulate`.
-    """
+def run_years(setting: Setting, progress: Progress | None = None, **other: Any) -> Hours:
+    """The hourly run of a job, with other keywords of `hourly.simulate` in place of its own."""
     from dryward.physics import hourly
 
     typed = {**options(setting), **other}
-    return hourly.simulate(setting.job.assembly, setting.hours, setting.room, progress=progress, **typed)
+    return hourly.simulate(setting.job.assembly, setting.hourly, setting.room, progress=progress, **typed)
 
 
-def years(setting, progress=None):
-    """Hour by hour: how wet, how long, and does it dry?
-
-    Parameters
-    ----------
-    setting : Setting
-        With hourly weather.
-    progress : function, optional
-        As in `hourly.simulate`.
-
-    Returns
-    -------
-    Check
-        Its data is the run.
-
-    Raises
-    ------
-    NotConverged, Stopped
-        As in `hourly.simulate`.
-    """
+def years(setting: Setting, progress: Progress | None = None) -> Check:
+    """Hour by hour: how wet, how long, and does it dry?"""
     run = run_years(setting, progress)
     judged = verdict.of_year(run)
     leaking = ", sun and the air leak" if run.leaking else " and sun"
@@ -269,7 +229,7 @@ def years(setting, progress=None):
     )
 
 
-def _lines(judged, setting):
+def _lines(judged: Verdict, setting: Setting) -> Iterator[str]:
     """Each finding with its state, the worst first, then the limits they were held against."""
     for each in judged.findings:
         told = words.told(each, judged.method)
@@ -281,17 +241,8 @@ def _lines(judged, setting):
         yield f"Run off in the judged year: {units.liquid(off, area)}."
 
 
-def worst_number(judged):
-    """The worst finding as a number; None where nothing was found.
-
-    Parameters
-    ----------
-    judged : Verdict
-
-    Returns
-    -------
-    Number or None
-    """
+def worst_number(judged: Verdict) -> Number | None:
+    """The worst finding as a number; None where nothing was found."""
     worst = judged.worst
     if worst is None:
         return None
@@ -299,32 +250,32 @@ def worst_number(judged):
     return Number(words.heading(worst), worst.value, *(("area density",) if unit == "kg/m2" else ("", unit)))
 
 
-def _numbers(setting, run, judged):
-    if judged.worst is not None:
-        yield worst_number(judged)
+def _numbers(setting: Setting, run: Hours, judged: Verdict) -> Iterator[Number]:
+    worst = worst_number(judged)
+    if worst is not None:
+        yield worst
     last = min(run.time.size, YEAR)
-    before = float((run.initial_water * run.width).sum()) if run.time.size <= YEAR else float(run.water[-1 - last])
     humid = int((run.relative_humidity[-last:, _inner(setting, run)] >= HUMID).any(axis=1).sum())
-    yield Number("Change over the last year", round(float(run.water[-1]) - before, 9), "area density")
+    yield Number("Change over the last year", round(verdict.yearly_change(run), 9), "area density")
     yield Number("Ran off in the last year", float(run.ran_off[-1].sum()), "area density")
     yield Number("Hours above 90 % humidity anywhere", humid, "", "h")
     yield Number("Years until it repeats" if judged.repeats else "Years run", judged.years, "", "years")
     yield Number(BALANCE, round(run.balance_error, 9), "", "of what passed")  # what is less is the last digits' noise
 
 
-def _inner(setting, run):
+def _inner(setting: Setting, run: Hours) -> NDArray[np.bool_]:
     """Cells of the layers inside any vent space: what lies outside it has the weather's humidity."""
     inner = {layer.name for layer in setting.job.assembly.inner_layers}
     layers = run.assembly.layers
     return np.array([layers[place].name in inner for place in run.cell_layer])
 
 
-def _settled(number):
+def _settled(number: Number) -> Number:
     """To nine digits: the last ones of a long sum hang on where the arrays lie in memory."""
     return dataclasses.replace(number, value=float(f"{number.value:.9g}"))
 
 
-def _hourly_limits(setting, judged):
+def _hourly_limits(setting: Setting, judged: Verdict) -> str:
     names = [words.LEFT_OUT[each] for each in judged.left_out]
     if "leak" in judged.left_out:
         names[names.index(words.LEFT_OUT["leak"])] = "air leaks (no blower-door number was given)"
@@ -335,8 +286,9 @@ def _hourly_limits(setting, judged):
         else f"The year does not repeat within {count} year{'s' * (count > 1)}"
     )
     seeps = ""
-    if setting.job.tightness is not None:
-        share = leak(setting.job).long_share * 100
+    leaking = leak(setting.job)
+    if leaking is not None:
+        share = leaking.long_share * 100
         seeps = (
             " The leak is driven by the warmth of the house, without wind and fans. It is spread evenly, and "
             f"{share:.0f} % of it seeps through the insulation (an assumption); a real one is a stream that wets one "
@@ -351,10 +303,10 @@ def _hourly_limits(setting, judged):
     )
 
 
-def _first_year(run, judged):
+def _first_year(run: Hours, judged: Verdict) -> str:
     """What the first year shows that the last does not: the start is still in the wood."""
     found = judged.finding("wood-moisture")
-    if found is None or judged.years < 2:
+    if found is None or judged.years < 2 or run.start_humidity is None:
         return ""
     first = float(run.layer(found.place.layer).moisture_content[:YEAR].max())
     if round(first) <= round(found.value):
@@ -375,48 +327,24 @@ WET_OTHER, DRY_OTHER = 0.98, 0.80
 
 @dataclasses.dataclass(frozen=True)
 class DryingTime:
-    """A wet start and what came of it.
+    """A wet start and what came of it."""
 
-    Attributes
-    ----------
-    days : float
-        Until the first whole day below the limit [days]; infinite when the run ended before.
-    run_days : float
-        Length of the run [days].
-    start, limit : str
-        Both in words.
-    """
-
+    #: Until the first whole day below the limit [days]; infinite when the run ended before.
     days: float
+    #: Length of the run [days].
     run_days: float
+    #: Both in words.
     start: str
     limit: str
 
 
-def drying_time(setting, layer, progress=None):
-    """Days until a wet layer is dry, the weather beginning in January.
-
-    Parameters
-    ----------
-    setting : Setting
-        With hourly weather.
-    layer : str
-    progress : function, optional
-        Called with (hours done, hours in all); False ends the run.
-
-    Returns
-    -------
-    DryingTime
-
-    Raises
-    ------
-    NotConverged, Stopped
-        As in `hourly.simulate`.
-    """
+def drying_time(setting: Setting, layer: str, progress: Progress | None = None) -> DryingTime:
+    """Days until a wet layer is dry, the weather beginning in January."""
     substance = setting.job.assembly.layer(layer).substance
     caution = criterion("wood-moisture").caution
     wood = isinstance(substance, Material) and substance.wood
-    if wood:
+    start: Air | dict[str, float] | Hours
+    if isinstance(substance, Material) and wood:
         start = {layer: substance.density * WET_WOOD / 100}
         words = f"the {layer} starts at {WET_WOOD:.0f} % MC"
         limit = f"below {caution:.0f} % MC"
@@ -437,21 +365,8 @@ def drying_time(setting, layer, progress=None):
     return DryingTime(float("inf"), float(passed), words, limit)
 
 
-def with_drying_time(check, setting, layer, progress=None):
-    """The check of a wet start, with its drying time beside the steady rates.
-
-    Parameters
-    ----------
-    check : Check
-        Of `wet_start`.
-    setting : Setting
-    layer : str
-    progress : function, optional
-
-    Returns
-    -------
-    Check
-    """
+def with_drying_time(check: Check, setting: Setting, layer: str, progress: Progress | None = None) -> Check:
+    """The check of a wet start, with its drying time beside the steady rates."""
     took = drying_time(setting, layer, progress)
     answer = WITHIN if took.days <= YEAR_OF_DAYS else LATER if np.isfinite(took.days) else NEVER
     if answer == NEVER:

@@ -10,29 +10,21 @@ little smaller.
 import base64
 import datetime
 import io
+from collections.abc import Callable, Iterable, Sequence
+from typing import TypeAlias, cast
 
 from fpdf import FPDF, FontFace
 from fpdf.enums import MethodReturnValue, XPos, YPos
+from fpdf.fonts import TTFFont
 from jinja2 import Environment, PackageLoader, StrictUndefined, select_autoescape
 
 from dryward.pictures.live import font_files
-from dryward.report.document import LEGEND, amount, mark, row_title
+from dryward.report.check import Check
+from dryward.report.document import LEGEND, Document, Picture, amount, mark, row_title
 
 
-def html(document, paper="letter"):
-    """A document as HTML.
-
-    Parameters
-    ----------
-    document : Document
-    paper : {"letter", "a4"}
-
-    Returns
-    -------
-    str
-        A whole document with its pictures inside; what the job holds is
-        escaped.
-    """
+def html(document: Document, paper: str = "letter") -> str:
+    """A document as one HTML file with its pictures inside; what the job holds is escaped."""
     shelf = Environment(
         loader=PackageLoader("dryward.report"),
         autoescape=select_autoescape(),
@@ -48,6 +40,8 @@ def html(document, paper="letter"):
     )
 
 
+#: One stretch of a check on paper: style, size of the letters [pt], words.
+Text: TypeAlias = tuple[str, float, str]
 #: Sizes of small print, text, heads and the title [pt], tried in this order.
 _SIZES = ((7.0, 8.2, 9.6, 14.5), (6.6, 7.8, 9.2, 14.0), (6.0, 7.2, 8.6, 13.0), (5.5, 6.5, 8.0, 12.0))
 #: Sheets of paper that should be enough.
@@ -58,7 +52,7 @@ _GAP = 6.0
 class _Paper(FPDF):
     """One document: margins, the foot of each page, and the few kinds of text."""
 
-    def __init__(self, document, paper, sizes):
+    def __init__(self, document: Document, paper: str, sizes: tuple[float, float, float, float]) -> None:
         super().__init__(format=paper)
         self.document, (self.small, self.normal, self.big, self.huge) = document, sizes
         self.set_margins(14, 10)
@@ -71,7 +65,7 @@ class _Paper(FPDF):
         self.set_creation_date(datetime.datetime.fromisoformat(document.date).replace(tzinfo=datetime.UTC))
         self.add_page()
 
-    def footer(self):
+    def footer(self) -> None:
         self.set_margins(14, 10)
         self.set_xy(14, -9)
         self.set_font("kit", "", self.small)
@@ -79,22 +73,25 @@ class _Paper(FPDF):
         words = f"{name}{self.document.date}, dryward {self.document.version}, page {self.page_no()} of {{nb}}"
         self.cell(0, 4, words, align="R")
 
-    def leave(self):
+    def leave(self) -> None:
         """Give up a document that is not written out: its font files are closed."""
         for font in self.fonts.values():
-            font.ttfont.close()
+            if isinstance(font, TTFFont):
+                font.ttfont.close()
 
     @property
-    def room(self):
+    def room(self) -> float:
         return self.w - 28
 
-    def text_block(self, words, size=None, bold=False, space=0.8, marked=False):
+    def text_block(
+        self, words: str, size: float | None = None, bold: bool = False, space: float = 0.8, marked: bool = False
+    ) -> None:
         size = size or self.normal
         self.set_font("kit", "B" if bold else "", size)
         self.multi_cell(0, size * 0.42, words, new_x=XPos.LMARGIN, new_y=YPos.NEXT, align="L", markdown=marked)
         self.ln(space)
 
-    def head(self, words, keep=16):
+    def head(self, words: str, keep: float = 16) -> None:
         if self.will_page_break(keep):
             self.add_page()
         self.ln(0.8)
@@ -103,7 +100,9 @@ class _Paper(FPDF):
         self.line(self.l_margin, self.get_y(), self.w - self.r_margin, self.get_y())
         self.ln(0.8)
 
-    def rows(self, rows, widths, heading=None):
+    def rows(
+        self, rows: Iterable[Sequence[str]], widths: tuple[float, ...], heading: tuple[str, ...] | None = None
+    ) -> None:
         self.set_font("kit", "", self.small)
         with self.table(
             col_widths=widths,
@@ -119,7 +118,7 @@ class _Paper(FPDF):
             for row in ([heading] if heading else []) + list(rows):
                 table.row([str(cell) for cell in row])
 
-    def side_by_side(self, left, right, share=0.5):
+    def side_by_side(self, left: Callable[[], object], right: Callable[[], object], share: float = 0.5) -> None:
         """Two columns from here down; both must fit on this page."""
         top, wide = self.get_y(), self.room - _GAP
         self.set_right_margin(14 + wide * (1 - share) + _GAP)
@@ -133,19 +132,8 @@ class _Paper(FPDF):
         self.set_xy(14, max(low, self.get_y()))
 
 
-def pdf(document, paper="letter"):
-    """A document as PDF.
-
-    Parameters
-    ----------
-    document : Document
-    paper : {"letter", "a4"}
-
-    Returns
-    -------
-    bytes
-        The same bytes for the same document.
-    """
+def pdf(document: Document, paper: str = "letter") -> bytes:
+    """A document as PDF: the same bytes for the same document."""
     for sizes in _SIZES:
         page = _made(document, paper, sizes)
         if page.page_no() <= _SHEETS or sizes is _SIZES[-1]:
@@ -154,13 +142,13 @@ def pdf(document, paper="letter"):
     return bytes(page.output())
 
 
-def _made(document, paper, sizes):
+def _made(document: Document, paper: str, sizes: tuple[float, float, float, float]) -> _Paper:
     page = _Paper(document, paper, sizes)
     page.text_block(document.title, page.huge, bold=True, space=0.4)
     page.text_block(document.headline, page.normal * 1.2, bold=True, space=0.3)
     page.text_block(document.limits, page.small, space=0.4)
 
-    def sentences(title, words):
+    def sentences(title: str, words: Iterable[str]) -> None:
         page.head(title)
         for number, sentence in enumerate(words, 1):
             page.text_block(f"{number}. {sentence}", space=0.4)
@@ -169,11 +157,11 @@ def _made(document, paper, sizes):
         lambda: sentences("For the client", document.client), lambda: sentences("For the inspector", document.inspector)
     )
 
-    def inputs():
+    def inputs() -> None:
         page.head("What was checked")
         page.rows(document.inputs, (42, 58))
 
-    def layers():
+    def layers() -> None:
         page.head("Layers, from inside to outside")
         page.rows(
             [(f"{name} ({what})" if what else name, *rest[:3]) for name, what, *rest in document.layers],
@@ -202,7 +190,7 @@ def _made(document, paper, sizes):
     return page
 
 
-def _pictures(page, pictures):
+def _pictures(page: _Paper, pictures: Sequence[Picture]) -> None:
     """The section over the full width, the others beside each other under it."""
     if not pictures:
         return
@@ -212,7 +200,7 @@ def _pictures(page, pictures):
         _across(page, others, 1.0 if len(others) > 1 else 0.5)
 
 
-def _across(page, pictures, share):
+def _across(page: _Paper, pictures: Sequence[Picture], share: float) -> None:
     wide = (page.room * share - _GAP * (len(pictures) - 1)) / len(pictures)
     high = max(wide * each.height / each.width for each in pictures)
     if page.will_page_break(high + page.big * 0.42 + 3):
@@ -228,7 +216,7 @@ def _across(page, pictures, share):
     page.set_xy(14, top + high + page.big * 0.42 + 1.2)
 
 
-def _checks(page, document):
+def _checks(page: _Paper, document: Document) -> None:
     """In two columns of about the same height; a check stays whole, and only what follows goes to the next page."""
     page.head(f"Checks, each with its limits ({LEGEND})")
     waiting = [(parts := _parts(page, each, document.unit_system), _height(page, parts)) for each in document.checks]
@@ -251,11 +239,11 @@ def _checks(page, document):
             page.add_page()
 
 
-def _column_width(page):
+def _column_width(page: _Paper) -> float:
     return (page.room - _GAP) / 2
 
 
-def _parts(page, check, system):
+def _parts(page: _Paper, check: Check, system: str) -> tuple[Text, ...]:
     """A check as (style, size, words): the question and its answer, what was found, the small print."""
     numbers = "; ".join(f"{number.label}: {amount(number, system)}" for number in check.numbers)
     said = " ".join(p for p in (check.what, check.why, check.change, check.matters) if p)
@@ -266,24 +254,25 @@ def _parts(page, check, system):
     )
 
 
-def _write(page, part, dry=False):
+def _write(page: _Paper, part: Text, dry: bool = False) -> float:
     style, size, words = part
     page.set_font("kit", style, size)
-    return page.multi_cell(
+    high = page.multi_cell(
         _column_width(page), size * 0.42, words, new_x=XPos.LEFT, new_y=YPos.NEXT, align="L", dry_run=dry,
         output=MethodReturnValue.HEIGHT,
     )  # fmt: skip
+    return cast(float, high)  # what was asked for; it may be asked for much else
 
 
 #: Space under a finding [mm].
 _UNDER = 1.8
 
 
-def _height(page, parts):
+def _height(page: _Paper, parts: Sequence[Text]) -> float:
     return sum(_write(page, part, dry=True) for part in parts if part[2]) + _UNDER
 
 
-def _fitting(heights, room):
+def _fitting(heights: Sequence[float], room: float) -> int:
     """How many of the first blocks fit under each other."""
     used = 0.0
     for count, high in enumerate(heights):
@@ -293,7 +282,7 @@ def _fitting(heights, room):
     return len(heights)
 
 
-def _split(heights, room):
+def _split(heights: Sequence[float], room: float) -> int:
     """How many blocks stand in the left column: both about as high, or as many as fit."""
     most = _fitting(heights, room)
     if most + _fitting(heights[most:], room) < len(heights):
@@ -301,7 +290,7 @@ def _split(heights, room):
     return min(range(most + 1), key=lambda k: (max(sum(heights[:k]), sum(heights[k:])), -k))
 
 
-def _column(page, x, top, blocks):
+def _column(page: _Paper, x: float, top: float, blocks: Sequence[tuple[Sequence[Text], float]]) -> float:
     page.set_xy(x, top)
     for parts, _ in blocks:
         for part in parts:

@@ -3,10 +3,12 @@
 import dataclasses
 
 from dryward.building import layer_order
+from dryward.building.job import Job
 from dryward.checks import within
 from dryward.report import code_checks, moisture_checks, trials
-from dryward.report.check import Review
+from dryward.report.check import Check, Edition, Progress, Review
 from dryward.report.setting import setting
+from dryward.verdict import Decides, Verdict
 
 #: Said where the hourly years were left out.
 STEADY_ALONE = "The hourly years were left out: no air leak, no storage and no mold was counted."
@@ -14,42 +16,23 @@ STEADY_ALONE = "The hourly years were left out: no air leak, no storage and no m
 _PARTS = {"years": 10, "leak": 5, "inputs": 45, "designs": 10, "limit": 20, "wet start": 10}
 
 
-def review(job, progress=None, hourly=True, spread=0, edition=None, with_trials=True):
+def review(
+    job: Job,
+    progress: Progress | None = None,
+    hourly: bool = True,
+    spread: int = 0,
+    edition: Edition = None,
+    with_trials: bool = True,
+) -> Review:
     """Check a roof in every way the kit can.
 
-    Parameters
-    ----------
-    job : Job
-    progress : function, optional
-        Called with (parts done, parts in all) during the hourly runs; when it
-        returns False they end.
-    hourly : bool, optional
-        Whether to run the hourly years, which load more and take longer.
-    spread : int, optional
-        Draws of the uncertain inputs for the bands of the hourly years, 2 to
-        1000; 0 leaves them out.  The steady checks always have theirs.
-    edition : str or int, optional
-        Of the codes, one of `codes.EDITIONS`; otherwise the newest that was
-        read.
-    with_trials : bool, optional
-        Whether to run the hourly years also with each uncertain input at both
-        ends of its range, in the other design years and at other room
-        humidities: what decides, and the limit for the rooms.
-
-    Returns
-    -------
-    Review
-
-    Raises
-    ------
-    OutOfRange
-        For a number of draws out of range.
-    UnknownName, BadFile
-        For a place that is not known or a weather file that cannot be read.
-    NotConverged
-        When a method finds no answer; the sentence says where.
-    Stopped
-        When the progress function ended the run.
+    The hourly years take some seconds and load more; `hourly` leaves them out.
+    With trials they are run also with each uncertain input at both ends of its
+    range, in the other design years and at other room humidities: what
+    decides, and the limit for the rooms.  `spread` draws of the uncertain
+    inputs (2 to 1000; 0 for none) give the hourly years their bands; the
+    steady checks always have theirs.  `edition` is one of `codes.EDITIONS`,
+    otherwise the newest that was read.  `progress` is told of the hourly runs.
 
     Examples
     --------
@@ -68,14 +51,16 @@ def review(job, progress=None, hourly=True, spread=0, edition=None, with_trials=
         trials.season_with_bands(cold, job.assembly, here.winter_room, here.winter),
         trials.season_with_bands(warm, job.assembly, here.summer_room, here.summer),
     ]
-    found, designs, limit, leaky = [], (), None, None
+    found: list[Check] = []
+    designs: tuple[tuple[str, Verdict], ...] = ()
+    limit = leaky = None
     tell = _Progress(progress)
     if runs:
         years = moisture_checks.years(here, tell.part("years"))
         leaky = trials.assumed_leak(here, tell.part("leak"))
         if with_trials:
             # Whatever is told beyond the verdict counts a leak: the tested one, or the assumed one.
-            there, found_there = trials.with_leak(here), leaky or years.verdict
+            there, found_there = trials.with_leak(here), leaky or years.facts
             ends = trials.deciding(there, found_there, tell.part("inputs"))
             years = _deciding(years, ends, leaky)
             designs = trials.designs(there, found_there, tell.part("designs"))
@@ -97,35 +82,36 @@ def review(job, progress=None, hourly=True, spread=0, edition=None, with_trials=
     return Review(job, tuple(found), (*layer_order.warnings(job.assembly), *notes), designs, limit, leaky, edition)
 
 
-def _deciding(years, ends, leaky):
+def _deciding(years: Check, ends: tuple[Decides, ...], leaky: Verdict | None) -> Check:
     """The hourly check with what decides; where no leak was tested that is one of the inputs."""
     if leaky is None:
-        first, said = ends[0] if ends else None, trials.what_decides(ends, years.verdict)
+        first, said = ends[0] if ends else None, trials.what_decides(ends, years.facts)
     else:
-        first, there = (trials.untested(years.verdict, leaky, each) for each in (years.verdict, leaky))
+        first, there = (trials.untested(years.facts, leaky, each) for each in (years.facts, leaky))
         said = f"{trials.what_decides((there,), leaky)} With that leak: {_lower(trials.what_decides(ends, leaky))}"
-    return dataclasses.replace(years, verdict=years.verdict.deciding(first) if first else years.verdict, matters=said)
+    return dataclasses.replace(years, verdict=years.facts.deciding(first) if first else years.facts, matters=said)
 
 
-def _lower(sentence):
+def _lower(sentence: str) -> str:
     return f"{sentence[:1].lower()}{sentence[1:]}"
 
 
 class _Progress:
     """Tells how far the whole is, from how far each part is."""
 
-    def __init__(self, progress):
+    def __init__(self, progress: Progress | None) -> None:
         self.progress = progress
 
-    def part(self, name, start=None):
+    def part(self, name: str, start: int | None = None) -> Progress | None:
         """A function of (done, in all) for one part; None where nobody listens."""
-        if self.progress is None:
+        progress = self.progress
+        if progress is None:
             return None
         names = list(_PARTS)
         before = sum(_PARTS[each] for each in names[: names.index(name)]) if start is None else start
         size = _PARTS.get(name, 100)
 
-        def tell(done, total):
-            return self.progress(round(before + size * min(done / max(total, 1), 1.0)), 100)
+        def tell(done: int, total: int) -> bool | None:
+            return progress(round(before + size * min(done / max(total, 1), 1.0)), 100)
 
         return tell

@@ -4,7 +4,7 @@ import numpy as np
 
 from dryward import units
 from dryward.building import codes
-from dryward.report.check import CANNOT_TELL, MET, called
+from dryward.report.check import CANNOT_TELL, MET, Check, Review, called
 from dryward.report.code_checks import warm_side
 from dryward.report.setting import setting
 from dryward.verdict import LATER, NEVER, WITHIN, words
@@ -13,32 +13,22 @@ from dryward.verdict import LATER, NEVER, WITHIN, words
 _DRY_HOUSE = 0.30
 
 
-def for_client(review, unit_system="us"):
-    """Three plain sentences for the people who live there.
-
-    Parameters
-    ----------
-    review : Review
-    unit_system : {"us", "si"}
-
-    Returns
-    -------
-    tuple of str (3)
-    """
+def for_client(review: Review, unit_system: str = "us") -> tuple[str, str, str]:
+    """Three plain sentences for the people who live there."""
     start, tell = review.check("wet-start"), "tell us at once of drips, stains or a musty smell."
     # Of what does not dry the headline has said so.
     dries = "" if start is None or start.answer in (LATER, NEVER) else f"{_wet_start(start)}; "
     return review.headline, _rooms(review, unit_system), words.capital(f"{dries}{tell}")
 
 
-def _wet_start(start):
+def _wet_start(start: Check) -> str:
     days = start.number("Time to dry")
     if start.answer == WITHIN and days is not None:
         return f"What gets wet once can dry again, in about {days:.0f} days by the hourly run"
     return "What gets wet once can dry again, though how long it takes was not worked out"
 
 
-def _rooms(review, unit_system):
+def _rooms(review: Review, unit_system: str) -> str:
     """How humid the rooms may be: from the hourly year alone, since only that counts the leak."""
     roof, limit = called(review.job.assembly), review.limit
     if limit is None:
@@ -73,22 +63,12 @@ def _rooms(review, unit_system):
     )
 
 
-def for_inspector(review, unit_system="us"):
-    """Three sentences with the numbers an inspector asks for.
-
-    Parameters
-    ----------
-    review : Review
-    unit_system : {"us", "si"}
-
-    Returns
-    -------
-    tuple of str (3)
-    """
+def for_inspector(review: Review, unit_system: str = "us") -> tuple[str, str, str]:
+    """Three sentences with the numbers an inspector asks for."""
     return _retarder(review, unit_system), _vents(review, unit_system), _proof(review)
 
 
-def _retarder(review, unit_system):
+def _retarder(review: Review, unit_system: str) -> str:
     job = review.job
     dry = warm_side(job.assembly)
     if not np.isfinite(dry) or dry > 6e-7:
@@ -106,14 +86,14 @@ def _retarder(review, unit_system):
     )
 
 
-def _classes(review):
+def _classes(review: Review) -> str:
     """The section that names the classes, in the edition that was asked for or the newest that was read."""
     ruling = codes.judge("retarder", review.job.place.zone or None, review.edition)
     edition = f", edition {ruling.edition}" if ruling.edition else ""
     return f"IRC {ruling.section}{edition}" if ruling.section else "the IRC"
 
 
-def _vents(review, unit_system):
+def _vents(review: Review, unit_system: str) -> str:
     job = review.job
     gap = next((layer for layer in job.assembly.layers if layer.vented), None)
     if gap is None:
@@ -134,7 +114,7 @@ def _vents(review, unit_system):
     return f"{said}, which {met} the code ratio{conditions}, {codes.LOCALLY}."
 
 
-def _proof(review):
+def _proof(review: Review) -> str:
     """What the test and the checks found, in one sentence."""
     job, found = review.job, review.verdict
     tested = (

@@ -6,13 +6,19 @@ the hourly one every hour.
 """
 
 from dataclasses import dataclass
+from typing import Protocol
+
+import numpy as np
+from numpy.typing import NDArray
 
 from dryward import air, units, weather
 from dryward.building.framing import parallel_path
-from dryward.building.job import Job
+from dryward.building.job import Job, Room
 from dryward.checks import OutOfRange
+from dryward.physics.airleak import Leak
+from dryward.physics.ventspace import VentSpace
 from dryward.report.check import called
-from dryward.weather import Air
+from dryward.weather import Air, HourlyWeather, MonthlyClimate
 from dryward.weather.climate import COLDER
 from dryward.weather.indoor import DAMPER
 
@@ -26,71 +32,57 @@ DESIGN_YEARS = {
 }
 
 
+class RoomRule(Protocol):
+    """A rule for the air of a room: what it gives under the months or the hours outdoors."""
+
+    def at(self, outdoor: MonthlyClimate | HourlyWeather, /) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
+        """Temperature [degC] and vapor pressure [Pa], as many as there are months or hours."""
+
+
 @dataclass(frozen=True)
 class Setting:
-    """A job as physics takes it.
-
-    Attributes
-    ----------
-    job : Job
-    months : MonthlyClimate
-        Of the design year.
-    hours : HourlyWeather or None
-        Of the design year; None for typed means: there is no hourly run then.
-    room : indoor rule
-        Of the design year.
-    winter, summer : Air
-        Outdoor air of the coldest and the warmest month.
-    winter_room, summer_room : Air
-        What the rule gives in those months.
-    place_name : str
-    notes : tuple of str
-        The first says which design year it is and how it is made.
-    """
+    """A job as physics takes it."""
 
     job: Job
-    months: object
-    hours: object
-    room: object
+    #: Months, hours and rule of the design year; typed means have no hours, and then there is no hourly run.
+    months: MonthlyClimate
+    hours: HourlyWeather | None
+    room: RoomRule
+    #: Outdoor air of the coldest and the warmest month, and what the rule gives in them.
     winter: Air
     summer: Air
     winter_room: Air
     summer_room: Air
     place_name: str
-    notes: tuple
+    #: The first says which design year it is and how it is made.
+    notes: tuple[str, ...]
+
+    @property
+    def hourly(self) -> HourlyWeather:
+        """The hours, for what runs by the hour; typed means have none."""
+        if self.hours is None:
+            raise TypeError("A job with typed means has no hours.")
+        return self.hours
 
 
-def setting(job, given=None, rule=None):
-    """The physics side of a job.
-
-    Parameters
-    ----------
-    job : Job
-    given : HourlyWeather, optional
-        A year of hours in place of the job's own place.
-    rule : indoor rule, optional
-        In place of the job's own room.
-
-    Returns
-    -------
-    Setting
-
-    Raises
-    ------
-    UnknownName, BadFile
-        For an unknown place or a weather file that cannot be read.
-    """
-    place, notes, hours = job.place, (), None
+def setting(job: Job, given: HourlyWeather | None = None, rule: RoomRule | None = None) -> Setting:
+    """The physics side of a job, with a year of hours or a rule for the room in place of its own where given."""
+    place = job.place
+    hours: HourlyWeather | None = None
+    notes: tuple[str, ...] = ()
     if given is not None:
         hours, months, name, notes = given, given.monthly(), given.name or "hours given", tuple(given.notes)
     elif place.kind == "demo":
         hours = weather.demo(place.id)
         months, name = weather.demo_climate(place.id), f"{place.id.replace('-', ' ')} (an invented place)"
     elif place.kind == "file":
-        hours = weather.read_epw(place.id)
+        hours = weather.read_epw(place.path)
         months, name, notes = hours.monthly(), hours.name or "weather file", tuple(hours.notes)
     else:
-        months, name = weather.MonthlyClimate(place.temperature, place.relative_humidity), "typed monthly means"
+        months, name = (
+            weather.MonthlyClimate(np.array(place.temperature), np.array(place.relative_humidity)),
+            "typed monthly means",
+        )
         notes = (
             "Typed means have no hours, so the hourly years are left out: wood moisture and mold were not checked.",
         )
@@ -117,18 +109,18 @@ def setting(job, given=None, rule=None):
     )
 
 
-def design_year(job):
+def design_year(job: Job) -> str:
     """Which design year a job has and how it is made, in one sentence."""
     return DESIGN_YEARS[job.design].format(each="month" if job.place.kind == "means" else "hour")
 
 
-def design_room(job, rule=None):
+def design_room(job: Job, rule: RoomRule | None = None) -> RoomRule:
     """The rule for room air of a job's design year, or another rule in that year."""
     rule = rule or room_rule(job.room)
     return weather.indoor.damper(rule, DAMPER) if job.design == "damp house" else rule
 
 
-def room_rule(room):
+def room_rule(room: Room) -> RoomRule:
     """The rule of `weather.indoor` that a room names."""
     rules = weather.indoor
     if room.kind == "constant":
@@ -141,41 +133,15 @@ def room_rule(room):
     return rules.moisture_balance(room.production, room.fresh_air, room.temperature)
 
 
-def room_air(rule, months, month):
-    """The room air that a rule gives in one month.
-
-    Parameters
-    ----------
-    rule : indoor rule
-    months : MonthlyClimate
-    month : int
-        1 to 12.
-
-    Returns
-    -------
-    Air
-    """
+def room_air(rule: RoomRule, months: MonthlyClimate, month: int) -> Air:
+    """The room air that a rule gives in one month, 1 to 12."""
     warmth, vapor = (float(series[month - 1]) for series in rule.at(months))
     # Twelve digits: 40 % goes through the vapor pressure and is 40 % again.
     return Air(warmth, round(air.relative_humidity(warmth, vapor), 12))
 
 
-def vent_space(job):
-    """The vent space of a job, or None.
-
-    Parameters
-    ----------
-    job : Job
-
-    Returns
-    -------
-    VentSpace or None
-
-    Raises
-    ------
-    OutOfRange
-        When the vented layer has no thickness.
-    """
+def vent_space(job: Job) -> VentSpace | None:
+    """The vent space of a job, or None."""
     gap = next((layer for layer in job.assembly.layers if layer.vented), None)
     if gap is None or job.vent is None:
         return None
@@ -186,7 +152,7 @@ def vent_space(job):
     return VentSpace(gap.thickness, job.vent.length, job.assembly.slope, job.vent.inlet_area, job.vent.outlet_area)
 
 
-def leak(job):
+def leak(job: Job) -> Leak | None:
     """The leak of a job, or None when the tightness is not known."""
     if job.tightness is None:
         return None
@@ -208,16 +174,16 @@ _ROOMS = {
 }
 
 
-def _far(length, system):
+def _far(length: float, system: str) -> str:
     return units.show_in(length, "ft" if system == "us" else "m", 1)
 
 
-def _air(air, system):
+def _air(air: Air, system: str) -> str:
     shown = units.show(air.temperature, "temperature", system)
     return f"{shown}, {units.show(air.relative_humidity, 'relative humidity', system)}"
 
 
-def _faces(job):
+def _faces(job: Job) -> str:
     """Which way the slope faces; a file without a word on it means north."""
     if job.assembly.slope == 0:
         return "flat"
@@ -227,19 +193,8 @@ def _faces(job):
     return f"{job.assembly.slope:.0f}°, faces {way}{', assumed unless typed' if job.azimuth == 0 else ''}"
 
 
-def design_words(design, system):
-    """A design year in few words, with how far it is from the typical one.
-
-    Parameters
-    ----------
-    design : str
-        One of `building.job.DESIGNS`.
-    system : {"us", "si"}
-
-    Returns
-    -------
-    str
-    """
+def design_words(design: str, system: str) -> str:
+    """A design year in few words, with how far it is from the typical one."""
     far = {
         "typical": "",
         "damp house": f", rooms {DAMPER * 100:.0f} points damper than given",
@@ -248,20 +203,8 @@ def design_words(design, system):
     return f"{design}{far[design]}"
 
 
-def inputs(here, system, hourly):
-    """The rows under "What was checked".
-
-    Parameters
-    ----------
-    here : Setting
-    system : {"us", "si"}
-    hourly : bool
-        Whether the hourly years were run.
-
-    Returns
-    -------
-    tuple of (label, value)
-    """
+def inputs(here: Setting, system: str, hourly: bool) -> tuple[tuple[str, str], ...]:
+    """The rows under "What was checked"."""
     job, share = here.job, "relative humidity"
     rows = [
         ("Place", here.place_name + (f", zone {job.place.zone}" if job.place.zone else "")),

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import singledispatch
 from html import escape
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, cast
 
 import numpy as np
 
@@ -57,7 +57,7 @@ class Column:
         if not self.quantity:
             return self.head, list(self.values)
         unit = units.shown_unit(self.quantity, unit_system)
-        shown = [math.nan if value is None else units.from_si(value, unit.name) for value in self.values]
+        shown = [math.nan if value is None else units.from_si(cast(float, value), unit.name) for value in self.values]
         return f"{self.head} [{unit.symbol}]", shown
 
 

@@ -8,18 +8,28 @@ the job was.
 """
 
 import dataclasses
+from collections.abc import Callable, Sequence
+from typing import TypeAlias
 
 import numpy as np
+from numpy.typing import NDArray
 
 from dryward import verdict, weather
+from dryward.building import Assembly
 from dryward.building.job import DESIGNS, Tightness
 from dryward.checks import NotConverged, listed
 from dryward.physics import monthly, steady
-from dryward.report.check import Limit
-from dryward.report.moisture_checks import options
-from dryward.report.setting import setting
-from dryward.verdict import DRY, STATES, Decides, of_months, of_steady, of_year, words
+from dryward.physics.hourly import AirFlow
+from dryward.physics.spread import Uncertain
+from dryward.report.check import Check, Limit, Number, Progress
+from dryward.report.moisture_checks import Options, options
+from dryward.report.setting import RoomRule, Setting, setting
+from dryward.verdict import DRY, STATES, Decides, Finding, Verdict, of_months, of_steady, of_year, words
 from dryward.weather import Air
+
+Floats: TypeAlias = NDArray[np.float64]
+#: A year to be run: its setting, the assembly in it, and keywords of `hourly.simulate`.
+Case: TypeAlias = tuple[Setting, Assembly, Options]
 
 #: Draws of the steady checks; each takes about a millisecond.
 STEADY_DRAWS = 40
@@ -29,20 +39,10 @@ BAND = (0.05, 0.95)
 WHAT_VARIES = "Bands: 5 to 95 % of draws of the layers' properties from their ranges; air and weather as given."
 
 
-def uncertain_inputs(assembly, leak=None, steady_only=False):
-    """What is not known well and can matter: layers inside any vent space, and the leak.
-
-    Parameters
-    ----------
-    assembly : Assembly
-    leak : AirFlow, optional
-    steady_only : bool, optional
-        Leave out what a steady state does not see.
-
-    Returns
-    -------
-    tuple of Uncertain
-    """
+def uncertain_inputs(
+    assembly: Assembly, leak: AirFlow | None = None, steady_only: bool = False
+) -> tuple[Uncertain, ...]:
+    """What is not known well and can matter: layers inside any vent space, and the leak."""
     from dryward.physics.spread import uncertain
 
     inside = {layer.name for layer in assembly.inner_layers} | {""}
@@ -50,22 +50,10 @@ def uncertain_inputs(assembly, leak=None, steady_only=False):
     return tuple(each for each in found if not (steady_only and each.what == "sorption"))
 
 
-def season_with_bands(check, assembly, room, outdoor):
-    """A steady check with its bands and what decides.
+def season_with_bands(check: Check, assembly: Assembly, room: Air, outdoor: Air) -> Check:
+    """A steady check with its bands and what decides."""
 
-    Parameters
-    ----------
-    check : Check
-        Of `moisture_checks.winter` or `summer`.
-    assembly : Assembly
-    room, outdoor : Air
-
-    Returns
-    -------
-    Check
-    """
-
-    def measure(roof):
+    def measure(roof: Assembly) -> tuple[Verdict, tuple[float, ...]]:
         state = steady.profile(roof, room, outdoor)
         values = float(state.relative_humidity[state.wettest]), state.gain
         return of_steady(state), values
@@ -73,10 +61,10 @@ def season_with_bands(check, assembly, room, outdoor):
     return _steady(check, assembly, measure, ("Highest humidity", "Water gained"), STEADY_DRAWS)
 
 
-def twelve_months_with_bands(check, setting):
+def twelve_months_with_bands(check: Check, setting: Setting) -> Check:
     """The monthly check with its bands and what decides."""
 
-    def measure(roof):
+    def measure(roof: Assembly) -> tuple[Verdict, tuple[float, ...]]:
         months = monthly.balance(roof, setting.months, setting.room)
         return of_months(months), (months.peak, months.left, months.growth)
 
@@ -87,7 +75,13 @@ def twelve_months_with_bands(check, setting):
         return check
 
 
-def _steady(check, assembly, measure, labels, draws):
+def _steady(
+    check: Check,
+    assembly: Assembly,
+    measure: Callable[[Assembly], tuple[Verdict, tuple[float, ...]]],
+    labels: tuple[str, ...],
+    draws: int,
+) -> Check:
     """A check of the assembly alone with bands of its numbers, the states of the draws, and what decides."""
     from dryward.physics import spread
 
@@ -95,13 +89,13 @@ def _steady(check, assembly, measure, labels, draws):
     if not found:
         return check
 
-    def of(which, values):
+    def of(which: Sequence[Uncertain], values: Sequence[float]) -> tuple[Verdict, tuple[float, ...]]:
         return measure(spread.drawn(assembly, {}, which, values)[0])
 
     ends = [[of([each], [value])[0] for value in (each.low, each.high)] for each in found]
     sample = [of(found, row) for row in spread.factors(found, draws)]
     values = np.array([each for _, each in sample])
-    judged = check.verdict
+    judged = check.facts
     made = ranked(found, ends, judged)
     matters = f"{what_decides(made, judged)} {of_draws([each.state for each, _ in sample])}"
     return dataclasses.replace(
@@ -113,24 +107,10 @@ def _steady(check, assembly, measure, labels, draws):
     )
 
 
-def years_with_bands(check, setting, options, draws, progress=None):
-    """The hourly check with bands from many runs of the same years.
-
-    Parameters
-    ----------
-    check : Check
-        Of `moisture_checks.years`.
-    setting : Setting
-    options : dict
-        Keywords of `hourly.simulate`.
-    draws : int
-    progress : function, optional
-        Called with (runs done, runs in all); False ends it.
-
-    Returns
-    -------
-    Check
-    """
+def years_with_bands(
+    check: Check, setting: Setting, options: Options, draws: int, progress: Progress | None = None
+) -> Check:
+    """The hourly check with bands from many runs of the same years; progress is told of (runs done, runs in all)."""
     from dryward.physics import hourly, spread
 
     job = setting.job
@@ -138,17 +118,17 @@ def years_with_bands(check, setting, options, draws, progress=None):
     cases = []
     for row in spread.factors(found, draws):
         roof, rest = spread.drawn(job.assembly, options, found, row)
-        cases.append((roof, setting.hours, setting.room, rest))
+        cases.append((roof, setting.hourly, setting.room, rest))
     done = [0]
 
-    def tell(place, result):
+    def tell(place: int, result: Verdict) -> bool | None:
         done[0] += 1
         return progress(done[0], len(cases)) if progress else None
 
     results = hourly.batch(cases, of_year, tell)
     numbers = check.numbers
-    if check.verdict.worst is not None:
-        sample = np.array([value_of(each, check.verdict.worst) for each in results])
+    if check.facts.worst is not None:
+        sample = np.array([value_of(each, check.facts.worst) for each in results])
         numbers = _with(numbers, {numbers[0].label: sample})
     return dataclasses.replace(
         check,
@@ -158,7 +138,7 @@ def years_with_bands(check, setting, options, draws, progress=None):
     )
 
 
-def of_draws(states):
+def of_draws(states: Sequence[str]) -> str:
     """The states of many draws, in a sentence."""
     kinds = [each for each in STATES if each in states]
     if len(kinds) == 1:
@@ -167,33 +147,23 @@ def of_draws(states):
     return f"Of {len(states)} draws {listed(parts)}."
 
 
-def ranked(found, ends, judged):
-    """Each uncertain input with what both of its ends make of a verdict: what moves its state most first.
-
-    Parameters
-    ----------
-    found : sequence of Uncertain
-    ends : sequence of (Verdict, Verdict)
-    judged : Verdict
-        With all inputs as given.
-
-    Returns
-    -------
-    tuple of Decides
-    """
+def ranked(found: Sequence[Uncertain], ends: Sequence[Sequence[Verdict]], judged: Verdict) -> tuple[Decides, ...]:
+    """Each uncertain input with what both of its ends make of a verdict: what moves its state most first."""
     made = [
-        Decides(each.layer, each.what, *(value_of(end, judged.worst) for end in pair), tuple(e.state for e in pair))
-        for each, pair in zip(found, ends, strict=True)
+        Decides(
+            each.layer, each.what, value_of(low, judged.worst), value_of(high, judged.worst), (low.state, high.state)
+        )
+        for each, (low, high) in zip(found, ends, strict=True)
     ]
 
-    def moves(each):
+    def moves(each: Decides) -> tuple[int, float]:
         ranks = [STATES.index(state) for state in (*each.states, judged.state)]
         return max(ranks) - min(ranks), abs(each.high - each.low)
 
     return tuple(sorted(made, key=moves, reverse=True))
 
 
-def value_of(found, worst):
+def value_of(found: Verdict, worst: Finding | None) -> float:
     """What one verdict has for the worst of another: 0 where it found nothing of it."""
     if worst is None:
         return 0.0
@@ -201,21 +171,8 @@ def value_of(found, worst):
     return float(next((each.value for each in same), 0.0))
 
 
-def what_decides(ends, found, system=None):
-    """What decides, in sentences.
-
-    Parameters
-    ----------
-    ends : tuple of Decides
-        Of `ranked`.
-    found : Verdict
-    system : {"us", "si"}, optional
-        Otherwise in both.
-
-    Returns
-    -------
-    str
-    """
+def what_decides(ends: tuple[Decides, ...], found: Verdict, system: str | None = None) -> str:
+    """What decides, in sentences; in both unit systems where none is named."""
     turning = [each for each in ends if set(each.states) != {found.state}]
     if not ends or (not turning and words.flat(found.deciding(ends[0]))):
         return "No input in its range moves the answer by itself."
@@ -227,7 +184,7 @@ def what_decides(ends, found, system=None):
     return first
 
 
-def _with(numbers, samples):
+def _with(numbers: tuple[Number, ...], samples: dict[str, Floats]) -> tuple[Number, ...]:
     """Numbers with the band of a sample; the number itself always lies in it."""
     made = []
     for number in numbers:
@@ -242,55 +199,22 @@ def _with(numbers, samples):
 LOWEST, HIGHEST = 15, 70
 
 
-def judged(cases, progress=None):
-    """The verdict of each of some years.
-
-    Parameters
-    ----------
-    cases : sequence of (Setting, Assembly, dict)
-        The assembly in it, and keywords of `hourly.simulate`.
-    progress : function, optional
-        Called with (years' runs done, in all); False ends it.
-
-    Returns
-    -------
-    list of Verdict
-
-    Raises
-    ------
-    Stopped
-        When it was ended.
-    NotConverged
-        As in `hourly.simulate`.
-    """
+def judged(cases: Sequence[Case], progress: Progress | None = None) -> list[Verdict]:
+    """The verdict of each of some years; progress is told of (years done, in all)."""
     from dryward.physics import hourly
 
     done = [0]
 
-    def tell(place, found):
+    def tell(place: int, found: Verdict) -> bool | None:
         done[0] += 1
         return progress(done[0], len(cases)) if progress else None
 
-    work = [(built, here.hours, here.room, keys) for here, built, keys in cases]
+    work = [(built, here.hourly, here.room, keys) for here, built, keys in cases]
     return hourly.batch(work, verdict.of_year, tell)
 
 
-def deciding(here, found, progress=None):
-    """What decides: each uncertain input put to both ends of its range alone.
-
-    Parameters
-    ----------
-    here : Setting
-    found : Verdict
-        Of the job's own year.
-    progress : function, optional
-        As in `judged`.
-
-    Returns
-    -------
-    tuple of Decides
-        The input that moves the state most first, or what the verdict hangs on.
-    """
+def deciding(here: Setting, found: Verdict, progress: Progress | None = None) -> tuple[Decides, ...]:
+    """What decides: each uncertain input put to both ends of its range alone."""
     from dryward.physics import spread
 
     built, keys = here.job.assembly, options(here)
@@ -302,21 +226,8 @@ def deciding(here, found, progress=None):
     return ranked(inputs, list(zip(ends[::2], ends[1::2], strict=True)), found)
 
 
-def designs(here, found, progress=None):
-    """The verdict of each design year.
-
-    Parameters
-    ----------
-    here : Setting
-    found : Verdict
-        Of the job's own.
-    progress : function, optional
-        As in `judged`.
-
-    Returns
-    -------
-    tuple of (str, Verdict)
-    """
+def designs(here: Setting, found: Verdict, progress: Progress | None = None) -> tuple[tuple[str, Verdict], ...]:
+    """The verdict of each design year."""
     job = here.job
     others = [each for each in DESIGNS if each != job.design]
     places = [setting(dataclasses.replace(job, design=each)) for each in others]
@@ -329,76 +240,32 @@ def designs(here, found, progress=None):
 ASSUMED = 3.0
 
 
-def with_leak(here):
-    """The setting with a leak: that of a job whose tightness was tested, else one of `ASSUMED`.
-
-    Parameters
-    ----------
-    here : Setting
-
-    Returns
-    -------
-    Setting
-    """
+def with_leak(here: Setting) -> Setting:
+    """The setting with a leak: that of a job whose tightness was tested, else one of `ASSUMED`."""
     if here.job.tightness is not None:
         return here
     return dataclasses.replace(here, job=dataclasses.replace(here.job, tightness=Tightness(ASSUMED)))
 
 
-def assumed_leak(here, progress=None):
-    """The verdict with a leak of `ASSUMED`, for a job whose tightness was not tested; else None.
-
-    Parameters
-    ----------
-    here : Setting
-    progress : function, optional
-        As in `judged`.
-
-    Returns
-    -------
-    Verdict or None
-    """
+def assumed_leak(here: Setting, progress: Progress | None = None) -> Verdict | None:
+    """The verdict with a leak of `ASSUMED`, for a job whose tightness was not tested; else None."""
     if here.job.tightness is not None:
         return None
     leaky = with_leak(here)
     return judged([(leaky, leaky.job.assembly, options(leaky))], progress)[0]
 
 
-def untested(found, leaky, at):
-    """What an untested leak decides: the verdict without one, and with one of `ASSUMED`.
-
-    Parameters
-    ----------
-    found, leaky : Verdict
-    at : Verdict
-        The one of them whose worst quantity is told.
-
-    Returns
-    -------
-    Decides
-    """
+def untested(found: Verdict, leaky: Verdict, at: Verdict) -> Decides:
+    """What an untested leak decides: the verdict without one, and with one of `ASSUMED`."""
     low, high = (value_of(each, at.worst) for each in (found, leaky))
     return verdict.Decides("", "leak", low, high, (found.state, leaky.state))
 
 
-def humidity_limit(here, progress=None):
-    """The highest room humidity of the coldest month at which the year stays dry, to one point.
+def humidity_limit(here: Setting, progress: Progress | None = None) -> Limit:
+    """The highest room humidity of the coldest month at which the year stays dry, to one point; both sides were run."""
+    tried: dict[int, str] = {}
 
-    Parameters
-    ----------
-    here : Setting
-        With its leak, or the one of `with_leak`.
-    progress : function, optional
-        As in `judged`.
-
-    Returns
-    -------
-    Limit
-        Both sides of it were run.
-    """
-    tried = {}
-
-    def run(points):
+    def run(points: Sequence[int]) -> None:
         new = [each for each in points if each not in tried]
         rooms = [dataclasses.replace(here, room=room_at(here, each / 100)) for each in new]
         states = [each.state for each in judged([(room, here.job.assembly, options(room)) for room in rooms])]
@@ -428,20 +295,10 @@ def humidity_limit(here, progress=None):
     return Limit(low / 100, *ends, tried[high])
 
 
-def room_at(here, humidity):
-    """The rule of a job's rooms moved so that the coldest month has a humidity.
+def room_at(here: Setting, humidity: float) -> RoomRule:
+    """The rule of a job's rooms moved so that the coldest month has a humidity [-].
 
-    Parameters
-    ----------
-    here : Setting
-    humidity : float
-        [-]
-
-    Returns
-    -------
-    indoor rule
-        A house held at one air in winter keeps its summer; any other rule is
-        moved as a whole.
+    A house held at one air in winter keeps its summer; any other rule is moved as a whole.
     """
     room = here.job.room
     if room.kind != "constant":

@@ -40,6 +40,7 @@ from dryward.verdict.judgment import (
     of_year,
     states_of_faces,
     states_of_sweep,
+    yearly_change,
 )
 
 __all__ = [
@@ -61,6 +62,7 @@ __all__ = [
     "NEVER",
     "unknown",
     "of_year",
+    "yearly_change",
     "of_months",
     "of_steady",
     "states_of_sweep",

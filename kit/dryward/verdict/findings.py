@@ -9,11 +9,14 @@ nothing was worked out.  Words are made from the facts at the last moment
 
 import csv
 import math
+from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 from functools import cache
 from importlib import resources
+from typing import Any, Self, overload
 
 import numpy as np
+from numpy.typing import ArrayLike, NDArray
 
 from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.exhibit import Exhibit, one_line
@@ -23,7 +26,7 @@ DRY, DAMP, WET, UNKNOWN = "dry", "damp", "wet", "not known yet"
 STATES = (DRY, DAMP, WET)
 
 
-def worst_state(states):
+def worst_state(states: Iterable[str]) -> str:
     """The worst of some states; dry for none."""
     known = [each for each in states if each in STATES]
     return max(known, key=STATES.index, default=DRY)
@@ -55,23 +58,27 @@ class Criterion:
     how_read: str
     note: str = ""
 
-    def state(self, value):
+    @overload
+    def state(self, value: float) -> str: ...
+    @overload
+    def state(self, value: NDArray[Any] | list[float]) -> NDArray[np.object_]: ...
+    def state(self, value: float | NDArray[Any] | list[float]) -> str | NDArray[np.object_]:
         """Dry, damp or wet."""
         found = np.asarray(STATES, dtype=object)[self.rank(value)]
         return found if np.ndim(value) else str(found)
 
-    def rank(self, value):
+    def rank(self, value: ArrayLike) -> NDArray[np.int_]:
         """The same as a number: 0 dry, 1 damp, 2 wet."""
-        value = np.asarray(value, dtype=float)
-        return (value >= self.caution).astype(int) + (value >= self.damage)
+        values = np.asarray(value, dtype=float)
+        return (values >= self.caution).astype(int) + (values >= self.damage)
 
-    def reach(self, value):
+    def reach(self, value: float) -> float:
         """How far a value is on the way to damage [-]; what has no damage limit goes by caution."""
         return float(value) / (self.damage if math.isfinite(self.damage) else 2.0 * self.caution)
 
 
-def criterion(id):
-    """The limit of that id."""
+def criterion(id: str) -> Criterion:
+    """The limit of that id, a row of the table."""
     rows = criteria()
     if id not in rows:
         raise UnknownName("criterion", id, rows)
@@ -79,18 +86,19 @@ def criterion(id):
 
 
 @cache
-def criteria():
-    """All limits."""
+def criteria() -> dict[str, Criterion]:
+    """All limits by their ids; a row without its source is refused."""
     text = resources.files("dryward.verdict").joinpath("data/criteria.csv").read_text(encoding="utf-8")
-    found = {}
+    found: dict[str, Criterion] = {}
     for row in csv.DictReader(text.splitlines()):
         if not all(row[key] for key in ("id", "what", "source", "where", "how_read")):
             raise BadFile(f"The row {row['id'] or '?'} of the criteria lacks its source or how it was read.")
         try:
-            row["caution"], row["damage"] = float(row["caution"]), float(row["damage"])
+            limits = float(row["caution"]), float(row["damage"])
         except ValueError:
             raise BadFile(f"The row {row['id']} of the criteria has a limit that is no number.") from None
-        found[row["id"]] = Criterion(**row)
+        origin = row["source"], row["where"], row["how_read"], row["note"]
+        found[row["id"]] = Criterion(row["id"], row["what"], row["unit"], *limits, *origin)
     return found
 
 
@@ -102,9 +110,9 @@ WITHIN, LATER, NEVER = "within the year", "later", "not"
 class Place:
     """Where something was found."""
 
-    layer: str = ""
-    side: str = ""
-    beside: str = ""
+    layer: str = ""  # its name; empty for the whole assembly
+    side: str = ""  # "inner" or "outer" for a face of it; empty for all of the layer
+    beside: str = ""  # what lies behind that face: a layer, "room air" or "outdoor air"
 
 
 @dataclass(frozen=True)
@@ -148,12 +156,12 @@ class Finding:
     if_it_lasted: bool = False
 
     @property
-    def quantity(self):
+    def quantity(self) -> str:
         """The quantity in words."""
         return self.criterion.what
 
     @property
-    def rank(self):
+    def rank(self) -> tuple[int, bool, bool, float]:
         """What makes it the worst of several: its state; what is there before what might be; how near the limit."""
         there = self.state == DRY or not self.if_it_lasted
         return STATES.index(self.state), self.what != "face-humidity", there, self.criterion.reach(self.value)
@@ -163,11 +171,11 @@ class Finding:
 class Decides:
     """The uncertain input that moves the answer most."""
 
-    layer: str
-    what: str
-    low: float
+    layer: str  # empty for the leak
+    what: str  # as in `physics.spread.Uncertain`
+    low: float  # the worst quantity at the low end of its range, in the unit of its limit
     high: float
-    states: tuple
+    states: tuple[str, ...]  # at both ends
 
 
 @dataclass(frozen=True)
@@ -198,16 +206,16 @@ class Verdict(Exhibit):
 
     method: str
     state: str
-    findings: tuple
+    findings: tuple[Finding, ...]
     dries: str | None = None
     toward: str | None = None
     decides: Decides | None = None
-    left_out: tuple = ()
+    left_out: tuple[str, ...] = ()
     years: int = 0
     repeats: bool = False
     start: float | None = None
 
-    def __repr__(self):
+    def __repr__(self) -> str:
         told = [f"{self.state}, of the {self.method}"]
         if self.worst:
             at = f" of {self.worst.place.layer}" if self.worst.place.layer else ""
@@ -217,36 +225,36 @@ class Verdict(Exhibit):
         return one_line("Verdict", "; ".join(told))
 
     @property
-    def worst(self):
+    def worst(self) -> Finding | None:
         """The finding that the state hangs on, or comes nearest to a limit; None for no finding at all."""
         return self.findings[0] if self.findings else None
 
     @property
-    def lasted(self):
+    def lasted(self) -> float | None:
         """How long the worst was at or above its caution limit, as in `Finding`."""
         return self.worst.lasted if self.worst else None
 
-    def finding(self, what):
+    def finding(self, what: str) -> Finding | None:
         """The worst finding against the limit of that id, or None."""
         return next((each for each in self.findings if each.what == what), None)
 
-    def deciding(self, decides):
+    def deciding(self, decides: Decides | None) -> Self:
         """The same with what decides."""
         return replace(self, decides=decides)
 
 
-def given(what, value, *attributes):
+def given(what: str, value: object, *attributes: str) -> None:
     """Refuse what is no such result; this room knows a result by what can be read off it."""
     if not all(hasattr(value, each) for each in attributes):
         raise OutOfRange(f"{what} must be given, not {str(value)[:40]!r}.")
 
 
-def verdict(method, findings, **more):
-    """A verdict from its findings: the state is that of the worst."""
+def verdict(method: str, findings: Iterable[Finding], **more: Any) -> Verdict:
+    """A verdict from its findings: the state is that of the worst; more: other attributes of `Verdict`."""
     ranked = sorted(findings, key=lambda each: each.rank, reverse=True)
     return Verdict(method, ranked[0].state if ranked else DRY, tuple(ranked), **more)
 
 
-def unknown(method, **more):
+def unknown(method: str, **more: Any) -> Verdict:
     """A verdict of something that was not worked out."""
     return Verdict(method, UNKNOWN, (), **more)

@@ -1,11 +1,29 @@
 """The verdict of an hourly year, of twelve months, of one state that never ends, and of a single face or amount."""
 
-from dataclasses import replace
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from typing import Any, Protocol, TypeGuard
 
 import numpy as np
+from numpy.typing import ArrayLike, NDArray
 
-from dryward.building import Material
-from dryward.verdict.findings import DRY, LATER, NEVER, STATES, WET, WITHIN, Finding, Place, criterion, given, verdict
+from dryward.air.saturation import Floats
+from dryward.building import Assembly, Layer, Material
+from dryward.verdict.findings import (
+    DRY,
+    LATER,
+    NEVER,
+    STATES,
+    WET,
+    WITHIN,
+    Criterion,
+    Finding,
+    Place,
+    Verdict,
+    criterion,
+    given,
+    verdict,
+)
 from dryward.verdict.surfaces import class_of_surface, mold_limit
 from dryward.weather import YEAR
 
@@ -17,9 +35,164 @@ _GRAM = 1e-3
 _FADES = 0.7
 #: Of what leaves in the drying season, from this many times the other way on it is called one way.
 _MOSTLY = 4.0
+#: Humidity up to which the curve of wood is bound water [-]; the step from there to free saturation takes flooding.
+BOUND = 0.99
+#: Humidity that wood is in balance with before the year's water comes to it [-]; common practice, no source.
+_BEFORE = 0.80
+#: What no steady state counts.
+LEFT_OUT = ("time", "storage", "leak", "sun", "rain")
 
 
-def of_year(hours):
+# --- what is read off a result ------------------------------------------------------
+
+
+class Nodes(Protocol):
+    """What is read off any state by nodes: one, or one of each month, or of each case of a sweep."""
+
+    @property
+    def assembly(self) -> Assembly: ...
+    @property
+    def names(self) -> Sequence[str]: ...
+    @property
+    def temperature(self) -> Floats: ...
+    @property
+    def relative_humidity(self) -> Floats: ...
+    def face(self, layer: str, side: str, /) -> int: ...
+
+
+class OneState(Nodes, Protocol):
+    """What is read off a steady state."""
+
+    @property
+    def wet_planes(self) -> Sequence[Any]: ...  # steady.WetPlane, a floor above
+    @property
+    def gain(self) -> float: ...
+
+
+class ManyStates(Nodes, Protocol):
+    """What is read off a sweep."""
+
+    @property
+    def gain(self) -> Floats: ...
+
+
+class TwelveStates(Nodes, Protocol):
+    """What is read off a balance of twelve months."""
+
+    @property
+    def planes(self) -> Sequence[Any]: ...  # steady.WetPlane, a floor above
+    @property
+    def month(self) -> Sequence[int]: ...
+    @property
+    def held(self) -> Floats: ...
+    @property
+    def growth(self) -> float: ...
+    @property
+    def left(self) -> float: ...
+    @property
+    def ending(self) -> str: ...
+
+
+class Run(Protocol):
+    """What is read off an hourly run; series by hour, or by hour and cell."""
+
+    @property
+    def assembly(self) -> Assembly: ...
+    @property
+    def time(self) -> Floats: ...
+    @property
+    def width(self) -> Floats: ...
+    @property
+    def cell_layer(self) -> NDArray[np.int_]: ...
+    @property
+    def temperature(self) -> Floats: ...
+    @property
+    def water_content(self) -> Floats: ...
+    @property
+    def free_water(self) -> Floats: ...
+    @property
+    def most_bound(self) -> Floats: ...
+    @property
+    def water(self) -> Floats: ...
+    @property
+    def initial_water(self) -> Floats: ...
+    @property
+    def runoff(self) -> Floats: ...
+    @property
+    def ran_off(self) -> Floats: ...
+    @property
+    def vapor_flux_in(self) -> Floats: ...
+    @property
+    def vapor_flux_out(self) -> Floats: ...
+    @property
+    def vent_out(self) -> Floats: ...
+    @property
+    def leak_in(self) -> Floats: ...
+    @property
+    def leak_out(self) -> Floats: ...
+    @property
+    def leaking(self) -> bool: ...
+    @property
+    def start_humidity(self) -> float | None: ...
+    def face(self, name: str, side: str = ..., /) -> tuple[Floats, Floats]: ...
+    def mold_index(self, name: str, sensitivity: str, side: str = ..., /) -> Floats: ...
+
+
+@dataclass(frozen=True)
+class _Body:
+    """A layer, or neighbors of one material that are judged as one, and what lies beside its faces."""
+
+    places: tuple[int, ...]
+    first: Layer
+    last: Layer
+    before: str
+    behind: str
+
+    @property
+    def name(self) -> str:
+        return self.first.name
+
+    @property
+    def at(self) -> dict[str, Place]:
+        """Its two faces by their sides."""
+        return {"inner": Place(self.name, "inner", self.before), "outer": Place(self.name, "outer", self.behind)}
+
+
+def _bodies(assembly: Assembly, names: Sequence[str]) -> list[_Body]:
+    """The bodies among the layers of those names; beyond the last of them lies the outdoor air."""
+    layers, count = assembly.layers, len(names)
+    return [
+        _Body(
+            places,
+            layers[places[0]],
+            layers[places[-1]],
+            names[places[0] - 1] if places[0] else "room air",
+            names[places[-1] + 1] if places[-1] + 1 < count else "outdoor air",
+        )
+        for places in assembly.bodies
+        if places[-1] < count
+    ]
+
+
+def _is_wood(substance: object) -> TypeGuard[Material]:
+    """Whether it is wood with a sorption curve."""
+    return isinstance(substance, Material) and bool(substance.wood and substance.sorption)
+
+
+def moisture(wood: Material, humidity: ArrayLike) -> Floats:
+    """Moisture content of wood in balance with air [mass %]: bound water, as the curve has it short of saturation."""
+    return 100.0 * np.asarray(wood.water_content(np.minimum(humidity, BOUND))) / wood.density
+
+
+def _at_most_damp(limit: Criterion, value: float) -> str:
+    """A state that never ends has no damage limit: wood that takes all the time there is does not rot at once."""
+    return STATES[min(int(limit.rank(value)), 1)]
+
+
+# --- an hourly year -----------------------------------------------------------------
+
+
+def of_year(hours: Run) -> Verdict:
     """What an hourly run means.
 
     Parameters
@@ -54,15 +227,18 @@ def of_year(hours):
     given("The hours of hourly.simulate", hours, "free_water", "ran_off", "assembly")
     count = hours.time.size
     last = slice(max(count - YEAR, 0), count)
-    bodies = _bodies(hours)
-    found = []
+    bodies = [_Cells(body, hours) for body in _bodies(hours.assembly, [each.name for each in hours.assembly.layers])]
+    bodies = [body for body in bodies if body.cells.size]
+    found: list[Finding] = []
     for body in bodies:
         found += _wood(hours, body, last)
         found += _mold(hours, body, last)
     found += _free_water(hours, bodies, last)
-    change, settling = _change(hours), _settling(hours)
+    change = yearly_change(hours) if count >= YEAR else None
+    settling = _settling(hours)
     found += _growth(change, settling)
-    found = [_dated(each, last.start) for each in found]
+    # Every run begins with the year, so the hour of the judged stretch gives that of the year.
+    found = [each if each.when is None else replace(each, when=(each.when + last.start) % YEAR) for each in found]
     left_out = ["rain"]
     left_out += ["framing"] if hours.assembly.framing else []
     left_out += [] if hours.leaking else ["leak"]
@@ -74,37 +250,25 @@ def of_year(hours):
     return _drying(made, hours, last, change, settling)
 
 
-def _dated(finding, start):
-    """The hour of the judged stretch as an hour of the year, which every run begins with."""
-    return finding if finding.when is None else replace(finding, when=(finding.when + start) % YEAR)
+class _Cells:
+    """The cells of a body."""
 
-
-class _Body:
-    """A layer, or neighbors of one material: its cells, and what lies beside its faces."""
-
-    def __init__(self, hours, places):
-        layers = hours.assembly.layers
-        self.places, self.layers = places, [layers[place] for place in places]
-        self.name, self.substance = self.layers[0].name, self.layers[0].substance
-        self.cells = np.flatnonzero(np.isin(hours.cell_layer, places))
+    def __init__(self, body: _Body, hours: Run) -> None:
+        self.body, self.name, self.substance = body, body.name, body.first.substance
+        self.cells = np.flatnonzero(np.isin(hours.cell_layer, body.places))
         self.width = hours.width[self.cells]
-        ends = places[0] - 1, places[-1] + 1
-        self.before = layers[ends[0]].name if ends[0] >= 0 else "room air"
-        self.behind = layers[ends[1]].name if ends[1] < len(layers) else "outdoor air"
+
+    def place(self, cell: int) -> Place:
+        """The place of a cell: at a face of the body, or inside it."""
+        if cell == self.cells[-1]:
+            return self.body.at["outer"]
+        return self.body.at["inner"] if cell == self.cells[0] else Place(self.name)
 
 
-def _bodies(hours):
-    return [body for body in (_Body(hours, places) for places in hours.assembly.bodies) if body.cells.size]
-
-
-def _is_wood(body):
-    return isinstance(body.substance, Material) and body.substance.wood and bool(body.substance.sorption)
-
-
-def _wood(hours, body, last):
-    if not _is_wood(body):
-        return
+def _wood(hours: Run, body: _Cells, last: slice) -> Iterator[Finding]:
     made = body.substance
+    if not _is_wood(made):
+        return
     limit = criterion("cladding-moisture" if made.category == COVERING else "wood-moisture")
     share = body.width / body.width.sum()
     series = np.einsum("ij,j->i", hours.water_content[last][:, body.cells], share) * 100.0 / made.density
@@ -117,12 +281,12 @@ def _wood(hours, body, last):
     )  # fmt: skip
 
 
-def _mold(hours, body, last):
+def _mold(hours: Run, body: _Cells, last: slice) -> Iterator[Finding]:
     kind = class_of_surface(body.substance)
     if kind is None:
         return
     limit = criterion("mold-index")
-    for layer, side, beside in ((body.layers[0], "inner", body.before), (body.layers[-1], "outer", body.behind)):
+    for layer, (side, place) in zip((body.body.first, body.body.last), body.body.at.items(), strict=True):
         warmth, humidity = hours.face(layer.name, side)
         if (humidity < mold_limit(warmth, kind)).all():
             continue  # nothing grows there at any hour
@@ -131,36 +295,38 @@ def _mold(hours, body, last):
         value = float(series[peak])
         if value >= 0.05:
             over = float((series >= limit.caution).sum())
-            yield Finding(limit.id, Place(body.name, side, beside), value, limit, limit.state(value), over, peak)
+            yield Finding(limit.id, place, value, limit, limit.state(value), over, peak)
 
 
-def _free_water(hours, bodies, last):
+def _free_water(hours: Run, bodies: Sequence[_Cells], last: slice) -> Iterator[Finding]:
     """In each body, with the drops on the faces of its neighbors that touch it; the same water is told once."""
-    limit, taken, found = criterion("free-water"), set(), []
+    limit = criterion("free-water")
+    taken: set[int] = set()
+    found: list[tuple[float, int, Finding]] = []
     ran_off = _ran_off(hours, last)
     for k, body in enumerate(bodies):
         if getattr(body.substance, "category", "") == COVERING:
             continue  # dew on the outside is no finding
-        cells = list(body.cells)
+        cells = body.cells.tolist()
         for other in (bodies[k - 1] if k else None, bodies[k + 1] if k + 1 < len(bodies) else None):
-            if other is not None and _touch(hours, body, other):
-                cells.append(other.cells[0] if other.cells[0] > body.cells[-1] else other.cells[-1])
-        if body.behind == "outdoor air":
-            cells.remove(body.cells[-1])
+            if other is not None and _touch(body, other):
+                cells.append(int(other.cells[0] if other.cells[0] > body.cells[-1] else other.cells[-1]))
+        if body.body.behind == "outdoor air":
+            cells.remove(int(body.cells[-1]))
         if not cells:
             continue  # the one plane of an air space that ends outdoors
-        cells = np.array(sorted(cells))
+        cells.sort()
         held = hours.free_water[last][:, cells].sum(axis=1)
         off = ran_off[cells]
         peak = int(held.argmax())
         value, gone = float(held[peak]), float(off.sum())
         if value + gone < _GRAM:
             continue
-        most = held[peak] if value >= _GRAM else 0.0
-        where = cells[int((hours.free_water[last][peak, cells] if most else off).argmax())]
+        where = cells[int((hours.free_water[last][peak, cells] if value >= _GRAM else off).argmax())]
         over = float((held >= limit.caution).sum())
+        place = next(each for each in bodies if where in each.cells).place(where)
         found.append((value + gone, where, Finding(
-            limit.id, _face(bodies, where), value + gone, limit, limit.state(value + gone), over, peak,
+            limit.id, place, value + gone, limit, limit.state(value + gone), over, peak,
             frost=bool(hours.temperature[last][peak, where] <= 0.0), ran_off=gone,
         )))  # fmt: skip
     for _, where, each in sorted(found, key=lambda one: one[0], reverse=True):
@@ -169,7 +335,7 @@ def _free_water(hours, bodies, last):
             yield each
 
 
-def _ran_off(hours, last):
+def _ran_off(hours: Run, last: slice) -> Floats:
     """What ran off in the judged stretch, by cell [kg/m2].
 
     The run keeps it by years begun; of two that share the stretch each gives
@@ -184,46 +350,33 @@ def _ran_off(hours, last):
     return found
 
 
-def _always_wet(made):
-    """Whether wood or free water was above its caution limit in every hour of the judged year."""
-    wet = [each for each in made.findings if each.what in ("wood-moisture", "free-water") and each.state != DRY]
-    return any(each.lasted >= YEAR for each in wet)
-
-
-def _touch(hours, one, other):
+def _touch(one: _Cells, other: _Cells) -> bool:
     """Whether two bodies lie on one another with no membrane between."""
-    first, second = sorted((one.places, other.places))
+    first, second = sorted((one.body.places, other.body.places))
     return second[0] - first[-1] == 1
 
 
-def _face(bodies, cell):
-    """The place of a cell: at a face of its body, or inside it."""
-    body = next(each for each in bodies if cell in each.cells)
-    if cell == body.cells[-1]:
-        return Place(body.name, "outer", body.behind)
-    if cell == body.cells[0]:
-        return Place(body.name, "inner", body.before)
-    return Place(body.name)
+def yearly_change(hours: Run, back: int = 0) -> float | None:
+    """What the last year, or a shorter run in all, added to the water held [kg/m2].
 
-
-def _change(hours, back=0):
-    """What the last year added to the water held, or one so many years before it [kg/m2]; None for less than a year."""
+    Or what the year so many years `back` added, None where it was not run.
+    """
     end = hours.time.size - back * YEAR
-    if end < YEAR:
+    if back and end < YEAR:
         return None
-    before = (hours.initial_water * hours.width).sum() if end == YEAR else hours.water[end - YEAR - 1]
+    before = (hours.initial_water * hours.width).sum() if end <= YEAR else hours.water[end - YEAR - 1]
     return float(hours.water[end - 1] - before)
 
 
-def _settling(hours):
+def _settling(hours: Run) -> bool | None:
     """Whether the last year's change is what the start was off by, which fades; None where that cannot be told yet."""
-    change, before = _change(hours), _change(hours, back=1)
+    change, before = yearly_change(hours), yearly_change(hours, back=1)
     if change is None or before is None:
         return None
     return before * change > 0 and abs(change) < _FADES * abs(before)
 
 
-def _growth(change, settling):
+def _growth(change: float | None, settling: bool | None) -> Iterator[Finding]:
     """What is left over; the first year settles what the start was off by, so it is told from the second."""
     more, less = criterion("growth"), criterion("carry-over")
     if change is None or settling or settling is None:
@@ -234,9 +387,16 @@ def _growth(change, settling):
         yield Finding(less.id, Place(), -change, less, less.state(-change))
 
 
-def _drying(made, hours, last, change, settling):
+def _always_wet(made: Verdict) -> bool:
+    """Whether wood or free water was above its caution limit in every hour of the judged year."""
+    wet = [each for each in made.findings if each.what in ("wood-moisture", "free-water") and each.state != DRY]
+    return any(each.lasted is not None and each.lasted >= YEAR for each in wet)
+
+
+def _drying(made: Verdict, hours: Run, last: slice, change: float | None, settling: bool | None) -> Verdict:
     """Whether and whither the water leaves."""
     tolerance = criterion("growth").damage
+    dries: str | None
     if change is None:
         return made
     if made.repeats and _always_wet(made):
@@ -259,11 +419,10 @@ def _drying(made, hours, last, change, settling):
     return replace(made, dries=dries, toward=toward)
 
 
-#: Humidity that wood is in balance with before the year's water comes to it [-]; common practice, no source.
-_BEFORE = 0.80
+# --- twelve months ------------------------------------------------------------------
 
 
-def of_months(months):
+def of_months(months: TwelveStates) -> Verdict:
     """What a balance of twelve months means.
 
     Parameters
@@ -288,57 +447,51 @@ def of_months(months):
     'dry'
     """
     given("The months of monthly.balance", months, "held", "ending", "assembly")
-    found = [_held(months, plane) for plane in range(len(months.planes))]
+    bodies = _bodies(months.assembly, months.names)
+    found = [_held(months, bodies, plane) for plane in range(len(months.planes))]
     for what, value in (("growth", months.growth), ("carry-over", months.left)):
         limit = criterion(what)
         if value >= limit.caution:
             found.append(Finding(what, Place(), value, limit, limit.state(value)))
-    for body in bodies(months):
-        found += _lasting(months, *body)
+    for body in bodies:
+        found += _lasting(months, body)
     dries = {"no wetting": WITHIN, "dries": WITHIN, "holds": LATER, "grows": NEVER}[months.ending]
     return verdict("months", found, dries=dries, left_out=tuple(each for each in LEFT_OUT if each != "time"), years=1)
 
 
-def _held(months, number):
+def _plane(plane: Any) -> Place:
+    """Where a plane lies: inside a layer, or between two."""
+    if plane.inner_layer == plane.outer_layer:
+        return Place(plane.inner_layer)
+    return Place(plane.inner_layer, "outer", plane.outer_layer)
+
+
+def _held(months: TwelveStates, bodies: Sequence[_Body], number: int) -> Finding:
     """The most held at one plane: as moisture of the wood it lies at, or as free water."""
     plane, series = months.planes[number], months.held[:, number]
     peak, layers = int(series.argmax()), months.assembly.layers
-    inside = plane.inner_layer == plane.outer_layer
-    place = Place(plane.inner_layer) if inside else Place(plane.inner_layer, "outer", plane.outer_layer)
-    wood = None
-    for places in months.assembly.bodies:
-        names = [layers[each].name for each in places]
-        made = layers[places[0]].substance
-        if getattr(made, "wood", False) and made.sorption and {plane.inner_layer, plane.outer_layer} & set(names):
-            wood = made, sum(layers[each].thickness for each in places), names[0]
-    frost = bool(months.temperature[peak, plane.node] < 0.0)
-    if wood is None:
-        limit, values = criterion("free-water"), series
-    else:
-        made, thickness, name = wood
-        limit = criterion("wood-moisture")
-        full = 100.0 * made.water_content(1.0) / made.density
-        values = np.minimum(moisture(made, _BEFORE) + 100.0 * series / (made.density * thickness), full)
-        place, frost = Place(name), False
+    place, frost = _plane(plane), bool(months.temperature[peak, plane.node] < 0.0)
+    limit, values = criterion("free-water"), series
+    for body in bodies:
+        made, parts = body.first.substance, [layers[each] for each in body.places]
+        if _is_wood(made) and {plane.inner_layer, plane.outer_layer} & {each.name for each in parts}:
+            limit, place, frost = criterion("wood-moisture"), Place(body.name), False
+            mass = made.density * sum(each.thickness or 0.0 for each in parts)
+            full = 100.0 * made.water_content(1.0) / made.density
+            values = np.minimum(moisture(made, _BEFORE) + 100.0 * series / mass, full)
     value = float(values[peak])
     over = float((values >= limit.caution).sum())
     return Finding(limit.id, place, value, limit, limit.state(value), over, months.month[peak], frost)
 
 
-def _lasting(months, places, first, last):
+def _lasting(months: TwelveStates, body: _Body) -> Iterator[Finding]:
     """Wood and faces that a month would bring above caution if it lasted: damp at most."""
-    made = first.substance
-    nodes = {"inner": months.face(first.name, "inner"), "outer": months.face(last.name, "outer")}
-    names = months.names
-    beside = {
-        "inner": names[places[0] - 1] if places[0] else "room air",
-        "outer": names[places[-1] + 1] if places[-1] + 1 < len(names) else "outdoor air",
-    }
+    made = body.first.substance
     kind = class_of_surface(made)
-    for side, node in nodes.items():
+    nodes = (months.face(body.first.name, "inner"), months.face(body.last.name, "outer"))
+    for place, node in zip(body.at.values(), nodes, strict=True):
         humidity, warmth = months.relative_humidity[:, node], months.temperature[:, node]
-        place = Place(first.name, side, beside[side])
-        if made.wood and made.sorption:
+        if _is_wood(made):
             limit, values = criterion("wood-moisture"), moisture(made, humidity)
             yield _damp_at_most(months, limit, place, values, values >= limit.caution)
         if kind is not None:
@@ -347,7 +500,14 @@ def _lasting(months, places, first, last):
             yield _damp_at_most(months, limit, place, humidity, humidity >= level, level)
 
 
-def _damp_at_most(months, limit, place, values, over, level=None):
+def _damp_at_most(
+    months: TwelveStates,
+    limit: Criterion,
+    place: Place,
+    values: Floats,
+    over: NDArray[np.bool_],
+    level: Floats | None = None,
+) -> Finding:
     worst = int(np.argmax(np.where(over, values, -1.0)) if over.any() else np.argmax(values))
     limit = limit if level is None else replace(limit, caution=float(level[worst]))
     state = STATES[int(over.any())]
@@ -356,11 +516,10 @@ def _damp_at_most(months, limit, place, values, over, level=None):
     )
 
 
-#: What no steady state counts.
-LEFT_OUT = ("time", "storage", "leak", "sun", "rain")
+# --- a state that never ends --------------------------------------------------------
 
 
-def of_steady(profile):
+def of_steady(profile: OneState) -> Verdict:
     """What a steady state means.
 
     Parameters
@@ -384,74 +543,51 @@ def of_steady(profile):
     'wet'
     """
     given("The profile of steady.profile", profile, "wet_planes", "gain", "assembly")
-    gain, found = criterion("steady-gain"), []
+    gain = criterion("steady-gain")
     # The state hangs on all planes together; each is told with the rate that is its own.
     whole = gain.state(profile.gain)
-    for plane in profile.wet_planes:
-        inside = plane.inner_layer == plane.outer_layer
-        place = Place(plane.inner_layer) if inside else Place(plane.inner_layer, "outer", plane.outer_layer)
-        found.append(Finding(gain.id, place, plane.rate, gain, whole, frost=plane.temperature < 0.0))
-    for body in bodies(profile):
-        found += _body(profile, *body)
+    found = [
+        Finding(gain.id, _plane(each), each.rate, gain, whole, frost=each.temperature < 0.0)
+        for each in profile.wet_planes
+    ]
+    for body in _bodies(profile.assembly, profile.names):
+        found += _settled(profile, body)
     return verdict("steady", found, left_out=LEFT_OUT)
 
 
-def bodies(state):
-    """(places, first layer, last layer) of each body of a material that the state sees."""
-    layers, count = state.assembly.layers, len(state.names)
-    for places in state.assembly.bodies:
-        if places[-1] < count and isinstance(layers[places[0]].substance, Material):
-            yield places, layers[places[0]], layers[places[-1]]
-
-
-def _body(profile, places, first, last):
+def _settled(profile: OneState, body: _Body) -> Iterator[Finding]:
     """Where a body would settle: its wood, and its two faces if they can mold."""
-    made, names = first.substance, profile.names
-    inside = names[places[0] - 1] if places[0] else "room air"
-    outside = names[places[-1] + 1] if places[-1] + 1 < len(names) else "outdoor air"
-    faces = (
-        (Place(first.name, "inner", inside), profile.face(first.name, "inner")),
-        (Place(first.name, "outer", outside), profile.face(last.name, "outer")),
-    )
-    humidity = [float(profile.relative_humidity[node]) for _, node in faces]
-    if made.wood and made.sorption:
+    made = body.first.substance
+    nodes = [profile.face(body.first.name, "inner"), profile.face(body.last.name, "outer")]
+    humidity = [float(profile.relative_humidity[node]) for node in nodes]
+    places = tuple(body.at.values())
+    if _is_wood(made):
         limit = criterion("wood-moisture")
         value = float(max(moisture(made, each) for each in humidity))
-        # A state that never ends has no damage limit: wood that takes all the time there is does not rot at once.
-        state = STATES[min(int(limit.rank(value)), 1)]
-        yield Finding(limit.id, faces[int(np.argmax(humidity))][0], value, limit, state)
+        yield Finding(limit.id, places[int(np.argmax(humidity))], value, limit, _at_most_damp(limit, value))
     kind = class_of_surface(made)
     if kind is not None:
-        for (place, node), value in zip(faces, humidity, strict=True):
+        for place, node, value in zip(places, nodes, humidity, strict=True):
             yield _face_humidity(place, float(profile.temperature[node]), value, kind)
 
 
-def moisture(wood, humidity):
-    """Moisture content of wood in balance with air [mass %]: bound water, as the curve has it short of saturation."""
-    return 100.0 * np.asarray(wood.water_content(np.minimum(humidity, BOUND))) / wood.density
-
-
-#: Humidity up to which the curve of wood is bound water [-]; the step from there to free saturation takes flooding.
-BOUND = 0.99
-
-
-def _face_humidity(place, temperature, humidity, kind="sensitive"):
+def _face_humidity(place: Place, temperature: float, humidity: float, kind: str = "sensitive") -> Finding:
     """A face against the humidity at which mold begins to grow there; water that gathers is another finding."""
     row = criterion("face-humidity")
     limit = replace(row, caution=float(mold_limit(temperature, kind)))
     return Finding(row.id, place, humidity, limit, STATES[int(humidity >= limit.caution)])
 
 
-def states_of_sweep(summary):
+def states_of_sweep(summary: ManyStates) -> NDArray[np.object_]:
     """The state of each case of a sweep: the same rule as `of_steady`, in arrays."""
     rank = np.asarray(criterion("steady-gain").rank(summary.gain))
     wood_limit = criterion("wood-moisture").caution
-    for _, first, last in bodies(summary):
-        made = first.substance
-        nodes = [summary.face(first.name, "inner"), summary.face(last.name, "outer")]
+    for body in _bodies(summary.assembly, summary.names):
+        made = body.first.substance
+        nodes = [summary.face(body.first.name, "inner"), summary.face(body.last.name, "outer")]
         humidity = summary.relative_humidity[..., nodes]
         damp = np.zeros(rank.shape, bool)
-        if made.wood and made.sorption:
+        if _is_wood(made):
             damp |= (moisture(made, humidity) >= wood_limit).any(axis=-1)
         kind = class_of_surface(made)
         if kind is not None:
@@ -460,42 +596,49 @@ def states_of_sweep(summary):
     return np.asarray(STATES, dtype=object)[rank]
 
 
-def of_face(temperature, vapor_pressure, saturation, substance=None, name="face"):
-    """What air of a vapor pressure means to one face, if it gets there and stays."""
+# --- one face, one amount -----------------------------------------------------------
+
+
+def of_face(
+    temperature: float, vapor_pressure: float, saturation: float, substance: object = None, name: str = "face"
+) -> Verdict:
+    """What air of a vapor pressure means to one face, if it gets there and stays.
+
+    Wet when drops form, damp when wood would settle above its caution level
+    or mold could grow, dry otherwise.  Mold is judged as on wood where nobody
+    knows what the face is of.
+
+    >>> of_face(5.0, 900.0, 872.6).state, of_face(15.0, 900.0, 1705.0).state
+    ('wet', 'dry')
+    """
     humidity = vapor_pressure / saturation
     place, found = Place(name), []
     if humidity >= 1.0:
         row = criterion("face-humidity")
         found.append(Finding(row.id, place, humidity, row, row.state(humidity), frost=temperature < 0.0))
     else:
-        found.append(_face_humidity(place, temperature, humidity, _class(substance)))
-        if _settles(substance):
+        found.append(_face_humidity(place, temperature, humidity, class_of_surface(substance) or "sensitive"))
+        if _is_wood(substance):
             limit, value = criterion("wood-moisture"), float(moisture(substance, humidity))
-            found.append(Finding(limit.id, place, value, limit, STATES[min(int(limit.rank(value)), 1)]))
+            found.append(Finding(limit.id, place, value, limit, _at_most_damp(limit, value)))
     return verdict("face", found, left_out=("time", "storage"))
 
 
-def states_of_faces(temperature, vapor_pressure, saturation, substance=None):
-    """The state of each of many faces: the same rule as `of_face`, in arrays."""
+def states_of_faces(
+    temperature: ArrayLike, vapor_pressure: ArrayLike, saturation: ArrayLike, substance: object = None
+) -> NDArray[np.object_]:
+    """The state of each of many faces of one substance: the same rule as `of_face`, in arrays."""
     row, humidity = criterion("face-humidity"), np.asarray(vapor_pressure, dtype=float) / saturation
-    damp = humidity >= mold_limit(temperature, _class(substance))
-    if _settles(substance):
+    damp = humidity >= mold_limit(np.asarray(temperature, dtype=float), class_of_surface(substance) or "sensitive")
+    if _is_wood(substance):
         damp = damp | (criterion("wood-moisture").rank(moisture(substance, humidity)) > 0)
     return np.asarray(STATES, dtype=object)[np.where(humidity >= row.damage, STATES.index(WET), damp.astype(int))]
 
 
-def _class(substance):
-    """Sensitivity class of a face; as of wood where nobody knows what it is of."""
-    return class_of_surface(substance) or "sensitive"
-
-
-def _settles(substance):
-    """Whether it is wood with a sorption curve."""
-    return isinstance(substance, Material) and bool(substance.wood and substance.sorption)
-
-
-def of_amount(method, what, value, place=None, left_out=(), **more):
-    """What one amount means against one limit."""
+def of_amount(
+    method: str, what: str, value: float, place: Place | None = None, left_out: Sequence[str] = (), **more: Any
+) -> Verdict:
+    """What one amount means against the limit of an id, in its unit; more: other attributes of its `Finding`."""
     limit = criterion(what)
     found = Finding(what, place or Place(), float(value), limit, limit.state(float(value)), **more)
     return verdict(method, [found], left_out=tuple(left_out))

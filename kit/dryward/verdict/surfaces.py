@@ -1,9 +1,11 @@
 """Surfaces that can mold: classes of sensitivity, where growth begins, and which materials belong to which."""
 
 from dataclasses import dataclass
+from typing import overload
 
 import numpy as np
 
+from dryward.air.saturation import Floats
 from dryward.building import Material
 from dryward.checks import UnknownName, within
 
@@ -13,17 +15,17 @@ class Sensitivity:
     """How fast and how far mold grows on a kind of surface."""
 
     name: str
-    speed: float
-    visible_speed: float | None
-    a: float
+    speed: float  # growth below an index of 1, in parts of that of pine [-]
+    visible_speed: float | None  # the same from an index of 1 on; None: from the times of the wood
+    a: float  # the highest index is a + b x - c x^2 [-]
     b: float
     c: float
-    lowest_humidity: float
-    decline: float = 1.0
-    species: str = "pine"
-    kiln_dried: bool = False
+    lowest_humidity: float  # below it nothing grows [-]
+    decline: float = 1.0  # in parts of that of pine [-]
+    species: str = "pine"  # whose times to start and to sight are taken: pine or spruce
+    kiln_dried: bool = False  # whether the surface is as it left the kiln
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         within("Growth speed", self.speed, 0.0, 10.0)
         if self.visible_speed is not None:
             within("Growth speed when visible", self.visible_speed, 0.0, 10.0)
@@ -51,8 +53,8 @@ SENSITIVITIES = {
 }
 
 
-def sensitivity(name):
-    """The class of that name."""
+def sensitivity(name: str) -> Sensitivity:
+    """The class of that name, a key of `SENSITIVITIES`."""
     if name not in SENSITIVITIES:
         raise UnknownName("sensitivity class", name, SENSITIVITIES)
     return SENSITIVITIES[name]
@@ -64,10 +66,14 @@ COLDEST_GROWTH, WARMEST_GROWTH = 0.0, 50.0
 _LEVEL_FROM = 20.0
 
 
-def critical_humidity(temperature, lowest=0.8):
+@overload
+def critical_humidity(temperature: float, lowest: float = 0.8) -> float: ...
+@overload
+def critical_humidity(temperature: Floats, lowest: float = 0.8) -> Floats: ...
+def critical_humidity(temperature: float | Floats, lowest: float = 0.8) -> float | Floats:
     """Relative humidity below which mold does not grow.
 
-    Source: Hukka and Viitanen 1999, with the lowest humidity of Ojanen et al. 2010,
+    Hukka and Viitanen 1999, with the lowest humidity of Ojanen et al. 2010,
     as quoted in Austrian course notes.
     """
     t = within("Surface temperature", temperature, -60.0, 95.0, "°C")
@@ -77,7 +83,11 @@ def critical_humidity(temperature, lowest=0.8):
     return float(found) if np.ndim(found) == 0 else found
 
 
-def mold_limit(temperature, kind):
+@overload
+def mold_limit(temperature: float, kind: str) -> float: ...
+@overload
+def mold_limit(temperature: Floats, kind: str) -> Floats: ...
+def mold_limit(temperature: float | Floats, kind: str) -> float | Floats:
     """Humidity from which on mold grows on a surface of a class; no humidity is too much where it is too cold."""
     level = critical_humidity(temperature, sensitivity(kind).lowest_humidity)
     found = np.where(np.asarray(level) > 1.0, np.inf, level)
@@ -94,8 +104,11 @@ _CLASSES = {
 }
 
 
-def class_of_surface(substance):
-    """Sensitivity class of what a layer is made of."""
+def class_of_surface(substance: object) -> str | None:
+    """Sensitivity class of what a layer is made of.
+
+    None for what is not judged: foam, stone, metal, coverings, membranes, air.
+    """
     if not isinstance(substance, Material):
         return None
     if substance.category in _CLASSES:

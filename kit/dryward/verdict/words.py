@@ -8,7 +8,7 @@ import math
 
 from dryward import units
 from dryward.checks import listed
-from dryward.verdict.findings import DRY, LATER, NEVER, UNKNOWN, WET, WITHIN
+from dryward.verdict.findings import DRY, LATER, NEVER, UNKNOWN, WET, WITHIN, Decides, Finding, Place, Verdict
 from dryward.weather import DAYS
 
 #: Names of the months.
@@ -27,17 +27,17 @@ LEFT_OUT = {
 }
 
 
-def capital(text):
+def capital(text: str) -> str:
     """The text with a capital."""
     return f"{text[:1].upper()}{text[1:]}"
 
 
-def word(state):
+def word(state: str) -> str:
     """The state as a head: Dry, Damp, Wet, Not known yet."""
     return capital(state)
 
 
-def month_of(hour):
+def month_of(hour: float) -> str:
     """Name of the month of an hour of the year."""
     day = int(hour) // 24
     for name, days in zip(MONTHS, DAYS, strict=True):
@@ -47,7 +47,7 @@ def month_of(hour):
     return MONTHS[-1]
 
 
-def amount(value, unit, system, digits=None):
+def amount(value: float, unit: str, system: str | None, digits: int | None = None) -> str:
     """A number with the unit of a limit, as it is shown."""
     quantity = {"kg/m2": "area density", "kg/(s m2)": "vapor flux"}.get(unit)
     if quantity == "area density" and value >= MUCH:
@@ -68,7 +68,7 @@ MUCH = 5.0
 _LARGE = {"si": "kg/m2", "us": "lb/ft2"}
 
 
-def _both(system):
+def _both(system: str | None) -> tuple[str, ...]:
     return (system,) if system else ("si", "us")
 
 
@@ -76,7 +76,7 @@ def _both(system):
 _LAST = {"% MC": 1.0, "of 6": 0.1, "": 0.01, "kg/m2": 1e-3}
 
 
-def shown(found, system=None):
+def shown(found: Finding, system: str | None = None) -> str:
     """The value of a finding: with one digit more where rounding would carry it over a limit."""
     unit, last = found.criterion.unit, _LAST.get(found.criterion.unit)
     if last is None:
@@ -89,7 +89,7 @@ def shown(found, system=None):
     return amount(found.value, unit, system, first + 2)
 
 
-def where(place):
+def where(place: Place) -> str:
     """A place: "in the deck", "between insulation and outer layer"."""
     if not place.layer:
         return "in the whole assembly"
@@ -101,12 +101,12 @@ def where(place):
     return f"between {pair[0]} and {pair[1]}"
 
 
-def face(place):
+def face(place: Place) -> str:
     """A face by its own layer, where both sides of a gap are told apart."""
     return f"at the {place.side} face of the {place.layer}" if place.side else where(place)
 
 
-def how_wet(verdict, system=None):
+def how_wet(verdict: Verdict, system: str | None = None) -> str:
     """How wet at worst, and where: the first part."""
     found = verdict.worst
     if found is None:
@@ -114,7 +114,7 @@ def how_wet(verdict, system=None):
     return told(found, verdict.method, system)
 
 
-def told(found, method, system=None):
+def told(found: Finding, method: str, system: str | None = None) -> str:
     """One finding in words."""
     unit, said = found.criterion.unit, _SAID.get(found.what)
     much, there = shown(found, system), where(found.place)
@@ -126,8 +126,8 @@ def told(found, method, system=None):
     if found.what == "wood-moisture":
         if found.full:
             return f"the {found.place.layer} is soaked: it holds all it can, {much}"
-        settles = method in ("steady", "face") or found.if_it_lasted
-        verb = "would settle at" if settles else "reaches" if method == "months" else "peaks at"
+        would = method in ("steady", "face") or found.if_it_lasted
+        verb = "would settle at" if would else "reaches" if method == "months" else "peaks at"
         return f"the {found.place.layer} {verb} {much}{when(found, method)}"
     if found.what == "cladding-moisture":
         return f"the {found.place.layer}, which the weather reaches, peaks at {much}{when(found, method)}"
@@ -160,7 +160,7 @@ _SAID = {
 }
 
 
-def mold(found):
+def mold(found: Finding) -> str:
     """Why the humidity of a face counts or does not, with a comma before it; empty for a face that is full."""
     if found.state == WET:
         return ""
@@ -171,7 +171,7 @@ def mold(found):
     return f", below the {found.criterion.caution * 100:.0f} % at which mold can start there"
 
 
-def when(found, method):
+def when(found: Finding, method: str) -> str:
     """In which month it is at its worst, with a space before it; empty where no time is counted."""
     if found.when is None:
         return ""
@@ -180,17 +180,17 @@ def when(found, method):
     return f" in {month_of(found.when)}" if method == "year" else f" in {MONTHS[found.when - 1]}"
 
 
-def heading(found):
+def heading(found: Finding) -> str:
     """What one finding is of, as the head of a row."""
     return capital(_quantity(found).removeprefix("the "))
 
 
-def how_long(verdict):
+def how_long(verdict: Verdict) -> str:
     """How long it is past its caution limit: the second part; empty where no time is counted."""
     return lasted(verdict.worst, verdict.method) if verdict.worst else ""
 
 
-def lasted(found, method):
+def lasted(found: Finding, method: str) -> str:
     """How long one finding was at or above its caution limit; empty where no time is counted."""
     if found.lasted is None:
         return ""
@@ -210,14 +210,14 @@ def lasted(found, method):
     return f"over {over} for {count} day{'s' * (count > 1)}" if count < 365 else f"over {over} all year"
 
 
-def wet_and_how_long(verdict, system=None):
+def wet_and_how_long(verdict: Verdict, system: str | None = None) -> str:
     """The first two parts."""
     wet, long = how_wet(verdict, system), how_long(verdict)
     mark = ";" if verdict.worst and verdict.worst.if_it_lasted else ","
     return f"{wet}{mark} {long}" if long else wet
 
 
-def does_it_dry(verdict):
+def does_it_dry(verdict: Verdict) -> str:
     """Whether it dries, and whither: the third part; empty where the method cannot say."""
     way = {None: "", "both ways": ", both ways"}.get(verdict.toward, f", mostly {verdict.toward}")
     if verdict.dries is None or (verdict.worst and verdict.worst.what in ("growth", "carry-over")):
@@ -232,32 +232,32 @@ def does_it_dry(verdict):
 _GROWS = "it never gives all of it back: each year ends wetter than it began"
 
 
-def account(verdict, system=None):
+def account(verdict: Verdict, system: str | None = None) -> str:
     """All parts without the state, as a piece of a sentence."""
     said = wet_and_how_long(verdict, system)
     dries = does_it_dry(verdict)
     return f"{said}{f'; {dries}' if dries else ''}"
 
 
-def sentence(verdict, system=None):
+def sentence(verdict: Verdict, system: str | None = None) -> str:
     """All parts as one sentence, the state first."""
     if verdict.state == UNKNOWN:
         return f"{word(verdict.state)}."
     return f"{word(verdict.state)}: {account(verdict, system)}."
 
 
-def left_out(verdict):
+def left_out(verdict: Verdict) -> str:
     """What was not counted, as a list in words; empty for nothing."""
     named = [LEFT_OUT[each] for each in verdict.left_out]
     return listed(named) if named else ""
 
 
-def input_of(decides):
+def input_of(decides: Decides) -> str:
     """An uncertain input in words, with its article."""
     return f"the {_INPUTS[decides.what].format(decides.layer)}"
 
 
-def decides(verdict, system=None):
+def decides(verdict: Verdict, system: str | None = None) -> str:
     """What decides: the uncertain input and where it takes the answer; empty where that was not worked out."""
     found = verdict.decides
     if found is None:
@@ -274,18 +274,18 @@ def decides(verdict, system=None):
     return f"{input_of(found)}: within its range {_quantity(verdict.worst)} is {low} to {high}{turns}"
 
 
-def flat(verdict):
+def flat(verdict: Verdict) -> bool:
     """Whether what decides takes the answer nowhere that could be read."""
     found, worst = verdict.decides, verdict.worst
     unit = worst.criterion.unit if worst else ""
-    return found.low == found.high or amount(found.low, unit, "si") == amount(found.high, unit, "si")
+    return found is None or found.low == found.high or amount(found.low, unit, "si") == amount(found.high, unit, "si")
 
 
-def _bare(text):
+def _bare(text: str) -> str:
     return text.removesuffix(" moisture content")
 
 
-def _quantity(found):
+def _quantity(found: Finding) -> str:
     return _QUANTITIES.get(found.what, found.quantity).format(
         there=where(found.place), face=face(found.place), layer=found.place.layer
     )
