@@ -257,8 +257,8 @@ class YourReadings(Page):
             return parts.field(f"meter:{name}", label, self.meter[name], size=7)
 
         try:
-            warm = units.read(self.meter["temperature"], "temperature")
-            dial = units.read(self.meter["reading"], "relative humidity", "%") * 100
+            warm = units.quantity(self.meter["temperature"], "temperature")
+            dial = units.quantity(self.meter["reading"], "relative humidity", "%") * 100
             true = loggers.moisture_content(dial, warm, float(self.meter["slope"]), float(self.meter["offset"]))
             result = parts.text(f"Corrected: {true:.1f} % MC.", "dw-verdict")
         except (PlainError, ValueError) as error:

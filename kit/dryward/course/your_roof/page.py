@@ -188,6 +188,15 @@ class YourRoof(Page):
                 parts.button("undo", "Undo", disabled=not draft.can_undo),
                 parts.button("redo", "Redo", disabled=not draft.can_redo),
             ),
+            parts.row(
+                parts.field(
+                    "set:name",
+                    "Name of the roof",
+                    draft.job.assembly.name,
+                    size=36,
+                    error=self.troubles.get("set:name", ""),
+                )
+            ),
             kept,
             parts.text(self.words, "dw-trouble", alert=True) if self.words else None,
         )
@@ -280,6 +289,7 @@ class YourRoof(Page):
         else:
             job = house.changed(self.draft.job, name, value, self.unit_system)
         if name.startswith("place."):
+            job = self.draft.at_home(job)
             weathered.setting(job)
             self.wants_file = self.wants_file and name == "place.zone"
         self.draft.change(job)
