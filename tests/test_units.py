@@ -52,13 +52,13 @@ def test_symbols_tell_units_apart():
     ],
 )
 def test_what_stands_on_a_drawing_is_understood(typed, quantity, si):
-    assert units.read(typed, quantity) == pytest.approx(si, rel=2e-5)
+    assert units.quantity(typed, quantity) == pytest.approx(si, rel=2e-5)
 
 
 def test_a_bare_number_needs_a_unit_or_a_default():
-    assert units.read("16", "length", "in") == pytest.approx(0.4064)
-    with pytest.raises(NotUnderstood, match='The length "16" is not understood; write it like '):
-        units.read("16", "length")
+    assert units.quantity("16", "length", "in") == pytest.approx(0.4064)
+    with pytest.raises(NotUnderstood, match='The length "16" has no unit; write it like '):
+        units.quantity("16", "length")
 
 
 @pytest.mark.parametrize(
@@ -74,13 +74,13 @@ def test_a_bare_number_needs_a_unit_or_a_default():
 )
 def test_what_cannot_be_read_is_one_sentence(typed, quantity, sentence):
     with pytest.raises(NotUnderstood, match=sentence):
-        units.read(typed, quantity)
+        units.quantity(typed, quantity)
 
 
 @pytest.mark.parametrize("typed", ["1e400 in", "9" * 50 + "e300 in", "-1e999 ft"])
 def test_a_number_beyond_all_numbers(typed):
     with pytest.raises(OutOfRange, match=r"^The length .* is too large a number to work with\.$"):
-        units.read(typed, "length")
+        units.quantity(typed, "length")
 
 
 def test_unknown_names():
@@ -93,7 +93,7 @@ def test_unknown_names():
     with pytest.raises(UnknownName, match='There is no quantity "lenght"; did you mean length'):
         units.shown_unit("lenght", "us")
     with pytest.raises(UnknownName, match='There is no quantity "color"'):
-        units.read("1 red", "color")
+        units.quantity("1 red", "color")
 
 
 def formats():

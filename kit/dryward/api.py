@@ -64,7 +64,7 @@ RoomLike = Quantity | AirLike | IndoorRule
 def _number(value: Quantity, quantity: str, default: str | None = None) -> float:
     """A quantity in SI, read where it is text."""
     if isinstance(value, str):
-        return units.read(value, quantity, default)
+        return units.quantity(value, quantity, default)
     if isinstance(value, bool) or not isinstance(value, (int, float, np.number)):
         raise OutOfRange(f'The {quantity} must be a number or a text with its unit, not "{str(value)[:40]}".')
     return float(value)

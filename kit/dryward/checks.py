@@ -6,51 +6,34 @@ what is allowed, and the unit.  Panels show the sentence; nothing else.
 
 import difflib
 import math
+from collections.abc import Iterable, Sequence
 from itertools import pairwise
+from typing import Any, TypeVar, overload
 
 import numpy as np
+
+Thing = TypeVar("Thing")
 
 #: Most letters of a list of all names that stands in a sentence.
 _LISTED = 120
 
 
-def ended(sentence):
+def ended(sentence: str) -> str:
     """A sentence with the mark at its end that it needs.
 
-    Parameters
-    ----------
-    sentence : str
-        With or without a mark at its end.
-
-    Returns
-    -------
-    str
-
-    Examples
-    --------
     >>> ended("There is no such file"), ended("There is no color; did you mean red")
     ('There is no such file.', 'There is no color; did you mean red?')
     """
     return f"{sentence.rstrip('.?')}{'?' if '; did you mean ' in sentence else '.'}"
 
 
-def listed(words):
+def listed(words: Sequence[str], last: str = "and") -> str:
     """Words as they stand in a sentence: "a", "a and b", "a, b and c".
 
-    Parameters
-    ----------
-    words : sequence of str
-
-    Returns
-    -------
-    str
-
-    Examples
-    --------
-    >>> listed(["batt"]), listed(["batt", "board"]), listed(["batt", "board", "film"])
-    ('batt', 'batt and board', 'batt, board and film')
+    >>> listed(["batt"]), listed(["batt", "board"]), listed(["batt", "board", "film"], "or")
+    ('batt', 'batt and board', 'batt, board or film')
     """
-    return f"{', '.join(words[:-1])} and {words[-1]}" if len(words) > 1 else "".join(words)
+    return f"{', '.join(words[:-1])} {last} {words[-1]}" if len(words) > 1 else "".join(words)
 
 
 class PlainError(Exception):
@@ -64,16 +47,16 @@ class OutOfRange(PlainError, ValueError):
 class NotUnderstood(PlainError, ValueError):
     """Typed text that is not a number with a unit."""
 
-    def __init__(self, quantity, text, example):
+    def __init__(self, quantity: str, text: str, example: str, why: str = "is not understood") -> None:
         self.quantity, self.text = quantity, text
         shown = text if len(text) <= 40 else text[:37] + "..."
-        super().__init__(f'The {quantity} "{shown}" is not understood; write it like {example}.')
+        super().__init__(f'The {quantity} "{shown}" {why}; write it like {example}.')
 
 
 class UnknownName(PlainError, KeyError):
     """A name the kit does not have, with the nearest ones it does, all of a few, or a rule for them."""
 
-    def __init__(self, kind, name, known, rule=""):
+    def __init__(self, kind: str, name: object, known: Iterable[object], rule: str = "") -> None:
         self.kind, self.name = kind, name
         words = [str(each) for each in known]
         near = difflib.get_close_matches(str(name), words, n=3, cutoff=0.5)
@@ -83,8 +66,8 @@ class UnknownName(PlainError, KeyError):
         hint = f"; did you mean {' or '.join(near)}" if near else hint
         super().__init__(ended(f'There is no {kind} "{str(name)[:60]}"{hint}'))
 
-    def __str__(self):  # KeyError would quote the sentence
-        return self.args[0]
+    def __str__(self) -> str:  # KeyError would quote the sentence
+        return str(self.args[0])
 
 
 class BadFile(PlainError, ValueError):
@@ -95,34 +78,18 @@ class NotConverged(PlainError, ArithmeticError):
     """A calculation that found no answer: when, where and which layer."""
 
 
-def within(what, value, low, high, unit="", above=False):
-    """The value, when every number of it lies in its range.
+@overload
+def within(what: str, value: float, low: float, high: float, unit: str = "", above: bool = False) -> float: ...
+@overload
+def within(what: str, value: object, low: float, high: float, unit: str = "", above: bool = False) -> Any: ...
+def within(what: str, value: object, low: float, high: float, unit: str = "", above: bool = False) -> Any:
+    """The value, when every number of it lies from `low` to `high`; with `above`, `low` itself is refused.
 
-    Parameters
-    ----------
-    what : str
-        The quantity as a person would say it, capitalized.
-    value : float or array
-        Any shape.
-    low, high : float
-        The allowed range, ends included (`low` excluded with `above`).
-    unit : str, optional
-        Shown after the numbers.  ``"%"`` shows fractions as percent.
-    above : bool, optional
-        Whether `low` itself is refused.
+    A scalar stays a float, anything else becomes a float array.  `what` is
+    the quantity as a person would say it, capitalized, and `unit` is shown
+    after the numbers; "%" shows fractions as percent.  Raises OutOfRange:
+    ``Relative humidity is 140 %; it must be 0 to 100 %.``
 
-    Returns
-    -------
-    float or ndarray
-        A scalar stays a float, anything else becomes a float array.
-
-    Raises
-    ------
-    OutOfRange
-        ``Relative humidity is 140 %; it must be 0 to 100 %.``
-
-    Examples
-    --------
     >>> within("Relative humidity", 0.4, 0, 1, "%")
     0.4
     """
@@ -142,56 +109,16 @@ def within(what, value, low, high, unit="", above=False):
     return float(array) if array.ndim == 0 else array
 
 
-def single(what, value, low, high, unit="", above=False):
-    """The value, when it is one number in its range.
-
-    Parameters
-    ----------
-    what, value, low, high, unit, above
-        As in `within`.
-
-    Returns
-    -------
-    float
-
-    Raises
-    ------
-    OutOfRange
-        As in `within`, and for several numbers.
-
-    Examples
-    --------
-    >>> single("Share", 0.4, 0, 1, "%")
-    0.4
-    """
+def single(what: str, value: object, low: float, high: float, unit: str = "", above: bool = False) -> float:
+    """The value, when it is one number in its range, as in `within`; OutOfRange for several numbers too."""
     if isinstance(value, (bool, np.bool_)) or np.ndim(value):
         raise OutOfRange(f"{what} must be one number, not {str(value)[:40]!r}.")
-    return within(what, value, low, high, unit, above)
+    return float(within(what, value, low, high, unit, above))
 
 
-def of_kind(what, value, kind, called):
-    """The value, when it is of a kind.
+def of_kind(what: str, value: Thing, kind: type | tuple[type, ...], called: str) -> Thing:
+    """The value, when it is of a kind, which is `called` so with its article: "an air leak or an air flow".
 
-    Parameters
-    ----------
-    what : str
-        What it is for, capitalized: "The weather".
-    value : object
-    kind : type or tuple of type
-    called : str
-        The kind in words, with its article: "an air leak or an air flow".
-
-    Returns
-    -------
-    object
-
-    Raises
-    ------
-    OutOfRange
-        For anything else.
-
-    Examples
-    --------
     >>> of_kind("The name", "roof", str, "a text")
     'roof'
     """
@@ -200,11 +127,11 @@ def of_kind(what, value, kind, called):
     return value
 
 
-def _sentence(what, value, low, high, unit, above):
+def _sentence(what: str, value: float, low: float, high: float, unit: str, above: bool) -> str:
     factor = 100.0 if unit == "%" else 1.0
     tail = f" {unit}" if unit else ""
 
-    def shown(number):
+    def shown(number: float) -> str:
         return f"{number * factor:.6g}"
 
     given = f"{shown(value)}{tail}"
@@ -219,26 +146,14 @@ def _sentence(what, value, low, high, unit, above):
     return f"{what} is {given}; it must be {rule.removesuffix('.')}."  # one full stop after "in."
 
 
-def together(**values):
-    """Refuse arrays that do not fit together in shape.
+def together(**values: object) -> None:
+    """Refuse arrays that do not fit together in shape, by the names a person would use, with underscores.
 
-    Parameters
-    ----------
-    **values : float or array
-        By the names a person would use, with underscores.
-
-    Raises
-    ------
-    OutOfRange
-        ``Temperature (3) and relative humidity (4) do not fit together in shape.``
-
-    Examples
-    --------
     >>> together(temperature=20.0, relative_humidity=np.array([0.4, 0.5]))
     """
     if all(isinstance(value, (float, int)) for value in values.values()):
         return  # no shape to look at, and a slider asks often
-    shapes = {name: np.shape(value) for name, value in values.items()}
+    shapes = {name: np.shape(np.asarray(value)) for name, value in values.items()}
     try:
         np.broadcast_shapes(*shapes.values())
     except ValueError:
@@ -247,24 +162,8 @@ def together(**values):
         raise OutOfRange(sentence[0].upper() + sentence[1:]) from None
 
 
-def rising(what, values):
-    """The values as a tuple, when each is larger than the one before.
-
-    Parameters
-    ----------
-    what : str
-        The quantity, capitalized.
-    values : sequence of float
-
-    Returns
-    -------
-    tuple of float
-
-    Raises
-    ------
-    OutOfRange
-        When a value is not above the one before it.
-    """
+def rising(what: str, values: Iterable[float]) -> tuple[float, ...]:
+    """The values as a tuple, when each is larger than the one before; `what` is the quantity, capitalized."""
     found = tuple(float(v) for v in values)
     for left, right in pairwise(found):
         if not right > left:

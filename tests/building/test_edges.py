@@ -117,7 +117,7 @@ def test_an_id_stands_in_one_table_only(monkeypatch):
 )
 def test_values_of_a_job_file(value, words):
     with pytest.raises(BadFile, match=f"house, height {words}"):
-        job._value("house, height", value, None)
+        job._plain("house, height", value)
 
 
 def test_an_old_table_with_something_else_for_a_layer_is_handed_on():

@@ -241,7 +241,7 @@ BAD = {
     HEAD + "framing = {share = 0.1, material = 'spruce', layers = ['fill']}\n" + BOARD: '"fill"; there is gypsum board',
     HEAD + "framing = {share = '80 %', material = 'spruce', layers = []}\n" + BOARD: "Framing share is 80 %",
     HEAD + BOARD.replace("thickness", "thicknes"): 'layer 1: the word "thicknes" is not known; did you mean thickness?',
-    HEAD + BOARD.replace("1/2 in", "1/2"): 'layer 1: The length "1/2" is not understood; write it like "3/4 in"',
+    HEAD + BOARD.replace("1/2 in", "1/2"): 'layer 1: The length "1/2" has no unit; write it like "3/4 in"',
     HEAD + BOARD.replace("1/2 in", "R-20"): 'layer 1: The length "R-20" is not understood',
     HEAD + BOARD.replace("1/2 in", "-1 in"): 'thickness must be above 0 and at most 3 m (118 in.), not "-1 in".',
     HEAD + BOARD + 'thermal_resistance = "R-4400000"': 'R-72 at this thickness, not "R-4400000".',

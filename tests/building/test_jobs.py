@@ -126,7 +126,11 @@ def test_units_may_be_typed():
         ("azimuth = 180.0", "azimuth = true", "roof: azimuth must be a number or a short text."),
         ("azimuth = 180.0", "azimuth = 1" + "0" * 400, "roof: azimuth must be a number of ordinary size."),
         ("ach50 = 3.0", "ach50 = -1", "roof: tightness: Air changes at 50 Pa is -1 1/h; it must be 0 to 50 1/h."),
-        ("ach50 = 3.0", 'ach50 = "tight"', "roof: tightness: Air changes at 50 Pa must be a number"),
+        (
+            "ach50 = 3.0",
+            'ach50 = "tight"',
+            'roof: tightness: The air changes at 50 Pa "tight" is not understood; write it like "3 ACH50"',
+        ),
         ("ach50", "ach5", 'roof: tightness: the word "ach5" is not known.'),
         ('kind = "class"', 'kind = "wet"', "roof: room: The rule for room air must be one of constant"),
         ("humidity_class = 3", "humidity_class = 7", "roof: room: The humidity class must be one of"),

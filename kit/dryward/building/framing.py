@@ -6,11 +6,12 @@ planes), and the mean of the two (the combined method of ISO 6946), which
 also says how far off the mean can be.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from dryward.building.layers import Layer
 from dryward.building.materials import Material
-from dryward.checks import OutOfRange, within
+from dryward.building.schema import entry, settle
+from dryward.checks import OutOfRange
 
 
 @dataclass(frozen=True)
@@ -38,12 +39,12 @@ class Framing:
     0.1
     """
 
-    share: float
+    share: float = field(metadata=entry("Framing share", "share", 0, 0.5, bare=("%", "%")))
     material: Material
-    layers: tuple
+    layers: tuple[str, ...]
 
     def __post_init__(self):
-        object.__setattr__(self, "share", within("Framing share", self.share, 0.0, 0.5, "%"))
+        settle(self)
         object.__setattr__(self, "layers", tuple(self.layers))
 
 

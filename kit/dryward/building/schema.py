@@ -6,13 +6,18 @@ with ``#`` are remarks.
 """
 
 import csv
+import dataclasses
 import difflib
 import re
 import tomllib
+from dataclasses import dataclass
+from functools import cache
 from importlib import resources
+from typing import Any
 
-from dryward.checks import BadFile
-from dryward.units import read
+from dryward import units
+from dryward.checks import BadFile, OutOfRange
+from dryward.units import SHOWN
 
 MOST_POINTS, LONGEST_NAME, LONGEST_TEXT = 200, 80, 4000
 #: Words that every substance may carry.
@@ -39,6 +44,60 @@ def toml(text: str, name: str) -> dict[str, object]:
         raise BadFile(f"{name}: it is not written as TOML: {str(error)[:120].rstrip('.')}.") from None
     except ValueError:
         raise BadFile(f"{name}: it holds a number with too many digits.") from None
+
+
+@dataclass(frozen=True)
+class Entry:
+    """What an entry of a job is called and what it may be, for a file, a field, the command line and Python alike."""
+
+    called: str
+    #: One of `units.QUANTITIES`; empty for words.
+    quantity: str = ""
+    #: Range in SI; otherwise that of the quantity.
+    low: float | None = None
+    high: float | None = None
+    #: The words or whole numbers that it may be; any in the range where there are none.
+    known: tuple[str | int, ...] = ()
+    #: Whether it is a whole number.
+    whole: bool = False
+    #: Unit of a number without one in a field of a page, US and SI; otherwise the one its quantity is shown in.
+    bare: tuple[str, str] | None = None
+
+    def shown_in(self, system: str) -> str | None:
+        """Unit of the field on a page in a unit system."""
+        return self.bare[system == "si"] if self.bare else SHOWN[system].get(self.quantity)
+
+    def taken(self, value: object, system: str | None = None) -> Any:
+        """The value in SI, when it may be; a text without a unit is meant in that of the page's field."""
+        if self.known:
+            if self.whole and isinstance(value, str):
+                value = units.quantity(value, "number")
+            if value not in self.known:
+                known = ", ".join(map(str, self.known))
+                raise OutOfRange(f"{self.called} must be one of {known}, not {str(value)[:40]!r}.")
+            return int(value) if self.whole and isinstance(value, float) else value
+        bare = self.shown_in(system) if system else None
+        found = units.checked(self.called, value, self.quantity, self.low, self.high, bare=bare)
+        return int(found) if self.whole else found
+
+
+def entry(
+    called: str, quantity: str = "", low: float | None = None, high: float | None = None, **more: Any
+) -> dict[str, Entry]:
+    """Metadata of a field of a dataclass that `settle` checks; as in `Entry`."""
+    return {"entry": Entry(called, quantity, low, high, **more)}
+
+
+@cache
+def entries(kind: type) -> dict[str, Entry]:
+    """The entries of a dataclass by field."""
+    return {each.name: each.metadata["entry"] for each in dataclasses.fields(kind) if "entry" in each.metadata}
+
+
+def settle(thing: object) -> None:
+    """Bring every entry of a frozen dataclass to SI, or refuse it in one sentence."""
+    for name, each in entries(type(thing)).items():
+        object.__setattr__(thing, name, each.taken(getattr(thing, name)))
 
 
 class Table:
@@ -83,7 +142,7 @@ class Table:
 
     def _value(self, key, value, quantity):
         if isinstance(value, str) and quantity:
-            return read(value, quantity)
+            return units.quantity(value, quantity)
         if isinstance(value, bool) or not isinstance(value, (int, float)):
             raise self.wrong(key, 'a number, or a text with a unit such as "3/4 in"' if quantity else "a number")
         try:

@@ -38,7 +38,7 @@ CHAPTERS = (
         "saturation_vapor_pressure vapor_pressure relative_humidity dew_point humidity_ratio vapor_density "
         "standard_pressure moist_air MoistAir",
     ),
-    ("Units", "units", "to_si from_si show read"),
+    ("Units", "units", "to_si from_si show quantity"),
     ("The lessons", "panels", "page"),
 )
 #: The page, in the folder of the checkout.

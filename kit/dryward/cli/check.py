@@ -106,7 +106,7 @@ def changed(job: Job, args: argparse.Namespace) -> Job:
     for name, quantity, default, _ in _TYPED:
         if getattr(args, name):
             key = "relative_humidity" if name == "humidity" else "temperature"
-            room[key] = units.read(getattr(args, name), quantity, default)
+            room[key] = units.quantity(getattr(args, name), quantity, default)
     # What is typed is held; a rule that has no such number would pass over it.
     if "relative_humidity" in room or (room and job.room.kind == "by outdoor temperature"):
         room["kind"] = "constant"

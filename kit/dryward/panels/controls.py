@@ -224,7 +224,7 @@ class SliderControl(Control):
         quantity = self.slider.quantity
         if self._unit:
             try:
-                return units.from_si(units.read(text, quantity, self._unit.name), self._unit.name)
+                return units.from_si(units.quantity(text, quantity, self._unit.name), self._unit.name)
             except UnknownName:
                 pass  # a quantity that is only typed in the shown unit
         bare = text
@@ -233,7 +233,7 @@ class SliderControl(Control):
                 bare = bare[: -len(tail)].strip()
                 break
         try:
-            return units.read(bare, "length", "m")  # a bare number, fractions and decimal comma included
+            return units.quantity(bare, "length", "m")  # a bare number, fractions and decimal comma included
         except NotUnderstood:
             raise NotUnderstood(
                 self._said[:1].lower() + self._said[1:], text, f'"{self._value:.4g} {self.unit}"'.replace(' "', '"')

@@ -76,7 +76,7 @@ def setting(job: Job, given: HourlyWeather | None = None, rule: RoomRule | None 
         hours = weather.demo(place.id)
         months, name = weather.demo_climate(place.id), f"{place.id.replace('-', ' ')} (an invented place)"
     elif place.kind == "file":
-        hours = weather.read_epw(place.id)
+        hours = weather.read_epw(place.path)
         months, name, notes = hours.monthly(), hours.name or "weather file", tuple(hours.notes)
     else:
         months, name = (

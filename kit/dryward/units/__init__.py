@@ -9,7 +9,7 @@ kit needs a plain multiplication on every slider move.  The factors are
 checked against one in the tests.
 """
 
-from dryward.units.convert import from_si, to_si, unit
+from dryward.units.quantities import QUANTITIES, Quantity, checked, quantity
 from dryward.units.shown import (
     GRAIN_OF_WATER,
     SHOWN,
@@ -40,8 +40,10 @@ from dryward.units.table import (
     UNITS,
     WATER_DENSITY,
     Unit,
+    from_si,
+    to_si,
+    unit,
 )
-from dryward.units.typed import read
 
 __all__ = [
     "Unit",
@@ -59,7 +61,10 @@ __all__ = [
     "opening",
     "liquid",
     "GRAIN_OF_WATER",
-    "read",
+    "Quantity",
+    "QUANTITIES",
+    "quantity",
+    "checked",
     "FOOT",
     "INCH",
     "POUND",

@@ -4,8 +4,7 @@ import math
 from fractions import Fraction
 
 from dryward.checks import UnknownName
-from dryward.units.convert import from_si, to_si, unit
-from dryward.units.table import FOOT, UNITS, WATER_DENSITY, Unit
+from dryward.units.table import FOOT, UNITS, WATER_DENSITY, Unit, from_si, to_si, unit
 
 #: The unit each quantity is shown in, by unit system.
 SHOWN = {

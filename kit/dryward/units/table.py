@@ -1,6 +1,14 @@
-"""The units: constants that are exact by definition, and the table made of them."""
+"""The units: constants that are exact by definition, the table made of them, and a number from one to the other."""
 
 from dataclasses import dataclass
+from typing import Any, TypeAlias, overload
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from dryward.checks import OutOfRange, UnknownName
+
+Floats: TypeAlias = NDArray[np.float64]
 
 # Exact by definition: international foot (1959), pound, inch; the
 # International Table Btu; standard gravity [m/s2].
@@ -29,13 +37,13 @@ _R = FOOT**2 * (5 / 9) * HOUR / BTU
 
 @dataclass(frozen=True)
 class Unit:
-    """One unit: SI value = ``value * scale + offset`` (or ``scale / value``)."""
+    """One unit: SI value = ``value * scale + offset``, or ``scale / value`` (as for R per inch)."""
 
     #: Its key in `UNITS`, in letters anyone can type.
     name: str
     #: What it measures.
     quantity: str
-    #: SI units in one of it, above 0.
+    #: SI units in one of it.
     scale: float
     #: As it is printed.
     symbol: str
@@ -63,6 +71,7 @@ UNITS = _table(
     ("mm", "length", 0.001, "mm"),
     ("ft", "length", FOOT, "ft"),
     ("in", "length", INCH, "in."),
+    ("degrees", "angle", 1.0, "degrees"),
     ("m2", "area", 1.0, "m²"),
     ("cm2", "area", 1e-4, "cm²"),
     ("ft2", "area", FOOT**2, "ft²"),
@@ -132,9 +141,129 @@ UNITS = _table(
     ("m/s", "speed", 1.0, "m/s"),
     ("ft/min", "speed", FOOT / 60, "ft/min"),
     ("mph", "speed", 5280 * FOOT / HOUR, "mph"),
+    ("ACH50", "air changes at 50 Pa", 1.0, "1/h"),
+    ("m2/m", "vent opening", 1.0, "m²/m"),
+    ("cm2/m", "vent opening", 1e-4, "cm²/m"),
+    ("in2/ft", "vent opening", INCH**2 / FOOT, "in²/ft"),
     ("1/s", "air change", 1.0, "1/s"),
     ("1/h", "air change", 1 / HOUR, "1/h"),
     ("s", "time", 1.0, "s"),
     ("h", "time", HOUR, "h"),
     ("day", "time", DAY, "days"),
 )
+
+
+def unit(name: str) -> Unit:
+    """The unit of that name; UnknownName when there is none."""
+    try:
+        return UNITS[name]
+    except KeyError:
+        raise UnknownName("unit", name, UNITS) from None
+
+
+def _number(value: object, this: Unit) -> float | Floats:
+    """Lists as arrays; a slider's plain number as it is."""
+    if isinstance(value, (float, int, np.ndarray)):
+        return value
+    if isinstance(value, np.number):
+        return float(value)
+    try:
+        if value is None:  # which NumPy takes for nan
+            raise TypeError
+        return np.asarray(value, dtype=float)
+    except (TypeError, ValueError):
+        raise OutOfRange(f"The {this.quantity} must be a number, not {str(value)[:40]!r}.") from None
+
+
+def _turned(scale: float, value: float | Floats) -> float | Floats:
+    """What lets nothing through has no end of resistance, and the other way round."""
+    if isinstance(value, np.ndarray):
+        with np.errstate(divide="ignore"):
+            return scale / value
+    return scale / value if value else np.inf
+
+
+@overload
+def to_si(value: float, name: str) -> float: ...
+@overload
+def to_si(value: Floats, name: str) -> Floats: ...
+@overload
+def to_si(value: ArrayLike, name: str) -> Any: ...
+def to_si(value: ArrayLike, name: str) -> Any:
+    """A value in SI.
+
+    Parameters
+    ----------
+    value : float or array
+        The number in the unit `name`, any shape.
+    name : str
+        A key of `UNITS`.
+
+    Returns
+    -------
+    float or array
+        The same shape, in the SI unit of the quantity.
+
+    Raises
+    ------
+    UnknownName
+        When there is no such unit.
+    OutOfRange
+        For what is no number.
+
+    References
+    ----------
+    NIST SP 811, appendix B (exact foot, pound, International Table Btu).
+
+    Examples
+    --------
+    >>> round(to_si(70.0, "degF"), 4)
+    21.1111
+    >>> round(to_si(1.0, "perm") * 1e12, 4)
+    57.2135
+    """
+    this = unit(name)
+    number = _number(value, this)
+    if this.reciprocal:
+        return _turned(this.scale, number)
+    return number * this.scale + this.offset if this.offset else number * this.scale
+
+
+@overload
+def from_si(value: float, name: str) -> float: ...
+@overload
+def from_si(value: Floats, name: str) -> Floats: ...
+@overload
+def from_si(value: ArrayLike, name: str) -> Any: ...
+def from_si(value: ArrayLike, name: str) -> Any:
+    """A value of SI in another unit: the inverse of `to_si`.
+
+    Parameters
+    ----------
+    value : float or array
+        The number in the SI unit of the quantity, any shape.
+    name : str
+        A key of `UNITS`.
+
+    Returns
+    -------
+    float or array
+        The same shape, in the unit `name`.
+
+    Raises
+    ------
+    UnknownName
+        When there is no such unit.
+    OutOfRange
+        For what is no number.
+
+    Examples
+    --------
+    >>> round(from_si(20.0, "degF"), 9)
+    68.0
+    """
+    this = unit(name)
+    number = _number(value, this)
+    if this.reciprocal:
+        return _turned(this.scale, number)
+    return (number - this.offset) / this.scale if this.offset else number / this.scale

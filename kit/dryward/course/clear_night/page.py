@@ -38,7 +38,7 @@ class State:
     cooling: float
     wind: float
     layer: float
-    night: object
+    night: Any
     underside: float
     bare: float
 
@@ -135,7 +135,7 @@ class ClearNight(Page):
             Readout("bare", "", state.bare, "area density", hidden=True),
         ]  # fmt: skip
 
-    def judge(self, state: State) -> Verdict | None:
+    def judge(self, state: State) -> Verdict:
         """The frost of the night."""
         place = Place("covering", "inner", "vent space")
         return of_amount("night", "night-frost", state.frost, place, ("storage",), frost=True)

@@ -56,7 +56,7 @@ class Run:
     #: Water in and out in each month [kg/m2].
     brought: np.ndarray
     carried: np.ndarray
-    verdict: object
+    verdict: Verdict
     #: Hour of the judged year at which the sheathing is driest.
     driest: int
     #: Its moisture then, and what the judged year adds to it [mass %].
@@ -245,7 +245,7 @@ class HourByHour(Page):
         year, day = divmod(min(state.day, 2 * 365) - 1, 365)
         return f"{month_of(day * 24)}, year {state.run.verdict.years if year else 1}"
 
-    def judge(self, state: State) -> Verdict | None:
+    def judge(self, state: State) -> Verdict:
         """The year that the roof settles to."""
         return state.run.verdict
 

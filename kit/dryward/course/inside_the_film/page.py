@@ -32,10 +32,10 @@ FILM, CAVITY, FILL = "inner membrane", "service cavity", "insulation"
 class State:
     """A roof with so much R inside its film, and the same at every other R."""
 
-    roof: object
+    roof: building.Assembly
     indoor: Air
     outdoor: Air
-    profile: object
+    profile: steady.Profile
     inside: float
     outside: float
 
@@ -146,7 +146,7 @@ class InsideTheFilm(Page):
             Readout("share", "", state.share, "relative humidity", hidden=True),
         ]
 
-    def judge(self, state: State) -> Verdict | None:
+    def judge(self, state: State) -> Verdict:
         """The roof in a winter that never ends."""
         return of_steady(state.profile)
 

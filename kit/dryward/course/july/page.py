@@ -49,12 +49,12 @@ ROOF = Choice(
 class State:
     """A roof on a hot day."""
 
-    roof: object
+    roof: building.Assembly
     inner: str
     indoor: Air
     outdoor: Air
-    profile: object
-    spring: object
+    profile: steady.Profile
+    spring: Any
 
     @property
     def push(self):
@@ -162,7 +162,7 @@ class July(Page):
             Readout("spring_outward", "", spring.outward, "vapor flux", hidden=True),
         ]
 
-    def judge(self, state: State) -> Verdict | None:
+    def judge(self, state: State) -> Verdict:
         """The roof in a July that never ends."""
         return of_steady(state.profile)
 

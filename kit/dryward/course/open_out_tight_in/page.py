@@ -33,10 +33,10 @@ AXIS = to_si(np.geomspace(0.05, 100.0, 27), "perm")
 class State:
     """One roof, the airs, its steady state, and the map around it."""
 
-    roof: object
+    roof: building.Assembly
     indoor: Air
     outdoor: Air
-    profile: object
+    profile: steady.Profile
     gains: np.ndarray
     inner: float
     outer: float
@@ -131,7 +131,7 @@ class OpenOutTightIn(Page):
             ),
         ]
 
-    def judge(self, state: State) -> Verdict | None:
+    def judge(self, state: State) -> Verdict:
         """The roof in a winter that never ends."""
         return of_steady(state.profile)
 

@@ -37,7 +37,7 @@ class State:
     """A wall, its temperatures, and the axis they are drawn on."""
 
     wall: Assembly
-    profile: object
+    profile: steady.Profile
     outdoor: Air
     axis: str
 
@@ -121,7 +121,7 @@ class TemperatureThroughLayers(Page):
             Readout("there", "", ROOM.vapor_pressure / state.full, "relative humidity", hidden=True),
         ]  # fmt: skip
 
-    def judge(self, state: State) -> Verdict | None:
+    def judge(self, state: State) -> Verdict:
         """The face of the sheathing, if room air gets there and stays."""
         sheathing = state.wall.layer("sheathing").substance
         return of_face(state.temperature, ROOM.vapor_pressure, state.full, sheathing, "sheathing")

@@ -72,12 +72,12 @@ class State:
     """A film in a roof on one day."""
 
     weather: str
-    roof: object
-    film: object
+    roof: building.Assembly
+    film: Any
     indoor: Air
     outdoor: Air
-    profile: object
-    turned: object
+    profile: steady.Profile
+    turned: Any
 
     @property
     def faces(self):
@@ -187,7 +187,7 @@ class TheFilmThatChanges(Page):
             Readout("mean", "", state.mean, "relative humidity", hidden=True),
         ]
 
-    def judge(self, state: State) -> Verdict | None:
+    def judge(self, state: State) -> Verdict:
         """The roof on a day that never ends."""
         return of_steady(state.profile)
 

@@ -189,7 +189,7 @@ class TheHoleAndTheCeiling(Page):
             return f"{units.from_si(kilograms / 1000, 'quart'):.3g} quarts"
         return f"{kilograms:.3g} L"
 
-    def judge(self, state: State) -> Verdict | None:
+    def judge(self, state: State) -> Verdict:
         """What both leave over the ceiling, against what a roof can give back."""
         return of_amount("winter", LIMIT.id, state.together, left_out=LEFT_OUT)
 

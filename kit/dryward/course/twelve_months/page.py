@@ -32,7 +32,7 @@ ALONG = 9
 class State:
     """A year of one roof in one town."""
 
-    months: object
+    months: Any
 
     @property
     def total(self):
@@ -98,7 +98,7 @@ class TwelveMonths(Page):
             Readout("growth", "Second year adds", months.growth, "area density", both=True),
         ]
 
-    def judge(self, state: State) -> Verdict | None:
+    def judge(self, state: State) -> Verdict:
         """What twelve months make of the roof."""
         return of_months(state.months)
 

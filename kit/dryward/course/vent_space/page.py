@@ -195,7 +195,7 @@ class VentSpace(Page):
             return f"{units.from_si(per_length * units.to_si(1, 'ft'), 'in2'):.3g} in²/ft"
         return f"{units.from_si(per_length, 'cm2'):.3g} cm²/m"
 
-    def judge(self, state: State) -> Verdict | None:
+    def judge(self, state: State) -> Verdict:
         """What comes on this day, against what the vent air can carry."""
         return of_amount("vent", LIMIT.id, state.share, Place("vent space"), LEFT_OUT)
 

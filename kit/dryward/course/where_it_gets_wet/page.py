@@ -51,11 +51,11 @@ OUTER = Choice(
 class State:
     """What the page shows: the roof, the two airs, and what the physics say."""
 
-    roof: object
+    roof: building.Assembly
     indoor: Air
     outdoor: Air
-    profile: object
-    drying: object
+    profile: steady.Profile
+    drying: Any
 
 
 def roof_with(outer, permeance):
@@ -125,7 +125,7 @@ class WhereItGetsWet(Page):
     def _rate(self, flux):
         return self.show(flux, "vapor flux")
 
-    def judge(self, state: State) -> Verdict | None:
+    def judge(self, state: State) -> Verdict:
         """The roof in a January that never ends."""
         return of_steady(state.profile)
 

@@ -122,7 +122,7 @@ class WinterHouse(Page):
             Readout("from_outside", "Water from outdoors", state.carried(state.outdoor.vapor_pressure), "mass flow"),
         ]
 
-    def judge(self, state: State) -> Verdict | None:
+    def judge(self, state: State) -> Verdict:
         """The windows, the edge before the middle; and the walls, which bound the room where no glass is cold."""
         found = []
         for id, value in humidities(state.humidity, state.edge, state.glass).items():

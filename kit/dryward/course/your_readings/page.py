@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from types import SimpleNamespace
+from typing import Any
 
 import numpy as np
 
@@ -58,11 +59,11 @@ class State:
     """Records on one clock, the cavity's put right; the numbers, or why there are none; the model where it was run."""
 
     records: dict
-    found: object
+    found: Any
     why: str
     view: str
     model: tuple | None
-    agreement: object = None
+    agreement: Any = None
     late: float | None = None
 
 
@@ -260,8 +261,8 @@ class YourReadings(Page):
             return parts.field(f"meter:{name}", label, self.meter[name], size=7)
 
         try:
-            warm = units.read(self.meter["temperature"], "temperature")
-            dial = units.read(self.meter["reading"], "relative humidity", "%") * 100
+            warm = units.quantity(self.meter["temperature"], "temperature")
+            dial = units.quantity(self.meter["reading"], "relative humidity", "%") * 100
             true = loggers.moisture_content(dial, warm, float(self.meter["slope"]), float(self.meter["offset"]))
             result = parts.text(f"Corrected: {true:.1f} % MC.", "dw-verdict")
         except (PlainError, ValueError) as error:

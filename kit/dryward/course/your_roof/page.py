@@ -41,11 +41,11 @@ OFFERED = 12
 class State:
     """The roof between the two airs of one month."""
 
-    here: object
-    indoor: object
-    outdoor: object
-    profile: object
-    whole: object
+    here: Any
+    indoor: Any
+    outdoor: Any
+    profile: steady.Profile
+    whole: Any
 
 
 class YourRoof(Page):
@@ -115,7 +115,7 @@ class YourRoof(Page):
             Readout("gain", "Water gained", profile.gain, "vapor flux", both=True),
         ]  # fmt: skip
 
-    def judge(self, state: State) -> Verdict | None:
+    def judge(self, state: State) -> Verdict:
         """The month that never ends; no air leak is counted."""
         return of_steady(state.profile)
 
@@ -191,6 +191,15 @@ class YourRoof(Page):
                 parts.button("save", "Save"),
                 parts.button("undo", "Undo", disabled=not draft.can_undo),
                 parts.button("redo", "Redo", disabled=not draft.can_redo),
+            ),
+            parts.row(
+                parts.field(
+                    "set:name",
+                    "Name of the roof",
+                    draft.job.assembly.name,
+                    size=36,
+                    error=self.troubles.get("set:name", ""),
+                )
             ),
             kept,
             parts.text(self.words, "dw-trouble", alert=True) if self.words else None,
@@ -284,6 +293,7 @@ class YourRoof(Page):
         else:
             job = house.changed(self.draft.job, name, value, self.unit_system)
         if name.startswith("place."):
+            job = self.draft.at_home(job)
             weathered.setting(job)
             self.wants_file = self.wants_file and name == "place.zone"
         self.draft.change(job)

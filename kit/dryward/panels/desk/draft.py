@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import dataclasses
 import re
 import tempfile
 import time
@@ -11,7 +12,7 @@ from dryward import storage
 from dryward.building.job import Job, load_job, parse_job, save_job
 from dryward.checks import BadFile
 from dryward.report.setting import setting
-from dryward.weather import read_epw
+from dryward.weather.epw import read_epw
 
 #: Steps back that are kept.
 _STEPS = 200
@@ -37,6 +38,12 @@ class Draft:
         self._ahead: list[Job] = []
         self._start, self._when = job, 0.0
 
+    def at_home(self, job: Job) -> Job:
+        """The job with its weather file looked for in the learner's folder, where no other is named."""
+        if job.place.kind != "file" or job.place.folder:
+            return job
+        return dataclasses.replace(job, place=dataclasses.replace(job.place, folder=str(self.folder)))
+
     @property
     def unsaved(self) -> bool:
         """Whether something would be lost if the page were closed now."""
@@ -58,6 +65,7 @@ class Draft:
         Changes with the same word `merge` that follow each other at once are
         one step back: a slider that is dragged.
         """
+        job = self.at_home(job)
         if job == self.job:
             return
         now = time.monotonic()
@@ -111,7 +119,7 @@ class Draft:
             words = bytes(content).decode("utf-8")
         except UnicodeDecodeError:
             raise BadFile(f"{name[-60:]}: it is not a text file.") from None
-        job = parse_job(words, name)
+        job = parse_job(words, name, self.folder)
         setting(job)
         self.start(job, self.path(Path(name).name).name)
 

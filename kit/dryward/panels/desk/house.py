@@ -9,11 +9,12 @@ from __future__ import annotations
 import dataclasses
 from collections.abc import Sequence
 from pathlib import Path
-from typing import Any, TypeVar
+from typing import Any
 
 from dryward import building, units, weather
 from dryward.building import Assembly, Framing
 from dryward.building.job import DESIGNS, Job, Place, Room, Tightness, Vent
+from dryward.building.schema import LONGEST_NAME, Entry, entries
 from dryward.checks import OutOfRange
 from dryward.panels.desk import parts
 from dryward.panels.desk.layers import Troubles
@@ -33,14 +34,20 @@ _COLORS = (("0.3", "pale"), ("0.5", "middle"), ("0.7", "gray or brown"), ("0.9",
 
 
 def _shown(value: float, name: str, system: str) -> str:
-    _, us, si = FIELDS[name]
-    unit = us if system == "us" else si
+    unit = _entry(name).shown_in(system) or ""
     return (
         f"{_plainly(units.from_si(value, unit))} {units.unit(unit).symbol}".replace("°F", "F")
         .replace("°C", "C")
         .replace("²", "2")
         .replace("³", "3")
     )
+
+
+def _entry(name: str) -> Entry:
+    """What a field of the page may be: the same as in a file."""
+    part, _, what = name.rpartition(".")
+    kind = {"": Job, "room": Room, "tightness": Tightness, "vent": Vent, "framing": Framing}[part]
+    return entries(kind)[what]
 
 
 def _plainly(number: float) -> str:
@@ -224,35 +231,7 @@ def _with(options: Sequence[tuple[str, str]], value: float) -> Sequence[tuple[st
 
 
 def _per_length(area: float, system: str) -> float:
-    return round(units.from_si(area, "in2") * units.FOOT if system == "us" else units.from_si(area, "cm2"), 2)
-
-
-#: Field -> (what of the job, quantity, unit of a bare number by system).
-FIELDS = {
-    "room.temperature": ("temperature", "degF", "degC"),
-    "room.relative_humidity": ("relative humidity", "%", "%"),
-    "room.summer_temperature": ("temperature", "degF", "degC"),
-    "room.summer_relative_humidity": ("relative humidity", "%", "%"),
-    "tightness.volume": ("volume", "ft3", "m3"),
-    "tightness.area": ("area", "ft2", "m2"),
-    "tightness.share": ("relative humidity", "%", "%"),
-    "tightness.height": ("length", "ft", "m"),
-    "vent.length": ("length", "ft", "m"),
-    "start_humidity": ("relative humidity", "%", "%"),
-    "framing.share": ("relative humidity", "%", "%"),
-}
-
-#: What a number is called where its name in the job is no plain word.
-_LABELS = {
-    "ach50": "Air changes an hour at 50 Pa",
-    "inlet_area": "The eave opening",
-    "outlet_area": "The ridge opening",
-    "production": "Water made",
-    "years": "The number of years",
-}
-
-
-_Part = TypeVar("_Part", Job, Place, Room, Tightness, Vent)
+    return round(units.from_si(area, "in2/ft" if system == "us" else "cm2/m"), 2)
 
 
 def changed(job: Job, name: str, value: Any, system: str) -> Job:
@@ -262,61 +241,22 @@ def changed(job: Job, name: str, value: Any, system: str) -> Job:
     if name == "vents":
         return dataclasses.replace(job, vent=Vent() if value else None)
     if name == "framed" or name.startswith("framing."):
-        return dataclasses.replace(job, assembly=_framed(job.assembly, name, value))
+        return dataclasses.replace(job, assembly=_framed(job.assembly, name, value, system))
     if name == "slope":
-        return dataclasses.replace(job, assembly=dataclasses.replace(job.assembly, slope=_plain("Slope", value)))
-    if name in ("azimuth", "absorptance", "years"):
-        number = _plain(_called(name), value)
-        return _with_field(job, name, int(number) if name == "years" else number)
-    if name == "design":
-        return dataclasses.replace(job, design=value)
-    if "." not in name:
-        return _with_field(job, name, _read(name, value, system))
-    part, _, what = name.partition(".")
-    old = getattr(job, part)
+        slope = units.checked("Slope", str(value), "slope")
+        return dataclasses.replace(job, assembly=dataclasses.replace(job.assembly, slope=slope))
+    if name == "name":
+        named = str(value).strip()[:LONGEST_NAME]
+        if not named:
+            raise OutOfRange("The roof needs a name.")
+        return dataclasses.replace(job, assembly=dataclasses.replace(job.assembly, name=named))
+    part, _, what = name.rpartition(".")
     if part == "place":
-        return dataclasses.replace(job, place=_place(old, what, value, system))
-    return _with_field(job, part, _with_field(old, what, _one(part, what, value, system)))
-
-
-def _with_field(thing: _Part, name: str, value: Any) -> _Part:
-    """A job, or a part of one, with one field anew; its name is known only as it comes."""
-    changes: dict[str, Any] = {name: value}
-    return dataclasses.replace(thing, **changes)
-
-
-def _one(part: str, what: str, value: Any, system: str) -> Any:
-    name = f"{part}.{what}"
-    if name in FIELDS:
-        return _read(name, value, system)
-    if what in ("kind", "occupancy"):
-        return value
-    number = _plain(_called(what), value)
-    if what == "humidity_class":
-        return int(number)
-    if what in ("inlet_area", "outlet_area"):
-        return units.to_si(number, "in2") / units.FOOT if system == "us" else units.to_si(number, "cm2")
-    if what == "production":
-        return units.to_si(number, "pint/day" if system == "us" else "kg/day")
-    if what == "fresh_air":
-        return units.to_si(number, "cfm" if system == "us" else "m3/h")
-    return number
-
-
-def _read(name: str, value: str, system: str) -> float:
-    quantity, us, si = FIELDS[name]
-    return units.read(value, quantity, us if system == "us" else si)
-
-
-def _called(name: str) -> str:
-    return _LABELS.get(name, name.replace("_", " ").capitalize())
-
-
-def _plain(what: str, value: object) -> float:
-    try:
-        return float(str(value).replace(",", "."))
-    except ValueError:
-        raise OutOfRange(f'{what} must be a number, not "{str(value)[:30]}".') from None
+        return dataclasses.replace(job, place=_place(job.place, what, value, system))
+    taken = {what: _entry(name).taken(value, system)}
+    if not part:
+        return dataclasses.replace(job, **taken)
+    return dataclasses.replace(job, **{part: dataclasses.replace(getattr(job, part), **taken)})
 
 
 def file_place(old: Place, name: str) -> Place:
@@ -337,18 +277,18 @@ def _place(old: Place, what: str, value: str, system: str) -> Place:
             return Place("means", "", tuple(months.temperature), tuple(months.relative_humidity), old.zone)
         return Place(value, "cold" if value == "demo" else "weather.epw", zone=old.zone)
     if what in ("temperature", "relative_humidity"):
-        unit = "%" if what == "relative_humidity" else "degF" if system == "us" else "degC"
+        unit = units.SHOWN[system][what.replace("_", " ")]
         separator = ";" if ";" in value else ","
-        numbers = [
-            _plain("A monthly mean", each) for each in value.replace("\n", separator).split(separator) if each.strip()
-        ]
-        return _with_field(old, what, tuple(units.to_si(each, unit) for each in numbers))
+        typed = [each for each in value.replace("\n", separator).split(separator) if each.strip()]
+        return dataclasses.replace(
+            old, **{what: tuple(units.quantity(each, what.replace("_", " "), unit) for each in typed)}
+        )
     if what == "id" and old.kind != "demo":
         return file_place(old, value)
-    return _with_field(old, what, str(value).strip()[:80])
+    return dataclasses.replace(old, **{what: str(value).strip()[:80]})
 
 
-def _framed(roof: Assembly, name: str, value: Any) -> Assembly:
+def _framed(roof: Assembly, name: str, value: Any, system: str) -> Assembly:
     thick = [layer.name for layer in roof.layers if layer.thickness and not layer.vented]
     main = max(roof.inner_layers, key=lambda layer: layer.thermal_resistance).name
     if name == "framed":
@@ -358,5 +298,5 @@ def _framed(roof: Assembly, name: str, value: Any) -> Assembly:
         raise OutOfRange("This roof counts no framing.")
     if name == "framing.layer":
         return dataclasses.replace(roof, framing=dataclasses.replace(roof.framing, layers=(value,)))
-    share = units.read(value, "relative humidity", "%")
+    share = _entry(name).taken(value, system)
     return dataclasses.replace(roof, framing=dataclasses.replace(roof.framing, share=share))

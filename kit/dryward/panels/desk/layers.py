@@ -172,10 +172,10 @@ def _typed(layer: Layer, what: str, typed: str) -> Layer:
             raise OutOfRange("A layer needs a name.")
         return dataclasses.replace(layer, name=name)
     if what == "thickness":
-        thickness = units.read(typed, "length")
+        thickness = units.quantity(typed, "length")
         return dataclasses.replace(layer, thickness=thickness)
     if what == "resistance":
-        resistance = units.read(typed, "thermal resistance", "R")
+        resistance = units.quantity(typed, "thermal resistance", "R")
         if isinstance(substance, AirSpace):
             own = dataclasses.replace(substance, thermal_resistance=resistance)
         else:
@@ -184,7 +184,7 @@ def _typed(layer: Layer, what: str, typed: str) -> Layer:
                 raise OutOfRange(f"Thermal resistance of {layer.name} is {resistance:g}; it must be above 0 m² K/W.")
             own = dataclasses.replace(material, conductivity=thickness / resistance)
         return dataclasses.replace(layer, substance=library.with_value_of(own, "thermal resistance", _TYPED))
-    level = units.read(typed, "permeance", "perm")
+    level = units.quantity(typed, "permeance", "perm")
     if isinstance(substance, AirSpace):
         own = dataclasses.replace(substance, vapor_permeance=level)
     elif isinstance(substance, Material):
@@ -296,10 +296,10 @@ def own_made(kind: str, typed: Mapping[str, str]) -> Substance:
         return Material(
             id="own-material",
             name=_name(typed["name"]),
-            density=units.read(typed["density"], "density"),
+            density=units.quantity(typed["density"], "density"),
             specific_heat=_SPECIFIC_HEAT,
-            conductivity=units.read(typed["conductivity"], "conductivity"),
-            vapor_permeability=units.read(typed["permeability"], "permeability"),
+            conductivity=units.quantity(typed["conductivity"], "conductivity"),
+            vapor_permeability=units.quantity(typed["permeability"], "permeability"),
             category="own",
             source=source,
             where="-",
@@ -309,10 +309,10 @@ def own_made(kind: str, typed: Mapping[str, str]) -> Substance:
         id="own-membrane", name=_name(typed["film"]), category="own", source=source, where="-", how_read=sheet
     )
     if kind == "cups":
-        dry = units.read(typed["dry"], "permeance", "perm")
+        dry = units.quantity(typed["dry"], "permeance", "perm")
         if not typed["wet"].strip():
             return FixedMembrane(dry, origin)
-        return cup_membrane(dry, units.read(typed["wet"], "permeance", "perm"), origin)
+        return cup_membrane(dry, units.quantity(typed["wet"], "permeance", "perm"), origin)
     points = [_point(each) for each in typed["curve"].split(";") if each.strip()]
     return VariableMembrane([rh for rh, _ in points], [level for _, level in points], origin)
 
@@ -328,4 +328,4 @@ def _point(typed: str) -> tuple[float, float]:
     match = re.fullmatch(r"\s*(\d+(?:[.,]\d+)?)\s*%\s*[:,]?\s*(.+?)\s*", typed)
     if not match:
         raise OutOfRange(f'A point of the curve is written like "30 % 0.5 perm", not "{typed.strip()[:30]}".')
-    return float(match.group(1).replace(",", ".")) / 100, units.read(match.group(2), "permeance", "perm")
+    return float(match.group(1).replace(",", ".")) / 100, units.quantity(match.group(2), "permeance", "perm")
