@@ -16,7 +16,7 @@ from dryward.air import MASS_RATIO, STANDARD_PRESSURE
 from dryward.checks import single, within
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density, orifice_flow, stack_pressure
 from dryward.physics.shape import plain
-from dryward.units import HOUR, KELVIN
+from dryward.units import HOUR, KELVIN, quantity
 
 __all__ = ["Leak", "Brought", "brought", "natural_airflow", "outward_pressure", "orifice_flow", "stack_pressure"]
 __all__ += ["LayerFlow", "layer_flow", "permeance_with_gaps"]
@@ -191,12 +191,12 @@ class Leak:
         >>> round(house.airflow(50.0) * 3600, 9)
         1200.0
         """
-        changes = single("Air changes at 50 Pa", ach50, 0.0, 50.0, "1/h")
-        volume = single("Volume of the house", volume, 0.0, 1e5, "m³", above=True)
-        share = single("Share of the leak", share, 0.0, 1.0, "%")
+        changes = single("Air changes at 50 Pa", quantity(ach50, "air changes at 50 Pa"), 0.0, 50.0, "1/h")
+        volume = single("Volume of the house", quantity(volume, "volume"), 0.0, 1e5, "m³", above=True)
+        share = single("Share of the leak", quantity(share, "share"), 0.0, 1.0, "%")
         exponent = single("Leakage exponent", exponent, 0.5, 1.0)
         at_one = share * changes * volume / HOUR / TEST_PRESSURE**exponent
-        return cls(at_one, exponent, area, long_share, area_share)
+        return cls(at_one, exponent, quantity(area, "area"), long_share, area_share)
 
     @classmethod
     def from_area(cls, leakage_area, reference=4.0, discharge=1.0, exponent=0.65, area=1.0):
