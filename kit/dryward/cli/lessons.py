@@ -106,32 +106,21 @@ def _lessons_folder() -> Path:
 
 
 def _write() -> int:
-    changed = notebooks.write(_lessons_folder())
+    changed = [f"lessons/{name}" for name in notebooks.write(_lessons_folder())]
     before = Path("README.md").read_text("utf-8")
     front_page.write("lessons", notebooks.table())
-    if Path("README.md").read_text("utf-8") != before:
-        changed += ("../README.md",)
-    print(
-        *(f"written: lessons/{name}" for name in changed) if changed else ("All is as the lesson folders say.",),
-        sep="\n",
-    )
+    _tell("written", changed + ["README.md"] * (Path("README.md").read_text("utf-8") != before))
     return 0
 
 
 def _check() -> int:
-    stale = notebooks.stale(_lessons_folder())
-    if notebooks.table() not in Path("README.md").read_text("utf-8"):
-        stale += ("../README.md",)
-    print(
-        *(f"not as the lesson folders say: lessons/{name}" for name in stale)
-        if stale
-        else ("All is as the lesson folders say.",),
-        sep="\n",
-    )
+    stale = [f"lessons/{name}" for name in notebooks.stale(_lessons_folder())]
+    stale += ["README.md"] * (notebooks.table() not in Path("README.md").read_text("utf-8"))
+    _tell("not as the lesson folders say", stale)
     return 1 if stale else 0
 
 
-def _tell(what: str, names: tuple[str, ...]) -> None:
+def _tell(what: str, names: list[str]) -> None:
     for name in names:
         print(f"{what}: {name}")
     if not names:

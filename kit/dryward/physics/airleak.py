@@ -8,6 +8,7 @@ of the air can change.
 """
 
 from dataclasses import dataclass
+from typing import Self
 
 import numpy as np
 
@@ -15,8 +16,14 @@ from dryward import air
 from dryward.air import MASS_RATIO, STANDARD_PRESSURE
 from dryward.checks import single, within
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density, orifice_flow, stack_pressure
+<<<<<<< HEAD
 from dryward.physics.shape import plain
 from dryward.units import HOUR, KELVIN, quantity
+=======
+from dryward.physics.shape import Numeric, plain
+from dryward.units import HOUR, KELVIN
+from dryward.weather import Air
+>>>>>>> 957a3544f840065e2f2d092c75aa801c1b79e4be
 
 __all__ = ["Leak", "Brought", "brought", "natural_airflow", "outward_pressure", "orifice_flow", "stack_pressure"]
 __all__ += ["LayerFlow", "layer_flow", "permeance_with_gaps"]
@@ -28,68 +35,19 @@ TEST_PRESSURE = 50.0
 RATED_DENSITY = float(density(20.0 + KELVIN))
 
 
-def outward_pressure(height, indoor_temperature, outdoor_temperature, suction=0.0):
-    """Pressure on the assembly from indoors: stack, and what else pulls.
-
-    Parameters
-    ----------
-    height : float or array
-        Above the neutral level [m], -1000 to 1000.
-    indoor_temperature, outdoor_temperature : float or array
-        [degC], -100 to 200.
-    suction : float or array
-        Of fans, wind or vents, outward [Pa], -100 to 100.
-
-    Returns
-    -------
-    float or array
-        Indoor minus outdoor, broadcast shape [Pa].
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    Examples
-    --------
-    >>> round(outward_pressure(3.6576, 21.11, -6.67), 1)
-    4.5
-    """
+def outward_pressure(
+    height: Numeric, indoor_temperature: Numeric, outdoor_temperature: Numeric, suction: Numeric = 0.0
+) -> Numeric:
+    """Pressure on the assembly from indoors: stack at a height above the neutral level, and what else pulls outward."""
     pull = within("Suction", suction, -100.0, 100.0, "Pa")
     return stack_pressure(height, indoor_temperature, outdoor_temperature) + pull
 
 
-def natural_airflow(ach50, volume, divisor=20.0):
-    """Mean leak of a house in a season, by the rule of thumb.
+def natural_airflow(ach50: Numeric, volume: float, divisor: float = 20.0) -> Numeric:
+    """Mean leak of a house in a season [m3/s], by the rule of thumb.
 
-    Parameters
-    ----------
-    ach50 : float or array
-        Air changes at 50 Pa [1/h], 0 to 50.
-    volume : float
-        [m3], above 0 to 1e5.
-    divisor : float
-        [-], 10 to 35: smaller for cold, tall and windy.
-
-    Returns
-    -------
-    float or array
-        [m3/s].
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    References
-    ----------
-    Common practice: air changes at 50 Pa over 20, with 12 to 30 by climate,
+    Source: Common practice: air changes at 50 Pa over 20, with 12 to 30 by climate,
     height and shelter.
-
-    Examples
-    --------
-    >>> round(natural_airflow(3.0, 566.3) / 4.719474e-4)  # cfm
-    50
     """
     changes = within("Air changes at 50 Pa", ach50, 0.0, 50.0, "1/h")
     volume = within("Volume of the house", volume, 0.0, 1e5, "m³", above=True)
@@ -149,7 +107,7 @@ class Leak:
     long_share: float = LONG_SHARE
     area_share: float = 1.0
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         put = object.__setattr__
         put(self, "coefficient", single("Leakage coefficient", self.coefficient, 0.0, 100.0, "m³/s"))
         put(self, "exponent", single("Leakage exponent", self.exponent, 0.5, 1.0))
@@ -158,6 +116,7 @@ class Leak:
         put(self, "area_share", single("Share of the area with the leak", self.area_share, 0.01, 1.0, "%"))
 
     @classmethod
+<<<<<<< HEAD
     def from_blower_door(cls, ach50, volume, share=1.0, exponent=0.65, area=1.0, long_share=LONG_SHARE, area_share=1.0):
         """The share of a house's leak that lies in one assembly.
 
@@ -194,213 +153,85 @@ class Leak:
         changes = single("Air changes at 50 Pa", quantity(ach50, "air changes at 50 Pa"), 0.0, 50.0, "1/h")
         volume = single("Volume of the house", quantity(volume, "volume"), 0.0, 1e5, "m³", above=True)
         share = single("Share of the leak", quantity(share, "share"), 0.0, 1.0, "%")
+=======
+    def from_blower_door(
+        cls,
+        ach50: float,
+        volume: float,
+        share: float = 1.0,
+        exponent: float = 0.65,
+        area: float = 1.0,
+        long_share: float = LONG_SHARE,
+        area_share: float = 1.0,
+    ) -> Self:
+        """The share of a house's leak that lies in one assembly."""
+        changes = single("Air changes at 50 Pa", ach50, 0.0, 50.0, "1/h")
+        volume = single("Volume of the house", volume, 0.0, 1e5, "m³", above=True)
+        share = single("Share of the leak", share, 0.0, 1.0, "%")
+>>>>>>> 957a3544f840065e2f2d092c75aa801c1b79e4be
         exponent = single("Leakage exponent", exponent, 0.5, 1.0)
         at_one = share * changes * volume / HOUR / TEST_PRESSURE**exponent
         return cls(at_one, exponent, quantity(area, "area"), long_share, area_share)
 
     @classmethod
-    def from_area(cls, leakage_area, reference=4.0, discharge=1.0, exponent=0.65, area=1.0):
-        """The leak of an effective leakage area: the inverse of `leakage_area`.
-
-        Parameters
-        ----------
-        leakage_area : float
-            [m2], 0 to 10.
-        reference : float
-            Pressure at which the area is rated [Pa], above 0 to 100.
-        discharge : float
-            Discharge coefficient of the rating [-], above 0 to 1.
-        exponent : float
-            [-], 0.5 to 1.
-        area : float
-            Of the assembly [m2], above 0 to 1e5.
-
-        Returns
-        -------
-        Leak
-
-        Raises
-        ------
-        OutOfRange
-            Outside a range.
-
-        Examples
-        --------
-        >>> round(Leak.from_area(0.025).leakage_area(), 6)
-        0.025
-        """
+    def from_area(
+        cls,
+        leakage_area: float,
+        reference: float = 4.0,
+        discharge: float = 1.0,
+        exponent: float = 0.65,
+        area: float = 1.0,
+    ) -> Self:
+        """The leak of an effective leakage area: the inverse of `leakage_area`."""
         size = single("Leakage area", leakage_area, 0.0, 10.0, "m²")
         reference = single("Reference pressure", reference, 0.0, 100.0, "Pa", above=True)
         flow = orifice_flow(reference, size, discharge, RATED_DENSITY)
         exponent = single("Leakage exponent", exponent, 0.5, 1.0)
         return cls(flow / reference**exponent, exponent, area)
 
-    def airflow(self, pressure):
-        """Air through the leak; it has the sign of the pressure.
-
-        Parameters
-        ----------
-        pressure : float or array
-            Indoor minus outdoor [Pa], -1000 to 1000.
-
-        Returns
-        -------
-        float or array
-            Outward flow, same shape [m3/s].
-
-        Raises
-        ------
-        OutOfRange
-            Outside the range.
-        """
+    def airflow(self, pressure: Numeric) -> Numeric:
+        """Air through the leak; it has the sign of the pressure."""
         push = within("Pressure", pressure, -1000.0, 1000.0, "Pa")
         flow = np.sign(push) * self.coefficient * np.abs(push) ** self.exponent
         return plain(flow)
 
-    def leakage_area(self, reference=4.0, discharge=1.0):
-        """The sharp-edged hole that would leak as much at one pressure.
+    def leakage_area(self, reference: float = 4.0, discharge: float = 1.0) -> float:
+        """The sharp-edged hole that would leak as much at one pressure [m2].
 
-        Parameters
-        ----------
-        reference : float
-            [Pa], above 0 to 100: 4 for the effective leakage area, 10 for
-            the equivalent one.
-        discharge : float
-            Discharge coefficient of the hole [-], above 0 to 1: 1 for the
-            effective, 0.611 for the equivalent leakage area.
-
-        Returns
-        -------
-        float
-            [m2].
-
-        Raises
-        ------
-        OutOfRange
-            Outside a range.
-
-        References
-        ----------
-        ASTM E779 and CGSB 149.10 give the two references (from memory).
-
-        Examples
-        --------
-        >>> house = Leak.from_blower_door(3.0, 400.0)
-        >>> round(house.leakage_area() * 1e4, 1)  # cm2
-        250.4
+        The effective leakage area: at 4 Pa with a discharge coefficient of 1; the equivalent one: at 10 Pa with 0.611.
+        Source: ASTM E779 and CGSB 149.10 give the two references (from memory).
         """
         reference = within("Reference pressure", reference, 0.0, 100.0, "Pa", above=True)
         return self.airflow(reference) / orifice_flow(reference, 1.0, discharge, RATED_DENSITY)
 
-    def changes_at_50(self, volume):
-        """Air changes of a house of this volume at 50 Pa [1/h].
-
-        Parameters
-        ----------
-        volume : float
-            [m3], above 0 to 1e5.
-
-        Returns
-        -------
-        float
-
-        Raises
-        ------
-        OutOfRange
-            Outside the range.
-        """
+    def changes_at_50(self, volume: float) -> float:
+        """Air changes of a house of this volume at 50 Pa [1/h]."""
         volume = within("Volume of the house", volume, 0.0, 1e5, "m³", above=True)
         return self.airflow(TEST_PRESSURE) * HOUR / volume
 
-    def moisture(self, pressure, indoor, plane_temperature):
-        """Vapor that the leak brings to each square meter of the assembly, and what its seeping part leaves there.
-
-        Parameters
-        ----------
-        pressure : float or array
-            Indoor minus outdoor [Pa], -1000 to 1000; nothing comes out below 0.
-        indoor : weather.Air
-            Room air.
-        plane_temperature : float or array
-            Of the cold plane that the air meets [degC], -100 to 200.
-
-        Returns
-        -------
-        Brought
-            Over the area [kg/(s m2)].
-
-        Raises
-        ------
-        OutOfRange
-            Outside a range.
-
-        Examples
-        --------
-        >>> from dryward.weather import Air
-        >>> leak = Leak.from_blower_door(3.0, 566.3, 0.2, area=55.74)
-        >>> round(leak.moisture(4.0, Air(21.11, 0.4), -6.67).excess * 86400e3)  # g/m2 day
-        137
-        """
+    def moisture(self, pressure: Numeric, indoor: Air, plane_temperature: Numeric) -> "Brought":
+        """Vapor that the leak brings to each square meter of the assembly, and what its seeping part leaves there."""
         outward = np.maximum(self.airflow(pressure), 0.0) / (self.area * self.area_share)
         return brought(plain(outward), indoor, plane_temperature, self.long_share)
 
 
 @dataclass(frozen=True)
 class Brought:
-    """Water that leaking air brings: what `brought` gives.
+    """Water that leaking air brings: what `brought` gives."""
 
-    Attributes
-    ----------
-    carried : float or array
-        All vapor in the air [kg/s].
-    excess : float or array
-        What it can no longer carry at the temperature of the plane: the most
-        that could stay, if all of it cooled there [kg/s].
-    stays : float or array
-        What does stay: the excess of the part that seeps [kg/s].
-    """
-
-    carried: float
-    excess: float
-    stays: float
+    carried: Numeric  # all vapor in the air [kg/s]
+    #: What it can no longer carry at the temperature of the plane [kg/s]: the most that could stay if all cooled.
+    excess: Numeric
+    stays: Numeric  # what does stay: the excess of the part that seeps [kg/s]
 
 
-def brought(flow, indoor, plane_temperature, long_share=1.0):
+def brought(flow: Numeric, indoor: Air, plane_temperature: Numeric, long_share: float = 1.0) -> Brought:
     """Vapor that leaking room air carries past a cold plane, and what stays behind.
 
-    Parameters
-    ----------
-    flow : float or array
-        Room air that leaks outward [m3/s], 0 to 1000.
-    indoor : weather.Air
-        Room air.
-    plane_temperature : float or array
-        Of the cold plane that the air meets [degC], -100 to 200.
-    long_share : float, optional
-        The part that seeps, comes to the temperature of the plane and leaves
-        saturated [-], 0 to 1; the rest goes by warm and leaves nothing.
-
-    Returns
-    -------
-    Brought
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    Notes
-    -----
-    Mass of dry air times the difference of humidity ratio: no cooling of the
-    air can change either.  That the plane is warmed by the air is left out.
-
-    Examples
-    --------
-    >>> from dryward.weather import Air
-    >>> from dryward.physics.moving_air import orifice_flow
-    >>> hole = orifice_flow(1.0, 6.4516e-4)  # one square inch at 1 Pa
-    >>> round(brought(hole, Air(21.11, 0.4), -6.67).excess * 86400 * 150)  # kg in 150 days
-    31
+    `long_share` of the air seeps, comes to the temperature of the plane and
+    leaves saturated; the rest goes by warm and leaves nothing.  Mass of dry
+    air times the difference of humidity ratio: no cooling of the air can
+    change either.  That the plane is warmed by the air is left out.
     """
     flow = within("Leaking air", flow, 0.0, 1000.0, "m³/s")
     share = within("Long share of the leak", long_share, 0.0, 1.0, "%")
@@ -413,62 +244,29 @@ def brought(flow, indoor, plane_temperature, long_share=1.0):
 
 @dataclass(frozen=True)
 class LayerFlow:
-    """Heat and vapor through a layer: what `layer_flow` gives.
+    """Heat and vapor through a layer: what `layer_flow` gives."""
 
-    Attributes
-    ----------
-    heat : float or array
-        Outward, with the heat that the air carries above 0 degC [W/m2].
-    vapor : float or array
-        Outward, with the vapor that the air carries [kg/(s m2)].
-    """
-
-    heat: float
-    vapor: float
+    heat: Numeric  # outward, with the heat that the air carries above 0 degC [W/m2]
+    vapor: Numeric  # outward, with the vapor that the air carries [kg/(s m2)]
 
 
-def layer_flow(air_flow, conductance, permeance, inner, outer, pressure=STANDARD_PRESSURE):
-    """Heat and vapor through a layer that air moves through.
+def layer_flow(
+    air_flow: Numeric,
+    conductance: Numeric,
+    permeance: Numeric,
+    inner: tuple[float, float],
+    outer: tuple[float, float],
+    pressure: float = STANDARD_PRESSURE,
+) -> LayerFlow:
+    """Heat and vapor through a layer that air moves through; `inner`, `outer`: temperature and vapor pressure there.
 
-    Parameters
-    ----------
-    air_flow : float or array
-        Dry air, outward [kg/(s m2)], -1 to 1.
-    conductance : float or array
-        Thermal conductance of the layer [W/(m2 K)], above 0 to 1e6.
-    permeance : float or array
-        Vapor permeance of the layer [kg/(s m2 Pa)], above 0 to 1.
-    inner, outer : tuple
-        (temperature [degC], vapor pressure [Pa]) at the two faces.
-    pressure : float
-        Air pressure [Pa], 10 000 to 200 000.
-
-    Returns
-    -------
-    LayerFlow
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    Notes
-    -----
     Steady state, closed form: with P = c m / conductance the heat is
     c m (T1 + (T1 - T2)/(e^P - 1)), and the vapor likewise, with the mass
     ratio over the pressure in place of c.  The humidity ratio is taken as
     proportional to the vapor pressure.  Without air it is plain conduction
     and diffusion.
 
-    References
-    ----------
-    ÖNORM B 8110-2:2020, as quoted in course notes.
-
-    Examples
-    --------
-    >>> flow = layer_flow(1e-4, 0.175, 1e-9, (20.0, 1168.476), (-5.0, 320.945))
-    >>> round(flow.heat, 3)
-    5.249
+    Source: ÖNORM B 8110-2:2020, as quoted in course notes.
     """
     flow = within("Air through the layer", air_flow, -1.0, 1.0, "kg/(s m²)")
     conductance = within("Thermal conductance", conductance, 0.0, 1e6, "W/(m² K)", above=True)
@@ -481,7 +279,7 @@ def layer_flow(air_flow, conductance, permeance, inner, outer, pressure=STANDARD
     return LayerFlow(heat, vapor)
 
 
-def _carried_and_conducted(carried, conductance, inner, outer):
+def _carried_and_conducted(carried: Numeric, conductance: Numeric, inner: Numeric, outer: Numeric) -> Numeric:
     ratio = carried / conductance
     # P/(e^P - 1) is 1 - P/2 near zero, where the fraction itself is 0/0.
     small = np.abs(ratio) < 1e-9
@@ -492,37 +290,11 @@ def _carried_and_conducted(carried, conductance, inner, outer):
     return plain(flux)
 
 
-def permeance_with_gaps(film, beside, gap_share):
-    """Permeance of a film with gaps, together with the layers in line with it.
+def permeance_with_gaps(film: Numeric, beside: Numeric, gap_share: Numeric) -> Numeric:
+    """Permeance of a film with gaps in a part of its area, together with the layers in line with it.
 
-    Parameters
-    ----------
-    film : float or array
-        Permeance of the whole film [kg/(s m2 Pa)], 0 to 1.
-    beside : float or array
-        Of all that stands in line with it, gap or not [kg/(s m2 Pa)], above 0 to 1.
-    gap_share : float or array
-        Part of the area without film [-], 0 to 1.
-
-    Returns
-    -------
-    float or array
-        By area, broadcast shape [kg/(s m2 Pa)].
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    Notes
-    -----
     Diffusion only: areas count.  Air through the same gaps is another
     matter, and usually the larger one.
-
-    Examples
-    --------
-    >>> round(permeance_with_gaps(0.1e-10, 5.96e-10, 0.1) * 1e10, 2)  # from 5.96: still 88.5 % less
-    0.68
     """
     film = within("Permeance of the film", film, 0.0, 1.0, "kg/(s m² Pa)")
     open_way = within("Permeance in line with the film", beside, 0.0, 1.0, "kg/(s m² Pa)", above=True)

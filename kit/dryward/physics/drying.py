@@ -1,15 +1,19 @@
 """Which way a wet layer dries, and how fast."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
 from dryward import air
+from dryward.building import Assembly
 from dryward.checks import OutOfRange, within
 from dryward.exhibit import Exhibit, one_line
-from dryward.physics.nodes import nodes_of
+from dryward.physics.nodes import Nodes, nodes_of
+from dryward.physics.shape import Floats, Ints
 from dryward.physics.vapor_line import settle, tight_line
 from dryward.units import show
+from dryward.weather import Air
 
 
 @dataclass(frozen=True)
@@ -29,7 +33,7 @@ class Drying(Exhibit):
     outward: float
     temperature: float
 
-    def __repr__(self):
+    def __repr__(self) -> str:
         told = [show(each, "vapor flux", "us") if np.isfinite(each) else "no limit" for each in (
             self.inward, self.outward)]  # fmt: skip
         return one_line(
@@ -37,12 +41,12 @@ class Drying(Exhibit):
         )
 
     @property
-    def total(self):
+    def total(self) -> float:
         """Both ways together [kg/(s m2)]."""
         return self.inward + self.outward
 
     @property
-    def share_outward(self):
+    def share_outward(self) -> float:
         """Part of the drying that goes outward [-]; nan when nothing dries."""
         gone_in, gone_out = max(self.inward, 0.0), max(self.outward, 0.0)
         if np.isinf(gone_in) != np.isinf(gone_out):
@@ -50,7 +54,7 @@ class Drying(Exhibit):
         return gone_out / (gone_in + gone_out) if gone_in + gone_out > 0 else float("nan")
 
 
-def rates(assembly, wet_layer, indoor, outdoor, relative_humidity=1.0):
+def rates(assembly: Assembly, wet_layer: str, indoor: Air, outdoor: Air, relative_humidity: float = 1.0) -> Drying:
     """Drying of one layer held at a relative humidity, to each side.
 
     Parameters
@@ -107,35 +111,36 @@ def rates(assembly, wet_layer, indoor, outdoor, relative_humidity=1.0):
     return Drying(inward, outward, float(0.5 * (temperature[inner] + temperature[outer])))
 
 
-def _leaving(nodes, ceiling, way, start, end):
+def _leaving(nodes: Nodes, ceiling: list[float], way: Sequence[int], start: float, end: float) -> float:
     """Flux that reaches the air at the end of a way over the nodes."""
-    way = list(way)
     ahead = 1 if way[-1] >= way[0] else -1
     pieces = {k: nodes.vapor[min(k, k + ahead)] for k in way[:-1]}
     top = [ceiling[k] for k in way]
     dependent = [a for a in nodes.humidity_dependent if min(way) <= a.first and a.last <= max(way)]
-    kept = {}
+    z: list[float] = []
+    p: list[float] = []
+    vertices: list[int] = []
 
-    def line():
+    def line() -> None:
+        nonlocal z, p, vertices
         z = [0.0]
         for k in way[:-1]:
             z.append(z[-1] + pieces[k])
-        kept["line"] = (z, *tight_line(z, top, start, end))
+        p, vertices = tight_line(z, top, start, end)
 
-    def solve(mean, _):
+    def solve(mean: Floats, _: Ints) -> Floats:
         for layer, rh in zip(dependent, mean[0], strict=True):
             each = 1.0 / (float(layer.permeance(float(rh))) * (layer.last - layer.first))
             for node in range(layer.first, layer.last):
                 pieces[node if ahead == 1 else node + 1] = each
         line()
-        p = dict(zip(way, kept["line"][1], strict=True))
-        return np.array([[0.5 * (p[a.first] / ceiling[a.first] + p[a.last] / ceiling[a.last]) for a in dependent]])
+        at = dict(zip(way, p, strict=True))
+        return np.array([[0.5 * (at[a.first] / ceiling[a.first] + at[a.last] / ceiling[a.last]) for a in dependent]])
 
     if dependent:
         settle(solve, len(dependent), [nodes.names[a.place] for a in dependent], np.full((1, len(dependent)), 0.5))
     else:
         line()
-    z, p, vertices = kept["line"]
     a, b = vertices[-2], vertices[-1]
     if z[b] <= z[a]:
         return float("inf") if p[a] > p[b] else (0.0 if p[a] == p[b] else float("-inf"))

@@ -1,14 +1,23 @@
 """The state along a slider: where the assembly is dry, damp or wet, with all else as it is."""
 
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from itertools import groupby
+from typing import Any
 
 import numpy as np
+from numpy.typing import ArrayLike, NDArray
 
-from dryward.checks import UnknownName
+from dryward.building import Assembly
+from dryward.checks import UnknownName, of_kind
 from dryward.exhibit import Exhibit, one_line
-from dryward.physics.steady import sweep
+from dryward.physics.airleak import Leak
+from dryward.physics.hourly import AirFlow, batch, varied
+from dryward.physics.nodes import nodes_of
+from dryward.physics.shape import Floats, Numeric, Room
+from dryward.physics.steady import sweep, variables
 from dryward.verdict import DRY, of_year, states_of_sweep
+from dryward.weather import Air, HourlyWeather
 
 #: The quantity of a variable, by how its name ends.
 _QUANTITIES = {
@@ -40,10 +49,10 @@ class Range(Exhibit):
     """
 
     variable: str
-    values: np.ndarray
-    states: np.ndarray
+    values: Floats
+    states: NDArray[np.object_]
 
-    def __repr__(self):
+    def __repr__(self) -> str:
         runs = []
         for state, pairs in groupby(zip(self.states, self.values, strict=True), key=lambda pair: pair[0]):
             values = [value for _, value in pairs]
@@ -55,19 +64,19 @@ class Range(Exhibit):
         """The quantity of what was varied, as in `quantity_of`."""
         return quantity_of(self.variable)
 
-    def __iter__(self):
+    def __iter__(self) -> Iterator[str]:
         return iter(self.states)
 
-    def __len__(self):
+    def __len__(self) -> int:
         return len(self.states)
 
     @property
-    def holds(self):
+    def holds(self) -> NDArray[np.bool_]:
         """Where it is dry: an array of booleans."""
         return self.states == DRY
 
     @property
-    def spans(self):
+    def spans(self) -> tuple[tuple[float, float], ...]:
         """Stretches ((first value, last value), ...) where it is dry."""
         edges = np.flatnonzero(np.diff(np.concatenate(([0], self.holds.astype(int), [0]))))
         return tuple(
@@ -76,8 +85,18 @@ class Range(Exhibit):
 
 
 def dry_range(
-    assembly, indoor, outdoor, variable, values, *, weather=None, leak=None, found=None, workers=None, **options
-):
+    assembly: Assembly,
+    indoor: Room,
+    outdoor: Air,
+    variable: str,
+    values: ArrayLike,
+    *,
+    weather: HourlyWeather | None = None,
+    leak: Leak | AirFlow | None = None,
+    found: Callable[[int, str], object] | None = None,
+    workers: int | None = None,
+    **options: Any,
+) -> Range:
     """The state along one variable.
 
     Parameters
@@ -128,73 +147,49 @@ def dry_range(
     ['dry', 'wet']
     """
     if weather is None:
-        return dry_ranges(assembly, indoor, outdoor, {variable: values})[variable]
-    from dryward.physics.hourly import batch, varied
-
-    values = np.atleast_1d(np.asarray(values, dtype=float))
+        steady = of_kind("The room", indoor, Air, "one air, where no weather is given")
+        return dry_ranges(assembly, steady, outdoor, {variable: values})[variable]
+    asked = np.atleast_1d(np.asarray(values, dtype=float))
     options = {**options, "leak": leak}
     if "years" not in options and "hours" not in options:
         options |= UNTIL_IT_REPEATS
     cases = []
-    for value in values:
+    for value in asked:
         built, room, rest = varied(assembly, indoor, options, variable, float(value))
         cases.append((built, weather, room, rest))
     states = batch(cases, lambda run: of_year(run).state, found, workers)
-    return Range(variable, values, np.array(states, dtype=object))
+    return Range(variable, asked, np.array(states, dtype=object))
 
 
 #: How many years are run where nothing else is said.
 UNTIL_IT_REPEATS = {"years": 5, "until_it_repeats": True}
 
 
-def dry_ranges(assembly, indoor, outdoor, variables):
+def dry_ranges(
+    assembly: Assembly, indoor: Air, outdoor: Air, variables: Mapping[str, ArrayLike | Mapping[str, ArrayLike]]
+) -> dict[str, Range]:
     """The steady state along several variables in one go, each varied alone.
 
-    Parameters
-    ----------
-    assembly, indoor, outdoor
-        As in `dry_range`.
-    variables : dict
-        Keyword of `steady.sweep` -> values in SI; or a label -> dict of
-        keywords -> values, for a choice that changes several at once.
-
-    Returns
-    -------
-    dict
-        Keyword or label -> Range.
-
-    Raises
-    ------
-    UnknownName, OutOfRange
-        As in `dry_range`.
-
-    Examples
-    --------
-    >>> from dryward.building import Assembly, Layer, Material
-    >>> from dryward.weather import Air
-    >>> board = Material("board", "board", 640, 1090, 0.16, 5e-11)
-    >>> wall = Assembly("wall", [Layer(board, 0.016)])
-    >>> found = dry_ranges(wall, Air(20, 0.3), Air(10, 0.8), {"outdoor_temperature": [-40, 15]})
-    >>> found["outdoor_temperature"].states.tolist()
-    ['wet', 'dry']
+    A keyword of `steady.sweep` -> its values; or a label -> keywords -> values,
+    for a choice that changes several at once.
     """
     now = _now(assembly, indoor, outdoor)
     blocks = []
     for label, values in variables.items():
-        block = values if isinstance(values, dict) else {label: values}
+        block = values if isinstance(values, Mapping) else {label: values}
         blocks.append((label, {name: np.atleast_1d(np.asarray(v, dtype=float)) for name, v in block.items()}))
-    varied = {name for _, block in blocks for name in block}
+    every = {name for _, block in blocks for name in block}
     # One stacked sweep: a row for every value of every variable, all others
-    # as they are now.  A layer that answers to humidity cannot be one of
+    # as they are now.  A layer that depends on humidity cannot be one of
     # "as now" by a number, so its rows run in a sweep of their own.
-    alone = [b for b in blocks if any(_answers(assembly, name) for name in b[1])]
-    found = {}
+    alone = [b for b in blocks if any(_depends_on_humidity(assembly, name) for name in b[1])]
+    found: dict[str, Range] = {}
     for group in [[b for b in blocks if b not in alone], *[[b] for b in alone]]:
         if not group:
             continue
-        names = [name for name in varied if any(name in block for _, block in group)]
+        names = [name for name in every if any(name in block for _, block in group)]
         sizes = [len(next(iter(block.values()))) for _, block in group]
-        columns = {name: np.full(sum(sizes), now(name)) for name in names}
+        columns: dict[str, Any] = {name: np.full(sum(sizes), now(name)) for name in names}
         row = 0
         for (_, block), size in zip(group, sizes, strict=True):
             for name, values in block.items():
@@ -208,29 +203,25 @@ def dry_ranges(assembly, indoor, outdoor, variables):
     return found
 
 
-def _find(assembly, name):
-    from dryward.physics.steady import variables
-
+def _find(assembly: Assembly, name: str) -> tuple[str | None, str]:
     known = variables(assembly)
     if name not in known:
         raise UnknownName("thing to vary", name, known)
     return known[name]
 
 
-def _answers(assembly, name):
+def _depends_on_humidity(assembly: Assembly, name: str) -> bool:
     layer, what = _find(assembly, name)
     if layer is None or what != "permeance":
         return False
-    from dryward.physics.nodes import nodes_of
-
     nodes = nodes_of(assembly)
     return any(nodes.names[a.place] == layer for a in nodes.humidity_dependent)
 
 
-def _now(assembly, indoor, outdoor):
+def _now(assembly: Assembly, indoor: Air, outdoor: Air) -> Callable[[str], Numeric]:
     """The present value of a variable."""
 
-    def value(name):
+    def value(name: str) -> Numeric:
         layer, what = _find(assembly, name)
         if layer is None:
             side, _, quantity = what.partition("_")

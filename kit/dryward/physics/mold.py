@@ -9,9 +9,10 @@ no test of a real surface, and none of health.
 import math
 
 import numpy as np
+from numpy.typing import NDArray
 
 from dryward.checks import OutOfRange, within
-from dryward.physics.shape import plain
+from dryward.physics.shape import Floats, Numeric, plain
 from dryward.units import DAY, HOUR
 from dryward.verdict.surfaces import (
     COLDEST_GROWTH,
@@ -35,153 +36,59 @@ __all__ = [
 ]
 
 
-def _weeks(temperature, relative_humidity, powers, start, wood, sawn):
+def _weeks(
+    temperature: Numeric,
+    relative_humidity: Numeric,
+    powers: tuple[float, float],
+    start: float,
+    wood: float,
+    sawn: float,
+) -> Numeric:
     t = within("Surface temperature", temperature, COLDEST_GROWTH, WARMEST_GROWTH, "°C", above=True)
     rh = within("Relative humidity", relative_humidity, 0.0, 1.0, "%", above=True) * 100.0
     return np.exp(-powers[0] * np.log(t) - powers[1] * np.log(rh) + wood + sawn + start)
 
 
-def _species(species):
+def _species(species: str) -> float:
     if species not in ("pine", "spruce"):
         raise OutOfRange(f'The wood is "pine" or "spruce", not "{str(species)[:40]}".')
     return 1.0 if species == "spruce" else 0.0
 
 
-def weeks_to_start(temperature, relative_humidity, species="pine", kiln_dried=False):
+def weeks_to_start(
+    temperature: Numeric, relative_humidity: Numeric, species: str = "pine", kiln_dried: bool = False
+) -> Numeric:
     """Weeks of steady air until the index reaches 1.
 
-    Parameters
-    ----------
-    temperature : float or array
-        [degC], above 0 to 50.
-    relative_humidity : float or array
-        [-], above 0 to 1; meant above the critical humidity.
-    species : {"pine", "spruce"}
-    kiln_dried : bool
-        Whether the surface is as it left the kiln, not sawn after it.
-
-    Returns
-    -------
-    float or array
-        Broadcast shape [weeks].
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range, or for another wood.
-
-    References
-    ----------
-    Hukka and Viitanen 1999, as quoted in Austrian course notes.
-
-    Examples
-    --------
-    >>> round(float(weeks_to_start(20.0, 0.9)), 3)
-    4.202
+    Source: Hukka and Viitanen 1999, as quoted in Austrian course notes.
     """
     w, sq = _species(species), 1.0 if kiln_dried else 0.0
     return _weeks(temperature, relative_humidity, (0.68, 13.9), 66.02, 0.14 * w, -0.33 * sq)
 
 
-def weeks_to_sight(temperature, relative_humidity, species="pine"):
+def weeks_to_sight(temperature: Numeric, relative_humidity: Numeric, species: str = "pine") -> Numeric:
     """Weeks of steady air until the index reaches 3, mold that the eye sees.
 
-    Parameters
-    ----------
-    temperature : float or array
-        [degC], above 0 to 50.
-    relative_humidity : float or array
-        [-], above 0 to 1; meant above the critical humidity.
-    species : {"pine", "spruce"}
-
-    Returns
-    -------
-    float or array
-        Broadcast shape [weeks].
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range, or for another wood.
-
-    References
-    ----------
-    Hukka and Viitanen 1999, as quoted in Austrian course notes.
-
-    Examples
-    --------
-    >>> round(float(weeks_to_sight(20.0, 0.9)), 3)
-    7.734
+    Source: Hukka and Viitanen 1999, as quoted in Austrian course notes.
     """
     return _weeks(temperature, relative_humidity, (0.74, 12.72), 61.50, 0.06 * _species(species), 0.0)
 
 
-def speed_when_visible(temperature, relative_humidity, species="pine"):
+def speed_when_visible(temperature: Numeric, relative_humidity: Numeric, species: str = "pine") -> Numeric:
     """How many times faster the index grows above 1 than below, on wood.
 
-    Parameters
-    ----------
-    temperature : float or array
-        [degC], above 0 to 50.
-    relative_humidity : float or array
-        [-], above 0 to 1.
-    species : {"pine", "spruce"}
-
-    Returns
-    -------
-    float or array
-        2 / (weeks to sight / weeks to start - 1) [-].
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range, or for another wood.
-
-    References
-    ----------
-    Hukka and Viitanen 1999, as quoted in Austrian course notes.
-
-    Examples
-    --------
-    >>> round(float(speed_when_visible(20.0, 0.9)), 4)
-    2.3796
+    Source: Hukka and Viitanen 1999, as quoted in Austrian course notes.
     """
     start = weeks_to_start(temperature, relative_humidity, species)
     return 2.0 / (weeks_to_sight(temperature, relative_humidity, species) / start - 1.0)
 
 
-def highest_index(temperature, relative_humidity, sensitivity="very sensitive"):
+def highest_index(
+    temperature: Numeric, relative_humidity: Numeric, sensitivity: str | Sensitivity = "very sensitive"
+) -> Numeric:
     """The index that steady air can bring, given time.
 
-    Parameters
-    ----------
-    temperature : float or array
-        [degC], -60 to 95.
-    relative_humidity : float or array
-        [-], 0 to 1.
-    sensitivity : str or Sensitivity
-        A key of `SENSITIVITIES`, or your own.
-
-    Returns
-    -------
-    float or array
-        Broadcast shape [-]: 0 below the critical humidity, 6 at most.
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-    UnknownName
-        For an unknown class.
-
-    References
-    ----------
-    Hukka and Viitanen 1999; Ojanen et al. 2010 for the classes.
-
-    Examples
-    --------
-    >>> round(highest_index(20.0, 0.9), 4)
-    3.995
+    Source: Hukka and Viitanen 1999; Ojanen et al. 2010 for the classes.
     """
     kind = class_of(sensitivity)
     critical = critical_humidity(temperature, kind.lowest_humidity)
@@ -193,27 +100,8 @@ def highest_index(temperature, relative_humidity, sensitivity="very sensitive"):
     return plain(top)
 
 
-def class_of(name):
-    """The class itself, or the one of that name.
-
-    Parameters
-    ----------
-    name : str or Sensitivity
-
-    Returns
-    -------
-    Sensitivity
-
-    Raises
-    ------
-    UnknownName
-        When there is no such class.
-
-    Examples
-    --------
-    >>> class_of(class_of("resistant")).name
-    'resistant'
-    """
+def class_of(name: str | Sensitivity) -> Sensitivity:
+    """The class itself, or the one of that name."""
     return name if isinstance(name, Sensitivity) else sensitivity(name)
 
 
@@ -225,7 +113,13 @@ _APPROACH = 2.3
 _WEEK = 7.0 * DAY
 
 
-def index(temperature, relative_humidity, sensitivity="very sensitive", step=HOUR, start=0.0):
+def index(
+    temperature: Floats,
+    relative_humidity: Floats,
+    sensitivity: str | Sensitivity = "very sensitive",
+    step: float = HOUR,
+    start: float = 0.0,
+) -> Floats:
     """The mold index of a surface through time.
 
     Parameters
@@ -286,7 +180,7 @@ def index(temperature, relative_humidity, sensitivity="very sensitive", step=HOU
     return _march(now, grows, slow, fast, highest_index(t, rh, kind), kind.decline, step / pieces / HOUR, pieces)
 
 
-def _rates(t, rh, kind, grows, step):
+def _rates(t: Floats, rh: Floats, kind: Sensitivity, grows: NDArray[np.bool_], step: float) -> tuple[Floats, Floats]:
     """Growth of the index in a step, below 1 and above it, far from its highest."""
     slow, fast = np.zeros(t.size), np.zeros(t.size)
     if grows.any():
@@ -298,7 +192,16 @@ def _rates(t, rh, kind, grows, step):
     return slow, fast
 
 
-def _march(now, grows, slow, fast, top, decline, hours, pieces):
+def _march(
+    now: float,
+    grows: NDArray[np.bool_],
+    slow: Floats,
+    fast: Floats,
+    top: Floats,
+    decline: float,
+    hours: float,
+    pieces: int,
+) -> Floats:
     """Step by step; plain numbers are faster here than arrays of one."""
     found = np.empty(grows.size)
     early, pause, late = (rate * decline * hours for rate in _DECLINE)

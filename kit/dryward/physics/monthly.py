@@ -7,39 +7,33 @@ that wets: of several, with the one before which least is held.  Left out:
 storage in the materials, air leaks, liquid flow, sun.
 """
 
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 
 import numpy as np
+from numpy.typing import NDArray
 
 from dryward import air
+from dryward.building import Assembly
 from dryward.checks import NotConverged
 from dryward.exhibit import Exhibit, one_line
-from dryward.physics.nodes import face, nodes_of
-from dryward.physics.shape import seal
+from dryward.physics.nodes import Nodes, face, nodes_of
+from dryward.physics.shape import Floats, Ints, Room, Saturation, Side, seal
 from dryward.physics.steady import LEAST_RATE, settled
 from dryward.units import DAY, show
 from dryward.verdict import Verdict, of_months
-from dryward.weather import DAYS
+from dryward.weather import DAYS, Air, MonthlyClimate
 
 
 @dataclass(frozen=True)
 class Plane:
-    """A plane that is wet in some month.
+    """A plane that is wet in some month."""
 
-    Attributes
-    ----------
-    depth : float [m] from the room-side face
-    inner_layer, outer_layer : str
-        What it lies between.
-    node : int
-        Its place in the states of the months.
-    """
-
-    depth: float
-    inner_layer: str
+    depth: float  # from the room-side face
+    inner_layer: str  # what it lies between
     outer_layer: str
-    node: int = 0
+    node: int = 0  # its place in the states of the months
 
 
 @dataclass(frozen=True)
@@ -74,26 +68,26 @@ class Months(Exhibit):
         Of the layers.
     """
 
-    month: tuple
-    planes: tuple
-    condensed: np.ndarray
-    evaporated: np.ndarray
-    held: np.ndarray
-    dried_within: np.ndarray
+    month: tuple[int, ...]
+    planes: tuple[Plane, ...]
+    condensed: Floats
+    evaporated: Floats
+    held: Floats
+    dried_within: NDArray[np.bool_]
     peak: float
     peak_month: int | None
     dries_out: bool
     growth: float
-    assembly: object = field(repr=False)
-    temperature: np.ndarray = field(repr=False)
-    relative_humidity: np.ndarray = field(repr=False)
-    place: np.ndarray = field(repr=False)
-    names: tuple = field(repr=False)
+    assembly: Assembly = field(repr=False)
+    temperature: Floats = field(repr=False)
+    relative_humidity: Floats = field(repr=False)
+    place: Ints = field(repr=False)
+    names: tuple[str, ...] = field(repr=False)
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         seal(self)
 
-    def __repr__(self):
+    def __repr__(self) -> str:
         most = show(self.peak, "area density", "us")
         told = f"{self.verdict.state}, {self.ending}{f', at most {most} held' if self.planes else ''}"
         return one_line("Months", f"{self.assembly.name}: {told}")
@@ -103,17 +97,17 @@ class Months(Exhibit):
         """What it means: dry, damp or wet, see `verdict.of_months`."""
         return of_months(self)
 
-    def face(self, layer, side):
+    def face(self, layer: str, side: Side) -> int:
         """Node at the inside face (0 or "inner") or the outside face (1 or "outer") of a layer."""
         return face(self.place, layer, side, self.names)
 
     @property
-    def left(self):
+    def left(self) -> float:
         """Held at all planes at the end of the first year [kg/m2]."""
         return float(self.held[-1].sum()) if self.planes else 0.0
 
     @property
-    def ending(self):
+    def ending(self) -> str:
         """How the year ends: one of "no wetting", "dries", "holds" and "grows"."""
         if not self.planes:
             return "no wetting"
@@ -122,7 +116,7 @@ class Months(Exhibit):
         return "grows" if self.growth > 1e-3 * self.left else "holds"
 
 
-def balance(assembly, climate, indoor, saturation=None):
+def balance(assembly: Assembly, climate: MonthlyClimate, indoor: Room, saturation: Saturation | None = None) -> Months:
     """Wetting and drying over twelve months.
 
     Parameters
@@ -166,56 +160,62 @@ def balance(assembly, climate, indoor, saturation=None):
     months = _Year(assembly, climate, indoor, saturation or air.saturation_vapor_pressure, saturation is not None)
     order = months.order()
     if order is None:
-        nothing, order = np.zeros((12, 0)), tuple(range(12))
+        nothing = np.zeros((12, 0))
         return Months(
             tuple(range(1, 13)), (), nothing, nothing, nothing, nothing.astype(bool), 0.0, None, True, 0.0,
-            *months.begins(order, [{}] * 12),
+            *months.begins(range(12), [{}] * 12),
         )  # fmt: skip
     first = months.run(order, {})
     growth = 0.0
     if sum(first[-1].held.values()) > 0:
         second = months.run(order, first[-1].held)
         growth = sum(second[-1].held.values()) - sum(first[-1].held.values())
-    held = [{}, *(month.held for month in first[:-1])]
+    held: list[dict[int, float]] = [{}, *(month.held for month in first[:-1])]
     return _months(months.nodes, order, first, growth, months.begins(order, held))
 
 
+#: Assembly; temperature and relative humidity at its nodes (12, nodes); place and names of its layers.
+_Beginnings = tuple[Assembly, Floats, Floats, Ints, tuple[str, ...]]
 #: Cuts of a month; each ends with a plane that dried.
 _CUTS = 400
 
 
 @dataclass
 class _Month:
-    condensed: dict
-    evaporated: dict
-    held: dict
-    dried: set
+    """What happened at each wet node in one month [kg/m2]."""
+
+    condensed: dict[int, float]
+    evaporated: dict[int, float]
+    held: dict[int, float]
+    dried: set[int]
 
 
 class _Year:
-    """The twelve steady states of one assembly."""
+    """The twelve steady states of one assembly; `worked_otherwise`: by a saturation formula of the caller's."""
 
-    def __init__(self, assembly, climate, indoor, saturation, worked_otherwise):
+    def __init__(
+        self, assembly: Assembly, climate: MonthlyClimate, indoor: Room, saturation: Saturation, worked_otherwise: bool
+    ) -> None:
         self.assembly, self.nodes = assembly, nodes_of(assembly)
         outdoors = np.asarray(climate.temperature, dtype=float)
-        if hasattr(indoor, "at"):
-            indoors, start = indoor.at(climate)
-        else:
+        if isinstance(indoor, Air):
             indoors = np.full(12, float(indoor.temperature))
             start = saturation(indoors) * indoor.relative_humidity
+        else:
+            indoors, start = indoor.at(climate)
         resistance_to = np.concatenate(((0.0,), np.cumsum(self.nodes.heat)))
         temperature = indoors[:, None] - np.outer(indoors - outdoors, resistance_to / (resistance_to[-1] or 1.0))
         self.temperature, self.ceiling = temperature, saturation(temperature)
         self.start = np.asarray(start, dtype=float)
         self.end = self.ceiling[:, -1] * climate.relative_humidity if worked_otherwise else climate.vapor_pressure
 
-    def rates(self, month, held):
+    def rates(self, month: int, held: Mapping[int, float]) -> dict[int, float]:
         """Rate at each wet node [kg/(s m2)], negative where held water leaves."""
         wet = sorted(held)
         _, (z, p, vertices) = settled(
             self.nodes, self.ceiling[month].tolist(), float(self.start[month]), float(self.end[month]), wet
         )
-        found = {}
+        found: dict[int, float] = {}
         for a, k, b in zip(vertices, vertices[1:], vertices[2:], strict=False):
             if z[k] > z[a] and z[b] > z[k]:
                 rate = (p[a] - p[k]) / (z[k] - z[a]) - (p[k] - p[b]) / (z[b] - z[k])
@@ -223,7 +223,7 @@ class _Year:
                     found[k] = rate
         return found
 
-    def begins(self, order, held):
+    def begins(self, order: Sequence[int], held: Sequence[Mapping[int, float]]) -> _Beginnings:
         """What `Months` says of the state that each month begins with, by what is held then."""
         lines = [
             settled(
@@ -239,7 +239,7 @@ class _Year:
         nodes = self.nodes
         return self.assembly, self.temperature[rows], np.array(lines) / self.ceiling[rows], nodes.place, nodes.names
 
-    def order(self):
+    def order(self) -> tuple[int, ...] | None:
         """Months from the first that wets after a dry one; None when none wets."""
         wets = [any(rate > 0 for rate in self.rates(month, {}).values()) for month in range(12)]
         if not any(wets):
@@ -250,7 +250,7 @@ class _Year:
             first = self._driest_start([m for m in range(12) if wets[m] and not wets[m - 1]])
         return _year_from(first)
 
-    def _driest_start(self, starts):
+    def _driest_start(self, starts: list[int]) -> int:
         """Of the months that wet after one that does not, that with the least held before it.
 
         A mild month in the middle of a winter wets nothing, but what gathered
@@ -263,9 +263,9 @@ class _Year:
         held = {month: sum(now.held.values()) for month, now in zip(order, before, strict=True)}
         return min(starts, key=lambda month: held[(month - 1) % 12])
 
-    def run(self, order, held):
+    def run(self, order: Sequence[int], held: Mapping[int, float]) -> list[_Month]:
         """One year from what is held at its start: node -> kg/m2."""
-        year = []
+        year: list[_Month] = []
         for month in order:
             now = _Month({}, {}, dict(held), set())
             self._pass(month, now)
@@ -273,7 +273,7 @@ class _Year:
             year.append(now)
         return year
 
-    def _pass(self, month, now):
+    def _pass(self, month: int, now: _Month) -> None:
         """One month, cut where a plane gives its last water.
 
         Without the cut, what a plane no longer has would still arrive at the
@@ -299,15 +299,15 @@ class _Year:
         raise NotConverged(f"The twelve months do not settle in month {month + 1} beside the {names[0]}.")
 
 
-def _year_from(first):
+def _year_from(first: int) -> tuple[int, ...]:
     """The twelve months, 0 to 11, in the order that begins with one of them."""
     return tuple((first + k) % 12 for k in range(12))
 
 
-def _months(nodes, order, year, growth, begins):
+def _months(nodes: Nodes, order: Sequence[int], year: list[_Month], growth: float, begins: _Beginnings) -> Months:
     wet = sorted({node for month in year for node in (*month.condensed, *month.evaporated)})
 
-    def table(what):
+    def table(what: str) -> Floats:
         return np.array([[getattr(month, what).get(node, 0.0) for node in wet] for month in year])
 
     held = table("held")
@@ -324,5 +324,9 @@ def _months(nodes, order, year, growth, begins):
         peak_month=order[top] + 1,
         dries_out=bool(total[-1] <= 0),
         growth=float(growth),
-        **dict(zip(("assembly", "temperature", "relative_humidity", "place", "names"), begins, strict=True)),
+        assembly=begins[0],
+        temperature=begins[1],
+        relative_humidity=begins[2],
+        place=begins[3],
+        names=begins[4],
     )

@@ -1,5 +1,6 @@
 """The shapes of results: one number in, one number out; and arrays that stay as they were handed out."""
 
+from collections.abc import Callable
 from typing import Any, Protocol, TypeAlias
 
 import numpy as np
@@ -21,6 +22,10 @@ class RoomRule(Protocol):
 
 
 Room: TypeAlias = Air | RoomRule
+#: Temperature [degC] -> saturation pressure [Pa].
+Saturation: TypeAlias = Callable[[Floats], Floats]
+#: Side of a layer: 0 or "inner" toward the room, 1 or "outer" away from it.
+Side: TypeAlias = int | str
 
 
 def plain(value: Numeric) -> Numeric:

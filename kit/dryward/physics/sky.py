@@ -1,6 +1,8 @@
 """The night sky: how cold it looks from a roof, and how cold a roof gets under it."""
 
+from collections.abc import Callable
 from dataclasses import dataclass
+from typing import Self
 
 import numpy as np
 
@@ -8,8 +10,9 @@ from dryward import air
 from dryward.air import COLDEST
 from dryward.checks import NotConverged, OutOfRange, within
 from dryward.physics.moving_air import film_permeance
-from dryward.physics.shape import plain
+from dryward.physics.shape import Floats, Numeric, plain
 from dryward.units import HOUR, KELVIN, STEFAN_BOLTZMANN
+from dryward.weather import Air
 
 __all__ = [
     "temperature",
@@ -33,40 +36,14 @@ __all__ = [
 _CLOUD = (0.022, -0.0035, 0.00028)
 
 
-def clear_emissivity(dew_point, model="clark-allen", hour=None, pressure=None):
+def clear_emissivity(
+    dew_point: Numeric, model: str = "clark-allen", hour: Numeric | None = None, pressure: Numeric | None = None
+) -> Numeric:
     """Emissivity of a clear sky from the dew point at the ground.
 
-    Parameters
-    ----------
-    dew_point : float or array
-        Over water, as weather services give it [degC], -80 to 40.
-    model : {"clark-allen", "berdahl-martin"}
-    hour : float or array, optional
-        Solar time [h], 0 to 24, for the daily swing of Berdahl and Martin.
-    pressure : float or array, optional
-        Air pressure [Pa], 40 000 to 110 000, for their altitude term.
-
-    Returns
-    -------
-    float or array
-        Broadcast shape [-].
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range; for an unknown model; for an hour or a pressure with
-        Clark and Allen, who have neither.
-
-    References
-    ----------
-    Berdahl and Martin 1984, quoted in a thermography guide; the hour and
+    Source: Berdahl and Martin 1984, quoted in a thermography guide; the hour and
     pressure terms from memory.  Clark and Allen 1978, as an open
     weather-data library has it.
-
-    Examples
-    --------
-    >>> round(clear_emissivity(10.0, "berdahl-martin"), 4), round(clear_emissivity(10.0), 4)
-    (0.7743, 0.8145)
     """
     dew = within("Dew point", dew_point, -80.0, 40.0, "°C")
     if model == "clark-allen":
@@ -85,32 +62,10 @@ def clear_emissivity(dew_point, model="clark-allen", hour=None, pressure=None):
     return plain(emissivity)
 
 
-def cloud_factor(cover):
+def cloud_factor(cover: Numeric) -> Numeric:
     """How many times more a cloudy sky radiates than a clear one.
 
-    Parameters
-    ----------
-    cover : float or array
-        Part of the sky under cloud [-], 0 to 1.
-
-    Returns
-    -------
-    float or array
-        Same shape [-], 1 to 1.15.
-
-    Raises
-    ------
-    OutOfRange
-        Outside the range.
-
-    References
-    ----------
-    Walton 1983, NBSSIR 83-2655, as an open weather-data library has it.
-
-    Examples
-    --------
-    >>> round(cloud_factor(0.5), 5)
-    1.0575
+    Source: Walton 1983, NBSSIR 83-2655, as an open weather-data library has it.
     """
     tenths = within("Cloud cover", cover, 0.0, 1.0, "%") * 10.0
     a, b, c = _CLOUD
@@ -121,7 +76,14 @@ def cloud_factor(cover):
 _SWINBANK = 0.0552
 
 
-def temperature(air_temperature, dew_point, cloud=0.0, model="clark-allen", hour=None, pressure=None):
+def temperature(
+    air_temperature: Numeric,
+    dew_point: Numeric,
+    cloud: Numeric = 0.0,
+    model: str = "clark-allen",
+    hour: Numeric | None = None,
+    pressure: Numeric | None = None,
+) -> Numeric:
     """Temperature of a black sky that would radiate as the real one does.
 
     Parameters
@@ -165,176 +127,51 @@ def temperature(air_temperature, dew_point, cloud=0.0, model="clark-allen", hour
     return plain(emissivity**0.25 * kelvin - KELVIN)
 
 
-def from_long_wave(radiation):
-    """Sky temperature from the measured long-wave radiation of the sky.
-
-    Parameters
-    ----------
-    radiation : float or array
-        From the whole sky on the level [W/m2], 20 to 700.
-
-    Returns
-    -------
-    float or array
-        Same shape [degC].
-
-    Raises
-    ------
-    OutOfRange
-        Outside the range.
-
-    Examples
-    --------
-    >>> round(from_long_wave(341.032), 1)
-    5.3
-    """
+def from_long_wave(radiation: Numeric) -> Numeric:
+    """Sky temperature from the measured long-wave radiation of the sky."""
     flux = within("Long-wave radiation of the sky", radiation, 20.0, 700.0, "W/m²")
     return (flux / STEFAN_BOLTZMANN) ** 0.25 - KELVIN
 
 
-def long_wave(sky_temperature):
-    """Long-wave radiation of the sky on the level: the inverse of `from_long_wave`.
-
-    Parameters
-    ----------
-    sky_temperature : float or array
-        [degC], -150 to 60.
-
-    Returns
-    -------
-    float or array
-        Same shape [W/m2].
-
-    Raises
-    ------
-    OutOfRange
-        Outside the range.
-
-    Examples
-    --------
-    >>> round(from_long_wave(long_wave(-20.0)), 9)
-    -20.0
-    """
+def long_wave(sky_temperature: Numeric) -> Numeric:
+    """Long-wave radiation of the sky on the level: the inverse of `from_long_wave`."""
     kelvin = within("Sky temperature", sky_temperature, -150.0, 60.0, "°C") + KELVIN
     return STEFAN_BOLTZMANN * kelvin**4
 
 
-def by_air_temperature(air_temperature):
+def by_air_temperature(air_temperature: Numeric) -> Numeric:
     """Temperature of a clear sky where the dew point is not known.
 
-    Parameters
-    ----------
-    air_temperature : float or array
-        At the ground [degC], -80 to 60.
-
-    Returns
-    -------
-    float or array
-        Same shape [degC].
-
-    Raises
-    ------
-    OutOfRange
-        Outside the range.
-
-    References
-    ----------
-    Swinbank 1963, as several public files have it.
-
-    Examples
-    --------
-    >>> round(by_air_temperature(20.0), 2)
-    3.91
+    Source: Swinbank 1963, as several public files have it.
     """
     kelvin = within("Air temperature", air_temperature, -80.0, 60.0, "°C") + KELVIN
     return _SWINBANK * kelvin**1.5 - KELVIN
 
 
+#: Steps of Newton's method for a surface.
 _STEPS = 30
 
 
-def view(slope):
-    """Part of the sky that a slope sees; it sees ground in the rest.
-
-    Parameters
-    ----------
-    slope : float or array
-        From the horizontal [degrees], 0 to 90.
-
-    Returns
-    -------
-    float or array
-        Same shape [-].
-
-    Raises
-    ------
-    OutOfRange
-        Outside the range.
-
-    Examples
-    --------
-    >>> round(view(60.0), 9)
-    0.75
-    """
+def view(slope: Numeric) -> Numeric:
+    """Part of the sky that a slope sees; it sees ground in the rest."""
     tilt = np.radians(within("Slope", slope, 0.0, 90.0, "degrees"))
     return plain(0.5 * (1.0 + np.cos(tilt)))
 
 
 def roof_surface(
-    air_temperature,
-    sky_temperature,
-    coefficient=8.0,
-    u_value=0.0,
-    indoor_temperature=20.0,
-    emissivity=0.9,
-    slope=0.0,
-    gain=0.0,
-):
-    """Temperature of a roof surface in balance with sky, air and house.
+    air_temperature: Numeric,
+    sky_temperature: Numeric,
+    coefficient: Numeric = 8.0,
+    u_value: Numeric = 0.0,
+    indoor_temperature: Numeric = 20.0,
+    emissivity: Numeric = 0.9,
+    slope: Numeric = 0.0,
+    gain: Numeric = 0.0,
+) -> Numeric:
+    """Temperature of a roof surface in balance with sky, air and house; what is not sky is ground at air temperature.
 
-    Parameters
-    ----------
-    air_temperature : float or array
-        Outdoors [degC], -100 to 60.
-    sky_temperature : float or array
-        [degC], -150 to 60.
-    coefficient : float or array
-        Convective heat transfer coefficient [W/(m2 K)], 0 to 200; about 3
-        for calm, 8 for a breeze, 20 for wind.
-    u_value : float or array
-        From indoor air to this surface [W/(m2 K)], 0 to 10.
-    indoor_temperature : float or array
-        [degC], -60 to 60.
-    emissivity : float or array
-        Of the surface for long waves [-], 0 to 1.
-    slope : float or array
-        From the horizontal [degrees], 0 to 90; what is not sky is ground at
-        air temperature.
-    gain : float or array
-        Other heat: sun absorbed, frost that forms [W/m2], -2000 to 2000.
-
-    Returns
-    -------
-    float or array
-        Broadcast shape [degC].
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range; when nothing holds the surface (all of coefficient,
-        U and emissivity zero).
-    NotConverged
-        When Newton's method finds no balance.
-
-    Notes
-    -----
     e s (Ts^4 - Tsky^4) + h (Ts - Ta) = U (Ti - Ts) + gain, steady: no heat
     stored in the covering.
-
-    Examples
-    --------
-    >>> round(roof_surface(0.0, -18.0, coefficient=10.0, u_value=0.2), 4)
-    -4.4745
     """
     outdoor = within("Air temperature", air_temperature, COLDEST, 60.0, "°C") + KELVIN
     cold = within("Sky temperature", sky_temperature, -150.0, 60.0, "°C") + KELVIN
@@ -359,99 +196,47 @@ def roof_surface(
 
 #: Heat that frost gives up as it forms from vapor [J/kg], at 0 degC, from memory.
 SUBLIMATION_HEAT = 2.834e6
+#: Chords to find the frost of a step.
 _ROUNDS = 60
 
 
 @dataclass(frozen=True)
 class Night:
-    """A night hour by hour: what `night` gives, each an array over the hours.
+    """A night hour by hour: what `night` gives, each an array over the hours."""
 
-    Attributes
-    ----------
-    hour : array
-        Since sunset [h]; the end of each step.
-    air_temperature, frost_point, sky_temperature : array
-        Of outdoor air, its frost (or dew) point, and of the sky [degC].
-    roof_temperature, underside_temperature : array
-        Top of the covering, and the face that vent air touches [degC].
-    frost : array
-        Frost or dew held under the covering [kg/m2].
-    """
-
-    hour: np.ndarray
-    air_temperature: np.ndarray
-    frost_point: np.ndarray
-    sky_temperature: np.ndarray
-    roof_temperature: np.ndarray
-    underside_temperature: np.ndarray
-    frost: np.ndarray
+    hour: Floats  # since sunset [h]; the end of each step
+    air_temperature: Floats
+    frost_point: Floats  # of outdoor air, or its dew point
+    sky_temperature: Floats
+    roof_temperature: Floats  # top of the covering
+    underside_temperature: Floats  # the face that vent air touches
+    frost: Floats  # frost or dew held under the covering [kg/m2]
 
 
 def night(
-    outdoor,
-    sky_cooling,
-    coefficient=8.0,
-    emissivity=0.9,
-    resistance=0.0,
-    u_value=0.126,
-    indoor_temperature=21.1,
-    under_share=0.4,
-    hours=12,
-    steps_per_hour=4,
-):
-    """A night of steady or changing weather over a vented covering.
+    outdoor: Air,
+    sky_cooling: Numeric,
+    coefficient: float = 8.0,
+    emissivity: float = 0.9,
+    resistance: float = 0.0,
+    u_value: float = 0.126,
+    indoor_temperature: float = 21.1,
+    under_share: float = 0.4,
+    hours: int = 12,
+    steps_per_hour: int = 4,
+) -> Night:
+    """A night of steady or changing weather over a vented covering, one air or one for each step.
 
-    Parameters
-    ----------
-    outdoor : weather.Air
-        Outdoor air: one for the night, or one for each step.
-    sky_cooling : float or array
-        How much colder the sky is than the air [K], 0 to 60; one, or one for
-        each step, such as clouds that come in at midnight.
-    coefficient : float
-        Heat that outdoor air gives the covering, both faces together
-        [W/(m2 K)], 0.5 to 200.
-    emissivity : float
-        Of the covering for long waves [-], 0 to 1.
-    resistance : float
-        Of a layer fixed under the covering [m2 K/W], 0 to 5.
-    u_value : float
-        From indoor air to the vent space [W/(m2 K)], 0 to 10.
-    indoor_temperature : float
-        [degC], -60 to 60.
-    under_share : float
-        Part of the coefficient at the lower face [-], 0.05 to 0.95.
-    hours : int
-        Length of the night [h], 1 to 24.
-    steps_per_hour : int
-        1 to 60.
+    `sky_cooling` is how much colder the sky is than the air; `coefficient` the
+    heat that outdoor air gives both faces together, `under_share` the part of
+    it at the lower face; `resistance` a layer fixed under the covering;
+    `u_value` from indoor air to the vent space.
 
-    Returns
-    -------
-    Night
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range, for a part of an hour or of a step, or when a series
-        is not as long as the night.
-    NotConverged
-        When a step finds no balance.
-
-    Notes
-    -----
     Outdoor air in the vent space keeps its temperature and vapor pressure:
     a well-vented covering.  Vapor comes to the lower face as heat does
     (Lewis).  The covering stores no heat.  Frost warms the face it forms
     on, cools it as it goes, and never falls below none.  The share of 0.4
     at the lower face is an assumption with no source.
-
-    Examples
-    --------
-    >>> from dryward.weather import Air
-    >>> clear = night(Air(-6.667, 0.95), 20.0)
-    >>> bool(clear.frost[-1] > 0.02)
-    True
     """
     count = _whole("Length of the night", hours, 1, 24, "h") * _whole("Steps in each hour", steps_per_hour, 1, 60, "")
     step = HOUR / steps_per_hour
@@ -460,7 +245,8 @@ def night(
     cooling = _series("Sky cooling", within("Sky cooling", sky_cooling, 0.0, 60.0, "K"), count)
     faces = _Covering.checked(coefficient, emissivity, resistance, u_value, indoor_temperature, under_share)
     roof, underside, frost = np.empty(count), np.empty(count), np.empty(count)
-    held, known = 0.0, {}
+    held = 0.0
+    known: dict[tuple[float, float, float], float] = {}
     for now in range(count):
         given = (temperature[now], temperature[now] - cooling[now], pressure[now])
         if given not in known:  # steady weather is worked out once
@@ -481,40 +267,18 @@ def night(
 
 
 def dry_underside(
-    air_temperature,
-    sky_cooling,
-    coefficient=8.0,
-    emissivity=0.9,
-    resistance=0.0,
-    u_value=0.126,
-    indoor_temperature=21.1,
-    under_share=0.4,
-):
+    air_temperature: Numeric,
+    sky_cooling: Numeric,
+    coefficient: Numeric = 8.0,
+    emissivity: Numeric = 0.9,
+    resistance: Numeric = 0.0,
+    u_value: Numeric = 0.126,
+    indoor_temperature: Numeric = 21.1,
+    under_share: Numeric = 0.4,
+) -> Numeric:
     """Lower face of the covering while no frost forms on it.
 
     Frost begins where this is below the frost point of the air.
-
-    Parameters
-    ----------
-    air_temperature : float or array
-        [degC], -100 to 60.
-    sky_cooling, coefficient, emissivity, resistance, u_value, indoor_temperature, under_share
-        As in `night`; each a number or an array.
-
-    Returns
-    -------
-    float or array
-        Broadcast shape [degC].
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    Examples
-    --------
-    >>> round((-6.667 - dry_underside(-6.667, 20.0)) * 1.8, 1)  # degF below the air
-    9.9
     """
     cooling = within("Sky cooling", sky_cooling, 0.0, 60.0, "K")
     faces = _Covering.checked(coefficient, emissivity, resistance, u_value, indoor_temperature, under_share)
@@ -525,15 +289,23 @@ def dry_underside(
 class _Covering:
     """The two faces of a covering between sky, outdoor air and house."""
 
-    upper: float
-    lower: float
-    layer: float
-    through: float
-    indoor: float
-    emissivity: float
+    upper: Numeric  # coefficient of the upper face
+    lower: Numeric
+    layer: Numeric  # resistance between the faces
+    through: Numeric  # U-value of the house below
+    indoor: Numeric
+    emissivity: Numeric
 
     @classmethod
-    def checked(cls, coefficient, emissivity, resistance, u_value, indoor_temperature, under_share):
+    def checked(
+        cls,
+        coefficient: Numeric,
+        emissivity: Numeric,
+        resistance: Numeric,
+        u_value: Numeric,
+        indoor_temperature: Numeric,
+        under_share: Numeric,
+    ) -> Self:
         """A covering from what a caller gives, each within its range."""
         total = within("Heat transfer coefficient", coefficient, 0.5, 200.0, "W/(m² K)")
         share = within("Share of the lower face", under_share, 0.05, 0.95)
@@ -546,7 +318,7 @@ class _Covering:
             emissivity,
         )
 
-    def balance(self, warm, cold, rate):
+    def balance(self, warm: Numeric, cold: Numeric, rate: Numeric) -> tuple[Numeric, Numeric]:
         """Temperatures of both faces while frost forms at a rate."""
         gain = rate * SUBLIMATION_HEAT
         # Air, house and frost act on the lower face; a layer stands between it and the top.
@@ -557,11 +329,11 @@ class _Covering:
         top = roof_surface(mixed, cold, self.upper + joined, emissivity=self.emissivity)
         return top, (top + self.layer * inner * rest) / (1.0 + inner * self.layer)
 
-    def frosting(self, warm, cold, vapor):
+    def frosting(self, warm: Numeric, cold: Numeric, vapor: float) -> float:
         """Rate at which frost forms, or goes as long as there is some [kg/(s m2)]."""
         film = film_permeance(self.lower, warm)
 
-        def left(rate):
+        def left(rate: Numeric) -> float:
             return film * (vapor - air.saturation_vapor_pressure(self.balance(warm, cold, rate)[1])) - rate
 
         # More frost, warmer face, less frost: the rate lies between none and
@@ -569,7 +341,7 @@ class _Covering:
         return _crossing(left, *sorted((0.0, left(0.0))))
 
 
-def _crossing(left, low, high):
+def _crossing(left: Callable[[float], float], low: float, high: float) -> float:
     """Where a falling, nearly straight function is zero: chords, the stale end halved.
 
     Own lines, since the library that has this would weigh on every lesson.
@@ -589,7 +361,7 @@ def _crossing(left, low, high):
     raise NotConverged("The frost of a night was not found: check the air, the sky and the covering.")
 
 
-def _series(what, value, count):
+def _series(what: str, value: Numeric, count: int) -> Floats:
     array = np.asarray(value, dtype=float)
     if array.ndim == 0:
         return np.full(count, float(array))
@@ -598,29 +370,13 @@ def _series(what, value, count):
     return array
 
 
-def _whole(what, value, low, high, unit):
+def _whole(what: str, value: Numeric, low: float, high: float, unit: str) -> int:
     number = within(what, value, low, high, unit)
     if number != int(number):
         raise OutOfRange(f"{what} is {number:g}; it must be a whole number.")
     return int(number)
 
 
-def frost_margin(outdoor):
-    """How far a face may be below outdoor air before that air frosts it.
-
-    Parameters
-    ----------
-    outdoor : weather.Air
-
-    Returns
-    -------
-    float or array
-        Air temperature minus frost point, or dew point [K].
-
-    Examples
-    --------
-    >>> from dryward.weather import Air
-    >>> round(frost_margin(Air(-6.667, 0.9)) * 1.8, 1)  # degF
-    2.2
-    """
+def frost_margin(outdoor: Air) -> Numeric:
+    """How far a face may be below outdoor air before that air frosts it, or dews [K]."""
     return outdoor.temperature - outdoor.dew_point

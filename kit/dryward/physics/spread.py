@@ -5,22 +5,27 @@ once; the runs together make a band.  The range of a property is the one its
 material carries, else one of `USUAL`, which are assumptions.
 """
 
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from typing import Any
 
 import numpy as np
 
-from dryward.building import AirSpace, FixedMembrane, LaminateMembrane, Material, VariableMembrane
-from dryward.building.membranes import HIGHEST
+from dryward.building import AirSpace, Assembly, FixedMembrane, LaminateMembrane, Material, VariableMembrane
+from dryward.building.membranes import HIGHEST, Membrane
 from dryward.checks import OutOfRange, UnknownName, of_kind, within
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak
 from dryward.physics.hourly.air_paths import AirFlow
+from dryward.physics.hourly.result import Hours
 from dryward.physics.hourly.simulate import batch
-from dryward.physics.hourly.vary import changed
+from dryward.physics.hourly.vary import Options, changed
+from dryward.physics.shape import Floats, Numeric, Room
+from dryward.weather import HourlyWeather
 
 #: Factors by which a property may be off where nothing better is known: assumptions.
-USUAL = {
+USUAL: dict[str, tuple[float, float]] = {
     "conductivity": (0.9, 1.1), "permeance": (0.67, 1.5), "sorption": (0.85, 1.15), "leak": (0.5, 2.0),
-    "long share": tuple(each / LONG_SHARE for each in LONG_SHARES),
+    "long share": (LONG_SHARES[0] / LONG_SHARE, LONG_SHARES[1] / LONG_SHARE),
 }  # fmt: skip
 #: Humidity at which the range of a sorption is given [-].
 _SORPTION_AT = 0.8
@@ -28,34 +33,14 @@ _SORPTION_AT = 0.8
 
 @dataclass(frozen=True)
 class Uncertain:
-    """One thing that is not known well.
+    """One thing that is not known well."""
 
-    Parameters
-    ----------
-    layer : str
-        Empty for the leak.
-    what : {"conductivity", "permeance", "sorption", "leak", "long share"}
-        The last: the part of a leak that seeps.
-    low, high : float
-        Factors on the value in hand [-], above 0 to 1000; drawn evenly on a log scale.
+    layer: str  # empty for the leak
+    what: str  # the last: the part of a leak that seeps
+    low: float  # factors on the value in hand [-], above 0 to 1000; drawn evenly on a log scale
+    high: float  # factors on the value in hand [-], above 0 to 1000; drawn evenly on a log scale
 
-    Raises
-    ------
-    UnknownName, OutOfRange
-        For an unknown property, or factors out of range or order.
-
-    Examples
-    --------
-    >>> Uncertain("deck", "permeance", 0.5, 2.0).high
-    2.0
-    """
-
-    layer: str
-    what: str
-    low: float
-    high: float
-
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         if self.what not in USUAL:
             raise UnknownName("uncertain property", self.what, USUAL)
         low = within(f"Least factor on the {self.what}", self.low, 0.0, 1000.0, above=True)
@@ -68,34 +53,22 @@ class Uncertain:
 
 @dataclass(frozen=True, eq=False)
 class Band:
-    """The same quantity from many draws.
+    """The same quantity from many draws."""
 
-    Attributes
-    ----------
-    quantiles : tuple of float
-        [-], 0 to 1.
-    levels : ndarray (quantiles, ...)
-        The quantity at each of them.
-    draws : ndarray (draws, ...)
-        The quantity in each run.
-    factors : ndarray (draws, uncertain)
-        What each run was given [-].
-    uncertain : tuple of Uncertain
-    """
-
-    quantiles: tuple
-    levels: np.ndarray = field(repr=False)
-    draws: np.ndarray = field(repr=False)
-    factors: np.ndarray = field(repr=False)
-    uncertain: tuple
+    quantiles: tuple  # [-], 0 to 1
+    levels: Floats = field(repr=False)  # the quantity at each of them
+    draws: Floats = field(repr=False)  # the quantity in each run
+    factors: Floats = field(repr=False)  # what each run was given [-]
+    uncertain: tuple[Uncertain, ...]
 
     @property
-    def influence(self):
+    def influence(self) -> Floats:
         """Rank correlation of each factor with the mean of the quantity [-], -1 to 1 (uncertain)."""
         size = self.draws.reshape(len(self.draws), -1).mean(axis=1)
 
-        def ranks(values):
-            return np.argsort(np.argsort(values)) - 0.5 * (len(values) - 1)
+        def ranks(values: Floats) -> Floats:
+            places: Floats = np.argsort(np.argsort(values)).astype(float)
+            return places - 0.5 * (len(values) - 1)
 
         target = ranks(size)
         return np.array(
@@ -103,31 +76,13 @@ class Band:
         )
 
 
-def uncertain(assembly, leak=None):
+def uncertain(assembly: Assembly, leak: Leak | AirFlow | None = None) -> tuple[Uncertain, ...]:
     """What is not known well in an assembly.
 
-    Parameters
-    ----------
-    assembly : Assembly
-    leak : Leak or AirFlow, optional
-        A leak is uncertain by a factor of two, and in the part of it that seeps.
-
-    Returns
-    -------
-    tuple of Uncertain
-
-    Notes
-    -----
     The range a library row carries is used where it holds the value in hand;
     elsewhere the factors of `USUAL`, which are assumptions.
-
-    Examples
-    --------
-    >>> from dryward import building
-    >>> "deck" in {each.layer for each in uncertain(building.preset("vented-vault"))}
-    True
     """
-    found = []
+    found: list[Uncertain] = []
     for layer in assembly.layers:
         substance = layer.substance
         if isinstance(substance, AirSpace):
@@ -157,42 +112,20 @@ def uncertain(assembly, leak=None):
     return tuple(found)
 
 
-def _factors(spans, name, value, usual=None):
+def _factors(
+    spans: Mapping[str, tuple[float, float]], name: str, value: float, usual: str | None = None
+) -> tuple[float, float]:
     low, high = spans.get(name, (0.0, 0.0))
     if value > 0 and low <= value <= high and high > 0:
         return max(low / value, 0.05), min(high / value, 20.0)
     return USUAL[usual or name]
 
 
-def factors(things, draws=200, seed=1):
+def factors(things: Sequence[Uncertain], draws: int = 200, seed: int = 1) -> Floats:
     """A Latin hypercube of factors: every stretch of every range is met equally often.
 
-    Parameters
-    ----------
-    things : sequence of Uncertain
-    draws : int
-        2 to 10 000.
-    seed : int
-        The same seed gives the same draws, 0 or more [-].
-
-    Returns
-    -------
-    ndarray (draws, things)
-
-    Raises
-    ------
-    OutOfRange
-        For a number of draws out of range.
-
-    Notes
-    -----
     A shuffle of equal stretches for each thing: a statistics library would
     cost a second and 60 MB of memory for these two lines.
-
-    Examples
-    --------
-    >>> factors([Uncertain("deck", "permeance", 0.5, 2.0)], draws=4).shape
-    (4, 1)
     """
     count = int(within("Draws", draws, 2, 10_000))
     random = np.random.default_rng(seed)
@@ -201,31 +134,10 @@ def factors(things, draws=200, seed=1):
     return np.exp(low + share * (high - low))
 
 
-def drawn(assembly, options, things, values):
-    """An assembly and options with one draw put in.
-
-    Parameters
-    ----------
-    assembly : Assembly
-    options : dict
-        Keywords of `hourly.simulate`.
-    things : sequence of Uncertain
-    values : array
-        A factor for each [-], above 0.
-
-    Returns
-    -------
-    tuple
-        Assembly and options.
-
-    Examples
-    --------
-    >>> from dryward import building
-    >>> vault = building.preset("vented-vault")
-    >>> twice = drawn(vault, {}, [Uncertain("outer layer", "permeance", 1.0, 2.0)], [2.0])[0]
-    >>> round(twice.layer("outer layer").permeance / vault.layer("outer layer").permeance, 9)
-    2.0
-    """
+def drawn(
+    assembly: Assembly, options: Options, things: Sequence[Uncertain], values: Floats
+) -> tuple[Assembly, Options]:
+    """An assembly and options with one draw put in."""
     for thing, factor in zip(things, values, strict=True):
         factor = float(factor)
         if thing.what in ("leak", "long share"):
@@ -240,18 +152,19 @@ def drawn(assembly, options, things, values):
     return assembly, options
 
 
-def _other_leak(leak, what, factor):
+def _other_leak(leak: Leak | AirFlow, what: str, factor: float) -> Leak | AirFlow:
     """A leak so many times as large, or of which so many times as much seeps."""
     if what == "long share":
+        assert leak.long_share is not None, "only a leak has a part that seeps"
         return replace(leak, long_share=min(leak.long_share * factor, 1.0))
     size = "rate" if isinstance(leak, AirFlow) else "coefficient"
     return replace(leak, **{size: getattr(leak, size) * factor})
 
 
-def _scaled(membrane, factor):
+def _scaled(membrane: Membrane, factor: float) -> Membrane:
     """A membrane that lets through so many times as much, its curve as steep as before."""
 
-    def level(permeance):
+    def level(permeance: float) -> float:
         return min(permeance * factor, HIGHEST)
 
     if isinstance(membrane, FixedMembrane):
@@ -259,60 +172,29 @@ def _scaled(membrane, factor):
     if isinstance(membrane, LaminateMembrane):
         sensitive = _scaled(membrane.sensitive, factor)
         return LaminateMembrane(sensitive, level(membrane.backing.level), membrane.turned, membrane.origin)
+    assert isinstance(membrane, VariableMembrane)
     humidity, levels = zip(*membrane.points, strict=True)
     return VariableMembrane(humidity, [level(each) for each in levels], membrane.origin)
 
 
 def spread(
-    assembly, weather, indoor, measure, *, draws=200, seed=1, things=None, quantiles=(0.05, 0.25, 0.5, 0.75, 0.95),
-    found=None, workers=None, **options,
-):  # fmt: skip
+    assembly: Assembly,
+    weather: HourlyWeather,
+    indoor: Room,
+    measure: Callable[[Hours], Numeric],
+    *,
+    draws: int = 200,
+    seed: int = 1,
+    things: Sequence[Uncertain] | None = None,
+    quantiles: Sequence[float] = (0.05, 0.25, 0.5, 0.75, 0.95),
+    found: Callable[[int, Numeric], object] | None = None,
+    workers: int | None = None,
+    **options: Any,
+) -> Band:
     """The same quantity for many draws of the uncertain inputs, as a band.
 
-    Parameters
-    ----------
-    assembly, weather, indoor
-        As in `hourly.simulate`.
-    measure : function
-        From `Hours` to a number or an array, such as
-        ``lambda run: run.layer("deck").moisture_content``.
-    draws : int
-        2 to 10 000.
-    seed : int
-        0 or more [-].
-    things : sequence of Uncertain, optional
-        Otherwise those of `uncertain`.
-    quantiles : sequence of float
-        [-], 0 to 1.
-    found : function, optional
-        Called with (place, measure) as each run ends; False ends it all.
-    workers : int, optional
-        Runs at a time, 1 or more [-]; otherwise one for each core.
-    **options
-        Keywords of `hourly.simulate`.
-
-    Returns
-    -------
-    Band
-
-    Raises
-    ------
-    OutOfRange
-        For draws or quantiles out of range, or nothing uncertain.
-
-    Notes
-    -----
     The band says how far the inputs carry; it knows nothing of a wrong
     detail, a wet start or other weather.
-
-    Examples
-    --------
-    >>> from dryward import building
-    >>> from dryward.weather import Air
-    >>> wall = building.preset("wood-frame-wall")
-    >>> band = spread(wall, Air(0.0, 0.8), Air(20.0, 0.4), lambda run: run.water[-1], draws=8, hours=200)
-    >>> bool(band.levels[0] < band.levels[-1])
-    True
     """
     levels = tuple(float(q) for q in np.atleast_1d(within("Quantile", list(quantiles), 0.0, 1.0)))
     leak = options.get("leak")

@@ -6,19 +6,24 @@ saturation (see `hull`); below 0 degC saturation is over ice.  A vented air
 layer is outdoor air behind a film (ISO 6946, well ventilated).
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
+from typing import Any
 
 import numpy as np
+from numpy.typing import ArrayLike
 
 from dryward import air
+from dryward.building import Assembly
 from dryward.checks import OutOfRange, UnknownName, within
 from dryward.exhibit import Exhibit, one_line
-from dryward.physics.nodes import TIGHT, face, nodes_of
-from dryward.physics.shape import seal
+from dryward.physics.nodes import TIGHT, HumidityDependentLayer, Nodes, face, nodes_of
+from dryward.physics.shape import Floats, Ints, Numeric, Saturation, Side, seal
 from dryward.physics.vapor_line import settle, settle_one, tight_line_through, tight_lines
 from dryward.units import show
 from dryward.verdict import STATES, UNKNOWN, Verdict, of_steady, states_of_sweep
+from dryward.weather import Air
 
 __all__ = ["Profile", "WetPlane", "profile", "Sweep", "sweep"]
 
@@ -79,27 +84,27 @@ class Profile(Exhibit):
     assembly : Assembly
     """
 
-    depth: np.ndarray
-    temperature: np.ndarray
-    vapor_pressure: np.ndarray
-    saturation_vapor_pressure: np.ndarray
-    relative_humidity: np.ndarray
-    vapor_resistance: np.ndarray
-    thermal_resistance: np.ndarray
+    depth: Floats
+    temperature: Floats
+    vapor_pressure: Floats
+    saturation_vapor_pressure: Floats
+    relative_humidity: Floats
+    vapor_resistance: Floats
+    thermal_resistance: Floats
     heat_flux: float
     vapor_flux_in: float
     vapor_flux_out: float
-    wet_planes: tuple
+    wet_planes: tuple[WetPlane, ...]
     dew_point_depth: float | None
-    permeance: dict
-    place: np.ndarray
-    names: tuple
-    assembly: object = field(repr=False)
+    permeance: dict[str, float]
+    place: Ints
+    names: tuple[str, ...]
+    assembly: Assembly = field(repr=False)
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         seal(self)
 
-    def __repr__(self):
+    def __repr__(self) -> str:
         ends = " to ".join(show(float(self.temperature[end]), "temperature", "us") for end in (0, -1))
         inner, outer = self.between(self.wettest)
         where = f"in {inner}" if inner == outer else f"between {inner} and {outer}"
@@ -112,16 +117,16 @@ class Profile(Exhibit):
         return of_steady(self)
 
     @property
-    def gain(self):
+    def gain(self) -> float:
         """Water gained at all wet planes [kg/(s m2)]."""
         return sum((plane.rate for plane in self.wet_planes), 0.0)
 
     @property
-    def wettest(self):
+    def wettest(self) -> int:
         """Node of the highest relative humidity within the assembly."""
         return 1 + int(np.argmax(self.relative_humidity[1:-1]))
 
-    def between(self, node):
+    def between(self, node: int) -> tuple[str, ...]:
         """Names of what lies inside and outside of a node."""
         name = {-1: "room air", -2: "outdoor air"}
         return tuple(
@@ -129,12 +134,12 @@ class Profile(Exhibit):
             for k in (max(node - 1, 0), min(node, len(self.place) - 1))
         )
 
-    def face(self, layer, side):
+    def face(self, layer: str, side: Side) -> int:
         """Node at the inside face (0 or "inner") or the outside face (1 or "outer") of a layer."""
         return face(self.place, layer, side, self.names)
 
 
-def profile(assembly, indoor, outdoor, saturation=None):
+def profile(assembly: Assembly, indoor: Air, outdoor: Air, saturation: Saturation | None = None) -> Profile:
     """The steady state of one assembly between two airs.
 
     Parameters
@@ -185,16 +190,16 @@ def profile(assembly, indoor, outdoor, saturation=None):
     else:
         start, end = top[0] * indoor.relative_humidity, top[-1] * outdoor.relative_humidity
     pieces, line = settled(nodes, top, start, end)
-    z, pressure, vertices = line
+    z, p, vertices = line
     wet = []
     for node in vertices[1:-1]:
-        rate = _rate(z, pressure, vertices, node)
+        rate = _rate(z, p, vertices, node)
         if rate > LEAST_RATE:
             wet.append(
                 WetPlane(float(nodes.depth[node]), *nodes.beside(node), float(rate), float(temperature[node]), node)
             )
-    pressure = np.array(pressure)
-    permeance = {}
+    pressure = np.array(p)
+    permeance: dict[str, float] = {}
     for layer in nodes.humidity_dependent:
         # All of the layer: a laminate answers with one sheet and has two.
         resistance = sum(each for each, place in zip(pieces, nodes.place, strict=True) if place == layer.place)
@@ -219,35 +224,18 @@ def profile(assembly, indoor, outdoor, saturation=None):
     )
 
 
-def settled(nodes, ceiling, start, end, held=()):
-    """Piece resistances and the vapor line that agree with each other.
+#: Vapor resistance from the start and pressure at each node, and the nodes where the line bends.
+Line = tuple[list[float], list[float], list[int]]
 
-    Parameters
-    ----------
-    nodes : Nodes
-    ceiling : list of float
-        Saturation pressure at the nodes [Pa].
-    start, end : float
-        Vapor pressures of the two airs [Pa].
-    held : sequence of int, optional
-        Nodes that hold water, and so stay at saturation.
 
-    Returns
-    -------
-    pieces : list of float
-        Vapor resistance of each piece [s m2 Pa/kg].
-    line : (resistance, pressure, vertices)
-        Lists over the nodes, and the nodes where the line bends.
-
-    Raises
-    ------
-    NotConverged
-        When no steady permeance is found.
-    """
+def settled(
+    nodes: Nodes, ceiling: list[float], start: float, end: float, held: Sequence[int] = ()
+) -> tuple[list[float], Line]:
+    """Vapor resistances of the pieces and the vapor line that agree; `held` nodes stay at saturation."""
     pieces = nodes.vapor.tolist()
-    line = None
+    line: Line = ([], [], [])
 
-    def solve(means):
+    def solve(means: Sequence[float]) -> list[float]:
         nonlocal line
         for layer, rh in zip(nodes.humidity_dependent, means, strict=True):
             count = layer.last - layer.first
@@ -271,36 +259,22 @@ def settled(nodes, ceiling, start, end, held=()):
     return pieces, line
 
 
-def _slope(z, p, a, b):
+def _slope(z: Numeric, p: Numeric, a: int, b: int) -> float:
     """Flux between two nodes; through no resistance it is without limit."""
     if z[b] > z[a]:
         return float((p[a] - p[b]) / (z[b] - z[a]))
     return 0.0 if p[a] == p[b] else float(np.copysign(np.inf, p[a] - p[b]))
 
 
-def _rate(z, p, vertices, node):
+def _rate(z: Numeric, p: Numeric, vertices: list[int], node: int) -> float:
     k = vertices.index(node)
     arriving = _slope(z, p, vertices[k - 1], node)
     leaving = _slope(z, p, node, vertices[k + 1])
     return arriving - leaving
 
 
-def dew_point_depth(temperature, depth, vapor_pressure):
-    """Where the temperature falls to the dew point of air, if it does.
-
-    Parameters
-    ----------
-    temperature, depth : ndarray (nodes)
-        [degC] and [m].
-    vapor_pressure : float
-        Of the room air [Pa].
-
-    Returns
-    -------
-    float or None
-        [m]; None when every layer is warmer, or when the room surface
-        already is colder (then the depth is 0).
-    """
+def dew_point_depth(temperature: Floats, depth: Floats, vapor_pressure: float) -> float | None:
+    """Where the temperature falls to the room air's dew point: 0 if the surface is colder, None if all is warmer."""
     if vapor_pressure < 0.001:
         return None
     dew = air.dew_point(vapor_pressure)
@@ -342,64 +316,56 @@ class Sweep(Exhibit):
     place : ndarray of int (pieces)
     names : tuple of str
     permeance : dict of ndarray
-        Of the layers that answer to humidity [kg/(s m2 Pa)].
+        Of the layers that depend on humidity [kg/(s m2 Pa)].
     assembly : Assembly
         That was swept.
     """
 
-    gain: np.ndarray
-    highest_relative_humidity: np.ndarray
-    highest_depth: np.ndarray
-    wettest: np.ndarray
-    wet_planes: np.ndarray
-    dew_point_depth: np.ndarray
-    heat_flux: np.ndarray
-    vapor_flux_in: np.ndarray
-    vapor_flux_out: np.ndarray
-    temperature: np.ndarray
-    vapor_pressure: np.ndarray
-    relative_humidity: np.ndarray
-    depth: np.ndarray
-    place: np.ndarray
-    names: tuple
-    permeance: dict
-    assembly: object = field(repr=False)
+    gain: Floats
+    highest_relative_humidity: Floats
+    highest_depth: Floats
+    wettest: Ints
+    wet_planes: Ints
+    dew_point_depth: Floats
+    heat_flux: Floats
+    vapor_flux_in: Floats
+    vapor_flux_out: Floats
+    temperature: Floats
+    vapor_pressure: Floats
+    relative_humidity: Floats
+    depth: Floats
+    place: Ints
+    names: tuple[str, ...]
+    permeance: dict[str, Floats]
+    assembly: Assembly = field(repr=False)
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         seal(self)
 
-    def __repr__(self):
+    def __repr__(self) -> str:
         states = [str(each) for each in np.ravel(states_of_sweep(self))]
         counts = ", ".join(f"{states.count(each)} {each}" for each in (*STATES, UNKNOWN) if each in states)
         return one_line(
             "Sweep", f"{self.assembly.name}, {len(states)} steady state{'s' * (len(states) != 1)}: {counts}"
         )
 
-    def face(self, layer, side):
+    def face(self, layer: str, side: Side) -> int:
         """Node at the inside face (0 or "inner") or the outside face (1 or "outer") of a layer."""
         return face(self.place, layer, side, self.names)
 
 
-def variables(assembly):
-    """What a sweep of this assembly can vary.
-
-    Parameters
-    ----------
-    assembly : Assembly
-
-    Returns
-    -------
-    dict
-        Keyword -> (layer name, property) or (None, keyword) for an air.
-    """
-    found = {name: (None, name) for name in _AIRS}
+def variables(assembly: Assembly) -> dict[str, tuple[str | None, str]]:
+    """What a sweep of this assembly can vary: keyword -> (layer name, property), or (None, keyword) for an air."""
+    found: dict[str, tuple[str | None, str]] = {name: (None, name) for name in _AIRS}
     for layer in assembly.inner_layers:
         for what in _PROPERTIES:
             found[f"{layer.name.replace(' ', '_').replace('-', '_')}_{what}"] = (layer.name, what)
     return found
 
 
-def sweep(assembly, indoor, outdoor, saturation=None, **arrays):
+def sweep(
+    assembly: Assembly, indoor: Air, outdoor: Air, saturation: Saturation | None = None, **arrays: ArrayLike
+) -> Sweep:
     """Many steady states at once.
 
     Parameters
@@ -427,7 +393,7 @@ def sweep(assembly, indoor, outdoor, saturation=None, **arrays):
     OutOfRange
         For a value out of range.
     NotConverged
-        When permeances that layer to humidity find no steady state.
+        When permeances that answer to humidity find no steady state.
 
     Examples
     --------
@@ -442,7 +408,7 @@ def sweep(assembly, indoor, outdoor, saturation=None, **arrays):
     for name in arrays:
         if name not in known:
             raise UnknownName("thing to vary", name, known)
-    given = {
+    given: dict[str, Any] = {
         "indoor_temperature": indoor.temperature,
         "indoor_relative_humidity": indoor.relative_humidity,
         "outdoor_temperature": outdoor.temperature,
@@ -471,16 +437,18 @@ def sweep(assembly, indoor, outdoor, saturation=None, **arrays):
     return _summary(assembly, shape, nodes, dependent, temperature, ceiling, z, pressure, drop[:, 0])
 
 
-def _check_airs(flat):
+def _check_airs(flat: dict[str, Floats]) -> None:
     for side in ("indoor", "outdoor"):
         within("Air temperature", flat[f"{side}_temperature"], -60.0, 95.0, "°C")
         within("Relative humidity", flat[f"{side}_relative_humidity"], 0.0, 1.0, "%")
 
 
-def _pieces(assembly, known, flat):
+def _pieces(
+    assembly: Assembly, known: dict[str, tuple[str | None, str]], flat: dict[str, Floats]
+) -> tuple[Nodes, Floats, Floats, list[HumidityDependentLayer]]:
     """Resistances of the pieces by case, with what the sweep varies put in."""
-    varied = {name: known[name] for name in flat if known[name][0]}
-    most = {}
+    varied = {name: (layer, what) for name in flat for layer, what in [known[name]] if layer is not None}
+    most: dict[str, float] = {}
     for name, (layer, what) in varied.items():
         if what == "thermal_resistance":
             within(f"Thermal resistance of {layer}", flat[name], 0.0, 50.0, "m² K/W")
@@ -500,12 +468,20 @@ def _pieces(assembly, known, flat):
             level = within(f"Permeance of {layer}", flat[name], 0.0, np.inf, "kg/(s m² Pa)")
             resistance = np.where(level > 0, 1.0 / np.where(level > 0, level, 1.0), TIGHT)
             vapor[:, here] = resistance[:, None] / len(here)
-            dependent = [layer for layer in dependent if layer.place != place]
+            dependent = [each for each in dependent if each.place != place]
     return nodes, heat, vapor, dependent
 
 
-def _settled(nodes, dependent, vapor, ceiling, start, end, cases):
-    def resistances_to(pieces):
+def _settled(
+    nodes: Nodes,
+    dependent: Sequence[HumidityDependentLayer],
+    vapor: Floats,
+    ceiling: Floats,
+    start: Floats,
+    end: Floats,
+    cases: int,
+) -> tuple[Floats, Floats]:
+    def resistances_to(pieces: Floats) -> Floats:
         z = np.zeros((len(pieces), pieces.shape[1] + 1))
         np.cumsum(pieces, axis=1, out=z[:, 1:])
         return np.broadcast_to(z, (cases, z.shape[1]))
@@ -519,7 +495,7 @@ def _settled(nodes, dependent, vapor, ceiling, start, end, cases):
         fixed[:, layer.first : layer.last] = 0.0
     fixed = resistances_to(fixed)
 
-    def stretched(mean, rows):
+    def stretched(mean: Floats, rows: Ints) -> Floats:
         z = fixed[rows]
         for k, layer in enumerate(dependent):
             whole = 1.0 / layer.permeance(mean[:, k])
@@ -529,7 +505,7 @@ def _settled(nodes, dependent, vapor, ceiling, start, end, cases):
             z[:, layer.last :] += whole[:, None]
         return z
 
-    def solve(mean, rows):
+    def solve(mean: Floats, rows: Ints) -> Floats:
         top = ceiling[rows] if len(rows) < cases else ceiling
         p = tight_lines(stretched(mean, rows), top, start[rows], end[rows])
         return np.stack([0.5 * (p[:, a.first] / top[:, a.first] + p[:, a.last] / top[:, a.last]) for a in dependent], 1)
@@ -540,7 +516,17 @@ def _settled(nodes, dependent, vapor, ceiling, start, end, cases):
     return z, tight_lines(z, ceiling, start, end)
 
 
-def _summary(assembly, shape, nodes, dependent, temperature, ceiling, z, pressure, heat_flux):
+def _summary(
+    assembly: Assembly,
+    shape: tuple[int, ...],
+    nodes: Nodes,
+    dependent: Sequence[HumidityDependentLayer],
+    temperature: Floats,
+    ceiling: Floats,
+    z: Numeric,
+    pressure: Floats,
+    heat_flux: Floats,
+) -> Sweep:
     rh = pressure / ceiling
     gap, fall = np.diff(z, axis=1), -np.diff(pressure, axis=1)
     with np.errstate(divide="ignore", invalid="ignore"):
@@ -589,12 +575,12 @@ def _summary(assembly, shape, nodes, dependent, temperature, ceiling, z, pressur
     )
 
 
-def _whole(nodes, z, place):
+def _whole(nodes: Nodes, z: Numeric, place: int) -> Floats:
     """Permeance of all of a layer: a laminate answers with one sheet and has two."""
     return 1.0 / (z[:, nodes.face(place, 1)] - z[:, nodes.face(place, 0)])
 
 
-def _dew_point_depths(temperature, depth, vapor_pressure):
+def _dew_point_depths(temperature: Floats, depth: Floats, vapor_pressure: Floats) -> Floats:
     found = np.full(len(vapor_pressure), np.nan)
     some = vapor_pressure >= 0.001
     dew = np.full_like(found, -np.inf)

@@ -9,33 +9,30 @@ change of slope is the rate.
 The one-case form walks the points once; the form for many cases at once
 looks, from each vertex, for the next one by the smallest slope.  They are two
 different algorithms and the tests hold them against each other.
+
+A membrane whose permeance depends on humidity has that of the mean RH of its
+faces, and that RH depends on its permeance.  For one such layer the answer
+lies between two ends and is closed in on (regula falsi, Illinois form), so it
+is found for any curve that rises, from any start.  For several, each steps
+toward its own answer and halves its step whenever it overshoots.
 """
 
+from collections.abc import Callable, Sequence
 from itertools import pairwise
 
 import numpy as np
+from numpy.typing import NDArray
 
 from dryward.checks import NotConverged
+from dryward.physics.shape import Floats, Ints
 
 
-def tight_line(resistance, ceiling, start, end):
-    """The pressures and the nodes where the line touches, for one case.
+def tight_line(
+    resistance: list[float], ceiling: list[float], start: float, end: float
+) -> tuple[list[float], list[int]]:
+    """The pressures at the nodes and the nodes where the line bends, both ends included, for one case.
 
-    Parameters
-    ----------
-    resistance : list of float
-        Vapor resistance from the start [s m2 Pa/kg], never falling.
-    ceiling : list of float
-        Saturation pressure at each node [Pa].
-    start, end : float
-        Vapor pressure at the two ends [Pa].
-
-    Returns
-    -------
-    pressure : list of float
-        At each node [Pa].
-    vertices : list of int
-        Nodes where the line bends, both ends included.
+    `resistance` rises from the start; `ceiling` is the saturation pressure at each node.
     """
     last = len(resistance) - 1
     z, p = resistance, list(ceiling)
@@ -78,21 +75,10 @@ def tight_line(resistance, ceiling, start, end):
     return pressure, vertices
 
 
-def tight_line_through(resistance, ceiling, start, end, held=()):
-    """The same line when some nodes hold water and so stay at saturation.
-
-    Parameters
-    ----------
-    resistance, ceiling, start, end
-        As in `tight_line`.
-    held : sequence of int
-        Nodes at saturation, rising, the two ends not among them.
-
-    Returns
-    -------
-    pressure, vertices
-        As in `tight_line`; every held node is a vertex.
-    """
+def tight_line_through(
+    resistance: list[float], ceiling: list[float], start: float, end: float, held: Sequence[int] = ()
+) -> tuple[list[float], list[int]]:
+    """The same line when some nodes hold water and so stay at saturation: each of them a vertex."""
     if not held:
         return tight_line(resistance, ceiling, start, end)
     stops = [0, *held, len(resistance) - 1]
@@ -109,21 +95,8 @@ def tight_line_through(resistance, ceiling, start, end, held=()):
     return pressure, vertices
 
 
-def tight_lines(resistance, ceiling, start, end):
-    """The pressures along many lines at once.
-
-    Parameters
-    ----------
-    resistance, ceiling : ndarray (cases, nodes)
-        As in `tight_line`.
-    start, end : ndarray (cases)
-        [Pa].
-
-    Returns
-    -------
-    pressure : ndarray (cases, nodes)
-        [Pa].
-    """
+def tight_lines(resistance: Floats, ceiling: Floats, start: Floats, end: Floats) -> Floats:
+    """The pressures along many lines at once (cases, nodes)."""
     top = ceiling.copy()
     at_start = resistance <= resistance[:, :1]
     at_end = resistance >= resistance[:, -1:]
@@ -143,7 +116,9 @@ def tight_lines(resistance, ceiling, start, end):
     return pressure
 
 
-def _bent(z, top, first, final, at_start, at_end):
+def _bent(
+    z: Floats, top: Floats, first: Floats, final: Floats, at_start: NDArray[np.bool_], at_end: NDArray[np.bool_]
+) -> Floats:
     cases, nodes = z.shape
     pressure = np.broadcast_to(first[:, None], z.shape).copy()
     top = np.where(at_end, final[:, None], top)
@@ -174,52 +149,16 @@ _NEAR = 1e-10  # of the mean relative humidity
 _ROUNDS = 200
 
 
-def settle(solve, count, names, start=0.5):
-    """Mean humidities that reproduce themselves.
+def settle(solve: Callable[[Floats, Ints], Floats], count: int, names: Sequence[str], start: Floats) -> Floats:
+    """Mean humidities of `count` layers that reproduce themselves (cases, layers).
 
-    Parameters
-    ----------
-    solve : callable
-        ``solve(x, rows)`` with x ndarray (rows, count) of mean RH [-] for
-        the cases `rows`, gives the mean RH that follows, same shape.
-    count : int
-        How many layers answer.
-    names : sequence of str
-        Of those layers, for the error.
-    start : ndarray (cases, count)
-        Where to begin.
-
-    Returns
-    -------
-    ndarray (cases, count)
-
-    Raises
-    ------
-    NotConverged
-        Naming the layer, when 200 rounds were not enough.
+    ``solve(x, rows)`` gives for mean RH x of the cases `rows` the mean RH that follows.
     """
     return _close_in(solve, start, names) if count == 1 else _step(solve, start, names)
 
 
-def settle_one(solve, name):
-    """The same for one layer of one case, in plain floats: ten times quicker.
-
-    Parameters
-    ----------
-    solve : callable
-        ``solve(x)``: mean RH [-] -> the mean RH that follows.
-    name : str
-        Of the layer, for the error.
-
-    Returns
-    -------
-    float
-
-    Raises
-    ------
-    NotConverged
-        Naming the layer, when 200 rounds were not enough.
-    """
+def settle_one(solve: Callable[[float], float], name: str) -> float:
+    """The same for one layer of one case, in plain floats: ten times quicker."""
     low, high, off_low, off_high, side = 0.0, 1.0, 1.0, -1.0, 0
     x, found = 0.5, solve(0.5)
     for turn in range(_ROUNDS):
@@ -239,7 +178,7 @@ def settle_one(solve, name):
     raise NotConverged(_sentence([name], 0))
 
 
-def _close_in(solve, start, names):
+def _close_in(solve: Callable[[Floats, Ints], Floats], start: Floats, names: Sequence[str]) -> Floats:
     every = np.arange(len(start))
     answer, x, found = start.copy(), start, solve(start, every)
     low, high = np.zeros_like(x), np.ones_like(x)
@@ -270,7 +209,7 @@ def _close_in(solve, start, names):
     raise NotConverged(_sentence(names, 0))
 
 
-def _step(solve, start, names):
+def _step(solve: Callable[[Floats, Ints], Floats], start: Floats, names: Sequence[str]) -> Floats:
     every = np.arange(len(start))
     x = start
     off = solve(x, every) - x
@@ -285,5 +224,5 @@ def _step(solve, start, names):
     raise NotConverged(_sentence(names, int(np.argmax(np.abs(off).max(axis=0)))))
 
 
-def _sentence(names, worst):
+def _sentence(names: Sequence[str], worst: int) -> str:
     return f"The layer {names[worst]} found no steady permeance in {_ROUNDS} rounds; its curve may be too steep."

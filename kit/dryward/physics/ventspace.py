@@ -11,8 +11,8 @@ For the hourly engine.  Make the `VentSpace` once.  Then either
   `channel_speed`, `moving_air.density` and `moving_air.viscosity` with
   ``numba.njit`` and hand them ``space.curve.log_drive``,
   ``space.curve.log_reynolds`` and ``space.diameter``; the push is that of
-  `VentSpace.push`, and the air temperature of the
-  step before is good enough for it.
+  `VentSpace.push`, and the air temperature of the step before is good enough
+  for it.
 
 Air of speed v then comes to its faces exponentially: over a length L the
 mean difference is ``(1 - e^-N)/N`` of that at the inlet, N = conductance of
@@ -25,12 +25,13 @@ from functools import cached_property, lru_cache
 
 import numpy as np
 
-from dryward import air, units
+from dryward import air
 from dryward.building import codes
 from dryward.checks import within
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density, film_permeance, viscosity
-from dryward.physics.shape import plain
-from dryward.units import GRAVITY, KELVIN
+from dryward.physics.shape import Floats, Numeric, plain
+from dryward.units import GRAVITY, KELVIN, checked
+from dryward.weather import Air
 
 __all__ = ["VentSpace", "Airflow", "DryingPower", "carrying_limit", "mean_approach"]
 __all__ += ["NetFreeArea", "net_free_area", "ratio_provided", "clear_area"]
@@ -49,7 +50,7 @@ _KNOTS = 220
 
 
 @lru_cache(maxsize=64)
-def _friction_table(relative_roughness):
+def _friction_table(relative_roughness: float) -> tuple[Floats, Floats]:
     # fluids comes in here, not at the top: only who asks for a flow pays for it.
     from fluids.friction import Clamond, friction_laminar
 
@@ -64,67 +65,23 @@ def _friction_table(relative_roughness):
 
 @dataclass(frozen=True)
 class Curve:
-    """How a channel answers to pressure, as three tables of one length.
+    """How a channel answers to pressure, as three tables of one length."""
 
-    Attributes
-    ----------
-    log_reynolds : array
-        Natural logarithm of the Reynolds number, evenly spaced.
-    log_drive : array
-        Natural logarithm of ``2 dp D^2 / (rho nu^2)``, rising.
-    nusselt : array
-        Nusselt number on D, both faces at one temperature [-].
-
-    Examples
-    --------
-    >>> channel_curve(100.0).log_drive.size == channel_curve(100.0).log_reynolds.size
-    True
-    """
-
-    log_reynolds: np.ndarray
-    log_drive: np.ndarray
-    nusselt: np.ndarray
+    log_reynolds: Floats  # natural logarithm of the Reynolds number, evenly spaced
+    log_drive: Floats  # natural logarithm of ``2 dp D^2 / (rho nu^2)``, rising
+    nusselt: Floats  # Nusselt number on D, both faces at one temperature [-]
 
 
-def channel_curve(length_ratio, losses=1.5, relative_roughness=0.0):
-    """The curve of a channel.
+def channel_curve(length_ratio: float, losses: float = 1.5, relative_roughness: float = 0.0) -> Curve:
+    """The curve of a channel, its length by hydraulic diameter, which is twice the gap.
 
-    Parameters
-    ----------
-    length_ratio : float
-        Length over hydraulic diameter, which is twice the gap [-], 0 to 10 000.
-    losses : float
-        Sum of the loss coefficients of openings and bends, on the speed in
-        the channel [-], 0 to 1e8.
-    relative_roughness : float
-        Roughness of the faces over the hydraulic diameter [-], 0 to 0.05.
-
-    Returns
-    -------
-    Curve
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    Notes
-    -----
     Friction is the larger of the laminar and the turbulent law, so that it
     has no step: they meet near a Reynolds number of 1900 between smooth
     plates.  The Nusselt number is the larger of 7.541 and Gnielinski's.
 
-    References
-    ----------
-    Shah and London, Laminar Flow Forced Convection in Ducts, 1978 (laminar;
+    Source: Shah and London, Laminar Flow Forced Convection in Ducts, 1978 (laminar;
     from memory).  Clamond 2009 for the turbulent friction, by the library
     fluids.  Gnielinski 1976 (from memory).
-
-    Examples
-    --------
-    >>> laminar = channel_curve(100.0, losses=0.0)
-    >>> round(float(np.exp(laminar.log_drive - laminar.log_reynolds)[0]))  # 96 * 100
-    9600
     """
     ratio = within("Length over hydraulic diameter", length_ratio, 0.0, 1e4)
     losses = within("Sum of the losses", losses, 0.0, 1e8)
@@ -139,37 +96,13 @@ def channel_curve(length_ratio, losses=1.5, relative_roughness=0.0):
     return Curve(np.log(reynolds), np.log(drive), nusselt)
 
 
-def channel_speed(push, density, viscosity, diameter, log_drive, log_reynolds):
+def channel_speed(
+    push: Numeric, density: Numeric, viscosity: Numeric, diameter: float, log_drive: Floats, log_reynolds: Floats
+) -> Numeric:
     """Speed of the air under a pressure, for numbers, arrays or compiled code.
 
-    Parameters
-    ----------
-    push : float or array
-        Pressure along the channel [Pa], any; the speed has its sign.
-    density : float or array
-        Of the air [kg/m3], above 0.
-    viscosity : float or array
-        Dynamic viscosity of the air [kg/(m s)], above 0.
-    diameter : float
-        Hydraulic diameter, twice the gap [m], above 0.
-    log_drive, log_reynolds : array
-        Of the `Curve` [-], rising.
-
-    Returns
-    -------
-    float or array
-        Mean speed in the channel, broadcast shape [m/s].
-
-    Notes
-    -----
     Nothing is checked and nothing is imported here: ``numba.njit`` takes it
     as it stands.  Still air stays still.
-
-    Examples
-    --------
-    >>> c = channel_curve(100.0)
-    >>> float(channel_speed(0.0, 1.2, 1.8e-5, 0.05, c.log_drive, c.log_reynolds))
-    0.0
     """
     kinematic = viscosity / density
     # 1e-30 keeps the logarithm finite; the sign of a push of zero is zero.
@@ -184,29 +117,8 @@ _HALVINGS = 30
 _TINY = 1e-30
 
 
-def mean_approach(transfer_units):
-    """Mean over a channel of the difference left, when it starts at one.
-
-    Parameters
-    ----------
-    transfer_units : float or array
-        Number of transfer units [-], 0 or more; inf gives 0.
-
-    Returns
-    -------
-    float or array
-        (1 - e^-N)/N, same shape [-].
-
-    Raises
-    ------
-    OutOfRange
-        Below zero.
-
-    Examples
-    --------
-    >>> round(mean_approach(1.0), 4)
-    0.6321
-    """
+def mean_approach(transfer_units: Numeric) -> Numeric:
+    """Mean over a channel of the difference left, when it starts at one: (1 - e^-N)/N."""
     number = within("Number of transfer units", transfer_units, 0.0, math.inf)
     small = np.maximum(number, 1e-9)  # at N = 0 the limit is 1, reached to 1e-9
     return plain(-np.expm1(-small) / small)
@@ -214,56 +126,20 @@ def mean_approach(transfer_units):
 
 @dataclass(frozen=True)
 class Airflow:
-    """Air in a vent space: what `VentSpace.airflow` gives, in the shape of its input.
+    """Air in a vent space: what `VentSpace.airflow` gives, in the shape of its input."""
 
-    Attributes
-    ----------
-    flow : float or array
-        From inlet to outlet; below zero when it goes down [m3/s].
-    speed : float or array
-        Mean speed in the channel, same sign [m/s].
-    push : float or array
-        Pressure from warmth and wind together [Pa].
-    reynolds : float or array
-        Reynolds number on twice the gap [-].
-    film : float or array
-        Heat transfer coefficient at each face [W/(m2 K)].
-    transfer_units : float or array
-        Conductance of both faces over the heat that the air carries [-].
-    air_temperature, leaving_temperature : float or array
-        Mean over the length, and where the air leaves [degC].
-    """
-
-    flow: float
-    speed: float
-    push: float
-    reynolds: float
-    film: float
-    transfer_units: float
-    air_temperature: float
-    leaving_temperature: float
+    flow: Numeric  # from inlet to outlet; below zero when it goes down [m3/s]
+    speed: Numeric  # mean speed in the channel, same sign [m/s]
+    push: Numeric  # pressure from warmth and wind together [Pa]
+    reynolds: Numeric  # Reynolds number on twice the gap [-]
+    film: Numeric  # heat transfer coefficient at each face [W/(m2 K)]
+    transfer_units: Numeric  # conductance of both faces over the heat that the air carries [-]
+    air_temperature: Numeric  # mean over the length [degC]
+    leaving_temperature: Numeric  # where the air leaves [degC]
 
 
-def _checked(outdoor, other, wind):
-    """Two temperatures and a wind speed within their ranges.
-
-    Parameters
-    ----------
-    outdoor, other : float or array
-        Outdoor air, and air or faces of the vent space [degC], -80 to 120.
-    wind : float or array
-        Wind speed [m/s], 0 to 100.
-
-    Returns
-    -------
-    tuple
-        Both temperatures [K], and the wind speed [m/s].
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-    """
+def _checked(outdoor: Numeric, other: Numeric, wind: Numeric) -> tuple[Numeric, Numeric, Numeric]:
+    """Two temperatures [K] and a wind speed, each within its range."""
     return (
         within("Outdoor temperature", outdoor, -80.0, 120.0, "°C") + KELVIN,
         within("Temperature in the vent space", other, -80.0, 120.0, "°C") + KELVIN,
@@ -271,211 +147,33 @@ def _checked(outdoor, other, wind):
     )
 
 
-def _push(space, outdoor, mean, wind):
-    """Pressure from inlet to outlet: warmth and wind.
-
-    Parameters
-    ----------
-    space : VentSpace
-    outdoor, mean : float or array
-        Outdoor air, and the mean of the air in the channel [K].
-    wind : float or array
-        Wind speed [m/s].
-
-    Returns
-    -------
-    float or array
-        Broadcast shape [Pa].
-    """
-    outside = density(outdoor)
-    return (outside - density(mean)) * GRAVITY * space.rise + 0.5 * outside * space.wind_coefficient * wind**2
-
-
-def _speed(space, outdoor, mean, wind):
-    """Speed in the channel at a mean air temperature.
-
-    Parameters
-    ----------
-    space : VentSpace
-    outdoor, mean : float or array
-        [K].
-    wind : float or array
-        Wind speed [m/s].
-
-    Returns
-    -------
-    float or array
-        Broadcast shape [m/s].
-    """
-    curve = space.curve
-    force = _push(space, outdoor, mean, wind)
-    return channel_speed(force, density(mean), viscosity(mean), space.diameter, curve.log_drive, curve.log_reynolds)
-
-
-def _transfer(space, speed, kelvin):
-    """How well the faces reach the air at a speed.
-
-    Parameters
-    ----------
-    space : VentSpace
-    speed : float or array
-        [m/s].
-    kelvin : float or array
-        Temperature that sets the properties of the air [K].
-
-    Returns
-    -------
-    tuple
-        Reynolds number [-], heat transfer coefficient at each face
-        [W/(m2 K)], number of transfer units of both faces [-].
-    """
-    curve, mu = space.curve, viscosity(kelvin)
-    reynolds = np.abs(speed) * space.diameter * density(kelvin) / mu
-    nusselt = np.interp(np.log(reynolds + _TINY), curve.log_reynolds, curve.nusselt)
-    film = nusselt * mu * AIR_SPECIFIC_HEAT / PRANDTL / space.diameter
-    carried = density(kelvin) * AIR_SPECIFIC_HEAT * np.abs(speed) * space.height
-    return reynolds, film, 2.0 * film * space.length / (carried + _TINY)
-
-
-def _settled(space, outdoor, faces, wind):
-    """Flow and air temperature that agree with each other.
-
-    Parameters
-    ----------
-    space : VentSpace
-    outdoor, faces : float or array
-        Outdoor air, and the mean of the two faces [K].
-    wind : float or array
-        Wind speed [m/s].
-
-    Returns
-    -------
-    Airflow
-    """
-    outdoor, faces, wind = np.broadcast_arrays(outdoor, faces, wind)
-
-    def mean(now):
-        return faces + (outdoor - faces) * mean_approach(_transfer(space, now, outdoor)[2])
-
-    # The air is between outdoors and the faces, so the push lies between
-    # theirs; twice the larger speed leaves room for its viscosity.
-    bound = np.maximum(np.abs(_speed(space, outdoor, faces, wind)), np.abs(_speed(space, outdoor, outdoor, wind)))
-    low, high = -2.0 * bound - 1e-9, 2.0 * bound + 1e-9
-    for _ in range(_HALVINGS):
-        middle = 0.5 * (low + high)
-        faster = _speed(space, outdoor, mean(middle), wind) > middle
-        low, high = np.where(faster, middle, low), np.where(faster, high, middle)
-    now = 0.5 * (low + high)
-    warm = mean(now)
-    reynolds, film, units = _transfer(space, now, outdoor)
-    leaving = faces + (outdoor - faces) * np.exp(-units)
-    found = (
-        now * space.height * space.width,
-        now,
-        _push(space, outdoor, warm, wind),
-        reynolds,
-        film,
-        units,
-        warm - KELVIN,
-        leaving - KELVIN,
-    )
-    return Airflow(*(plain(each) for each in found))
-
-
 @dataclass(frozen=True)
 class DryingPower:
-    """What moving air takes off a wet face: what `VentSpace.drying_power` gives.
+    """What moving air takes off a wet face: what `VentSpace.drying_power` gives."""
 
-    Attributes
-    ----------
-    carried : float or array
-        Vapor taken up, over the area of the face; below zero when the air
-        leaves water behind [kg/(s m2)].
-    limit : float or array
-        The same if the air left as humid as the face [kg/(s m2)].
-    leaving_vapor_pressure : float or array
-        [Pa].
-    airflow : Airflow
-    """
-
-    carried: float
-    limit: float
-    leaving_vapor_pressure: float
+    carried: Numeric  # vapor taken up, over the area of the face; below zero when the air leaves water [kg/(s m2)]
+    limit: Numeric  # the same if the air left as humid as the face [kg/(s m2)]
+    leaving_vapor_pressure: Numeric
     airflow: Airflow
 
 
-def taken_up(moving, area, outdoor, wet):
-    """What moving air takes off a face of one vapor pressure.
-
-    Parameters
-    ----------
-    moving : Airflow
-    area : float
-        Of the face [m2], above 0.
-    outdoor : weather.Air
-        Air that comes in.
-    wet : float or array
-        Vapor pressure at the face [Pa], 0 or more.
-
-    Returns
-    -------
-    DryingPower
-
-    Examples
-    --------
-    >>> from dryward.weather import Air
-    >>> steady = Airflow(0.004, 0.1, 0.5, 500.0, 2.4, 5.0, 0.0, 0.0)
-    >>> power = taken_up(steady, 5.0, Air(0.0, 0.8), 611.0)
-    >>> 0 < power.carried < power.limit
-    True
-    """
+def taken_up(moving: Airflow, area: float, outdoor: Air, wet: Numeric) -> DryingPower:
+    """What moving air takes off a face of an area and one vapor pressure `wet`."""
     dry = outdoor.vapor_pressure
     # Vapor that the air carries for each Pa, and that the film passes for each Pa [kg/(s Pa)].
     carries = np.abs(moving.flow) / (air.VAPOR_GAS_CONSTANT * (moving.air_temperature + KELVIN))
     passes = film_permeance(moving.film, moving.air_temperature) * area
     share = -np.expm1(-passes / (carries + 1e-30))  # 1e-30: still air is saturated, not 0/0
     limit = carries * (wet - dry) / area
-    return DryingPower(*(plain(each) for each in (limit * share, limit, dry + (wet - dry) * share)), moving)
+    return DryingPower(plain(limit * share), plain(limit), plain(dry + (wet - dry) * share), moving)
 
 
-def carrying_limit(gap, speed, length, outdoor, warming=0.0):
+def carrying_limit(gap: Numeric, speed: Numeric, length: Numeric, outdoor: Air, warming: Numeric = 0.0) -> Numeric:
     """The most that vent air can carry off: it leaves saturated.
 
-    Parameters
-    ----------
-    gap : float or array
-        Height of the vent space [m], above 0 to 1.
-    speed : float or array
-        Of the air in it [m/s], 0 to 20.
-    length : float or array
-        From inlet to outlet [m], above 0 to 100.
-    outdoor : weather.Air
-        Air that comes in.
-    warming : float or array
-        How much warmer it leaves [K], -30 to 60.
-
-    Returns
-    -------
-    float or array
-        Vapor for each area of roof, broadcast shape [kg/(s m2)]; below zero
-        when it leaves so cold that it drops water.
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    Notes
-    -----
     Flow times (vapor density at saturation where it leaves - vapor density
     that comes in), over the length.  Every cubic meter is counted as one,
     warmed or not.
-
-    Examples
-    --------
-    >>> from dryward.weather import Air
-    >>> round(carrying_limit(0.0381, 0.1, 5.0, Air(-6.667, 0.8)) * 86400e3)  # g/m2 day
-    37
     """
     gap = within("Height of the gap", gap, 0.0, 1.0, "m", above=True)
     speed = within("Air speed", speed, 0.0, 20.0, "m/s")
@@ -542,151 +240,120 @@ class VentSpace:
     wind_coefficient: float = 0.1
     roughness: float = 0.0
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         for name, what, low, high, quantity, above in _RANGES:
-            object.__setattr__(self, name, units.checked(what, getattr(self, name), quantity, low, high, above=above))
+            object.__setattr__(self, name, checked(what, getattr(self, name), quantity, low, high, above=above))
 
     @property
-    def diameter(self):
+    def diameter(self) -> float:
         """Hydraulic diameter, twice the gap [m]."""
         return 2.0 * self.height
 
     @property
-    def area(self):
+    def area(self) -> float:
         """Of one face [m2]."""
         return self.length * self.width
 
     @property
-    def rise(self):
+    def rise(self) -> float:
         """Height of the outlet above the inlet [m]."""
         return self.length * math.sin(math.radians(self.slope))
 
     @cached_property
-    def curve(self):
+    def curve(self) -> Curve:
         """How the channel and its openings answer to pressure, a `Curve`."""
         section = self.height * self.width
         openings = sum((section / (self.discharge * each)) ** 2 for each in (self.inlet_area, self.outlet_area))
         return channel_curve(self.length / self.diameter, self.losses + openings, self.roughness / self.diameter)
 
-    def push(self, outdoor_temperature, air_temperature, wind=0.0):
-        """Pressure that drives air from inlet to outlet: warmth and wind.
+    def push(self, outdoor_temperature: Numeric, air_temperature: Numeric, wind: Numeric = 0.0) -> Numeric:
+        """Pressure that drives air from inlet to outlet: warmth and wind."""
+        return self._push(*_checked(outdoor_temperature, air_temperature, wind))
 
-        Parameters
-        ----------
-        outdoor_temperature, air_temperature : float or array
-            Of outdoor air, and the mean in the channel [degC], -80 to 120.
-        wind : float or array
-            Wind speed [m/s], 0 to 100.
-
-        Returns
-        -------
-        float or array
-            Broadcast shape [Pa].
-
-        Raises
-        ------
-        OutOfRange
-            Outside a range.
-        """
-        return _push(self, *_checked(outdoor_temperature, air_temperature, wind))
-
-    def flow_at(self, outdoor_temperature, air_temperature, wind=0.0):
-        """Flow when the mean temperature of the air in the channel is known.
-
-        Parameters
-        ----------
-        outdoor_temperature, air_temperature : float or array
-            [degC], -80 to 120.
-        wind : float or array
-            Wind speed [m/s], 0 to 100.
-
-        Returns
-        -------
-        float or array
-            From inlet to outlet, over the width, broadcast shape [m3/s].
-
-        Raises
-        ------
-        OutOfRange
-            Outside a range.
-        """
+    def flow_at(self, outdoor_temperature: Numeric, air_temperature: Numeric, wind: Numeric = 0.0) -> Numeric:
+        """Flow from inlet to outlet [m3/s] when the mean temperature of the air in the channel is known."""
         outdoor, mean, wind = _checked(outdoor_temperature, air_temperature, wind)
-        return plain(_speed(self, outdoor, mean, wind) * self.height * self.width)
+        return plain(self._speed(outdoor, mean, wind) * self.height * self.width)
 
-    def airflow(self, outdoor_temperature, surface_temperature, wind=0.0):
+    def airflow(self, outdoor_temperature: Numeric, surface_temperature: Numeric, wind: Numeric = 0.0) -> Airflow:
         """Flow and air temperature together, from the warmth of the faces.
 
-        Parameters
-        ----------
-        outdoor_temperature : float or array
-            [degC], -80 to 120.
-        surface_temperature : float or array
-            Mean of the two faces of the channel [degC], -80 to 120.
-        wind : float or array
-            Wind speed [m/s], 0 to 100.
-
-        Returns
-        -------
-        Airflow
-
-        Raises
-        ------
-        OutOfRange
-            Outside a range.
-
-        Notes
-        -----
         Steady flow.  The air comes to the temperature of the faces
         exponentially; the speed at which push and resistance agree is found
         by halving a bracket that always holds it.
-
-        Examples
-        --------
-        >>> VentSpace(0.025, 5.0, 30.0).airflow(10.0, 0.0).flow < 0  # cold faces: down and out at the eave
-        True
         """
-        return _settled(self, *_checked(outdoor_temperature, surface_temperature, wind))
+        return self._settled(*_checked(outdoor_temperature, surface_temperature, wind))
 
-    def drying_power(self, outdoor, surface_temperature=None, wind=0.0, surface_humidity=1.0):
+    def drying_power(
+        self,
+        outdoor: Air,
+        surface_temperature: Numeric | None = None,
+        wind: Numeric = 0.0,
+        surface_humidity: Numeric = 1.0,
+    ) -> DryingPower:
         """What the air takes off one wet face along its length.
 
-        Parameters
-        ----------
-        outdoor : weather.Air
-            Outdoor air; one or many.
-        surface_temperature : float or array, optional
-            Of the faces [degC], -80 to 120; otherwise that of outdoor air.
-        wind : float or array
-            Wind speed [m/s], 0 to 100.
-        surface_humidity : float or array
-            Relative humidity at the wet face [-], 0 to 1.
-
-        Returns
-        -------
-        DryingPower
-
-        Raises
-        ------
-        OutOfRange
-            Outside a range.
-
-        Notes
-        -----
         The vapor pressure of the air comes to that of the face
         exponentially, as its temperature does.  The film lets vapor through
         as it lets heat through (Lewis).  The face keeps its temperature:
         the heat that evaporation needs comes from elsewhere.
-
-        Examples
-        --------
-        >>> from dryward.weather import Air
-        >>> power = VentSpace(0.038, 5.0, 30.0).drying_power(Air(-6.67, 0.8), -5.0, wind=3.0)
-        >>> 0 < power.carried < power.limit
-        True
         """
         faces = outdoor.temperature if surface_temperature is None else surface_temperature
         moving = self.airflow(outdoor.temperature, faces, wind)
         return taken_up(moving, self.area, outdoor, air.vapor_pressure(faces, surface_humidity))
+
+    # The methods below take absolute temperatures [K], checked by those above.
+
+    def _push(self, outdoor: Numeric, mean: Numeric, wind: Numeric) -> Numeric:
+        """Pressure from inlet to outlet: warmth and wind."""
+        outside = density(outdoor)
+        return (outside - density(mean)) * GRAVITY * self.rise + 0.5 * outside * self.wind_coefficient * wind**2
+
+    def _speed(self, outdoor: Numeric, mean: Numeric, wind: Numeric) -> Numeric:
+        """Speed in the channel at a mean air temperature."""
+        curve = self.curve
+        force = self._push(outdoor, mean, wind)
+        return channel_speed(force, density(mean), viscosity(mean), self.diameter, curve.log_drive, curve.log_reynolds)
+
+    def _transfer(self, speed: Numeric, kelvin: Numeric) -> tuple[Numeric, Numeric, Numeric]:
+        """How well the faces reach the air: Reynolds number, film coefficient, transfer units of both faces."""
+        curve, mu = self.curve, viscosity(kelvin)
+        reynolds = np.abs(speed) * self.diameter * density(kelvin) / mu
+        nusselt = np.interp(np.log(reynolds + _TINY), curve.log_reynolds, curve.nusselt)
+        film = nusselt * mu * AIR_SPECIFIC_HEAT / PRANDTL / self.diameter
+        carried = density(kelvin) * AIR_SPECIFIC_HEAT * np.abs(speed) * self.height
+        return reynolds, film, 2.0 * film * self.length / (carried + _TINY)
+
+    def _settled(self, outdoor: Numeric, faces: Numeric, wind: Numeric) -> Airflow:
+        """Flow and air temperature that agree with each other."""
+        outdoor, faces, wind = np.broadcast_arrays(outdoor, faces, wind)
+
+        def mean(now: Floats) -> Floats:
+            return faces + (outdoor - faces) * mean_approach(self._transfer(now, outdoor)[2])
+
+        # The air is between outdoors and the faces, so the push lies between
+        # theirs; twice the larger speed leaves room for its viscosity.
+        bound = np.maximum(np.abs(self._speed(outdoor, faces, wind)), np.abs(self._speed(outdoor, outdoor, wind)))
+        low, high = -2.0 * bound - 1e-9, 2.0 * bound + 1e-9
+        for _ in range(_HALVINGS):
+            middle = 0.5 * (low + high)
+            faster = self._speed(outdoor, mean(middle), wind) > middle
+            low, high = np.where(faster, middle, low), np.where(faster, high, middle)
+        now = 0.5 * (low + high)
+        warm = mean(now)
+        reynolds, film, units = self._transfer(now, outdoor)
+        leaving = faces + (outdoor - faces) * np.exp(-units)
+        found = (
+            now * self.height * self.width,
+            now,
+            self._push(outdoor, warm, wind),
+            reynolds,
+            film,
+            units,
+            warm - KELVIN,
+            leaving - KELVIN,
+        )
+        return Airflow(*(plain(each) for each in found))
 
 
 _RANGES = (
@@ -705,60 +372,26 @@ _RANGES = (
 
 @dataclass(frozen=True)
 class NetFreeArea:
-    """What an area of roof needs: what `net_free_area` gives.
+    """What an area of roof needs: what `net_free_area` gives."""
 
-    Attributes
-    ----------
-    total : float
-        Net free area [m2].
-    upper, lower : float
-        High, near the ridge, and low, at the eave [m2].
-    upper_per_length, lower_per_length : float
-        The same on each length of ridge and of eave [m2/m]; nan without a length.
-    """
-
-    total: float
-    upper: float
-    lower: float
-    upper_per_length: float
-    lower_per_length: float
+    total: float  # net free area [m2]
+    upper: float  # high, near the ridge [m2]
+    lower: float  # low, at the eave [m2]
+    upper_per_length: float  # on each length of ridge [m2/m]; nan without a length
+    lower_per_length: float  # on each length of eave [m2/m]
 
 
-def net_free_area(area, ratio=None, upper_share=0.5, eave_length=None, ridge_length=None):
+def net_free_area(
+    area: float,
+    ratio: float | None = None,
+    upper_share: float = 0.5,
+    eave_length: float | None = None,
+    ridge_length: float | None = None,
+) -> NetFreeArea:
     """Net free vent area that a ratio asks for, and its split high and low.
 
-    Parameters
-    ----------
-    area : float
-        Vented area [m2], above 0 to 1e6.
-    ratio : float, optional
-        Area of roof for one of opening [-], 1 to 2000; otherwise that of the
-        newest code row where its conditions hold.
-    upper_share : float
-        Part that stands high [-], 0 to 1; the code rows say how much for the
-        smaller openings.
-    eave_length, ridge_length : float, optional
-        Lengths over which the openings run [m], above 0 to 10 000.
-
-    Returns
-    -------
-    NetFreeArea
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    References
-    ----------
-    IRC R806.2, 2012 and later, as quoted in secondary sources; as adopted
+    Source: IRC R806.2, 2012 and later, as quoted in secondary sources; as adopted
     locally.
-
-    Examples
-    --------
-    >>> need = net_free_area(55.74)  # 600 ft2
-    >>> round(need.total / 0.0254**2)
-    288
     """
     area = within("Vented area", area, 0.0, 1e6, "m²", above=True)
     ratio = 1.0 / codes.required("vent-area-reduced") if ratio is None else within("Vent ratio", ratio, 1.0, 2000.0)
@@ -768,38 +401,14 @@ def net_free_area(area, ratio=None, upper_share=0.5, eave_length=None, ridge_len
     return NetFreeArea(total, upper, lower, _per(upper, "ridge", ridge_length), _per(lower, "eave", eave_length))
 
 
-def _per(area, where, length):
+def _per(area: float, where: str, length: float | None) -> float:
     if length is None:
         return math.nan
     return area / within(f"Length of the {where}", length, 0.0, 1e4, "m", above=True)
 
 
-def ratio_provided(area, upper, lower):
-    """The ratio that openings give, and the part of them that stands high.
-
-    Parameters
-    ----------
-    area : float
-        Vented area [m2], above 0 to 1e6.
-    upper, lower : float
-        Net free area high and low [m2], 0 to 1e4.
-
-    Returns
-    -------
-    tuple of float
-        Area of roof for one of opening [-] (inf without openings), and the
-        share of the openings that is high [-] (nan without openings).
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    Examples
-    --------
-    >>> ratio_provided(60.0, 0.1, 0.1)
-    (300.0, 0.5)
-    """
+def ratio_provided(area: float, upper: float, lower: float) -> tuple[float, float]:
+    """Area of roof for one of opening (inf without any), and the part of the openings that stands high (else nan)."""
     area = within("Vented area", area, 0.0, 1e6, "m²", above=True)
     upper = within("Upper net free area", upper, 0.0, 1e4, "m²")
     lower = within("Lower net free area", lower, 0.0, 1e4, "m²")
@@ -807,33 +416,8 @@ def ratio_provided(area, upper, lower):
     return (area / total, upper / total) if total > 0 else (math.inf, math.nan)
 
 
-def clear_area(gap, bay_width, spacing):
-    """Open area of a gap between rafters on each length of eave.
-
-    Parameters
-    ----------
-    gap : float
-        Height of the gap [m], 0 to 1.
-    bay_width : float
-        Clear width between rafters [m], 0 to the spacing.
-    spacing : float
-        Rafters on center [m], above 0 to 5.
-
-    Returns
-    -------
-    float
-        Before screens and louvers [m2/m].
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    Examples
-    --------
-    >>> round(clear_area(0.0381, 0.3683, 0.4064) * 0.3048 / 0.0254**2, 1)  # in2/ft
-    16.3
-    """
+def clear_area(gap: float, bay_width: float, spacing: float) -> float:
+    """Open area of a gap between rafters on each length of eave [m2/m], before screens and louvers."""
     gap = within("Height of the gap", gap, 0.0, 1.0, "m")
     spacing = within("Spacing of the rafters", spacing, 0.0, 5.0, "m", above=True)
     return gap * within("Clear width between rafters", bay_width, 0.0, spacing, "m") / spacing

@@ -4,8 +4,10 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from dryward.building import AirSpace, FixedMembrane, LaminateMembrane
+from dryward.building import AirSpace, Assembly, FixedMembrane, LaminateMembrane, VariableMembrane
+from dryward.building.membranes import Membrane
 from dryward.checks import OutOfRange
+from dryward.physics.shape import Floats, Ints
 
 #: Cells at a face: parts of the layer, at least and at most [m].  Wood that is wetted from one face begins to wick
 #: only when its first cell is nearly full, so that cell must be thin.
@@ -21,27 +23,15 @@ AIR_DEPTH = 0.02
 
 @dataclass(frozen=True)
 class Grid:
-    """Cells and faces of an assembly, from inside to outside.
+    """Cells and faces of an assembly, from inside to outside."""
 
-    Attributes
-    ----------
-    width : ndarray (cells)
-        As simulated [m].
-    depth : ndarray (cells)
-        Of the middles, as drawn [m].
-    layer : ndarray (cells)
-        Place of the layer in the assembly.
-    membranes : tuple (cells + 1)
-        At each face, the membranes from inside to outside.
-    """
-
-    width: np.ndarray
-    depth: np.ndarray
-    layer: np.ndarray
-    membranes: tuple
+    width: Floats  # as simulated [m]
+    depth: Floats  # of the middles, as drawn [m]
+    layer: Ints  # place of the layer in the assembly
+    membranes: tuple[tuple[Membrane, ...], ...]  # at each face, the membranes from inside to outside
 
 
-def widths(thickness, refine=1, seeps=False):
+def widths(thickness: float, refine: int = 1, seeps: bool = False) -> Floats:
     """Widths of the cells of one layer [m], symmetric, adding up to it; thinner at faces where air `seeps`."""
     part, most = (OPEN_FACE_PART, THICKEST_AT_OPEN_FACE) if seeps else (FACE_PART, THICKEST_AT_FACE)
     next_ = min(max(thickness / part, THINNEST), most)
@@ -58,27 +48,16 @@ def widths(thickness, refine=1, seeps=False):
     return np.repeat(found / refine, refine)
 
 
-def cells(assembly, refine=1):
-    """The grid of an assembly.
-
-    Parameters
-    ----------
-    assembly : Assembly
-    refine : int
-        Every cell is cut into that many, 1 to 50.
-
-    Returns
-    -------
-    Grid
-
-    Raises
-    ------
-    OutOfRange
-        For an assembly of membranes alone.
-    """
+def cells(assembly: Assembly, refine: int = 1) -> Grid:
+    """The grid of an assembly, every cell cut into `refine`."""
     if not isinstance(refine, (int, np.integer)) or not 1 <= refine <= 50:
         raise OutOfRange(f"Refinement is {refine}; it must be a whole number, 1 to 50.")
-    width, depth, layer, faces, waiting, drawn = [], [], [], [], [], 0.0
+    width: list[float] = []
+    depth: list[float] = []
+    layer: list[int] = []
+    faces: list[tuple[Membrane, ...]] = []
+    waiting: list[Membrane] = []
+    drawn = 0.0
     for place, each in enumerate(assembly.layers):
         if each.is_membrane:
             # Two that change with humidity need a plane of air between them.
@@ -110,16 +89,17 @@ def cells(assembly, refine=1):
     return Grid(np.array(width), np.array(depth), np.array(layer), tuple(faces))
 
 
-def parts(membrane):
+def parts(membrane: Membrane) -> tuple[VariableMembrane | None, float, float]:
     """A membrane as (curve of the sensitive sheet or None, fixed resistance inside it, outside it)."""
     if isinstance(membrane, FixedMembrane):
         return None, _resistance(membrane.level), 0.0
     if isinstance(membrane, LaminateMembrane):
         backing = _resistance(membrane.backing.level)
         return (membrane.sensitive, backing, 0.0) if membrane.turned else (membrane.sensitive, 0.0, backing)
+    assert isinstance(membrane, VariableMembrane)
     return membrane, 0.0, 0.0
 
 
-def _resistance(permeance):
+def _resistance(permeance: float) -> float:
     # 1e-24 kg/(s m2 Pa) passes a molecule or so: foil is that tight, and the solver stays regular.
     return 1.0 / max(permeance, 1e-24)

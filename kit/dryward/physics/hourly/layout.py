@@ -99,7 +99,7 @@ class Scratch(NamedTuple):
     work: Floats  # (WORK_ROWS, cells + 2)
     edge: Floats  # (EDGES,)
     membrane: Floats  # (MEMBRANE_ROWS, cells + 1)
-    count: Ints  # (COUNTS,)
+    counts: Ints  # (COUNTS,)
 
 
 class Output(NamedTuple):

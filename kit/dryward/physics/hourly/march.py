@@ -69,7 +69,7 @@ def march(
     temperature, potential, water, bound, width = (
         state.temperature, state.potential, state.water, cells.bound, cells.width,
     )  # fmt: skip
-    work, count, along_curve, membrane_slopes = scratch.work, scratch.count, state.along, scratch.membrane
+    work, count, along_curve, membrane_slopes = scratch.work, scratch.counts, state.along, scratch.membrane
     face_membrane, membranes, forcing_hours = faces.membrane, curves.membrane, forcing.shape[0]
     tn, p, r, x = work[n.T_NOW], work[n.P], work[n.R], work[n.X]
     tolerance, longest, shortest = constants.tolerance, constants.step, constants.shortest

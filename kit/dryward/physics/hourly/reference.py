@@ -17,9 +17,11 @@ from dryward.checks import NotConverged
 from dryward.physics.hourly import surfaces
 from dryward.physics.hourly.air_paths import AirFlow
 from dryward.physics.hourly.case import EVAPORATION, VAPOR_HEAT, WATER_HEAT
+from dryward.physics.hourly.result import Hours
 from dryward.physics.hourly.simulate import simulate
 from dryward.physics.hourly.tables import AIR_CAPACITY, PORE_VAPOR
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density
+from dryward.physics.shape import Floats
 from dryward.units import HOUR, KELVIN, STEFAN_BOLTZMANN
 from dryward.weather import Air, HourlyWeather
 
@@ -41,104 +43,33 @@ _ROOM, _START = Air(21.0, 0.45), Air(15.0, 0.7)
 LAYERS = {"gypsum": 10, "wool": 60, "panel": 30, "gap": 1, "deck": 40}
 
 
-def roof():
-    """The roof of the comparison.
-
-    Returns
-    -------
-    Assembly
-
-    Examples
-    --------
-    >>> roof().layer("gap").vented
-    True
-    """
-    layers = [
+def roof() -> Assembly:
+    """The roof of the comparison."""
+    layers = (
         Layer(_GYPSUM, 0.0127, "gypsum"), Layer(_MEMBRANE, name="membrane"), Layer(_WOOL, 0.15, "wool"),
         Layer(_WOOD, 0.012, "panel"), Layer(_GAP, 0.04, "gap"), Layer(_WOOD, 0.018, "deck"),
-    ]  # fmt: skip
+    )  # fmt: skip
     return Assembly("roof", layers, slope=_SLOPE, exterior_vapor_film=_OUTER_VAPOR_FILM)
 
 
-def part(weather, first, hours):
-    """Some hours of a year, without its sun.
-
-    Parameters
-    ----------
-    weather : HourlyWeather
-        With wind and sky.
-    first, hours : int
-
-    Returns
-    -------
-    HourlyWeather
-
-    Examples
-    --------
-    >>> from dryward import weather
-    >>> part(weather.demo("cold"), 100, 24).hours
-    24
-    """
+def part(weather: HourlyWeather, first: int, hours: int) -> HourlyWeather:
+    """Some hours of a year, without its sun."""
     names = ("temperature", "vapor_pressure", "wind_speed", "sky_longwave")
     return HourlyWeather(**{name: getattr(weather, name)[first : first + hours] for name in names})
 
 
-def by_march(weather, step=HOUR, refine=1, leak=LEAK):
-    """The comparison by the march.
-
-    Parameters
-    ----------
-    weather : HourlyWeather
-        With wind and sky.
-    step : float
-        [s], above 0 to 3600.
-    refine : int
-        1 to 50.
-    leak : float
-        Air out of the room [kg/(s m2)], below zero into it.
-
-    Returns
-    -------
-    Hours
-
-    Examples
-    --------
-    >>> from dryward import weather
-    >>> by_march(part(weather.demo("cold"), 0, 24)).balance_error < 1e-6
-    True
-    """
+def by_march(weather: HourlyWeather, step: float = HOUR, refine: int = 1, leak: float = LEAK) -> Hours:
+    """The comparison by the march."""
     return simulate(
         roof(), weather, _ROOM, initial=_START, step=step, refine=refine, vent=_VENT,
         leak=AirFlow(leak, _LONG), surface=surfaces.Surface(absorptance=0.0, emittance=_EMITTANCE),
     )  # fmt: skip
 
 
-def by_scipy(weather, cells=None, rtol=1e-6, atol=1e-7, leak=LEAK):
-    """The comparison by SciPy's LSODA, begun anew in every hour because the weather jumps there.
-
-    Parameters
-    ----------
-    weather : HourlyWeather
-        With wind and sky; hours take about a tenth of a second each.
-    cells : dict, optional
-        Cells of each layer; otherwise `LAYERS`.
-    rtol, atol : float
-        Tolerances of the integrator [-], above 0.
-    leak : float
-        Air out of the room [kg/(s m2)], below zero into it.
-
-    Returns
-    -------
-    dict
-        Layer -> (temperature [degC], relative humidity [-], water [kg/m3]), each (hours, cells).
-
-    Examples
-    --------
-    >>> from dryward import weather
-    >>> few = dict.fromkeys(LAYERS, 3) | {"gap": 1}
-    >>> by_scipy(part(weather.demo("cold"), 0, 1), few)["deck"][0].shape
-    (1, 3)
-    """
+def by_scipy(
+    weather: HourlyWeather, cells: dict | None = None, rtol: float = 1e-06, atol: float = 1e-07, leak: float = LEAK
+) -> dict:
+    """The comparison by SciPy's LSODA, begun anew in every hour because the weather jumps there."""
     cells = cells or LAYERS
     solids = [layer for layer in roof().layers if not layer.is_membrane]
     lines = _Lines([(each.substance, each.thickness, cells[each.name]) for each in solids], leak)
@@ -154,9 +85,9 @@ def by_scipy(weather, cells=None, rtol=1e-6, atol=1e-7, leak=LEAK):
         airs = weather.temperature[k], weather.vapor_pressure[k], film[k], sky[k], stream[k]
         state = lines.hour(state, airs, rtol, atol)
         found.append((state[::2], lines.humidity(state[1::2]), state[1::2]))
-    found = np.array(found)
+    series = np.array(found)
     return {
-        each.name: tuple(found[:, which, lines.kind == place] for which in range(3))
+        each.name: tuple(series[:, which, lines.kind == place] for which in range(3))
         for place, each in enumerate(solids)
     }
 
@@ -164,21 +95,21 @@ def by_scipy(weather, cells=None, rtol=1e-6, atol=1e-7, leak=LEAK):
 class _Lines:
     """Rates of change of temperature and water content in each cell of the roof."""
 
-    def __init__(self, parts, leak):
+    def __init__(self, parts: list[tuple[Material | AirSpace, float, int]], leak: float) -> None:
         self.parts = parts
         self.seep, self.straight = _LONG * leak, (1.0 - _LONG) * leak
         self.kind = np.repeat(np.arange(len(parts)), [count for _, _, count in parts])
         self.width = np.concatenate([np.full(count, thickness / count) for _, thickness, count in parts])
         self.n = self.width.size
         self.cells = [np.flatnonzero(self.kind == place) for place in range(len(parts))]
-        solid = [hasattr(material, "density") for material, _, _ in parts]
+        solid = [isinstance(material, Material) for material, _, _ in parts]
         self.gap = self.cells[solid.index(False)][0]
         self.membrane = self.cells[1][0]  # the face before the wool
         self.wool = self.cells[1]
-        capacity = [m.density * m.specific_heat if hasattr(m, "density") else AIR_CAPACITY for m, _, _ in parts]
+        capacity = [m.density * m.specific_heat if isinstance(m, Material) else AIR_CAPACITY for m, _, _ in parts]
         self.capacity = np.array(capacity)[self.kind]
 
-    def humidity(self, w):
+    def humidity(self, w: Floats) -> Floats:
         found = np.empty(self.n)
         for (material, _, _), cells in zip(self.parts, self.cells, strict=True):
             sorption = getattr(material, "sorption", ())
@@ -189,18 +120,18 @@ class _Lines:
                 found[cells] = np.minimum(w[cells] / PORE_VAPOR, 1.0)
         return np.maximum(found, 1e-9)
 
-    def halves(self, phi, w):
+    def halves(self, phi: Floats, w: Floats) -> tuple[Floats, Floats]:
         """Thermal and vapor resistance of half of each cell."""
         r, z = np.empty(self.n), np.empty(self.n)
         for (material, _, _), cells in zip(self.parts, self.cells, strict=True):
-            if hasattr(material, "density"):
+            if isinstance(material, Material):
                 r[cells] = 0.5 * self.width[cells] / material.conductivity_at(w[cells])
                 z[cells] = 0.5 * self.width[cells] / material.permeability_at(phi[cells])
             else:  # moving air: a film on each side
                 r[cells], z[cells] = material.thermal_resistance, 1.0 / material.vapor_permeance
         return r, z
 
-    def hour(self, state, airs, rtol, atol):
+    def hour(self, state: Floats, airs: tuple[float, ...], rtol: float, atol: float) -> Floats:
         """The state an hour later."""
         from scipy.integrate import solve_ivp
 
@@ -212,7 +143,7 @@ class _Lines:
             raise NotConverged(f"The comparison by method of lines failed: {found.message}")
         return found.y[:, -1]
 
-    def rates(self, state, airs):
+    def rates(self, state: Floats, airs: tuple[float, ...]) -> Floats:
         t_out, p_out, film, sky, stream = airs
         t, w = state[::2], state[1::2]
         phi = self.humidity(w)
@@ -241,12 +172,14 @@ class _Lines:
         out[::2] = (heat / self.width - WATER_HEAT * t * out[1::2]) / (self.capacity + WATER_HEAT * w)
         return out
 
-    def leaking(self, water, heat, t, p, r, z, t_out, p_out):
+    def leaking(
+        self, water: Floats, heat: Floats, t: Floats, p: Floats, r: Floats, z: Floats, t_out: float, p_out: float
+    ) -> None:
         """What the leak adds to each cell, by the state of its air at every face it crosses."""
         per_pascal = air.MASS_RATIO / air.STANDARD_PRESSURE
         wool, gap, seep, straight = self.wool, self.gap, self.seep, self.straight
 
-        def cross(rate, warmth, pressure, source, into):
+        def cross(rate: float, warmth: float, pressure: float, source: int | None, into: int | None) -> None:
             """Air of a state from one cell into another; None is beyond the roof."""
             carried = rate * per_pascal * pressure
             brought = rate * AIR_SPECIFIC_HEAT * warmth + EVAPORATION * carried
@@ -275,26 +208,26 @@ class _Lines:
             heat[cells] += sign * brought
 
 
-def _at_face(ratio, before, behind):
+def _at_face(ratio: Floats, before: Floats, behind: Floats) -> Floats:
     """What the air has at a face, so that with plain conduction the whole is that of exp(ratio x)."""
     return before + (before - behind) * (1.0 / np.expm1(ratio) - 1.0 / ratio)
 
 
-def _surface(inner, resistance, t_out, film, sky):
+def _surface(inner: float, resistance: float, t_out: float, film: float, sky: float) -> float:
     """Temperature of the outer surface by its own balance."""
     from scipy.optimize import brentq
 
-    def gain(s):
+    def gain(s: float) -> float:
         return (inner - s) / resistance + film * (t_out - s) + sky - _EMITTANCE * STEFAN_BOLTZMANN * (s + KELVIN) ** 4
 
     return brentq(gain, -80.0, 150.0, xtol=1e-9)
 
 
-def _through_membrane(pa, pb, za, zb, ps):
+def _through_membrane(pa: float, pb: float, za: float, zb: float, ps: float) -> float:
     """Vapor flux through the variable membrane and the half cells beside it."""
     from scipy.optimize import brentq
 
-    def miss(flux):
+    def miss(flux: float) -> float:
         inner, outer = np.clip([(pa - flux * za) / ps, (pb + flux * zb) / ps], 0.0, 1.0)
         return flux * (za + zb + 1.0 / _MEMBRANE.permeance(float(inner), float(outer))) - (pa - pb)
 
@@ -302,7 +235,7 @@ def _through_membrane(pa, pb, za, zb, ps):
     return brentq(miss, -most, most, xtol=1e-22, rtol=1e-10)
 
 
-def _exchange(surfaces_, stream):
+def _exchange(surfaces_: float, stream: float) -> float:
     """Conductance from the mean air of a channel to outdoor air."""
     left = -np.expm1(-surfaces_ / stream) * stream / surfaces_
     return surfaces_ * left / (1.0 - left)

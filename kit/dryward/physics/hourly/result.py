@@ -5,15 +5,16 @@ from functools import cached_property
 
 import numpy as np
 
+from dryward.building import Assembly
 from dryward.checks import OutOfRange, UnknownName, within
 from dryward.exhibit import Exhibit, one_line
-from dryward.physics.shape import seal
+from dryward.physics.shape import Floats, Ints, seal
 from dryward.units import HOUR
 from dryward.verdict import Verdict, of_year, words
 from dryward.weather import DAYS
 
 
-def over_cells(values, weights):
+def over_cells(values: Floats, weights: Floats) -> Floats:
     """Sum over cells, in an order that does not hang on where the arrays lie in memory, as that of a library does."""
     return np.einsum("...i,i->...", values, weights)
 
@@ -36,45 +37,29 @@ class LayerHours:
     """
 
     name: str
-    temperature: np.ndarray = field(repr=False)
-    relative_humidity: np.ndarray = field(repr=False)
-    water_content: np.ndarray = field(repr=False)
-    moisture_content: np.ndarray = field(repr=False)
-    condensed: np.ndarray = field(repr=False)
-    highest_relative_humidity: np.ndarray = field(repr=False)
+    temperature: Floats = field(repr=False)
+    relative_humidity: Floats = field(repr=False)
+    water_content: Floats = field(repr=False)
+    moisture_content: Floats = field(repr=False)
+    condensed: Floats = field(repr=False)
+    highest_relative_humidity: Floats = field(repr=False)
 
 
 @dataclass(frozen=True)
 class MonthlyBudget:
-    """Water through the faces in each month of a run, and what stays.
+    """Water through the faces in each month of a run, and what stays."""
 
-    Attributes
-    ----------
-    month : ndarray of int
-        1 to 12, starting with January of the first year.
-    from_room, to_outdoors : ndarray (months)
-        Through the inner and the outer face [kg/m2], positive outward.
-    leaked, vented : ndarray (months)
-        What an air leak brings less what it takes outdoors, and carried off by vent air [kg/m2].
-    seeped : ndarray (months)
-        Of what is leaked the part that the layers keep: the rest goes straight to the vent space [kg/m2].
-    ran_off : ndarray (months)
-        [kg/m2].
-    held : ndarray (months)
-        Water in all layers at the month's end [kg/m2].
-    """
-
-    month: np.ndarray
-    from_room: np.ndarray
-    to_outdoors: np.ndarray
-    leaked: np.ndarray
-    vented: np.ndarray
-    seeped: np.ndarray
-    ran_off: np.ndarray
-    held: np.ndarray
+    month: Ints  # 1 to 12, starting with January of the first year
+    from_room: Floats  # through the inner face, positive outward [kg/m2]
+    to_outdoors: Floats  # through the outer face
+    leaked: Floats  # what an air leak brings less what it takes outdoors
+    vented: Floats  # carried off by vent air
+    seeped: Floats  # of what is leaked the part that the layers keep: the rest goes straight to the vent space
+    ran_off: Floats
+    held: Floats  # water in all layers at the month's end
 
     @property
-    def in_and_out(self):
+    def in_and_out(self) -> tuple[Floats, Floats]:
         """Water that comes to the layers and that leaves them, both positive [kg/m2] (months).
 
         What a leak brings straight to the vent space and its air takes out
@@ -146,44 +131,44 @@ class Hours(Exhibit):
         Relative humidity of all layers at the start [-]; None where they started otherwise.
     """
 
-    assembly: object
-    time: np.ndarray = field(repr=False)
-    depth: np.ndarray = field(repr=False)
-    width: np.ndarray = field(repr=False)
-    cell_layer: np.ndarray = field(repr=False)
-    temperature: np.ndarray = field(repr=False)
-    relative_humidity: np.ndarray = field(repr=False)
-    water_content: np.ndarray = field(repr=False)
-    free_water: np.ndarray = field(repr=False)
-    ran_off: np.ndarray = field(repr=False)
-    vapor_flux_in: np.ndarray = field(repr=False)
-    vapor_flux_out: np.ndarray = field(repr=False)
-    leak_in: np.ndarray = field(repr=False)
-    leak_out: np.ndarray = field(repr=False)
-    leak_left: np.ndarray = field(repr=False)
-    vent_out: np.ndarray = field(repr=False)
-    runoff: np.ndarray = field(repr=False)
-    heat_flux_in: np.ndarray = field(repr=False)
-    heat_flux_out: np.ndarray = field(repr=False)
-    leak_heat_in: np.ndarray = field(repr=False)
-    leak_heat_out: np.ndarray = field(repr=False)
-    vent_flow: np.ndarray = field(repr=False)
-    surface_temperature: np.ndarray = field(repr=False)
-    initial_water: np.ndarray = field(repr=False)
-    most_bound: np.ndarray = field(repr=False)
+    assembly: Assembly
+    time: Floats = field(repr=False)
+    depth: Floats = field(repr=False)
+    width: Floats = field(repr=False)
+    cell_layer: Ints = field(repr=False)
+    temperature: Floats = field(repr=False)
+    relative_humidity: Floats = field(repr=False)
+    water_content: Floats = field(repr=False)
+    free_water: Floats = field(repr=False)
+    ran_off: Floats = field(repr=False)
+    vapor_flux_in: Floats = field(repr=False)
+    vapor_flux_out: Floats = field(repr=False)
+    leak_in: Floats = field(repr=False)
+    leak_out: Floats = field(repr=False)
+    leak_left: Floats = field(repr=False)
+    vent_out: Floats = field(repr=False)
+    runoff: Floats = field(repr=False)
+    heat_flux_in: Floats = field(repr=False)
+    heat_flux_out: Floats = field(repr=False)
+    leak_heat_in: Floats = field(repr=False)
+    leak_heat_out: Floats = field(repr=False)
+    vent_flow: Floats = field(repr=False)
+    surface_temperature: Floats = field(repr=False)
+    initial_water: Floats = field(repr=False)
+    most_bound: Floats = field(repr=False)
     balance_error: float
     heat_balance_error: float
     steps: int
     iterations: int
     halvings: int
-    end: tuple = field(repr=False)
+    end: tuple[Floats, Floats, Floats, Floats] = field(repr=False)
     leaking: bool = False
     start_humidity: float | None = None
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         seal(self)
 
-    def __repr__(self):
+    def __repr__(self) -> str:
         leak = "leak" if self.leaking else "no leak"
         told = f"{self.verdict.state}, {words.how_wet(self.verdict, 'us')}"
         return one_line("Hours", f"{self.assembly.name}, {self.time.size} h, {leak}: {told}")
@@ -194,16 +179,16 @@ class Hours(Exhibit):
         return of_year(self)
 
     @cached_property
-    def water(self):
+    def water(self) -> Floats:
         """Water in all layers at the end of each hour, bound and free [kg/m2] (hours)."""
         return over_cells(self.water_content, self.width) + self.condensed
 
     @cached_property
-    def condensed(self):
+    def condensed(self) -> Floats:
         """Water above what the materials bind, in all layers [kg/m2] (hours)."""
         return self.free_water.sum(axis=1)
 
-    def _cells(self, name):
+    def _cells(self, name: str) -> Ints:
         place = self.assembly.index(name)
         cells = np.flatnonzero(self.cell_layer == place)
         if not cells.size:
@@ -215,22 +200,8 @@ class Hours(Exhibit):
         """The layers with a thickness, from inside."""
         return tuple(each.name for place, each in enumerate(self.assembly.layers) if (self.cell_layer == place).any())
 
-    def layer(self, name):
-        """One layer: its means, its moisture content in mass %, its free water.
-
-        Parameters
-        ----------
-        name : str
-
-        Returns
-        -------
-        LayerHours
-
-        Raises
-        ------
-        UnknownName
-            For an unknown layer, or a membrane, which holds no water.
-        """
+    def layer(self, name: str) -> LayerHours:
+        """One layer: its means, its moisture content in mass %, its free water."""
         cells = self._cells(name)
         share = self.width[cells] / self.width[cells].sum()
         water = over_cells(self.water_content[:, cells], share)
@@ -247,75 +218,23 @@ class Hours(Exhibit):
             humidity.max(axis=1),
         )
 
-    def face(self, name, side="inner"):
-        """Temperature and relative humidity of the cell at a face of a layer.
-
-        Parameters
-        ----------
-        name : str
-        side : {"inner", "outer"}
-
-        Returns
-        -------
-        tuple of ndarray (hours)
-            [degC] and [-].
-
-        Raises
-        ------
-        UnknownName
-            For an unknown layer or side.
-        """
+    def face(self, name: str, side: str = "inner") -> tuple[Floats, Floats]:
+        """Temperature and relative humidity of the cell at a face of a layer."""
         if side not in ("inner", "outer"):
             raise UnknownName("face", side, ("inner", "outer"))
         cell = self._cells(name)[0 if side == "inner" else -1]
         return self.temperature[:, cell], self.relative_humidity[:, cell]
 
-    def mold_index(self, name, sensitivity, side="inner"):
-        """Mold index at a face of a layer through the hours; see `physics.mold`.
-
-        Parameters
-        ----------
-        name : str
-        sensitivity : str
-            A sensitivity class of `mold.index`.
-        side : {"inner", "outer"}
-
-        Returns
-        -------
-        ndarray (hours)
-            0 to 6.
-
-        Raises
-        ------
-        UnknownName
-            For an unknown layer, side or class.
-        """
+    def mold_index(self, name: str, sensitivity: str, side: str = "inner") -> Floats:
+        """Mold index at a face of a layer through the hours; see `physics.mold`."""
         from dryward.physics import mold
 
         return mold.index(*self.face(name, side), sensitivity)
 
-    def hours_above(self, name, relative_humidity, temperature=None, side=None):
-        """Hours in which a layer is humid, and warm, at the same time.
-
-        Parameters
-        ----------
-        name : str
-        relative_humidity : float
-            Limit [-], 0 to 1; an hour at or above it counts.
-        temperature : float, optional
-            Only hours at or above it count [degC], -60 to 95.
-        side : {"inner", "outer"}, optional
-            A face; otherwise the wettest cell, with the layer's mean temperature.
-
-        Returns
-        -------
-        int
-
-        Raises
-        ------
-        OutOfRange, UnknownName
-            For a limit out of range, an unknown layer or side.
-        """
+    def hours_above(
+        self, name: str, relative_humidity: float, temperature: float | None = None, side: str | None = None
+    ) -> int:
+        """Hours in which a layer is humid, and warm, at the same time."""
         limit = within("Relative humidity", relative_humidity, 0.0, 1.0, "%")
         if side:
             warmth, humidity = self.face(name, side)
@@ -327,25 +246,15 @@ class Hours(Exhibit):
             count &= warmth >= within("Temperature", temperature, -60.0, 95.0, "°C")
         return int(count.sum())
 
-    def monthly(self):
-        """The water budget, month by month.
-
-        Returns
-        -------
-        MonthlyBudget
-
-        Raises
-        ------
-        OutOfRange
-            When the run is shorter than one year.
-        """
+    def monthly(self) -> MonthlyBudget:
+        """The water budget, month by month."""
         year = 24 * int(DAYS.sum())
         if self.time.size < year:
             raise OutOfRange(f"The run has {self.time.size} hours; a monthly budget needs a whole year, {year}.")
         years = self.time.size // year
         ends = np.concatenate([[0], np.cumsum(np.tile(DAYS * 24, years))])
 
-        def sums(flux):
+        def sums(flux: Floats) -> Floats:
             return HOUR * np.add.reduceat(flux[: ends[-1]], ends[:-1])
 
         return MonthlyBudget(

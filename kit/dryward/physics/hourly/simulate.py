@@ -1,16 +1,26 @@
 """One run: from an assembly, weather and room air to `Hours`."""
 
 import os
+import sys
+from collections.abc import Callable, Mapping, Sequence
 from concurrent.futures import ThreadPoolExecutor, as_completed
+from time import perf_counter
+from typing import Any, TypeVar
 
 import numpy as np
 
+from dryward.building import Assembly, Layer, Material
 from dryward.checks import NotConverged, OutOfRange, PlainError, of_kind, within
+from dryward.physics.airleak import Leak
 from dryward.physics.hourly import case as cases
 from dryward.physics.hourly import layout, tables
+from dryward.physics.hourly.air_paths import AirFlow
 from dryward.physics.hourly.result import Hours, over_cells
+from dryward.physics.hourly.surfaces import Surface
+from dryward.physics.shape import Floats, Numeric, Room
+from dryward.physics.ventspace import VentSpace
 from dryward.units import HOUR
-from dryward.weather import YEAR, Air
+from dryward.weather import YEAR, Air, HourlyWeather
 
 #: Hours between two calls of a progress function.
 CHUNK = 730
@@ -18,26 +28,33 @@ CHUNK = 730
 REPEATS = 5e-3
 
 
+#: What a run begins with: an air in balance with all layers, water contents by layer name, or an earlier run.
+Start = Air | Mapping[str, float] | Hours | None
+#: Assembly, weather, room air and keywords of `simulate`.
+Given = tuple[Assembly, HourlyWeather | Air, Room, dict[str, Any]]
+Measured = TypeVar("Measured")
+
+
 class Stopped(PlainError):
     """A run that its progress function ended."""
 
 
 def simulate(
-    assembly,
-    weather,
-    indoor,
+    assembly: Assembly,
+    weather: HourlyWeather | Air,
+    indoor: Room,
     *,
-    years=1,
-    hours=None,
-    initial=None,
-    step=HOUR,
-    vent=None,
-    leak=None,
-    surface=None,
-    refine=1,
-    progress=None,
-    until_it_repeats=False,
-):
+    years: int = 1,
+    hours: int | None = None,
+    initial: Start = None,
+    step: float = HOUR,
+    vent: VentSpace | Numeric | None = None,
+    leak: Leak | AirFlow | None = None,
+    surface: Surface | None = None,
+    refine: int = 1,
+    progress: Callable[[int, int], object] | None = None,
+    until_it_repeats: bool = False,
+) -> Hours:
     """Heat and moisture in an assembly, hour by hour.
 
     Parameters
@@ -122,7 +139,7 @@ def simulate(
     return run(ready, total, initial, progress, until_it_repeats)
 
 
-def _count(years, hours, weather):
+def _count(years: int, hours: int | None, weather: HourlyWeather | Air) -> int:
     if hours is not None:
         count = within("Hours", hours, 1, 876_000, "h")
         if count != int(count):
@@ -133,34 +150,14 @@ def _count(years, hours, weather):
     return int(years) * getattr(weather, "hours", YEAR)
 
 
-def run(ready, total, initial=None, progress=None, until_it_repeats=False):
-    """March through a case that is made ready.
-
-    Parameters
-    ----------
-    ready : case.Case
-    total : int
-        Hours, 1 or more [h].
-    initial, progress, until_it_repeats
-        As in `simulate`.
-
-    Returns
-    -------
-    Hours
-
-    Raises
-    ------
-    NotConverged, Stopped, OutOfRange
-        As `simulate`.
-
-    Examples
-    --------
-    >>> from dryward import building
-    >>> wall = building.preset("wood-frame-wall")
-    >>> made = cases.ready(wall, cases.as_weather(Air(0.0, 0.8), 24), Air(20.0, 0.4))
-    >>> run(made, 24).time[-1].item()
-    24.0
-    """
+def run(
+    ready: cases.Case,
+    total: int,
+    initial: Start = None,
+    progress: Callable[[int, int], object] | None = None,
+    until_it_repeats: bool = False,
+) -> Hours:
+    """March through a case that is made ready; the rest as in `simulate`."""
     from dryward.physics.hourly.march import march  # brings Numba
 
     cells = ready.grid.width.size
@@ -177,13 +174,14 @@ def run(ready, total, initial=None, progress=None, until_it_repeats=False):
         if until_it_repeats:
             last = min(last, done - done % YEAR + YEAR)
         here = slice(done, last)
-        output = layout.Output(*(each[here] for each in hourly), ran_off, given[here])
+        temperature, humidity, water, free = (each[here] for each in hourly)
+        output = layout.Output(temperature, humidity, water, free, ran_off, given[here])
         failed = march(
             done, last, ready.forcing, ready.constants, ready.cells, ready.faces, ready.curves, ready.paths, state,
             scratch, output,
         )  # fmt: skip
         if failed > 0:
-            raise NotConverged(_trouble(ready, failed - 1, int(scratch.count[layout.FAILED_HOUR]), state))
+            raise NotConverged(_trouble(ready, failed - 1, int(scratch.counts[layout.FAILED_HOUR]), state))
         done = last
         if progress is not None and progress(done, total) is False and done < total:
             raise Stopped(f"The run was stopped after {done} of {total} hours.")
@@ -196,11 +194,20 @@ def run(ready, total, initial=None, progress=None, until_it_repeats=False):
     return _hours(ready, state, scratch, hourly, ran_off, given, (first_water, first_heat), _humidity_of(initial))
 
 
-def _hours(ready, state, scratch, hourly, ran_off, given, first, start_humidity):
+def _hours(
+    ready: cases.Case,
+    state: layout.State,
+    scratch: layout.Scratch,
+    hourly: list[Floats],
+    ran_off: Floats,
+    given: Floats,
+    first: tuple[Floats, Floats],
+    start_humidity: float | None,
+) -> Hours:
     """What was marched as `Hours`, with what its books miss; `first`: water and heat at the start."""
     out_t, out_u, out_w, out_free = hourly
     first_w, first_e = first
-    total, k, count = len(given), layout, scratch.count
+    total, k, count = len(given), layout, scratch.counts
     w, e = state.water, state.heat
     width = ready.grid.width
     flux = {name: given[:, place] for name, place in _FLUXES.items()}
@@ -233,7 +240,7 @@ def _hours(ready, state, scratch, hourly, ran_off, given, first, start_humidity)
         steps=int(count[k.STEPS_DONE]),
         iterations=int(count[k.PASSES]),
         halvings=int(count[k.HALVINGS]),
-        end=tuple(each.copy() for each in state[:4]),
+        end=(state.temperature.copy(), state.potential.copy(), w.copy(), e.copy()),
         leaking=bool(ready.forcing[:, [k.SEEP, k.STRAIGHT]].any()),
         start_humidity=start_humidity,
         **flux,
@@ -259,12 +266,12 @@ _FLUXES = {
 }
 
 
-def _share(missing, through):
+def _share(missing: float, through: float) -> float:
     """Missing by what went through; below a tenth of a milligram that is rounding of what is held."""
     return abs(float(missing)) / max(float(through), 1e-7)
 
 
-def _start(ready, initial):
+def _start(ready: cases.Case, initial: Start) -> layout.State:
     """Temperature, moisture potential, water and heat of all cells at the start."""
     n = ready.grid.width.size
     if isinstance(initial, Hours):
@@ -275,7 +282,7 @@ def _start(ready, initial):
     t, u, w, e = (np.zeros(n + 2) for _ in range(4))
     t[:] = given.temperature
     u[1:-1] = given.relative_humidity
-    if isinstance(initial, dict):
+    if isinstance(initial, Mapping):
         for name, held in initial.items():
             cells = np.flatnonzero(ready.grid.layer == ready.assembly.index(name)) + 1
             if not cells.size:
@@ -292,21 +299,23 @@ def _start(ready, initial):
     return _with_membranes(ready, t, u, w, e)
 
 
-def _repeats(ready, before, now):
+def _repeats(ready: cases.Case, before: Floats, now: Floats) -> bool:
     """Whether a year leaves every layer as it found it."""
     change = (now - before) * ready.grid.width
     layers = ready.grid.layer
     return all(abs(float(change[layers == place].sum())) < REPEATS for place in np.unique(layers))
 
 
-def _humidity_of(initial):
+def _humidity_of(initial: Start) -> float | None:
     """Relative humidity that all layers started with [-], where they did."""
     if initial is None:
         return cases.START.relative_humidity
     return float(initial.relative_humidity) if isinstance(initial, Air) else None
 
 
-def _with_membranes(ready, temperature, potential, water, heat):
+def _with_membranes(
+    ready: cases.Case, temperature: Floats, potential: Floats, water: Floats, heat: Floats
+) -> layout.State:
     """The state of the cells, and each variable membrane on its curve at the humidity of the cells beside it."""
     which = ready.faces.membrane
     along = np.zeros(which.size)
@@ -316,7 +325,7 @@ def _with_membranes(ready, temperature, potential, water, heat):
     return layout.State(temperature, potential, water, heat, along)
 
 
-def _trouble(ready, cell, hour, state):
+def _trouble(ready: cases.Case, cell: int, hour: int, state: layout.State) -> str:
     place = ready.grid.layer[cell]
     name = ready.assembly.layers[place].name if place >= 0 else "the plane between two membranes"
     day, of_day = divmod(hour % YEAR, 24)
@@ -328,49 +337,26 @@ def _trouble(ready, cell, hour, state):
     )
 
 
-def getting_ready():
-    """Whether the first run still has to compile the march.
-
-    Returns
-    -------
-    bool
-        True before the march is compiled or loaded in this process.
-
-    Examples
-    --------
-    >>> getting_ready() in (True, False)
-    True
-    """
-    import sys
-
+def getting_ready() -> bool:
+    """Whether the first run still has to compile the march."""
     module = sys.modules.get("dryward.physics.hourly.march")
     return module is None or not module.march.signatures
 
 
-def warm_up():
-    """Compile or load the march, so that the next run starts at once.
-
-    Returns
-    -------
-    float
-        Seconds it took.
-
-    Examples
-    --------
-    >>> warm_up() >= 0
-    True
-    """
-    from time import perf_counter
-
-    from dryward.building import Assembly, Layer, Material
-
+def warm_up() -> float:
+    """Compile or load the march, so that the next run starts at once; the seconds it took."""
     start = perf_counter()
     block = Material("block", "block", 1000.0, 1000.0, 1.0, 2e-11)
-    simulate(Assembly("block", [Layer(block, 0.1)]), Air(10.0, 0.5), Air(20.0, 0.5), hours=1)
+    simulate(Assembly("block", (Layer(block, 0.1),)), Air(10.0, 0.5), Air(20.0, 0.5), hours=1)
     return perf_counter() - start
 
 
-def batch(cases, measure, found=None, workers=None):
+def batch(
+    cases: Sequence[Given],
+    measure: Callable[[Hours], Measured],
+    found: Callable[[int, Measured], object] | None = None,
+    workers: int | None = None,
+) -> list[Measured]:
     """Run many cases and keep one measure of each.
 
     Parameters
@@ -407,11 +393,11 @@ def batch(cases, measure, found=None, workers=None):
     """
     warm_up()  # threads that compile the same thing wait for each other
 
-    def one(place):
+    def one(place: int) -> Measured:
         assembly, weather, indoor, options = cases[place]
         return measure(simulate(assembly, weather, indoor, **options))
 
-    results = [None] * len(cases)
+    results: dict[int, Measured] = {}
     with ThreadPoolExecutor(max_workers=workers or os.cpu_count()) as pool:
         waiting = {pool.submit(one, place): place for place in range(len(cases))}
         try:
@@ -423,4 +409,4 @@ def batch(cases, measure, found=None, workers=None):
         except BaseException:
             pool.shutdown(wait=True, cancel_futures=True)
             raise
-    return results
+    return [results[place] for place in range(len(cases))]

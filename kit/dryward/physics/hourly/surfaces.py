@@ -9,12 +9,17 @@ temperature.
 import warnings
 from dataclasses import dataclass
 from functools import lru_cache
+from types import ModuleType
 
 import numpy as np
 
+from dryward import air
 from dryward.checks import OutOfRange, within
+from dryward.physics import sky
+from dryward.physics.shape import Floats
 from dryward.storage import cached
 from dryward.units import KELVIN, STEFAN_BOLTZMANN
+from dryward.weather import HourlyWeather
 
 #: Film of moving air, h = a + b v [W/(m2 K)] with v in m/s: ISO 6946 annex on surface resistances (from memory).
 _FILM = 4.0, 4.0
@@ -28,48 +33,21 @@ NO_FILM = 1e-7
 class Surface:
     """How the outer surface meets sun, sky and wind.
 
-    Parameters
-    ----------
-    absorptance : float
-        Share of the sun taken in [-], 0 to 1: pale about 0.3, dark 0.9.
-    emittance : float
-        Long-wave emittance [-], 0 to 1; most building surfaces 0.9.
-    azimuth : float
-        The way the slope faces [degrees], 0 to 360: 0 north, 90 east, 180 south.
-    ground_reflectance : float
-        Of what lies before it [-], 0 to 1.
-    wind_film : bool
-        Whether the film follows the wind; otherwise it is the assembly's.
-
-    Raises
-    ------
-    OutOfRange
-        Outside a range.
-
-    Notes
-    -----
     The slope is the assembly's.  Sun by the Hay-Davies model of pvlib; the
     part of the view that is not sky is ground at air temperature.  With
     `wind_film` the film is h = 4 + 4 v, otherwise the assembly's film less
     its radiant share at 10 degC.
 
-    References
-    ----------
-    ISO 6946, surface resistances with wind (from memory).
-
-    Examples
-    --------
-    >>> Surface(absorptance=0.9, azimuth=0).emittance
-    0.9
+    Source: ISO 6946, surface resistances with wind (from memory).
     """
 
-    absorptance: float = 0.7
-    emittance: float = 0.9
-    azimuth: float = 180.0
-    ground_reflectance: float = 0.2
-    wind_film: bool = True
+    absorptance: float = 0.7  # share of the sun taken in [-], 0 to 1: pale about 0.3, dark 0.9
+    emittance: float = 0.9  # long-wave emittance [-], 0 to 1; most building surfaces 0.9
+    azimuth: float = 180.0  # the way the slope faces [degrees], 0 to 360: 0 north, 90 east, 180 south
+    ground_reflectance: float = 0.2  # of what lies before it [-], 0 to 1
+    wind_film: bool = True  # whether the film follows the wind; otherwise it is the assembly's
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         put = object.__setattr__
         put(self, "absorptance", within("Absorptance", self.absorptance, 0.0, 1.0))
         put(self, "emittance", within("Emittance", self.emittance, 0.0, 1.0))
@@ -78,46 +56,15 @@ class Surface:
 
 
 @lru_cache(maxsize=32)
-def irradiance(weather, slope, azimuth, ground_reflectance=0.2):
-    """Sun on a slope.
+def irradiance(weather: HourlyWeather, slope: float, azimuth: float, ground_reflectance: float = 0.2) -> Floats:
+    """Sun on a slope [W/m2]: mean over each hour, or at its moment where the weather's sun has one.
 
-    Parameters
-    ----------
-    weather : HourlyWeather
-        With direct, diffuse and global sun and a place.
-    slope : float
-        From the horizontal [degrees], 0 to 90.
-    azimuth : float
-        The way it faces [degrees], 0 (north) to 360.
-    ground_reflectance : float
-        [-], 0 to 1.
-
-    Returns
-    -------
-    ndarray (hours)
-        Mean over each hour, or at its moment where the weather's sun has one [W/m2].
-
-    Raises
-    ------
-    OutOfRange
-        When the weather names no place.
-
-    Notes
-    -----
     The sun stands where it is at the weather's `sun_offset` from the end of
     the hour: in the middle, unless the file tells another moment.  Kept for
     each weather, so that a slider pays for it once, and in the user's cache.
 
-    References
-    ----------
-    pvlib: solar position after Michalsky's ephemeris form, transposition
+    Source: pvlib: solar position after Michalsky's ephemeris form, transposition
     after Hay and Davies.
-
-    Examples
-    --------
-    >>> from dryward.weather import Air, HourlyWeather
-    >>> float(irradiance(HourlyWeather.constant(Air(5.0, 0.8), hours=24), 30.0, 180.0).max())
-    0.0
     """
     if weather.global_horizontal is None and weather.direct_normal is None and weather.diffuse_horizontal is None:
         return np.zeros(weather.hours)
@@ -129,7 +76,7 @@ def irradiance(weather, slope, azimuth, ground_reflectance=0.2):
 
 
 @cached("pvlib", "pandas", "numpy")
-def _on_slope(weather, slope, azimuth, ground_reflectance):
+def _on_slope(weather: HourlyWeather, slope: float, azimuth: float, ground_reflectance: float) -> Floats:
     import pandas
     import pvlib
 
@@ -142,7 +89,14 @@ def _on_slope(weather, slope, azimuth, ground_reflectance):
     return np.maximum(np.nan_to_num(np.asarray(poa)), 0.0)
 
 
-def _transposed(pvlib, weather, times, slope, azimuth, ground_reflectance):
+def _transposed(
+    pvlib: ModuleType,
+    weather: HourlyWeather,
+    times: object,
+    slope: float,
+    azimuth: float,
+    ground_reflectance: float,
+) -> Floats:
     sun = pvlib.solarposition.ephemeris(times, weather.latitude, weather.longitude)
     zenith, toward = sun["apparent_zenith"].to_numpy(), sun["azimuth"].to_numpy()
     height = np.maximum(np.cos(np.radians(zenith)), 0.0)
@@ -170,65 +124,23 @@ def _transposed(pvlib, weather, times, slope, azimuth, ground_reflectance):
     return parts["poa_global"]
 
 
-def longwave(weather, slope):
-    """Long-wave radiation that reaches a slope from sky and ground.
+def longwave(weather: HourlyWeather, slope: float) -> Floats:
+    """Long-wave radiation that reaches a slope from sky and ground [W/m2].
 
-    Parameters
-    ----------
-    weather : HourlyWeather
-    slope : float
-        From the horizontal [degrees], 0 to 90.
-
-    Returns
-    -------
-    ndarray (hours)
-        [W/m2].
-
-    Notes
-    -----
     Where the weather does not give it, the sky is a clear one after
     `physics.sky`: on the cold side.
-
-    Examples
-    --------
-    >>> from dryward.weather import Air, HourlyWeather
-    >>> float(longwave(HourlyWeather.constant(Air(5.0, 0.8), hours=1), 90.0)[0].round(0))
-    304.0
     """
     around = STEFAN_BOLTZMANN * (weather.temperature + KELVIN) ** 4
     down = weather.sky_longwave
     if down is None:
-        from dryward import air
-        from dryward.physics import sky
-
         dew = air.dew_point(np.maximum(weather.vapor_pressure, 1.0), over="water")
         down = STEFAN_BOLTZMANN * (np.asarray(sky.temperature(weather.temperature, dew)) + KELVIN) ** 4
     share = 0.5 * (1.0 + np.cos(np.radians(slope)))
     return share * down + (1.0 - share) * around
 
 
-def film(weather, exterior_film, surface):
-    """Convective film coefficient of the outer surface.
-
-    Parameters
-    ----------
-    weather : HourlyWeather
-    exterior_film : float
-        Resistance of the assembly's film, convection and radiation together [m2 K/W], 0 to 1.
-    surface : Surface or None
-        None: the whole film, radiation with it.
-
-    Returns
-    -------
-    ndarray (hours)
-        [W/(m2 K)].
-
-    Examples
-    --------
-    >>> from dryward.weather import Air, HourlyWeather
-    >>> float(film(HourlyWeather.constant(Air(5.0, 0.8), hours=1), 0.04, None)[0])
-    25.0
-    """
+def film(weather: HourlyWeather, exterior_film: float, surface: Surface | None) -> Floats:
+    """Convective film coefficient of the outer surface; without a `Surface` the whole film, radiation with it."""
     whole = 1.0 / max(exterior_film, NO_FILM)
     if surface is None:
         return np.full(weather.hours, whole)

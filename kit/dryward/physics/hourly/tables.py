@@ -7,11 +7,14 @@ at equal steps of relative humidity, so a look-up is one multiplication; the
 row after the last is saturation, where only the free water grows.
 """
 
+from functools import cache
+
 import numpy as np
 
 from dryward import air
-from dryward.building import Material
+from dryward.building import AirSpace, Material, VariableMembrane
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT
+from dryward.physics.shape import Floats
 from dryward.units import KELVIN
 
 #: Steps of relative humidity from 0 to 1.
@@ -30,24 +33,22 @@ COLD, HOT, FINE = -95.0, 150.0, 0.02
 AIR_CAPACITY = 1.2 * AIR_SPECIFIC_HEAT
 
 RH = np.linspace(0.0, 1.0, STEPS + 1)
-_cache: dict[str, np.ndarray] = {}
 
 
-def saturation():
+@cache
+def saturation() -> Floats:
     """Saturation pressure by straight pieces: value, slope, start of the piece (rows, 3).
 
     The piece length of 0.02 K keeps the straight line within 3e-7 of the
     curve of `air.saturation_vapor_pressure`.
     """
-    if "saturation" not in _cache:
-        t = np.linspace(COLD, HOT, round((HOT - COLD) / FINE) + 1)
-        p = air.saturation_vapor_pressure(t)
-        slope = np.diff(p) / np.diff(t)
-        _cache["saturation"] = np.ascontiguousarray(np.column_stack([p[:-1], slope, t[:-1]]))
-    return _cache["saturation"]
+    t = np.linspace(COLD, HOT, round((HOT - COLD) / FINE) + 1)
+    p = air.saturation_vapor_pressure(t)
+    slope = np.diff(p) / np.diff(t)
+    return np.ascontiguousarray(np.column_stack([p[:-1], slope, t[:-1]]))
 
 
-def _rows(water, resistivity, vapor, liquid):
+def _rows(water: Floats, resistivity: Floats, vapor: Floats, liquid: Floats) -> Floats:
     rows = np.zeros((STEPS + 1, 10))
     middle = 0.5 * (liquid[1:] + liquid[:-1]) / (0.5 * (RH[1:] + RH[:-1]))
     drawn = np.concatenate([[0.0], np.cumsum(middle / STEPS)])
@@ -58,7 +59,7 @@ def _rows(water, resistivity, vapor, liquid):
     return rows
 
 
-def water(material):
+def water(material: Material) -> Floats:
     """Water content at each step of relative humidity, rising throughout [kg/m3] (steps + 1)."""
     if not material.sorption:
         return PORE_VAPOR * RH
@@ -68,7 +69,7 @@ def water(material):
     return held[0] + np.concatenate([[0.0], np.cumsum(rise)])
 
 
-def bound(table):
+def bound(table: Floats) -> float:
     """Water that a material binds, from its table: what it holds beyond is free [kg/m3].
 
     One that soaks up liquid binds all up to its free saturation, another all
@@ -78,7 +79,7 @@ def bound(table):
     return float(table[-1 if soaks_up else -2, 0])
 
 
-def _liquid(held, curve):
+def _liquid(held: Floats, curve: tuple[tuple[float, float], ...]) -> Floats:
     """Liquid conductivity: straight on a log scale between points, straight from a point of none."""
     points, values = (np.array(each) for each in zip(*curve, strict=True))
     found = np.interp(held, points, values)
@@ -89,7 +90,7 @@ def _liquid(held, curve):
     return found
 
 
-def of(material):
+def of(material: Material) -> Floats:
     """The table of a material (steps + 1, 10)."""
     held = water(material)
     liquid = np.zeros_like(RH)
@@ -99,11 +100,14 @@ def of(material):
     return _rows(held, 1.0 / material.conductivity_at(held), 1.0 / permeability, liquid)
 
 
-def of_air(space, width, vented_vapor=None):
-    """The table of an air space: its resistances spread over the width of its cell."""
+def of_air(space: AirSpace, width: float, film: float) -> Floats:
+    """The table of an air space: its resistances spread over the width of its cell.
+
+    `film`: vapor resistance of one film, where the space is vented.
+    """
     if space.vented:  # a film on each side of the moving air
         r = 2.0 * space.thermal_resistance
-        z = 2.0 * vented_vapor
+        z = 2.0 * film
     else:
         r = space.thermal_resistance
         z = 1.0 / space.vapor_permeance
@@ -111,7 +115,7 @@ def of_air(space, width, vented_vapor=None):
     return _rows(PORE_VAPOR * RH, full * max(r, 1e-9) / width, full * max(z, LEAST) / width, 0.0 * full)
 
 
-def membrane(curve):
+def membrane(curve: VariableMembrane) -> Floats:
     """Points of a variable membrane at equal steps ALONG its curve: mean RH, resistance (steps + 1, 2).
 
     Length along the curve counts humidity and the logarithm of resistance
@@ -126,17 +130,17 @@ def membrane(curve):
     return np.column_stack([np.interp(even, length, humidity), np.exp(np.interp(even, length, log))])
 
 
-def along_membrane(points, mean):
+def along_membrane(points: Floats, mean: float) -> float:
     """Place along the points of a membrane at a mean relative humidity [-]."""
     return float(np.interp(mean, points[:, 0], np.arange(len(points))))
 
 
-def capacity(substance):
+def capacity(substance: Material | AirSpace) -> float:
     """Heat storage of the dry layer [J/(m3 K)]."""
     return substance.density * substance.specific_heat if isinstance(substance, Material) else AIR_CAPACITY
 
 
-def film_vapor(thermal_resistance):
+def film_vapor(thermal_resistance: float) -> float:
     """Vapor resistance of an air film from its thermal one, by the Lewis relation [m2 s Pa/kg].
 
     Permeance = h / (density c R_v T), at 10 degC about 7e-9 h.  The film's
@@ -147,8 +151,7 @@ def film_vapor(thermal_resistance):
     return max(thermal_resistance / per_h, LEAST)
 
 
-def potential(material_table, held):
-    """Moisture potential at a water content [kg/m3]."""
-    rows = material_table
+def potential(rows: Floats, held: float) -> float:
+    """Moisture potential at a water content [kg/m3], by a material's table."""
     k = int(np.clip(np.searchsorted(rows[:, 0], held, side="right") - 1, 0, STEPS))
     return k / STEPS + (held - rows[k, 0]) / rows[k, 1]

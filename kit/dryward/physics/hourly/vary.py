@@ -1,15 +1,20 @@
 """One thing of a case changed, the rest as it is: for sliders, batches and bands."""
 
 import dataclasses
+from typing import Any
 
 import numpy as np
 
-from dryward.building import AirSpace, FixedMembrane, Material
+from dryward.building import AirSpace, Assembly, FixedMembrane, Material
 from dryward.checks import OutOfRange, UnknownName, within
 from dryward.physics.airleak import LONG_SHARE
 from dryward.physics.hourly.air_paths import AirFlow
+from dryward.physics.shape import Room
 from dryward.weather import Air
 
+#: Keywords of `hourly.simulate`.
+Options = dict[str, Any]
+_Curve = float | tuple[tuple[float, float], ...]
 #: Variables that belong to no layer.
 GENERAL = (
     "indoor_temperature", "indoor_relative_humidity", "leak", "long_share", "vent", "absorptance", "azimuth", "slope",
@@ -24,74 +29,32 @@ _UNITS = {
 }
 
 
-def variables(assembly):
-    """What can be varied in an hourly case.
+def variables(assembly: Assembly) -> dict[str, tuple[str | None, str]]:
+    """What can be varied in an hourly case: keyword -> (layer name or None, property).
 
-    Parameters
-    ----------
-    assembly : Assembly
-
-    Returns
-    -------
-    dict
-        Keyword -> (layer name or None, property).  For a layer, by its name
-        with underscores: ``..._permeance`` [kg/(s m2 Pa)],
-        ``..._thermal_resistance`` [m2 K/W], ``..._thickness`` [m], and
-        factors ``..._conductivity`` and ``..._sorption`` [-].  Besides:
-        ``indoor_temperature`` [degC], ``indoor_relative_humidity`` [-],
-        ``leak`` (of an `airleak.Leak` its coefficient [m3/s], otherwise the
-        air flow [kg/(s m2)]), ``long_share`` of the leak [-], ``vent``
-        [m3/(s m2)], ``absorptance`` [-], ``azimuth`` and ``slope`` [degrees].
-
-    Examples
-    --------
-    >>> from dryward import building
-    >>> "deck_thickness" in variables(building.preset("vented-vault"))
-    True
+    For a layer, by its name with underscores: ``..._permeance``,
+    ``..._thermal_resistance``, ``..._thickness``, and factors
+    ``..._conductivity`` and ``..._sorption``.  Besides: the room's air,
+    ``leak`` (of an `airleak.Leak` its coefficient, otherwise the air flow),
+    ``long_share`` of the leak, ``vent`` [m3/(s m2)], ``absorptance``,
+    ``azimuth`` and ``slope`` [degrees].
     """
-    found = {name: (None, name) for name in GENERAL}
+    found: dict[str, tuple[str | None, str]] = {name: (None, name) for name in GENERAL}
     for layer in assembly.layers:
-        kinds = _OF_A_LAYER if isinstance(layer.substance, Material) else _OF_A_LAYER[:1]
-        if isinstance(layer.substance, AirSpace):
-            kinds = _OF_A_LAYER[:2]
-        for what in kinds:
+        count = 1
+        if isinstance(layer.substance, Material):
+            count = len(_OF_A_LAYER)
+        elif isinstance(layer.substance, AirSpace):
+            count = 2
+        for what in _OF_A_LAYER[:count]:
             found[f"{layer.name.replace(' ', '_').replace('-', '_')}_{what}"] = (layer.name, what)
     return found
 
 
-def varied(assembly, indoor, options, variable, value):
-    """Assembly, room air and options of a case with one thing changed.
-
-    Parameters
-    ----------
-    assembly : Assembly
-    indoor : Air or a rule of `weather.indoor`
-    options : dict
-        Keywords of `hourly.simulate`.
-    variable : str
-        A key of `variables`.
-    value : float
-        In its unit [SI]; any that the property allows.
-
-    Returns
-    -------
-    tuple
-        The three, changed.
-
-    Raises
-    ------
-    UnknownName
-        For a variable that is none of these.
-    OutOfRange
-        For a value out of range, or a change that does not fit the case.
-
-    Examples
-    --------
-    >>> from dryward import building
-    >>> vault = building.preset("vented-vault")
-    >>> varied(vault, Air(20.0, 0.4), {}, "deck_thickness", 0.025)[0].layer("deck").thickness
-    0.025
-    """
+def varied(
+    assembly: Assembly, indoor: Room, options: Options, variable: str, value: float
+) -> tuple[Assembly, Room, Options]:
+    """Assembly, room air and options of a case with one thing changed."""
     known = variables(assembly)
     if variable not in known:
         raise UnknownName("thing to vary", variable, known)
@@ -113,7 +76,7 @@ def varied(assembly, indoor, options, variable, value):
     return assembly, indoor, {**options, **_of_the_air(options, what, float(value))}
 
 
-def _of_the_air(options, what, value):
+def _of_the_air(options: Options, what: str, value: float) -> Options:
     """The option that a change of vent air or leak is."""
     if what == "vent":
         return {"vent": value}
@@ -127,39 +90,12 @@ def _of_the_air(options, what, value):
     return {"leak": dataclasses.replace(leak, **{what: value})}
 
 
-def changed(assembly, name, what, value):
-    """An assembly with one property of one layer changed.
+def changed(assembly: Assembly, name: str, what: str, value: float) -> Assembly:
+    """An assembly with one property of one layer changed; conductivity and sorption by a factor.
 
-    Parameters
-    ----------
-    assembly : Assembly
-    name : str
-        Of the layer.
-    what : {"permeance", "thermal_resistance", "thickness", "conductivity", "sorption"}
-    value : float
-        Of the property [SI]; the last two are factors, 0.05 to 20.
-
-    Returns
-    -------
-    Assembly
-
-    Raises
-    ------
-    UnknownName, OutOfRange
-        For an unknown layer or property, or a value out of range.
-
-    Notes
-    -----
     A permeance scales the whole curve of a material so that it has this
     value at 50 %; a membrane becomes a fixed one.  A thermal resistance
     changes the thickness of a material.
-
-    Examples
-    --------
-    >>> from dryward import building
-    >>> vault = building.preset("vented-vault")
-    >>> changed(vault, "deck", "permeance", 1e-11).layer("deck").permeance
-    1e-11
     """
     if what not in _UNITS:
         raise UnknownName("property", what, _UNITS)
@@ -168,8 +104,8 @@ def changed(assembly, name, what, value):
     layer = assembly.layer(name)
     substance = layer.substance
     if isinstance(substance, AirSpace):
-        kind = {"permeance": "vapor_permeance"}.get(what, what)
-        return assembly.replace(name, dataclasses.replace(substance, **{kind: value}))
+        space: Options = {{"permeance": "vapor_permeance"}.get(what, what): value}
+        return assembly.replace(name, dataclasses.replace(substance, **space))
     if layer.is_membrane:
         return assembly.replace(name, FixedMembrane(value, substance.origin))
     if what == "thickness":
@@ -178,7 +114,7 @@ def changed(assembly, name, what, value):
         return assembly.replace(name, thickness=value * substance.conductivity_at(0.0))
     if what == "permeance":
         factor = value / layer.permeance if layer.permeance else 0.0
-        new = {"vapor_permeability": _scaled(substance.vapor_permeability, factor)}
+        new: Options = {"vapor_permeability": _scaled(substance.vapor_permeability, factor)}
     elif what == "conductivity":
         new = {"conductivity": _scaled(substance.conductivity, value)}
     else:
@@ -190,7 +126,7 @@ def changed(assembly, name, what, value):
     return assembly.replace(name, dataclasses.replace(substance, **new))
 
 
-def _scaled(curve, factor):
+def _scaled(curve: _Curve, factor: float) -> _Curve:
     if isinstance(curve, float):
         return curve * factor
     return tuple((x, float(np.multiply(value, factor))) for x, value in curve)

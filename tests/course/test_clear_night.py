@@ -1,13 +1,16 @@
 """Lesson 12: the page against the night physics, its known numbers, its ends."""
 
+import asked
 import pytest
 from lesson_page import check_replies, open_page, to_both_ends
 
 from dryward import units
 from dryward.course.clear_night.page import states_of_nights
+from dryward.course.clear_night.questions import below_air
 from dryward.physics import sky
 from dryward.physics.sky import frost_margin, night
 from dryward.teaching import lessons
+from dryward.units import to_si
 from dryward.verdict import criterion
 from dryward.weather import Air
 
@@ -178,3 +181,19 @@ def test_the_wind_says_what_its_numbers_mean(tmp_path):
     for number, word in ((3, "calm"), (8, "breeze"), (20, "windy")):
         assert f"{number} {word}" in control.words
     assert (control.min, control.max, control.unit) == (3, 25, "W/(m² K)")
+
+
+def test_the_checks_with_their_fixed_numbers():
+    clouds, vent, drip = asked.fixed("clear-night")
+    assert clouds.answer.startswith("Less")
+    assert vent.answer.startswith("It can bring more")
+    assert drip.answer.startswith("The outer membrane")
+    for rh, margin in ((70, 7.3), (80, 4.6), (90, 2.2), (95, 1.1)):
+        assert round(1.8 * frost_margin(asked.outside(20, rh)), 1) == margin
+    cold = to_si(20.0, "degF")
+    roof = sky.roof_surface(cold, cold - 20, 8.0, u_value=asked.vault().u_value, indoor_temperature=to_si(70.0, "degF"))
+    assert 1.8 * (cold - roof) == pytest.approx(9.9, abs=0.1)
+
+
+def test_the_prediction_and_its_numbers():
+    assert below_air(20, 20.0) == pytest.approx(9.9, abs=0.1)

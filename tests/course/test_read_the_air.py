@@ -1,5 +1,6 @@
 """Lesson 1: the page against the air itself, and its known numbers."""
 
+import asked
 import pytest
 from lesson_page import check_replies, open_page, places
 
@@ -79,3 +80,16 @@ def test_no_air_has_one_times_the_water_of_the_other(tmp_path):
         page.controls["RH_2"].value = humidity
         assert "has 1.0 times" not in page.sentence
         assert ("nearly the same" in page.sentence) == (39 <= humidity <= 42)  # within a twentieth
+
+
+def test_the_checks_with_their_fixed_numbers():
+    cooled, heated, wet = asked.fixed("read-the-air")
+    assert round(cooled.answer) == 82
+    assert {round(each.value) for each in cooled.choices} == {20, 40, 82, 100}
+    assert round(heated.answer, 1) == 44.6
+    assert wet.answer == "Only the pipe."
+
+
+def test_the_prediction_and_its_numbers():
+    assert f"{asked.pressure(70, 30):.0f} Pa" in asked.reveal("read-the-air")
+    assert f"{asked.pressure(30, 80):.0f} Pa" in asked.reveal("read-the-air")

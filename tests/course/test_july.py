@@ -2,13 +2,15 @@
 
 import dataclasses
 
+import asked
 import pytest
 from lesson_page import check_replies, open_page, strips_are_the_page, to_both_ends
 
 from dryward import building, units
-from dryward.building import FixedMembrane, Layer, Material
+from dryward.building import FixedMembrane, Layer, Material, library
 from dryward.physics import drying, steady
-from dryward.teaching import lessons
+from dryward.teaching import lessons, questions, vault
+from dryward.units import to_si
 from dryward.verdict import of_steady
 from dryward.weather import Air
 
@@ -162,3 +164,43 @@ def test_strips_are_the_page_itself(tmp_path):
 
 def test_checks_reply(tmp_path):
     check_replies(open_page(ID, tmp_path))
+
+
+@pytest.mark.parametrize("seed", [None, *range(8)])
+def test_cooling_the_room_finds_the_plastic_damp_or_dry_before(seed):
+    found = questions.checks("july", seed)[0]
+    g = found.given
+    before, after = (
+        steady.profile(
+            asked.vault("open membrane", 0.06), asked.outside(room, 50), asked.outside(g["outdoor"], g["outdoor_rh"])
+        )
+        for room in (g["high"], g["low"])
+    )
+    assert ("it was damp: mold can grow there" in found.right.reply) == (of_steady(before).state == "damp")
+    assert of_steady(after).state == "wet"
+
+
+def test_the_checks_with_their_fixed_numbers():
+    colder, water, spring = asked.fixed("july")
+    assert "from 93 % to wet, 30.3 gr/ft² day" in asked.said(colder)  # 21 g/m2 a day
+    assert "76.2 °F" in asked.said(water)
+    assert spring.answer.startswith("The variable film, or no film")
+    wet = building.Layer(library.material("wood-boards"), 0.019, "damp wood")
+    built = asked.vault("OSB", 0.06)
+    place = built.index("outer layer")
+    built = building.Assembly("roof", (*built.layers[:place], wet, *built.layers[place:]), interior_film=0.11)
+    assert drying.rates(built, "damp wood", asked.outside(70, 45), asked.outside(60, 60)).inward < to_si(
+        0.3, "g/m2/day"
+    )
+
+
+def test_the_prediction_and_its_numbers():
+    assert f"{asked.pressure(85, 75) - asked.pressure(75, 50):.0f} Pa" in asked.reveal("july")
+    assert vault.gain(vault.roof(0.06), (75, 50), (85, 75)) == pytest.approx(2.6, abs=0.1)
+    assert vault.face(vault.roof(0.06), (75, 50), (85, 75), vault.FILM, 1)[1] == pytest.approx(100, abs=1e-6)
+    assert asked.pressure(85, 75) - asked.pressure(75, 50) > 2 * (asked.pressure(70, 40) - asked.pressure(20, 80))
+    for inner, state, humid in ((0.06, "wet", 100), (3.0, "damp", 92), ("variable", "damp", 86)):
+        july = vault.roof(inner), (75, 50), (85, 75)
+        assert vault.verdict(*july).state == state
+        assert round(vault.face(*july, vault.FILM, 1)[1]) == humid
+        assert state == "wet" or f"{humid} %" in asked.reveal("july")

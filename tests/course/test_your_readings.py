@@ -4,6 +4,7 @@ import errno
 import json
 import tempfile
 
+import asked
 import numpy as np
 import pytest
 from lesson_page import open_page
@@ -495,3 +496,15 @@ def test_the_arithmetic_shows_all_three_places(tmp_path, system):
     assert float(compared.result.split()[0]) == pytest.approx(cavity - outdoors, abs=1.5 if system == "si" else 0.0015)
     page.act("sample", loggers.names()[0])
     assert page.steps(page.state)
+
+
+def test_the_checks_with_their_fixed_numbers():
+    shower, noon, cold = asked.fixed("your-readings")
+    assert shower.answer.startswith("An air path")
+    assert noon.answer.startswith("Water stored in the wood")
+    assert "329 Pa" in asked.said(cold)
+
+
+def test_the_prediction_and_its_numbers():
+    assert f"{asked.pressure(21, 90):.0f} Pa" in asked.reveal("your-readings")
+    assert asked.pressure(21, 90) < asked.pressure(70, 15)

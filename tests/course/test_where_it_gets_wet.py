@@ -1,12 +1,15 @@
 """Lesson 5: the page against the steady state, its three states, wood that is damp without a drop, its arithmetic."""
 
+import asked
 import pytest
 from lesson_page import check_replies, open_page, places, strips_are_the_page, to_both_ends
 
 from dryward import building, units
 from dryward.building import FixedMembrane
 from dryward.physics import steady
-from dryward.teaching import lessons
+from dryward.teaching import lessons, questions, vault
+from dryward.teaching.vault import gain, roof, verdict
+from dryward.units import from_si, to_si
 from dryward.verdict import of_steady
 from dryward.weather import Air
 
@@ -148,3 +151,52 @@ def test_ends_and_checks(tmp_path):
     page = open_page(ID, tmp_path)
     assert to_both_ends(page)
     check_replies(page)
+
+
+@pytest.mark.parametrize("seed", [None, *range(12)])
+def test_a_face_at_risk_has_water_or_is_damp(seed):
+    """Lesson 5's third check: where no drop forms the answer says what the page would, and offers that belief."""
+    found = questions.checks("where-it-gets-wet", seed)[2]
+    g = found.given
+    roof = asked.vault("OSB", 1.0)
+    if g["outer"] != "OSB":
+        roof = asked.vault("open membrane", 1.0).replace("outer layer", FixedMembrane(to_si(g["outer"], "perm")))
+    state = steady.profile(roof, asked.outside(70, g["indoor_rh"]), asked.outside(g["outdoor"], 80))
+    judged = of_steady(state)
+    beliefs = [each.belief for each in found.choices]
+    if judged.state == "wet":
+        assert "takes up" in found.right.reply
+        assert "no-drops-no-problem" not in beliefs
+    else:
+        assert judged.state == "damp"
+        assert not state.wet_planes
+        wood = judged.worst.what == "wood-moisture"
+        tail = f"the wood would settle at {judged.worst.value:.0f} % MC." if wood else "mold can grow there."
+        assert found.right.reply.endswith(f"It is damp all the same: {tail}")
+        assert "no-drops-no-problem" in beliefs
+
+
+def test_both_kinds_of_face_at_risk_are_drawn():
+    drawn = {len(questions.checks("where-it-gets-wet", seed)[2].choices) for seed in range(12)}
+    assert drawn == {3, 4}
+
+
+def test_the_checks_with_their_fixed_numbers():
+    line, water, face = asked.fixed("where-it-gets-wet")
+    assert "from 10.2 in. to 3.1 in." in line.answer
+    assert "5.9 in." in water.prompt
+    assert water.answer.startswith("No")
+    state = steady.profile(asked.vault("OSB"), asked.outside(70, 40), asked.outside(20, 80))
+    assert round(from_si(state.gain, "g/m2/day"), 1) == 1.8
+    assert face.answer.startswith("The inner face of the outer layer")
+
+
+def test_the_prediction_and_its_numbers():
+    open_, tight = (steady.profile(roof(1.0, outer), *(vault.air(*a) for a in asked.WINTER)) for outer in (50.0, 1.5))
+    assert not open_.wet_planes
+    assert [each.outer_layer for each in tight.wet_planes] == ["outer layer"]
+    assert open_.dew_point_depth == pytest.approx(tight.dew_point_depth, rel=1e-6)
+    mild = verdict(roof(1.0, "OSB"), (70, 40), (36, 80))
+    assert (mild.state, mild.worst.what) == ("damp", "wood-moisture")
+    assert f"that wood would settle at {mild.worst.value:.0f} %" in asked.reveal("where-it-gets-wet")
+    assert gain(roof(1.0, "OSB"), (70, 40), (36, 80)) == 0

@@ -1,5 +1,6 @@
 """Lesson 7: the page and its map against the steady state, the grid of known numbers, its strips."""
 
+import asked
 import numpy as np
 import pytest
 from lesson_page import check_replies, open_page, places, strips_are_the_page, to_both_ends
@@ -7,7 +8,8 @@ from lesson_page import check_replies, open_page, places, strips_are_the_page, t
 from dryward import building, units
 from dryward.building import FixedMembrane
 from dryward.physics import steady
-from dryward.teaching import lessons
+from dryward.teaching import lessons, vault
+from dryward.units import from_si, to_si
 from dryward.verdict import of_steady
 from dryward.weather import Air
 
@@ -190,3 +192,26 @@ def test_ends_and_checks(tmp_path):
     page = open_page(ID, tmp_path)
     assert to_both_ends(page)
     check_replies(page)
+
+
+def test_the_checks_with_their_fixed_numbers():
+    inner, cut, enough = asked.fixed("open-out-tight-in")
+    assert "from 78 % to 81 %" in inner.answer
+    assert "0.1 perm inside" in cut.answer
+    state = steady.profile(asked.vault("open membrane", 30.0), asked.outside(70, 50), asked.outside(0, 80))
+    assert state.gain > 0
+    assert from_si(to_si(17.1, "gr/ft2/day"), "g/m2/day") == pytest.approx(11.8, rel=0.02)
+    assert "17.1 gr/ft² day" in enough.answer
+
+
+def test_the_prediction_and_its_numbers():
+    roofs = ((50.0, 1), (50.0, 0.1), ("OSB", 1), (0.1, 0.1))
+    gains = [vault.gain(vault.roof(inner, outer), *asked.WINTER) for outer, inner in roofs]
+    assert gains[:2] == [0, 0]
+    assert gains[2] == max(gains) == pytest.approx(1.8, abs=0.05)
+    assert gains[3] == pytest.approx(0.269, abs=0.0005)
+    states = [
+        vault.verdict(vault.roof(inner, outer), *asked.WINTER).state
+        for outer, inner in ((50.0, 1), (50.0, 0.1), (1.5, 1), (0.1, 0.1))
+    ]
+    assert states == ["dry", "dry", "wet", "wet"]

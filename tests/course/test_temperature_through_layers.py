@@ -1,11 +1,12 @@
 """Lesson 4: the page against a wall added up by hand, its known numbers, its strips."""
 
+import asked
 import pytest
 from lesson_page import check_replies, open_page, places
 
 from dryward import air, building, units
 from dryward.course.temperature_through_layers.page import NOTHING
-from dryward.teaching import lessons
+from dryward.teaching import lessons, vault
 from dryward.verdict import of_face
 
 ID = "temperature-through-layers"
@@ -118,3 +119,20 @@ def test_strips_are_the_page_itself(system, tmp_path):
 
 def test_checks_reply(tmp_path):
     check_replies(open_page(ID, tmp_path))
+
+
+def test_the_checks_with_their_fixed_numbers():
+    plane, doubled, squeezed = asked.fixed("temperature-through-layers")
+    assert round(plane.answer, 1) == 32.5
+    assert {round(each.value, 1) for each in plane.choices} >= {57.5, 45.0}
+    assert "warmer" in doubled.answer
+    assert "Less than the label" in squeezed.answer
+
+
+def test_the_prediction_and_its_numbers():
+    inside = (("room film and drywall", 0.5, 1.1), ("batt", 5.5, 20))
+    outside = ("sheathing and outer film", 0.5, 0.8)
+    bare = vault.plane((*inside, outside), 70, 20, "batt")
+    boarded = vault.plane((*inside, ("board", 2, 10), outside), 70, 20, "batt")
+    assert bare == pytest.approx(22, abs=0.5)
+    assert boarded == pytest.approx(37, abs=0.6)

@@ -1,12 +1,16 @@
 """Lesson 16: the page against the steady state, its known numbers, its ends."""
 
+import dataclasses
+
+import asked
 import pytest
 from lesson_page import check_replies, open_page, strips_are_the_page, to_both_ends
 
 from dryward import building, units
-from dryward.building import AirSpace
+from dryward.building import AirSpace, FixedMembrane
 from dryward.physics import steady
-from dryward.teaching import lessons
+from dryward.teaching import lessons, questions, vault
+from dryward.units import from_si, to_si
 from dryward.verdict import of_steady
 from dryward.weather import Air
 
@@ -151,3 +155,64 @@ def test_the_rate_at_a_place_is_what_gathers_there(tmp_path):
 
 def test_checks_reply(tmp_path):
     check_replies(open_page(ID, tmp_path))
+
+
+@pytest.mark.parametrize("seed", [None, *range(8)])
+def test_a_filled_cavity_says_what_becomes_of_the_roof(seed):
+    found = questions.checks("inside-the-film", seed)[0]
+    g = found.given
+    film = asked.vault("open membrane", "variable")
+    fill = film.layer("insulation")
+    states = []
+    for inside in (1.0, g["inside"]):
+        through = film.layer("service cavity").substance.vapor_permeance
+        roof = film.replace("service cavity", AirSpace(to_si(float(inside), "R"), through))
+        conductivity = fill.thickness / to_si(float(g["outside"]), "R")
+        roof = roof.replace("insulation", dataclasses.replace(fill.substance, conductivity=conductivity))
+        states.append(
+            of_steady(steady.profile(roof, asked.outside(70, g["rh"]), asked.outside(g["outdoor"], 80))).state
+        )
+    first, then = states
+    said = f"from {first} to {then}" if first != then else f"The roof is {then}"
+    assert said in found.right.reply
+    assert f"{100 * g['inside'] / (g['inside'] + g['outside']):.0f} % of the R inside" in found.right.reply
+
+
+@pytest.mark.parametrize("seed", [None, *range(8)])
+def test_a_steamy_bath_and_its_bedroom_are_judged(seed):
+    found = questions.checks("inside-the-film", seed)[2]
+    g = found.given
+    built = asked.vault("OSB", "variable")
+    space = built.layer("service cavity").substance
+    for rh, film, r, words in (
+        (40, None, 11.0, "that is wet too behind OSB"),
+        (g["steam"], 0.1, 1.0, "which is wet still"),
+    ):
+        roof = built.replace("service cavity", AirSpace(to_si(r, "R"), space.vapor_permeance))
+        roof = roof if film is None else roof.replace("inner membrane", FixedMembrane(to_si(film, "perm")))
+        state = of_steady(steady.profile(roof, asked.outside(70, rh), asked.outside(g["outdoor"], 80))).state
+        assert (words in " ".join(each.reply for each in found.choices)) == (state == "wet")
+
+
+def test_the_checks_with_their_fixed_numbers():
+    filled, empty, _ = asked.fixed("inside-the-film")
+    assert filled.answer.startswith("It cools")
+    assert "66.9 °F" in asked.said(empty)
+    built = asked.vault("open membrane", "variable")
+    for r, warm, perms in ((1, 66.9, 0.50), (5.5, 61, 0.73), (11, 55, 1.2), (22, 46, 3.1)):
+        space = AirSpace(to_si(r, "R"), built.layer("service cavity").substance.vapor_permeance)
+        state = steady.profile(built.replace("service cavity", space), asked.outside(70, 50), asked.outside(0, 80))
+        node = state.face("inner membrane", 0)
+        assert from_si(float(state.temperature[node]), "degF") == pytest.approx(warm, abs=0.5)
+        assert from_si(state.permeance["inner membrane"], "perm") == pytest.approx(perms, rel=0.02)
+
+
+def test_the_prediction_and_its_numbers():
+    for inside, warm, perms in ((5.5, 61, 0.73), (22.0, 46, 3.1)):
+        built = vault.roof("variable", "open membrane", inside)
+        assert vault.face(built, (70, 50), (0, 80), vault.FILM)[0] == pytest.approx(warm, abs=0.5)
+        assert vault.film_state(built, (70, 50), (0, 80))[3] == pytest.approx(perms, rel=0.02)
+    assert vault.film_state(built, (70, 50), (0, 80))[0] == pytest.approx(86, abs=0.5)
+    assert vault.gain(built, (70, 50), (0, 80)) == pytest.approx(1.87, abs=0.005)
+    states = [vault.verdict(vault.roof("variable", "open membrane", r), (70, 50), (0, 80)).state for r in (5.5, 22.0)]
+    assert states == ["dry", "wet"]

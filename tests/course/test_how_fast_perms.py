@@ -1,9 +1,11 @@
 """Lesson 6: the page against resistances in a row, and its known numbers."""
 
+import asked
 import pytest
 from lesson_page import check_replies, open_page, places
 
 from dryward import units
+from dryward.course.how_fast_perms import questions as how_fast_perms
 
 ID = "how-fast-perms"
 DRYWALL = units.to_si(1 / (1 / 40 + 1 / 7), "perm")
@@ -71,3 +73,14 @@ def test_the_arithmetic_has_no_powers_of_ten(tmp_path):
         lines = " ".join(step.line for step in page.steps(page.state))
         assert "1/2860" in lines
         assert "e+" not in lines
+
+
+def test_the_checks_with_their_fixed_numbers():
+    kind, row, gap = asked.fixed("how-fast-perms")
+    assert kind.answer == "Class II"
+    assert round(row.answer, 2) == 0.46
+    assert round(gap.answer, 1) == 88.5
+
+
+def test_the_prediction_and_its_numbers():
+    assert how_fast_perms.in_a_row(1, 1) == 0.5

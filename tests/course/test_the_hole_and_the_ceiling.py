@@ -3,14 +3,17 @@
 import re
 from dataclasses import replace
 
+import asked
 import numpy as np
 import pytest
 from lesson_page import check_replies, open_page, to_both_ends
 
 from dryward import air, units
+from dryward.course.how_fast_perms import questions as how_fast_perms
 from dryward.course.the_hole_and_the_ceiling.scene import Buckets
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak, brought, orifice_flow, stack_pressure
-from dryward.teaching import lessons, practical
+from dryward.teaching import lessons, practical, vault
+from dryward.units import DAY, from_si, to_si
 from dryward.weather import Air
 
 ID = "the-hole-and-the-ceiling"
@@ -224,3 +227,34 @@ def test_the_reveal_is_what_the_page_shows(system, tmp_path):
 
 def test_checks_reply(tmp_path):
     check_replies(open_page(ID, tmp_path))
+
+
+def test_the_checks_with_their_fixed_numbers():
+    half, humid, test = asked.fixed("the-hole-and-the-ceiling")
+    assert from_si(to_si(half.answer, "lb"), "kg") == pytest.approx(31.3 / 2, abs=0.1)
+    before = next(each.value for each in humid.choices if each.belief == "counts-air-not-water")
+    assert from_si(to_si(before, "lb"), "kg") == pytest.approx(3.13, abs=0.01)
+    assert humid.answer / before == pytest.approx((3.09 - 2.14) / (6.21 - 2.14), abs=0.005)
+    assert "43.5 grains of vapor with it at 40 %, 21.6 at 20 %, and can keep 15 at the cold face" in asked.said(humid)
+    assert "1000 cfm" in test.prompt
+    assert "50 cfm" in test.prompt
+
+
+def test_the_prediction_and_its_numbers():
+    cold = to_si(20.0, "degF")
+    leak = brought(orifice_flow(1.0, to_si(1, "in2")), vault.air(70, 40), cold, LONG_SHARE)
+    past, stays = leak.excess * 150 * DAY, leak.stays * 150 * DAY
+    drive = asked.pressure(70, 40) - air.saturation_vapor_pressure(cold)
+
+    def diffused(*perms):
+        return to_si(how_fast_perms.in_a_row(*perms), "perm") * to_si(32, "ft2") * drive * 150 * DAY
+
+    told = lessons.lesson("the-hole-and-the-ceiling", "si").prediction.reveal
+    for kilograms, behind in ((past, "past"), (stays, "stays"), (diffused(40, 7), "drywall"), (diffused(40, 7, 1), "")):
+        assert f"{kilograms:.3g} kg" in told, behind
+    assert past / diffused(40, 7) == pytest.approx(3.64, abs=0.01)
+    assert diffused(40, 7) / stays == pytest.approx(2.7, abs=0.05)
+    assert stays / diffused(40, 7, 1) == pytest.approx(2.5, abs=0.05)
+    for number in ("3.6 times", "2.7 times", "2.5 times", "0.86 perm"):
+        assert number in asked.reveal("the-hole-and-the-ceiling")
+    assert how_fast_perms.in_a_row(40, 7, 1) == pytest.approx(0.86, abs=0.005)

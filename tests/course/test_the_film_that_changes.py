@@ -1,5 +1,6 @@
 """Lesson 8: the page against the steady state, its known numbers, which face goes in, its ends."""
 
+import asked
 import pytest
 from lesson_page import check_replies, open_page, strips_are_the_page, to_both_ends
 
@@ -8,7 +9,7 @@ from dryward.building import FixedMembrane, library
 from dryward.course.the_film_that_changes.scene import SandwichState
 from dryward.physics import steady
 from dryward.pictures.film import FilmState
-from dryward.teaching import lessons
+from dryward.teaching import lessons, vault
 from dryward.verdict import of_steady
 from dryward.weather import Air
 
@@ -173,3 +174,18 @@ def test_strips_are_the_page_itself(tmp_path):
 
 def test_checks_reply(tmp_path):
     check_replies(open_page(ID, tmp_path))
+
+
+def test_the_checks_with_their_fixed_numbers():
+    opens, site, face = asked.fixed("the-film-that-changes")
+    assert "about 13 perm" in opens.answer
+    assert "from 0.5 perm to 1.04 perm" in asked.said(site)
+    assert "0.99 gr/ft² day to 6.2 gr/ft² day" in asked.said(site)  # 0.7 and 4.3 g/m2 a day
+    assert face.answer == "The sensitive sheet."
+
+
+def test_the_prediction_and_its_numbers():
+    summer, winter = vault.film_state(vault.roof(), (75, 50), (85, 75)), vault.film_state(vault.roof(), *asked.WINTER)
+    assert [round(each) for each in summer[:3]] == [75, 86, 80]
+    assert [round(each) for each in winter[:2]] == [41, 14]
+    assert (round(summer[3]), round(winter[3], 2)) == (13, 0.5)

@@ -1,11 +1,14 @@
 """Lesson 2: the page against the balance of the house, its known numbers, its strips."""
 
+import asked
 import pytest
 from lesson_page import check_replies, open_page, places, to_both_ends
 
 from dryward import air, units
 from dryward.teaching import lessons, practical, questions
+from dryward.units import to_si
 from dryward.weather import Air, indoor
+from dryward.weather.indoor import steady_humidity
 
 ID = "winter-house"
 ROOM = units.to_si(70, "degF")
@@ -166,3 +169,16 @@ def test_ends_and_checks(tmp_path):
     page = open_page(ID, tmp_path)
     assert to_both_ends(page)
     check_replies(page)
+
+
+def test_the_checks_with_their_fixed_numbers():
+    tight, milder, _ = asked.fixed("winter-house")
+    assert "From 26 % up to 55 %" in tight.answer
+    assert round(milder.answer) == 61
+    share = steady_humidity(to_si(10, "kg/day"), to_si(60, "cfm"), asked.outside(20, 80), to_si(70.0, "degF"))
+    assert round(100 * share) == 33
+
+
+def test_the_prediction_and_its_numbers():
+    brought_in = air.relative_humidity(to_si(70.0, "degF"), asked.pressure(20, 90))
+    assert f"{100 * brought_in:.1f} %" in asked.reveal("winter-house")

@@ -1,5 +1,6 @@
 """Lesson 3: the page against the two vapor pressures, and its known numbers."""
 
+import asked
 import pytest
 from lesson_page import check_replies, open_page, places
 
@@ -68,3 +69,18 @@ def test_equal_rh_goes_neither_way_by_the_rh_rule(tmp_path):
     page = open_page(ID, tmp_path)
     assert page.at.RH_in == page.at.RH_out
     assert {each.name: each.text for each in page.readout_list}["folk"] == "neither way"
+
+
+def test_the_checks_with_their_fixed_numbers():
+    up, none, out = asked.fixed("which-way-vapor-goes")
+    assert (up.answer, none.answer, out.answer) == ("Up into the room.", "Almost none.", "Out.")
+    assert "2003 Pa" in asked.said(up)
+    assert "1483 Pa" in asked.said(none)
+    assert "1591 Pa" in asked.said(none)
+    assert "1252 Pa" in asked.said(out)
+    assert "174 Pa" in asked.said(out)
+
+
+def test_the_prediction_and_its_numbers():
+    assert f"{asked.pressure(70, 35):.0f} Pa" in asked.reveal("which-way-vapor-goes")
+    assert f"{asked.pressure(20, 90):.0f} Pa" in asked.reveal("which-way-vapor-goes")

@@ -3,15 +3,19 @@
 import math
 import re
 
+import asked
 import numpy as np
 import pytest
 from lesson_page import check_replies, open_page, to_both_ends
 
 from dryward import building, units
+from dryward.course.vent_space.questions import RAFTER, power
 from dryward.physics import steady
 from dryward.physics.airleak import LONG_SHARE, Leak
 from dryward.physics.ventspace import carrying_limit
-from dryward.teaching import lessons
+from dryward.teaching import lessons, vault
+from dryward.teaching.vault import roof
+from dryward.units import from_si, to_si
 from dryward.weather import Air
 from dryward.weather.places import demo_climate
 
@@ -202,3 +206,29 @@ def test_the_reveal_is_what_the_page_shows(system, tmp_path):
 
 def test_checks_reply(tmp_path):
     check_replies(open_page(ID, tmp_path))
+
+
+def test_the_checks_with_their_fixed_numbers():
+    fog, code, fix = asked.fixed("vent-space")
+    assert fog.answer / next(each.value for each in fog.choices if each.belief == "more-vents-always-help") == (
+        pytest.approx(0.25, rel=1e-6)
+    )
+    assert "288 in²" in code.prompt
+    assert "177 gr/ft² day" in fix.prompt  # 123 g/m2 a day
+    assert fix.answer == "Air-seal the ceiling."
+
+
+def test_the_prediction_and_its_numbers():
+    """More vent does not fix it, and more vent that also pulls leaves more behind than before."""
+    cold, house = to_si(20.0, "degF"), to_si(20_000.0, "ft3")
+    leak = Leak.from_blower_door(3.0, house, 0.2, area=to_si(600.0, "ft2"))
+    still, pulled = (leak.moisture(push, vault.air(70, 40), cold) for push in (4.0, 6.0))
+    through = max(steady.profile(roof(), vault.air(70, 40), vault.air(20, 80)).vapor_flux_out, 0.0)
+    loads = [from_si(each.excess - each.stays + through, "g/m2/day") for each in (still, pulled)]
+    small, wide = (power(gap, 20, RAFTER, (20, 80)) for gap in (1, 2))
+    lesson = lessons.lesson("vent-space", "si").prediction
+    assert f"{loads[0]:.0f} g/m² day" in lesson.prompt
+    assert loads[0] > 2 * wide
+    for number in (f"{loads[1]:.0f}", f"{loads[0] - small:.1f}", f"{loads[1] - wide:.0f}"):
+        assert f"{number} g/m² day" in lesson.reveal, number
+    assert loads[1] - wide > loads[0] - small

@@ -3,14 +3,18 @@
 import subprocess
 import sys
 
+import asked
 import numpy as np
 import pytest
 from lesson_page import check_replies, open_page, to_both_ends
 
 from dryward import building, units
 from dryward.building import FixedMembrane
+from dryward.course.twelve_months import questions as twelve_months
 from dryward.physics import monthly
-from dryward.teaching import lessons
+from dryward.teaching import lessons, vault
+from dryward.teaching.vault import roof
+from dryward.units import from_si, to_si
 from dryward.verdict import STATES, criterion, of_months
 from dryward.verdict.words import amount, how_long, how_wet
 from dryward.weather import Air, demo_climate
@@ -162,3 +166,17 @@ def test_the_town_loads_no_sun_library():
 
 def test_checks_reply(tmp_path):
     check_replies(open_page(ID, tmp_path))
+
+
+def test_the_checks_with_their_fixed_numbers():
+    adding, wettest, left = asked.fixed("twelve-months")
+    assert from_si(to_si(adding.answer, "gr/ft2"), "g/m2") == pytest.approx(190)
+    assert wettest.answer in ("February", "March", "April")
+    assert left.answer.startswith("It grows")
+
+
+def test_the_prediction_and_its_numbers():
+    found = monthly.balance(roof(3.0, "OSB"), twelve_months.demo_climate("cold"), vault.air(70, 40))
+    assert found.month[0] in (10, 11, 12)
+    assert found.peak_month in (2, 3)
+    assert twelve_months.demo_climate("cold").coldest == 1

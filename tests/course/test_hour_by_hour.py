@@ -2,17 +2,20 @@
 
 import dataclasses
 
+import asked
 import numpy as np
 import pytest
 from lesson_page import check_replies, open_page, places
 
 from dryward import building, units, weather
+from dryward.building import library
 from dryward.course.hour_by_hour import page as hour_by_hour
 from dryward.panels.readouts import Filling
 from dryward.physics import hourly
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak
 from dryward.physics.ventspace import VentSpace
 from dryward.teaching import lessons
+from dryward.units import from_si, to_si
 from dryward.verdict import STATES, UNKNOWN, criterion, of_year
 from dryward.verdict.words import amount, does_it_dry, how_long, how_wet, month_of
 from dryward.weather import Air
@@ -259,3 +262,12 @@ def test_the_arithmetic_ends_at_the_water_of_the_year(tmp_path):
 
 def test_checks_reply(tmp_path):
     check_replies(open_page(ID, tmp_path))
+
+
+def test_the_checks_with_their_fixed_numbers():
+    late, october, sides = asked.fixed("hour-by-hour")
+    assert late.answer.startswith("Storage")
+    assert "12 %, 14 %, 16 %" in october.prompt
+    assert sides.answer == "North."
+    mass = library.material("teaching-osb").density * to_si(7 / 16, "in")
+    assert from_si(mass * 0.01, "g/m2") == pytest.approx(71, abs=0.5)

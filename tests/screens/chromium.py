@@ -1,0 +1,104 @@
+"""A Chromium, and JupyterLab on a fresh copy of the lessons, for the tests of what is on the screen."""
+
+import os
+import re
+import subprocess
+import sys
+import time
+
+import pytest
+import sessions
+
+#: Software drawing, nothing fetched in the background.
+FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
+#: The screen of a small laptop.
+LAPTOP = {"width": 1366, "height": 768}
+
+
+@pytest.fixture(autouse=True, scope="module")
+def no_page_left():
+    """A widget is kept until it is closed, and with it its page and pictures: some 50 MB each."""
+    yield
+    if "ipywidgets" in sys.modules:
+        sys.modules["ipywidgets"].Widget.close_all()
+
+
+@pytest.fixture(scope="session")
+def browser(chromium_path):
+    """A headless Chromium."""
+    from playwright.sync_api import sync_playwright
+
+    with sync_playwright() as play:
+        chromium = play.chromium.launch(executable_path=chromium_path, args=FLAGS)
+        yield chromium
+        chromium.close()
+
+
+@pytest.fixture(scope="session")
+def lab(tmp_path_factory):
+    """The address of a lesson, given its file name, on a server started by the launcher."""
+    folder = tmp_path_factory.mktemp("learner")
+    log = folder / "server.log"
+    typed = [
+        sys.executable,
+        "-m",
+        "dryward",
+        "lessons",
+        "--no-browser",
+        "--folder",
+        str(folder / "lessons"),
+        "--port",
+        "8750",
+    ]
+    with log.open("w") as out:
+        server = subprocess.Popen(typed, stdout=out, stderr=subprocess.STDOUT, env={**os.environ, "HOME": str(folder)})
+        try:
+            address = _address(server, log)
+
+            def opened(lesson):
+                # Each test meets its lesson as for the first time, whatever another one predicted,
+                # and the kernels of earlier lessons do not fill the memory.
+                sessions.end_all(address)
+                (folder / "lessons" / "dryward-progress.json").unlink(missing_ok=True)
+                return address.replace("00-start.ipynb", lesson)
+
+            yield opened
+        finally:
+            server.terminate()
+            try:
+                server.wait(20)
+            except subprocess.TimeoutExpired:
+                server.kill()
+
+
+def _address(server, log, seconds=60):
+    end = time.monotonic() + seconds
+    while time.monotonic() < end:
+        found = re.search(r"http://127\.0\.0\.1:\d+/\S+", log.read_text())
+        if found:
+            return found.group()
+        if server.poll() is not None:
+            break
+        time.sleep(0.2)
+    raise AssertionError(f"the launcher did not start: {log.read_text()[-2000:]}")
+
+
+@pytest.fixture
+def screen(browser):
+    """A window of a small laptop that notes every error and every request that leaves the machine."""
+    window = browser.new_page(viewport=LAPTOP)
+    # The first hourly lesson on a machine compiles before it answers.
+    window.set_default_navigation_timeout(120_000)
+    window.set_default_timeout(60_000)
+    window.errors, window.strangers = [], []
+    window.on("pageerror", lambda error: window.errors.append(str(error)))
+    window.on(
+        "request",
+        lambda request: (
+            None
+            if re.match(r"(http|ws)://127\.0\.0\.1|data:|blob:", request.url)
+            else window.strangers.append(request.url)
+        ),
+    )
+    yield window
+    window.close()
