@@ -16,14 +16,9 @@ from dryward import air
 from dryward.air import MASS_RATIO, STANDARD_PRESSURE
 from dryward.checks import single, within
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density, orifice_flow, stack_pressure
-<<<<<<< HEAD
-from dryward.physics.shape import plain
-from dryward.units import HOUR, KELVIN, quantity
-=======
 from dryward.physics.shape import Numeric, plain
-from dryward.units import HOUR, KELVIN
+from dryward.units import HOUR, KELVIN, quantity
 from dryward.weather import Air
->>>>>>> 957a3544f840065e2f2d092c75aa801c1b79e4be
 
 __all__ = ["Leak", "Brought", "brought", "natural_airflow", "outward_pressure", "orifice_flow", "stack_pressure"]
 __all__ += ["LayerFlow", "layer_flow", "permeance_with_gaps"]
@@ -116,59 +111,20 @@ class Leak:
         put(self, "area_share", single("Share of the area with the leak", self.area_share, 0.01, 1.0, "%"))
 
     @classmethod
-<<<<<<< HEAD
-    def from_blower_door(cls, ach50, volume, share=1.0, exponent=0.65, area=1.0, long_share=LONG_SHARE, area_share=1.0):
-        """The share of a house's leak that lies in one assembly.
-
-        Parameters
-        ----------
-        ach50 : float
-            Air changes at 50 Pa [1/h], 0 to 50.
-        volume : float
-            Of the house [m3], above 0 to 1e5.
-        share : float
-            Part of the leak that lies in this assembly [-], 0 to 1.
-        exponent : float
-            [-], 0.5 to 1.
-        area : float
-            Of the assembly [m2], above 0 to 1e5.
-        long_share, area_share : float
-            As in `Leak` [-].
-
-        Returns
-        -------
-        Leak
-
-        Raises
-        ------
-        OutOfRange
-            Outside a range.
-
-        Examples
-        --------
-        >>> house = Leak.from_blower_door(3.0, 400.0)
-        >>> round(house.airflow(50.0) * 3600, 9)
-        1200.0
-        """
-        changes = single("Air changes at 50 Pa", quantity(ach50, "air changes at 50 Pa"), 0.0, 50.0, "1/h")
-        volume = single("Volume of the house", quantity(volume, "volume"), 0.0, 1e5, "m³", above=True)
-        share = single("Share of the leak", quantity(share, "share"), 0.0, 1.0, "%")
-=======
     def from_blower_door(
         cls,
-        ach50: float,
-        volume: float,
-        share: float = 1.0,
+        ach50: float | str,
+        volume: float | str,
+        share: float | str = 1.0,
         exponent: float = 0.65,
-        area: float = 1.0,
+        area: float | str = 1.0,
         long_share: float = LONG_SHARE,
         area_share: float = 1.0,
     ) -> Self:
         """The share of a house's leak that lies in one assembly."""
-        changes = single("Air changes at 50 Pa", ach50, 0.0, 50.0, "1/h")
-        volume = single("Volume of the house", volume, 0.0, 1e5, "m³", above=True)
-        share = single("Share of the leak", share, 0.0, 1.0, "%")
->>>>>>> 957a3544f840065e2f2d092c75aa801c1b79e4be
+        changes = single("Air changes at 50 Pa", quantity(ach50, "air changes at 50 Pa"), 0.0, 50.0, "1/h")
+        volume = single("Volume of the house", quantity(volume, "volume"), 0.0, 1e5, "m³", above=True)
+        share = single("Share of the leak", quantity(share, "share"), 0.0, 1.0, "%")
         exponent = single("Leakage exponent", exponent, 0.5, 1.0)
         at_one = share * changes * volume / HOUR / TEST_PRESSURE**exponent
         return cls(at_one, exponent, quantity(area, "area"), long_share, area_share)
