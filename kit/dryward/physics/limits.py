@@ -147,8 +147,8 @@ def dry_range(
     ['dry', 'wet']
     """
     if weather is None:
-        steady = of_kind("The room", indoor, Air, "one air, where no weather is given")
-        return dry_ranges(assembly, steady, outdoor, {variable: values})[variable]
+        room_air = of_kind("The room", indoor, Air, "one air, where no weather is given")
+        return dry_ranges(assembly, room_air, outdoor, {variable: values})[variable]
     asked = np.atleast_1d(np.asarray(values, dtype=float))
     options = {**options, "leak": leak}
     if "years" not in options and "hours" not in options:

@@ -3,7 +3,7 @@
 import dataclasses
 from dataclasses import dataclass, field
 from itertools import pairwise
-from typing import Self, TypeVar
+from typing import Any, Self, TypeVar
 
 import numpy as np
 
@@ -324,7 +324,7 @@ def colder(weather: Weather, by: float = COLDER) -> Weather:
     words = f"{shift:.3g} K colder"
     rest = "the same relative humidity"
     temperature, humidity = weather.temperature - shift, np.asarray(weather.relative_humidity)
-    changed = {"temperature": temperature, "name": f"{weather.name or 'a year'}, {words}"}
+    changed: dict[str, Any] = {"temperature": temperature, "name": f"{weather.name or 'a year'}, {words}"}
     if isinstance(weather, MonthlyClimate):
         note = f"Each month is {words} than in the typical year, at {rest}."
         return dataclasses.replace(weather, **changed, notes=(*weather.notes, note))

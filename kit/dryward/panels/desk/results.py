@@ -291,7 +291,8 @@ def _two_years(pair: tuple[Review, Review], names: Names) -> TwoYears | None:
     years = [year for each in pair if each.hourly and (year := moisture_year(each)) is not None]
     if len(years) < 2 or years[0].days[-1] != years[1].days[-1]:
         return None
-    return TwoYears(names, tuple(dataclasses.replace(each, planes=each.planes[:1]) for each in years))
+    one, other = (dataclasses.replace(each, planes=each.planes[:1]) for each in years)
+    return TwoYears(names, (one, other))
 
 
 def _places(pair: tuple[Review, Review], system: str) -> Iterator[list[str]]:
