@@ -14,7 +14,8 @@ plain is told; left alone are
 
 from dataclasses import dataclass
 
-from dryward.building.assembly import WALL
+from dryward.building.assembly import WALL, Assembly
+from dryward.building.layers import Layer
 from dryward.building.library import category
 from dryward.building.materials import Material
 from dryward.checks import listed
@@ -63,17 +64,17 @@ class Misplaced:
     side: str
 
     @property
-    def called(self):
+    def called(self) -> str:
         """The layer as a person would point at it."""
         alike = self.substance.lower() in self.layer.lower() or self.layer.lower() in self.substance.lower()
         return self.layer if alike else f"{self.layer} ({self.substance})"
 
 
-def _shelf(layer):
+def _shelf(layer: Layer) -> str:
     return category(layer.substance)
 
 
-def _insulates(layer):
+def _insulates(layer: Layer) -> bool:
     if not isinstance(layer.substance, Material):
         return False
     shelf = _shelf(layer)
@@ -82,13 +83,13 @@ def _insulates(layer):
     )
 
 
-def _is_finish(layer):
+def _is_finish(layer: Layer) -> bool:
     """Whether it is made for the face of a room."""
     thing = layer.substance
     return thing.id in (*_GYPSUM, *_ROOM_ONLY) or (_shelf(layer) == _FINISHES and thing.id not in _ALSO_OUTSIDE)
 
 
-def _carries(layer):
+def _carries(layer: Layer) -> bool:
     """Whether something can be fixed to it: wood, masonry, cladding, boards that are not of a room."""
     return _shelf(layer) in (*_SOLID, _CLADDING) or (_shelf(layer) == _BOARDS and not _is_finish(layer))
 
@@ -96,7 +97,7 @@ def _carries(layer):
 class _Stack:
     """Layers from inside to outside, and what lies on either side of each."""
 
-    def __init__(self, layers, wall):
+    def __init__(self, layers: tuple[Layer, ...], wall: bool) -> None:
         self.layers, self.wall = layers, wall
         self.insulated = any(_insulates(layer) for layer in layers)
         self.resistance = [
@@ -104,11 +105,11 @@ class _Stack:
             for layer in layers
         ]
 
-    def room_side(self, place):
+    def room_side(self, place: int) -> bool:
         """Whether most of the insulation is outside of a layer."""
         return sum(self.resistance[:place]) < sum(self.resistance[place + 1 :])
 
-    def covering(self, place):
+    def covering(self, place: int) -> bool:
         """A roof covering or cladding in the room."""
         if _shelf(self.layers[place]) != _CLADDING or not self.room_side(place):
             return False
@@ -117,7 +118,7 @@ class _Stack:
         carried = any(_shelf(layer) in _SOLID for layer in self.layers[:place])
         return not ((carried and (again or id in _FLAT)) or (again and id in _ALSO_INSIDE))
 
-    def rain_sheet(self, place):
+    def rain_sheet(self, place: int) -> bool:
         """An underlayment or weather barrier in the room, on no deck and on no sheathing."""
         inside = self.layers[:place]
         boards = sum(_shelf(layer) == _BOARDS for layer in inside)
@@ -129,11 +130,11 @@ class _Stack:
             and boards < 2  # a second board is a sheathing
         )
 
-    def vent_space(self, place):
+    def vent_space(self, place: int) -> bool:
         """Moving outdoor air on the room side of the insulation."""
         return self.layers[place].vented and self.insulated and self.room_side(place)
 
-    def finish(self, place):
+    def finish(self, place: int) -> bool:
         """A finish of a room out in the weather."""
         layer = self.layers[place]
         if not _is_finish(layer) or not sum(self.resistance[:place]) > sum(self.resistance[place + 1 :]):
@@ -151,13 +152,13 @@ class _Stack:
         painted = self.layers[place - 1 : place] + self.layers[place + 1 : place + 2]
         return not (old_face or any(_carries(each) for each in painted))
 
-    def _partition(self):
+    def _partition(self) -> bool:
         """Whether both faces are a room's: finishes inside, and nothing but them and sheets outside."""
         counted = [k for k, each in enumerate(self.resistance) if each]
         inside, outside = self.layers[: counted[0]], self.layers[counted[-1] + 1 :]
         return self.wall and any(map(_is_finish, inside)) and not any(map(_carries, outside))
 
-    def found(self):
+    def found(self) -> tuple[Misplaced, ...]:
         """Everything misplaced, in the order of the layers."""
         tests = (
             ("roof covering or cladding", "room", self.covering),
@@ -173,33 +174,13 @@ class _Stack:
         )
 
 
-def misplaced(assembly):
+def misplaced(assembly: Assembly) -> tuple[Misplaced, ...]:
     """The layers that plainly lie on the wrong side of the insulation.
-
-    Parameters
-    ----------
-    assembly : Assembly
-
-    Returns
-    -------
-    tuple of Misplaced
-        From inside to outside; empty where the order says nothing.
 
     Notes
     -----
     Most of the insulation must lie beyond the layer.  Where there is none,
     wood and masonry take its place.
-
-    Examples
-    --------
-    >>> from dryward.building import preset
-    >>> import dataclasses
-    >>> roof = preset("vented-vault")
-    >>> misplaced(roof)
-    ()
-    >>> turned = dataclasses.replace(roof, layers=roof.layers[::-1])
-    >>> [each.layer for each in misplaced(turned)]
-    ['covering', 'vent space', 'gypsum board', 'paint']
     """
     return _Stack(assembly.layers, assembly.slope >= WALL).found()
 
@@ -215,26 +196,8 @@ _SIDES = {"room": "on the room side of the insulation", "weather": "on the weath
 _RUNS = "Layers are listed from inside to outside."
 
 
-def warnings(assembly):
-    """What to look at again in the order of the layers, in sentences.
-
-    Parameters
-    ----------
-    assembly : Assembly
-
-    Returns
-    -------
-    tuple of str
-        One for each misplaced layer; a single one where the whole list is
-        turned round.
-
-    Examples
-    --------
-    >>> from dryward.building import preset, membrane
-    >>> roof = preset("vented-vault").replace("inner membrane", membrane("synthetic-underlayment"))
-    >>> print(warnings(roof)[0].split(";")[0])
-    Inner membrane (synthetic roof underlayment) lies on the room side of the insulation
-    """
+def warnings(assembly: Assembly) -> tuple[str, ...]:
+    """What to look at again in the order of the layers, in sentences."""
     found = misplaced(assembly)
     sides = {side: [each.called for each in found if each.side == side] for side in _SIDES}
     if all(sides.values()) and not _Stack(assembly.layers[::-1], assembly.slope >= WALL).found():
