@@ -24,7 +24,7 @@ _CLADDING, _FINISHES, _BOARDS = "roof coverings and cladding", "finishes and pai
 _WOOD, _MASONRY = ("wood and framing", "wood panels and sheathing"), "masonry and concrete"
 #: What carries something: a deck, a sheathing, a wall.
 _SOLID = (*_WOOD, _MASONRY)
-#: Below this conductivity a material of no known shelf insulates [W/(m K)].
+#: Below this conductivity a material of no known category insulates [W/(m K)].
 _INSULATES = 0.065
 #: Claddings that also line rooms, and sheets that also lie under the insulation.
 _ALSO_INSIDE = ("wood-shingles", "bevel-siding", "metal-roofing", "aluminum-sheet", "bitumen-felt")
@@ -41,7 +41,7 @@ _RAIN_SHEETS = (
 _GYPSUM = ("gypsum-board", "gypsum-board-900")
 #: Finishes of rooms that are no paint and no board.
 _ROOM_ONLY = ("vinyl-wallpaper", "paper-wallpaper", "acoustic-tile", "gypsum-plaster")
-#: Paints and coverings of the same shelf that are used outside as well.
+#: Paints and coverings of the same category that are used outside as well.
 _ALSO_OUTSIDE = ("exterior-acrylic-paint", "mineral-paint", "ceramic-tile")
 
 
@@ -70,28 +70,28 @@ class Misplaced:
         return self.layer if alike else f"{self.layer} ({self.substance})"
 
 
-def _shelf(layer: Layer) -> str:
+def _category(layer: Layer) -> str:
     return category(layer.substance)
 
 
 def _insulates(layer: Layer) -> bool:
     if not isinstance(layer.substance, Material):
         return False
-    shelf = _shelf(layer)
-    return shelf in ("fibrous insulation", "foam insulation") or (
-        shelf in ("", "own") and layer.substance.conductivity_at(0.0) < _INSULATES
+    kind = _category(layer)
+    return kind in ("fibrous insulation", "foam insulation") or (
+        kind in ("", "own") and layer.substance.conductivity_at(0.0) < _INSULATES
     )
 
 
 def _is_finish(layer: Layer) -> bool:
     """Whether it is made for the face of a room."""
     thing = layer.substance
-    return thing.id in (*_GYPSUM, *_ROOM_ONLY) or (_shelf(layer) == _FINISHES and thing.id not in _ALSO_OUTSIDE)
+    return thing.id in (*_GYPSUM, *_ROOM_ONLY) or (_category(layer) == _FINISHES and thing.id not in _ALSO_OUTSIDE)
 
 
 def _carries(layer: Layer) -> bool:
     """Whether something can be fixed to it: wood, masonry, cladding, boards that are not of a room."""
-    return _shelf(layer) in (*_SOLID, _CLADDING) or (_shelf(layer) == _BOARDS and not _is_finish(layer))
+    return _category(layer) in (*_SOLID, _CLADDING) or (_category(layer) == _BOARDS and not _is_finish(layer))
 
 
 class _Stack:
@@ -101,7 +101,9 @@ class _Stack:
         self.layers, self.wall = layers, wall
         self.insulated = any(_insulates(layer) for layer in layers)
         self.resistance = [
-            layer.thermal_resistance if _insulates(layer) or (not self.insulated and _shelf(layer) in _SOLID) else 0.0
+            layer.thermal_resistance
+            if _insulates(layer) or (not self.insulated and _category(layer) in _SOLID)
+            else 0.0
             for layer in layers
         ]
 
@@ -111,22 +113,22 @@ class _Stack:
 
     def covering(self, place: int) -> bool:
         """A roof covering or cladding in the room."""
-        if _shelf(self.layers[place]) != _CLADDING or not self.room_side(place):
+        if _category(self.layers[place]) != _CLADDING or not self.room_side(place):
             return False
         id = self.layers[place].substance.id
-        again = any(_shelf(layer) == _CLADDING and not self.room_side(k) for k, layer in enumerate(self.layers))
-        carried = any(_shelf(layer) in _SOLID for layer in self.layers[:place])
+        again = any(_category(layer) == _CLADDING and not self.room_side(k) for k, layer in enumerate(self.layers))
+        carried = any(_category(layer) in _SOLID for layer in self.layers[:place])
         return not ((carried and (again or id in _FLAT)) or (again and id in _ALSO_INSIDE))
 
     def rain_sheet(self, place: int) -> bool:
         """An underlayment or weather barrier in the room, on no deck and on no sheathing."""
         inside = self.layers[:place]
-        boards = sum(_shelf(layer) == _BOARDS for layer in inside)
+        boards = sum(_category(layer) == _BOARDS for layer in inside)
         return (
             self.layers[place].substance.id in _RAIN_SHEETS
             and self.room_side(place)
             and not any(self.resistance[:place])
-            and not any(_shelf(layer) in _SOLID for layer in inside)
+            and not any(_category(layer) in _SOLID for layer in inside)
             and boards < 2  # a second board is a sheathing
         )
 
@@ -145,8 +147,8 @@ class _Stack:
             return False
         if layer.substance.id in _GYPSUM:
             return not covered  # otherwise it is a sheathing
-        beyond = next((each for each in outside if _shelf(each) != _FINISHES), None)
-        old_face = covered and beyond is not None and _shelf(beyond) in (_BOARDS, _MASONRY)
+        beyond = next((each for each in outside if _category(each) != _FINISHES), None)
+        old_face = covered and beyond is not None and _category(beyond) in (_BOARDS, _MASONRY)
         if layer.substance.id in _ROOM_ONLY:
             return not old_face
         painted = self.layers[place - 1 : place] + self.layers[place + 1 : place + 2]

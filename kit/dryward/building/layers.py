@@ -14,9 +14,9 @@ from dryward.units import checked, show
 
 #: The thickest layer there may be [m].
 THICKEST = 3.0
-#: The shelf of the library whose materials let air seep through them.
+#: The category of the library whose materials let air seep through them.
 _FIBROUS = "fibrous insulation"
-#: A material of no shelf counts as such when it is this light [kg/m3] and this open to vapor, some half as
+#: A material of no category counts as such when it is this light [kg/m3] and this open to vapor, some half as
 #: open as still air [kg/(s m Pa)]: assumption.
 _LIGHT, _OPEN = 150.0, 8e-11
 

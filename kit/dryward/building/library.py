@@ -269,12 +269,12 @@ def air_space(id: str) -> AirSpace:
 
 
 def category(thing: Substance) -> str:
-    """The shelf on which a thing of the library stands."""
+    """What kind of thing it is, as the library is sorted."""
     return thing.origin.category if hasattr(thing, "origin") else thing.category
 
 
-def shelf() -> dict[str, tuple[Any, ...]]:
-    """The whole library, sorted by shelf."""
+def by_category() -> dict[str, tuple[Any, ...]]:
+    """The whole library, sorted by category, in the order of its tables."""
     found: dict[str, list[Any]] = {}
     for thing in _whole().values():
         found.setdefault(category(thing), []).append(thing)

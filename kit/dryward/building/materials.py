@@ -71,7 +71,7 @@ class Material:
     source, where, how_read : str
         Where the numbers stand, the place there, and how they were read.
     category : str
-        The shelf of the library.
+        Category in the library.
     ranges : ((property, low, high), ...)
         How far the true value may lie, for `physics.spread`.
 

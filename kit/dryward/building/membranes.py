@@ -42,7 +42,7 @@ class Origin:
     source, where, how_read : str
         Document, the place in it, and how it was read.
     category : str
-        The shelf of the library.
+        Category in the library.
     ranges : ((property, low, high), ...)
         How far the true value may lie, SI.
     """
