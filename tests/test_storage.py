@@ -32,19 +32,31 @@ def test_a_file_is_written_as_it_is_and_nothing_stays_beside_it(tmp_path, conten
     assert names(tmp_path) == ["roof.toml"]
 
 
-@pytest.mark.parametrize("where", ["fsync", "replace", "fdopen"])
-def test_a_full_disk_leaves_the_old_file_and_no_draft(tmp_path, monkeypatch, where):
+FULL, NOT_OURS = "the disk is full", "this folder may not be written"
+
+
+@pytest.mark.parametrize(
+    ("where", "number", "words"),
+    [
+        ("fsync", errno.ENOSPC, FULL),
+        ("fdopen", errno.EDQUOT, FULL),
+        ("replace", errno.ENOSPC, FULL),
+        ("open", errno.EROFS, NOT_OURS),
+        ("replace", errno.EACCES, NOT_OURS),
+    ],
+)
+def test_a_system_that_refuses_leaves_the_old_file_and_no_draft(tmp_path, monkeypatch, where, number, words):
     path = tmp_path / "roof.toml"
     path.write_text("before", "utf-8")
 
-    def full(*_):
-        raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
+    def refused(*_):
+        raise OSError(number, os.strerror(number))
 
-    monkeypatch.setattr(storage.os, where, full)
-    with pytest.raises(OSError, match="No space left") as told:
+    monkeypatch.setattr(storage.os, where, refused)
+    with pytest.raises(OSError, match=os.strerror(number)) as told:
         storage.write_whole(path, "after")
     monkeypatch.undo()
-    assert storage.reason(told.value) == "the disk is full"
+    assert storage.reason(told.value) == words
     assert path.read_text("utf-8") == "before"
     assert names(tmp_path) == ["roof.toml"]
 

@@ -175,7 +175,7 @@ def test_learners_never_meet(server):
         assert two.frame["prediction"]["chosen"] is None
         await two.predict(2)
         one.say({"kind": "answer", "number": 0, "choice": 0})
-        await one.wait(lambda: one.frame["checks"][0]["reply"])
+        await one.wait(lambda: one.frame["questions"][0]["reply"])
         # The other's kernel does not exist for a learner, whatever is done with its name.
         stranger = Visitor(server.address, two.cookies, LESSON)
         stranger.kernel = one.kernel

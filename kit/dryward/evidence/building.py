@@ -4,37 +4,42 @@ A printed value of a material stands in its table as it was printed; the
 library gives its own in the same unit and for the same thickness.
 """
 
-from dryward.building import Assembly, Framing, Layer, Material, codes, films, framing, library
+from collections.abc import Callable
+from typing import Any
+
+from dryward.building import Assembly, Framing, Layer, codes, films, framing, library
 from dryward.building.membranes import DRY_CUP, WET_CUP
 from dryward.checks import BadFile
+from dryward.evidence.examples import plate
+from dryward.evidence.table import Answers, Row
 from dryward.units import AIR_PERMEABILITY, from_si, to_si
 
 _CUP = {"": 0.5, "dry": DRY_CUP, "wet": WET_CUP}
 
 
-def _thing(row):
+def _thing(row: Row) -> Any:  # which of the library's things it is, the row says
     return library.substance(row.text("item"))
 
 
-def _mean(row):
+def _mean(row: Row) -> float:
     return _CUP[row.text("cup")]
 
 
-def _permeability(row):
+def _permeability(row: Row) -> float:
     return row.in_its_unit(_thing(row).permeability_at(_mean(row)))
 
 
-def _permeance(row):
+def _permeance(row: Row) -> float:
     thing = _thing(row)
     if hasattr(thing, "at_mean"):
         return row.in_its_unit(thing.at_mean(_mean(row)))
     return row.in_its_unit(thing.permeability_at(_mean(row)) / row.given("thickness"))
 
 
-def _range_holds(prop):
+def _range_holds(prop: str) -> Callable[[Row], str]:
     """Whether the printed range ``low x; high y`` lies within the library's."""
 
-    def ask(row):
+    def ask(row: Row) -> str:
         low, high = sorted((row.given("low"), row.given("high")))
         for name, least, most in _thing(row).ranges:
             if name == prop:
@@ -45,7 +50,7 @@ def _range_holds(prop):
     return ask
 
 
-_MATERIALS = {
+_MATERIALS: Answers = {
     "unit": lambda row: row.in_its_unit(to_si(row.given("amount"), row.text("item"))),
     "still air": lambda row: row.in_its_unit(AIR_PERMEABILITY),
     "permeability": _permeability,
@@ -59,20 +64,20 @@ _MATERIALS = {
 }
 
 
-_ANY = {"density": 1000.0, "specific_heat": 1000.0, "vapor_permeability": 1e-11}  # plays no part here
+_PERMEABILITY = 1e-11  # plays no part here
 _DEEP = 0.089  # depth of the framed layer of the worked wall [m]
 
 
-def _plate(name, resistance):
+def _plate(name: str, resistance: float) -> Layer:
     """A layer of that resistance [m2 K/W], one framed depth thick."""
-    return Layer(Material(name, name, conductivity=_DEEP / resistance, **_ANY), _DEEP)
+    return Layer(plate(name, _DEEP / resistance, _PERMEABILITY), _DEEP)
 
 
-def _wall(row):
+def _wall(row: Row) -> framing.WholeAssembly:
     """The wood-frame wall of the American handbook, with its films."""
-    wood = Material("stud", "stud", conductivity=_DEEP / to_si(row.given("stud"), "R"), **_ANY)
+    wood = plate("stud", _DEEP / to_si(row.given("stud"), "R"), _PERMEABILITY)
     names = ("gypsum", "cavity", "sheathing", "siding")
-    layers = [_plate(name, to_si(row.given(name), "R")) for name in names]
+    layers = tuple(_plate(name, to_si(row.given(name), "R")) for name in names)
     share = row.given("share")
     whole = Assembly(
         "wood-frame wall",
@@ -84,15 +89,15 @@ def _wall(row):
     return framing.whole(whole)
 
 
-def _of_wall(quantity):
+def _of_wall(quantity: str) -> Callable[[Row], float]:
     return lambda row: row.in_its_unit(getattr(_wall(row), quantity))
 
 
-def _still(row):
+def _still(row: Row) -> float:
     return row.in_its_unit(films.still_air(row.given("slope"), row.text("direction")))
 
 
-_FILMS_AND_FRAMING = {
+_FILMS_AND_FRAMING: Answers = {
     "still air": _still,
     "moving air": lambda row: row.in_its_unit(films.moving_air(row.text("direction"))),
     "interior": lambda row: films.iso_interior(row.text("direction")),
@@ -118,9 +123,9 @@ _FILMS_AND_FRAMING = {
 _WORDS = ("wall", "vented_cladding_over", "zone")
 
 
-def _facts(row):
+def _facts(row: Row) -> dict[str, float | bool | str]:
     """The facts of ``inputs``: numbers with units, and a few words."""
-    facts = {}
+    facts: dict[str, float | bool | str] = {}
     for part in filter(None, (each.strip() for each in row.text("inputs").split(";"))):
         name, _, rest = part.partition(" ")
         if name in _WORDS:
@@ -136,29 +141,29 @@ def _facts(row):
     return facts
 
 
-def _zone(row):
+def _zone(row: Row) -> str | None:
     return row.text("zone") or None
 
 
-def _judged(row):
+def _judged(row: Row) -> str:
     return codes.judge(row.text("rule"), zone=_zone(row), edition=row.text("edition") or None, **_facts(row)).answer
 
 
-def _section(row):
+def _section(row: Row) -> str:
     return codes.judge(row.text("rule"), zone=_zone(row), edition=row.text("edition"), **_facts(row)).section
 
 
-def _required(row):
+def _required(row: Row) -> float:
     return row.in_its_unit(codes.required(row.text("rule"), zone=_zone(row), edition=row.text("edition") or None))
 
 
-def _area(row):
+def _area(row: Row) -> float:
     """The area that a ratio asks for, in the unit of the row."""
     ratio = codes.required(row.text("rule"), edition=row.text("edition") or None)
     return row.in_its_unit(ratio * row.given("area") * row.given("share", 1.0))
 
 
-_CODES = {
+_CODES: Answers = {
     "class": lambda row: codes.retarder_class(row.given("permeance")),
     "judged": _judged,
     "section": _section,

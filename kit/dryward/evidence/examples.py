@@ -10,8 +10,11 @@ checked with it, so that the tolerance measures the method and not the
 formula.  The kit itself uses only the one equation in `dryward.air`.
 """
 
+from typing import overload
+
 import numpy as np
 
+from dryward.air.saturation import Floats
 from dryward.building import AirSpace, Assembly, FixedMembrane, Layer, Material
 from dryward.checks import BadFile
 from dryward.units import to_si
@@ -33,11 +36,15 @@ EXAMPLES = {
     " | sheet perm=54 | siding R=0.60",
     "board": "gypsum wallboard d=0.0095 k=0.16 mass=2.86e-9",
 }
-_ANY = {"density": 1000.0, "specific_heat": 1000.0}  # plays no part in a steady state
 _PLATE = 0.01  # thickness that stands for a layer known by R and perms alone [m]
 
 
-def _layer(words):
+def plate(name: str, conductivity: float, permeability: float) -> Material:
+    """A material whose density and heat capacity play no part."""
+    return Material(name, name, 1000.0, 1000.0, conductivity, permeability)
+
+
+def _layer(words: str) -> Layer:
     numbers = dict(part.split("=") for part in words.split() if "=" in part)
     name = " ".join(part for part in words.split() if "=" not in part)
     value = {key: float(number) for key, number in numbers.items()}
@@ -52,29 +59,32 @@ def _layer(words):
     if "k" in value:
         depth = value["d"]
         permeability = to_si(value["mu"], "mu") if permeance is None else permeance * depth
-        return Layer(Material(name, name, **_ANY, conductivity=value["k"], vapor_permeability=permeability), depth)
+        return Layer(plate(name, value["k"], permeability), depth)
     if resistance is None:
         return Layer(FixedMembrane(permeance), name=name)
     if permeance is None:
         return Layer(AirSpace(resistance), name=name)
-    plate = Material(name, name, **_ANY, conductivity=_PLATE / resistance, vapor_permeability=permeance * _PLATE)
-    return Layer(plate, _PLATE)
+    return Layer(plate(name, _PLATE / resistance, permeance * _PLATE), _PLATE)
 
 
-def example(words, interior_film, exterior_film):
+def example(words: str, interior_film: float, exterior_film: float) -> Assembly:
     """An assembly from the name of an example, or from its layers in words."""
     try:
-        layers = [_layer(part) for part in EXAMPLES.get(words, words).split("|")]
+        layers = tuple(_layer(part) for part in EXAMPLES.get(words, words).split("|"))
     except (KeyError, ValueError) as trouble:
         raise BadFile(f'The layers "{words}" are not understood: {trouble}.') from trouble
     return Assembly(words, layers, interior_film, exterior_film)
 
 
-def iso_13788(temperature):
-    """Saturation pressure as ISO 13788 writes it.
+@overload
+def iso_13788(temperature: float) -> float: ...
+@overload
+def iso_13788(temperature: Floats) -> Floats: ...
+def iso_13788(temperature: float | Floats) -> float | Floats:
+    """Saturation pressure as ISO 13788 writes it, over ice below 0 degC.
 
-    Source: ISO 13788, the two formulas with 610.5 Pa; read in documents that quote
-    them (DIN 4108-3:2024, equations C.15 and C.16).
+    The two formulas with 610.5 Pa; read in documents that quote them (DIN
+    4108-3:2024, equations C.15 and C.16).
     """
     t = np.asarray(temperature, dtype=float)
     water, ice = 17.269 * t / (237.3 + t), 21.875 * t / (265.5 + t)
@@ -82,20 +92,25 @@ def iso_13788(temperature):
     return float(found) if np.ndim(temperature) == 0 else found
 
 
-def power_form(temperature):
-    """Saturation pressure by the power form of older editions of DIN 4108-3.
-
-    Source: DIN 4108-3 before 2014; read in a textbook summary that quotes it.
-    """
+@overload
+def power_form(temperature: float) -> float: ...
+@overload
+def power_form(temperature: Floats) -> Floats: ...
+def power_form(temperature: float | Floats) -> float | Floats:
+    """Saturation pressure by the power form of DIN 4108-3 before 2014; read in a textbook summary that quotes it."""
     t = np.asarray(temperature, dtype=float) / 100
     found = np.where(t < 0, 4.689 * (1.486 + t) ** 12.3, 288.68 * (1.098 + t) ** 8.02)
     return float(found) if np.ndim(temperature) == 0 else found
 
 
-def magnus_over_water(temperature):
-    """Saturation pressure by the Magnus form with Sonntag's numbers, over water only.
+@overload
+def magnus_over_water(temperature: float) -> float: ...
+@overload
+def magnus_over_water(temperature: Floats) -> Floats: ...
+def magnus_over_water(temperature: float | Floats) -> float | Floats:
+    """Saturation pressure by the Magnus form over water only, up to half as much again as over ice.
 
-    Source: The widespread coefficients 610.94 Pa, 17.625 and 243.04 degC; from memory.
+    The widespread coefficients 610.94 Pa, 17.625 and 243.04 degC; from memory.
     """
     t = np.asarray(temperature, dtype=float)
     found = 610.94 * np.exp(17.625 * t / (243.04 + t))

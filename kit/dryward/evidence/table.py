@@ -3,15 +3,15 @@
 A table is a CSV file with at least the columns of `COLUMNS`; the topic's own
 input columns carry their unit in the name or in the words of `what`.  Lines
 that begin with ``#`` are remarks.  An optional column ``inputs`` holds
-quantities with their units: ``temperature 25 degC; pressure 101325 Pa``.  ``expected`` is a number or a word;
-``tolerance`` is in the unit of the row, or a percentage of the expected
-value (``0.5 %``), and is left empty for a word.
+quantities with their units: ``temperature 25 degC; pressure 101325 Pa``.
+``expected`` is a number or a word; ``tolerance`` is in the unit of the row, or
+a percentage of the expected value (``0.5 %``), and is left empty for a word.
 """
 
 import csv
 import math
 import re
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from importlib import resources
 
@@ -32,34 +32,34 @@ _MUST_SPEAK = ("id", "what", "expected", "source", "where", "how_read")
 class Check:
     """A published number and the kit's own answer to the same question."""
 
-    id: str
-    what: str
+    id: str  # unique within its topic
+    what: str  # the question in words, inputs included
     source: str
-    where: str
+    where: str  # the place in the source
     how_read: str
     expected: float | str
     got: float | str
-    tolerance: float
-    unit: str
+    tolerance: float  # how far they may differ; 0 for a word
+    unit: str  # of expected, got and tolerance
 
     @property
-    def difference(self):
+    def difference(self) -> float:
         """Got minus expected [unit]; for a word 0 when it is the same, else nan."""
-        if isinstance(self.expected, str):
+        if isinstance(self.expected, str) or isinstance(self.got, str):
             return 0.0 if self.got == self.expected else math.nan
         return self.got - self.expected
 
     @property
-    def passed(self):
+    def passed(self) -> bool:
         """Whether they differ by no more than the tolerance."""
         return abs(self.difference) <= self.tolerance
 
     @property
-    def reading(self):
+    def reading(self) -> str:
         """How the published side came about: one of `READINGS`."""
         return _reading(self.source, self.where, self.how_read)
 
-    def __str__(self):
+    def __str__(self) -> str:
         unit = f" {self.unit}" if self.unit else ""
         return (
             f"{self.what}: published {_shown(self.expected)}{unit}, here {_shown(self.got)}{unit}, "
@@ -67,7 +67,7 @@ class Check:
         )
 
 
-def _reading(source, where, how_read):
+def _reading(source: str, where: str, how_read: str) -> str:
     """How an expected value came about, by the words of its row."""
     words = how_read.lower()
     if "invented" in f"{words} {where.lower()}" or _OWN.search(source.lower()):
@@ -77,7 +77,7 @@ def _reading(source, where, how_read):
     return "worked" if any(word in words for word in ("comput", "calculat", "by hand")) else "read"
 
 
-def _shown(value):
+def _shown(value: float | str) -> str:
     return value if isinstance(value, str) else f"{value:.7g}"
 
 
@@ -86,25 +86,25 @@ class Row:
     """One line of a table, before the kit has answered it."""
 
     topic: str
-    columns: dict
+    columns: dict[str, str]  # every column of the line, blanks stripped
 
     @property
-    def id(self):
+    def id(self) -> str:
         """Short name, unique within the topic."""
         return self.columns["id"]
 
     @property
-    def reading(self):
+    def reading(self) -> str:
         """How the published side came about: one of `READINGS`."""
         return _reading(*(self.columns[name] for name in ("source", "where", "how_read")))
 
-    def text(self, column):
+    def text(self, column: str) -> str:
         """The words of a column; empty when left blank."""
         if column not in self.columns:
             raise BadFile(f'The table {self.topic} has no column "{column}".')
         return self.columns[column]
 
-    def number(self, column, default=None):
+    def number(self, column: str, default: float | None = None) -> float:
         """The number of a column, or `default` when it is left blank."""
         words = self.text(column)
         if not words and default is not None:
@@ -114,7 +114,7 @@ class Row:
         except ValueError:
             raise BadFile(f'Row {self.id} of the table {self.topic}: {column} is "{words}", not a number.') from None
 
-    def given(self, name, default=None):
+    def given(self, name: str, default: float | None = None) -> float:
         """One quantity of the column ``inputs``, in SI."""
         for part in self.text("inputs").split(";"):
             found, _, amount = part.strip().rpartition(f"{name} ")
@@ -128,13 +128,13 @@ class Row:
             raise BadFile(f"Row {self.id} of the table {self.topic} does not give {name} as a number.")
         return default
 
-    def in_its_unit(self, value):
+    def in_its_unit(self, value: float) -> float:
         """A number of SI in the unit of the row."""
         unit = self.text("unit")
         return from_si(value, unit) if unit else value
 
     @property
-    def expected(self):
+    def expected(self) -> float | str:
         """The published number, or the published word."""
         words = self.columns["expected"]
         try:
@@ -143,21 +143,21 @@ class Row:
             return words
 
     @property
-    def tolerance(self):
+    def tolerance(self) -> float:
         """How far the answer may differ, in the unit of the row."""
-        words = self.columns["tolerance"]
-        if isinstance(self.expected, str):
+        words, expected = self.columns["tolerance"], self.expected
+        if isinstance(expected, str):
             if words:
                 raise BadFile(f"Row {self.id} of the table {self.topic} expects a word; it must have no tolerance.")
             return 0.0
         if words.endswith("%"):
             try:
-                return abs(self.expected) * float(words[:-1]) / 100
+                return abs(expected) * float(words[:-1]) / 100
             except ValueError:
                 pass  # number() below says what is wrong
         return self.number("tolerance")
 
-    def check(self, got):
+    def check(self, got: float | str) -> Check:
         """The row with the kit's answer beside it."""
         if not isinstance(got, str):
             got = float(got)
@@ -167,10 +167,12 @@ class Row:
 
 #: How to compute each kind of row: a function of the row gives the number, or the word, in the unit of the row.
 Answers = Mapping[str, Callable[[Row], float | str]]
+#: The same for such as answer by a number in SI.
+InSI = Mapping[str, Callable[[Row], float]]
 
 
-def read(topic):
-    """The rows of a topic's table."""
+def read(topic: str) -> list[Row]:
+    """The rows of a topic's table; one without a source, a place or the way it was read is refused."""
     file = resources.files("dryward.evidence") / "data" / f"{topic}.csv"
     try:
         lines = file.read_text(encoding="utf-8").splitlines()
@@ -179,13 +181,14 @@ def read(topic):
     return parse(topic, lines)
 
 
-def parse(topic, lines):
+def parse(topic: str, lines: Iterable[str]) -> list[Row]:
     """The rows in the lines of a table; see `read`."""
     table = csv.DictReader(line for line in lines if line.strip() and not line.startswith("#"))
     missing = [name for name in COLUMNS if name not in (table.fieldnames or ())]
     if missing:
         raise BadFile(f"The table {topic} lacks the column {missing[0]}.")
-    rows, seen = [], set()
+    rows: list[Row] = []
+    seen: set[str] = set()
     for line in table:
         if None in line or None in line.values():
             raise BadFile(f"Row {line['id']} of the table {topic} has not as many fields as the table has columns.")
@@ -212,7 +215,7 @@ def answer(topic: str, answers: Answers) -> Iterator[Check]:
             raise BadFile(f"Row {row.id} of the table {topic}: {trouble}") from trouble
 
 
-def in_row_units(answers: Mapping[str, Callable[[Row], float]]) -> Answers:
+def in_row_units(answers: InSI) -> Answers:
     """Functions that answer in SI, turned into such that answer in the unit of the row."""
 
     def turned(ask: Callable[[Row], float]) -> Callable[[Row], float]:

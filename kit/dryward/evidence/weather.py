@@ -3,43 +3,51 @@
 from functools import cache
 from importlib.resources import as_file, files
 
-from dryward import air, weather
+import numpy as np
+
+from dryward import air
 from dryward.evidence import table
+from dryward.evidence.table import InSI, Row
 from dryward.physics import sky
-from dryward.weather import Air, MonthlyClimate, indoor, loggers
+from dryward.weather import Air, HourlyWeather, MonthlyClimate, indoor, loggers
+from dryward.weather.epw import read_epw
 
 
-def _same(row):
+def _same(row: Row) -> MonthlyClimate:
     """A climate with the row's outdoor air in every month."""
-    return MonthlyClimate([row.given("temperature")] * 12, [row.given("humidity", 0.5)] * 12)
+    return MonthlyClimate(np.full(12, row.given("temperature")), np.full(12, row.given("humidity", 0.5)))
 
 
-def _room(rule, row):
+def _room(rule: indoor.Rule, row: Row) -> tuple[float, float]:
     """Temperature and relative humidity that a rule for room air gives."""
     temperature, vapor = (float(values[0]) for values in rule.at(_same(row)))
     return temperature, air.relative_humidity(temperature, vapor)
 
 
-def _class(row):
+def _class(row: Row) -> indoor.HumidityClass:
     return indoor.humidity_class(int(row.given("class")))
 
 
-def _house(row):
+def _house(row: Row) -> float:
     outdoor = Air(row.given("temperature"), row.given("humidity"))
     return indoor.steady_humidity(row.given("production"), row.given("air"), outdoor, row.given("room"))
 
 
 @cache
-def _file():
+def _file() -> HourlyWeather:
     with as_file(files("dryward.evidence") / "data" / "typical-year-45N-8E.epw.gz") as path:
-        return weather.read_epw(path)
+        return read_epw(path)
 
 
-def _month(row):
+def _mean_of_file(series: str) -> float:
+    return float(getattr(_file(), series).mean())
+
+
+def _month(row: Row) -> int:
     return int(row.given("month")) - 1
 
 
-_WEATHER_SI = {
+_WEATHER_SI: InSI = {
     "monthly vapor pressure": lambda row: _same(row).vapor_pressure[0],
     "class room vapor pressure": lambda row: _class(row).at(_same(row))[1][0],
     "class room humidity": lambda row: _room(_class(row), row)[1],
@@ -55,25 +63,25 @@ _WEATHER_SI = {
     "pin meter": lambda row: loggers.moisture_content(row.given("dial"), row.given("temperature")),
     "file temperature": lambda row: _file().monthly().temperature[_month(row)],
     "file vapor pressure": lambda row: _file().monthly().vapor_pressure[_month(row)],
-    "file year ghi": lambda row: _file().global_horizontal.mean(),
-    "file year dni": lambda row: _file().direct_normal.mean(),
-    "file year dhi": lambda row: _file().diffuse_horizontal.mean(),
-    "file year sky": lambda row: _file().sky_longwave.mean(),
+    "file year ghi": lambda row: _mean_of_file("global_horizontal"),
+    "file year dni": lambda row: _mean_of_file("direct_normal"),
+    "file year dhi": lambda row: _mean_of_file("diffuse_horizontal"),
+    "file year sky": lambda row: _mean_of_file("sky_longwave"),
 }
 _WEATHER = table.in_row_units(_WEATHER_SI)
 
 
-def _sky(row):
+def _sky(row: Row) -> float:
     return sky.temperature(row.given("air"), row.given("dew"), row.given("cloud"), row.text("model"))
 
 
-def _roof(row):
+def _roof(row: Row) -> float:
     return sky.roof_surface(
         row.given("air"), row.given("sky"), row.given("coefficient"), row.given("transmittance"), row.given("room")
     )
 
 
-_SKY_SI = {
+_SKY_SI: InSI = {
     "emissivity": lambda row: sky.clear_emissivity(row.given("dew"), row.text("model")),
     "cloud": lambda row: sky.cloud_factor(row.given("cloud")),
     "sky": _sky,

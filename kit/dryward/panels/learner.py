@@ -8,6 +8,8 @@ from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Any
 
 from dryward.checks import PlainError
+from dryward.panels.desk import parts
+from dryward.panels.desk.parts import Part
 from dryward.panels.protocol import place
 from dryward.teaching import practical, questions
 from dryward.teaching.progress import Progress
@@ -175,6 +177,23 @@ class Tasks:
         #: Task -> (whether it is solved, what was said).
         self.words: dict[str, tuple[bool, str]] = {}
         self._starts: dict[str, dict[str, float | str]] = {}
+
+    def sections(self, say: Callable[[str], str]) -> list[Part]:
+        """A section of the desk for each task; `say` puts its text in the reader's units."""
+        return [self._section(task, say) for task in self.tasks]
+
+    def _section(self, task: practical.Task, say: Callable[[str], str]) -> Part:
+        solved, said = self.words.get(task.id, (False, ""))
+        return parts.section(
+            f"task-{task.id}",
+            "Try it: a job for the sliders",
+            parts.text(say(task.text)),
+            parts.row(
+                parts.button(f"task:start:{task.id}", "Put the sliders at the start"),
+                parts.button(f"task:check:{task.id}", "Check my sliders"),
+                parts.text(said, "dw-verdict" if solved else "") if said else None,
+            ),
+        )
 
     def start(self, id: str, controls: Mapping[str, Control]) -> None:
         """Put the sliders at the start of a task, and every choice at its own."""

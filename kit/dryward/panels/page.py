@@ -3,7 +3,7 @@
 How a lesson page is written
 ----------------------------
 One class in ``course/<id with underscores>/page.py``, a subclass of
-`Page`, 60 to 150 lines; ``where_it_gets_wet.py`` is the example.  The words
+`Page`, 60 to 150 lines; that of ``where_it_gets_wet`` is the example.  The words
 of the lesson (question, prediction, takeaway, cautions, sources, limits,
 questions) come from `teaching` by the page's id.  The class says the rest::
 
@@ -51,7 +51,7 @@ Everything else is optional:
     ``self.along(name)``, the places in SI along the slider, or for each
     option of a choice; the page puts its own under the handle.  Where each
     place needs an hourly run, `readouts.Filling` fills the strips in the
-    background; ``hour_by_hour.py`` is the example.
+    background; ``course/hour_by_hour/page.py`` is the example.
 ``slow = True`` and ``preview(at)``
     For hourly models.  While a slider moves the page draws ``preview(at)``,
     a quick state (or None: the old picture stays, marked as working); once
@@ -111,7 +111,6 @@ from dryward import units
 from dryward.checks import PlainError, UnknownName
 from dryward.panels import protocol
 from dryward.panels.controls import PLACES, Choice, Control, Slider, SliderControl, standard
-from dryward.panels.desk import parts
 from dryward.panels.learner import Prediction, Questions, Settings, Tasks
 from dryward.panels.readouts import Readout, Strip
 from dryward.teaching import lessons, words
@@ -629,58 +628,13 @@ class Page:
 
     def send_frame(self) -> None:
         """Build the page on the screen anew: words, units or locks have changed."""
-        lesson, settings = self.lesson, self.settings
-        needs = [lessons.lesson(id).title for id in lesson.needs]
-        leaves = "this picture leaves" if self.draws else "the lessons leave"
-        frame: protocol.Frame = {
-            "number": lesson.number,
-            "title": lesson.title,
-            "question": lesson.question,
-            "needs": f"Comes after: {', '.join(needs)}." if needs else "",
-            "system": self.unit_system,
-            "projector": settings["projector"],
-            "type_size": settings["type_size"],
-            "instructor": settings["instructor"],
-            "locked": self.locked,
-            "reveal": self.prediction.reveal,
-            "prediction": self.prediction.frame(),
-            "controls": [control.frame() for control in self.controls.values()],
-            "actions": [{"name": name, "words": text} for name, text in self.buttons],
-            "pictures": [{"width": each.width, "height": each.height} for each in self.live_pictures()],
-            "readouts": [{"name": each.name, "words": each.words} for each in self.readout_list if not each.hidden],
-            "has_arithmetic": self.has_steps,
-            "folds": [
-                {"key": "sources", "title": "Where the numbers come from", "items": list(lesson.sources)},
-                {"key": "limits", "title": f"What {leaves} out", "items": list(lesson.limits)},
-            ],
-            "questions": self.questions.frame(),
-            "unkept": settings.trouble,
-            "takeaway": lesson.takeaway,
-            "cautions": [
-                {"title": each.title, "text": self.say(each.text)} for each in map(words.caution, lesson.cautions)
-            ],
-        }
-        self.widget.frame = dict(frame)
+        self.widget.frame = dict(protocol.frame_of(self))
 
     def send_desk(self) -> None:
         """Show the sections of the desk anew, those of the practical tasks last."""
-        sections = [each for each in self.desk() if each]
-        sections += [self._task_section(task) for task in self.tasks.tasks]
+        sections = [each for each in self.desk() if each] + self.tasks.sections(self.say)
         desk: protocol.Desk = {"sections": sections, "unsaved": self.unsaved}
         self.widget.desk = dict(desk)
-
-    def _task_section(self, task: Any) -> dict[str, Any]:
-        solved, said = self.tasks.words.get(task.id, (False, ""))
-        return parts.section(
-            f"task-{task.id}",
-            "Try it: a job for the sliders",
-            parts.text(self.say(task.text)),
-            parts.row(
-                parts.button(f"task:start:{task.id}", "Put the sliders at the start"),
-                parts.button(f"task:check:{task.id}", "Check my sliders"),
-                parts.text(said, "dw-verdict" if solved else "") if said else None,
-            ),
-        )
 
     def __repr__(self) -> str:
         return protocol.STANDING

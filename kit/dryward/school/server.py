@@ -80,11 +80,16 @@ class Pages(Voila):
     """Voila for these lessons and nothing else."""
 
     def set_up(
-        self, learners: Learners, secrets: tuple[str, str], address: str, certificate: tuple[str, str] | None = None
+        self,
+        learners: Learners,
+        secrets: tuple[str, str],
+        address: str,
+        certificate: tuple[str, str] | None,
+        when_ready: Callable[[], None] | None,
     ) -> None:
         """Take what the command line said."""
-        self.learners, self.secrets, self.address, self.certificate = learners, secrets, address, certificate
-        self.when_ready: Callable[[], None] | None = None
+        self.learners, self.secrets, self.address = learners, secrets, address
+        self.certificate, self.when_ready = certificate, when_ready
 
     def init_settings(self) -> dict[str, Any]:
         """Those of Voila, with our door and rules."""
@@ -238,7 +243,6 @@ def serve(
     """Serve the lessons until stopped; `secrets` are the password and the key of the instructor's board."""
     os.environ["JUPYTER_PATH"] = os.pathsep.join(filter(None, [str(SHARE), os.environ.get("JUPYTER_PATH", "")]))
     app = Pages(config=told)
-    app.set_up(learners, secrets, address, certificate)
+    app.set_up(learners, secrets, address, certificate, when_ready)
     app.initialize([])
-    app.when_ready = when_ready
     app.start()

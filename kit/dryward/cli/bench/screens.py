@@ -6,7 +6,7 @@ from typing import Any
 
 from dryward.cli.bench.timing import Measurement, in_a_new_process, medians
 
-_PAGE_ID = "where-it-gets-wet"
+_MOVED_PAGE = "where-it-gets-wet"
 _MOVED = "RH_in"
 
 
@@ -33,17 +33,19 @@ def _inline(state: Any) -> None:
 
 def pictures() -> Iterator[Measurement]:
     """A slider's move to the picture's bytes, beside the usual ways to draw: milliseconds."""
-    from dryward import panels
+    from dryward import panels  # the widgets are not needed to measure anything else
+    from dryward.panels.controls import SliderControl
 
-    page = panels.page(_PAGE_ID, unit_system="us")
+    page = panels.page(_MOVED_PAGE, unit_system="us")
     control = page.controls[_MOVED]
+    assert isinstance(control, SliderControl)
     values = [control.min + (control.max - control.min) * share for share in (0.35, 0.45, 0.55, 0.65)]
     turn = iter(range(10**9))
 
     def update() -> None:
         control.value = values[next(turn) % len(values)]
 
-    drawing, again_drawing = page.draws(), page.draws()
+    drawing, again_drawing = page.kinds[0](), page.kinds[0]()
     state = page.views(page.state)
 
     def whole() -> None:
@@ -74,7 +76,7 @@ except OSError:
 
 def start() -> Iterator[Measurement]:
     """Import, first picture, memory; each in new processes: seconds, MB."""
-    steady = _PAGE.format(id="where-it-gets-wet")
+    steady = _PAGE.format(id=_MOVED_PAGE)
     seconds = in_a_new_process(_CLOCK.format(code="import dryward.panels"))
     yield Measurement("import of the pages", seconds, "s")
     seconds = in_a_new_process(_CLOCK.format(code=steady))

@@ -12,7 +12,7 @@ from dryward import storage
 from dryward.building.job import Job, load_job, parse_job, save_job
 from dryward.checks import BadFile
 from dryward.report.setting import setting
-from dryward.weather import read_epw
+from dryward.weather.epw import read_epw
 
 #: Steps back that are kept.
 _STEPS = 200
