@@ -14,7 +14,7 @@ _MOST = (50, 100, 200, 500, 1000, 2000, 5000)
 
 
 @dataclass(frozen=True)
-class NightState:
+class NightUnderSky:
     """One night.
 
     Attributes
@@ -48,9 +48,9 @@ def from_night(night):
 
     Returns
     -------
-    NightState
+    NightUnderSky
     """
-    return NightState(
+    return NightUnderSky(
         night.hour, night.underside_temperature, night.air_temperature, night.frost_point, float(night.frost[-1])
     )
 

@@ -18,7 +18,7 @@ _FLOWS = {"us": (10, 30, 100, 300, 1000, 3000, 10000, 40000), "si": (5, 20, 50, 
 
 
 @dataclass(frozen=True)
-class PipeState:
+class LayersInRow:
     """A row of sheets with a pressure difference over them.
 
     Attributes

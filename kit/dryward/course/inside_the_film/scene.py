@@ -11,7 +11,7 @@ from dryward.pictures.live import LivePicture
 
 
 @dataclass(frozen=True)
-class InsideState:
+class FilmInLayers:
     """The film at every share of R inside it, and where you are.
 
     Attributes

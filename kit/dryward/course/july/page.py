@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from dryward import building
 from dryward.checks import PlainError
 from dryward.course.july.questions import with_damp_wood
-from dryward.course.july.scene import Reversal, ReversalState
+from dryward.course.july.scene import Reversal, SummerRoof
 from dryward.panels import hand, wetness
 from dryward.panels.controls import Choice, Scale, standard
 from dryward.panels.page import Page
@@ -121,7 +121,7 @@ class July(Page):
         sun = ""
         if state.outdoor.temperature > SUN:
             sun = f"Wet wood in the sun, at {self.show(state.outdoor.temperature, 'temperature')}."
-        return ReversalState(state.roof, state.profile, state.indoor, state.outdoor, sun=sun)
+        return SummerRoof(state.roof, state.profile, state.indoor, state.outdoor, sun=sun)
 
     def numbers(self, state):
         """The push, the humidity behind the inner layer, the gain, what reaches the room, and drying in spring."""

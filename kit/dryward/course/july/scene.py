@@ -14,7 +14,7 @@ _FULL = 0.012 / 86400
 
 
 @dataclass(frozen=True)
-class ReversalState(SteadyRoof):
+class SummerRoof(SteadyRoof):
     """A section and a graph whose drive may point either way.
 
     Attributes

@@ -20,7 +20,7 @@ _NONE = 5e-6 / 86400
 
 
 @dataclass(frozen=True)
-class MapState:
+class GainMap:
     """Gain over two permeances, worked out by whoever asks for the map.
 
     Attributes

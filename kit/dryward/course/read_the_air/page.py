@@ -3,7 +3,7 @@
 from dataclasses import dataclass, replace
 
 from dryward import air
-from dryward.course.read_the_air.scene import Curve, CurveState
+from dryward.course.read_the_air.scene import AirsOnCurve, Curve
 from dryward.panels import hand
 from dryward.panels.controls import standard
 from dryward.panels.page import Page
@@ -43,7 +43,7 @@ class ReadTheAir(Page):
 
     def views(self, state):
         """Both on the curve."""
-        return CurveState(state.first, state.second)
+        return AirsOnCurve(state.first, state.second)
 
     def numbers(self, state):
         """Of air A: vapor pressure, dew point, water two ways; of air B, its water."""

@@ -17,7 +17,7 @@ _MOST = {"us": (80, 160, 320, 1200), "si": (12, 24, 48, 180)}
 
 
 @dataclass(frozen=True)
-class CurveState:
+class AirsOnCurve:
     """Two airs.
 
     Attributes

@@ -19,7 +19,7 @@ _RESIST = (2.0, 4.0, 6.0, 8.0, 12.0, 18.0, 30.0)
 
 
 @dataclass(frozen=True)
-class LadderState:
+class LayerTemperatures:
     """Temperatures and layers on one of two axes.
 
     Attributes
@@ -63,7 +63,7 @@ def from_profile(assembly, profile, layer, against="depth"):
 
     Returns
     -------
-    LadderState
+    LayerTemperatures
     """
     nodes = [0, *(profile.face(each.name, 0) for each in assembly.inner_layers)]
     nodes += [profile.face(assembly.inner_layers[-1].name, 1), len(profile.depth) - 1]
@@ -72,7 +72,7 @@ def from_profile(assembly, profile, layer, against="depth"):
             > profile.thermal_resistance[nodes[k]]]  # fmt: skip
     temperature = profile.temperature[nodes].tolist()
     depth, resistance = profile.depth[nodes].tolist(), profile.thermal_resistance[nodes].tolist()
-    return LadderState(
+    return LayerTemperatures(
         tuple(zip(depth, temperature, strict=True)),
         tuple(zip(resistance, temperature, strict=True)),
         tuple(name if k in kept else "" for k, name in enumerate(names)),

@@ -13,7 +13,7 @@ _TOPS = {"us": (1.0, 2.0, 4.0, 8.0, 16.0, 40.0), "si": (2e-10, 5e-10, 1e-9, 2e-9
 
 
 @dataclass(frozen=True)
-class SandwichState:
+class LaminateFaces:
     """Humidities at the room face, between the sheets and at the far face; and the permeance.
 
     Attributes
@@ -120,14 +120,14 @@ class Sandwich(LivePicture):
 class FilmSides(Film, Sandwich):
     """A film between its faces, or both ways round when its two faces differ.
 
-    Draws a `FilmState` as `Film` does, and a `SandwichState` as `Sandwich` does.
+    Draws a `FilmBetweenFaces` as `Film` does, and a `LaminateFaces` as `Sandwich` does.
     """
 
     size = Film.size
     projector_size = Film.projector_size
 
     def _kind(self, state):
-        return Sandwich if isinstance(state, SandwichState) else Film
+        return Sandwich if isinstance(state, LaminateFaces) else Film
 
     def signature(self, state):
         kind = self._kind(state)

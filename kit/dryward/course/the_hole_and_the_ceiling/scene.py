@@ -17,7 +17,7 @@ _WIDEST = 6.0
 
 
 @dataclass(frozen=True)
-class BucketsState:
+class TwoPaths:
     """Water of one season by two ways, and the pressure that drives the air.
 
     Attributes

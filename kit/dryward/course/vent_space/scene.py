@@ -18,7 +18,7 @@ _WIDE, _FAST = 0.10, 0.5
 
 
 @dataclass(frozen=True)
-class ChannelState:
+class VentAir:
     """Air on its way from eave to ridge, and twelve months.
 
     Attributes

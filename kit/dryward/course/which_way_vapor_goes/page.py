@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from dryward.course.which_way_vapor_goes.scene import Rooms, RoomsState
+from dryward.course.which_way_vapor_goes.scene import Rooms, TwoRooms
 from dryward.panels import hand
 from dryward.panels.controls import standard
 from dryward.panels.page import Page
@@ -45,7 +45,7 @@ class WhichWayVaporGoes(Page):
 
     def views(self, state):
         """Two rooms."""
-        return RoomsState(state.inside, state.outside)
+        return TwoRooms(state.inside, state.outside)
 
     def numbers(self, state):
         """Both pressures, the push, and what RH and warmth alone would say."""

@@ -22,7 +22,7 @@ _WARMEST = (80 / 1.8 - 160 / 9, 100 / 1.8 - 160 / 9, 60.0)
 
 
 @dataclass(frozen=True)
-class RoomsState:
+class TwoRooms:
     """The airs on both sides.
 
     Attributes

@@ -16,7 +16,7 @@ _DASHES = ((0, (1.2, 1.4)), "-", (0, (6, 2)), (0, (6, 2, 1, 2)))
 
 
 @dataclass(frozen=True)
-class TankState:
+class HouseWater:
     """Water of a house in balance, and how its humidity follows the fresh air.
 
     Attributes

@@ -34,7 +34,7 @@ class Trace:
 
 
 @dataclass(frozen=True)
-class TracesState:
+class LoggerTraces:
     """Lines of one view.
 
     Attributes
