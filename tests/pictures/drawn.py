@@ -16,7 +16,7 @@ from dryward.course.temperature_through_layers.scene import Ladder, from_profile
 from dryward.course.the_film_that_changes.scene import FilmSides, LaminateFaces, Sandwich
 from dryward.course.the_hole_and_the_ceiling.scene import Buckets, TwoPaths
 from dryward.course.vent_space.scene import Channel, VentAir
-from dryward.course.which_way_vapor_goes.scene import Rooms, TwoRooms
+from dryward.course.which_way_vapor_goes.scene import AirsBesideCeiling, Rooms
 from dryward.course.winter_house.scene import HouseWater, Tank
 from dryward.course.your_readings.scene import LoggerTraces, Trace, Traces
 from dryward.physics import steady
@@ -246,7 +246,11 @@ def cases():
         "tank": (Tank, (house(SI(45, "cfm")), house(SI(90, "cfm")), house(SI(15, "cfm"), 20 / 86400))),
         "rooms": (
             Rooms,
-            (TwoRooms(ROOM, COLD), TwoRooms(COOL, HOT, ("room", "crawl space")), TwoRooms(ROOM, ROOM)),
+            (
+                AirsBesideCeiling(ROOM, COLD),
+                AirsBesideCeiling(COOL, HOT, ("room", "crawl space")),
+                AirsBesideCeiling(ROOM, ROOM),
+            ),
         ),
         "ladder by depth": (
             Ladder,

@@ -10,7 +10,7 @@ import numpy as np
 from dryward import air
 from dryward.air.saturation import Floats
 from dryward.checks import OutOfRange, together, within
-from dryward.units import KELVIN
+from dryward.units import KELVIN, checked
 
 MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 #: Days in each month of a year of 365 days.
@@ -48,8 +48,8 @@ class Air:
 
     def __post_init__(self) -> None:
         put = object.__setattr__
-        put(self, "temperature", within("Air temperature", self.temperature, -60.0, 95.0, "°C"))
-        put(self, "relative_humidity", within("Relative humidity", self.relative_humidity, 0.0, 1.0, "%"))
+        put(self, "temperature", checked("Air temperature", self.temperature, "temperature", -60.0, 95.0))
+        put(self, "relative_humidity", checked("Relative humidity", self.relative_humidity, "relative humidity"))
         together(temperature=self.temperature, relative_humidity=self.relative_humidity)
 
     @property
