@@ -53,8 +53,8 @@ def test_a_curve_of_a_material_has_two_points_of_two_numbers(points):
 def test_an_assembly_is_made_of_layers_and_a_layer_of_something():
     with pytest.raises(OutOfRange, match="An assembly is made of layers, not"):
         Assembly("wall", [BOARD])
-    with pytest.raises(OutOfRange, match="A layer is made of a material, a membrane or an air space, not 'board'"):
-        Layer("board", 0.016)
+    with pytest.raises(OutOfRange, match="A layer is made of a material, a membrane or an air space, not b'board'"):
+        Layer(BOARD.id.encode(), 0.016)
     with pytest.raises(OutOfRange, match="The layer board needs a thickness"):
         Layer(BOARD)
 

@@ -225,7 +225,7 @@ BAD = {
     HEAD + BOARD * 61: "it has 61 layers; it must have 1 to 60.",
     HEAD + "slop = 3\n" + BOARD: 'the top of the file: the word "slop" is not known; did you mean slope?',
     HEAD + "slope = 120\n" + BOARD: "Slope is 120 degrees; it must be 0 to 90 degrees.",
-    HEAD + "slope = true\n" + BOARD: "the top of the file: slope must be a number.",
+    HEAD + "slope = true\n" + BOARD: 'slope must be a number, or a text with a unit such as "4/12".',
     HEAD + "slope = " + "9" * 400 + "\n" + BOARD: "slope must be a number of ordinary size.",
     HEAD + "slope = " + "9" * 5000 + "\n" + BOARD: "it holds a number with too many digits.",
     HEAD + "slope = nan\n" + BOARD: "Slope is not a number; it must be 0 to 90 degrees.",

@@ -2,9 +2,9 @@
 
 from dryward.building.assembly import Assembly, load, preset, presets, save
 from dryward.building.framing import Framing
-from dryward.building.layers import AirSpace, Layer
+from dryward.building.layers import Layer
 from dryward.building.library import air_space, material, membrane, search, shelf, substance
-from dryward.building.materials import Material
+from dryward.building.materials import AirSpace, Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
 
 __all__ = [

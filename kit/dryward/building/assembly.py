@@ -40,13 +40,13 @@ import tomli_w
 from dryward import storage
 from dryward.building import library
 from dryward.building.framing import Framing
-from dryward.building.layers import THICKEST, AirSpace, Layer
-from dryward.building.materials import CONDUCTS, PASSES, Material
+from dryward.building.layers import THICKEST, Layer
+from dryward.building.materials import CONDUCTS, PASSES, AirSpace, Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
 from dryward.building.schema import LONGEST_TEXT, ORIGIN, Table, toml
-from dryward.checks import BadFile, OutOfRange, PlainError, UnknownName, ended, listed, within
+from dryward.checks import BadFile, OutOfRange, PlainError, UnknownName, ended, listed
 from dryward.exhibit import Exhibit, one_line
-from dryward.units import from_si, show
+from dryward.units import checked, from_si, show
 
 #: From this slope on an assembly is a wall [degrees].
 WALL = 60.0
@@ -78,7 +78,8 @@ class Assembly(Exhibit):
     interior_vapor_film, exterior_vapor_film : float
         Surface vapor permeances [kg/(s m2 Pa)], above 0; inf = no resistance.
     slope : float
-        From the horizontal [degrees], 0 (flat roof) to 90 (wall).
+        From the horizontal [degrees], 0 (flat roof) to 90 (wall), or a text
+        such as ``"4/12"``; films may be texts too.
     framing : Framing, optional
     notes : str, optional
         Free words that are kept in the file.
@@ -119,15 +120,15 @@ class Assembly(Exhibit):
         if self.layers[0].vented:
             raise OutOfRange(f"The assembly {self.name} begins with a vent space; there must be a layer inside it.")
         for side in ("interior", "exterior"):
-            film = within(f"The {side} film", getattr(self, f"{side}_film"), 0.0, 1.0, "m² K/W")
+            film = checked(f"The {side} film", getattr(self, f"{side}_film"), "thermal resistance", 0.0, 1.0)
             put(self, f"{side}_film", film)
             vapor = getattr(self, f"{side}_vapor_film")
             put(
                 self,
                 f"{side}_vapor_film",
-                within(f"The {side} vapor film", vapor, 0.0, math.inf, "kg/(s m² Pa)", above=True),
+                checked(f"The {side} vapor film", vapor, "permeance", 0.0, math.inf, above=True),
             )
-        put(self, "slope", within("Slope", self.slope, 0.0, 90.0, "degrees"))
+        put(self, "slope", checked("Slope", self.slope, "slope"))
         if self.framing:
             for name in self.framing.layers:
                 self.layer(name)
@@ -352,7 +353,7 @@ def _material(place, value):
     return Material(
         **table.origin(),
         density=table.quantity("density", "density"),
-        specific_heat=table.quantity("specific_heat"),
+        specific_heat=table.quantity("specific_heat", "specific heat"),
         conductivity=table.curve("conductivity", "conductivity"),
         vapor_permeability=table.curve("vapor_permeability", "permeability", "relative humidity"),
         sorption=table.points("sorption", "relative humidity"),
@@ -406,13 +407,18 @@ def _typed(table, key):
     return f'"{value[:40]}"' if isinstance(value, str) else f"{value:.6g}"
 
 
+def _meters(table):
+    """What a number without a unit was taken for."""
+    return "" if isinstance(table.table["thickness"], str) else "; a number without a unit is in meters"
+
+
 def _checked(table, thickness):
     """Refuse what no layer has, in the words that were typed, before anything is worked out from it."""
     if thickness is None:
         return
     if not 0 < thickness <= THICKEST:
         most = f"{THICKEST:g} m ({from_si(THICKEST, 'in'):.0f} in.)"
-        raise table.wrong("thickness", f"above 0 and at most {most}, not {_typed(table, 'thickness')}")
+        raise table.wrong("thickness", f"above 0 and at most {most}, not {_typed(table, 'thickness')}{_meters(table)}")
     if "material" not in table:
         return
     if "thermal_resistance" in table:
@@ -515,12 +521,12 @@ def from_table(table):
         inner = Table("framing", table["framing"], ("share", "material", "layers"))
         if "material" not in inner:
             raise BadFile("framing: material is missing")
-        share = inner.quantity("share", "relative humidity")
+        share = inner.quantity("share", "share")
         framing = Framing(share, _material("framing", table["framing"]["material"]), inner.names("layers"))
     return Assembly(
         name=top.text("name", "without a name"),
         layers=tuple(_layer(number, each) for number, each in enumerate(layers, 1)),
-        slope=top.quantity("slope", default=0.0),
+        slope=top.quantity("slope", "slope", 0.0),
         notes=top.text("notes", longest=LONGEST_TEXT),
         framing=framing,
         **{key: top.quantity(key, quantity) for key, quantity in _FILMS if key in top},

@@ -1,14 +1,18 @@
-"""What an assembly is made of: layers of air or a material, and the framing that bridges them."""
+"""Layers: what one is made of, how thick it is, and whether leaking air seeps through it."""
 
 import math
 from dataclasses import dataclass
+from typing import TYPE_CHECKING, TypeAlias
 
-from dryward.building.materials import Material
+from dryward.building import library
+from dryward.building.materials import AirSpace, Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Membrane, VariableMembrane
-from dryward.checks import OutOfRange, within
+from dryward.checks import OutOfRange
 from dryward.exhibit import one_line
-from dryward.units import show
+from dryward.units import checked, show
 
+#: What a layer is made of.
+Substance: TypeAlias = Material | FixedMembrane | VariableMembrane | LaminateMembrane | AirSpace
 #: The thickest layer there may be [m].
 THICKEST = 3.0
 #: The shelf of the library whose materials let air seep through them.
@@ -19,72 +23,15 @@ _LIGHT, _OPEN = 150.0, 8e-11
 
 
 @dataclass(frozen=True)
-class AirSpace:
-    """A layer of air: a service cavity, a still air space, or a vent space.
-
-    Parameters
-    ----------
-    thermal_resistance : float
-        Across a closed space; for a vented one, the film between the layer
-        under it and the moving air [m2 K/W], 0 to 5.
-    vapor_permeance : float
-        Across a closed space [kg/(s m2 Pa)], above 0; inf for no resistance.
-    vented : bool
-        Whether outdoor air moves through it: the steady and the monthly
-        methods then end the assembly here, at outdoor air behind the film
-        (ISO 6946, well-ventilated air layer).
-    id, name, source, where, how_read, category, ranges
-        As in `Material`.
-
-    Raises
-    ------
-    OutOfRange
-        Outside the ranges.
-
-    Examples
-    --------
-    >>> AirSpace(0.18).thermal_resistance
-    0.18
-    """
-
-    thermal_resistance: float
-    vapor_permeance: float = math.inf
-    vented: bool = False
-    id: str = ""
-    name: str = "air space"
-    source: str = ""
-    where: str = ""
-    how_read: str = ""
-    category: str = "air layers"
-    ranges: tuple = ()
-
-    def __post_init__(self):
-        put = object.__setattr__
-        put(
-            self,
-            "thermal_resistance",
-            within(f"Thermal resistance of {self.name}", self.thermal_resistance, 0, 5, "m² K/W"),
-        )
-        put(
-            self,
-            "vapor_permeance",
-            within(f"Vapor permeance of {self.name}", self.vapor_permeance, 0, math.inf, "kg/(s m² Pa)", above=True),
-        )
-
-    def __repr__(self):
-        resistance = show(self.thermal_resistance, "thermal resistance", "us")
-        return one_line("AirSpace", f"{self.name}, {resistance}{', vented' if self.vented else ''}")
-
-
-@dataclass(frozen=True)
 class Layer:
     """One layer: what it is, how thick, and what it is called in this assembly.
 
     Parameters
     ----------
-    substance : Material, FixedMembrane, VariableMembrane, LaminateMembrane or AirSpace
-    thickness : float, optional
-        [m], above 0 to 3; needed for a material, drawn for an air space, not
+    substance : Material, FixedMembrane, VariableMembrane, LaminateMembrane, AirSpace or str
+        Or the id of one in the library.
+    thickness : float or str, optional
+        [m], above 0 to 3, or a text such as ``"12 in"``; needed for a material, drawn for an air space, not
         used for a membrane.
     name : str, optional
         Otherwise the name of the substance.
@@ -102,15 +49,29 @@ class Layer:
     >>> board = Material("board", "board", 640, 1090, 0.16, 5e-11)
     >>> Layer(board, 0.016).thermal_resistance
     0.1
+    >>> round(Layer("cellulose-dense", "12 in").thickness, 4)
+    0.3048
     """
 
-    substance: Material | FixedMembrane | VariableMembrane | LaminateMembrane | AirSpace
+    substance: Substance
     thickness: float | None = None
     name: str = ""
     open_to_air: bool | None = None
 
+    if TYPE_CHECKING:  # what it takes is more than what it keeps
+
+        def __init__(
+            self,
+            substance: Substance | str,
+            thickness: float | str | None = None,
+            name: str = "",
+            open_to_air: bool | None = None,
+        ) -> None: ...
+
     def __post_init__(self):
         put = object.__setattr__
+        if isinstance(self.substance, str):
+            put(self, "substance", library.substance(self.substance))
         if self.open_to_air and self.is_membrane:
             raise OutOfRange(
                 f"The membrane {self.name or self.substance.name} has no thickness for air to seep through."
@@ -119,7 +80,11 @@ class Layer:
             raise OutOfRange(f"A layer is made of a material, a membrane or an air space, not {self.substance!r:.60}.")
         put(self, "name", self.name or self.substance.name)
         if self.thickness is not None:
-            put(self, "thickness", within(f"Thickness of {self.name}", self.thickness, 0.0, THICKEST, "m", above=True))
+            put(
+                self,
+                "thickness",
+                checked(f"Thickness of {self.name}", self.thickness, "length", 0.0, THICKEST, above=True),
+            )
         elif isinstance(self.substance, Material):
             raise OutOfRange(f"The layer {self.name} needs a thickness, above 0 to 3 m.")
 

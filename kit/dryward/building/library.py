@@ -18,8 +18,7 @@ import re
 from functools import cache
 
 from dryward.building import schema
-from dryward.building.layers import AirSpace
-from dryward.building.materials import Material, liquid_conductivity, non_absorbing, wood_points
+from dryward.building.materials import AirSpace, Material, liquid_conductivity, non_absorbing, wood_points
 from dryward.building.membranes import (
     FixedMembrane,
     LaminateMembrane,

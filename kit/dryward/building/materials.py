@@ -2,28 +2,33 @@
 
 import math
 from dataclasses import dataclass
+from typing import TypeAlias
 
 import numpy as np
 
 from dryward import air, units
 from dryward.checks import OutOfRange, rising, within
 from dryward.exhibit import one_line
-from dryward.units import show
+from dryward.units import QUANTITIES, checked, show
 
 #: Least and largest conductivity [W/(m K)], and the largest vapor permeability [kg/(s m Pa)], of any material.
-CONDUCTS, PASSES = (0.001, 500.0), 1e-9
+CONDUCTS = (QUANTITIES["conductivity"].low, QUANTITIES["conductivity"].high)
+PASSES = QUANTITIES["permeability"].high
 
 
-def _curve(what, points, low, high, unit, first):
-    """A property given as one number or as points ((x, value), ...)."""
-    if isinstance(points, (int, float)):
-        return within(what, points, low, high, unit)
-    rows = tuple(tuple(float(v) for v in row) for row in points)
+Curve: TypeAlias = float | tuple[tuple[float, float], ...]
+
+
+def _curve(what: str, points: object, name: str, first: str) -> Curve:
+    """A property given as one number or text, or as points ((x, value), ...)."""
+    if isinstance(points, (int, float, str)):
+        return checked(what, points, name)
+    rows = tuple(tuple(float(v) for v in row) for row in points)  # type: ignore[attr-defined] # refused where it fails
     if len(rows) < 2 or any(len(row) != 2 for row in rows):
         raise OutOfRange(f"{what} must be one number or at least two points ({first}, value).")
     rising(f"{what}, {first}", [x for x, _ in rows])
     for _, value in rows:
-        within(what, value, low, high, unit)
+        checked(what, value, name)
     return rows
 
 
@@ -97,26 +102,26 @@ class Material:
     def __post_init__(self):
         put = object.__setattr__
         name = self.name or self.id
-        put(self, "density", within(f"Density of {name}", self.density, 0, 25000, "kg/m³", above=True))
-        put(self, "specific_heat", within(f"Specific heat of {name}", self.specific_heat, 100, 10000, "J/(kg K)"))
+        put(self, "density", checked(f"Density of {name}", self.density, "density"))
+        put(self, "specific_heat", checked(f"Specific heat of {name}", self.specific_heat, "specific heat"))
         put(
             self,
             "conductivity",
-            _curve(f"Conductivity of {name}", self.conductivity, *CONDUCTS, "W/(m K)", "water content"),
+            _curve(f"Conductivity of {name}", self.conductivity, "conductivity", "water content"),
         )
         put(
             self,
             "vapor_permeability",
-            _curve(
-                f"Vapor permeability of {name}", self.vapor_permeability, 0, PASSES, "kg/(s m Pa)", "relative humidity"
-            ),
+            _curve(f"Vapor permeability of {name}", self.vapor_permeability, "permeability", "relative humidity"),
         )
         put(self, "sorption", self._checked_sorption(name))
         if self.liquid_conductivity is not None:
             put(
                 self,
                 "liquid_conductivity",
-                _curve(f"Liquid conductivity of {name}", self.liquid_conductivity, 0, 1, "s", "water content"),
+                _curve(
+                    f"Liquid conductivity of {name}", self.liquid_conductivity, "liquid conductivity", "water content"
+                ),
             )
 
     def __repr__(self):
@@ -148,6 +153,64 @@ class Material:
             return _at(0.0, relative_humidity)
         points = self.sorption if self.sorption[0][0] == 0 else ((0.0, 0.0), *self.sorption)
         return _at(points, relative_humidity)
+
+
+@dataclass(frozen=True)
+class AirSpace:
+    """A layer of air: a service cavity, a still air space, or a vent space.
+
+    Parameters
+    ----------
+    thermal_resistance : float
+        Across a closed space; for a vented one, the film between the layer
+        under it and the moving air [m2 K/W], 0 to 5.
+    vapor_permeance : float
+        Across a closed space [kg/(s m2 Pa)], above 0; inf for no resistance.
+    vented : bool
+        Whether outdoor air moves through it: the steady and the monthly
+        methods then end the assembly here, at outdoor air behind the film
+        (ISO 6946, well-ventilated air layer).
+    id, name, source, where, how_read, category, ranges
+        As in `Material`.
+
+    Raises
+    ------
+    OutOfRange
+        Outside the ranges.
+
+    Examples
+    --------
+    >>> AirSpace(0.18).thermal_resistance
+    0.18
+    """
+
+    thermal_resistance: float
+    vapor_permeance: float = math.inf
+    vented: bool = False
+    id: str = ""
+    name: str = "air space"
+    source: str = ""
+    where: str = ""
+    how_read: str = ""
+    category: str = "air layers"
+    ranges: tuple = ()
+
+    def __post_init__(self):
+        put = object.__setattr__
+        put(
+            self,
+            "thermal_resistance",
+            checked(f"Thermal resistance of {self.name}", self.thermal_resistance, "thermal resistance", 0, 5),
+        )
+        put(
+            self,
+            "vapor_permeance",
+            checked(f"Vapor permeance of {self.name}", self.vapor_permeance, "permeance", 0, math.inf, above=True),
+        )
+
+    def __repr__(self):
+        resistance = show(self.thermal_resistance, "thermal resistance", "us")
+        return one_line("AirSpace", f"{self.name}, {resistance}{', vented' if self.vented else ''}")
 
 
 # The water that wood holds: all wood rows of the library get their sorption points from

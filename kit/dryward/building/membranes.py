@@ -20,10 +20,10 @@ import numpy as np
 
 from dryward.checks import OutOfRange, rising, within
 from dryward.exhibit import one_line
-from dryward.units import from_si, show
+from dryward.units import QUANTITIES, checked, from_si, quantity, show
 
 #: Permeance a membrane may have [kg/(s m2 Pa)]: nothing at all to 10 000 perm.
-HIGHEST = 6e-7
+HIGHEST = QUANTITIES["permeance"].high
 
 
 @dataclass(frozen=True)
@@ -108,7 +108,7 @@ class FixedMembrane(Membrane):
 
     def __init__(self, permeance, origin=None):
         what = f"Permeance of {origin.name}" if origin else "Permeance"
-        object.__setattr__(self, "level", within(what, permeance, 0.0, HIGHEST, "kg/(s m² Pa)"))
+        object.__setattr__(self, "level", checked(what, permeance, "permeance"))
         object.__setattr__(self, "origin", origin or Origin())
 
     def permeance(self, rh_inside_face=0.5, rh_outside_face=0.5):
@@ -152,8 +152,10 @@ class VariableMembrane(Membrane):
     origin: Origin
 
     def __init__(self, relative_humidity, permeance, origin=None):
-        humidity = rising("Relative humidity of the curve", relative_humidity)
-        levels = tuple(float(p) for p in permeance)
+        humidity = rising(
+            "Relative humidity of the curve", [quantity(rh, "relative humidity") for rh in relative_humidity]
+        )
+        levels = tuple(float(quantity(p, "permeance")) for p in permeance)
         if len(humidity) < 2 or len(humidity) != len(levels):
             raise OutOfRange(
                 f"A membrane curve needs as many permeances as humidities, at least two; "

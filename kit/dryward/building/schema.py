@@ -144,7 +144,8 @@ class Table:
         if isinstance(value, str) and quantity:
             return units.quantity(value, quantity)
         if isinstance(value, bool) or not isinstance(value, (int, float)):
-            raise self.wrong(key, 'a number, or a text with a unit such as "3/4 in"' if quantity else "a number")
+            such = f', or a text with a unit such as "{units.QUANTITIES[quantity].examples[0]}"' if quantity else ""
+            raise self.wrong(key, f"a number{such}")
         try:
             return float(value)
         except OverflowError:

@@ -8,10 +8,11 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import Any
 
-from dryward import building, units, weather
+from dryward import building, weather
 from dryward.building import codes
-from dryward.building.job import DESIGNS, ROOM_TEMPERATURES, Job, Place, load_job
-from dryward.checks import BadFile, OutOfRange, UnknownName, within
+from dryward.building.job import DESIGNS, Job, Place, Room, load_job
+from dryward.building.schema import entries
+from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.report.check import Number
 from dryward.report.many import failed, many, sweep
 from dryward.units import GRAIN_OF_WATER
@@ -19,8 +20,9 @@ from dryward.verdict import UNKNOWN
 
 #: Draws of the uncertain inputs when none are typed.
 DRAWS = 24
+#: Argument, entry of the room, unit system of a number without a unit, help.
 _TYPED = (
-    ("humidity", "relative humidity", "%", "room humidity in the heating season, such as 40 or 40%%"),
+    ("humidity", "relative_humidity", "us", "room humidity in the heating season, such as 40 or 40%%"),
     ("room_temperature", "temperature", None, "room temperature in the heating season, such as 70F or 21C"),
 )
 
@@ -102,17 +104,13 @@ def changed(job: Job, args: argparse.Namespace) -> Job:
         place = Place("file", str(Path(args.epw)), zone=place.zone)
     if args.zone:
         place = dataclasses.replace(place, zone=codes.zone(args.zone))
-    room = {}
-    for name, quantity, default, _ in _TYPED:
+    room: dict[str, Any] = {}
+    for name, key, system, _ in _TYPED:
         if getattr(args, name):
-            key = "relative_humidity" if name == "humidity" else "temperature"
-            room[key] = units.quantity(getattr(args, name), quantity, default)
+            room[key] = entries(Room)[key].taken(getattr(args, name), system)
     # What is typed is held; a rule that has no such number would pass over it.
     if "relative_humidity" in room or (room and job.room.kind == "by outdoor temperature"):
         room["kind"] = "constant"
-    if (args.room_temperature or "").strip().upper().endswith("F"):  # refused in the unit that was typed
-        typed, low, high = (units.from_si(each, "degF") for each in (room["temperature"], *ROOM_TEMPERATURES))
-        within("Room temperature", typed, low, high, "°F")
     job = dataclasses.replace(job, place=place, room=dataclasses.replace(job.room, **room))
     given = {name: getattr(args, name) for name in ("years", "design") if getattr(args, name) is not None}
     return dataclasses.replace(job, **given)

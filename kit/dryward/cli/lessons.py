@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 
 from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.cli import front_page
+from dryward.cli.pages import HIGHEST_PORT
 from dryward.school import folders, lab
 from dryward.teaching import lessons, notebooks
 
@@ -21,7 +22,6 @@ if TYPE_CHECKING:
 
 _FIRST = "00-start.ipynb"
 _DOOR = "127.0.0.1"
-_HIGHEST_PORT = 65535
 
 
 def add(parser: argparse.ArgumentParser) -> None:
@@ -47,8 +47,8 @@ def run(args: argparse.Namespace) -> int:
         return _write() if args.write else _check()
     if args.own == "-":
         return 0
-    if not 1 <= args.port <= _HIGHEST_PORT:
-        raise OutOfRange(f"The port is {args.port}; it must be 1 to {_HIGHEST_PORT}.")
+    if not 1 <= args.port <= HIGHEST_PORT:
+        raise OutOfRange(f"The port is {args.port}; it must be 1 to {HIGHEST_PORT}.")
     lesson = found(args.lesson)
     folder = (args.folder or folders.own_lessons()).expanduser().resolve()
     beside = folders.copy(folders.shipped_lessons(), folder).beside

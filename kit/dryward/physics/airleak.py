@@ -17,7 +17,7 @@ from dryward.air import MASS_RATIO, STANDARD_PRESSURE
 from dryward.checks import single, within
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density, orifice_flow, stack_pressure
 from dryward.physics.shape import Numeric, plain
-from dryward.units import HOUR, KELVIN
+from dryward.units import HOUR, KELVIN, quantity
 from dryward.weather import Air
 
 __all__ = ["Leak", "Brought", "brought", "natural_airflow", "outward_pressure", "orifice_flow", "stack_pressure"]
@@ -113,21 +113,21 @@ class Leak:
     @classmethod
     def from_blower_door(
         cls,
-        ach50: float,
-        volume: float,
-        share: float = 1.0,
+        ach50: float | str,
+        volume: float | str,
+        share: float | str = 1.0,
         exponent: float = 0.65,
-        area: float = 1.0,
+        area: float | str = 1.0,
         long_share: float = LONG_SHARE,
         area_share: float = 1.0,
     ) -> Self:
         """The share of a house's leak that lies in one assembly."""
-        changes = single("Air changes at 50 Pa", ach50, 0.0, 50.0, "1/h")
-        volume = single("Volume of the house", volume, 0.0, 1e5, "m³", above=True)
-        share = single("Share of the leak", share, 0.0, 1.0, "%")
+        changes = single("Air changes at 50 Pa", quantity(ach50, "air changes at 50 Pa"), 0.0, 50.0, "1/h")
+        volume = single("Volume of the house", quantity(volume, "volume"), 0.0, 1e5, "m³", above=True)
+        share = single("Share of the leak", quantity(share, "share"), 0.0, 1.0, "%")
         exponent = single("Leakage exponent", exponent, 0.5, 1.0)
         at_one = share * changes * volume / HOUR / TEST_PRESSURE**exponent
-        return cls(at_one, exponent, area, long_share, area_share)
+        return cls(at_one, exponent, quantity(area, "area"), long_share, area_share)
 
     @classmethod
     def from_area(

@@ -104,18 +104,20 @@ def rates(assembly: Assembly, wet_layer: str, indoor: Air, outdoor: Air, relativ
     resistance_to = np.concatenate(((0.0,), np.cumsum(nodes.heat)))
     span = indoor.temperature - outdoor.temperature
     temperature = indoor.temperature - span * resistance_to / (resistance_to[-1] or 1.0)
-    ceiling = air.saturation_vapor_pressure(temperature).tolist()
+    saturated = air.saturation_vapor_pressure(temperature).tolist()
     inner, outer = nodes.face(place, 0), nodes.face(place, 1)
-    inward = _leaving(nodes, ceiling, range(inner, -1, -1), wetness * ceiling[inner], indoor.vapor_pressure)
-    outward = _leaving(nodes, ceiling, range(outer, len(ceiling)), wetness * ceiling[outer], outdoor.vapor_pressure)
+    inward = _leaving(nodes, saturated, range(inner, -1, -1), wetness * saturated[inner], indoor.vapor_pressure)
+    outward = _leaving(
+        nodes, saturated, range(outer, len(saturated)), wetness * saturated[outer], outdoor.vapor_pressure
+    )
     return Drying(inward, outward, float(0.5 * (temperature[inner] + temperature[outer])))
 
 
-def _leaving(nodes: Nodes, ceiling: list[float], way: Sequence[int], start: float, end: float) -> float:
+def _leaving(nodes: Nodes, saturated: list[float], way: Sequence[int], start: float, end: float) -> float:
     """Flux that reaches the air at the end of a way over the nodes."""
     ahead = 1 if way[-1] >= way[0] else -1
     pieces = {k: nodes.vapor[min(k, k + ahead)] for k in way[:-1]}
-    top = [ceiling[k] for k in way]
+    top = [saturated[k] for k in way]
     dependent = [a for a in nodes.humidity_dependent if min(way) <= a.first and a.last <= max(way)]
     z: list[float] = []
     p: list[float] = []
@@ -135,7 +137,9 @@ def _leaving(nodes: Nodes, ceiling: list[float], way: Sequence[int], start: floa
                 pieces[node if ahead == 1 else node + 1] = each
         line()
         at = dict(zip(way, p, strict=True))
-        return np.array([[0.5 * (at[a.first] / ceiling[a.first] + at[a.last] / ceiling[a.last]) for a in dependent]])
+        return np.array(
+            [[0.5 * (at[a.first] / saturated[a.first] + at[a.last] / saturated[a.last]) for a in dependent]]
+        )
 
     if dependent:
         settle(solve, len(dependent), [nodes.names[a.place] for a in dependent], np.full((1, len(dependent)), 0.5))

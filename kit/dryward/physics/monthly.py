@@ -205,15 +205,15 @@ class _Year:
             indoors, start = indoor.at(climate)
         resistance_to = np.concatenate(((0.0,), np.cumsum(self.nodes.heat)))
         temperature = indoors[:, None] - np.outer(indoors - outdoors, resistance_to / (resistance_to[-1] or 1.0))
-        self.temperature, self.ceiling = temperature, saturation(temperature)
+        self.temperature, self.saturated = temperature, saturation(temperature)
         self.start = np.asarray(start, dtype=float)
-        self.end = self.ceiling[:, -1] * climate.relative_humidity if worked_otherwise else climate.vapor_pressure
+        self.end = self.saturated[:, -1] * climate.relative_humidity if worked_otherwise else climate.vapor_pressure
 
     def rates(self, month: int, held: Mapping[int, float]) -> dict[int, float]:
         """Rate at each wet node [kg/(s m2)], negative where held water leaves."""
         wet = sorted(held)
         _, (z, p, vertices) = settled(
-            self.nodes, self.ceiling[month].tolist(), float(self.start[month]), float(self.end[month]), wet
+            self.nodes, self.saturated[month].tolist(), float(self.start[month]), float(self.end[month]), wet
         )
         found: dict[int, float] = {}
         for a, k, b in zip(vertices, vertices[1:], vertices[2:], strict=False):
@@ -228,7 +228,7 @@ class _Year:
         lines = [
             settled(
                 self.nodes,
-                self.ceiling[month].tolist(),
+                self.saturated[month].tolist(),
                 float(self.start[month]),
                 float(self.end[month]),
                 sorted(there),
@@ -237,7 +237,7 @@ class _Year:
         ]
         rows = list(order)
         nodes = self.nodes
-        return self.assembly, self.temperature[rows], np.array(lines) / self.ceiling[rows], nodes.place, nodes.names
+        return self.assembly, self.temperature[rows], np.array(lines) / self.saturated[rows], nodes.place, nodes.names
 
     def order(self) -> tuple[int, ...] | None:
         """Months from the first that wets after a dry one; None when none wets."""

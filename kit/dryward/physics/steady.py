@@ -2,7 +2,7 @@
 
 A forever-January: no storage, no air leak, no rain, no sun.  Temperatures
 follow the thermal resistances; the vapor line is the lower convex hull under
-saturation (see `hull`); below 0 degC saturation is over ice.  A vented air
+saturation (see `vapor_line`); below 0 degC saturation is over ice.  A vented air
 layer is outdoor air behind a film (ISO 6946, well ventilated).
 """
 
@@ -183,8 +183,8 @@ def profile(assembly: Assembly, indoor: Air, outdoor: Air, saturation: Saturatio
     resistance_to = np.concatenate(((0.0,), np.cumsum(nodes.heat)))
     drop = (indoor.temperature - outdoor.temperature) / resistance_to[-1] if resistance_to[-1] > 0 else 0.0
     temperature = indoor.temperature - drop * resistance_to
-    ceiling = (saturation or air.saturation_vapor_pressure)(temperature)
-    top = ceiling.tolist()
+    saturated = (saturation or air.saturation_vapor_pressure)(temperature)
+    top = saturated.tolist()
     if saturation is None:
         start, end = indoor.vapor_pressure, outdoor.vapor_pressure
     else:
@@ -208,8 +208,8 @@ def profile(assembly: Assembly, indoor: Air, outdoor: Air, saturation: Saturatio
         depth=nodes.depth,
         temperature=temperature,
         vapor_pressure=pressure,
-        saturation_vapor_pressure=ceiling,
-        relative_humidity=pressure / ceiling,
+        saturation_vapor_pressure=saturated,
+        relative_humidity=pressure / saturated,
         vapor_resistance=np.array(z),
         thermal_resistance=resistance_to,
         heat_flux=float(drop),
@@ -229,7 +229,7 @@ Line = tuple[list[float], list[float], list[int]]
 
 
 def settled(
-    nodes: Nodes, ceiling: list[float], start: float, end: float, held: Sequence[int] = ()
+    nodes: Nodes, saturated: list[float], start: float, end: float, held: Sequence[int] = ()
 ) -> tuple[list[float], Line]:
     """Vapor resistances of the pieces and the vapor line that agree; `held` nodes stay at saturation."""
     pieces = nodes.vapor.tolist()
@@ -245,9 +245,11 @@ def settled(
         for piece in pieces:
             total += piece
             z.append(total)
-        line = (z, *tight_line_through(z, ceiling, start, end, held))
+        line = (z, *tight_line_through(z, saturated, start, end, held))
         p = line[1]
-        return [0.5 * (p[a.first] / ceiling[a.first] + p[a.last] / ceiling[a.last]) for a in nodes.humidity_dependent]
+        return [
+            0.5 * (p[a.first] / saturated[a.first] + p[a.last] / saturated[a.last]) for a in nodes.humidity_dependent
+        ]
 
     names = [nodes.names[layer.place] for layer in nodes.humidity_dependent]
     if len(names) == 1:
@@ -430,11 +432,11 @@ def sweep(
     indoors, outdoors = flat["indoor_temperature"][:, None], flat["outdoor_temperature"][:, None]
     drop = (indoors - outdoors) / np.where(resistance_to[:, -1:] > 0, resistance_to[:, -1:], np.inf)
     temperature = indoors - drop * resistance_to
-    ceiling = (saturation or air.saturation_vapor_pressure)(temperature)
-    start = flat["indoor_relative_humidity"] * ceiling[:, 0]
-    end = flat["outdoor_relative_humidity"] * ceiling[:, -1]
-    z, pressure = _settled(nodes, dependent, vapor, ceiling, start, end, cases)
-    return _summary(assembly, shape, nodes, dependent, temperature, ceiling, z, pressure, drop[:, 0])
+    saturated = (saturation or air.saturation_vapor_pressure)(temperature)
+    start = flat["indoor_relative_humidity"] * saturated[:, 0]
+    end = flat["outdoor_relative_humidity"] * saturated[:, -1]
+    z, pressure = _settled(nodes, dependent, vapor, saturated, start, end, cases)
+    return _summary(assembly, shape, nodes, dependent, temperature, saturated, z, pressure, drop[:, 0])
 
 
 def _check_airs(flat: dict[str, Floats]) -> None:
@@ -476,7 +478,7 @@ def _settled(
     nodes: Nodes,
     dependent: Sequence[HumidityDependentLayer],
     vapor: Floats,
-    ceiling: Floats,
+    saturated: Floats,
     start: Floats,
     end: Floats,
     cases: int,
@@ -488,7 +490,7 @@ def _settled(
 
     if not dependent:
         z = resistances_to(vapor)
-        return z, tight_lines(z, ceiling, start, end)
+        return z, tight_lines(z, saturated, start, end)
     # Only what answers moves from round to round: the rest is summed once.
     fixed = np.array(vapor)
     for layer in dependent:
@@ -506,14 +508,14 @@ def _settled(
         return z
 
     def solve(mean: Floats, rows: Ints) -> Floats:
-        top = ceiling[rows] if len(rows) < cases else ceiling
+        top = saturated[rows] if len(rows) < cases else saturated
         p = tight_lines(stretched(mean, rows), top, start[rows], end[rows])
         return np.stack([0.5 * (p[:, a.first] / top[:, a.first] + p[:, a.last] / top[:, a.last]) for a in dependent], 1)
 
     names = [nodes.names[layer.place] for layer in dependent]
     mean = settle(solve, len(names), names, np.full((cases, len(names)), 0.5))
     z = stretched(mean, np.arange(cases))
-    return z, tight_lines(z, ceiling, start, end)
+    return z, tight_lines(z, saturated, start, end)
 
 
 def _summary(
@@ -522,12 +524,12 @@ def _summary(
     nodes: Nodes,
     dependent: Sequence[HumidityDependentLayer],
     temperature: Floats,
-    ceiling: Floats,
+    saturated: Floats,
     z: Numeric,
     pressure: Floats,
     heat_flux: Floats,
 ) -> Sweep:
-    rh = pressure / ceiling
+    rh = pressure / saturated
     gap, fall = np.diff(z, axis=1), -np.diff(pressure, axis=1)
     with np.errstate(divide="ignore", invalid="ignore"):
         flux = fall / gap

@@ -28,14 +28,14 @@ from dryward.physics.shape import Floats, Ints
 
 
 def tight_line(
-    resistance: list[float], ceiling: list[float], start: float, end: float
+    resistance: list[float], saturated: list[float], start: float, end: float
 ) -> tuple[list[float], list[int]]:
     """The pressures at the nodes and the nodes where the line bends, both ends included, for one case.
 
-    `resistance` rises from the start; `ceiling` is the saturation pressure at each node.
+    `resistance` rises from the start; `saturated` is the saturation pressure at each node.
     """
     last = len(resistance) - 1
-    z, p = resistance, list(ceiling)
+    z, p = resistance, list(saturated)
     # A surface with no resistance to the air beside it cannot carry more
     # than its own saturation pressure: that end is held there.
     first, final = start, end
@@ -76,28 +76,28 @@ def tight_line(
 
 
 def tight_line_through(
-    resistance: list[float], ceiling: list[float], start: float, end: float, held: Sequence[int] = ()
+    resistance: list[float], saturated: list[float], start: float, end: float, held: Sequence[int] = ()
 ) -> tuple[list[float], list[int]]:
     """The same line when some nodes hold water and so stay at saturation: each of them a vertex."""
     if not held:
-        return tight_line(resistance, ceiling, start, end)
+        return tight_line(resistance, saturated, start, end)
     stops = [0, *held, len(resistance) - 1]
     pressure, vertices = [start], [0]
     for a, b in pairwise(stops):
         p, bends = tight_line(
             resistance[a : b + 1],
-            ceiling[a : b + 1],
-            start if a == 0 else ceiling[a],
-            end if b == stops[-1] else ceiling[b],
+            saturated[a : b + 1],
+            start if a == 0 else saturated[a],
+            end if b == stops[-1] else saturated[b],
         )
         pressure += p[1:]
         vertices += [a + k for k in bends[1:]]
     return pressure, vertices
 
 
-def tight_lines(resistance: Floats, ceiling: Floats, start: Floats, end: Floats) -> Floats:
+def tight_lines(resistance: Floats, saturated: Floats, start: Floats, end: Floats) -> Floats:
     """The pressures along many lines at once (cases, nodes)."""
-    top = ceiling.copy()
+    top = saturated.copy()
     at_start = resistance <= resistance[:, :1]
     at_end = resistance >= resistance[:, -1:]
     top[:, 0], top[:, -1] = start, end

@@ -30,7 +30,7 @@ from dryward.building import codes
 from dryward.checks import within
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density, film_permeance, viscosity
 from dryward.physics.shape import Floats, Numeric, plain
-from dryward.units import GRAVITY, KELVIN
+from dryward.units import GRAVITY, KELVIN, checked
 from dryward.weather import Air
 
 __all__ = ["VentSpace", "Airflow", "DryingPower", "carrying_limit", "mean_approach"]
@@ -241,8 +241,8 @@ class VentSpace:
     roughness: float = 0.0
 
     def __post_init__(self) -> None:
-        for name, what, low, high, unit, above in _RANGES:
-            object.__setattr__(self, name, within(what, getattr(self, name), low, high, unit, above))
+        for name, what, low, high, quantity, above in _RANGES:
+            object.__setattr__(self, name, checked(what, getattr(self, name), quantity, low, high, above=above))
 
     @property
     def diameter(self) -> float:
@@ -357,16 +357,16 @@ class VentSpace:
 
 
 _RANGES = (
-    ("height", "Height of the gap", 0.003, 0.5, "m", False),
-    ("length", "Length of the vent space", 0.1, 50.0, "m", False),
-    ("slope", "Slope", 0.0, 90.0, "degrees", False),
-    ("inlet_area", "Inlet area", 0.0, math.inf, "m²", True),
-    ("outlet_area", "Outlet area", 0.0, math.inf, "m²", True),
-    ("width", "Width of the vent space", 0.0, 1000.0, "m", True),
-    ("losses", "Sum of the losses", 0.0, 100.0, "", False),
-    ("discharge", "Discharge coefficient", 0.0, 1.0, "", True),
-    ("wind_coefficient", "Wind pressure coefficient", -2.0, 2.0, "", False),
-    ("roughness", "Roughness", 0.0, 0.003, "m", False),
+    ("height", "Height of the gap", 0.003, 0.5, "length", False),
+    ("length", "Length of the vent space", 0.1, 50.0, "length", False),
+    ("slope", "Slope", 0.0, 90.0, "slope", False),
+    ("inlet_area", "Inlet area", 0.0, math.inf, "area", True),
+    ("outlet_area", "Outlet area", 0.0, math.inf, "area", True),
+    ("width", "Width of the vent space", 0.0, 1000.0, "length", True),
+    ("losses", "Sum of the losses", 0.0, 100.0, "number", False),
+    ("discharge", "Discharge coefficient", 0.0, 1.0, "number", True),
+    ("wind_coefficient", "Wind pressure coefficient", -2.0, 2.0, "number", False),
+    ("roughness", "Roughness", 0.0, 0.003, "length", False),
 )
 
 

@@ -1,15 +1,22 @@
 """What a picture is drawn with: a figure with its letters, keys and graphs, and small shapes and names for it."""
 
 import io
+from collections.abc import Sequence
+from typing import Any, Literal, TypeAlias, TypeVar
 
 import numpy as np
+from matplotlib.artist import Artist
+from matplotlib.axes import Axes
+from matplotlib.axis import Axis
 from matplotlib.backends.backend_agg import FigureCanvasAgg
 from matplotlib.figure import Figure
 from matplotlib.font_manager import FontProperties
 from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon, Rectangle
+from matplotlib.text import Text as FigureText
 from matplotlib.ticker import FuncFormatter, MaxNLocator, NullFormatter
 from matplotlib.transforms import Affine2D
+from numpy.typing import ArrayLike, NDArray
 
 from dryward import units
 from dryward.pictures import style
@@ -18,11 +25,22 @@ from dryward.pictures import style
 class _Drawn(Figure):
     """A figure that a notebook shows by itself, whether or not pyplot was loaded."""
 
-    def _repr_png_(self):
+    def _repr_png_(self) -> bytes:
         out = io.BytesIO()
         self.savefig(out, format="png")
         return out.getvalue()
 
+
+Floats: TypeAlias = NDArray[np.float64]
+#: A number, or an array of them.
+Numbers: TypeAlias = float | Floats
+#: Left, bottom, right, top [px].
+Box: TypeAlias = tuple[float, float, float, float]
+#: Of a key: quantity, words (its label where None), and a marker where the sample is that point or "arrow".
+Entry: TypeAlias = tuple[str, str | None] | tuple[str, str | None, str]
+#: Which lines of a grid a graph has.
+Grid: TypeAlias = Literal["both", "x", "y", ""]
+Made = TypeVar("Made", bound=Artist)
 
 #: First letters of the months.
 MONTHS = "JFMAMJJASOND"
@@ -31,25 +49,20 @@ DPI = 96
 
 
 class Drawing:
-    """A figure with its sizes and the words that all pictures use.
+    """A figure with its sizes and the words that all pictures use."""
 
-    Parameters
-    ----------
-    unit_system : {"us", "si"}
-    projector : bool
-        Letters of 20 pt and thick lines, on a larger sheet.
-    paper : bool
-        Gray, for black-and-white print.
-    size : (int, int), optional
-        Width and height [px]; otherwise the usual size of the picture.
-    scale : float
-        Device pixels per px.
-    """
+    #: Width and height [px].
+    size: tuple[int, int] = (860, 400)
+    projector_size: tuple[int, int] = (1180, 620)
 
-    size = (860, 400)
-    projector_size = (1180, 620)
-
-    def __init__(self, unit_system="us", projector=False, paper=False, size=None, scale=1.0):
+    def __init__(
+        self,
+        unit_system: str = "us",
+        projector: bool = False,
+        paper: bool = False,
+        size: tuple[int, int] | None = None,
+        scale: float = 1.0,
+    ) -> None:
         self.unit_system, self.projector, self.paper = unit_system, projector, paper
         self.width, self.height = size or (self.projector_size if projector else self.size)
         self.type = style.PROJECTOR if projector else style.PRINTED if paper else style.NORMAL
@@ -62,41 +75,41 @@ class Drawing:
         #: px from the lower left corner to the screen, at any resolution.
         self.px = Affine2D().scale(1 / DPI) + self.figure.dpi_scale_trans
         self.scale = scale
-        self._widths = {}
+        self._widths: dict[tuple[str, bool, str], float] = {}
 
-    def color(self, quantity):
+    def color(self, quantity: str) -> str:
         """Of a quantity, gray on paper."""
         this = style.look(quantity)
         return this.gray if self.paper else this.color
 
-    def stroke(self, quantity, **changes):
+    def stroke(self, quantity: str, **changes: Any) -> dict[str, Any]:
         """Keywords of a line of a quantity."""
         this = style.look(quantity)
         keys = {"color": self.color(quantity), "linestyle": this.line, "linewidth": this.width * self.type.thick}
         return {**keys, "solid_capstyle": "round", **changes}
 
-    def shown(self, value, quantity):
+    def shown(self, value: Numbers, quantity: str) -> Any:
         """A number or an array of SI in the unit it is shown in."""
         return units.from_si(value, units.shown_unit(quantity, self.unit_system).name)
 
-    def symbol(self, quantity):
+    def symbol(self, quantity: str) -> str:
         """The unit a quantity is shown in."""
         return units.shown_unit(quantity, self.unit_system).symbol
 
-    def show(self, value, quantity, digits=None):
+    def show(self, value: float, quantity: str, digits: int | None = None) -> str:
         """A number of SI with its unit, in words."""
         return units.show(value, quantity, self.unit_system, digits)
 
     @property
-    def line(self):
+    def line(self) -> float:
         """Height of a line of words [px]."""
         return self.type.words * DPI / 72 * 1.32
 
-    def font(self, small=False, weight="normal"):
+    def font(self, small: bool = False, weight: str = "normal") -> FontProperties:
         """The type of words."""
         return FontProperties(family=style.FAMILY, size=self.type.small if small else self.type.words, weight=weight)
 
-    def extent(self, words, small=False, weight="normal"):
+    def extent(self, words: str, small: bool = False, weight: str = "normal") -> float:
         """Width of words [px]."""
         asked = words, small, weight
         if asked not in self._widths:
@@ -105,7 +118,7 @@ class Drawing:
             self._widths[asked] = wide / self.scale
         return self._widths[asked]
 
-    def fitted(self, words, room, small=False):
+    def fitted(self, words: str, room: float, small: bool = False) -> str:
         """The words, cut to a width [px] if they must be."""
         if self.extent(words, small) <= room:
             return words
@@ -113,13 +126,22 @@ class Drawing:
             words = words[:-1]
         return words.rstrip() + "…" if words else ""
 
-    def words(self, x, y, text, small=False, weight="normal", color=style.INK, **keys):
+    def words(
+        self,
+        x: float,
+        y: float,
+        text: str,
+        small: bool = False,
+        weight: str = "normal",
+        color: str = style.INK,
+        **keys: Any,
+    ) -> FigureText:
         """Words at a place [px]; left and on the base line unless told."""
         return self.figure.text(
             x, y, text, transform=self.px, color=color, fontproperties=self.font(small, weight), **keys
         )
 
-    def place(self, box):
+    def place(self, box: Box) -> Axes:
         """Axes in a box of px (left, bottom, right, top), without frame or ticks."""
         left, bottom, right, top = box
         ax = self.figure.add_axes(
@@ -128,7 +150,7 @@ class Drawing:
         ax.set_facecolor("none")
         return ax
 
-    def columns(self, *shares, gap=1.0):
+    def columns(self, *shares: float, gap: float = 1.0) -> list[Box]:
         """Boxes of px side by side, by their shares of the width."""
         edge, space = 0.5 * self.type.words, gap * self.type.words
         room = self.width - 2 * edge - space * (len(shares) - 1)
@@ -139,19 +161,19 @@ class Drawing:
             left = right + space
         return boxes
 
-    def title(self, box, words):
+    def title(self, box: Box, words: str) -> Box:
         """A line of words over a box; gives the box that is left."""
         left, bottom, right, top = box
         self.words(left + 2, top - self.line, self.fitted(words, right - left), weight="bold")
         return left, bottom, right, top - 1.35 * self.line
 
-    def put(self, artist):
+    def put(self, artist: Made) -> Made:
         """An artist in px on the figure; gives it back."""
         artist.set_transform(self.px)
         self.figure.add_artist(artist)
         return artist
 
-    def logarithmic(self, axis, low, high):
+    def logarithmic(self, axis: Axis, low: float, high: float) -> None:
         """A log scale with plain numbers on one axis of a graph."""
         ax = axis.axes
         (ax.set_xscale if axis is ax.xaxis else ax.set_yscale)("log")
@@ -159,7 +181,14 @@ class Drawing:
         axis.set_major_formatter(FuncFormatter(lambda value, _: f"{value:g}"))
         axis.set_minor_formatter(NullFormatter())
 
-    def graph(self, box, xlabel="", ylabel="", grid="both", digits="00000"):
+    def graph(
+        self,
+        box: Box,
+        xlabel: str = "",
+        ylabel: str = "",
+        grid: Grid = "both",
+        digits: str = "00000",
+    ) -> Axes:
         """Axes of a graph in a box of px that also holds its numbers and labels.
 
         The y label stands upright over the axis, where it is read without
@@ -197,43 +226,18 @@ class Drawing:
             self.words(left + 2, top - line, self.fitted(ylabel, right - left), weight="normal")
         return ax
 
-    def key(self, entries, left, top, right):
-        """A key: samples with words, in as many rows as it takes.
-
-        Parameters
-        ----------
-        entries : sequence of (quantity, words or None) or (quantity, words, marker)
-            With a marker the sample is that point (or ``"arrow"``) instead.
-        left, top, right : float
-            Room for it [px].
-
-        Returns
-        -------
-        float
-            The lower edge [px].
-        """
+    def key(self, entries: Sequence[Entry], left: float, top: float, right: float) -> float:
+        """A key: samples with words, in as many rows as it takes; gives its lower edge [px]."""
         for (quantity, words, *marker), x, row in self._set(entries, left, right):
             y = top - row * self.line
             self._sample(quantity, x, y + 0.34 * self.line, 2.2 * self.type.words, *marker)
             self.words(x + 3.0 * self.type.words, y + 0.1 * self.line, words, small=True)
         return top - row * self.line
 
-    def line_key(self, looks, names, left, top, right):
-        """A key of lines that differ by more than their quantity.
-
-        Parameters
-        ----------
-        looks : sequence of dict
-            Keywords of each line.
-        names : sequence of str
-        left, top, right : float
-            Room for it [px].
-
-        Returns
-        -------
-        float
-            The lower edge [px].
-        """
+    def line_key(
+        self, looks: Sequence[dict[str, Any]], names: Sequence[str], left: float, top: float, right: float
+    ) -> float:
+        """A key of lines that differ by more than their quantity, by keywords; gives its edge [px]."""
         x, y = left, top - self.line
         for look, name in zip(looks, names, strict=True):
             wide = 3.0 * self.type.words + self.extent(name, small=True)
@@ -245,11 +249,11 @@ class Drawing:
             x += wide + 1.2 * self.type.words
         return y
 
-    def key_height(self, entries, left, right):
+    def key_height(self, entries: Sequence[Entry], left: float, right: float) -> float:
         """Height a key will take [px]."""
         return self._set(entries, left, right)[-1][-1] * self.line
 
-    def _set(self, entries, left, right):
+    def _set(self, entries: Sequence[Entry], left: float, right: float) -> list[tuple[tuple[str, ...], float, int]]:
         """Each entry of a key with its place: x [px] and row, from 1."""
         x, row, found = left, 1, []
         for quantity, words, *marker in entries:
@@ -261,9 +265,10 @@ class Drawing:
             x += wide + 1.2 * self.type.words
         return found
 
-    def _sample(self, quantity, x, y, long, marker=""):
+    def _sample(self, quantity: str, x: float, y: float, long: float, marker: str = "") -> None:
         this, color = style.look(quantity), self.color(quantity)
         high = 0.42 * self.line
+        made: Artist
         if this.shape == "patch":
             made = Rectangle((x, y - high), long, 2 * high, facecolor="none", edgecolor=color, hatch=this.hatch)
         elif this.shape == "arrow" or marker == "arrow":
@@ -281,7 +286,7 @@ class Drawing:
         self.figure.add_artist(made)
 
 
-def sentences(*parts):
+def sentences(*parts: str) -> str:
     """Sentences as one text; a unit that ends in a dot needs no second one.
 
     Examples
@@ -292,7 +297,7 @@ def sentences(*parts):
     return " ".join(part.replace("..", ".") for part in parts if part)
 
 
-def arrow(start, y, end, width, head=None):
+def arrow(start: float, y: float, end: float, width: float, head: float | None = None) -> Floats:
     """Corners of a level arrow from `start` to `end`, as wide as `width`."""
     head = 1.6 * width if head is None else head
     along = min(abs(end - start), 0.9 * head)
@@ -304,22 +309,8 @@ def arrow(start, y, end, width, head=None):
     )  # fmt: skip
 
 
-def thinned(x, y, columns):
-    """A long line as its lowest and highest value per pixel column.
-
-    Parameters
-    ----------
-    x : array (n,)
-        Rising.
-    y : array (n,)
-    columns : int
-        Pixel columns the line covers.
-
-    Returns
-    -------
-    tuple of array
-        x and y with at most two points a column, in order; unchanged where
-        they are no longer than that.
+def thinned(x: ArrayLike, y: ArrayLike, columns: int) -> tuple[Floats, Floats]:
+    """A long line as its lowest and highest value per pixel column, in order; a short one as it is.
 
     Examples
     --------
@@ -343,7 +334,7 @@ def thinned(x, y, columns):
     return x[kept], y[kept]
 
 
-def ceiling(value, steps):
+def ceiling(value: float, steps: Sequence[float]) -> float:
     """The first step that is not below the value, for axes that seldom change.
 
     Examples
@@ -357,7 +348,9 @@ def ceiling(value, steps):
     return steps[-1]
 
 
-def stairs(items, middle, gap=24.0, most=5):
+def stairs(
+    items: Sequence[tuple[int, float, float]], middle: float, gap: float = 24.0, most: int = 5
+) -> tuple[dict[int, int], set[int], int]:
     """Rows for names that have leaders: two staircases, one from each side.
 
     The names left of the middle start at their leader and run right, the
@@ -365,25 +358,9 @@ def stairs(items, middle, gap=24.0, most=5):
     middle, so that no leader crosses a name of its own side.  Two names
     share a row only where both fit whole.
 
-    Parameters
-    ----------
-    items : sequence of (key, x, width)
-        Left to right [px].
-    middle : float
-        Where the two sides meet [px].
-    gap : float
-        Least room between two names of a row [px].
-    most : int
-        Names on each side; the others get none.
-
-    Returns
-    -------
-    rows : dict
-        Key -> row, from 1 upward.
-    near : set
-        Keys of the names that run right.
-    count : int
-        Rows that are taken, row 0 with them.
+    `items` are (key, x, width) from left to right [px].  Given are the row of
+    each key, from 1 upward; the keys whose names run right; and how many rows
+    are taken, row 0 with them.  More than `most` names on a side get none.
 
     Examples
     --------
@@ -406,26 +383,15 @@ def stairs(items, middle, gap=24.0, most=5):
     return rows, left, row
 
 
-def apart(places, room):
-    """Heights for names beside their lines: each at its own line, pushed up and down where they are too close.
-
-    Parameters
-    ----------
-    places : sequence of float
-        Of the lines, rising.
-    room : float
-        Least distance of two names, in the same unit.
-
-    Returns
-    -------
-    list of float
+def apart(places: Sequence[float], room: float) -> list[float]:
+    """Heights for names beside their lines, which rise: each at its own, pushed up and down where closer than `room`.
 
     Examples
     --------
     >>> apart([10.0, 14.0, 40.0], 8.0)
     [8.0, 16.0, 40.0]
     """
-    groups = []  # of names that stand shoulder to shoulder: (where they would be, how many)
+    groups: list[list[float]] = []  # of names that stand shoulder to shoulder: (where they would be, how many)
     for place in places:
         wanted = [place]
         while groups and _middle(wanted) - _middle(groups[-1]) < room * (len(wanted) + len(groups[-1])) / 2:
@@ -436,11 +402,11 @@ def apart(places, room):
     ]
 
 
-def _middle(places):
+def _middle(places: Sequence[float]) -> float:
     return sum(places) / len(places)
 
 
-def letters_every(picture, ax, count):
+def letters_every(picture: Drawing, ax: Axes, count: int) -> int:
     """1 where the letters of months have room on an axis, otherwise 3: a letter a quarter."""
     pitch = picture.width * ax.get_position().width / count
     return 1 if pitch > 1.3 * picture.extent("M", small=True) else 3

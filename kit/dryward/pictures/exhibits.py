@@ -5,8 +5,8 @@ from __future__ import annotations
 import io
 import math
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from functools import singledispatch
+from typing import Any
 
 import numpy as np
 from matplotlib.axes import Axes
@@ -20,7 +20,7 @@ from dryward.physics.hourly import Hours
 from dryward.physics.limits import Range
 from dryward.physics.monthly import Months
 from dryward.physics.steady import Profile, Sweep
-from dryward.pictures.drawing import sentences, thinned
+from dryward.pictures.drawing import Grid, sentences, thinned
 from dryward.pictures.live import LivePicture
 from dryward.pictures.profile import SectionAndProfile
 from dryward.pictures.section import SectionPart, SteadyRoof
@@ -104,48 +104,41 @@ def _(hours: Hours) -> tuple[Callable[[str], LivePicture], object]:
 # --- a roof as it is built -----------------------------------------------------------
 
 
-@dataclass(frozen=True)
-class _Built:
-    """A section without any air beside it."""
-
-    assembly: Assembly
-    drying: None = None
-
-
 class _Bare(SectionPart):
     """The layers and their names, without temperature or water."""
 
-    def static(self, state: _Built, box: tuple[float, float, float, float]) -> None:
+    def bare(self, assembly: Assembly, box: tuple[float, float, float, float]) -> None:
+        """Layers and names in a box."""
         p = self.picture
         left, bottom, right, top = box
-        self._scale(state, left, right)
-        levels, rows = self._levels(state)
+        self._scale(assembly, left, right)
+        levels, rows = self._levels(assembly)
         self.floor, self.roof = bottom + 0.4 * p.line, top - rows * 1.1 * p.line - 0.25 * p.line
-        self._layers(state)
-        self._names(state, levels)
+        self._layers(assembly)
+        self._names(assembly, levels)
 
 
-class _Construction(LivePicture):
+class _Construction(LivePicture[Assembly]):
     """A roof or a wall to scale, from the room at the left to outdoors at the right."""
 
     size = (620, 320)
 
-    def draw_static(self, state: _Built) -> None:
+    def draw_static(self, state: Assembly) -> None:
         self.part = _Bare(self)
-        self.part.static(state, (6, 6, self.width - 6, self.height - 4))
+        self.part.bare(state, (6, 6, self.width - 6, self.height - 4))
 
-    def draw_moving(self, state: _Built) -> None:
+    def draw_moving(self, state: Assembly) -> None:
         pass  # nothing moves in it
 
-    def alt(self, state: _Built) -> str:
-        names = "; ".join(layer.name for layer in state.assembly.layers)
-        thick = self.show(state.assembly.thickness, "length")
-        return sentences(f"Section of {state.assembly.name} from inside to outside, {thick} thick: {names}.")
+    def alt(self, state: Assembly) -> str:
+        names = "; ".join(layer.name for layer in state.layers)
+        thick = self.show(state.thickness, "length")
+        return sentences(f"Section of {state.name} from inside to outside, {thick} thick: {names}.")
 
 
 @pictured.register
 def _(assembly: Assembly) -> tuple[Callable[[str], LivePicture], object]:
-    return _Construction, _Built(assembly)
+    return _Construction, assembly
 
 
 # --- plain graphs ------------------------------------------------------------------------
@@ -156,7 +149,7 @@ class _Graph(LivePicture):
 
     size = (620, 360)
 
-    def axes(self, across: str, upward: str, grid: str = "both", names: Sequence[str] = ("00000",)) -> Axes:
+    def axes(self, across: str, upward: str, grid: Grid = "both", names: Sequence[str] = ("00000",)) -> Axes:
         """Axes over the whole picture, with room at the left for the names or numbers that stand there."""
         widest = max((self.extent(name, small=True) for name in names), default=0.0)
         room = "0" * (1 + int(widest / self.extent("0", small=True)))
@@ -284,7 +277,7 @@ class _Findings(_Graph):
         heads = [f"{words.heading(each)}: {each.state}" for each in found]
         ax = self.axes("share of the damage limit, %", "", "x", heads)
         shares = [min(100 * each.criterion.reach(each.value), 200.0) for each in found]
-        looks = {"color": self.color("wet"), "hatch": "///", "edgecolor": self.background}
+        looks: dict[str, Any] = {"color": self.color("wet"), "hatch": "///", "edgecolor": self.background}
         ax.barh(range(len(found)), shares, height=0.6, **looks)
         ax.axvline(100, **self.stroke("limit"))
         ax.set_yticks(range(len(found)), heads)

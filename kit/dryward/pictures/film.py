@@ -1,13 +1,16 @@
 """A film that changes: its curve, the humidity on its two faces, and its year."""
 
+from collections.abc import Hashable
 from dataclasses import dataclass, field
+from typing import Any
 
 import numpy as np
+from matplotlib.axes import Axes
 from matplotlib.lines import Line2D
 from matplotlib.patches import Rectangle
 
 from dryward.pictures import style
-from dryward.pictures.drawing import MONTHS, letters_every, sentences
+from dryward.pictures.drawing import MONTHS, Box, Floats, letters_every, sentences
 from dryward.pictures.live import LivePicture
 
 #: Ends of the permeance axis [kg/(s m2 Pa)]: 0.05 and 100 perm.
@@ -16,59 +19,49 @@ _LOW, _HIGH = 2.8607e-12, 5.7213e-9
 
 @dataclass(frozen=True)
 class FilmState:
-    """A film between two faces.
+    """A film between two faces."""
 
-    Attributes
-    ----------
-    humidity, permeance : array
-        Its curve: mean relative humidity [-] and permeance [kg/(s m2 Pa)].
-    inside, outside : float
-        Relative humidity on the room side and on the other side [-].
-    now : float
-        Its permeance now [kg/(s m2 Pa)].
-    months : tuple of 12 or ()
-        Its permeance month by month; no third part when empty.
-    month : int or None
-        The month that is shown, 0 to 11.
-    verdict : str
-        The state that the page gives what is drawn; empty where it gives none.
-    """
-
-    humidity: object
-    permeance: object
+    #: Its curve: mean relative humidity [-] and permeance [kg/(s m2 Pa)].
+    humidity: Floats
+    permeance: Floats
+    #: Relative humidity on the room side and on the other side [-].
     inside: float
     outside: float
+    #: Its permeance now [kg/(s m2 Pa)].
     now: float
-    months: tuple = ()
+    #: Month by month [kg/(s m2 Pa)]; no third part when empty.
+    months: tuple[float, ...] = ()
+    #: The month that is shown, 0 to 11.
     month: int | None = None
+    #: The state that the page gives what is drawn; empty where it gives none.
     verdict: str = field(default="", kw_only=True)
 
     @property
-    def mean(self):
+    def mean(self) -> float:
         """Of the two faces [-]."""
         return 0.5 * (self.inside + self.outside)
 
 
-class Film(LivePicture):
+class Film(LivePicture[FilmState]):
     """The curve with a dot; the film with its faces; twelve bars."""
 
     size = (860, 400)
     projector_size = (1180, 640)
 
-    def signature(self, state):
+    def signature(self, state: FilmState) -> Hashable:
         return bool(state.months)
 
-    def draw_static(self, state):
+    def draw_static(self, state: FilmState) -> None:
         boxes = self.columns(0.44, 0.22, 0.34) if state.months else self.columns(0.68, 0.32)
         self._curve(boxes[0])
         self._faces(boxes[1])
         self.bars = self._months(boxes[2]) if state.months else []
 
-    def _permeance_axis(self, ax):
+    def _permeance_axis(self, ax: Axes) -> None:
         # In SI the number is an air layer, which falls as the film opens: up is open in both.
         self.logarithmic(ax.yaxis, float(self.shown(_LOW, "permeance")), float(self.shown(_HIGH, "permeance")))
 
-    def _curve(self, box):
+    def _curve(self, box: Box) -> None:
         unit = self.symbol("permeance")
         self.ax = ax = self.graph(box, "mean RH of its two faces, %", f"{unit}; up is more open")
         ax.set_xlim(0, 100)
@@ -78,7 +71,7 @@ class Film(LivePicture):
         self.curve = self.moving(ax.plot([], [], **self.stroke("permeance"))[0])
         self.here = self.dot(ax, "here", "o", 1.3)
 
-    def _faces(self, box):
+    def _faces(self, box: Box) -> None:
         left, bottom, right, top = box
         left, right = left + 4, right - 4
         floor, roof, middle = bottom + 3.6 * self.line, top - 1.8 * self.line, (left + right) / 2
@@ -91,17 +84,16 @@ class Film(LivePicture):
             self.fills.append(self.moving(self.put(fill)))
             frame = Rectangle((a, floor), b - a, roof - floor, facecolor="none", edgecolor=style.INK)
             self.put(frame)
-            words = words.split()
-            for row, word in enumerate(words):
+            for row, word in enumerate(words.split()):
                 self.words((a + b) / 2, floor - (row + 1) * self.line, word, small=True, ha="center")
         self.words(middle, roof + 0.5 * self.line, self.fitted("RH at its faces", right - left), ha="center")
         self.words(middle, bottom + 0.35 * self.line, self.fitted("gaps = open", right - left, small=True), small=True,
                    ha="center")  # fmt: skip
-        membrane = {"color": style.INK, "solid_capstyle": "butt"}
+        membrane: dict[str, Any] = {"color": style.INK, "solid_capstyle": "butt"}
         self.film = self.moving(self.put(Line2D([], [], linewidth=0.8 * self.type.words, **membrane)))
         self.middle = middle
 
-    def _months(self, box):
+    def _months(self, box: Box) -> list[Rectangle]:
         ax = self.graph(box, "month", f"{self.symbol('permeance')} by month", "y")
         ax.set_xlim(-0.7, 11.7)
         every = letters_every(self, ax, 12)
@@ -113,9 +105,9 @@ class Film(LivePicture):
         bars = [
             Rectangle((m - 0.38, bottom), 0.76, 0, facecolor=color, edgecolor=style.INK, linewidth=0) for m in range(12)
         ]
-        return [self.moving(ax.add_patch(bar)) for bar in bars]
+        return [self.patch(ax, bar) for bar in bars]
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: FilmState) -> None:
         self.curve.set_data(100 * np.asarray(state.humidity), self.shown(np.asarray(state.permeance), "permeance"))
         now, mean = float(self.shown(state.now, "permeance")), 100 * state.mean
         self.guide.set_data([mean, mean, 0], [self.ax.get_ylim()[0], now, now])
@@ -136,7 +128,7 @@ class Film(LivePicture):
             bar.set_height(float(self.shown(permeance, "permeance")) - self.base)
             bar.set_linewidth(2.2 * self.type.thick if place == state.month else 0)
 
-    def alt(self, state):
+    def alt(self, state: FilmState) -> str:
         faces = [self.show(h, "relative humidity") for h in (state.inside, state.outside, state.mean)]
         year = ""
         if state.months:

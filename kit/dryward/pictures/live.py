@@ -15,13 +15,25 @@ import io
 import struct
 import zlib
 from collections import OrderedDict
+from collections.abc import Hashable
 from pathlib import Path
+from typing import Any, Generic, TypeVar
 
 import matplotlib
 import numpy as np
+from matplotlib.artist import Artist
+from matplotlib.axes import Axes
+from matplotlib.lines import Line2D
+from matplotlib.patches import Patch
+from numpy.typing import NDArray
 from PIL import Image
 
 from dryward.pictures.drawing import Drawing
+
+Made = TypeVar("Made", bound=Artist)
+Shape = TypeVar("Shape", bound=Patch)
+#: What a picture is drawn of.
+State = TypeVar("State")
 
 #: What moves is drawn over all that stands.
 _ABOVE = 100
@@ -29,85 +41,63 @@ _ABOVE = 100
 UNDER = 99
 
 
-def _as_numbers(pixels):
+def _as_numbers(pixels: Any) -> NDArray[np.uint32]:
     """Each pixel as one number, height x width x 1; compared so four times as fast."""
     return np.asarray(memoryview(pixels)).view(np.uint32)
 
 
-class LivePicture(Drawing):
+class LivePicture(Drawing, Generic[State]):
     """Base of all pictures.
 
     Subclasses write `draw_static` (everything, moving artists too, each
     passed through `moving`), `draw_moving` (new data into those artists),
     `alt`, and, where the standing part depends on the state, `signature`.
-
-    Parameters
-    ----------
-    unit_system : {"us", "si"}
-    projector : bool
-        Letters of 20 pt and thick lines, on a larger sheet.
-    paper : bool
-        Gray, for black-and-white print.
-    size : (int, int), optional
-        Width and height [px]; otherwise the usual size of the picture.
-    scale : float
-        Device pixels per px.
     """
 
-    def __init__(self, unit_system="us", projector=False, paper=False, size=None, scale=1.0):
+    def __init__(
+        self,
+        unit_system: str = "us",
+        projector: bool = False,
+        paper: bool = False,
+        size: tuple[int, int] | None = None,
+        scale: float = 1.0,
+    ) -> None:
         super().__init__(unit_system, projector, paper, size, scale)
-        self._movers, self._drawn, self._still, self._ground = [], None, None, None
+        self._movers: list[Artist] = []
+        self._drawn: Hashable = None
+        self._still: Any = None  # pixels, of a kind the canvas keeps to itself
+        self._ground: bytes | None = None
 
     # --- what a subclass says -------------------------------------------
 
-    def signature(self, state):
+    def signature(self, state: State) -> Hashable:
         """What the standing part depends on; hashable."""
         return ()
 
-    def draw_static(self, state):
+    def draw_static(self, state: State) -> None:
         """Draw all that stands, and make the artists that move."""
         raise NotImplementedError
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: State) -> None:
         """Put the state into the artists that move."""
         raise NotImplementedError
 
-    def alt(self, state):
+    def alt(self, state: State) -> str:
         """What the picture shows now, in words."""
         raise NotImplementedError
 
     # --- drawing ----------------------------------------------------------
 
-    def render(self, state):
-        """The picture of a state.
-
-        Parameters
-        ----------
-        state : object
-            What the subclass draws.
-
-        Returns
-        -------
-        bytes
-            Lossless WebP.
-        """
+    def render(self, state: State) -> bytes:
+        """The picture of a state, as lossless WebP."""
         self.paint(state)
         return self._packed()
 
-    def layers(self, state):
+    def layers(self, state: State) -> tuple[bytes, bytes]:
         """The picture of a state in two parts of one size, the second to be laid over the first.
 
-        Parameters
-        ----------
-        state : object
-            What the subclass draws.
-
-        Returns
-        -------
-        ground : bytes
-            All that stands, lossless WebP; the same object while it stands.
-        moving : bytes
-            What moves, PNG: the picture where it is another than the ground, clear elsewhere.
+        The ground is all that stands, as lossless WebP: the same object while it stands.  The rest is a PNG: the
+        picture where it is another than the ground, clear elsewhere.
         """
         self._stand(state)
         self.canvas.restore_region(self._still)
@@ -120,13 +110,13 @@ class LivePicture(Drawing):
         moving = drawn * (drawn != bare)
         return self._ground, png(moving.view(np.uint8))
 
-    def paint(self, state):
+    def paint(self, state: State) -> None:
         """Draw a state into the canvas: the kept pixels, and over them what moves."""
         self._stand(state)
         self.canvas.restore_region(self._still)
         self._move(state)
 
-    def _stand(self, state):
+    def _stand(self, state: State) -> None:
         """Draw all that stands, unless it is kept."""
         signature = self.signature(state)
         if self._still is None or signature != self._drawn:
@@ -134,7 +124,7 @@ class LivePicture(Drawing):
             self.canvas.draw()
             self._still, self._drawn = self.canvas.copy_from_bbox(self.figure.bbox), signature
 
-    def _move(self, state):
+    def _move(self, state: State) -> None:
         """Draw what moves over what is in the canvas."""
         self.draw_moving(state)
         renderer = self.canvas.get_renderer()
@@ -142,14 +132,14 @@ class LivePicture(Drawing):
             if artist.get_visible():
                 artist.draw(renderer)
 
-    def _packed(self):
+    def _packed(self) -> bytes:
         """The canvas as a lossless WebP."""
         sheet = Image.frombuffer("RGBA", self.canvas.get_width_height(), self.canvas.buffer_rgba(), "raw", "RGBA", 0, 1)
         out = io.BytesIO()
         sheet.save(out, "WEBP", lossless=True, quality=0, method=0)
         return out.getvalue()
 
-    def redraw(self, state):
+    def redraw(self, state: State) -> None:
         """Draw a state whole, nothing kept; for paper and for proof."""
         self._begin(state)
         self._still = None
@@ -158,27 +148,32 @@ class LivePicture(Drawing):
             artist.set_animated(False)
         self.canvas.draw()
 
-    def forget(self):
+    def forget(self) -> None:
         """Drop the kept pixels, so that the next picture is drawn whole."""
         self._still = None
 
-    def pixels(self):
+    def pixels(self) -> NDArray[np.uint8]:
         """A copy of the canvas, height x width x RGBA."""
         return np.array(self.canvas.buffer_rgba())
 
-    def _begin(self, state):
+    def _begin(self, state: State) -> None:
         self.figure.clear()
         self._movers, self._ground = [], None
         self.draw_static(state)
 
-    def moving(self, artist):
+    def moving(self, artist: Made) -> Made:
         """Mark an artist as one that moves, and give it back."""
         artist.set_animated(True)
         artist.set_zorder(_ABOVE + len(self._movers))
         self._movers.append(artist)
         return artist
 
-    def dot(self, ax, quantity, marker="o", size=0.85, **keys):
+    def patch(self, ax: Axes, made: Shape) -> Shape:
+        """A filled shape on a graph that moves; gives it back."""
+        ax.add_patch(made)
+        return self.moving(made)
+
+    def dot(self, ax: Axes, quantity: str, marker: str = "o", size: float = 0.85, **keys: Any) -> Line2D:
         """A point on a graph that moves."""
         color = self.color(quantity)
         keys = {"markeredgecolor": self.background, "markeredgewidth": 1.2 * self.type.thick, "clip_on": False, **keys}
@@ -190,42 +185,23 @@ class LivePicture(Drawing):
 CACHED = 5
 
 
-def described(picture, state):
-    """What a picture shows, in words, and the state that the page gives it.
-
-    Parameters
-    ----------
-    picture : LivePicture
-    state : object
-        What it draws.
-
-    Returns
-    -------
-    str
-    """
+def described(picture: LivePicture[State], state: State) -> str:
+    """What a picture shows, in words, and the state that the page gives it."""
     said = picture.alt(state)
     given = getattr(state, "verdict", "")
     return f"{said} Verdict: {given}." if given else said
 
 
-class PictureCache:
-    """Draws states of one kind, each with a picture whose standing part fits already, if there is one.
+class PictureCache(Generic[State]):
+    """Draws states of one kind, each with a picture whose standing part fits already, if there is one."""
 
-    Parameters
-    ----------
-    kind : type
-        A `LivePicture`.
-    unit_system : {"us", "si"}
-    projector : bool
-    """
-
-    def __init__(self, kind, unit_system="us", projector=False):
+    def __init__(self, kind: type[LivePicture[State]], unit_system: str = "us", projector: bool = False) -> None:
         self._make = lambda: kind(unit_system, projector)
         self._first = self._make()
-        self._drawn = OrderedDict()
+        self._drawn: OrderedDict[Hashable, LivePicture[State]] = OrderedDict()
         self.width, self.height = self._first.width, self._first.height
 
-    def _for(self, state):
+    def _for(self, state: State) -> LivePicture[State]:
         look = self._first.signature(state)
         picture = self._drawn.pop(look, None)
         if picture is None:
@@ -238,15 +214,15 @@ class PictureCache:
         self._drawn[look] = picture
         return picture
 
-    def render(self, state):
+    def render(self, state: State) -> bytes:
         """The picture of a state, as of `LivePicture.render`."""
         return self._for(state).render(state)
 
-    def layers(self, state):
+    def layers(self, state: State) -> tuple[bytes, bytes]:
         """The picture in two parts, as of `LivePicture.layers`."""
         return self._for(state).layers(state)
 
-    def alt(self, state):
+    def alt(self, state: State) -> str:
         """What the picture shows, as of `LivePicture.alt`; after `render` or `layers`."""
         return described(self._for(state), state)
 
@@ -258,18 +234,8 @@ _FORM = (8, 6, 0, 0, 0)
 _QUICK = 1
 
 
-def png(pixels):
-    """A picture as a PNG, nothing lost.
-
-    Parameters
-    ----------
-    pixels : array (height, width, 4)
-        Red, green, blue and opacity, 0 to 255; the colors not multiplied by
-        the opacity.
-
-    Returns
-    -------
-    bytes
+def png(pixels: NDArray[np.uint8]) -> bytes:
+    """A picture (height x width x RGBA, colors not multiplied by the opacity) as a PNG, nothing lost.
 
     References
     ----------
@@ -287,43 +253,23 @@ def png(pixels):
     rows = np.zeros((height, 1 + 4 * width), np.uint8)
     rows[:, 1:] = pixels.reshape(height, -1)
     head = struct.pack(">II5B", width, height, *_FORM)
-    return _BEGIN + _chunk(b"IHDR", head) + _chunk(b"IDAT", zlib.compress(rows, _QUICK)) + _chunk(b"IEND", b"")
+    return (
+        _BEGIN + _chunk(b"IHDR", head) + _chunk(b"IDAT", zlib.compress(rows.tobytes(), _QUICK)) + _chunk(b"IEND", b"")
+    )
 
 
-def _chunk(kind, data):
+def _chunk(kind: bytes, data: bytes) -> bytes:
     return struct.pack(">I", len(data)) + kind + data + struct.pack(">I", zlib.crc32(kind + data))
 
 
-def font_files():
-    """The two faces of the letters in the pictures, for a document that must match them.
-
-    Returns
-    -------
-    dict
-        "" and "B" to the path of a font file that matplotlib carries.
-    """
+def font_files() -> dict[str, Path]:
+    """The two faces of the letters in the pictures ("" and "B"), for a document that must match them."""
     folder = Path(matplotlib.get_data_path(), "fonts", "ttf")
     return {"": folder / "DejaVuSans.ttf", "B": folder / "DejaVuSans-Bold.ttf"}
 
 
-def static(picture, state, form="png", dpi=192):
-    """One state of a picture as a file.
-
-    Parameters
-    ----------
-    picture : LivePicture
-        Made with ``paper=True`` for black-and-white print.
-    state : object
-        What that picture draws.
-    form : {"png", "svg"}
-    dpi : float
-        Pixels per inch of a PNG [1/in], 72 to 600.
-
-    Returns
-    -------
-    bytes
-        The same bytes for the same state.
-    """
+def static(picture: LivePicture[State], state: State, form: str = "png", dpi: float = 192) -> bytes:
+    """One state of a picture as a PNG (dpi 72 to 600) or SVG file: the same bytes for the same state."""
     out = io.BytesIO()
     picture.redraw(state)
     try:

@@ -4,13 +4,17 @@ Against depth the drawing is to scale; against vapor resistance the vapor
 line is straight wherever nothing condenses, so that a bend is water.
 """
 
+from collections.abc import Hashable
+from typing import Any
+
 import numpy as np
 from matplotlib.patches import Rectangle
+from numpy.typing import NDArray
 
 from dryward.pictures import style
-from dryward.pictures.drawing import ceiling, sentences
+from dryward.pictures.drawing import Box, Floats, ceiling, sentences
 from dryward.pictures.live import LivePicture
-from dryward.pictures.section import SectionPart, spans
+from dryward.pictures.section import SectionPart, SteadyRoof, spans
 
 #: Tops of the pressure axis [Pa].
 _TOPS = {"us": (0.5, 1.0, 2.0, 4.0, 8.0), "si": (1000, 2000, 4000, 8000, 20000)}
@@ -21,20 +25,20 @@ _TOUCH = 1e-3
 class ProfilePart:
     """The graph in a box of a picture."""
 
-    def __init__(self, picture):
+    def __init__(self, picture: LivePicture[Any]) -> None:
         self.picture = picture
 
-    def signature(self, state):
+    def signature(self, state: SteadyRoof) -> Hashable:
         """Axis limits, and the layers where they stand still."""
         edges = tuple(spans(state.assembly)) if state.against == "depth" else ()
         return self._top(state), state.against, edges
 
-    def _top(self, state):
+    def _top(self, state: SteadyRoof) -> float:
         p = self.picture
         highest = max(float(state.profile.saturation_vapor_pressure.max()), float(state.profile.vapor_pressure.max()))
         return ceiling(p.shown(highest, "pressure"), _TOPS[p.unit_system])
 
-    def static(self, state, box):
+    def static(self, state: SteadyRoof, box: Box) -> None:
         """Axes, layers, key; and the artists that move."""
         p = self.picture
         left, bottom, right, top = box
@@ -54,10 +58,15 @@ class ProfilePart:
         else:
             ax.set_xlim(0, 1)
             ax.set_xticks([0, 0.25, 0.5, 0.75, 1], ["0", "¼", "½", "¾", "1"])
-        hatched = {"facecolor": "none", "edgecolor": p.color("wet"), "linewidth": 0, "hatch": style.look("wet").hatch}
-        self.touch = [p.moving(ax.add_patch(Rectangle((0, 0), 0, 1, **hatched))) for _ in range(4)]
-        edge = {"color": p.pencil, "linewidth": 0.9 * p.type.thick}
-        self.edges = [] if depth else [p.moving(ax.axvline(0, **edge)) for _ in state.assembly.inner_layers]
+        hatched: dict[str, Any] = {
+            "facecolor": "none",
+            "edgecolor": p.color("wet"),
+            "linewidth": 0,
+            "hatch": style.look("wet").hatch,
+        }
+        self.touch = [p.patch(ax, Rectangle((0, 0), 0, 1, **hatched)) for _ in range(4)]
+        pencil: dict[str, Any] = {"color": p.pencil, "linewidth": 0.9 * p.type.thick}
+        self.edges = [] if depth else [p.moving(ax.axvline(0, **pencil)) for _ in state.assembly.inner_layers]
         self.saturation = p.moving(ax.plot([], [], **p.stroke("saturation"))[0])
         self.vapor = p.moving(ax.plot([], [], **p.stroke("vapor pressure"))[0])
         size = p.type.words * 0.62
@@ -66,7 +75,7 @@ class ProfilePart:
         )
         self.drops = p.moving(ax.plot([], [], **wet)[0])
 
-    def _x(self, state):
+    def _x(self, state: SteadyRoof) -> Floats:
         profile = state.profile
         if state.against == "resistance":
             return profile.vapor_resistance / profile.vapor_resistance[-1]
@@ -75,7 +84,7 @@ class ProfilePart:
         x = profile.depth + film * np.concatenate([[-1], np.zeros(len(profile.depth) - 2), [1]])
         return self.picture.shown(x, "length")
 
-    def moving(self, state):
+    def moving(self, state: SteadyRoof) -> None:
         """Put the state into what moves."""
         p, profile = self.picture, state.profile
         x = self._x(state)
@@ -93,11 +102,11 @@ class ProfilePart:
             for line, place in zip(self.edges, self._places(state, x), strict=True):
                 line.set_xdata([place, place])
 
-    def _places(self, state, x):
+    def _places(self, state: SteadyRoof, x: Floats) -> list[float]:
         # Boundaries of layers on the moving axis, by their depth.
         return [x[state.profile.face(layer.name, 1)] for layer in state.assembly.inner_layers]
 
-    def _shade(self, x, vapor, wet):
+    def _shade(self, x: Floats, vapor: Floats, wet: NDArray[np.bool_]) -> None:
         """A hatched band round each stretch where the two lines touch."""
         marks = np.flatnonzero(np.diff(np.concatenate([[False], wet, [False]]).astype(int)))
         stretches = list(zip(marks[::2], marks[1::2] - 1, strict=True))
@@ -110,7 +119,7 @@ class ProfilePart:
                 middle, wide = (x[first] + x[last]) / 2, max(x[last] - x[first], least)
                 patch.set_bounds(middle - wide / 2, 0, wide, vapor[first : last + 1].max())
 
-    def alt(self, state):
+    def alt(self, state: SteadyRoof) -> str:
         """The graph in words."""
         p, profile = self.picture, state.profile
         ends = [p.show(a.vapor_pressure, "pressure") for a in (state.indoor, state.outdoor)]
@@ -125,50 +134,50 @@ class ProfilePart:
         )
 
 
-class ProfileGraph(LivePicture):
+class ProfileGraph(LivePicture[SteadyRoof]):
     """The graph alone."""
 
     size = (620, 400)
     projector_size = (1100, 640)
 
-    def __init__(self, *args, **keys):
+    def __init__(self, *args: Any, **keys: Any) -> None:
         super().__init__(*args, **keys)
         self.part = ProfilePart(self)
 
-    def signature(self, state):
+    def signature(self, state: SteadyRoof) -> Hashable:
         return self.part.signature(state)
 
-    def draw_static(self, state):
+    def draw_static(self, state: SteadyRoof) -> None:
         self.part.static(state, (6, 4, self.width - 6, self.height - 4))
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: SteadyRoof) -> None:
         self.part.moving(state)
 
-    def alt(self, state):
+    def alt(self, state: SteadyRoof) -> str:
         return self.part.alt(state)
 
 
-class SectionAndProfile(LivePicture):
+class SectionAndProfile(LivePicture[SteadyRoof]):
     """Section and graph side by side in one figure."""
 
     size = (860, 400)
     projector_size = (1180, 680)
 
-    def __init__(self, *args, **keys):
+    def __init__(self, *args: Any, **keys: Any) -> None:
         super().__init__(*args, **keys)
         self.section, self.graph_part = SectionPart(self), ProfilePart(self)
 
-    def signature(self, state):
+    def signature(self, state: SteadyRoof) -> Hashable:
         return self.section.signature(state), self.graph_part.signature(state)
 
-    def draw_static(self, state):
+    def draw_static(self, state: SteadyRoof) -> None:
         middle = 0.52 * self.width
         self.section.static(state, (6, 6, middle - 10, self.height - 4))
         self.graph_part.static(state, (middle + 6, 4, self.width - 6, self.height - 4))
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: SteadyRoof) -> None:
         self.section.moving(state)
         self.graph_part.moving(state)
 
-    def alt(self, state):
+    def alt(self, state: SteadyRoof) -> str:
         return f"{self.section.alt(state)} {self.graph_part.alt(state)}"

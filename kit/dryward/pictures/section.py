@@ -10,19 +10,21 @@ strokes, coverings as lapped scales, and membranes as one strong line.
 """
 
 import math
+from collections.abc import Hashable
 from dataclasses import dataclass, field
 from itertools import pairwise
+from typing import Any
 
 import numpy as np
 from matplotlib.collections import LineCollection
 from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon, Rectangle
 
-from dryward.building import AirSpace, Assembly
+from dryward.building import AirSpace, Assembly, Layer, Material
 from dryward.physics.drying import Drying
-from dryward.physics.steady import Profile
+from dryward.physics.steady import Profile, WetPlane
 from dryward.pictures import style
-from dryward.pictures.drawing import arrow, sentences, stairs
+from dryward.pictures.drawing import Box, Entry, Floats, Made, Numbers, arrow, sentences, stairs
 from dryward.pictures.live import LivePicture
 from dryward.weather import Air
 
@@ -30,66 +32,40 @@ from dryward.weather import Air
 _LIGHT = 130.0
 
 
-def layer_kind(assembly, layer):
-    """What a layer is drawn as.
-
-    Parameters
-    ----------
-    assembly : Assembly
-    layer : Layer
-        One of its layers.
-
-    Returns
-    -------
-    str
-        membrane, air, vent, fibrous, foam, covering or board.
-    """
-    if layer.is_membrane:
-        return "membrane"
+def layer_kind(assembly: Assembly, layer: Layer) -> str:
+    """What a layer is drawn as: membrane, air, vent, fibrous, foam, covering or board."""
     if isinstance(layer.substance, AirSpace):
         return "vent" if layer.vented else "air"
-    words = f"{layer.substance.id} {layer.substance.category} {layer.name}".lower()
-    if "foam" in layer.substance.category or "fibrous" in layer.substance.category:
-        return "foam" if "foam" in layer.substance.category else "fibrous"
+    if not isinstance(layer.substance, Material):
+        return "membrane"
+    made = layer.substance
+    words = f"{made.id} {made.category} {layer.name}".lower()
+    if "foam" in made.category or "fibrous" in made.category:
+        return "foam" if "foam" in made.category else "fibrous"
     outermost = assembly.layers[-1] is layer and len(assembly.layers) > 1
     if any(word in words for word in ("covering", "metal", "shingle", "tile", "cladding", "siding")) or (
         outermost and any(other.vented for other in assembly.layers)
     ):
         return "covering"
-    if layer.substance.density < _LIGHT:
+    if made.density < _LIGHT:
         # Closed cells let little vapor through: less than a tenth of air.
-        return "foam" if layer.substance.permeability_at(0.5) < 2e-11 else "fibrous"
+        return "foam" if made.permeability_at(0.5) < 2e-11 else "fibrous"
     return "board"
 
 
-def pattern(what, left, right, bottom, top, line):
-    """Pencil strokes of a kind in a box of px.
-
-    Parameters
-    ----------
-    what : str
-        A kind of `layer_kind`.
-    left, right, bottom, top : float
-        The box [px].
-    line : float
-        Height of a line of words [px], the measure of the pattern.
-
-    Returns
-    -------
-    list of array (n, 2)
-        Strokes [px], none outside the box.
-    """
+def pattern(what: str, left: float, right: float, bottom: float, top: float, line: float) -> list[Floats]:
+    """Pencil strokes of a kind of layer in a box of px, none outside it; a line of words is the measure."""
     draw = {"fibrous": _waves, "foam": _pebbles, "board": _grain, "covering": _scales, "air": _drift, "vent": _drift}
     strokes = draw[what](left, right, bottom, top, line) if what in draw else []
     return [s for s in (_clipped(stroke, left, right, bottom, top) for stroke in strokes) if len(s) > 1]
 
 
-def _clipped(stroke, left, right, bottom, top):
+def _clipped(stroke: Floats, left: float, right: float, bottom: float, top: float) -> Floats:
     x, y = stroke[:, 0], stroke[:, 1]
     return stroke[(x >= left) & (x <= right) & (y >= bottom) & (y <= top)]
 
 
-def _waves(left, right, bottom, top, line):
+def _waves(left: float, right: float, bottom: float, top: float, line: float) -> list[Floats]:
     x = np.linspace(left, right, max(8, int((right - left) / 2)))
     strokes = []
     for row, base in enumerate(np.arange(bottom + 0.4 * line, top, 0.95 * line)):
@@ -100,7 +76,7 @@ def _waves(left, right, bottom, top, line):
     return strokes
 
 
-def _grain(left, right, bottom, top, line):
+def _grain(left: float, right: float, bottom: float, top: float, line: float) -> list[Floats]:
     # Short slanted strokes, a few px apart, in one direction.
     rise, wide = 0.55 * line, right - left
     step = np.linspace(0, 1, 24)
@@ -110,7 +86,7 @@ def _grain(left, right, bottom, top, line):
     ]  # fmt: skip
 
 
-def _pebbles(left, right, bottom, top, line):
+def _pebbles(left: float, right: float, bottom: float, top: float, line: float) -> list[Floats]:
     turn = np.linspace(0, 2 * np.pi, 14)
     radius, pitch = 0.17 * line, 0.66 * line
     strokes = []
@@ -120,14 +96,14 @@ def _pebbles(left, right, bottom, top, line):
     return strokes
 
 
-def _scales(left, right, bottom, top, line):
+def _scales(left: float, right: float, bottom: float, top: float, line: float) -> list[Floats]:
     wide, strokes = right - left, []
     for base in np.arange(bottom, top, 1.1 * line):
         strokes.append(np.array([(left, base), (right, base + 0.9 * line), (left + 0.15 * wide, base + 1.02 * line)]))
     return strokes
 
 
-def _drift(left, right, bottom, top, line):
+def _drift(left: float, right: float, bottom: float, top: float, line: float) -> list[Floats]:
     # A few strokes along the space: air that stands or wanders.
     step = np.linspace(0, 1, 30)
     strokes = []
@@ -138,17 +114,8 @@ def _drift(left, right, bottom, top, line):
     return strokes
 
 
-def draw_layer(picture, what, left, right, bottom, top):
-    """Draw one layer into a picture, box in px, membranes as a line at `left`.
-
-    Parameters
-    ----------
-    picture : LivePicture
-    what : str
-        A kind of `layer_kind`.
-    left, right, bottom, top : float
-        The box [px].
-    """
+def draw_layer(picture: LivePicture[Any], what: str, left: float, right: float, bottom: float, top: float) -> None:
+    """Draw one layer into a picture, box in px, membranes as a line at `left`."""
     # Below all axes, so that a graph may stand on layers.
     figure, thick = picture.figure, picture.type.thick
     if what == "membrane":
@@ -176,35 +143,24 @@ FULL_ARROW = 20e-3 / 86400
 
 @dataclass(frozen=True)
 class SteadyRoof:
-    """An assembly in a winter or a summer that stands still, as section and graph draw it.
-
-    Attributes
-    ----------
-    assembly : Assembly
-    profile : Profile
-        Of `physics.steady`, in the present airs.
-    indoor, outdoor : Air
-    drying : Drying or None
-        Of `physics.drying`; no arrows without it.
-    drying_depth : float or None
-        Where the arrows start [m]; the wettest plane when None.
-    against : {"depth", "resistance"}
-        The axis of the graph.
-    verdict : str
-        The state that the page gives what is drawn; empty where it gives none.
-    """
+    """An assembly in a winter or a summer that stands still, as section and graph draw it."""
 
     assembly: Assembly
+    #: In the present airs.
     profile: Profile
     indoor: Air
     outdoor: Air
+    #: No arrows without it.
     drying: Drying | None = None
+    #: Where the arrows start [m]; the wettest plane when None.
     drying_depth: float | None = None
+    #: The axis of the graph: "depth" or "resistance".
     against: str = "depth"
+    #: The state that the page gives what is drawn; empty where it gives none.
     verdict: str = field(default="", kw_only=True)
 
 
-def wettest_depth(state):
+def wettest_depth(state: SteadyRoof) -> float:
     """Depth of the first wet plane, or of the highest humidity [m]."""
     planes = state.profile.wet_planes
     if planes:
@@ -212,19 +168,19 @@ def wettest_depth(state):
     return float(state.profile.depth[state.profile.wettest])
 
 
-def dried_depth(state):
+def dried_depth(state: SteadyRoof) -> float:
     """Where the drying arrows start [m]."""
     return wettest_depth(state) if state.drying_depth is None else state.drying_depth
 
 
-def between(plane):
+def between(plane: WetPlane) -> str:
     """Where a wet plane is, in words."""
     if plane.inner_layer == plane.outer_layer:
         return f"inside the {plane.inner_layer}"
     return f"between {plane.inner_layer} and {plane.outer_layer}"
 
 
-def spans(assembly):
+def spans(assembly: Assembly) -> list[tuple[float, float]]:
     """Where each layer starts and ends [m], membranes with no thickness."""
     edges = np.concatenate([[0.0], np.cumsum([0.0 if y.is_membrane else y.thickness or 0.0 for y in assembly.layers])])
     return list(pairwise(edges))
@@ -234,53 +190,53 @@ class SectionPart:
     """The section in a box of a picture, so that it can stand beside a graph."""
 
     #: More entries of the key, by a picture that draws more into the section.
-    extra = ()
+    extra: tuple[Entry, ...] = ()
 
-    def __init__(self, picture):
+    def __init__(self, picture: LivePicture[Any]) -> None:
         self.picture = picture
 
     # --- what stands -------------------------------------------------------
 
-    def static(self, state, box):
+    def static(self, state: SteadyRoof, box: Box) -> None:
         """Layers, names, scale, key; and the artists that move."""
         p = self.picture
         left, bottom, right, top = box
         entries = self._key(state)
         floor = bottom + p.key_height(entries, left + 4, right) + 1.25 * p.line
         p.key(entries, left + 4, floor - 1.25 * p.line, right)
-        self._scale(state, left, right)
-        levels, rows = self._levels(state)
+        self._scale(state.assembly, left, right)
+        levels, rows = self._levels(state.assembly)
         self.floor, self.roof = floor, top - rows * 1.1 * p.line - 0.25 * p.line
-        self._layers(state)
-        self._names(state, levels)
+        self._layers(state.assembly)
+        self._names(state.assembly, levels)
         self._axis(state)
         self._make(state)
 
-    def _key(self, state):
+    def _key(self, state: SteadyRoof) -> list[Entry]:
         entries = [("temperature", None), ("dew point", "dew-point depth"), ("wet", None)]
         if state.drying is not None:
             entries.append(("drying", "drying: wide is fast" if not self.picture.projector else None))
         return [*entries, *self.extra]
 
-    def _scale(self, state, left, right):
+    def _scale(self, assembly: Assembly, left: float, right: float) -> None:
         p = self.picture
         self.left, self.right = left + p.extent("−00") + 12, right - 4
         room = max(0.12 * (self.right - self.left), p.extent("room", small=True) + 10)
         yard = max(0.12 * (self.right - self.left), p.extent("outside", small=True) + 10)
         self.inside, self.outside = self.left + room, self.right - yard
-        self.per_meter = (self.outside - self.inside) / max(state.assembly.thickness, 1e-3)
+        self.per_meter = (self.outside - self.inside) / max(assembly.thickness, 1e-3)
 
-    def x(self, depth):
+    def x(self, depth: Numbers) -> Any:
         """Where a depth [m] stands [px]."""
         return self.inside + np.asarray(depth) * self.per_meter
 
-    def y(self, temperature):
+    def y(self, temperature: Numbers) -> Any:
         """Where a temperature [degC] stands [px]."""
         low, high = self.limits
         return self.floor + (np.asarray(temperature) - low) / (high - low) * (self.roof - self.floor)
 
-    def _layers(self, state):
-        p, assembly = self.picture, state.assembly
+    def _layers(self, assembly: Assembly) -> None:
+        p = self.picture
         for layer, (start, end) in zip(assembly.layers, spans(assembly), strict=True):
             # A sheet of metal to scale would vanish: never thinner than its edges.
             a, b = float(self.x(start)), float(self.x(end))
@@ -288,27 +244,27 @@ class SectionPart:
                 b = max(b, a + 2.5)
             draw_layer(p, layer_kind(assembly, layer), a, b, self.floor, self.roof)
 
-    def _levels(self, state):
+    def _levels(self, assembly: Assembly) -> tuple[dict[int, int], int]:
         """Row of each name over the drawing, and how many rows there are.
 
         Row 0 holds what is named right over itself: the airs and the wide
         layers.
         """
         p, thin = self.picture, []
-        for index, (layer, (start, end)) in enumerate(zip(state.assembly.layers, spans(state.assembly), strict=True)):
+        for index, (layer, (start, end)) in enumerate(zip(assembly.layers, spans(assembly), strict=True)):
             wide = p.extent(layer.name, small=True)
             if (end - start) * self.per_meter < wide + 6:
                 thin.append((index, float(self.x((start + end) / 2)), wide))
         levels, self._near, rows = stairs(thin, (self.inside + self.outside) / 2)
         return levels, rows
 
-    def _names(self, state, levels):
+    def _names(self, assembly: Assembly, levels: dict[int, int]) -> None:
         p, pitch = self.picture, 1.1 * self.picture.line
         base = self.roof + 0.32 * p.line
-        quiet = {"small": True, "ha": "center", "color": p.quiet}
+        quiet: dict[str, Any] = {"small": True, "ha": "center", "color": p.quiet}
         p.words((self.left + self.inside) / 2, base, "room", **quiet)
         p.words((self.outside + self.right) / 2, base, "outside", **quiet)
-        for index, (layer, span) in enumerate(zip(state.assembly.layers, spans(state.assembly), strict=True)):
+        for index, (layer, span) in enumerate(zip(assembly.layers, spans(assembly), strict=True)):
             x = float(self.x(sum(span) / 2))
             if index not in levels:
                 if (span[1] - span[0]) * self.per_meter >= p.extent(layer.name, small=True) + 6:
@@ -323,14 +279,14 @@ class SectionPart:
             leader.set_transform(p.px)
             p.figure.add_artist(leader)
 
-    def signature(self, state):
+    def signature(self, state: SteadyRoof) -> Hashable:
         """Names and thicknesses, and the range of the temperature axis."""
         layers = tuple(
             (layer.name, layer.thickness, layer_kind(state.assembly, layer)) for layer in state.assembly.layers
         )
         return layers, self.temperature_limits(state), state.drying is None
 
-    def temperature_limits(self, state):
+    def temperature_limits(self, state: SteadyRoof) -> tuple[float, float]:
         """Rounded outward to 40 degF or 20 degC and at least two of them, so that the axis seldom jumps [degC]."""
         airs = (state.indoor.temperature, state.outdoor.temperature)
         step, zero = (40 / 1.8, -160 / 9) if self.picture.unit_system == "us" else (20.0, 0.0)
@@ -338,7 +294,7 @@ class SectionPart:
         low = min(math.floor((min(airs) - zero - 1.0) / step), high - 2)
         return low * step + zero, high * step + zero
 
-    def _axis(self, state):
+    def _axis(self, state: SteadyRoof) -> None:
         p = self.picture
         self.limits = self.temperature_limits(state)
         low, high = (p.shown(t, "temperature") for t in self.limits)
@@ -359,21 +315,21 @@ class SectionPart:
 
     # --- what moves ----------------------------------------------------------
 
-    def _line(self, quantity, **keys):
+    def _line(self, quantity: str, **keys: Any) -> Line2D:
         line = Line2D([], [], **self.picture.stroke(quantity, **keys))
         return self._moving(line)
 
-    def _moving(self, artist):
+    def _moving(self, artist: Made) -> Made:
         artist.set_transform(self.picture.px)
         self.picture.figure.add_artist(artist)
         return self.picture.moving(artist)
 
-    def _shape(self, quantity, **keys):
+    def _shape(self, quantity: str, **keys: Any) -> Polygon:
         color = self.picture.color(quantity)
         shape = Polygon(np.zeros((3, 2)), closed=True, facecolor=color, edgecolor=self.picture.background, **keys)
         return self._moving(shape)
 
-    def _make(self, state):
+    def _make(self, state: SteadyRoof) -> None:
         self.arrows = [self._shape("drying"), self._shape("drying")] if state.drying is not None else []
         self.isotherm = self._line("dew point")
         self.temperature = self._line("temperature")
@@ -381,7 +337,7 @@ class SectionPart:
         size = self.picture.type.words * 0.62
         self.drops = self._line("wet", linestyle="none", marker=wet.marker, markersize=size, markeredgecolor="white")
 
-    def moving(self, state):
+    def moving(self, state: SteadyRoof) -> None:
         """Put the state into what moves."""
         profile, p = state.profile, self.picture
         # The first and the last node are the two airs: they stand off the faces by a film.
@@ -401,14 +357,13 @@ class SectionPart:
             heights = np.arange(self.floor + 0.9 * p.line, self.roof - 0.3 * p.line, 0.72 * p.line)
             spots = np.repeat([float(self.x(plane.depth)) for plane in planes], len(heights))
             self.drops.set_data(spots, np.tile(heights, len(planes)))
-        if self.arrows:
-            self._drying(state)
+        if state.drying is not None:
+            self._drying(state.drying, dried_depth(state))
 
-    def _drying(self, state):
-        depth = dried_depth(state)
+    def _drying(self, drying: Drying, depth: float) -> None:
         spot, high = float(self.x(depth)), self.roof - self.floor
         tallest = 0.3 * high
-        rates = (state.drying.inward, state.drying.outward)
+        rates = (drying.inward, drying.outward)
         for shape, rate, way in zip(self.arrows, rates, (-1, 1), strict=True):
             width = tallest * min(abs(rate) / FULL_ARROW, 1.0)
             shape.set_visible(width > 0.8)
@@ -417,7 +372,7 @@ class SectionPart:
             start, end = (spot, reach) if rate > 0 else (reach, spot)
             shape.set_xy(arrow(start, self.floor + 0.3 * high, end, max(width, 2.5), max(1.5 * width, 9)))
 
-    def alt(self, state):
+    def alt(self, state: SteadyRoof) -> str:
         """The section in words."""
         p, profile = self.picture, state.profile
         names = "; ".join(layer.name for layer in state.assembly.layers)
@@ -445,7 +400,7 @@ class SectionPart:
             words.append(f"A wet layer at {depth} would {self._ways(state.drying)}.")
         return sentences(*words)
 
-    def _ways(self, drying):
+    def _ways(self, drying: Drying) -> str:
         """What a wet layer does on each side; a negative rate comes in from there."""
         inward, outward = (self.picture.show(abs(rate), "vapor flux") for rate in (drying.inward, drying.outward))
         if drying.inward >= 0 and drying.outward >= 0:
@@ -457,24 +412,24 @@ class SectionPart:
         return f"take in {inward} from the room and {outward} from outdoors"
 
 
-class Section(LivePicture):
+class Section(LivePicture[SteadyRoof]):
     """The section alone."""
 
     size = (620, 400)
     projector_size = (1100, 640)
 
-    def __init__(self, *args, **keys):
+    def __init__(self, *args: Any, **keys: Any) -> None:
         super().__init__(*args, **keys)
         self.part = SectionPart(self)
 
-    def signature(self, state):
+    def signature(self, state: SteadyRoof) -> Hashable:
         return self.part.signature(state)
 
-    def draw_static(self, state):
+    def draw_static(self, state: SteadyRoof) -> None:
         self.part.static(state, (6, 6, self.width - 6, self.height - 4))
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: SteadyRoof) -> None:
         self.part.moving(state)
 
-    def alt(self, state):
+    def alt(self, state: SteadyRoof) -> str:
         return self.part.alt(state)

@@ -25,35 +25,23 @@ FAMILY = ("DejaVu Sans",)
 
 @dataclass(frozen=True)
 class Look:
-    """How one quantity is drawn.
+    """How one quantity is drawn."""
 
-    Attributes
-    ----------
-    label : str
-        The words in a key.
-    color : str
-        On the screen.
-    line : str or tuple
-        A matplotlib line style.
-    width : float
-        Line width [pt] at normal size.
-    hatch : str
-        For filled shapes.
-    marker : str
-        For single points.
-    gray : str
-        On black-and-white paper.
-    shape : str
-        What the key shows: line, patch, mark, arrow or edge (an upright line).
-    """
-
+    #: The words in a key.
     label: str
+    #: On the screen.
     color: str
-    line: object = "-"
+    #: A matplotlib line style.
+    line: str | tuple[int, tuple[float, ...]] = "-"
+    #: Of a line [pt], at normal size.
     width: float = 2.2
+    #: For filled shapes.
     hatch: str = ""
+    #: For single points.
     marker: str = ""
+    #: On black-and-white paper.
     gray: str = "#000000"
+    #: What the key shows: line, patch, mark, arrow or edge (an upright line).
     shape: str = "line"
 
 
@@ -79,17 +67,8 @@ LOOKS = {
 }
 
 
-def look(quantity):
+def look(quantity: str) -> Look:
     """The look of a quantity.
-
-    Parameters
-    ----------
-    quantity : str
-        A key of `LOOKS`.
-
-    Returns
-    -------
-    Look
 
     Examples
     --------

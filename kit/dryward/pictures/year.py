@@ -1,13 +1,19 @@
 """A year of water: wood moisture day by day, twelve months of wetting and drying, and two roofs side by side."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
+from typing import Any
 
 import numpy as np
+from matplotlib.axes import Axes
+from matplotlib.lines import Line2D
 from matplotlib.patches import Rectangle
 from matplotlib.ticker import FuncFormatter
+from numpy.typing import NDArray
 
+from dryward.physics.monthly import Months
 from dryward.pictures import style
-from dryward.pictures.drawing import MONTHS, apart, ceiling, letters_every, sentences, thinned
+from dryward.pictures.drawing import MONTHS, Box, Entry, Floats, apart, ceiling, letters_every, sentences, thinned
 from dryward.pictures.live import LivePicture
 from dryward.verdict.words import month_of
 from dryward.weather import DAYS
@@ -18,51 +24,38 @@ _YEAR, HOURS = 365.25, 8760
 _TOPS = (24, 32, 40, 60, 100, 200)
 _MOST = (20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000, 50_000, 100_000)
 #: Lines of the planes: the first is the one that counts.
-DASHES = ("-", (0, (5, 1.8)), (0, (1.2, 1.3)))
+DASHES: tuple[str | tuple[int, tuple[float, ...]], ...] = ("-", (0, (5, 1.8)), (0, (1.2, 1.3)))
 
 
 @dataclass(frozen=True)
 class MoistureYear:
-    """Wood moisture over time, and twelve months a year of water in and out.
+    """Wood moisture over time, and twelve months a year of water in and out."""
 
-    Attributes
-    ----------
-    days : array
-        Since the start [days], rising.
-    planes : ((name, moisture [mass %]), ...)
-        One to three; the first is the one that counts.
-    bands : ((moisture [mass %], words), ...)
-        Lines to judge by, rising.
-    brought, carried : array
-        Water in and out in each month from the start, both positive [kg/m2].
-    first_month : int
-        Month of the start, 0 to 11.
-    day : float or None
-        Where the cursor stands; the whole time when None.
-    temperature : array or None
-        Of the plane that counts [degC].
-    years : tuple of str
-        What the years are called, the last one the one that counts; empty for counting them.
-    verdict : str
-        The state that the page gives what is drawn; empty where it gives none.
-    """
-
-    days: object
-    planes: tuple
-    bands: tuple = ()
-    brought: object = ()
-    carried: object = ()
+    #: Since the start [days], rising.
+    days: Floats
+    #: Name and moisture [mass %] of one to three; the first is the one that counts.
+    planes: tuple[tuple[str, Floats], ...]
+    #: Moisture [mass %] and words of the lines to judge by, rising.
+    bands: tuple[tuple[float, str], ...] = ()
+    #: Water in and out in each month from the start, both positive [kg/m2].
+    brought: Sequence[float] | Floats = ()
+    carried: Sequence[float] | Floats = ()
+    #: Of the start, 0 to 11.
     first_month: int = 0
+    #: Where the cursor stands; the whole time when None.
     day: float | None = None
-    temperature: object = None
-    years: tuple = ()
+    #: Of the plane that counts [degC].
+    temperature: Floats | None = None
+    #: What the years are called, the last one the one that counts; empty for counting them.
+    years: tuple[str, ...] = ()
+    #: The state that the page gives what is drawn; empty where it gives none.
     verdict: str = field(default="", kw_only=True)
 
 
 class MoistureGraph:
     """Moisture lines, bands and a cursor on the axes of a picture."""
 
-    def __init__(self, picture, ax, state, top):
+    def __init__(self, picture: LivePicture[Any], ax: Axes, state: MoistureYear, top: float) -> None:
         self.picture, self.ax = picture, ax
         p, far = picture, float(np.asarray(state.days)[-1])
         ax.set_xlim(0, far)
@@ -90,7 +83,7 @@ class MoistureGraph:
         self.over = p.moving(ax.text(0, top - 0.5 * p.line / scale, "", color=style.INK, va="center_baseline",
                                      fontproperties=p.font(small=True)))  # fmt: skip
 
-    def moving(self, state):
+    def moving(self, state: MoistureYear) -> None:
         """Put the state into the lines."""
         days = np.asarray(state.days, dtype=float)
         columns = max(int(self.picture.width * self.ax.get_position().width), 50)
@@ -109,7 +102,7 @@ class MoistureGraph:
         self.cursor.set_data([day, day], self.ax.get_ylim())
         self.dots.set_data([day] * len(now), now)
 
-    def _leaving(self, days, planes):
+    def _leaving(self, days: Floats, planes: Sequence[tuple[str, Floats]]) -> None:
         """Words where a line leaves the chart at the top."""
         (_, far), top = self.ax.get_xlim(), self.ax.get_ylim()[1]
         out = [int(np.argmax(np.asarray(m) > top)) for _, m in planes if np.max(m) > top]
@@ -121,42 +114,31 @@ class MoistureGraph:
             self.over.set(x=day, ha="left" if early else "right", text=words)
 
 
-def told_apart(bands, least):
+def told_apart(bands: Sequence[tuple[float, str]], least: float) -> list[tuple[float, str]]:
     """The lines to judge by, the lowest of those that would merge into one.
-
-    Parameters
-    ----------
-    bands : sequence of (limit, words)
-        Rising.
-    least : float
-        Smallest step that is seen as two lines.
-
-    Returns
-    -------
-    list
 
     Examples
     --------
     >>> told_apart(((20, "caution"), (28, "decay")), 10)
     [(20, 'caution')]
     """
-    kept = []
+    kept: list[tuple[float, str]] = []
     for band in bands:
         if not kept or band[0] - kept[-1][0] >= least:
             kept.append(band)
     return kept
 
 
-def _told(limit, words):
+def _told(limit: float, words: str) -> str:
     return f"{limit:g} % {words}".strip()
 
 
-def band_room(picture, bands):
+def band_room(picture: LivePicture[Any], bands: Sequence[tuple[float, str]]) -> float:
     """Room right of a graph for the words of its bands [px]."""
     return 8 + max([0.0, *(picture.extent(_told(*band), small=True) for band in bands)])
 
 
-def month_ticks(picture, ax, far, state):
+def month_ticks(picture: LivePicture[Any], ax: Axes, far: float, state: MoistureYear) -> None:
     """Letters of months under a time axis in days; years where months are too many."""
     starts = np.arange(0, far - 1, _YEAR / 12)
     if len(starts) <= 14:
@@ -173,19 +155,19 @@ def month_ticks(picture, ax, far, state):
         ax.axvline(start, color=picture.pencil, linewidth=0.9 * picture.type.thick, zorder=0.5)
 
 
-def top_of(state):
+def top_of(state: MoistureYear) -> float:
     """Top of the moisture axis [%]."""
     highest = max(float(np.max(m)) for _, m in state.planes)
     return ceiling(max(highest, *(1.12 * limit for limit, _ in state.bands), 20), _TOPS)
 
 
-class YearGraph(LivePicture):
+class YearGraph(LivePicture[MoistureYear]):
     """Moisture of the planes over the months, over bars of water in and out."""
 
     size = (860, 420)
     projector_size = (1180, 740)
 
-    def signature(self, state):
+    def signature(self, state: MoistureYear) -> tuple[Any, ...]:
         bars = ceiling(
             self.shown(max([0.0, *map(float, state.brought), *map(float, state.carried)]), "area density"), _MOST
         )
@@ -196,7 +178,7 @@ class YearGraph(LivePicture):
             self._limits(state),
         )  # fmt: skip
 
-    def draw_static(self, state):
+    def draw_static(self, state: MoistureYear) -> None:
         top, bars = self.signature(state)[:2]
         warm = state.temperature is not None
         (box,) = self.columns(1)
@@ -213,11 +195,11 @@ class YearGraph(LivePicture):
         ax = self.graph((left, upper, right, foot - 2), "", "wood moisture, mass %", "y")
         self.lines = MoistureGraph(self, ax, state, top)
         self.warm = self._warmth((left, middle, right, upper), state) if warm else None
-        self.bars = []
+        self.bars: list[list[Rectangle]] = []
         if len(state.brought):
             self._water((left, bottom, right, middle - 0.2 * self.line), state, bars)
 
-    def _limits(self, state):
+    def _limits(self, state: MoistureYear) -> tuple[float, float] | None:
         """Of the temperature strip, rounded outward to 20 degF or 10 degC [degC]."""
         if state.temperature is None:
             return None
@@ -225,15 +207,15 @@ class YearGraph(LivePicture):
         low, high = float(np.min(state.temperature)), float(np.max(state.temperature))
         return float(np.floor((low - zero) / step) * step + zero), float(np.ceil((high - zero) / step) * step + zero)
 
-    def _warmth(self, box, state):
+    def _warmth(self, box: Box, state: MoistureYear) -> Line2D:
         ax = self.graph(box, "", f"temperature, {self.symbol('temperature')}", "y")
         far = float(np.asarray(state.days)[-1])
         ax.set_xlim(0, far)
         month_ticks(self, ax, far, state)
-        ax.set_ylim(*(self.shown(t, "temperature") for t in self._limits(state)))
+        ax.set_ylim(*(self.shown(t, "temperature") for t in self._limits(state) or ()))
         return self.moving(ax.plot([], [], **self.stroke("temperature", linewidth=1.2 * self.type.thick))[0])
 
-    def _water(self, box, state, most):
+    def _water(self, box: Box, state: MoistureYear, most: float) -> None:
         entries = [("vapor pressure", "water in", "arrow"), ("drying", "water out", "arrow")]
         left, bottom, right, top = box
         unit = self.symbol("area density")
@@ -252,12 +234,12 @@ class YearGraph(LivePicture):
             for quantity in ("vapor pressure", "drying"):
                 bar = Rectangle((place * month + 0.12 * month, 0), 0.76 * month, 0, facecolor=self.color(quantity),
                                 linewidth=0)  # fmt: skip
-                pair.append(self.moving(ax.add_patch(bar)))
+                pair.append(self.patch(ax, bar))
             self.bars.append(pair)
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: MoistureYear) -> None:
         self.lines.moving(state)
-        if self.warm is not None:
+        if self.warm is not None and state.temperature is not None:
             x, y = thinned(state.days, state.temperature, int(0.8 * self.width))
             self.warm.set_data(x, self.shown(y, "temperature"))
         seen = np.inf if state.day is None else state.day
@@ -266,7 +248,7 @@ class YearGraph(LivePicture):
                 bar.set_height(way * self.shown(float(value), "area density"))
                 bar.set_alpha(None if (place + 0.5) * _YEAR / 12 <= seen else 0.3)
 
-    def alt(self, state):
+    def alt(self, state: MoistureYear) -> str:
         days = np.asarray(state.days, dtype=float)
         planes = [(name or "the wood", np.asarray(moisture, dtype=float)) for name, moisture in state.planes]
         name, moisture = planes[0]
@@ -289,7 +271,7 @@ class YearGraph(LivePicture):
             here,
         )
 
-    def _over(self, state, days, moisture, counts):
+    def _over(self, state: MoistureYear, days: Floats, moisture: Floats, counts: NDArray[np.bool_]) -> str:
         """Which lines are crossed, and for how long; of years with names the page says that."""
         over = [
             f"{words or 'the limit'}, {limit:g} %"
@@ -303,18 +285,18 @@ class YearGraph(LivePicture):
         return f"It stays below every line{when.lstrip(',')}." if state.bands else ""
 
 
-def _peak(state, days, moisture, counts):
+def _peak(state: MoistureYear, days: Floats, moisture: Floats, counts: NDArray[np.bool_]) -> str:
     """The highest moisture of what counts, and its month."""
     at = int(np.argmax(np.where(counts, moisture, -np.inf)))
     hour = days[at] * 24 - 1 + 24 * DAYS[: state.first_month].sum()
     return f"{moisture[at]:.1f} % in {month_of(max(hour, 0) % HOURS)}"
 
 
-def _said(days):
+def _said(days: float) -> str:
     return "less than a day" if days < 0.5 else "1 day" if days < 1.5 else f"{days:.0f} days"
 
 
-def _days_over(days, moisture, limit):
+def _days_over(days: Floats, moisture: Floats, limit: float) -> float:
     return float(np.trapezoid((moisture > limit).astype(float), days))
 
 
@@ -324,44 +306,23 @@ _ENDS = (50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000, 50_000, 150_000)
 
 @dataclass(frozen=True)
 class MonthlyWater:
-    """A year of one plane, or of the whole assembly.
+    """A year of one plane, or of the whole assembly."""
 
-    Attributes
-    ----------
-    order : tuple of 12
-        Months as they are drawn, 0 to 11.
-    condensed, evaporated : tuple of 12
-        In each of them, both positive [kg/m2].
-    held : tuple of 12
-        At the end of each [kg/m2].
-    limit : float or None
-        What the layer can hold without harm [kg/m2].
-    verdict : str
-        The state that the page gives what is drawn; empty where it gives none.
-    """
-
-    order: tuple
-    condensed: tuple
-    evaporated: tuple
-    held: tuple
+    #: Months as they are drawn, 0 to 11.
+    order: tuple[int, ...]
+    #: In each of them, both positive [kg/m2].
+    condensed: tuple[float, ...]
+    evaporated: tuple[float, ...]
+    #: At the end of each [kg/m2].
+    held: tuple[float, ...]
+    #: What the layer can hold without harm [kg/m2].
     limit: float | None = None
+    #: The state that the page gives what is drawn; empty where it gives none.
     verdict: str = field(default="", kw_only=True)
 
 
-def from_balance(months, limit=None):
-    """The state of all planes together, of a year that `physics` has worked out.
-
-    Parameters
-    ----------
-    months : Months
-        Of `physics.monthly`.
-    limit : float, optional
-        [kg/m2].
-
-    Returns
-    -------
-    MonthlyWater
-    """
+def from_balance(months: Months, limit: float | None = None) -> MonthlyWater:
+    """The state of all planes together, of a year that `physics` has worked out."""
     condensed, evaporated, held = (
         tuple(np.asarray(each).reshape(12, -1).sum(axis=1).tolist())
         for each in (months.condensed, months.evaporated, months.held)
@@ -369,21 +330,21 @@ def from_balance(months, limit=None):
     return MonthlyWater(tuple(m - 1 for m in months.month), condensed, evaporated, held, limit)
 
 
-class MonthBars(LivePicture):
+class MonthBars(LivePicture[MonthlyWater]):
     """Bars up for wetting, bars down for drying, and the carry-over line."""
 
     size = (760, 400)
     projector_size = (1180, 620)
 
-    def signature(self, state):
+    def signature(self, state: MonthlyWater) -> tuple[Any, ...]:
         up = self.shown(max(*state.condensed, *state.held), "area density")
         down = self.shown(max(state.evaporated), "area density")
         return ceiling(up, _ENDS), ceiling(max(down, 0.2 * up), _ENDS), tuple(state.order)
 
-    def draw_static(self, state):
+    def draw_static(self, state: MonthlyWater) -> None:
         up, down, order = self.signature(state)
         (box,) = self.columns(1)
-        entries = [
+        entries: list[Entry] = [
             ("vapor pressure", "wetting", "arrow"),
             ("drying", "drying", "arrow"),
             ("wet", "held, carried over", "o"),
@@ -403,8 +364,8 @@ class MonthBars(LivePicture):
         looks = (("vapor pressure", ""), ("drying", "///"))
         self.bars = [
             [
-                self.moving(ax.add_patch(Rectangle((m - 0.36, 0), 0.72, 0, facecolor=self.color(q), hatch=h,
-                                                   edgecolor=self.background, linewidth=0)))
+                self.patch(ax, Rectangle((m - 0.36, 0), 0.72, 0, facecolor=self.color(q), hatch=h,
+                                         edgecolor=self.background, linewidth=0))
                 for m in range(12)
             ]
             for q, h in looks
@@ -414,7 +375,7 @@ class MonthBars(LivePicture):
         held = self.stroke("wet", marker="o", markersize=size, markeredgecolor=self.background)
         self.held = self.moving(ax.plot([], [], **held)[0])
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: MonthlyWater) -> None:
         for bars, values, way in zip(self.bars, (state.condensed, state.evaporated), (1, -1), strict=True):
             for bar, value in zip(bars, values, strict=True):
                 bar.set_height(way * self.shown(value, "area density"))
@@ -425,7 +386,7 @@ class MonthBars(LivePicture):
         if state.limit is not None:
             self.limit.set_data([-0.7, 11.7], [self.shown(state.limit, "area density")] * 2)
 
-    def alt(self, state):
+    def alt(self, state: MonthlyWater) -> str:
         names = ("January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
                  "November", "December")  # fmt: skip
         peak = int(np.argmax(state.held))
@@ -448,26 +409,20 @@ class MonthBars(LivePicture):
 
 @dataclass(frozen=True)
 class TwoYears:
-    """Two years of moisture with their names.
+    """Two years of moisture with their names."""
 
-    Attributes
-    ----------
-    names : (str, str)
-    years : (MoistureYear, MoistureYear)
-        Over the same time, with as many planes and the same bands.
-    """
-
-    names: tuple
-    years: tuple
+    names: tuple[str, str]
+    #: Over the same time, with as many planes and the same bands.
+    years: tuple[MoistureYear, MoistureYear]
 
 
-class TwoYearGraphs(LivePicture):
+class TwoYearGraphs(LivePicture[TwoYears]):
     """The same graph twice, so that heights can be compared across."""
 
     size = (860, 360)
     projector_size = (1180, 600)
 
-    def signature(self, state):
+    def signature(self, state: TwoYears) -> tuple[Any, ...]:
         one, other = state.years
         ends = tuple(float(np.asarray(y.days)[-1]) for y in state.years)
         return (
@@ -480,7 +435,7 @@ class TwoYearGraphs(LivePicture):
             len(other.planes),
         )
 
-    def draw_static(self, state):
+    def draw_static(self, state: TwoYears) -> None:
         top = self.signature(state)[0]
         self.graphs = []
         for box, name, year in zip(self.columns(1, 1, gap=1.6), state.names, state.years, strict=True):
@@ -489,11 +444,11 @@ class TwoYearGraphs(LivePicture):
             ax = self.graph(box, "", "wood moisture, mass %", "y")
             self.graphs.append(MoistureGraph(self, ax, year, top))
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: TwoYears) -> None:
         for graph, year in zip(self.graphs, state.years, strict=True):
             graph.moving(year)
 
-    def alt(self, state):
+    def alt(self, state: TwoYears) -> str:
         parts = []
         for name, year in zip(state.names, state.years, strict=True):
             moisture = np.asarray(year.planes[0][1], dtype=float)

@@ -4,16 +4,21 @@ The files in ``lessons/guide`` that can be made are exactly what these
 functions give; ``dryward lessons --write`` makes them anew.
 """
 
+from __future__ import annotations
+
+from collections.abc import Iterable
+
 from dryward.checks import UnknownName
 from dryward.teaching import beliefs, lessons, words
-from dryward.teaching.pathways import pathways
+from dryward.teaching.lessons import Lesson
+from dryward.teaching.pathways import Pathway, pathways
 
 
-def _list(items):
+def _list(items: Iterable[str]) -> list[str]:
     return [f"- {each}" for each in items] + [""]
 
 
-def _said(lesson, unit_system):
+def _said(lesson: Lesson, unit_system: str) -> list[str]:
     if len(lesson.beliefs) == len(beliefs.beliefs()):
         return ["- All twenty-six beliefs can come back here. Name the one you hear, and ask for a number.", ""]
     found = []
@@ -23,29 +28,8 @@ def _said(lesson, unit_system):
     return [*found, ""]
 
 
-def sheet(id, unit_system="us"):
-    """The instructor's sheet of one lesson, as Markdown.
-
-    Parameters
-    ----------
-    id : str
-        Of the lesson.
-    unit_system : {"us", "si"}
-
-    Returns
-    -------
-    str
-
-    Raises
-    ------
-    UnknownName
-        For a lesson that has no sheet, or an unknown unit system.
-
-    Examples
-    --------
-    >>> sheet("july").splitlines()[0]
-    '# 09 July'
-    """
+def sheet(id: str, unit_system: str = "us") -> str:
+    """The instructor's sheet of one lesson, as Markdown."""
     lesson = lessons.lesson(id, unit_system)
     note = lesson.notes
     if note is None:
@@ -70,27 +54,17 @@ def sheet(id, unit_system="us"):
     return "\n".join(lines)
 
 
-def _time(minutes):
+def _time(minutes: int) -> str:
     hours, rest = divmod(minutes, 60)
     return f"{hours} h {rest} min" if rest else f"{hours} hours"
 
 
-def _homework(way):
+def _homework(way: Pathway) -> str:
     return f" in class and {_time(way.homework * len(way.sessions))} at home" if way.homework else ""
 
 
-def pathways_page():
-    """The three pathways with their minutes, as Markdown.
-
-    Returns
-    -------
-    str
-
-    Examples
-    --------
-    >>> pathways_page().splitlines()[0]
-    '# Pathways'
-    """
+def pathways_page() -> str:
+    """The three pathways with their minutes, as Markdown."""
     titles = {each.id: f"{each.number:02d} {each.title}" for each in lessons.lessons()}
     lines = ["# Pathways", "", "Three ways through the lessons. Any lesson also opens alone.", ""]
     for way in pathways():

@@ -4,8 +4,11 @@
 perms in a row, the classes of sheets, what a vent can carry, boards.
 """
 
+from __future__ import annotations
+
 from dataclasses import replace
 from functools import cache
+from typing import TYPE_CHECKING, Any
 
 from dryward import air
 from dryward.building.library import material
@@ -16,23 +19,26 @@ from dryward.teaching.vault import FILM, OUTERS, damp_all_the_same, face, film, 
 from dryward.units import DAY, HOUR, from_si, to_si
 from dryward.weather import loggers
 
+if TYPE_CHECKING:  # which draws the kinds
+    from dryward.teaching.questions import Draw, Question
+
 # --- what several lessons ask with -------------------------------------------------------
 
 #: Upper limits of the classes, dry cup [perm].
 CLASSES = (("class I", 0.1), ("class II", 1.0), ("class III", 10.0))
 
 
-def sheet_class(perms):
+def sheet_class(perms: float) -> str:
     """Class of a sheet by its dry-cup perms; "no retarder" above the third."""
     return next((name for name, limit in CLASSES if perms <= limit), "no retarder")
 
 
-def in_a_row(*perms):
+def in_a_row(*perms: float) -> float:
     """Perms of layers in a row."""
     return 1 / sum(1 / each for each in perms)
 
 
-def row_sum(draw, *perms):
+def row_sum(draw: Draw, *perms: float) -> str:
     """The sum behind layers in a row, in words."""
     found = in_a_row(*perms)
     if draw.unit_system == "si":
@@ -40,17 +46,17 @@ def row_sum(draw, *perms):
     return f"{' + '.join(f'1/{each:g}' for each in perms)} = {1 / found:.3g}, and 1 over that is {found:.2f} perm."
 
 
-def asked_in_a_row(draw):
+def asked_in_a_row(draw: Draw) -> str:
     """The question about layers in a row: an sd is no amount let through."""
     return "How many perms do they have together?" if draw.unit_system == "us" else "What sd do they have together?"
 
 
-def average(draw, *perms):
+def average(draw: Draw, *perms: float) -> float:
     """Perms of the average that a reader would take: of the perms, or of the sd values."""
     return sum(perms) / len(perms) if draw.unit_system == "us" else len(perms) * in_a_row(*perms)
 
 
-def class_limits(draw):
+def class_limits(draw: Draw) -> str:
     """The three classes in words; sd values run down from class I to class III."""
     say = draw.say
     if draw.unit_system == "us":
@@ -59,25 +65,10 @@ def class_limits(draw):
     return f"Class I: {one} m sd or more. Class II: {two} to {one}. Class III: {three} to {two}."
 
 
-def power(gap, speed, rafter, outdoor, warming=0.0):
-    """The most the vent air can carry off [g/m2/day].
+def power(gap: float, speed: float, rafter: float, outdoor: tuple[float, float], warming: float = 0.0) -> float:
+    """The most the vent air can carry off [g/m2/day]: gap [in.], speed [ft/min], rafter [ft], outdoors [degF], [%].
 
-    Parameters
-    ----------
-    gap : float
-        [in.]
-    speed : float
-        [ft/min]
-    rafter : float
-        [ft]
-    outdoor : (float, float)
-        [degF], [%]
-    warming : float
-        [degF difference]
-
-    Returns
-    -------
-    float
+    `warming` is that of the air on its way [degF difference].
     """
     return from_si(
         carrying_limit(
@@ -94,7 +85,7 @@ def power(gap, speed, rafter, outdoor, warming=0.0):
 BOARDS = (("7/16 in. OSB", "teaching-osb", 7 / 16), ("3/4 in. OSB", "teaching-osb", 0.75))
 
 
-def board_name(draw, name, inches):
+def board_name(draw: Draw, name: str, inches: float) -> str:
     """A board as the reader's trade calls it."""
     return name if draw.unit_system == "us" else f"{draw.say(inches, 'in')} OSB"
 
@@ -102,7 +93,7 @@ def board_name(draw, name, inches):
 # --- air: its dew point, and which way vapor goes ----------------------------------------------
 
 
-def dew_point(draw):
+def dew_point(draw: Draw) -> Question | None:
     """The dew point of room air."""
     warm = draw.pick(70, range(65, 76))
     rh = draw.pick(40, range(25, 65, 5))
@@ -128,7 +119,7 @@ def dew_point(draw):
 LEAST_PUSH = 60
 
 
-def direction(draw):
+def direction(draw: Draw) -> Question | None:
     """Which way vapor pushes, where RH or temperature points the other way."""
     trap = draw.pick("rh", ("rh", "rh", "temperature"))
     inside, outside = draw.pick((70, 20), (None,)) or (
@@ -169,7 +160,7 @@ def direction(draw):
 # --- layers: temperature, perms, classes, wet faces, the variable film -------------------------
 
 
-def plane_temperature(draw):
+def plane_temperature(draw: Draw) -> Question | None:
     """The temperature of a plane in a wall of four layers."""
     layers = draw.pick(
         (("drywall", 0.5, 0.5), ("batt", 5.5, 20), ("sheathing", 0.5, 0.5), ("outside board", 1.5, 7.5)),
@@ -201,7 +192,7 @@ def plane_temperature(draw):
     )
 
 
-def series_perms(draw):
+def series_perms(draw: Draw) -> Question | None:
     """Perms of three layers in a row."""
     perms = draw.pick((40, 7, 0.5), (None,)) or tuple(
         draw.random.choice(shelf) for shelf in ((20, 25, 30, 40), (3, 5, 7, 10, 15), (0.5, 1, 1.5, 2, 3))
@@ -223,7 +214,7 @@ def series_perms(draw):
     )
 
 
-def retarder_class(draw):
+def retarder_class(draw: Draw) -> Question | None:
     """The class of a sheet by its dry-cup perms."""
     perms = draw.pick(0.7, (0.05, 0.06, 0.08, 0.15, 0.2, 0.4, 0.7, 0.9, 1.2, 2, 3, 5, 8, 12, 15))
     draw.note(perms=perms)
@@ -238,7 +229,7 @@ def retarder_class(draw):
     )
 
 
-def line_or_water(draw):
+def line_or_water(draw: Draw) -> Question | None:
     """Where the first water is, whatever the dew-point line says."""
     outer = draw.pick("OSB", tuple(OUTERS))
     rh = draw.pick(40, (30, 35, 40, 45, 50))
@@ -273,7 +264,7 @@ def line_or_water(draw):
     )
 
 
-def film_state(draw):
+def film_state(draw: Draw) -> Question | None:
     """Perms of a variable film from the RH on its two faces."""
     dry, wet = draw.pick((0.5, 13), ((0.5, 13), (0.3, 10), (0.8, 20), (1, 15)))
     inside, outside = draw.pick((60, 50), (None,)) or (
@@ -303,7 +294,7 @@ def film_state(draw):
     )
 
 
-def summer_face(draw):
+def summer_face(draw: Draw) -> Question | None:
     """Whether the back of the inner film gets wet on a summer day."""
     hot = draw.pick(85, (80, 82, 85, 88, 90))
     humid = draw.pick(75, (40, 50, 60, 70, 75))
@@ -321,7 +312,11 @@ def summer_face(draw):
     yes, no = "The outer face of the film.", "None."
     if water:
         draw.because(f"The push is inward and the film is cool: {say(water, 'g/m2/day')} gather on its outer face.")
-        wrong = (no, "barrier-always-inside", "In July the damp side is outside. The film stops it on the cool side.")
+        wrong: tuple[str, ...] = (
+            no,
+            "barrier-always-inside",
+            "In July the damp side is outside. The film stops it on the cool side.",
+        )
     else:
         draw.because(f"The outer face of the film stays at {back:.0f} % RH, below full.{damp_all_the_same(*case)}")
         wrong = (yes, "cold-face-always-wet")
@@ -349,7 +344,7 @@ WAYS = {
 }
 
 
-def leak_or_diffusion(draw):
+def leak_or_diffusion(draw: Draw) -> Question | None:
     """How much of the water that stays came with leaking air."""
     hole = draw.pick(1.0, (0.1, 0.2, 0.5, 1.0, 2.0))
     push = draw.pick(1.0, (1.0, 2.0, 4.0))
@@ -364,7 +359,7 @@ def leak_or_diffusion(draw):
     drive = room.vapor_pressure - air.saturation_vapor_pressure(plane)
     through = to_si(perms, "perm") * to_si(area, "ft2") * drive
 
-    def part(by_air):
+    def part(by_air: float) -> float:
         return 100 * by_air / (by_air + through)
 
     found = part(leak.stays)
@@ -391,14 +386,14 @@ def leak_or_diffusion(draw):
     )
 
 
-def vent_area(draw):
+def vent_area(draw: Draw) -> Question | None:
     """Net free area at the eave by the code's ratio."""
     area = draw.pick(600, range(300, 1500, 100))
     ratio = draw.pick(300, (150, 300))
     eave = draw.pick(60, (30, 40, 50, 60, 80))
     draw.note(area=area, ratio=ratio, eave=eave)
 
-    def low(by, **how):
+    def low(by: float, **how: float) -> float:
         found = net_free_area(to_si(area, "ft2"), by, eave_length=to_si(eave, "ft"), **how).lower_per_length
         return found / (to_si(1, "in2") / to_si(1, "ft")) if draw.unit_system == "us" else found / to_si(1, "cm2")
 
@@ -422,7 +417,7 @@ def vent_area(draw):
     )
 
 
-def vent_power(draw):
+def vent_power(draw: Draw) -> Question | None:
     """The most that vent air can carry off."""
     gap = draw.pick(1.5, (1.0, 1.5, 2.0, 2.5))
     speed = draw.pick(20, (15, 20, 30, 40))
@@ -446,7 +441,7 @@ def vent_power(draw):
     )
 
 
-def air_changes(draw):
+def air_changes(draw: Draw) -> Question | None:
     """ACH50 from CFM50 and the volume."""
     volume = draw.pick(20000, range(8000, 40000, 2000))
     cfm = draw.pick(1000, range(300, 3000, 100))
@@ -476,7 +471,7 @@ def air_changes(draw):
 # --- wood and readings: storage, the cause behind a logger, the pin meter ----------------------
 
 
-def storage(draw):
+def storage(draw: Draw) -> Question | None:
     """Water that a board takes up for a change of MC."""
     name, board, inches = draw.pick(BOARDS[0], BOARDS)
     start = draw.pick(12, (8, 10, 12))
@@ -486,7 +481,7 @@ def storage(draw):
     thickness = to_si(inches, "in")
     dry = material(board).density * thickness
 
-    def grams(change, mass=dry):
+    def grams(change: float, mass: float = dry) -> float:
         return from_si(mass * change, "g/m2")
 
     found = grams((end - start) / 100)
@@ -520,21 +515,21 @@ _CAUSES = {
 
 
 @cache
-def _readings(name):
+def _readings(name: str) -> loggers.Readings:
     with loggers.sample(f"cause-{name}") as path:
         return loggers.read(path)
 
 
-def _part(record, first, last):
+def _part(record: loggers.Record, first: int, last: int) -> loggers.Record:
     """Some rows of a record."""
-    rows = {
+    rows: dict[str, Any] = {
         name: None if getattr(record, name) is None else getattr(record, name)[first:last]
         for name in ("time", "temperature", "vapor_pressure", "moisture_content", "rain")
     }
     return replace(record, **rows)
 
 
-def logger_cause(draw):
+def logger_cause(draw: Draw) -> Question | None:
     """The cause behind three weeks of readings."""
     cause = draw.pick("air leak", tuple(_CAUSES))
     first = draw.pick(0, range(0, 168, 12))
@@ -567,7 +562,7 @@ def logger_cause(draw):
     )
 
 
-def meter(draw):
+def meter(draw: Draw) -> Question | None:
     """A pin meter in cold wood."""
     reading = draw.pick(15, range(10, 21))
     cold = draw.pick(20, (0, 10, 20, 30, 40))
@@ -610,7 +605,7 @@ _ASKS = (
 )
 
 
-def explain(draw):
+def explain(draw: Draw) -> Question | None:
     """A client's question, to be answered with a drawing."""
     asked = draw.pick(_ASKS[0], _ASKS)
     draw.note(asked=asked)

@@ -19,7 +19,7 @@ from dataclasses import dataclass, fields, is_dataclass, replace
 from functools import cache
 from pathlib import Path
 from types import ModuleType
-from typing import TypeVar
+from typing import Any
 
 import platformdirs
 
@@ -237,11 +237,11 @@ def _course(own: Path | None) -> Course:
     for lesson in tuple(found.values()):
         for need in lesson.needs:
             if need not in found:
-                reason = UnknownName("lesson", need, found)
+                unknown = UnknownName("lesson", need, found)
                 if not lesson.own:
-                    raise reason
+                    raise unknown
                 found.pop(lesson.id, None)
-                troubles.append(f"Your lesson {lesson.folder.name} is left out. It needs a lesson first: {reason}")
+                troubles.append(f"Your lesson {lesson.folder.name} is left out. It needs a lesson first: {unknown}")
                 break
     return Course(tuple(sorted(found.values(), key=lambda each: each.number)), tuple(troubles))
 
@@ -276,10 +276,8 @@ def remember_own(folder: Path | None) -> None:
 
 # --- asking -----------------------------------------------------------------------------
 
-Thing = TypeVar("Thing")
 
-
-def _in_units(thing: Thing, unit_system: str) -> Thing:
+def _in_units(thing: Any, unit_system: str) -> Any:
     """A copy with every text in the reader's unit system."""
     if isinstance(thing, str):
         return words.shown(thing, unit_system)

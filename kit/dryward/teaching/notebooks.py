@@ -175,17 +175,7 @@ def write(folder: Path) -> tuple[str, ...]:
 
 
 def new(id: str, folder: Path, tests: Path | None = None) -> tuple[Path, ...]:
-    """Make a lesson that works, to be changed into one's own; gives its files.
-
-    Parameters
-    ----------
-    id : str
-        In small letters, digits and hyphens.
-    folder : Path
-        Of the lessons; the new one stands in it.
-    tests : Path, optional
-        Where its tests are put.
-    """
+    """Make a lesson that works, to be changed into one's own; gives its files."""
     if not re.fullmatch(r"[a-z][a-z0-9]*(-[a-z0-9]+)*", id):
         raise OutOfRange(f'A lesson is named in small letters, digits and hyphens, such as wet-corner, not "{id}".')
     name = id.replace("-", "_")

@@ -1,13 +1,20 @@
 """A quiz on paper, and its key: two pages to print, the same for the same seed."""
 
+from __future__ import annotations
+
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
+from typing import TYPE_CHECKING
 from zlib import crc32
 
 from dryward.checks import OutOfRange
 from dryward.teaching import questions
 from dryward.teaching.beliefs import belief
+
+if TYPE_CHECKING:
+    from jinja2 import Template
 
 #: The six items of the exit quiz of a half-day session.
 EXIT = ("direction", "line-or-water", "film-state", "leak-or-diffusion", "vent-power", "air-changes")
@@ -17,69 +24,40 @@ LETTERS = "ABCDEF"
 
 @dataclass(frozen=True)
 class Paper:
-    """A quiz: its seed and its questions.
-
-    Attributes
-    ----------
-    title : str
-    seed : int
-    unit_system : str
-    questions : tuple of Question
-    """
+    """A quiz: its seed and its questions."""
 
     title: str
     seed: int
     unit_system: str
-    questions: tuple
+    questions: tuple[questions.Question, ...]
 
     @property
-    def code(self):
+    def code(self) -> str:
         """What stands on both pages, so that a key finds its quiz."""
         kinds = ",".join(each.kind for each in self.questions)
         return f"{self.seed}-{self.unit_system}-{crc32(kinds.encode()) % 10000:04d}"
 
-    def quiz(self):
+    def quiz(self) -> str:
         """The page for the learner, as HTML that needs nothing else."""
         return _page("quiz.html.j2", self)
 
-    def key(self):
+    def key(self) -> str:
         """The page for the instructor, as HTML that needs nothing else."""
         return _page("key.html.j2", self)
 
-    def letter(self, number):
+    def letter(self, number: int) -> str:
         """Letter of the right answer of one question, counted from 0; empty for one in words."""
         choices = self.questions[number].choices
         return next((LETTERS[place] for place, each in enumerate(choices) if each.right), "")
 
 
-def paper(seed, kinds=None, unit_system="us", title="Moisture in roofs: quiz"):
-    """A quiz of some kinds.
-
-    Parameters
-    ----------
-    seed : int
-        The same seed gives the same quiz.
-    kinds : sequence of str, optional
-        Kinds of the generator; all sixteen otherwise.
-    unit_system : {"us", "si"}
-    title : str
-
-    Returns
-    -------
-    Paper
-
-    Raises
-    ------
-    UnknownName
-        For an unknown kind or unit system.
-    OutOfRange
-        For a seed that is no whole number, or no kinds.
-
-    Examples
-    --------
-    >>> len(paper(7, EXIT).questions)
-    6
-    """
+def paper(
+    seed: int,
+    kinds: Sequence[str] | None = None,
+    unit_system: str = "us",
+    title: str = "Moisture in roofs: quiz",
+) -> Paper:
+    """A quiz of some kinds."""
     chosen = questions.kinds() if kinds is None else tuple(kinds)
     if not chosen:
         raise OutOfRange("A quiz needs at least one kind of question.")
@@ -88,28 +66,9 @@ def paper(seed, kinds=None, unit_system="us", title="Moisture in roofs: quiz"):
     return Paper(title, seed, unit_system, tuple(questions.draw(kind, seed, unit_system) for kind in chosen))
 
 
-def passed(quiz, letters):
+def passed(quiz: Paper, letters: Sequence[str]) -> tuple[bool, int, int]:
     """Whether a filled-in quiz is a pass: four of five right, and those that must be.
 
-    Parameters
-    ----------
-    quiz : Paper
-    letters : sequence of str
-        One for each question, empty where none was given; questions in the
-        learner's own words are marked by a person and not counted here.
-
-    Returns
-    -------
-    tuple of (bool, int, int)
-        Pass or not, how many were right, of how many.
-
-    Raises
-    ------
-    OutOfRange
-        When there are not as many letters as questions.
-
-    Examples
-    --------
     >>> quiz = paper(7, EXIT)
     >>> passed(quiz, [quiz.letter(k) for k in range(6)])
     (True, 6, 6)
@@ -128,7 +87,7 @@ def passed(quiz, letters):
 
 
 @cache
-def _template(name):
+def _template(name: str) -> Template:
     from jinja2 import Environment, StrictUndefined
 
     text = (files("dryward.teaching") / "data" / name).read_text("utf-8")
@@ -137,5 +96,5 @@ def _template(name):
     )
 
 
-def _page(name, quiz):
+def _page(name: str, quiz: Paper) -> str:
     return _template(name).render(quiz=quiz, letters=LETTERS, belief=belief, lines=range(8))

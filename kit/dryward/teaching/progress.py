@@ -5,16 +5,24 @@ its own mark, so two windows that write at the same time lose nothing: the
 file is the union of what both saw.  It is written whole or not at all.
 """
 
+from __future__ import annotations
+
 import json
 import uuid
+from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
+from typing import Any
 
 from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.storage import Format, NewerFile, locked, reason, set_aside, write_whole
 from dryward.teaching import lessons
+from dryward.teaching.questions import Choice, Question
 
+#: An event as it stands in the file.
+Event = dict[str, Any]
+Setting = str | bool | int | float
 FILE = "dryward-progress.json"
 #: Review after these days, counted from the day a lesson was finished.
 REVIEW = (timedelta(days=2), timedelta(days=14))
@@ -40,47 +48,23 @@ _NEEDS = {
 
 @dataclass(frozen=True)
 class Review:
-    """A lesson that is due for review.
-
-    Attributes
-    ----------
-    lesson : str
-    stage : int
-        1 for two days, 2 for two weeks.
-    due : datetime
-        When it became due.
-    """
+    """A lesson that is due for review."""
 
     lesson: str
+    #: 1 for two days, 2 for two weeks.
     stage: int
+    #: When it became due.
     due: datetime
 
 
 class Progress:
     """What one learner has done.
 
-    Parameters
-    ----------
-    folder : str or Path, optional
-        The learner's folder; otherwise the one the program runs in.
-    now : callable, optional
-        Gives the time; the clock otherwise.
-
-    Notes
-    -----
     A file that cannot be read is never overwritten: it is moved aside when
     the next event is kept, and `trouble` says so.
-
-    Examples
-    --------
-    >>> import tempfile
-    >>> with tempfile.TemporaryDirectory() as folder:
-    ...     Progress(folder).predicted("july", "b")
-    ...     Progress(folder).prediction("july")
-    'b'
     """
 
-    def __init__(self, folder=None, now=None):
+    def __init__(self, folder: str | Path | None = None, now: Callable[[], datetime] | None = None) -> None:
         self.path = Path(folder if folder is not None else Path.cwd()) / FILE
         self._now = now or (lambda: datetime.now(UTC))
         self.trouble = ""
@@ -94,39 +78,13 @@ class Progress:
 
     # --- keeping -----------------------------------------------------------
 
-    def predicted(self, lesson, key):
-        """Keep a prediction.
-
-        Parameters
-        ----------
-        lesson, key : str
-
-        Raises
-        ------
-        UnknownName
-            For a lesson or a choice that is not there.
-        BadFile
-            When it cannot be written; it is kept in memory until it can.
-        """
+    def predicted(self, lesson: str, key: str) -> None:
+        """Keep a prediction."""
         lessons.lesson(lesson).prediction.choice(key)
         self._keep("prediction", lesson=lesson, choice=key)
 
-    def answered(self, lesson, question, choice):
-        """Keep an answer to a check.
-
-        Parameters
-        ----------
-        lesson : str
-        question : Question
-        choice : Choice
-
-        Raises
-        ------
-        UnknownName
-            For a lesson that is not there.
-        BadFile
-            When it cannot be written; it is kept in memory until it can.
-        """
+    def answered(self, lesson: str, question: Question, choice: Choice) -> None:
+        """Keep an answer to a check."""
         lessons.lesson(lesson)
         self._keep(
             "answer",
@@ -138,143 +96,59 @@ class Progress:
             belief=choice.belief,
         )
 
-    def solved(self, lesson, task):
-        """Keep a practical task that was solved.
-
-        Parameters
-        ----------
-        lesson, task : str
-
-        Raises
-        ------
-        UnknownName
-            For a lesson that is not there.
-        BadFile
-            When it cannot be written; it is kept in memory until it can.
-        """
+    def solved(self, lesson: str, task: str) -> None:
+        """Keep a practical task that was solved."""
         lessons.lesson(lesson)
         self._keep("task", lesson=lesson, task=task)
 
-    def opened(self, lesson):
-        """Keep that a lesson was opened, for resuming.
-
-        Parameters
-        ----------
-        lesson : str
-
-        Raises
-        ------
-        UnknownName
-            For a lesson that is not there.
-        BadFile
-            When it cannot be written; it is kept in memory until it can.
-        """
+    def opened(self, lesson: str) -> None:
+        """Keep that a lesson was opened, for resuming."""
         lessons.lesson(lesson)
         self._keep("opened", lesson=lesson)
 
-    def set(self, name, value):
-        """Keep a setting.
-
-        Parameters
-        ----------
-        name : str
-            A key of `SETTINGS`.
-        value : str, bool or float
-
-        Raises
-        ------
-        UnknownName
-            For a setting that is not there.
-        OutOfRange
-            For a value it cannot have.
-        BadFile
-            When it cannot be written; it is kept in memory until it can.
-        """
+    def set(self, name: str, value: Setting) -> None:
+        """Keep a setting."""
         _checked(name, value)
         if self.setting(name) != value:
             self._keep("setting", name=name, value=value)
 
     # --- asking ------------------------------------------------------------
 
-    def setting(self, name):
-        """A setting as it stands.
-
-        Parameters
-        ----------
-        name : str
-
-        Returns
-        -------
-        str, bool or float
-
-        Raises
-        ------
-        UnknownName
-            For a setting that is not there.
-        """
+    def setting(self, name: str) -> Any:
+        """A setting as it stands."""
         if name not in SETTINGS:
             raise UnknownName("setting", name, SETTINGS)
         kept = [each["value"] for each in self.events("setting") if each.get("name") == name]
         return kept[-1] if kept and _fits(name, kept[-1]) else SETTINGS[name][0]
 
-    def events(self, kind=None, lesson=None):
-        """The events in the order of time.
-
-        Parameters
-        ----------
-        kind, lesson : str, optional
-            Only those.
-
-        Returns
-        -------
-        tuple of dict
-        """
+    def events(self, kind: str | None = None, lesson: str | None = None) -> tuple[Event, ...]:
+        """The events in the order of time."""
         found = sorted(self._events.values(), key=lambda each: (each["when"], each["id"]))
         return tuple(each for each in found if kind in (None, each["kind"]) and lesson in (None, each.get("lesson")))
 
-    def prediction(self, lesson):
+    def prediction(self, lesson: str) -> str | None:
         """Key of the last prediction made in a lesson, or None."""
         kept = self.events("prediction", lesson)
         return kept[-1]["choice"] if kept else None
 
-    def finished(self, lesson):
-        """When a lesson was finished: all its checks answered right.
-
-        Parameters
-        ----------
-        lesson : str
-
-        Returns
-        -------
-        datetime or None
-        """
-        right = {}
+    def finished(self, lesson: str) -> datetime | None:
+        """When a lesson was finished: all its checks answered right."""
+        right: dict[str, str] = {}
         for each in self.events("answer", lesson):
             if each["right"]:
                 right.setdefault(each["question"], each["when"])
         return _moment(sorted(right.values())[2]) if len(right) >= 3 else None
 
-    def resume(self):
-        """The lesson to go on with, or None when all are finished.
-
-        Returns
-        -------
-        str or None
-            The one opened last if it is not finished, else the first that is not.
-        """
+    def resume(self) -> str | None:
+        """The lesson to go on with, or None when all are finished."""
         last = [each["lesson"] for each in self.events("opened")][-1:]
         for id in (*last, *lessons.pages()):
             if id in lessons.pages() and self.finished(id) is None:
                 return id
         return None
 
-    def reviews(self):
-        """Lessons that are due for review now, the longest due first.
-
-        Returns
-        -------
-        tuple of Review
-        """
+    def reviews(self) -> tuple[Review, ...]:
+        """Lessons that are due for review now, the longest due first."""
         now, found = self._now(), []
         for id in lessons.pages():
             done = self.finished(id)
@@ -287,15 +161,9 @@ class Progress:
                 found.append(Review(id, *open_[-1]))
         return tuple(sorted(found, key=lambda each: each.due))
 
-    def beliefs(self):
-        """Beliefs behind the wrong answers, the most frequent first.
-
-        Returns
-        -------
-        tuple of (str, int)
-            Id and how often.
-        """
-        count = {}
+    def beliefs(self) -> tuple[tuple[str, int], ...]:
+        """Beliefs behind the wrong answers, the most frequent first."""
+        count: dict[str, int] = {}
         for each in self.events("answer"):
             if not each["right"] and isinstance(each.get("belief"), str) and each["belief"]:
                 count[each["belief"]] = count.get(each["belief"], 0) + 1
@@ -303,14 +171,8 @@ class Progress:
 
     # --- the file ----------------------------------------------------------
 
-    def save(self):
-        """Write the file: what is in it already and what is here, together.
-
-        Raises
-        ------
-        BadFile
-            With one sentence; the old file and what is in memory stay.
-        """
+    def save(self) -> None:
+        """Write the file: what is in it already and what is here, together."""
         try:
             self.path.parent.mkdir(parents=True, exist_ok=True)
             with locked(self.path, _PATIENCE):
@@ -321,13 +183,13 @@ class Progress:
             raise BadFile(self.trouble) from None
         self.trouble = ""
 
-    def _keep(self, kind, **what):
-        event = {"id": uuid.uuid4().hex, "when": self._now().astimezone(UTC).isoformat(timespec="microseconds")}
+    def _keep(self, kind: str, **what: Setting | None) -> None:
+        event: Event = {"id": uuid.uuid4().hex, "when": self._now().astimezone(UTC).isoformat(timespec="microseconds")}
         event |= {"kind": kind, **what}
         self._events[event["id"]] = event
         self.save()
 
-    def _merge_and_write(self):
+    def _merge_and_write(self) -> None:
         try:
             self._events |= _read(self.path)
         except NewerFile:
@@ -338,30 +200,15 @@ class Progress:
         write_whole(self.path, json.dumps(body, indent=1, ensure_ascii=False) + "\n")
 
 
-def merged(*progress):
-    """The events of several learners' files, or of one learner's copies, together.
-
-    Parameters
-    ----------
-    *progress : Progress
-
-    Returns
-    -------
-    dict
-        Event by its mark; the order of the arguments does not matter.
-
-    Examples
-    --------
-    >>> merged()
-    {}
-    """
-    found = {}
+def merged(*progress: Progress) -> dict[str, Event]:
+    """The events of several learners' files, or of one learner's copies, together."""
+    found: dict[str, Event] = {}
     for each in progress:
         found |= {event["id"]: event for event in each.events()}
     return dict(sorted(found.items()))
 
 
-def _fits(name, value):
+def _fits(name: str, value: Any) -> bool:
     start, allowed = SETTINGS[name]
     if name == "type_size":
         number = isinstance(value, (int, float)) and not isinstance(value, bool)
@@ -369,7 +216,7 @@ def _fits(name, value):
     return type(value) is type(start) and value in allowed
 
 
-def _checked(name, value):
+def _checked(name: str, value: object) -> None:
     if name not in SETTINGS:
         raise UnknownName("setting", name, SETTINGS)
     if not _fits(name, value):
@@ -382,12 +229,12 @@ def _checked(name, value):
 # --- reading the file -----------------------------------------------------------
 
 
-def _moment(text):
+def _moment(text: str) -> datetime:
     """A time as it stands in the file."""
     return datetime.fromisoformat(text)
 
 
-def _read(path):
+def _read(path: Path) -> dict[str, Event]:
     """Events of a file by their marks; none when there is no file."""
     try:
         body = json.loads(path.read_text("utf-8"))
@@ -402,7 +249,7 @@ def _read(path):
     return _events(path, body)
 
 
-def _events(path, body):
+def _events(path: Path, body: Any) -> dict[str, Event]:
     strange = BadFile(f"{path.name} is no progress file of this kit; it is kept aside and a new one is begun.")
     try:
         body = FORMAT.current(body)
@@ -418,7 +265,7 @@ def _events(path, body):
     return {each["id"]: each for each in listed}
 
 
-def _is_event(each):
+def _is_event(each: Any) -> bool:
     if not isinstance(each, dict) or not isinstance(each.get("kind"), str) or each["kind"] not in _NEEDS:
         return False
     if not isinstance(each.get("id"), str) or not isinstance(each.get("when"), str):
@@ -431,7 +278,7 @@ def _is_event(each):
         return False
 
 
-def _from_1(body):
+def _from_1(body: dict[str, Any]) -> dict[str, Any]:
     """Version 1 held the last state only: tables of predictions and settings, and a list of answers."""
     when = body.get("saved", "2000-01-01T00:00:00+00:00")
     events = [

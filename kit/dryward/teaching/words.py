@@ -7,15 +7,25 @@ both (perms add as 1/perm, sd values simply add), the text has two:
 ``{us: turn each perm over | si: add the sd values}``.
 """
 
+from __future__ import annotations
+
 import dataclasses
 import re
 import tomllib
+from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from dryward import units
 from dryward.checks import BadFile, UnknownName
+
+if TYPE_CHECKING:
+    from _typeshed import DataclassInstance
+
+#: A dataclass that is built from a table of a file.
+Built = TypeVar("Built", bound="DataclassInstance")
 
 _DATA = files("dryward.teaching") / "data"
 _NUMBER = re.compile(r"\{(-?\d+(?:[.,]\d+)*(?:/\d+)?) ([^{}]+)\}")
@@ -36,30 +46,9 @@ _OTHER = {
 _BACK = {"m": "ft", "cm2": "in2", "kg": "lb", "K": "degF difference", "g/m2": "gr/ft2", "g/m2/day": "gr/ft2/day"}
 
 
-def number(value, unit, unit_system="us"):
+def number(value: float | str, unit: str, unit_system: str = "us") -> str:
     """A number given in one unit, printed in the reader's unit system.
 
-    Parameters
-    ----------
-    value : float
-        In `unit`.
-    unit : str
-        A key of `units.UNITS`.
-    unit_system : {"us", "si"}
-
-    Returns
-    -------
-    str
-        Rounded the way a builder would say it; a vapor pressure shows
-        pascals in both systems and inches of mercury beside them in US.
-
-    Raises
-    ------
-    UnknownName
-        For an unknown unit or unit system.
-
-    Examples
-    --------
     >>> number(70, "degF", "us"), number(70, "degF", "si")
     ('70 °F', '21.1 °C')
     >>> number(1002, "Pa")
@@ -76,29 +65,8 @@ def number(value, unit, unit_system="us"):
     return _said(float(value) if target == unit else units.from_si(si, target), target)
 
 
-def reader_unit(unit, unit_system):
-    """The unit in which a reader of a unit system sees what is given in another.
-
-    Parameters
-    ----------
-    unit : str
-        A key of `units.UNITS`.
-    unit_system : {"us", "si"}
-
-    Returns
-    -------
-    str
-
-    Raises
-    ------
-    UnknownName
-        For an unknown unit or unit system.
-
-    Examples
-    --------
-    >>> reader_unit("in2", "si")
-    'cm2'
-    """
+def reader_unit(unit: str, unit_system: str) -> str:
+    """The unit in which a reader of a unit system sees what is given in another."""
     this = units.unit(unit)
     if unit_system not in units.SHOWN:
         raise UnknownName("unit system", unit_system, units.SHOWN)
@@ -107,7 +75,7 @@ def reader_unit(unit, unit_system):
     return (_OTHER if unit_system == "si" else _BACK).get(unit) or units.shown_unit(this.quantity, unit_system).name
 
 
-def _native(unit, unit_system):
+def _native(unit: str, unit_system: str) -> bool:
     """Whether a unit is one that this system's readers use."""
     both = {"%", "fraction", "1/h", "day", "h", "inHg", "Pa"}
     american = set(units.SHOWN["us"].values()) | set(_OTHER) | {"mph", "gr", "lb/ft2", "inH2O", "psi"}
@@ -117,7 +85,7 @@ def _native(unit, unit_system):
 _PLACES = {"degF": 1, "degC": 1, "K": 1, "degF difference": 1, "%": 1, "mm": 0, "day": 0}
 
 
-def _said(value, unit):
+def _said(value: float, unit: str) -> str:
     places = _PLACES.get(unit)
     if unit == "in":  # tape-measure fractions as they are, anything worked to a tenth
         places = 4 if value * 16 == round(value * 16) else 1
@@ -135,26 +103,9 @@ def _said(value, unit):
     return f"{text} {symbol}".strip()
 
 
-def shown(text, unit_system="us"):
+def shown(text: str, unit_system: str = "us") -> str:
     """A text with its numbers in the reader's unit system.
 
-    Parameters
-    ----------
-    text : str
-        Numbers with units stand in braces: ``{20 degF}``; so do two wordings, one for each system.
-    unit_system : {"us", "si"}
-
-    Returns
-    -------
-    str
-
-    Raises
-    ------
-    UnknownName
-        For an unknown unit or unit system.
-
-    Examples
-    --------
     >>> shown("It is {20 degF} and {80 %} outside.", "si")
     'It is -6.7 °C and 80 % outside.'
     >>> shown("{us: Read the perms | si: Read the sd} at {20 degF}.", "si")
@@ -167,28 +118,8 @@ def shown(text, unit_system="us"):
 
 
 @cache
-def table(*path):
-    """One TOML file of the teaching data.
-
-    Parameters
-    ----------
-    *path : str
-        Folder and file names below ``data``.
-
-    Returns
-    -------
-    dict
-
-    Raises
-    ------
-    BadFile
-        When the file is missing or is no TOML.
-
-    Examples
-    --------
-    >>> "belief" in table("beliefs.toml")
-    True
-    """
+def table(*path: str) -> dict[str, Any]:
+    """One TOML file of the teaching data."""
     name = "/".join(path)
     try:
         return tomllib.loads(_DATA.joinpath(*path).read_text("utf-8"))
@@ -198,28 +129,9 @@ def table(*path):
         raise BadFile(f"The teaching file {name} cannot be read: {reason}.") from None
 
 
-def build(kind, row, file):
+def build(kind: type[Built], row: Mapping[str, Any], file: str) -> Built:
     """One dataclass from one table of a file; a wrong key is said in one sentence.
 
-    Parameters
-    ----------
-    kind : type
-        A frozen dataclass; lists become tuples.
-    row : dict
-    file : str
-        Named in the message.
-
-    Returns
-    -------
-    object of `kind`
-
-    Raises
-    ------
-    BadFile
-        When a key is missing or not known.
-
-    Examples
-    --------
     >>> from dataclasses import dataclass
     >>> @dataclass
     ... class Word:
@@ -238,29 +150,17 @@ def build(kind, row, file):
 
 @dataclass(frozen=True)
 class Step:
-    """One line of a hand calculation.
+    """One line of a hand calculation."""
 
-    Attributes
-    ----------
-    words : str
-        What is worked out, in one short sentence.
-    formula : str
-        The sum with the numbers in it; empty where a table is read.
-    result : str
-        The number with its unit.
-
-    Examples
-    --------
-    >>> Step("Half of it.", "40 % / 2", "20 %").line
-    'Half of it. 40 % / 2 = 20 %'
-    """
-
+    #: What is worked out, in one short sentence.
     words: str
+    #: The sum with the numbers in it; empty where a table is read.
     formula: str
+    #: The number with its unit.
     result: str
 
     @property
-    def line(self):
+    def line(self) -> str:
         """The step on one line."""
         sum_ = f"{self.formula} = {self.result}" if self.formula else self.result
         return f"{self.words} {sum_}"
@@ -268,113 +168,50 @@ class Step:
 
 @dataclass(frozen=True)
 class Term:
-    """One word of the trade.
+    """One word of the trade."""
 
-    Attributes
-    ----------
-    term : str
-        The word as the kit uses it.
-    meaning : str
-        One or two plain sentences.
-    avoid : str
-        What to leave unsaid, or an empty string.
-    """
-
+    #: The word as the kit uses it.
     term: str
+    #: One or two plain sentences.
     meaning: str
+    #: What to leave unsaid, or an empty string.
     avoid: str = ""
 
 
 @dataclass(frozen=True)
 class Caution:
-    """One caution, printed where it belongs.
-
-    Attributes
-    ----------
-    id, title : str
-    text : str
-    source : str
-        Law, section or "common practice, no source", and how it was read.
-    """
+    """One caution, printed where it belongs."""
 
     id: str
     title: str
     text: str
+    #: Law, section or "common practice, no source", and how it was read.
     source: str
 
 
 @cache
-def glossary():
-    """All words, in the order of the alphabet.
-
-    Returns
-    -------
-    tuple of Term
-
-    Examples
-    --------
-    >>> "dew point" in [each.term for each in glossary()]
-    True
-    """
+def glossary() -> tuple[Term, ...]:
+    """All words, in the order of the alphabet."""
     rows = [build(Term, row, "glossary.toml") for row in table("glossary.toml")["term"]]
     return tuple(sorted(rows, key=lambda each: each.term.lower()))
 
 
 @cache
-def cautions():
-    """All cautions, in the order of the file.
-
-    Returns
-    -------
-    tuple of Caution
-
-    Examples
-    --------
-    >>> cautions()[0].id
-    'falls'
-    """
+def cautions() -> tuple[Caution, ...]:
+    """All cautions, in the order of the file."""
     return tuple(build(Caution, row, "cautions.toml") for row in table("cautions.toml")["caution"])
 
 
-def caution(id):
-    """The caution of that id.
-
-    Parameters
-    ----------
-    id : str
-
-    Returns
-    -------
-    Caution
-
-    Raises
-    ------
-    UnknownName
-        When there is none.
-
-    Examples
-    --------
-    >>> caution("falls").title
-    'Ladders, roofs and attics'
-    """
+def caution(id: str) -> Caution:
+    """The caution of that id."""
     for each in cautions():
         if each.id == id:
             return each
     raise UnknownName("caution", id, [each.id for each in cautions()])
 
 
-def glossary_page():
-    """The glossary as a Markdown page: the file ``lessons/guide/glossary.md`` is exactly this.
-
-    Returns
-    -------
-    str
-
-    Examples
-    --------
-    >>> glossary_page().splitlines()[0]
-    '# Glossary'
-    """
+def glossary_page() -> str:
+    """The glossary as a Markdown page: the file ``lessons/guide/glossary.md`` is exactly this."""
     lines = [
         "# Glossary",
         "",

@@ -233,6 +233,7 @@ QUANTITIES = _table(
     Quantity("permeability", "kg/(s m Pa)", 0, 1e-9, ("116 perm-in", "mu 5"), ("116 perm in.", "µ 5")),
     Quantity("thermal resistance", "m2 K/W", 0, 100, ("R-20", "RSI 3.5"), ("R-38", "R 38", "R38", "3.5 m2 K/W")),
     Quantity("conductivity", "W/(m K)", 0.001, 500, ("R-3.7 per in", "0.039 W/(m K)"), ("R-3.7/in", "0,039 W/(m K)")),
+    Quantity("liquid conductivity", "s of suction", 0, 1, ("1e-12 s",)),
     Quantity("air flow", "m3/s", 0, 100, ("1000 cfm", "1700 m3/h"), ("20 cfm", "10 L/s")),
     Quantity("mass flow", "kg/s", 0, 1, ("10 pints/day", "10 kg/day"), ("12 lb/day", "10 pints a day", "400 g/h")),
     Quantity("air changes at 50 Pa", "ACH50", 0, 50, ("3 ACH50",), ("3", "3 ach", "0,6 ACH50"), bare="ACH50"),
@@ -321,6 +322,8 @@ def checked(
     this = _of(name)
     above = above or (low is None and this.above)
     low, high = this.low if low is None else low, this.high if high is None else high
+    if isinstance(value, float) and (low < value if above else low <= value) and value <= high:
+        return float(value)  # the usual way: a slider makes many
     if not isinstance(value, str):
         return within(what, value, low, high, this.symbol, above)
     number, unit = this.parse(value, bare)

@@ -116,6 +116,7 @@ UNITS = _table(
     ("W/(m K)", "conductivity", 1.0, "W/(m K)"),
     ("Btu in/(h ft2 F)", "conductivity", INCH / _R, "Btu in./(h ft² °F)"),
     ("R per in", "conductivity", INCH / _R, "R per in.", 0.0, True),
+    ("s of suction", "liquid conductivity", 1.0, "s"),
     ("J/(kg K)", "specific heat", 1.0, "J/(kg K)"),
     ("Btu/(lb F)", "specific heat", BTU / POUND * 1.8, "Btu/(lb °F)"),
     ("J/kg", "enthalpy", 1.0, "J/kg"),

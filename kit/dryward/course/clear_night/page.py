@@ -1,6 +1,10 @@
 """The clear night: a covering colder than the air, and frost from outdoor air alone."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass
+from types import SimpleNamespace
+from typing import Any
 
 import numpy as np
 
@@ -13,7 +17,7 @@ from dryward.physics.moving_air import film_permeance
 from dryward.physics.sky import STEFAN_BOLTZMANN, SUBLIMATION_HEAT, dry_underside, frost_margin, night
 from dryward.teaching.words import Step
 from dryward.units import HOUR, KELVIN, to_si
-from dryward.verdict import DAMP, DRY, STATES, WET, Place, criterion, of_amount
+from dryward.verdict import DAMP, DRY, STATES, WET, Place, Verdict, criterion, of_amount
 from dryward.weather import Air
 
 #: The night of this lesson, and its length [h].
@@ -34,7 +38,7 @@ class State:
     cooling: float
     wind: float
     layer: float
-    night: object
+    night: Any
     underside: float
     bare: float
 
@@ -94,7 +98,7 @@ class ClearNight(Page):
     handles = (standard("RH_out").starting(90, 90), "Sky", "Wind", "R_cover")
     draws = Night
 
-    def compute(self, at):
+    def compute(self, at: SimpleNamespace) -> State:
         """Twelve hours of one weather, and the same with no layer under the covering."""
         outdoor = Air(OUTDOORS, at.RH_out)
         found = frost_of(outdoor, at.Sky, at.Wind, at.R_cover)
@@ -113,7 +117,7 @@ class ClearNight(Page):
         """The night as it was worked out."""
         return from_night(state.night)
 
-    def numbers(self, state):
+    def numbers(self, state: State) -> list[Readout]:
         """How far below, how far it may be, the frost, and what drips in the morning."""
         drip = state.frost * AREA
         top = float(state.night.roof_temperature[-1])
@@ -131,12 +135,12 @@ class ClearNight(Page):
             Readout("bare", "", state.bare, "area density", hidden=True),
         ]  # fmt: skip
 
-    def judge(self, state):
+    def judge(self, state: State) -> Verdict:
         """The frost of the night."""
         place = Place("covering", "inner", "vent space")
         return of_amount("night", "night-frost", state.frost, place, ("storage",), frost=True)
 
-    def says(self, state):
+    def says(self, state: State) -> str:
         """Whether frost forms, from which water, by what margin; and what it comes to."""
         below, room = (self.show(each, "temperature difference") for each in (max(state.below, 0.0), state.margin))
         bare = ""
@@ -157,7 +161,7 @@ class ClearNight(Page):
             return "The lower face of the covering is as warm as the air or warmer, so no frost forms under it." + bare
         return f"Under the covering it is {below} colder than the air. Frost needs it {room} colder: none forms.{bare}"
 
-    def strips(self, at, state):
+    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
         """The state of the night along each slider."""
         along = {name: np.array(self.along(name)) for name in self.controls}
         air_at = Air(np.full(along["RH_out"].size, OUTDOORS), along["RH_out"])
@@ -170,7 +174,7 @@ class ClearNight(Page):
         }
         return {name: Strip(tuple(states)) for name, states in found.items()}
 
-    def steps(self, state):
+    def steps(self, state: State) -> list[Step]:
         """Heat lost to the sky against heat from the air, for a bare covering."""
         show, air_kelvin = self.show, OUTDOORS + KELVIN
         sky = air_kelvin - state.cooling

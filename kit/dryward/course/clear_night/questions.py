@@ -5,6 +5,7 @@ import numpy as np
 from dryward.physics import sky
 from dryward.physics.sky import frost_margin, night
 from dryward.teaching import vault
+from dryward.teaching.questions import Draw, Question
 from dryward.units import FOOT, from_si, to_si
 
 HOURS, STEPS = 12, 4
@@ -25,7 +26,7 @@ def below_air(cold, cooling, coefficient=8.0):
     return from_si(outside - float(found), "degF difference")
 
 
-def clouds(draw):
+def clouds(draw: Draw) -> Question | None:
     """Clouds come in at midnight."""
     cold = draw.pick(20, (15, 20, 25, 30))
     rh = draw.pick(95, (90, 93, 95))
@@ -54,7 +55,7 @@ def clouds(draw):
     )
 
 
-def more_vent_air(draw):
+def more_vent_air(draw: Draw) -> Question | None:
     """More vent air on a clear, damp night with a light breeze."""
     cold = draw.pick(20, (15, 20, 25))
     rh = draw.pick(95, (90, 92, 95))
@@ -77,7 +78,7 @@ def more_vent_air(draw):
     )
 
 
-def drip(draw):
+def drip(draw: Draw) -> Question | None:
     """What catches the drip in the morning."""
     area = draw.pick(600, (300, 600, 900, 1200))
     cold = draw.pick(25, (20, 25, 28))

@@ -1,6 +1,9 @@
 """A clear night: the covering cools below the air, and below its dew point."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass, field
+from typing import Any
 
 import numpy as np
 from matplotlib.patches import Polygon, Rectangle
@@ -15,41 +18,23 @@ _MOST = (50, 100, 200, 500, 1000, 2000, 5000)
 
 @dataclass(frozen=True)
 class NightState:
-    """One night.
+    """One night."""
 
-    Attributes
-    ----------
-    hours : array
-        Since sunset [h], rising.
-    covering, air, dew_point : array
-        [degC]; of the covering its lower face, with the frost that is on it.
-        The dew point is a frost point below 0 degC.
-    frost : float
-        Water on the underside at the end of the night [kg/m2].
-    verdict : str
-        The state that the page gives what is drawn; empty where it gives none.
-    """
-
-    hours: object
-    covering: object
-    air: object
-    dew_point: object
+    #: Since sunset [h], rising.
+    hours: Any
+    #: [degC]; of the covering its lower face, with the frost that is on it. The dew point is a frost point below
+    #: 0 degC.
+    covering: Any
+    air: Any
+    dew_point: Any
+    #: Water on the underside at the end of the night [kg/m2].
     frost: float
+    #: The state that the page gives what is drawn; empty where it gives none.
     verdict: str = field(default="", kw_only=True)
 
 
 def from_night(night):
-    """The state of a night that `physics` has worked out.
-
-    Parameters
-    ----------
-    night : Night
-        Of `physics.sky.night`.
-
-    Returns
-    -------
-    NightState
-    """
+    """The state of a night that `physics` has worked out."""
     return NightState(
         night.hour, night.underside_temperature, night.air_temperature, night.frost_point, float(night.frost[-1])
     )
@@ -68,14 +53,14 @@ class Night(LivePicture):
         high = np.ceil((every.max() - zero) / step + 0.01) * step + zero
         return float(low), float(high)
 
-    def signature(self, state):
+    def signature(self, state: NightState) -> Any:
         return (
             self._limits(state),
             ceiling(self.shown(state.frost, "area density"), _MOST),
             (float(state.hours[0]), float(state.hours[-1])),
         )
 
-    def draw_static(self, state):
+    def draw_static(self, state: NightState) -> None:
         limits, most, (start, end) = self.signature(state)
         left, right = self.columns(0.78, 0.22)
         entries = [("outdoor air", None), ("temperature", "lower face of the covering"),
@@ -100,7 +85,7 @@ class Night(LivePicture):
         self.frost = self.moving(bar.add_patch(Rectangle((0.2, 0), 0.6, 0, facecolor=self.background, edgecolor=color,
                                                          hatch=style.look("frost").hatch, linewidth=1.6)))  # fmt: skip
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: NightState) -> None:
         x = np.asarray(state.hours, dtype=float)
         covering, air, dew = (
             self.shown(np.asarray(s, dtype=float), "temperature") for s in (state.covering, state.air, state.dew_point)
@@ -112,7 +97,7 @@ class Night(LivePicture):
         self.band.set_visible(bool((covering < dew).any()))
         self.frost.set_height(self.shown(state.frost, "area density"))
 
-    def alt(self, state):
+    def alt(self, state: NightState) -> str:
         covering, air, dew = (np.asarray(s, dtype=float) for s in (state.covering, state.air, state.dew_point))
         coldest = int(np.argmin(covering))
         hours = np.asarray(state.hours, dtype=float)

@@ -1,7 +1,11 @@
 """Hour by hour: the wood of a roof in its first year and the year it settles to, with storage, sun, sky and a leak."""
 
+from __future__ import annotations
+
 import threading
 from dataclasses import dataclass
+from types import SimpleNamespace
+from typing import Any
 
 import numpy as np
 
@@ -13,7 +17,7 @@ from dryward.pictures.year import MoistureYear, YearGraph
 from dryward.teaching import words
 from dryward.teaching.words import Step
 from dryward.units import HOUR, WATER_DENSITY, from_si, to_si
-from dryward.verdict import criterion, of_year
+from dryward.verdict import Verdict, criterion, of_year
 from dryward.verdict.words import account, amount, capital, month_of
 from dryward.weather import Air
 
@@ -43,36 +47,24 @@ DAY = Slider("Day", "Day of the two years", "number", _DAYS, _DAYS, play=40)
 
 @dataclass(frozen=True)
 class Run:
-    """What is kept of a run: its first year and the judged one behind each other, and what they mean.
+    """What is kept of a run: its first year and the judged one behind each other, and what they mean."""
 
-    Attributes
-    ----------
-    days : ndarray (points)
-        Since the start of the two years [days].
-    moisture : dict of str to ndarray (points)
-        Of each wood layer [mass %].
-    brought, carried : ndarray (24)
-        Water in and out in each month [kg/m2].
-    verdict : Verdict
-    driest : int
-        Hour of the judged year at which the sheathing is driest.
-    lowest, change : float
-        Its moisture then, and what the judged year adds to it [mass %].
-    ran_off : float
-        In the judged year [kg/m2].
-    balance_error : float
-        Of all years [-].
-    """
-
+    #: Since the start of the two years [days].
     days: np.ndarray
+    #: Of each wood layer [mass %].
     moisture: dict
+    #: Water in and out in each month [kg/m2].
     brought: np.ndarray
     carried: np.ndarray
-    verdict: object
+    verdict: Verdict
+    #: Hour of the judged year at which the sheathing is driest.
     driest: int
+    #: Its moisture then, and what the judged year adds to it [mass %].
     lowest: float
     change: float
+    #: In the judged year [kg/m2].
     ran_off: float
+    #: Of all years [-].
     balance_error: float
 
     def wood(self, name):
@@ -102,21 +94,7 @@ def roof():
 
 
 def simulated(place, humidity, ach50):
-    """That roof through its years, until one repeats.
-
-    Parameters
-    ----------
-    place : str
-        An invented place.
-    humidity : float
-        Of the room [-].
-    ach50 : float
-        Air changes at 50 Pa [1/s].
-
-    Returns
-    -------
-    Hours
-    """
+    """That roof through its years, until one repeats."""
     from dryward.physics import hourly
     from dryward.physics.airleak import Leak
     from dryward.physics.ventspace import VentSpace
@@ -137,17 +115,7 @@ def simulated(place, humidity, ach50):
 
 
 def kept(hours):
-    """The small part of a run that the page shows; the rest, some fifty megabytes, may go.
-
-    Parameters
-    ----------
-    hours : Hours
-        Of two years or more.
-
-    Returns
-    -------
-    Run
-    """
+    """The small part of a run that the page shows; the rest, some fifty megabytes, may go."""
     before = hours.time.size - HOURS
     moisture = {name: hours.layer(name).moisture_content for name in (SHEATHING, DECK)}
     # The very hours of the highest and the lowest are among the points, so that no curve misses its own peak.
@@ -200,7 +168,7 @@ class HourByHour(Page):
         self.filling = Filling(self)
         super().__init__(*args, **keys)
 
-    def preview(self, at):
+    def preview(self, at: SimpleNamespace) -> State | None:
         """A run that is kept, with the cursor moved; nothing while another is needed."""
         key = self._key(at)
         if key != self._filled:
@@ -210,7 +178,7 @@ class HourByHour(Page):
         run = _runs.get(key)
         return None if run is None else State(run, at.Day)
 
-    def compute(self, at):
+    def compute(self, at: SimpleNamespace) -> State:
         """The run, kept for the next move of the day."""
         return State(run_of(*self._key(at)), at.Day)
 
@@ -230,7 +198,7 @@ class HourByHour(Page):
             years=("first year", run.settled),
         )
 
-    def numbers(self, state):
+    def numbers(self, state: State) -> list[Readout]:
         """Today, the peak and its month, days over caution, what ran off, and what the year changes."""
         run = state.run
         sheathing, deck, mold = run.wood(SHEATHING), run.wood(DECK), run.verdict.finding("mold-index")
@@ -277,11 +245,11 @@ class HourByHour(Page):
         year, day = divmod(min(state.day, 2 * 365) - 1, 365)
         return f"{month_of(day * 24)}, year {state.run.verdict.years if year else 1}"
 
-    def judge(self, state):
+    def judge(self, state: State) -> Verdict:
         """The year that the roof settles to."""
         return state.run.verdict
 
-    def says(self, state):
+    def says(self, state: State) -> str:
         """The three parts of the verdict, then the sheathing's own year, and which year that is."""
         run, verdict = state.run, state.run.verdict
         said = capital(account(verdict, self.unit_system))
@@ -293,7 +261,7 @@ class HourByHour(Page):
             own = f"The sheathing is wettest in {month_of(sheathing.when)}, {sheathing.value:.0f} %, and {driest}"
         return f"{said}. {own}. So it is in {run.settled}."
 
-    def strips(self, at, state):
+    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
         """Filled while the page is in use; a move of a control drops the rest."""
         key = self._key(at)
         if key != self._filled:
@@ -309,7 +277,7 @@ class HourByHour(Page):
             "ACH50": lambda ach50: run_of(at.Place, at.RH_in, ach50).verdict.state,
         }
 
-    def steps(self, state):
+    def steps(self, state: State) -> list[Step]:
         """What one percent of moisture weighs, and what the peak holds."""
         layer, us = roof().layer(SHEATHING), self.unit_system == "us"
         dry = layer.substance.density * layer.thickness

@@ -4,6 +4,7 @@ import math
 
 from dryward.building.library import material
 from dryward.teaching.kinds import BOARDS, board_name
+from dryward.teaching.questions import Draw, Question
 from dryward.units import from_si, to_si
 
 
@@ -12,7 +13,7 @@ def per_percent(board, inches):
     return from_si(material(board).density * to_si(inches, "in") * 0.01, "g/m2")
 
 
-def why_late(draw):
+def why_late(draw: Draw) -> Question | None:
     """The wettest day comes after the coldest one."""
     weeks = draw.pick(6, (4, 5, 6, 7, 8))
     name, board, inches = draw.pick(BOARDS[0], BOARDS)
@@ -45,7 +46,7 @@ def why_late(draw):
     )
 
 
-def each_october(draw):
+def each_october(draw: Draw) -> Question | None:
     """The trend over the years."""
     start = draw.pick(12.0, (11.0, 12.0, 13.0))
     step = draw.pick(2.0, (1.5, 2.0, 2.5))
@@ -62,25 +63,12 @@ def each_october(draw):
 
 
 def noon_sun(latitude, slope, facing_south):
-    """Share of the straight sun that a slope takes at noon in late December, none when it is behind.
-
-    Parameters
-    ----------
-    latitude, slope : float
-        [degrees]
-    facing_south : bool
-        Otherwise north.
-
-    Returns
-    -------
-    float
-        Sine of the angle between sun and slope.
-    """
+    """Share of the straight sun that a slope takes at noon in late December, none when it is behind."""
     height = 90.0 - latitude - 23.44  # tilt of the earth's axis
     return max(0.0, math.sin(math.radians(height + slope if facing_south else height - slope)))
 
 
-def north_and_south(draw):
+def north_and_south(draw: Draw) -> Question | None:
     """The two sides of one roof."""
     latitude = draw.pick(43, (38, 40, 43, 45, 47))
     pitch = draw.pick(8, (6, 8, 10, 12))

@@ -1,6 +1,9 @@
 """How fast: perms in a row, and what a gap in one of them costs."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass, replace
+from types import SimpleNamespace
 
 import numpy as np
 
@@ -58,7 +61,7 @@ class HowFastPerms(Page):
     )
     draws = Pipe
 
-    def compute(self, at):
+    def compute(self, at: SimpleNamespace) -> State:
         """The permeances in a row; the film with its gaps."""
         inner = float(permeance_with_gaps(at.M_in, PAINTED_DRYWALL, at.Gap_share))
         return State(at.M_in, inner, at.M_out, at.dp_vapor, at.Gap_share)
@@ -67,7 +70,7 @@ class HowFastPerms(Page):
         """Painted drywall, film, outer sheet."""
         return PipeState(NAMES, state.permeances, state.push, state.together * state.push)
 
-    def numbers(self, state):
+    def numbers(self, state: State) -> list[Readout]:
         """Together, the flow, the class of the film, which one rules, what a gap costs."""
         drops = np.array([1 / each for each in state.permeances])
         rules = int(np.argmax(drops))
@@ -89,7 +92,7 @@ class HowFastPerms(Page):
             ),
         ]  # fmt: skip
 
-    def says(self, state):
+    def says(self, state: State) -> str:
         """The tightest rules; a gap costs its share, not the whole."""
         flow = self.show(state.together * state.push, "vapor flux")
         if state.gap > 0.0:
@@ -100,7 +103,7 @@ class HowFastPerms(Page):
         whole = self.show(state.together, "permeance")
         return f"In a row the three act like one sheet of {whole}, tighter than the tightest alone: {flow} passes."
 
-    def steps(self, state):
+    def steps(self, state: State) -> list[Step]:
         """Resistances add; flow is permeance times push."""
         unit = "perm" if self.unit_system == "us" else "ng/(s m2 Pa)"
         word, plain = units.unit(unit).symbol, hand.plain

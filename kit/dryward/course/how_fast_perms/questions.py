@@ -2,6 +2,7 @@
 
 from dryward.physics.airleak import permeance_with_gaps
 from dryward.teaching.kinds import asked_in_a_row, average, class_limits, in_a_row, row_sum, sheet_class
+from dryward.teaching.questions import Draw, Question
 from dryward.units import from_si, to_si
 
 
@@ -9,7 +10,7 @@ def _title(name):
     return name[0].upper() + name[1:]
 
 
-def class_of(draw):
+def class_of(draw: Draw) -> Question | None:
     """The class of a sheet."""
     perms = draw.pick(0.7, (0.05, 0.06, 0.3, 0.5, 0.7, 0.9, 1.5, 3.0, 5.0, 8.0))
     draw.note(perms=perms)
@@ -25,7 +26,7 @@ def class_of(draw):
     )
 
 
-def which_rules(draw):
+def which_rules(draw: Draw) -> Question | None:
     """Three layers in a row."""
     drywall = draw.pick(40, (25, 30, 40))
     paint = draw.pick(7, (3, 5, 7, 10))
@@ -46,7 +47,7 @@ def which_rules(draw):
     )
 
 
-def gap(draw):
+def gap(draw: Draw) -> Question | None:
     """A film with part of it missing, behind painted drywall."""
     film = draw.pick(0.1, (0.05, 0.1, 0.15))
     share = draw.pick(10, (5, 8, 10, 15, 20))

@@ -1,7 +1,10 @@
 """Layers as valves in a pipe: the tightest one takes the pressure and sets the flow."""
 
+from __future__ import annotations
+
 import math
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 from matplotlib.patches import Polygon, Rectangle
@@ -19,33 +22,19 @@ _FLOWS = {"us": (10, 30, 100, 300, 1000, 3000, 10000, 40000), "si": (5, 20, 50, 
 
 @dataclass(frozen=True)
 class PipeState:
-    """A row of sheets with a pressure difference over them.
+    """A row of sheets with a pressure difference over them."""
 
-    Attributes
-    ----------
-    names : tuple of str
-    permeances : tuple of float
-        Of each, above 0 [kg/(s m2 Pa)].
-    difference : float
-        Of the vapor pressures at the two ends [Pa].
-    flow : float
-        [kg/(s m2)].
-    """
-
-    names: tuple
-    permeances: tuple
+    names: tuple[Any, ...]
+    #: Of each, above 0 [kg/(s m2 Pa)].
+    permeances: tuple[Any, ...]
+    #: Of the vapor pressures at the two ends [Pa].
     difference: float
+    #: [kg/(s m2)].
     flow: float
 
 
 def opening(permeance):
-    """How far a valve stands open on a log scale [-], 0.03 to 1.
-
-    Examples
-    --------
-    >>> round(opening(5.72e-9), 6)
-    1.0
-    """
+    """How far a valve stands open on a log scale [-], 0.03 to 1."""
     share = math.log(max(permeance, _SHUT) / _SHUT) / math.log(_OPEN / _SHUT)
     return min(max(share, 0.03), 1.0)
 
@@ -56,12 +45,12 @@ class Pipe(LivePicture):
     size = (860, 400)
     projector_size = (1180, 640)
 
-    def signature(self, state):
+    def signature(self, state: PipeState) -> Any:
         drop = ceiling(self.shown(state.difference, "pressure") / 1.001, _DROPS[self.unit_system])
         flow = ceiling(self.shown(state.flow, "vapor flux") / 1.001, _FLOWS[self.unit_system])
         return drop, flow, state.names
 
-    def draw_static(self, state):
+    def draw_static(self, state: PipeState) -> None:
         drop, flow, names = self.signature(state)
         left, right = self.columns(0.78, 0.22)
         middle = left[1] + 0.54 * (left[3] - left[1])
@@ -101,7 +90,7 @@ class Pipe(LivePicture):
         water = {"facecolor": self.color("vapor pressure"), "edgecolor": "none"}
         self.stream = self.moving(self.put(Polygon(np.zeros((3, 2)), closed=True, **water)))
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: PipeState) -> None:
         count = len(state.names)
         wide, high, middle = (self.right - self.left) / count, self.roof - self.floor, (self.roof + self.floor) / 2
         for place, (gates, permeance) in enumerate(zip(self.gates, state.permeances, strict=True)):
@@ -126,7 +115,7 @@ class Pipe(LivePicture):
         self.dots.set_data(np.arange(count + 1), pressure)
         self.bar.set_height(self.shown(state.flow, "vapor flux"))
 
-    def alt(self, state):
+    def alt(self, state: PipeState) -> str:
         sheets = "; ".join(
             f"{name}, {self.show(p, 'permeance')}" for name, p in zip(state.names, state.permeances, strict=True)
         )

@@ -1,6 +1,10 @@
 """Inside the film: what R on the room side does to a film that feels humidity."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass, replace
+from types import SimpleNamespace
+from typing import Any
 
 import numpy as np
 
@@ -15,7 +19,7 @@ from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
 from dryward.teaching.words import Step
 from dryward.units import to_si
-from dryward.verdict import of_steady
+from dryward.verdict import Verdict, of_steady
 from dryward.weather import Air
 
 #: The room and the outdoor humidity of this lesson.
@@ -28,10 +32,10 @@ FILM, CAVITY, FILL = "inner membrane", "service cavity", "insulation"
 class State:
     """A roof with so much R inside its film, and the same at every other R."""
 
-    roof: object
+    roof: building.Assembly
     indoor: Air
     outdoor: Air
-    profile: object
+    profile: steady.Profile
     inside: float
     outside: float
 
@@ -79,7 +83,7 @@ class InsideTheFilm(Page):
     )
     draws = Inside
 
-    def compute(self, at):
+    def compute(self, at: SimpleNamespace) -> State:
         """One steady winter."""
         roof = roof_with(at.R_in, at.Outer)
         indoor, outdoor = Air(ROOM_TEMPERATURE, at.RH_in), Air(at.T_out, OUTDOOR_HUMIDITY)
@@ -117,7 +121,7 @@ class InsideTheFilm(Page):
             self._known = key, found
         return self._known[1]
 
-    def numbers(self, state):
+    def numbers(self, state: State) -> list[Readout]:
         """The film's temperature, its humidities, how open it is, and what the roof gains."""
         inside, outside = state.faces
         show = self.show
@@ -142,11 +146,11 @@ class InsideTheFilm(Page):
             Readout("share", "", state.share, "relative humidity", hidden=True),
         ]
 
-    def judge(self, state):
+    def judge(self, state: State) -> Verdict:
         """The roof in a winter that never ends."""
         return of_steady(state.profile)
 
-    def says(self, state):
+    def says(self, state: State) -> str:
         """The film follows its share of R."""
         show, inside = self.show, state.faces[0]
         film = (
@@ -158,7 +162,7 @@ class InsideTheFilm(Page):
             return f"{film}: {wetness.gathers(self, state.profile, self.judge(state))}."
         return f"{film}; no water gathers, and {wetness.settles(self, self.judge(state))}."
 
-    def strips(self, at, state):
+    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
         """The state along each control."""
         numbers = {"T_out": "outdoor_temperature", "RH_in": "indoor_relative_humidity"}
         found = limits.dry_ranges(
@@ -172,7 +176,7 @@ class InsideTheFilm(Page):
             "Outer": Strip(tuple(each.state for each in roofs)),
         }
 
-    def steps(self, state):
+    def steps(self, state: State) -> list[Step]:
         """The film's temperature, its two humidities, and its curve."""
         profile, system = state.profile, self.unit_system
         face = profile.face(FILM, 0)

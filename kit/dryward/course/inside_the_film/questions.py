@@ -1,13 +1,14 @@
 """Checks: a filled service cavity, why it stays nearly empty, and the steamy bathroom."""
 
 from dryward.physics import steady
-from dryward.teaching.practical import Outcome, Task, airs, in_si
+from dryward.teaching.practical import Outcome, Say, Task, Values, airs, in_si
+from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import FILM, face, film_state, gain, roof, verdict
 from dryward.units import from_si, to_si
 from dryward.verdict import DRY, WET, of_steady
 
 
-def filled_cavity(draw):
+def filled_cavity(draw: Draw) -> Question | None:
     """A batt in the service cavity."""
     inside = draw.pick(13, (11, 13, 15))
     outside = draw.pick(30, (28, 30, 32))
@@ -40,7 +41,7 @@ def filled_cavity(draw):
     )
 
 
-def why_empty(draw):
+def why_empty(draw: Draw) -> Question | None:
     """Why the service cavity is left nearly empty."""
     cold = draw.pick(0, (-10, 0, 10))
     rh = draw.pick(50, (40, 45, 50))
@@ -65,7 +66,7 @@ def why_empty(draw):
     )
 
 
-def steam_bath(draw):
+def steam_bath(draw: Draw) -> Question | None:
     """A bathroom that stays steamy, under the same vault."""
     steam = draw.pick(75, (70, 75, 80))
     cold = draw.pick(0, (-5, 0, 5, 10))
@@ -105,7 +106,7 @@ def steam_bath(draw):
 CHECKS = (filled_cavity, why_empty, steam_bath)
 
 
-def _tight_and_dry(now, say):
+def _tight_and_dry(now: Values, say: Say) -> Outcome:
     profile = steady.profile(roof("variable", "open membrane", from_si(now["R_in"], "R")), *airs(now))
     found, judged = profile.permeance[FILM], of_steady(profile)
     tight = found <= to_si(1.0, "perm") * (1 + 1e-9)

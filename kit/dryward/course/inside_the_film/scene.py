@@ -1,6 +1,9 @@
 """How much of the insulation lies inside the film: its temperature, and how far it opens."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass, field
+from typing import Any
 
 import numpy as np
 
@@ -12,29 +15,19 @@ from dryward.pictures.live import LivePicture
 
 @dataclass(frozen=True)
 class InsideState:
-    """The film at every share of R inside it, and where you are.
+    """The film at every share of R inside it, and where you are."""
 
-    Attributes
-    ----------
-    share : array
-        Of the thermal resistance inside the film [-], rising.
-    temperature : array
-        Of the film [degC].
-    humidity : array
-        Relative humidity on its room side [-].
-    permeance : array
-        Of the film [kg/(s m2 Pa)].
-    now : float
-        The share now [-].
-    verdict : str
-        The state that the page gives what is drawn; empty where it gives none.
-    """
-
-    share: object
-    temperature: object
-    humidity: object
-    permeance: object
+    #: Of the thermal resistance inside the film [-], rising.
+    share: Any
+    #: Of the film [degC].
+    temperature: Any
+    #: Relative humidity on its room side [-].
+    humidity: Any
+    #: Of the film [kg/(s m2 Pa)].
+    permeance: Any
+    #: The share now [-].
     now: float
+    #: The state that the page gives what is drawn; empty where it gives none.
     verdict: str = field(default="", kw_only=True)
 
 
@@ -44,7 +37,7 @@ class Inside(LivePicture):
     size = (860, 400)
     projector_size = (1180, 640)
 
-    def signature(self, state):
+    def signature(self, state: InsideState) -> Any:
         low, high = float(np.min(state.temperature)), float(np.max(state.temperature))
         step, zero = (10 / 1.8, -160 / 9) if self.unit_system == "us" else (5.0, 0.0)
         return (
@@ -53,7 +46,7 @@ class Inside(LivePicture):
             float(state.share[-1]),
         )
 
-    def draw_static(self, state):
+    def draw_static(self, state: InsideState) -> None:
         low, high, far = self.signature(state)
         boxes = self.columns(1, 1, 1, gap=1.4)
         wide = boxes[-1][2] - boxes[0][0]
@@ -74,7 +67,7 @@ class Inside(LivePicture):
         permeances = [float(self.shown(p, "permeance")) for p in (_LOW, _HIGH)]
         self.logarithmic(self.graphs[2][0].yaxis, *permeances)
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: InsideState) -> None:
         x = 100 * np.asarray(state.share, dtype=float)
         values = (
             self.shown(np.asarray(state.temperature, dtype=float), "temperature"),
@@ -87,7 +80,7 @@ class Inside(LivePicture):
             here.set_data([100 * state.now], [now])
             cursor.set_data([100 * state.now] * 2, [ax.get_ylim()[0], now])
 
-    def alt(self, state):
+    def alt(self, state: InsideState) -> str:
         share = np.asarray(state.share, dtype=float)
         warm, damp, open_ = (
             self.show(float(np.interp(state.now, share, np.asarray(v, dtype=float))), quantity)

@@ -1,6 +1,10 @@
 """July: vapor pushed inward, the face it hits, and which inner layer lets a roof dry to the room."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass, replace
+from types import SimpleNamespace
+from typing import Any
 
 from dryward import building
 from dryward.checks import PlainError
@@ -15,7 +19,7 @@ from dryward.teaching import vault
 from dryward.teaching.practical import NO_FILM
 from dryward.teaching.words import Step
 from dryward.units import to_si
-from dryward.verdict import of_steady
+from dryward.verdict import Verdict, of_steady
 from dryward.weather import Air
 
 #: Humidity of the room, and the spring day on which damp wood dries.
@@ -45,12 +49,12 @@ ROOF = Choice(
 class State:
     """A roof on a hot day."""
 
-    roof: object
+    roof: building.Assembly
     inner: str
     indoor: Air
     outdoor: Air
-    profile: object
-    spring: object
+    profile: steady.Profile
+    spring: Any
 
     @property
     def push(self):
@@ -99,7 +103,7 @@ class July(Page):
     #: What `task_values` tells the practical task of.
     task_choices = ("Roof",)
 
-    def compute(self, at):
+    def compute(self, at: SimpleNamespace) -> State:
         """A steady hot day, and a spring day for the drying."""
         roof = built(at.Roof)
         indoor, outdoor = Air(at.T_in, ROOM_HUMIDITY), Air(at.T_out, at.RH_out)
@@ -123,7 +127,7 @@ class July(Page):
             sun = f"Wet wood in the sun, at {self.show(state.outdoor.temperature, 'temperature')}."
         return ReversalState(state.roof, state.profile, state.indoor, state.outdoor, sun=sun)
 
-    def numbers(self, state):
+    def numbers(self, state: State) -> list[Readout]:
         """The push, the humidity behind the inner layer, the gain, what reaches the room, and drying in spring."""
         profile, spring = state.profile, state.spring
         into_room = -profile.vapor_flux_in
@@ -158,11 +162,11 @@ class July(Page):
             Readout("spring_outward", "", spring.outward, "vapor flux", hidden=True),
         ]
 
-    def judge(self, state):
+    def judge(self, state: State) -> Verdict:
         """The roof in a July that never ends."""
         return of_steady(state.profile)
 
-    def says(self, state):
+    def says(self, state: State) -> str:
         """Which way the push is, and what it does behind the inner layer."""
         show, profile = self.show, state.profile
         outside = "Soaked wood in the sun" if state.outdoor.temperature > SUN else "The outdoor air"
@@ -179,7 +183,7 @@ class July(Page):
         settles = wetness.settles(self, self.judge(state))
         return f"{start}; behind the inner layer it is {behind}, and {room} reach the room: {settles}."
 
-    def strips(self, at, state):
+    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
         """The state along each control."""
         keys = {"T_out": "outdoor_temperature", "RH_out": "outdoor_relative_humidity", "T_in": "indoor_temperature"}
         along = {key: self.along(name) for name, key in keys.items()}
@@ -188,7 +192,7 @@ class July(Page):
         strips = {name: Strip(tuple(found[key].states)) for name, key in keys.items()}
         return {**strips, "Roof": Strip(tuple(each.state for each in roofs))}
 
-    def steps(self, state):
+    def steps(self, state: State) -> list[Step]:
         """Both pressures, the push, and the most the cold face can have."""
         show, system, profile = self.show, self.unit_system, state.profile
         lines = [

@@ -4,14 +4,15 @@ import dataclasses
 
 from dryward.physics import drying
 from dryward.teaching import vault
-from dryward.teaching.practical import JULY, Task, dry, in_si, perms, vault_state
+from dryward.teaching.practical import JULY, Outcome, Say, Task, Values, dry, in_si, perms, vault_state
+from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import FILM, face, gain
 from dryward.units import from_si
 
 PLASTIC = 0.06
 
 
-def colder_room(draw):
+def colder_room(draw: Draw) -> Question | None:
     """Plastic inside while the air conditioning is set lower."""
     high, low = draw.pick((78, 70), ((78, 70), (78, 68), (77, 70), (78, 72)))
     hot, humid = draw.pick((85, 75), ((85, 75), (88, 70), (84, 75), (86, 72)))
@@ -40,7 +41,7 @@ def colder_room(draw):
     )
 
 
-def summer_water(draw):
+def summer_water(draw: Draw) -> Question | None:
     """Outdoor dew point above the temperature of the back of the drywall."""
     hot, humid = draw.pick((85, 75), ((85, 75), (88, 70), (90, 65), (86, 75)))
     back = draw.pick(74, (70, 72, 73, 74))
@@ -70,30 +71,14 @@ def summer_water(draw):
 
 
 def with_damp_wood(inner):
-    """The OSB roof with a wet strip of wood on the inside of the OSB.
-
-    Parameters
-    ----------
-    inner : float, "variable" or None
-        Perms of the film; None for no film.
-
-    Returns
-    -------
-    Assembly
-        With a layer "damp wood".
-
-    Examples
-    --------
-    >>> with_damp_wood(None).layer("damp wood").name
-    'damp wood'
-    """
+    """The OSB roof with a wet strip of wood on the inside of the OSB."""
     built = vault.roof(inner, "OSB")
     place = built.index(vault.OUTER)
     wood = vault.stack(("damp wood", 0.75, 0.9)).layers[0]
     return dataclasses.replace(built, layers=(*built.layers[:place], wood, *built.layers[place:]))
 
 
-def spring_drying(draw):
+def spring_drying(draw: Draw) -> Question | None:
     """Which inner layer lets damp wood dry to the room in spring."""
     mild = draw.pick(60, (55, 58, 60, 62))
     rh = draw.pick(45, (40, 45, 50))
@@ -130,7 +115,7 @@ def spring_drying(draw):
 CHECKS = (colder_room, summer_water, spring_drying)
 
 
-def _july(now, say):
+def _july(now: Values, say: Say) -> Outcome:
     return dry(vault_state(now, "open membrane"), say)
 
 

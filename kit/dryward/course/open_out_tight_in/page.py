@@ -1,6 +1,10 @@
 """Open out, tight in: the map of winter gain over two permeances, and where you are on it."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass, replace
+from types import SimpleNamespace
+from typing import Any
 
 import numpy as np
 
@@ -12,8 +16,9 @@ from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
+from dryward.teaching.words import Step
 from dryward.units import to_si
-from dryward.verdict import DAMP, DRY, of_steady
+from dryward.verdict import DAMP, DRY, Verdict, of_steady
 from dryward.weather import Air
 
 ROOM_TEMPERATURE, OUTDOOR_HUMIDITY = to_si(70.0, "degF"), 0.8
@@ -28,10 +33,10 @@ AXIS = to_si(np.geomspace(0.05, 100.0, 27), "perm")
 class State:
     """One roof, the airs, its steady state, and the map around it."""
 
-    roof: object
+    roof: building.Assembly
     indoor: Air
     outdoor: Air
-    profile: object
+    profile: steady.Profile
     gains: np.ndarray
     inner: float
     outer: float
@@ -63,11 +68,11 @@ class OpenOutTightIn(Page):
     # numbers follow at once and the map when the slider rests.
     slow = True
 
-    def preview(self, at):
+    def preview(self, at: SimpleNamespace) -> State | None:
         """The roof here, on the map as it stands."""
         return self._state(at, self._kept[1])
 
-    def compute(self, at):
+    def compute(self, at: SimpleNamespace) -> State:
         """The roof here, and every other pair of permeances in the same weather."""
         return self._state(at, None)
 
@@ -92,7 +97,7 @@ class OpenOutTightIn(Page):
         """The map and the point."""
         return MapState(AXIS, AXIS, state.gains, state.inner, state.outer, state.profile.gain)
 
-    def numbers(self, state):
+    def numbers(self, state: State) -> list[Readout]:
         """Gain, the outer face, how much more open outside, and how much it would take."""
         face = state.profile.face("outer layer", 0)
         balance = state.balance
@@ -126,11 +131,11 @@ class OpenOutTightIn(Page):
             ),
         ]
 
-    def judge(self, state):
+    def judge(self, state: State) -> Verdict:
         """The roof in a winter that never ends."""
         return of_steady(state.profile)
 
-    def says(self, state):
+    def says(self, state: State) -> str:
         """What the pair does in this weather."""
         balance, gain, judged = state.balance, state.profile.gain, self.judge(state)
         if gain > 0:
@@ -152,7 +157,7 @@ class OpenOutTightIn(Page):
             f"inside. For no gain it needs {self.show(balance, 'permeance')} {at_least}.{settles}"
         )
 
-    def strips(self, at, state):
+    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
         """The state along each slider."""
         keys = {
             "T_out": "outdoor_temperature",
@@ -165,7 +170,7 @@ class OpenOutTightIn(Page):
         )
         return {name: Strip(tuple(found[key].states)) for name, key in keys.items()}
 
-    def steps(self, state):
+    def steps(self, state: State) -> list[Step]:
         """What arrives at the outer face, and what can leave."""
         profile = state.profile
         return hand.stays(profile, state.indoor, state.outdoor, profile.face("outer layer", "inner"), self.unit_system)

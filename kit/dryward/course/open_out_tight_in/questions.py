@@ -1,11 +1,12 @@
 """Checks: an open outside, what cuts the gain on OSB, and when open is not enough."""
 
-from dryward.teaching.practical import WINTER, Task, dry, perms, vault_state
+from dryward.teaching.practical import WINTER, Outcome, Say, Task, Values, dry, perms, vault_state
+from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import face, gain, roof
 from dryward.units import from_si
 
 
-def inner_changes(draw):
+def inner_changes(draw: Draw) -> Question | None:
     """An open outer layer while the film gets ten times more open."""
     tight, loose = draw.pick((0.1, 1.0), ((0.1, 1.0), (0.2, 1.0), (0.1, 0.5), (0.3, 2.0)))
     cold = draw.pick(20, (20, 25, 30))
@@ -35,7 +36,7 @@ def inner_changes(draw):
     )
 
 
-def what_cuts(draw):
+def what_cuts(draw: Draw) -> Question | None:
     """The change that cuts the winter gain of an OSB roof most."""
     inner = draw.pick(1.0, (1.0, 1.5, 2.0, 3.0))
     tighter = draw.pick(0.1, (0.1, 0.2))
@@ -74,7 +75,7 @@ def what_cuts(draw):
     )
 
 
-def open_is_not_enough(draw):
+def open_is_not_enough(draw: Draw) -> Question | None:
     """A humid house in deep cold with no film."""
     rh = draw.pick(50, (45, 50, 55))
     cold = draw.pick(0, (-10, -5, 0, 5))
@@ -104,7 +105,7 @@ def open_is_not_enough(draw):
 CHECKS = (inner_changes, what_cuts, open_is_not_enough)
 
 
-def _deck(now, say):
+def _deck(now: Values, say: Say) -> Outcome:
     return dry(vault_state(now, from_si(now["M_out"], "perm")), say)
 
 

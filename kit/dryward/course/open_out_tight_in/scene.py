@@ -1,6 +1,9 @@
 """A map of roofs: how tight inside against how open outside, and the winter gain of each."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass, field
+from typing import Any
 
 import numpy as np
 from matplotlib.colors import ListedColormap
@@ -21,26 +24,18 @@ _NONE = 5e-6 / 86400
 
 @dataclass(frozen=True)
 class MapState:
-    """Gain over two permeances, worked out by whoever asks for the map.
+    """Gain over two permeances, worked out by whoever asks for the map."""
 
-    Attributes
-    ----------
-    inner, outer : array (n), (m)
-        Permeances of the axes, rising [kg/(s m2 Pa)].
-    gain : array (m, n)
-        Winter gain [kg/(s m2)].
-    inner_now, outer_now, gain_now : float
-        Where you are.
-    verdict : str
-        The state that the page gives what is drawn; empty where it gives none.
-    """
-
-    inner: object
-    outer: object
-    gain: object
+    #: Permeances of the axes, rising [kg/(s m2 Pa)].
+    inner: Any
+    outer: Any
+    #: Winter gain [kg/(s m2)].
+    gain: Any
+    #: Where you are.
     inner_now: float
     outer_now: float
     gain_now: float
+    #: The state that the page gives what is drawn; empty where it gives none.
     verdict: str = field(default="", kw_only=True)
 
 
@@ -50,7 +45,7 @@ class BalanceMap(LivePicture):
     size = (860, 420)
     projector_size = (1180, 660)
 
-    def signature(self, state):
+    def signature(self, state: MapState) -> Any:
         return tuple(state.inner), tuple(state.outer)
 
     def _axis(self, axis, permeance):
@@ -59,7 +54,7 @@ class BalanceMap(LivePicture):
         self.logarithmic(axis, shown[0], shown[-1])
         return shown
 
-    def draw_static(self, state):
+    def draw_static(self, state: MapState) -> None:
         left, right = self.columns(0.72, 0.28)
         foot = self.key([("here", None)], left[0], left[3], left[2])
         unit = self.symbol("permeance")
@@ -120,14 +115,14 @@ class BalanceMap(LivePicture):
             self.words(left + 3.0 * self.type.words, y + 0.1 * self.line, text, small=True)
             y -= step
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: MapState) -> None:
         if self.gain is None or not np.array_equal(self.gain, state.gain):
             self._fill(state)
         self.here.set_data(
             [self.shown(state.inner_now, "permeance")], [self.shown(state.outer_now, "permeance")]
         )  # fmt: skip
 
-    def alt(self, state):
+    def alt(self, state: MapState) -> str:
         gain = np.asarray(state.gain)
         share = float((gain > _NONE).mean())
         # No gain is not yet dry: the state is told by who knows it.
@@ -150,23 +145,6 @@ def edged(inner, outer, gain):
     The gain rises in a straight line with the permeance inside and falls in
     one with the permeance outside, close to the edge; so the nearest two
     gaining roofs of a row or a column say where it reaches nothing.
-
-    Parameters
-    ----------
-    inner, outer : array (n), (m)
-        Permeances, rising.
-    gain : array (m, n)
-
-    Returns
-    -------
-    array (m, n)
-        Unchanged where above nothing.
-
-    Examples
-    --------
-    >>> edged([1.0, 2.0, 3.0], [1.0, 2.0], [[0.0, 1.0, 3.0], [0.0, 0.0, 2.0]])
-    array([[-1.,  1.,  3.],
-           [ 0.,  0.,  2.]])
     """
     inner, outer, gain = (np.asarray(each, dtype=float) for each in (inner, outer, gain))
     along = np.array([_extended(inner, row) for row in gain])

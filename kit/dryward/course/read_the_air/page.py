@@ -1,6 +1,9 @@
 """Read the air: from temperature and RH to water, vapor pressure and dew point."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass, replace
+from types import SimpleNamespace
 
 from dryward import air
 from dryward.course.read_the_air.scene import Curve, CurveState
@@ -37,7 +40,7 @@ class ReadTheAir(Page):
     )
     draws = Curve
 
-    def compute(self, at):
+    def compute(self, at: SimpleNamespace) -> State:
         """Two airs."""
         return State(Air(at.T, at.RH), Air(at.T_2, at.RH_2))
 
@@ -45,7 +48,7 @@ class ReadTheAir(Page):
         """Both on the curve."""
         return CurveState(state.first, state.second)
 
-    def numbers(self, state):
+    def numbers(self, state: State) -> list[Readout]:
         """Of air A: vapor pressure, dew point, water two ways; of air B, its water."""
         first, second = state.first, state.second
         ratio, other = state.ratios
@@ -70,7 +73,7 @@ class ReadTheAir(Page):
             ),
         ]
 
-    def says(self, state):
+    def says(self, state: State) -> str:
         """Which air has more water, and which has the higher RH."""
         ratio, other = state.ratios
         if abs(ratio - other) < 0.05 * max(ratio, other):
@@ -85,7 +88,7 @@ class ReadTheAir(Page):
             f"Its dew point is {self.show(wet.dew_point, 'temperature')}."
         )
 
-    def steps(self, state):
+    def steps(self, state: State) -> list[Step]:
         """The pressure, the dew point and the water of air A."""
         first, show = state.first, self.show
         pressure = first.vapor_pressure

@@ -2,10 +2,11 @@
 
 from dryward import air
 from dryward.teaching import vault
+from dryward.teaching.questions import Draw, Question
 from dryward.units import from_si, to_si
 
 
-def cooled(draw):
+def cooled(draw: Draw) -> Question | None:
     """RH of air that is cooled with nothing added."""
     warm = draw.pick(70, (68, 70, 72, 75))
     rh = draw.pick(40, (30, 35, 40, 45, 50))
@@ -36,7 +37,7 @@ def cooled(draw):
     )
 
 
-def heated(draw):
+def heated(draw: Draw) -> Question | None:
     """The dew point of air that is heated."""
     start = draw.pick(70, (64, 66, 68, 70))
     rh = draw.pick(40, (30, 35, 40, 45, 50))
@@ -55,7 +56,7 @@ def heated(draw):
     )
 
 
-def wet_things(draw):
+def wet_things(draw: Draw) -> Question | None:
     """Which of two cold things gets wet in a room."""
     warm = draw.pick(70, (68, 70, 72))
     rh = draw.pick(40, (35, 40, 45, 50))

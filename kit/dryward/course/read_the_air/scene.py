@@ -1,6 +1,9 @@
 """Two airs on the saturation curve: how much each holds, and its dew point."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 from matplotlib.patches import Rectangle
@@ -18,17 +21,11 @@ _MOST = {"us": (80, 160, 320, 1200), "si": (12, 24, 48, 180)}
 
 @dataclass(frozen=True)
 class CurveState:
-    """Two airs.
+    """Two airs."""
 
-    Attributes
-    ----------
-    first, second : Air
-    names : (str, str)
-    """
-
-    first: object
-    second: object
-    names: tuple = ("A", "B")
+    first: Any
+    second: Any
+    names: tuple[Any, ...] = ("A", "B")
 
 
 class Curve(LivePicture):
@@ -47,11 +44,11 @@ class Curve(LivePicture):
     def _most(self, state):
         return ceiling(self.shown(max(self._ratios(state)), "humidity ratio"), _MOST[self.unit_system])
 
-    def signature(self, state):
+    def signature(self, state: CurveState) -> Any:
         warmest = max(state.first.temperature, state.second.temperature)
         return ceiling(warmest, _WARMEST), self._most(state), state.names
 
-    def draw_static(self, state):
+    def draw_static(self, state: CurveState) -> None:
         warmest, most, names = self.signature(state)
         left, right = self.columns(0.7, 0.3)
         first, second = (f"air {name}" for name in names)
@@ -88,7 +85,7 @@ class Curve(LivePicture):
             bar = Rectangle((place - 0.32, 0), 0.64, 0, facecolor=color, edgecolor=self.background, hatch=hatch)
             self.bars.append(self.moving(ax.add_patch(bar)))
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: CurveState) -> None:
         for number, (_, each) in enumerate(self._airs(state)):
             x, y = self.shown(each.temperature, "temperature"), self.shown(each.vapor_pressure, "pressure")
             self.dots[number].set_data([x], [y])
@@ -102,7 +99,7 @@ class Curve(LivePicture):
         for bar, ratio in zip(self.bars, self._ratios(state), strict=True):
             bar.set_height(self.shown(ratio, "humidity ratio"))
 
-    def alt(self, state):
+    def alt(self, state: CurveState) -> str:
         parts = []
         for name, each in self._airs(state):
             dew = self.show(each.dew_point, "temperature") if each.vapor_pressure > 0 else "none"

@@ -1,8 +1,14 @@
 """Start here: the way through, what is done, what is due, and how the pages look."""
 
+from __future__ import annotations
+
+from types import SimpleNamespace
+from typing import Any
+
 from dryward.checks import PlainError
 from dryward.panels.desk import parts
 from dryward.panels.page import Page
+from dryward.panels.readouts import Readout
 from dryward.teaching import lessons, paper, pathways
 
 #: Sizes of type offered, 16 being usual; a projector has its own.
@@ -23,15 +29,15 @@ class Start(Page):
         self.test, self.said, self.plan = None, {}, ()
         super().__init__(*args, **keys)
 
-    def compute(self, at):
+    def compute(self, at: SimpleNamespace) -> Any:
         """What the learner's file says."""
         return self.settings.progress
 
-    def numbers(self, state):
+    def numbers(self, state: Any) -> list[Readout]:
         """None: the plan below has them."""
         return []
 
-    def says(self, state):
+    def says(self, state: Any) -> str:
         """Where to go on."""
         done = sum(state.finished(id) is not None for id in lessons.pages())
         on = state.resume()

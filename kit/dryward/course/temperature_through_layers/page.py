@@ -1,7 +1,11 @@
 """Temperature through layers: it falls where the R is."""
 
+from __future__ import annotations
+
 import dataclasses
 from dataclasses import dataclass
+from types import SimpleNamespace
+from typing import Any
 
 import numpy as np
 
@@ -15,7 +19,7 @@ from dryward.panels.readouts import Readout, Strip
 from dryward.physics import steady
 from dryward.teaching.words import Step
 from dryward.units import to_si
-from dryward.verdict import DRY, WET, of_face, states_of_faces
+from dryward.verdict import DRY, WET, Verdict, of_face, states_of_faces
 from dryward.verdict.words import told
 from dryward.weather import Air
 
@@ -33,7 +37,7 @@ class State:
     """A wall, its temperatures, and the axis they are drawn on."""
 
     wall: Assembly
-    profile: object
+    profile: steady.Profile
     outdoor: Air
     axis: str
 
@@ -88,7 +92,7 @@ class TemperatureThroughLayers(Page):
     handles = ("T_out", standard("R_ins").starting(20, 3.5), "R_out", AXIS)
     draws = Ladder
 
-    def compute(self, at):
+    def compute(self, at: SimpleNamespace) -> State:
         """One steady state of the wall."""
         wall, outdoor = wall_with(at.R_ins, at.R_out), Air(at.T_out, 0.8)
         return State(wall, steady.profile(wall, ROOM, outdoor), outdoor, at.Axis)
@@ -97,7 +101,7 @@ class TemperatureThroughLayers(Page):
         """Pointing at the room side of the sheathing."""
         return from_profile(state.wall, state.profile, "sheathing", state.axis)
 
-    def numbers(self, state):
+    def numbers(self, state: State) -> list[Readout]:
         """The plane, the drywall, the total R, how much stands outside, and the room air that wets that plane."""
         profile = state.profile
         limit = state.full / (ROOM.vapor_pressure / ROOM.relative_humidity)
@@ -117,12 +121,12 @@ class TemperatureThroughLayers(Page):
             Readout("there", "", ROOM.vapor_pressure / state.full, "relative humidity", hidden=True),
         ]  # fmt: skip
 
-    def judge(self, state):
+    def judge(self, state: State) -> Verdict:
         """The face of the sheathing, if room air gets there and stays."""
         sheathing = state.wall.layer("sheathing").substance
         return of_face(state.temperature, ROOM.vapor_pressure, state.full, sheathing, "sheathing")
 
-    def says(self, state):
+    def says(self, state: State) -> str:
         """The share of R outside is the share of the way up; and what room air would do there."""
         share = f"{state.share * 100:.0f} %"
         return (
@@ -142,7 +146,7 @@ class TemperatureThroughLayers(Page):
         mold = "" if face.state == DRY else ", and mold can grow"
         return f"Room air that leaks to it would come to {there} there: {told(wood, judged.method)}{mold}."
 
-    def strips(self, at, state):
+    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
         """What room air would do to the sheathing, along each slider."""
         sheathing = state.wall.layer("sheathing").substance
 
@@ -160,7 +164,7 @@ class TemperatureThroughLayers(Page):
             "R_out": states(outside=self.along("R_out")),
         }
 
-    def steps(self, state):
+    def steps(self, state: State) -> list[Step]:
         """Add up R from the room, take that share of the difference, and bring room air there."""
         profile, show, node = state.profile, self.show, state.node
         return [

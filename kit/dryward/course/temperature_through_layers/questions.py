@@ -1,12 +1,13 @@
 """Checks: the temperature of a plane, a doubled R, and a squeezed batt."""
 
+from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import plane
 
 #: Thickness of the outside board by its R [in.].
 BOARDS = {4: 1, 5: 1, 6: 1.5, 8: 2, 10: 2}
 
 
-def behind_the_board(draw):
+def behind_the_board(draw: Draw) -> Question | None:
     """The plane behind an outside board."""
     outer = draw.pick(5, (4, 5, 6, 8, 10))
     total = draw.pick(20, (16, 20, 24, 25, 30))
@@ -33,7 +34,7 @@ def behind_the_board(draw):
     )
 
 
-def doubled(draw):
+def doubled(draw: Draw) -> Question | None:
     """What a doubled R does to the plane on its room side."""
     inner, middle, outer = draw.pick((2, 10, 3), ((2, 10, 3), (3, 13, 2), (2, 15, 4), (4, 19, 3)))
     cold = draw.pick(20, (0, 10, 20, 30))
@@ -63,7 +64,7 @@ def doubled(draw):
 SQUEEZED = 1.2
 
 
-def squeezed(draw):
+def squeezed(draw: Draw) -> Question | None:
     """A thick batt in a shallow bay."""
     r, full, bay = draw.pick((30, 9.5, 5.5), ((30, 9.5, 5.5), (30, 9.5, 7.25), (38, 12.0, 9.25), (19, 6.25, 3.5)))
     draw.note(r=r, full=full, bay=bay)

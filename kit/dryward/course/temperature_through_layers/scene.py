@@ -4,7 +4,10 @@ Against thermal resistance the line is straight: the temperature drops where
 the R is, not where the inches are.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass, field
+from typing import Any
 
 import numpy as np
 from matplotlib.lines import Line2D
@@ -20,27 +23,18 @@ _RESIST = (2.0, 4.0, 6.0, 8.0, 12.0, 18.0, 30.0)
 
 @dataclass(frozen=True)
 class LadderState:
-    """Temperatures and layers on one of two axes.
+    """Temperatures and layers on one of two axes."""
 
-    Attributes
-    ----------
-    by_depth, by_resistance : ((place, temperature [degC]), ...)
-        The planes from room air to outdoor air: depth [m] or thermal
-        resistance from room air [m2 K/W], the same planes in both.
-    names : tuple of str
-        What lies between each plane and the next.
-    plane : int
-        The plane that is pointed at.
-    against : {"depth", "resistance"}
-    verdict : str
-        The state that the page gives what is drawn; empty where it gives none.
-    """
-
-    by_depth: tuple
-    by_resistance: tuple
-    names: tuple
+    #: The planes from room air to outdoor air: depth [m] or thermal resistance from room air [m2 K/W], the same
+    #: planes in both.
+    by_depth: tuple[Any, ...]
+    by_resistance: tuple[Any, ...]
+    #: What lies between each plane and the next.
+    names: tuple[Any, ...]
+    #: The plane that is pointed at.
     plane: int = 0
     against: str = "depth"
+    #: The state that the page gives what is drawn; empty where it gives none.
     verdict: str = field(default="", kw_only=True)
 
     @property
@@ -50,21 +44,7 @@ class LadderState:
 
 
 def from_profile(assembly, profile, layer, against="depth"):
-    """The state of a steady profile, pointing at the inside face of a layer.
-
-    Parameters
-    ----------
-    assembly : Assembly
-    profile : Profile
-        Of that assembly.
-    layer : str
-        Name of a layer.
-    against : {"depth", "resistance"}
-
-    Returns
-    -------
-    LadderState
-    """
+    """The state of a steady profile, pointing at the inside face of a layer."""
     nodes = [0, *(profile.face(each.name, 0) for each in assembly.inner_layers)]
     nodes += [profile.face(assembly.inner_layers[-1].name, 1), len(profile.depth) - 1]
     names = ("film", *(each.name for each in assembly.inner_layers), "film")
@@ -92,7 +72,7 @@ class Ladder(LivePicture):
         steps = _THICK if state.against == "depth" else _RESIST
         return quantity, ceiling(state.points[-1][0], steps)
 
-    def signature(self, state):
+    def signature(self, state: LadderState) -> Any:
         limits = self._limits([t for _, t in state.points])
         # Rows for names: one for each thin layer of the fuller side, in any state.
         return state.against, self._axis(state)[1], limits, len(state.names), self._count(state)
@@ -109,7 +89,7 @@ class Ladder(LivePicture):
         high = np.ceil((max(temperatures) - zero + 0.5) / step) * step + zero
         return float(low), float(high)
 
-    def draw_static(self, state):
+    def draw_static(self, state: LadderState) -> None:
         quantity, most = self._axis(state)
         (box,) = self.columns(1)
         foot = self.key([("temperature", None), ("here", "the face you ask about")], box[0], box[3], box[2])
@@ -136,7 +116,7 @@ class Ladder(LivePicture):
         self.planes = self.dot(ax, "temperature", "o", 0.6)
         self.here = self.dot(ax, "here", style.look("here").marker, 1.2)
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: LadderState) -> None:
         quantity, _ = self._axis(state)
         x = np.array([self.shown(place, quantity) for place, _ in state.points], dtype=float)
         y = np.array([self.shown(t, "temperature") for _, t in state.points])
@@ -184,7 +164,7 @@ class Ladder(LivePicture):
             tag.set(text=name, x=middle + shift, y=y, horizontalalignment=side)
             leader.set_data([middle, middle], [top + 1, y + 0.62 * self.line])
 
-    def alt(self, state):
+    def alt(self, state: LadderState) -> str:
         warm, cold = (self.show(state.points[place][1], "temperature") for place in (0, -1))
         place, temperature = state.points[state.plane]
         quantity = self._axis(state)[0]

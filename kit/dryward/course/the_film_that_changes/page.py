@@ -1,6 +1,10 @@
 """The film that changes: what the humidity at its two faces does to it, and which face goes in."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass
+from types import SimpleNamespace
+from typing import Any
 
 import numpy as np
 
@@ -16,7 +20,7 @@ from dryward.physics import limits, steady
 from dryward.pictures.film import FilmState
 from dryward.teaching.words import Step
 from dryward.units import to_si
-from dryward.verdict import of_steady
+from dryward.verdict import Verdict, of_steady
 from dryward.weather import Air
 from dryward.weather.places import demo_climate
 
@@ -68,12 +72,12 @@ class State:
     """A film in a roof on one day."""
 
     weather: str
-    roof: object
-    film: object
+    roof: building.Assembly
+    film: Any
     indoor: Air
     outdoor: Air
-    profile: object
-    turned: object
+    profile: steady.Profile
+    turned: Any
 
     @property
     def faces(self):
@@ -112,7 +116,7 @@ class TheFilmThatChanges(Page):
     handles = (WEATHER, "RH_in", FILM_CHOICE, OUTER.starting("open-sheet"))
     draws = FilmSides
 
-    def compute(self, at):
+    def compute(self, at: SimpleNamespace) -> State:
         """One steady day, and the same with the film turned over."""
         room, outdoor, _ = DAYS[at.Weather]
         roof, indoor = roof_with(at.Film, at.Outer), Air(room, at.RH_in)
@@ -154,7 +158,7 @@ class TheFilmThatChanges(Page):
             self._known = key, tuple(months)
         return self._known[1]
 
-    def numbers(self, state):
+    def numbers(self, state: State) -> list[Readout]:
         """Both faces, how open it is, what passes, what gathers."""
         inside, outside = state.faces
         show, flux = self.show, state.profile.vapor_flux_in
@@ -183,11 +187,11 @@ class TheFilmThatChanges(Page):
             Readout("mean", "", state.mean, "relative humidity", hidden=True),
         ]
 
-    def judge(self, state):
+    def judge(self, state: State) -> Verdict:
         """The roof on a day that never ends."""
         return of_steady(state.profile)
 
-    def says(self, state):
+    def says(self, state: State) -> str:
         """What the film does, and whether it is the right time for it."""
         show, (inside, outside) = self.show, state.faces
         now = show(state.permeance, "permeance")
@@ -212,7 +216,7 @@ class TheFilmThatChanges(Page):
     def _opens(self, state):
         return state.permeance > TIGHT * state.tight
 
-    def strips(self, at, state):
+    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
         """The state along each control."""
         along = {"indoor_relative_humidity": self.along("RH_in")}
         humid = limits.dry_ranges(state.roof, state.indoor, state.outdoor, along)["indoor_relative_humidity"]
@@ -228,7 +232,7 @@ class TheFilmThatChanges(Page):
             "Outer": Strip(tuple(judged(outer=each) for each in ROOFS)),
         }
 
-    def steps(self, state):
+    def steps(self, state: State) -> list[Step]:
         """The mean, and the curve; sheets in a row where there are two."""
         inside, outside = (100 * each for each in state.faces)
         now = f"{units.from_si(state.permeance, 'perm'):.3g} perm"

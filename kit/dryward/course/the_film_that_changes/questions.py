@@ -1,11 +1,12 @@
 """Checks: which way the film moves, a wet job site, and the face to the room."""
 
 from dryward.building.library import membrane
+from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import film, film_state, gain, roof
 from dryward.units import from_si
 
 
-def opens(draw):
+def opens(draw: Draw) -> Question | None:
     """What the film does as the RH around it rises."""
     inside, outside = draw.pick((75, 86), ((55, 65), (60, 70), (65, 75), (70, 80), (75, 86)))
     draw.note(inside=inside, outside=outside)
@@ -26,7 +27,7 @@ def opens(draw):
     )
 
 
-def wet_site(draw):
+def wet_site(draw: Draw) -> Question | None:
     """Plaster that dries in January."""
     dry = draw.pick(40, (35, 40))
     wet = draw.pick(65, (60, 65, 70))
@@ -54,7 +55,7 @@ def wet_site(draw):
     )
 
 
-def face_to_room(draw):
+def face_to_room(draw: Draw) -> Question | None:
     """A film of two sheets, its sensitive sheet to the damp side or away from it."""
     damp, dry = draw.pick((75, 25), ((75, 25), (80, 30), (85, 35), (70, 20), (100, 50)))
     draw.note(damp=damp, dry=dry)

@@ -1,6 +1,9 @@
 """A film of two sheets, both ways round: the humidity inside it, and what it lets through."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass, field
+from typing import Any
 
 from matplotlib.patches import Rectangle
 
@@ -14,24 +17,16 @@ _TOPS = {"us": (1.0, 2.0, 4.0, 8.0, 16.0, 40.0), "si": (2e-10, 5e-10, 1e-9, 2e-9
 
 @dataclass(frozen=True)
 class SandwichState:
-    """Humidities at the room face, between the sheets and at the far face; and the permeance.
+    """Humidities at the room face, between the sheets and at the far face; and the permeance."""
 
-    Attributes
-    ----------
-    facing : (float, float, float)
-        With the sensitive sheet to the room [-].
-    flipped : (float, float, float)
-        With the backing to the room [-].
-    permeance, permeance_flipped : float
-        [kg/(s m2 Pa)].
-    verdict : str
-        The state that the page gives what is drawn; empty where it gives none.
-    """
-
-    facing: tuple
-    flipped: tuple
+    #: With the sensitive sheet to the room [-].
+    facing: tuple[Any, ...]
+    #: With the backing to the room [-].
+    flipped: tuple[Any, ...]
+    #: [kg/(s m2 Pa)].
     permeance: float
     permeance_flipped: float
+    #: The state that the page gives what is drawn; empty where it gives none.
     verdict: str = field(default="", kw_only=True)
 
 
@@ -45,7 +40,7 @@ class Sandwich(LivePicture):
         # An equivalent air layer falls as a film opens, so SI bars are in ng/(s m2 Pa).
         return self.shown(permeance, "permeance") if self.unit_system == "us" else permeance * 1e12
 
-    def signature(self, state):
+    def signature(self, state: SandwichState) -> Any:
         return self._top(state)
 
     def _top(self, state):
@@ -54,7 +49,7 @@ class Sandwich(LivePicture):
             return ceiling(self.shown(most, "permeance"), _TOPS["us"])
         return ceiling(most, _TOPS["si"])
 
-    def draw_static(self, state):
+    def draw_static(self, state: SandwichState) -> None:
         one, other, bars = self.columns(0.385, 0.385, 0.23, gap=1.2)
         names = (("sensitive", "backing"), ("backing", "sensitive"))
         titles = ("sensitive sheet to room", "flipped over")
@@ -95,7 +90,7 @@ class Sandwich(LivePicture):
         line = self.moving(ax.plot([], [], **self.stroke("relative humidity"))[0])
         return line, self.dot(ax, "relative humidity", "o", 0.9)
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: SandwichState) -> None:
         for (line, dots), humidities in zip(self.sheets, (state.facing, state.flipped), strict=True):
             near, middle, far = (100 * h for h in humidities)
             line.set_data([-0.25, 0, 1, 2, 2.25], [near, near, middle, far, far])
@@ -103,7 +98,7 @@ class Sandwich(LivePicture):
         for bar, permeance in zip(self.bars, (state.permeance, state.permeance_flipped), strict=True):
             bar.set_height(self._bar(permeance))
 
-    def alt(self, state):
+    def alt(self, state: SandwichState) -> str:
         parts = []
         for words, humidities, permeance in (
             ("With the sensitive sheet to the room", state.facing, state.permeance),
@@ -129,15 +124,15 @@ class FilmSides(Film, Sandwich):
     def _kind(self, state):
         return Sandwich if isinstance(state, SandwichState) else Film
 
-    def signature(self, state):
+    def signature(self, state: SandwichState) -> Any:
         kind = self._kind(state)
         return kind.__name__, kind.signature(self, state)
 
-    def draw_static(self, state):
+    def draw_static(self, state: SandwichState) -> None:
         self._kind(state).draw_static(self, state)
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: SandwichState) -> None:
         self._kind(state).draw_moving(self, state)
 
-    def alt(self, state):
+    def alt(self, state: SandwichState) -> str:
         return self._kind(state).alt(self, state)

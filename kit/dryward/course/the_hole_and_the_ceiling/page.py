@@ -1,6 +1,10 @@
 """The hole and the ceiling: water by moving air and by vapor, in two buckets on one scale."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass, replace
+from types import SimpleNamespace
+from typing import Any
 
 import numpy as np
 
@@ -14,7 +18,7 @@ from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak, brought, orif
 from dryward.physics.moving_air import density
 from dryward.teaching.words import Step
 from dryward.units import DAY, KELVIN, to_si
-from dryward.verdict import criterion, of_amount
+from dryward.verdict import Verdict, criterion, of_amount
 from dryward.weather import Air
 
 #: The room, the cold face the water meets, the ceiling and the winter of this lesson.
@@ -114,7 +118,7 @@ class TheHoleAndTheCeiling(Page):
     )
     draws = Buckets
 
-    def compute(self, at):
+    def compute(self, at: SimpleNamespace) -> State:
         """What one winter brings by two ways."""
         return State(at.Hole, at.dP, at.M_in, Air(ROOM, at.RH_in))
 
@@ -126,7 +130,7 @@ class TheHoleAndTheCeiling(Page):
             state.carried, state.stays, state.by_vapor, INNER, through, state.inner, state.push, state.push - stack
         )
 
-    def numbers(self, state):
+    def numbers(self, state: State) -> list[Readout]:
         """What the air carries past and what stays, what the ceiling lets through, both beside a blower-door number."""
         stack = float(stack_pressure(HEIGHT, ROOM, COLD))
         area = HOUSE.leakage_area()
@@ -185,11 +189,11 @@ class TheHoleAndTheCeiling(Page):
             return f"{units.from_si(kilograms / 1000, 'quart'):.3g} quarts"
         return f"{kilograms:.3g} L"
 
-    def judge(self, state):
+    def judge(self, state: State) -> Verdict:
         """What both leave over the ceiling, against what a roof can give back."""
         return of_amount("winter", LIMIT.id, state.together, left_out=LEFT_OUT)
 
-    def says(self, state):
+    def says(self, state: State) -> str:
         """What is carried past, what stays, what comes through; which leads, and whether one alone is too much."""
         carried, stays, vapor = (self.show(each, "mass") for each in (state.carried, state.stays, state.by_vapor))
         first, times = leads(state.times)
@@ -201,7 +205,7 @@ class TheHoleAndTheCeiling(Page):
             f"{vapor} come through the ceiling. {lead}, and {_alone(state, much)}."
         )
 
-    def strips(self, at, state):
+    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
         """The state of the whole along each control."""
         now = {"hole": at.Hole, "push": at.dP, "inner": at.M_in, "room": state.room}
 
@@ -213,7 +217,7 @@ class TheHoleAndTheCeiling(Page):
         names = {"RH_in": "room", "M_in": "inner", "Hole": "hole", "dP": "push"}
         return {name: along(name, what) for name, what in names.items()}
 
-    def steps(self, state):
+    def steps(self, state: State) -> list[Step]:
         """From the hole to the kilograms, what stays of them, and the ceiling beside it."""
         show, us = self.show, self.unit_system == "us"
         cold, flow, room = air.saturation_vapor_pressure(COLD), state.airflow, state.room

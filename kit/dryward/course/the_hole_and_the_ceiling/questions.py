@@ -4,36 +4,19 @@ from dryward import air
 from dryward.physics.airleak import LONG_SHARE, brought, natural_airflow, orifice_flow
 from dryward.teaching import vault
 from dryward.teaching.kinds import in_a_row
-from dryward.teaching.practical import WINTER, Outcome, Task, airs, in_si, perms
+from dryward.teaching.practical import WINTER, Outcome, Say, Task, Values, airs, in_si, perms
+from dryward.teaching.questions import Draw, Question
 from dryward.units import DAY, from_si, to_si
 from dryward.verdict import criterion
 
 
 def winter_water(square_inches, push, rh, cold, days, room=70):
-    """What the air of a hole carries past a cold plane in a winter and could not keep there [kg].
-
-    Parameters
-    ----------
-    square_inches : float
-    push : float
-        [Pa]
-    rh : float
-        Indoors [%].
-    cold : float
-        Of the plane [degF].
-    days : float
-    room : float
-        [degF]
-
-    Returns
-    -------
-    float
-    """
+    """What the air of a hole carries past a cold plane in a winter and could not keep there [kg]."""
     flow = orifice_flow(push, to_si(square_inches, "in2"))
     return brought(flow, vault.air(room, rh), to_si(float(cold), "degF")).excess * days * DAY
 
 
-def half_hole(draw):
+def half_hole(draw: Draw) -> Question | None:
     """Half the area at the same push."""
     area = draw.pick(1.0, (0.5, 1.0, 1.5, 2.0, 3.0))
     push = draw.pick(1.0, (1.0, 2.0, 3.0, 4.0))
@@ -59,7 +42,7 @@ def half_hole(draw):
     )
 
 
-def half_humidity(draw):
+def half_humidity(draw: Draw) -> Question | None:
     """Half the indoor humidity."""
     rh = draw.pick(40, (36, 40, 44))
     cold = draw.pick(20, (15, 18, 20, 22))
@@ -92,7 +75,7 @@ def half_humidity(draw):
     )
 
 
-def which_test(draw):
+def which_test(draw: Draw) -> Question | None:
     """The test that finds the leak."""
     ach = draw.pick(3.0, (2.0, 3.0, 4.0, 5.0, 7.0))
     volume = draw.pick(20000, (12000, 16000, 20000, 24000))
@@ -127,7 +110,7 @@ def which_test(draw):
 CHECKS = (half_hole, half_humidity, which_test)
 
 
-def _within(now, say):
+def _within(now: Values, say: Say) -> Outcome:
     indoor, outdoor = airs(now)
     area, winter, limit = to_si(32, "ft2"), 150 * DAY, criterion("winter-water")
     leak = brought(orifice_flow(now["dP"], now["Hole"]), indoor, outdoor.temperature, LONG_SHARE)

@@ -1,6 +1,9 @@
 """Two buckets on one scale: what a hole brings in a winter, and what goes through the ceiling."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass, field
+from typing import Any
 
 import numpy as np
 from matplotlib.lines import Line2D
@@ -18,36 +21,24 @@ _WIDEST = 6.0
 
 @dataclass(frozen=True)
 class BucketsState:
-    """Water of one season by two ways, and the pressure that drives the air.
+    """Water of one season by two ways, and the pressure that drives the air."""
 
-    Attributes
-    ----------
-    carried : float
-        What the air carries past the cold face and could not keep there [kg].
-    stays : float
-        The part of it that is left there [kg].
-    by_vapor : float
-        [kg].
-    inner : array
-        Permeances of the inner layer, rising [kg/(s m2 Pa)].
-    through : array
-        Water by vapor at each [kg].
-    inner_now : float
-        [kg/(s m2 Pa)].
-    top, bottom : float
-        Pressure indoors above outdoors at the ceiling and at the floor [Pa].
-    verdict : str
-        The state that the page gives what is drawn; empty where it gives none.
-    """
-
+    #: What the air carries past the cold face and could not keep there [kg].
     carried: float
+    #: The part of it that is left there [kg].
     stays: float
+    #: [kg].
     by_vapor: float
-    inner: object
-    through: object
+    #: Permeances of the inner layer, rising [kg/(s m2 Pa)].
+    inner: Any
+    #: Water by vapor at each [kg].
+    through: Any
+    #: [kg/(s m2 Pa)].
     inner_now: float
+    #: Pressure indoors above outdoors at the ceiling and at the floor [Pa].
     top: float = 0.0
     bottom: float = 0.0
+    #: The state that the page gives what is drawn; empty where it gives none.
     verdict: str = field(default="", kw_only=True)
 
 
@@ -57,13 +48,13 @@ class Buckets(LivePicture):
     size = (860, 400)
     projector_size = (1180, 640)
 
-    def signature(self, state):
+    def signature(self, state: BucketsState) -> Any:
         return ceiling(self.shown(max(state.carried, state.by_vapor), "mass"), _FULL), (
             float(state.inner[0]),
             float(state.inner[-1]),
         )
 
-    def draw_static(self, state):
+    def draw_static(self, state: BucketsState) -> None:
         full = self.signature(state)[0]
         self.full = full
         one, two, three = self.columns(0.27, 0.44, 0.29, gap=1.4)
@@ -132,7 +123,7 @@ class Buckets(LivePicture):
         zero = Line2D([], [], **self.stroke("limit", linewidth=1.4 * self.type.thick))
         self.neutral = self.moving(self.put(zero))
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: BucketsState) -> None:
         for (water, *pail), kilograms in zip(self.pails, (state.carried, state.by_vapor), strict=True):
             water.set_xy(self._filled(kilograms, *pail))
         a, b, taper, floor, roof = self.pails[0][1:]
@@ -170,7 +161,7 @@ class Buckets(LivePicture):
         y, shift = floor + share * (roof - floor), taper * (1 - share)
         return [(a + taper, floor), (b - taper, floor), (b - shift, y), (a + shift, y)]
 
-    def alt(self, state):
+    def alt(self, state: BucketsState) -> str:
         carried, stays, vapor = (self.show(each, "mass") for each in (state.carried, state.stays, state.by_vapor))
         push = ""
         if state.top or state.bottom:

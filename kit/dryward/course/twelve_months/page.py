@@ -1,7 +1,11 @@
 """Twelve months: water that piles up, dries out, and is carried over."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass
 from functools import lru_cache
+from types import SimpleNamespace
+from typing import Any
 
 from dryward.course.where_it_gets_wet.page import OUTER, roof_with
 from dryward.panels import wetness
@@ -12,7 +16,7 @@ from dryward.physics import monthly
 from dryward.pictures.year import MonthBars, from_balance
 from dryward.teaching.words import Step
 from dryward.units import to_si
-from dryward.verdict import of_months
+from dryward.verdict import Verdict, of_months
 from dryward.verdict.words import MONTHS, capital, wet_and_how_long
 from dryward.weather import Air
 from dryward.weather.places import demo_climate, demos, place
@@ -28,7 +32,7 @@ ALONG = 9
 class State:
     """A year of one roof in one town."""
 
-    months: object
+    months: Any
 
     @property
     def total(self):
@@ -55,7 +59,7 @@ class TwelveMonths(Page):
     handles = (PLACE, "RH_in", standard("M_in").starting(3), OUTER)
     draws = MonthBars
 
-    def compute(self, at):
+    def compute(self, at: SimpleNamespace) -> State:
         """One year of the roof."""
         return State(year(at.Place, at.RH_in, at.M_in, at.Outer))
 
@@ -63,7 +67,7 @@ class TwelveMonths(Page):
         """All planes together."""
         return from_balance(state.months)
 
-    def numbers(self, state):
+    def numbers(self, state: State) -> list[Readout]:
         """The most held and when, what dries in summer, what is left, and a second year."""
         months = state.months
         wets = sum(1 for each in months.condensed if each.sum() > 0)
@@ -94,11 +98,11 @@ class TwelveMonths(Page):
             Readout("growth", "Second year adds", months.growth, "area density", both=True),
         ]
 
-    def judge(self, state):
+    def judge(self, state: State) -> Verdict:
         """What twelve months make of the roof."""
         return of_months(state.months)
 
-    def says(self, state):
+    def says(self, state: State) -> str:
         """What the roof holds and for how long, and whether the last of it leaves before the next winter."""
         return f"{self._balance(state)} {capital(wet_and_how_long(self.judge(state), self.unit_system))}."
 
@@ -120,7 +124,7 @@ class TwelveMonths(Page):
         later = peak + int((state.total[peak:] <= 0).argmax())
         return MONTHS[state.months.month[later] - 1]
 
-    def strips(self, at, state):
+    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
         """The state along each control, all else as it is; only what is new is worked out."""
         now = at.Place, at.RH_in, at.M_in, at.Outer
         return {
@@ -128,7 +132,7 @@ class TwelveMonths(Page):
             for k, name in enumerate(self.controls)
         }
 
-    def steps(self, state):
+    def steps(self, state: State) -> list[Step]:
         """The running sum of the months."""
         months, lines, before = state.months, [], 0.0
         unit = "area density"

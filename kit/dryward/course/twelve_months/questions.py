@@ -2,6 +2,7 @@
 
 from dryward.physics import monthly
 from dryward.teaching import vault
+from dryward.teaching.questions import Draw, Question
 from dryward.weather.places import demo_climate, place
 
 NAMES = (
@@ -15,7 +16,7 @@ def year(inner, outer, climate, rh):
     return monthly.balance(vault.roof(inner, outer), demo_climate(climate), vault.air(70, rh))
 
 
-def adding_up(draw):
+def adding_up(draw: Draw) -> Question | None:
     """What is held after some months of gain and one of loss."""
     gains = draw.pick((40, 60, 70, 50), ((40, 60, 70, 50), (30, 55, 65, 45), (20, 50, 60, 40), (50, 80, 90, 60)))
     loss = draw.pick(30, (20, 30, 40, 60))
@@ -36,7 +37,7 @@ def adding_up(draw):
     )
 
 
-def wettest_month(draw):
+def wettest_month(draw: Draw) -> Question | None:
     """The month at whose end the most is held."""
     inner = draw.pick(3.0, (2.0, 3.0, 5.0))
     climate = draw.pick("cold", ("very-cold", "cold"))
@@ -63,7 +64,7 @@ def wettest_month(draw):
     )
 
 
-def left_over(draw):
+def left_over(draw: Draw) -> Question | None:
     """A roof that does or does not dry back."""
     outer, inner, climate, rh = draw.pick(
         ("closed sheet", 1.0, "cold", 55),
@@ -100,9 +101,9 @@ def left_over(draw):
             "no wetting": "In each month more can leave through the outer layer than comes.",
         }[found.ending]
     )
-    wrong = [(texts[key], *belief) for key, belief in beliefs.items() if key != found.ending]
+    wrong: list[tuple[str, ...]] = [(texts[key], *belief) for key, belief in beliefs.items() if key != found.ending]
     if found.ending == "no wetting":
-        wrong = [(text, id) for text, id, _ in wrong]
+        wrong = [each[:2] for each in wrong]
     return draw.words(
         f'A roof in the made-up town "{place(climate).name}" has {inside} inside and the outer layer "{outer}", '
         f"{say(vault.OUTERS[outer][1], 'perm')}. Indoors it is {say(70, 'degF')} and {rh} %. "

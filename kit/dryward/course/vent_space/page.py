@@ -1,7 +1,11 @@
 """The vent space: what its air can carry off today, and what the ceiling brings."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass
 from functools import cached_property
+from types import SimpleNamespace
+from typing import Any
 
 import numpy as np
 
@@ -18,7 +22,7 @@ from dryward.physics.moving_air import density
 from dryward.physics.ventspace import carrying_limit, clear_area, net_free_area
 from dryward.teaching.words import Step
 from dryward.units import KELVIN, to_si
-from dryward.verdict import Place, criterion, of_amount
+from dryward.verdict import Place, Verdict, criterion, of_amount
 from dryward.verdict.words import capital
 from dryward.weather import Air
 from dryward.weather.places import demo_climate
@@ -129,7 +133,7 @@ class VentSpace(Page):
         self.months = airs, tuple(by_vapor(each.temperature, each.relative_humidity) for each in airs)
         super().__init__(*args, **keys)
 
-    def compute(self, at):
+    def compute(self, at: SimpleNamespace) -> State:
         """One cold day."""
         return State(at.Gap, at.Air, Air(COLD, at.RH_out), at.Leak)
 
@@ -143,7 +147,7 @@ class VentSpace(Page):
         leak = tuple(by_air(state.leak, each.temperature) for each in airs)
         return ChannelState(PLACES, humidity, state.gap, state.speed, power, diffusion, leak)
 
-    def numbers(self, state):
+    def numbers(self, state: State) -> list[Readout]:
         """What it can carry, what comes, what is left; what a code asks for and what the gap gives."""
         need = net_free_area(AREA, RATIO, eave_length=EAVES, ridge_length=RIDGE)
         given = clear_area(state.gap, BAY, SPACING)
@@ -191,11 +195,11 @@ class VentSpace(Page):
             return f"{units.from_si(per_length * units.to_si(1, 'ft'), 'in2'):.3g} in²/ft"
         return f"{units.from_si(per_length, 'cm2'):.3g} cm²/m"
 
-    def judge(self, state):
+    def judge(self, state: State) -> Verdict:
         """What comes on this day, against what the vent air can carry."""
         return of_amount("vent", LIMIT.id, state.share, Place("vent space"), LEFT_OUT)
 
-    def says(self, state):
+    def says(self, state: State) -> str:
         """What comes against what can go on this day; a leak is named before the vent."""
         power, load, leaking, below, vapor = (
             self.show(each, "vapor flux")
@@ -222,7 +226,7 @@ class VentSpace(Page):
             "the ceiling first: a vent that pulls more draws more through the leaks."
         )
 
-    def strips(self, at, state):
+    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
         """The state along each control."""
         gaps, speeds, each = np.array(self.along("Gap")), np.array(self.along("Air")), state.outdoor
         humid = np.array(self.along("RH_out"))
@@ -239,7 +243,7 @@ class VentSpace(Page):
         }
         return {name: Strip(tuple(LIMIT.state(found))) for name, found in shares.items()}
 
-    def steps(self, state):
+    def steps(self, state: State) -> list[Step]:
         """From a table of saturated air to grams a day; the code's area."""
         full = air.vapor_density(COLD, air.saturation_vapor_pressure(COLD)) * 1e3
         here = full * state.outdoor.relative_humidity

@@ -4,6 +4,7 @@ from dryward.physics.airleak import Leak
 from dryward.physics.ventspace import net_free_area
 from dryward.teaching import vault
 from dryward.teaching.kinds import power
+from dryward.teaching.questions import Draw, Question
 from dryward.units import from_si, to_si
 
 #: Of the lesson's picture [ft].
@@ -14,7 +15,7 @@ RAFTER = from_si(5.0, "ft")
 SHARES = {0.25: "a quarter", 0.33: "a third", 0.4: "two fifths", 0.5: "half"}
 
 
-def fog(draw):
+def fog(draw: Draw) -> Question | None:
     """The same vent on a foggy day."""
     gap = draw.pick(1.5, (1.0, 1.5, 2.0))
     dry, damp = draw.pick((80, 95), ((80, 95), (75, 90), (70, 90), (80, 90)))
@@ -42,7 +43,7 @@ def fog(draw):
     )
 
 
-def what_300_needs(draw):
+def what_300_needs(draw: Draw) -> Question | None:
     """What the smaller vent ratio asks for."""
     area = draw.pick(600, (400, 600, 800, 1000, 1200))
     draw.note(area=area)
@@ -62,7 +63,7 @@ def what_300_needs(draw):
     )
 
 
-def first_fix(draw):
+def first_fix(draw: Draw) -> Question | None:
     """A leaky ceiling and a vent that cannot keep up."""
     ach = draw.pick(3.0, (3.0, 4.0, 5.0))
     share = draw.pick(20, (20, 25, 30))

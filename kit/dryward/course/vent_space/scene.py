@@ -1,6 +1,9 @@
 """A vent space: how full its air gets on the way up, and what it can carry month by month."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass, field
+from typing import Any
 
 import numpy as np
 from matplotlib.lines import Line2D
@@ -19,35 +22,23 @@ _WIDE, _FAST = 0.10, 0.5
 
 @dataclass(frozen=True)
 class ChannelState:
-    """Air on its way from eave to ridge, and twelve months.
+    """Air on its way from eave to ridge, and twelve months."""
 
-    Attributes
-    ----------
-    along : array
-        Distance from the eave [m].
-    humidity : array
-        Relative humidity of the air there [-].
-    gap : float
-        [m].
-    speed : float
-        [m/s]; negative when it runs down.
-    power : tuple of 12
-        What the space can carry away [kg/(s m2)].
-    diffusion, leak : tuple of 12
-        What arrives by vapor and by air [kg/(s m2)].
-    month : int or None
-    verdict : str
-        The state that the page gives what is drawn; empty where it gives none.
-    """
-
-    along: object
-    humidity: object
+    #: Distance from the eave [m].
+    along: Any
+    #: Relative humidity of the air there [-].
+    humidity: Any
+    #: [m].
     gap: float
+    #: [m/s]; negative when it runs down.
     speed: float
-    power: tuple
-    diffusion: tuple
-    leak: tuple
+    #: What the space can carry away [kg/(s m2)].
+    power: tuple[Any, ...]
+    #: What arrives by vapor and by air [kg/(s m2)].
+    diffusion: tuple[Any, ...]
+    leak: tuple[Any, ...]
     month: int | None = None
+    #: The state that the page gives what is drawn; empty where it gives none.
     verdict: str = field(default="", kw_only=True)
 
 
@@ -62,11 +53,11 @@ class Channel(LivePicture):
         """Lengths of a roof are told in feet, not in inches."""
         return "ft" if self.unit_system == "us" else "m"
 
-    def signature(self, state):
+    def signature(self, state: ChannelState) -> Any:
         most = ceiling(self.shown(max(*state.power, *state.diffusion, *state.leak), "vapor flux"), _MOST)
         return most, round(float(state.along[-1]), 3)
 
-    def draw_static(self, state):
+    def draw_static(self, state: ChannelState) -> None:
         left, right = self.columns(0.44, 0.56)
         self._channel(left, state)
         self._months(right, self.signature(state)[0])
@@ -110,7 +101,7 @@ class Channel(LivePicture):
             for quantity, mark in (("air flow", "s"), ("vapor pressure", "o"))
         ]
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: ChannelState) -> None:
         x, y = units.from_si(np.asarray(state.along), self.long), 100 * np.asarray(state.humidity)
         self.curve.set_data(x, y)
         self.fill.set_xy(np.concatenate([[(x[0], 0)], np.column_stack([x, y]), [(x[-1], 0)]]))
@@ -133,7 +124,7 @@ class Channel(LivePicture):
         for line, load in zip(self.lines, (state.leak, state.diffusion), strict=True):
             line.set_data(range(12), self.shown(np.asarray(load), "vapor flux"))
 
-    def alt(self, state):
+    def alt(self, state: ChannelState) -> str:
         start, end = (self.show(float(np.asarray(state.humidity)[k]), "relative humidity") for k in (0, -1))
         loads = np.asarray(state.diffusion) + np.asarray(state.leak)
         short = int((np.asarray(state.power) < loads).sum())

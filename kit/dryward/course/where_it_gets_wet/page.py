@@ -1,6 +1,10 @@
 """Where it gets wet: the dew-point line on a drawing is not where the water is."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass, replace
+from types import SimpleNamespace
+from typing import Any
 
 from dryward import building
 from dryward.building import FixedMembrane, Layer
@@ -13,7 +17,7 @@ from dryward.pictures.profile import SectionAndProfile
 from dryward.pictures.section import SteadyRoof
 from dryward.teaching.words import Step
 from dryward.units import to_si
-from dryward.verdict import of_steady
+from dryward.verdict import Verdict, of_steady
 from dryward.verdict.words import amount
 from dryward.weather import Air
 
@@ -47,11 +51,11 @@ OUTER = Choice(
 class State:
     """What the page shows: the roof, the two airs, and what the physics say."""
 
-    roof: object
+    roof: building.Assembly
     indoor: Air
     outdoor: Air
-    profile: object
-    drying: object
+    profile: steady.Profile
+    drying: Any
 
 
 def roof_with(outer, permeance):
@@ -75,7 +79,7 @@ class WhereItGetsWet(Page):
     handles = ("T_out", "RH_in", "M_in", OUTER)
     draws = SectionAndProfile
 
-    def compute(self, at):
+    def compute(self, at: SimpleNamespace) -> State:
         """One steady state of the roof, and how its outer layer would dry."""
         roof = roof_with(at.Outer, at.M_in)
         indoor, outdoor = Air(ROOM_TEMPERATURE, at.RH_in), Air(at.T_out, OUTDOOR_HUMIDITY)
@@ -87,7 +91,7 @@ class WhereItGetsWet(Page):
         depth = float(state.profile.depth[state.profile.face("outer layer", 0)])
         return SteadyRoof(state.roof, state.profile, state.indoor, state.outdoor, state.drying, depth)
 
-    def numbers(self, state):
+    def numbers(self, state: State) -> list[Readout]:
         """The dew-point depth and the wet plane, as two things; humidity, gain, drying."""
         profile, judged = state.profile, self.judge(state)
         wettest, worst = profile.wettest, wetness.worst(profile)
@@ -121,11 +125,11 @@ class WhereItGetsWet(Page):
     def _rate(self, flux):
         return self.show(flux, "vapor flux")
 
-    def judge(self, state):
+    def judge(self, state: State) -> Verdict:
         """The roof in a January that never ends."""
         return of_steady(state.profile)
 
-    def says(self, state):
+    def says(self, state: State) -> str:
         """What the numbers mean, in one sentence."""
         profile, judged = state.profile, self.judge(state)
         if profile.dew_point_depth is None:
@@ -139,7 +143,7 @@ class WhereItGetsWet(Page):
             return f"{line}; no water gathers, and {wetness.settles(self, judged)}."
         return f"{line}, {but}: {wetness.gathers(self, profile, judged)}."
 
-    def strips(self, at, state):
+    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
         """The state along each control, all else as it is."""
         numbers = {
             "T_out": "outdoor_temperature",
@@ -153,7 +157,7 @@ class WhereItGetsWet(Page):
         roofs = [of_steady(steady.profile(roof_with(outer, at.M_in), state.indoor, state.outdoor)) for outer in ROOFS]
         return {**strips, "Outer": Strip(tuple(each.state for each in roofs))}
 
-    def steps(self, state):
+    def steps(self, state: State) -> list[Step]:
         """From the room's vapor pressure to the gain, with the numbers on the sliders."""
         profile, system, indoor = state.profile, self.unit_system, state.indoor
         lines = [

@@ -1,5 +1,6 @@
 """Checks: the line moves, the line is not the water, and what makes the face at risk."""
 
+from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import air, damp_all_the_same, face, gain, line_inches, roof, verdict
 from dryward.units import from_si
 from dryward.verdict import DRY
@@ -7,12 +8,14 @@ from dryward.verdict import DRY
 ROOM = 70
 
 
-def line_moves(draw):
+def line_moves(draw: Draw) -> Question | None:
     """Where the dew-point line goes when the room gets more humid."""
     low, high = draw.pick((20, 60), ((20, 50), (25, 50), (20, 60), (25, 60), (30, 60)))
     cold = draw.pick(20, (5, 10, 15, 20, 25))
     draw.note(low=low, high=high, outdoor=cold)
     first, then = (line_inches(roof(), (ROOM, rh), (cold, 80)) for rh in (low, high))
+    assert first is not None  # such cold has a line at every RH that is drawn
+    assert then is not None
     say = draw.say
     draw.because(
         f"Damper room air has a higher dew point. The roof is that warm nearer to the room, "
@@ -27,7 +30,7 @@ def line_moves(draw):
     )
 
 
-def water_at_the_line(draw):
+def water_at_the_line(draw: Draw) -> Question | None:
     """Whether there is water where the line is."""
     rh = draw.pick(40, (35, 40, 45))
     cold = draw.pick(20, (15, 20, 25, 30))
@@ -52,7 +55,7 @@ def water_at_the_line(draw):
     )
 
 
-def risk_face(draw):
+def risk_face(draw: Draw) -> Question | None:
     """What makes the face at risk, with water on it or only with damp wood."""
     outer = draw.pick("OSB", ("OSB", "OSB", 0.1, 0.5, 1.0, 1.5))
     rh = draw.pick(40, (40, 45, 50))

@@ -1,6 +1,9 @@
 """Which way vapor goes: by the two vapor pressures, whatever RH and warmth say."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass
+from types import SimpleNamespace
 
 from dryward.course.which_way_vapor_goes.scene import Rooms, RoomsState
 from dryward.panels import hand
@@ -39,7 +42,7 @@ class WhichWayVaporGoes(Page):
     )
     draws = Rooms
 
-    def compute(self, at):
+    def compute(self, at: SimpleNamespace) -> State:
         """Two airs; nothing more is needed for the direction."""
         return State(Air(at.T_in, at.RH_in), Air(at.T_out, at.RH_out))
 
@@ -47,7 +50,7 @@ class WhichWayVaporGoes(Page):
         """Two rooms."""
         return RoomsState(state.inside, state.outside)
 
-    def numbers(self, state):
+    def numbers(self, state: State) -> list[Readout]:
         """Both pressures, the push, and what RH and warmth alone would say."""
         return [
             Readout("inside", "Vapor pressure inside", state.inside.vapor_pressure, "pressure", both=True),
@@ -57,7 +60,7 @@ class WhichWayVaporGoes(Page):
             Readout("folk", "The RH rule would say", None, text=_folk(state)),
         ]
 
-    def says(self, state):
+    def says(self, state: State) -> str:
         """The way it goes, and whether RH and warmth agree."""
         push = state.push
         if abs(push) < ALMOST_NONE:
@@ -75,7 +78,7 @@ class WhichWayVaporGoes(Page):
             f"Vapor goes {way}{tail}: the {sides[0]} has {self.show(abs(push), 'pressure')} less than the {sides[1]}."
         )
 
-    def steps(self, state):
+    def steps(self, state: State) -> list[Step]:
         """Two products and a difference."""
         lines = [
             hand.pressure(

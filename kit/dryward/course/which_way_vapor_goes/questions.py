@@ -1,9 +1,10 @@
 """Checks: up from the crawlspace, almost no push, and equal RH."""
 
 from dryward.teaching import vault
+from dryward.teaching.questions import Draw, Question
 
 
-def crawlspace(draw):
+def crawlspace(draw: Draw) -> Question | None:
     """A cool, damp crawlspace under a warm room."""
     below = draw.pick((65, 95), ((62, 95), (64, 90), (65, 95), (66, 90), (68, 85)))
     above = draw.pick((75, 50), ((74, 45), (75, 50), (76, 45), (75, 40)))
@@ -27,7 +28,7 @@ def crawlspace(draw):
     )
 
 
-def no_push(draw):
+def no_push(draw: Draw) -> Question | None:
     """Two airs with very unlike RH and nearly the same vapor pressure."""
     warm, cool = draw.pick(
         ((75, 50), (60, 90)),
@@ -48,7 +49,7 @@ def no_push(draw):
     )
 
 
-def equal_rh(draw):
+def equal_rh(draw: Draw) -> Question | None:
     """The same RH in a room and outdoors, in winter or in summer."""
     rh = draw.pick(50, (40, 45, 50, 55, 60))
     inside = draw.pick(70, (68, 70, 72))

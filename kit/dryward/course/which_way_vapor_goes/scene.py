@@ -1,6 +1,9 @@
 """Two airs and a board between them: the vapor goes from high pressure to low."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 from matplotlib.lines import Line2D
@@ -23,30 +26,17 @@ _WARMEST = (80 / 1.8 - 160 / 9, 100 / 1.8 - 160 / 9, 60.0)
 
 @dataclass(frozen=True)
 class RoomsState:
-    """The airs on both sides.
+    """The airs on both sides."""
 
-    Attributes
-    ----------
-    inside, outside : Air
-    names : (str, str)
-    """
-
-    inside: object
-    outside: object
-    names: tuple = ("inside", "outside")
+    inside: Any
+    outside: Any
+    names: tuple[Any, ...] = ("inside", "outside")
 
 
 def scattered(count):
     """Places in the unit square that fill it evenly, the same each time.
 
-    References
-    ----------
     The Halton sequence of bases 2 and 3.
-
-    Examples
-    --------
-    >>> scattered(3)[:, 0]
-    array([0.5 , 0.25, 0.75])
     """
     return np.array([[_halton(number, base) for base in (2, 3)] for number in range(1, count + 1)])
 
@@ -69,10 +59,10 @@ class Rooms(LivePicture):
     def _airs(self, state):
         return state.inside, state.outside
 
-    def signature(self, state):
+    def signature(self, state: RoomsState) -> Any:
         return ceiling(max(each.temperature for each in self._airs(state)), _WARMEST), state.names
 
-    def draw_static(self, state):
+    def draw_static(self, state: RoomsState) -> None:
         warmest, names = self.signature(state)
         left, right = self.columns(0.52, 0.48)
         entries = [("vapor pressure", "vapor: wide arrow, strong drive", "arrow")]
@@ -124,7 +114,7 @@ class Rooms(LivePicture):
         self.difference = self.moving(ax.plot([], [], **height)[0])
         self.dots = [self.dot(ax, "room air", "o", 1.0), self.dot(ax, "outdoor air", "s", 1.0)]
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: RoomsState) -> None:
         airs = self._airs(state)
         for line, each, (a, b) in zip(self.vapor, airs, self.cells, strict=True):
             some = self.spots[: min(len(self.spots), round(each.vapor_pressure / _PER_DOT))]
@@ -149,7 +139,7 @@ class Rooms(LivePicture):
         left = self.ax.get_xlim()[0]
         self.difference.set_data([edge - 0.02 * (edge - left)] * 2, y)
 
-    def alt(self, state):
+    def alt(self, state: RoomsState) -> str:
         inside, outside = self._airs(state)
         drive = inside.vapor_pressure - outside.vapor_pressure
         first, second = state.names if drive >= 0 else state.names[::-1]

@@ -1,6 +1,10 @@
 """Winter house: people fill it with water, fresh air empties it."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass
+from types import SimpleNamespace
+from typing import Any
 
 import numpy as np
 
@@ -13,7 +17,7 @@ from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.teaching.words import Step
 from dryward.units import to_si
-from dryward.verdict import DAMP, DRY, STATES, WET, Finding, Place, criterion
+from dryward.verdict import DAMP, DRY, STATES, WET, Finding, Place, Verdict, criterion
 from dryward.verdict.findings import verdict
 from dryward.weather import Air, indoor
 
@@ -66,7 +70,7 @@ class WinterHouse(Page):
     handles = ("T_out", standard("RH_out").starting(80, 80), "Water", "Fresh_air")
     draws = Tank
 
-    def compute(self, at):
+    def compute(self, at: SimpleNamespace) -> State:
         """The balance of what is made and what is carried out."""
         outdoor = Air(at.T_out, at.RH_out)
         humidity = float(indoor.steady_humidity(at.Water, at.Fresh_air, outdoor, ROOM_TEMPERATURE))
@@ -91,7 +95,7 @@ class WinterHouse(Page):
             flows,
         )
 
-    def numbers(self, state):
+    def numbers(self, state: State) -> list[Readout]:
         """Room humidity, its dew point, what the window allows, and outdoor air once warmed."""
         pressure = min(state.humidity, 1.0) * air.saturation_vapor_pressure(ROOM_TEMPERATURE)
         alone = float(air.relative_humidity(ROOM_TEMPERATURE, state.outdoor.vapor_pressure))
@@ -118,7 +122,7 @@ class WinterHouse(Page):
             Readout("from_outside", "Water from outdoors", state.carried(state.outdoor.vapor_pressure), "mass flow"),
         ]
 
-    def judge(self, state):
+    def judge(self, state: State) -> Verdict:
         """The windows, the edge before the middle; and the walls, which bound the room where no glass is cold."""
         found = []
         for id, value in humidities(state.humidity, state.edge, state.glass).items():
@@ -126,7 +130,7 @@ class WinterHouse(Page):
             found.append(Finding(id, PLACES[id], value, limit, limit.state(value)))
         return verdict("window", found)
 
-    def says(self, state):
+    def says(self, state: State) -> str:
         """Where the water comes from, and what the window shows of it."""
         inflow = state.carried(state.outdoor.vapor_pressure)
         share = inflow / (inflow + state.production)
@@ -146,7 +150,7 @@ class WinterHouse(Page):
         source = "most of that water is made indoors" if share < 0.5 else "most of that water comes in from outdoors"
         return f"The house settles at {room}, and {_shown(self.judge(state))}: {source}."
 
-    def strips(self, at, state):
+    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
         """What the window shows, along each control."""
         limits = {id: criterion(id) for id in PLACES}
 
@@ -164,7 +168,7 @@ class WinterHouse(Page):
             "Fresh_air": states(fresh_air=self.along("Fresh_air")),
         }
 
-    def steps(self, state):
+    def steps(self, state: State) -> list[Step]:
         """What is made over what carries it, added to the outdoor pressure; and what the edge of the pane allows."""
         show = self.show
         outside = state.outdoor.vapor_pressure

@@ -3,7 +3,8 @@
 from dryward import air
 from dryward.checks import OutOfRange
 from dryward.teaching import vault
-from dryward.teaching.practical import Outcome, Task, in_si
+from dryward.teaching.practical import Outcome, Say, Task, Values, in_si
+from dryward.teaching.questions import Draw, Question
 from dryward.units import to_si
 from dryward.verdict import DRY, criterion
 from dryward.weather import Air
@@ -17,27 +18,7 @@ FILM = to_si(0.68, "R")
 
 
 def fogs_at(resistance, outdoor_temperature, room_temperature):
-    """The room humidity from which a part of a window fogs.
-
-    Parameters
-    ----------
-    resistance : float
-        Of that part with its films [m2 K/W].
-    outdoor_temperature : float or array
-        [degC].
-    room_temperature : float
-        [degC].
-
-    Returns
-    -------
-    float or array
-        [-]; over 1 where the part is warmer than the room.
-
-    Examples
-    --------
-    >>> round(fogs_at(EDGE, to_si(20.0, "degF"), to_si(70.0, "degF")), 2)
-    0.44
-    """
+    """The room humidity from which a part of a window fogs."""
     face = room_temperature - (room_temperature - outdoor_temperature) * FILM / resistance
     return air.saturation_vapor_pressure(face) / air.saturation_vapor_pressure(room_temperature)
 
@@ -50,7 +31,7 @@ def indoor(kilograms, cfm, outdoor, room=70):
     return 100 * min(share, 1.0)
 
 
-def tightened(draw):
+def tightened(draw: Draw) -> Question | None:
     """What tightening does when nobody runs a fan."""
     kilograms = draw.pick(10, (7, 8, 9, 10, 11))
     before = draw.pick(90, (80, 90, 100, 120))
@@ -75,7 +56,7 @@ def tightened(draw):
     )
 
 
-def milder(draw):
+def milder(draw: Draw) -> Question | None:
     """The same house in milder weather."""
     kilograms = draw.pick(10, (8, 9, 10, 11))
     cfm = draw.pick(60, (50, 60, 70, 80))
@@ -101,7 +82,7 @@ def milder(draw):
     )
 
 
-def wet_windows(draw):
+def wet_windows(draw: Draw) -> Question | None:
     """The best first step for wet windows in January."""
     kilograms = draw.pick(10, (9, 10, 11, 12))
     now = draw.pick(30, (30, 35, 40))
@@ -129,7 +110,7 @@ def wet_windows(draw):
 CHECKS = (tightened, milder, wet_windows)
 
 
-def _edges_clear(now, say):
+def _edges_clear(now: Values, say: Say) -> Outcome:
     if now["Fresh_air"] <= 0:
         raise OutOfRange(f"Fresh air is {now['Fresh_air']:.6g} m³/s; it must be above 0 m³/s.")
     found = steady_humidity(now["Water"], now["Fresh_air"], Air(now["T_out"], now["RH_out"]), now["T_in"])

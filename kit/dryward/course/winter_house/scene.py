@@ -1,6 +1,9 @@
 """The house as a tank: people and outdoor air bring water in, leaving air carries it out."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass, field
+from typing import Any
 
 import numpy as np
 from matplotlib.lines import Line2D
@@ -17,35 +20,24 @@ _DASHES = ((0, (1.2, 1.4)), "-", (0, (6, 2)), (0, (6, 2, 1, 2)))
 
 @dataclass(frozen=True)
 class TankState:
-    """Water of a house in balance, and how its humidity follows the fresh air.
+    """Water of a house in balance, and how its humidity follows the fresh air."""
 
-    Attributes
-    ----------
-    people, from_outside, carried_out : float
-        Water [kg/s].
-    relative_humidity : float
-        Indoors [-].
-    fresh_air : float
-        [m3/s].
-    edge, glass : float
-        Relative humidity from which the edge of the pane fogs, and the middle of the glass [-].
-    curves : ((production [kg/s], humidities), ...)
-        Indoor relative humidity [-] at each of `flows`.
-    flows : array
-        Fresh air of the curves [m3/s].
-    verdict : str
-        The state that the page gives what is drawn; empty where it gives none.
-    """
-
+    #: Water [kg/s].
     people: float
     from_outside: float
     carried_out: float
+    #: Indoors [-].
     relative_humidity: float
+    #: [m3/s].
     fresh_air: float
+    #: Relative humidity from which the edge of the pane fogs, and the middle of the glass [-].
     edge: float
     glass: float
-    curves: tuple
-    flows: object
+    #: Indoor relative humidity [-] at each of `flows`.
+    curves: tuple[Any, ...]
+    #: Fresh air of the curves [m3/s].
+    flows: Any
+    #: The state that the page gives what is drawn; empty where it gives none.
     verdict: str = field(default="", kw_only=True)
 
 
@@ -55,12 +47,12 @@ class Tank(LivePicture):
     size = (860, 400)
     projector_size = (1180, 640)
 
-    def signature(self, state):
+    def signature(self, state: TankState) -> Any:
         made = tuple(round(production * 86400, 3) for production, _ in state.curves)
         most = ceiling(max(state.people + state.from_outside, state.carried_out) / 1.001, _MOST)
         return most, made, (float(state.flows[0]), float(state.flows[-1]))
 
-    def draw_static(self, state):
+    def draw_static(self, state: TankState) -> None:
         left, right = self.columns(0.46, 0.54)
         self.most = self.signature(state)[0]
         self._tank(left)
@@ -126,7 +118,7 @@ class Tank(LivePicture):
         self.lines = [self.moving(ax.plot([], [], **look)[0]) for look in self._limits()]
         self.here = self.dot(ax, "here", style.look("here").marker, 1.2)
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: TankState) -> None:
         a, b, floor, eave = self.house
         self.level.set_height((eave - floor) * min(state.relative_humidity, 1.0))
         limits = [min(each, 1.0) for each in (state.edge, state.glass)]
@@ -147,7 +139,7 @@ class Tank(LivePicture):
             line.set_data([x[0], x[-1]], [100 * limit, 100 * limit])
         self.here.set_data([self.shown(state.fresh_air, "air flow")], [100 * min(state.relative_humidity, 1.0)])
 
-    def alt(self, state):
+    def alt(self, state: TankState) -> str:
         people, outside, away = (
             self.show(f, "mass flow") for f in (state.people, state.from_outside, state.carried_out)
         )  # fmt: skip

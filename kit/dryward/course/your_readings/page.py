@@ -1,6 +1,10 @@
 """Your readings: a logger file read, put right, shown as vapor pressure, and asked for its cause."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass
+from types import SimpleNamespace
+from typing import Any
 
 import numpy as np
 
@@ -55,11 +59,11 @@ class State:
     """Records on one clock, the cavity's put right; the numbers, or why there are none; the model where it was run."""
 
     records: dict
-    found: object
+    found: Any
     why: str
     view: str
     model: tuple | None
-    agreement: object = None
+    agreement: Any = None
     late: float | None = None
 
 
@@ -77,7 +81,7 @@ class YourReadings(Page):
         self.meter = {"reading": "15 %", "temperature": "50 F", "slope": "1", "offset": "0"}
         super().__init__(*args, **keys)
 
-    def compute(self, at):
+    def compute(self, at: SimpleNamespace) -> State:
         """The records with the cavity's offsets, and what the diagnosis looks at."""
         records = {}
         for record in self.file.readings.records:
@@ -136,7 +140,7 @@ class YourReadings(Page):
             made.append(trace("modeled", time, run.layer(name).moisture_content))
         return tuple(made)
 
-    def numbers(self, state):
+    def numbers(self, state: State) -> list[Readout]:
         """Shares, lag and margin, from the three places."""
         n = state.found.numbers if state.found else {}
         cavity = state.records.get("cavity", next(iter(state.records.values())))
@@ -153,7 +157,7 @@ class YourReadings(Page):
             Readout("bias", "Measured less modeled", bias, "pressure", text="run the model" if bias is None else ""),
         ]  # fmt: skip
 
-    def says(self, state):
+    def says(self, state: State) -> str:
         """What the vapor pressures say, without naming the cause."""
         if not state.found:
             return state.why
@@ -169,7 +173,7 @@ class YourReadings(Page):
             f"outdoors, and it moves most like {most}."
         )
 
-    def steps(self, state):
+    def steps(self, state: State) -> list[Step]:
         """One hour turned into vapor pressure at each place, and the cavity against outdoors."""
         cavity = state.records.get("cavity", next(iter(state.records.values())))
         good = np.flatnonzero(np.isfinite(cavity.vapor_pressure) & np.isfinite(cavity.temperature))

@@ -1,10 +1,11 @@
 """Checks: what follows the showers, what follows the sun, and 90 % in the cold."""
 
 from dryward.teaching import vault
+from dryward.teaching.questions import Draw, Question
 from dryward.units import from_si
 
 
-def showers(draw):
+def showers(draw: Draw) -> Question | None:
     """Cavity vapor pressure that follows the showers."""
     hour = draw.pick(7, (6, 7, 8, 18, 20))
     before, after = draw.pick((420, 780), ((420, 780), (380, 700), (450, 820), (500, 900)))
@@ -32,7 +33,7 @@ def showers(draw):
     )
 
 
-def noon_leap(draw):
+def noon_leap(draw: Draw) -> Question | None:
     """Cavity vapor pressure that leaps with the sun."""
     warm, rh = draw.pick((95, 60), ((95, 60), (100, 55), (90, 65), (105, 50)))
     outdoor = draw.pick((60, 50), ((60, 50), (55, 55), (65, 45), (50, 60)))
@@ -63,7 +64,7 @@ def noon_leap(draw):
     )
 
 
-def cold_ninety(draw):
+def cold_ninety(draw: Draw) -> Question | None:
     """90 % in the cold."""
     cold = draw.pick(21, (15, 18, 21, 24, 27))
     rh = draw.pick(90, (86, 88, 90, 92))

@@ -1,6 +1,9 @@
 """What loggers wrote down: as read, as vapor pressures, and against the model."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 
@@ -17,42 +20,26 @@ _PLACES = ("room air", "cavity air", "outdoor air", "air flow")
 
 @dataclass(frozen=True)
 class Trace:
-    """One line.
-
-    Attributes
-    ----------
-    name : str
-    days : array
-        Since the start [days], rising.
-    values : array
-        SI of the view: degC and 0 to 1, Pa, or mass %.
-    """
+    """One line."""
 
     name: str
-    days: object
-    values: object
+    #: Since the start [days], rising.
+    days: Any
+    #: SI of the view: degC and 0 to 1, Pa, or mass %.
+    values: Any
 
 
 @dataclass(frozen=True)
 class TracesState:
-    """Lines of one view.
+    """Lines of one view."""
 
-    Attributes
-    ----------
-    view : {"readings", "vapor", "model"}
-        Temperature over relative humidity; vapor pressures of places; wood
-        moisture as measured and as modeled.
-    upper : tuple of Trace
-        Temperatures; vapor pressures; or moisture, the measured one first.
-    lower : tuple of Trace
-        Relative humidities, for the first view.
-    start : str
-        Words for the first day.
-    """
-
+    #: Temperature over relative humidity; vapor pressures of places; wood moisture as measured and as modeled.
     view: str
-    upper: tuple
-    lower: tuple = ()
+    #: Temperatures; vapor pressures; or moisture, the measured one first.
+    upper: tuple[Any, ...]
+    #: Relative humidities, for the first view.
+    lower: tuple[Any, ...] = ()
+    #: Words for the first day.
     start: str = ""
 
 
@@ -72,12 +59,12 @@ class Traces(LivePicture):
         step, zero = (20 / 1.8, -160 / 9) if self.unit_system == "us" else (10.0, 0.0)
         return (np.floor((lowest - zero) / step) * step + zero, np.ceil((highest - zero) / step + 0.01) * step + zero)
 
-    def signature(self, state):
+    def signature(self, state: TracesState) -> Any:
         names = tuple(t.name for t in state.upper)
         ends = (float(state.upper[0].days[0]), float(state.upper[0].days[-1]))
         return state.view, names, len(state.lower), self._top(state), ends, state.start
 
-    def draw_static(self, state):
+    def draw_static(self, state: TracesState) -> None:
         (box,) = self.columns(1)
         left, bottom, right, top = box
         looks = self._looks(state)
@@ -112,7 +99,7 @@ class Traces(LivePicture):
             return [measured, modeled, self.stroke("limit", linewidth=thin)][: len(state.upper)]
         return [self.stroke(quantity, linewidth=thin) for _, quantity in zip(state.upper, _PLACES, strict=False)]
 
-    def draw_moving(self, state):
+    def draw_moving(self, state: TracesState) -> None:
         quantity = {"readings": "temperature", "vapor": "pressure"}.get(state.view)
         for line, trace in zip(self.upper, state.upper, strict=True):
             x, y = thinned(trace.days, trace.values, self.columns_shown)
@@ -121,7 +108,7 @@ class Traces(LivePicture):
             x, y = thinned(trace.days, trace.values, self.columns_shown)
             line.set_data(x, 100 * y)
 
-    def alt(self, state):
+    def alt(self, state: TracesState) -> str:
         def told(traces, quantity):
             words = []
             for trace in _known(traces):

@@ -1,8 +1,12 @@
 """Your roof: build it, weather it, check it, compare it, print it."""
 
+from __future__ import annotations
+
 import contextlib
 import dataclasses
 from dataclasses import dataclass
+from types import SimpleNamespace
+from typing import Any
 
 from dryward import building, units
 from dryward.building import layer_order
@@ -20,7 +24,7 @@ from dryward.physics import limits, steady
 from dryward.pictures.profile import SectionAndProfile
 from dryward.pictures.section import SteadyRoof
 from dryward.report import setting as weathered
-from dryward.verdict import of_steady
+from dryward.verdict import Verdict, of_steady
 
 SEASON = Choice("Season", "Month", (("winter", "coldest month"), ("summer", "warmest month")))
 #: Largest weather file [bytes]; a year of hours takes 1.6 million.
@@ -37,11 +41,11 @@ OFFERED = 12
 class State:
     """The roof between the two airs of one month."""
 
-    here: object
-    indoor: object
-    outdoor: object
-    profile: object
-    whole: object
+    here: Any
+    indoor: Any
+    outdoor: Any
+    profile: steady.Profile
+    whole: Any
 
 
 class YourRoof(Page):
@@ -66,7 +70,7 @@ class YourRoof(Page):
             self.follow()
         self.send_desk()
 
-    def compute(self, at):
+    def compute(self, at: SimpleNamespace) -> State:
         """The steady state of one month; the humidity slider is the job's own room in that season."""
         if at.Season == self._season and abs(at.RH_in - self._follows) > _SAME:
             self.draft.change(self._held_at(at.RH_in, at.Season), merge=f"RH_in {at.Season}")
@@ -97,7 +101,7 @@ class YourRoof(Page):
         """The roof to scale, and its vapor line."""
         return SteadyRoof(self.draft.job.assembly, state.profile, state.indoor, state.outdoor)
 
-    def numbers(self, state):
+    def numbers(self, state: State) -> list[Readout]:
         """R, humidity, gain; the outdoor air that was taken."""
         profile, node = state.profile, state.profile.wettest
         return [
@@ -111,17 +115,17 @@ class YourRoof(Page):
             Readout("gain", "Water gained", profile.gain, "vapor flux", both=True),
         ]  # fmt: skip
 
-    def judge(self, state):
+    def judge(self, state: State) -> Verdict:
         """The month that never ends; no air leak is counted."""
         return of_steady(state.profile)
 
-    def says(self, state):
+    def says(self, state: State) -> str:
         """What this month would do if it never ended."""
         profile, verdict = state.profile, self.judge(state)
         said = wetness.gathers(self, profile, verdict) if profile.wet_planes else wetness.settles(self, verdict)
         return f"If this month never ended, {said}. Air leaks, storage and sun come with the checks below."
 
-    def strips(self, at, state):
+    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
         """The state along the humidity this month, if it never ended."""
         months = state.here.months
         rooms = [
