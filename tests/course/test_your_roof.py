@@ -79,7 +79,7 @@ def test_the_summer_room_is_that_of_the_bench(page):
     )
     assert weathered.setting(job(page)).summer_room == page.state.indoor
     page.act("set:room.summer_temperature", "20 F")
-    assert parts(page)["set:room.summer_temperature"]["error"].startswith("Room temperature in summer is 20 °F")
+    assert parts(page)["set:room.summer_temperature"]["error"].startswith("Room temperature in summer is 20 °F;")
 
 
 def test_only_the_fields_a_rule_takes_are_there(page):
