@@ -176,7 +176,7 @@ def twelve_months(setting: Setting) -> Check:
 
 def _advice(judged: Verdict) -> tuple[str, str]:
     """Why, and what to change first; empty where nothing speaks against it."""
-    if judged.worst is None or judged.state not in (DAMP, WET):
+    if judged.state not in (DAMP, WET):
         return "", ""
     return _WHY.get(judged.worst.what, ""), _CHANGE.get(judged.worst.what, _CHANGE["wood-moisture"])
 
@@ -185,11 +185,10 @@ def options(setting: Setting) -> Options:
     """Keywords of `hourly.simulate` that a job stands for."""
     from dryward.physics.hourly import Surface, leak_flow
 
-    job, through = setting.job, leak(setting.job)
-    flow = None
-    if through is not None and job.tightness is not None:
+    job, leaking, flow = setting.job, leak(setting.job), None
+    if leaking is not None and job.tightness is not None:
         warmth, _ = setting.room.at(setting.hourly)
-        flow = leak_flow(through, setting.hourly, warmth, height=job.tightness.height)
+        flow = leak_flow(leaking, setting.hourly, warmth, height=job.tightness.height)
     return {
         "years": job.years,
         "until_it_repeats": True,
