@@ -27,16 +27,20 @@ class ReversalState(SteadyRoof):
 class Reversal(SectionAndProfile):
     """Section and graph, with an arrow for the vapor that really goes in and out."""
 
-    def signature(self, state: ReversalState) -> Any:
+    def signature(self, state: Any) -> Any:
         return super().signature(state), "flow"
 
-    def draw_static(self, state: ReversalState) -> None:
+    def draw_static(self, state: Any) -> None:
         self.section.extra = (("vapor pressure", "vapor on its way", "arrow"),)
         super().draw_static(state)
-        shape = {"closed": True, "facecolor": self.color("vapor pressure"), "edgecolor": self.background}
+        shape: dict[str, Any] = {
+            "closed": True,
+            "facecolor": self.color("vapor pressure"),
+            "edgecolor": self.background,
+        }
         self.flow = [self.moving(self.put(Polygon(np.zeros((3, 2)), **shape))) for _ in range(2)]
 
-    def draw_moving(self, state: ReversalState) -> None:
+    def draw_moving(self, state: Any) -> None:
         super().draw_moving(state)
         part, profile = self.section, state.profile
         high = part.roof - part.floor
@@ -49,7 +53,7 @@ class Reversal(SectionAndProfile):
             start, end = (a + 2, b - 2) if flux > 0 else (b - 2, a + 2)
             shape.set_xy(arrow(start, part.floor + 0.66 * high, end, max(wide, 2.5), max(1.5 * wide, 10)))
 
-    def alt(self, state: ReversalState) -> str:
+    def alt(self, state: Any) -> str:
         profile = state.profile
         outside = self.show(abs(profile.vapor_flux_out), "vapor flux")
         room = self.show(abs(profile.vapor_flux_in), "vapor flux")
