@@ -315,7 +315,7 @@ def test_mold_needs_less_humidity_the_warmer_it_is():
 
 
 def test_every_kind_of_material_has_a_class_or_none():
-    materials = [each for things in building.shelf().values() for each in things if isinstance(each, Material)]
+    materials = [each for things in building.by_category().values() for each in things if isinstance(each, Material)]
     kinds = {each.category: class_of_surface(each) for each in materials}
     assert kinds["wood panels and sheathing"] == "sensitive"
     assert kinds["fibrous insulation"] == "medium resistant"

@@ -11,7 +11,7 @@ from dryward.building.library import category
 from dryward.checks import BadFile, UnknownName
 from dryward.units import AIR_PERMEABILITY, from_si
 
-THINGS = [thing for things in building.shelf().values() for thing in things]
+THINGS = [thing for things in building.by_category().values() for thing in things]
 MATERIALS = [thing for thing in THINGS if isinstance(thing, building.Material)]
 SHEETS = [thing for thing in THINGS if hasattr(thing, "at_mean")]
 
@@ -25,7 +25,7 @@ def by_id(things):
 
 
 def test_at_least_seventy_rows_over_all_shelves():
-    shelves = building.shelf()
+    shelves = building.by_category()
     assert len(THINGS) >= 70
     assert {
         "wood and framing",

@@ -3,7 +3,7 @@
 from dryward.building.assembly import Assembly, load, preset, presets, save
 from dryward.building.framing import Framing
 from dryward.building.layers import Layer
-from dryward.building.library import air_space, material, membrane, search, shelf, substance
+from dryward.building.library import air_space, by_category, material, membrane, search, substance
 from dryward.building.materials import AirSpace, Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
 
@@ -21,7 +21,7 @@ __all__ = [
     "membrane",
     "air_space",
     "substance",
-    "shelf",
+    "by_category",
     "search",
     "preset",
     "presets",

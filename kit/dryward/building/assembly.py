@@ -28,12 +28,17 @@ leaking air seeps through it, where its kind does not tell.  What the kit
 writes holds every property of every layer, so it opens without the library.
 """
 
+from __future__ import annotations
+
 import dataclasses
 import math
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from functools import cache, cached_property
 from importlib import resources
+from importlib.resources.abc import Traversable
 from pathlib import Path
+from typing import TYPE_CHECKING, Any
 
 import tomli_w
 
@@ -41,6 +46,7 @@ from dryward import storage
 from dryward.building import library
 from dryward.building.framing import Framing
 from dryward.building.layers import THICKEST, Layer
+from dryward.building.library import Substance
 from dryward.building.materials import CONDUCTS, PASSES, AirSpace, Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
 from dryward.building.schema import LONGEST_TEXT, ORIGIN, Table, toml
@@ -52,9 +58,10 @@ from dryward.units import checked, from_si, show
 WALL = 60.0
 
 
-def _unique(layers):
+def _unique(layers: Iterable[Layer]) -> tuple[Layer, ...]:
     """The layers with a number behind a name that stands twice."""
-    seen, found = {}, []
+    seen: dict[str, int] = {}
+    found: list[Layer] = []
     for layer in layers:
         if not isinstance(layer, Layer):
             raise OutOfRange(f"An assembly is made of layers, not {layer!r:.60}.")
@@ -103,7 +110,7 @@ class Assembly(Exhibit):
     """
 
     name: str
-    layers: tuple
+    layers: tuple[Layer, ...]
     interior_film: float = 0.11
     exterior_film: float = 0.03
     interior_vapor_film: float = math.inf
@@ -112,7 +119,22 @@ class Assembly(Exhibit):
     framing: Framing | None = None
     notes: str = ""
 
-    def __post_init__(self):
+    if TYPE_CHECKING:  # what it takes is more than what it keeps
+
+        def __init__(
+            self,
+            name: str,
+            layers: Iterable[Layer],
+            interior_film: float | str = 0.11,
+            exterior_film: float | str = 0.03,
+            interior_vapor_film: float | str = math.inf,
+            exterior_vapor_film: float | str = math.inf,
+            slope: float | str = 0.0,
+            framing: Framing | None = None,
+            notes: str = "",
+        ) -> None: ...
+
+    def __post_init__(self) -> None:
         put = object.__setattr__
         put(self, "layers", _unique(self.layers))
         if not 1 <= len(self.layers) <= 60:
@@ -133,14 +155,14 @@ class Assembly(Exhibit):
             for name in self.framing.layers:
                 self.layer(name)
 
-    def __repr__(self):
+    def __repr__(self) -> str:
         resistance = f"{show(self.thermal_resistance, 'thermal resistance', 'us')}"
         thick = f"{show(self.thickness, 'length', 'us')} ({show(self.thickness, 'length', 'si')})"
         names = " | ".join(layer.name for layer in self.layers)
         return one_line("Assembly", f"{self.name}, {thick}, {resistance}, slope {self.slope:.3g}°: {names}")
 
     @cached_property
-    def inner_layers(self):
+    def inner_layers(self) -> tuple[Layer, ...]:
         """The layers that the steady and monthly methods see: up to a vent space."""
         for index, layer in enumerate(self.layers):
             if layer.vented:
@@ -148,36 +170,36 @@ class Assembly(Exhibit):
         return self.layers
 
     @cached_property
-    def outer_film(self):
+    def outer_film(self) -> float:
         """Thermal resistance between the last inner layer and outdoor air [m2 K/W]."""
         vents = [layer for layer in self.layers if layer.vented]
         return vents[0].thermal_resistance if vents else self.exterior_film
 
     @cached_property
-    def thermal_resistance(self):
+    def thermal_resistance(self) -> float:
         """Air to air [m2 K/W]."""
         return self.interior_film + sum(layer.thermal_resistance for layer in self.inner_layers) + self.outer_film
 
     @cached_property
-    def vapor_resistance(self):
+    def vapor_resistance(self) -> float:
         """Air to air at a relative humidity of one half [s m2 Pa/kg]."""
         films = 1.0 / self.interior_vapor_film + 1.0 / self.exterior_vapor_film
         return films + sum(layer.vapor_resistance for layer in self.inner_layers)
 
     @property
-    def u_value(self):
+    def u_value(self) -> float:
         """Thermal transmittance without framing [W/(m2 K)]."""
         return 1.0 / self.thermal_resistance
 
     @cached_property
-    def thickness(self):
+    def thickness(self) -> float:
         """Of all layers [m]."""
         return sum(layer.thickness or 0.0 for layer in self.layers)
 
     @cached_property
-    def bodies(self):
+    def bodies(self) -> tuple[tuple[int, ...], ...]:
         """Places of the layers that are one body: neighbors of one material, however many pieces it is drawn in."""
-        found = []
+        found: list[tuple[int, ...]] = []
         for place, layer in enumerate(self.layers):
             before = self.layers[found[-1][-1]].substance if found else None
             if found and isinstance(layer.substance, Material) and layer.substance == before:
@@ -186,52 +208,25 @@ class Assembly(Exhibit):
                 found.append((place,))
         return tuple(found)
 
-    def index(self, name):
-        """Place of the layer of that name, counted from the room.
-
-        Raises
-        ------
-        UnknownName
-            When there is no such layer.
-        """
+    def index(self, name: str) -> int:
+        """Place of the layer of that name, counted from the room."""
         for place, layer in enumerate(self.layers):
             if layer.name == name:
                 return place
         raise UnknownName("layer", name, [layer.name for layer in self.layers])
 
-    def layer(self, name):
-        """The layer of that name.
-
-        Raises
-        ------
-        UnknownName
-            When there is no such layer.
-        """
+    def layer(self, name: str) -> Layer:
+        """The layer of that name."""
         return self.layers[self.index(name)]
 
-    def replace(self, name, substance=None, thickness=None, rename=None):
-        """The same assembly with one layer changed.
-
-        Parameters
-        ----------
-        name : str
-            The layer to change.
-        substance : Layer, Material, membrane or AirSpace, optional
-            What takes its place; a Layer is taken as it is.
-        thickness : float, optional
-            New thickness [m].
-        rename : str, optional
-            New name; otherwise the layer keeps its name.
-
-        Returns
-        -------
-        Assembly
-
-        Raises
-        ------
-        UnknownName, OutOfRange
-            For an unknown layer or a value out of range.
-        """
+    def replace(
+        self,
+        name: str,
+        substance: Substance | Layer | str | None = None,
+        thickness: float | str | None = None,
+        rename: str | None = None,
+    ) -> Assembly:
+        """The same assembly with one layer changed."""
         place = self.index(name)
         old = self.layers[place]
         if isinstance(substance, Layer):
@@ -250,14 +245,8 @@ class Assembly(Exhibit):
             framing = dataclasses.replace(framing, layers=kept)
         return dataclasses.replace(self, layers=layers, framing=framing)
 
-    def save(self, path):
-        """Write it as a TOML file, whole or not at all.
-
-        Raises
-        ------
-        BadFile
-            When the file cannot be written, with the reason.
-        """
+    def save(self, path: str | Path) -> None:
+        """Write it as a TOML file, whole or not at all."""
         save(self, path)
 
 
@@ -281,7 +270,7 @@ _GIVEN = "given with the layer"
 _RENAMED = {"layers": "layer", "inside_film": "interior_film", "outside_film": "exterior_film", "pitch": "slope"}
 
 
-def _from_1(table):
+def _from_1(table: dict[str, Any]) -> dict[str, Any]:
     new = {_RENAMED.get(key, key): value for key, value in table.items()}
     layers = []
     if not isinstance(new.get("layer", []), list):
@@ -300,36 +289,21 @@ def _from_1(table):
 FORMAT = storage.Format("dryward assembly", 2, {1: _from_1})
 
 
-def _without_empty(table):
+def _without_empty(table: dict[str, Any]) -> dict[str, Any]:
     return {key: value for key, value in table.items() if value not in ("", None, {}, [], False)}
 
 
-def _plain(value):
+def _plain(value: Any) -> Any:
     return [list(row) for row in value] if isinstance(value, tuple) else value
 
 
-def _origin_table(thing):
+def _origin_table(thing: Material | AirSpace | Origin) -> dict[str, Any]:
     spans = {name: [low, high] for name, low, high in thing.ranges}
     return {**{key: getattr(thing, key) for key in ORIGIN[:-1]}, "ranges": spans}
 
 
-def substance_table(thing):
-    """A material, membrane or air space as a table.
-
-    Parameters
-    ----------
-    thing : Material, membrane or AirSpace
-
-    Returns
-    -------
-    dict
-        Of numbers [SI], texts, lists and tables.
-
-    Examples
-    --------
-    >>> substance_table(FixedMembrane(5.7e-11))["kind"]
-    'fixed'
-    """
+def substance_table(thing: Substance) -> dict[str, Any]:
+    """A material, membrane or air space as a table."""
     if isinstance(thing, Material):
         table = {key: _plain(getattr(thing, key)) for key in _MATERIAL}
         more = {key: table.pop(key) for key in ("sorption", "liquid_conductivity", "wood")}
@@ -346,7 +320,7 @@ def substance_table(thing):
     return {"kind": "laminate", **_without_empty({"turned": thing.turned}), **words, **sheets}
 
 
-def _material(place, value):
+def _material(place: str, value: Any) -> Material:
     if isinstance(value, str):
         return library.material(value)
     table = Table(place, value, _MATERIAL + ORIGIN)
@@ -362,7 +336,7 @@ def _material(place, value):
     )
 
 
-def _membrane(place, value, kinds=("fixed", "variable", "laminate")):
+def _membrane(place: str, value: Any, kinds: tuple[str, ...] = ("fixed", "variable", "laminate")) -> Any:
     if isinstance(value, str):
         return library.membrane(value)
     words = ("kind", "permeance", "points", "sensitive", "backing", "turned")
@@ -387,7 +361,7 @@ def _membrane(place, value, kinds=("fixed", "variable", "laminate")):
     return LaminateMembrane(sensitive, backing, table.flag("turned"), origin)
 
 
-def _air_space(place, value):
+def _air_space(place: str, value: Any) -> AirSpace:
     if isinstance(value, str):
         return library.air_space(value)
     table = Table(place, value, ("thermal_resistance", "vapor_permeance", "vented", *ORIGIN))
@@ -399,20 +373,20 @@ def _air_space(place, value):
     )
 
 
-_KINDS = {"material": _material, "membrane": _membrane, "air_space": _air_space}
+_KINDS: dict[str, Callable[..., Any]] = {"material": _material, "membrane": _membrane, "air_space": _air_space}
 
 
-def _typed(table, key):
+def _typed(table: Table, key: str) -> str:
     value = table.table[key]
     return f'"{value[:40]}"' if isinstance(value, str) else f"{value:.6g}"
 
 
-def _meters(table):
+def _meters(table: Table) -> str:
     """What a number without a unit was taken for."""
     return "" if isinstance(table.table["thickness"], str) else "; a number without a unit is in meters"
 
 
-def _checked(table, thickness):
+def _checked(table: Table, thickness: float | None) -> None:
     """Refuse what no layer has, in the words that were typed, before anything is worked out from it."""
     if thickness is None:
         return
@@ -427,13 +401,13 @@ def _checked(table, thickness):
             span = f"R-{low:.2g} to R-{high:.0f} at this thickness"
             raise table.wrong("thermal_resistance", f"{span}, not {_typed(table, 'thermal_resistance')}")
     if "permeance" in table:
-        most = PASSES / thickness
-        if not 0 <= table.quantity("permeance", _PERMEANCE) <= most:
-            span = f"0 to {from_si(most, 'perm'):.4g} perm at this thickness"
+        open_most = PASSES / thickness
+        if not 0 <= table.quantity("permeance", _PERMEANCE) <= open_most:
+            span = f"0 to {from_si(open_most, 'perm'):.4g} perm at this thickness"
             raise table.wrong("permeance", f"{span}, not {_typed(table, 'permeance')}")
 
 
-def _measured(table, thing, thickness):
+def _measured(table: Table, thing: Substance, thickness: float | None) -> Substance:
     """The substance with a permeance or a resistance given for the whole layer."""
     _checked(table, thickness)
     change = {}
@@ -459,7 +433,7 @@ def _measured(table, thing, thickness):
     return library.with_value_of(dataclasses.replace(thing, **change), what, _GIVEN) if change else thing
 
 
-def _layer(number, value):
+def _layer(number: int, value: Any) -> Layer:
     name = value.get("name") if isinstance(value, dict) else None
     place = f"layer {number}" + (f" ({name[:40]})" if isinstance(name, str) and name else "")
     try:
@@ -467,7 +441,7 @@ def _layer(number, value):
         kinds = [kind for kind in _KINDS if kind in table]
         if len(kinds) != 1:
             raise BadFile(f"{place}: it must have one of material, membrane or air_space")
-        thing = _KINDS[kinds[0]](place, value[kinds[0]])
+        thing: Substance = _KINDS[kinds[0]](place, value[kinds[0]])
         thickness = table.quantity("thickness", "length") if "thickness" in table else None
         opened = table.flag("open_to_air") if "open_to_air" in table else None
         return Layer(_measured(table, thing, thickness), thickness, table.text("name"), opened)
@@ -485,30 +459,8 @@ _FILMS = (
 )
 
 
-def from_table(table):
-    """An assembly from the table of a file of the present version.
-
-    Parameters
-    ----------
-    table : dict
-
-    Returns
-    -------
-    Assembly
-
-    Raises
-    ------
-    BadFile
-        With the place and what is wrong there, without a full stop.
-    OutOfRange, NotUnderstood, UnknownName
-        For values of the whole assembly.
-
-    Examples
-    --------
-    >>> found = from_table({"name": "wall", "layer": [{"material": "gypsum-board", "thickness": "1/2 in"}]})
-    >>> round(found.thickness, 4)
-    0.0127
-    """
+def from_table(table: dict[str, Any]) -> Assembly:
+    """An assembly from the table of a file of the present version."""
     known = ("format", "version", "name", "slope", "notes", "framing", "layer", *(key for key, _ in _FILMS))
     top = Table("the top of the file", table, known)
     layers = table.get("layer", [])
@@ -533,24 +485,8 @@ def from_table(table):
     )
 
 
-def as_table(built):
-    """The table of an assembly, complete, in the present version.
-
-    Parameters
-    ----------
-    built : Assembly
-
-    Returns
-    -------
-    dict
-        What a file holds.
-
-    Examples
-    --------
-    >>> board = Material("board", "board", 640, 1090, 0.16, 5e-11)
-    >>> as_table(Assembly("wall", [Layer(board, 0.016)]))["layer"][0]["thickness"]
-    0.016
-    """
+def as_table(built: Assembly) -> dict[str, Any]:
+    """The table of an assembly, complete, in the present version."""
     found = FORMAT.headed({"name": built.name, "slope": built.slope})
     found |= {key: getattr(built, key) for key, _ in _FILMS}
     if built.notes:
@@ -564,7 +500,7 @@ def as_table(built):
     found["layer"] = []
     for layer in built.layers:
         kind = "membrane" if layer.is_membrane else "air_space" if isinstance(layer.substance, AirSpace) else "material"
-        row = {"name": layer.name}
+        row: dict[str, Any] = {"name": layer.name}
         if layer.thickness is not None:
             row["thickness"] = layer.thickness
         if layer.open_to_air is not None:
@@ -573,36 +509,13 @@ def as_table(built):
     return found
 
 
-def parse(text, name="the file"):
-    """An assembly from the text of a file.
-
-    Parameters
-    ----------
-    text : str
-        TOML.
-    name : str, optional
-        What the message calls the file.
-
-    Returns
-    -------
-    Assembly
-
-    Raises
-    ------
-    BadFile
-        One sentence with the place and what is wrong there.
-
-    Examples
-    --------
-    >>> parse('format = "dryward assembly"\\nversion = 2\\n'
-    ...       '[[layer]]\\nmaterial = "spruce"\\nthickness = "1 in"').layers[0].name
-    'spruce, pine or fir'
-    """
+def parse(text: str, name: str = "the file") -> Assembly:
+    """An assembly from the text of a file."""
     name = str(name)[-60:]
     return parse_table(toml(text, name), name)
 
 
-def parse_table(table, name):
+def parse_table(table: dict[str, Any], name: str) -> Assembly:
     """An assembly from the whole table of a file, of any version."""
     try:
         return from_table(FORMAT.current(table))
@@ -610,39 +523,13 @@ def parse_table(table, name):
         raise BadFile(ended(f"{name}: {error}")) from None
 
 
-def load_with_token(path):
-    """An assembly and a token that says which state of the file it was.
-
-    Parameters
-    ----------
-    path : str or Path
-
-    Returns
-    -------
-    Assembly, str
-        The token is what `save` takes as `expect`.
-
-    Raises
-    ------
-    BadFile
-        One sentence with file, place and what is wrong there.
-
-    Examples
-    --------
-    >>> import tempfile
-    >>> from dryward.building import preset
-    >>> with tempfile.TemporaryDirectory() as folder:
-    ...     path = Path(folder, "roof.toml")
-    ...     token = save(preset("vented-vault"), path)
-    ...     roof, same = load_with_token(path)
-    >>> same == token
-    True
-    """
+def load_with_token(path: str | Path) -> tuple[Assembly, str]:
+    """An assembly and a token that says which state of the file it was."""
     words, token = storage.read_text(path, "an assembly")
     return parse(words, Path(path).name), token
 
 
-def load(path):
+def load(path: str | Path) -> Assembly:
     """An assembly from a file.
 
     Parameters
@@ -673,28 +560,12 @@ def load(path):
     return load_with_token(path)[0]
 
 
-def text(assembly):
-    """An assembly as the text of a file.
-
-    Parameters
-    ----------
-    assembly : Assembly
-
-    Returns
-    -------
-    str
-        TOML that opens without the library.
-
-    Examples
-    --------
-    >>> from dryward.building import preset
-    >>> text(preset("vented-vault")).splitlines()[0]
-    'format = "dryward assembly"'
-    """
+def text(assembly: Assembly) -> str:
+    """An assembly as the text of a file."""
     return tomli_w.dumps(as_table(assembly))
 
 
-def save(assembly, path, expect=None):
+def save(assembly: Assembly, path: str | Path, expect: str | None = None) -> str:
     """Write an assembly as a file, whole or not at all.
 
     Parameters
@@ -729,12 +600,12 @@ def save(assembly, path, expect=None):
     return storage.save_text(words, path, expect)
 
 
-def _folder():
+def _folder() -> Traversable:
     return resources.files("dryward.building").joinpath("data", "assemblies")
 
 
 @cache
-def presets():
+def presets() -> tuple[str, ...]:
     """The ids of all presets, in alphabetical order.
 
     Returns
@@ -750,11 +621,11 @@ def presets():
 
 
 @cache
-def _read(name):
+def _read(name: str) -> Assembly:
     return parse(_folder().joinpath(f"{name}.toml").read_text(encoding="utf-8"), f"{name}.toml")
 
 
-def preset(id):
+def preset(id: str) -> Assembly:
     """A preset assembly by its id.
 
     Parameters

@@ -7,14 +7,20 @@ in its place, and every answer says so.
 """
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
+from typing import TypeAlias
 
 from dryward.building import schema
+from dryward.building.schema import Row
 from dryward.checks import BadFile, UnknownName
 from dryward.units import from_si, number, show, to_si
 
+Rows: TypeAlias = Sequence[Row]
+#: A year, or the newest that was read.
+Edition: TypeAlias = str | int | None
 #: Said with every ruling.
 LOCALLY = "as adopted locally; the building official decides"
 MET, NOT_MET, CANNOT_TELL = "met", "not met", "cannot tell"
@@ -68,66 +74,27 @@ class Ruling:
     conditions: str = ""
 
     @property
-    def reason(self):
+    def reason(self) -> str:
         """Why, after what must be known of the edition."""
         return ": ".join(part for part in (self.instead, self.why) if part)
 
     @property
-    def words(self):
+    def words(self) -> str:
         """The whole ruling as it is printed."""
         place = ", ".join(each for each in (self.source, self.edition, self.section) if each not in ("", "-"))
         how = f" Rule {self.how_read}." if self.how_read else ""
         return f"{self.answer.capitalize()}: {self.reason} ({place}; {LOCALLY}).{how}"
 
 
-def ruling(rule, answer, why, row=None, conditions=""):
-    """A ruling with the place of its row.
-
-    Parameters
-    ----------
-    rule, answer, why : str
-        As in `Ruling`.
-    row : dict, optional
-        The row that decided.
-    conditions : str, optional
-        As in `Ruling`.
-
-    Returns
-    -------
-    Ruling
-
-    Examples
-    --------
-    >>> ruling("vent-air-space", MET, "1.5 in. is enough").answer
-    'met'
-    """
+def ruling(rule: str, answer: str, why: str, row: Row | None = None, conditions: str = "") -> Ruling:
+    """A ruling with the place of its row."""
     place = {key: row[key] for key in ("section", "edition", "source", "how_read")} if row else {}
     return Ruling(rule, answer, why, **place, conditions=conditions)
 
 
 @cache
-def table(name):
-    """All rows of one table of the codes.
-
-    Parameters
-    ----------
-    name : {"codes/limits.csv", "codes/retarders.csv", "codes/class_2_insulation.csv", "codes/unread.csv"}
-
-    Returns
-    -------
-    tuple of dict
-        The newest edition of a rule first.
-
-    Raises
-    ------
-    BadFile
-        When a row does not say how its number is known.
-
-    Examples
-    --------
-    >>> table("codes/limits.csv")[0]["rule"]
-    'retarder-class'
-    """
+def table(name: str) -> Rows:
+    """All rows of one table of the codes."""
     found = tuple(schema.rows(name, _TABLES[name].split()))
     for row in found:
         if row.get("reading", QUOTED) not in (QUOTED, MEMORY):
@@ -135,76 +102,24 @@ def table(name):
     return found
 
 
-def amount(row, column="value"):
-    """The number in a cell of a row in the unit of the row; ``1/150`` is understood.
-
-    Parameters
-    ----------
-    row : dict
-    column : str, optional
-
-    Returns
-    -------
-    float
-
-    Raises
-    ------
-    BadFile
-        When the cell is not a number.
-
-    Examples
-    --------
-    >>> amount({"value": "1/4", "id": "a"})
-    0.25
-    """
+def amount(row: Row, column: str = "value") -> float:
+    """The number in a cell of a row in the unit of the row; ``1/150`` is understood."""
     try:
         return float(Fraction(row[column]))
     except (ValueError, ZeroDivisionError):
         raise BadFile(f"The table of codes, row {row['id']}: {row[column]!r} is not a number.") from None
 
 
-def in_si(row, column="value"):
-    """The number in a cell of a row in SI.
-
-    Parameters
-    ----------
-    row : dict
-    column : str, optional
-
-    Returns
-    -------
-    float
-
-    Examples
-    --------
-    >>> round(in_si({"value": "1", "unit": "in", "id": "a"}), 4)
-    0.0254
-    """
+def in_si(row: Row, column: str = "value") -> float:
+    """The number in a cell of a row in SI."""
     return to_si(amount(row, column), row["unit"]) if row["unit"] in _SHOWABLE else amount(row, column)
 
 
 _SHOWABLE = {"perm": "perm", "in": "in.", "R": "R", "degF": "°F", "1/h": "an hour", "kg/m2": "kg/m²", "fraction": ""}
 
 
-def shown(value, unit):
-    """A number of SI in the unit of a row, for a sentence.
-
-    Parameters
-    ----------
-    value : float
-        In SI, any.
-    unit : str
-        Of the row.
-
-    Returns
-    -------
-    str
-
-    Examples
-    --------
-    >>> shown(3.5222, "R"), shown(0.0254, "in"), shown(to_si(1, "perm"), "perm")
-    ('R-20', '1 in.', '1 perm (3.5 m sd)')
-    """
+def shown(value: float, unit: str) -> str:
+    """A number of SI in the unit of a row, for a sentence."""
     if unit not in _SHOWABLE:
         return f"{number(value, figures=4)} {unit}".strip()
     text = number(from_si(value, unit), figures=4)
@@ -213,29 +128,8 @@ def shown(value, unit):
     return f"R-{text}" if unit == "R" else f"{text} {_SHOWABLE[unit]}".strip()
 
 
-def zone(text):
-    """A climate zone as the tables write it.
-
-    Parameters
-    ----------
-    text : str or int
-        Such as ``"5A"``, ``"zone 6"``, ``"marine 4"``.
-
-    Returns
-    -------
-    str
-        A number and, where given, the letter.
-
-    Raises
-    ------
-    UnknownName
-        When it is no zone.
-
-    Examples
-    --------
-    >>> zone("marine 4"), zone("zone 6a"), zone(7)
-    ('4C', '6A', '7')
-    """
+def zone(text: str | int) -> str:
+    """A climate zone as the tables write it."""
     found = re.fullmatch(r"(ZONE )?(MARINE )?([0-8])([ABC]?)( MARINE)?", str(text).strip().upper())
     if not found:
         known = [f"{number}{letter}" for number in range(9) for letter in ("", *"ABC")]
@@ -244,24 +138,8 @@ def zone(text):
     return found[3] + ("C" if marine else found[4])
 
 
-def of_edition(row, edition):
-    """Whether a row belongs to an edition; every row without one asked for.
-
-    Parameters
-    ----------
-    row : dict
-    edition : str or int or None
-        A year, or the words of the row.
-
-    Returns
-    -------
-    bool
-
-    Examples
-    --------
-    >>> of_edition({"edition": "2012 to 2021"}, 2015), of_edition({"edition": "2012 to 2021"}, 2006)
-    (True, False)
-    """
+def of_edition(row: Row, edition: Edition) -> bool:
+    """Whether a row belongs to an edition; every row without one asked for."""
     if edition is None or str(edition) == row["edition"]:
         return True
     years = [int(year) for year in re.findall(r"\b(?:19|20)\d\d\b", row["edition"])]
@@ -269,29 +147,8 @@ def of_edition(row, edition):
     return bool(asked and years and min(years) <= int(edition) <= max(years))
 
 
-def newest(found, edition):
-    """The rows of one edition: the one asked for, or the newest that was read.
-
-    Parameters
-    ----------
-    found : sequence of dict
-        Rows of one rule, the newest edition first.
-    edition : str or int or None
-        Without one, the newest of which no row is from memory; where all are,
-        the newest.
-
-    Returns
-    -------
-    list of dict
-
-    Examples
-    --------
-    >>> rows = [{"edition": "2024", "reading": "memory"}, {"edition": "2021", "reading": "quoted"}]
-    >>> newest(rows, None)
-    [{'edition': '2021', 'reading': 'quoted'}]
-    >>> newest(rows, 2024)
-    [{'edition': '2024', 'reading': 'memory'}]
-    """
+def newest(found: Rows, edition: Edition) -> list[Row]:
+    """The rows of one edition: the one asked for, or the newest that was read."""
     fitting = [row for row in found if of_edition(row, edition)]
     if edition is None:
         recalled = {row["edition"] for row in fitting if row["reading"] == MEMORY}
@@ -299,31 +156,8 @@ def newest(found, edition):
     return [row for row in fitting if row["edition"] == fitting[0]["edition"]]
 
 
-def unread(rule, found, edition):
-    """The row that says that an edition of a rule could not be read.
-
-    Parameters
-    ----------
-    rule : str
-        Its id.
-    found : sequence of dict
-        All rows of the rule.
-    edition : str or int or None
-
-    Returns
-    -------
-    dict or None
-        With the edition that is shown in its place; None where the rule has
-        rows of its own, and where nothing is known of the edition.
-
-    Examples
-    --------
-    >>> vents = [row for row in table("codes/limits.csv") if row["rule"] == "vent-air-space"]
-    >>> unread("vent-air-space", vents, 2024)["shown"]
-    '2021'
-    >>> unread("vent-air-space", vents, 2015) is None
-    True
-    """
+def unread(rule: str, found: Rows, edition: Edition) -> Row | None:
+    """The row that says that an edition of a rule could not be read."""
     if edition is None or not found or any(of_edition(row, edition) for row in found):
         return None
     fitting = [row for row in table(UNREAD) if row["source"] == found[0]["source"] and of_edition(row, edition)]
@@ -331,27 +165,8 @@ def unread(rule, found, edition):
     return next(iter(own or [row for row in fitting if not row["rule"]]), None)
 
 
-def of_zone(found, asked):
-    """The rows that hold in a zone, the letter before the number.
-
-    Parameters
-    ----------
-    found : sequence of dict
-        With a column ``zones``.
-    asked : str
-        From `zone`.
-
-    Returns
-    -------
-    list of dict
-        Empty where no row names the zone; more than one where the letter of
-        the zone decides and was not given.
-
-    Examples
-    --------
-    >>> of_zone([{"zones": "4C"}, {"zones": "4A 4B"}], "4C")
-    [{'zones': '4C'}]
-    """
+def of_zone(found: Rows, asked: str) -> list[Row]:
+    """The rows that hold in a zone, the letter before the number."""
     for fits in (
         lambda named: asked in named,
         lambda named: asked[0] in named or named in (["all"], []),

@@ -10,6 +10,7 @@ is the code as adopted locally; the building official decides.
 """
 
 import dataclasses
+from typing import Any
 
 from dryward.building.code_rows import (
     CANNOT_TELL,
@@ -20,6 +21,9 @@ from dryward.building.code_rows import (
     MET,
     NOT_MET,
     RETARDERS,
+    Edition,
+    Row,
+    Rows,
     Ruling,
     amount,
     in_si,
@@ -37,7 +41,7 @@ from dryward.units import UNITS, from_si, to_si
 _WALLS = ("2x4", "2x6")
 
 
-def _missing(rule, row, **facts):
+def _missing(rule: str, row: Row, **facts: Any) -> Ruling | None:
     """A ruling that names what is not known; None when everything is."""
     names = [name.replace("_", " ") for name, value in facts.items() if value is None]
     if not names:
@@ -47,35 +51,16 @@ def _missing(rule, row, **facts):
     return ruling(rule, CANNOT_TELL, f"the {listed} must{both} be known", row)
 
 
-def _rows(rule, edition):
+def _rows(rule: str, edition: Edition) -> list[Row]:
     return newest([row for row in table(LIMITS) if row["rule"] == rule], edition)
 
 
-def retarder_class(permeance):
+def retarder_class(permeance: float) -> str:
     """The vapor-retarder class of a dry-cup permeance.
-
-    Parameters
-    ----------
-    permeance : float
-        Dry cup [kg/(s m2 Pa)], 0 to 6e-7.
-
-    Returns
-    -------
-    {"I", "II", "III", "none"}
-
-    Raises
-    ------
-    OutOfRange
-        Outside the range.
 
     References
     ----------
     IRC 2021 Table R702.7(1), read in a reference page that quotes it.
-
-    Examples
-    --------
-    >>> retarder_class(to_si(0.7, "perm")), retarder_class(to_si(12, "perm"))
-    ('II', 'none')
     """
     level = from_si(within("Permeance", permeance, 0.0, 6e-7, "kg/(s m² Pa)"), "perm")
     level = round(level, 9)  # a limit typed in perms stays on its own side
@@ -85,38 +70,18 @@ def retarder_class(permeance):
     return "none"
 
 
-def vent_area(rule, edition=None, **facts):
+def vent_area(rule: str, edition: Edition = None, **facts: Any) -> Ruling:
     """Net free area of a vented roof: a share of its area, a smaller one where the conditions hold.
-
-    Parameters
-    ----------
-    rule : str
-        Id for the ruling.
-    edition : str or int, optional
-        Otherwise the newest.
-    **facts
-        vented_area and free_area [m2]; zone; permeance of the warm side, dry
-        cup [kg/(s m2 Pa)]; upper_share of the area [-]; upper_depth of the
-        upper vents below the ridge [m].
-
-    Returns
-    -------
-    Ruling
 
     References
     ----------
     IRC R806.2; editions up to 2009 ask for one of the two conditions, later
     ones for both.
-
-    Examples
-    --------
-    >>> vent_area("vent-area", vented_area=111.5, free_area=0.75).answer
-    'met'
     """
-    plain, reduced = _rows("vent-area-plain", edition), _rows("vent-area-reduced", edition)
-    if not plain:
+    plain_rows, reduced_rows = _rows("vent-area-plain", edition), _rows("vent-area-reduced", edition)
+    if not plain_rows:
         return ruling(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
-    plain, reduced = plain[0], reduced[0]
+    plain, reduced = plain_rows[0], reduced_rows[0]
     most, least = plain["value"], reduced["value"]
     area, free = facts.get("vented_area"), facts.get("free_area")
     unknown = _missing(rule, plain, vented_area=area, net_free_area=free)
@@ -143,7 +108,7 @@ def vent_area(rule, edition=None, **facts):
     return ruling(rule, answer, why, reduced, f"{asked}; high vents: {high}; retarder: {tight}")
 
 
-def _upper(edition, facts):
+def _upper(edition: Edition, facts: dict[str, Any]) -> str:
     row, share, depth = _rows("vent-area-upper-share", edition)[0], facts.get("upper_share"), facts.get("upper_depth")
     if share is None:
         return CANNOT_TELL
@@ -158,7 +123,7 @@ def _upper(edition, facts):
     return MET if depth <= in_si(limits[0]) + 1e-9 else NOT_MET
 
 
-def _warm_side(edition, facts):
+def _warm_side(edition: Edition, facts: dict[str, Any]) -> str:
     row, where, level = _rows("vent-area-retarder", edition)[0], facts.get("zone"), facts.get("permeance")
     if row["zones"] != "all":
         if where is None:
@@ -170,35 +135,13 @@ def _warm_side(edition, facts):
     return MET if retarder_class(level) in ("I", "II") else NOT_MET
 
 
-def retarder(rule, edition=None, **facts):
+def retarder(rule: str, edition: Edition = None, **facts: Any) -> Ruling:
     """The interior vapor retarder of a frame wall by climate zone.
-
-    Parameters
-    ----------
-    rule : str
-        Id for the ruling.
-    edition : str or int, optional
-        Otherwise the newest.
-    **facts
-        zone; permeance of the retarder, dry cup [kg/(s m2 Pa)]; for class
-        III: wall ("2x4" or "2x6"), exterior_insulation [m2 K/W],
-        vented_cladding_over ("panel", "fiberboard", "gypsum" or "none");
-        outer_permeance [kg/(s m2 Pa)]; responsive (True when more than 1
-        perm in the wet cup).
-
-    Returns
-    -------
-    Ruling
 
     References
     ----------
     IRC R702.7 and its tables; R601.3 in the edition of 2009, R318.1 and
     N1102.5 before it.
-
-    Examples
-    --------
-    >>> retarder("retarder", zone="6", permeance=to_si(0.7, "perm")).answer
-    'met'
     """
     found = newest(table(RETARDERS), edition)
     if not found:
@@ -232,14 +175,16 @@ def retarder(rule, edition=None, **facts):
         return ruling(rule, NOT_MET, "class I on both sides needs an approved design", row)
     if says == "permitted":
         return ruling(rule, MET, f"{level} is permitted inside in zone {where}", row)
-    found = _conditional(rule, row, where, level, facts)
-    if says == "texts differ" and found.answer != MET:
-        why = f"{found.why}; the texts of this edition differ on whether zone {where} asks for it: read the adopted one"
+    judged = _conditional(rule, row, where, level, facts)
+    if says == "texts differ" and judged.answer != MET:
+        why = (
+            f"{judged.why}; the texts of this edition differ on whether zone {where} asks for it: read the adopted one"
+        )
         return ruling(rule, CANNOT_TELL, why, row)
-    return found
+    return judged
 
 
-def _conditional(rule, row, where, level, facts):
+def _conditional(rule: str, row: Row, where: str, level: str, facts: dict[str, Any]) -> Ruling:
     """Class III where it needs insulation outside or vented cladding."""
     over = facts.get("vented_cladding_over")
     if over and over in row["vented_cladding_over"].split():
@@ -259,36 +204,13 @@ def _conditional(rule, row, where, level, facts):
     return ruling(rule, answer, why, row)
 
 
-def class_2_insulation(rule, edition=None, **facts):
+def class_2_insulation(rule: str, edition: Edition = None, **facts: Any) -> Ruling:
     """Insulation outside a frame wall that has a class II retarder inside.
-
-    Parameters
-    ----------
-    rule : str
-        Id for the ruling.
-    edition : str or int, optional
-        Otherwise the newest.
-    **facts
-        zone, wall ("2x4" or "2x6"), exterior_insulation [m2 K/W].
-
-    Returns
-    -------
-    Ruling
-
-    Raises
-    ------
-    UnknownName
-        For another wall.
 
     References
     ----------
     IRC 2021 Table R702.7(4), read in a state's code that takes over the same
     table of the IBC.
-
-    Examples
-    --------
-    >>> class_2_insulation("class-2-insulation", zone="7", wall="2x6", exterior_insulation=to_si(5, "R")).answer
-    'not met'
     """
     found = newest(table(CLASS_2), edition)
     if not found:
@@ -299,7 +221,7 @@ def class_2_insulation(rule, edition=None, **facts):
         return unknown
     if wall not in _WALLS:
         raise UnknownName("wall", wall, _WALLS)
-    where = zone(where)
+    where = zone(str(where))
     fitting = [row for row in found if row["zone"] == where[0]]
     if not fitting:
         return ruling(rule, CANNOT_TELL, f"the table has no row for zone {where}", found[0])
@@ -352,19 +274,8 @@ _FACTS = (
 _EXACT = 1e-9
 
 
-def rules():
-    """Every rule that `judge` knows, with what it takes in words.
-
-    Returns
-    -------
-    dict
-        Id to the quantity that is judged.
-
-    Examples
-    --------
-    >>> rules()["vent-air-space"]
-    'air space between insulation and sheathing'
-    """
+def rules() -> dict[str, str]:
+    """Every rule that `judge` knows, with what it takes in words."""
     found = {
         "retarder": "interior vapor retarder of a frame wall",
         "class-2-insulation": "insulation outside a wall with a class II retarder",
@@ -376,7 +287,7 @@ def rules():
     return found
 
 
-def _all(rule):
+def _all(rule: str) -> Rows:
     """Every row of a rule, whatever its edition."""
     if rule in ("retarder", "class-2-insulation"):
         return table(RETARDERS if rule == "retarder" else CLASS_2)
@@ -384,63 +295,37 @@ def _all(rule):
     return [row for row in table(LIMITS) if row["rule"] == part]
 
 
-def _limit(rule, where, edition):
+def _limit(rule: str, where: str | int | None, edition: Edition) -> Row | Ruling:
     """The one row of a rule, or a ruling that says why there is none."""
     found = newest(_all(rule), edition)
     if not found:
-        return None, ruling(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
+        return ruling(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
     zoned = any(row["zones"] not in ("", "all") for row in found)
     if not zoned:
-        return found[0], None
+        return found[0]
     if where is None:
-        return None, ruling(rule, CANNOT_TELL, "the climate zone must be known", found[0])
+        return ruling(rule, CANNOT_TELL, "the climate zone must be known", found[0])
     where = zone(where)
     fitting = of_zone(found, where)
     if len({row["value"] for row in fitting}) > 1:
-        return None, ruling(rule, CANNOT_TELL, f"zone {where} needs its letter here", fitting[0])
+        return ruling(rule, CANNOT_TELL, f"zone {where} needs its letter here", fitting[0])
     if fitting:
-        return fitting[0], None
+        return fitting[0]
     answer = {"not asked": MET, "not allowed": NOT_MET}.get(found[0]["elsewhere"], CANNOT_TELL)
     words = {MET: f"not asked in zone {where}", NOT_MET: f"not allowed in zone {where}"}
-    return None, ruling(rule, answer, words.get(answer, f"no row names zone {where}"), found[0])
+    return ruling(rule, answer, words.get(answer, f"no row names zone {where}"), found[0])
 
 
-def required(rule, zone=None, edition=None):
-    """The number a rule asks for, in SI.
-
-    Parameters
-    ----------
-    rule : str
-        One of `rules()` that is a single limit.
-    zone : str, optional
-        Climate zone, where the rule has zones.
-    edition : str or int, optional
-        Otherwise the newest that was read.
-
-    Returns
-    -------
-    float or None
-        None where the rule has no number for the zone or the edition; for an
-        edition that could not be read, that of the edition shown in its place.
-
-    Raises
-    ------
-    UnknownName
-        For a rule or a zone that is not known.
-
-    Examples
-    --------
-    >>> round(required("unvented-insulation", zone="5A"), 3)
-    3.522
-    """
+def required(rule: str, zone: str | int | None = None, edition: Edition = None) -> float | None:
+    """The number a rule asks for, in SI."""
     if rule not in {row["rule"] for row in table(LIMITS)}:
         raise UnknownName("code rule", rule, rules())
     instead = unread(rule, _all(rule), edition)
-    row, _ = _limit(rule, zone, instead["shown"] if instead else edition)
-    return None if row is None else in_si(row)
+    row = _limit(rule, zone, instead["shown"] if instead else edition)
+    return None if isinstance(row, Ruling) else in_si(row)
 
 
-def _holds(row, value):
+def _holds(row: Row, value: float) -> bool:
     low = amount(row)
     slack = _EXACT * max(1.0, abs(low))
     given = value
@@ -456,41 +341,8 @@ def _holds(row, value):
     return low - slack <= given <= amount(row, "high") + slack  # between
 
 
-def judge(rule, zone=None, edition=None, **facts):
-    """Whether facts meet a rule of the codes, and why.
-
-    Parameters
-    ----------
-    rule : str
-        One of `rules()`.
-    zone : str or int, optional
-        Climate zone such as ``"5A"`` or ``"marine 4"``.
-    edition : str or int, optional
-        A year; otherwise the newest edition that was read.
-    **facts
-        In SI.  A rule with one number takes ``value``; "retarder",
-        "class-2-insulation" and "vent-area" take those of their own.
-
-    Returns
-    -------
-    Ruling
-        Never more than an opinion: as adopted locally; the building official
-        decides.
-
-    Raises
-    ------
-    UnknownName
-        For a rule, a fact or a zone that is not known.
-    OutOfRange
-        For a fact out of range.
-
-    Examples
-    --------
-    >>> judge("vent-air-space", value=0.019).answer
-    'not met'
-    >>> judge("unvented-insulation", zone="4", value=3.0).answer
-    'cannot tell'
-    """
+def judge(rule: str, zone: str | int | None = None, edition: Edition = None, **facts: Any) -> Ruling:
+    """Whether facts meet a rule of the codes, and why."""
     for name in facts:
         if name not in _FACTS:
             raise UnknownName("fact", name, _FACTS)
@@ -504,9 +356,9 @@ def judge(rule, zone=None, edition=None, **facts):
         return dataclasses.replace(found, instead=said, how_read=how)
     if rule in _TOGETHER:
         return _TOGETHER[rule](rule, edition, zone=zone, **facts)
-    row, reason = _limit(rule, zone, edition)
-    if row is None:
-        return reason
+    row = _limit(rule, zone, edition)
+    if isinstance(row, Ruling):
+        return row
     value = facts.get("value")
     if value is None:
         return ruling(rule, CANNOT_TELL, f"the {row['quantity']} must be known", row)
@@ -516,27 +368,12 @@ def judge(rule, zone=None, edition=None, **facts):
     return ruling(rule, MET if holds else NOT_MET, why, row)
 
 
-def _in_unit(value, row):
+def _in_unit(value: float, row: Row) -> float:
     return from_si(value, row["unit"]) if row["unit"] in UNITS else value
 
 
-def wood_pore_humidity_limit(temperature):
+def wood_pore_humidity_limit(temperature: float) -> float:
     """Highest daily mean humidity of the air in the pores of solid wood.
-
-    Parameters
-    ----------
-    temperature : float
-        Of the wood [degC], 0 to 30.
-
-    Returns
-    -------
-    float
-        [-].
-
-    Raises
-    ------
-    OutOfRange
-        Outside 0 to 30 degC.
 
     Notes
     -----
@@ -546,71 +383,26 @@ def wood_pore_humidity_limit(temperature):
     References
     ----------
     WTA rule for solid wood, read in a text that quotes it.
-
-    Examples
-    --------
-    >>> round(wood_pore_humidity_limit(20.0), 3)
-    0.89
     """
     t = within("Wood temperature", temperature, 0.0, 30.0, "°C")
     return 0.95 - (0.95 - 0.86) * t / 30.0
 
 
 def unvented_roof(
-    zone,
-    edition=None,
+    zone: str | int | None,
+    edition: Edition = None,
     *,
-    resistance=None,
-    inner_permeance=None,
-    foam_permeance=None,
-    shingle_gap=None,
-    tile=False,
-):
+    resistance: float | None = None,
+    inner_permeance: float | None = None,
+    foam_permeance: float | None = None,
+    shingle_gap: float | None = None,
+    tile: bool = False,
+) -> tuple[Ruling, ...]:
     """The conditions of an unvented rafter roof, one ruling each.
-
-    Parameters
-    ----------
-    zone : str or int
-        Climate zone.
-    edition : str or int, optional
-        Otherwise the newest that was read.
-    resistance : float, optional
-        Of the air-impermeable insulation at or above the deck [m2 K/W], at
-        least 0; 0 where there is none, None where it is not known.
-    inner_permeance : float, optional
-        Of the tightest layer on the ceiling side, dry cup [kg/(s m2 Pa)], 0
-        to 6e-7.
-    foam_permeance : float, optional
-        Of the air-impermeable insulation or its coating, dry cup
-        [kg/(s m2 Pa)], 0 to 6e-7.  With no insulation of that kind the
-        condition falls away.
-    shingle_gap : float, optional
-        Vented gap under wood shingles [m], at least 0; None without wood
-        shingles.
-    tile : bool, optional
-        Whether the roof is covered with tiles.
-
-    Returns
-    -------
-    tuple of Ruling
-        A fact that was not given is answered with "cannot tell".
-
-    Raises
-    ------
-    UnknownName
-        For a zone that is not known.
 
     References
     ----------
     IRC R806.5, read in documents that quote it.
-
-    Examples
-    --------
-    >>> from dryward.units import to_si
-    >>> [each.answer for each in unvented_roof("6", resistance=to_si(20, "R"), inner_permeance=to_si(7, "perm"))]
-    ['not met', 'met', 'cannot tell']
-    >>> [each.answer for each in unvented_roof("6", resistance=0.0, inner_permeance=to_si(7, "perm"))]
-    ['not met', 'met']
     """
     under_tiles = tile and zone and required("unvented-insulation-tile", zone, edition) is not None
     asked = {

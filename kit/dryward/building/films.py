@@ -6,10 +6,14 @@ direction in which the heat flows.  They are near each other; the kit never
 mixes them in one assembly by itself.
 """
 
+from collections.abc import Collection
+from typing import Any
+
 import numpy as np
 
 from dryward.checks import UnknownName, within
 from dryward.units import KELVIN, STEFAN_BOLTZMANN, to_si
+from dryward.units.table import Numeric
 
 # Still air, non-reflective surface (emittance 0.90) [h ft2 F/Btu], at slopes
 # 0, 45 and 90 degrees.  ASHRAE Handbook of Fundamentals, surface-film table
@@ -39,31 +43,14 @@ _SPACE = {
 }
 
 
-def _direction(direction, known):
+def _direction(direction: str, known: Collection[str]) -> str:
     if direction not in known:
         raise UnknownName("direction of heat flow", direction, known)
     return direction
 
 
-def still_air(slope, direction="up"):
+def still_air(slope: float, direction: str = "up") -> float:
     """Surface resistance in still air, American tables.
-
-    Parameters
-    ----------
-    slope : float
-        From the horizontal [degrees], 0 (ceiling) to 90 (wall).
-    direction : {"up", "down"}, optional
-        Of the heat flow: up through a ceiling in winter, down in summer.
-
-    Returns
-    -------
-    float
-        [m2 K/W].
-
-    Raises
-    ------
-    OutOfRange, UnknownName
-        For a slope out of range or another direction.
 
     Notes
     -----
@@ -74,157 +61,55 @@ def still_air(slope, direction="up"):
     ----------
     ASHRAE Handbook of Fundamentals, chapter 26, surface-film table (from
     memory).
-
-    Examples
-    --------
-    >>> round(still_air(0.0), 4), round(still_air(90.0), 4)
-    (0.1074, 0.1198)
     """
     slope = within("Slope", slope, 0.0, 90.0, "degrees")
     return to_si(float(np.interp(slope, _SLOPES, _STILL[_direction(direction, _STILL)])), "R")
 
 
-def moving_air(season="winter"):
+def moving_air(season: str = "winter") -> float:
     """Surface resistance in wind, American tables.
-
-    Parameters
-    ----------
-    season : {"winter", "summer"}, optional
-        The design wind: 15 mph in winter, 7.5 mph in summer.
-
-    Returns
-    -------
-    float
-        [m2 K/W].
-
-    Raises
-    ------
-    UnknownName
-        For another season.
 
     References
     ----------
     ASHRAE Handbook of Fundamentals, chapter 26, surface-film table (from
     memory).
-
-    Examples
-    --------
-    >>> round(moving_air("winter"), 3)
-    0.03
     """
     if season not in _MOVING:
         raise UnknownName("season", season, _MOVING)
     return to_si(_MOVING[season], "R")
 
 
-def flow_direction(slope, warm_inside=True):
-    """The direction of heat flow through a roof or wall, as ISO 6946 counts it.
-
-    Parameters
-    ----------
-    slope : float
-        From the horizontal [degrees], 0 to 90.
-    warm_inside : bool, optional
-        Whether the room is the warmer side.
-
-    Returns
-    -------
-    {"up", "horizontal", "down"}
-
-    Raises
-    ------
-    OutOfRange
-        For a slope out of range.
-
-    Examples
-    --------
-    >>> flow_direction(35.0), flow_direction(90.0), flow_direction(35.0, warm_inside=False)
-    ('up', 'horizontal', 'down')
-    """
+def flow_direction(slope: float, warm_inside: bool = True) -> str:
+    """The direction of heat flow through a roof or wall, as ISO 6946 counts it."""
     if within("Slope", slope, 0.0, 90.0, "degrees") >= _STEEP:
         return "horizontal"
     return "up" if warm_inside else "down"
 
 
-def iso_interior(direction="horizontal"):
+def iso_interior(direction: str = "horizontal") -> float:
     """Interior surface resistance after ISO 6946.
-
-    Parameters
-    ----------
-    direction : {"up", "horizontal", "down"}, optional
-
-    Returns
-    -------
-    float
-        [m2 K/W].
-
-    Raises
-    ------
-    UnknownName
-        For another direction.
 
     References
     ----------
     ISO 6946, surface resistances; read in a textbook summary, Tab. 17.18.
-
-    Examples
-    --------
-    >>> iso_interior("up")
-    0.1
     """
     return _ISO_INTERIOR[_direction(direction, _ISO_INTERIOR)]
 
 
-def iso_exterior(side="open"):
+def iso_exterior(side: str = "open") -> float:
     """Exterior surface resistance after ISO 6946 and DIN 4108.
-
-    Parameters
-    ----------
-    side : {"open", "ventilated", "ground"}, optional
-        Open air, the moving air of a ventilated layer, or soil.
-
-    Returns
-    -------
-    float
-        [m2 K/W].
-
-    Raises
-    ------
-    UnknownName
-        For another side.
 
     References
     ----------
     Read in a textbook summary, Tab. 17.18.
-
-    Examples
-    --------
-    >>> iso_exterior("ventilated")
-    0.08
     """
     if side not in _ISO_EXTERIOR:
         raise UnknownName("outer side", side, _ISO_EXTERIOR)
     return _ISO_EXTERIOR[side]
 
 
-def air_space_resistance(thickness, direction="horizontal"):
+def air_space_resistance(thickness: Numeric, direction: str = "horizontal") -> Any:
     """Thermal resistance of a closed air space, ISO 6946 table.
-
-    Parameters
-    ----------
-    thickness : float or array
-        In the direction of heat flow [m], 0 to 0.3.
-    direction : {"up", "horizontal", "down"}, optional
-
-    Returns
-    -------
-    float or array
-        [m2 K/W].
-
-    Raises
-    ------
-    OutOfRange, UnknownName
-        For a thickness out of range or another direction.
 
     Notes
     -----
@@ -234,11 +119,6 @@ def air_space_resistance(thickness, direction="horizontal"):
     References
     ----------
     ISO 6946:2007 Table 2 (from memory).
-
-    Examples
-    --------
-    >>> round(air_space_resistance(0.020), 3)
-    0.175
     """
     depth = within("Thickness of the air space", thickness, 0.0, _SPACE_MM[-1] / 1000, "m")
     row = _SPACE[_direction(direction, _SPACE)]
@@ -246,29 +126,10 @@ def air_space_resistance(thickness, direction="horizontal"):
     return float(found) if np.ndim(found) == 0 else found
 
 
-def reflective_air_space(thickness, direction, warm_emittance, cold_emittance, temperature=10.0):
+def reflective_air_space(
+    thickness: float, direction: str, warm_emittance: float, cold_emittance: float, temperature: float = 10.0
+) -> float:
     """Thermal resistance of a closed air space from the emittances of its faces.
-
-    Parameters
-    ----------
-    thickness : float
-        [m], above 0 to 0.3.
-    direction : {"up", "horizontal", "down"}
-        Of the heat flow.
-    warm_emittance, cold_emittance : float
-        Of the two faces [-], above 0 to 1.
-    temperature : float, optional
-        Mean of the space [degC], -40 to 80.
-
-    Returns
-    -------
-    float
-        [m2 K/W].
-
-    Raises
-    ------
-    OutOfRange, UnknownName
-        Outside the ranges.
 
     Notes
     -----
@@ -279,13 +140,6 @@ def reflective_air_space(thickness, direction, warm_emittance, cold_emittance, t
     ----------
     ISO 6946:2007 annex B, equations B.1 to B.3 and Table B.1 (from memory);
     gives the table of ordinary surfaces within 0.01 m2 K/W.
-
-    Examples
-    --------
-    >>> round(reflective_air_space(0.05, "horizontal", 0.9, 0.9), 3)
-    0.183
-    >>> round(reflective_air_space(0.05, "down", 0.05, 0.9), 2)
-    1.32
     """
     depth = within("Thickness of the air space", thickness, 0.0, _SPACE_MM[-1] / 1000, "m", above=True)
     warm = within("Emittance", warm_emittance, 0.0, 1.0, above=True)

@@ -6,12 +6,18 @@ planes), and the mean of the two (the combined method of ISO 6946), which
 also says how far off the mean can be.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
 
 from dryward.building.layers import Layer
 from dryward.building.materials import Material
 from dryward.building.schema import entry, settle
 from dryward.checks import OutOfRange
+
+if TYPE_CHECKING:
+    from dryward.building.assembly import Assembly
 
 
 @dataclass(frozen=True)
@@ -43,7 +49,7 @@ class Framing:
     material: Material
     layers: tuple[str, ...]
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         settle(self)
         object.__setattr__(self, "layers", tuple(self.layers))
 
@@ -73,32 +79,32 @@ class WholeAssembly:
     isothermal: float
 
     @property
-    def combined(self):
+    def combined(self) -> float:
         """Mean of the two bounds, ISO 6946 [m2 K/W]."""
         return 0.5 * (self.parallel + self.isothermal)
 
     @property
-    def error(self):
+    def error(self) -> float:
         """Largest relative error of `combined`, ISO 6946 [-]."""
         return (self.parallel - self.isothermal) / (2.0 * self.combined)
 
     @property
-    def u_parallel(self):
+    def u_parallel(self) -> float:
         """Transmittance by parallel path [W/(m2 K)]."""
         return 1.0 / self.parallel
 
     @property
-    def u_isothermal(self):
+    def u_isothermal(self) -> float:
         """Transmittance by isothermal planes [W/(m2 K)]."""
         return 1.0 / self.isothermal
 
     @property
-    def u_value(self):
+    def u_value(self) -> float:
         """Transmittance by the combined method [W/(m2 K)]."""
         return 1.0 / self.combined
 
 
-def _paths(assembly):
+def _paths(assembly: Assembly) -> list[tuple[float, float]]:
     """Each layer's resistance between the framing, and through it."""
     framing = assembly.framing
     pairs = []
@@ -113,36 +119,14 @@ def _paths(assembly):
     return pairs
 
 
-def whole(assembly):
+def whole(assembly: Assembly) -> WholeAssembly:
     """The R of the whole assembly, framing counted, beside the R between it.
-
-    Parameters
-    ----------
-    assembly : Assembly
-        Without framing all values agree.  Layers beyond a vent space do not
-        count.
-
-    Returns
-    -------
-    WholeAssembly
-
-    Raises
-    ------
-    OutOfRange
-        When framing runs through a layer that has no thickness.
 
     References
     ----------
     ASHRAE Handbook of Fundamentals, chapter 25 and 27, parallel-path and
     isothermal-planes methods; ISO 6946 section 6.2, combined method.  From
     memory.
-
-    Examples
-    --------
-    >>> from dryward.building import preset
-    >>> wall = whole(preset("wood-frame-wall"))
-    >>> wall.isothermal < wall.combined < wall.parallel < wall.cavity
-    True
     """
     share = assembly.framing.share if assembly.framing else 0.0
     films = assembly.interior_film + assembly.outer_film
@@ -159,63 +143,21 @@ def whole(assembly):
     return WholeAssembly(cavity, through, share, parallel, isothermal)
 
 
-def parallel_path(assembly):
+def parallel_path(assembly: Assembly) -> float:
     """Thermal resistance with framing by parallel path.
-
-    Parameters
-    ----------
-    assembly : Assembly
-
-    Returns
-    -------
-    float
-        [m2 K/W].
-
-    Raises
-    ------
-    OutOfRange
-        When framing runs through a layer that has no thickness.
 
     References
     ----------
     ASHRAE Handbook of Fundamentals, chapter 25 (from memory).
-
-    Examples
-    --------
-    >>> from dryward.building import preset
-    >>> roof = preset("vented-vault")
-    >>> round(parallel_path(roof) - roof.thermal_resistance, 9)
-    0.0
     """
     return whole(assembly).parallel
 
 
-def isothermal_planes(assembly):
+def isothermal_planes(assembly: Assembly) -> float:
     """Thermal resistance with framing by isothermal planes.
-
-    Parameters
-    ----------
-    assembly : Assembly
-
-    Returns
-    -------
-    float
-        [m2 K/W].
-
-    Raises
-    ------
-    OutOfRange
-        When framing runs through a layer that has no thickness.
 
     References
     ----------
     ASHRAE Handbook of Fundamentals, chapter 25 (from memory).
-
-    Examples
-    --------
-    >>> from dryward.building import preset
-    >>> wall = preset("wood-frame-wall")
-    >>> isothermal_planes(wall) < parallel_path(wall)
-    True
     """
     return whole(assembly).isothermal

@@ -14,7 +14,8 @@ plain is told; left alone are
 
 from dataclasses import dataclass
 
-from dryward.building.assembly import WALL
+from dryward.building.assembly import WALL, Assembly
+from dryward.building.layers import Layer
 from dryward.building.library import category
 from dryward.building.materials import Material
 from dryward.checks import listed
@@ -23,7 +24,7 @@ _CLADDING, _FINISHES, _BOARDS = "roof coverings and cladding", "finishes and pai
 _WOOD, _MASONRY = ("wood and framing", "wood panels and sheathing"), "masonry and concrete"
 #: What carries something: a deck, a sheathing, a wall.
 _SOLID = (*_WOOD, _MASONRY)
-#: Below this conductivity a material of no known shelf insulates [W/(m K)].
+#: Below this conductivity a material of no known category insulates [W/(m K)].
 _INSULATES = 0.065
 #: Claddings that also line rooms, and sheets that also lie under the insulation.
 _ALSO_INSIDE = ("wood-shingles", "bevel-siding", "metal-roofing", "aluminum-sheet", "bitumen-felt")
@@ -40,7 +41,7 @@ _RAIN_SHEETS = (
 _GYPSUM = ("gypsum-board", "gypsum-board-900")
 #: Finishes of rooms that are no paint and no board.
 _ROOM_ONLY = ("vinyl-wallpaper", "paper-wallpaper", "acoustic-tile", "gypsum-plaster")
-#: Paints and coverings of the same shelf that are used outside as well.
+#: Paints and coverings of the same category that are used outside as well.
 _ALSO_OUTSIDE = ("exterior-acrylic-paint", "mineral-paint", "ceramic-tile")
 
 
@@ -63,77 +64,79 @@ class Misplaced:
     side: str
 
     @property
-    def called(self):
+    def called(self) -> str:
         """The layer as a person would point at it."""
         alike = self.substance.lower() in self.layer.lower() or self.layer.lower() in self.substance.lower()
         return self.layer if alike else f"{self.layer} ({self.substance})"
 
 
-def _shelf(layer):
+def _category(layer: Layer) -> str:
     return category(layer.substance)
 
 
-def _insulates(layer):
+def _insulates(layer: Layer) -> bool:
     if not isinstance(layer.substance, Material):
         return False
-    shelf = _shelf(layer)
-    return shelf in ("fibrous insulation", "foam insulation") or (
-        shelf in ("", "own") and layer.substance.conductivity_at(0.0) < _INSULATES
+    kind = _category(layer)
+    return kind in ("fibrous insulation", "foam insulation") or (
+        kind in ("", "own") and layer.substance.conductivity_at(0.0) < _INSULATES
     )
 
 
-def _is_finish(layer):
+def _is_finish(layer: Layer) -> bool:
     """Whether it is made for the face of a room."""
     thing = layer.substance
-    return thing.id in (*_GYPSUM, *_ROOM_ONLY) or (_shelf(layer) == _FINISHES and thing.id not in _ALSO_OUTSIDE)
+    return thing.id in (*_GYPSUM, *_ROOM_ONLY) or (_category(layer) == _FINISHES and thing.id not in _ALSO_OUTSIDE)
 
 
-def _carries(layer):
+def _carries(layer: Layer) -> bool:
     """Whether something can be fixed to it: wood, masonry, cladding, boards that are not of a room."""
-    return _shelf(layer) in (*_SOLID, _CLADDING) or (_shelf(layer) == _BOARDS and not _is_finish(layer))
+    return _category(layer) in (*_SOLID, _CLADDING) or (_category(layer) == _BOARDS and not _is_finish(layer))
 
 
 class _Stack:
     """Layers from inside to outside, and what lies on either side of each."""
 
-    def __init__(self, layers, wall):
+    def __init__(self, layers: tuple[Layer, ...], wall: bool) -> None:
         self.layers, self.wall = layers, wall
         self.insulated = any(_insulates(layer) for layer in layers)
         self.resistance = [
-            layer.thermal_resistance if _insulates(layer) or (not self.insulated and _shelf(layer) in _SOLID) else 0.0
+            layer.thermal_resistance
+            if _insulates(layer) or (not self.insulated and _category(layer) in _SOLID)
+            else 0.0
             for layer in layers
         ]
 
-    def room_side(self, place):
+    def room_side(self, place: int) -> bool:
         """Whether most of the insulation is outside of a layer."""
         return sum(self.resistance[:place]) < sum(self.resistance[place + 1 :])
 
-    def covering(self, place):
+    def covering(self, place: int) -> bool:
         """A roof covering or cladding in the room."""
-        if _shelf(self.layers[place]) != _CLADDING or not self.room_side(place):
+        if _category(self.layers[place]) != _CLADDING or not self.room_side(place):
             return False
         id = self.layers[place].substance.id
-        again = any(_shelf(layer) == _CLADDING and not self.room_side(k) for k, layer in enumerate(self.layers))
-        carried = any(_shelf(layer) in _SOLID for layer in self.layers[:place])
+        again = any(_category(layer) == _CLADDING and not self.room_side(k) for k, layer in enumerate(self.layers))
+        carried = any(_category(layer) in _SOLID for layer in self.layers[:place])
         return not ((carried and (again or id in _FLAT)) or (again and id in _ALSO_INSIDE))
 
-    def rain_sheet(self, place):
+    def rain_sheet(self, place: int) -> bool:
         """An underlayment or weather barrier in the room, on no deck and on no sheathing."""
         inside = self.layers[:place]
-        boards = sum(_shelf(layer) == _BOARDS for layer in inside)
+        boards = sum(_category(layer) == _BOARDS for layer in inside)
         return (
             self.layers[place].substance.id in _RAIN_SHEETS
             and self.room_side(place)
             and not any(self.resistance[:place])
-            and not any(_shelf(layer) in _SOLID for layer in inside)
+            and not any(_category(layer) in _SOLID for layer in inside)
             and boards < 2  # a second board is a sheathing
         )
 
-    def vent_space(self, place):
+    def vent_space(self, place: int) -> bool:
         """Moving outdoor air on the room side of the insulation."""
         return self.layers[place].vented and self.insulated and self.room_side(place)
 
-    def finish(self, place):
+    def finish(self, place: int) -> bool:
         """A finish of a room out in the weather."""
         layer = self.layers[place]
         if not _is_finish(layer) or not sum(self.resistance[:place]) > sum(self.resistance[place + 1 :]):
@@ -144,20 +147,20 @@ class _Stack:
             return False
         if layer.substance.id in _GYPSUM:
             return not covered  # otherwise it is a sheathing
-        beyond = next((each for each in outside if _shelf(each) != _FINISHES), None)
-        old_face = covered and beyond is not None and _shelf(beyond) in (_BOARDS, _MASONRY)
+        beyond = next((each for each in outside if _category(each) != _FINISHES), None)
+        old_face = covered and beyond is not None and _category(beyond) in (_BOARDS, _MASONRY)
         if layer.substance.id in _ROOM_ONLY:
             return not old_face
         painted = self.layers[place - 1 : place] + self.layers[place + 1 : place + 2]
         return not (old_face or any(_carries(each) for each in painted))
 
-    def _partition(self):
+    def _partition(self) -> bool:
         """Whether both faces are a room's: finishes inside, and nothing but them and sheets outside."""
         counted = [k for k, each in enumerate(self.resistance) if each]
         inside, outside = self.layers[: counted[0]], self.layers[counted[-1] + 1 :]
         return self.wall and any(map(_is_finish, inside)) and not any(map(_carries, outside))
 
-    def found(self):
+    def found(self) -> tuple[Misplaced, ...]:
         """Everything misplaced, in the order of the layers."""
         tests = (
             ("roof covering or cladding", "room", self.covering),
@@ -173,33 +176,13 @@ class _Stack:
         )
 
 
-def misplaced(assembly):
+def misplaced(assembly: Assembly) -> tuple[Misplaced, ...]:
     """The layers that plainly lie on the wrong side of the insulation.
-
-    Parameters
-    ----------
-    assembly : Assembly
-
-    Returns
-    -------
-    tuple of Misplaced
-        From inside to outside; empty where the order says nothing.
 
     Notes
     -----
     Most of the insulation must lie beyond the layer.  Where there is none,
     wood and masonry take its place.
-
-    Examples
-    --------
-    >>> from dryward.building import preset
-    >>> import dataclasses
-    >>> roof = preset("vented-vault")
-    >>> misplaced(roof)
-    ()
-    >>> turned = dataclasses.replace(roof, layers=roof.layers[::-1])
-    >>> [each.layer for each in misplaced(turned)]
-    ['covering', 'vent space', 'gypsum board', 'paint']
     """
     return _Stack(assembly.layers, assembly.slope >= WALL).found()
 
@@ -215,26 +198,8 @@ _SIDES = {"room": "on the room side of the insulation", "weather": "on the weath
 _RUNS = "Layers are listed from inside to outside."
 
 
-def warnings(assembly):
-    """What to look at again in the order of the layers, in sentences.
-
-    Parameters
-    ----------
-    assembly : Assembly
-
-    Returns
-    -------
-    tuple of str
-        One for each misplaced layer; a single one where the whole list is
-        turned round.
-
-    Examples
-    --------
-    >>> from dryward.building import preset, membrane
-    >>> roof = preset("vented-vault").replace("inner membrane", membrane("synthetic-underlayment"))
-    >>> print(warnings(roof)[0].split(";")[0])
-    Inner membrane (synthetic roof underlayment) lies on the room side of the insulation
-    """
+def warnings(assembly: Assembly) -> tuple[str, ...]:
+    """What to look at again in the order of the layers, in sentences."""
     found = misplaced(assembly)
     sides = {side: [each.called for each in found if each.side == side] for side in _SIDES}
     if all(sides.values()) and not _Stack(assembly.layers[::-1], assembly.slope >= WALL).found():

@@ -2,22 +2,21 @@
 
 import math
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, TypeAlias
+from typing import TYPE_CHECKING
 
 from dryward.building import library
+from dryward.building.library import Substance
 from dryward.building.materials import AirSpace, Material
-from dryward.building.membranes import FixedMembrane, LaminateMembrane, Membrane, VariableMembrane
+from dryward.building.membranes import Membrane
 from dryward.checks import OutOfRange
 from dryward.exhibit import one_line
 from dryward.units import checked, show
 
-#: What a layer is made of.
-Substance: TypeAlias = Material | FixedMembrane | VariableMembrane | LaminateMembrane | AirSpace
 #: The thickest layer there may be [m].
 THICKEST = 3.0
-#: The shelf of the library whose materials let air seep through them.
+#: The category of the library whose materials let air seep through them.
 _FIBROUS = "fibrous insulation"
-#: A material of no shelf counts as such when it is this light [kg/m3] and this open to vapor, some half as
+#: A material of no category counts as such when it is this light [kg/m3] and this open to vapor, some half as
 #: open as still air [kg/(s m Pa)]: assumption.
 _LIGHT, _OPEN = 150.0, 8e-11
 
@@ -68,7 +67,7 @@ class Layer:
             open_to_air: bool | None = None,
         ) -> None: ...
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         put = object.__setattr__
         if isinstance(self.substance, str):
             put(self, "substance", library.substance(self.substance))
@@ -88,23 +87,23 @@ class Layer:
         elif isinstance(self.substance, Material):
             raise OutOfRange(f"The layer {self.name} needs a thickness, above 0 to 3 m.")
 
-    def __repr__(self):
+    def __repr__(self) -> str:
         thick = f", {show(self.thickness, 'length', 'us')}" if self.thickness else ""
         made = self.substance.name
         return one_line("Layer", f"{self.name}{f', {made}' if made != self.name else ''}{thick}")
 
     @property
-    def is_membrane(self):
+    def is_membrane(self) -> bool:
         """Whether it counts by permeance alone."""
         return isinstance(self.substance, Membrane)
 
     @property
-    def vented(self):
+    def vented(self) -> bool:
         """Whether outdoor air moves through it."""
         return isinstance(self.substance, AirSpace) and self.substance.vented
 
     @property
-    def lets_air_through(self):
+    def lets_air_through(self) -> bool:
         """Whether leaking air seeps through it; where the layer does not say, fibrous fill and air spaces let it."""
         if self.open_to_air is not None:
             return self.open_to_air
@@ -116,20 +115,22 @@ class Layer:
         return not made.wood and made.density <= _LIGHT and made.permeability_at(0.5) >= _OPEN
 
     @property
-    def thermal_resistance(self):
+    def thermal_resistance(self) -> float:
         """Of the dry layer [m2 K/W]; nothing for a membrane."""
         if isinstance(self.substance, Material):
             return self.thickness / self.substance.conductivity_at(0.0)
-        return 0.0 if self.is_membrane else self.substance.thermal_resistance
+        return self.substance.thermal_resistance if isinstance(self.substance, AirSpace) else 0.0
 
     @property
-    def permeance(self):
+    def permeance(self) -> float:
         """At a mean relative humidity of one half [kg/(s m2 Pa)]."""
         if isinstance(self.substance, Material):
             return self.substance.permeability_at(0.5) / self.thickness
-        return self.substance.permeance(0.5, 0.5) if self.is_membrane else self.substance.vapor_permeance
+        if isinstance(self.substance, AirSpace):
+            return self.substance.vapor_permeance
+        return self.substance.permeance(0.5, 0.5)
 
     @property
-    def vapor_resistance(self):
+    def vapor_resistance(self) -> float:
         """At a mean relative humidity of one half [s m2 Pa/kg]; inf if tight."""
         return 1.0 / self.permeance if self.permeance > 0 else math.inf

@@ -16,6 +16,7 @@ import difflib
 import math
 import re
 from functools import cache
+from typing import Any, TypeAlias
 
 from dryward.building import schema
 from dryward.building.materials import AirSpace, Material, liquid_conductivity, non_absorbing, wood_points
@@ -27,9 +28,12 @@ from dryward.building.membranes import (
     cup_curve,
     cup_membrane,
 )
+from dryward.building.schema import Row
 from dryward.checks import BadFile, PlainError, UnknownName
 from dryward.units import to_si
 
+#: What a layer is made of.
+Substance: TypeAlias = Material | FixedMembrane | VariableMembrane | LaminateMembrane | AirSpace
 #: Columns of each table, beside those every table has.
 COLUMNS = {
     "materials.csv": (
@@ -65,21 +69,18 @@ COLUMNS = {
 }
 
 
-def _speech(row):
+def _speech(row: Row) -> dict[str, Any]:
     return {key: row[key] for key in ("id", "name", "category", "source", "where", "how_read")}
 
 
-def _span(row, low, high, name, unit=None):
+def _span(row: Row, low: str, high: str, name: str, unit: str | None = None) -> tuple[float, float] | None:
     """The two ends of a range in SI, the lower first."""
     ends = [schema.cell_number(row, column, name) for column in (low, high)]
-    if None in ends:
-        return None
-    if unit:
-        ends = [to_si(end, unit) for end in ends]
-    return min(ends), max(ends)
+    found = [to_si(end, unit) if unit else end for end in ends if end is not None]
+    return (min(found), max(found)) if len(found) == len(ends) else None
 
 
-def _material(row):
+def _material(row: Row) -> Material:
     name = "materials.csv"
 
     def number(column):
@@ -116,14 +117,14 @@ def _material(row):
     )
 
 
-def _si(number, unit):
+def _si(number: float | None, unit: str) -> float:
     """A number in SI."""
     if number is None:
         raise TypeError("an empty field")
     return to_si(number, unit)
 
 
-def _sheet(row):
+def _sheet(row: Row) -> FixedMembrane | VariableMembrane | LaminateMembrane:
     name, unit = "sheets.csv", row["unit"]
     span = _span(row, "low", "high", name, unit)
     origin = Origin(**_speech(row), ranges=(("permeance", *span),) if span else ())
@@ -140,7 +141,7 @@ def _sheet(row):
     return LaminateMembrane(sheet, _si(schema.cell_number(row, "backing", name), unit), origin=origin)
 
 
-def _air_space(row):
+def _air_space(row: Row) -> AirSpace:
     name = "air_spaces.csv"
     permeance = schema.cell_number(row, "permeance_perm", name)
     return AirSpace(
@@ -151,31 +152,8 @@ def _air_space(row):
     )
 
 
-def read_table(name, text=None):
-    """One table of the library as things by id.
-
-    Parameters
-    ----------
-    name : {"materials.csv", "sheets.csv", "air_spaces.csv"}
-    text : str, optional
-        Read this text in place of the file.
-
-    Returns
-    -------
-    dict
-        Id to Material, membrane or AirSpace, in the order of the file.
-
-    Raises
-    ------
-    BadFile
-        When a row lacks a source or holds a value that is out of range, with
-        table, line and reason.
-
-    Examples
-    --------
-    >>> len(read_table("materials.csv")) > 30
-    True
-    """
+def read_table(name: str, text: str | None = None) -> dict[str, Any]:
+    """One table of the library as things by id."""
     make = {"materials.csv": _material, "sheets.csv": _sheet, "air_spaces.csv": _air_space}[name]
     found = {}
     for row in schema.rows(name, COLUMNS[name], text):
@@ -191,7 +169,7 @@ def read_table(name, text=None):
 
 
 @cache
-def _whole():
+def _whole() -> dict[str, Any]:
     found = {}
     for name in COLUMNS:
         for key, thing in read_table(name).items():
@@ -201,7 +179,7 @@ def _whole():
     return found
 
 
-def _pick(kind, key, classes):
+def _pick(kind: str, key: str, classes: type | tuple[type, ...]) -> Any:
     fitting = {name: thing for name, thing in _whole().items() if isinstance(thing, classes)}
     try:
         return fitting[key]
@@ -209,32 +187,12 @@ def _pick(kind, key, classes):
         raise UnknownName(kind, key, fitting) from None
 
 
-def substance(id):
-    """Anything of the library by its id.
-
-    Parameters
-    ----------
-    id : str
-        Lower-case words with hyphens.
-
-    Returns
-    -------
-    Material, FixedMembrane, VariableMembrane, LaminateMembrane or AirSpace
-
-    Raises
-    ------
-    UnknownName
-        With the nearest ids.
-
-    Examples
-    --------
-    >>> substance("gypsum-board").category
-    'boards'
-    """
+def substance(id: str) -> Any:
+    """Anything of the library by its id."""
     return _pick("material or sheet", id, object)
 
 
-def material(id):
+def material(id: str) -> Material:
     """A material of the library by its id.
 
     Parameters
@@ -259,7 +217,7 @@ def material(id):
     return _pick("material", id, Material)
 
 
-def membrane(id):
+def membrane(id: str) -> Any:
     """A membrane, sheet or paint of the library by its id.
 
     Parameters
@@ -285,7 +243,7 @@ def membrane(id):
     return _pick("membrane", id, (FixedMembrane, VariableMembrane, LaminateMembrane))
 
 
-def air_space(id):
+def air_space(id: str) -> AirSpace:
     """An air layer of the library by its id.
 
     Parameters
@@ -310,63 +268,21 @@ def air_space(id):
     return _pick("air space", id, AirSpace)
 
 
-def category(thing):
-    """The shelf on which a thing of the library stands.
-
-    Parameters
-    ----------
-    thing : Material, membrane or AirSpace
-
-    Returns
-    -------
-    str
-
-    Examples
-    --------
-    >>> category(substance("polyethylene-6-mil"))
-    'membranes and sheets'
-    """
+def category(thing: Substance) -> str:
+    """What kind of thing it is, as the library is sorted."""
     return thing.origin.category if hasattr(thing, "origin") else thing.category
 
 
-def shelf():
-    """The whole library, sorted by shelf.
-
-    Returns
-    -------
-    dict
-        Category to a tuple of things, in the order of the tables.
-
-    Examples
-    --------
-    >>> "air layers" in shelf()
-    True
-    """
-    found = {}
+def by_category() -> dict[str, tuple[Any, ...]]:
+    """The whole library, sorted by category, in the order of its tables."""
+    found: dict[str, list[Any]] = {}
     for thing in _whole().values():
         found.setdefault(category(thing), []).append(thing)
     return {key: tuple(things) for key, things in found.items()}
 
 
-def search(text):
-    """Things of the library whose id, name or category has all the typed words.
-
-    Parameters
-    ----------
-    text : str
-        Words in any order; nothing typed finds everything.  With no hit,
-        names that are close in spelling.
-
-    Returns
-    -------
-    tuple
-        Of Material, membranes and AirSpace, in the order of the tables.
-
-    Examples
-    --------
-    >>> [thing.id for thing in search("poly 6")]
-    ['polyethylene-6-mil']
-    """
+def search(text: str) -> tuple[Any, ...]:
+    """Things of the library whose id, name or category has all the typed words."""
     words = str(text).lower().split()
     things = _whole()
     found = tuple(
@@ -387,73 +303,20 @@ _INVENTED = "Invented for teaching"
 _READ = re.compile(r"(?<!none )\bread in\b")
 
 
-def origin_of(thing):
-    """What carries the source of a thing: itself, or the origin of a membrane.
-
-    Parameters
-    ----------
-    thing : Material, membrane or AirSpace
-
-    Returns
-    -------
-    Material, AirSpace or Origin
-
-    Examples
-    --------
-    >>> from dryward.building import membrane
-    >>> origin_of(membrane("polyethylene-6-mil")).how_read
-    'from memory'
-    """
-    return thing if hasattr(thing, "source") else thing.origin
+def origin_of(thing: Substance) -> Material | AirSpace | Origin:
+    """What carries the source of a thing: itself, or the origin of a membrane."""
+    return thing if isinstance(thing, Material | AirSpace) else thing.origin
 
 
-def cautions(words):
-    """What a reader must know of how a value came about, in a few words.
-
-    Parameters
-    ----------
-    words : str
-        As in the column ``how_read``.
-
-    Returns
-    -------
-    str
-        Empty where the values were read.
-
-    Examples
-    --------
-    >>> cautions("conductivity read in a secondary source; mu 50 dry and 20 wet from memory")
-    'partly from memory'
-    >>> cautions("estimated: of the size on data sheets, none read")
-    'estimated'
-    """
+def cautions(words: str) -> str:
+    """What a reader must know of how a value came about, in a few words."""
     found = [each for each in CAUTIONS if each in words.lower()]
     partly = "partly " if found and _READ.search(words) else ""
     return f"{partly}{', '.join(found)}"
 
 
-def source_of(thing, longest=None):
-    """The origin of a thing's values in one phrase.
-
-    Parameters
-    ----------
-    thing : Material, membrane or AirSpace
-    longest : int, optional
-        Characters there is room for, 60 or more.  What is longer has its
-        source cut, and keeps of how it was read the cautions alone.
-
-    Returns
-    -------
-    str
-
-    Examples
-    --------
-    >>> from dryward.building import membrane
-    >>> source_of(membrane("polyethylene-6-mil"))
-    'ASHRAE Handbook of Fundamentals, permeance of building materials, permeance table (from memory)'
-    >>> source_of(membrane("polyethylene-6-mil"), 60)
-    'ASHRAE Handbook of Fundamentals, permeance … (from memory)'
-    """
+def source_of(thing: Substance, longest: int | None = None) -> str:
+    """The origin of a thing's values in one phrase."""
     row = origin_of(thing)
     source = row.source or "own value"
     # A place that is not known is written "-", one for each source.
@@ -472,32 +335,12 @@ def source_of(thing, longest=None):
     return f"{source}{end}"
 
 
-def with_value_of(thing, what, by):
+def with_value_of(thing: Any, what: str, by: str) -> Any:
     """The same thing, its origin saying that a value is not the library's.
-
-    Parameters
-    ----------
-    thing : Material, membrane or AirSpace
-        With the new value.
-    what : str
-        The value, such as "permeance".
-    by : {"typed by the reader", "given with the layer"}
-
-    Returns
-    -------
-    Material, membrane or AirSpace
 
     Notes
     -----
     Nothing is left of the source of a sheet that had only its permeance.
-
-    Examples
-    --------
-    >>> from dryward.building import material, membrane
-    >>> source_of(with_value_of(membrane("polyethylene-6-mil"), "permeance", "typed by the reader"))
-    'typed by the reader'
-    >>> with_value_of(material("slate"), "conductivity", "typed by the reader").how_read
-    'conductivity typed by the reader; from memory'
     """
     if isinstance(thing, FixedMembrane):
         return FixedMembrane(thing.level, dataclasses.replace(thing.origin, source=by, where="", how_read=""))

@@ -2,7 +2,7 @@
 
 import math
 from dataclasses import dataclass
-from typing import TypeAlias
+from typing import Any, TypeAlias
 
 import numpy as np
 
@@ -10,20 +10,23 @@ from dryward import air, units
 from dryward.checks import OutOfRange, rising, within
 from dryward.exhibit import one_line
 from dryward.units import QUANTITIES, checked, show
+from dryward.units.table import Numeric
 
 #: Least and largest conductivity [W/(m K)], and the largest vapor permeability [kg/(s m Pa)], of any material.
 CONDUCTS = (QUANTITIES["conductivity"].low, QUANTITIES["conductivity"].high)
 PASSES = QUANTITIES["permeability"].high
 
 
-Curve: TypeAlias = float | tuple[tuple[float, float], ...]
+#: Points of a curve, and a property that is one number or such a curve.
+Points: TypeAlias = tuple[tuple[float, float], ...]
+Curve: TypeAlias = float | Points
 
 
 def _curve(what: str, points: object, name: str, first: str) -> Curve:
     """A property given as one number or text, or as points ((x, value), ...)."""
     if isinstance(points, (int, float, str)):
         return checked(what, points, name)
-    rows = tuple(tuple(float(v) for v in row) for row in points)  # type: ignore[attr-defined] # refused where it fails
+    rows: Any = tuple(tuple(float(v) for v in row) for row in points)  # type: ignore[attr-defined] # refused where it fails
     if len(rows) < 2 or any(len(row) != 2 for row in rows):
         raise OutOfRange(f"{what} must be one number or at least two points ({first}, value).")
     rising(f"{what}, {first}", [x for x, _ in rows])
@@ -32,7 +35,7 @@ def _curve(what: str, points: object, name: str, first: str) -> Curve:
     return rows
 
 
-def _at(curve, x):
+def _at(curve: Curve, x: Numeric) -> Any:
     if isinstance(curve, float):
         return curve if np.ndim(x) == 0 else np.full(np.shape(x), curve)
     xs, values = zip(*curve, strict=True)
@@ -68,7 +71,7 @@ class Material:
     source, where, how_read : str
         Where the numbers stand, the place there, and how they were read.
     category : str
-        The shelf of the library.
+        Category in the library.
     ranges : ((property, low, high), ...)
         How far the true value may lie, for `physics.spread`.
 
@@ -88,10 +91,10 @@ class Material:
     name: str
     density: float
     specific_heat: float
-    conductivity: float | tuple
-    vapor_permeability: float | tuple
-    sorption: tuple = ()
-    liquid_conductivity: tuple | None = None
+    conductivity: Curve
+    vapor_permeability: Curve
+    sorption: Points = ()
+    liquid_conductivity: Curve | None = None
     wood: bool = False
     source: str = ""
     where: str = ""
@@ -99,7 +102,7 @@ class Material:
     category: str = ""
     ranges: tuple = ()
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         put = object.__setattr__
         name = self.name or self.id
         put(self, "density", checked(f"Density of {name}", self.density, "density"))
@@ -124,13 +127,13 @@ class Material:
                 ),
             )
 
-    def __repr__(self):
+    def __repr__(self) -> str:
         named = f"{self.id}, {self.name}" if self.id != self.name else self.name
         conducts = show(self.conductivity_at(0.0), "conductivity", "si")
         passes = show(self.permeability_at(0.5), "permeability", "us")
         return one_line("Material", f"{named}, {self.density:.4g} kg/m³, {conducts}, {passes} at 50 %")
 
-    def _checked_sorption(self, name):
+    def _checked_sorption(self, name: str) -> Points:
         points = tuple((float(rh), float(w)) for rh, w in self.sorption)
         rising(f"Sorption of {name}, relative humidity", [rh for rh, _ in points])
         rising(f"Sorption of {name}, water content", [w for _, w in points])
@@ -139,15 +142,15 @@ class Material:
             within(f"Sorption of {name}, water content", w, 0, 1500, "kg/m³")
         return points
 
-    def conductivity_at(self, water_content):
+    def conductivity_at(self, water_content: Numeric) -> Any:
         """Thermal conductivity [W/(m K)] at a water content [kg/m3]."""
         return _at(self.conductivity, water_content)
 
-    def permeability_at(self, relative_humidity):
+    def permeability_at(self, relative_humidity: Numeric) -> Any:
         """Vapor permeability [kg/(s m Pa)] at a relative humidity [-]."""
         return _at(self.vapor_permeability, relative_humidity)
 
-    def water_content(self, relative_humidity):
+    def water_content(self, relative_humidity: Numeric) -> Any:
         """Water held [kg/m3] in balance with air of a relative humidity [-]."""
         if not self.sorption:
             return _at(0.0, relative_humidity)
@@ -195,7 +198,7 @@ class AirSpace:
     category: str = "air layers"
     ranges: tuple = ()
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         put = object.__setattr__
         put(
             self,
@@ -208,7 +211,7 @@ class AirSpace:
             checked(f"Vapor permeance of {self.name}", self.vapor_permeance, "permeance", 0, math.inf, above=True),
         )
 
-    def __repr__(self):
+    def __repr__(self) -> str:
         resistance = show(self.thermal_resistance, "thermal resistance", "us")
         return one_line("AirSpace", f"{self.name}, {resistance}{', vented' if self.vented else ''}")
 
@@ -225,25 +228,8 @@ _K2 = (1.91, 0.0407, -0.000293)
 WOOD_HUMIDITIES = (0.05, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.85, 0.9, 0.95, 0.98, 0.99)
 
 
-def wood_moisture(relative_humidity, temperature=20.0):
+def wood_moisture(relative_humidity: Numeric, temperature: Numeric = 20.0) -> Any:
     """Moisture content of wood in balance with air.
-
-    Parameters
-    ----------
-    relative_humidity : float or array
-        Any shape [-], 0 to 1.
-    temperature : float or array, optional
-        Of the wood [degC], -10 to 130.
-
-    Returns
-    -------
-    float or array
-        Mass of water per mass of dry wood [-].
-
-    Raises
-    ------
-    OutOfRange
-        Outside the ranges.
 
     Notes
     -----
@@ -255,11 +241,6 @@ def wood_moisture(relative_humidity, temperature=20.0):
     ----------
     USDA Forest Products Laboratory, Wood Handbook (2010), chapter 4, equation
     of Table 4-2 (Hailwood and Horrobin); read in public files that quote it.
-
-    Examples
-    --------
-    >>> round(float(wood_moisture(0.65, 20.0)) * 100, 2)
-    12.0
     """
     h = within("Relative humidity", relative_humidity, 0.0, 1.0, "%")
     t = within("Wood temperature", temperature, -10.0, 130.0, "°C")
@@ -269,35 +250,13 @@ def wood_moisture(relative_humidity, temperature=20.0):
     return 18.0 / w * (kh / (1 - kh) + bound)
 
 
-def humidity_of_wood(moisture, temperature=20.0):
+def humidity_of_wood(moisture: float, temperature: float = 20.0) -> float:
     """Relative humidity of air in balance with wood: the inverse of `wood_moisture`.
-
-    Parameters
-    ----------
-    moisture : float
-        Mass of water per mass of dry wood [-], 0 to 0.25.
-    temperature : float, optional
-        Of the wood [degC], -10 to 130.
-
-    Returns
-    -------
-    float
-        [-].
-
-    Raises
-    ------
-    OutOfRange
-        Outside the ranges.
 
     Notes
     -----
     Above a quarter the wood is near fiber saturation and its moisture says
     little about the humidity.
-
-    Examples
-    --------
-    >>> round(humidity_of_wood(0.16, 20.0), 4)
-    0.7989
     """
     wanted = within("Moisture content of wood", moisture, 0.0, 0.25, "%")
     low, high = 0.0, 1.0
@@ -310,40 +269,13 @@ def humidity_of_wood(moisture, temperature=20.0):
     return 0.5 * (low + high)
 
 
-def wood_points(density, free_saturation, share=1.0, temperature=20.0):
+def wood_points(density: float, free_saturation: float, share: float = 1.0, temperature: float = 20.0) -> Points:
     """Sorption points of a wood product.
-
-    Parameters
-    ----------
-    density : float
-        Dry [kg/m3], above 0 to 1500.
-    free_saturation : float
-        Water content with the pores full by capillary action [kg/m3], above
-        that at 99 % and at most 1500.
-    share : float, optional
-        Water held next to solid wood at the same humidity [-], 0.3 to 1.2;
-        pressed panels hold less.
-    temperature : float, optional
-        [degC], -10 to 130.
-
-    Returns
-    -------
-    ((relative humidity, water content [kg/m3]), ...)
-
-    Raises
-    ------
-    OutOfRange
-        Outside the ranges.
 
     Notes
     -----
     Below 99 % the curve is bound water; the step from there to the free
     saturation at 100 % is water in the cell hollows.
-
-    Examples
-    --------
-    >>> round(wood_points(450.0, 600.0)[5][1], 1)
-    41.7
     """
     within("Density", density, 0.0, 1500.0, "kg/m³", above=True)
     within("Share of the wood curve", share, 0.3, 1.2)
@@ -357,29 +289,13 @@ def wood_points(density, free_saturation, share=1.0, temperature=20.0):
 NEARLY_FULL = 0.9995
 
 
-def non_absorbing(points):
+def non_absorbing(points: Points) -> Points:
     """The curve of a material that takes up no liquid, with its last step as late as it is.
-
-    Parameters
-    ----------
-    points : ((relative humidity [-], water content [kg/m3]), ...)
-        At least three, the last one the free saturation at 1.0.
-
-    Returns
-    -------
-    ((relative humidity, water content [kg/m3]), ...)
-        The curve goes on as it was up to `NEARLY_FULL`; from there it rises
-        to the free saturation.
 
     Notes
     -----
     A straight line from the last measured point to the free saturation would
     let vapor fill a fleece that no water runs into.
-
-    Examples
-    --------
-    >>> non_absorbing(((0.95, 7.0), (0.98, 10.0), (1.0, 300.0)))[-2:]
-    ((0.9995, 11.95), (1.0, 300.0))
     """
     (before, less), (last, held), full = points[-3:]
     most = min(held + (held - less) / (last - before) * (NEARLY_FULL - last), full[1])
@@ -403,28 +319,8 @@ _FILLED = (0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1.0)
 _SOAKED_AT = 20.0  # of the soaking test [degC]
 
 
-def lowest_diffusivity(absorption, free_saturation, beginning=0.0):
+def lowest_diffusivity(absorption: float, free_saturation: float, beginning: float = 0.0) -> float:
     """Liquid diffusivity where liquid begins to move, the factor before the exponential.
-
-    Parameters
-    ----------
-    absorption : float
-        Water absorption coefficient [kg/(m2 s^0.5)], above 0 to 2.
-    free_saturation : float
-        Capillary water content [kg/m3], above 0 to 1500.
-    beginning : float, optional
-        Water content from which liquid moves [kg/m3], 0 to nine tenths of
-        the free saturation.
-
-    Returns
-    -------
-    float
-        [m2/s].
-
-    Raises
-    ------
-    OutOfRange
-        Outside the ranges.
 
     Notes
     -----
@@ -435,11 +331,6 @@ def lowest_diffusivity(absorption, free_saturation, beginning=0.0):
     ----------
     Parlange's integral for the sorptivity; Lockington, Parlange and Dux
     (1999), Materials and Structures 32 (from memory).
-
-    Examples
-    --------
-    >>> round(lowest_diffusivity(0.1, 200.0) * 1e9, 4)
-    2.0304
     """
     a = within("Water absorption coefficient", absorption, 0.0, 2.0, "kg/(m² s^0.5)", above=True)
     full = within("Free saturation", free_saturation, 0.0, 1500.0, "kg/m³", above=True)
@@ -450,36 +341,13 @@ def lowest_diffusivity(absorption, free_saturation, beginning=0.0):
     return a**2 / (span * integral)
 
 
-def liquid_conductivity(absorption, sorption):
+def liquid_conductivity(absorption: float, sorption: Points) -> Points:
     """Liquid conductivity against water content.
-
-    Parameters
-    ----------
-    absorption : float
-        Water absorption coefficient [kg/(m2 s^0.5)], above 0 to 2.
-    sorption : ((relative humidity, water content [kg/m3]), ...)
-        At least two points, rising, the last at a relative humidity of 1.
-
-    Returns
-    -------
-    ((water content [kg/m3], K [s]), ...)
-        None up to the last point before saturation.
-
-    Raises
-    ------
-    OutOfRange
-        Outside the ranges.
 
     Notes
     -----
     K = D dw/ds, with the suction s = -rho R T ln(rh) at 20 degC and the slope
     of the last straight piece of the sorption curve.
-
-    Examples
-    --------
-    >>> points = liquid_conductivity(0.1, ((0.8, 10.0), (1.0, 200.0)))
-    >>> points[:2]
-    ((0.0, 0.0), (10.0, 0.0))
     """
     (start_rh, start), (_, full) = sorption[-2:]
     base = lowest_diffusivity(absorption, full, start)

@@ -12,15 +12,20 @@ two points of the curve: between them it is straight on a log scale; outside
 them it stays level, because nothing was measured there.
 """
 
+from __future__ import annotations
+
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
+from typing import Any, ClassVar
 
 import numpy as np
 
 from dryward.checks import OutOfRange, rising, within
 from dryward.exhibit import one_line
 from dryward.units import QUANTITIES, checked, from_si, quantity, show
+from dryward.units.table import Floats, Numeric
 
 #: Permeance a membrane may have [kg/(s m2 Pa)]: nothing at all to 10 000 perm.
 HIGHEST = QUANTITIES["permeance"].high
@@ -37,7 +42,7 @@ class Origin:
     source, where, how_read : str
         Document, the place in it, and how it was read.
     category : str
-        The shelf of the library.
+        Category in the library.
     ranges : ((property, low, high), ...)
         How far the true value may lie, SI.
     """
@@ -51,7 +56,7 @@ class Origin:
     ranges: tuple = ()
 
 
-def _mean_humidity(inside, outside):
+def _mean_humidity(inside: Numeric, outside: Numeric) -> Any:
     left = within("Relative humidity", inside, 0.0, 1.0, "%")
     right = within("Relative humidity", outside, 0.0, 1.0, "%")
     return 0.5 * (left + right)
@@ -63,20 +68,24 @@ class Membrane:
     origin: Origin
 
     @property
-    def id(self):
+    def id(self) -> str:
         """Library id, or an empty string."""
         return self.origin.id
 
     @property
-    def name(self):
+    def name(self) -> str:
         """The words on a drawing."""
         return self.origin.name
 
-    def flipped(self):
+    def permeance(self, rh_inside_face: Numeric, rh_outside_face: Numeric) -> Numeric:
+        """Permeance [kg/(s m2 Pa)] at the humidities of its two faces [-]; each kind has its own."""
+        raise NotImplementedError
+
+    def flipped(self) -> Membrane:
         """The same membrane with its other face to the room."""
         return self
 
-    def __repr__(self):
+    def __repr__(self) -> str:
         dry, damp = (show(float(self.permeance(each, each)), "permeance", "us") for each in (0.25, 0.85))
         opens = dry if dry == damp else f"{dry} at 25 %, {damp} at 85 %"
         return one_line(type(self).__name__, f"{f'{self.id}, ' if self.id else ''}{self.name}, {opens}")
@@ -106,16 +115,16 @@ class FixedMembrane(Membrane):
     level: float
     origin: Origin
 
-    def __init__(self, permeance, origin=None):
+    def __init__(self, permeance: float | str, origin: Origin | None = None) -> None:
         what = f"Permeance of {origin.name}" if origin else "Permeance"
         object.__setattr__(self, "level", checked(what, permeance, "permeance"))
         object.__setattr__(self, "origin", origin or Origin())
 
-    def permeance(self, rh_inside_face=0.5, rh_outside_face=0.5):
+    def permeance(self, rh_inside_face: Numeric = 0.5, rh_outside_face: Numeric = 0.5) -> Any:
         """Permeance [kg/(s m2 Pa)] at the humidities of its two faces [-]."""
         return self.at_mean(_mean_humidity(rh_inside_face, rh_outside_face))
 
-    def at_mean(self, relative_humidity):
+    def at_mean(self, relative_humidity: Numeric) -> Any:
         """Permeance [kg/(s m2 Pa)] at the mean humidity of the faces [-]."""
         if np.ndim(relative_humidity) == 0:
             return self.level
@@ -148,10 +157,14 @@ class VariableMembrane(Membrane):
     3e-11
     """
 
-    points: tuple
+    points: tuple[tuple[float, float], ...]
+    _rh: ClassVar[Floats]  # of the points, for `at_mean`
+    _log: ClassVar[Floats]
     origin: Origin
 
-    def __init__(self, relative_humidity, permeance, origin=None):
+    def __init__(
+        self, relative_humidity: Sequence[float | str], permeance: Sequence[float | str], origin: Origin | None = None
+    ) -> None:
         humidity = rising(
             "Relative humidity of the curve", [quantity(rh, "relative humidity") for rh in relative_humidity]
         )
@@ -177,11 +190,11 @@ class VariableMembrane(Membrane):
         object.__setattr__(self, "_rh", rh)
         object.__setattr__(self, "_log", np.log(levels))
 
-    def permeance(self, rh_inside_face, rh_outside_face):
+    def permeance(self, rh_inside_face: Numeric, rh_outside_face: Numeric) -> Any:
         """Permeance [kg/(s m2 Pa)] at the humidities of its two faces [-]."""
         return self.at_mean(_mean_humidity(rh_inside_face, rh_outside_face))
 
-    def at_mean(self, relative_humidity):
+    def at_mean(self, relative_humidity: Numeric) -> Any:
         """Permeance [kg/(s m2 Pa)] at the mean humidity of the faces [-]."""
         if np.ndim(relative_humidity) == 0:
             if relative_humidity <= self._rh[0]:
@@ -228,7 +241,13 @@ class LaminateMembrane(Membrane):
     turned: bool
     origin: Origin
 
-    def __init__(self, sensitive, backing, turned=False, origin=None):
+    def __init__(
+        self,
+        sensitive: VariableMembrane,
+        backing: float | str | FixedMembrane,
+        turned: bool = False,
+        origin: Origin | None = None,
+    ) -> None:
         if not isinstance(sensitive, VariableMembrane):
             raise OutOfRange("The sensitive sheet of a laminate must be a variable membrane.")
         if not isinstance(backing, FixedMembrane):
@@ -240,15 +259,15 @@ class LaminateMembrane(Membrane):
         put(self, "turned", bool(turned))
         put(self, "origin", origin or Origin(name="laminate membrane"))
 
-    def sheets(self):
+    def sheets(self) -> tuple[FixedMembrane | VariableMembrane, FixedMembrane | VariableMembrane]:
         """The two sheets from inside to outside."""
         return (self.backing, self.sensitive) if self.turned else (self.sensitive, self.backing)
 
-    def flipped(self):
+    def flipped(self) -> LaminateMembrane:
         """The same laminate with its other face to the room."""
         return LaminateMembrane(self.sensitive, self.backing, not self.turned, self.origin)
 
-    def permeance(self, rh_inside_face, rh_outside_face):
+    def permeance(self, rh_inside_face: Numeric, rh_outside_face: Numeric) -> Any:
         """Permeance [kg/(s m2 Pa)] at the humidities of its two faces [-]."""
         _mean_humidity(rh_inside_face, rh_outside_face)
         inside, outside = np.broadcast_arrays(
@@ -276,7 +295,7 @@ DRY_CUP, WET_CUP = 0.25, 0.75
 _BETWEEN = 5
 
 
-def _checked(dry, wet, highest, unit):
+def _checked(dry: float, wet: float, highest: float, unit: str) -> tuple[float, float]:
     dry = within("Dry-cup value", dry, 0.0, highest, unit, above=True)
     wet = within("Wet-cup value", wet, 0.0, highest, unit, above=True)
     if wet < dry:
@@ -287,35 +306,13 @@ def _checked(dry, wet, highest, unit):
     return dry, wet
 
 
-def cup_curve(dry, wet):
+def cup_curve(dry: float, wet: float) -> float | tuple[tuple[float, float], ...]:
     """Vapor permeability of a material against humidity, from its two cup values.
-
-    Parameters
-    ----------
-    dry, wet : float
-        Dry-cup and wet-cup permeability [kg/(s m Pa)], above 0 to 1e-9; the
-        wet one at least as large.
-
-    Returns
-    -------
-    float or ((relative humidity, permeability), ...)
-        One number when the two agree.
-
-    Raises
-    ------
-    OutOfRange
-        Out of range, or the wet cup below the dry one.
 
     Notes
     -----
     Assumes that the value belongs to the mean humidity of the test, 25 % and
     75 %.
-
-    Examples
-    --------
-    >>> points = cup_curve(1e-12, 1e-11)
-    >>> points[0], points[-1]
-    ((0.25, 1e-12), (0.75, 1e-11))
     """
     dry, wet = _checked(dry, wet, 1e-9, "kg/(s m Pa)")
     if wet == dry:
@@ -328,60 +325,16 @@ def cup_curve(dry, wet):
     return ((DRY_CUP, dry), *inner, (WET_CUP, wet))
 
 
-def cup_membrane(dry, wet, origin=None):
-    """A membrane from its dry-cup and wet-cup permeance.
-
-    Parameters
-    ----------
-    dry, wet : float
-        [kg/(s m2 Pa)], above 0 to 6e-7; the wet one at least as large.
-    origin : Origin, optional
-
-    Returns
-    -------
-    FixedMembrane or VariableMembrane
-        A fixed one when the two values agree.
-
-    Raises
-    ------
-    OutOfRange
-        Out of range, or the wet cup below the dry one.
-
-    Examples
-    --------
-    >>> round(cup_membrane(5e-11, 5e-10).permeance(0.5, 0.5) * 1e10, 3)
-    1.581
-    """
+def cup_membrane(dry: float, wet: float, origin: Origin | None = None) -> FixedMembrane | VariableMembrane:
+    """A membrane from its dry-cup and wet-cup permeance."""
     dry, wet = _checked(dry, wet, HIGHEST, "kg/(s m² Pa)")
     if wet == dry:
         return FixedMembrane(dry, origin)
     return VariableMembrane((DRY_CUP, WET_CUP), (dry, wet), origin)
 
 
-def membrane_reading(film, rh_inside_face, rh_outside_face):
-    """How a membrane is read, in words.
-
-    Parameters
-    ----------
-    film : FixedMembrane, VariableMembrane or LaminateMembrane
-    rh_inside_face, rh_outside_face : float
-        Relative humidity of the two faces [-], 0 to 1.
-
-    Returns
-    -------
-    str
-        One sentence, permeance in perm.
-
-    Raises
-    ------
-    OutOfRange
-        For a humidity out of range.
-
-    Examples
-    --------
-    >>> membrane_reading(FixedMembrane(5.721349e-11), 0.4, 0.2)
-    'The faces are at 40 % and 20 %, a mean of 30 %: the membrane reads 1 perm.'
-    """
+def membrane_reading(film: Membrane, rh_inside_face: Numeric, rh_outside_face: Numeric) -> str:
+    """How a membrane is read, in words."""
     level = from_si(film.permeance(rh_inside_face, rh_outside_face), "perm")
     mean = 0.5 * (rh_inside_face + rh_outside_face)
     return (

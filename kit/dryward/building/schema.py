@@ -10,10 +10,11 @@ import dataclasses
 import difflib
 import re
 import tomllib
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
 from importlib import resources
-from typing import Any
+from typing import Any, TypeAlias
 
 from dryward import units
 from dryward.checks import BadFile, OutOfRange
@@ -46,6 +47,10 @@ def toml(text: str, name: str) -> dict[str, object]:
         raise BadFile(f"{name}: it holds a number with too many digits.") from None
 
 
+#: One row of a table of the package: a text for each column, and the number of its line.
+Row: TypeAlias = dict[str, Any]
+
+
 @dataclass(frozen=True)
 class Entry:
     """What an entry of a job is called and what it may be, for a file, a field, the command line and Python alike."""
@@ -67,7 +72,7 @@ class Entry:
         """Unit of the field on a page in a unit system."""
         return self.bare[system == "si"] if self.bare else SHOWN[system].get(self.quantity)
 
-    def taken(self, value: object, system: str | None = None) -> Any:
+    def taken(self, value: Any, system: str | None = None) -> Any:
         """The value in SI, when it may be; a text without a unit is meant in that of the page's field."""
         if self.known:
             if self.whole and isinstance(value, str):
@@ -89,21 +94,21 @@ def entry(
 
 
 @cache
-def entries(kind: type) -> dict[str, Entry]:
+def entries(kind: Any) -> dict[str, Entry]:
     """The entries of a dataclass by field."""
     return {each.name: each.metadata["entry"] for each in dataclasses.fields(kind) if "entry" in each.metadata}
 
 
-def settle(thing: object) -> None:
+def settle(thing: Any) -> None:
     """Bring every entry of a frozen dataclass to SI, or refuse it in one sentence."""
-    for name, each in entries(type(thing)).items():
+    for name, each in entries(thing.__class__).items():
         object.__setattr__(thing, name, each.taken(getattr(thing, name)))
 
 
 class Table:
     """One table of the file and its place, read word by word."""
 
-    def __init__(self, place, table, words):
+    def __init__(self, place: str, table: object, words: Sequence[str]) -> None:
         if not isinstance(table, dict):
             raise BadFile(f"{place}: it must be a table of words and values")
         for key in table:
@@ -113,13 +118,13 @@ class Table:
                 raise BadFile(f'{place}: the word "{key[:40]}" is not known{hint}')
         self.place, self.table = place, table
 
-    def __contains__(self, key):
+    def __contains__(self, key: str) -> bool:
         return key in self.table
 
-    def wrong(self, key, rule):
+    def wrong(self, key: str, rule: str) -> BadFile:
         return BadFile(f"{self.place}: {key} must be {rule}")
 
-    def text(self, key, default="", longest=LONGEST_NAME):
+    def text(self, key: str, default: str = "", longest: int = LONGEST_NAME) -> str:
         value = self.table.get(key, default)
         if not isinstance(value, str) or len(value) > longest:
             raise self.wrong(key, f"a text of at most {longest} characters")
@@ -127,20 +132,20 @@ class Table:
             raise self.wrong(key, "a text without control characters")
         return value
 
-    def flag(self, key):
+    def flag(self, key: str) -> bool:
         value = self.table.get(key, False)
         if not isinstance(value, bool):
             raise self.wrong(key, "true or false")
         return value
 
-    def quantity(self, key, quantity=None, default=None):
+    def quantity(self, key: str, quantity: str | None = None, default: Any = None) -> Any:
         if key not in self.table:
             if default is None:
                 raise BadFile(f"{self.place}: {key} is missing")
             return default
         return self._value(key, self.table[key], quantity)
 
-    def _value(self, key, value, quantity):
+    def _value(self, key: str, value: Any, quantity: str | None) -> float:
         if isinstance(value, str) and quantity:
             return units.quantity(value, quantity)
         if isinstance(value, bool) or not isinstance(value, (int, float)):
@@ -151,7 +156,7 @@ class Table:
         except OverflowError:
             raise self.wrong(key, "a number of ordinary size") from None
 
-    def points(self, key, first=None, second=None):
+    def points(self, key: str, first: str | None = None, second: str | None = None) -> tuple[tuple[float, float], ...]:
         rows = self.table.get(key, [])
         if not isinstance(rows, list) or len(rows) > MOST_POINTS:
             raise self.wrong(key, f"a list of at most {MOST_POINTS} pairs")
@@ -159,18 +164,18 @@ class Table:
             raise self.wrong(key, "a list of pairs such as [[0.25, 1.0], [0.75, 9.0]]")
         return tuple((self._value(key, x, first), self._value(key, y, second)) for x, y in rows)
 
-    def curve(self, key, quantity=None, first=None):
+    def curve(self, key: str, quantity: str | None = None, first: str | None = None) -> Any:
         if isinstance(self.table.get(key), list):
             return self.points(key, first, quantity)
         return self.quantity(key, quantity)
 
-    def names(self, key):
+    def names(self, key: str) -> tuple[str, ...]:
         value = self.table.get(key, [])
         if not isinstance(value, list) or any(not isinstance(each, str) for each in value):
             raise self.wrong(key, "a list of layer names")
         return tuple(value)
 
-    def origin(self):
+    def origin(self) -> dict[str, Any]:
         spans = self.table.get("ranges", {})
         if not isinstance(spans, dict):
             raise self.wrong("ranges", "a table such as { conductivity = [0.03, 0.05] }")
@@ -188,49 +193,23 @@ class Table:
 
 
 #: What every row must say.
-MUST_SPEAK = ("id", "source", "where", "how_read")
+REQUIRED = ("id", "source", "where", "how_read")
 
 
-def rows(name, columns, text=None):
-    """The rows of one table.
-
-    Parameters
-    ----------
-    name : str
-        File below ``building/data``, such as ``"materials.csv"``.
-    columns : sequence of str
-        Columns that must be there, besides those of `MUST_SPEAK`.
-    text : str, optional
-        Read this text in place of the file.
-
-    Returns
-    -------
-    list of dict
-        One a row, all values text; ``"line"`` is the line number.
-
-    Raises
-    ------
-    BadFile
-        When a column is missing, an id stands twice, or a row lacks its
-        source, its place or how it was read.
-
-    Examples
-    --------
-    >>> rows("things.csv", [], "id,source,where,how_read\\na,by hand,-,counted\\n")[0]["source"]
-    'by hand'
-    """
+def rows(name: str, columns: Sequence[str], text: str | None = None) -> list[Row]:
+    """The rows of one table."""
     if text is None:
         text = resources.files("dryward.building").joinpath("data", *name.split("/")).read_text(encoding="utf-8")
     lines = [(number, line) for number, line in enumerate(text.splitlines(), 1) if line and not line.startswith("#")]
     reader = csv.DictReader((line for _, line in lines), strict=True)
-    lacking = [column for column in (*MUST_SPEAK, *columns) if column not in (reader.fieldnames or ())]
+    lacking = [column for column in (*REQUIRED, *columns) if column not in (reader.fieldnames or ())]
     if lacking:
         raise BadFile(f"The table {name} lacks the column {lacking[0]}.")
     found, seen = [], set()
     for row, (number, _) in zip(reader, lines[1:], strict=True):
         if None in row or None in row.values():
             raise BadFile(f"The table {name}, line {number}, does not have one value for each column.")
-        for column in MUST_SPEAK:
+        for column in REQUIRED:
             if not row[column].strip():
                 raise BadFile(f"The table {name}, line {number} ({row['id'] or 'no id'}), lacks its {column}.")
         if row["id"] in seen:
@@ -240,31 +219,8 @@ def rows(name, columns, text=None):
     return found
 
 
-def cell_number(row, column, name):
-    """The number in one cell.
-
-    Parameters
-    ----------
-    row : dict
-        From `rows`.
-    column, name : str
-        The column, and the table for the message.
-
-    Returns
-    -------
-    float or None
-        None for an empty cell.
-
-    Raises
-    ------
-    BadFile
-        When the cell is not a number.
-
-    Examples
-    --------
-    >>> cell_number({"a": "2.5", "line": 3}, "a", "things.csv")
-    2.5
-    """
+def cell_number(row: Row, column: str, name: str) -> float | None:
+    """The number in one cell."""
     if not row[column]:
         return None
     try:
@@ -273,38 +229,15 @@ def cell_number(row, column, name):
         raise _wrong(row, column, name, "a number") from None
 
 
-def cell_points(row, column, name):
-    """The points in one cell, written ``0.5:12 0.8:20``.
-
-    Parameters
-    ----------
-    row : dict
-        From `rows`.
-    column, name : str
-        The column, and the table for the message.
-
-    Returns
-    -------
-    tuple of (float, float)
-
-    Raises
-    ------
-    BadFile
-        When the cell is not made of points.
-
-    Examples
-    --------
-    >>> cell_points({"a": "0.5:12 0.8:20", "line": 3}, "a", "things.csv")
-    ((0.5, 12.0), (0.8, 20.0))
-    """
+def cell_points(row: Row, column: str, name: str) -> tuple[tuple[float, float], ...]:
+    """The points in one cell, written ``0.5:12 0.8:20``."""
     try:
-        found = tuple(tuple(float(part) for part in each.split(":")) for each in row[column].split())
-        if any(len(each) != 2 for each in found):
-            raise ValueError
+        pairs = [each.split(":") for each in row[column].split()]
+        found = tuple((float(left), float(right)) for left, right in pairs)  # a ValueError where it is no pair
     except ValueError:
         raise _wrong(row, column, name, 'made of points like "0.5:12 0.8:20"') from None
     return found
 
 
-def _wrong(row, column, name, what):
+def _wrong(row: Row, column: str, name: str, what: str) -> BadFile:
     return BadFile(f"The table {name}, line {row['line']}, column {column}: {row[column][:40]!r} is not {what}.")

@@ -9,6 +9,8 @@ from numpy.typing import ArrayLike, NDArray
 from dryward.checks import OutOfRange, UnknownName
 
 Floats: TypeAlias = NDArray[np.float64]
+#: A number or an array of numbers; what comes out has the shape of what went in.
+Numeric: TypeAlias = Any
 
 # Exact by definition: international foot (1959), pound, inch; the
 # International Table Btu; standard gravity [m/s2].
