@@ -6,9 +6,9 @@ from lesson_page import check_replies, open_page, strips_are_the_page, to_both_e
 
 from dryward import building, units
 from dryward.building import FixedMembrane, library
-from dryward.course.the_film_that_changes.scene import SandwichState
+from dryward.course.the_film_that_changes.scene import LaminateFaces
 from dryward.physics import steady
-from dryward.pictures.film import FilmState
+from dryward.pictures.film import FilmBetweenFaces
 from dryward.teaching import lessons, vault
 from dryward.verdict import of_steady
 from dryward.weather import Air
@@ -119,10 +119,10 @@ def test_known_numbers_of_the_film_with_two_faces(near, far, right, wrong):
 
 def test_the_picture_follows_the_kind_of_film(tmp_path):
     page = open_page(ID, tmp_path)
-    assert isinstance(page.views(page.state), FilmState)
+    assert isinstance(page.views(page.state), FilmBetweenFaces)
     go(page, Film="direction-dependent")
     right = page.views(page.state)
-    assert isinstance(right, SandwichState)
+    assert isinstance(right, LaminateFaces)
     assert right.permeance == pytest.approx(page.readouts["permeance"])
     go(page, Film="flipped")
     wrong = page.views(page.state)

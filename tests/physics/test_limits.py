@@ -5,10 +5,10 @@ import pytest
 from roofs import JANUARY, VARIABLE, perm, sheet, vault
 
 from dryward import building
-from dryward.checks import UnknownName
+from dryward.checks import OutOfRange, UnknownName
 from dryward.physics import limits, steady
 from dryward.verdict import of_steady
-from dryward.weather import Air
+from dryward.weather import Air, indoor
 
 
 def one_by_one(roofs_and_airs):
@@ -66,3 +66,8 @@ def test_several_at_once_equal_one_at_a_time(film):
 def test_plain_sentences():
     with pytest.raises(UnknownName, match='There is no thing to vary "film_perms"'):
         limits.dry_range(vault(sheet(1)), *JANUARY, "film_perms", [1e-10])
+
+
+def test_a_room_by_a_rule_has_no_steady_state():
+    with pytest.raises(OutOfRange, match="A room that follows a rule has no steady state"):
+        limits.dry_range(vault(sheet(1)), indoor.humidity_class(2), JANUARY[1], "outdoor_temperature", [0.0])

@@ -6,21 +6,21 @@ from types import SimpleNamespace
 import numpy as np
 
 from dryward import air, building, units, weather
-from dryward.course.clear_night.scene import Night, NightState
-from dryward.course.how_fast_perms.scene import Pipe, PipeState
-from dryward.course.inside_the_film.scene import Inside, InsideState
-from dryward.course.july.scene import Reversal, ReversalState
-from dryward.course.open_out_tight_in.scene import BalanceMap, MapState
-from dryward.course.read_the_air.scene import Curve, CurveState
+from dryward.course.clear_night.scene import Night, NightUnderSky
+from dryward.course.how_fast_perms.scene import LayersInRow, Pipe
+from dryward.course.inside_the_film.scene import FilmInLayers, Inside
+from dryward.course.july.scene import Reversal, SummerRoof
+from dryward.course.open_out_tight_in.scene import BalanceMap, GainMap
+from dryward.course.read_the_air.scene import AirsOnCurve, Curve
 from dryward.course.temperature_through_layers.scene import Ladder, from_profile
-from dryward.course.the_film_that_changes.scene import FilmSides, Sandwich, SandwichState
-from dryward.course.the_hole_and_the_ceiling.scene import Buckets, BucketsState
-from dryward.course.vent_space.scene import Channel, ChannelState
-from dryward.course.which_way_vapor_goes.scene import Rooms, RoomsState
-from dryward.course.winter_house.scene import Tank, TankState
-from dryward.course.your_readings.scene import Trace, Traces, TracesState
+from dryward.course.the_film_that_changes.scene import FilmSides, LaminateFaces, Sandwich
+from dryward.course.the_hole_and_the_ceiling.scene import Buckets, TwoPaths
+from dryward.course.vent_space.scene import Channel, VentAir
+from dryward.course.which_way_vapor_goes.scene import AirsBesideCeiling, Rooms
+from dryward.course.winter_house.scene import HouseWater, Tank
+from dryward.course.your_readings.scene import LoggerTraces, Trace, Traces
 from dryward.physics import steady
-from dryward.pictures.film import Film, FilmState
+from dryward.pictures.film import Film, FilmBetweenFaces
 from dryward.pictures.profile import ProfileGraph, SectionAndProfile
 from dryward.pictures.section import Section, SteadyRoof
 from dryward.pictures.year import MoistureYear, MonthBars, MonthlyWater, TwoYearGraphs, TwoYears, YearGraph
@@ -105,14 +105,14 @@ def house(fresh, made=10 / 86400, edge=0.38, glass=0.62):
 
     curves = tuple((kg / 86400, humidity(kg / 86400, flows)) for kg in (5, 10, 15))
     inside = float(humidity(made, fresh))
-    return TankState(made, outside * fresh, inside * most * fresh, inside, fresh, edge, glass, curves, flows)
+    return HouseWater(made, outside * fresh, inside * most * fresh, inside, fresh, edge, glass, curves, flows)
 
 
 def pipe(*perms, pressure=654.0):
     """Sheets in a row."""
     permeances = tuple(SI(p, "perm") for p in perms)
     names = ("paint", "gypsum board", "membrane", "fiberboard")[: len(perms)]
-    return PipeState(names, permeances, pressure, pressure / sum(1 / p for p in permeances))
+    return LayersInRow(names, permeances, pressure, pressure / sum(1 / p for p in permeances))
 
 
 def balance(inner, outer, indoor=ROOM, outdoor=COLD):
@@ -125,7 +125,7 @@ def balance(inner, outer, indoor=ROOM, outdoor=COLD):
 
     grid = np.maximum(gain(inside[None, :], outside[:, None]), 0.0)
     here = SI(inner, "perm"), SI(outer, "perm")
-    return MapState(inside, outside, grid, *here, max(gain(*here), 0.0))
+    return GainMap(inside, outside, grid, *here, max(gain(*here), 0.0))
 
 
 def film(inside, outside, months=True):
@@ -133,14 +133,14 @@ def film(inside, outside, months=True):
     made = building.VariableMembrane((0.3, 0.8), (SI(0.5, "perm"), SI(13, "perm")))
     humidity = np.linspace(0, 1, 101)
     year = tuple(made.at_mean(rh) for rh in (0.27, 0.28, 0.35, 0.45, 0.6, 0.7, 0.8, 0.8, 0.65, 0.5, 0.36, 0.3))
-    return FilmState(humidity, made.at_mean(humidity), inside, outside, made.permeance(inside, outside),
+    return FilmBetweenFaces(humidity, made.at_mean(humidity), inside, outside, made.permeance(inside, outside),
                      year if months else (), 0 if months else None)  # fmt: skip
 
 
 def july(inner, indoor, outdoor):
     """The roof in summer."""
     made = roof(inner)
-    return ReversalState(made, steady.profile(made, indoor, outdoor), indoor, outdoor)
+    return SummerRoof(made, steady.profile(made, indoor, outdoor), indoor, outdoor)
 
 
 def ladder(outdoor, layer, against):
@@ -157,7 +157,7 @@ def buckets(inner, carried=29.0, top=4.5, bottom=-1.5):
     def through(sheet):
         return 654 * 3.0 * 150 * 86400 / (1 / sheet + 1 / paint)
 
-    return BucketsState(carried, 0.1 * carried, through(here), inside, through(inside), here, top, bottom)
+    return TwoPaths(carried, 0.1 * carried, through(here), inside, through(inside), here, top, bottom)
 
 
 def channel(gap, speed, month=0, wet=1.0):
@@ -169,14 +169,14 @@ def channel(gap, speed, month=0, wet=1.0):
     )
     leak = tuple(wet * g / 86.4e6 for g in (128, 110, 80, 40, 10, 0, 0, 0, 5, 30, 70, 110))
     vapor = tuple(g / 86.4e6 for g in (4, 4, 3, 2, 1, 0, 0, 0, 0.5, 1, 2, 3))
-    return ChannelState(along, humidity, gap, speed, power, vapor, leak, month)
+    return VentAir(along, humidity, gap, speed, power, vapor, leak, month)
 
 
 def night(cooling, frost):
     """A night with a covering that falls below the air."""
     hours = np.linspace(1, 14, 14)
     outside = -4 - 3 * np.sin(np.pi * (hours - 1) / 26)
-    return NightState(hours, outside - cooling * np.sin(np.pi * hours / 15), outside, np.full(14, -8.5), frost)
+    return NightUnderSky(hours, outside - cooling * np.sin(np.pi * hours / 15), outside, np.full(14, -8.5), frost)
 
 
 def months(most, left=0.0, limit=None):
@@ -211,17 +211,17 @@ def traces(view, shift=0.0):
         upper = (Trace("room", days, 21 + 0.5 * daily), Trace("cavity", days, 2 + shift + 6 * daily + 0.1 * days),
                  Trace("outdoors", days, -3 + 5 * daily + 0.1 * days))  # fmt: skip
         lower = tuple(Trace(t.name, days, 0.5 + 0.2 * k + 0.05 * daily) for k, t in enumerate(upper))
-        return TracesState(view, upper, lower, "January 10")
+        return LoggerTraces(view, upper, lower, "January 10")
     if view == "vapor":
         upper = tuple(
             Trace(n, days, p + shift + 60 * daily) for n, p in (("room", 1000), ("cavity", 420), ("outdoors", 350))
         )
-        return TracesState(view, upper, (), "January 10")
+        return LoggerTraces(view, upper, (), "January 10")
     upper = (
         Trace("measured", days, 14 + shift + 0.05 * days + 0.2 * daily),
         Trace("modeled", days, 13.5 + 0.06 * days),
     )
-    return TracesState(view, upper)
+    return LoggerTraces(view, upper)
 
 
 def inside(now, cold=-17.8, humidity=0.5):
@@ -230,7 +230,7 @@ def inside(now, cold=-17.8, humidity=0.5):
     temperature = 21.1 - share * (21.1 - cold)
     damp = np.minimum(humidity * air.saturation_vapor_pressure(21.1) / air.saturation_vapor_pressure(temperature), 1)
     made = building.VariableMembrane((0.3, 0.8), (SI(0.5, "perm"), SI(13, "perm")))
-    return InsideState(share, temperature, damp, made.at_mean(0.6 * damp), now)
+    return FilmInLayers(share, temperature, damp, made.at_mean(0.6 * damp), now)
 
 
 def cases():
@@ -242,11 +242,15 @@ def cases():
         "profile": (ProfileGraph, (dry, wet, many)),
         "profile on resistance": (ProfileGraph, tuple(pipes)),
         "section and profile": (SectionAndProfile, (dry, wet, many)),
-        "curve": (Curve, (CurveState(ROOM, COLD), CurveState(HOT, DAMP), CurveState(DAMP, DAMP))),
+        "curve": (Curve, (AirsOnCurve(ROOM, COLD), AirsOnCurve(HOT, DAMP), AirsOnCurve(DAMP, DAMP))),
         "tank": (Tank, (house(SI(45, "cfm")), house(SI(90, "cfm")), house(SI(15, "cfm"), 20 / 86400))),
         "rooms": (
             Rooms,
-            (RoomsState(ROOM, COLD), RoomsState(COOL, HOT, ("room", "crawl space")), RoomsState(ROOM, ROOM)),
+            (
+                AirsBesideCeiling(ROOM, COLD),
+                AirsBesideCeiling(COOL, HOT, ("room", "crawl space")),
+                AirsBesideCeiling(ROOM, ROOM),
+            ),
         ),
         "ladder by depth": (
             Ladder,
@@ -258,14 +262,14 @@ def cases():
         "film": (Film, (film(0.41, 0.14), film(0.75, 0.86), film(0.2, 0.1))),
         "film sides": (
             FilmSides,
-            (film(0.41, 0.14), SandwichState((0.75, 0.6, 0.25), (0.75, 0.4, 0.25), 8.8e-11, 4.7e-11)),
+            (film(0.41, 0.14), LaminateFaces((0.75, 0.6, 0.25), (0.75, 0.4, 0.25), 8.8e-11, 4.7e-11)),
         ),
         "film without months": (Film, (film(0.41, 0.14, False), film(0.75, 0.86, False))),
         "sandwich": (
             Sandwich,
             (
-                SandwichState((0.75, 0.6, 0.25), (0.75, 0.4, 0.25), SI(1.54, "perm"), SI(0.83, "perm")),
-                SandwichState((0.5, 0.2, 0), (0.5, 0.1, 0), SI(0.67, "perm"), SI(0.40, "perm")),
+                LaminateFaces((0.75, 0.6, 0.25), (0.75, 0.4, 0.25), SI(1.54, "perm"), SI(0.83, "perm")),
+                LaminateFaces((0.5, 0.2, 0), (0.5, 0.1, 0), SI(0.67, "perm"), SI(0.40, "perm")),
             ),
         ),
         "buckets": (Buckets, (buckets(5.96), buckets(0.2), buckets(50, 800.0, 9.0, 1.0))),

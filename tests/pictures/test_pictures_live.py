@@ -9,7 +9,7 @@ import pytest
 from drawn import CASES, DAMP, HOT, ROOM, profile_state, roof
 from PIL import Image
 
-from dryward.course.read_the_air.scene import Curve, CurveState
+from dryward.course.read_the_air.scene import AirsOnCurve, Curve
 from dryward.panels import page
 from dryward.pictures import live
 from dryward.pictures.drawing import arrow, ceiling, thinned
@@ -38,10 +38,10 @@ def test_what_stands_is_drawn_once():
 
 def test_a_new_axis_is_drawn_anew():
     picture = counting(Curve())
-    picture.render(CurveState(ROOM, DAMP))
-    picture.render(CurveState(ROOM, ROOM))
+    picture.render(AirsOnCurve(ROOM, DAMP))
+    picture.render(AirsOnCurve(ROOM, ROOM))
     assert picture.count == 1
-    picture.render(CurveState(HOT, ROOM))
+    picture.render(AirsOnCurve(HOT, ROOM))
     assert picture.count == 2
 
 

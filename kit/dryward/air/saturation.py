@@ -104,6 +104,7 @@ def saturation_vapor_pressure(temperature: float | Floats, over: str = "auto") -
     """
     kelvin = within("Temperature", temperature, COLDEST, HOTTEST, "°C") + KELVIN
     over = _known_phase(over)
+    log: float | Floats
     if over == "water":
         log = log_saturation_over_water(kelvin)
     elif over == "ice":

@@ -9,7 +9,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from dryward.building import Assembly
-from dryward.checks import UnknownName, of_kind
+from dryward.checks import OutOfRange, UnknownName
 from dryward.exhibit import Exhibit, one_line
 from dryward.physics.airleak import Leak
 from dryward.physics.hourly import AirFlow, batch, varied
@@ -135,7 +135,7 @@ def dry_range(
     UnknownName
         For an unknown variable.
     OutOfRange
-        For a value out of range.
+        For a value out of range, or a room that follows a rule without weather.
 
     Examples
     --------
@@ -147,8 +147,9 @@ def dry_range(
     ['dry', 'wet']
     """
     if weather is None:
-        steady = of_kind("The room", indoor, Air, "one air, where no weather is given")
-        return dry_ranges(assembly, steady, outdoor, {variable: values})[variable]
+        if not isinstance(indoor, Air):
+            raise OutOfRange("A room that follows a rule has no steady state; give one air, or the weather of a year.")
+        return dry_ranges(assembly, indoor, outdoor, {variable: values})[variable]
     asked = np.atleast_1d(np.asarray(values, dtype=float))
     options = {**options, "leak": leak}
     if "years" not in options and "hours" not in options:

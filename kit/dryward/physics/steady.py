@@ -2,7 +2,7 @@
 
 A forever-January: no storage, no air leak, no rain, no sun.  Temperatures
 follow the thermal resistances; the vapor line is the lower convex hull under
-saturation (see `hull`); below 0 degC saturation is over ice.  A vented air
+saturation (see `vapor_line`); below 0 degC saturation is over ice.  A vented air
 layer is outdoor air behind a film (ISO 6946, well ventilated).
 """
 

@@ -18,7 +18,7 @@ _LOW, _HIGH = 2.8607e-12, 5.7213e-9
 
 
 @dataclass(frozen=True)
-class FilmState:
+class FilmBetweenFaces:
     """A film between two faces."""
 
     #: Its curve: mean relative humidity [-] and permeance [kg/(s m2 Pa)].
@@ -42,16 +42,16 @@ class FilmState:
         return 0.5 * (self.inside + self.outside)
 
 
-class Film(LivePicture[FilmState]):
+class Film(LivePicture[FilmBetweenFaces]):
     """The curve with a dot; the film with its faces; twelve bars."""
 
     size = (860, 400)
     projector_size = (1180, 640)
 
-    def signature(self, state: FilmState) -> Hashable:
+    def signature(self, state: FilmBetweenFaces) -> Hashable:
         return bool(state.months)
 
-    def draw_static(self, state: FilmState) -> None:
+    def draw_static(self, state: FilmBetweenFaces) -> None:
         boxes = self.columns(0.44, 0.22, 0.34) if state.months else self.columns(0.68, 0.32)
         self._curve(boxes[0])
         self._faces(boxes[1])
@@ -107,7 +107,7 @@ class Film(LivePicture[FilmState]):
         ]
         return [self.patch(ax, bar) for bar in bars]
 
-    def draw_moving(self, state: FilmState) -> None:
+    def draw_moving(self, state: FilmBetweenFaces) -> None:
         self.curve.set_data(100 * np.asarray(state.humidity), self.shown(np.asarray(state.permeance), "permeance"))
         now, mean = float(self.shown(state.now, "permeance")), 100 * state.mean
         self.guide.set_data([mean, mean, 0], [self.ax.get_ylim()[0], now, now])
@@ -128,7 +128,7 @@ class Film(LivePicture[FilmState]):
             bar.set_height(float(self.shown(permeance, "permeance")) - self.base)
             bar.set_linewidth(2.2 * self.type.thick if place == state.month else 0)
 
-    def alt(self, state: FilmState) -> str:
+    def alt(self, state: FilmBetweenFaces) -> str:
         faces = [self.show(h, "relative humidity") for h in (state.inside, state.outside, state.mean)]
         year = ""
         if state.months:

@@ -1,7 +1,6 @@
 """What the air outdoors is: one state, twelve monthly means, a year of hours, and that year colder."""
 
-import dataclasses
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from itertools import pairwise
 from typing import Self, TypeVar
 
@@ -315,21 +314,23 @@ def colder(weather: Weather, by: float = COLDER) -> Weather:
     absolute temperature.  Sun and wind stay.  Summer is colder too: a roof
     is wetted by the winter and dried by the summer, and this spares neither.
 
-    Source: EN 15026:2007 lets a year that is met once in ten be made by a
+    EN 15026:2007 lets a year that is met once in ten be made by a
     shift of a mean year by 2 K; from memory.
     """
     shift = within("How much colder", by, 0.0, 10.0, "K")
     words = f"{shift:.3g} K colder"
     rest = "the same relative humidity"
     temperature, humidity = weather.temperature - shift, np.asarray(weather.relative_humidity)
-    changed = {"temperature": temperature, "name": f"{weather.name or 'a year'}, {words}"}
+    name = f"{weather.name or 'a year'}, {words}"
     if isinstance(weather, MonthlyClimate):
         note = f"Each month is {words} than in the typical year, at {rest}."
-        return dataclasses.replace(weather, **changed, notes=(*weather.notes, note))
+        return replace(weather, temperature=temperature, name=name, notes=(*weather.notes, note))
     note = f"Each hour is {words} than in the typical year, at {rest}, with the same sun and wind"
-    if weather.sky_longwave is not None:
-        changed["sky_longwave"] = weather.sky_longwave * (1.0 - shift / (weather.temperature + KELVIN)) ** 4
+    sky = weather.sky_longwave
+    if sky is not None:
+        sky = sky * (1.0 - shift / (weather.temperature + KELVIN)) ** 4
         note += "; the sky sends as much less as the fourth power of the absolute temperature falls"
     # Not by `vapor_pressure`: air measured over water in frost lies above 1 over ice.
     vapor = humidity * air.saturation_vapor_pressure(temperature)
-    return dataclasses.replace(weather, **changed, vapor_pressure=vapor, notes=(*weather.notes, f"{note}."))
+    notes = (*weather.notes, f"{note}.")
+    return replace(weather, temperature=temperature, vapor_pressure=vapor, sky_longwave=sky, name=name, notes=notes)

@@ -17,7 +17,7 @@ _MOST = (50, 100, 200, 500, 1000, 2000, 5000)
 
 
 @dataclass(frozen=True)
-class NightState:
+class NightUnderSky:
     """One night."""
 
     #: Since sunset [h], rising.
@@ -35,7 +35,7 @@ class NightState:
 
 def from_night(night):
     """The state of a night that `physics` has worked out."""
-    return NightState(
+    return NightUnderSky(
         night.hour, night.underside_temperature, night.air_temperature, night.frost_point, float(night.frost[-1])
     )
 
@@ -53,14 +53,14 @@ class Night(LivePicture):
         high = np.ceil((every.max() - zero) / step + 0.01) * step + zero
         return float(low), float(high)
 
-    def signature(self, state: NightState) -> Any:
+    def signature(self, state: NightUnderSky) -> Any:
         return (
             self._limits(state),
             ceiling(self.shown(state.frost, "area density"), _MOST),
             (float(state.hours[0]), float(state.hours[-1])),
         )
 
-    def draw_static(self, state: NightState) -> None:
+    def draw_static(self, state: NightUnderSky) -> None:
         limits, most, (start, end) = self.signature(state)
         left, right = self.columns(0.78, 0.22)
         entries = [("outdoor air", None), ("temperature", "lower face of the covering"),
@@ -85,7 +85,7 @@ class Night(LivePicture):
         self.frost = self.moving(bar.add_patch(Rectangle((0.2, 0), 0.6, 0, facecolor=self.background, edgecolor=color,
                                                          hatch=style.look("frost").hatch, linewidth=1.6)))  # fmt: skip
 
-    def draw_moving(self, state: NightState) -> None:
+    def draw_moving(self, state: NightUnderSky) -> None:
         x = np.asarray(state.hours, dtype=float)
         covering, air, dew = (
             self.shown(np.asarray(s, dtype=float), "temperature") for s in (state.covering, state.air, state.dew_point)
@@ -97,7 +97,7 @@ class Night(LivePicture):
         self.band.set_visible(bool((covering < dew).any()))
         self.frost.set_height(self.shown(state.frost, "area density"))
 
-    def alt(self, state: NightState) -> str:
+    def alt(self, state: NightUnderSky) -> str:
         covering, air, dew = (np.asarray(s, dtype=float) for s in (state.covering, state.air, state.dew_point))
         coldest = int(np.argmin(covering))
         hours = np.asarray(state.hours, dtype=float)

@@ -9,7 +9,7 @@ import numpy as np
 
 from dryward import units
 from dryward.building import codes
-from dryward.course.how_fast_perms.scene import Pipe, PipeState
+from dryward.course.how_fast_perms.scene import LayersInRow, Pipe
 from dryward.panels import hand
 from dryward.panels.controls import standard
 from dryward.panels.page import Page
@@ -68,7 +68,7 @@ class HowFastPerms(Page):
 
     def views(self, state):
         """Painted drywall, film, outer sheet."""
-        return PipeState(NAMES, state.permeances, state.push, state.together * state.push)
+        return LayersInRow(NAMES, state.permeances, state.push, state.together * state.push)
 
     def numbers(self, state: State) -> list[Readout]:
         """Together, the flow, the class of the film, which one rules, what a gap costs."""

@@ -21,7 +21,7 @@ _FLOWS = {"us": (10, 30, 100, 300, 1000, 3000, 10000, 40000), "si": (5, 20, 50, 
 
 
 @dataclass(frozen=True)
-class PipeState:
+class LayersInRow:
     """A row of sheets with a pressure difference over them."""
 
     names: tuple[Any, ...]
@@ -45,12 +45,12 @@ class Pipe(LivePicture):
     size = (860, 400)
     projector_size = (1180, 640)
 
-    def signature(self, state: PipeState) -> Any:
+    def signature(self, state: LayersInRow) -> Any:
         drop = ceiling(self.shown(state.difference, "pressure") / 1.001, _DROPS[self.unit_system])
         flow = ceiling(self.shown(state.flow, "vapor flux") / 1.001, _FLOWS[self.unit_system])
         return drop, flow, state.names
 
-    def draw_static(self, state: PipeState) -> None:
+    def draw_static(self, state: LayersInRow) -> None:
         drop, flow, names = self.signature(state)
         left, right = self.columns(0.78, 0.22)
         middle = left[1] + 0.54 * (left[3] - left[1])
@@ -90,7 +90,7 @@ class Pipe(LivePicture):
         water = {"facecolor": self.color("vapor pressure"), "edgecolor": "none"}
         self.stream = self.moving(self.put(Polygon(np.zeros((3, 2)), closed=True, **water)))
 
-    def draw_moving(self, state: PipeState) -> None:
+    def draw_moving(self, state: LayersInRow) -> None:
         count = len(state.names)
         wide, high, middle = (self.right - self.left) / count, self.roof - self.floor, (self.roof + self.floor) / 2
         for place, (gates, permeance) in enumerate(zip(self.gates, state.permeances, strict=True)):
@@ -115,7 +115,7 @@ class Pipe(LivePicture):
         self.dots.set_data(np.arange(count + 1), pressure)
         self.bar.set_height(self.shown(state.flow, "vapor flux"))
 
-    def alt(self, state: PipeState) -> str:
+    def alt(self, state: LayersInRow) -> str:
         sheets = "; ".join(
             f"{name}, {self.show(p, 'permeance')}" for name, p in zip(state.names, state.permeances, strict=True)
         )

@@ -10,7 +10,7 @@ import numpy as np
 
 from dryward import building, units
 from dryward.building import AirSpace, Layer, Material
-from dryward.course.inside_the_film.scene import Inside, InsideState
+from dryward.course.inside_the_film.scene import FilmInLayers, Inside
 from dryward.course.where_it_gets_wet.page import OUTER, ROOFS
 from dryward.panels import hand, wetness
 from dryward.panels.controls import standard
@@ -100,7 +100,7 @@ class InsideTheFilm(Page):
         temperature, humidity, permeance = (
             np.array(each) for each in zip(*(known[s] for s in sorted(known)), strict=True)
         )
-        return InsideState(np.array(sorted(known)), temperature, humidity, permeance, state.share)
+        return FilmInLayers(np.array(sorted(known)), temperature, humidity, permeance, state.share)
 
     def _along(self, state, count=13):
         """Film temperature, room-side humidity, permeance and state along the R slider."""

@@ -14,7 +14,7 @@ from dryward.pictures.live import LivePicture
 
 
 @dataclass(frozen=True)
-class InsideState:
+class FilmInLayers:
     """The film at every share of R inside it, and where you are."""
 
     #: Of the thermal resistance inside the film [-], rising.
@@ -37,7 +37,7 @@ class Inside(LivePicture):
     size = (860, 400)
     projector_size = (1180, 640)
 
-    def signature(self, state: InsideState) -> Any:
+    def signature(self, state: FilmInLayers) -> Any:
         low, high = float(np.min(state.temperature)), float(np.max(state.temperature))
         step, zero = (10 / 1.8, -160 / 9) if self.unit_system == "us" else (5.0, 0.0)
         return (
@@ -46,7 +46,7 @@ class Inside(LivePicture):
             float(state.share[-1]),
         )
 
-    def draw_static(self, state: InsideState) -> None:
+    def draw_static(self, state: FilmInLayers) -> None:
         low, high, far = self.signature(state)
         boxes = self.columns(1, 1, 1, gap=1.4)
         wide = boxes[-1][2] - boxes[0][0]
@@ -67,7 +67,7 @@ class Inside(LivePicture):
         permeances = [float(self.shown(p, "permeance")) for p in (_LOW, _HIGH)]
         self.logarithmic(self.graphs[2][0].yaxis, *permeances)
 
-    def draw_moving(self, state: InsideState) -> None:
+    def draw_moving(self, state: FilmInLayers) -> None:
         x = 100 * np.asarray(state.share, dtype=float)
         values = (
             self.shown(np.asarray(state.temperature, dtype=float), "temperature"),
@@ -80,7 +80,7 @@ class Inside(LivePicture):
             here.set_data([100 * state.now], [now])
             cursor.set_data([100 * state.now] * 2, [ax.get_ylim()[0], now])
 
-    def alt(self, state: InsideState) -> str:
+    def alt(self, state: FilmInLayers) -> str:
         share = np.asarray(state.share, dtype=float)
         warm, damp, open_ = (
             self.show(float(np.interp(state.now, share, np.asarray(v, dtype=float))), quantity)

@@ -9,7 +9,7 @@ from typing import Any
 from dryward import building
 from dryward.checks import PlainError
 from dryward.course.july.questions import with_damp_wood
-from dryward.course.july.scene import Reversal, ReversalState
+from dryward.course.july.scene import Reversal, SummerRoof
 from dryward.panels import hand, wetness
 from dryward.panels.controls import Choice, Scale, standard
 from dryward.panels.page import Page
@@ -125,7 +125,7 @@ class July(Page):
         sun = ""
         if state.outdoor.temperature > SUN:
             sun = f"Wet wood in the sun, at {self.show(state.outdoor.temperature, 'temperature')}."
-        return ReversalState(state.roof, state.profile, state.indoor, state.outdoor, sun=sun)
+        return SummerRoof(state.roof, state.profile, state.indoor, state.outdoor, sun=sun)
 
     def numbers(self, state: State) -> list[Readout]:
         """The push, the humidity behind the inner layer, the gain, what reaches the room, and drying in spring."""

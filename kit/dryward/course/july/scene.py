@@ -17,7 +17,7 @@ _FULL = 0.012 / 86400
 
 
 @dataclass(frozen=True)
-class ReversalState(SteadyRoof):
+class SummerRoof(SteadyRoof):
     """A section and a graph whose drive may point either way."""
 
     #: Words for a sun-wet layer, or an empty string.
@@ -27,16 +27,16 @@ class ReversalState(SteadyRoof):
 class Reversal(SectionAndProfile):
     """Section and graph, with an arrow for the vapor that really goes in and out."""
 
-    def signature(self, state: ReversalState) -> Any:
+    def signature(self, state: SummerRoof) -> Any:
         return super().signature(state), "flow"
 
-    def draw_static(self, state: ReversalState) -> None:
+    def draw_static(self, state: SummerRoof) -> None:
         self.section.extra = (("vapor pressure", "vapor on its way", "arrow"),)
         super().draw_static(state)
         shape = {"closed": True, "facecolor": self.color("vapor pressure"), "edgecolor": self.background}
         self.flow = [self.moving(self.put(Polygon(np.zeros((3, 2)), **shape))) for _ in range(2)]
 
-    def draw_moving(self, state: ReversalState) -> None:
+    def draw_moving(self, state: SummerRoof) -> None:
         super().draw_moving(state)
         part, profile = self.section, state.profile
         high = part.roof - part.floor
@@ -49,7 +49,7 @@ class Reversal(SectionAndProfile):
             start, end = (a + 2, b - 2) if flux > 0 else (b - 2, a + 2)
             shape.set_xy(arrow(start, part.floor + 0.66 * high, end, max(wide, 2.5), max(1.5 * wide, 10)))
 
-    def alt(self, state: ReversalState) -> str:
+    def alt(self, state: SummerRoof) -> str:
         profile = state.profile
         outside = self.show(abs(profile.vapor_flux_out), "vapor flux")
         room = self.show(abs(profile.vapor_flux_in), "vapor flux")

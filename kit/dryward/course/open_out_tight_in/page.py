@@ -10,7 +10,7 @@ import numpy as np
 
 from dryward import building
 from dryward.building import FixedMembrane
-from dryward.course.open_out_tight_in.scene import BalanceMap, MapState
+from dryward.course.open_out_tight_in.scene import BalanceMap, GainMap
 from dryward.panels import hand, wetness
 from dryward.panels.controls import standard
 from dryward.panels.page import Page
@@ -95,7 +95,7 @@ class OpenOutTightIn(Page):
 
     def views(self, state):
         """The map and the point."""
-        return MapState(AXIS, AXIS, state.gains, state.inner, state.outer, state.profile.gain)
+        return GainMap(AXIS, AXIS, state.gains, state.inner, state.outer, state.profile.gain)
 
     def numbers(self, state: State) -> list[Readout]:
         """Gain, the outer face, how much more open outside, and how much it would take."""

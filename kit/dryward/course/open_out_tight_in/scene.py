@@ -23,7 +23,7 @@ _NONE = 5e-6 / 86400
 
 
 @dataclass(frozen=True)
-class MapState:
+class GainMap:
     """Gain over two permeances, worked out by whoever asks for the map."""
 
     #: Permeances of the axes, rising [kg/(s m2 Pa)].
@@ -45,7 +45,7 @@ class BalanceMap(LivePicture):
     size = (860, 420)
     projector_size = (1180, 660)
 
-    def signature(self, state: MapState) -> Any:
+    def signature(self, state: GainMap) -> Any:
         return tuple(state.inner), tuple(state.outer)
 
     def _axis(self, axis, permeance):
@@ -54,7 +54,7 @@ class BalanceMap(LivePicture):
         self.logarithmic(axis, shown[0], shown[-1])
         return shown
 
-    def draw_static(self, state: MapState) -> None:
+    def draw_static(self, state: GainMap) -> None:
         left, right = self.columns(0.72, 0.28)
         foot = self.key([("here", None)], left[0], left[3], left[2])
         unit = self.symbol("permeance")
@@ -115,14 +115,14 @@ class BalanceMap(LivePicture):
             self.words(left + 3.0 * self.type.words, y + 0.1 * self.line, text, small=True)
             y -= step
 
-    def draw_moving(self, state: MapState) -> None:
+    def draw_moving(self, state: GainMap) -> None:
         if self.gain is None or not np.array_equal(self.gain, state.gain):
             self._fill(state)
         self.here.set_data(
             [self.shown(state.inner_now, "permeance")], [self.shown(state.outer_now, "permeance")]
         )  # fmt: skip
 
-    def alt(self, state: MapState) -> str:
+    def alt(self, state: GainMap) -> str:
         gain = np.asarray(state.gain)
         share = float((gain > _NONE).mean())
         # No gain is not yet dry: the state is told by who knows it.

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from types import SimpleNamespace
 
 from dryward import air
-from dryward.course.read_the_air.scene import Curve, CurveState
+from dryward.course.read_the_air.scene import AirsOnCurve, Curve
 from dryward.panels import hand
 from dryward.panels.controls import standard
 from dryward.panels.page import Page
@@ -46,7 +46,7 @@ class ReadTheAir(Page):
 
     def views(self, state):
         """Both on the curve."""
-        return CurveState(state.first, state.second)
+        return AirsOnCurve(state.first, state.second)
 
     def numbers(self, state: State) -> list[Readout]:
         """Of air A: vapor pressure, dew point, water two ways; of air B, its water."""

@@ -20,7 +20,7 @@ _MOST = {"us": (80, 160, 320, 1200), "si": (12, 24, 48, 180)}
 
 
 @dataclass(frozen=True)
-class CurveState:
+class AirsOnCurve:
     """Two airs."""
 
     first: Any
@@ -44,11 +44,11 @@ class Curve(LivePicture):
     def _most(self, state):
         return ceiling(self.shown(max(self._ratios(state)), "humidity ratio"), _MOST[self.unit_system])
 
-    def signature(self, state: CurveState) -> Any:
+    def signature(self, state: AirsOnCurve) -> Any:
         warmest = max(state.first.temperature, state.second.temperature)
         return ceiling(warmest, _WARMEST), self._most(state), state.names
 
-    def draw_static(self, state: CurveState) -> None:
+    def draw_static(self, state: AirsOnCurve) -> None:
         warmest, most, names = self.signature(state)
         left, right = self.columns(0.7, 0.3)
         first, second = (f"air {name}" for name in names)
@@ -85,7 +85,7 @@ class Curve(LivePicture):
             bar = Rectangle((place - 0.32, 0), 0.64, 0, facecolor=color, edgecolor=self.background, hatch=hatch)
             self.bars.append(self.moving(ax.add_patch(bar)))
 
-    def draw_moving(self, state: CurveState) -> None:
+    def draw_moving(self, state: AirsOnCurve) -> None:
         for number, (_, each) in enumerate(self._airs(state)):
             x, y = self.shown(each.temperature, "temperature"), self.shown(each.vapor_pressure, "pressure")
             self.dots[number].set_data([x], [y])
@@ -99,7 +99,7 @@ class Curve(LivePicture):
         for bar, ratio in zip(self.bars, self._ratios(state), strict=True):
             bar.set_height(self.shown(ratio, "humidity ratio"))
 
-    def alt(self, state: CurveState) -> str:
+    def alt(self, state: AirsOnCurve) -> str:
         parts = []
         for name, each in self._airs(state):
             dew = self.show(each.dew_point, "temperature") if each.vapor_pressure > 0 else "none"

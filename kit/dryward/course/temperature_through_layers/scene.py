@@ -22,7 +22,7 @@ _RESIST = (2.0, 4.0, 6.0, 8.0, 12.0, 18.0, 30.0)
 
 
 @dataclass(frozen=True)
-class LadderState:
+class LayerTemperatures:
     """Temperatures and layers on one of two axes."""
 
     #: The planes from room air to outdoor air: depth [m] or thermal resistance from room air [m2 K/W], the same
@@ -52,7 +52,7 @@ def from_profile(assembly, profile, layer, against="depth"):
             > profile.thermal_resistance[nodes[k]]]  # fmt: skip
     temperature = profile.temperature[nodes].tolist()
     depth, resistance = profile.depth[nodes].tolist(), profile.thermal_resistance[nodes].tolist()
-    return LadderState(
+    return LayerTemperatures(
         tuple(zip(depth, temperature, strict=True)),
         tuple(zip(resistance, temperature, strict=True)),
         tuple(name if k in kept else "" for k, name in enumerate(names)),
@@ -72,7 +72,7 @@ class Ladder(LivePicture):
         steps = _THICK if state.against == "depth" else _RESIST
         return quantity, ceiling(state.points[-1][0], steps)
 
-    def signature(self, state: LadderState) -> Any:
+    def signature(self, state: LayerTemperatures) -> Any:
         limits = self._limits([t for _, t in state.points])
         # Rows for names: one for each thin layer of the fuller side, in any state.
         return state.against, self._axis(state)[1], limits, len(state.names), self._count(state)
@@ -89,7 +89,7 @@ class Ladder(LivePicture):
         high = np.ceil((max(temperatures) - zero + 0.5) / step) * step + zero
         return float(low), float(high)
 
-    def draw_static(self, state: LadderState) -> None:
+    def draw_static(self, state: LayerTemperatures) -> None:
         quantity, most = self._axis(state)
         (box,) = self.columns(1)
         foot = self.key([("temperature", None), ("here", "the face you ask about")], box[0], box[3], box[2])
@@ -116,7 +116,7 @@ class Ladder(LivePicture):
         self.planes = self.dot(ax, "temperature", "o", 0.6)
         self.here = self.dot(ax, "here", style.look("here").marker, 1.2)
 
-    def draw_moving(self, state: LadderState) -> None:
+    def draw_moving(self, state: LayerTemperatures) -> None:
         quantity, _ = self._axis(state)
         x = np.array([self.shown(place, quantity) for place, _ in state.points], dtype=float)
         y = np.array([self.shown(t, "temperature") for _, t in state.points])
@@ -164,7 +164,7 @@ class Ladder(LivePicture):
             tag.set(text=name, x=middle + shift, y=y, horizontalalignment=side)
             leader.set_data([middle, middle], [top + 1, y + 0.62 * self.line])
 
-    def alt(self, state: LadderState) -> str:
+    def alt(self, state: LayerTemperatures) -> str:
         warm, cold = (self.show(state.points[place][1], "temperature") for place in (0, -1))
         place, temperature = state.points[state.plane]
         quantity = self._axis(state)[0]

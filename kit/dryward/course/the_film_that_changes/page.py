@@ -10,14 +10,14 @@ import numpy as np
 
 from dryward import building, units
 from dryward.building import FixedMembrane, LaminateMembrane, Origin, library
-from dryward.course.the_film_that_changes.scene import FilmSides, SandwichState
+from dryward.course.the_film_that_changes.scene import FilmSides, LaminateFaces
 from dryward.course.where_it_gets_wet.page import OUTER, ROOFS
 from dryward.panels import wetness
 from dryward.panels.controls import Choice
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
-from dryward.pictures.film import FilmState
+from dryward.pictures.film import FilmBetweenFaces
 from dryward.teaching.words import Step
 from dryward.units import to_si
 from dryward.verdict import Verdict, of_steady
@@ -135,7 +135,7 @@ class TheFilmThatChanges(Page):
                 right, wrong = wrong, right
             return _both_ways(_faces(right), _faces(wrong))
         inside, outside = state.faces
-        return FilmState(
+        return FilmBetweenFaces(
             CURVE,
             state.film.at_mean(CURVE),
             inside,
@@ -272,7 +272,7 @@ def _both_ways(right, wrong):
     # What passes both sheets passes the backing, and that fixes the humidity between them.
     between = right[1] + (right[0] - right[1]) * facing / backing
     other = wrong[0] - (wrong[0] - wrong[1]) * flipped / backing
-    return SandwichState((right[0], between, right[1]), (wrong[0], other, wrong[1]), float(facing), float(flipped))
+    return LaminateFaces((right[0], between, right[1]), (wrong[0], other, wrong[1]), float(facing), float(flipped))
 
 
 PAGE = TheFilmThatChanges

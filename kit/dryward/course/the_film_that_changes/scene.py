@@ -16,7 +16,7 @@ _TOPS = {"us": (1.0, 2.0, 4.0, 8.0, 16.0, 40.0), "si": (2e-10, 5e-10, 1e-9, 2e-9
 
 
 @dataclass(frozen=True)
-class SandwichState:
+class LaminateFaces:
     """Humidities at the room face, between the sheets and at the far face; and the permeance."""
 
     #: With the sensitive sheet to the room [-].
@@ -40,7 +40,7 @@ class Sandwich(LivePicture):
         # An equivalent air layer falls as a film opens, so SI bars are in ng/(s m2 Pa).
         return self.shown(permeance, "permeance") if self.unit_system == "us" else permeance * 1e12
 
-    def signature(self, state: SandwichState) -> Any:
+    def signature(self, state: LaminateFaces) -> Any:
         return self._top(state)
 
     def _top(self, state):
@@ -49,7 +49,7 @@ class Sandwich(LivePicture):
             return ceiling(self.shown(most, "permeance"), _TOPS["us"])
         return ceiling(most, _TOPS["si"])
 
-    def draw_static(self, state: SandwichState) -> None:
+    def draw_static(self, state: LaminateFaces) -> None:
         one, other, bars = self.columns(0.385, 0.385, 0.23, gap=1.2)
         names = (("sensitive", "backing"), ("backing", "sensitive"))
         titles = ("sensitive sheet to room", "flipped over")
@@ -90,7 +90,7 @@ class Sandwich(LivePicture):
         line = self.moving(ax.plot([], [], **self.stroke("relative humidity"))[0])
         return line, self.dot(ax, "relative humidity", "o", 0.9)
 
-    def draw_moving(self, state: SandwichState) -> None:
+    def draw_moving(self, state: LaminateFaces) -> None:
         for (line, dots), humidities in zip(self.sheets, (state.facing, state.flipped), strict=True):
             near, middle, far = (100 * h for h in humidities)
             line.set_data([-0.25, 0, 1, 2, 2.25], [near, near, middle, far, far])
@@ -98,7 +98,7 @@ class Sandwich(LivePicture):
         for bar, permeance in zip(self.bars, (state.permeance, state.permeance_flipped), strict=True):
             bar.set_height(self._bar(permeance))
 
-    def alt(self, state: SandwichState) -> str:
+    def alt(self, state: LaminateFaces) -> str:
         parts = []
         for words, humidities, permeance in (
             ("With the sensitive sheet to the room", state.facing, state.permeance),
@@ -115,24 +115,24 @@ class Sandwich(LivePicture):
 class FilmSides(Film, Sandwich):
     """A film between its faces, or both ways round when its two faces differ.
 
-    Draws a `FilmState` as `Film` does, and a `SandwichState` as `Sandwich` does.
+    Draws a `FilmBetweenFaces` as `Film` does, and a `LaminateFaces` as `Sandwich` does.
     """
 
     size = Film.size
     projector_size = Film.projector_size
 
     def _kind(self, state):
-        return Sandwich if isinstance(state, SandwichState) else Film
+        return Sandwich if isinstance(state, LaminateFaces) else Film
 
-    def signature(self, state: SandwichState) -> Any:
+    def signature(self, state: LaminateFaces) -> Any:
         kind = self._kind(state)
         return kind.__name__, kind.signature(self, state)
 
-    def draw_static(self, state: SandwichState) -> None:
+    def draw_static(self, state: LaminateFaces) -> None:
         self._kind(state).draw_static(self, state)
 
-    def draw_moving(self, state: SandwichState) -> None:
+    def draw_moving(self, state: LaminateFaces) -> None:
         self._kind(state).draw_moving(self, state)
 
-    def alt(self, state: SandwichState) -> str:
+    def alt(self, state: LaminateFaces) -> str:
         return self._kind(state).alt(self, state)

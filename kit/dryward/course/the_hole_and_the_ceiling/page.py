@@ -9,7 +9,7 @@ from typing import Any
 import numpy as np
 
 from dryward import air, units
-from dryward.course.the_hole_and_the_ceiling.scene import Buckets, BucketsState
+from dryward.course.the_hole_and_the_ceiling.scene import Buckets, TwoPaths
 from dryward.panels import hand
 from dryward.panels.controls import standard
 from dryward.panels.page import Page
@@ -126,7 +126,7 @@ class TheHoleAndTheCeiling(Page):
         """Two buckets, and the push on the house from floor to ceiling."""
         stack = float(stack_pressure(HEIGHT, ROOM, COLD))
         through = passed(INNER, state.room)
-        return BucketsState(
+        return TwoPaths(
             state.carried, state.stays, state.by_vapor, INNER, through, state.inner, state.push, state.push - stack
         )
 

@@ -20,7 +20,7 @@ _WIDEST = 6.0
 
 
 @dataclass(frozen=True)
-class BucketsState:
+class TwoPaths:
     """Water of one season by two ways, and the pressure that drives the air."""
 
     #: What the air carries past the cold face and could not keep there [kg].
@@ -48,13 +48,13 @@ class Buckets(LivePicture):
     size = (860, 400)
     projector_size = (1180, 640)
 
-    def signature(self, state: BucketsState) -> Any:
+    def signature(self, state: TwoPaths) -> Any:
         return ceiling(self.shown(max(state.carried, state.by_vapor), "mass"), _FULL), (
             float(state.inner[0]),
             float(state.inner[-1]),
         )
 
-    def draw_static(self, state: BucketsState) -> None:
+    def draw_static(self, state: TwoPaths) -> None:
         full = self.signature(state)[0]
         self.full = full
         one, two, three = self.columns(0.27, 0.44, 0.29, gap=1.4)
@@ -123,7 +123,7 @@ class Buckets(LivePicture):
         zero = Line2D([], [], **self.stroke("limit", linewidth=1.4 * self.type.thick))
         self.neutral = self.moving(self.put(zero))
 
-    def draw_moving(self, state: BucketsState) -> None:
+    def draw_moving(self, state: TwoPaths) -> None:
         for (water, *pail), kilograms in zip(self.pails, (state.carried, state.by_vapor), strict=True):
             water.set_xy(self._filled(kilograms, *pail))
         a, b, taper, floor, roof = self.pails[0][1:]
@@ -161,7 +161,7 @@ class Buckets(LivePicture):
         y, shift = floor + share * (roof - floor), taper * (1 - share)
         return [(a + taper, floor), (b - taper, floor), (b - shift, y), (a + shift, y)]
 
-    def alt(self, state: BucketsState) -> str:
+    def alt(self, state: TwoPaths) -> str:
         carried, stays, vapor = (self.show(each, "mass") for each in (state.carried, state.stays, state.by_vapor))
         push = ""
         if state.top or state.bottom:

@@ -11,7 +11,7 @@ import numpy as np
 
 from dryward import air, building, units
 from dryward.building import codes
-from dryward.course.vent_space.scene import Channel, ChannelState
+from dryward.course.vent_space.scene import Channel, VentAir
 from dryward.panels import hand
 from dryward.panels.controls import Choice
 from dryward.panels.page import Page
@@ -145,7 +145,7 @@ class VentSpace(Page):
         airs, diffusion = self.months
         power = tuple(float(carrying_limit(state.gap, state.speed, RAFTER, each)) for each in airs)
         leak = tuple(by_air(state.leak, each.temperature) for each in airs)
-        return ChannelState(PLACES, humidity, state.gap, state.speed, power, diffusion, leak)
+        return VentAir(PLACES, humidity, state.gap, state.speed, power, diffusion, leak)
 
     def numbers(self, state: State) -> list[Readout]:
         """What it can carry, what comes, what is left; what a code asks for and what the gap gives."""

@@ -21,7 +21,7 @@ _WIDE, _FAST = 0.10, 0.5
 
 
 @dataclass(frozen=True)
-class ChannelState:
+class VentAir:
     """Air on its way from eave to ridge, and twelve months."""
 
     #: Distance from the eave [m].
@@ -53,11 +53,11 @@ class Channel(LivePicture):
         """Lengths of a roof are told in feet, not in inches."""
         return "ft" if self.unit_system == "us" else "m"
 
-    def signature(self, state: ChannelState) -> Any:
+    def signature(self, state: VentAir) -> Any:
         most = ceiling(self.shown(max(*state.power, *state.diffusion, *state.leak), "vapor flux"), _MOST)
         return most, round(float(state.along[-1]), 3)
 
-    def draw_static(self, state: ChannelState) -> None:
+    def draw_static(self, state: VentAir) -> None:
         left, right = self.columns(0.44, 0.56)
         self._channel(left, state)
         self._months(right, self.signature(state)[0])
@@ -101,7 +101,7 @@ class Channel(LivePicture):
             for quantity, mark in (("air flow", "s"), ("vapor pressure", "o"))
         ]
 
-    def draw_moving(self, state: ChannelState) -> None:
+    def draw_moving(self, state: VentAir) -> None:
         x, y = units.from_si(np.asarray(state.along), self.long), 100 * np.asarray(state.humidity)
         self.curve.set_data(x, y)
         self.fill.set_xy(np.concatenate([[(x[0], 0)], np.column_stack([x, y]), [(x[-1], 0)]]))
@@ -124,7 +124,7 @@ class Channel(LivePicture):
         for line, load in zip(self.lines, (state.leak, state.diffusion), strict=True):
             line.set_data(range(12), self.shown(np.asarray(load), "vapor flux"))
 
-    def alt(self, state: ChannelState) -> str:
+    def alt(self, state: VentAir) -> str:
         start, end = (self.show(float(np.asarray(state.humidity)[k]), "relative humidity") for k in (0, -1))
         loads = np.asarray(state.diffusion) + np.asarray(state.leak)
         short = int((np.asarray(state.power) < loads).sum())

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from types import SimpleNamespace
 
-from dryward.course.which_way_vapor_goes.scene import Rooms, RoomsState
+from dryward.course.which_way_vapor_goes.scene import AirsBesideCeiling, Rooms
 from dryward.panels import hand
 from dryward.panels.controls import standard
 from dryward.panels.page import Page
@@ -48,7 +48,7 @@ class WhichWayVaporGoes(Page):
 
     def views(self, state):
         """Two rooms."""
-        return RoomsState(state.inside, state.outside)
+        return AirsBesideCeiling(state.inside, state.outside)
 
     def numbers(self, state: State) -> list[Readout]:
         """Both pressures, the push, and what RH and warmth alone would say."""

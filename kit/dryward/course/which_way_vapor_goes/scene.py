@@ -25,7 +25,7 @@ _WARMEST = (80 / 1.8 - 160 / 9, 100 / 1.8 - 160 / 9, 60.0)
 
 
 @dataclass(frozen=True)
-class RoomsState:
+class AirsBesideCeiling:
     """The airs on both sides."""
 
     inside: Any
@@ -59,10 +59,10 @@ class Rooms(LivePicture):
     def _airs(self, state):
         return state.inside, state.outside
 
-    def signature(self, state: RoomsState) -> Any:
+    def signature(self, state: AirsBesideCeiling) -> Any:
         return ceiling(max(each.temperature for each in self._airs(state)), _WARMEST), state.names
 
-    def draw_static(self, state: RoomsState) -> None:
+    def draw_static(self, state: AirsBesideCeiling) -> None:
         warmest, names = self.signature(state)
         left, right = self.columns(0.52, 0.48)
         entries = [("vapor pressure", "vapor: wide arrow, strong drive", "arrow")]
@@ -114,7 +114,7 @@ class Rooms(LivePicture):
         self.difference = self.moving(ax.plot([], [], **height)[0])
         self.dots = [self.dot(ax, "room air", "o", 1.0), self.dot(ax, "outdoor air", "s", 1.0)]
 
-    def draw_moving(self, state: RoomsState) -> None:
+    def draw_moving(self, state: AirsBesideCeiling) -> None:
         airs = self._airs(state)
         for line, each, (a, b) in zip(self.vapor, airs, self.cells, strict=True):
             some = self.spots[: min(len(self.spots), round(each.vapor_pressure / _PER_DOT))]
@@ -139,7 +139,7 @@ class Rooms(LivePicture):
         left = self.ax.get_xlim()[0]
         self.difference.set_data([edge - 0.02 * (edge - left)] * 2, y)
 
-    def alt(self, state: RoomsState) -> str:
+    def alt(self, state: AirsBesideCeiling) -> str:
         inside, outside = self._airs(state)
         drive = inside.vapor_pressure - outside.vapor_pressure
         first, second = state.names if drive >= 0 else state.names[::-1]

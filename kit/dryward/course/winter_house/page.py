@@ -10,7 +10,7 @@ import numpy as np
 
 from dryward import air, units
 from dryward.course.winter_house.questions import EDGE, FILM, GLASS, fogs_at
-from dryward.course.winter_house.scene import Tank, TankState
+from dryward.course.winter_house.scene import HouseWater, Tank
 from dryward.panels import hand
 from dryward.panels.controls import standard
 from dryward.panels.page import Page
@@ -83,7 +83,7 @@ class WinterHouse(Page):
             (made, indoor.steady_humidity(made, flows, state.outdoor, ROOM_TEMPERATURE)) for made in PRODUCTIONS
         )
         inflow = state.carried(state.outdoor.vapor_pressure)
-        return TankState(
+        return HouseWater(
             state.production,
             inflow,
             state.production + inflow,

@@ -19,7 +19,7 @@ _DASHES = ((0, (1.2, 1.4)), "-", (0, (6, 2)), (0, (6, 2, 1, 2)))
 
 
 @dataclass(frozen=True)
-class TankState:
+class HouseWater:
     """Water of a house in balance, and how its humidity follows the fresh air."""
 
     #: Water [kg/s].
@@ -47,12 +47,12 @@ class Tank(LivePicture):
     size = (860, 400)
     projector_size = (1180, 640)
 
-    def signature(self, state: TankState) -> Any:
+    def signature(self, state: HouseWater) -> Any:
         made = tuple(round(production * 86400, 3) for production, _ in state.curves)
         most = ceiling(max(state.people + state.from_outside, state.carried_out) / 1.001, _MOST)
         return most, made, (float(state.flows[0]), float(state.flows[-1]))
 
-    def draw_static(self, state: TankState) -> None:
+    def draw_static(self, state: HouseWater) -> None:
         left, right = self.columns(0.46, 0.54)
         self.most = self.signature(state)[0]
         self._tank(left)
@@ -118,7 +118,7 @@ class Tank(LivePicture):
         self.lines = [self.moving(ax.plot([], [], **look)[0]) for look in self._limits()]
         self.here = self.dot(ax, "here", style.look("here").marker, 1.2)
 
-    def draw_moving(self, state: TankState) -> None:
+    def draw_moving(self, state: HouseWater) -> None:
         a, b, floor, eave = self.house
         self.level.set_height((eave - floor) * min(state.relative_humidity, 1.0))
         limits = [min(each, 1.0) for each in (state.edge, state.glass)]
@@ -139,7 +139,7 @@ class Tank(LivePicture):
             line.set_data([x[0], x[-1]], [100 * limit, 100 * limit])
         self.here.set_data([self.shown(state.fresh_air, "air flow")], [100 * min(state.relative_humidity, 1.0)])
 
-    def alt(self, state: TankState) -> str:
+    def alt(self, state: HouseWater) -> str:
         people, outside, away = (
             self.show(f, "mass flow") for f in (state.people, state.from_outside, state.carried_out)
         )  # fmt: skip

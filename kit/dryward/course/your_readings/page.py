@@ -11,7 +11,7 @@ import numpy as np
 from dryward import air, building, units
 from dryward.building.job import Tightness
 from dryward.checks import OutOfRange, PlainError
-from dryward.course.your_readings.scene import Trace, Traces, TracesState
+from dryward.course.your_readings.scene import LoggerTraces, Trace, Traces
 from dryward.panels import hand
 from dryward.panels.controls import Choice, Scale, Slider
 from dryward.panels.desk import parts, readings
@@ -113,12 +113,12 @@ class YourReadings(Page):
 
         lines = [(name, record) for name, record in state.records.items()]
         if state.view == "vapor":
-            return TracesState("vapor", tuple(trace(n, r.time, r.vapor_pressure) for n, r in lines), (), start)
+            return LoggerTraces("vapor", tuple(trace(n, r.time, r.vapor_pressure) for n, r in lines), (), start)
         if state.view == "model":
             wood = self._wood(state, trace)
             if wood:
-                return TracesState("model", wood, (), start)
-        return TracesState(
+                return LoggerTraces("model", wood, (), start)
+        return LoggerTraces(
             "readings",
             tuple(trace(n, r.time, r.temperature) for n, r in lines),
             tuple(trace(n, r.time, np.minimum(r.relative_humidity, 1.1)) for n, r in lines),

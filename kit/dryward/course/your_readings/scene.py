@@ -30,7 +30,7 @@ class Trace:
 
 
 @dataclass(frozen=True)
-class TracesState:
+class LoggerTraces:
     """Lines of one view."""
 
     #: Temperature over relative humidity; vapor pressures of places; wood moisture as measured and as modeled.
@@ -59,12 +59,12 @@ class Traces(LivePicture):
         step, zero = (20 / 1.8, -160 / 9) if self.unit_system == "us" else (10.0, 0.0)
         return (np.floor((lowest - zero) / step) * step + zero, np.ceil((highest - zero) / step + 0.01) * step + zero)
 
-    def signature(self, state: TracesState) -> Any:
+    def signature(self, state: LoggerTraces) -> Any:
         names = tuple(t.name for t in state.upper)
         ends = (float(state.upper[0].days[0]), float(state.upper[0].days[-1]))
         return state.view, names, len(state.lower), self._top(state), ends, state.start
 
-    def draw_static(self, state: TracesState) -> None:
+    def draw_static(self, state: LoggerTraces) -> None:
         (box,) = self.columns(1)
         left, bottom, right, top = box
         looks = self._looks(state)
@@ -99,7 +99,7 @@ class Traces(LivePicture):
             return [measured, modeled, self.stroke("limit", linewidth=thin)][: len(state.upper)]
         return [self.stroke(quantity, linewidth=thin) for _, quantity in zip(state.upper, _PLACES, strict=False)]
 
-    def draw_moving(self, state: TracesState) -> None:
+    def draw_moving(self, state: LoggerTraces) -> None:
         quantity = {"readings": "temperature", "vapor": "pressure"}.get(state.view)
         for line, trace in zip(self.upper, state.upper, strict=True):
             x, y = thinned(trace.days, trace.values, self.columns_shown)
@@ -108,7 +108,7 @@ class Traces(LivePicture):
             x, y = thinned(trace.days, trace.values, self.columns_shown)
             line.set_data(x, 100 * y)
 
-    def alt(self, state: TracesState) -> str:
+    def alt(self, state: LoggerTraces) -> str:
         def told(traces, quantity):
             words = []
             for trace in _known(traces):

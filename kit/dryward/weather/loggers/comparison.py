@@ -42,9 +42,7 @@ def _hourly(record: Record, grid: Times) -> Record:
     slot = ((record.time - grid[0]) // _STEP).astype(int)
     inside = (slot >= 0) & (slot < grid.size)
 
-    def means(values, total=False):
-        if values is None:
-            return None
+    def means(values: Floats, total: bool = False) -> Floats:
         known = inside & np.isfinite(values)
         count = np.bincount(slot[known], minlength=grid.size)
         sums = np.bincount(slot[known], weights=values[known], minlength=grid.size)
@@ -57,8 +55,8 @@ def _hourly(record: Record, grid: Times) -> Record:
         time=grid,
         temperature=means(record.temperature),
         vapor_pressure=means(record.vapor_pressure),
-        moisture_content=means(record.moisture_content),
-        rain=means(record.rain, total=True),
+        moisture_content=None if record.moisture_content is None else means(record.moisture_content),
+        rain=None if record.rain is None else means(record.rain, total=True),
     )
 
 
