@@ -71,7 +71,7 @@ def find(names: Sequence[str]) -> dict[str, Job | str]:
 
     BadFile and UnknownName for what cannot be meant at all.
     """
-    found = {}
+    found: dict[str, Job | str] = {}
     for name in names:
         path = Path(name)
         if not name.strip() or (not path.exists() and not path.suffix and name not in building.presets()):

@@ -280,12 +280,12 @@ def _place(old: Place, what: str, value: str, system: str) -> Place:
         unit = units.SHOWN[system][what.replace("_", " ")]
         separator = ";" if ";" in value else ","
         typed = [each for each in value.replace("\n", separator).split(separator) if each.strip()]
-        return dataclasses.replace(
-            old, **{what: tuple(units.quantity(each, what.replace("_", " "), unit) for each in typed)}
-        )
+        means: dict[str, Any] = {what: tuple(units.quantity(each, what.replace("_", " "), unit) for each in typed)}
+        return dataclasses.replace(old, **means)
     if what == "id" and old.kind != "demo":
         return file_place(old, value)
-    return dataclasses.replace(old, **{what: str(value).strip()[:80]})
+    words: dict[str, Any] = {what: str(value).strip()[:80]}
+    return dataclasses.replace(old, **words)
 
 
 def _framed(roof: Assembly, name: str, value: Any, system: str) -> Assembly:
