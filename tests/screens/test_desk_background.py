@@ -3,13 +3,17 @@
 import asyncio
 import threading
 from concurrent.futures import ThreadPoolExecutor
+from types import SimpleNamespace
 
+import numpy as np
 import pytest
 from lesson_page import open_page
 from test_your_roof import parts, spoken
 
 from dryward.checks import OutOfRange
+from dryward.panels.desk import results
 from dryward.panels.desk.results import Background, difference, names_of
+from dryward.pictures.year import MoistureYear
 
 #: The first run on a machine compiles [s].
 WAIT = 300
@@ -153,3 +157,16 @@ def test_a_page_that_is_gone_is_told_nothing():
     threads[0].join(WAIT)
     assert not threads[0].is_alive()
     assert shown == []
+
+
+@pytest.mark.parametrize("without", [0, 1])
+def test_two_years_are_drawn_only_where_both_have_wood(without, monkeypatch):
+    pair = [SimpleNamespace(hourly=True, without=k == without) for k in (0, 1)]
+    year = MoistureYear(np.array([1.0, 2.0]), (("deck", np.array([10.0, 12.0])),))
+    monkeypatch.setattr(results, "moisture_year", lambda each: None if each.without else year)
+    assert results._two_years(pair, ("here", "there")) is None
+    pair[without].without = False
+    both = results._two_years(pair, ("here", "there"))
+    assert both.names == ("here", "there")
+    pair[0].hourly = False
+    assert results._two_years(pair, ("here", "there")) is None

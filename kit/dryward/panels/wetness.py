@@ -50,7 +50,8 @@ def gathers(page: Page, profile: Profile, verdict: Verdict) -> str:
     said = f"{said}, and {page.show(rest, 'vapor flux')} elsewhere" if rest else said
     if verdict.state != DAMP:
         return said
-    more = "" if verdict.worst.what == "steady-gain" else f", but {how_wet(verdict, page.unit_system)}"
+    found = verdict.worst
+    more = "" if found is None or found.what == "steady-gain" else f", but {how_wet(verdict, page.unit_system)}"
     return f"{said}, too little to count{more}"
 
 

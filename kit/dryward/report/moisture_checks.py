@@ -185,10 +185,10 @@ def options(setting: Setting) -> Options:
     """Keywords of `hourly.simulate` that a job stands for."""
     from dryward.physics.hourly import Surface, leak_flow
 
-    job, flow = setting.job, leak(setting.job)
-    if flow is not None and job.tightness is not None:
+    job, leaking, flow = setting.job, leak(setting.job), None
+    if leaking is not None and job.tightness is not None:
         warmth, _ = setting.room.at(setting.hourly)
-        flow = leak_flow(flow, setting.hourly, warmth, height=job.tightness.height)
+        flow = leak_flow(leaking, setting.hourly, warmth, height=job.tightness.height)
     return {
         "years": job.years,
         "until_it_repeats": True,

@@ -90,7 +90,7 @@ def _steady(
         return check
 
     def of(which: Sequence[Uncertain], values: Sequence[float]) -> tuple[Verdict, tuple[float, ...]]:
-        return measure(spread.drawn(assembly, {}, which, values)[0])
+        return measure(spread.drawn(assembly, {}, which, np.asarray(values))[0])
 
     ends = [[of([each], [value])[0] for value in (each.low, each.high)] for each in found]
     sample = [of(found, row) for row in spread.factors(found, draws)]
@@ -221,7 +221,7 @@ def deciding(here: Setting, found: Verdict, progress: Progress | None = None) ->
     inputs = uncertain_inputs(built, keys["leak"])
     cases = []
     for each in inputs:
-        cases += [(here, *spread.drawn(built, keys, [each], [end])) for end in (each.low, each.high)]
+        cases += [(here, *spread.drawn(built, keys, [each], np.array([end]))) for end in (each.low, each.high)]
     ends = judged(cases, progress)
     return ranked(inputs, list(zip(ends[::2], ends[1::2], strict=True)), found)
 

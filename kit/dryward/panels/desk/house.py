@@ -9,7 +9,7 @@ from __future__ import annotations
 import dataclasses
 from collections.abc import Sequence
 from pathlib import Path
-from typing import Any
+from typing import Any, TypeVar
 
 from dryward import building, units, weather
 from dryward.building import Assembly, Framing
@@ -234,6 +234,9 @@ def _per_length(area: float, system: str) -> float:
     return round(units.from_si(area, "in2/ft" if system == "us" else "cm2/m"), 2)
 
 
+_Part = TypeVar("_Part", Job, Place, Room, Tightness, Vent)
+
+
 def changed(job: Job, name: str, value: Any, system: str) -> Job:
     """The job with one field of these sections typed anew; a `PlainError` with one sentence for what cannot be."""
     if name == "tested":
@@ -253,10 +256,16 @@ def changed(job: Job, name: str, value: Any, system: str) -> Job:
     part, _, what = name.rpartition(".")
     if part == "place":
         return dataclasses.replace(job, place=_place(job.place, what, value, system))
-    taken = {what: _entry(name).taken(value, system)}
-    if not part:
-        return dataclasses.replace(job, **taken)
-    return dataclasses.replace(job, **{part: dataclasses.replace(getattr(job, part), **taken)})
+    taken = _entry(name).taken(value, system)
+    return (
+        _with_field(job, part, _with_field(getattr(job, part), what, taken)) if part else _with_field(job, what, taken)
+    )
+
+
+def _with_field(thing: _Part, name: str, value: Any) -> _Part:
+    """A job, or a part of one, with one field anew; its name is known only as it comes."""
+    changes: dict[str, Any] = {name: value}
+    return dataclasses.replace(thing, **changes)
 
 
 def file_place(old: Place, name: str) -> Place:
@@ -280,12 +289,11 @@ def _place(old: Place, what: str, value: str, system: str) -> Place:
         unit = units.SHOWN[system][what.replace("_", " ")]
         separator = ";" if ";" in value else ","
         typed = [each for each in value.replace("\n", separator).split(separator) if each.strip()]
-        means: dict[str, Any] = {what: tuple(units.quantity(each, what.replace("_", " "), unit) for each in typed)}
-        return dataclasses.replace(old, **means)
+        means = tuple(units.quantity(each, what.replace("_", " "), unit) for each in typed)
+        return _with_field(old, what, means)
     if what == "id" and old.kind != "demo":
         return file_place(old, value)
-    words: dict[str, Any] = {what: str(value).strip()[:80]}
-    return dataclasses.replace(old, **words)
+    return _with_field(old, what, str(value).strip()[:80])
 
 
 def _framed(roof: Assembly, name: str, value: Any, system: str) -> Assembly:

@@ -164,6 +164,7 @@ def modelled(
     if ach50 is not None:
         tightness = Tightness(ach50)
         leak = setting.leak(Job(roof, tightness=tightness))
+        assert leak is not None  # its tightness is known
         flow = hourly.leak_flow(leak, outdoors, room.at(outdoors)[0], height=tightness.height)
     run = hourly.simulate(roof, outdoors, room, hours=outdoors.hours, initial=Air(10.0, start), leak=flow)
     shared = loggers.shared_clock(readings["indoors"], readings["outdoors"])[0]

@@ -288,8 +288,9 @@ def names_of(first: Job, second: Job) -> Names:
 
 def _two_years(pair: tuple[Review, Review], names: Names) -> TwoYears | None:
     """One plane of each, the wettest wood, on the same axes; None where the years have no axis in common."""
-    years = [moisture_year(each) for each in pair if each.hourly]
-    if len(years) < 2 or years[0].days[-1] != years[1].days[-1]:
+    found = [moisture_year(each) if each.hourly else None for each in pair]
+    years = [each for each in found if each is not None]  # none where no year was run, or nothing is of wood
+    if len(years) < len(pair) or years[0].days[-1] != years[1].days[-1]:
         return None
     return TwoYears(names, tuple(dataclasses.replace(each, planes=each.planes[:1]) for each in years))
 
