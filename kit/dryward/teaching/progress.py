@@ -37,7 +37,7 @@ SETTINGS = {
 #: How long a window waits for another that writes [s]: a learner's answer is worth more than a moment.
 _PATIENCE = 20.0
 #: What an event of each kind must hold; more is kept as it is.
-_NEEDS = {
+_NEEDS: dict[str, dict[str, Any]] = {
     "prediction": {"lesson": str, "choice": str},
     "answer": {"lesson": str, "question": str, "right": bool},
     "setting": {"name": str, "value": (str, bool, int, float)},

@@ -139,7 +139,8 @@ def kept(hours):
 
 
 #: What is kept, by what it was run with, the oldest first; strips are filled on another thread.
-_runs, _keeping = {}, threading.Lock()
+_runs: dict[tuple[Any, ...], Any] = {}
+_keeping = threading.Lock()
 
 
 def run_of(place, humidity, ach50):

@@ -81,13 +81,13 @@ class Pipe(LivePicture):
         for place, name in enumerate(names):
             x = left + (place + 0.5) * wide
             self.words(x, roof + 0.35 * self.line, self.fitted(name, wide - 6, small=True), small=True, ha="center")
-        wall = {"facecolor": self.pencil, "edgecolor": style.INK, "linewidth": 1.2 * self.type.thick}
+        wall: dict[str, Any] = {"facecolor": self.pencil, "edgecolor": style.INK, "linewidth": 1.2 * self.type.thick}
         self.gates = [
             [self.moving(self.put(Polygon(np.zeros((3, 2)), closed=True, **wall))) for _ in range(2)] for _ in names
         ]  # fmt: skip
         self.pipe = [self.put(Rectangle((left, y), right - left, 2.5 * self.type.thick, facecolor=style.INK))
                      for y in (floor, roof - 2.5 * self.type.thick)]  # fmt: skip
-        water = {"facecolor": self.color("vapor pressure"), "edgecolor": "none"}
+        water: dict[str, Any] = {"facecolor": self.color("vapor pressure"), "edgecolor": "none"}
         self.stream = self.moving(self.put(Polygon(np.zeros((3, 2)), closed=True, **water)))
 
     def draw_moving(self, state: LayersInRow) -> None:

@@ -33,7 +33,11 @@ class Reversal(SectionAndProfile):
     def draw_static(self, state: SummerRoof) -> None:
         self.section.extra = (("vapor pressure", "vapor on its way", "arrow"),)
         super().draw_static(state)
-        shape = {"closed": True, "facecolor": self.color("vapor pressure"), "edgecolor": self.background}
+        shape: dict[str, Any] = {
+            "closed": True,
+            "facecolor": self.color("vapor pressure"),
+            "edgecolor": self.background,
+        }
         self.flow = [self.moving(self.put(Polygon(np.zeros((3, 2)), **shape))) for _ in range(2)]
 
     def draw_moving(self, state: SummerRoof) -> None:

@@ -26,7 +26,8 @@ class Start(Page):
 
     def __init__(self, *args, **keys):
         self.quiz_seed, self.quiz, self.words = str(FIRST_SEED), {}, ""
-        self.test, self.said, self.plan = None, {}, ()
+        self.test, self.said = None, {}
+        self.plan: tuple[str, ...] = ()
         super().__init__(*args, **keys)
 
     def compute(self, at: SimpleNamespace) -> Any:

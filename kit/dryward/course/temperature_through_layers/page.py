@@ -82,7 +82,7 @@ def wall_with(fill, outside):
     if outside > NOTHING:
         board = dataclasses.replace(building.material("mineral-wool-board"), conductivity=1 / BOARD)
         layers.append(Layer(board, outside / BOARD, "outer board"))
-    return Assembly("wall", layers, to_si(0.68, "R"), to_si(0.17, "R"), slope=90)
+    return Assembly("wall", tuple(layers), to_si(0.68, "R"), to_si(0.17, "R"), slope=90)
 
 
 class TemperatureThroughLayers(Page):

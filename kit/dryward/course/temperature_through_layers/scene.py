@@ -105,9 +105,9 @@ class Ladder(LivePicture):
         margin = 0.05 * self.far
         ax.set_xlim(-margin, self.far + margin)
         ax.set_ylim(*(float(self.shown(t, "temperature")) for t in self.signature(state)[2]))
-        edge = {"color": self.pencil, "linewidth": 1.0 * self.type.thick}
+        edge: dict[str, Any] = {"color": self.pencil, "linewidth": 1.0 * self.type.thick}
         self.edges = [self.moving(ax.axvline(0, **edge)) for _ in range(len(state.names) + 1)]
-        leader = {"color": style.INK, "linewidth": 0.8 * self.type.thick}
+        leader: dict[str, Any] = {"color": style.INK, "linewidth": 0.8 * self.type.thick}
         self.leaders = [self.moving(self.put(Line2D([], [], **leader))) for _ in state.names]
         self.tags = [self.moving(self.words(0, 0, "", small=True)) for _ in state.names]
         pointer = self.stroke("here", linestyle=(0, (2, 2)), linewidth=1.3 * self.type.thick)

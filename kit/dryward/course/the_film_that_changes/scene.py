@@ -63,7 +63,7 @@ class Sandwich(LivePicture):
         top = self._top(state)
         ax.set_ylim(0, top if self.unit_system == "us" else top * 1e12)
         color = self.color("permeance")
-        shape = {"facecolor": color, "edgecolor": self.background}
+        shape: dict[str, Any] = {"facecolor": color, "edgecolor": self.background}
         self.bars = [
             self.moving(ax.add_patch(Rectangle((x - 0.33, 0), 0.66, 0, hatch=h, **shape)))
             for x, h in ((0, ""), (1, "///"))
@@ -121,18 +121,18 @@ class FilmSides(Film, Sandwich):
     size = Film.size
     projector_size = Film.projector_size
 
-    def _kind(self, state):
+    def _kind(self, state: Any) -> type[Film] | type[Sandwich]:
         return Sandwich if isinstance(state, LaminateFaces) else Film
 
-    def signature(self, state: LaminateFaces) -> Any:
+    def signature(self, state: Any) -> Any:
         kind = self._kind(state)
         return kind.__name__, kind.signature(self, state)
 
-    def draw_static(self, state: LaminateFaces) -> None:
+    def draw_static(self, state: Any) -> None:
         self._kind(state).draw_static(self, state)
 
-    def draw_moving(self, state: LaminateFaces) -> None:
+    def draw_moving(self, state: Any) -> None:
         self._kind(state).draw_moving(self, state)
 
-    def alt(self, state: LaminateFaces) -> str:
+    def alt(self, state: Any) -> str:
         return self._kind(state).alt(self, state)

@@ -87,7 +87,7 @@ class Buckets(LivePicture):
         part = Polygon(np.zeros((4, 2)), closed=True, facecolor=self.color("air flow"), linewidth=0)
         self.part = self.moving(self.put(part))
         self.top = self.moving(self.put(Line2D([], [], color=style.INK, linewidth=2.0 * self.type.thick)))
-        backed = {"facecolor": self.background, "edgecolor": "none", "pad": 1.0}
+        backed: dict[str, Any] = {"facecolor": self.background, "edgecolor": "none", "pad": 1.0}
         self.word = self.moving(self.words((a + b) / 2, 0, "stays", small=True, ha="center", bbox=backed))
 
     def _graph(self, box, state, full):
@@ -118,7 +118,7 @@ class Buckets(LivePicture):
         house = Polygon(outline, closed=True, facecolor="none", edgecolor=style.INK, linewidth=2.2 * self.type.thick)
         self.put(house)
         self.wall, self.reach, self.floor, self.eave = b, right - b - 4, floor, eave
-        shape = {"facecolor": self.color("air flow"), "edgecolor": self.background}
+        shape: dict[str, Any] = {"facecolor": self.color("air flow"), "edgecolor": self.background}
         self.push = [self.moving(self.put(Polygon(np.zeros((3, 2)), closed=True, **shape))) for _ in range(8)]
         zero = Line2D([], [], **self.stroke("limit", linewidth=1.4 * self.type.thick))
         self.neutral = self.moving(self.put(zero))

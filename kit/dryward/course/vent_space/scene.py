@@ -80,10 +80,10 @@ class Channel(LivePicture):
         self.strip = (strip + 0.9 * self.line, top - 1.2 * self.line)
         self.words(self.a, top - 0.95 * self.line, "eave", small=True, color=self.quiet)
         self.words(self.b, top - 0.95 * self.line, "ridge", small=True, color=self.quiet, ha="right")
-        wall = {"color": style.INK, "linewidth": 2.2 * self.type.thick, "solid_capstyle": "butt"}
+        wall: dict[str, Any] = {"color": style.INK, "linewidth": 2.2 * self.type.thick, "solid_capstyle": "butt"}
         self.put(Line2D([self.a, self.b], [self.strip[0]] * 2, **wall))
         self.lid = self.moving(self.put(Line2D([], [], **wall)))
-        shape = {"closed": True, "facecolor": self.color("air flow"), "edgecolor": "none"}
+        shape: dict[str, Any] = {"closed": True, "facecolor": self.color("air flow"), "edgecolor": "none"}
         self.air = [self.moving(self.put(Polygon(np.zeros((3, 2)), **shape))) for _ in range(4)]
 
     def _months(self, box, most):

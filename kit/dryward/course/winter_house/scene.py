@@ -111,7 +111,7 @@ class Tank(LivePicture):
         ax.set_xlim(*(self.shown(f, "air flow") for f in (state.flows[0], state.flows[-1])))
         self.curves = [self.moving(ax.plot([], [], **look)[0]) for look in looks]
         # Above the edge's limit hatched one way, above that of the glass both ways.
-        hatched = {"facecolor": "none", "edgecolor": self.color("limit"), "linewidth": 0, "alpha": 0.35}
+        hatched: dict[str, Any] = {"facecolor": "none", "edgecolor": self.color("limit"), "linewidth": 0, "alpha": 0.35}
         self.bands = [
             self.moving(ax.add_patch(Rectangle((0, 0), 1, 1, hatch=hatch, **hatched))) for hatch in ("\\\\", "//")
         ]

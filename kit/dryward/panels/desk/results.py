@@ -292,7 +292,8 @@ def _two_years(pair: tuple[Review, Review], names: Names) -> TwoYears | None:
     years = [each for each in found if each is not None]  # none where no year was run, or nothing is of wood
     if len(years) < len(pair) or years[0].days[-1] != years[1].days[-1]:
         return None
-    return TwoYears(names, tuple(dataclasses.replace(each, planes=each.planes[:1]) for each in years))
+    first, second = (dataclasses.replace(each, planes=each.planes[:1]) for each in years)
+    return TwoYears(names, (first, second))
 
 
 def _places(pair: tuple[Review, Review], system: str) -> Iterator[list[str]]:
