@@ -109,7 +109,7 @@ def within(what: str, value: object, low: float, high: float, unit: str = "", ab
     return float(array) if array.ndim == 0 else array
 
 
-def single(what: str, value: object, low: float, high: float, unit: str = "", above: bool = False) -> float:
+def single(what: str, value: Any, low: float, high: float, unit: str = "", above: bool = False) -> float:
     """The value, when it is one number in its range, as in `within`; OutOfRange for several numbers too."""
     if isinstance(value, (bool, np.bool_)) or np.ndim(np.asarray(value)):
         raise OutOfRange(f"{what} must be one number, not {str(value)[:40]!r}.")
