@@ -325,6 +325,14 @@ def required(rule: str, zone: str | int | None = None, edition: Edition = None) 
     return None if isinstance(row, Ruling) else in_si(row)
 
 
+def limit_of(rule: str, zone: str | int | None = None, edition: Edition = None) -> float:
+    """The number of a rule that has one, in SI; an error where that edition could not be read."""
+    found = required(rule, zone, edition)
+    if found is None:
+        raise UnknownName("number of the code rule", rule, ())
+    return found
+
+
 def _holds(row: Row, value: float) -> bool:
     low = amount(row)
     slack = _EXACT * max(1.0, abs(low))
