@@ -1,6 +1,7 @@
 """What is typed at a prompt: from the import to the picture, in the words of the trade, and one sentence for a slip."""
 
 import builtins
+import re
 import subprocess
 import sys
 from importlib import import_module
@@ -46,7 +47,7 @@ KINDS = pytest.mark.parametrize("result", RESULTS.values(), ids=RESULTS)
 
 def test_from_the_import_to_the_picture_in_five_lines():
     roof = dw.roof("vented-vault").replace("inner membrane", dw.membrane("1 perm"))
-    state = dw.profile(roof, dw.Air(to_si(70, "degF"), 0.4), dw.Air(to_si(20, "degF"), 0.8))
+    state = dw.profile(roof, dw.Air("70 F", "40 %"), dw.Air("20 F", "80 %"))
     assert isinstance(state.plot(), Figure)
     assert "inner membrane | insulation" in state.to_table()
     assert dw.year(roof, place="cold", room="40 %", ach50=3, years=1).verdict.state == "dry"
@@ -113,6 +114,8 @@ def test_a_year_is_the_one_that_the_command_judges():
     judged = review(job, with_trials=False).verdict
     run = dw.year("vented-vault-osb", place="cold", room="40 %", ach50=3, years=2)
     assert run.leaking
+    typed = dw.year("vented-vault-osb", "cold", "40 %", "3 ACH50", share="a fifth", years=2)
+    assert np.array_equal(typed.water, run.water)
     assert (run.verdict.state, run.verdict.worst.value) == (judged.state, judged.worst.value)
 
 
@@ -314,6 +317,13 @@ def test_the_page_has_every_public_name_and_no_other():
         for part in name.split(".")[1:]:
             thing = getattr(thing, part)  # it can be typed as it is told
         assert (thing.__doc__ or "").strip()
+
+
+def test_the_lines_at_the_head_of_the_page_run():
+    (lines,) = re.findall(r"```python\n(.*?)```", page.page().split("\n## ")[0], re.DOTALL)
+    names = {}
+    exec(lines, names)
+    assert isinstance(names["state"], dw.Profile)
 
 
 def test_one_name_is_shown_with_its_docstring(capsys):

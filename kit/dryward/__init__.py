@@ -29,6 +29,7 @@ flux is positive outward.
 
 import difflib
 from importlib import import_module
+from typing import Any
 
 __version__ = "0.1.0"
 
@@ -64,7 +65,7 @@ _MODULES = {
 _HOME = {name: home for home, names in PUBLIC.items() for name in names}
 
 
-def __getattr__(name: str) -> object:
+def __getattr__(name: str) -> Any:
     if name in _HOME:
         return getattr(import_module(f"{__name__}.{_HOME[name]}"), name)
     if name in _MODULES:

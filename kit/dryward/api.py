@@ -40,13 +40,13 @@ from dryward.report.setting import Setting, setting
 from dryward.weather import Air, HourlyWeather, MonthlyClimate
 
 #: A number in SI, or a text with its unit.
-Quantity = float | str
+Given = float | str
 #: An assembly, the id of a preset, or the path of a file.
 Roof = Assembly | str | os.PathLike[str]
 #: An air, or its temperature and its humidity.
-AirLike = Air | Sequence[Quantity]
+AirLike = Air | Sequence[Given]
 #: A place of the kit, the path of a weather file, a year of hours, or twelve means.
-PlaceLike = str | os.PathLike[str] | HourlyWeather | MonthlyClimate | Sequence[Sequence[Quantity]]
+PlaceLike = str | os.PathLike[str] | HourlyWeather | MonthlyClimate | Sequence[Sequence[Given]]
 
 
 class IndoorRule(Protocol):
@@ -58,19 +58,17 @@ class IndoorRule(Protocol):
 
 
 #: The humidity of the rooms in the heating season, an air for all year, or a rule.
-RoomLike = Quantity | AirLike | IndoorRule
+RoomLike = Given | AirLike | IndoorRule
 
 
-def _number(value: Quantity, quantity: str, default: str | None = None) -> float:
+def _number(value: Given, quantity: str, bare: str | None = None) -> float:
     """A quantity in SI, read where it is text."""
-    if isinstance(value, str):
-        return units.quantity(value, quantity, default)
-    if isinstance(value, bool) or not isinstance(value, (int, float, np.number)):
+    if isinstance(value, bool) or not isinstance(value, (str, int, float, np.number)):
         raise OutOfRange(f'The {quantity} must be a number or a text with its unit, not "{str(value)[:40]}".')
-    return float(value)
+    return float(units.quantity(value if isinstance(value, str) else float(value), quantity, bare))
 
 
-def _numbers(values: Quantity | Iterable[Quantity], quantity: str) -> NDArray[np.float64]:
+def _numbers(values: Given | Iterable[Given], quantity: str) -> NDArray[np.float64]:
     """Several of them; a single one stays a single one."""
     if isinstance(values, (str, int, float)):
         return np.asarray(_number(values, quantity))
@@ -121,7 +119,7 @@ def roof(name: Roof) -> Assembly:
     raise UnknownName("roof", typed, known)
 
 
-def membrane(what: Quantity) -> FixedMembrane | VariableMembrane | LaminateMembrane:
+def membrane(what: Given) -> FixedMembrane | VariableMembrane | LaminateMembrane:
     """A membrane, sheet or paint: of the library, or of one permeance.
 
     Parameters
@@ -198,7 +196,7 @@ def profile(roof: Roof, indoor: AirLike, outdoor: AirLike) -> Profile:
     return steady.profile(_roof(roof), air_of("The room air", indoor), air_of("The outdoor air", outdoor))
 
 
-def sweep(roof: Roof, indoor: AirLike, outdoor: AirLike, **varied: Quantity | Iterable[Quantity]) -> Sweep:
+def sweep(roof: Roof, indoor: AirLike, outdoor: AirLike, **varied: Given | Iterable[Given]) -> Sweep:
     """Many steady states at once, with one thing or several varied.
 
     Parameters
@@ -230,10 +228,10 @@ def sweep(roof: Roof, indoor: AirLike, outdoor: AirLike, **varied: Quantity | It
     """
     assembly = _roof(roof)
     arrays = {name: _varied(assembly, name, values) for name, values in varied.items()}
-    return steady.sweep(assembly, air_of("The room air", indoor), air_of("The outdoor air", outdoor), **arrays)
+    return steady.sweep(assembly, air_of("The room air", indoor), air_of("The outdoor air", outdoor), None, **arrays)
 
 
-def _varied(assembly: Assembly, name: str, values: Quantity | Iterable[Quantity]) -> NDArray[np.float64]:
+def _varied(assembly: Assembly, name: str, values: Given | Iterable[Given]) -> NDArray[np.float64]:
     """What a variable of a sweep takes."""
     known = steady.variables(assembly)
     if name not in known:
@@ -242,7 +240,7 @@ def _varied(assembly: Assembly, name: str, values: Quantity | Iterable[Quantity]
 
 
 def drying_rates(
-    roof: Roof, wet_layer: str, indoor: AirLike, outdoor: AirLike, relative_humidity: Quantity = 1.0
+    roof: Roof, wet_layer: str, indoor: AirLike, outdoor: AirLike, relative_humidity: Given = 1.0
 ) -> Drying:
     """Which way a wet layer dries, and how fast.
 
@@ -282,7 +280,7 @@ def drying_rates(
     )
 
 
-def dry_range(roof: Roof, indoor: AirLike, outdoor: AirLike, variable: str, values: Iterable[Quantity]) -> Range:
+def dry_range(roof: Roof, indoor: AirLike, outdoor: AirLike, variable: str, values: Iterable[Given]) -> Range:
     """The steady state along one variable: where the roof is dry, damp or wet.
 
     Parameters
@@ -358,16 +356,16 @@ def year(
     roof: Roof,
     place: PlaceLike = "cold",
     room: RoomLike = 0.4,
-    ach50: Quantity | None = None,
+    ach50: Given | None = None,
     *,
-    volume: Quantity = Tightness.volume,
-    area: Quantity = Tightness.area,
-    share: Quantity = Tightness.share,
-    height: Quantity = Tightness.height,
+    volume: Given = Tightness.volume,
+    area: Given = Tightness.area,
+    share: Given = Tightness.share,
+    height: Given = Tightness.height,
     vent: Vent | None = None,
-    azimuth: float = Job.azimuth,
+    azimuth: Given = Job.azimuth,
     absorptance: float = Job.absorptance,
-    start_humidity: Quantity = Job.start_humidity,
+    start_humidity: Given = Job.start_humidity,
     years: int = Job.years,
     design: str = Job.design,
     progress: Callable[[int, int], bool | None] | None = None,
@@ -396,9 +394,11 @@ def year(
         the neutral level [m], 0 to 20.
     vent : Vent, optional
         The openings of the vent space.  Not given: it holds outdoor air.
-    azimuth, absorptance : float, optional
-        Way the slope faces, from north over east [degrees], 0 to 360; share
-        of sunlight that the covering takes in [-], 0.05 to 0.98.
+    azimuth : float or str, optional
+        Way the slope faces, from north over east [degrees], 0 to 360, or
+        text such as ``"south"``.
+    absorptance : float, optional
+        Share of sunlight that the covering takes in [-], 0.05 to 0.98.
     start_humidity : float or str, optional
         Of all layers at the start [-], 0.1 to 1.
     years : int, optional
@@ -435,10 +435,10 @@ def year(
     tightness = None
     if ach50 is not None:
         tightness = Tightness(
-            _number(ach50, "air change", "1/h"),
+            _number(ach50, "air changes at 50 Pa"),
             _number(volume, "volume"),
             _number(area, "area"),
-            _number(share, "relative humidity", "%"),
+            _number(share, "share"),
             _number(height, "length"),
         )
     job = Job(
@@ -446,7 +446,7 @@ def year(
         _place(place),
         tightness=tightness,
         vent=vent,
-        azimuth=azimuth,
+        azimuth=_number(azimuth, "azimuth"),
         absorptance=absorptance,
         start_humidity=_number(start_humidity, "relative humidity", "%"),
         years=years,

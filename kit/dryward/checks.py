@@ -111,7 +111,7 @@ def within(what: str, value: object, low: float, high: float, unit: str = "", ab
 
 def single(what: str, value: Any, low: float, high: float, unit: str = "", above: bool = False) -> float:
     """The value, when it is one number in its range, as in `within`; OutOfRange for several numbers too."""
-    if isinstance(value, (bool, np.bool_)) or np.ndim(value):
+    if isinstance(value, (bool, np.bool_)) or np.ndim(np.asarray(value)):
         raise OutOfRange(f"{what} must be one number, not {str(value)[:40]!r}.")
     return float(within(what, value, low, high, unit, above))
 

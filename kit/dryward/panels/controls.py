@@ -118,6 +118,9 @@ class Control:
     system: str
     options: tuple[str, ...] = ()
     start: Any
+    #: Both ends, in the shown unit; the first and the last option of a choice.
+    min: Any
+    max: Any
     #: Called after the value was set by hand.
     moved: Callable[[], object] | None = None
     _value: Any = None

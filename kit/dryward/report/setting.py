@@ -88,11 +88,9 @@ def setting(job: Job, given: HourlyWeather | None = None, rule: RoomRule | None 
         )
     if place.zone:
         notes = (*notes, f"Zone {place.zone} was typed; it is not compared with the weather used.")
-    if job.design == "cold winter" and hours is None:
-        months = weather.colder(months, COLDER)
-    elif job.design == "cold winter":
-        hours = weather.colder(hours, COLDER)
-        months = hours.monthly()
+    if job.design == "cold winter":
+        hours = None if hours is None else weather.colder(hours, COLDER)
+        months = weather.colder(months, COLDER) if hours is None else hours.monthly()
     rule = design_room(job, rule)
     cold, warm = months.coldest, months.warmest
     return Setting(

@@ -57,7 +57,9 @@ class Column:
         if not self.quantity:
             return self.head, list(self.values)
         unit = units.shown_unit(self.quantity, unit_system)
-        shown = [math.nan if value is None else units.from_si(cast(float, value), unit.name) for value in self.values]
+        shown: list[object] = [
+            math.nan if value is None else units.from_si(cast(float, value), unit.name) for value in self.values
+        ]
         return f"{self.head} [{unit.symbol}]", shown
 
 

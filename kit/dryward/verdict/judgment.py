@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from typing import Any, Protocol, TypeGuard
+from typing import Any, Protocol, TypeGuard, overload
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -356,6 +356,10 @@ def _touch(one: _Cells, other: _Cells) -> bool:
     return second[0] - first[-1] == 1
 
 
+@overload
+def yearly_change(hours: Run) -> float: ...
+@overload
+def yearly_change(hours: Run, back: int) -> float | None: ...
 def yearly_change(hours: Run, back: int = 0) -> float | None:
     """What the last year, or a shorter run in all, added to the water held [kg/m2].
 

@@ -8,10 +8,14 @@ readers of files load when first used.
 """
 
 from importlib import import_module
+from typing import TYPE_CHECKING
 
 from dryward.weather import indoor
 from dryward.weather.climate import DAYS, YEAR, Air, HourlyWeather, MonthlyClimate, colder
 from dryward.weather.places import demo, demo_climate, demos
+
+if TYPE_CHECKING:
+    from dryward.weather.epw import read_epw
 
 __all__ = [
     "Air",

@@ -25,20 +25,22 @@ class Air:
 
     Parameters
     ----------
-    temperature : float or array
-        [degC], -60 to 95.
-    relative_humidity : float or array
-        [-], 0 to 1; over ice below 0 degC.
+    temperature : float, array or str
+        [degC], -60 to 95, or text such as ``"70 F"``.
+    relative_humidity : float, array or str
+        [-], 0 to 1, or text such as ``"40 %"``; over ice below 0 degC.
 
     Raises
     ------
-    OutOfRange
+    OutOfRange, NotUnderstood
         One sentence naming the quantity, the value and the range.
 
     Examples
     --------
     >>> round(Air(20.0, 0.5).dew_point, 2)
     9.27
+    >>> Air("68 F", "50 %").relative_humidity
+    0.5
     """
 
     # As arrays they are many airs; most of the kit asks for one.
