@@ -6,9 +6,8 @@ from lesson_page import check_replies, open_page, strips_are_the_page, to_both_e
 
 from dryward import building, units
 from dryward.building import FixedMembrane, library
-from dryward.course.the_film_that_changes.scene import LaminateFaces
+from dryward.course.the_film_that_changes.scene import FilmBetweenFaces, LaminateFaces
 from dryward.physics import steady
-from dryward.pictures.film import FilmBetweenFaces
 from dryward.teaching import lessons, vault
 from dryward.verdict import of_steady
 from dryward.weather import Air

@@ -13,14 +13,13 @@ from dryward.course.july.scene import Reversal, SummerRoof
 from dryward.course.open_out_tight_in.scene import BalanceMap, GainMap
 from dryward.course.read_the_air.scene import AirsOnCurve, Curve
 from dryward.course.temperature_through_layers.scene import Ladder, from_profile
-from dryward.course.the_film_that_changes.scene import FilmSides, LaminateFaces, Sandwich
+from dryward.course.the_film_that_changes.scene import Film, FilmBetweenFaces, FilmSides, LaminateFaces, Sandwich
 from dryward.course.the_hole_and_the_ceiling.scene import Buckets, TwoPaths
 from dryward.course.vent_space.scene import Channel, VentAir
 from dryward.course.which_way_vapor_goes.scene import AirsBesideCeiling, Rooms
 from dryward.course.winter_house.scene import HouseWater, Tank
 from dryward.course.your_readings.scene import LoggerTraces, Trace, Traces
 from dryward.physics import steady
-from dryward.pictures.film import Film, FilmBetweenFaces
 from dryward.pictures.profile import ProfileGraph, SectionAndProfile
 from dryward.pictures.section import Section, SteadyRoof
 from dryward.pictures.year import MoistureYear, MonthBars, MonthlyWater, TwoYearGraphs, TwoYears, YearGraph

@@ -30,6 +30,7 @@ import contextlib
 import os
 import re
 from collections.abc import Callable, Sequence
+from functools import cache
 from pathlib import Path
 from typing import Any, TypeVar
 
@@ -178,7 +179,16 @@ def message(id: str, /, **facts: Any) -> str:
     'batt and board'
     """
     room, _, own = id.partition(".")
-    return _text((f"{room}.ftl", _HOME / ENGLISH / f"{room}.ftl"), own, facts)
+    return _text(_places(room), own, facts)
+
+
+@cache
+def _places(room: str) -> tuple[str, Path]:
+    """The file of a room in another language's folder, and in English; a lesson is a room by its folder's name."""
+    lesson = _HOME.parent / "course" / room / f"{ENGLISH}.ftl"
+    if lesson.is_file():
+        return f"course/{room}.ftl", lesson
+    return f"{room}.ftl", _HOME / ENGLISH / f"{room}.ftl"
 
 
 def once(make: Callable[[], Made]) -> Callable[[], Made]:
@@ -196,8 +206,25 @@ def once(make: Callable[[], Made]) -> Callable[[], Made]:
 def has(id: str) -> bool:
     """Whether English has a message of that name: ``"names.inner-membrane"``."""
     room, _, own = id.partition(".")
-    found = _catalog(_HOME / ENGLISH / f"{room}.ftl", ENGLISH)
+    found = _catalog(_places(room)[1], ENGLISH)
     return found is not None and own in found
+
+
+_ID = re.compile(r"[a-z_]+\.[a-z][a-z0-9-]*")
+
+
+def told(given: str, **facts: Any) -> str:
+    """The text of a message that a table or a class names by its id; what is no id is a text as it is.
+
+    A class of a lesson is read before the language is chosen, so it names its
+    labels: ``words="read_the_air.air-a"``.
+
+    Examples
+    --------
+    >>> told("language.listed", first="batt", last="board"), told("A label of my own")
+    ('batt and board', 'A label of my own')
+    """
+    return message(given, **facts) if _ID.fullmatch(given) and has(given) else given
 
 
 def beside(file: str) -> Callable[..., str]:
@@ -285,7 +312,18 @@ def listed(words: Sequence[str], last: str = "and") -> str:
     """
     if len(words) < 2:
         return "".join(words)
-    first = words[0]
-    for each in words[1:-1]:
+    return message("language.listed" if last == "and" else "language.either", first=listing(words[:-1]), last=words[-1])
+
+
+def listing(words: Sequence[str]) -> str:
+    """Words after each other, the last like the others: "a, b, c".
+
+    Examples
+    --------
+    >>> listing(["batt", "board", "film"])
+    'batt, board, film'
+    """
+    first, *others = words or ("",)
+    for each in others:
         first = message("language.listing", first=first, next=each)
-    return message("language.listed" if last == "and" else "language.either", first=first, last=words[-1])
+    return first

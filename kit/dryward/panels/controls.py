@@ -15,7 +15,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from typing import Any
 
-from dryward import units
+from dryward import language, units
 from dryward.checks import NotUnderstood, OutOfRange, UnknownName, within
 
 #: Places along a slider at which a strip is judged.
@@ -44,8 +44,8 @@ class Scale:
 class Slider:
     """What a slider is: its quantity (``"number"`` for a bare one), and its scale in both unit systems.
 
-    `name` is the same in all lessons, such as ``"T_out"``; `words` stand beside
-    it, and `said` is what a sentence about its number calls it where they do
+    `name` is the same in all lessons, such as ``"T_out"``; `words`, a text or the
+    id of a message, stand beside it, and `said` is what a sentence about its number calls it where they do
     not fit.  With `log` equal moves are equal factors.  `play` adds a play
     button, that many milliseconds a notch.
     """
@@ -89,8 +89,8 @@ class Slider:
 class Choice:
     """What a choice is.
 
-    `options` are ``(id, words)``, or ``(id, words, words in SI units)``;
-    `start` is the id it opens with, otherwise the first.
+    `options` are ``(id, words)``, or ``(id, words, words in SI units)``, words
+    being texts or ids of messages; `start` is the id it opens with, otherwise the first.
     """
 
     name: str
@@ -115,7 +115,6 @@ class Control:
     """
 
     name: str
-    words: str
     system: str
     options: tuple[str, ...] = ()
     start: Any
@@ -125,6 +124,11 @@ class Control:
     #: Called after the value was set by hand.
     moved: Callable[[], object] | None = None
     _value: Any = None
+
+    @property
+    def words(self) -> str:
+        """What stands beside it."""
+        raise NotImplementedError
 
     @property
     def value(self) -> Any:
@@ -168,8 +172,7 @@ class SliderControl(Control):
 
     def __init__(self, slider: Slider, system: str, si: float | None = None) -> None:
         self.slider, self.system = slider, system
-        self.name, self.words = slider.name, slider.words
-        self._said = slider.said or slider.words
+        self.name = slider.name
         self.scale = slider.scale(system)
         bare = slider.quantity == "number"
         self._unit = None if bare and not self.scale.unit else slider.unit(system)
@@ -179,6 +182,15 @@ class SliderControl(Control):
         if si is not None:
             # Round ends of the two systems differ a little: stay on the slider.
             self._value = min(self.max, max(self.min, self.shown(si)))
+
+    @property
+    def words(self) -> str:
+        """What stands beside it."""
+        return language.told(self.slider.words)
+
+    @property
+    def _said(self) -> str:
+        return language.told(self.slider.said or self.slider.words)
 
     def shown(self, si: float) -> float:
         """A value of SI in the shown unit."""
@@ -304,11 +316,16 @@ class ChoiceControl(Control):
 
     def __init__(self, choice: Choice, system: str, si: str | None = None) -> None:
         self.choice, self.system = choice, system
-        self.name, self.words = choice.name, choice.words
+        self.name = choice.name
         self.options = tuple(option[0] for option in choice.options)
         self.min, self.max = self.options[0], self.options[-1]
         self.start = choice.start or self.options[0]
         self.put(si or self.start)
+
+    @property
+    def words(self) -> str:
+        """What stands beside it."""
+        return language.told(self.choice.words)
 
     @property
     def si(self) -> str:
@@ -332,7 +349,7 @@ class ChoiceControl(Control):
     def label(self, id: str = "") -> str:
         """The words of an option, or of the one chosen."""
         option = next(each for each in self.choice.options if each[0] == (id or self._value))
-        return option[2] if self.system == "si" and len(option) > 2 else option[1]
+        return language.told(option[2] if self.system == "si" and len(option) > 2 else option[1])
 
     def frame(self) -> dict[str, Any]:
         """What the browser needs to build it."""

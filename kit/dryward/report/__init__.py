@@ -1,6 +1,6 @@
 """What is printed: a roof checked in several ways, in words, on one page."""
 
+from dryward.report.all_checks import review
 from dryward.report.check import Check, Review
-from dryward.report.review import review
 
 __all__ = ["Check", "Review", "review"]

@@ -15,8 +15,8 @@ from typing import Any, TypeAlias
 from dryward.building import Layer, layer_order, library
 from dryward.building.job import Job, Place, job_text, parse_job
 from dryward.checks import OutOfRange, PlainError
+from dryward.report.all_checks import review
 from dryward.report.check import Check, Edition, Progress, Review
-from dryward.report.review import review
 from dryward.verdict import UNKNOWN, Finding, Verdict
 
 #: What JSON can hold of a review.

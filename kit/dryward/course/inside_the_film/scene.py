@@ -9,8 +9,10 @@ import numpy as np
 
 from dryward.pictures import style
 from dryward.pictures.drawing import sentences
-from dryward.pictures.film import _HIGH, _LOW
 from dryward.pictures.live import LivePicture
+
+#: Ends of the permeance axis [kg/(s m2 Pa)]: 0.05 and 100 perm.
+_ENDS = (2.8607e-12, 5.7213e-9)
 
 
 @dataclass(frozen=True)
@@ -64,7 +66,7 @@ class Inside(LivePicture):
             self.graphs.append((ax, line, cursor, self.dot(ax, "here", style.look("here").marker, 1.3)))
         self.graphs[0][0].set_ylim(*(self.shown(t, "temperature") for t in (low, high)))
         self.graphs[1][0].set_ylim(0, 105)
-        permeances = [float(self.shown(p, "permeance")) for p in (_LOW, _HIGH)]
+        permeances = [float(self.shown(p, "permeance")) for p in _ENDS]
         self.logarithmic(self.graphs[2][0].yaxis, *permeances)
 
     def draw_moving(self, state: FilmInLayers) -> None:

@@ -10,14 +10,13 @@ import numpy as np
 
 from dryward import building, units
 from dryward.building import FixedMembrane, LaminateMembrane, Origin, library
-from dryward.course.the_film_that_changes.scene import FilmSides, LaminateFaces
+from dryward.course.the_film_that_changes.scene import FilmBetweenFaces, FilmSides, LaminateFaces
 from dryward.course.where_it_gets_wet.page import OUTER, ROOFS
 from dryward.panels import wetness
 from dryward.panels.controls import Choice
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
-from dryward.pictures.film import FilmBetweenFaces
 from dryward.teaching.words import Step
 from dryward.units import to_si
 from dryward.verdict import Verdict, of_steady
