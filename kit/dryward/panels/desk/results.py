@@ -307,7 +307,7 @@ def _places(pair: tuple[Review, Review], system: str) -> Iterator[list[str]]:
         for one, judged in zip(found, pair, strict=True):
             here = one.get(key)
             row.append(
-                f"{words.word(here.state)}. {words.shown(here, system)}{words.when(here, judged.verdict.method)}"
+                f"{words.word(here.state)}. {words.shown_when(here, judged.verdict.method, system)}"
                 if here
                 else "nothing found"
             )
