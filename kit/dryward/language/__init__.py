@@ -29,7 +29,7 @@ from __future__ import annotations
 import contextlib
 import os
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -234,6 +234,20 @@ def called(given: str) -> str:
     id = f"names.{'-'.join(given.lower().split())}"
     plain = id.replace("-", "").replace(".", "")
     return message(id) if plain.isascii() and plain.isalnum() and has(id) else given
+
+
+def joined(id: str, texts: Sequence[str]) -> str:
+    """Texts in a row, each put after the others by a message of ``first`` and ``next``; empty for none.
+
+    Examples
+    --------
+    >>> joined("language.listing", ["batt", "board", "film"])
+    'batt, board, film'
+    """
+    found = "".join(texts[:1])
+    for each in texts[1:]:
+        found = message(id, first=found, next=each)
+    return found
 
 
 def listed(words: list[str] | tuple[str, ...]) -> str:
