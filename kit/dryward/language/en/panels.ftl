@@ -93,7 +93,6 @@ slider-air = Air speed in the gap
 said-sky = Difference between air and sky
 said-wind = Heat exchange with the air
 
-number-example = "{ $number }"
 must-be-a-number = { $what } must be a number, not { $given }.
 # As in: There is no choice of "weather" ...; $what is its label.
 choice-of = choice of { $what }
