@@ -13,7 +13,7 @@ import tomli_w
 from fluent.syntax import FluentSerializer, ast, parse
 
 import dryward
-from dryward.teaching.lessons import WORDS
+from dryward.teaching.lessons import WORDS, is_word
 
 ROOT = Path(dryward.__file__).parent
 OPEN, CLOSE = "⟦", "⟧"
@@ -51,7 +51,7 @@ def lesson(table, at=""):
     """What of a lesson is words, in the made-up language: as another language gives it."""
     found = {}
     for key, value in table.items():
-        if key in WORDS[at]:
+        if is_word(at, key):
             found[key] = printing(value) if key == "code" else words(value)
         elif key in ("choices", "passages"):
             mark = "key" if key == "choices" else "id"

@@ -216,7 +216,7 @@ class SliderControl(Control):
         except (TypeError, ValueError, OverflowError):
             raise OutOfRange(message("panels.must-be-a-number", what=self._said, given=repr(str(value)[:40]))) from None
         part = 100.0 if self._unit and self._unit.name == "%" else 1.0  # `within` shows fractions as percent
-        within(self._said, number / part, self.min / part, self.max / part, self.unit)
+        within(self._said, number / part, self.min / part, self.max / part, self._unit.name if self._unit else "")
         return number
 
     def read(self, text: str) -> float:
@@ -251,9 +251,12 @@ class SliderControl(Control):
         try:
             return units.quantity(bare, "length", "m")  # a bare number, fractions and decimal comma included
         except NotUnderstood:
-            raise NotUnderstood(
-                self._said[:1].lower() + self._said[1:], text, f'"{self._value:.4g} {self.unit}"'.replace(' "', '"')
-            ) from None
+            raise NotUnderstood(self._said[:1].lower() + self._said[1:], text, [self._example()]) from None
+
+    def _example(self) -> str:
+        """The value as it may be typed."""
+        number = units.number(self._value, figures=4)
+        return units.with_unit(number, self._unit.name) if self._unit else number
 
     @property
     def notches(self) -> int:

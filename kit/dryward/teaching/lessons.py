@@ -52,6 +52,7 @@ WORDS: dict[str, tuple[str, ...]] = {
     "worked": ("text", "code", "heading"),
     "choices": ("text",),
     "passages": ("text",),
+    "tasks": ("*",),  # each id is a key
 }
 
 
@@ -151,6 +152,8 @@ class Lesson:
     #: The comment over its page; empty for the usual one.
     opens: str = ""
     passages: tuple[Passage, ...] = ()
+    #: Id -> text of each practical task.
+    tasks: tuple[tuple[str, str], ...] = ()
 
     @property
     def id(self) -> str:
@@ -194,7 +197,8 @@ def read(folder: Path) -> Lesson:
     row["prediction"] = build(Prediction, guess, name)
     row["worked"] = build(Worked, {key: text.strip("\n") for key, text in row["worked"].items()}, name)
     row["passages"] = [build(Passage, each, name) for each in row.get("passages", ())]
-    row["sessions"] = list(row.get("sessions", {}).items())
+    for key in ("sessions", "tasks"):
+        row[key] = list(row.get(key, {}).items())
     if "notes" in row:
         row["notes"] = build(Notes, row["notes"], name)
     if row.get("beliefs") == "all":
@@ -210,6 +214,11 @@ def _table(path: Path, name: str) -> dict[str, Any]:
         return tomllib.loads(path.read_text("utf-8"))
     except (tomllib.TOMLDecodeError, UnicodeDecodeError) as reason:
         raise BadFile(message("lessons.unreadable", file=name, reason=str(reason))) from None
+
+
+def is_word(table: str, key: str) -> bool:
+    """Whether a key of a table of ``lesson.toml`` is words; "" is the table of the lesson itself."""
+    return bool({key, "*"} & set(WORDS.get(table, ())))
 
 
 def _laid_over(english: dict[str, Any], other: dict[str, Any], at: str, name: str) -> dict[str, Any]:
@@ -228,7 +237,7 @@ def _laid_over(english: dict[str, Any], other: dict[str, Any], at: str, name: st
                 words_alone = {k: v for k, v in row.items() if k != mark}
                 known[row[mark]] = _laid_over(known[row[mark]], words_alone, key, name)
             laid[key] = list(known.values())
-        elif key in WORDS.get(at, ()) and type(given) is type(english.get(key, given)):
+        elif is_word(at, key) and type(given) is type(english.get(key, given)):
             laid[key] = given
         else:
             raise BadFile(message("lessons.not-in-english", file=name, key=f"{at}.{key}" if at else key))
@@ -373,6 +382,11 @@ def lesson(id: str, unit_system: str = "us") -> Lesson:
     if id not in known:
         raise UnknownName("lesson", id, known)
     return _in_units(known[id], unit_system)
+
+
+def tasks(id: str) -> dict[str, str]:
+    """Id -> text of each practical task of a lesson, its numbers still in braces."""
+    return dict(next(each for each in _course().lessons if each.id == id).tasks)
 
 
 def pages() -> tuple[str, ...]:

@@ -112,8 +112,6 @@ def _deck(now: Values, say: Say) -> Outcome:
 TASKS = (
     Task(
         "dry-the-deck",
-        "This roof has {1.5 perm} outside and {3 perm} inside, and it is wet. Set the sliders so that it is dry at "
-        "{20 degF}. Change two things at most. The weather stays.",
         {**WINTER, **perms(M_in=3, M_out=1.5)},
         ("M_in", "M_out", "RH_in"),
         2,

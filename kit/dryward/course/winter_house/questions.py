@@ -127,8 +127,6 @@ def _edges_clear(now: Values, say: Say) -> Outcome:
 TASKS = (
     Task(
         "january-air",
-        "A family gives off {21 pint/day} at {10 degF} outside, and the edges of the windows drip. Get them dry with "
-        "no more than {100 cfm} of fresh air. Change one thing.",
         in_si(T_in=(70, "degF"), T_out=(10, "degF"), RH_out=(80, "%"), Water=(21, "pint/day"), Fresh_air=(25, "cfm")),
         ("Fresh_air", "Water"),
         1,

@@ -19,7 +19,7 @@ from dryward.pictures.year import TwoYearGraphs, TwoYears
 from dryward.report import Check, Review, review
 from dryward.report.check import Number
 from dryward.report.document import LEGEND, amount, designs, mark, moisture_year
-from dryward.units import GRAIN_OF_WATER
+from dryward.units import grain_of_water
 from dryward.verdict import Finding, words
 
 #: Draws of the uncertain inputs.
@@ -175,7 +175,7 @@ class Checking:
             inside.append(parts.text(self.review.limits, "dw-hint"))
             inside.append(parts.text(LEGEND, "dw-hint"))
             inside.append(parts.row(*(_card(each, system) for each in self.review.checks), style="dw-columns"))
-            said = (*designs(self.review), *self.review.notes, GRAIN_OF_WATER)
+            said = (*designs(self.review), *self.review.notes, grain_of_water())
             inside += [parts.text(each, "dw-hint") for each in said]
         inside.append(parts.text(message("panels.band-hint"), "dw-hint"))
         return parts.section("checks", message("panels.checks"), *inside)
@@ -330,7 +330,11 @@ def _places(pair: tuple[Review, Review], system: str) -> Iterator[list[str]]:
         for one, judged in zip(found, pair, strict=True):
             here = one.get(key)
             row.append(
-                f"{words.word(here.state)}. {words.shown(here, system)}{words.when(here, judged.verdict.method)}"
+                message(
+                    "panels.finding-at",
+                    state=words.word(here.state),
+                    amount=words.shown_when(here, judged.verdict.method, system),
+                )
                 if here
                 else message("panels.nothing-found")
             )
