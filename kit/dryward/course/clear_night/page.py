@@ -8,7 +8,7 @@ from typing import Any
 
 import numpy as np
 
-from dryward import air, units
+from dryward import air, language, units
 from dryward.course.clear_night.scene import Night, from_night
 from dryward.panels.controls import standard
 from dryward.panels.page import Page
@@ -19,6 +19,8 @@ from dryward.teaching.words import Step
 from dryward.units import HOUR, KELVIN, to_si
 from dryward.verdict import DAMP, DRY, STATES, WET, Place, Verdict, criterion, of_amount
 from dryward.weather import Air
+
+message = language.beside(__file__)
 
 #: The night of this lesson, and its length [h].
 OUTDOORS, HOURS = to_si(20.0, "degF"), 12
@@ -88,14 +90,14 @@ def states_of_nights(vapor_pressure, cooling, wind, layer):
 
 
 #: What an amount of frost comes to, by its state.
-_SEEN = {DRY: "too little to see", DAMP: "enough to see and feel", WET: "enough to drip when it thaws"}
+_SEEN = {DRY: message("too-little-to-see"), DAMP: message("enough-to-see-and"), WET: message("enough-to-drip-when")}
 
 
 class ClearNight(Page):
     """Outdoor humidity, sky, wind and a layer under the covering; a night and its frost."""
 
     id = "clear-night"
-    handles = (standard("RH_out").starting(90, 90), "Sky", "Wind", "R_cover")
+    handles = (standard("RH_out").starting(90, 90), message("sky"), message("wind"), "R_cover")
     draws = Night
 
     def compute(self, at: SimpleNamespace) -> State:
@@ -121,17 +123,17 @@ class ClearNight(Page):
         """How far below, how far it may be, the frost, and what drips in the morning."""
         drip = state.frost * AREA
         top = float(state.night.roof_temperature[-1])
-        frosted = f"{self.show(state.frosted, 'temperature difference')} with frost on it"
+        frosted = message("with-frost-on-it", frosted=self.show(state.frosted, "temperature difference"))
         return [
             Readout(
-                "below", "Lower face below the air, before frost", state.below, "temperature difference", both=True,
+                "below", message("below"), state.below, "temperature difference", both=True,
                 note=frosted if state.frost > 0 else "",
             ),
             Readout("frosted", "", state.frosted, "temperature difference", hidden=True),
-            Readout("margin", "Frost starts this far below", state.margin, "temperature difference", both=True),
-            Readout("frost", "Frost by morning", state.frost, "area density", both=True),
-            Readout("drip", self.say("From {600 ft2} of roof"), drip, "mass", both=True),
-            Readout("top", "Top of the covering", top, "temperature", both=True),
+            Readout("margin", message("margin"), state.margin, "temperature difference", both=True),
+            Readout("frost", message("frost"), state.frost, "area density", both=True),
+            Readout("drip", self.say(message("from-600-ft2-of")), drip, "mass", both=True),
+            Readout("top", message("top"), top, "temperature", both=True),
             Readout("bare", "", state.bare, "area density", hidden=True),
         ]  # fmt: skip
 
@@ -145,21 +147,21 @@ class ClearNight(Page):
         below, room = (self.show(each, "temperature difference") for each in (max(state.below, 0.0), state.margin))
         bare = ""
         if state.layer > 0 and state.bare > 0:
-            bare = f" On the bare covering it would be {self.show(state.bare, 'area density')}."
+            bare = message("on-the-bare-covering", bare=self.show(state.bare, "area density"))
         if state.frost > 0:
-            starts = (
-                f"frost starts when it is {room} colder"
-                if state.margin > 0
-                else "the air is full, so frost starts at once"
-            )
+            starts = message("frost-starts-when-it", room=room) if state.margin > 0 else message("the-air-is-full")
             amount = self.show(state.frost, "area density")
-            return (
-                f"Before any frost it is {below} colder under the covering than the air, and {starts}: "
-                f"{amount} form by morning, all from outdoor air, {_SEEN[self.judge(state).state]}.{bare}"
+            return message(
+                "before-any-frost-it",
+                below=below,
+                starts=starts,
+                amount=amount,
+                judge=_SEEN[self.judge(state).state],
+                bare=bare,
             )
         if state.below <= 0:
-            return "The lower face of the covering is as warm as the air or warmer, so no frost forms under it." + bare
-        return f"Under the covering it is {below} colder than the air. Frost needs it {room} colder: none forms.{bare}"
+            return message("the-lower-face-of") + bare
+        return message("under-the-covering-it", below=below, room=room, bare=bare)
 
     def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
         """The state of the night along each slider."""
@@ -168,8 +170,8 @@ class ClearNight(Page):
         now = state.outdoor.vapor_pressure
         found = {
             "RH_out": states_of_nights(air_at.vapor_pressure, at.Sky, at.Wind, at.R_cover),
-            "Sky": states_of_nights(now, along["Sky"], at.Wind, at.R_cover),
-            "Wind": states_of_nights(now, at.Sky, along["Wind"], at.R_cover),
+            message("sky"): states_of_nights(now, along["Sky"], at.Wind, at.R_cover),
+            message("wind"): states_of_nights(now, at.Sky, along["Wind"], at.R_cover),
             "R_cover": states_of_nights(now, at.Sky, at.Wind, along["R_cover"]),
         }
         return {name: Strip(tuple(states)) for name, states in found.items()}
@@ -184,19 +186,19 @@ class ClearNight(Page):
         point = units.show(state.outdoor.dew_point, "temperature", self.unit_system)
         return [
             Step(
-                f"Bare covering at {bare:.2f} K, before any frost: what it loses to a sky of {sky:.2f} K.",
+                message("step-bare-covering-at-k", bare=f"{bare:.2f}", sky=f"{sky:.2f}"),
                 f"0.9 × 5.670e-8 × ({bare:.2f}^4 − {sky:.2f}^4)",
                 f"{lost:.1f} W/m²",
             ),
             Step(
-                f"What the air at {air_kelvin:.2f} K gives it, and the house below: the two agree, so it stays there.",
+                message("step-what-the-air-at", air_kelvin=f"{air_kelvin:.2f}"),
                 f"{state.wind:.3g} × ({air_kelvin:.2f} − {bare:.2f}) + "
                 f"{HOUSE['u_value']:g} × ({HOUSE['indoor_temperature'] + KELVIN:.2f} − {bare:.2f})",
                 f"{warmed:.1f} W/m²",
             ),
-            Step("Frost point of the outdoor air: the table read backward.", "", point),
+            Step(message("step-frost-point-of-the"), "", point),
             Step(
-                "How far the covering may cool before that air frosts it.",
+                message("step-how-far-the-covering"),
                 f"{show(OUTDOORS, 'temperature', 2)} − {show(state.outdoor.dew_point, 'temperature', 2)}",
                 show(state.margin, "temperature difference"),
             ),

@@ -8,9 +8,12 @@ from typing import Any
 import numpy as np
 from matplotlib.patches import Polygon, Rectangle
 
+from dryward import language
 from dryward.pictures import style
 from dryward.pictures.drawing import ceiling, sentences
 from dryward.pictures.live import LivePicture
+
+message = language.beside(__file__)
 
 #: Tops of the bar of frost, in the unit shown.
 _MOST = (50, 100, 200, 500, 1000, 2000, 5000)
@@ -63,11 +66,13 @@ class Night(LivePicture):
     def draw_static(self, state: NightUnderSky) -> None:
         limits, most, (start, end) = self.signature(state)
         left, right = self.columns(0.78, 0.22)
-        entries = [("outdoor air", None), ("temperature", "lower face of the covering"),
-                   ("dew point", "dew or frost point"), ("frost", "the face is colder")]  # fmt: skip
+        entries = [(message("outdoor-air"), None), ("temperature", message("lower-face-of-the")),
+                   ("dew point", message("dew-or-frost-point")), ("frost", message("the-face-is-colder"))]  # fmt: skip
         foot = self.key(entries, left[0], left[3], left[2])
         self.ax = ax = self.graph(
-            (left[0], left[1], left[2], foot - 2), "hours after sunset", f"temperature, {self.symbol('temperature')}"
+            (left[0], left[1], left[2], foot - 2),
+            message("hours-after-sunset"),
+            f"temperature, {self.symbol('temperature')}",
         )
         ax.set_xlim(start, end)
         ax.set_ylim(*(self.shown(t, "temperature") for t in limits))
@@ -75,7 +80,7 @@ class Night(LivePicture):
                 "hatch": style.look("frost").hatch}  # fmt: skip
         self.band = self.moving(ax.add_patch(Polygon(np.zeros((3, 2)), **band)))
         self.lines = [
-            self.moving(ax.plot([], [], **self.stroke(q))[0]) for q in ("outdoor air", "dew point", "temperature")
+            self.moving(ax.plot([], [], **self.stroke(q))[0]) for q in (message("outdoor-air"), "dew point", "temperature")
         ]  # fmt: skip
         bar = self.graph(right, "frost", self.symbol("area density"), "y")
         bar.set_xlim(0, 1)
@@ -101,16 +106,22 @@ class Night(LivePicture):
         covering, air, dew = (np.asarray(s, dtype=float) for s in (state.covering, state.air, state.dew_point))
         coldest = int(np.argmin(covering))
         hours = np.asarray(state.hours, dtype=float)
-        coldest_at = (
-            f"coldest {hours[coldest]:.0f} hours after sunset with {self.show(covering[coldest], 'temperature')}"
+        coldest_at = message(
+            "alt-coldest-hours-after",
+            coldest=f"{hours[coldest]:.0f}",
+            coldest2=self.show(covering[coldest], "temperature"),
         )
         if np.ptp(self.shown(covering, "temperature")) < 0.05:
-            coldest_at = f"at {self.show(covering[coldest], 'temperature')} all night"
+            coldest_at = message("alt-at-all-night", coldest=self.show(covering[coldest], "temperature"))
         below = float(np.trapezoid((covering < dew).astype(float), hours))
-        wet = f"For about {below:.0f} hours it is below the dew or frost point" if below > 0.5 else (
-            "It never falls below the dew or frost point")  # fmt: skip
+        wet = message("alt-for-about-hours", below=f'{below:.0f}') if below > 0.5 else (
+            message("alt-it-never-falls"))  # fmt: skip
         return sentences(
-            f"A night, {hours[-1] - hours[0]:.0f} hours long. The lower face of the covering is {coldest_at}; "
-            f"the air is then {self.show(air[coldest], 'temperature')}.",
-            f"{wet}; {self.show(state.frost, 'area density')} of water settle.",
+            message(
+                "alt-a-night-hours",
+                hours=f"{hours[-1] - hours[0]:.0f}",
+                coldest_at=coldest_at,
+                coldest=self.show(air[coldest], "temperature"),
+            ),
+            message("alt-of-water-settle", wet=wet, frost=self.show(state.frost, "area density")),
         )

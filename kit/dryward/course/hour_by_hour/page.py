@@ -9,7 +9,7 @@ from typing import Any
 
 import numpy as np
 
-from dryward import building, weather
+from dryward import building, language, weather
 from dryward.panels.controls import Choice, Scale, Slider
 from dryward.panels.page import Page
 from dryward.panels.readouts import Filling, Readout
@@ -20,6 +20,8 @@ from dryward.units import HOUR, WATER_DENSITY, from_si, to_si
 from dryward.verdict import Verdict, criterion, of_year
 from dryward.verdict.words import account, amount, capital, month_of
 from dryward.weather import Air
+
+message = language.beside(__file__)
 
 ROOM_TEMPERATURE = to_si(70.0, "degF")
 #: A run ends with the first year that repeats, and after so many at most; its last year is judged.
@@ -39,10 +41,13 @@ KEPT = 64
 # With the shared starts, 40 % in the room and 3 air changes, the cold town makes this roof damp, and each of the
 # three strips goes from dry to wet: the place, the room and the leak can all be asked for what they do.
 PLACE = Choice(
-    "Place", "Climate", tuple((id, id.replace("-", " ").capitalize()) for id in weather.demos()), start="cold"
+    message("place"),
+    message("climate"),
+    tuple((id, id.replace("-", " ").capitalize()) for id in weather.demos()),
+    start="cold",
 )
 _DAYS = Scale(1, 2 * 365, 440, 5)
-DAY = Slider("Day", "Day of the two years", "number", _DAYS, _DAYS, play=40)
+DAY = Slider("Day", message("day-of-the-two"), "number", _DAYS, _DAYS, play=40)
 
 
 @dataclass(frozen=True)
@@ -76,7 +81,11 @@ class Run:
     def settled(self):
         """What the judged year is called."""
         count = self.verdict.years
-        return f"year {count} and each later one" if self.verdict.repeats else f"year {count}, still changing"
+        return (
+            message("year-and-each-later", count=count)
+            if self.verdict.repeats
+            else message("year-still-changing", count=count)
+        )
 
 
 @dataclass(frozen=True)
@@ -196,7 +205,7 @@ class HourByHour(Page):
             run.brought,
             run.carried,
             day=state.day,
-            years=("first year", run.settled),
+            years=(message("first-year"), run.settled),
         )
 
     def numbers(self, state: State) -> list[Readout]:
@@ -209,33 +218,37 @@ class HourByHour(Page):
         return [
             Readout(
                 "today",
-                "Sheathing that day",
+                message("today"),
                 now,
                 text=_percent(now),
-                note=f"{self._date(state)}; deck {_percent(above)}",
+                note=message("today-note", date=self._date(state), above=_percent(above)),
             ),
             Readout(
                 "peak",
-                "Sheathing, peak",
+                message("peak"),
                 sheathing.value,
                 text=_percent(sheathing.value),
-                note=f"in {month_of(sheathing.when)}; deck {_percent(deck.value)} in {month_of(deck.when)}",
+                note=message(
+                    "peak-note", when=month_of(sheathing.when), deck=_percent(deck.value), when2=month_of(deck.when)
+                ),
             ),
             Readout(
                 "over",
-                f"Sheathing over {WOOD.caution:.0f} %",
+                message("over", caution=f"{WOOD.caution:.0f}"),
                 days,
                 text=f"{days:.0f} days",
-                note=f"deck {deck.lasted / 24.0:.0f} days; mold index up to {mold.value if mold else 0.0:.1f} of 6",
+                note=message(
+                    "over-note", lasted=f"{deck.lasted / 24.0:.0f}", mold=f"{mold.value if mold else 0.0:.1f}"
+                ),
             ),
             Readout(
                 "ran_off",
-                self.say("Ran off from {600 ft2} in a year"),
+                self.say(message("ran-off-from-600")),
                 run.ran_off * AREA,
                 text=off,
-                note=f"{amount(run.ran_off, 'kg/m2', self.unit_system)} in all",
+                note=message("ran-off-note", ran_off=amount(run.ran_off, "kg/m2", self.unit_system)),
             ),
-            Readout("change", "Change over the year", run.change, text=_signed(run.change), note=run.settled),
+            Readout("change", message("change"), run.change, text=_signed(run.change), note=run.settled),
             Readout("deck_peak", "", deck.value, hidden=True),
             Readout("mold", "", mold.value if mold else 0.0, hidden=True),
             Readout("years", "", run.verdict.years, hidden=True),
@@ -244,7 +257,7 @@ class HourByHour(Page):
 
     def _date(self, state):
         year, day = divmod(min(state.day, 2 * 365) - 1, 365)
-        return f"{month_of(day * 24)}, year {state.run.verdict.years if year else 1}"
+        return message("year", day=month_of(day * 24), year=state.run.verdict.years if year else 1)
 
     def judge(self, state: State) -> Verdict:
         """The year that the roof settles to."""
@@ -255,12 +268,17 @@ class HourByHour(Page):
         run, verdict = state.run, state.run.verdict
         said = capital(account(verdict, self.unit_system))
         sheathing = run.wood(SHEATHING)
-        driest = f"driest in {month_of(run.driest)}, {run.lowest:.0f} %"
+        driest = message("driest-in", driest=month_of(run.driest), lowest=f"{run.lowest:.0f}")
         if verdict.worst == sheathing:
-            own = f"It is {driest}"
+            own = message("it-is", driest=driest)
         else:
-            own = f"The sheathing is wettest in {month_of(sheathing.when)}, {sheathing.value:.0f} %, and {driest}"
-        return f"{said}. {own}. So it is in {run.settled}."
+            own = message(
+                "the-sheathing-is-wettest",
+                when=month_of(sheathing.when),
+                sheathing=f"{sheathing.value:.0f}",
+                driest=driest,
+            )
+        return message("so-it-is-in", said=said, own=own, settled=run.settled)
 
     def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
         """Filled while the page is in use; a move of a control drops the rest."""
@@ -273,7 +291,7 @@ class HourByHour(Page):
     def work(self, at):
         """For each strip, the state at one place along it."""
         return {
-            "Place": lambda place: run_of(place, at.RH_in, at.ACH50).verdict.state,
+            message("place"): lambda place: run_of(place, at.RH_in, at.ACH50).verdict.state,
             "RH_in": lambda humidity: run_of(at.Place, humidity, at.ACH50).verdict.state,
             "ACH50": lambda ach50: run_of(at.Place, at.RH_in, ach50).verdict.state,
         }
@@ -284,17 +302,23 @@ class HourByHour(Page):
         dry = layer.substance.density * layer.thickness
         rise = state.run.wood(SHEATHING).value - state.run.lowest
         if us:
-            size = f"{from_si(layer.substance.density, 'lb/ft3'):.4g} lb/ft³ × {from_si(layer.thickness, 'in'):.4g} in."
-            size = f"{size} / 12 × 7000 gr/lb"
+            size = message(
+                "lb-ft-in",
+                density=f"{from_si(layer.substance.density, 'lb/ft3'):.4g}",
+                thickness=f"{from_si(layer.thickness, 'in'):.4g}",
+            )
+            size = message("x-12-7000-gr-lb", size=size)
         else:
-            size = f"{layer.substance.density:.4g} kg/m³ × {layer.thickness * 1000:.4g} mm"
+            size = message(
+                "kg-m-mm", density=f"{layer.substance.density:.4g}", thickness=f"{layer.thickness * 1000:.4g}"
+            )
         unit, symbol = ("gr/ft2", "gr/ft²") if us else ("g/m2", "g/m²")
         whole, one = (f"{from_si(each, unit):.5g} {symbol}" for each in (dry, dry * 0.01))
         return [
-            Step("The dry sheathing: density times thickness.", size, whole),
-            Step("One percent of that.", f"{whole} × 0.01", one),
+            Step(message("step-the-dry-sheathing-density"), size, whole),
+            Step(message("step-one-percent-of-that"), f"{whole} × 0.01", one),
             Step(
-                "From the driest day to the wettest of the judged year, in percent, times that.",
+                message("step-from-the-driest-day"),
                 f"{rise:.2f} × {one}",
                 self.show(rise * dry * 0.01, "area density"),
             ),

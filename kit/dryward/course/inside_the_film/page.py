@@ -8,7 +8,7 @@ from typing import Any
 
 import numpy as np
 
-from dryward import building, units
+from dryward import building, language, units
 from dryward.building import AirSpace, Layer, Material
 from dryward.course.inside_the_film.scene import FilmInLayers, Inside
 from dryward.course.where_it_gets_wet.page import OUTER, ROOFS
@@ -21,6 +21,8 @@ from dryward.teaching.words import Step
 from dryward.units import to_si
 from dryward.verdict import Verdict, of_steady
 from dryward.weather import Air
+
+message = language.beside(__file__)
 
 #: The room and the outdoor humidity of this lesson.
 ROOM_TEMPERATURE = to_si(70.0, "degF")
@@ -78,7 +80,7 @@ class InsideTheFilm(Page):
     handles = (
         standard("T_out").starting(0, -18),
         standard("RH_in").starting(50, 50),
-        replace(standard("R_in"), words="Insulation inside the film"),
+        replace(standard("R_in"), words=message("insulation-inside-the-film")),
         OUTER.starting("open-sheet"),
     )
     draws = Inside
@@ -129,16 +131,16 @@ class InsideTheFilm(Page):
             Readout("film_temperature", "Film", state.temperature, "temperature", both=True),
             Readout(
                 "inside_face",
-                "RH on its room side",
+                message("inside-face"),
                 inside,
                 "relative humidity",
-                note=f"other side {show(outside, 'relative humidity')}",
+                note=message("inside-face-note", outside=show(outside, "relative humidity")),
             ),
-            Readout("mean", "Mean of both sides", (inside + outside) / 2, "relative humidity"),
-            Readout("permeance", "The film has", state.profile.permeance[FILM], "permeance", both=True),
+            Readout("mean", message("mean"), (inside + outside) / 2, "relative humidity"),
+            Readout("permeance", message("permeance"), state.profile.permeance[FILM], "permeance", both=True),
             Readout(
                 "gain",
-                "Water gained",
+                message("gain"),
                 state.profile.gain,
                 "vapor flux",
                 note=wetness.note(self, state.profile, self.judge(state)),
@@ -153,14 +155,16 @@ class InsideTheFilm(Page):
     def says(self, state: State) -> str:
         """The film follows its share of R."""
         show, inside = self.show, state.faces[0]
-        film = (
-            f"With {state.share * 100:.0f} % of the insulation inside it, the film is at "
-            f"{show(state.temperature, 'temperature')}, sees {show(inside, 'relative humidity')} on its room side and "
-            f"stands at {show(state.profile.permeance[FILM], 'permeance')}"
+        film = message(
+            "with-of-the-insulation",
+            share=f"{state.share * 100:.0f}",
+            temperature=show(state.temperature, "temperature"),
+            inside=show(inside, "relative humidity"),
+            film=show(state.profile.permeance[FILM], "permeance"),
         )
         if state.profile.wet_planes:
             return f"{film}: {wetness.gathers(self, state.profile, self.judge(state))}."
-        return f"{film}; no water gathers, and {wetness.settles(self, self.judge(state))}."
+        return message("no-water-gathers-and", film=film, judge=wetness.settles(self, self.judge(state)))
 
     def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
         """The state along each control."""
@@ -173,7 +177,7 @@ class InsideTheFilm(Page):
             **{name: Strip(tuple(found[key].states)) for name, key in numbers.items()},
             # The places of the curve, where the states are known already.
             "R_in": Strip(tuple(judged for *_, judged in self._along(state))),
-            "Outer": Strip(tuple(each.state for each in roofs)),
+            message("outer"): Strip(tuple(each.state for each in roofs)),
         }
 
     def steps(self, state: State) -> list[Step]:
@@ -187,7 +191,7 @@ class InsideTheFilm(Page):
         tight, open_, now = (units.from_si(each, "perm") for each in (dry, wet, profile.permeance[FILM]))
         lines = [
             hand.plane(
-                "Temperature of the film: go down by the R-values.",
+                message("step-temperature-of-the-film"),
                 state.indoor.temperature,
                 state.outdoor.temperature,
                 profile.thermal_resistance[face],
@@ -195,7 +199,7 @@ class InsideTheFilm(Page):
                 system,
             ),
             Step(
-                "RH on its two sides, from the vapor line.",
+                message("step-rh-on-its-two"),
                 f"({inside * 100:.1f} % + {outside * 100:.1f} %) / 2",
                 f"{mean * 100:.1f} %",
             ),
@@ -203,15 +207,19 @@ class InsideTheFilm(Page):
         if low < mean < high:
             lines.append(
                 Step(
-                    "The film's curve, in perms: straight on a log scale between its two ends.",
+                    message("step-the-films-curve-in"),
                     f"{tight:.3g} × ({open_:.3g} / {tight:.3g})^(({mean * 100:.1f} − {low * 100:g}) / "
                     f"{(high - low) * 100:g})",
                     f"{now:.3g} perm",
                 )
             )
         else:
-            end = f"at or below {low * 100:g} %" if mean <= low else f"at or above {high * 100:g} %"
-            lines.append(Step(f"The film's curve {end}.", "", f"{now:.3g} perm"))
+            end = (
+                message("at-or-below", low=f"{low * 100:g}")
+                if mean <= low
+                else message("at-or-above", high=f"{high * 100:g}")
+            )
+            lines.append(Step(message("step-the-films-curve", end=end), "", f"{now:.3g} perm"))
         return [*lines, *hand.stays(profile, state.indoor, state.outdoor, hand.at_risk(profile), system)]
 
 

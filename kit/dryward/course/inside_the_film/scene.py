@@ -7,9 +7,12 @@ from typing import Any
 
 import numpy as np
 
+from dryward import language
 from dryward.pictures import style
 from dryward.pictures.drawing import sentences
 from dryward.pictures.live import LivePicture
+
+message = language.beside(__file__)
 
 #: Ends of the permeance axis [kg/(s m2 Pa)]: 0.05 and 100 perm.
 _ENDS = (2.8607e-12, 5.7213e-9)
@@ -53,8 +56,8 @@ class Inside(LivePicture):
         boxes = self.columns(1, 1, 1, gap=1.4)
         wide = boxes[-1][2] - boxes[0][0]
         x, y = boxes[0][0] + wide / 2, boxes[0][1] + 0.3 * self.line
-        self.words(x, y, "share of the R that lies inside the film, %", ha="center")
-        labels = (f"film, {self.symbol('temperature')}", "RH on its room side, %", f"film, {self.symbol('permeance')}")
+        self.words(x, y, message("share-of-the-r"), ha="center")
+        labels = (f"film, {self.symbol('temperature')}", message("rh-on-its-room"), f"film, {self.symbol('permeance')}")
         quantities = ("temperature", "relative humidity", "permeance")
         self.graphs = []
         for (left, bottom, right, top), label, quantity in zip(boxes, labels, quantities, strict=True):
@@ -93,7 +96,6 @@ class Inside(LivePicture):
             )
         )
         return sentences(
-            "Three graphs over the share of the insulation that lies inside the film: its temperature, the relative "
-            "humidity on its room side, and its permeance.",
-            f"With {100 * state.now:.0f} % inside, the film is at {warm}, sees {damp} and has {open_}.",
+            message("alt-three-graphs-over"),
+            message("alt-with-inside-the", now=f"{100 * state.now:.0f}", warm=warm, damp=damp, open=open_),
         )

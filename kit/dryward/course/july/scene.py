@@ -8,9 +8,12 @@ from typing import Any
 import numpy as np
 from matplotlib.patches import Polygon
 
+from dryward import language
 from dryward.pictures.drawing import arrow, sentences
 from dryward.pictures.profile import SectionAndProfile
 from dryward.pictures.section import SteadyRoof
+
+message = language.beside(__file__)
 
 #: A vapor arrow of full width stands for this flow [kg/(s m2)]: 12 g/m2 day.
 _FULL = 0.012 / 86400
@@ -31,7 +34,7 @@ class Reversal(SectionAndProfile):
         return super().signature(state), "flow"
 
     def draw_static(self, state: SummerRoof) -> None:
-        self.section.extra = (("vapor pressure", "vapor on its way", "arrow"),)
+        self.section.extra = (("vapor pressure", message("vapor-flow"), "arrow"),)
         super().draw_static(state)
         shape: dict[str, Any] = {
             "closed": True,
@@ -57,8 +60,6 @@ class Reversal(SectionAndProfile):
         profile = state.profile
         outside = self.show(abs(profile.vapor_flux_out), "vapor flux")
         room = self.show(abs(profile.vapor_flux_in), "vapor flux")
-        ways = (
-            f"{outside} {'leave to' if profile.vapor_flux_out > 0 else 'come in from'} outdoors and "
-            f"{room} {'leave' if profile.vapor_flux_in > 0 else 'enter'} the room as vapor."
-        )
+        out, leave = profile.vapor_flux_out > 0, profile.vapor_flux_in > 0
+        ways = message("alt-ways", outside=outside, out=out, room=room, leave=leave)
         return sentences(state.sun, super().alt(state), ways)

@@ -7,6 +7,7 @@ from functools import lru_cache
 from types import SimpleNamespace
 from typing import Any
 
+from dryward import language
 from dryward.course.where_it_gets_wet.page import OUTER, roof_with
 from dryward.panels import wetness
 from dryward.panels.controls import Choice, standard
@@ -21,9 +22,13 @@ from dryward.verdict.words import MONTHS, capital, wet_and_how_long
 from dryward.weather import Air
 from dryward.weather.places import demo_climate, demos, place
 
+message = language.beside(__file__)
+
 #: The room all year; the sliders move its humidity.
 ROOM_TEMPERATURE = to_si(70.0, "degF")
-PLACE = Choice("Place", "Invented town", tuple((id, place(id).name.lower()) for id in demos()), start="cold")
+PLACE = Choice(
+    message("place"), message("invented-town"), tuple((id, place(id).name.lower()) for id in demos()), start="cold"
+)
 #: Places along a slider at which the year is worked out for its strip.
 ALONG = 9
 
@@ -75,27 +80,27 @@ class TwelveMonths(Page):
         return [
             Readout(
                 "peak",
-                "Most held",
+                message("peak"),
                 months.peak,
                 "area density",
-                note=wetness.between(plane.inner_layer, plane.outer_layer) if plane else "no water gathers",
+                note=wetness.between(plane.inner_layer, plane.outer_layer) if plane else message("peak-note-else"),
             ),
             Readout(
                 "peak_month",
-                "At the end of",
+                message("peak-month"),
                 months.peak_month,
-                text=MONTHS[months.peak_month - 1] if months.peak_month else "no month",
-                note=f"it wets in {wets} of 12 months" if wets else "",
+                text=MONTHS[months.peak_month - 1] if months.peak_month else message("peak-month-text-else"),
+                note=message("peak-month-note", wets=wets) if wets else "",
             ),
             Readout(
                 "dried",
-                "Dried out in a year",
+                message("dried"),
                 float(months.evaporated.sum()),
                 "area density",
-                note=f"of {self.show(float(months.condensed.sum()), 'area density')} gained",
+                note=message("dried-note", sum=self.show(float(months.condensed.sum()), "area density")),
             ),
-            Readout("left", "Left before the next fall", months.left, "area density", both=True),
-            Readout("growth", "Second year adds", months.growth, "area density", both=True),
+            Readout("left", message("left"), months.left, "area density", both=True),
+            Readout("growth", message("growth"), months.growth, "area density", both=True),
         ]
 
     def judge(self, state: State) -> Verdict:
@@ -110,14 +115,16 @@ class TwelveMonths(Page):
         """The most held, and how the year ends."""
         months = state.months
         if months.ending == "no wetting":
-            return "No month adds water to this roof in this town: more can leave than comes in each of them."
-        most = f"It holds most at the end of {MONTHS[months.peak_month - 1]}, {self.show(months.peak, 'area density')}"
+            return message("no-month-adds-water")
+        most = message(
+            "it-holds-most-at", peak_month=MONTHS[months.peak_month - 1], peak=self.show(months.peak, "area density")
+        )
         if months.ending == "dries":
-            return f"{most}, and dries back each year: the last of it is gone in {self._gone(state)}."
+            return message("and-dries-back-each", most=most, gone=self._gone(state))
         left = self.show(months.left, "area density")
         if months.ending == "grows":
-            return f"{most}; {left} are left when the next winter comes, and the second year adds to it."
-        return f"{most}; {left} are left when the next winter comes, and the second year ends the same."
+            return message("are-left-when-the", most=most, left=left)
+        return message("are-left-when-the-2", most=most, left=left)
 
     def _gone(self, state):
         peak = int(state.total.argmax())
@@ -137,14 +144,14 @@ class TwelveMonths(Page):
         months, lines, before = state.months, [], 0.0
         unit = "area density"
         if not months.planes:
-            return [Step("No month adds water, so there is nothing to add up.", "", self.show(0.0, unit))]
+            return [Step(message("step-no-month-adds-water"), "", self.show(0.0, unit))]
         for month, gained, lost, held in zip(
             months.month, months.condensed.sum(axis=1), months.evaporated.sum(axis=1), state.total, strict=True
         ):
             if gained or lost or before:
                 lines.append(
                     Step(
-                        f"{MONTHS[month - 1]}: what was there, plus gained, minus dried.",
+                        message("step-what-was-there-plus", month=MONTHS[month - 1]),
                         f"{self.show(before, unit)} + {self.show(gained, unit)} − {self.show(lost, unit)}",
                         self.show(held, unit),
                     )

@@ -9,7 +9,7 @@ from typing import Any
 
 import numpy as np
 
-from dryward import air, building, units
+from dryward import air, building, language, units
 from dryward.building import codes
 from dryward.course.vent_space.scene import Channel, VentAir
 from dryward.panels import hand
@@ -27,6 +27,8 @@ from dryward.verdict.words import capital
 from dryward.weather import Air
 from dryward.weather.places import demo_climate
 
+message = language.beside(__file__)
+
 #: The day, the room and the roof of this lesson.
 ROOM, COLD = Air(to_si(70.0, "degF"), 0.4), to_si(20.0, "degF")
 ROOF = building.preset("vented-vault-variable")
@@ -40,11 +42,11 @@ LEAKY = Leak.from_blower_door(3.0, to_si(20_000.0, "ft3"), 0.2, area=AREA)
 #: Option -> outward pressure on the leaks [Pa]; None without leaks.
 PUSHES = {"leaky": 4.0, "leaky-and-pulled": 6.0, "airtight": None}
 LEAK = Choice(
-    "Leak",
-    "Ceiling",
+    message("leak"),
+    message("ceiling"),
     (
-        ("leaky", "leaky, 4 Pa on it"),
-        ("leaky-and-pulled", "leaky, vent pulls 2 Pa more"),
+        ("leaky", message("leaky-4-pa-on")),
+        ("leaky-and-pulled", message("leaky-vent-pulls-2")),
         ("airtight", "airtight"),
     ),
 )
@@ -124,7 +126,7 @@ class VentSpace(Page):
     """Outdoor humidity, leak, gap and air speed; the air on its way, and twelve months."""
 
     id = "vent-space"
-    handles = ("RH_out", "Gap", "Air", LEAK)
+    handles = ("RH_out", message("gap"), message("air"), LEAK)
     draws = Channel
 
     def __init__(self, *args, **keys):
@@ -152,33 +154,31 @@ class VentSpace(Page):
         need = net_free_area(AREA, RATIO, eave_length=EAVES, ridge_length=RIDGE)
         given = clear_area(state.gap, BAY, SPACING)
         rest = state.power - state.load
-        parts = f"{self.show(state.diffusion, 'vapor flux')} by vapor"
+        parts = message("by-vapor", diffusion=self.show(state.diffusion, "vapor flux"))
         if state.leaking > 0:
             blown, below = (self.show(each, "vapor flux") for each in (state.leaking, state.below))
-            parts = f"{blown} by air, {parts}; {below} more stay in the roof below"
+            parts = message("by-air-more-stay", blown=blown, parts=parts, below=below)
         low, high = (self._opening(each) for each in (need.lower_per_length, need.upper_per_length))
         return [
-            Readout("power", "Vent air can carry, at most", state.power, "vapor flux", both=True),
-            Readout("load", "The ceiling brings", state.load, "vapor flux", note=parts),
+            Readout("power", message("power"), state.power, "vapor flux", both=True),
+            Readout("load", message("load"), state.load, "vapor flux", note=parts),
             Readout(
                 "rest",
-                "Room to spare",
+                message("rest"),
                 rest,
                 "vapor flux",
                 both=True,
-                note="" if rest >= 0 else "more comes than can go",
+                note="" if rest >= 0 else message("rest-note-else"),
             ),
             Readout(
                 "needed",
-                f"1/{RATIO} asks for",
+                message("needed", ratio=RATIO),
                 need.total,
                 "area",
                 text=self._square(need.total),
-                note=f"eaves {low}, ridge {high}",
+                note=message("needed-note", low=low, high=high),
             ),
-            Readout(
-                "provided", "The gap is open", given, text=self._opening(given), note="a code minimum is not physics"
-            ),
+            Readout("provided", message("provided"), given, text=self._opening(given), note=message("provided-note")),
             Readout("leak", "", state.leaking, "vapor flux", hidden=True),
             Readout("below", "", state.below, "vapor flux", hidden=True),
             Readout("eave", "", need.lower_per_length, hidden=True),
@@ -206,40 +206,34 @@ class VentSpace(Page):
             for each in (state.power, state.load, state.leaking, state.below, state.diffusion)
         )
         humidity = self.show(state.outdoor.relative_humidity, "relative humidity")
-        day = f"at {self.show(COLD, 'temperature')} and {humidity}"
+        day = message("at-and", cold=self.show(COLD, "temperature"), humidity=humidity)
         carries = (
-            f"{day} the vent air can carry at most {power}"
+            message("the-vent-air-can", day=day, power=power)
             if state.power > 0
-            else f"{day} the outdoor air is full and carries nothing off, however wide the gap"
+            else message("the-outdoor-air-is", day=day)
         )
         carries += _meaning(state)
         if state.leaking <= 0:
-            little = ". The ceiling is airtight, so it is little" if state.share >= LIMIT.damage else ""
-            return f"By vapor {load} come; {carries}{little}."
+            little = message("the-ceiling-is-airtight") if state.share >= LIMIT.damage else ""
+            return message("by-vapor-come", load=load, carries=carries, little=little)
         if state.share < LIMIT.caution:
-            return (
-                f"Leaks bring {leaking} of the {load} that come; {carries}. Another {below} is left in the roof before "
-                f"it gets to the vent. A sealed ceiling would bring {vapor} in all."
-            )
-        return (
-            f"The ceiling leaks: {leaking} of the {load} that come are brought by its air. {capital(carries)}. Seal "
-            "the ceiling first: a vent that pulls more draws more through the leaks."
-        )
+            return message("leaks-bring-of-the", leaking=leaking, load=load, carries=carries, below=below, vapor=vapor)
+        return message("the-ceiling-leaks-of", leaking=leaking, load=load, carries=capital(carries))
 
     def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
         """The state along each control."""
-        gaps, speeds, each = np.array(self.along("Gap")), np.array(self.along("Air")), state.outdoor
+        gaps, speeds, each = np.array(self.along(message("gap"))), np.array(self.along(message("air"))), state.outdoor
         humid = np.array(self.along("RH_out"))
         layers = steady.sweep(ROOF, ROOM, each, outdoor_relative_humidity=humid).vapor_flux_out
         outdoor = Air(np.full(humid.shape, COLD), humid)
-        leaks = np.array([by_air(option, COLD) for option in self.along("Leak")])
+        leaks = np.array([by_air(option, COLD) for option in self.along(message("leak"))])
         shares = {
             "RH_out": share(
                 np.maximum(layers, 0.0) + state.leaking, carrying_limit(state.gap, state.speed, RAFTER, outdoor)
             ),
-            "Gap": share(state.load, carrying_limit(gaps, state.speed, RAFTER, each)),
-            "Air": share(state.load, carrying_limit(state.gap, speeds, RAFTER, each)),
-            "Leak": share(state.diffusion + leaks, state.power),
+            message("gap"): share(state.load, carrying_limit(gaps, state.speed, RAFTER, each)),
+            message("air"): share(state.load, carrying_limit(state.gap, speeds, RAFTER, each)),
+            message("leak"): share(state.diffusion + leaks, state.power),
         }
         return {name: Strip(tuple(LIMIT.state(found))) for name, found in shares.items()}
 
@@ -252,18 +246,18 @@ class VentSpace(Page):
         power = units.from_si(state.power, "g/m2/day")
         lines = [
             Step(
-                "Most water in each m³ of outdoor air, from a table; and what is in it now.",
+                message("step-most-water-in-each"),
                 f"{state.outdoor.relative_humidity * 100:.3g} % × {full:.3f} g",
                 f"{here:.3f} g",
             ),
             Step(
-                "For each m² of roof: gap (m) × speed (m/s) / rafter (m) × the water it can still take × 86 400 s.",
+                message("step-for-each-m-of"),
                 f"{state.gap:.4g} × {state.speed:.4g} / {RAFTER:g} × ({full:.3f} − {here:.3f}) × 86 400",
-                f"{power:.3g} g/m² day" + (f" = {self.show(state.power, 'vapor flux')}" if us else ""),
+                message("g-m-day", power=f"{power:.3g}") + (f" = {self.show(state.power, 'vapor flux')}" if us else ""),
             ),
         ]
         if us:
-            area, each, divisor = "600 ft² × 144", "in²", "60 ft"
+            area, each, divisor = message("x-600-ft-144"), "in²", message("x-60-ft")
             half = units.from_si(need.lower, "in2")
         else:
             area, each, divisor = f"{AREA:.4g} m² × 10 000", "cm²", f"{EAVES:.3g} m"
@@ -271,9 +265,9 @@ class VentSpace(Page):
         return [
             *lines,
             *self._leak_steps(state),
-            Step(f"Net free area by 1/{RATIO}.", f"{area} / {RATIO}", self._square(need.total)),
+            Step(message("step-net-free-area-by", ratio=RATIO), f"{area} / {RATIO}", self._square(need.total)),
             Step(
-                "Half of it low, over all eaves.",
+                message("step-half-of-it-low"),
                 f"{half:.4g} {each} / {divisor}",
                 self._opening(need.lower_per_length),
             ),
@@ -290,15 +284,14 @@ class VentSpace(Page):
         most, straight = (units.from_si(each, "g/m2/day") for each in (state.leaking + state.below, state.leaking))
         return [
             Step(
-                f"Air through the leaks at {push:g} Pa, from the blower door; the kg of dry air in each m³; the g of "
-                "water with each kg of that, in the room and at the most out there.",
+                message("step-air-through-the-leaks", push=f"{push:g}"),
                 f"{LEAKY.airflow(push):.4g} / {AREA:.4g} × {heavy:.3f} × ({inside:.3f} − {held:.3f}) × 86 400",
-                f"{most:.3g} g/m² day",
+                message("g-m-day-2", most=f"{most:.3g}"),
             ),
             Step(
-                f"{LEAKY.long_share * 100:.0f} % of that air is taken to seep; the rest gets to the vent space.",
+                message("step-of-that-air-is", long_share=f"{LEAKY.long_share * 100:.0f}"),
                 f"(1 − {LEAKY.long_share:g}) × {most:.3g}",
-                f"{straight:.3g} g/m² day"
+                message("g-m-day-3", straight=f"{straight:.3g}")
                 + (f" = {self.show(state.leaking, 'vapor flux')}" if self.unit_system == "us" else ""),
             ),
         ]
@@ -307,14 +300,14 @@ class VentSpace(Page):
 def _meaning(state):
     """Whether it can keep up, and what stays if not; the most is never reached, near it the air only may keep up."""
     if state.share < LIMIT.caution:
-        return ": on such a day it can keep up"
+        return message("on-such-a-day")
     if state.share < LIMIT.damage:
-        return ": at best it keeps up"
+        return message("at-best-it-keeps")
     if state.power <= 0:
-        return ": all of it stays"
+        return message("all-of-it-stays")
     if state.share <= 2:
-        return ": part of it stays"
-    return f", and {hand.times(state.share)} as much comes: most of it stays"
+        return message("part-of-it-stays")
+    return message("and-as-much-comes", share=hand.times(state.share))
 
 
 PAGE = VentSpace

@@ -9,10 +9,12 @@ import numpy as np
 from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon, Rectangle
 
-from dryward import units
+from dryward import language, units
 from dryward.pictures import style
 from dryward.pictures.drawing import MONTHS, arrow, ceiling, sentences
 from dryward.pictures.live import LivePicture
+
+message = language.beside(__file__)
 
 #: Tops of the drying axis, in the unit shown.
 _MOST = (50, 100, 200, 500, 1000, 2000, 5000, 10_000, 50_000)
@@ -66,7 +68,7 @@ class Channel(LivePicture):
         left, bottom, right, top = box
         strip = top - 3.6 * self.line
         self.ax = ax = self.graph(
-            (left, bottom, right, strip), f"distance from the eave, {self.long}", "RH of the moving air, %"
+            (left, bottom, right, strip), message("distance-from-the-eave", long=self.long), message("rh-of-the-moving")
         )
         ax.set_ylim(0, 105)
         far = units.from_si(float(state.along[-1]), self.long)
@@ -87,7 +89,11 @@ class Channel(LivePicture):
         self.air = [self.moving(self.put(Polygon(np.zeros((3, 2)), **shape))) for _ in range(4)]
 
     def _months(self, box, most):
-        entries = [("drying", "can carry", "arrow"), ("air flow", "brought by air"), ("vapor pressure", "by vapor")]
+        entries = [
+            ("drying", message("can-carry"), "arrow"),
+            ("air flow", message("brought-by-air")),
+            ("vapor pressure", message("by-vapor-2")),
+        ]
         foot = self.key(entries, box[0], box[3], box[2])
         ax = self.graph((box[0], box[1], box[2], foot - 2), "month", self.symbol("vapor flux"), "y")
         ax.set_xlim(-0.7, 11.7)
@@ -130,9 +136,18 @@ class Channel(LivePicture):
         short = int((np.asarray(state.power) < loads).sum())
         way = "up" if state.speed >= 0 else "down"
         return sentences(
-            f"Air moves {way} a gap of {self.show(state.gap, 'length')} with {self.show(abs(state.speed), 'speed')}; "
-            f"its relative humidity goes from {start} at the eave to {end} at the ridge.",
-            f"In {short} of 12 months more water arrives than the gap can carry; "
-            f"the least it can carry is {self.show(min(state.power), 'vapor flux')}, "
-            f"the most that arrives {self.show(float(loads.max()), 'vapor flux')}.",
+            message(
+                "alt-air-moves-a",
+                way=way,
+                gap=self.show(state.gap, "length"),
+                speed=self.show(abs(state.speed), "speed"),
+                start=start,
+                end=end,
+            ),
+            message(
+                "alt-in-of-12",
+                short=short,
+                power=self.show(min(state.power), "vapor flux"),
+                loads=self.show(float(loads.max()), "vapor flux"),
+            ),
         )

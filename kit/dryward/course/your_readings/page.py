@@ -8,7 +8,7 @@ from typing import Any
 
 import numpy as np
 
-from dryward import air, building, units
+from dryward import air, building, language, units
 from dryward.building.job import Tightness
 from dryward.checks import OutOfRange, PlainError
 from dryward.course.your_readings.scene import LoggerTraces, Trace, Traces
@@ -20,35 +20,43 @@ from dryward.panels.readouts import Readout
 from dryward.teaching.words import Step
 from dryward.weather import loggers
 
+message = language.beside(__file__)
+
 VIEW = Choice(
-    "View",
-    "Show",
-    (("readings", "as logged: T and RH"), ("vapor", "as vapor pressure"), ("model", "wood, with the model")),
+    message("view"),
+    message("show"),
+    (
+        ("readings", message("as-logged-t-and")),
+        ("vapor", message("as-vapor-pressure")),
+        ("model", message("wood-with-the-model")),
+    ),
 )
 _HOURS = Scale(-13, 13, 0, 1, "h")
 OFFSETS = (
     Slider(
-        "Offset_T",
-        "Cavity sensor reads low by",
+        message("offset-t"),
+        message("cavity-sensor-reads-low"),
         "temperature difference",
         Scale(-5, 5, 0, 0.5),
         Scale(-3, 3, 0, 0.5),
-        said="Error of the cavity temperature",
+        said=message("error-of-the-cavity"),
     ),
     Slider(
-        "Offset_RH",
-        "Cavity humidity reads low by",
+        message("offset-rh"),
+        message("cavity-humidity-reads-low"),
         "relative humidity",
         Scale(-10, 10, 0, 1),
         Scale(-10, 10, 0, 1),
-        said="Error of the cavity humidity",
+        said=message("error-of-the-cavity-2"),
     ),
-    Slider("Shift", "Cavity clock is slow by", "time", _HOURS, _HOURS, said="Error of the cavity clock"),
+    Slider(
+        message("shift"), message("cavity-clock-is-slow"), "time", _HOURS, _HOURS, said=message("error-of-the-cavity-3")
+    ),
 )
 CAUSES = (
-    ("", "choose one"),
+    ("", message("choose-one")),
     *((cause, cause) for cause in loggers.CAUSES),
-    ("outdoor air", "none: it follows outdoors"),
+    (message("outdoor-air"), message("none-it-follows-outdoors")),
 )
 #: Most points drawn of a line.
 _POINTS = 3000
@@ -87,19 +95,19 @@ class YourReadings(Page):
         for record in self.file.readings.records:
             if record.place == "cavity":
                 record = record.corrected(at.Offset_T, at.Offset_RH, at.Shift / 3600)
-            records[record.place or "the logger"] = record
+            records[record.place or message("the-logger")] = record
         found, why = None, ""
         missing = [place for place in loggers.PLACES if place not in records]
         if missing:
             lacking = ", ".join(missing)
-            why = f"To look for a cause it takes readings indoors, in the cavity and outdoors; missing: {lacking}."
+            why = message("to-look-for-a", lacking=lacking)
         else:
             try:
                 found = loggers.diagnose(_Readings(records))
             except PlainError as reason:  # too short for a cause, but still to be looked at
                 why = str(reason)
         if not any(np.isfinite(each.vapor_pressure).any() for each in records.values()):
-            why = "No hour has both a temperature and a humidity; look at the columns, units and decimal sign below."
+            why = message("no-hour-has-both")
         return State(records, found, why, at.View, self.model, *self._agreement(records))
 
     def views(self, state):
@@ -133,7 +141,7 @@ class YourReadings(Page):
                 np.isfinite(cavity.moisture_content) & np.isfinite(cavity.temperature) & (cavity.moisture_content <= 60)
             )
             dial, warm = cavity.moisture_content[good], np.clip(cavity.temperature[good], -35, 60)
-            made.append(trace("measured, corrected", cavity.time[good], loggers.moisture_content(dial, warm)))
+            made.append(trace(message("measured-corrected"), cavity.time[good], loggers.moisture_content(dial, warm)))
         if state.model is not None:
             run, time = state.model
             name, _ = readings.cold_face(run)
@@ -144,17 +152,17 @@ class YourReadings(Page):
         """Shares, lag and margin, from the three places."""
         n = state.found.numbers if state.found else {}
         cavity = state.records.get("cavity", next(iter(state.records.values())))
-        share, lag = n.get("share above outdoors"), n.get("lag behind the room")
-        margin = n.get("dew point margin")
+        share, lag = n.get(message("share-above-outdoors")), n.get(message("lag-behind-the-room"))
+        margin = n.get(message("dew-point-margin"))
         bias = state.agreement.bias if state.agreement else None
         return [
-            Readout("cavity_pressure", "Cavity, mean vapor pressure", _mean(cavity.vapor_pressure),
+            Readout("cavity_pressure", message("cavity-pressure"), _mean(cavity.vapor_pressure),
                     "pressure", both=True),
-            Readout("share_above_outdoors", "At least a tenth over outdoors", share, "relative humidity",
-                    note="" if share is None else "of the hours"),
-            Readout("lag", "Lag behind the room", lag, text=_hours(lag)),
-            Readout("margin", "Least margin to the dew point", margin, "temperature difference", both=True),
-            Readout("bias", "Measured less modeled", bias, "pressure", text="run the model" if bias is None else ""),
+            Readout("share_above_outdoors", message("share-above-outdoors-2"), share, "relative humidity",
+                    note="" if share is None else message("share-above-outdoors-note-else")),
+            Readout("lag", message("lag"), lag, text=_hours(lag)),
+            Readout("margin", message("margin"), margin, "temperature difference", both=True),
+            Readout("bias", message("bias"), bias, "pressure", text=message("bias-text") if bias is None else ""),
         ]  # fmt: skip
 
     def says(self, state: State) -> str:
@@ -163,15 +171,12 @@ class YourReadings(Page):
             return state.why
         n = state.found.numbers
         likeness = {
-            "the room": n["likeness with the room"],
+            message("the-room"): n["likeness with the room"],
             "outdoors": n["likeness with outdoors"],
-            "the sun on the deck": n["changes with the sun"],
+            message("the-sun-on-the"): n["changes with the sun"],
         }
         most = max(likeness, key=likeness.get)
-        return (
-            f"In {n['share above outdoors'] * 100:.0f} % of the hours the cavity has at least a tenth more vapor than "
-            f"outdoors, and it moves most like {most}."
-        )
+        return message("in-of-the-hours", n=f"{n['share above outdoors'] * 100:.0f}", most=most)
 
     def steps(self, state: State) -> list[Step]:
         """One hour turned into vapor pressure at each place, and the cavity against outdoors."""
@@ -181,20 +186,22 @@ class YourReadings(Page):
             return [Step(state.why, "", "")]
         k = int(good[len(good) // 2])
         when = cavity.time[k]
-        name = {"": "The logger", "cavity": "The cavity"}.get(cavity.place, cavity.place.capitalize())
-        lines = [self._hour(f"{name} at {str(when)[:16].replace('T', ' ')}.", cavity, k)]
+        name = {"": message("the-logger-2"), "cavity": message("the-cavity")}.get(
+            cavity.place, cavity.place.capitalize()
+        )
+        lines = [self._hour(message("at", name=name, replace=str(when)[:16].replace("T", " ")), cavity, k)]
         found = {}
         for place in ("outdoors", "indoors"):
             record = state.records.get(place)
             j = None if record is None or record is cavity else _nearest(record, when)
             if j is not None:
                 found[place] = float(record.vapor_pressure[j])
-                lines.append(self._hour(f"{place.capitalize()}, the same hour.", record, j))
+                lines.append(self._hour(message("the-same-hour", capitalize=place.capitalize()), record, j))
         if "outdoors" in found and cavity.place == "cavity":
             inside, yard = float(cavity.vapor_pressure[k]), found["outdoors"]
             lines.append(
                 Step(
-                    "Compare: the cavity less outdoors.",
+                    message("step-compare-the-cavity-less"),
                     f"{self.show(inside, 'pressure')} − {self.show(yard, 'pressure')}",
                     self.show(inside - yard, "pressure"),
                 )
@@ -224,15 +231,14 @@ class YourReadings(Page):
             samples = [(self.file.name, self.file.name), *samples]
         return parts.section(
             "file",
-            "The file",
+            message("the-file"),
             parts.row(
-                parts.select("sample", "Open", samples, self.file.name),
-                parts.upload("upload", "or a CSV from this computer", ".csv,.txt", readings.LIMIT),
+                parts.select("sample", message("open"), samples, self.file.name),
+                parts.upload("upload", message("or-a-csv-from"), ".csv,.txt", readings.LIMIT),
             ),
             parts.text(self.words, "dw-trouble", alert=True) if self.words else None,
             parts.text(
-                "In frost a humidity sensor shows RH over liquid water; so the file is read. "
-                "The page then turns it into vapor pressure, and gives dew point and RH over ice, as all lessons do.",
+                message("in-frost-a-humidity"),
                 "dw-hint",
             ),
         )
@@ -241,20 +247,18 @@ class YourReadings(Page):
         found = self.state.found if self.state else None
         inside = [
             parts.row(
-                parts.select("cause", "What do you think wets this roof?", CAUSES, self.said),
-                parts.button("show", "Show what the readings point to", disabled=not self.said or found is None),
+                parts.select("cause", message("what-do-you-think"), CAUSES, self.said),
+                parts.button("show", message("show-what-the-readings"), disabled=not self.said or found is None),
             )
         ]
         if self.shown and found is not None:
-            right = " You said the same." if found.cause == self.said else f" You said: {self.said}."
-            inside += [parts.text(f"They point to: {found.cause}.{right}", "dw-verdict"), parts.items(found.evidence)]
-        inside.append(
-            parts.text(
-                "Ask in this order: room humidity, air leaks, vents, rain, water from the build. "
-                "If the wet spot follows the rain, start there. Two causes can act at once."
-            )
-        )
-        return parts.section("cause", "What wets it", *inside)
+            right = message("you-said-the-same") if found.cause == self.said else message("you-said", said=self.said)
+            inside += [
+                parts.text(message("they-point-to", cause=found.cause, right=right), "dw-verdict"),
+                parts.items(found.evidence),
+            ]
+        inside.append(parts.text(message("ask-in-this-order")))
+        return parts.section("cause", message("what-wets-it"), *inside)
 
     def _meter_section(self):
         def field(name, label):
@@ -264,16 +268,16 @@ class YourReadings(Page):
             warm = units.quantity(self.meter["temperature"], "temperature")
             dial = units.quantity(self.meter["reading"], "relative humidity", "%") * 100
             true = loggers.moisture_content(dial, warm, float(self.meter["slope"]), float(self.meter["offset"]))
-            result = parts.text(f"Corrected: {true:.1f} % MC.", "dw-verdict")
+            result = parts.text(message("corrected-mc", true=f"{true:.1f}"), "dw-verdict")
         except (PlainError, ValueError) as error:
-            words = str(error) if isinstance(error, PlainError) else "Slope and offset must be numbers."
+            words = str(error) if isinstance(error, PlainError) else message("slope-and-offset-must")
             result = parts.text(words, "dw-trouble", alert=True)
         return parts.section(
             "meter",
-            "A pin meter's reading, corrected",
-            parts.row(field("reading", "On the dial"), field("temperature", "Wood temperature"),
-                      field("slope", "Species slope"), field("offset", "Species offset"), result),
-            parts.text("Slope and offset stand in the meter's booklet. Above 25 to 30 % it is only a hint.", "dw-hint"),
+            message("a-pin-meters-reading"),
+            parts.row(field("reading", message("on-the-dial")), field("temperature", message("wood-temperature")),
+                      field("slope", message("species-slope")), field("offset", message("species-offset")), result),
+            parts.text(message("slope-and-offset-stand"), "dw-hint"),
             fold="open",
         )  # fmt: skip
 
@@ -281,32 +285,33 @@ class YourReadings(Page):
         roofs = [(id, building.preset(id).name) for id in building.presets()]
         inside = [
             parts.row(
-                parts.select("roof", "Roof to compare with", roofs, self.roof),
+                parts.select("roof", message("roof-to-compare-with"), roofs, self.roof),
                 parts.field(
                     "ach50",
-                    "Blower door of the house",
+                    message("blower-door-of-the"),
                     self.ach50,
-                    unit="air changes at 50 Pa",
+                    unit=message("air-changes-at-50"),
                     size=5,
-                    hint="empty: no air leak in the model",
+                    hint=message("empty-no-air-leak"),
                     error=self.troubles.get("ach50", ""),
                 ),
-                parts.button("model", "Run the model over these hours"),
+                parts.button("model", message("run-the-model-over")),
             )
         ]
         agreed = self.state.agreement if self.state else None
         if agreed is not None:
             inside.append(
                 parts.text(
-                    f"Vapor pressure at the cold face, measured less modeled: "
-                    f"{self.show(agreed.bias, 'pressure')} on average, likeness "
-                    f"{agreed.correlation:.2f} over {agreed.hours} hours; the "
-                    f"measured line comes {_hours(self.state.late)} after the model's. "
-                    "A steady difference can be the sensor; bursts can be an air leak: give the model one and look "
-                    "whether it fits better. A slow drift can be wetter wood at the start."
+                    message(
+                        "vapor-pressure-at-the",
+                        bias=self.show(agreed.bias, "pressure"),
+                        correlation=f"{agreed.correlation:.2f}",
+                        hours=agreed.hours,
+                        late=_hours(self.state.late),
+                    )
                 )
             )
-        return parts.section("model", "Measured against modeled", *inside, fold="open")
+        return parts.section("model", message("measured-against-modeled"), *inside, fold="open")
 
     def act(self, key, value=None, buffers=()):
         """One thing the reader did; a file that cannot be read changes nothing."""
@@ -320,7 +325,7 @@ class YourReadings(Page):
             else:
                 self.words = str(reason)
         except (ValueError, IndexError, TypeError):
-            self.words = "That could not be done; nothing was changed."
+            self.words = message("that-could-not-be")
         self.follow()
         self.send_desk()
 
@@ -333,7 +338,7 @@ class YourReadings(Page):
                 )
                 self.troubles, self.said, self.shown, self.model = {}, "", False, None
         elif kind == "upload-too-large":
-            self.words = f"{str(value)[-60:]}: it is larger than {readings.LIMIT} bytes, too large for a logger file."
+            self.words = message("it-is-larger-than", amount=str(value)[-60:], limit=readings.LIMIT)
         elif kind == "guess":
             readings.edited(self.file, rest, value)
             self.model = None
@@ -357,7 +362,7 @@ class YourReadings(Page):
         try:
             return Tightness(float(self.ach50)).ach50 if self.ach50 else None
         except ValueError:
-            raise OutOfRange(f'Air changes at 50 Pa is "{self.ach50}"; it must be a number, 0 to 50 1/h.') from None
+            raise OutOfRange(message("air-changes-at-50-2", ach50=self.ach50)) from None
 
     def _run_model(self):
         run, time = readings.modelled(self.file.readings, building.preset(self.roof), ach50=self._tightness())
@@ -402,7 +407,7 @@ def _mean(values):
 
 def _hours(lag):
     if lag is None or np.isnan(lag):
-        return "none found"
+        return message("none-found")
     return f"{lag:.0f} h"
 
 

@@ -7,15 +7,18 @@ from typing import Any
 
 import numpy as np
 
+from dryward import language
 from dryward.pictures import style
 from dryward.pictures.drawing import ceiling, sentences, thinned
 from dryward.pictures.live import LivePicture
+
+message = language.beside(__file__)
 
 #: Tops of the pressure axis [Pa] and of the moisture axis [mass %].
 _TOPS = {"us": (0.3, 0.6, 0.9, 1.2, 1.8, 2.4, 4.0, 8.0), "si": (1000, 2000, 3000, 4000, 6000, 8000, 14000, 30000)}
 _WET = (20, 30, 40, 60, 100, 200)
 #: Looks of the places a logger can be in.
-_PLACES = ("room air", "cavity air", "outdoor air", "air flow")
+_PLACES = (message("room-air"), message("cavity-air"), message("outdoor-air"), "air flow")
 
 
 @dataclass(frozen=True)
@@ -69,17 +72,19 @@ class Traces(LivePicture):
         left, bottom, right, top = box
         looks = self._looks(state)
         top = self.line_key(looks, [t.name for t in state.upper], left, top, right)
-        when = f"days from {state.start}" if state.start else "days from the start"
+        when = message("days-from", start=state.start) if state.start else message("days-from-the-start")
         if state.view == "readings":
             middle = (bottom + self.line + top) / 2
             upper = self._axes(state, (left, middle, right, top - 2), "", f"temperature, {self.symbol('temperature')}")
             upper.tick_params(labelbottom=False)
             upper.set_ylim(*(self.shown(t, "temperature") for t in self._top(state)))
-            lower = self._axes(state, (left, bottom, right, middle), when, "relative humidity, %")
+            lower = self._axes(state, (left, bottom, right, middle), when, message("relative-humidity"))
             lower.set_ylim(0, 105)
         else:
             vapor = state.view == "vapor"
-            label = f"vapor pressure, {self.symbol('pressure')}" if vapor else "wood moisture, mass %"
+            label = (
+                message("vapor-pressure", symbol=self.symbol("pressure")) if vapor else message("wood-moisture-mass")
+            )
             upper, lower = self._axes(state, (left, bottom, right, top - 2), when, label), None
             upper.set_ylim(0, self._top(state))
         self.upper = [self.moving(upper.plot([], [], **look)[0]) for look in looks]
@@ -117,15 +122,25 @@ class Traces(LivePicture):
                     low, mean, high = (self.show(v, quantity) for v in (low, mean, high))
                 else:
                     low, mean, high = (f"{v:.1f} %" for v in (low, mean, high))
-                words.append(f"{trace.name}: lowest {low}, mean {mean}, highest {high}")
-            return ("; ".join(words) or "nothing that can be used") + "."
+                words.append(message("lowest-mean-highest", name=trace.name, low=low, mean=mean, high=high))
+            return ("; ".join(words) or message("nothing-that-can-be")) + "."
 
         days = state.upper[0].days
-        first = {"readings": "Temperatures", "vapor": "Vapor pressures", "model": "Wood moisture"}[state.view]
+        first = {
+            "readings": message("alt-temperatures"),
+            "vapor": message("alt-vapor-pressures"),
+            "model": message("alt-wood-moisture"),
+        }[state.view]
         quantity = {"readings": "temperature", "vapor": "pressure"}.get(state.view)
-        rest = f"Relative humidity. {told(state.lower, 'relative humidity')}" if state.lower else ""
+        rest = message("alt-relative-humidity", lower=told(state.lower, "relative humidity")) if state.lower else ""
         return sentences(
-            f"{first} over {float(days[-1]) - float(days[0]):.0f} days. {told(state.upper, quantity)}", rest
+            message(
+                "alt-over-days",
+                first=first,
+                days=f"{float(days[-1]) - float(days[0]):.0f}",
+                quantity=told(state.upper, quantity),
+            ),
+            rest,
         )
 
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from types import SimpleNamespace
 from typing import Any
 
-from dryward import building, units
+from dryward import building, language, units
 from dryward.building import layer_order
 from dryward.building.framing import parallel_path
 from dryward.building.job import Job, Room
@@ -26,7 +26,11 @@ from dryward.pictures.section import SteadyRoof
 from dryward.report import setting as weathered
 from dryward.verdict import Verdict, of_steady
 
-SEASON = Choice("Season", "Month", (("winter", "coldest month"), ("summer", "warmest month")))
+message = language.beside(__file__)
+
+SEASON = Choice(
+    message("season"), message("month"), (("winter", message("coldest-month")), ("summer", message("warmest-month")))
+)
 #: Largest weather file [bytes]; a year of hours takes 1.6 million.
 EPW_LIMIT = 20_000_000
 #: The field of the room that the humidity slider moves.
@@ -105,14 +109,14 @@ class YourRoof(Page):
         """R, humidity, gain; the outdoor air that was taken."""
         profile, node = state.profile, state.profile.wettest
         return [
-            Readout("resistance", "R between framing", self.draft.job.assembly.thermal_resistance, "thermal resistance",
+            Readout("resistance", message("resistance"), self.draft.job.assembly.thermal_resistance, "thermal resistance",
                     note=f"whole {self.show(state.whole, 'thermal resistance')}" if state.whole else ""),
-            Readout("outdoor", "Outdoor air", state.outdoor.temperature, "temperature",
+            Readout("outdoor", message("outdoor"), state.outdoor.temperature, "temperature",
                     note=f"{state.outdoor.relative_humidity * 100:.0f} %, {state.here.place_name}"),
-            Readout("dew_point_depth", "Dew-point line, depth", profile.dew_point_depth, "length"),
-            Readout("highest_relative_humidity", "Highest humidity", float(profile.relative_humidity[node]),
+            Readout("dew_point_depth", message("dew-point-depth"), profile.dew_point_depth, "length"),
+            Readout("highest_relative_humidity", message("highest-relative-humidity"), float(profile.relative_humidity[node]),
                     "relative humidity", note=" / ".join(dict.fromkeys(profile.between(node)))),
-            Readout("gain", "Water gained", profile.gain, "vapor flux", both=True),
+            Readout("gain", message("gain"), profile.gain, "vapor flux", both=True),
         ]  # fmt: skip
 
     def judge(self, state: State) -> Verdict:
@@ -123,7 +127,7 @@ class YourRoof(Page):
         """What this month would do if it never ended."""
         profile, verdict = state.profile, self.judge(state)
         said = wetness.gathers(self, profile, verdict) if profile.wet_planes else wetness.settles(self, verdict)
-        return f"If this month never ended, {said}. Air leaks, storage and sun come with the checks below."
+        return message("if-this-month-never", said=said)
 
     def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
         """The state along the humidity this month, if it never ended."""
@@ -150,7 +154,7 @@ class YourRoof(Page):
             self._file_section(),
             parts.section(
                 "layers",
-                "Layers",
+                message("layers"),
                 layers.table(draft.job.assembly, system, self.troubles, self.after),
                 *(parts.text(words, "dw-trouble", alert=True) for words in layer_order.warnings(draft.job.assembly)),
                 *self._adding(),
@@ -173,29 +177,34 @@ class YourRoof(Page):
 
     def _file_section(self):
         draft = self.draft
-        state = "not saved yet" if draft.saved is None else "saved"
+        state = message("not-saved-yet") if draft.saved is None else "saved"
         roofs = [(id, building.preset(id).name) for id in building.presets()]
         kept = (
-            parts.text("There are changes that are not saved.", "dw-trouble", alert=True)
+            parts.text(message("there-are-changes-that"), "dw-trouble", alert=True)
             if draft.unsaved
             else parts.text(f"{draft.name}: {state}.", "dw-hint")
         )
         return parts.section(
             "file",
-            "Your file",
+            message("your-file"),
             parts.row(
-                parts.select("preset", "Start from", [("", "choose a roof"), *roofs], ""),
-                parts.select("open", "Open", [("", "choose a file"), *((name, name) for name in draft.files())], ""),
-                parts.upload("take", "from this computer", ".toml", 1_000_000),
-                parts.field("name", "Save as", draft.wanted, size=18, error=self.troubles.get("save", "")),
-                parts.button("save", "Save"),
-                parts.button("undo", "Undo", disabled=not draft.can_undo),
-                parts.button("redo", "Redo", disabled=not draft.can_redo),
+                parts.select("preset", message("start-from"), [("", message("choose-a-roof")), *roofs], ""),
+                parts.select(
+                    "open",
+                    message("open"),
+                    [("", message("choose-a-file")), *((name, name) for name in draft.files())],
+                    "",
+                ),
+                parts.upload("take", message("from-this-computer"), ".toml", 1_000_000),
+                parts.field("name", message("save-as"), draft.wanted, size=18, error=self.troubles.get("save", "")),
+                parts.button("save", message("save")),
+                parts.button("undo", message("undo"), disabled=not draft.can_undo),
+                parts.button("redo", message("redo"), disabled=not draft.can_redo),
             ),
             parts.row(
                 parts.field(
                     "set:name",
-                    "Name of the roof",
+                    message("name-of-the-roof"),
                     draft.job.assembly.name,
                     size=36,
                     error=self.troubles.get("set:name", ""),
@@ -210,20 +219,26 @@ class YourRoof(Page):
         found = [(each.id if hasattr(each, "id") else each.origin.id, each) for each in found]
         now = [each.name for each in self.draft.job.assembly.layers]
         names = [(str(k), name) for k, name in enumerate(now)]
-        put, over = ("the room", None) if self.after < 0 else (now[self.after], now[self.after])
+        put, over = (message("the-room"), None) if self.after < 0 else (now[self.after], now[self.after])
         inside = [
             parts.row(
                 parts.field(
-                    "search", "Look in the library", self.search, size=24, hint="such as cellulose, poly, OSB, air"
+                    "search",
+                    message("look-in-the-library"),
+                    self.search,
+                    size=24,
+                    hint=message("such-as-cellulose-poly"),
                 ),
-                parts.select("after", "Highlighted layer", [("-1", "the room side"), *names], str(self.after)),
-                parts.text("Add puts a layer outside of it; Replace keeps its name and thickness.", "dw-hint"),
+                parts.select(
+                    "after", message("highlighted-layer"), [("-1", message("the-room-side")), *names], str(self.after)
+                ),
+                parts.text(message("add-puts-a-layer"), "dw-hint"),
             )
         ]
         if found:
             inside.append(layers.found_table(found, self.unit_system, put, over))
         elif self.search:
-            inside.append(parts.text(f'The library has nothing called "{self.search}".', "dw-trouble", alert=True))
+            inside.append(parts.text(message("the-library-has-nothing", search=self.search), "dw-trouble", alert=True))
         return inside
 
     def _news(self):
@@ -241,7 +256,7 @@ class YourRoof(Page):
             if isinstance(value, str):
                 self.wrong[key] = value[:200]
         except (ValueError, IndexError, AttributeError, TypeError, KeyError):  # no page of ours sends it
-            self._complain(key, "That could not be done; nothing was changed.")
+            self._complain(key, message("that-could-not-be"))
         self.follow()
         self.send_desk()
 
@@ -365,7 +380,7 @@ class YourRoof(Page):
         self._all_or_none(self.draft.take, buffers[0], str(value))
 
     def _do_take_too_large(self, value, buffers):
-        self.words = f"{str(value)[-60:]}: it is larger than 1000000 bytes, too large for a roof."
+        self.words = message("it-is-larger-than", amount=str(value)[-60:])
 
     def _do_epw(self, value, buffers):
         name = self.draft.weather(buffers[0], value)
@@ -373,7 +388,7 @@ class YourRoof(Page):
         self.wants_file = False
 
     def _do_epw_too_large(self, value, buffers):
-        self.words = f"{str(value)[-60:]}: it is larger than {EPW_LIMIT} bytes, too large for a weather file."
+        self.words = message("it-is-larger-than-2", amount=str(value)[-60:], epw_limit=EPW_LIMIT)
 
     def _do_name(self, value, buffers):
         self.draft.wanted = self.draft.path(value).name
