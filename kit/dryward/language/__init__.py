@@ -246,7 +246,18 @@ def listed(words: list[str] | tuple[str, ...]) -> str:
     """
     if len(words) < 2:
         return "".join(words)
-    first = words[0]
-    for each in words[1:-1]:
+    return message("language.listed", first=listing(words[:-1]), last=words[-1])
+
+
+def listing(words: list[str] | tuple[str, ...]) -> str:
+    """Words after each other, the last like the others: "a, b, c".
+
+    Examples
+    --------
+    >>> listing(["batt", "board", "film"])
+    'batt, board, film'
+    """
+    first, *others = words or ("",)
+    for each in others:
         first = message("language.listing", first=first, next=each)
-    return message("language.listed", first=first, last=words[-1])
+    return first
