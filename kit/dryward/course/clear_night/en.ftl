@@ -1,47 +1,53 @@
 ### Lesson clear night.
 
-
 ## The page.
 
-too-little-to-see = too little to see
-enough-to-see-and = enough to see and feel
-enough-to-drip-when = enough to drip when it thaws
-sky = Sky
-wind = Wind
-with-frost-on-it = { $frosted } with frost on it
+below-note = { $frosted } with frost on it
 below = Lower face below the air, before frost
 margin = Frost starts this far below
 frost = Frost by morning
-from-600-ft2-of = From {"{"}600 ft2{"}"} of roof
+drip = From { $area } of roof
 top = Top of the covering
-on-the-bare-covering = {" "}On the bare covering it would be { $bare }.
-frost-starts-when-it = frost starts when it is { $room } colder
-the-air-is-full = the air is full, so frost starts at once
-before-any-frost-it = Before any frost it is { $below } colder under the covering than the air, and { $starts }: { $amount } form by morning, all from outdoor air, { $judge }.{ $bare }
-the-lower-face-of = The lower face of the covering is as warm as the air or warmer, so no frost forms under it.
-under-the-covering-it = Under the covering it is { $below } colder than the air. Frost needs it { $room } colder: none forms.{ $bare }
-step-bare-covering-at-k = Bare covering at { $bare } K, before any frost: what it loses to a sky of { $sky } K.
-step-what-the-air-at = What the air at { $air_kelvin } K gives it, and the house below: the two agree, so it stays there.
-step-frost-point-of-the = Frost point of the outdoor air: the table read backward.
-step-how-far-the-covering = How far the covering may cool before that air frosts it.
+on-bare = On the bare covering it would be { $frost }.
+# $full is where the outdoor air has all the vapor it can have; $state what the frost of the night comes to.
+frosts = Before any frost it is { $below } colder under the covering than the air, and { $full ->
+    [yes] the air is full, so frost starts at once
+   *[no] frost starts when it is { $margin } colder
+}: { $amount } form by morning, all from outdoor air, { $state ->
+    [dry] too little to see
+    [damp] enough to see and feel
+   *[wet] enough to drip when it thaws
+}.
+warm = The lower face of the covering is as warm as the air or warmer, so no frost forms under it.
+cold = Under the covering it is { $below } colder than the air. Frost needs it { $margin } colder: none forms.
+step-lost = Bare covering at { $bare } K, before any frost: what it loses to a sky of { $sky } K.
+step-gained = What the air at { $air } K gives it, and the house below: the two agree, so it stays there.
+watts = { $flux } W/m²
+step-frost-point = Frost point of the outdoor air: the table read backward.
+step-margin = How far the covering may cool before that air frosts it.
 
 ## The picture.
 
-outdoor-air = outdoor air
-lower-face-of-the = lower face of the covering
-dew-or-frost-point = dew or frost point
-the-face-is-colder = the face is colder
+covering = lower face of the covering
+dew-point = dew or frost point
+frosting = the face is colder
 hours-after-sunset = hours after sunset
-alt-coldest-hours-after = coldest { $coldest } hours after sunset with { $coldest2 }
-alt-at-all-night = at { $coldest } all night
-alt-for-about-hours = For about { $below } hours it is below the dew or frost point
-alt-it-never-falls = It never falls below the dew or frost point
-alt-a-night-hours = A night, { $hours } hours long. The lower face of the covering is { $coldest_at }; the air is then { $coldest }.
-alt-of-water-settle = { $wet }; { $frost } of water settle.
+temperature-axis = temperature, { $unit }
+frost-bar = frost
+alt-night = { $steady ->
+    [yes] A night, { $hours } hours long. The lower face of the covering is at { $coldest } all night; the air is then { $air }.
+   *[no] A night, { $hours } hours long. The lower face of the covering is coldest { $when } hours after sunset with { $coldest }; the air is then { $air }.
+}
+alt-water = { $wet ->
+    [yes] For about { $below ->
+        [one] { $below } hour
+       *[other] { $below } hours
+    } it is below the dew or frost point; { $frost } of water settle.
+   *[no] It never falls below the dew or frost point; { $frost } of water settle.
+}
 
 ## The checks: -ask the question, -right its answer, -why what is said of it; a wrong answer by its belief.
 
-below-air-degf-difference = degF difference
 clouds-why = Clouds are a warm lid. { $clear } under a clear sky, { $cloudy } with the clouds.
 clouds-ask = It is a night with a light breeze, { $cold } and { $rh }. At midnight clouds come in. How much frost is under the covering by morning?
 clouds-right = Less than under a clear sky.

@@ -7,17 +7,20 @@ from types import SimpleNamespace
 from typing import Any
 
 import numpy as np
+from numpy.typing import NDArray
 
 from dryward import air, language, units
-from dryward.course.clear_night.scene import Night, from_night
+from dryward.course.clear_night.scene import NightPicture, NightUnderSky, from_night
 from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics.moving_air import film_permeance
-from dryward.physics.sky import STEFAN_BOLTZMANN, SUBLIMATION_HEAT, dry_underside, frost_margin, night
+from dryward.physics.shape import Numeric
+from dryward.physics.sky import STEFAN_BOLTZMANN, SUBLIMATION_HEAT, Night, dry_underside, frost_margin, night
+from dryward.teaching import words
 from dryward.teaching.words import Step
 from dryward.units import HOUR, KELVIN, to_si
-from dryward.verdict import DAMP, DRY, STATES, WET, Place, Verdict, criterion, of_amount
+from dryward.verdict import STATES, Place, Verdict, criterion, of_amount
 from dryward.weather import Air
 
 message = language.beside(__file__)
@@ -33,44 +36,44 @@ AREA = to_si(600.0, "ft2")
 
 
 @dataclass(frozen=True)
-class State:
+class FrostNight:
     """One night, and the covering before any frost."""
 
     outdoor: Air
     cooling: float
     wind: float
     layer: float
-    night: Any
+    night: Night
     underside: float
     bare: float
 
     @property
-    def below(self):
+    def below(self) -> float:
         """How far the lower face is below the air, with no frost on it yet [K]."""
         return self.outdoor.temperature - self.underside
 
     @property
-    def frosted(self):
+    def frosted(self) -> float:
         """The same with the frost on it, which gives off heat as it forms [K]."""
         return self.outdoor.temperature - float(self.night.underside_temperature[-1])
 
     @property
-    def margin(self):
+    def margin(self) -> float:
         """How far below the air a face may be before that air frosts it [K]."""
         return round(float(frost_margin(self.outdoor)), 9)  # saturated air has none; the last bits are rounding
 
     @property
-    def frost(self):
+    def frost(self) -> float:
         """At the night's end [kg/m2]."""
         return float(self.night.frost[-1])
 
 
-def frost_of(outdoor, cooling, wind, layer):
+def frost_of(outdoor: Air, cooling: float, wind: float, layer: float) -> Night:
     """The night of this lesson with its frost."""
     return night(outdoor, cooling, wind, resistance=layer, under_share=UNDER, hours=HOURS, **HOUSE)
 
 
-def states_of_nights(vapor_pressure, cooling, wind, layer):
+def states_of_nights(vapor_pressure: Numeric, cooling: Numeric, wind: Numeric, layer: Numeric) -> NDArray[Any]:
     """The state of many nights at once, each of one weather; numbers or arrays of one shape.
 
     Frost forms as fast as vapor reaches the face, and its heat warms the
@@ -89,25 +92,21 @@ def states_of_nights(vapor_pressure, cooling, wind, layer):
     return np.asarray(STATES, dtype=object)[rank]
 
 
-#: What an amount of frost comes to, by its state.
-_SEEN = {DRY: message("too-little-to-see"), DAMP: message("enough-to-see-and"), WET: message("enough-to-drip-when")}
-
-
 class ClearNight(Page):
     """Outdoor humidity, sky, wind and a layer under the covering; a night and its frost."""
 
     id = "clear-night"
-    handles = (standard("RH_out").starting(90, 90), message("sky"), message("wind"), "R_cover")
-    draws = Night
+    handles = (standard("RH_out").starting(90, 90), "Sky", "Wind", "R_cover")
+    draws = NightPicture
 
-    def compute(self, at: SimpleNamespace) -> State:
+    def compute(self, at: SimpleNamespace) -> FrostNight:
         """Twelve hours of one weather, and the same with no layer under the covering."""
         outdoor = Air(OUTDOORS, at.RH_out)
         found = frost_of(outdoor, at.Sky, at.Wind, at.R_cover)
         under = float(dry_underside(OUTDOORS, at.Sky, at.Wind, resistance=at.R_cover, under_share=UNDER, **HOUSE))
-        return State(outdoor, at.Sky, at.Wind, at.R_cover, found, under, self._bare(outdoor, at, found))
+        return FrostNight(outdoor, at.Sky, at.Wind, at.R_cover, found, under, self._bare(outdoor, at, found))
 
-    def _bare(self, outdoor, at, found):
+    def _bare(self, outdoor: Air, at: SimpleNamespace, found: Night) -> float:
         """Frost by morning on the bare covering [kg/m2]; kept while only the layer changes."""
         key = (at.RH_out, at.Sky, at.Wind)
         if getattr(self, "_known", (None,))[0] != key:
@@ -115,15 +114,15 @@ class ClearNight(Page):
             self._known = key, float(bare.frost[-1])
         return self._known[1]
 
-    def views(self, state):
+    def views(self, state: FrostNight) -> NightUnderSky:
         """The night as it was worked out."""
         return from_night(state.night)
 
-    def numbers(self, state: State) -> list[Readout]:
+    def numbers(self, state: FrostNight) -> list[Readout]:
         """How far below, how far it may be, the frost, and what drips in the morning."""
         drip = state.frost * AREA
         top = float(state.night.roof_temperature[-1])
-        frosted = message("with-frost-on-it", frosted=self.show(state.frosted, "temperature difference"))
+        frosted = message("below-note", frosted=self.show(state.frosted, "temperature difference"))
         return [
             Readout(
                 "below", message("below"), state.below, "temperature difference", both=True,
@@ -132,51 +131,44 @@ class ClearNight(Page):
             Readout("frosted", "", state.frosted, "temperature difference", hidden=True),
             Readout("margin", message("margin"), state.margin, "temperature difference", both=True),
             Readout("frost", message("frost"), state.frost, "area density", both=True),
-            Readout("drip", self.say(message("from-600-ft2-of")), drip, "mass", both=True),
+            Readout("drip", message("drip", area=words.number(600, "ft2", self.unit_system)), drip, "mass", both=True),
             Readout("top", message("top"), top, "temperature", both=True),
             Readout("bare", "", state.bare, "area density", hidden=True),
         ]  # fmt: skip
 
-    def judge(self, state: State) -> Verdict:
+    def judge(self, state: FrostNight) -> Verdict:
         """The frost of the night."""
         place = Place("covering", "inner", "vent space")
         return of_amount("night", "night-frost", state.frost, place, ("storage",), frost=True)
 
-    def says(self, state: State) -> str:
+    def says(self, state: FrostNight) -> str:
         """Whether frost forms, from which water, by what margin; and what it comes to."""
-        below, room = (self.show(each, "temperature difference") for each in (max(state.below, 0.0), state.margin))
-        bare = ""
-        if state.layer > 0 and state.bare > 0:
-            bare = message("on-the-bare-covering", bare=self.show(state.bare, "area density"))
+        below, margin = (self.show(each, "temperature difference") for each in (max(state.below, 0.0), state.margin))
         if state.frost > 0:
-            starts = message("frost-starts-when-it", room=room) if state.margin > 0 else message("the-air-is-full")
-            amount = self.show(state.frost, "area density")
-            return message(
-                "before-any-frost-it",
-                below=below,
-                starts=starts,
-                amount=amount,
-                judge=_SEEN[self.judge(state).state],
-                bare=bare,
-            )
-        if state.below <= 0:
-            return message("the-lower-face-of") + bare
-        return message("under-the-covering-it", below=below, room=room, bare=bare)
+            amount, found = self.show(state.frost, "area density"), self.judge(state).state
+            first = message("frosts", below=below, full=state.margin <= 0, margin=margin, amount=amount, state=found)
+        elif state.below <= 0:
+            first = message("warm")
+        else:
+            first = message("cold", below=below, margin=margin)
+        if state.layer > 0 and state.bare > 0:
+            return f"{first} {message('on-bare', frost=self.show(state.bare, 'area density'))}"
+        return first
 
-    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
+    def strips(self, at: SimpleNamespace, state: FrostNight) -> dict[str, Any]:
         """The state of the night along each slider."""
-        along = {name: np.array(self.along(name)) for name in self.controls}
-        air_at = Air(np.full(along["RH_out"].size, OUTDOORS), along["RH_out"])
+        along: dict[str, Any] = {name: np.array(self.along(name)) for name in self.controls}
+        air_at = Air(along["RH_out"] * 0.0 + OUTDOORS, along["RH_out"])
         now = state.outdoor.vapor_pressure
         found = {
             "RH_out": states_of_nights(air_at.vapor_pressure, at.Sky, at.Wind, at.R_cover),
-            message("sky"): states_of_nights(now, along["Sky"], at.Wind, at.R_cover),
-            message("wind"): states_of_nights(now, at.Sky, along["Wind"], at.R_cover),
+            "Sky": states_of_nights(now, along["Sky"], at.Wind, at.R_cover),
+            "Wind": states_of_nights(now, at.Sky, along["Wind"], at.R_cover),
             "R_cover": states_of_nights(now, at.Sky, at.Wind, along["R_cover"]),
         }
         return {name: Strip(tuple(states)) for name, states in found.items()}
 
-    def steps(self, state: State) -> list[Step]:
+    def steps(self, state: FrostNight) -> list[Step]:
         """Heat lost to the sky against heat from the air, for a bare covering."""
         show, air_kelvin = self.show, OUTDOORS + KELVIN
         sky = air_kelvin - state.cooling
@@ -186,19 +178,19 @@ class ClearNight(Page):
         point = units.show(state.outdoor.dew_point, "temperature", self.unit_system)
         return [
             Step(
-                message("step-bare-covering-at-k", bare=f"{bare:.2f}", sky=f"{sky:.2f}"),
+                message("step-lost", bare=f"{bare:.2f}", sky=f"{sky:.2f}"),
                 f"0.9 × 5.670e-8 × ({bare:.2f}^4 − {sky:.2f}^4)",
-                f"{lost:.1f} W/m²",
+                message("watts", flux=units.number(lost, 1)),
             ),
             Step(
-                message("step-what-the-air-at", air_kelvin=f"{air_kelvin:.2f}"),
+                message("step-gained", air=f"{air_kelvin:.2f}"),
                 f"{state.wind:.3g} × ({air_kelvin:.2f} − {bare:.2f}) + "
                 f"{HOUSE['u_value']:g} × ({HOUSE['indoor_temperature'] + KELVIN:.2f} − {bare:.2f})",
-                f"{warmed:.1f} W/m²",
+                message("watts", flux=units.number(warmed, 1)),
             ),
-            Step(message("step-frost-point-of-the"), "", point),
+            Step(message("step-frost-point"), "", point),
             Step(
-                message("step-how-far-the-covering"),
+                message("step-margin"),
                 f"{show(OUTDOORS, 'temperature', 2)} − {show(state.outdoor.dew_point, 'temperature', 2)}",
                 show(state.margin, "temperature difference"),
             ),

@@ -4,9 +4,11 @@ import numpy as np
 
 from dryward import language
 from dryward.physics import sky
+from dryward.physics.shape import Numeric
 from dryward.physics.sky import frost_margin, night
 from dryward.teaching import vault
 from dryward.teaching.questions import Draw, Question
+from dryward.teaching.vault import Side
 from dryward.units import FOOT, from_si, to_si
 
 message = language.beside(__file__)
@@ -14,19 +16,19 @@ message = language.beside(__file__)
 HOURS, STEPS = 12, 4
 
 
-def frost(outdoor, cooling, coefficient=8.0):
+def frost(outdoor: Side, cooling: Numeric, coefficient: float = 8.0) -> float:
     """Frost under the covering at the end of a night [g/m2]."""
     found = night(vault.air(*outdoor), cooling, coefficient, hours=HOURS, steps_per_hour=STEPS)
     return from_si(float(found.frost[-1]), "g/m2")
 
 
-def below_air(cold, cooling, coefficient=8.0):
+def below_air(cold: float, cooling: float, coefficient: float = 8.0) -> float:
     """How far the covering falls below the air [degF difference] under a sky that much colder [K]."""
     outside = to_si(float(cold), "degF")
     found = sky.roof_surface(
         outside, outside - cooling, coefficient, u_value=vault.roof().u_value, indoor_temperature=to_si(70.0, "degF")
     )
-    return from_si(outside - float(found), message("below-air-degf-difference"))
+    return from_si(outside - float(found), "degF difference")
 
 
 def clouds(draw: Draw) -> Question | None:

@@ -1,39 +1,57 @@
 ### Lesson hour by hour.
 
-
 ## The page.
 
-place = Place
 climate = Climate
-day-of-the-two = Day of the two years
-year-and-each-later = year { $count } and each later one
-year-still-changing = year { $count }, still changing
+climate-very-cold = Very cold
+climate-cold = Cold
+climate-cool-marine = Cool marine
+climate-mixed-humid = Mixed humid
+climate-hot-humid = Hot humid
+climate-hot-dry = Hot dry
+day = Day of the two years
+# What the judged year is called.
+settled = { $repeats ->
+    [yes] year { $count } and each later one
+   *[no] year { $count }, still changing
+}
 first-year = first year
 today = Sheathing that day
 today-note = { $date }; deck { $above }
 peak = Sheathing, peak
-peak-note = in { $when }; deck { $deck } in { $when2 }
-over = Sheathing over { $caution } %
-over-note = deck { $lasted } days; mold index up to { $mold } of 6
-ran-off-from-600 = Ran off from {"{"}600 ft2{"}"} in a year
+peak-note = in { $month }; deck { $deck } in { $deck_month }
+over = Sheathing over { $caution }
+over-text = { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+}
+over-note = deck { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+}; mold index up to { $mold } of 6
+ran-off = Ran off from { $area } in a year
 ran-off-note = { $ran_off } in all
 change = Change over the year
-year = { $day }, year { $year }
-driest-in = driest in { $driest }, { $lowest } %
-it-is = It is { $driest }
-the-sheathing-is-wettest = The sheathing is wettest in { $when }, { $sheathing } %, and { $driest }
-so-it-is-in = { $said }. { $own }. So it is in { $settled }.
-lb-ft-in = { $density } lb/ft³ × { $thickness } in.
-x-12-7000-gr-lb = { $size } / 12 × 7000 gr/lb
-kg-m-mm = { $density } kg/m³ × { $thickness } mm
-step-the-dry-sheathing-density = The dry sheathing: density times thickness.
-step-one-percent-of-that = One percent of that.
-step-from-the-driest-day = From the driest day to the wettest of the judged year, in percent, times that.
+date = { $month }, year { $year }
+# $account is the verdict of the judged year, a sentence without its full stop; with $sheathing_worst it is told of the
+# sheathing, so only the driest time is left to say.
+year = { $account }. { $sheathing_worst ->
+    [yes] It is driest in { $driest }, { $lowest }
+   *[no] The sheathing is wettest in { $wettest }, { $highest }, and driest in { $driest }, { $lowest }
+}. So it is in { $settled }.
+step-dry-us = { $density } lb/ft³ × { $thickness } in.
+step-dry-us-grains = { $size } / 12 × 7000 gr/lb
+step-dry-si = { $density } kg/m³ × { $thickness } mm
+grains = { $amount } gr/ft²
+grams = { $amount } g/m²
+step-dry = The dry sheathing: density times thickness.
+step-percent = One percent of that.
+step-rise = From the driest day to the wettest of the judged year, in percent, times that.
 
 ## The checks: -ask the question, -right its answer, -why what is said of it; a wrong answer by its belief.
 
-why-late-why = { $rate } over { $weeks } more weeks add { $points } % MC to { $name }. Gain goes on until drying beats it.
-why-late-ask = In a run the sheathing is wettest { $weeks } weeks after the coldest day. In those weeks { $name } still gains { $rate }. Why so late?
+why-late-why = { $rate } over { $weeks } more weeks add { $points } MC to { $board }. Gain goes on until drying beats it.
+why-late-ask = In a run the sheathing is wettest { $weeks } weeks after the coldest day. In those weeks { $board } still gains { $rate }. Why so late?
 why-late-right = Storage: the wood gains as long as more comes than goes.
 why-late-one-check-decides = The model lags behind.
 why-late-one-check-decides-reply = The lag is real. Wood fills up and empties slowly.
@@ -42,8 +60,10 @@ why-late-coldest-is-wettest = The coldest day must be the wettest. The run is wr
 why-late-wet-roof-needs-vents = Spring rain.
 why-late-wet-roof-needs-vents-reply = There is no rain in this run. It is water the wood took up.
 why-late-wet-roof-needs-vents-seems = A roof that is wet in spring has been rained on.
-each-october-why = It rises by { $step } % MC a year and does not level off. It does not dry back.
+each-october-why = It rises by { $step } MC a year and does not level off. It does not dry back.
 each-october-ask = Three Octobers in a run show { $years } MC in the sheathing. What do you do?
+# One more year of the list in the question.
+each-october-next = { $years }, { $year }
 each-october-right = Change something: the leaks, the indoor RH or the layers. Then run it again.
 each-october-trust-the-trend-later = Wait. It will settle.
 each-october-no-drops-no-problem = Nothing. There are no drops.

@@ -11,7 +11,7 @@ from dryward.units import from_si, to_si
 message = language.beside(__file__)
 
 
-def per_percent(board, inches):
+def per_percent(board: str, inches: float) -> float:
     """Water that a board takes up for each 1 % MC [g/m2]."""
     return from_si(material(board).density * to_si(inches, "in") * 0.01, "g/m2")
 
@@ -25,9 +25,9 @@ def why_late(draw: Draw) -> Question | None:
     points = rate * 7 * weeks / per_percent(board, inches)
     name = board_name(draw, name, inches)
     say = draw.say
-    draw.because(message("why-late-why", rate=say(rate, "g/m2/day"), weeks=weeks, points=f"{points:.1f}", name=name))
+    draw.because(message("why-late-why", rate=say(rate, "g/m2/day"), weeks=weeks, points=say(points, "%"), board=name))
     return draw.words(
-        message("why-late-ask", weeks=weeks, name=name, rate=say(rate, "g/m2/day")),
+        message("why-late-ask", weeks=weeks, board=name, rate=say(rate, "g/m2/day")),
         message("why-late-right"),
         (
             message("why-late-one-check-decides"),
@@ -50,8 +50,11 @@ def each_october(draw: Draw) -> Question | None:
     start = draw.pick(12.0, (11.0, 12.0, 13.0))
     step = draw.pick(2.0, (1.5, 2.0, 2.5))
     draw.note(start=start, step=step)
-    years = ", ".join(f"{start + k * step:g} %" for k in range(3))
-    draw.because(message("each-october-why", step=f"{step:g}"))
+    say = draw.say
+    years = say(start, "%")
+    for k in (1, 2):
+        years = message("each-october-next", years=years, year=say(start + k * step, "%"))
+    draw.because(message("each-october-why", step=say(step, "%")))
     return draw.words(
         message("each-october-ask", years=years),
         message("each-october-right"),
@@ -61,7 +64,7 @@ def each_october(draw: Draw) -> Question | None:
     )
 
 
-def noon_sun(latitude, slope, facing_south):
+def noon_sun(latitude: float, slope: float, facing_south: bool) -> float:
     """Share of the straight sun that a slope takes at noon in late December, none when it is behind."""
     height = 90.0 - latitude - 23.44  # tilt of the earth's axis
     return max(0.0, math.sin(math.radians(height + slope if facing_south else height - slope)))
@@ -73,6 +76,7 @@ def north_and_south(draw: Draw) -> Question | None:
     pitch = draw.pick(8, (6, 8, 10, 12))
     slope = math.degrees(math.atan2(pitch, 12))
     draw.note(latitude=latitude, pitch=pitch)
+    say = draw.say
     south, north = (noon_sun(latitude, slope, each) for each in (True, False))
     if north > 0.4 * south:
         return None

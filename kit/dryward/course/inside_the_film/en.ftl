@@ -1,37 +1,41 @@
 ### Lesson inside the film.
 
-
 ## The page.
 
-insulation-inside-the-film = Insulation inside the film
+inside = Insulation inside the film
+film = Film
 inside-face = RH on its room side
 inside-face-note = other side { $outside }
 mean = Mean of both sides
 permeance = The film has
 gain = Water gained
-with-of-the-insulation = With { $share } % of the insulation inside it, the film is at { $temperature }, sees { $inside } on its room side and stands at { $film }
-no-water-gathers-and = { $film }; no water gathers, and { $judge }.
-outer = Outer
-step-temperature-of-the-film = Temperature of the film: go down by the R-values.
-step-rh-on-its-two = RH on its two sides, from the vapor line.
-step-the-films-curve-in = The film's curve, in perms: straight on a log scale between its two ends.
-at-or-below = at or below { $low } %
-at-or-above = at or above { $high } %
-step-the-films-curve = The film's curve { $end }.
+# $water is where water gathers: a piece of a sentence.
+gathers = With { $share } of the insulation inside it, the film is at { $temperature }, sees { $humidity } on its room side and stands at { $permeance }: { $water }.
+# $settles is how dry the roof is.
+no-water = With { $share } of the insulation inside it, the film is at { $temperature }, sees { $humidity } on its room side and stands at { $permeance }; no water gathers, and { $settles }.
+step-temperature = Temperature of the film: go down by the R-values.
+step-humidity = RH on its two sides, from the vapor line.
+step-curve = The film's curve, in perms: straight on a log scale between its two ends.
+step-curve-below = The film's curve at or below { $end }.
+step-curve-above = The film's curve at or above { $end }.
 
 ## The picture.
 
-share-of-the-r = share of the R that lies inside the film, %
-rh-on-its-room = RH on its room side, %
-alt-three-graphs-over = Three graphs over the share of the insulation that lies inside the film: its temperature, the relative humidity on its room side, and its permeance.
-alt-with-inside-the = With { $now } % inside, the film is at { $warm }, sees { $damp } and has { $open }.
+graph-share = share of the R that lies inside the film, %
+graph-humidity = RH on its room side, %
+graph-temperature = film, { $unit }
+graph-permeance = film, { $unit }
+alt-graphs = Three graphs over the share of the insulation that lies inside the film: its temperature, the relative humidity on its room side, and its permeance.
+alt-now = With { $now } inside, the film is at { $warm }, sees { $damp } and has { $open }.
 
 ## The checks: -ask the question, -right its answer, -why what is said of it; a wrong answer by its belief.
 
-filled-cavity-the-roof-goes-from = The roof goes from { $states } to { $states2 }
-filled-cavity-the-roof-is = The roof is { $states }
-filled-cavity-why = The film goes from { $warm } to { $cool }, its room face sees { $humid }, and it opens from { $first } to { $humid2 }. { $turned }, with { $share } of the R inside the film.
-filled-cavity-ask = Someone fills the service cavity with { $inside }, under { $outside } outside the film. It is { $cold } outside, { $degrees } and { $rh } inside. What does the film do?
+# $before and $after are the state of the roof without the batt and with it.
+filled-cavity-why = The film goes from { $warm } to { $cool }, its room face sees { $humid }, and it opens from { $first } to { $then }. { $changes ->
+    [yes] The roof goes from { $before } to { $after }
+   *[no] The roof is { $after }
+}, with { $share } of the R inside the film.
+filled-cavity-ask = Someone fills the service cavity with { $inside }, under { $outside } outside the film. It is { $cold } outside, { $room } and { $rh } inside. What does the film do?
 filled-cavity-right = It cools, feels damper air, and opens.
 filled-cavity-label-r-is-wall-r = It gets better. More R is more R.
 filled-cavity-label-r-is-wall-r-reply = More R inside the film makes the film colder.
@@ -46,10 +50,13 @@ why-empty-label-r-is-wall-r-seems = An empty space looks like work that was left
 why-empty-film-closes-when-humid = So that the film can close.
 why-empty-house-must-breathe = So that the house can breathe.
 why-empty-house-must-breathe-reply = Nothing breathes there. The film must be airtight.
-steam-bath-which-is-wet-still = which is wet still, so the fan comes first
-steam-bath-and-the-roof-is = and the roof is { $left }
-steam-bath-why = In this roof the bath brings { $bath }, a bedroom { $bedroom }. With a { $perms } film and little R inside it is { $less }, { $still }.
-steam-bath-ask = A bathroom that stays steamy, { $degrees } and { $steam }, lies under the same vault, with { $resistance } inside the film, OSB outside, and { $cold } outdoors. What do you change?
+# $state is what the roof with the tighter film is.
+steam-bath-why = In this roof the bath brings { $bath }, a bedroom { $bedroom }. With a { $perms } film and little R inside it is { $less }, { $state ->
+    [wet] which is wet still, so the fan comes first
+    [damp] and the roof is damp
+   *[dry] and the roof is dry
+}.
+steam-bath-ask = A bathroom that stays steamy, { $room } and { $steam }, lies under the same vault, with { $resistance } inside the film, OSB outside, and { $cold } outdoors. What do you change?
 steam-bath-right = More fan, less R inside the film or a tighter film there. Then work it out in the kit, and ask the designer.
 steam-bath-more-vents-always-help = More vents outside.
 steam-bath-more-vents-always-help-reply = The vent is beyond the OSB. The water comes from the room.
@@ -57,4 +64,5 @@ steam-bath-film-knows-the-season = Nothing. It is like any bedroom.
 steam-bath-film-knows-the-season-reply = A bedroom brings { $bedroom }, and that is wet too behind OSB in this cold.
 steam-bath-film-knows-the-season-seems = It is the same roof, the same film and the same winter.
 steam-bath-film-closes-when-humid = Nothing. The film closes in steam.
-tight-and-dry-the-film-stands-at = The film stands at { $found }. { $judged }
+# $verdict is a whole sentence.
+task-outcome = The film stands at { $permeance }. { $verdict }

@@ -7,6 +7,7 @@ from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import FILM, face, film_state, gain, roof, verdict
 from dryward.units import from_si, to_si
 from dryward.verdict import DRY, WET, of_steady
+from dryward.verdict.words import adjective
 
 message = language.beside(__file__)
 
@@ -28,11 +29,6 @@ def filled_cavity(draw: Draw) -> Question | None:
     say = draw.say
     states = [verdict(each, *air).state for each in (before, after)]
     share = 100 * inside / (inside + outside)
-    turned = (
-        message("filled-cavity-the-roof-goes-from", states=states[0], states2=states[1])
-        if states[0] != states[1]
-        else message("filled-cavity-the-roof-is", states=states[1])
-    )
     draw.because(
         message(
             "filled-cavity-why",
@@ -40,8 +36,10 @@ def filled_cavity(draw: Draw) -> Question | None:
             cool=say(cool, "degF"),
             humid=say(round(humid[0]), "%"),
             first=say(first, "perm"),
-            humid2=say(humid[3], "perm"),
-            turned=turned,
+            then=say(humid[3], "perm"),
+            changes=states[0] != states[1],
+            before=adjective(states[0]),
+            after=adjective(states[1]),
             share=say(round(share), "%"),
         )
     )
@@ -51,7 +49,7 @@ def filled_cavity(draw: Draw) -> Question | None:
             inside=say(inside, "R"),
             outside=say(outside, "R"),
             cold=say(cold, "degF"),
-            degrees=say(70, "degF"),
+            room=say(70, "degF"),
             rh=say(rh, "%"),
         ),
         message("filled-cavity-right"),
@@ -101,9 +99,6 @@ def steam_bath(draw: Draw) -> Question | None:
         return None
     say = draw.say
     left = verdict(roof(0.1, "OSB", 1.0), (70, steam), (cold, 80)).state
-    still = (
-        message("steam-bath-which-is-wet-still") if left == WET else message("steam-bath-and-the-roof-is", left=left)
-    )
     draw.because(
         message(
             "steam-bath-why",
@@ -111,13 +106,13 @@ def steam_bath(draw: Draw) -> Question | None:
             bedroom=say(bedroom, "g/m2/day"),
             perms=say(0.1, "perm"),
             less=say(less, "g/m2/day"),
-            still=still,
+            state=left,
         )
     )
     return draw.words(
         message(
             "steam-bath-ask",
-            degrees=say(70, "degF"),
+            room=say(70, "degF"),
             steam=say(steam, "%"),
             resistance=say(11, "R"),
             cold=say(cold, "degF"),
@@ -145,7 +140,7 @@ def _tight_and_dry(now: Values, say: Say) -> Outcome:
     profile = steady.profile(roof("variable", "open membrane", from_si(now["R_in"], "R")), *airs(now))
     found, judged = profile.permeance[FILM], of_steady(profile)
     tight = found <= to_si(1.0, "perm") * (1 + 1e-9)
-    told = message("tight-and-dry-the-film-stands-at", found=say(found, "perm"), judged=say.verdict(judged))
+    told = message("task-outcome", permeance=say(found, "perm"), verdict=say.verdict(judged))
     return Outcome(tight and judged.state == DRY, told, found)
 
 

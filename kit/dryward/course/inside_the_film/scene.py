@@ -9,7 +9,7 @@ import numpy as np
 
 from dryward import language
 from dryward.pictures import style
-from dryward.pictures.drawing import sentences
+from dryward.pictures.drawing import Floats, sentences
 from dryward.pictures.live import LivePicture
 
 message = language.beside(__file__)
@@ -23,20 +23,20 @@ class FilmInLayers:
     """The film at every share of R inside it, and where you are."""
 
     #: Of the thermal resistance inside the film [-], rising.
-    share: Any
+    share: Floats
     #: Of the film [degC].
-    temperature: Any
+    temperature: Floats
     #: Relative humidity on its room side [-].
-    humidity: Any
+    humidity: Floats
     #: Of the film [kg/(s m2 Pa)].
-    permeance: Any
+    permeance: Floats
     #: The share now [-].
     now: float
     #: The state that the page gives what is drawn; empty where it gives none.
     verdict: str = field(default="", kw_only=True)
 
 
-class Inside(LivePicture):
+class Inside(LivePicture[FilmInLayers]):
     """Three small graphs over the share of R inside, with one moving dot each."""
 
     size = (860, 400)
@@ -56,8 +56,12 @@ class Inside(LivePicture):
         boxes = self.columns(1, 1, 1, gap=1.4)
         wide = boxes[-1][2] - boxes[0][0]
         x, y = boxes[0][0] + wide / 2, boxes[0][1] + 0.3 * self.line
-        self.words(x, y, message("share-of-the-r"), ha="center")
-        labels = (f"film, {self.symbol('temperature')}", message("rh-on-its-room"), f"film, {self.symbol('permeance')}")
+        self.words(x, y, message("graph-share"), ha="center")
+        labels = (
+            message("graph-temperature", unit=self.symbol("temperature")),
+            message("graph-humidity"),
+            message("graph-permeance", unit=self.symbol("permeance")),
+        )
         quantities = ("temperature", "relative humidity", "permeance")
         self.graphs = []
         for (left, bottom, right, top), label, quantity in zip(boxes, labels, quantities, strict=True):
@@ -96,6 +100,6 @@ class Inside(LivePicture):
             )
         )
         return sentences(
-            message("alt-three-graphs-over"),
-            message("alt-with-inside-the", now=f"{100 * state.now:.0f}", warm=warm, damp=damp, open=open_),
+            message("alt-graphs"),
+            message("alt-now", now=self.show(state.now, "relative humidity"), warm=warm, damp=damp, open=open_),
         )

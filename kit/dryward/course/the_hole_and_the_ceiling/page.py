@@ -14,8 +14,9 @@ from dryward.panels import hand
 from dryward.panels.controls import Choice, Slider, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
-from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak, brought, orifice_flow, stack_pressure
+from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Brought, Leak, brought, orifice_flow, stack_pressure
 from dryward.physics.moving_air import density
+from dryward.physics.shape import Numeric
 from dryward.teaching import words
 from dryward.teaching.words import Step
 from dryward.units import DAY, KELVIN, to_si
@@ -84,22 +85,22 @@ class Winter:
         return self.stays / self.by_vapor
 
 
-def leaked(hole: Floats, push: Floats, room: Air) -> Brought:
+def leaked(hole: Numeric, push: Numeric, room: Air) -> Brought:
     """Water that leaking air brings to the cold face, a `Brought` [kg/s]; numbers or arrays."""
     return brought(orifice_flow(push, hole), room, COLD, LONG_SHARE)
 
 
-def drive(room: Air) -> Floats:
+def drive(room: Air) -> Numeric:
     """Vapor pressure of the room over that of the wet cold face [Pa]."""
     return room.vapor_pressure - air.saturation_vapor_pressure(COLD)
 
 
-def passed(inner: Floats, room: Air) -> Floats:
+def passed(inner: Numeric, room: Air) -> Numeric:
     """Vapor that goes through the ceiling to the cold face in the winter [kg]; numbers or arrays."""
     return drive(room) * inner * CEILING * WINTER
 
 
-def left(hole: Floats, push: Floats, inner: Floats, room: Air) -> Floats:
+def left(hole: Numeric, push: Numeric, inner: Numeric, room: Air) -> Numeric:
     """What hole and ceiling leave together, over the ceiling [kg/m2]; numbers or arrays."""
     return (leaked(hole, push, room).stays * WINTER + passed(inner, room)) / CEILING
 
@@ -205,8 +206,10 @@ class TheHoleAndTheCeiling(Page):
 
     def _quarts(self, kilograms: float) -> str:
         """Water as a volume: a liter has a kilogram."""
-        return message("quarts", amount=f"{units.from_si(kilograms / 1000, 'quart'):.3g}") if self.unit_system == "us" else (
-            message("liters", amount=f"{kilograms:.3g}")
+        return (
+            message("quarts", amount=f"{units.from_si(kilograms / 1000, 'quart'):.3g}")
+            if self.unit_system == "us"
+            else (message("liters", amount=f"{kilograms:.3g}"))
         )
 
     def judge(self, state: Winter) -> Verdict:
@@ -226,8 +229,8 @@ class TheHoleAndTheCeiling(Page):
         now = {"hole": at.Hole, "push": at.dP, "inner": at.M_in, "room": state.room}
 
         def along(name, what):
-            values = np.array(self.along(name))
-            there = Air(np.full(values.shape, ROOM), values) if what == "room" else values
+            values: Any = np.array(self.along(name))
+            there = Air(values * 0.0 + ROOM, values) if what == "room" else values
             return Strip(tuple(LIMIT.state(left(**{**now, what: there}))))
 
         names = {"RH_in": "room", "M_in": "inner", "Hole": "hole", "dP": "push"}
@@ -278,12 +281,12 @@ class TheHoleAndTheCeiling(Page):
                 room.vapor_pressure / room.relative_humidity,
                 self.unit_system,
             ),
-            hand.flow(
-                message("step-vapor"), room.vapor_pressure, cold, state.inner, self.unit_system
-            ),
+            hand.flow(message("step-vapor"), room.vapor_pressure, cold, state.inner, self.unit_system),
             Step(
                 message("step-season"),
-                message("step-season-sum", through=f"{units.from_si(through, 'g/m2/day'):.3g}", ceiling=f"{CEILING:.3g}"),
+                message(
+                    "step-season-sum", through=f"{units.from_si(through, 'g/m2/day'):.3g}", ceiling=f"{CEILING:.3g}"
+                ),
                 both(vapor),
             ),
             Step(

@@ -13,9 +13,7 @@ from dryward.verdict.words import adjective
 message = language.beside(__file__)
 
 
-def winter_water(
-    square_inches: float, push: float, rh: float, cold: float, days: float, room: float = 70
-) -> float:
+def winter_water(square_inches: float, push: float, rh: float, cold: float, days: float, room: float = 70) -> float:
     """What the air of a hole carries past a cold plane in a winter and could not keep there [kg]."""
     flow = orifice_flow(push, to_si(square_inches, "in2"))
     return float(brought(flow, vault.air(room, rh), to_si(float(cold), "degF")).excess * days * DAY)
@@ -136,7 +134,7 @@ def _within(now: Values, say: Say) -> Outcome:
     return Outcome(
         found < limit.caution,
         message(
-            "within-about-stay-from-the",
+            "task-outcome",
             stays=say(stays, "kg"),
             through=say(through, "kg"),
             found=say(found, "g/m2"),

@@ -11,7 +11,7 @@ from matplotlib.patches import Polygon
 
 from dryward import language
 from dryward.pictures import style
-from dryward.pictures.drawing import arrow, ceiling, sentences
+from dryward.pictures.drawing import Entry, arrow, ceiling, sentences
 from dryward.pictures.live import LivePicture
 
 message = language.beside(__file__)
@@ -45,7 +45,7 @@ class TwoPaths:
     verdict: str = field(default="", kw_only=True)
 
 
-class Buckets(LivePicture):
+class Buckets(LivePicture[TwoPaths]):
     """Buckets, kilograms over permeance, and the house with its pressure triangle."""
 
     size = (860, 400)
@@ -101,7 +101,9 @@ class Buckets(LivePicture):
             self.stroke("air flow", linewidth=3.4 * self.type.thick),
             self.stroke("vapor pressure"),
         )
-        foot = self.line_key(lines, (message("carried-line"), message("stays-mark"), message("vapor-line")), box[0], box[3], box[2])
+        foot = self.line_key(
+            lines, (message("carried-line"), message("stays-mark"), message("vapor-line")), box[0], box[3], box[2]
+        )
         self.ax = ax = self.graph(
             (box[0], box[1], box[2], foot - 2),
             message("graph-across", symbol=self.symbol('permeance')), message("graph-up", symbol=self.symbol('mass')),
@@ -114,7 +116,7 @@ class Buckets(LivePicture):
 
     def _house(self, box):
         left, bottom, right, top = self.title(box, message("push-on-the-house"))
-        entries = [("air flow", message("push-arrow"), "arrow"), ("limit", message("no-push"))]
+        entries: list[Entry] = [("air flow", message("push-arrow"), "arrow"), ("limit", message("no-push"))]
         foot = bottom + self.key_height(entries, left, right)
         self.key(entries, left, foot, right)
         floor, eave = foot + 1.6 * self.line, top - 2.2 * self.line

@@ -4,17 +4,13 @@ from dryward import language
 from dryward.physics import monthly
 from dryward.teaching import vault
 from dryward.teaching.questions import Draw, Question
+from dryward.verdict.words import month
 from dryward.weather.places import demo_climate, place
 
 message = language.beside(__file__)
 
-NAMES = (
-    message("-january"), message("-february"), message("-march"), message("-april"), message("-may"), message("-june"),
-    message("-july"), message("-august"), message("-september"), message("-october"), message("-november"), message("-december"),
-)  # fmt: skip
 
-
-def year(inner, outer, climate, rh):
+def year(inner: float | str | None, outer: str, climate: str, rh: float) -> monthly.Months:
     """The twelve months of a roof in one invented place."""
     return monthly.balance(vault.roof(inner, outer), demo_climate(climate), vault.air(70, rh))
 
@@ -26,10 +22,12 @@ def adding_up(draw: Draw) -> Question | None:
     draw.note(gains=gains, loss=loss)
     held = sum(gains) - loss
     say = draw.say
-    listed = ", ".join(say(each, "g/m2") for each in gains)
+    told = say(gains[0], "g/m2")
+    for each in gains[1:]:
+        told = message("adding-up-next", gains=told, gain=say(each, "g/m2"))
     draw.because(message("adding-up-why", gains=say(sum(gains), "g/m2"), loss=say(loss, "g/m2")))
     return draw.number(
-        message("adding-up-ask", listed=listed, loss=say(loss, "g/m2")),
+        message("adding-up-ask", gains=told, loss=say(loss, "g/m2")),
         held,
         "g/m2",
         1.0,
@@ -54,22 +52,22 @@ def wettest_month(draw: Draw) -> Question | None:
     draw.because(
         message(
             "wettest-month-why",
-            first=NAMES[first - 1],
+            first=month(first),
             peak=say(found.peak * 1000, "g/m2"),
-            peak_month=NAMES[found.peak_month - 1],
+            peak_month=month(found.peak_month),
         )
     )
     return draw.words(
         message(
             "wettest-month-ask",
             inner=say(inner, "perm"),
-            name=place(climate).name,
+            town=language.called(place(climate).name),
             rh=say(rh, "%"),
-            coldest=NAMES[coldest - 1],
+            coldest=month(coldest),
         ),
-        NAMES[found.peak_month - 1],
-        (NAMES[coldest - 1], "coldest-is-wettest"),
-        (NAMES[first - 1], "months-stand-alone", message("wettest-month-months-stand-alone-reply")),
+        month(found.peak_month),
+        (month(coldest), "coldest-is-wettest"),
+        (month(first), "months-stand-alone", message("wettest-month-months-stand-alone-reply")),
         (message("wettest-month-rh-drives-vapor"), "rh-drives-vapor"),
     )
 
@@ -88,29 +86,29 @@ def left_over(draw: Draw) -> Question | None:
         ),
     )
     found = year(inner, outer, climate, rh)
-    if found.ending not in ("dries", "grows", message("left-over-no-wetting")):
+    if found.ending not in ("dries", "grows", "no wetting"):
         return None
     draw.note(outer=outer, inner=inner, climate=climate, rh=rh)
     say = draw.say
-    inside = {None: message("left-over-no-film"), "variable": message("left-over-the-variable-film")}.get(inner) or say(
+    inside = {None: message("left-over-no-film"), "variable": message("left-over-variable-film")}.get(inner) or say(
         inner, "perm"
     )
     texts = {
-        "grows": message("left-over-it-grows-each-year"),
-        "dries": message("left-over-it-gets-wet-and"),
-        message("left-over-no-wetting"): message("left-over-no-month-adds-water"),
+        "grows": message("left-over-grows"),
+        "dries": message("left-over-dries"),
+        "no wetting": message("left-over-no-wetting"),
     }
     beliefs = {
-        "grows": ("one-check-decides", message("left-over-it-wets-but-the")),
-        "dries": ("trust-the-trend-later", message("left-over-the-sum-over-the")),
-        message("left-over-no-wetting"): ("no-drops-no-problem", message("left-over-some-months-do-add")),
+        "grows": ("one-check-decides", message("left-over-grows-reply")),
+        "dries": ("trust-the-trend-later", message("left-over-dries-reply")),
+        "no wetting": ("no-drops-no-problem", message("left-over-no-wetting-reply")),
     }
     left = say(found.left * 1000, "g/m2")
     draw.because(
         {
-            "grows": message("left-over-at-the-end-of", left=left),
-            "dries": message("left-over-it-holds-at-most", peak=say(found.peak * 1000, "g/m2")),
-            message("left-over-no-wetting"): message("left-over-in-each-month-more"),
+            "grows": message("left-over-grows-why", left=left),
+            "dries": message("left-over-dries-why", peak=say(found.peak * 1000, "g/m2")),
+            "no wetting": message("left-over-no-wetting-why"),
         }[found.ending]
     )
     wrong: list[tuple[str, ...]] = [(texts[key], *belief) for key, belief in beliefs.items() if key != found.ending]
@@ -119,11 +117,11 @@ def left_over(draw: Draw) -> Question | None:
     return draw.words(
         message(
             "left-over-ask",
-            name=place(climate).name,
+            town=language.called(place(climate).name),
             inside=inside,
-            outer=outer,
-            outer2=say(vault.OUTERS[outer][1], "perm"),
-            degrees=say(70, "degF"),
+            outer=language.called(outer),
+            perms=say(vault.OUTERS[outer][1], "perm"),
+            room=say(70, "degF"),
             rh=say(rh, "%"),
         ),
         texts[found.ending],

@@ -1,64 +1,85 @@
 ### Lesson vent space.
 
-
 ## The page.
 
-leak = Leak
 ceiling = Ceiling
-leaky-4-pa-on = leaky, 4 Pa on it
-leaky-vent-pulls-2 = leaky, vent pulls 2 Pa more
-gap = Gap
-air = Air
-by-vapor = { $diffusion } by vapor
-by-air-more-stay = { $blown } by air, { $parts }; { $below } more stay in the roof below
+leak-leaky = leaky, 4 Pa on it
+leak-pulled = leaky, vent pulls 2 Pa more
+leak-airtight = airtight
+# Where leaks bring water, $more stay in the roof below.
+load-note = { $leaks ->
+    [no] { $vapor } by vapor
+   *[yes] { $air } by air, { $vapor } by vapor; { $more } more stay in the roof below
+}
 power = Vent air can carry, at most
 load = The ceiling brings
 rest = Room to spare
-rest-note-else = more comes than can go
+rest-too-little = more comes than can go
 needed = 1/{ $ratio } asks for
 needed-note = eaves { $low }, ridge { $high }
 provided = The gap is open
 provided-note = a code minimum is not physics
-at-and = at { $cold } and { $humidity }
-the-vent-air-can = { $day } the vent air can carry at most { $power }
-the-outdoor-air-is = { $day } the outdoor air is full and carries nothing off, however wide the gap
-the-ceiling-is-airtight = . The ceiling is airtight, so it is little
-by-vapor-come = By vapor { $load } come; { $carries }{ $little }.
-leaks-bring-of-the = Leaks bring { $leaking } of the { $load } that come; { $carries }. Another { $below } is left in the roof before it gets to the vent. A sealed ceiling would bring { $vapor } in all.
-the-ceiling-leaks-of = The ceiling leaks: { $leaking } of the { $load } that come are brought by its air. { $carries }. Seal the ceiling first: a vent that pulls more draws more through the leaks.
-step-most-water-in-each = Most water in each m³ of outdoor air, from a table; and what is in it now.
-step-for-each-m-of = For each m² of roof: gap (m) × speed (m/s) / rafter (m) × the water it can still take × 86 400 s.
-g-m-day = { $power } g/m² day
-x-600-ft-144 = 600 ft² × 144
-x-60-ft = 60 ft
-step-net-free-area-by = Net free area by 1/{ $ratio }.
-step-half-of-it-low = Half of it low, over all eaves.
-step-air-through-the-leaks = Air through the leaks at { $push } Pa, from the blower door; the kg of dry air in each m³; the g of water with each kg of that, in the room and at the most out there.
-g-m-day-2 = { $most } g/m² day
-step-of-that-air-is = { $long_share } % of that air is taken to seep; the rest gets to the vent space.
-g-m-day-3 = { $straight } g/m² day
-on-such-a-day = : on such a day it can keep up
-at-best-it-keeps = : at best it keeps up
-all-of-it-stays = : all of it stays
-part-of-it-stays = : part of it stays
-and-as-much-comes = , and { $share } as much comes: most of it stays
+opening-us = { $opening } in²/ft
+opening-si = { $opening } cm²/m
+# The vent air on such a day, as a sentence or as a piece after a semicolon.  $full is where the outdoor air is full;
+# $meaning what becomes of all that comes, $times as much as can go.
+carries = { $begins ->
+    [sentence] At
+   *[clause] at
+} { $cold } and { $humidity } { $full ->
+    [yes] the outdoor air is full and carries nothing off, however wide the gap
+   *[no] the vent air can carry at most { $power }
+}{ $meaning ->
+    [keeps-up] : on such a day it can keep up
+    [at-best] : at best it keeps up
+    [all-stays] : all of it stays
+    [part-stays] : part of it stays
+   *[most-stays] , and { $times } as much comes: most of it stays
+}
+# $little where more comes than can go though no air leaks.
+airtight = { $little ->
+    [yes] By vapor { $load } come; { $carries }. The ceiling is airtight, so it is little.
+   *[no] By vapor { $load } come; { $carries }.
+}
+leaks = Leaks bring { $leaking } of the { $load } that come; { $carries }. Another { $below } is left in the roof before it gets to the vent. A sealed ceiling would bring { $vapor } in all.
+leaks-first = The ceiling leaks: { $leaking } of the { $load } that come are brought by its air. { $carries }. Seal the ceiling first: a vent that pulls more draws more through the leaks.
+step-water = Most water in each m³ of outdoor air, from a table; and what is in it now.
+step-carried = For each m² of roof: gap (m) × speed (m/s) / rafter (m) × the water it can still take × 86 400 s.
+rate = { $rate } g/m² day
+rate-and = { $rate } g/m² day = { $shown }
+step-area-us = 600 ft² × 144
+step-area-si = { $area } m² × 10 000
+step-low-us = 60 ft
+step-low-si = { $eaves } m
+step-area = Net free area by 1/{ $ratio }.
+step-low = Half of it low, over all eaves.
+step-leaks = Air through the leaks at { $push } Pa, from the blower door; the kg of dry air in each m³; the g of water with each kg of that, in the room and at the most out there.
+step-straight = { $share } of that air is taken to seep; the rest gets to the vent space.
 
 ## The picture.
 
-distance-from-the-eave = distance from the eave, { $long }
-rh-of-the-moving = RH of the moving air, %
+graph-along = distance from the eave, { $long }
+graph-humidity = RH of the moving air, %
+eave = eave
+ridge = ridge
+month = month
 can-carry = can carry
-brought-by-air = brought by air
-by-vapor-2 = by vapor
-alt-air-moves-a = Air moves { $way } a gap of { $gap } with { $speed }; its relative humidity goes from { $start } at the eave to { $end } at the ridge.
-alt-in-of-12 = In { $short } of 12 months more water arrives than the gap can carry; the least it can carry is { $power }, the most that arrives { $loads }.
+air-line = brought by air
+vapor-line = by vapor
+alt-air = { $way ->
+    [up] Air moves up a gap of { $gap } with { $speed }; its relative humidity goes from { $start } at the eave to { $end } at the ridge.
+   *[down] Air moves down a gap of { $gap } with { $speed }; its relative humidity goes from { $start } at the eave to { $end } at the ridge.
+}
+alt-months = In { $short } of 12 months more water arrives than the gap can carry; the least it can carry is { $power }, the most that arrives { $loads }.
 
 ## The checks: -ask the question, -right its answer, -why what is said of it; a wrong answer by its belief.
 
--a-quarter = a quarter
--a-third = a third
--two-fifths = two fifths
-fog-why = The air is nearly full. It had { $dry } left until full. Now it has { $damp }, { $dry2 } as much.
+share-25 = a quarter
+share-33 = a third
+share-40 = two fifths
+share-50 = half
+# $left is one of share-25 to share-50.
+fog-why = The air is nearly full. It had { $dry } left until full. Now it has { $damp }, { $left } as much.
 fog-ask = A { $gap } vent space can carry off { $before } at { $cold } and { $dry }. Now fog comes in, { $cold } and { $damp }. How much can it carry?
 fog-more-vents-always-help-reply = Air moves as before, but it comes in nearly full.
 fog-winter-fog-is-wet-air-reply = It can still take a little. It would bring water only to a face colder than its dew point.

@@ -14,10 +14,6 @@ message = language.beside(__file__)
 RAFTER = from_si(5.0, "ft")
 
 
-#: What is left of the way to full, in words.
-SHARES = {0.25: message("-a-quarter"), 0.33: message("-a-third"), 0.4: message("-two-fifths"), 0.5: "half"}
-
-
 def fog(draw: Draw) -> Question | None:
     """The same vent on a foggy day."""
     gap = draw.pick(1.5, (1.0, 1.5, 2.0))
@@ -31,7 +27,7 @@ def fog(draw: Draw) -> Question | None:
             "fog-why",
             dry=say(100 - dry, "%"),
             damp=say(100 - damp, "%"),
-            dry2=SHARES[round((100 - damp) / (100 - dry), 2)],
+            left=message(f"share-{100 * (100 - damp) // (100 - dry)}"),
         )
     )
     return draw.number(

@@ -11,7 +11,7 @@ from matplotlib.patches import Polygon, Rectangle
 
 from dryward import language, units
 from dryward.pictures import style
-from dryward.pictures.drawing import arrow, ceiling, month_letters, sentences
+from dryward.pictures.drawing import Entry, arrow, ceiling, month_letters, sentences
 from dryward.pictures.live import LivePicture
 
 message = language.beside(__file__)
@@ -68,7 +68,7 @@ class Channel(LivePicture):
         left, bottom, right, top = box
         strip = top - 3.6 * self.line
         self.ax = ax = self.graph(
-            (left, bottom, right, strip), message("distance-from-the-eave", long=self.long), message("rh-of-the-moving")
+            (left, bottom, right, strip), message("graph-along", long=self.long), message("graph-humidity")
         )
         ax.set_ylim(0, 105)
         far = units.from_si(float(state.along[-1]), self.long)
@@ -80,8 +80,8 @@ class Channel(LivePicture):
         place = ax.get_position()
         self.a, self.b = self.width * place.x0, self.width * place.x1
         self.strip = (strip + 0.9 * self.line, top - 1.2 * self.line)
-        self.words(self.a, top - 0.95 * self.line, "eave", small=True, color=self.quiet)
-        self.words(self.b, top - 0.95 * self.line, "ridge", small=True, color=self.quiet, ha="right")
+        self.words(self.a, top - 0.95 * self.line, message("eave"), small=True, color=self.quiet)
+        self.words(self.b, top - 0.95 * self.line, message("ridge"), small=True, color=self.quiet, ha="right")
         wall: dict[str, Any] = {"color": style.INK, "linewidth": 2.2 * self.type.thick, "solid_capstyle": "butt"}
         self.put(Line2D([self.a, self.b], [self.strip[0]] * 2, **wall))
         self.lid = self.moving(self.put(Line2D([], [], **wall)))
@@ -89,13 +89,13 @@ class Channel(LivePicture):
         self.air = [self.moving(self.put(Polygon(np.zeros((3, 2)), **shape))) for _ in range(4)]
 
     def _months(self, box, most):
-        entries = [
+        entries: list[Entry] = [
             ("drying", message("can-carry"), "arrow"),
-            ("air flow", message("brought-by-air")),
-            ("vapor pressure", message("by-vapor-2")),
+            ("air flow", message("air-line")),
+            ("vapor pressure", message("vapor-line")),
         ]
         foot = self.key(entries, box[0], box[3], box[2])
-        ax = self.graph((box[0], box[1], box[2], foot - 2), "month", self.symbol("vapor flux"), "y")
+        ax = self.graph((box[0], box[1], box[2], foot - 2), message("month"), self.symbol("vapor flux"), "y")
         ax.set_xlim(-0.7, 11.7)
         ax.set_xticks(range(12), month_letters())
         ax.set_ylim(0, most)
@@ -137,7 +137,7 @@ class Channel(LivePicture):
         way = "up" if state.speed >= 0 else "down"
         return sentences(
             message(
-                "alt-air-moves-a",
+                "alt-air",
                 way=way,
                 gap=self.show(state.gap, "length"),
                 speed=self.show(abs(state.speed), "speed"),
@@ -145,7 +145,7 @@ class Channel(LivePicture):
                 end=end,
             ),
             message(
-                "alt-in-of-12",
+                "alt-months",
                 short=short,
                 power=self.show(min(state.power), "vapor flux"),
                 loads=self.show(float(loads.max()), "vapor flux"),
