@@ -28,7 +28,7 @@ message = language.beside(__file__)
 #: The night of this lesson, and its length [h].
 OUTDOORS, HOURS = to_si(20.0, "degF"), 12
 #: The house under the vent space lets this much heat up [W/(m2 K)], at this indoor temperature [degC].
-HOUSE = {"u_value": 0.126, "indoor_temperature": 21.1}
+HOUSE: dict[str, Any] = {"u_value": 0.126, "indoor_temperature": 21.1}
 #: Part of the heat exchange with the air that is at the lower face [-]; an assumption of `physics.sky.night`.
 UNDER = 0.4
 #: The roof that drips in the morning.

@@ -79,7 +79,7 @@ class NightPicture(LivePicture[NightUnderSky]):
         ax.set_ylim(*(self.shown(t, "temperature") for t in limits))
         band: dict[str, Any] = {"closed": True, "facecolor": "none", "edgecolor": self.color("frost"), "linewidth": 0,
                 "hatch": style.look("frost").hatch}  # fmt: skip
-        self.band = self.moving(ax.add_patch(Polygon(np.zeros((3, 2)), **band)))
+        self.band = self.patch(ax, Polygon(np.zeros((3, 2)), **band))
         self.lines = [
             self.moving(ax.plot([], [], **self.stroke(q))[0]) for q in ("outdoor air", "dew point", "temperature")
         ]  # fmt: skip
@@ -88,8 +88,8 @@ class NightPicture(LivePicture[NightUnderSky]):
         bar.set_xticks([])
         bar.set_ylim(0, most)
         color = self.color("frost")
-        self.frost = self.moving(bar.add_patch(Rectangle((0.2, 0), 0.6, 0, facecolor=self.background, edgecolor=color,
-                                                         hatch=style.look("frost").hatch, linewidth=1.6)))  # fmt: skip
+        look: dict[str, Any] = {"facecolor": self.background, "edgecolor": color, "linewidth": 1.6}
+        self.frost = self.patch(bar, Rectangle((0.2, 0), 0.6, 0, hatch=style.look("frost").hatch, **look))
 
     def draw_moving(self, state: NightUnderSky) -> None:
         x = np.asarray(state.hours, dtype=float)

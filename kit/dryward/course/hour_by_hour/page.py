@@ -102,7 +102,7 @@ def simulated(place: str, humidity: float, ach50: float) -> Hours:
     from dryward.physics.ventspace import VentSpace
 
     built = roof()
-    gap = built.layer("vent space").thickness
+    gap = built.layer("vent space").drawn_thickness
     return hourly.simulate(
         built,
         weather.demo(place),
@@ -221,7 +221,7 @@ class HourByHour(Page):
         sheathing, deck, mold = run.wood(SHEATHING), run.wood(DECK), run.verdict.finding("mold-index")
         now, above = (float(np.interp(state.day, run.days, each)) for each in run.moisture.values())
         off = words.number(from_si(run.ran_off * AREA / WATER_DENSITY, "pint"), "pint", self.unit_system)
-        days = sheathing.lasted / 24.0
+        days, deck_days = ((each.lasted or 0.0) / 24.0 for each in (sheathing, deck))
         return [
             Readout(
                 "today",
@@ -247,7 +247,7 @@ class HourByHour(Page):
                 message("over", caution=self._percent(WOOD.caution, 0)),
                 days,
                 text=message("over-text", days=round(days)),
-                note=message("over-note", days=round(deck.lasted / 24.0), mold=f"{mold.value if mold else 0.0:.1f}"),
+                note=message("over-note", days=round(deck_days), mold=f"{mold.value if mold else 0.0:.1f}"),
             ),
             Readout(
                 "ran_off",
@@ -316,19 +316,18 @@ class HourByHour(Page):
     def steps(self, state: DayOfRun) -> list[Step]:
         """What one percent of moisture weighs, and what the peak holds."""
         layer, us = roof().layer(SHEATHING), self.unit_system == "us"
-        dry = layer.substance.density * layer.thickness
+        density, thick = layer.material.density, layer.drawn_thickness
+        dry = density * thick
         rise = state.run.wood(SHEATHING).value - state.run.lowest
         if us:
             size = message(
                 "step-dry-us",
-                density=f"{from_si(layer.substance.density, 'lb/ft3'):.4g}",
-                thickness=f"{from_si(layer.thickness, 'in'):.4g}",
+                density=f"{from_si(density, 'lb/ft3'):.4g}",
+                thickness=f"{from_si(thick, 'in'):.4g}",
             )
             size = message("step-dry-us-grains", size=size)
         else:
-            size = message(
-                "step-dry-si", density=f"{layer.substance.density:.4g}", thickness=f"{layer.thickness * 1000:.4g}"
-            )
+            size = message("step-dry-si", density=f"{density:.4g}", thickness=f"{thick * 1000:.4g}")
         unit = "gr/ft2" if us else "g/m2"
         whole, one = (
             message("grains" if us else "grams", amount=f"{from_si(each, unit):.5g}") for each in (dry, dry * 0.01)

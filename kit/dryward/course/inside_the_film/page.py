@@ -66,11 +66,11 @@ def roof_with(resistance: float, outer: str = "open-sheet") -> building.Assembly
     """
     roof = building.preset(ROOFS[outer]).replace(FILM, building.preset("vented-vault-variable").layer(FILM))
     space = roof.layer(CAVITY)
+    permeance, thick = space.air_space.vapor_permeance, space.drawn_thickness
     if resistance <= 0.0:
-        return roof.replace(CAVITY, AirSpace(0.0, space.substance.vapor_permeance, name=CAVITY))
-    through = space.substance.vapor_permeance * space.thickness
-    batt = Material("batt", CAVITY, 20.0, 850.0, space.thickness / resistance, through)
-    return roof.replace(CAVITY, Layer(batt, space.thickness, CAVITY))
+        return roof.replace(CAVITY, AirSpace(0.0, permeance, name=CAVITY))
+    batt = Material("batt", CAVITY, 20.0, 850.0, thick / resistance, permeance * thick)
+    return roof.replace(CAVITY, Layer(batt, thick, CAVITY))
 
 
 class InsideTheFilm(Page):
@@ -193,7 +193,8 @@ class InsideTheFilm(Page):
         profile, system = state.profile, self.unit_system
         face = profile.face(FILM, 0)
         inside, outside = state.faces
-        curve = state.roof.layer(FILM).substance
+        curve = state.roof.layer(FILM).membrane
+        assert isinstance(curve, building.VariableMembrane)  # `roof_with` puts one in
         (low, dry), (high, wet) = curve.points
         mean = (inside + outside) / 2
         tight, open_ = (units.from_si(each, "perm") for each in (dry, wet))

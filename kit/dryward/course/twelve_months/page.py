@@ -122,6 +122,7 @@ class TwelveMonths(Page):
         months = state.months
         if months.ending == "no wetting":
             return message("no-wetting")
+        assert months.peak_month is not None  # a year that wets has its peak
         month, peak = name_of(months.peak_month), self.show(months.peak, "area density")
         if months.ending == "dries":
             return message("dries", month=month, peak=peak, gone=self._gone(state))

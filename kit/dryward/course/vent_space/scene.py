@@ -75,7 +75,7 @@ class Channel(LivePicture):
         ax.set_xlim(0, far)
         ax.axhline(100, **self.stroke("saturation"))
         color = self.color("relative humidity")
-        self.fill = self.moving(ax.add_patch(Polygon(np.zeros((3, 2)), closed=True, facecolor=color, alpha=0.25)))
+        self.fill = self.patch(ax, Polygon(np.zeros((3, 2)), closed=True, facecolor=color, alpha=0.25))
         self.curve = self.moving(ax.plot([], [], **self.stroke("relative humidity"))[0])
         place = ax.get_position()
         self.a, self.b = self.width * place.x0, self.width * place.x1
@@ -101,7 +101,7 @@ class Channel(LivePicture):
         ax.set_ylim(0, most)
         color = self.color("drying")
         bars = [Rectangle((m - 0.38, 0), 0.76, 0, facecolor=color, edgecolor=style.INK, linewidth=0) for m in range(12)]
-        self.bars = [self.moving(ax.add_patch(bar)) for bar in bars]
+        self.bars = [self.patch(ax, bar) for bar in bars]
         self.lines = [
             self.moving(ax.plot([], [], marker=mark, markersize=0.55 * self.type.words, **self.stroke(quantity))[0])
             for quantity, mark in (("air flow", "s"), ("vapor pressure", "o"))

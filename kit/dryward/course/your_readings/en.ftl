@@ -1,94 +1,120 @@
 ### Lesson your readings.
 
-
 ## The page.
 
-view = View
 show = Show
-as-logged-t-and = as logged: T and RH
-as-vapor-pressure = as vapor pressure
-wood-with-the-model = wood, with the model
-offset-t = Offset_T
-cavity-sensor-reads-low = Cavity sensor reads low by
-error-of-the-cavity = Error of the cavity temperature
-offset-rh = Offset_RH
-cavity-humidity-reads-low = Cavity humidity reads low by
-error-of-the-cavity-2 = Error of the cavity humidity
-shift = Shift
-cavity-clock-is-slow = Cavity clock is slow by
-error-of-the-cavity-3 = Error of the cavity clock
+show-readings = as logged: T and RH
+show-vapor = as vapor pressure
+show-model = wood, with the model
+offset-temperature = Cavity sensor reads low by
+offset-temperature-error = Error of the cavity temperature
+offset-humidity = Cavity humidity reads low by
+offset-humidity-error = Error of the cavity humidity
+clock = Cavity clock is slow by
+clock-error = Error of the cavity clock
 choose-one = choose one
-outdoor-air = outdoor air
-none-it-follows-outdoors = none: it follows outdoors
-the-logger = the logger
-to-look-for-a = To look for a cause it takes readings indoors, in the cavity and outdoors; missing: { $lacking }.
-no-hour-has-both = No hour has both a temperature and a humidity; look at the columns, units and decimal sign below.
-measured-corrected = measured, corrected
-share-above-outdoors = share above outdoors
-lag-behind-the-room = lag behind the room
-dew-point-margin = dew point margin
-cavity-pressure = Cavity, mean vapor pressure
-share-above-outdoors-2 = At least a tenth over outdoors
-share-above-outdoors-note-else = of the hours
+cause-none = none: it follows outdoors
+# What can wet a roof.
+cause-rain-leak = rain leak
+cause-air-leak = air leak
+cause-built-in-water = built-in water
+cause-indoor-humidity = indoor humidity
+cause-outdoor-air = outdoor air
+cause-not-clear = not clear
+# The names that a place of the logger has in this lesson.
+place-indoors = indoors
+place-cavity = cavity
+place-outdoors = outdoors
+place-logger = the logger
+# $places is a list of what is missing.
+places-missing = To look for a cause it takes readings indoors, in the cavity and outdoors; missing: { $places }.
+no-pairs = No hour has both a temperature and a humidity; look at the columns, units and decimal sign below.
+wood-measured = measured, corrected
+wood-modeled = modeled
+mean-pressure = Cavity, mean vapor pressure
+above = At least a tenth over outdoors
+above-note = of the hours
 lag = Lag behind the room
 margin = Least margin to the dew point
 bias = Measured less modeled
 bias-text = run the model
-the-room = the room
-the-sun-on-the = the sun on the deck
-in-of-the-hours = In { $n } % of the hours the cavity has at least a tenth more vapor than outdoors, and it moves most like { $most }.
-the-logger-2 = The logger
-the-cavity = The cavity
-at = { $name } at { $replace }.
-the-same-hour = { $capitalize }, the same hour.
-step-compare-the-cavity-less = Compare: the cavity less outdoors.
-the-file = The file
+likeness = { $most ->
+    [room] In { $share } of the hours the cavity has at least a tenth more vapor than outdoors, and it moves most like the room.
+    [outdoors] In { $share } of the hours the cavity has at least a tenth more vapor than outdoors, and it moves most like outdoors.
+   *[sun] In { $share } of the hours the cavity has at least a tenth more vapor than outdoors, and it moves most like the sun on the deck.
+}
+# One reading of each place, worked by hand.
+step-hour = { $place ->
+    [cavity] The cavity at { $time }.
+    [indoors] Indoors at { $time }.
+    [outdoors] Outdoors at { $time }.
+   *[logger] The logger at { $time }.
+}
+step-same-hour = { $place ->
+    [outdoors] Outdoors, the same hour.
+   *[indoors] Indoors, the same hour.
+}
+step-compare = Compare: the cavity less outdoors.
+file = The file
 open = Open
-or-a-csv-from = or a CSV from this computer
-in-frost-a-humidity = In frost a humidity sensor shows RH over liquid water; so the file is read. The page then turns it into vapor pressure, and gives dew point and RH over ice, as all lessons do.
-what-do-you-think = What do you think wets this roof?
-show-what-the-readings = Show what the readings point to
-you-said-the-same = {" "}You said the same.
-you-said = {" "}You said: { $said }.
-they-point-to = They point to: { $cause }.{ $right }
-ask-in-this-order = Ask in this order: room humidity, air leaks, vents, rain, water from the build. If the wet spot follows the rain, start there. Two causes can act at once.
-what-wets-it = What wets it
-corrected-mc = Corrected: { $true } % MC.
-slope-and-offset-must = Slope and offset must be numbers.
-a-pin-meters-reading = A pin meter's reading, corrected
-on-the-dial = On the dial
-wood-temperature = Wood temperature
-species-slope = Species slope
-species-offset = Species offset
-slope-and-offset-stand = Slope and offset stand in the meter's booklet. Above 25 to 30 % it is only a hint.
-roof-to-compare-with = Roof to compare with
-blower-door-of-the = Blower door of the house
-air-changes-at-50 = air changes at 50 Pa
-empty-no-air-leak = empty: no air leak in the model
-run-the-model-over = Run the model over these hours
-vapor-pressure-at-the = Vapor pressure at the cold face, measured less modeled: { $bias } on average, likeness { $correlation } over { $hours } hours; the measured line comes { $late } after the model's. A steady difference can be the sensor; bursts can be an air leak: give the model one and look whether it fits better. A slow drift can be wetter wood at the start.
-measured-against-modeled = Measured against modeled
-that-could-not-be = That could not be done; nothing was changed.
-it-is-larger-than = { $amount }: it is larger than { $limit } bytes, too large for a logger file.
-air-changes-at-50-2 = Air changes at 50 Pa is "{ $ach50 }"; it must be a number, 0 to 50 1/h.
-none-found = none found
+file-upload = or a CSV from this computer
+sample = sample: { $name }
+frost-hint = In frost a humidity sensor shows RH over liquid water; so the file is read. The page then turns it into vapor pressure, and gives dew point and RH over ice, as all lessons do.
+cause-ask = What do you think wets this roof?
+cause-show = Show what the readings point to
+# $guess is what the reader said.
+they-point-to = { $right ->
+    [yes] They point to: { $cause }. You said the same.
+   *[no] They point to: { $cause }. You said: { $guess }.
+}
+cause-order = Ask in this order: room humidity, air leaks, vents, rain, water from the build. If the wet spot follows the rain, start there. Two causes can act at once.
+cause-head = What wets it
+meter-corrected = Corrected: { $moisture } MC.
+meter-numbers = Slope and offset must be numbers.
+meter-head = A pin meter's reading, corrected
+meter-dial = On the dial
+meter-temperature = Wood temperature
+meter-slope = Species slope
+meter-offset = Species offset
+meter-hint = Slope and offset stand in the meter's booklet. Above 25 to 30 % it is only a hint.
+model-roof = Roof to compare with
+model-leak = Blower door of the house
+model-leak-unit = air changes at 50 Pa
+model-no-leak = empty: no air leak in the model
+model-run = Run the model over these hours
+model-agreement = Vapor pressure at the cold face, measured less modeled: { $bias } on average, likeness { $correlation } over { $hours } hours; the measured line comes { $late } after the model's. A steady difference can be the sensor; bursts can be an air leak: give the model one and look whether it fits better. A slow drift can be wetter wood at the start.
+model-head = Measured against modeled
+not-done = That could not be done; nothing was changed.
+file-too-large = { $file }: it is larger than { $limit } bytes, too large for a logger file.
+model-leak-wrong = Air changes at 50 Pa is "{ $ach50 }"; it must be a number, 0 to 50 1/h.
+no-lag = none found
+hours = { $hours } h
 
 ## The picture.
 
-room-air = room air
-cavity-air = cavity air
-days-from = days from { $start }
-days-from-the-start = days from the start
-relative-humidity = relative humidity, %
-vapor-pressure = vapor pressure, { $symbol }
-wood-moisture-mass = wood moisture, mass %
-lowest-mean-highest = { $name }: lowest { $low }, mean { $mean }, highest { $high }
-nothing-that-can-be = nothing that can be used
-alt-temperatures = Temperatures
-alt-vapor-pressures = Vapor pressures
-alt-wood-moisture = Wood moisture
-alt-relative-humidity = Relative humidity. { $lower }
-alt-over-days = { $first } over { $days } days. { $quantity }
+axis-days-from = days from { $start }
+axis-days = days from the start
+axis-temperature = temperature, { $unit }
+axis-humidity = relative humidity, %
+axis-pressure = vapor pressure, { $unit }
+axis-wood = wood moisture, mass %
+alt-line = { $place }: lowest { $low }, mean { $mean }, highest { $high }
+alt-next = { $first }; { $next }
+alt-nothing = nothing that can be used
+# $lines is what `alt-line` says of each line.
+alt-readings = Temperatures over { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+}. { $lines }.
+alt-humidities = Relative humidity. { $lines }.
+alt-vapor = Vapor pressures over { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+}. { $lines }.
+alt-model = Wood moisture over { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+}. { $lines }.
 
 ## The checks: -ask the question, -right its answer, -why what is said of it; a wrong answer by its belief.
 
@@ -104,7 +130,7 @@ showers-logger-90-means-wet = The logger. Such jumps are not real.
 showers-logger-90-means-wet-reply = It comes each day with the shower. It is real.
 showers-logger-90-means-wet-seems = Loggers do fail, and a jump looks like a fault.
 noon-leap-why = { $inside } in the roof against a flat { $outside } outdoors. It came out of the wood.
-noon-leap-ask = At noon the sun is on the roof and the logger shows { $warm } and { $rh }. Outdoors it stays { $outdoor } and { $outdoor2 } all day. By night the vapor pressure in the roof is low again. What is the cause?
+noon-leap-ask = At noon the sun is on the roof and the logger shows { $warm } and { $rh }. Outdoors it stays { $cool } and { $outdoor } all day. By night the vapor pressure in the roof is low again. What is the cause?
 noon-leap-right = Water stored in the wood, driven off by the heat.
 noon-leap-rh-alone = Humid air from outdoors.
 noon-leap-rh-alone-reply = The outdoor vapor pressure did not move.
@@ -114,7 +140,7 @@ noon-leap-logger-90-means-wet-seems = Loggers do fail, and a jump looks like a f
 noon-leap-house-must-breathe = Showers in the house.
 noon-leap-house-must-breathe-reply = It follows the sun, not the people.
 noon-leap-house-must-breathe-seems = Showers come each day too.
-cold-ninety-why = It is only { $found }, as much as a room at { $degrees } and { $room }. The frost point is { $dew }, below the face.
+cold-ninety-why = It is only { $found }, as much as a room at { $warm } and { $room }. The frost point is { $dew }, below the face.
 cold-ninety-ask = All January the logger under an open outer membrane shows { $cold } and { $rh }. Outdoors reads the same. What does it mean?
 cold-ninety-right = Normal: it follows the outdoor air.
 cold-ninety-logger-90-means-wet = A wet roof. { $rh } is wet.

@@ -52,8 +52,8 @@ def noon_leap(draw: Draw) -> Question | None:
             "noon-leap-ask",
             warm=say(warm, "degF"),
             rh=say(rh, "%"),
-            outdoor=say(outdoor[0], "degF"),
-            outdoor2=say(outdoor[1], "%"),
+            cool=say(outdoor[0], "degF"),
+            outdoor=say(outdoor[1], "%"),
         ),
         message("noon-leap-right"),
         (message("noon-leap-rh-alone"), "rh-alone", message("noon-leap-rh-alone-reply")),
@@ -85,7 +85,7 @@ def cold_ninety(draw: Draw) -> Question | None:
         message(
             "cold-ninety-why",
             found=say(found, "Pa"),
-            degrees=say(70, "degF"),
+            warm=say(70, "degF"),
             room=say(round(room), "%"),
             dew=say(dew, "degF"),
         )
