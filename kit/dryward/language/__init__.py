@@ -29,7 +29,7 @@ from __future__ import annotations
 import contextlib
 import os
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -246,7 +246,18 @@ def listed(words: list[str] | tuple[str, ...]) -> str:
     """
     if len(words) < 2:
         return "".join(words)
-    first = words[0]
-    for each in words[1:-1]:
-        first = message("language.listing", first=first, next=each)
-    return message("language.listed", first=first, last=words[-1])
+    return message("language.listed", first=joined(words[:-1]), last=words[-1])
+
+
+def joined(words: Sequence[str], by: str = "language.listing") -> str:
+    """Words one after the other, as the message of that id puts a ``$next`` after a ``$first``.
+
+    Examples
+    --------
+    >>> joined(["batt", "board", "film"])
+    'batt, board, film'
+    """
+    found = "".join(words[:1])
+    for each in words[1:]:
+        found = message(by, first=found, next=each)
+    return found
