@@ -13,6 +13,7 @@ import tomli_w
 from fluent.syntax import FluentSerializer, ast, parse
 
 import dryward
+from dryward.teaching.lessons import WORDS, is_word
 
 ROOT = Path(dryward.__file__).parent
 OPEN, CLOSE = "⟦", "⟧"
@@ -46,6 +47,25 @@ def words(table, kept=()):
     return table
 
 
+def lesson(table, at=""):
+    """What of a lesson is words, in the made-up language: as another language gives it."""
+    found = {}
+    for key, value in table.items():
+        if is_word(at, key):
+            found[key] = printing(value) if key == "code" else words(value)
+        elif key in ("choices", "passages"):
+            mark = "key" if key == "choices" else "id"
+            found[key] = [{mark: each[mark], **lesson(each, key)} for each in value]
+        elif key in WORDS:
+            found[key] = lesson(value, key)
+    return found
+
+
+def printing(code):
+    """Code whose own words, the first of each line it prints, are in the made-up language."""
+    return re.sub(r'(?<=print\(")[^"]*(?=")', lambda found: longer(found.group()), code)
+
+
 def write(folder):
     """The whole language into a folder, and the folder."""
     folder.mkdir(parents=True, exist_ok=True)
@@ -59,6 +79,9 @@ def write(folder):
     lessons.mkdir(exist_ok=True)
     for path in (ROOT / "course").glob("*/en.ftl"):
         (lessons / f"{path.parent.name}.ftl").write_text(messages(path.read_text(encoding="utf-8")), encoding="utf-8")
+    for path in (ROOT / "course").glob("*/lesson.toml"):
+        table = tomllib.loads(path.read_text(encoding="utf-8"))
+        (lessons / f"{path.parent.name}.toml").write_text(tomli_w.dumps(lesson(table)), encoding="utf-8")
     return folder
 
 

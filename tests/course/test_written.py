@@ -1,11 +1,15 @@
 """What is written from the folders of the lessons is what they say now."""
 
+import json
+import re
 import shutil
 from pathlib import Path
 
 import pytest
 
-from dryward import cli
+import made_up
+from dryward import cli, language
+from dryward.checks import BadFile
 from dryward.teaching import guide, lessons, notebooks
 
 CHECKOUT = Path(__file__).parents[2]
@@ -76,3 +80,51 @@ def test_the_predictions_handout_asks_in_the_order_of_the_lessons():
     text = guide.predictions_page()
     assert len(asked) == 7
     assert [text.index(each) for each in asked] == sorted(text.index(each) for each in asked)
+
+
+@pytest.fixture
+def spoken(tmp_path):
+    """The made-up language."""
+    language.use(made_up.write(tmp_path / "xx"))
+    yield tmp_path / "xx"
+    language.use(None)
+    language._loaded.clear()
+    lessons.forget()
+
+
+def test_a_notebook_is_written_in_the_language_in_use(spoken):
+    for lesson in lessons.lessons():
+        for cell in json.loads(notebooks.notebook(lesson, ""))["cells"]:
+            text = re.sub(r"\]\([^)]*\)", "]", "".join(cell["source"]))
+            if cell["cell_type"] == "markdown":
+                assert made_up.unmarked(text) == [], (lesson.id, text)
+            elif cell["id"] == "page":
+                assert made_up.unmarked(text.splitlines()[0]) == []
+    assert made_up.unmarked(re.sub(r"\]\([^)]*\)", "]", notebooks.table())) == []
+    assert "⟦dew point of the room:" in notebooks.output(lessons.lesson("start"))
+
+
+def test_the_words_of_a_lesson_are_laid_over_the_english_ones(spoken):
+    english = lessons.read(lessons.COURSE / "july").prediction.right
+    (spoken / "course" / "july.toml").write_text('title = "Juli"\n[prediction]\nprompt = "Wo?"\n', "utf-8")
+    lessons.forget()
+    july = lessons.lesson("july")
+    assert (july.title, july.prediction.prompt, july.number) == ("Juli", "Wo?", 9)
+    assert july.prediction.right == english
+    assert july.takeaway.startswith("For January")
+
+
+@pytest.mark.parametrize(
+    ("text", "key"),
+    [
+        ("number = 3", "number"),
+        ('[prediction]\nright = "a"', "prediction.right"),
+        ('[[prediction.choices]]\nkey = "z"\ntext = "x"', "choices.key"),
+        ('[[prediction.choices]]\nkey = "a"\nbelief = "x"', "choices.belief"),
+        ('objectives = "one"', "objectives"),
+    ],
+)
+def test_what_is_no_word_of_a_lesson_is_refused(spoken, text, key):
+    (spoken / "course" / "july.toml").write_text(text, "utf-8")
+    with pytest.raises(BadFile, match=re.escape(f'july.toml of this language has a key "{key}"')):
+        lessons.read(lessons.COURSE / "july")

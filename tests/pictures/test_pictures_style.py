@@ -46,5 +46,5 @@ def test_no_two_quantities_look_the_same():
 
 
 def test_a_label_names_one_quantity():
-    labels = [this.label for this in style.LOOKS.values()]
+    labels = [style.label(quantity) for quantity in style.LOOKS]
     assert len(set(labels)) == len(labels)

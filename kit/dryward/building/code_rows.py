@@ -16,20 +16,19 @@ from typing import TypeAlias
 from dryward.building import schema
 from dryward.building.schema import Row
 from dryward.checks import BadFile, UnknownName
-from dryward.units import from_si, number, show, to_si
+from dryward.language import listing, message
+from dryward.units import UNITS, from_si, number, show, to_si
 
 Rows: TypeAlias = Sequence[Row]
 #: A year, or the newest that was read.
 Edition: TypeAlias = str | int | None
-#: Said with every ruling.
-LOCALLY = "as adopted locally; the building official decides"
 MET, NOT_MET, CANNOT_TELL = "met", "not met", "cannot tell"
 
 LIMITS, RETARDERS, CLASS_2, UNREAD = (
     f"codes/{name}.csv" for name in ("limits", "retarders", "class_2_insulation", "unread")
 )
 _TABLES = {
-    LIMITS: "rule edition section zones quantity relation value high unit words elsewhere reading",
+    LIMITS: "rule edition section zones relation value high unit asks elsewhere reading",
     RETARDERS: (
         "edition zone none class_1 class_2 class_3 responsive both_sides ci_2x4_R ci_2x6_R vented_cladding_over "
         "reading section"
@@ -76,14 +75,35 @@ class Ruling:
     @property
     def reason(self) -> str:
         """Why, after what must be known of the edition."""
-        return ": ".join(part for part in (self.instead, self.why) if part)
+        return message("codes.not-read-and-why", instead=self.instead, why=self.why) if self.instead else self.why
+
+    @property
+    def head(self) -> str:
+        """The answer as it stands before the reason."""
+        return message(f"codes.head-{key(self.answer)}")
 
     @property
     def words(self) -> str:
         """The whole ruling as it is printed."""
-        place = ", ".join(each for each in (self.source, self.edition, self.section) if each not in ("", "-"))
-        how = f" Rule {self.how_read}." if self.how_read else ""
-        return f"{self.answer.capitalize()}: {self.reason} ({place}; {LOCALLY}).{how}"
+        place = listing([each for each in (self.source, years(self.edition), self.section) if each not in ("", "-")])
+        whole = message("codes.ruled", head=self.head, reason=self.reason, place=place, locally=locally())
+        return f"{whole} {message('codes.how-read', how=self.how_read)}" if self.how_read else whole
+
+
+def locally() -> str:
+    """Said with every ruling."""
+    return message("codes.locally")
+
+
+def key(answer: str) -> str:
+    """An answer as it stands in the name of a message."""
+    return answer.replace(" ", "-")
+
+
+def years(edition: str) -> str:
+    """An edition, or the years of several."""
+    found = re.fullmatch(r"(\d{4}) to (\d{4})", edition)
+    return message("codes.years", first=found[1], last=found[2]) if found else edition
 
 
 def ruling(rule: str, answer: str, why: str, row: Row | None = None, conditions: str = "") -> Ruling:
@@ -112,20 +132,27 @@ def amount(row: Row, column: str = "value") -> float:
 
 def in_si(row: Row, column: str = "value") -> float:
     """The number in a cell of a row in SI."""
-    return to_si(amount(row, column), row["unit"]) if row["unit"] in _SHOWABLE else amount(row, column)
+    return to_si(amount(row, column), row["unit"]) if row["unit"] in UNITS else amount(row, column)
 
 
-_SHOWABLE = {"perm": "perm", "in": "in.", "R": "R", "degF": "°F", "1/h": "an hour", "kg/m2": "kg/m²", "fraction": ""}
+#: Units that a row may be in, with the names of their messages; numbers without a unit stand as they are.
+_UNITS = {"perm": "perm", "in": "inches", "R": "r", "degF": "fahrenheit", "1/h": "an-hour", "kg/m2": "area-density"}
+_PLAIN = ("", "fraction")
 
 
 def shown(value: float, unit: str) -> str:
     """A number of SI in the unit of a row, for a sentence."""
-    if unit not in _SHOWABLE:
-        return f"{number(value, figures=4)} {unit}".strip()
-    text = number(from_si(value, unit), figures=4)
+    text = number(in_unit(value, unit), figures=4)
+    if unit in _PLAIN:
+        return text
     if unit == "perm" and value > 0:  # a report in SI has the equivalent air layer beside it
-        return f"{text} perm ({show(value, 'permeance', 'si')})"
-    return f"R-{text}" if unit == "R" else f"{text} {_SHOWABLE[unit]}".strip()
+        return message("codes.in-perm-and-layer", number=text, layer=show(value, "permeance", "si"))
+    return message(f"codes.in-{_UNITS.get(unit, 'flow')}", number=text)
+
+
+def in_unit(value: float, unit: str) -> float:
+    """A number of SI in the unit of a row."""
+    return from_si(value, unit) if unit in UNITS else value
 
 
 def zone(text: str | int) -> str:

@@ -17,7 +17,6 @@ from dryward.building.code_rows import (
     CLASS_2,
     EDITIONS,
     LIMITS,
-    LOCALLY,
     MET,
     NOT_MET,
     RETARDERS,
@@ -27,28 +26,37 @@ from dryward.building.code_rows import (
     Ruling,
     amount,
     in_si,
+    in_unit,
+    key,
+    locally,
     newest,
     of_zone,
     ruling,
     shown,
     table,
     unread,
+    years,
     zone,
 )
 from dryward.checks import UnknownName, within
-from dryward.units import UNITS, from_si, to_si
+from dryward.language import listing, message
+from dryward.units import from_si, number, to_si
 
 _WALLS = ("2x4", "2x6")
 
 
 def _missing(rule: str, row: Row, **facts: Any) -> Ruling | None:
-    """A ruling that names what is not known; None when everything is."""
-    names = [name.replace("_", " ") for name, value in facts.items() if value is None]
+    """A ruling that names what is not known, by the names of its messages; None when everything is."""
+    names = [message(f"codes.fact-{name.replace('_', '-')}") for name, value in facts.items() if value is None]
     if not names:
         return None
-    both = " both" if len(names) == 2 else ""
-    listed = f"{', the '.join(names[:-1])} and the {names[-1]}" if len(names) > 1 else names[0]
-    return ruling(rule, CANNOT_TELL, f"the {listed} must{both} be known", row)
+    first, second, third, *_ = [*names, "", ""]
+    needed = message("codes.needed", count=len(names), first=first, second=second, third=third)
+    return ruling(rule, CANNOT_TELL, needed, row)
+
+
+def _no_row(rule: str, edition: Edition) -> Ruling:
+    return ruling(rule, CANNOT_TELL, message("codes.no-row", edition=str(edition)))
 
 
 def _rows(rule: str, edition: Edition) -> list[Row]:
@@ -80,7 +88,7 @@ def vent_area(rule: str, edition: Edition = None, **facts: Any) -> Ruling:
     """
     plain_rows, reduced_rows = _rows("vent-area-plain", edition), _rows("vent-area-reduced", edition)
     if not plain_rows:
-        return ruling(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
+        return _no_row(rule, edition)
     plain, reduced = plain_rows[0], reduced_rows[0]
     most, least = plain["value"], reduced["value"]
     area, free = facts.get("vented_area"), facts.get("free_area")
@@ -90,22 +98,33 @@ def vent_area(rule: str, edition: Edition = None, **facts: Any) -> Ruling:
     area = within("Vented area", area, 0.0, 1e5, "m²", above=True)
     free = within("Net free area", free, 0.0, 1e4, "m²")
     full, half = area * amount(plain), area * amount(reduced)
-    have = f"{free:.4g} m² of net free area"
+    told = {"free": _square(free), "area": _square(area)}
     nearly = 1 - 1e-9  # areas come from whole inches
     if free >= full * nearly:
-        return ruling(rule, MET, f"{have} is at least {most} of {area:.4g} m², {full:.4g} m²", plain)
+        return ruling(rule, MET, message("codes.openings-enough", most=most, asked=_square(full), **told), plain)
     if free < half * nearly:
-        return ruling(rule, NOT_MET, f"{have} is below even {least} of {area:.4g} m², {half:.4g} m²", reduced)
+        why = message("codes.openings-too-small", least=least, asked=_square(half), **told)
+        return ruling(rule, NOT_MET, why, reduced)
     high, tight = _upper(edition, facts), _warm_side(edition, facts)
+    how = "both"
     if _rows("vent-area-conditions", edition)[0]["relation"] == "either":
+        how = "either"
         answer = MET if MET in (high, tight) else NOT_MET if high == tight == NOT_MET else CANNOT_TELL
-        asked = "one of: high vents, or a retarder inside"
     else:
         both = (high, tight)
         answer = NOT_MET if NOT_MET in both else MET if both == (MET, MET) else CANNOT_TELL
-        asked = "both: a share of high vents, and in zones 6 to 8 a class I or II retarder inside"
-    why = f"{have} is between {least} and {most}, which asks for {asked}; high vents: {high}; retarder: {tight}"
-    return ruling(rule, answer, why, reduced, f"{asked}; high vents: {high}; retarder: {tight}")
+    said = {"high": _answer(high), "retarder": _answer(tight)}
+    asked = message(f"codes.conditions-{how}", **said)
+    why = message("codes.openings-between", free=told["free"], least=least, most=most, conditions=asked)
+    return ruling(rule, answer, why, reduced, asked)
+
+
+def _square(area: float) -> str:
+    return message("codes.square-meters", number=number(area, figures=4))
+
+
+def _answer(answer: str) -> str:
+    return message(f"codes.answer-{key(answer)}")
 
 
 def _upper(edition: Edition, facts: dict[str, Any]) -> str:
@@ -145,62 +164,56 @@ def retarder(rule: str, edition: Edition = None, **facts: Any) -> Ruling:
     """
     found = newest(table(RETARDERS), edition)
     if not found:
-        return ruling(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
-    known = {"climate zone": facts.get("zone"), "dry-cup permeance": facts.get("permeance")}
-    unknown = _missing(rule, found[0], **known)
+        return _no_row(rule, edition)
+    unknown = _missing(rule, found[0], climate_zone=facts.get("zone"), dry_cup_permeance=facts.get("permeance"))
     if unknown:
         return unknown
     where = zone(facts["zone"])
     fitting = [row for row in found if row["zone"] == where] or [row for row in found if row["zone"] == where[0]]
     if not fitting:
-        return ruling(rule, CANNOT_TELL, f"the table has no row for zone {where}", found[0])
+        return ruling(rule, CANNOT_TELL, message("codes.no-zone-row", zone=where), found[0])
     row, kind = fitting[0], retarder_class(facts["permeance"])
-    level = f"{shown(facts['permeance'], 'perm')}, class {kind}," if kind != "none" else "no retarder (over 10 perm)"
     if kind == "none":
         needed = row["none"] == "prohibited"
-        why = f"{level}: zone {where} {'asks for one' if needed else 'asks for none'}"
+        why = message("codes.no-retarder", zone=where, asked=needed)
         return ruling(rule, NOT_MET if needed else MET, why, row)
+    film = {"permeance": shown(facts["permeance"], "perm"), "class": kind, "zone": where}
     opens = facts.get("responsive")
     says = row[f"class_{len(kind)}"]
     if says == "prohibited":
         if opens and row["responsive"] == "permitted":
-            why = f"{level} is permitted inside in zone {where} because it opens to more than 1 perm in the wet cup"
-            return ruling(rule, MET, why, row)
-        return ruling(rule, NOT_MET, f"{level} is prohibited inside in zone {where}", row)
+            return ruling(rule, MET, message("codes.permitted-since-it-opens", **film), row)
+        return ruling(rule, NOT_MET, message("codes.prohibited", **film), row)
     if says == "too open":
-        return ruling(rule, NOT_MET, f"{level} lets through more than the 1 perm that zone {where} asks for", row)
+        return ruling(rule, NOT_MET, message("codes.too-open", **film), row)
     outer = facts.get("outer_permeance")
     both = kind == "I" and outer is not None and retarder_class(outer) == "I"
     if both and not opens and row["both_sides"] == "design":
-        return ruling(rule, NOT_MET, "class I on both sides needs an approved design", row)
+        return ruling(rule, NOT_MET, message("codes.both-sides"), row)
     if says == "permitted":
-        return ruling(rule, MET, f"{level} is permitted inside in zone {where}", row)
-    judged = _conditional(rule, row, where, level, facts)
+        return ruling(rule, MET, message("codes.permitted", **film), row)
+    judged = _conditional(rule, row, film, facts)
     if says == "texts differ" and judged.answer != MET:
-        why = (
-            f"{judged.why}; the texts of this edition differ on whether zone {where} asks for it: read the adopted one"
-        )
-        return ruling(rule, CANNOT_TELL, why, row)
+        return ruling(rule, CANNOT_TELL, message("codes.texts-differ", why=judged.why, zone=where), row)
     return judged
 
 
-def _conditional(rule: str, row: Row, where: str, level: str, facts: dict[str, Any]) -> Ruling:
+def _conditional(rule: str, row: Row, film: dict[str, str], facts: dict[str, Any]) -> Ruling:
     """Class III where it needs insulation outside or vented cladding."""
     over = facts.get("vented_cladding_over")
     if over and over in row["vented_cladding_over"].split():
-        return ruling(rule, MET, f"{level} is permitted in zone {where} with vented cladding over {over}", row)
+        return ruling(rule, MET, message("codes.vented-cladding", over=over, **film), row)
     outside, wall = facts.get("exterior_insulation"), facts.get("wall")
     if wall is None or (outside is None and over is None):
-        why = f"{level} is permitted in zone {where} only with insulation outside or vented cladding"
-        asked = {"the wall (2x4 or 2x6)": wall, "the R outside it": outside, "the cladding": over}
-        tell = [name for name, value in asked.items() if value is None]
-        return ruling(rule, CANNOT_TELL, f"{why}; not known: {', '.join(tell)}", row)
+        asked = {"wall": wall, "outside": outside, "cladding": over}
+        tell = listing([message(f"codes.unknown-{name}") for name, value in asked.items() if value is None])
+        return ruling(rule, CANNOT_TELL, message("codes.only-with", list=tell, **film), row)
     if wall not in _WALLS:
         raise UnknownName("wall", wall, _WALLS)
     least = to_si(amount(row, f"ci_{wall}_R"), "R")
     have = within("Insulation outside", outside or 0.0, 0.0, 20.0, "m² K/W")
     answer = MET if have >= least - 1e-9 else NOT_MET
-    why = f"{level} in zone {where} on a {wall} wall asks for {shown(least, 'R')} outside; there is {shown(have, 'R')}"
+    why = message("codes.wall-asks", wall=wall, asked=shown(least, "R"), have=shown(have, "R"), **film)
     return ruling(rule, answer, why, row)
 
 
@@ -214,9 +227,9 @@ def class_2_insulation(rule: str, edition: Edition = None, **facts: Any) -> Ruli
     """
     found = newest(table(CLASS_2), edition)
     if not found:
-        return ruling(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
+        return _no_row(rule, edition)
     where, wall, have = (facts.get(key) for key in ("zone", "wall", "exterior_insulation"))
-    unknown = _missing(rule, found[0], **{"climate zone": where, "wall (2x4 or 2x6)": wall, "R outside": have})
+    unknown = _missing(rule, found[0], climate_zone=where, wall=wall, outside=have)
     if unknown:
         return unknown
     if wall not in _WALLS:
@@ -224,23 +237,25 @@ def class_2_insulation(rule: str, edition: Edition = None, **facts: Any) -> Ruli
     where = zone(str(where))
     fitting = [row for row in found if row["zone"] == where[0]]
     if not fitting:
-        return ruling(rule, CANNOT_TELL, f"the table has no row for zone {where}", found[0])
+        return ruling(rule, CANNOT_TELL, message("codes.no-zone-row", zone=where), found[0])
     least = to_si(amount(fitting[0], f"ci_{wall}_R"), "R")
     have = within("Insulation outside", have, 0.0, 20.0, "m² K/W")
-    why = f"zone {where} on a {wall} wall asks for {shown(least, 'R')} outside; there is {shown(have, 'R')}"
+    why = message("codes.class-2-wall-asks", zone=where, wall=wall, asked=shown(least, "R"), have=shown(have, "R"))
     return ruling(rule, MET if have >= least - 1e-9 else NOT_MET, why, fitting[0])
 
 
 __all__ = [
     "EDITIONS",
-    "LOCALLY",
     "Ruling",
     "judge",
+    "key",
+    "locally",
     "retarder_class",
     "required",
     "rules",
     "unvented_roof",
     "wood_pore_humidity_limit",
+    "years",
 ]
 
 # Rules made of more than one row or fact.
@@ -276,15 +291,16 @@ _EXACT = 1e-9
 
 def rules() -> dict[str, str]:
     """Every rule that `judge` knows, with what it takes in words."""
-    found = {
-        "retarder": "interior vapor retarder of a frame wall",
-        "class-2-insulation": "insulation outside a wall with a class II retarder",
-        "vent-area": "net free area of a vented roof",
-    }
+    found = {rule: message(f"codes.rule-{rule}") for rule in _TOGETHER}
     for row in table(LIMITS):
         if row["rule"] not in _PARTS:
-            found.setdefault(row["rule"], row["quantity"])
+            found.setdefault(row["rule"], _quantity(row["rule"]))
     return found
+
+
+def _quantity(rule: str) -> str:
+    """What a rule of one row takes."""
+    return message(f"codes.quantity-{rule}")
 
 
 def _all(rule: str) -> Rows:
@@ -299,21 +315,23 @@ def _limit(rule: str, where: str | int | None, edition: Edition) -> Row | Ruling
     """The one row of a rule, or a ruling that says why there is none."""
     found = newest(_all(rule), edition)
     if not found:
-        return ruling(rule, CANNOT_TELL, f"there is no row for the edition {edition}")
+        return _no_row(rule, edition)
     zoned = any(row["zones"] not in ("", "all") for row in found)
     if not zoned:
         return found[0]
     if where is None:
-        return ruling(rule, CANNOT_TELL, "the climate zone must be known", found[0])
+        return ruling(
+            rule, CANNOT_TELL, message("codes.quantity-needed", quantity=message("codes.fact-climate-zone")), found[0]
+        )
     where = zone(where)
     fitting = of_zone(found, where)
     if len({row["value"] for row in fitting}) > 1:
-        return ruling(rule, CANNOT_TELL, f"zone {where} needs its letter here", fitting[0])
+        return ruling(rule, CANNOT_TELL, message("codes.needs-letter", zone=where), fitting[0])
     if fitting:
         return fitting[0]
     answer = {"not asked": MET, "not allowed": NOT_MET}.get(found[0]["elsewhere"], CANNOT_TELL)
-    words = {MET: f"not asked in zone {where}", NOT_MET: f"not allowed in zone {where}"}
-    return ruling(rule, answer, words.get(answer, f"no row names zone {where}"), found[0])
+    id = {MET: "codes.not-asked", NOT_MET: "codes.not-allowed", CANNOT_TELL: "codes.no-row-names"}[answer]
+    return ruling(rule, answer, message(id, zone=where), found[0])
 
 
 def required(rule: str, zone: str | int | None = None, edition: Edition = None) -> float | None:
@@ -323,6 +341,14 @@ def required(rule: str, zone: str | int | None = None, edition: Edition = None) 
     instead = unread(rule, _all(rule), edition)
     row = _limit(rule, zone, instead["shown"] if instead else edition)
     return None if isinstance(row, Ruling) else in_si(row)
+
+
+def limit_of(rule: str, zone: str | int | None = None, edition: Edition = None) -> float:
+    """The number of a rule that has one, in SI; an error where that edition could not be read."""
+    found = required(rule, zone, edition)
+    if found is None:
+        raise UnknownName("number of the code rule", rule, ())
+    return found
 
 
 def _holds(row: Row, value: float) -> bool:
@@ -352,7 +378,7 @@ def judge(rule: str, zone: str | int | None = None, edition: Edition = None, **f
     if instead:
         found = judge(rule, zone, instead["shown"], **facts)
         how = "; ".join(part for part in (instead["how_read"], found.how_read) if part)
-        said = f"{edition} was not read, so this is the row of {instead['shown']}"
+        said = message("codes.not-read", asked=str(edition), shown=instead["shown"])
         return dataclasses.replace(found, instead=said, how_read=how)
     if rule in _TOGETHER:
         return _TOGETHER[rule](rule, edition, zone=zone, **facts)
@@ -360,16 +386,14 @@ def judge(rule: str, zone: str | int | None = None, edition: Edition = None, **f
     if isinstance(row, Ruling):
         return row
     value = facts.get("value")
+    quantity = _quantity(rule)
     if value is None:
-        return ruling(rule, CANNOT_TELL, f"the {row['quantity']} must be known", row)
-    value = within(f"The {row['quantity']}", value, -1e6, 1e6)
-    holds = _holds(row, _in_unit(value, row))
-    why = f"{row['quantity']} {shown(value, row['unit'])}; the rule: {row['words']}"
+        return ruling(rule, CANNOT_TELL, message("codes.quantity-needed", quantity=quantity), row)
+    value = within(message("codes.the-quantity", quantity=quantity), value, -1e6, 1e6)
+    holds = _holds(row, in_unit(value, row["unit"]))
+    asks = message(f"codes.asks-{row['asks']}", value=shown(in_si(row), row["unit"]))
+    why = message("codes.row-says", quantity=quantity, shown=shown(value, row["unit"]), asks=asks)
     return ruling(rule, MET if holds else NOT_MET, why, row)
-
-
-def _in_unit(value: float, row: Row) -> float:
-    return from_si(value, row["unit"]) if row["unit"] in UNITS else value
 
 
 def wood_pore_humidity_limit(temperature: float) -> float:

@@ -94,7 +94,7 @@ class Material:
     conductivity: Curve
     vapor_permeability: Curve
     sorption: Points = ()
-    liquid_conductivity: Curve | None = None
+    liquid_conductivity: Points | None = None
     wood: bool = False
     source: str = ""
     where: str = ""

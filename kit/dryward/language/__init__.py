@@ -29,7 +29,7 @@ from __future__ import annotations
 import contextlib
 import os
 import re
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -246,18 +246,18 @@ def listed(words: list[str] | tuple[str, ...]) -> str:
     """
     if len(words) < 2:
         return "".join(words)
-    return message("language.listed", first=joined(words[:-1]), last=words[-1])
+    return message("language.listed", first=listing(words[:-1]), last=words[-1])
 
 
-def joined(words: Sequence[str], by: str = "language.listing") -> str:
-    """Words one after the other, as the message of that id puts a ``$next`` after a ``$first``.
+def listing(words: list[str] | tuple[str, ...], by: str = "language.listing") -> str:
+    """Words after each other, the last like the others: "a, b, c"; `by` is the message that puts one after the first.
 
     Examples
     --------
-    >>> joined(["batt", "board", "film"])
+    >>> listing(["batt", "board", "film"])
     'batt, board, film'
     """
-    found = "".join(words[:1])
-    for each in words[1:]:
-        found = message(by, first=found, next=each)
-    return found
+    first, *others = words or ("",)
+    for each in others:
+        first = message(by, first=first, next=each)
+    return first

@@ -12,7 +12,7 @@ from typing import Any
 import numpy as np
 
 from dryward.building import AirSpace, Assembly, FixedMembrane, LaminateMembrane, Material, VariableMembrane
-from dryward.building.membranes import HIGHEST, Membrane
+from dryward.building.membranes import HIGHEST
 from dryward.checks import OutOfRange, UnknownName, of_kind, within
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak
 from dryward.physics.hourly.air_paths import AirFlow
@@ -87,8 +87,8 @@ def uncertain(assembly: Assembly, leak: Leak | AirFlow | None = None) -> tuple[U
         substance = layer.substance
         if isinstance(substance, AirSpace):
             continue
-        spans = substance.ranges if isinstance(substance, Material) else substance.origin.ranges
-        spans = {row[0]: row[1:] for row in spans}
+        ranges = substance.ranges if isinstance(substance, Material) else substance.origin.ranges
+        spans = {name: (low, high) for name, low, high in ranges}
         if not isinstance(substance, Material):
             level = layer.permeance  # at 50 %; of a curve all points move together
             if level > 0:
@@ -145,7 +145,7 @@ def drawn(
             continue
         layer = assembly.layer(thing.layer)
         if layer.is_membrane:
-            assembly = assembly.replace(thing.layer, _scaled(layer.substance, factor))
+            assembly = assembly.replace(thing.layer, _scaled(layer.membrane, factor))
             continue
         level = layer.permeance * factor if thing.what == "permeance" else factor
         assembly = changed(assembly, thing.layer, thing.what, level)
@@ -161,7 +161,9 @@ def _other_leak(leak: Leak | AirFlow, what: str, factor: float) -> Leak | AirFlo
     return replace(leak, **{size: getattr(leak, size) * factor})
 
 
-def _scaled(membrane: Membrane, factor: float) -> Membrane:
+def _scaled(
+    membrane: FixedMembrane | VariableMembrane | LaminateMembrane, factor: float
+) -> FixedMembrane | VariableMembrane | LaminateMembrane:
     """A membrane that lets through so many times as much, its curve as steep as before."""
 
     def level(permeance: float) -> float:
@@ -170,9 +172,12 @@ def _scaled(membrane: Membrane, factor: float) -> Membrane:
     if isinstance(membrane, FixedMembrane):
         return FixedMembrane(level(membrane.level), membrane.origin)
     if isinstance(membrane, LaminateMembrane):
-        sensitive = _scaled(membrane.sensitive, factor)
+        sensitive = _curve_at(membrane.sensitive, level)
         return LaminateMembrane(sensitive, level(membrane.backing.level), membrane.turned, membrane.origin)
-    assert isinstance(membrane, VariableMembrane)
+    return _curve_at(membrane, level)
+
+
+def _curve_at(membrane: VariableMembrane, level: Callable[[float], float]) -> VariableMembrane:
     humidity, levels = zip(*membrane.points, strict=True)
     return VariableMembrane(humidity, [level(each) for each in levels], membrane.origin)
 

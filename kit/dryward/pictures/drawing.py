@@ -2,6 +2,7 @@
 
 import io
 from collections.abc import Sequence
+from functools import reduce
 from typing import Any, Literal, TypeAlias, TypeVar
 
 import numpy as np
@@ -19,6 +20,7 @@ from matplotlib.transforms import Affine2D
 from numpy.typing import ArrayLike, NDArray
 
 from dryward import units
+from dryward.language import message
 from dryward.pictures import style
 
 
@@ -42,8 +44,6 @@ Entry: TypeAlias = tuple[str, str | None] | tuple[str, str | None, str]
 Grid: TypeAlias = Literal["both", "x", "y", ""]
 Made = TypeVar("Made", bound=Artist)
 
-#: First letters of the months.
-MONTHS = "JFMAMJJASOND"
 #: Pixels per inch at scale 1, so that 20 pt are 20 pt on a screen.
 DPI = 96
 
@@ -257,7 +257,7 @@ class Drawing:
         """Each entry of a key with its place: x [px] and row, from 1."""
         x, row, found = left, 1, []
         for quantity, words, *marker in entries:
-            words = words or style.look(quantity).label
+            words = words or style.label(quantity)
             wide = 3.0 * self.type.words + self.extent(words, small=True)
             if x > left and x + wide > right:
                 x, row = left, row + 1
@@ -404,6 +404,41 @@ def apart(places: Sequence[float], room: float) -> list[float]:
 
 def _middle(places: Sequence[float]) -> float:
     return sum(places) / len(places)
+
+
+def month_letters(first: int = 0, count: int = 12) -> list[str]:
+    """First letters of months under an axis, from the first one, 0 to 11.
+
+    Examples
+    --------
+    >>> "".join(month_letters(6))
+    'JASONDJFMAMJ'
+    """
+    return [message("pictures.month-letter", number=(first + k) % 12 + 1) for k in range(count)]
+
+
+def joined(id: str, texts: Sequence[str]) -> str:
+    """Texts in a row, each put after the others by a message of `first` and `next`.
+
+    Examples
+    --------
+    >>> joined("pictures.layer-after-layer", ["board", "batt", "sheet"])
+    'board; batt; sheet'
+    """
+    return reduce(lambda first, next: message(id, first=first, next=next), texts)
+
+
+def percent(value: float, digits: int | None = None) -> str:
+    """A number of percent as it is shown; whole where it is, otherwise with one digit behind the point.
+
+    Examples
+    --------
+    >>> percent(28.0), percent(16.5), percent(14.0, 1)
+    ('28 %', '16.5 %', '14.0 %')
+    """
+    if digits is None:
+        digits = 0 if float(value).is_integer() else 1
+    return units.show(value / 100, "relative humidity", "si", digits)
 
 
 def letters_every(picture: Drawing, ax: Axes, count: int) -> int:

@@ -15,17 +15,18 @@ from matplotlib.ticker import MaxNLocator
 
 from dryward.building import Assembly
 from dryward.checks import OutOfRange, UnknownName
+from dryward.language import called, message
 from dryward.physics.drying import Drying
 from dryward.physics.hourly import Hours
 from dryward.physics.limits import Range
 from dryward.physics.monthly import Months
 from dryward.physics.steady import Profile, Sweep
-from dryward.pictures.drawing import Grid, sentences, thinned
+from dryward.pictures.drawing import Grid, joined, sentences, thinned
 from dryward.pictures.live import LivePicture
 from dryward.pictures.profile import SectionAndProfile
-from dryward.pictures.section import SectionPart, SteadyRoof
+from dryward.pictures.section import SectionPart, SteadyRoof, layers_in_words
 from dryward.pictures.year import MoistureYear, MonthBars, YearGraph, from_balance
-from dryward.units import SHOWN
+from dryward.units import SHOWN, number
 from dryward.verdict import STATES, UNKNOWN, Verdict, criterion, states_of_sweep, words
 from dryward.weather import Air
 from dryward.weather.climate import YEAR
@@ -94,7 +95,7 @@ def _(hours: Hours) -> tuple[Callable[[str], LivePicture], object]:
     return YearGraph, MoistureYear(
         days=hours.time[::_EVERY] / 24,
         planes=tuple((name, hours.layer(name).moisture_content[::_EVERY]) for name in names),
-        bands=((limit.caution, "caution"), (limit.damage, "decay")),
+        bands=((limit.caution, message("pictures.caution")), (limit.damage, message("pictures.decay"))),
         brought=brought,
         carried=carried,
         temperature=hours.layer(names[0]).temperature[::_EVERY],
@@ -131,9 +132,8 @@ class _Construction(LivePicture[Assembly]):
         pass  # nothing moves in it
 
     def alt(self, state: Assembly) -> str:
-        names = "; ".join(layer.name for layer in state.layers)
-        thick = self.show(state.thickness, "length")
-        return sentences(f"Section of {state.name} from inside to outside, {thick} thick: {names}.")
+        facts = {"name": called(state.name), "thick": self.show(state.thickness, "length")}
+        return sentences(message("pictures.construction", layers=layers_in_words(state), **facts))
 
 
 @pictured.register
@@ -164,7 +164,9 @@ class _Water(_Graph):
     """Water in all layers through a run that is shorter than a year, or has no wood."""
 
     def draw_static(self, state: Hours) -> None:
-        ax = self.axes("days", f"water in all layers, {self.symbol('area density')}")
+        ax = self.axes(
+            message("pictures.days"), message("pictures.water-in-layers-axis", unit=self.symbol("area density"))
+        )
         days, water = thinned(state.time / 24, self.shown(state.water, "area density"), int(0.8 * self.width))
         ax.plot(days, water, **self.stroke("moisture content"))
         ax.set_xlim(0, max(float(days[-1]), 1e-9))
@@ -174,7 +176,7 @@ class _Water(_Graph):
         least, most, end = (
             self.show(float(each), "area density") for each in (state.water.min(), state.water.max(), state.water[-1])
         )
-        return f"Water in all layers: {least} at least, {most} at most, {end} at the end."
+        return message("pictures.water-in-layers", least=least, most=most, end=end)
 
 
 @pictured.register
@@ -186,19 +188,24 @@ class _Cases(_Graph):
     """Water gained in each case of a sweep, in their order."""
 
     def draw_static(self, state: Sweep) -> None:
-        ax = self.axes("case", f"water gained, {self.symbol('vapor flux')}")
+        ax = self.axes(message("pictures.case"), message("pictures.water-gained-axis", unit=self.symbol("vapor flux")))
         gain = self.shown(np.ravel(state.gain), "vapor flux")
         finite = np.isfinite(gain)
-        number = np.arange(1, gain.size + 1)
-        ax.plot(number[finite], gain[finite], **self.stroke("wet", marker="o", markersize=0.4 * self.type.words))
+        count = np.arange(1, gain.size + 1)
+        ax.plot(count[finite], gain[finite], **self.stroke("wet", marker="o", markersize=0.4 * self.type.words))
         ax.set_xlim(0.5, gain.size + 0.5)
         ax.set_ylim(0, max(float(gain[finite].max(initial=0.0)) * 1.08, 1.0))
         ax.xaxis.set_major_locator(MaxNLocator(8, integer=True))
 
     def alt(self, state: Sweep) -> str:
         states = [str(each) for each in np.ravel(states_of_sweep(state))]
-        counts = [f"{states.count(name)} {name}" for name in (*STATES, UNKNOWN) if name in states]
-        return f"Water gained in {len(states)} steady states: {', '.join(counts)}."
+        counts = [
+            message("pictures.so-many-of-a-state", count=states.count(name), state=words.adjective(name))
+            for name in (*STATES, UNKNOWN)
+            if name in states
+        ]
+        told = joined("pictures.state-after-state", counts)
+        return message("pictures.cases", count=len(states), states=told)
 
 
 @pictured.register
@@ -213,24 +220,31 @@ class _Along(_Graph):
 
     def draw_static(self, state: Range) -> None:
         levels = (*STATES, UNKNOWN) if UNKNOWN in state.states else STATES
-        ax = self.axes(self._variable(state), "", "x", levels)
+        names = [words.adjective(each) for each in levels]
+        ax = self.axes(self._variable(state), "", "x", names)
         height = [levels.index(str(each)) for each in state.states]
         ax.plot(self._values(state), height, **self.stroke("wet", marker="o", markersize=0.6 * self.type.words))
         ax.set_ylim(-0.5, len(levels) - 0.5)
-        ax.set_yticks(range(len(levels)), levels)
+        ax.set_yticks(range(len(levels)), names)
 
     def _values(self, state: Range) -> np.ndarray:
         quantity = state.quantity
         return np.asarray(self.shown(state.values, quantity) if quantity else state.values)
 
     def _variable(self, state: Range) -> str:
-        quantity = state.quantity
-        return state.variable.replace("_", " ") + (f", {self.symbol(quantity)}" if quantity else "")
+        what = called(state.variable.replace("_", " "))
+        return message("pictures.with-unit", what=what, unit=self.symbol(state.quantity)) if state.quantity else what
 
     def alt(self, state: Range) -> str:
         pairs = zip(self._values(state), state.states, strict=True)
-        told = ", ".join(f"{value:.4g} {answer}" for value, answer in pairs)
-        return f"The state along {self._variable(state)}: {told}."
+        told = [
+            message(
+                "pictures.value-and-state", value=number(float(value), figures=4), state=words.adjective(str(answer))
+            )
+            for value, answer in pairs
+        ]
+        states_told = joined("pictures.state-after-state", told)
+        return message("pictures.state-along", what=self._variable(state), states=states_told)
 
 
 @pictured.register
@@ -244,11 +258,12 @@ class _BothWays(_Graph):
     size = (620, 220)
 
     def draw_static(self, state: Drying) -> None:
-        ax = self.axes(f"drying, {self.symbol('vapor flux')}; below zero water comes in", "", "x", ("outward",))
+        ways = message("pictures.outward"), message("pictures.inward")
+        ax = self.axes(message("pictures.drying-axis", unit=self.symbol("vapor flux")), "", "x", ways)
         rates = [self._rate(each) for each in (state.outward, state.inward)]
         ax.barh([0, 1], rates, height=0.6, color=self.color("drying"), hatch="///", edgecolor=self.background)
         ax.axvline(0, color=self.quiet, linewidth=self.type.thick)
-        ax.set_yticks([0, 1], ["outward", "inward"])
+        ax.set_yticks([0, 1], ways)
         ax.set_ylim(-0.6, 1.6)
 
     def _rate(self, rate: float) -> float:
@@ -256,10 +271,10 @@ class _BothWays(_Graph):
 
     def alt(self, state: Drying) -> str:
         told = [
-            self.show(each, "vapor flux") if math.isfinite(each) else "without limit"
+            self.show(each, "vapor flux") if math.isfinite(each) else message("pictures.without-limit")
             for each in (state.inward, state.outward)
         ]
-        return f"A wet layer dries {told[0]} inward and {told[1]} outward."
+        return message("pictures.dries-both-ways", inward=told[0], outward=told[1])
 
 
 @pictured.register
@@ -274,8 +289,10 @@ class _Findings(_Graph):
 
     def draw_static(self, state: Verdict) -> None:
         found = list(reversed(state.findings[:_ROWS]))
-        heads = [f"{words.heading(each)}: {each.state}" for each in found]
-        ax = self.axes("share of the damage limit, %", "", "x", heads)
+        heads = [
+            message("pictures.finding", what=words.heading(each), state=words.adjective(each.state)) for each in found
+        ]
+        ax = self.axes(message("pictures.share-of-limit-axis"), "", "x", heads)
         shares = [min(100 * each.criterion.reach(each.value), 200.0) for each in found]
         looks: dict[str, Any] = {"color": self.color("wet"), "hatch": "///", "edgecolor": self.background}
         ax.barh(range(len(found)), shares, height=0.6, **looks)

@@ -28,7 +28,9 @@ from matplotlib.patches import Patch
 from numpy.typing import NDArray
 from PIL import Image
 
+from dryward.language import message
 from dryward.pictures.drawing import Drawing
+from dryward.verdict.words import adjective
 
 Made = TypeVar("Made", bound=Artist)
 Shape = TypeVar("Shape", bound=Patch)
@@ -189,7 +191,7 @@ def described(picture: LivePicture[State], state: State) -> str:
     """What a picture shows, in words, and the state that the page gives it."""
     said = picture.alt(state)
     given = getattr(state, "verdict", "")
-    return f"{said} Verdict: {given}." if given else said
+    return message("pictures.verdict", said=said, state=adjective(given)) if given else said
 
 
 class PictureCache(Generic[State]):

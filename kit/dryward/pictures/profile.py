@@ -11,6 +11,7 @@ import numpy as np
 from matplotlib.patches import Rectangle
 from numpy.typing import NDArray
 
+from dryward.language import message
 from dryward.pictures import style
 from dryward.pictures.drawing import Box, Floats, ceiling, sentences
 from dryward.pictures.live import LivePicture
@@ -43,11 +44,21 @@ class ProfilePart:
         p = self.picture
         left, bottom, right, top = box
         foot = p.key(
-            [("vapor pressure", None), ("saturation", "saturation"), ("wet", "touching: wet")], left + 4, top, right
+            [
+                ("vapor pressure", None),
+                ("saturation", message("pictures.saturation")),
+                ("wet", message("pictures.touching-is-wet")),
+            ],
+            left + 4,
+            top,
+            right,
         )
         depth = state.against == "depth"
-        where = f"depth from the room, {p.symbol('length')}" if depth else "share of vapor resistance, from room"
-        ax = self.ax = p.graph((left, bottom, right, foot - 2), where, f"vapor pressure, {p.symbol('pressure')}", "y")
+        where = message("pictures.resistance-axis")
+        if depth:
+            where = message("pictures.depth-axis", unit=p.symbol("length"))
+        upward = message("pictures.vapor-pressure-axis", unit=p.symbol("pressure"))
+        ax = self.ax = p.graph((left, bottom, right, foot - 2), where, upward, "y")
         ax.set_ylim(0, self._top(state))
         if depth:
             total = p.shown(state.assembly.thickness, "length")
@@ -126,11 +137,10 @@ class ProfilePart:
         worst = profile.wettest
         humidity = p.show(profile.relative_humidity[worst], "relative humidity")
         place = p.show(profile.depth[worst], "length")
-        touching = "The two lines touch: water collects." if profile.wet_planes else "The two lines do not touch."
         return sentences(
-            f"Graph of vapor pressure, from {ends[0]} in the room to {ends[1]} outside, under the saturation line.",
-            f"The highest relative humidity is {humidity} at a depth of {place}.",
-            touching,
+            message("pictures.vapor-graph", room=ends[0], outside=ends[1]),
+            message("pictures.highest-humidity", humidity=humidity, depth=place),
+            message("pictures.lines-touch", wet=bool(profile.wet_planes)),
         )
 
 

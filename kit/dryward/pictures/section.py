@@ -21,10 +21,11 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon, Rectangle
 
 from dryward.building import AirSpace, Assembly, Layer, Material
+from dryward.language import called, message
 from dryward.physics.drying import Drying
 from dryward.physics.steady import Profile, WetPlane
 from dryward.pictures import style
-from dryward.pictures.drawing import Box, Entry, Floats, Made, Numbers, arrow, sentences, stairs
+from dryward.pictures.drawing import Box, Entry, Floats, Made, Numbers, arrow, joined, sentences, stairs
 from dryward.pictures.live import LivePicture
 from dryward.weather import Air
 
@@ -173,11 +174,9 @@ def dried_depth(state: SteadyRoof) -> float:
     return wettest_depth(state) if state.drying_depth is None else state.drying_depth
 
 
-def between(plane: WetPlane) -> str:
-    """Where a wet plane is, in words."""
-    if plane.inner_layer == plane.outer_layer:
-        return f"inside the {plane.inner_layer}"
-    return f"between {plane.inner_layer} and {plane.outer_layer}"
+def layers_in_words(assembly: Assembly) -> str:
+    """The names of all layers, from inside to outside."""
+    return joined("pictures.layer-after-layer", [called(layer.name) for layer in assembly.layers])
 
 
 def spans(assembly: Assembly) -> list[tuple[float, float]]:
@@ -213,16 +212,17 @@ class SectionPart:
         self._make(state)
 
     def _key(self, state: SteadyRoof) -> list[Entry]:
-        entries = [("temperature", None), ("dew point", "dew-point depth"), ("wet", None)]
+        entries = [("temperature", None), ("dew point", message("pictures.dew-point-depth")), ("wet", None)]
         if state.drying is not None:
-            entries.append(("drying", "drying: wide is fast" if not self.picture.projector else None))
+            wide = None if self.picture.projector else message("pictures.drying-wide-is-fast")
+            entries.append(("drying", wide))
         return [*entries, *self.extra]
 
     def _scale(self, assembly: Assembly, left: float, right: float) -> None:
         p = self.picture
         self.left, self.right = left + p.extent("−00") + 12, right - 4
-        room = max(0.12 * (self.right - self.left), p.extent("room", small=True) + 10)
-        yard = max(0.12 * (self.right - self.left), p.extent("outside", small=True) + 10)
+        room = max(0.12 * (self.right - self.left), p.extent(message("pictures.room"), small=True) + 10)
+        yard = max(0.12 * (self.right - self.left), p.extent(message("pictures.outside"), small=True) + 10)
         self.inside, self.outside = self.left + room, self.right - yard
         self.per_meter = (self.outside - self.inside) / max(assembly.thickness, 1e-3)
 
@@ -252,7 +252,7 @@ class SectionPart:
         """
         p, thin = self.picture, []
         for index, (layer, (start, end)) in enumerate(zip(assembly.layers, spans(assembly), strict=True)):
-            wide = p.extent(layer.name, small=True)
+            wide = p.extent(called(layer.name), small=True)
             if (end - start) * self.per_meter < wide + 6:
                 thin.append((index, float(self.x((start + end) / 2)), wide))
         levels, self._near, rows = stairs(thin, (self.inside + self.outside) / 2)
@@ -262,16 +262,16 @@ class SectionPart:
         p, pitch = self.picture, 1.1 * self.picture.line
         base = self.roof + 0.32 * p.line
         quiet: dict[str, Any] = {"small": True, "ha": "center", "color": p.quiet}
-        p.words((self.left + self.inside) / 2, base, "room", **quiet)
-        p.words((self.outside + self.right) / 2, base, "outside", **quiet)
+        p.words((self.left + self.inside) / 2, base, message("pictures.room"), **quiet)
+        p.words((self.outside + self.right) / 2, base, message("pictures.outside"), **quiet)
         for index, (layer, span) in enumerate(zip(assembly.layers, spans(assembly), strict=True)):
-            x = float(self.x(sum(span) / 2))
+            x, name = float(self.x(sum(span) / 2)), called(layer.name)
             if index not in levels:
-                if (span[1] - span[0]) * self.per_meter >= p.extent(layer.name, small=True) + 6:
-                    p.words(x, base, layer.name, small=True, ha="center")
+                if (span[1] - span[0]) * self.per_meter >= p.extent(name, small=True) + 6:
+                    p.words(x, base, name, small=True, ha="center")
                 continue
             near, y = index in self._near, base + levels[index] * pitch
-            words = p.fitted(layer.name, (self.right - x if near else x - self.left) - 8, small=True)
+            words = p.fitted(name, (self.right - x if near else x - self.left) - 8, small=True)
             # On a patch of paper, so that a leader of another layer passes behind the name.
             patch = {"facecolor": p.background, "edgecolor": "none", "pad": 0.6}
             p.words(x + (5 if near else -5), y, words, small=True, ha="left" if near else "right", bbox=patch, zorder=4)
@@ -375,41 +375,40 @@ class SectionPart:
     def alt(self, state: SteadyRoof) -> str:
         """The section in words."""
         p, profile = self.picture, state.profile
-        names = "; ".join(layer.name for layer in state.assembly.layers)
+        airs = {
+            "room": p.show(state.indoor.temperature, "temperature"),
+            "outside": p.show(state.outdoor.temperature, "temperature"),
+        }
+        falls = state.indoor.temperature >= state.outdoor.temperature
         words = [
-            f"Section from inside to outside: {names}.",
-            f"The temperature falls from {p.show(state.indoor.temperature, 'temperature')} in the room to "
-            f"{p.show(state.outdoor.temperature, 'temperature')} outside."
-            if state.indoor.temperature >= state.outdoor.temperature
-            else f"The temperature rises from {p.show(state.indoor.temperature, 'temperature')} in the room to "
-            f"{p.show(state.outdoor.temperature, 'temperature')} outside.",
+            message("pictures.section", layers=layers_in_words(state.assembly)),
+            message("pictures.temperature-falls" if falls else "pictures.temperature-rises", **airs),
         ]
         if profile.dew_point_depth is None:
-            words.append("No plane is as cold as the dew point of the room air.")
+            words.append(message("pictures.no-dew-point-depth"))
         else:
-            depth = p.show(profile.dew_point_depth, "length")
-            words.append(f"The dew-point depth of the room air is {depth} from the room side.")
-        if profile.wet_planes:
-            for plane in profile.wet_planes:
-                rate = p.show(plane.rate, "vapor flux") if math.isfinite(plane.rate) else "without limit"
-                words.append(f"Water collects {between(plane)}, {rate}.")
-        else:
-            words.append("No plane collects water.")
+            words.append(message("pictures.dew-point-depth-is", depth=p.show(profile.dew_point_depth, "length")))
+        words += [self._wet(plane) for plane in profile.wet_planes] or [message("pictures.no-water-collects")]
         if state.drying is not None:
-            depth = p.show(dried_depth(state), "length")
-            words.append(f"A wet layer at {depth} would {self._ways(state.drying)}.")
+            words.append(self._ways(state.drying, dried_depth(state)))
         return sentences(*words)
 
-    def _ways(self, drying: Drying) -> str:
+    def _wet(self, plane: WetPlane) -> str:
+        """Where water collects, and how fast."""
+        rate = message("pictures.without-limit")
+        if math.isfinite(plane.rate):
+            rate = self.picture.show(plane.rate, "vapor flux")
+        inner, outer = called(plane.inner_layer), called(plane.outer_layer)
+        if plane.inner_layer == plane.outer_layer:
+            return message("pictures.water-collects-inside", layer=inner, rate=rate)
+        return message("pictures.water-collects-between", inner=inner, outer=outer, rate=rate)
+
+    def _ways(self, drying: Drying, depth: float) -> str:
         """What a wet layer does on each side; a negative rate comes in from there."""
         inward, outward = (self.picture.show(abs(rate), "vapor flux") for rate in (drying.inward, drying.outward))
-        if drying.inward >= 0 and drying.outward >= 0:
-            return f"dry {inward} inward and {outward} outward"
-        if drying.outward >= 0:
-            return f"take in {inward} from the room and lose {outward} outward"
-        if drying.inward >= 0:
-            return f"lose {inward} to the room and take in {outward} from outdoors"
-        return f"take in {inward} from the room and {outward} from outdoors"
+        ways = "-".join("out" if rate >= 0 else "in" for rate in (drying.inward, drying.outward))
+        shown = self.picture.show(depth, "length")
+        return message("pictures.wet-layer-would", ways=ways, depth=shown, inward=inward, outward=outward)
 
 
 class Section(LivePicture[SteadyRoof]):

@@ -9,6 +9,8 @@ that is left.
 
 from dataclasses import dataclass
 
+from dryward.language import message
+
 #: Warm white, like a drawing sheet.
 PAPER = "#fffdf8"
 #: Words, frames and saturation: almost black.
@@ -27,8 +29,6 @@ FAMILY = ("DejaVu Sans",)
 class Look:
     """How one quantity is drawn."""
 
-    #: The words in a key.
-    label: str
     #: On the screen.
     color: str
     #: A matplotlib line style.
@@ -47,23 +47,23 @@ class Look:
 
 #: One look per quantity, for all pictures.
 LOOKS = {
-    "temperature": Look("temperature", "#d55e00", "-", 2.4, gray="#606060"),
-    "vapor pressure": Look("vapor pressure", "#0072b2", "-", 2.6, gray="#101010"),
-    "saturation": Look("saturation (100 % RH)", "#000000", (0, (5, 2.2)), 1.8, gray="#000000"),
-    "relative humidity": Look("relative humidity", "#832db6", (0, (7, 1.6)), 2.2, gray="#404040"),
-    "dew point": Look("dew point", "#cc79a7", (0, (3.4, 1.3, 1, 1.3)), 2.6, gray="#707070"),
-    "wet": Look("water collects", "#1845fb", "-", 2.4, "xxx", "o", gray="#000000", shape="mark"),
-    "drying": Look("drying", "#009e73", "-", 2.0, "///", gray="#808080", shape="arrow"),
-    "air flow": Look("moving air", "#717581", "-", 2.2, "", gray="#707070"),
-    "heat": Look("heat flow", "#d55e00", (0, (2, 1)), 2.2, gray="#606060", shape="arrow"),
-    "moisture content": Look("wood moisture", "#a96b59", "-", 2.4, gray="#202020"),
-    "frost": Look("frost", "#3f90da", "-", 2.0, "xx", "D", gray="#909090", shape="patch"),
-    "limit": Look("limit", "#bd1f01", (0, (1.2, 1.4)), 2.2, gray="#000000"),
-    "permeance": Look("permeance", "#656364", "-", 2.4, gray="#505050"),
-    "outdoor air": Look("outdoor air", "#3f90da", (0, (3, 1.5)), 2.2, gray="#808080"),
-    "room air": Look("room air", "#e42536", (0, (8, 2)), 2.2, gray="#404040"),
-    "cavity air": Look("cavity air", "#000000", "-", 2.0, gray="#000000"),
-    "here": Look("you are here", "#000000", "-", 1.6, "", "P", gray="#000000", shape="mark"),
+    "temperature": Look("#d55e00", "-", 2.4, gray="#606060"),
+    "vapor pressure": Look("#0072b2", "-", 2.6, gray="#101010"),
+    "saturation": Look("#000000", (0, (5, 2.2)), 1.8, gray="#000000"),
+    "relative humidity": Look("#832db6", (0, (7, 1.6)), 2.2, gray="#404040"),
+    "dew point": Look("#cc79a7", (0, (3.4, 1.3, 1, 1.3)), 2.6, gray="#707070"),
+    "wet": Look("#1845fb", "-", 2.4, "xxx", "o", gray="#000000", shape="mark"),
+    "drying": Look("#009e73", "-", 2.0, "///", gray="#808080", shape="arrow"),
+    "air flow": Look("#717581", "-", 2.2, "", gray="#707070"),
+    "heat": Look("#d55e00", (0, (2, 1)), 2.2, gray="#606060", shape="arrow"),
+    "moisture content": Look("#a96b59", "-", 2.4, gray="#202020"),
+    "frost": Look("#3f90da", "-", 2.0, "xx", "D", gray="#909090", shape="patch"),
+    "limit": Look("#bd1f01", (0, (1.2, 1.4)), 2.2, gray="#000000"),
+    "permeance": Look("#656364", "-", 2.4, gray="#505050"),
+    "outdoor air": Look("#3f90da", (0, (3, 1.5)), 2.2, gray="#808080"),
+    "room air": Look("#e42536", (0, (8, 2)), 2.2, gray="#404040"),
+    "cavity air": Look("#000000", "-", 2.0, gray="#000000"),
+    "here": Look("#000000", "-", 1.6, "", "P", gray="#000000", shape="mark"),
 }
 
 
@@ -76,6 +76,17 @@ def look(quantity: str) -> Look:
     '#d55e00'
     """
     return LOOKS[quantity]
+
+
+def label(quantity: str) -> str:
+    """What a quantity is called in a key.
+
+    Examples
+    --------
+    >>> label("wet")
+    'water collects'
+    """
+    return message(f"pictures.label-{quantity.replace(' ', '-')}")
 
 
 @dataclass(frozen=True)

@@ -11,11 +11,25 @@ from matplotlib.patches import Rectangle
 from matplotlib.ticker import FuncFormatter
 from numpy.typing import NDArray
 
+from dryward.language import called, listed, message
 from dryward.physics.monthly import Months
 from dryward.pictures import style
-from dryward.pictures.drawing import MONTHS, Box, Entry, Floats, apart, ceiling, letters_every, sentences, thinned
+from dryward.pictures.drawing import (
+    Box,
+    Entry,
+    Floats,
+    apart,
+    ceiling,
+    joined,
+    letters_every,
+    month_letters,
+    percent,
+    sentences,
+    thinned,
+)
 from dryward.pictures.live import LivePicture
-from dryward.verdict.words import month_of
+from dryward.units import number
+from dryward.verdict.words import month, month_of
 from dryward.weather import DAYS
 
 #: Days of a year, leap years and all, and hours of one that is run.
@@ -65,8 +79,8 @@ class MoistureGraph:
         # Words stand right of the graph, where no line crosses them, and apart where the lines are close.
         bands = told_apart(state.bands, 0.5 * p.line / scale)
         places = apart([limit * scale for limit, _ in bands], p.line)
-        for number, ((limit, words), place) in enumerate(zip(bands, places, strict=True)):
-            ax.axhline(limit, **p.stroke("limit", linewidth=(1.2 + 0.5 * number) * p.type.thick))
+        for row, ((limit, words), place) in enumerate(zip(bands, places, strict=True)):
+            ax.axhline(limit, **p.stroke("limit", linewidth=(1.2 + 0.5 * row) * p.type.thick))
             ax.annotate(
                 _told(limit, words), (1, place / scale), (5, 0), xycoords=ax.get_yaxis_transform(), color=style.INK,
                 textcoords="offset points", va="center_baseline", fontproperties=p.font(small=True),
@@ -110,7 +124,8 @@ class MoistureGraph:
         if out:
             day = float(days[min(out)])
             early = day < far / 2
-            words = "  above the chart" if early else "above the chart  "
+            words = message("pictures.above-the-chart")
+            words = f"  {words}" if early else f"{words}  "
             self.over.set(x=day, ha="left" if early else "right", text=words)
 
 
@@ -130,7 +145,7 @@ def told_apart(bands: Sequence[tuple[float, str]], least: float) -> list[tuple[f
 
 
 def _told(limit: float, words: str) -> str:
-    return f"{limit:g} % {words}".strip()
+    return message("pictures.limit-line", amount=percent(limit), words=words) if words else percent(limit)
 
 
 def band_room(picture: LivePicture[Any], bands: Sequence[tuple[float, str]]) -> float:
@@ -144,12 +159,13 @@ def month_ticks(picture: LivePicture[Any], ax: Axes, far: float, state: Moisture
     if len(starts) <= 14:
         middles = starts + _YEAR / 24
         every = letters_every(picture, ax, len(starts))
-        names = [MONTHS[(state.first_month + k) % 12] for k in range(len(starts))]
+        names = month_letters(state.first_month, len(starts))
         ax.set_xticks(middles[::every], names[::every])
         ax.tick_params(axis="x", length=0)
         return
     years = np.arange(0, far - 1, _YEAR)
-    ax.set_xticks(years + _YEAR / 2, state.years or [f"year {k + 1}" for k in range(len(years))])
+    named = state.years or [message("pictures.year-number", number=k + 1) for k in range(len(years))]
+    ax.set_xticks(years + _YEAR / 2, named)
     ax.tick_params(axis="x", length=0)
     for start in years[1:]:
         ax.axvline(start, color=picture.pencil, linewidth=0.9 * picture.type.thick, zorder=0.5)
@@ -191,8 +207,8 @@ class YearGraph(LivePicture[MoistureYear]):
         if len(state.planes) > 1 or state.planes[0][0]:
             pairs = list(zip(state.planes, DASHES, strict=False))
             looks = [self.stroke("moisture content", linestyle=dash) for _, dash in pairs]
-            foot = self.line_key(looks, [name for (name, _), _ in pairs], left, head, right)
-        ax = self.graph((left, upper, right, foot - 2), "", "wood moisture, mass %", "y")
+            foot = self.line_key(looks, [called(name) for (name, _), _ in pairs], left, head, right)
+        ax = self.graph((left, upper, right, foot - 2), "", message("pictures.wood-moisture-axis"), "y")
         self.lines = MoistureGraph(self, ax, state, top)
         self.warm = self._warmth((left, middle, right, upper), state) if warm else None
         self.bars: list[list[Rectangle]] = []
@@ -208,7 +224,7 @@ class YearGraph(LivePicture[MoistureYear]):
         return float(np.floor((low - zero) / step) * step + zero), float(np.ceil((high - zero) / step) * step + zero)
 
     def _warmth(self, box: Box, state: MoistureYear) -> Line2D:
-        ax = self.graph(box, "", f"temperature, {self.symbol('temperature')}", "y")
+        ax = self.graph(box, "", message("pictures.temperature-axis", unit=self.symbol("temperature")), "y")
         far = float(np.asarray(state.days)[-1])
         ax.set_xlim(0, far)
         month_ticks(self, ax, far, state)
@@ -216,11 +232,14 @@ class YearGraph(LivePicture[MoistureYear]):
         return self.moving(ax.plot([], [], **self.stroke("temperature", linewidth=1.2 * self.type.thick))[0])
 
     def _water(self, box: Box, state: MoistureYear, most: float) -> None:
-        entries = [("vapor pressure", "water in", "arrow"), ("drying", "water out", "arrow")]
+        entries = [
+            ("vapor pressure", message("pictures.water-in"), "arrow"),
+            ("drying", message("pictures.water-out"), "arrow"),
+        ]
         left, bottom, right, top = box
-        unit = self.symbol("area density")
-        self.words(left + 2, top - self.line, f"{unit} a month")
-        self.key(entries, left + self.extent(f"{unit} a month") + 2.5 * self.type.words, top, right)
+        head = message("pictures.a-month", unit=self.symbol("area density"))
+        self.words(left + 2, top - self.line, head)
+        self.key(entries, left + self.extent(head) + 2.5 * self.type.words, top, right)
         ax = self.graph((left, bottom, right, top - self.line), "", "", "y")
         far = float(np.asarray(state.days)[-1])
         ax.set_xlim(0, far)
@@ -228,11 +247,11 @@ class YearGraph(LivePicture[MoistureYear]):
         ax.set_ylim(-most, most)
         ax.set_yticks([-most, 0, most], [f"{most}", "0", f"{most}"])
         ax.axhline(0, color=style.INK, linewidth=1.0 * self.type.thick)
-        month = _YEAR / 12
+        wide = _YEAR / 12
         for place in range(len(state.brought)):
             pair = []
             for quantity in ("vapor pressure", "drying"):
-                bar = Rectangle((place * month + 0.12 * month, 0), 0.76 * month, 0, facecolor=self.color(quantity),
+                bar = Rectangle((place * wide + 0.12 * wide, 0), 0.76 * wide, 0, facecolor=self.color(quantity),
                                 linewidth=0)  # fmt: skip
                 pair.append(self.patch(ax, bar))
             self.bars.append(pair)
@@ -250,50 +269,74 @@ class YearGraph(LivePicture[MoistureYear]):
 
     def alt(self, state: MoistureYear) -> str:
         days = np.asarray(state.days, dtype=float)
-        planes = [(name or "the wood", np.asarray(moisture, dtype=float)) for name, moisture in state.planes]
+        planes = [
+            (called(name) or message("pictures.the-wood"), np.asarray(moisture, dtype=float))
+            for name, moisture in state.planes
+        ]
         name, moisture = planes[0]
         # Where years have names the last is the one that counts.
         counts = days > days[-1] - _YEAR + 0.5 if state.years else np.full(days.shape, True)
-        span = f"{days[-1]:.0f} days" + "".join(f", {'then ' * bool(k)}{each}" for k, each in enumerate(state.years))
-        peak = _peak(state, days, moisture, counts)
         water = here = ""
         if len(state.brought):
             most = self.show(float(np.max(state.brought)), "area density")
-            water = f"The wettest month brings {most}."
+            water = message("pictures.wettest-month-brings", amount=most)
         if state.day is not None:
-            here = f"On day {state.day:.0f} it is at {np.interp(state.day, days, moisture):.1f} %."
+            now = percent(float(np.interp(state.day, days, moisture)), 1)
+            here = message("pictures.on-day", day=number(state.day, 0), moisture=now)
         return sentences(
-            f"Wood moisture of {name} over {span}: it starts at {moisture[0]:.1f} %, "
-            f"{'in the last year ' * bool(state.years)}peaks at {peak} and ends at {moisture[-1]:.1f} %.",
+            message(
+                "pictures.moisture-year", plane=name, span=_span(days, state.years), named=bool(state.years),
+                start=percent(moisture[0], 1), end=percent(moisture[-1], 1),
+                **_peak(state, days, moisture, counts),
+            ),
             self._over(state, days, moisture, counts),
-            *(f"The {other} peaks at {_peak(state, days, each, counts)}." for other, each in planes[1:]),
+            *(
+                message("pictures.other-peaks", plane=other, **_peak(state, days, each, counts))
+                for other, each in planes[1:]
+            ),
             water,
             here,
-        )
+        )  # fmt: skip
 
     def _over(self, state: MoistureYear, days: Floats, moisture: Floats, counts: NDArray[np.bool_]) -> str:
         """Which lines are crossed, and for how long; of years with names the page says that."""
         over = [
-            f"{words or 'the limit'}, {limit:g} %"
-            + (f", for {_said(_days_over(days, moisture, limit))}" if not state.years else "")
+            _line_over(limit, words, None if state.years else _days_over(days, moisture, limit))
             for limit, words in state.bands
             if moisture[counts].max() > limit
         ]
-        when = ", in the last year" if state.years else ""
         if over:
-            return f"It is over {'; '.join(over)}{when}."
-        return f"It stays below every line{when.lstrip(',')}." if state.bands else ""
+            lines = joined("pictures.line-after-line", over)
+            return message("pictures.over-lines", lines=lines, named=bool(state.years))
+        return message("pictures.below-lines", named=bool(state.years)) if state.bands else ""
 
 
-def _peak(state: MoistureYear, days: Floats, moisture: Floats, counts: NDArray[np.bool_]) -> str:
+def _span(days: Floats, years: Sequence[str]) -> str:
+    """How long, and what its years are called one after the other."""
+    span = message("pictures.span", days=number(days[-1], 0))
+    for k, each in enumerate(years):
+        span = message("pictures.span-then-year" if k else "pictures.span-and-year", span=span, year=each)
+    return span
+
+
+def _line_over(limit: float, words: str, days: float | None) -> str:
+    """A line to judge by that is crossed, and for how many days, where that is told."""
+    facts = {"words": words or message("pictures.the-limit"), "limit": percent(limit)}
+    if days is None:
+        return message("pictures.line-over", **facts)
+    return message("pictures.line-over-for", time=_said(days), **facts)
+
+
+def _peak(state: MoistureYear, days: Floats, moisture: Floats, counts: NDArray[np.bool_]) -> dict[str, str]:
     """The highest moisture of what counts, and its month."""
     at = int(np.argmax(np.where(counts, moisture, -np.inf)))
     hour = days[at] * 24 - 1 + 24 * DAYS[: state.first_month].sum()
-    return f"{moisture[at]:.1f} % in {month_of(max(hour, 0) % HOURS)}"
+    return {"peak": percent(moisture[at], 1), "month": month_of(max(hour, 0) % HOURS)}
 
 
 def _said(days: float) -> str:
-    return "less than a day" if days < 0.5 else "1 day" if days < 1.5 else f"{days:.0f} days"
+    count = max(1, int(f"{days:.0f}"))
+    return message("pictures.less-than-a-day") if days < 0.5 else message("pictures.so-many-days", count=count)
 
 
 def _days_over(days: Floats, moisture: Floats, limit: float) -> float:
@@ -345,18 +388,18 @@ class MonthBars(LivePicture[MonthlyWater]):
         up, down, order = self.signature(state)
         (box,) = self.columns(1)
         entries: list[Entry] = [
-            ("vapor pressure", "wetting", "arrow"),
-            ("drying", "drying", "arrow"),
-            ("wet", "held, carried over", "o"),
+            ("vapor pressure", message("pictures.wetting"), "arrow"),
+            ("drying", message("pictures.drying"), "arrow"),
+            ("wet", message("pictures.held"), "o"),
         ]
         if state.limit is not None:
             entries.append(("limit", None))
         foot = self.key(entries, box[0], box[3], box[2])
-        ax = self.graph(
-            (box[0], box[1], box[2], foot - 2), "month", f"{self.symbol('area density')}; down is drying", "y"
-        )
+        upward = message("pictures.months-of-water-axis", unit=self.symbol("area density"))
+        ax = self.graph((box[0], box[1], box[2], foot - 2), message("pictures.month"), upward, "y")
         ax.set_xlim(-0.7, 11.7)
-        ax.set_xticks(range(12), [MONTHS[m] for m in order])
+        letters = month_letters()
+        ax.set_xticks(range(12), [letters[m] for m in order])
         ax.set_ylim(-down, 1.04 * up)
         # Drying hangs down; its numbers need no sign.
         ax.yaxis.set_major_formatter(FuncFormatter(lambda value, _: f"{abs(value):g}"))
@@ -387,22 +430,19 @@ class MonthBars(LivePicture[MonthlyWater]):
             self.limit.set_data([-0.7, 11.7], [self.shown(state.limit, "area density")] * 2)
 
     def alt(self, state: MonthlyWater) -> str:
-        names = ("January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
-                 "November", "December")  # fmt: skip
         peak = int(np.argmax(state.held))
         if max(state.held) <= 0:
-            return sentences("Twelve months of wetting and drying.", "No month collects water.")
-        wetting = [names[m] for m, c in zip(state.order, state.condensed, strict=True) if c > 0]
-        left = self.show(state.held[-1], "area density")
-        end = (
-            "All of it dries out within the year."
-            if state.held[-1] <= 0
-            else f"At the year's end {left} are carried over."
-        )
+            return sentences(message("pictures.twelve-months"), message("pictures.no-month-collects"))
+        wetting = [month(m + 1) for m, c in zip(state.order, state.condensed, strict=True) if c > 0]
+        end = message("pictures.all-dries-out")
+        if state.held[-1] > 0:
+            end = message("pictures.carried-over", amount=self.show(state.held[-1], "area density"))
+        most = self.show(state.held[peak], "area density")
+        months = joined("pictures.month-after-month", wetting) if wetting else ""
         return sentences(
-            "Twelve months of wetting and drying.",
-            f"Water collects in {', '.join(wetting)}." if wetting else "",
-            f"Most is held at the end of {names[state.order[peak]]}: {self.show(state.held[peak], 'area density')}.",
+            message("pictures.twelve-months"),
+            message("pictures.collects-in", months=months) if wetting else "",
+            message("pictures.most-is-held", month=month(state.order[peak] + 1), amount=most),
             end,
         )
 
@@ -441,7 +481,7 @@ class TwoYearGraphs(LivePicture[TwoYears]):
         for box, name, year in zip(self.columns(1, 1, gap=1.6), state.names, state.years, strict=True):
             left, bottom, right, head = self.title(box, name)
             box = (left, bottom, right - band_room(self, year.bands), head)
-            ax = self.graph(box, "", "wood moisture, mass %", "y")
+            ax = self.graph(box, "", message("pictures.wood-moisture-axis"), "y")
             self.graphs.append(MoistureGraph(self, ax, year, top))
 
     def draw_moving(self, state: TwoYears) -> None:
@@ -452,9 +492,15 @@ class TwoYearGraphs(LivePicture[TwoYears]):
         parts = []
         for name, year in zip(state.names, state.years, strict=True):
             moisture = np.asarray(year.planes[0][1], dtype=float)
-            over = [f"{limit:g} %" for limit, _ in year.bands if moisture.max() > limit]
-            parts.append(
-                f"{name}: starts at {moisture[0]:.1f} %, peaks at {moisture.max():.1f} %, ends at {moisture[-1]:.1f} %"
-                + (f", over {' and '.join(over)}." if over else ".")
-            )
-        return sentences("Wood moisture of two roofs on the same axes.", *parts)
+            over = [percent(limit) for limit, _ in year.bands if moisture.max() > limit]
+            facts = {
+                "name": name,
+                "start": percent(moisture[0], 1),
+                "peak": percent(moisture.max(), 1),
+                "end": percent(moisture[-1], 1),
+            }
+            if over:
+                parts.append(message("pictures.one-of-two-years-over", limits=listed(over), **facts))
+            else:
+                parts.append(message("pictures.one-of-two-years", **facts))
+        return sentences(message("pictures.two-years"), *parts)

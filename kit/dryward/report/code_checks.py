@@ -290,7 +290,7 @@ def _finding(ruling: Ruling, also: str | None = None) -> Check:
         f"{title[:1].upper()}{title[1:]}",
         ruling.answer,
         f"{ruling.answer.capitalize()}: {ruling.reason}.",
-        limits=f"{also or ''}{codes.LOCALLY}",
+        limits=f"{also or ''}{codes.locally()}",
         source=_place(ruling),
         data=ruling,
     )
@@ -304,4 +304,4 @@ def _place(ruling: Ruling) -> str:
     """Code, section, edition and how it was read, as one phrase."""
     code = " ".join(part for part in (_CODES.get(ruling.source, ruling.source), ruling.section) if part)
     edition = f"edition{'s' if ' to ' in ruling.edition else ''} {ruling.edition}" if ruling.edition else ""
-    return ", ".join(part for part in (code, edition, ruling.how_read) if part) or codes.LOCALLY
+    return ", ".join(part for part in (code, edition, ruling.how_read) if part) or codes.locally()

@@ -82,7 +82,7 @@ def _retarder(review: Review, unit_system: str) -> str:
     opens = f", opening to {units.show(wet, 'permeance', unit_system)} wet-cup" if wet > 1.5 * dry else ""
     return (
         f"Room side of the insulation: {kind} ({units.show(dry, 'permeance', unit_system)} dry-cup{opens}), "
-        f"by the classes of {_classes(review)}, {codes.LOCALLY}."
+        f"by the classes of {_classes(review)}, {codes.locally()}."
     )
 
 
@@ -107,11 +107,11 @@ def _vents(review: Review, unit_system: str) -> str:
     ruling = check.data.ruling
     said += f", with openings of 1/{check.data.ratio:.0f} of the roof area"
     if ruling.answer == CANNOT_TELL:
-        return f"{said}; whether that meets the code ratio cannot be told from what was given, {codes.LOCALLY}."
+        return f"{said}; whether that meets the code ratio cannot be told from what was given, {codes.locally()}."
     met = "meets" if ruling.answer == MET else "does not meet"
     # Between the two ratios it is the conditions that decide.
     conditions = f" (the smaller one, which asks for {ruling.conditions})" if ruling.conditions else ""
-    return f"{said}, which {met} the code ratio{conditions}, {codes.LOCALLY}."
+    return f"{said}, which {met} the code ratio{conditions}, {codes.locally()}."
 
 
 def _proof(review: Review) -> str:

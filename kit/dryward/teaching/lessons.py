@@ -5,6 +5,11 @@ instructor's choice (`own_folder`).  A folder is named by the lesson's id with
 underscores and holds ``lesson.toml`` (the words), ``questions.py`` (the
 checks), ``page.py`` and, where only this lesson draws it, ``scene.py``.  Code
 is loaded by name when it is wanted: this room stands below the pages.
+
+Another language gives the words of a lesson of the kit again, in the shape of
+its ``lesson.toml``, as ``course/<folder of the lesson>.toml`` in its own folder:
+the keys of `WORDS` alone, a choice beside its ``key`` and a passage beside its
+``id``.  What it does not give is shown in English.
 """
 
 from __future__ import annotations
@@ -23,7 +28,9 @@ from typing import Any
 
 import platformdirs
 
+from dryward import language
 from dryward.checks import BadFile, PlainError, UnknownName
+from dryward.language import message
 from dryward.storage import write_whole
 from dryward.teaching import words
 from dryward.teaching.beliefs import belief, beliefs
@@ -37,6 +44,16 @@ OWN = "DRYWARD_OWN_LESSONS"
 _OWN_PACKAGE = "dryward_own_lessons"
 _FOLDER = re.compile(r"[a-z][a-z0-9]*(_[a-z0-9]+)*")
 _CODE = ("questions.py", "page.py")
+#: What of a ``lesson.toml`` is words, table by table; all else is the same in every language.
+WORDS: dict[str, tuple[str, ...]] = {
+    "": ("title", "objectives", "question", "takeaway", "limits", "sources", "handout", "intro", "opens"),
+    "prediction": ("prompt", "reveal"),
+    "notes": ("ask", "props", "traps", "split", "more"),
+    "worked": ("text", "code", "heading"),
+    "choices": ("text",),
+    "passages": ("text",),
+    "tasks": ("*",),  # each id is a key
+}
 
 
 @dataclass(frozen=True)
@@ -82,7 +99,8 @@ class Worked:
 
     text: str
     code: str
-    heading: str = "The number behind the picture"
+    #: Over it in the notebook; empty for the usual one.
+    heading: str = ""
 
 
 @dataclass(frozen=True)
@@ -129,10 +147,13 @@ class Lesson:
     hourly: bool = False
     #: The prediction in short, for the handout that is filled in at home.
     handout: str = ""
-    #: Under the title of the notebook, and the comment over its page.
+    #: Under the title of the notebook.
     intro: str = ""
-    opens: str = "The page of this lesson: choose your prediction, then move the sliders."
+    #: The comment over its page; empty for the usual one.
+    opens: str = ""
     passages: tuple[Passage, ...] = ()
+    #: Id -> text of each practical task.
+    tasks: tuple[tuple[str, str], ...] = ()
 
     @property
     def id(self) -> str:
@@ -154,25 +175,30 @@ class Lesson:
 
 
 def read(folder: Path) -> Lesson:
-    """The lesson of one folder; a fault is said in one sentence that names the file."""
+    """The lesson of one folder, in the language in use; a fault is said in one sentence that names the file."""
     name = f"{folder.name}/lesson.toml"
     if not _FOLDER.fullmatch(folder.name):
-        raise BadFile(f'The lesson folder "{folder.name}" must be named in small letters, digits and underscores.')
+        raise BadFile(message("lessons.folder-name", folder=folder.name))
+    path = folder / "lesson.toml"
     try:
-        row = tomllib.loads((folder / "lesson.toml").read_text("utf-8"))
+        row = _table(path, name)
     except OSError:
-        raise BadFile(f"The lesson folder {folder.name} has no lesson.toml that can be read.") from None
-    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as reason:
-        raise BadFile(f"The lesson file {name} cannot be read: {reason}.") from None
+        raise BadFile(message("lessons.no-file", folder=folder.name, file=path.name)) from None
     for key in ("prediction", "worked"):
         if not isinstance(row.get(key), dict):
-            raise BadFile(f"The lesson file {name} lacks the table [{key}].")
+            raise BadFile(message("lessons.lacks-table", file=name, table=key))
+    spoken = language.folder()
+    if spoken is not None and folder.parent == COURSE:
+        twin = spoken / "course" / f"{folder.name}.toml"
+        if twin.is_file():
+            row = _laid_over(row, _table(twin, twin.name), "", twin.name)
     guess = dict(row["prediction"])
     guess["choices"] = [build(Option, each, name) for each in guess.get("choices", ())]
     row["prediction"] = build(Prediction, guess, name)
     row["worked"] = build(Worked, {key: text.strip("\n") for key, text in row["worked"].items()}, name)
     row["passages"] = [build(Passage, each, name) for each in row.get("passages", ())]
-    row["sessions"] = list(row.get("sessions", {}).items())
+    for key in ("sessions", "tasks"):
+        row[key] = list(row.get(key, {}).items())
     if "notes" in row:
         row["notes"] = build(Notes, row["notes"], name)
     if row.get("beliefs") == "all":
@@ -182,11 +208,47 @@ def read(folder: Path) -> Lesson:
     return lesson
 
 
+def _table(path: Path, name: str) -> dict[str, Any]:
+    """A file of words, called by that name where it cannot be read."""
+    try:
+        return tomllib.loads(path.read_text("utf-8"))
+    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as reason:
+        raise BadFile(message("lessons.unreadable", file=name, reason=str(reason))) from None
+
+
+def is_word(table: str, key: str) -> bool:
+    """Whether a key of a table of ``lesson.toml`` is words; "" is the table of the lesson itself."""
+    return bool({key, "*"} & set(WORDS.get(table, ())))
+
+
+def _laid_over(english: dict[str, Any], other: dict[str, Any], at: str, name: str) -> dict[str, Any]:
+    """A table with the words of another language in the places of the English ones."""
+    laid = dict(english)
+    for key, given in other.items():
+        here = english.get(key)
+        if isinstance(given, dict) and isinstance(here, dict):
+            laid[key] = _laid_over(here, given, key, name)
+        elif key in ("choices", "passages") and isinstance(given, list):
+            mark = "key" if key == "choices" else "id"
+            known = {each[mark]: each for each in here or ()}
+            for row in given:
+                if not isinstance(row, dict) or row.get(mark) not in known:
+                    raise BadFile(message("lessons.not-in-english", file=name, key=f"{key}.{mark}"))
+                words_alone = {k: v for k, v in row.items() if k != mark}
+                known[row[mark]] = _laid_over(known[row[mark]], words_alone, key, name)
+            laid[key] = list(known.values())
+        elif is_word(at, key) and type(given) is type(english.get(key, given)):
+            laid[key] = given
+        else:
+            raise BadFile(message("lessons.not-in-english", file=name, key=f"{at}.{key}" if at else key))
+    return laid
+
+
 def _checked(lesson: Lesson, name: str) -> None:
     """Raise a sentence where a lesson names what is not there, or its code cannot be read."""
     for what, value, kind in (("number", lesson.number, int), ("minutes", lesson.minutes, int)):
         if type(value) is not kind or value < 0:
-            raise BadFile(f"In the lesson file {name} the {what} is {value!r}; it must be a whole number from 0 up.")
+            raise BadFile(message("lessons.not-whole", file=name, key=what, value=repr(value)))
     try:
         lesson.prediction.choice(lesson.prediction.right)
         for each in (*lesson.beliefs, *(each.belief for each in lesson.prediction.choices if each.belief)):
@@ -195,15 +257,17 @@ def _checked(lesson: Lesson, name: str) -> None:
             words.caution(each)
         _in_units(lesson, "us")
     except PlainError as reason:
-        raise BadFile(f"The lesson file {name} has a fault: {reason}") from None
+        raise BadFile(message("lessons.fault", file=name, reason=str(reason))) from None
     for file in _CODE if lesson.number else _CODE[1:]:
         try:
             ast.parse((lesson.folder / file).read_text("utf-8"))
         except OSError:
-            raise BadFile(f"The lesson folder {lesson.folder.name} has no {file} that can be read.") from None
+            raise BadFile(message("lessons.no-file", folder=lesson.folder.name, file=file)) from None
         except (SyntaxError, ValueError) as reason:
-            line = f", line {reason.lineno}" if isinstance(reason, SyntaxError) else ""
-            raise BadFile(f"{lesson.folder.name}/{file}{line} is no Python: {reason.args[0]}.") from None
+            line = (reason.lineno or 0) if isinstance(reason, SyntaxError) else 0
+            raise BadFile(
+                message("lessons.no-python", file=f"{lesson.folder.name}/{file}", line=line, reason=str(reason.args[0]))
+            ) from None
 
 
 def _folders(where: Path) -> list[Path]:
@@ -218,22 +282,29 @@ class Course:
     troubles: tuple[str, ...] = ()
 
 
+def _course() -> Course:
+    """The course in the language in use, with one's own lessons."""
+    return _read_course(own_folder(), language.folder())
+
+
 @cache
-def _course(own: Path | None) -> Course:
+def _read_course(own: Path | None, spoken: Path | None) -> Course:
     found = {each.id: each for each in map(read, _folders(COURSE))}
     troubles = []
     if own is not None and not own.is_dir():
-        troubles.append(f"Your own lessons are looked for in {own}, which is no folder.")
+        troubles.append(message("lessons.own-no-folder", folder=str(own)))
     for folder in _folders(own) if own is not None and own.is_dir() else ():
         try:
             lesson = read(folder)
             taken = next((each for each in found.values() if each.number == lesson.number), None)
             if lesson.id in found or taken:
-                what = f"the name of {lesson.id}" if lesson.id in found else f"the number {lesson.number}"
-                raise BadFile(f"{folder.name}/lesson.toml has {what}, which is another lesson's.")
+                file = f"{folder.name}/lesson.toml"
+                if lesson.id in found:
+                    raise BadFile(message("lessons.name-taken", file=file, name=lesson.id))
+                raise BadFile(message("lessons.number-taken", file=file, number=lesson.number))
             found[lesson.id] = lesson
         except PlainError as reason:
-            troubles.append(f"Your lesson {folder.name} is left out. {reason}")
+            troubles.append(message("lessons.left-out", folder=folder.name, reason=str(reason)))
     for lesson in tuple(found.values()):
         for need in lesson.needs:
             if need not in found:
@@ -241,7 +312,7 @@ def _course(own: Path | None) -> Course:
                 if not lesson.own:
                     raise unknown
                 found.pop(lesson.id, None)
-                troubles.append(f"Your lesson {lesson.folder.name} is left out. It needs a lesson first: {unknown}")
+                troubles.append(message("lessons.needs-unknown", folder=lesson.folder.name, reason=str(unknown)))
                 break
     return Course(tuple(sorted(found.values(), key=lambda each: each.number)), tuple(troubles))
 
@@ -271,7 +342,7 @@ def remember_own(folder: Path | None) -> None:
         path.parent.mkdir(parents=True, exist_ok=True)
         write_whole(path, "" if folder is None else str(folder.expanduser().resolve()))
     except OSError as reason:
-        raise BadFile(f"{path} cannot be written: {reason.strerror or reason}.") from None
+        raise BadFile(message("lessons.cannot-write", file=str(path), reason=reason.strerror or str(reason))) from None
 
 
 # --- asking -----------------------------------------------------------------------------
@@ -292,35 +363,40 @@ def _in_units(thing: Any, unit_system: str) -> Any:
 
 def lessons(unit_system: str = "us") -> tuple[Lesson, ...]:
     """All lessons in order, the index first, with one's own; texts in "us" or "si"."""
-    return tuple(_in_units(each, unit_system) for each in _course(own_folder()).lessons)
+    return tuple(_in_units(each, unit_system) for each in _course().lessons)
 
 
 def forget() -> None:
     """Look at the folders again, after one was made or changed."""
-    _course.cache_clear()
+    _read_course.cache_clear()
 
 
 def troubles() -> tuple[str, ...]:
     """A sentence for each of one's own lessons that is left out, and why."""
-    return _course(own_folder()).troubles
+    return _course().troubles
 
 
 def lesson(id: str, unit_system: str = "us") -> Lesson:
     """The lesson of an id such as ``"where-it-gets-wet"``."""
-    known = {each.id: each for each in _course(own_folder()).lessons}
+    known = {each.id: each for each in _course().lessons}
     if id not in known:
         raise UnknownName("lesson", id, known)
     return _in_units(known[id], unit_system)
 
 
+def tasks(id: str) -> dict[str, str]:
+    """Id -> text of each practical task of a lesson, its numbers still in braces."""
+    return dict(next(each for each in _course().lessons if each.id == id).tasks)
+
+
 def pages() -> tuple[str, ...]:
     """Ids of the lessons in order: all but the index."""
-    return tuple(each.id for each in _course(own_folder()).lessons if each.number)
+    return tuple(each.id for each in _course().lessons if each.number)
 
 
 def meeting(belief_id: str) -> tuple[str, ...]:
     """Ids of the lessons that meet a belief."""
-    return tuple(each.id for each in _course(own_folder()).lessons if belief_id in each.beliefs)
+    return tuple(each.id for each in _course().lessons if belief_id in each.beliefs)
 
 
 def module(id: str, name: str) -> ModuleType:
@@ -332,7 +408,8 @@ def module(id: str, name: str) -> ModuleType:
     try:
         return importlib.import_module(f"{_OWN_PACKAGE}.{this.folder.name}.{name}")
     except Exception as reason:
-        raise BadFile(f"Your lesson {this.folder.name} cannot be opened: {_told(reason, this.folder)}.") from None
+        told = _told(reason, this.folder)
+        raise BadFile(message("lessons.cannot-open", folder=this.folder.name, reason=told)) from None
 
 
 def _make_importable(folder: Path) -> None:
@@ -349,10 +426,11 @@ def _make_importable(folder: Path) -> None:
 
 def _told(reason: BaseException, folder: Path) -> str:
     """What went wrong in code of one's own, and in which line of the folder."""
-    line, trace = "", reason.__traceback__
+    error, said = type(reason).__name__, str(reason).rstrip(".")
+    told, trace = message("lessons.error", error=error, reason=said), reason.__traceback__
     while trace is not None:
         path = Path(trace.tb_frame.f_code.co_filename)
         if folder in path.parents:
-            line = f"{path.name}, line {trace.tb_lineno}: "
+            told = message("lessons.error-in", file=path.name, line=trace.tb_lineno, error=error, reason=said)
         trace = trace.tb_next
-    return f"{line}{type(reason).__name__}, {str(reason).rstrip('.')}"
+    return told

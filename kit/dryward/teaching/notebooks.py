@@ -16,6 +16,7 @@ from pathlib import Path
 from string import Template
 
 from dryward.checks import BadFile, OutOfRange
+from dryward.language import message
 from dryward.storage import write_whole
 from dryward.teaching import guide, lessons, pathways
 from dryward.teaching.lessons import Lesson
@@ -41,13 +42,21 @@ def _cell(id: str, source: str, output: str | None = None, hidden: bool = False)
 
 
 def _link(lesson: Lesson) -> str:
-    number = f"{lesson.number}. " if lesson.number else ""
-    return f"**[{number}{lesson.title}]({lesson.file})**"
+    return f"**[{_titled(lesson)}]({lesson.file})**"
+
+
+def _titled(lesson: Lesson) -> str:
+    """Its number and its title; the index has no number."""
+    return message("lessons.titled", number=lesson.number, title=lesson.title)
 
 
 def _passage(text: str) -> str:
     """A text in which the list of lessons and the lessons of a pathway stand where they are named."""
-    listed = [f"{each.number}. [{each.title}]({each.file}), {each.minutes} minutes" for each in _kits() if each.number]
+    listed = [
+        message("lessons.in-order", number=each.number, title=each.title, file=each.file, minutes=each.minutes)
+        for each in _kits()
+        if each.number
+    ]
     text = text.replace("@lessons", "\n".join(listed))
     for way in pathways.pathways():
         taken = [lessons.lesson(id).number for session in way.sessions for id in session.lessons]
@@ -67,24 +76,31 @@ def output(lesson: Lesson) -> str:
         with contextlib.redirect_stdout(printed):
             exec(compile(lesson.worked.code, f"{lesson.folder.name}/lesson.toml", "exec"), {})
     except Exception as reason:
-        told = f"{type(reason).__name__}, {str(reason).rstrip('.')}"
-        raise BadFile(f"The code of [worked] in {lesson.folder.name}/lesson.toml stops: {told}.") from None
+        told = message("lessons.error", error=type(reason).__name__, reason=str(reason).rstrip("."))
+        file = f"{lesson.folder.name}/lesson.toml"
+        raise BadFile(message("lessons.worked-stops", file=file, reason=told)) from None
     return printed.getvalue()
 
 
 def notebook(lesson: Lesson, printed: str) -> str:
     """The notebook of a lesson with what its number's code printed, as the text of its file."""
-    title = f"# {lesson.number}. {lesson.title}" if lesson.number else f"# {lesson.title}"
-    page = f'# {lesson.opens}\nfrom dryward import panels\n\npage = panels.page("{lesson.id}")\npage.widget'
+    title = f"# {_titled(lesson)}"
+    opens = lesson.opens or message("lessons.opens")
+    page = f'# {opens}\nfrom dryward import panels\n\npage = panels.page("{lesson.id}")\npage.widget'
     cells = [_cell("title", f"{title}\n\n{lesson.intro}" if lesson.intro else title), _cell("page", page, "", True)]
     cells += [_cell(each.id, _passage(each.text)) for each in lesson.passages]
-    cells.append(_cell("number", f"## {lesson.worked.heading}\n\n{lesson.worked.text}"))
+    heading = lesson.worked.heading or message("lessons.number-heading")
+    cells.append(_cell("number", f"## {heading}\n\n{lesson.worked.text}"))
     cells.append(_cell("check", f"{MARK}\n{lesson.worked.code}", printed))
     if lesson.number:
         start = _link(lessons.lesson("start"))
         after = [each for each in (lessons.lessons() if lesson.own else _kits()) if each.number > lesson.number]
-        on = f"Go on with {_link(after[0])}, or back to {start}." if after else f"Back to {start}."
-        cells.append(_cell("next", f"## Next\n\n{on}"))
+        on = (
+            message("lessons.go-on", next=_link(after[0]), start=start)
+            if after
+            else message("lessons.back", start=start)
+        )
+        cells.append(_cell("next", f"## {message('lessons.next')}\n\n{on}"))
     body = {
         "cells": cells,
         "metadata": {
@@ -115,7 +131,8 @@ def write_own(folder: Path) -> tuple[str, ...]:
 
 def table() -> str:
     """The lessons as a table for the README, as Markdown."""
-    rows = ["| lesson | the question it answers | minutes |", "|---|---|---|"]
+    heads = (message("lessons.table-lesson"), message("lessons.table-question"), message("lessons.table-minutes"))
+    rows = [f"| {' | '.join(heads)} |", "|---|---|---|"]
     for each in _kits():
         link = f"[{each.number:02d} {each.title}](lessons/{each.file})"
         rows.append(f"| {link} | {each.question} | {each.minutes} |")
@@ -177,7 +194,7 @@ def write(folder: Path) -> tuple[str, ...]:
 def new(id: str, folder: Path, tests: Path | None = None) -> tuple[Path, ...]:
     """Make a lesson that works, to be changed into one's own; gives its files."""
     if not re.fullmatch(r"[a-z][a-z0-9]*(-[a-z0-9]+)*", id):
-        raise OutOfRange(f'A lesson is named in small letters, digits and hyphens, such as wet-corner, not "{id}".')
+        raise OutOfRange(message("lessons.new-name", name=id))
     name = id.replace("-", "_")
     number = max(each.number for each in lessons.lessons()) + 1
     facts = {
@@ -194,7 +211,7 @@ def new(id: str, folder: Path, tests: Path | None = None) -> tuple[Path, ...]:
         places["test.py"] = tests / f"test_{name}.py"
     for path in places.values():
         if path.exists():
-            raise BadFile(f"There is a {path.name} for the lesson {id} already; nothing was made.")
+            raise BadFile(message("lessons.new-exists", file=path.name, name=id))
     for each, path in places.items():
         text = "" if each == "__init__.py" else (_SKELETON / f"{each}.txt").read_text("utf-8")
         path.parent.mkdir(parents=True, exist_ok=True)

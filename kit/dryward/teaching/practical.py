@@ -2,7 +2,7 @@
 
 There are several right ways.  A task names its start, what may not be
 touched, how many controls may be changed, and how it is judged; it stands in
-the ``TASKS`` of its lesson's ``questions.py``.
+the ``TASKS`` of its lesson's ``questions.py``, its text in ``[tasks]`` of ``lesson.toml``.
 """
 
 from __future__ import annotations
@@ -52,10 +52,9 @@ class Say:
 
 @dataclass(frozen=True)
 class Task:
-    """One practical task; numbers with units stand in braces in its text."""
+    """One practical task."""
 
     id: str
-    text: str
     #: Control name -> value.
     start: Values
     may_change: tuple[str, ...]
@@ -65,6 +64,8 @@ class Task:
     #: Says what came of the controls as they stand.
     outcome: Callable[[Values, Say], Outcome]
     lesson: str = ""
+    #: From its ``lesson.toml``; numbers with units stand in braces.
+    text: str = ""
 
 
 def in_si(**values: tuple[float, str]) -> dict[str, float]:
@@ -87,7 +88,9 @@ def tasks(lesson: str | None = None) -> tuple[Task, ...]:
     found = []
     for id in lessons.pages() if lesson is None else (lesson,):
         if lessons.lesson(id).number:
-            found += [replace(each, lesson=id) for each in getattr(lessons.module(id, "questions"), "TASKS", ())]
+            texts = lessons.tasks(id)
+            asked = getattr(lessons.module(id, "questions"), "TASKS", ())
+            found += [replace(each, lesson=id, text=texts[each.id]) for each in asked]
     return tuple(found)
 
 

@@ -37,6 +37,16 @@ def word(state: str) -> str:
     return capital(state)
 
 
+def adjective(state: str) -> str:
+    """The state as it stands in a sentence: dry, damp, wet, not known yet."""
+    return state
+
+
+def month(number: int) -> str:
+    """Name of a month, 1 to 12."""
+    return MONTHS[number - 1]
+
+
 def month_of(hour: float) -> str:
     """Name of the month of an hour of the year."""
     day = int(hour) // 24

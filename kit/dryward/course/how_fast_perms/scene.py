@@ -123,7 +123,7 @@ class Pipe(LivePicture):
             message("alt-sheet", name=name, permeance=self.show(p, "permeance"))
             for name, p in zip(state.names, state.permeances, strict=True)
         ]
-        sheets = language.joined(each, "how_fast_perms.alt-sheets")
+        sheets = language.listing(each, "how_fast_perms.alt-sheets")
         tightest = state.names[int(np.argmin(state.permeances))]
         taken = (1.0 / min(state.permeances)) / sum(1.0 / p for p in state.permeances)
         return sentences(

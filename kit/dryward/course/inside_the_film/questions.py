@@ -117,8 +117,6 @@ def _tight_and_dry(now: Values, say: Say) -> Outcome:
 TASKS = (
     Task(
         "warm-film",
-        "It is {0 degF} outside, {70 degF} and {50 %} inside. There is {22 R} inside the teaching film, and the roof "
-        "is wet. Get the film to {1 perm} or tighter, and the roof dry. Change two things at most.",
         in_si(T_in=(70, "degF"), RH_in=(50, "%"), T_out=(0, "degF"), RH_out=(80, "%"), R_in=(22, "R")),
         ("R_in", "RH_in"),
         2,

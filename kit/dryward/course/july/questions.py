@@ -122,8 +122,6 @@ def _july(now: Values, say: Say) -> Outcome:
 TASKS = (
     Task(
         "july-film",
-        "It is {85 degF} and {75 %} outside. The inner film has {0.06 perm} and its outer face is wet. Get the roof "
-        "dry. Change two things at most. The weather stays.",
         {**JULY, **perms(M_in=0.06)},
         ("M_in", "T_in"),
         2,

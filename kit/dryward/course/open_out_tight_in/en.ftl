@@ -62,7 +62,6 @@ open-is-not-enough-one-check-decides = Nothing. An open outside can never get we
 open-is-not-enough-one-check-decides-reply = Open helps only as long as more can leave than comes. Here { $found } stay.
 open-is-not-enough-dew-point-is-a-place = Nothing. Only OSB gets wet.
 open-is-not-enough-dew-point-is-a-place-reply = Any cold face gets wet when more comes than can leave.
-task-dry-the-deck = This roof has {"{"}1.5 perm{"}"} outside and {"{"}3 perm{"}"} inside, and it is wet. Set the sliders so that it is dry at {"{"}20 degF{"}"}. Change two things at most. The weather stays.
 
 ## The picture
 

@@ -128,7 +128,6 @@ def _deck(now: Values, say: Say) -> Outcome:
 TASKS = (
     Task(
         "dry-the-deck",
-        "open_out_tight_in.task-dry-the-deck",
         {**WINTER, **perms(M_in=3, M_out=1.5)},
         ("M_in", "M_out", "RH_in"),
         2,

@@ -100,7 +100,7 @@ class Start(Page):
             state = message("state-begun")
         else:
             needs = [lessons.lesson(each).title for each in this.needs if progress.finished(each) is None]
-            state = message("state-best-after", needs=language.joined(needs)) if needs else message("state-open")
+            state = message("state-best-after", needs=language.listing(needs)) if needs else message("state-open")
         if id in self.plan:
             state = message("state-for-you", state=state)
         link = parts.lesson(f"open:{id}", message("lesson-title", number=this.number, title=this.title), id, this.file)
@@ -154,7 +154,7 @@ class Start(Page):
             inside.append(parts.button("place", message("test-place"), disabled=not ready))
         if self.plan:
             titles = [lessons.lesson(id).title for id in self.plan]
-            inside.append(parts.text(message("test-for-you", titles=language.joined(titles)), "dw-verdict"))
+            inside.append(parts.text(message("test-for-you", titles=language.listing(titles)), "dw-verdict"))
         return parts.section("test", message("test"), *inside, fold="shut")
 
     def _paper(self):

@@ -176,7 +176,7 @@ class Ladder(LivePicture):
         place, temperature = state.points[state.plane]
         quantity = self._axis(state)[0]
         names = [language.called(name) for name in state.names if name]
-        layers = language.joined(names, "temperature_through_layers.alt-layers")
+        layers = language.listing(names, "temperature_through_layers.alt-layers")
         return sentences(
             message("alt-graph", against=state.against, warm=warm, cold=cold, layers=layers),
             message(

@@ -13,7 +13,7 @@ from matplotlib.patches import Rectangle
 
 from dryward import language, units
 from dryward.pictures import style
-from dryward.pictures.drawing import MONTHS, Box, Floats, ceiling, letters_every, sentences
+from dryward.pictures.drawing import Box, Floats, ceiling, letters_every, month_letters, sentences
 from dryward.pictures.live import LivePicture
 from dryward.pictures.section import draw_layer
 
@@ -103,7 +103,7 @@ class Film(LivePicture[FilmBetweenFaces]):
         ax = self.graph(box, message("axis-month"), message("axis-by-month", unit=self.symbol("permeance")), "y")
         ax.set_xlim(-0.7, 11.7)
         every = letters_every(self, ax, 12)
-        ax.set_xticks(range(0, 12, every), MONTHS[::every])
+        ax.set_xticks(range(0, 12, every), month_letters()[::every])
         self._permeance_axis(ax)
         bottom = float(self.shown(LOWEST, "permeance"))
         self.base = bottom

@@ -128,9 +128,6 @@ def _within(now: Values, say: Say) -> Outcome:
 TASKS = (
     Task(
         "within-the-reserve",
-        "A hole of {1 in2} at 1 Pa in {32 ft2} of painted drywall with no film. A roof can be expected to give back "
-        "{250 g/m2} in summer, here {0.743 kg}. Bring what hole and ceiling leave in the winter below that. Change two "
-        "things at most. The room stays.",
         {**WINTER, **perms(M_in=in_a_row(40, 7)), **in_si(Hole=(1, "in2")), "dP": 1.0},
         ("M_in", "Hole", "dP"),
         2,

@@ -11,7 +11,7 @@ from matplotlib.patches import Polygon, Rectangle
 
 from dryward import units
 from dryward.pictures import style
-from dryward.pictures.drawing import MONTHS, arrow, ceiling, sentences
+from dryward.pictures.drawing import arrow, ceiling, month_letters, sentences
 from dryward.pictures.live import LivePicture
 
 #: Tops of the drying axis, in the unit shown.
@@ -91,7 +91,7 @@ class Channel(LivePicture):
         foot = self.key(entries, box[0], box[3], box[2])
         ax = self.graph((box[0], box[1], box[2], foot - 2), "month", self.symbol("vapor flux"), "y")
         ax.set_xlim(-0.7, 11.7)
-        ax.set_xticks(range(12), MONTHS)
+        ax.set_xticks(range(12), month_letters())
         ax.set_ylim(0, most)
         color = self.color("drying")
         bars = [Rectangle((m - 0.38, 0), 0.76, 0, facecolor=color, edgecolor=style.INK, linewidth=0) for m in range(12)]

@@ -58,7 +58,6 @@ wet-windows-winter-fog-is-wet-air = Seal the fan, so that no damp outdoor air co
 wet-windows-treats-the-sign = Wipe the glass and caulk the frames.
 task-no-fresh-air = Fresh air is { $fresh_air } m³/s; it must be above 0 m³/s.
 task-outcome = The room settles at { $humidity } with { $fresh_air } of fresh air; the edge of the pane fogs from { $edge } on.
-task-january-air = A family gives off {"{"}21 pint/day{"}"} at {"{"}10 degF{"}"} outside, and the edges of the windows drip. Get them dry with no more than {"{"}100 cfm{"}"} of fresh air. Change one thing.
 
 ## The picture
 

@@ -148,7 +148,6 @@ def _edges_clear(now: Values, say: Say) -> Outcome:
 TASKS = (
     Task(
         "january-air",
-        "winter_house.task-january-air",
         in_si(T_in=(70, "degF"), T_out=(10, "degF"), RH_out=(80, "%"), Water=(21, "pint/day"), Fresh_air=(25, "cfm")),
         ("Fresh_air", "Water"),
         1,

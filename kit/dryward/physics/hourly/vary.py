@@ -107,7 +107,8 @@ def changed(assembly: Assembly, name: str, what: str, value: float) -> Assembly:
         space: Options = {{"permeance": "vapor_permeance"}.get(what, what): value}
         return assembly.replace(name, dataclasses.replace(substance, **space))
     if layer.is_membrane:
-        return assembly.replace(name, FixedMembrane(value, substance.origin))
+        return assembly.replace(name, FixedMembrane(value, layer.membrane.origin))
+    substance = layer.material
     if what == "thickness":
         return assembly.replace(name, thickness=value)
     if what == "thermal_resistance":
@@ -121,7 +122,7 @@ def changed(assembly: Assembly, name: str, what: str, value: float) -> Assembly:
         new = {"sorption": tuple((rh, w * value) for rh, w in substance.sorption)}
         if substance.liquid_conductivity is not None:  # it is given over water content: keep it with the humidity
             new["liquid_conductivity"] = tuple((w * value, k) for w, k in substance.liquid_conductivity)
-        if not isinstance(substance.conductivity, float):
+        if isinstance(substance.conductivity, tuple):
             new["conductivity"] = tuple((w * value, k) for w, k in substance.conductivity)
     return assembly.replace(name, dataclasses.replace(substance, **new))
 
