@@ -126,7 +126,7 @@ class WinterHouse(Page):
             Readout("glass_limit", "", min(state.glass, 1.0), "relative humidity", hidden=True),
             Readout(
                 "outdoor_warmed",
-                message("outdoor-warmed", room=self.show(ROOM_TEMPERATURE, "temperature")),
+                message("outdoor-warmed", room=self.say("{70 degF}")),
                 min(alone, 1.0),
                 "relative humidity",
             ),
@@ -189,7 +189,7 @@ class WinterHouse(Page):
         else:
             one = indoor.vapor_excess(to_si(1.0, "kg/day"), to_si(1.0, "m3/h"), ROOM_TEMPERATURE)
         formula = f"{one:.4g} × {show(state.production, 'mass flow')} / {show(state.fresh_air, 'air flow')}"
-        room = show(ROOM_TEMPERATURE, "temperature")
+        room = self.say("{70 degF}")
         return [
             Step(message("step-outdoors"), "", show(outside, "pressure")),
             Step(
