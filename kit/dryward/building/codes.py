@@ -70,7 +70,7 @@ def retarder_class(permeance: float) -> str:
     ----------
     IRC 2021 Table R702.7(1), read in a reference page that quotes it.
     """
-    level = from_si(within("Permeance", permeance, 0.0, 6e-7, "kg/(s m² Pa)"), "perm")
+    level = from_si(within("Permeance", permeance, 0.0, 6e-7, "kg/(s m2 Pa)"), "perm")
     level = round(level, 9)  # a limit typed in perms stays on its own side
     for row in _rows("retarder-class", None):
         if level <= amount(row, "high"):
@@ -95,8 +95,8 @@ def vent_area(rule: str, edition: Edition = None, **facts: Any) -> Ruling:
     unknown = _missing(rule, plain, vented_area=area, net_free_area=free)
     if unknown:
         return unknown
-    area = within("Vented area", area, 0.0, 1e5, "m²", above=True)
-    free = within("Net free area", free, 0.0, 1e4, "m²")
+    area = within("Vented area", area, 0.0, 1e5, "m2", above=True)
+    free = within("Net free area", free, 0.0, 1e4, "m2")
     full, half = area * amount(plain), area * amount(reduced)
     told = {"free": _square(free), "area": _square(area)}
     nearly = 1 - 1e-9  # areas come from whole inches
@@ -211,7 +211,7 @@ def _conditional(rule: str, row: Row, film: dict[str, str], facts: dict[str, Any
     if wall not in _WALLS:
         raise UnknownName("wall", wall, _WALLS)
     least = to_si(amount(row, f"ci_{wall}_R"), "R")
-    have = within("Insulation outside", outside or 0.0, 0.0, 20.0, "m² K/W")
+    have = within("Insulation outside", outside or 0.0, 0.0, 20.0, "m2 K/W")
     answer = MET if have >= least - 1e-9 else NOT_MET
     why = message("codes.wall-asks", wall=wall, asked=shown(least, "R"), have=shown(have, "R"), **film)
     return ruling(rule, answer, why, row)
@@ -239,7 +239,7 @@ def class_2_insulation(rule: str, edition: Edition = None, **facts: Any) -> Ruli
     if not fitting:
         return ruling(rule, CANNOT_TELL, message("codes.no-zone-row", zone=where), found[0])
     least = to_si(amount(fitting[0], f"ci_{wall}_R"), "R")
-    have = within("Insulation outside", have, 0.0, 20.0, "m² K/W")
+    have = within("Insulation outside", have, 0.0, 20.0, "m2 K/W")
     why = message("codes.class-2-wall-asks", zone=where, wall=wall, asked=shown(least, "R"), have=shown(have, "R"))
     return ruling(rule, MET if have >= least - 1e-9 else NOT_MET, why, fitting[0])
 
@@ -408,7 +408,7 @@ def wood_pore_humidity_limit(temperature: float) -> float:
     ----------
     WTA rule for solid wood, read in a text that quotes it.
     """
-    t = within("Wood temperature", temperature, 0.0, 30.0, "°C")
+    t = within("Wood temperature", temperature, 0.0, 30.0, "degC")
     return 0.95 - (0.95 - 0.86) * t / 30.0
 
 

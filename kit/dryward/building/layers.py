@@ -82,7 +82,7 @@ class Layer:
             put(
                 self,
                 "thickness",
-                checked(f"Thickness of {self.name}", self.thickness, "length", 0.0, THICKEST, above=True),
+                checked("Thickness", self.thickness, "length", 0.0, THICKEST, above=True, of=self.name),
             )
         elif isinstance(self.substance, Material):
             raise OutOfRange(f"The layer {self.name} needs a thickness, above 0 to 3 m.")

@@ -15,7 +15,7 @@ from dryward.building.schema import entries
 from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.report.check import Number
 from dryward.report.many import failed, many, sweep
-from dryward.units import GRAIN_OF_WATER
+from dryward.units import grain_of_water
 from dryward.verdict import UNKNOWN
 
 #: Draws of the uncertain inputs when none are typed.
@@ -210,7 +210,7 @@ def _print(result: dict[str, Any], units: str, brief: bool) -> None:
         print(f"Highest room humidity in winter at which the hourly year{leak} is dry: {shown}.")
     for design, state in result["designs"].items():
         print(f"Design year, {design}{leak}: {state}.")
-    for note in (*result["notes"], GRAIN_OF_WATER):
+    for note in (*result["notes"], grain_of_water()):
         if note not in result["warnings"]:
             print(note)
     print(f"Code rows are {EDITION}.")

@@ -29,10 +29,13 @@ from __future__ import annotations
 import contextlib
 import os
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
-from typing import Any
+from typing import Any, TypeVar
+
+Made = TypeVar("Made")
 
 ENGLISH = "en"
 _HOME = Path(__file__).parent
@@ -51,7 +54,8 @@ class Catalog:
         self._path = path
         self._bundle = FluentBundle([locale], use_isolating=False)
         self._bundle.add_resource(FluentResource(path.read_text(encoding="utf-8")))
-        self._ready: dict[str, tuple[str | tuple[bool, str], ...] | None] = {}
+        self._plural = _plural_rule(locale)
+        self._ready: dict[str, _Parts | None] = {}
 
     def __contains__(self, id: str) -> bool:
         return self._bundle.has_message(id)
@@ -59,17 +63,17 @@ class Catalog:
     def text(self, id: str, facts: dict[str, Any]) -> str:
         """One message with its facts in their places."""
         if id not in self._ready:
-            self._ready[id] = _plain(self._bundle.get_message(id).value)
+            self._ready[id] = _parts(self._bundle.get_message(id).value)
         parts = self._ready[id]
         if parts is None:
-            return self._chosen(id, facts)
+            return self._interpreted(id, facts)
         try:
-            return "".join([str(facts[part[1]]) if isinstance(part, tuple) else part for part in parts])
+            return "".join(_filled(parts, facts, self._plural))
         except KeyError as lacking:
             raise MissingMessage(f"{self._path.name}, {id}: the fact {lacking} is not given") from None
 
-    def _chosen(self, id: str, facts: dict[str, Any]) -> str:
-        """A message that chooses by a fact."""
+    def _interpreted(self, id: str, facts: dict[str, Any]) -> str:
+        """A message that asks for others, or for a function."""
         from fluent.runtime.types import fluent_number
 
         told = {
@@ -90,23 +94,79 @@ class Catalog:
         return str(text)
 
 
-def _plain(pattern: Any) -> tuple[str | tuple[bool, str], ...] | None:
-    """The parts of a message without a choice, which needs no interpreter; None for one with a choice."""
+@dataclass(frozen=True)
+class _Fact:
+    """The place of a fact."""
+
+    name: str
+
+
+@dataclass(frozen=True)
+class _Choice:
+    """What a message says by a fact: for each of its values, and for any other."""
+
+    name: str
+    said: dict[str | float, _Parts]
+    other: _Parts
+
+
+_Parts = tuple["str | _Fact | _Choice", ...]
+
+
+def _parts(pattern: Any) -> _Parts | None:
+    """The parts of a message that names facts and chooses by them; None for one that needs the interpreter."""
     from fluent.syntax import ast
 
-    elements = getattr(pattern, "elements", None)
-    if elements is None:  # the runtime keeps a message that is one text as that text
-        elements = [pattern]
-    found: list[str | tuple[bool, str]] = []
-    for each in elements:
+    found: list[str | _Fact | _Choice] = []
+    for each in getattr(pattern, "elements", [pattern]):  # what is one text or one choice stands for itself
         inner = getattr(each, "expression", each)
-        if isinstance(inner, (ast.TextElement, ast.StringLiteral)):
-            found.append(inner.value if isinstance(inner, ast.TextElement) else inner.parse()["value"])
+        if isinstance(inner, ast.TextElement):
+            found.append(inner.value)
+        elif isinstance(inner, ast.StringLiteral):
+            found.append(inner.parse()["value"])
         elif isinstance(inner, ast.VariableReference):
-            found.append((True, inner.id.name))
+            found.append(_Fact(inner.id.name))
+        elif isinstance(inner, ast.SelectExpression) and isinstance(inner.selector, ast.VariableReference):
+            said = {_key(variant.key): _parts(variant.value) for variant in inner.variants}
+            other = next(_key(variant.key) for variant in inner.variants if variant.default)
+            whole = {key: parts for key, parts in said.items() if parts is not None}
+            if len(whole) < len(said):
+                return None
+            found.append(_Choice(inner.selector.id.name, whole, whole[other]))
         else:
             return None
     return tuple(found)
+
+
+def _key(key: Any) -> str | float:
+    """What a variant is chosen by: a word, or a number."""
+    return str(key.name) if hasattr(key, "name") else float(key.value)
+
+
+def _filled(parts: _Parts, facts: dict[str, Any], plural: Callable[[float], str]) -> Iterator[str]:
+    """The texts of the parts with their facts."""
+    for each in parts:
+        if isinstance(each, str):
+            yield each
+        elif isinstance(each, _Fact):
+            yield str(facts[each.name])
+        else:
+            by = facts[each.name]
+            if isinstance(by, bool):
+                by = "yes" if by else "no"
+            elif isinstance(by, int) and by not in each.said:
+                by = plural(by)
+            yield from _filled(each.said.get(by, each.other), facts, plural)
+
+
+def _plural_rule(locale: str) -> Callable[[float], str]:
+    """Which form a number takes in a language ("one", "few", "other"); as in English where nobody knows."""
+    from babel import Locale, UnknownLocaleError
+
+    try:
+        return Locale.parse(locale.replace("-", "_")).plural_form
+    except (UnknownLocaleError, ValueError):
+        return Locale(ENGLISH).plural_form
 
 
 _loaded: dict[Path, Catalog] = {}
@@ -189,6 +249,18 @@ def _places(room: str) -> tuple[str, Path]:
     return f"{room}.ftl", _HOME / ENGLISH / f"{room}.ftl"
 
 
+def once(make: Callable[[], Made]) -> Callable[[], Made]:
+    """What is made of the messages once in each language, and kept."""
+    kept: dict[Path | None, Made] = {}
+
+    def made() -> Made:
+        if _folder not in kept:
+            kept[_folder] = make()
+        return kept[_folder]
+
+    return made
+
+
 def has(id: str) -> bool:
     """Whether English has a message of that name: ``"names.inner-membrane"``."""
     room, _, own = id.partition(".")
@@ -226,30 +298,82 @@ def beside(file: str) -> Callable[..., str]:
 def called(given: str) -> str:
     """A name of the kit's own, such as that of a layer, in the reader's language; any other name as it is.
 
+    The English names stand in ``names.ftl``, each under its own letters.
+
     Examples
     --------
     >>> called("inner membrane"), called("my own felt")
     ('inner membrane', 'my own felt')
     """
-    id = f"names.{'-'.join(given.lower().split())}"
-    plain = id.replace("-", "").replace(".", "")
-    return message(id) if plain.isascii() and plain.isalnum() and has(id) else given
+    if _folder is None:
+        return given
+    id = slug(given.lower())
+    english = _catalog(_HOME / ENGLISH / "names.ftl", ENGLISH)
+    if english is None or id not in english or english.text(id, {}) != given:
+        return given
+    return message(f"names.{id}")
 
 
-def listed(words: list[str] | tuple[str, ...]) -> str:
-    """Words as they stand in a sentence: "a", "a and b", "a, b and c".
+def slug(name: str) -> str:
+    """A name in the letters that the name of a message may have.
+
+    >>> slug("m2 K/W"), slug("%"), slug("1/h")
+    ('m2-K-per-W', 'percent', 'n-1-per-h')
+    """
+    found = "-".join(re.findall("[A-Za-z0-9]+", name.replace("%", " percent ").replace("/", " per ")))
+    return f"n-{found}" if found[:1].isdigit() else found
+
+
+def sign(unit: str) -> str:
+    """The sign of a unit, alone as on an axis, by its name in the kit; what is no such name as it is.
+
+    >>> sign("m2"), sign("in"), sign("mass %"), sign("boards")
+    ('m²', 'in.', 'mass %', 'boards')
+    """
+    known = _signs()
+    if unit not in known:
+        there = unit.isascii() and has(f"units.sign-{slug(unit)}")
+        known[unit] = message(f"units.sign-{slug(unit)}") if there else unit
+    return known[unit]
+
+
+@once
+def _signs() -> dict[str, str]:
+    """Those that were asked for."""
+    return {}
+
+
+@once
+def _marks() -> tuple[bool, str, str]:
+    """Whether numbers are written as Python writes them; else their decimal mark and minus sign."""
+    point, minus = message("units.decimal-mark"), message("units.minus-sign")
+    return (point, minus) == (".", "-"), point, minus
+
+
+def figures(text: str) -> str:
+    """A number as Python writes it, with the reader's decimal mark and minus sign.
+
+    >>> figures("-1.5")
+    '-1.5'
+    """
+    as_it_is, point, minus = _marks()
+    return text if as_it_is else text.replace("-", minus).replace(".", point)
+
+
+def listed(words: Sequence[str], last: str = "and") -> str:
+    """Words as they stand in a sentence: "a", "a and b", "a, b and c", or with "or" before the last.
 
     Examples
     --------
-    >>> listed(["batt"]), listed(["batt", "board"]), listed(["batt", "board", "film"])
-    ('batt', 'batt and board', 'batt, board and film')
+    >>> listed(["batt"]), listed(["batt", "board"]), listed(["batt", "board", "film"], "or")
+    ('batt', 'batt and board', 'batt, board or film')
     """
     if len(words) < 2:
         return "".join(words)
-    return message("language.listed", first=listing(words[:-1]), last=words[-1])
+    return message("language.listed" if last == "and" else "language.either", first=listing(words[:-1]), last=words[-1])
 
 
-def listing(words: list[str] | tuple[str, ...], by: str = "language.listing") -> str:
+def listing(words: Sequence[str], by: str = "language.listing") -> str:
     """Words after each other, the last like the others: "a, b, c"; `by` is the message that puts one after the first.
 
     Examples

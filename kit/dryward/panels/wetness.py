@@ -5,8 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from dryward.verdict import DAMP
-from dryward.verdict.words import amount, how_wet, mold
-from dryward.verdict.words import where as place
+from dryward.verdict.words import amount, dampest, how_wet
 
 if TYPE_CHECKING:
     from dryward.panels.page import Page
@@ -60,7 +59,7 @@ def settles(page: Page, verdict: Verdict) -> str:
     found = verdict.worst
     if found is None or found.what != "face-humidity":
         return how_wet(verdict, page.unit_system)
-    return f"the dampest face settles at {_humid(found.value)} humidity, {place(found.place)}{mold(found)}"
+    return dampest(found, _humid(found.value))
 
 
 def _humid(value: float) -> str:
@@ -82,5 +81,5 @@ def none(page: Page, verdict: Verdict) -> str:
         return "no water gathers"
     if found.what == "face-humidity":
         return f"no water gathers; dampest face {_humid(found.value)}"
-    shown = amount(found.value, found.criterion.unit, page.unit_system).removesuffix(" moisture content")
+    shown = amount(found.value, found.criterion.unit, page.unit_system, named=False)
     return f"no water gathers; wood would settle at {shown} moisture"

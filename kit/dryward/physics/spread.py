@@ -14,6 +14,7 @@ import numpy as np
 from dryward.building import AirSpace, Assembly, FixedMembrane, LaminateMembrane, Material, VariableMembrane
 from dryward.building.membranes import HIGHEST
 from dryward.checks import OutOfRange, UnknownName, of_kind, within
+from dryward.language import called, message
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak
 from dryward.physics.hourly.air_paths import AirFlow
 from dryward.physics.hourly.result import Hours
@@ -43,8 +44,8 @@ class Uncertain:
     def __post_init__(self) -> None:
         if self.what not in USUAL:
             raise UnknownName("uncertain property", self.what, USUAL)
-        low = within(f"Least factor on the {self.what}", self.low, 0.0, 1000.0, above=True)
-        high = within(f"Largest factor on the {self.what}", self.high, 0.0, 1000.0, above=True)
+        low = within(message("physics.least-factor", what=called(self.what)), self.low, 0.0, 1000.0, above=True)
+        high = within(message("physics.largest-factor", what=called(self.what)), self.high, 0.0, 1000.0, above=True)
         if high < low:
             raise OutOfRange(f"The factors on the {self.what} are {low:.4g} and {high:.4g}; the second must be larger.")
         object.__setattr__(self, "low", low)

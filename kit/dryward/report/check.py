@@ -7,7 +7,7 @@ from typing import Any, TypeAlias
 from dryward.building import Assembly
 from dryward.building.assembly import WALL
 from dryward.building.job import Job
-from dryward.checks import listed
+from dryward.language import listed
 from dryward.verdict import DRY, LATER, NEVER, STATES, WITHIN, Verdict, words
 
 #: Told how far a run is (parts done, in all); False ends it.

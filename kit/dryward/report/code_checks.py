@@ -11,7 +11,7 @@ from dryward.building.assembly import WALL
 from dryward.building.codes import Ruling
 from dryward.building.materials import Material
 from dryward.building.membranes import DRY_CUP, HIGHEST, WET_CUP
-from dryward.checks import listed
+from dryward.language import listed
 from dryward.physics.ventspace import ratio_provided
 from dryward.report.check import CANNOT_TELL, NOT_MET, Check, Edition, Number
 from dryward.report.setting import Setting

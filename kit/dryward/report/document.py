@@ -115,7 +115,7 @@ def document(review: Review, unit_system: str = "us", file: str = "", date: date
         client=for_client(review, unit_system),
         inspector=for_inspector(review, unit_system),
         cautions=tuple((each.title, each.text) for each in _cautions()),
-        notes=(*designs(review), *review.notes, units.GRAIN_OF_WATER, f"Code rows: {EDITION}; {codes.locally()}."),
+        notes=(*designs(review), *review.notes, units.grain_of_water(), f"Code rows: {EDITION}; {codes.locally()}."),
         sources=sources(review.job.assembly),
         unit_system=unit_system,
     )

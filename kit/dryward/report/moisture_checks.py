@@ -276,9 +276,9 @@ def _settled(number: Number) -> Number:
 
 
 def _hourly_limits(setting: Setting, judged: Verdict) -> str:
-    names = [words.LEFT_OUT[each] for each in judged.left_out]
+    names = [words.not_counted(each) for each in judged.left_out]
     if "leak" in judged.left_out:
-        names[names.index(words.LEFT_OUT["leak"])] = "air leaks (no blower-door number was given)"
+        names[judged.left_out.index("leak")] = "air leaks (no blower-door number was given)"
     start, count = setting.job.start_humidity * 100, judged.years
     ran = (
         f"The year repeats after {count} years"

@@ -17,7 +17,8 @@ from numpy.typing import NDArray
 from dryward import verdict, weather
 from dryward.building import Assembly
 from dryward.building.job import DESIGNS, Tightness
-from dryward.checks import NotConverged, listed
+from dryward.checks import NotConverged
+from dryward.language import listed
 from dryward.physics import monthly, steady
 from dryward.physics.hourly import AirFlow
 from dryward.physics.spread import Uncertain
