@@ -314,6 +314,20 @@ def called(given: str) -> str:
     return message(f"names.{id}")
 
 
+def joined(id: str, texts: Sequence[str]) -> str:
+    """Texts in a row, each put after the others by a message of ``first`` and ``next``; empty for none.
+
+    Examples
+    --------
+    >>> joined("language.listing", ["batt", "board", "film"])
+    'batt, board, film'
+    """
+    found = "".join(texts[:1])
+    for each in texts[1:]:
+        found = message(id, first=found, next=each)
+    return found
+
+
 def slug(name: str) -> str:
     """A name in the letters that the name of a message may have.
 
