@@ -65,7 +65,7 @@ class YourRoof(Page):
         self.draft = Draft(Job(building.preset("vented-vault-variable")))
         self.checking, self.comparing, self.printing = Checking(self._news), Comparing(self._news), Printing()
         self.troubles: dict[str, str] = {}
-        self.own, self.words = dict(layers.BLANK), ""
+        self.own, self.words = layers.blank(), ""
         self.search, self.after, self.size = "", 0, ""
         self.wrong: dict[str, str] = {}
         self.wants_file = False
