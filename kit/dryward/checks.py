@@ -2,6 +2,10 @@
 
 Every error of the kit is one plain sentence: what it is about, the value,
 what is allowed, and the unit.  Panels show the sentence; nothing else.
+
+What it is about is named in the kit's own words ("Surface temperature"; names.ftl
+says them in the reader's language), and so is the unit ("kg/m3").  A noun that needs
+the name of a thing takes it as `of`.
 """
 
 import difflib
@@ -11,6 +15,8 @@ from itertools import pairwise
 from typing import Any, TypeVar, overload
 
 import numpy as np
+
+from dryward.language import called, figures, listed, message, sign
 
 Thing = TypeVar("Thing")
 
@@ -27,15 +33,6 @@ def ended(sentence: str) -> str:
     return f"{sentence.rstrip('.?')}{'?' if '; did you mean ' in sentence else '.'}"
 
 
-def listed(words: Sequence[str], last: str = "and") -> str:
-    """Words as they stand in a sentence: "a", "a and b", "a, b and c".
-
-    >>> listed(["batt"]), listed(["batt", "board"]), listed(["batt", "board", "film"], "or")
-    ('batt', 'batt and board', 'batt, board or film')
-    """
-    return f"{', '.join(words[:-1])} {last} {words[-1]}" if len(words) > 1 else "".join(words)
-
-
 class PlainError(Exception):
     """Anything the kit says to a person in one sentence."""
 
@@ -47,10 +44,11 @@ class OutOfRange(PlainError, ValueError):
 class NotUnderstood(PlainError, ValueError):
     """Typed text that is not a number with a unit."""
 
-    def __init__(self, quantity: str, text: str, example: str, why: str = "is not understood") -> None:
+    def __init__(self, quantity: str, text: str, examples: Sequence[str], why: str = "checks.not-understood") -> None:
         self.quantity, self.text = quantity, text
         shown = text if len(text) <= 40 else text[:37] + "..."
-        super().__init__(f'The {quantity} "{shown}" {why}; write it like {example}.')
+        written = listed([message("checks.quoted", text=each) for each in examples], "or")
+        super().__init__(message(why, quantity=called(quantity), text=shown, examples=written))
 
 
 class UnknownName(PlainError, KeyError):
@@ -60,11 +58,16 @@ class UnknownName(PlainError, KeyError):
         self.kind, self.name = kind, name
         words = [str(each) for each in known]
         near = difflib.get_close_matches(str(name), words, n=3, cutoff=0.5)
-        every = listed(words)
-        hint = f"; there {'are' if len(words) > 1 else 'is'} {every}" if 0 < len(every) <= _LISTED else ""
-        hint = f"; it must be {rule}" if rule else hint
-        hint = f"; did you mean {' or '.join(near)}" if near else hint
-        super().__init__(ended(f'There is no {kind} "{str(name)[:60]}"{hint}'))
+        facts = {"kind": called(kind), "name": str(name)[:60]}
+        if near:
+            sentence = message("checks.did-you-mean", near=listed(near, "or"), **facts)
+        elif rule:
+            sentence = message("checks.it-must-be", rule=rule, **facts)
+        elif 0 < len(every := listed(words)) <= _LISTED:
+            sentence = message("checks.there-is", every=every, count=len(words), **facts)
+        else:
+            sentence = message("checks.there-is-no", **facts)
+        super().__init__(sentence)
 
     def __str__(self) -> str:  # KeyError would quote the sentence
         return str(self.args[0])
@@ -79,15 +82,20 @@ class NotConverged(PlainError, ArithmeticError):
 
 
 @overload
-def within(what: str, value: float, low: float, high: float, unit: str = "", above: bool = False) -> float: ...
+def within(
+    what: str, value: float, low: float, high: float, unit: str = "", above: bool = False, of: str = ""
+) -> float: ...
 @overload
-def within(what: str, value: object, low: float, high: float, unit: str = "", above: bool = False) -> Any: ...
-def within(what: str, value: object, low: float, high: float, unit: str = "", above: bool = False) -> Any:
+def within(
+    what: str, value: object, low: float, high: float, unit: str = "", above: bool = False, of: str = ""
+) -> Any: ...
+def within(what: str, value: object, low: float, high: float, unit: str = "", above: bool = False, of: str = "") -> Any:
     """The value, when every number of it lies from `low` to `high`; with `above`, `low` itself is refused.
 
     A scalar stays a float, anything else becomes a float array.  `what` is
-    the quantity as a person would say it, capitalized, and `unit` is shown
-    after the numbers; "%" shows fractions as percent.  Raises OutOfRange:
+    the quantity as a person would say it, `of` the thing that has it, and the
+    sign of `unit` is shown after the numbers; "%" shows fractions as percent.
+    Raises OutOfRange:
     ``Relative humidity is 140 %; it must be 0 to 100 %.``
 
     >>> within("Relative humidity", 0.4, 0, 1, "%")
@@ -97,53 +105,75 @@ def within(what: str, value: object, low: float, high: float, unit: str = "", ab
         number = float(value)
         if (low < number if above else low <= number) and number <= high:
             return number
-        raise OutOfRange(_sentence(what, number, low, high, unit, above))
+        raise OutOfRange(_sentence(subject(what, of), number, low, high, unit, above))
     try:
         array = np.asarray(value, dtype=float)
     except (TypeError, ValueError):
-        raise OutOfRange(f"{what} must be a number, not {str(value)[:40]!r}.") from None
+        raise OutOfRange(message("checks.a-number", what=subject(what, of), given=repr(str(value)[:40]))) from None
     fits = (array > low if above else array >= low) & (array <= high)
     if not fits.all():
         worst = float(array[~fits].flat[0])
-        raise OutOfRange(_sentence(what, worst, low, high, unit, above))
+        raise OutOfRange(_sentence(subject(what, of), worst, low, high, unit, above))
     return float(array) if array.ndim == 0 else array
+
+
+def subject(what: str, of: str = "") -> str:
+    """What a sentence begins with: the kit's own noun in the reader's language, of the thing that has it.
+
+    >>> subject("Thickness", "deck")
+    'Thickness of deck'
+    """
+    inside = what[:1].lower() + what[1:]  # as it is called within a sentence
+    noun = called(inside) if called(what) == what else called(what)
+    noun = message("checks.of", what=noun, of=called(of)) if of else noun
+    return _begun(noun) if what[:1].isupper() else noun
+
+
+def _begun(text: str) -> str:
+    """With the capital of a sentence."""
+    return text[:1].upper() + text[1:]
 
 
 def single(what: str, value: Any, low: float, high: float, unit: str = "", above: bool = False) -> float:
     """The value, when it is one number in its range, as in `within`; OutOfRange for several numbers too."""
     if isinstance(value, (bool, np.bool_)) or np.ndim(np.asarray(value)):
-        raise OutOfRange(f"{what} must be one number, not {str(value)[:40]!r}.")
+        raise OutOfRange(message("checks.one-number", what=subject(what), given=repr(str(value)[:40])))
     return float(within(what, value, low, high, unit, above))
 
 
-def of_kind(what: str, value: Thing, kind: type | tuple[type, ...], called: str) -> Thing:
-    """The value, when it is of a kind, which is `called` so with its article: "an air leak or an air flow".
+def of_kind(what: str, value: Thing, kind: type | tuple[type, ...], kinds: str) -> Thing:
+    """The value, when it is of a kind, which is called `kinds`, with the article: "an air leak or an air flow".
 
     >>> of_kind("The name", "roof", str, "a text")
     'roof'
     """
     if not isinstance(value, kind):
-        raise OutOfRange(f"{what} must be {called}, not {str(value)[:40]!r}.")
+        facts = {"what": subject(what), "kinds": called(kinds), "given": repr(str(value)[:40])}
+        raise OutOfRange(message("checks.of-a-kind", **facts))
     return value
 
 
 def _sentence(what: str, value: float, low: float, high: float, unit: str, above: bool) -> str:
-    factor = 100.0 if unit == "%" else 1.0
-    tail = f" {unit}" if unit else ""
+    tail = sign(unit)
 
     def shown(number: float) -> str:
-        return f"{number * factor:.6g}"
+        return figures(f"{number * 100 if unit == '%' else number:.6g}")
 
-    given = f"{shown(value)}{tail}"
-    if not math.isfinite(value):
-        given = "not a number" if math.isnan(value) else f"too {'large' if value > 0 else 'small'}"
-    if math.isinf(high):
-        rule = f"{'above' if above else 'at least'} {shown(low)}{tail}"
-    elif above:
-        rule = f"above {shown(low)} and at most {shown(high)}{tail}"
+    def with_unit(number: float) -> str:
+        return message("checks.amount", number=shown(number), unit=tail) if tail else shown(number)
+
+    if math.isfinite(value):
+        given = with_unit(value)
+    elif math.isnan(value):
+        given = message("checks.no-number")
     else:
-        rule = f"{shown(low)} to {shown(high)}{tail}"
-    return f"{what} is {given}; it must be {rule.removesuffix('.')}."  # one full stop after "in."
+        given = message("checks.too-far", large=value > 0)
+    if math.isinf(high):
+        rule = message("checks.at-least", low=with_unit(low), above=above)
+    else:
+        rule = message("checks.from-to", low=shown(low), high=with_unit(high), above=above)
+    # One full stop after an abbreviated unit.
+    return message("checks.out-of-range", what=what, given=given, rule=rule, stop=not rule.endswith("."))
 
 
 def together(**values: object) -> None:
@@ -157,15 +187,19 @@ def together(**values: object) -> None:
     try:
         np.broadcast_shapes(*shapes.values())
     except ValueError:
-        named = [f"{name.replace('_', ' ')} ({' x '.join(map(str, shape))})" for name, shape in shapes.items() if shape]
-        sentence = f"{listed(named)} do not fit together in shape."
-        raise OutOfRange(sentence[0].upper() + sentence[1:]) from None
+        named = [
+            message("checks.shape", name=called(name.replace("_", " ")), shape=" x ".join(map(str, shape)))
+            for name, shape in shapes.items()
+            if shape
+        ]
+        raise OutOfRange(message("checks.together", named=_begun(listed(named)))) from None
 
 
-def rising(what: str, values: Iterable[float]) -> tuple[float, ...]:
-    """The values as a tuple, when each is larger than the one before; `what` is the quantity, capitalized."""
+def rising(what: str, values: Iterable[float], of: str = "") -> tuple[float, ...]:
+    """The values as a tuple, when each is larger than the one before; `what` and `of` as in `within`."""
     found = tuple(float(v) for v in values)
     for left, right in pairwise(found):
         if not right > left:
-            raise OutOfRange(f"{what} must rise from point to point, but {right:.6g} follows {left:.6g}.")
+            pair = {"left": figures(f"{left:.6g}"), "right": figures(f"{right:.6g}")}
+            raise OutOfRange(message("checks.rising", what=subject(what, of), **pair))
     return found

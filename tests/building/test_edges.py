@@ -123,3 +123,14 @@ def test_values_of_a_job_file(value, words):
 def test_an_old_table_with_something_else_for_a_layer_is_handed_on():
     new = assembly._from_1({"layers": [{"thickness_mm": 12, "perms": 2}, "paint"], "pitch": 30})
     assert new == {"layer": [{"thickness": "12 mm", "permeance": "2 perm"}, "paint"], "slope": 30}
+
+
+def test_a_layer_taken_for_another_kind_says_what_it_is():
+    roof = building.preset("vented-vault")
+    assert roof.layer("insulation").material.density > 0
+    assert roof.layer("inner membrane").membrane.permeance(0.5, 0.5) > 0
+    assert roof.layer("service cavity").air_space.thermal_resistance > 0
+    assert roof.layer("inner membrane").drawn_thickness == 0.0
+    for name, kind in (("insulation", "membrane"), ("inner membrane", "air_space"), ("service cavity", "material")):
+        with pytest.raises(OutOfRange, match=f"The layer {name} must be an? {kind.replace('_', ' ')}, not "):
+            getattr(roof.layer(name), kind)

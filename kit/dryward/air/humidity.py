@@ -169,7 +169,7 @@ def vapor_density(temperature: float | Floats, vapor_pressure: float | Floats) -
     >>> round(vapor_density(21.11, 1002.0) * 1000, 2)
     7.38
     """
-    kelvin = within("Temperature", temperature, COLDEST, HOTTEST, "°C") + KELVIN
+    kelvin = within("Temperature", temperature, COLDEST, HOTTEST, "degC") + KELVIN
     pressure = within("Vapor pressure", vapor_pressure, 0.0, np.inf, "Pa")
     together(temperature=kelvin, vapor_pressure=pressure)
     return pressure / (VAPOR_GAS_CONSTANT * kelvin)

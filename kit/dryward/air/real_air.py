@@ -67,7 +67,7 @@ def moist_air(
     >>> round(moist_air(25.0, 1.0).humidity_ratio, 5)
     0.02017
     """
-    kelvin = within("Temperature", temperature, -60.0, 100.0, "°C") + KELVIN
+    kelvin = within("Temperature", temperature, -60.0, 100.0, "degC") + KELVIN
     share = within("Relative humidity", relative_humidity, 0.0, 1.0, "%")
     total = within("Air pressure", pressure, 1e4, 2e5, "Pa")
     together(temperature=kelvin, relative_humidity=share, air_pressure=total)

@@ -102,7 +102,7 @@ def saturation_vapor_pressure(temperature: float | Floats, over: str = "auto") -
     >>> round(saturation_vapor_pressure(20.0), 2)
     2338.8
     """
-    kelvin = within("Temperature", temperature, COLDEST, HOTTEST, "°C") + KELVIN
+    kelvin = within("Temperature", temperature, COLDEST, HOTTEST, "degC") + KELVIN
     over = _known_phase(over)
     log: float | Floats
     if over == "water":

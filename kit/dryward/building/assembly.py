@@ -50,8 +50,9 @@ from dryward.building.library import Substance
 from dryward.building.materials import CONDUCTS, PASSES, AirSpace, Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
 from dryward.building.schema import LONGEST_TEXT, ORIGIN, Table, toml
-from dryward.checks import BadFile, OutOfRange, PlainError, UnknownName, ended, listed
+from dryward.checks import BadFile, OutOfRange, PlainError, UnknownName, ended
 from dryward.exhibit import Exhibit, one_line
+from dryward.language import listed, message
 from dryward.units import checked, from_si, show
 
 #: From this slope on an assembly is a wall [degrees].
@@ -520,7 +521,7 @@ def parse_table(table: dict[str, Any], name: str) -> Assembly:
     try:
         return from_table(FORMAT.current(table))
     except PlainError as error:
-        raise BadFile(ended(f"{name}: {error}")) from None
+        raise BadFile(ended(message("building.in-a-file", file=name, sentence=str(error)))) from None
 
 
 def load_with_token(path: str | Path) -> tuple[Assembly, str]:

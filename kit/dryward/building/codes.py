@@ -32,6 +32,7 @@ from dryward.building.code_rows import (
     newest,
     of_zone,
     ruling,
+    several,
     shown,
     table,
     unread,
@@ -70,7 +71,7 @@ def retarder_class(permeance: float) -> str:
     ----------
     IRC 2021 Table R702.7(1), read in a reference page that quotes it.
     """
-    level = from_si(within("Permeance", permeance, 0.0, 6e-7, "kg/(s m² Pa)"), "perm")
+    level = from_si(within("Permeance", permeance, 0.0, 6e-7, "kg/(s m2 Pa)"), "perm")
     level = round(level, 9)  # a limit typed in perms stays on its own side
     for row in _rows("retarder-class", None):
         if level <= amount(row, "high"):
@@ -95,8 +96,8 @@ def vent_area(rule: str, edition: Edition = None, **facts: Any) -> Ruling:
     unknown = _missing(rule, plain, vented_area=area, net_free_area=free)
     if unknown:
         return unknown
-    area = within("Vented area", area, 0.0, 1e5, "m²", above=True)
-    free = within("Net free area", free, 0.0, 1e4, "m²")
+    area = within("Vented area", area, 0.0, 1e5, "m2", above=True)
+    free = within("Net free area", free, 0.0, 1e4, "m2")
     full, half = area * amount(plain), area * amount(reduced)
     told = {"free": _square(free), "area": _square(area)}
     nearly = 1 - 1e-9  # areas come from whole inches
@@ -211,7 +212,7 @@ def _conditional(rule: str, row: Row, film: dict[str, str], facts: dict[str, Any
     if wall not in _WALLS:
         raise UnknownName("wall", wall, _WALLS)
     least = to_si(amount(row, f"ci_{wall}_R"), "R")
-    have = within("Insulation outside", outside or 0.0, 0.0, 20.0, "m² K/W")
+    have = within("Insulation outside", outside or 0.0, 0.0, 20.0, "m2 K/W")
     answer = MET if have >= least - 1e-9 else NOT_MET
     why = message("codes.wall-asks", wall=wall, asked=shown(least, "R"), have=shown(have, "R"), **film)
     return ruling(rule, answer, why, row)
@@ -239,7 +240,7 @@ def class_2_insulation(rule: str, edition: Edition = None, **facts: Any) -> Ruli
     if not fitting:
         return ruling(rule, CANNOT_TELL, message("codes.no-zone-row", zone=where), found[0])
     least = to_si(amount(fitting[0], f"ci_{wall}_R"), "R")
-    have = within("Insulation outside", have, 0.0, 20.0, "m² K/W")
+    have = within("Insulation outside", have, 0.0, 20.0, "m2 K/W")
     why = message("codes.class-2-wall-asks", zone=where, wall=wall, asked=shown(least, "R"), have=shown(have, "R"))
     return ruling(rule, MET if have >= least - 1e-9 else NOT_MET, why, fitting[0])
 
@@ -253,6 +254,7 @@ __all__ = [
     "retarder_class",
     "required",
     "rules",
+    "several",
     "unvented_roof",
     "wood_pore_humidity_limit",
     "years",
@@ -343,6 +345,14 @@ def required(rule: str, zone: str | int | None = None, edition: Edition = None) 
     return None if isinstance(row, Ruling) else in_si(row)
 
 
+def limit_of(rule: str, zone: str | int | None = None, edition: Edition = None) -> float:
+    """The number of a rule that has one, in SI; an error where that edition could not be read."""
+    found = required(rule, zone, edition)
+    if found is None:
+        raise UnknownName("number of the code rule", rule, ())
+    return found
+
+
 def _holds(row: Row, value: float) -> bool:
     low = amount(row)
     slack = _EXACT * max(1.0, abs(low))
@@ -400,7 +410,7 @@ def wood_pore_humidity_limit(temperature: float) -> float:
     ----------
     WTA rule for solid wood, read in a text that quotes it.
     """
-    t = within("Wood temperature", temperature, 0.0, 30.0, "°C")
+    t = within("Wood temperature", temperature, 0.0, 30.0, "degC")
     return 0.95 - (0.95 - 0.86) * t / 30.0
 
 

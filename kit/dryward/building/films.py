@@ -144,7 +144,7 @@ def reflective_air_space(
     depth = within("Thickness of the air space", thickness, 0.0, _SPACE_MM[-1] / 1000, "m", above=True)
     warm = within("Emittance", warm_emittance, 0.0, 1.0, above=True)
     cold = within("Emittance", cold_emittance, 0.0, 1.0, above=True)
-    kelvin = within("Temperature of the air space", temperature, -40.0, 80.0, "°C") + KELVIN
+    kelvin = within("Temperature of the air space", temperature, -40.0, 80.0, "degC") + KELVIN
     moving = {"up": 1.95, "horizontal": 1.25, "down": 0.12 * depth**-0.44}[_direction(direction, _SPACE)]
     conduction = max(moving, 0.025 / depth)  # still air conducts at least this
     radiation = 4 * STEFAN_BOLTZMANN * kelvin**3 / (1 / warm + 1 / cold - 1)

@@ -21,6 +21,7 @@ from dryward.building.assembly import FORMAT as ASSEMBLY
 from dryward.building.assembly import Assembly, as_table, from_table, parse_table
 from dryward.building.schema import entries, entry, settle, toml
 from dryward.checks import BadFile, OutOfRange, PlainError, ended
+from dryward.language import message
 from dryward.units import checked
 
 PLACES = ("demo", "file", "means")
@@ -187,7 +188,7 @@ def parse_job(text: str, name: str = "the file", folder: str | Path = "") -> Job
     try:
         return _job(table, str(folder))
     except PlainError as error:
-        raise BadFile(ended(f"{name}: {error}")) from None
+        raise BadFile(ended(message("building.in-a-file", file=name, sentence=str(error)))) from None
 
 
 def _job(table: dict[str, Any], folder: str) -> Job:

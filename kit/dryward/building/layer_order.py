@@ -18,7 +18,7 @@ from dryward.building.assembly import WALL, Assembly
 from dryward.building.layers import Layer
 from dryward.building.library import category
 from dryward.building.materials import Material
-from dryward.checks import listed
+from dryward.language import listed
 
 _CLADDING, _FINISHES, _BOARDS = "roof coverings and cladding", "finishes and paints", "boards"
 _WOOD, _MASONRY = ("wood and framing", "wood panels and sheathing"), "masonry and concrete"

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from dryward.building import library
 from dryward.building.library import Substance
 from dryward.building.materials import AirSpace, Material
-from dryward.building.membranes import Membrane
+from dryward.building.membranes import FixedMembrane, LaminateMembrane, Membrane, VariableMembrane
 from dryward.checks import OutOfRange
 from dryward.exhibit import one_line
 from dryward.units import checked, show
@@ -82,7 +82,7 @@ class Layer:
             put(
                 self,
                 "thickness",
-                checked(f"Thickness of {self.name}", self.thickness, "length", 0.0, THICKEST, above=True),
+                checked("Thickness", self.thickness, "length", 0.0, THICKEST, above=True, of=self.name),
             )
         elif isinstance(self.substance, Material):
             raise OutOfRange(f"The layer {self.name} needs a thickness, above 0 to 3 m.")
@@ -96,6 +96,35 @@ class Layer:
     def is_membrane(self) -> bool:
         """Whether it counts by permeance alone."""
         return isinstance(self.substance, Membrane)
+
+    @property
+    def material(self) -> Material:
+        """What it is made of, for who knows that it is a material; an error for another kind."""
+        if not isinstance(self.substance, Material):
+            raise self._not("a material")
+        return self.substance
+
+    @property
+    def membrane(self) -> FixedMembrane | VariableMembrane | LaminateMembrane:
+        """What it is made of, for who knows that it is a membrane; an error for another kind."""
+        if not isinstance(self.substance, Membrane):
+            raise self._not("a membrane")
+        return self.substance
+
+    @property
+    def air_space(self) -> AirSpace:
+        """What it is made of, for who knows that it is an air space; an error for another kind."""
+        if not isinstance(self.substance, AirSpace):
+            raise self._not("an air space")
+        return self.substance
+
+    def _not(self, kind: str) -> OutOfRange:
+        return OutOfRange(f"The layer {self.name} must be {kind}, not {self.substance.name}.")
+
+    @property
+    def drawn_thickness(self) -> float:
+        """How thick it is drawn [m]; 0 for a membrane."""
+        return self.thickness or 0.0
 
     @property
     def vented(self) -> bool:

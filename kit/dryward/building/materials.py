@@ -7,8 +7,9 @@ from typing import Any, TypeAlias
 import numpy as np
 
 from dryward import air, units
-from dryward.checks import OutOfRange, rising, within
+from dryward.checks import OutOfRange, rising, subject, within
 from dryward.exhibit import one_line
+from dryward.language import called, message
 from dryward.units import QUANTITIES, checked, show
 from dryward.units.table import Numeric
 
@@ -22,16 +23,17 @@ Points: TypeAlias = tuple[tuple[float, float], ...]
 Curve: TypeAlias = float | Points
 
 
-def _curve(what: str, points: object, name: str, first: str) -> Curve:
+def _curve(what: str, of: str, points: object, name: str, first: str) -> Curve:
     """A property given as one number or text, or as points ((x, value), ...)."""
     if isinstance(points, (int, float, str)):
-        return checked(what, points, name)
+        return checked(what, points, name, of=of)
     rows: Any = tuple(tuple(float(v) for v in row) for row in points)  # type: ignore[attr-defined] # refused where it fails
+    facts = {"what": subject(what, of), "first": called(first)}
     if len(rows) < 2 or any(len(row) != 2 for row in rows):
-        raise OutOfRange(f"{what} must be one number or at least two points ({first}, value).")
-    rising(f"{what}, {first}", [x for x, _ in rows])
+        raise OutOfRange(message("building.one-number-or-points", **facts))
+    rising(message("building.along", **facts), [x for x, _ in rows])
     for _, value in rows:
-        checked(what, value, name)
+        checked(what, value, name, of=of)
     return rows
 
 
@@ -94,7 +96,7 @@ class Material:
     conductivity: Curve
     vapor_permeability: Curve
     sorption: Points = ()
-    liquid_conductivity: Curve | None = None
+    liquid_conductivity: Points | None = None
     wood: bool = False
     source: str = ""
     where: str = ""
@@ -105,26 +107,24 @@ class Material:
     def __post_init__(self) -> None:
         put = object.__setattr__
         name = self.name or self.id
-        put(self, "density", checked(f"Density of {name}", self.density, "density"))
-        put(self, "specific_heat", checked(f"Specific heat of {name}", self.specific_heat, "specific heat"))
+        put(self, "density", checked("Density", self.density, "density", of=name))
+        put(self, "specific_heat", checked("Specific heat", self.specific_heat, "specific heat", of=name))
         put(
             self,
             "conductivity",
-            _curve(f"Conductivity of {name}", self.conductivity, "conductivity", "water content"),
+            _curve("Conductivity", name, self.conductivity, "conductivity", "water content"),
         )
         put(
             self,
             "vapor_permeability",
-            _curve(f"Vapor permeability of {name}", self.vapor_permeability, "permeability", "relative humidity"),
+            _curve("Vapor permeability", name, self.vapor_permeability, "permeability", "relative humidity"),
         )
         put(self, "sorption", self._checked_sorption(name))
         if self.liquid_conductivity is not None:
             put(
                 self,
                 "liquid_conductivity",
-                _curve(
-                    f"Liquid conductivity of {name}", self.liquid_conductivity, "liquid conductivity", "water content"
-                ),
+                _curve("Liquid conductivity", name, self.liquid_conductivity, "liquid conductivity", "water content"),
             )
 
     def __repr__(self) -> str:
@@ -135,11 +135,16 @@ class Material:
 
     def _checked_sorption(self, name: str) -> Points:
         points = tuple((float(rh), float(w)) for rh, w in self.sorption)
-        rising(f"Sorption of {name}, relative humidity", [rh for rh, _ in points])
-        rising(f"Sorption of {name}, water content", [w for _, w in points])
+        what = subject("Sorption", name)
+        humidity, water = (
+            message("building.along", what=what, first=called(first))
+            for first in ("relative humidity", "water content")
+        )
+        rising(humidity, [rh for rh, _ in points])
+        rising(water, [w for _, w in points])
         for rh, w in points:
-            within(f"Sorption of {name}, relative humidity", rh, 0, 1, "%")
-            within(f"Sorption of {name}, water content", w, 0, 1500, "kg/m³")
+            within(humidity, rh, 0, 1, "%")
+            within(water, w, 0, 1500, "kg/m3")
         return points
 
     def conductivity_at(self, water_content: Numeric) -> Any:
@@ -203,12 +208,12 @@ class AirSpace:
         put(
             self,
             "thermal_resistance",
-            checked(f"Thermal resistance of {self.name}", self.thermal_resistance, "thermal resistance", 0, 5),
+            checked("Thermal resistance", self.thermal_resistance, "thermal resistance", 0, 5, of=self.name),
         )
         put(
             self,
             "vapor_permeance",
-            checked(f"Vapor permeance of {self.name}", self.vapor_permeance, "permeance", 0, math.inf, above=True),
+            checked("Vapor permeance", self.vapor_permeance, "permeance", 0, math.inf, above=True, of=self.name),
         )
 
     def __repr__(self) -> str:
@@ -243,7 +248,7 @@ def wood_moisture(relative_humidity: Numeric, temperature: Numeric = 20.0) -> An
     of Table 4-2 (Hailwood and Horrobin); read in public files that quote it.
     """
     h = within("Relative humidity", relative_humidity, 0.0, 1.0, "%")
-    t = within("Wood temperature", temperature, -10.0, 130.0, "°C")
+    t = within("Wood temperature", temperature, -10.0, 130.0, "degC")
     w, k, k1, k2 = (a + b * t + c * t * t for a, b, c in (_W, _K, _K1, _K2))
     kh = k * h
     bound = (k1 * kh + 2 * k1 * k2 * kh**2) / (1 + k1 * kh + k1 * k2 * kh**2)
@@ -277,10 +282,10 @@ def wood_points(density: float, free_saturation: float, share: float = 1.0, temp
     Below 99 % the curve is bound water; the step from there to the free
     saturation at 100 % is water in the cell hollows.
     """
-    within("Density", density, 0.0, 1500.0, "kg/m³", above=True)
+    within("Density", density, 0.0, 1500.0, "kg/m3", above=True)
     within("Share of the wood curve", share, 0.3, 1.2)
     held = tuple((rh, round(float(wood_moisture(rh, temperature)) * share * density, 4)) for rh in WOOD_HUMIDITIES)
-    within("Free saturation", free_saturation, held[-1][1], 1500.0, "kg/m³", above=True)
+    within("Free saturation", free_saturation, held[-1][1], 1500.0, "kg/m3", above=True)
     return (*held, (1.0, float(free_saturation)))
 
 
@@ -332,9 +337,9 @@ def lowest_diffusivity(absorption: float, free_saturation: float, beginning: flo
     Parlange's integral for the sorptivity; Lockington, Parlange and Dux
     (1999), Materials and Structures 32 (from memory).
     """
-    a = within("Water absorption coefficient", absorption, 0.0, 2.0, "kg/(m² s^0.5)", above=True)
-    full = within("Free saturation", free_saturation, 0.0, 1500.0, "kg/m³", above=True)
-    start = within("Water content where liquid begins to move", beginning, 0.0, 0.9 * full, "kg/m³")
+    a = within("Water absorption coefficient", absorption, 0.0, 2.0, "kg/(m2 s^0.5)", above=True)
+    full = within("Free saturation", free_saturation, 0.0, 1500.0, "kg/m3", above=True)
+    start = within("Water content where liquid begins to move", beginning, 0.0, 0.9 * full, "kg/m3")
     n, span = _EXPONENT, full - start
     grown = math.exp(n)
     integral = (full + start) * (grown - 1) / n + span * (grown * (n - 1) + 1) / n**2

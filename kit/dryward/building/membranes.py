@@ -116,8 +116,8 @@ class FixedMembrane(Membrane):
     origin: Origin
 
     def __init__(self, permeance: float | str, origin: Origin | None = None) -> None:
-        what = f"Permeance of {origin.name}" if origin else "Permeance"
-        object.__setattr__(self, "level", checked(what, permeance, "permeance"))
+        of = origin.name if origin else ""
+        object.__setattr__(self, "level", checked("Permeance", permeance, "permeance", of=of))
         object.__setattr__(self, "origin", origin or Origin())
 
     def permeance(self, rh_inside_face: Numeric = 0.5, rh_outside_face: Numeric = 0.5) -> Any:
@@ -177,7 +177,7 @@ class VariableMembrane(Membrane):
         for rh in humidity:
             within("Relative humidity of the curve", rh, 0.0, 1.0, "%")
         for level in levels:
-            within("Permeance of the curve", level, 0.0, HIGHEST, "kg/(s m² Pa)", above=True)
+            within("Permeance of the curve", level, 0.0, HIGHEST, "kg/(s m2 Pa)", above=True)
         for (left, right), rh in zip(pairwise(levels), humidity[1:], strict=True):
             if right < left:
                 raise OutOfRange(
@@ -252,7 +252,7 @@ class LaminateMembrane(Membrane):
             raise OutOfRange("The sensitive sheet of a laminate must be a variable membrane.")
         if not isinstance(backing, FixedMembrane):
             backing = FixedMembrane(backing, Origin(name="backing"))
-        within("Permeance of the backing", backing.level, 0.0, HIGHEST, "kg/(s m² Pa)", above=True)
+        within("Permeance of the backing", backing.level, 0.0, HIGHEST, "kg/(s m2 Pa)", above=True)
         put = object.__setattr__
         put(self, "sensitive", sensitive)
         put(self, "backing", backing)

@@ -56,7 +56,7 @@ def _winter_by_air(row: Row) -> float:
     for leak in (None, hourly.AirFlow(flow.seeping, 1.0)):
         run = hourly.simulate(roof, year, room, years=2, leak=leak, surface=hourly.Surface(azimuth=0.0))
         board, fill = run.layer("outer layer"), run.layer("insulation")
-        held = board.water_content * roof.layer("outer layer").thickness + board.condensed + fill.condensed
+        held = board.water_content * roof.layer("outer layer").drawn_thickness + board.condensed + fill.condensed
         peaks.append(float(held[-YEAR:].max()))
     return peaks[1] - peaks[0]
 

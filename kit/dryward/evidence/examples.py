@@ -61,6 +61,8 @@ def _layer(words: str) -> Layer:
         permeability = to_si(value["mu"], "mu") if permeance is None else permeance * depth
         return Layer(plate(name, value["k"], permeability), depth)
     if resistance is None:
+        if permeance is None:
+            raise BadFile(f"The layer {name} has neither a resistance nor a permeance.")
         return Layer(FixedMembrane(permeance), name=name)
     if permeance is None:
         return Layer(AirSpace(resistance), name=name)

@@ -29,10 +29,12 @@ from __future__ import annotations
 import contextlib
 import os
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from functools import cache
 from pathlib import Path
-from typing import Any
+from typing import Any, TypeVar
+
+Made = TypeVar("Made")
 
 ENGLISH = "en"
 _HOME = Path(__file__).parent
@@ -189,6 +191,18 @@ def _places(room: str) -> tuple[str, Path]:
     return f"{room}.ftl", _HOME / ENGLISH / f"{room}.ftl"
 
 
+def once(make: Callable[[], Made]) -> Callable[[], Made]:
+    """What is made of the messages once in each language, and kept."""
+    kept: dict[Path | None, Made] = {}
+
+    def made() -> Made:
+        if _folder not in kept:
+            kept[_folder] = make()
+        return kept[_folder]
+
+    return made
+
+
 def has(id: str) -> bool:
     """Whether English has a message of that name: ``"names.inner-membrane"``."""
     room, _, own = id.partition(".")
@@ -226,30 +240,82 @@ def beside(file: str) -> Callable[..., str]:
 def called(given: str) -> str:
     """A name of the kit's own, such as that of a layer, in the reader's language; any other name as it is.
 
+    The English names stand in ``names.ftl``, each under its own letters.
+
     Examples
     --------
     >>> called("inner membrane"), called("my own felt")
     ('inner membrane', 'my own felt')
     """
-    id = f"names.{'-'.join(given.lower().split())}"
-    plain = id.replace("-", "").replace(".", "")
-    return message(id) if plain.isascii() and plain.isalnum() and has(id) else given
+    if _folder is None:
+        return given
+    id = slug(given.lower())
+    english = _catalog(_HOME / ENGLISH / "names.ftl", ENGLISH)
+    if english is None or id not in english or english.text(id, {}) != given:
+        return given
+    return message(f"names.{id}")
 
 
-def listed(words: list[str] | tuple[str, ...]) -> str:
-    """Words as they stand in a sentence: "a", "a and b", "a, b and c".
+def slug(name: str) -> str:
+    """A name in the letters that the name of a message may have.
+
+    >>> slug("m2 K/W"), slug("%"), slug("1/h")
+    ('m2-K-per-W', 'percent', 'n-1-per-h')
+    """
+    found = "-".join(re.findall("[A-Za-z0-9]+", name.replace("%", " percent ").replace("/", " per ")))
+    return f"n-{found}" if found[:1].isdigit() else found
+
+
+def sign(unit: str) -> str:
+    """The sign of a unit, alone as on an axis, by its name in the kit; what is no such name as it is.
+
+    >>> sign("m2"), sign("in"), sign("mass %"), sign("boards")
+    ('m²', 'in.', 'mass %', 'boards')
+    """
+    known = _signs()
+    if unit not in known:
+        there = unit.isascii() and has(f"units.sign-{slug(unit)}")
+        known[unit] = message(f"units.sign-{slug(unit)}") if there else unit
+    return known[unit]
+
+
+@once
+def _signs() -> dict[str, str]:
+    """Those that were asked for."""
+    return {}
+
+
+@once
+def _marks() -> tuple[bool, str, str]:
+    """Whether numbers are written as Python writes them; else their decimal mark and minus sign."""
+    point, minus = message("units.decimal-mark"), message("units.minus-sign")
+    return (point, minus) == (".", "-"), point, minus
+
+
+def figures(text: str) -> str:
+    """A number as Python writes it, with the reader's decimal mark and minus sign.
+
+    >>> figures("-1.5")
+    '-1.5'
+    """
+    as_it_is, point, minus = _marks()
+    return text if as_it_is else text.replace("-", minus).replace(".", point)
+
+
+def listed(words: Sequence[str], last: str = "and") -> str:
+    """Words as they stand in a sentence: "a", "a and b", "a, b and c", or with "or" before the last.
 
     Examples
     --------
-    >>> listed(["batt"]), listed(["batt", "board"]), listed(["batt", "board", "film"])
-    ('batt', 'batt and board', 'batt, board and film')
+    >>> listed(["batt"]), listed(["batt", "board"]), listed(["batt", "board", "film"], "or")
+    ('batt', 'batt and board', 'batt, board or film')
     """
     if len(words) < 2:
         return "".join(words)
-    return message("language.listed", first=listing(words[:-1]), last=words[-1])
+    return message("language.listed" if last == "and" else "language.either", first=listing(words[:-1]), last=words[-1])
 
 
-def listing(words: list[str] | tuple[str, ...]) -> str:
+def listing(words: Sequence[str]) -> str:
     """Words after each other, the last like the others: "a, b, c".
 
     Examples

@@ -251,7 +251,7 @@ class SliderControl(Control):
             return units.quantity(bare, "length", "m")  # a bare number, fractions and decimal comma included
         except NotUnderstood:
             raise NotUnderstood(
-                self._said[:1].lower() + self._said[1:], text, f'"{self._value:.4g} {self.unit}"'.replace(' "', '"')
+                self._said[:1].lower() + self._said[1:], text, [f"{self._value:.4g} {self.unit}".strip()]
             ) from None
 
     @property

@@ -45,7 +45,7 @@ def natural_airflow(ach50: Numeric, volume: float, divisor: float = 20.0) -> Num
     height and shelter.
     """
     changes = within("Air changes at 50 Pa", ach50, 0.0, 50.0, "1/h")
-    volume = within("Volume of the house", volume, 0.0, 1e5, "m³", above=True)
+    volume = within("Volume of the house", volume, 0.0, 1e5, "m3", above=True)
     return changes * volume / HOUR / within("Divisor", divisor, 10.0, 35.0)
 
 
@@ -104,9 +104,9 @@ class Leak:
 
     def __post_init__(self) -> None:
         put = object.__setattr__
-        put(self, "coefficient", single("Leakage coefficient", self.coefficient, 0.0, 100.0, "m³/s"))
+        put(self, "coefficient", single("Leakage coefficient", self.coefficient, 0.0, 100.0, "m3/s"))
         put(self, "exponent", single("Leakage exponent", self.exponent, 0.5, 1.0))
-        put(self, "area", single("Area of the leaky assembly", self.area, 0.0, 1e5, "m²", above=True))
+        put(self, "area", single("Area of the leaky assembly", self.area, 0.0, 1e5, "m2", above=True))
         put(self, "long_share", single("Long share of the leak", self.long_share, 0.0, 1.0, "%"))
         put(self, "area_share", single("Share of the area with the leak", self.area_share, 0.01, 1.0, "%"))
 
@@ -123,7 +123,7 @@ class Leak:
     ) -> Self:
         """The share of a house's leak that lies in one assembly."""
         changes = single("Air changes at 50 Pa", quantity(ach50, "air changes at 50 Pa"), 0.0, 50.0, "1/h")
-        volume = single("Volume of the house", quantity(volume, "volume"), 0.0, 1e5, "m³", above=True)
+        volume = single("Volume of the house", quantity(volume, "volume"), 0.0, 1e5, "m3", above=True)
         share = single("Share of the leak", quantity(share, "share"), 0.0, 1.0, "%")
         exponent = single("Leakage exponent", exponent, 0.5, 1.0)
         at_one = share * changes * volume / HOUR / TEST_PRESSURE**exponent
@@ -139,7 +139,7 @@ class Leak:
         area: float = 1.0,
     ) -> Self:
         """The leak of an effective leakage area: the inverse of `leakage_area`."""
-        size = single("Leakage area", leakage_area, 0.0, 10.0, "m²")
+        size = single("Leakage area", leakage_area, 0.0, 10.0, "m2")
         reference = single("Reference pressure", reference, 0.0, 100.0, "Pa", above=True)
         flow = orifice_flow(reference, size, discharge, RATED_DENSITY)
         exponent = single("Leakage exponent", exponent, 0.5, 1.0)
@@ -162,7 +162,7 @@ class Leak:
 
     def changes_at_50(self, volume: float) -> float:
         """Air changes of a house of this volume at 50 Pa [1/h]."""
-        volume = within("Volume of the house", volume, 0.0, 1e5, "m³", above=True)
+        volume = within("Volume of the house", volume, 0.0, 1e5, "m3", above=True)
         return self.airflow(TEST_PRESSURE) * HOUR / volume
 
     def moisture(self, pressure: Numeric, indoor: Air, plane_temperature: Numeric) -> "Brought":
@@ -189,7 +189,7 @@ def brought(flow: Numeric, indoor: Air, plane_temperature: Numeric, long_share: 
     air times the difference of humidity ratio: no cooling of the air can
     change either.  That the plane is warmed by the air is left out.
     """
-    flow = within("Leaking air", flow, 0.0, 1000.0, "m³/s")
+    flow = within("Leaking air", flow, 0.0, 1000.0, "m3/s")
     share = within("Long share of the leak", long_share, 0.0, 1.0, "%")
     dry = flow * density(indoor.temperature + KELVIN, air.STANDARD_PRESSURE - indoor.vapor_pressure)
     inside = air.humidity_ratio(indoor.vapor_pressure)
@@ -224,11 +224,11 @@ def layer_flow(
 
     Source: ÖNORM B 8110-2:2020, as quoted in course notes.
     """
-    flow = within("Air through the layer", air_flow, -1.0, 1.0, "kg/(s m²)")
-    conductance = within("Thermal conductance", conductance, 0.0, 1e6, "W/(m² K)", above=True)
-    permeance = within("Vapor permeance", permeance, 0.0, 1.0, "kg/(s m² Pa)", above=True)
+    flow = within("Air through the layer", air_flow, -1.0, 1.0, "kg/(s m2)")
+    conductance = within("Thermal conductance", conductance, 0.0, 1e6, "W/(m2 K)", above=True)
+    permeance = within("Vapor permeance", permeance, 0.0, 1.0, "kg/(s m2 Pa)", above=True)
     total = within("Air pressure", pressure, 1e4, 2e5, "Pa")
-    warm, cold = (within("Temperature", side[0], -100.0, 200.0, "°C") for side in (inner, outer))
+    warm, cold = (within("Temperature", side[0], -100.0, 200.0, "degC") for side in (inner, outer))
     moist, dry = (within("Vapor pressure", side[1], 0.0, total, "Pa") for side in (inner, outer))
     heat = _carried_and_conducted(AIR_SPECIFIC_HEAT * flow, conductance, warm, cold)
     vapor = _carried_and_conducted(MASS_RATIO / total * flow, permeance, moist, dry)
@@ -252,7 +252,7 @@ def permeance_with_gaps(film: Numeric, beside: Numeric, gap_share: Numeric) -> N
     Diffusion only: areas count.  Air through the same gaps is another
     matter, and usually the larger one.
     """
-    film = within("Permeance of the film", film, 0.0, 1.0, "kg/(s m² Pa)")
-    open_way = within("Permeance in line with the film", beside, 0.0, 1.0, "kg/(s m² Pa)", above=True)
+    film = within("Permeance of the film", film, 0.0, 1.0, "kg/(s m2 Pa)")
+    open_way = within("Permeance in line with the film", beside, 0.0, 1.0, "kg/(s m2 Pa)", above=True)
     share = within("Share of gaps", gap_share, 0.0, 1.0, "%")
     return share * open_way + (1.0 - share) * film * open_way / (film + open_way)

@@ -44,7 +44,7 @@ def _weeks(
     wood: float,
     sawn: float,
 ) -> Numeric:
-    t = within("Surface temperature", temperature, COLDEST_GROWTH, WARMEST_GROWTH, "°C", above=True)
+    t = within("Surface temperature", temperature, COLDEST_GROWTH, WARMEST_GROWTH, "degC", above=True)
     rh = within("Relative humidity", relative_humidity, 0.0, 1.0, "%", above=True) * 100.0
     return np.exp(-powers[0] * np.log(t) - powers[1] * np.log(rh) + wood + sawn + start)
 
@@ -167,7 +167,7 @@ def index(
     3.92
     """
     kind = class_of(sensitivity)
-    t = np.atleast_1d(within("Surface temperature", temperature, -60.0, 95.0, "°C"))
+    t = np.atleast_1d(within("Surface temperature", temperature, -60.0, 95.0, "degC"))
     rh = np.atleast_1d(within("Relative humidity", relative_humidity, 0.0, 1.0, "%"))
     if t.ndim != 1 or t.shape != rh.shape:
         raise OutOfRange(f"The mold index needs series of one length; they have {t.size} and {rh.size} values.")

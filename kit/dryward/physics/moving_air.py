@@ -38,8 +38,8 @@ def stack_pressure(height: Numeric, warm: Numeric, cold: Numeric, pressure: Nume
     """
     height = within("Height", height, -1000.0, 1000.0, "m")
     total = within("Air pressure", pressure, 1e4, 2e5, "Pa")
-    warm = within("Temperature", warm, COLDEST, HOTTEST, "°C") + KELVIN
-    cold = within("Temperature", cold, COLDEST, HOTTEST, "°C") + KELVIN
+    warm = within("Temperature", warm, COLDEST, HOTTEST, "degC") + KELVIN
+    cold = within("Temperature", cold, COLDEST, HOTTEST, "degC") + KELVIN
     return (density(cold, total) - density(warm, total)) * GRAVITY * height
 
 
@@ -50,9 +50,9 @@ def orifice_flow(pressure: Numeric, area: Numeric, discharge: float = 0.6, densi
     is common practice (from memory).
     """
     push = within("Pressure", pressure, -1000.0, 1000.0, "Pa")
-    area = within("Area of the hole", area, 0.0, 100.0, "m²")
+    area = within("Area of the hole", area, 0.0, 100.0, "m2")
     discharge = within("Discharge coefficient", discharge, 0.0, 1.0, above=True)
-    density = within("Air density", density, 0.0, 3.0, "kg/m³", above=True)
+    density = within("Air density", density, 0.0, 3.0, "kg/m3", above=True)
     flow = discharge * area * np.sign(push) * np.sqrt(2.0 * np.abs(push) / density)
     return plain(flow)
 
@@ -65,7 +65,7 @@ def film_permeance(coefficient: Numeric, temperature: Numeric, pressure: Numeric
 
     Source: Lewis 1922, as taught in heat and mass transfer (from memory).
     """
-    heat = within("Heat transfer coefficient", coefficient, 0.0, 1000.0, "W/(m² K)")
-    kelvin = within("Temperature", temperature, COLDEST, HOTTEST, "°C") + KELVIN
+    heat = within("Heat transfer coefficient", coefficient, 0.0, 1000.0, "W/(m2 K)")
+    kelvin = within("Temperature", temperature, COLDEST, HOTTEST, "degC") + KELVIN
     total = within("Air pressure", pressure, 1e4, 2e5, "Pa")
     return heat / (density(kelvin, total) * AIR_SPECIFIC_HEAT * VAPOR_GAS_CONSTANT * kelvin)

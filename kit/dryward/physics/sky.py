@@ -45,7 +45,7 @@ def clear_emissivity(
     pressure terms from memory.  Clark and Allen 1978, as an open
     weather-data library has it.
     """
-    dew = within("Dew point", dew_point, -80.0, 40.0, "°C")
+    dew = within("Dew point", dew_point, -80.0, 40.0, "degC")
     if model == "clark-allen":
         if hour is not None or pressure is not None:
             raise OutOfRange('The sky model "clark-allen" takes no hour and no pressure.')
@@ -122,20 +122,20 @@ def temperature(
     >>> round(temperature(0.0, -3.0, model="berdahl-martin"), 2)
     -23.76
     """
-    kelvin = within("Air temperature", air_temperature, -80.0, 60.0, "°C") + KELVIN
+    kelvin = within("Air temperature", air_temperature, -80.0, 60.0, "degC") + KELVIN
     emissivity = clear_emissivity(dew_point, model, hour, pressure) * cloud_factor(cloud)
     return plain(emissivity**0.25 * kelvin - KELVIN)
 
 
 def from_long_wave(radiation: Numeric) -> Numeric:
     """Sky temperature from the measured long-wave radiation of the sky."""
-    flux = within("Long-wave radiation of the sky", radiation, 20.0, 700.0, "W/m²")
+    flux = within("Long-wave radiation of the sky", radiation, 20.0, 700.0, "W/m2")
     return (flux / STEFAN_BOLTZMANN) ** 0.25 - KELVIN
 
 
 def long_wave(sky_temperature: Numeric) -> Numeric:
     """Long-wave radiation of the sky on the level: the inverse of `from_long_wave`."""
-    kelvin = within("Sky temperature", sky_temperature, -150.0, 60.0, "°C") + KELVIN
+    kelvin = within("Sky temperature", sky_temperature, -150.0, 60.0, "degC") + KELVIN
     return STEFAN_BOLTZMANN * kelvin**4
 
 
@@ -144,7 +144,7 @@ def by_air_temperature(air_temperature: Numeric) -> Numeric:
 
     Source: Swinbank 1963, as several public files have it.
     """
-    kelvin = within("Air temperature", air_temperature, -80.0, 60.0, "°C") + KELVIN
+    kelvin = within("Air temperature", air_temperature, -80.0, 60.0, "degC") + KELVIN
     return _SWINBANK * kelvin**1.5 - KELVIN
 
 
@@ -173,16 +173,16 @@ def roof_surface(
     e s (Ts^4 - Tsky^4) + h (Ts - Ta) = U (Ti - Ts) + gain, steady: no heat
     stored in the covering.
     """
-    outdoor = within("Air temperature", air_temperature, COLDEST, 60.0, "°C") + KELVIN
-    cold = within("Sky temperature", sky_temperature, -150.0, 60.0, "°C") + KELVIN
-    convection = within("Heat transfer coefficient", coefficient, 0.0, 200.0, "W/(m² K)")
-    through = within("U-value", u_value, 0.0, 10.0, "W/(m² K)")
-    indoor = within("Indoor temperature", indoor_temperature, -60.0, 60.0, "°C") + KELVIN
+    outdoor = within("Air temperature", air_temperature, COLDEST, 60.0, "degC") + KELVIN
+    cold = within("Sky temperature", sky_temperature, -150.0, 60.0, "degC") + KELVIN
+    convection = within("Heat transfer coefficient", coefficient, 0.0, 200.0, "W/(m2 K)")
+    through = within("U-value", u_value, 0.0, 10.0, "W/(m2 K)")
+    indoor = within("Indoor temperature", indoor_temperature, -60.0, 60.0, "degC") + KELVIN
     radiates = within("Emissivity", emissivity, 0.0, 1.0) * STEFAN_BOLTZMANN
     if np.any(convection + through + radiates == 0.0):
         raise OutOfRange("A roof surface without emissivity, heat transfer coefficient and U-value has no temperature.")
     sees = view(slope)
-    gain = within("Heat gain", gain, -2000.0, 2000.0, "W/m²")
+    gain = within("Heat gain", gain, -2000.0, 2000.0, "W/m2")
     given = radiates * (sees * cold**4 + (1.0 - sees) * outdoor**4) + convection * outdoor + through * indoor + gain
     surface = outdoor + 0.0 * given
     for _ in range(_STEPS):
@@ -307,14 +307,14 @@ class _Covering:
         under_share: Numeric,
     ) -> Self:
         """A covering from what a caller gives, each within its range."""
-        total = within("Heat transfer coefficient", coefficient, 0.5, 200.0, "W/(m² K)")
+        total = within("Heat transfer coefficient", coefficient, 0.5, 200.0, "W/(m2 K)")
         share = within("Share of the lower face", under_share, 0.05, 0.95)
         return cls(
             total * (1.0 - share),
             total * share,
-            within("Resistance under the covering", resistance, 0.0, 5.0, "m² K/W"),
-            within("U-value", u_value, 0.0, 10.0, "W/(m² K)"),
-            within("Indoor temperature", indoor_temperature, -60.0, 60.0, "°C"),
+            within("Resistance under the covering", resistance, 0.0, 5.0, "m2 K/W"),
+            within("U-value", u_value, 0.0, 10.0, "W/(m2 K)"),
+            within("Indoor temperature", indoor_temperature, -60.0, 60.0, "degC"),
             emissivity,
         )
 

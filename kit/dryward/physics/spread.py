@@ -12,8 +12,9 @@ from typing import Any
 import numpy as np
 
 from dryward.building import AirSpace, Assembly, FixedMembrane, LaminateMembrane, Material, VariableMembrane
-from dryward.building.membranes import HIGHEST, Membrane
+from dryward.building.membranes import HIGHEST
 from dryward.checks import OutOfRange, UnknownName, of_kind, within
+from dryward.language import called, message
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak
 from dryward.physics.hourly.air_paths import AirFlow
 from dryward.physics.hourly.result import Hours
@@ -43,8 +44,8 @@ class Uncertain:
     def __post_init__(self) -> None:
         if self.what not in USUAL:
             raise UnknownName("uncertain property", self.what, USUAL)
-        low = within(f"Least factor on the {self.what}", self.low, 0.0, 1000.0, above=True)
-        high = within(f"Largest factor on the {self.what}", self.high, 0.0, 1000.0, above=True)
+        low = within(message("physics.least-factor", what=called(self.what)), self.low, 0.0, 1000.0, above=True)
+        high = within(message("physics.largest-factor", what=called(self.what)), self.high, 0.0, 1000.0, above=True)
         if high < low:
             raise OutOfRange(f"The factors on the {self.what} are {low:.4g} and {high:.4g}; the second must be larger.")
         object.__setattr__(self, "low", low)
@@ -87,8 +88,8 @@ def uncertain(assembly: Assembly, leak: Leak | AirFlow | None = None) -> tuple[U
         substance = layer.substance
         if isinstance(substance, AirSpace):
             continue
-        spans = substance.ranges if isinstance(substance, Material) else substance.origin.ranges
-        spans = {row[0]: row[1:] for row in spans}
+        ranges = substance.ranges if isinstance(substance, Material) else substance.origin.ranges
+        spans = {name: (low, high) for name, low, high in ranges}
         if not isinstance(substance, Material):
             level = layer.permeance  # at 50 %; of a curve all points move together
             if level > 0:
@@ -145,7 +146,7 @@ def drawn(
             continue
         layer = assembly.layer(thing.layer)
         if layer.is_membrane:
-            assembly = assembly.replace(thing.layer, _scaled(layer.substance, factor))
+            assembly = assembly.replace(thing.layer, _scaled(layer.membrane, factor))
             continue
         level = layer.permeance * factor if thing.what == "permeance" else factor
         assembly = changed(assembly, thing.layer, thing.what, level)
@@ -161,7 +162,9 @@ def _other_leak(leak: Leak | AirFlow, what: str, factor: float) -> Leak | AirFlo
     return replace(leak, **{size: getattr(leak, size) * factor})
 
 
-def _scaled(membrane: Membrane, factor: float) -> Membrane:
+def _scaled(
+    membrane: FixedMembrane | VariableMembrane | LaminateMembrane, factor: float
+) -> FixedMembrane | VariableMembrane | LaminateMembrane:
     """A membrane that lets through so many times as much, its curve as steep as before."""
 
     def level(permeance: float) -> float:
@@ -170,9 +173,12 @@ def _scaled(membrane: Membrane, factor: float) -> Membrane:
     if isinstance(membrane, FixedMembrane):
         return FixedMembrane(level(membrane.level), membrane.origin)
     if isinstance(membrane, LaminateMembrane):
-        sensitive = _scaled(membrane.sensitive, factor)
+        sensitive = _curve_at(membrane.sensitive, level)
         return LaminateMembrane(sensitive, level(membrane.backing.level), membrane.turned, membrane.origin)
-    assert isinstance(membrane, VariableMembrane)
+    return _curve_at(membrane, level)
+
+
+def _curve_at(membrane: VariableMembrane, level: Callable[[float], float]) -> VariableMembrane:
     humidity, levels = zip(*membrane.points, strict=True)
     return VariableMembrane(humidity, [level(each) for each in levels], membrane.origin)
 

@@ -441,7 +441,7 @@ def sweep(
 
 def _check_airs(flat: dict[str, Floats]) -> None:
     for side in ("indoor", "outdoor"):
-        within("Air temperature", flat[f"{side}_temperature"], -60.0, 95.0, "°C")
+        within("Air temperature", flat[f"{side}_temperature"], -60.0, 95.0, "degC")
         within("Relative humidity", flat[f"{side}_relative_humidity"], 0.0, 1.0, "%")
 
 
@@ -453,7 +453,7 @@ def _pieces(
     most: dict[str, float] = {}
     for name, (layer, what) in varied.items():
         if what == "thermal_resistance":
-            within(f"Thermal resistance of {layer}", flat[name], 0.0, 50.0, "m² K/W")
+            within("Thermal resistance", flat[name], 0.0, 50.0, "m2 K/W", of=layer)
             most[layer] = float(flat[name].max())
     nodes = nodes_of(assembly, most)
     heat, vapor = nodes.heat[None, :], nodes.vapor[None, :]
@@ -467,7 +467,7 @@ def _pieces(
         if what == "thermal_resistance":
             heat[:, here] = flat[name][:, None] / len(here)
         else:
-            level = within(f"Permeance of {layer}", flat[name], 0.0, np.inf, "kg/(s m² Pa)")
+            level = within("Permeance", flat[name], 0.0, np.inf, "kg/(s m2 Pa)", of=layer)
             resistance = np.where(level > 0, 1.0 / np.where(level > 0, level, 1.0), TIGHT)
             vapor[:, here] = resistance[:, None] / len(here)
             dependent = [each for each in dependent if each.place != place]

@@ -141,8 +141,8 @@ class Airflow:
 def _checked(outdoor: Numeric, other: Numeric, wind: Numeric) -> tuple[Numeric, Numeric, Numeric]:
     """Two temperatures [K] and a wind speed, each within its range."""
     return (
-        within("Outdoor temperature", outdoor, -80.0, 120.0, "°C") + KELVIN,
-        within("Temperature in the vent space", other, -80.0, 120.0, "°C") + KELVIN,
+        within("Outdoor temperature", outdoor, -80.0, 120.0, "degC") + KELVIN,
+        within("Temperature in the vent space", other, -80.0, 120.0, "degC") + KELVIN,
         within("Wind speed", wind, 0.0, 100.0, "m/s"),
     )
 
@@ -393,8 +393,8 @@ def net_free_area(
     Source: IRC R806.2, 2012 and later, as quoted in secondary sources; as adopted
     locally.
     """
-    area = within("Vented area", area, 0.0, 1e6, "m²", above=True)
-    ratio = 1.0 / codes.required("vent-area-reduced") if ratio is None else within("Vent ratio", ratio, 1.0, 2000.0)
+    area = within("Vented area", area, 0.0, 1e6, "m2", above=True)
+    ratio = 1.0 / codes.limit_of("vent-area-reduced") if ratio is None else within("Vent ratio", ratio, 1.0, 2000.0)
     share = within("Share of the openings that is high", upper_share, 0.0, 1.0, "%")
     total = area / ratio
     upper, lower = total * share, total * (1.0 - share)
@@ -409,9 +409,9 @@ def _per(area: float, where: str, length: float | None) -> float:
 
 def ratio_provided(area: float, upper: float, lower: float) -> tuple[float, float]:
     """Area of roof for one of opening (inf without any), and the part of the openings that stands high (else nan)."""
-    area = within("Vented area", area, 0.0, 1e6, "m²", above=True)
-    upper = within("Upper net free area", upper, 0.0, 1e4, "m²")
-    lower = within("Lower net free area", lower, 0.0, 1e4, "m²")
+    area = within("Vented area", area, 0.0, 1e6, "m2", above=True)
+    upper = within("Upper net free area", upper, 0.0, 1e4, "m2")
+    lower = within("Lower net free area", lower, 0.0, 1e4, "m2")
     total = upper + lower
     return (area / total, upper / total) if total > 0 else (math.inf, math.nan)
 

@@ -217,7 +217,7 @@ def _openings(length: float, free: float, ruling: Ruling, edition: Edition) -> s
         said = message("report.openings-between-the-ratios", have=have, conditions=ruling.conditions)
     else:
         met = ruling.answer == "met"
-        asked = codes.required(f"vent-area-{'plain' if met else 'reduced'}", edition)
+        asked = codes.limit_of(f"vent-area-{'plain' if met else 'reduced'}", edition=edition)
         told = {"share": units.number(1 / asked, 0), "asked": units.opening(asked * length), "have": have}
         said = message("report.openings-enough" if met else "report.openings-too-small", **told)
     return f"{message('report.instead', instead=ruling.instead)} {said}" if ruling.instead else said
@@ -303,4 +303,4 @@ def _place(ruling: Ruling) -> str:
 def edition(ruling: Ruling) -> str:
     """The edition of a ruling, or the years of several; empty where it has none."""
     shown = codes.years(ruling.edition)
-    return message("report.edition", edition=shown, many=shown != ruling.edition) if shown else ""
+    return message("report.edition", edition=shown, many=codes.several(ruling.edition)) if shown else ""

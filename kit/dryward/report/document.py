@@ -129,7 +129,7 @@ def document(review: Review, unit_system: str = "us", file: str = "", date: date
         client=for_client(review, unit_system),
         inspector=for_inspector(review, unit_system),
         cautions=tuple((message("report.caution", title=each.title), each.text) for each in _cautions()),
-        notes=(*designs(review), *review.notes, units.GRAIN_OF_WATER, edition),
+        notes=(*designs(review), *review.notes, units.grain_of_water(), edition),
         sources=sources(review.job.assembly),
         unit_system=unit_system,
         disclaimer=message("report.disclaimer"),

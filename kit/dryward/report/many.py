@@ -87,7 +87,8 @@ def _check(each: Check) -> Plain:
     found = {key: getattr(each, key) for key in ("id", "asked", "answer", "said", "what", "why", "change")}
     found |= {"lines": list(each.lines), "matters": each.matters, "limits": each.limits, "source": each.source}
     found["verdict"] = judged(each.verdict) if each.verdict else None
-    found["numbers"] = [_finite(dataclasses.asdict(number)) for number in each.numbers]
+    numbers = ({"id": number.id, "label": number.label, **dataclasses.asdict(number)} for number in each.numbers)
+    found["numbers"] = [_finite(number) for number in numbers]
     return found
 
 

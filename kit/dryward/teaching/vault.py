@@ -53,12 +53,12 @@ def roof(
     else:
         built = built.replace(FILM, film() if inner == "variable" else FixedMembrane(to_si(inner, "perm")))
     if inside_r is not None:
-        old = built.layer(CAVITY).substance
+        old = built.layer(CAVITY).air_space
         built = built.replace(CAVITY, AirSpace(to_si(inside_r, "R"), old.vapor_permeance))
     if fill_r is not None:
-        old = built.layer(FILL)
-        conductivity = old.thickness / to_si(fill_r, "R")
-        built = built.replace(FILL, dataclasses.replace(old.substance, conductivity=conductivity))
+        fill = built.layer(FILL)
+        conductivity = fill.drawn_thickness / to_si(fill_r, "R")
+        built = built.replace(FILL, dataclasses.replace(fill.material, conductivity=conductivity))
     return built
 
 
@@ -128,4 +128,4 @@ def film_state(assembly: Assembly, indoor: Side, outdoor: Side) -> tuple[float, 
     """What the film feels, and how open it is."""
     inside, outside = (face(assembly, indoor, outdoor, FILM, side)[1] for side in (0, 1))
     mean = 0.5 * (inside + outside)
-    return inside, outside, mean, from_si(assembly.layer(FILM).substance.at_mean(mean / 100), "perm")
+    return inside, outside, mean, from_si(assembly.layer(FILM).membrane.permeance(inside / 100, outside / 100), "perm")

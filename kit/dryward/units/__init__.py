@@ -11,8 +11,8 @@ checked against one in the tests.
 
 from dryward.units.quantities import QUANTITIES, Quantity, checked, quantity
 from dryward.units.shown import (
-    GRAIN_OF_WATER,
     SHOWN,
+    grain_of_water,
     liquid,
     number,
     opening,
@@ -21,6 +21,7 @@ from dryward.units.shown import (
     show_in,
     shown_unit,
     thickness,
+    with_unit,
 )
 from dryward.units.table import (
     AIR_PERMEABILITY,
@@ -60,7 +61,8 @@ __all__ = [
     "thickness",
     "opening",
     "liquid",
-    "GRAIN_OF_WATER",
+    "grain_of_water",
+    "with_unit",
     "Quantity",
     "QUANTITIES",
     "quantity",

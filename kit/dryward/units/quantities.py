@@ -13,7 +13,8 @@ from fractions import Fraction
 from functools import cached_property
 from typing import overload
 
-from dryward.checks import NotUnderstood, OutOfRange, UnknownName, listed, within
+from dryward.checks import NotUnderstood, OutOfRange, UnknownName, within
+from dryward.language import called, message
 from dryward.units.table import UNITS, Floats, from_si, to_si
 
 #: Longest text that is read as a number.
@@ -53,18 +54,19 @@ _ALSO = {
     "R": "r-value",
     "m2 K/W": "rsi",
     "perm": "perms",
-    "sd m": "sd, s_d, s_d m, m",
+    "sd m": "m sd, sd, s_d, s_d m, m",
     "perm in": "perms in, perm inch, perm inches, perms inches",
-    "mu": "mu",
+    "mu": "µ",
     "R per in": "r, r per inch",
     "lb/ft3": "pcf",
-    "ACH50": "ach, air changes",
+    "ACH50": "ach, air changes, 1/h",
     "in2/ft": "in2, in2 per foot, sq in, sq in per ft",
     "cm2/m": "cm2",
     "m2/m": "m2",
     "kg/day": "kg/d",
     "lb/day": "lb/d, lbs/day, pounds/day",
-    "pint/day": "pint/d, pints/d, pt/day",
+    "pint/day": "pints/day, pint/d, pints/d, pt/day",
+    "s of suction": "s",
     "cfm": "ft3/min, cubic feet a minute",
     "m3/h": "m3/hr",
 }
@@ -103,9 +105,9 @@ class Quantity:
     above: bool = False
 
     @property
-    def symbol(self) -> str:
-        """As its unit is printed with a range: fractions in percent."""
-        return "%" if self.unit == "fraction" and self.name != "number" else UNITS[self.unit].symbol
+    def unit_of_range(self) -> str:
+        """The unit that its range is said in: fractions in percent."""
+        return "%" if self.unit == "fraction" and self.name != "number" else self.unit
 
     @cached_property
     def units(self) -> dict[str, str]:
@@ -113,7 +115,7 @@ class Quantity:
         found: dict[str, str] = {}
         for each in UNITS.values():
             if each.quantity == (self.measured_as or self.name):
-                found |= {_key(words): each.name for words in (each.name, each.symbol) if words}
+                found[_key(each.name)] = each.name
         for name in tuple(found.values()):
             found |= {_key(words): name for words in _ALSO.get(name, "").split(", ") if words}
         return found
@@ -128,26 +130,26 @@ class Quantity:
         if special is not None:
             return special
         if _THOUSANDS.search(plain):
-            raise self._not_understood(typed, "has a comma that may mean thousands or a decimal")
+            raise self._not_understood(typed, "checks.comma-of-two-meanings")
         match = _NUMBER.search(plain)
         value = _number(match) if match else None
         if match is None or value is None:
             raise self._not_understood(typed)
         if not math.isfinite(value):
-            raise OutOfRange(f"The {self.name} {typed} is too large a number to work with.")
+            raise OutOfRange(message("units.too-large", quantity=called(self.name), text=typed))
         before, after = plain[: match.start()].strip(" -=:"), plain[match.end() :].strip(" -")
         if not before and not after:
             name = bare or self.bare
             if name is None:
-                raise self._not_understood(typed, "has no unit")
+                raise self._not_understood(typed, "checks.no-unit")
             return value, name
         unit = self.units.get(_key(f"{before} {after}"))
         if unit is None or (UNITS[unit].reciprocal and value == 0):
             raise self._not_understood(typed)
         return value, unit
 
-    def _not_understood(self, typed: str, why: str = "is not understood") -> NotUnderstood:
-        return NotUnderstood(self.name, typed, listed([f'"{each}"' for each in self.examples], "or"), why)
+    def _not_understood(self, typed: str, why: str = "checks.not-understood") -> NotUnderstood:
+        return NotUnderstood(self.name, typed, self.examples, why)
 
 
 def _number(match: re.Match[str]) -> float | None:
@@ -313,11 +315,12 @@ def checked(
     *,
     above: bool = False,
     bare: str | None = None,
+    of: str = "",
 ) -> float:
     """A quantity in SI, when it lies in its range: that of the table, or a narrower one.
 
     What was written in another unit is refused in that unit.  Raises
-    NotUnderstood and OutOfRange, one sentence with `what`, capitalized.
+    NotUnderstood and OutOfRange, one sentence with `what` and `of` as in `checks.within`.
     """
     this = _of(name)
     above = above or (low is None and this.above)
@@ -325,11 +328,11 @@ def checked(
     if isinstance(value, float) and (low < value if above else low <= value) and value <= high:
         return float(value)  # the usual way: a slider makes many
     if not isinstance(value, str):
-        return within(what, value, low, high, this.symbol, above)
+        return within(what, value, low, high, this.unit_of_range, above, of)
     number, unit = this.parse(value, bare)
     try:
-        return within(what, to_si(number, unit), low, high, this.symbol, above)
+        return within(what, to_si(number, unit), low, high, this.unit_of_range, above, of)
     except OutOfRange:
         if this.unit != "fraction" and not UNITS[unit].reciprocal:
-            within(what, number, from_si(low, unit), from_si(high, unit), UNITS[unit].symbol, above)
+            within(what, number, from_si(low, unit), from_si(high, unit), unit, above, of)
         raise

@@ -4,7 +4,9 @@ import math
 from fractions import Fraction
 
 from dryward.checks import UnknownName
-from dryward.units.table import FOOT, UNITS, WATER_DENSITY, Unit, from_si, to_si, unit
+from dryward.language import figures as written
+from dryward.language import message, once, slug
+from dryward.units.table import FOOT, UNITS, WATER_DENSITY, Unit, from_si, to_si
 
 #: The unit each quantity is shown in, by unit system.
 SHOWN = {
@@ -101,9 +103,11 @@ def number(value: float, digits: int | None = None, *, figures: int = 3, most: i
     ('2861', '2860', '0.000842', '12', '0.0')
     """
     if digits is not None:
+        if not math.isfinite(value):
+            return _endless(value)
         text = f"{value:.{digits}f}"
     elif not math.isfinite(value) or 0 < abs(value) < 1e-9:  # what is left of a sum has no place on paper
-        return f"{value:.{figures}g}"
+        return written(f"{value:.{figures}g}") if math.isfinite(value) else _endless(value)
     else:
         # The place of the first figure, after rounding: 9.996 counts as 10.
         place = int(f"{value:.{figures - 1}e}".partition("e")[2])
@@ -114,7 +118,34 @@ def number(value: float, digits: int | None = None, *, figures: int = 3, most: i
             text = text.rstrip("0").rstrip(".")
         if float(text) == 0 and value:
             return number(value, figures=2)
-    return text.lstrip("-") if float(text) == 0 else text
+    return written(text.lstrip("-") if float(text) == 0 else text)
+
+
+def _endless(value: float) -> str:
+    """What no figure writes."""
+    if math.isnan(value):
+        return message("units.no-number")
+    return f"{written('-') if value < 0 else ''}{message('units.infinite')}"
+
+
+@once
+def _around() -> dict[str, tuple[str, str]]:
+    """What stands before and after a number, by the name of its unit: a slider asks for hundreds."""
+    found = {}
+    for name in UNITS:
+        before, _, after = message(f"units.amount-{slug(name)}", number="\0").partition("\0")
+        found[name] = before, after
+    return found
+
+
+def with_unit(number: str, name: str) -> str:
+    """A number that is written already, with its unit.
+
+    >>> with_unit("7", "perm"), with_unit("20", "R")
+    ('7 perm', 'R-20')
+    """
+    before, after = _around()[name]
+    return f"{before}{number}{after}"
 
 
 def show_in(value: float, name: str, digits: int | None = None) -> str:
@@ -125,13 +156,12 @@ def show_in(value: float, name: str, digits: int | None = None) -> str:
     >>> show_in(0.0143, "in2"), show_in(3.5222, "R", 0), show_in(0.0254, "in")
     ('22.2 in²', 'R-20', '1.0 in.')
     """
-    this = unit(name)
     shown = from_si(value, name)
     if digits is None:
         digits = _DIGITS.get(name)
     # What is next to nothing is not known to three figures.
     text = number(shown, digits, figures=2 if 1e-9 <= abs(shown) < 1e-3 else 3)
-    return f"R-{text}" if name == "R" else f"{text} {this.symbol}".strip()
+    return with_unit(text, name)
 
 
 def show(value: float, quantity: str, system: str, digits: int | None = None) -> str:
@@ -178,7 +208,7 @@ def r_value(resistance: float, system: str, digits: int | None = None) -> str:
     """
     if system == "us":
         return show(resistance, "thermal resistance", system, digits)
-    return f"RSI {number(resistance, digits)}"
+    return message("units.rsi", number=number(resistance, digits))
 
 
 #: How far a thickness may lie from a sixteenth of an inch and still be called one [in].
@@ -198,9 +228,9 @@ def thickness(length: float, system: str) -> str:
     inches = from_si(length, "in")
     near = Fraction(round(inches * 16), 16)
     if not near or abs(inches - near) > _NEAR:
-        return f"{number(inches, 2)} in." if inches >= 0.1 else f"{number(inches, figures=2)} in."
+        return with_unit(number(inches, 2) if inches >= 0.1 else number(inches, figures=2), "in")
     whole, part = divmod(near, 1)
-    return f"{'-'.join(str(each) for each in (whole, part) if each)} in."
+    return with_unit("-".join(str(each) for each in (whole, part) if each), "in")
 
 
 def opening(per_length: float, system: str | None = None) -> str:
@@ -211,9 +241,11 @@ def opening(per_length: float, system: str | None = None) -> str:
     >>> opening(0.022)
     '10.4 in² per foot (220 cm² per meter)'
     """
-    american = f"{show_in(per_length * FOOT, 'in2')} per foot"
-    metric = f"{show_in(per_length, 'cm2')} per meter"
-    return {"us": american, "si": metric}.get(system or "", f"{american} ({metric})")
+    if system is None:
+        return message("units.opening-both", us=opening(per_length, "us"), si=opening(per_length, "si"))
+    if system == "us":
+        return message("units.opening-us", area=show_in(per_length * FOOT, "in2"))
+    return message("units.opening-si", area=show_in(per_length, "cm2"))
 
 
 def liquid(mass: float, area: float | None = None) -> str:
@@ -227,14 +259,20 @@ def liquid(mass: float, area: float | None = None) -> str:
     area = to_si(100.0, "ft2") if area is None else area
     volume = mass * area / WATER_DENSITY
     pints = from_si(volume, "pint")
-    american = f"{_two(pints)} pints" if pints >= 1 else f"{_two(16 * pints)} fl oz"
-    liters = f"{_two(volume * 1000)} L"
-    return f"{american} ({liters}) from {show_in(area, 'ft2', 0)} ({_two(area)} m²)"
+    many = message("units.pints", number=_two(pints))
+    return message(
+        "units.liquid",
+        bucket=many if pints >= 1 else message("units.fluid-ounces", number=_two(16 * pints)),
+        liters=with_unit(_two(volume * 1000), "L"),
+        feet=show_in(area, "ft2", 0),
+        meters=with_unit(_two(area), "m2"),
+    )
 
 
 def _two(value: float) -> str:
     return number(value, figures=2, rounded=True)
 
 
-#: Said once wherever amounts of water are printed.
-GRAIN_OF_WATER = "gr is a grain of water: 7000 gr = 1 lb, 1 gr = 0.065 g."
+def grain_of_water() -> str:
+    """What a grain is: said once wherever amounts of water are printed."""
+    return message("units.grain-of-water")

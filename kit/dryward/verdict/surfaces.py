@@ -76,7 +76,7 @@ def critical_humidity(temperature: float | Floats, lowest: float = 0.8) -> float
     Hukka and Viitanen 1999, with the lowest humidity of Ojanen et al. 2010,
     as quoted in Austrian course notes.
     """
-    t = within("Surface temperature", temperature, -60.0, 95.0, "°C")
+    t = within("Surface temperature", temperature, -60.0, 95.0, "degC")
     floor = within("Lowest humidity of the class", lowest, 0.0, 1.0, "%")
     cubic = ((-0.00267 * t + 0.160) * t - 3.13) * t + 100.0
     found = np.where(t > _LEVEL_FROM, floor, np.maximum(cubic / 100.0, floor))

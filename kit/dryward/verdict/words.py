@@ -7,7 +7,7 @@ is "us" or "si"; None writes both, for a page that is printed in either.
 import math
 
 from dryward import units
-from dryward.checks import listed
+from dryward.language import listed
 from dryward.verdict.findings import DRY, LATER, NEVER, UNKNOWN, WET, WITHIN, Decides, Finding, Place, Verdict
 from dryward.weather import DAYS
 

@@ -111,7 +111,7 @@ class MonthlyClimate:
 
     def __post_init__(self) -> None:
         put = object.__setattr__
-        put(self, "temperature", _twelve("Monthly temperature", self.temperature, -60.0, 60.0, "°C"))
+        put(self, "temperature", _twelve("Monthly temperature", self.temperature, -60.0, 60.0, "degC"))
         put(self, "relative_humidity", _twelve("Monthly relative humidity", self.relative_humidity, 0.0, 1.0, "%"))
 
     @property
@@ -146,13 +146,13 @@ SUN_OFFSETS = (-1.5, 0.5)
 _SLACK = 1.01
 
 _SERIES = (
-    ("temperature", "Air temperature", -70.0, 70.0, "°C"),
+    ("temperature", "Air temperature", -70.0, 70.0, "degC"),
     ("vapor_pressure", "Vapor pressure", 0.0, 20_000.0, "Pa"),
     ("wind_speed", "Wind speed", 0.0, 120.0, "m/s"),
-    ("direct_normal", "Direct normal sun", 0.0, 1500.0, "W/m²"),
-    ("diffuse_horizontal", "Diffuse sun", 0.0, 1500.0, "W/m²"),
-    ("global_horizontal", "Global sun", 0.0, 2000.0, "W/m²"),
-    ("sky_longwave", "Long-wave radiation from the sky", 0.0, 800.0, "W/m²"),
+    ("direct_normal", "Direct normal sun", 0.0, 1500.0, "W/m2"),
+    ("diffuse_horizontal", "Diffuse sun", 0.0, 1500.0, "W/m2"),
+    ("global_horizontal", "Global sun", 0.0, 2000.0, "W/m2"),
+    ("sky_longwave", "Long-wave radiation from the sky", 0.0, 800.0, "W/m2"),
 )
 
 

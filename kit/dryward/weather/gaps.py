@@ -6,7 +6,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from dryward.air.saturation import Floats
-from dryward.checks import listed
+from dryward.language import listed
 from dryward.weather.climate import YEAR
 
 #: At most this share of a year, and this many hours in a row, may be filled.

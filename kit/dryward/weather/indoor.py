@@ -246,7 +246,7 @@ def humidity_class(n: int, temperature: float = 20.0, factor: float = 1.0) -> Hu
         raise OutOfRange(f"Humidity class is {str(n)[:40]}; it must be 1, 2, 3 or 4.")
     return HumidityClass(
         int(n),
-        within("Room temperature", temperature, 5.0, 40.0, "°C"),
+        within("Room temperature", temperature, 5.0, 40.0, "degC"),
         within("Factor on the excess", factor, 1.0, 1.5),
     )
 
@@ -367,7 +367,7 @@ def measured(temperature: ArrayLike, vapor_pressure: ArrayLike) -> Measured:
 
     Vapor pressure up to 5 % above saturation is taken as that of a wet sensor.
     """
-    warmth = np.atleast_1d(within("Room temperature", np.asarray(temperature), -20.0, 60.0, "°C"))
+    warmth = np.atleast_1d(within("Room temperature", np.asarray(temperature), -20.0, 60.0, "degC"))
     vapor = np.atleast_1d(within("Vapor pressure in the room", np.asarray(vapor_pressure), 0.0, 20_000.0, "Pa"))
     if warmth.shape != vapor.shape:
         raise OutOfRange(f"The room has {warmth.size} temperatures, but {vapor.size} vapor pressures.")
@@ -402,8 +402,8 @@ def vapor_excess(production: float | Floats, fresh_air: float | Floats, temperat
     x absolute temperature).
     """
     made = within("Moisture production", production, 0.0, 0.01, "kg/s")
-    flow = within("Fresh air", fresh_air, 0.0, 10.0, "m³/s", above=True)
-    kelvin = within("Room temperature", temperature, 5.0, 40.0, "°C") + KELVIN
+    flow = within("Fresh air", fresh_air, 0.0, 10.0, "m3/s", above=True)
+    kelvin = within("Room temperature", temperature, 5.0, 40.0, "degC") + KELVIN
     return made / flow * air.VAPOR_GAS_CONSTANT * kelvin
 
 
@@ -426,7 +426,7 @@ def steady_humidity(
 def fresh_air_needed(production: Value, relative_humidity: float, outdoor: Air, temperature: float = 21.0) -> Value:
     """Fresh air [m3/s at room temperature] that holds the room at a relative humidity."""
     made = within("Moisture production", production, 0.0, 0.01, "kg/s")
-    warmth = within("Room temperature", temperature, 5.0, 40.0, "°C")
+    warmth = within("Room temperature", temperature, 5.0, 40.0, "degC")
     room = air.vapor_pressure(warmth, relative_humidity) - outdoor.vapor_pressure
     if np.any(room <= 0):
         raise OutOfRange(

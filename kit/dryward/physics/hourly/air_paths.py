@@ -35,7 +35,7 @@ class AirFlow:
 
     def __post_init__(self) -> None:
         put = object.__setattr__
-        put(self, "rate", within("Air flow", self.rate, -0.1, 0.1, "kg/(s m²)"))
+        put(self, "rate", within("Air flow", self.rate, -0.1, 0.1, "kg/(s m2)"))
         if self.long_share is not None:
             put(self, "long_share", single("Long share of a leak", self.long_share, 0.0, 1.0, "%"))
 
@@ -100,7 +100,7 @@ def vent_air(vent: VentSpace | Numeric | None, weather: HourlyWeather, assembly:
     if not vented:
         raise OutOfRange(f"Vent air is given, but the assembly {assembly.name} has no vent space.")
     if not isinstance(vent, VentSpace):
-        flow = within("Vent air flow", vent, 0.0, 10.0, "m³/(s m²)")
+        flow = within("Vent air flow", vent, 0.0, 10.0, "m3/(s m2)")
         by_hours("The vent air flow", flow, weather)
         mass = np.broadcast_to(flow, weather.hours) * moving_air.density(weather.temperature + KELVIN)
         most = mass.max()

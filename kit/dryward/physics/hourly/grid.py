@@ -67,14 +67,14 @@ def cells(assembly: Assembly, refine: int = 1) -> Grid:
                 width.append(1e-3)
                 depth.append(drawn)
                 layer.append(-1)
-            waiting.append(each.substance)
+            waiting.append(each.membrane)
             continue
         if isinstance(each.substance, AirSpace):
             found = np.array([each.thickness or AIR_DEPTH])
-            span = each.thickness or 0.0
+            span = each.drawn_thickness
         else:
-            found = widths(each.thickness, refine, each.lets_air_through)
-            span = each.thickness
+            found = widths(each.drawn_thickness, refine, each.lets_air_through)
+            span = each.drawn_thickness
         middles = np.cumsum(found) - 0.5 * found
         depth.extend(drawn + middles * (span / found.sum()))
         drawn += span

@@ -72,8 +72,14 @@ def by_scipy(
     """The comparison by SciPy's LSODA, begun anew in every hour because the weather jumps there."""
     cells = cells or LAYERS
     solids = [layer for layer in roof().layers if not layer.is_membrane]
-    lines = _Lines([(each.substance, each.thickness, cells[each.name]) for each in solids], leak)
-    held = [each.substance.water_content(0.7) if each.name != "gap" and each.substance.sorption else 0.7 * PORE_VAPOR
+    lines = _Lines(
+        [
+            (each.air_space if each.name == "gap" else each.material, each.drawn_thickness, cells[each.name])
+            for each in solids
+        ],
+        leak,
+    )
+    held = [each.material.water_content(0.7) if each.name != "gap" and each.material.sorption else 0.7 * PORE_VAPOR
             for each in solids]  # fmt: skip
     state = np.empty(2 * lines.n)
     state[::2], state[1::2] = _START.temperature, np.array(held)[lines.kind]

@@ -243,7 +243,7 @@ class Hours(Exhibit):
             warmth, humidity = found.temperature, found.highest_relative_humidity
         count = humidity >= limit
         if temperature is not None:
-            count &= warmth >= within("Temperature", temperature, -60.0, 95.0, "°C")
+            count &= warmth >= within("Temperature", temperature, -60.0, 95.0, "degC")
         return int(count.sum())
 
     def monthly(self) -> MonthlyBudget:

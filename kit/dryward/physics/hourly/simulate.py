@@ -11,6 +11,7 @@ import numpy as np
 
 from dryward.building import Assembly, Layer, Material
 from dryward.checks import NotConverged, OutOfRange, PlainError, of_kind, within
+from dryward.language import called, message
 from dryward.physics.airleak import Leak
 from dryward.physics.hourly import case as cases
 from dryward.physics.hourly import layout, tables
@@ -287,7 +288,7 @@ def _start(ready: cases.Case, initial: Start) -> layout.State:
             cells = np.flatnonzero(ready.grid.layer == ready.assembly.index(name)) + 1
             if not cells.size:
                 raise OutOfRange(f"The layer {name} has no thickness, so it holds no water.")
-            held = within(f"Water in {name}", held, 0.0, 2000.0, "kg/m³")
+            held = within(message("physics.water-in", layer=called(name)), held, 0.0, 2000.0, "kg/m3")
             u[cells] = tables.potential(ready.curves.material[ready.cells.material[cells[0]]], held)
     elif initial is not None:
         of_kind("The start", initial, Air, "an air, water contents by layer or an earlier run")

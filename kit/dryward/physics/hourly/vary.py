@@ -21,8 +21,8 @@ GENERAL = (
 )  # fmt: skip
 _OF_A_LAYER = ("permeance", "thermal_resistance", "thickness", "conductivity", "sorption")
 _UNITS = {
-    "permeance": ("Permeance", 0.0, 1.0, "kg/(s m² Pa)"),
-    "thermal_resistance": ("Thermal resistance", 1e-4, 50.0, "m² K/W"),
+    "permeance": ("Permeance", 0.0, 1.0, "kg/(s m2 Pa)"),
+    "thermal_resistance": ("Thermal resistance", 1e-4, 50.0, "m2 K/W"),
     "thickness": ("Thickness", 1e-4, 3.0, "m"),
     "conductivity": ("Factor on the conductivity", 0.05, 20.0, ""),
     "sorption": ("Factor on the sorption", 0.05, 20.0, ""),
@@ -100,14 +100,15 @@ def changed(assembly: Assembly, name: str, what: str, value: float) -> Assembly:
     if what not in _UNITS:
         raise UnknownName("property", what, _UNITS)
     words, low, high, unit = _UNITS[what]
-    value = within(f"{words} of {name}", value, low, high, unit)
+    value = within(words, value, low, high, unit, of=name)
     layer = assembly.layer(name)
     substance = layer.substance
     if isinstance(substance, AirSpace):
         space: Options = {{"permeance": "vapor_permeance"}.get(what, what): value}
         return assembly.replace(name, dataclasses.replace(substance, **space))
     if layer.is_membrane:
-        return assembly.replace(name, FixedMembrane(value, substance.origin))
+        return assembly.replace(name, FixedMembrane(value, layer.membrane.origin))
+    substance = layer.material
     if what == "thickness":
         return assembly.replace(name, thickness=value)
     if what == "thermal_resistance":
@@ -121,7 +122,7 @@ def changed(assembly: Assembly, name: str, what: str, value: float) -> Assembly:
         new = {"sorption": tuple((rh, w * value) for rh, w in substance.sorption)}
         if substance.liquid_conductivity is not None:  # it is given over water content: keep it with the humidity
             new["liquid_conductivity"] = tuple((w * value, k) for w, k in substance.liquid_conductivity)
-        if not isinstance(substance.conductivity, float):
+        if isinstance(substance.conductivity, tuple):
             new["conductivity"] = tuple((w * value, k) for w, k in substance.conductivity)
     return assembly.replace(name, dataclasses.replace(substance, **new))
 

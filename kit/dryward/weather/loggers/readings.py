@@ -263,7 +263,7 @@ def moisture_content(
     held against correction charts printed in two meters' manuals.
     """
     dial = within("Meter reading", reading, 0.0, 60.0, "mass %")
-    t = within("Wood temperature", temperature, -35.0, 60.0, "°C")
+    t = within("Wood temperature", temperature, -35.0, 60.0, "degC")
     a = within("Slope of the species", slope, 0.5, 2.0)
     b = within("Offset of the species", offset, -10.0, 10.0, "mass %")
     at_room = (dial + 0.567 - 0.0260 * t + 0.000051 * t**2) / (0.881 * np.power(1.0056, t))
