@@ -368,7 +368,7 @@ def test_what_the_year_holds_is_told_before_what_a_month_would_bring():
         found, said = judged.worst, words.sentence(judged, "us")
         assert (judged.state, found.what) == (DAMP, "wood-moisture")
         kinds.append(found.if_it_lasted)
-        month = words.MONTHS[found.when - 1]
+        month = words.month(found.when)
         if found.if_it_lasted:
             assert f"would settle at {found.value:.0f} % moisture content if {month} lasted; " in said
             assert f"{found.lasted:.0f} of the 12 months would take it over 20 %" in said
@@ -728,7 +728,7 @@ def test_what_decides_in_words():
 
 def test_months_by_name():
     assert [words.month_of(hour) for hour in (0, 743, 744, 8759)] == ["January", "January", "February", "December"]
-    assert {words.month_of(hour) for hour in range(0, 8760, 24)} == set(words.MONTHS)
+    assert {words.month_of(hour) for hour in range(0, 8760, 24)} == {words.month(number) for number in range(1, 13)}
 
 
 def test_what_is_left_out_is_a_list():

@@ -29,7 +29,8 @@ from __future__ import annotations
 import contextlib
 import os
 import re
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 from typing import Any, TypeVar
@@ -53,7 +54,8 @@ class Catalog:
         self._path = path
         self._bundle = FluentBundle([locale], use_isolating=False)
         self._bundle.add_resource(FluentResource(path.read_text(encoding="utf-8")))
-        self._ready: dict[str, tuple[str | tuple[bool, str], ...] | None] = {}
+        self._plural = _plural_rule(locale)
+        self._ready: dict[str, _Parts | None] = {}
 
     def __contains__(self, id: str) -> bool:
         return self._bundle.has_message(id)
@@ -61,17 +63,17 @@ class Catalog:
     def text(self, id: str, facts: dict[str, Any]) -> str:
         """One message with its facts in their places."""
         if id not in self._ready:
-            self._ready[id] = _plain(self._bundle.get_message(id).value)
+            self._ready[id] = _parts(self._bundle.get_message(id).value)
         parts = self._ready[id]
         if parts is None:
-            return self._chosen(id, facts)
+            return self._interpreted(id, facts)
         try:
-            return "".join([str(facts[part[1]]) if isinstance(part, tuple) else part for part in parts])
+            return "".join(_filled(parts, facts, self._plural))
         except KeyError as lacking:
             raise MissingMessage(f"{self._path.name}, {id}: the fact {lacking} is not given") from None
 
-    def _chosen(self, id: str, facts: dict[str, Any]) -> str:
-        """A message that chooses by a fact."""
+    def _interpreted(self, id: str, facts: dict[str, Any]) -> str:
+        """A message that asks for others, or for a function."""
         from fluent.runtime.types import fluent_number
 
         told = {
@@ -92,23 +94,79 @@ class Catalog:
         return str(text)
 
 
-def _plain(pattern: Any) -> tuple[str | tuple[bool, str], ...] | None:
-    """The parts of a message without a choice, which needs no interpreter; None for one with a choice."""
+@dataclass(frozen=True)
+class _Fact:
+    """The place of a fact."""
+
+    name: str
+
+
+@dataclass(frozen=True)
+class _Choice:
+    """What a message says by a fact: for each of its values, and for any other."""
+
+    name: str
+    said: dict[str | float, _Parts]
+    other: _Parts
+
+
+_Parts = tuple["str | _Fact | _Choice", ...]
+
+
+def _parts(pattern: Any) -> _Parts | None:
+    """The parts of a message that names facts and chooses by them; None for one that needs the interpreter."""
     from fluent.syntax import ast
 
-    elements = getattr(pattern, "elements", None)
-    if elements is None:  # the runtime keeps a message that is one text as that text
-        elements = [pattern]
-    found: list[str | tuple[bool, str]] = []
-    for each in elements:
+    found: list[str | _Fact | _Choice] = []
+    for each in getattr(pattern, "elements", [pattern]):  # what is one text or one choice stands for itself
         inner = getattr(each, "expression", each)
-        if isinstance(inner, (ast.TextElement, ast.StringLiteral)):
-            found.append(inner.value if isinstance(inner, ast.TextElement) else inner.parse()["value"])
+        if isinstance(inner, ast.TextElement):
+            found.append(inner.value)
+        elif isinstance(inner, ast.StringLiteral):
+            found.append(inner.parse()["value"])
         elif isinstance(inner, ast.VariableReference):
-            found.append((True, inner.id.name))
+            found.append(_Fact(inner.id.name))
+        elif isinstance(inner, ast.SelectExpression) and isinstance(inner.selector, ast.VariableReference):
+            said = {_key(variant.key): _parts(variant.value) for variant in inner.variants}
+            other = next(_key(variant.key) for variant in inner.variants if variant.default)
+            whole = {key: parts for key, parts in said.items() if parts is not None}
+            if len(whole) < len(said):
+                return None
+            found.append(_Choice(inner.selector.id.name, whole, whole[other]))
         else:
             return None
     return tuple(found)
+
+
+def _key(key: Any) -> str | float:
+    """What a variant is chosen by: a word, or a number."""
+    return str(key.name) if hasattr(key, "name") else float(key.value)
+
+
+def _filled(parts: _Parts, facts: dict[str, Any], plural: Callable[[float], str]) -> Iterator[str]:
+    """The texts of the parts with their facts."""
+    for each in parts:
+        if isinstance(each, str):
+            yield each
+        elif isinstance(each, _Fact):
+            yield str(facts[each.name])
+        else:
+            by = facts[each.name]
+            if isinstance(by, bool):
+                by = "yes" if by else "no"
+            elif isinstance(by, int) and by not in each.said:
+                by = plural(by)
+            yield from _filled(each.said.get(by, each.other), facts, plural)
+
+
+def _plural_rule(locale: str) -> Callable[[float], str]:
+    """Which form a number takes in a language ("one", "few", "other"); as in English where nobody knows."""
+    from babel import Locale, UnknownLocaleError
+
+    try:
+        return Locale.parse(locale.replace("-", "_")).plural_form
+    except (UnknownLocaleError, ValueError):
+        return Locale(ENGLISH).plural_form
 
 
 _loaded: dict[Path, Catalog] = {}
@@ -254,6 +312,20 @@ def called(given: str) -> str:
     if english is None or id not in english or english.text(id, {}) != given:
         return given
     return message(f"names.{id}")
+
+
+def joined(id: str, texts: Sequence[str]) -> str:
+    """Texts in a row, each put after the others by a message of ``first`` and ``next``; empty for none.
+
+    Examples
+    --------
+    >>> joined("language.listing", ["batt", "board", "film"])
+    'batt, board, film'
+    """
+    found = "".join(texts[:1])
+    for each in texts[1:]:
+        found = message(id, first=found, next=each)
+    return found
 
 
 def slug(name: str) -> str:

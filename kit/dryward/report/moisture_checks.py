@@ -262,6 +262,9 @@ def _settled(number: Number) -> Number:
 
 def _hourly_limits(setting: Setting, judged: Verdict) -> str:
     assembly, leaking, count = setting.job.assembly, leak(setting.job), judged.years
+    names = [
+        message("report.leaks-left-out") if each == "leak" else words.not_counted(each) for each in judged.left_out
+    ]
     said = [
         message("report.one-section", kind=kind(assembly)),
         message(
@@ -269,7 +272,7 @@ def _hourly_limits(setting: Setting, judged: Verdict) -> str:
             count=count,
             start=_percent(setting.job.start_humidity),
         ),
-        message("report.left-out", list=listing([message(f"report.left-out-{each}") for each in judged.left_out])),
+        message("report.left-out", list=listing(names)),
     ]
     if leaking is not None:
         said.append(message("report.how-it-leaks", share=_percent(leaking.long_share)))

@@ -189,7 +189,7 @@ def _(months: Months) -> list[Column]:
         return [float(value) for value in np.reshape(values, (12, -1)).sum(axis=1)]
 
     return [
-        Column("month", [words.MONTHS[month - 1] for month in months.month]),
+        Column("month", [words.month(month) for month in months.month]),
         Column("condensed", sums(months.condensed), "area density"),
         Column("evaporated", sums(months.evaporated), "area density"),
         Column("held at its end", sums(months.held), "area density"),
@@ -224,7 +224,7 @@ def _(verdict: Verdict) -> list[Column]:
         Column("state", [each.state for each in found]),
         Column("what was found", [words.told(each, verdict.method) for each in found]),
         Column("how long", [words.lasted(each, verdict.method) for each in found]),
-        Column("limit of", [each.criterion.what for each in found]),
+        Column("limit of", [words.limit_of(each) for each in found]),
         Column("caution", [each.criterion.caution for each in found]),
         Column("damage", [each.criterion.damage for each in found]),
         Column("unit", [each.criterion.unit for each in found]),

@@ -20,6 +20,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.exhibit import Exhibit, one_line
+from dryward.language import message
 
 DRY, DAMP, WET, UNKNOWN = "dry", "damp", "wet", "not known yet"
 #: From the best to the worst.
@@ -92,11 +93,11 @@ def criteria() -> dict[str, Criterion]:
     found: dict[str, Criterion] = {}
     for row in csv.DictReader(text.splitlines()):
         if not all(row[key] for key in ("id", "what", "source", "where", "how_read")):
-            raise BadFile(f"The row {row['id'] or '?'} of the criteria lacks its source or how it was read.")
+            raise BadFile(message("verdict.criterion-without-source", id=row["id"] or "?"))
         try:
             limits = float(row["caution"]), float(row["damage"])
         except ValueError:
-            raise BadFile(f"The row {row['id']} of the criteria has a limit that is no number.") from None
+            raise BadFile(message("verdict.criterion-no-number", id=row["id"])) from None
         origin = row["source"], row["where"], row["how_read"], row["note"]
         found[row["id"]] = Criterion(row["id"], row["what"], row["unit"], *limits, *origin)
     return found
@@ -244,9 +245,9 @@ class Verdict(Exhibit):
 
 
 def given(what: str, value: object, *attributes: str) -> None:
-    """Refuse what is no such result; this room knows a result by what can be read off it."""
+    """Refuse what is no such result, of hours, months or a profile; this room knows it by what can be read off it."""
     if not all(hasattr(value, each) for each in attributes):
-        raise OutOfRange(f"{what} must be given, not {str(value)[:40]!r}.")
+        raise OutOfRange(message("verdict.not-given", what=what, value=repr(str(value)[:40])))
 
 
 def verdict(method: str, findings: Iterable[Finding], **more: Any) -> Verdict:

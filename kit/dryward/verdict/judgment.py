@@ -224,7 +224,7 @@ def of_year(hours: Run) -> Verdict:
     >>> of_year(hourly.simulate(wall, Air(20.0, 0.4), Air(20.0, 0.4), years=2)).state
     'dry'
     """
-    given("The hours of hourly.simulate", hours, "free_water", "ran_off", "assembly")
+    given("hours", hours, "free_water", "ran_off", "assembly")
     count = hours.time.size
     last = slice(max(count - YEAR, 0), count)
     bodies = [_Cells(body, hours) for body in _bodies(hours.assembly, [each.name for each in hours.assembly.layers])]
@@ -450,7 +450,7 @@ def of_months(months: TwelveStates) -> Verdict:
     >>> of_months(monthly.balance(vault, weather.demo_climate("hot-dry"), weather.Air(21.0, 0.3))).state
     'dry'
     """
-    given("The months of monthly.balance", months, "held", "ending", "assembly")
+    given("months", months, "held", "ending", "assembly")
     bodies = _bodies(months.assembly, months.names)
     found = [_held(months, bodies, plane) for plane in range(len(months.planes))]
     for what, value in (("growth", months.growth), ("carry-over", months.left)):
@@ -546,7 +546,7 @@ def of_steady(profile: OneState) -> Verdict:
     >>> of_steady(steady.profile(building.preset("vented-vault-osb"), Air(21.0, 0.4), Air(-7.0, 0.8))).state
     'wet'
     """
-    given("The profile of steady.profile", profile, "wet_planes", "gain", "assembly")
+    given("profile", profile, "wet_planes", "gain", "assembly")
     gain = criterion("steady-gain")
     # The state hangs on all planes together; each is told with the rate that is its own.
     whole = gain.state(profile.gain)

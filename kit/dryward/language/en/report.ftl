@@ -149,13 +149,9 @@ year-does-not-repeat =
         [one] The year does not repeat within { $count } year, all layers at { $start } humidity at the start; the last one is judged.
        *[other] The year does not repeat within { $count } years, all layers at { $start } humidity at the start; the last one is judged.
     }
+# $list is of the names of what a verdict leaves out.
 left-out = Left out: { $list }.
-left-out-rain = rain
-left-out-framing = framing
-left-out-leak = air leaks (no blower-door number was given)
-left-out-storage = storage in the layers
-left-out-time = time
-left-out-sun = sun
+leaks-left-out = air leaks (no blower-door number was given)
 how-it-leaks = The leak is driven by the warmth of the house, without wind and fans. It is spread evenly, and { $share } of it seeps through the insulation (an assumption); a real one is a stream that wets one spot more.
 no-openings-for-the-run = No vent openings were given: the vent space is taken to hold outdoor air.
 mold-is-a-model = A mold index is a laboratory model, not an inspection for mold.
