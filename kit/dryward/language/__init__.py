@@ -314,6 +314,20 @@ def called(given: str) -> str:
     return message(f"names.{id}")
 
 
+def joined(id: str, texts: Sequence[str]) -> str:
+    """Texts in a row, each put after the others by a message of ``first`` and ``next``; empty for none.
+
+    Examples
+    --------
+    >>> joined("language.listing", ["batt", "board", "film"])
+    'batt, board, film'
+    """
+    found = "".join(texts[:1])
+    for each in texts[1:]:
+        found = message(id, first=found, next=each)
+    return found
+
+
 def slug(name: str) -> str:
     """A name in the letters that the name of a message may have.
 
@@ -373,8 +387,8 @@ def listed(words: Sequence[str], last: str = "and") -> str:
     return message("language.listed" if last == "and" else "language.either", first=listing(words[:-1]), last=words[-1])
 
 
-def listing(words: Sequence[str]) -> str:
-    """Words after each other, the last like the others: "a, b, c".
+def listing(words: Sequence[str], by: str = "language.listing") -> str:
+    """Words after each other, the last like the others: "a, b, c"; `by` is the message that puts one after the first.
 
     Examples
     --------
@@ -383,5 +397,5 @@ def listing(words: Sequence[str]) -> str:
     """
     first, *others = words or ("",)
     for each in others:
-        first = message("language.listing", first=first, next=each)
+        first = message(by, first=first, next=each)
     return first

@@ -17,6 +17,7 @@ from typing import Any
 
 from dryward import language, units
 from dryward.checks import NotUnderstood, OutOfRange, UnknownName, within
+from dryward.language import message
 
 #: Places along a slider at which a strip is judged.
 PLACES = 41
@@ -213,9 +214,9 @@ class SliderControl(Control):
         try:
             number = float(value)
         except (TypeError, ValueError, OverflowError):
-            raise OutOfRange(f"{self._said} must be a number, not {str(value)[:40]!r}.") from None
-        part = 100.0 if self.unit == "%" else 1.0  # `within` shows fractions as percent
-        within(self._said, number / part, self.min / part, self.max / part, self.unit)
+            raise OutOfRange(message("panels.must-be-a-number", what=self._said, given=repr(str(value)[:40]))) from None
+        part = 100.0 if self._unit and self._unit.name == "%" else 1.0  # `within` shows fractions as percent
+        within(self._said, number / part, self.min / part, self.max / part, self._unit.name if self._unit else "")
         return number
 
     def read(self, text: str) -> float:
@@ -250,9 +251,12 @@ class SliderControl(Control):
         try:
             return units.quantity(bare, "length", "m")  # a bare number, fractions and decimal comma included
         except NotUnderstood:
-            raise NotUnderstood(
-                self._said[:1].lower() + self._said[1:], text, [f"{self._value:.4g} {self.unit}".strip()]
-            ) from None
+            raise NotUnderstood(self._said[:1].lower() + self._said[1:], text, [self._example()]) from None
+
+    def _example(self) -> str:
+        """The value as it may be typed."""
+        number = units.number(self._value, figures=4)
+        return units.with_unit(number, self._unit.name) if self._unit else number
 
     @property
     def notches(self) -> int:
@@ -282,9 +286,12 @@ class SliderControl(Control):
     def say(self, value: float) -> str:
         """A value (shown unit) with as many digits as the slider moves by."""
         if self.slider.log:
-            return f"{float(f'{value:.{2 if value < 1 else 3}g}'):g}"
-        text = f"{value:.{self.digits}f}"
-        return text.lstrip("-") if float(text) == 0 else text
+            return units.number(value, figures=2 if value < 1 else 3, rounded=True)
+        return units.number(value, self.digits)
+
+    def rounded(self, value: float) -> float:
+        """A value (shown unit) as `say` rounds it."""
+        return float(f"{value:.{2 if value < 1 else 3}g}") if self.slider.log else round(value, self.digits)
 
     @property
     def digits(self) -> int:
@@ -335,7 +342,7 @@ class ChoiceControl(Control):
     def put(self, value: object) -> None:
         """Choose an option and tell nobody; UnknownName for one that does not exist."""
         if value not in self.options:
-            raise UnknownName(f"choice of {self.words.lower()}", str(value), self.options)
+            raise UnknownName(message("panels.choice-of", what=self.words.lower()), str(value), self.options)
         self._value = value
 
     def put_si(self, value: str) -> None:
@@ -394,57 +401,57 @@ def _resistance(
 
 _SLIDERS = (
     # climate
-    Slider("T_out", "Outdoor temperature", "temperature", Scale(-20, 100, 20, 1), Scale(-29, 38, -7, 0.5)),
-    _alike("RH_out", "Outdoor humidity", "relative humidity", Scale(30, 100, 80, 1)),
+    Slider("T_out", "panels.slider-t-out", "temperature", Scale(-20, 100, 20, 1), Scale(-29, 38, -7, 0.5)),
+    _alike("RH_out", "panels.slider-rh-out", "relative humidity", Scale(30, 100, 80, 1)),
     Slider(
         "Sky",
-        "Sky colder than the air by",
+        "panels.slider-sky",
         "temperature difference",
         Scale(0, 45, 36, 1),
         Scale(0, 25, 20, 1),
-        said="Difference between air and sky",
+        said="panels.said-sky",
     ),
     _alike(
         "Wind",
-        "Wind: 3 calm, 8 breeze, 20 windy",
+        "panels.slider-wind",
         "thermal transmittance",
         Scale(3, 25, 8, 1, "W/(m2 K)"),
-        said="Heat exchange with the air",
+        said="panels.said-wind",
     ),
     # room air
-    Slider("T_in", "Indoor temperature", "temperature", Scale(60, 80, 70, 1), Scale(15, 27, 21, 0.5)),
-    _alike("RH_in", "Indoor humidity", "relative humidity", Scale(15, 70, 40, 1)),
-    Slider("T", "Temperature", "temperature", Scale(0, 100, 70, 1), Scale(-18, 38, 21, 0.5)),
-    _alike("RH", "Relative humidity", "relative humidity", Scale(5, 100, 40, 1)),
-    Slider("Water", "Water made in the house", "mass flow", Scale(10, 40, 21, 1), Scale(5, 20, 10, 0.5)),
-    Slider("Fresh_air", "Fresh air", "air flow", Scale(15, 150, 45, 5), Scale(25, 255, 75, 5)),
+    Slider("T_in", "panels.slider-t-in", "temperature", Scale(60, 80, 70, 1), Scale(15, 27, 21, 0.5)),
+    _alike("RH_in", "panels.slider-rh-in", "relative humidity", Scale(15, 70, 40, 1)),
+    Slider("T", "panels.slider-t", "temperature", Scale(0, 100, 70, 1), Scale(-18, 38, 21, 0.5)),
+    _alike("RH", "panels.slider-rh", "relative humidity", Scale(5, 100, 40, 1)),
+    Slider("Water", "panels.slider-water", "mass flow", Scale(10, 40, 21, 1), Scale(5, 20, 10, 0.5)),
+    Slider("Fresh_air", "panels.slider-fresh-air", "air flow", Scale(15, 150, 45, 5), Scale(25, 255, 75, 5)),
     # assembly
-    _permeance("M_in", "Inner membrane", 1, 3.5),
-    _permeance("M_out", "Outer layer", 50, 0.07),
-    _resistance("R_ins", "Insulation", 60, 10.5, 44, 7.7, 1),
-    _resistance("R_out", "Insulation outside the cavity", 30, 5.3, 0, 0),
-    _resistance("R_in", "Insulation inside the membrane", 30, 5.3, 5.5, 1.0),
-    _resistance("R_cover", "Insulation under the covering", 4, 0.7, 0, 0),
-    _alike("Gap_share", "Share of the membrane missing", "relative humidity", Scale(0, 20, 0, 0.5)),
+    _permeance("M_in", "panels.slider-m-in", 1, 3.5),
+    _permeance("M_out", "panels.slider-m-out", 50, 0.07),
+    _resistance("R_ins", "panels.slider-r-ins", 60, 10.5, 44, 7.7, 1),
+    _resistance("R_out", "panels.slider-r-out", 30, 5.3, 0, 0),
+    _resistance("R_in", "panels.slider-r-in", 30, 5.3, 5.5, 1.0),
+    _resistance("R_cover", "panels.slider-r-cover", 4, 0.7, 0, 0),
+    _alike("Gap_share", "panels.slider-gap-share", "relative humidity", Scale(0, 20, 0, 0.5)),
     Slider(
         "dp_vapor",
-        "Vapor pressure difference",
+        "panels.slider-dp-vapor",
         "pressure",
         Scale(0, 0.9, 0.19, 0.01),
         Scale(0, 3000, 650, 10),
     ),
     Slider(
         "Hole",
-        "Hole in the ceiling",
+        "panels.slider-hole",
         "area",
         Scale(0.01, 4, 1, _DECADE, "in2"),
         Scale(0.06, 26, 6.5, _DECADE, "cm2"),
         log=True,
     ),
-    _alike("dP", "Air pressure across it", "pressure", Scale(0.5, 6, 1, 0.1, "Pa")),
-    _alike("ACH50", "Air changes at 50 Pa", "air change", Scale(0.3, 10, 3, 0.1)),
-    Slider("Gap", "Vent gap", "length", Scale(0.5, 4, 1.5, 0.25), Scale(12, 100, 38, 1)),
-    Slider("Air", "Air speed in the gap", "speed", Scale(10, 100, 20, 5), Scale(0.05, 0.5, 0.1, 0.05)),
+    _alike("dP", "panels.slider-dp", "pressure", Scale(0.5, 6, 1, 0.1, "Pa")),
+    _alike("ACH50", "panels.slider-ach50", "air change", Scale(0.3, 10, 3, 0.1)),
+    Slider("Gap", "panels.slider-gap", "length", Scale(0.5, 4, 1.5, 0.25), Scale(12, 100, 38, 1)),
+    Slider("Air", "panels.slider-air", "speed", Scale(10, 100, 20, 5), Scale(0.05, 0.5, 0.1, 0.05)),
 )
 
 #: By name.

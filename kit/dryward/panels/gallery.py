@@ -15,17 +15,13 @@ from pathlib import Path
 
 from dryward import panels
 from dryward.checks import PlainError
+from dryward.language import message
 from dryward.panels.learner import Settings
 from dryward.teaching import lessons
 from dryward.teaching.progress import Progress
 
 #: Pixels across, and the most a picture may weigh [bytes].
 WIDTH, HEAVIEST = 560, 40_000
-_HEAD = """# One picture for each lesson
-
-Each drawing is what the page shows before a slider is moved. Use them to find a lesson, or for a slide.
-Let the class predict first: the picture gives the start away.
-"""
 
 
 def small(picture: bytes) -> bytes:
@@ -44,7 +40,7 @@ def small(picture: bytes) -> bytes:
 
 def pages(ids: Iterable[str] | None = None, unit_system: str = "us") -> dict[str, str | bytes]:
     """The text and the pictures, by file name: ``pictures.md`` and ``pictures/<id>.webp``."""
-    parts, made = [_HEAD], {}
+    parts, made = [message("panels.gallery-head") + "\n"], {}
     with tempfile.TemporaryDirectory() as folder:
         for id in ids or lessons.pages():
             this = lessons.lesson(id, unit_system)
@@ -52,9 +48,11 @@ def pages(ids: Iterable[str] | None = None, unit_system: str = "us") -> dict[str
             name = f"pictures/{id}.webp"
             made[name] = small(page.picture)
             parts.append(
-                f"## {this.number}. {this.title}\n\n{this.question}\n\n![{_inside(page.alts[0])}]({name})\n\n"
-                f"{page.sentence}\n"
-            )
+                message(
+                    "panels.gallery-lesson", number=this.number, title=this.title, question=this.question,
+                    picture=_inside(page.alts[0]), file=name, sentence=page.sentence,
+                ) + "\n"
+            )  # fmt: skip
     return {"pictures.md": "\n".join(parts), **made}
 
 
@@ -72,7 +70,7 @@ def write(folder: str | Path) -> list[str]:
             whole = content.encode("utf-8") if isinstance(content, str) else content
             (Path(folder) / name).write_bytes(whole)
     except OSError as error:
-        raise PlainError(f"The pictures cannot be written to {folder}: {error.strerror}.") from None
+        raise PlainError(message("panels.pictures-not-written", folder=str(folder), why=error.strerror)) from None
     return list(made)
 
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from dryward import units
+from dryward.language import message
 from dryward.panels.wetness import between
 from dryward.teaching.words import Step
 
@@ -19,17 +20,12 @@ if TYPE_CHECKING:
 
 def plain(number: float) -> str:
     """Three figures and no power of ten: 2860, not 2.86e+03."""
-    return _written(number, 3)
+    return units.number(number, rounded=True)
 
 
 def times(ratio: float) -> str:
     """How many times one thing is another, in two figures."""
-    return f"{_written(ratio, 2)} times"
-
-
-def _written(number: float, figures: int) -> str:
-    text = f"{float(f'{number:.{figures}g}'):.12f}"
-    return text.rstrip("0").rstrip(".")
+    return message("panels.times", number=units.number(ratio, figures=2, rounded=True))
 
 
 def pressure(words: str, temperature: float, relative_humidity: float, saturation: float, system: str) -> Step:
@@ -38,8 +34,8 @@ def pressure(words: str, temperature: float, relative_humidity: float, saturatio
     most = show(saturation, "pressure", system)
     at = show(temperature, "temperature", system)
     return Step(
-        f"{words} The most at {at} is {most}, from a table.",
-        f"{relative_humidity * 100:.3g} % × {most}",
+        message("panels.most-at", words=words, temperature=at, most=most),
+        message("panels.share-of-most", share=units.show(relative_humidity, "relative humidity", "si"), most=most),
         show(saturation * relative_humidity, "pressure", system),
     )
 
@@ -51,10 +47,10 @@ def plane(words: str, indoor: float, outdoor: float, before: float, total: float
     """
     show = units.show
     room, yard = (show(each, "temperature", system) for each in (indoor, outdoor))
-    shares = " / ".join(f"{units.from_si(each, _R[system]):.3g}" for each in (before, total))
+    part, whole = (plain(units.from_si(each, _R[system])) for each in (before, total))
     return Step(
         words,
-        f"{room} − ({room} − {yard}) × {_SIGN[system]} {shares}",
+        message("panels.plane-formula", system=system, room=room, outside=yard, before=part, total=whole),
         show(indoor - (indoor - outdoor) * before / total, "temperature", system),
     )
 
@@ -62,13 +58,11 @@ def plane(words: str, indoor: float, outdoor: float, before: float, total: float
 def flow(words: str, high: float, low: float, permeance: float, system: str) -> Step:
     """The vapor that a pressure step drives through a permeance in a day."""
     show = units.show
-    if system == "us":
-        much, tail = units.from_si(permeance, "perm"), "perm × 24 h"
-    else:
-        much, tail = units.from_si(permeance, "ng/(s m2 Pa)"), "ng/(s m² Pa) × 86 400 s / 10⁹"
+    much = plain(units.from_si(permeance, "perm" if system == "us" else "ng/(s m2 Pa)"))
+    ends = {"high": show(high, "pressure", system), "low": show(low, "pressure", system)}
     return Step(
         words,
-        f"({show(high, 'pressure', system)} − {show(low, 'pressure', system)}) × {plain(much)} {tail}",
+        message("panels.flow-formula", system=system, much=much, **ends),
         show((high - low) * permeance, "vapor flux", system),
     )
 
@@ -91,49 +85,44 @@ def stays(profile: Profile, indoor: Air, outdoor: Air, node: int, system: str) -
     lines = []
     for place in ends:
         there = between(*profile.between(place))
-        start = "Temperature" if place == wet[0] else "Water gathers up to another face. Temperature"
+        first = place == wet[0]
         lines += [
             plane(
-                f"{start} {there}: go down by the R-values.",
+                message("panels.temperature-there" if first else "panels.temperature-at-another", place=there),
                 indoor.temperature,
                 outdoor.temperature,
                 profile.thermal_resistance[place],
                 profile.thermal_resistance[-1],
                 system,
             ),
-            Step(
-                "The most vapor pressure that place can have, from a table.", "", show(most[place], "pressure", system)
-            ),
+            Step(message("panels.most-there"), "", show(most[place], "pressure", system)),
         ]
     before, after = profile.vapor_resistance[wet[0]], profile.vapor_resistance[-1] - profile.vapor_resistance[wet[-1]]
     room = (indoor.vapor_pressure - most[wet[0]]) / before
     yard = (outdoor.vapor_pressure - most[wet[-1]]) / after
     sides = (
-        ("the room", indoor.vapor_pressure, most[wet[0]], before, room),
-        ("outdoors", outdoor.vapor_pressure, most[wet[-1]], after, yard),
+        ("panels.vapor-of-the-room", indoor.vapor_pressure, most[wet[0]], before, room),
+        ("panels.vapor-of-outdoors", outdoor.vapor_pressure, most[wet[-1]], after, yard),
     )
     for side, air, limit, resistance, comes in sides:
         high, low = (air, limit) if comes >= 0 else (limit, air)
-        way = "arrives from" if comes >= 0 else "leaves to"
-        words = "If it stands at that limit: vapor that" if side == "the room" else "And vapor that"
-        lines.append(flow(f"{words} {way} {side}.", high, low, 1 / resistance, system))
+        lines.append(flow(message(side, arrives=bool(comes >= 0)), high, low, 1 / resistance, system))
     if profile.wet_planes:
         # From one side it arrives and to the other it leaves: no plane is colder than both airs.
         arrives, leaves = (show(each, "vapor flux", system) for each in (max(room, yard), -min(room, yard)))
-        words = "More arrives than leaves, and the rest stays."
-        return [*lines, Step(words, f"{arrives} − {leaves}", show(room + yard, "vapor flux", system))]
+        rest = message("panels.less", more=arrives, less=leaves)
+        return [*lines, Step(message("panels.rest-stays"), rest, show(room + yard, "vapor flux", system))]
     limit, held = (show(each[node], "pressure", system) for each in (most, profile.vapor_pressure))
     return [
         *lines,
-        Step("More could leave than arrives: it stays below its limit, and no water stays.", "",
+        Step(message("panels.no-water-stays"), "",
              show(0.0, "vapor flux", system)),
         Step(
-            f"How far below: on the straight line from the room to outdoors it has {held}.",
-            f"{held} / {limit} × 100",
+            message("panels.how-far-below", pressure=held),
+            message("panels.share-formula", held=held, limit=limit),
             show(profile.relative_humidity[node], "relative humidity", system),
         ),
     ]  # fmt: skip
 
 
 _R = {"us": "R", "si": "m2 K/W"}
-_SIGN = {"us": "R", "si": "RSI"}

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Any
 
 from dryward.checks import PlainError
+from dryward.language import message
 from dryward.panels.desk import parts
 from dryward.panels.desk.parts import Part
 from dryward.panels.protocol import place
@@ -150,7 +151,7 @@ class Questions:
         if number not in self.chosen:
             return ""
         picked = self.asked[number].choices[self.chosen[number]]
-        return picked.reply or ("Right." if picked.right else "")
+        return picked.reply or (message("panels.right") if picked.right else "")
 
     def frame(self) -> list[dict[str, Any]]:
         """What the browser needs to show them."""
@@ -186,11 +187,11 @@ class Tasks:
         solved, said = self.words.get(task.id, (False, ""))
         return parts.section(
             f"task-{task.id}",
-            "Try it: a job for the sliders",
+            message("panels.task"),
             parts.text(say(task.text)),
             parts.row(
-                parts.button(f"task:start:{task.id}", "Put the sliders at the start"),
-                parts.button(f"task:check:{task.id}", "Check my sliders"),
+                parts.button(f"task:start:{task.id}", message("panels.task-start")),
+                parts.button(f"task:check:{task.id}", message("panels.task-check")),
                 parts.text(said, "dw-verdict" if solved else "") if said else None,
             ),
         )
@@ -223,7 +224,7 @@ class Tasks:
         """
         task = practical.task(id)
         if id not in self._starts:
-            self.words[id] = (False, "First put the sliders at the start.")
+            self.words[id] = (False, message("panels.task-first-start"))
             return False
         known = (*task.start, *answered)
         stray = next(
@@ -235,7 +236,7 @@ class Tasks:
             None,
         )
         if stray is not None:
-            self.words[id] = (False, f"Not yet. {stray.words} stays as it is in this task; set it back.")
+            self.words[id] = (False, message("panels.task-stays", control=stray.words))
             return False
         mine = {name: each for name, each in controls.items() if name in task.start}
         moved = {name: each.si for name, each in mine.items() if each.si != self._starts[id].get(name)}
@@ -244,7 +245,8 @@ class Tasks:
             labels = {name: each.words for name, each in controls.items()}
             outcome = practical.judge(id, moved, unit_system, labels)
         except PlainError as reason:
-            self.words[id] = (False, f"Not yet. {reason}")
+            self.words[id] = (False, message("panels.task-not-yet", why=str(reason)))
             return False
-        self.words[id] = (outcome.solved, f"{'Solved. ' if outcome.solved else 'Not yet. '}{outcome.words}")
+        said = message("panels.task-solved" if outcome.solved else "panels.task-not-yet", why=outcome.words)
+        self.words[id] = (outcome.solved, said)
         return outcome.solved

@@ -111,13 +111,14 @@ from typing import TYPE_CHECKING, Any
 
 from dryward import units
 from dryward.checks import PlainError, UnknownName
+from dryward.language import message
 from dryward.panels import protocol
 from dryward.panels.controls import PLACES, Choice, Control, Slider, SliderControl, standard
 from dryward.panels.learner import Prediction, Questions, Settings, Tasks
 from dryward.panels.readouts import Readout, Strip
 from dryward.teaching import lessons, words
 from dryward.teaching.words import Step
-from dryward.verdict.words import capital
+from dryward.verdict.words import word
 
 if TYPE_CHECKING:
     from dryward.pictures.live import LivePicture, PictureCache
@@ -203,7 +204,7 @@ class Page:
         self.prediction.again(self.settings.prediction(self.id))
         self.questions, self.tasks = Questions(self.id, self.unit_system), Tasks(self.id)
         self._open: set[str] = set()  # the folds that are open
-        self.widget = protocol.PageWidget()
+        self.widget = protocol.PageWidget(texts=protocol.texts())
         self._make_controls({})
         self.widget.observe(lambda change: self.hear({"kind": "moved", **change["new"]}), "moves")
         self.widget.on_msg(lambda widget, content, buffers: self.hear(content, buffers))
@@ -378,7 +379,7 @@ class Page:
         except PlainError as reason:
             self.trouble = str(reason)
         except Exception as reason:
-            self.trouble = f"This page could not work that out ({type(reason).__name__}). Move a control back."
+            self.trouble = message("panels.not-worked-out", kind=type(reason).__name__)
             self.send_live()
             raise
         self.send_live()
@@ -430,7 +431,7 @@ class Page:
         views = views if isinstance(views, tuple) else (views,) * len(self.kinds)
         readouts, sentence, verdict = tuple(self.numbers(state)), self.says(state), self.judge(state)
         if verdict is not None:
-            sentence = f"{capital(verdict.state)}. {sentence}"
+            sentence = message("panels.state-and-sentence", state=word(verdict.state), sentence=sentence)
             views = tuple(dataclasses.replace(view, verdict=verdict.state) for view in views)
         drawn = list(zip(self.live_pictures(), views, strict=True))
         layers = tuple(picture.layers(view) for picture, view in drawn)
@@ -475,12 +476,12 @@ class Page:
     def hear(self, content: object, buffers: Sequence[Any] = ()) -> None:
         """Do what one message of the browser asks; what goes wrong is said in one sentence and never raised."""
         try:
-            message = protocol.read(content)
-            do: Callable[..., None] = getattr(self, f"_on_{message.kind}")
-            if message.kind == "desk":
-                do(**message.fields, buffers=buffers)
+            heard = protocol.read(content)
+            do: Callable[..., None] = getattr(self, f"_on_{heard.kind}")
+            if heard.kind == "desk":
+                do(**heard.fields, buffers=buffers)
             else:
-                do(**message.fields)
+                do(**heard.fields)
         except PlainError as reason:
             self.trouble = str(reason)
             self.send_live()
@@ -490,7 +491,7 @@ class Page:
     def _mishap(self, reason: Exception) -> None:
         """Say in one sentence that something unforeseen happened, and log it."""
         _log.debug("page %s", self.id, exc_info=reason)
-        self.trouble = f"This page could not do that ({type(reason).__name__}). Run its cell again to start afresh."
+        self.trouble = message("panels.not-done", kind=type(reason).__name__)
         self.send_live()
 
     def _on_opened(self) -> None:
@@ -647,7 +648,7 @@ class Page:
         self.widget.desk = dict(desk)
 
     def __repr__(self) -> str:
-        return protocol.STANDING
+        return message("panels.standing")
 
     def _repr_mimebundle_(self, **keys: Any) -> Any:
         return self.widget._repr_mimebundle_(**keys)

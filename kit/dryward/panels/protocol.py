@@ -23,7 +23,9 @@ from typing import TYPE_CHECKING, Any, TypedDict
 import anywidget
 import traitlets
 
+from dryward import language
 from dryward.checks import PlainError
+from dryward.language import joined, message
 from dryward.teaching import lessons, words
 
 if TYPE_CHECKING:
@@ -51,8 +53,56 @@ MESSAGES: dict[str, dict[str, tuple[type, ...]]] = {
     "instructor": {"value": (bool,)},
 }
 
-#: What stands in the place of a page when no kernel runs.
-STANDING = "A lesson page of dryward: run this cell to see its picture and move its sliders."
+#: What the browser says by itself: the facts that it puts in, by the name of each text.
+TEXTS: dict[str, tuple[str, ...]] = {
+    "switches": (),
+    "us": (),
+    "us-title": (),
+    "si": (),
+    "si-title": (),
+    "projector": (),
+    "projector-title": (),
+    "instructor": (),
+    "instructor-title": (),
+    "prediction": (),
+    "hand-fewer": ("choice",),
+    "hand-more": ("choice",),
+    "marked-right": ("choice",),
+    "reveal-key": (),
+    "hide-key": (),
+    "guess-locked": ("needs",),
+    "guess": ("needs",),
+    "you-predicted": (),
+    "what-is-right": (),
+    "hide": (),
+    "again": (),
+    "checks": (),
+    "new-numbers": (),
+    "right": (),
+    "not-right": (),
+    "asked": ("number", "question"),
+    "titled": ("title",),
+    "controls": (),
+    "arithmetic": (),
+    "lesson": ("number", "title"),
+    "takeaway": (),
+    "cautions": (),
+    "covered": (),
+    "typed": ("label",),
+    "amount": ("number", "unit"),
+    "play": (),
+    "pause": (),
+    "play-one": ("label",),
+    "so-many-of": ("done", "total"),
+}
+
+
+def texts() -> dict[str, str]:
+    """What the browser says by itself, in the language in use, with ``{name}`` where it puts a fact; and its name."""
+    found = {
+        name: message(f"panels.js-{name}", **{fact: f"{{{fact}}}" for fact in facts}) for name, facts in TEXTS.items()
+    }
+    return {**found, "language": language.name()}
 
 
 @dataclass(frozen=True)
@@ -66,8 +116,8 @@ class Message:
 class Malformed(PlainError):
     """A message that no page of this version sends."""
 
-    def __init__(self, why: str = "did not understand what the browser sent") -> None:
-        super().__init__(f"This page {why}; run its cell again.")
+    def __init__(self, why: str = "panels.not-of-the-browser") -> None:
+        super().__init__(message(why))
 
 
 def read(content: object) -> Message:
@@ -81,7 +131,7 @@ def read(content: object) -> Message:
     if not isinstance(content, Mapping):
         raise Malformed
     if content.get("version", VERSION) != VERSION:
-        raise Malformed("was drawn by another version of the kit")
+        raise Malformed("panels.of-another-version")
     kind = content.get("kind")
     fields = MESSAGES.get(kind) if isinstance(kind, str) else None
     # `type` and not isinstance: to Python True is a number.
@@ -132,13 +182,13 @@ class Frame(TypedDict):
 def frame_of(page: Page) -> Frame:
     """The words, units and locks of a page."""
     lesson, settings = page.lesson, page.settings
+    left_out = message("panels.limits-fold", picture=bool(page.draws))
     needs = [lessons.lesson(id).title for id in lesson.needs]
-    leaves = "this picture leaves" if page.draws else "the lessons leave"
     return {
         "number": lesson.number,
         "title": lesson.title,
         "question": lesson.question,
-        "needs": f"Comes after: {', '.join(needs)}." if needs else "",
+        "needs": message("panels.comes-after", lessons=joined("panels.lesson-after-lesson", needs)) if needs else "",
         "system": page.unit_system,
         "projector": settings["projector"],
         "type_size": settings["type_size"],
@@ -152,8 +202,12 @@ def frame_of(page: Page) -> Frame:
         "readouts": [{"name": each.name, "words": each.words} for each in page.readout_list if not each.hidden],
         "has_arithmetic": page.has_steps,
         "folds": [
-            {"key": "sources", "title": "Where the numbers come from", "items": list(lesson.sources)},
-            {"key": "limits", "title": f"What {leaves} out", "items": list(lesson.limits)},
+            {"key": "sources", "title": message("panels.sources-fold"), "items": list(lesson.sources)},
+            {
+                "key": "limits",
+                "title": left_out,
+                "items": list(lesson.limits),
+            },
         ],
         "questions": page.questions.frame(),
         "unkept": settings.trouble,
@@ -201,13 +255,14 @@ def _text(name: str) -> str:
 class PageWidget(anywidget.AnyWidget):
     """What the browser shows of a page; each trait is one half of a talk.
 
-    `grounds` are what stands in each picture, under what moves: sent with
+    `texts` is what it says by itself; `grounds` are what stands in each picture, under what moves: sent with
     `live`, and only when it is another.  `moves` comes from the browser.
     """
 
     _esm = "\n".join([f"const VERSION = {VERSION};", *(_text(name) for name in _SCRIPTS)])
     _css = _text("page.css")
 
+    texts = traitlets.Dict().tag(sync=True)
     frame = traitlets.Dict().tag(sync=True)
     live = traitlets.Dict().tag(sync=True)
     grounds: traitlets.List[bytes] = traitlets.List().tag(sync=True)
@@ -215,4 +270,4 @@ class PageWidget(anywidget.AnyWidget):
     moves = traitlets.Dict().tag(sync=True, echo_update=False)
 
     def __repr__(self) -> str:
-        return STANDING
+        return message("panels.standing")

@@ -9,9 +9,10 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from dryward import units
+from dryward.language import joined, message
 from dryward.panels.controls import ChoiceControl, Control, SliderControl
 from dryward.verdict import DRY, STATES, UNKNOWN
-from dryward.verdict.words import capital
+from dryward.verdict.words import adjective, capital, word
 
 if TYPE_CHECKING:
     from dryward.panels.page import Page
@@ -46,9 +47,9 @@ class Readout:
         if self.text:
             return self.text
         if self.value is None:
-            return "none"
+            return message("panels.no-number")
         if not self.quantity:
-            return f"{self.value:.3g}" if self.digits is None else f"{self.value:.{self.digits}f}"
+            return units.number(self.value, self.digits, rounded=True)
         return units.show(self.value, self.quantity, system, self.digits)
 
     def _also(self, system: str) -> str:
@@ -108,9 +109,11 @@ def _of_options(control: ChoiceControl, states: Sequence[str]) -> str:
     for state in (*STATES, UNKNOWN):
         names = [control.label(id) for id, each in zip(control.options, states, strict=True) if each == state]
         if names:
-            every = len(names) == len(states)
-            said.append(f"{capital(state)} with {'every one of them' if every else '; '.join(names)}")
-    return ". ".join(said)
+            if len(names) == len(states):
+                return message("panels.every-option", state=word(state))
+            options = joined("panels.option-after-option", names)
+            said.append(message("panels.some-options", state=word(state), options=options))
+    return joined("panels.state-after-state", said)
 
 
 def _of_slider(
@@ -119,35 +122,40 @@ def _of_slider(
     """Where each stretch lies, in the numbers of the slider."""
     done = sum(each != UNKNOWN for each in states)
     if done < len(states):
-        return f"Not known yet: {done} of {len(states)} worked out"
+        return message("panels.not-known-yet", done=done, count=len(states))
     if len(runs) == 1:
-        return f"{capital(runs[0][0])} at every setting"
+        return message("panels.every-setting", state=word(runs[0][0]))
     rising, said = control.scale.left < control.scale.right, []
-    before, behind = ("below", "above") if rising else ("above", "below")
     ends = [(control.at(places[first]), control.at(places[last])) for _, first, last in runs]
     printed = [(control.say(low), control.say(high)) for low, high in ends]
     # Where two neighbors print the same number, it is told of the one that has it: True, and the other lies beyond.
     later = [
-        here[0] == last[1] and (float(here[0]) - first) * (1 if rising else -1) >= -1e-9
+        here[0] == last[1] and (control.rounded(first) - first) * (1 if rising else -1) >= -1e-9
         for last, here, (first, _) in zip(printed, printed[1:], ends[1:], strict=False)
     ]
     for k, ((state, *_), (low, high)) in enumerate(zip(runs, printed, strict=True)):
         after_low = k > 0 and low == printed[k - 1][1] and not later[k - 1]
         before_high = k + 1 < len(runs) and later[k]
-        here = f"{low} {control.unit}".strip()
-        if k == 0:
-            span = f"{before} {high}" if before_high else f"up to {high}" if rising else f"at least {high}"
-        elif k + 1 == len(runs):
-            span = f"{behind} {here}" if after_low else f"from {here} on" if rising else f"up to {here}"
-        elif low == high:
-            span = f"just {behind} {low}" if after_low else f"just {before} {low}" if before_high else low
-        elif after_low and before_high:
-            span = f"between {low} and {high}"
-        else:
-            start = f"{behind} {low}" if after_low else low
-            span = f"{start} to {f'just {before} ' if before_high else ''}{high}"
-        said.append(f"{state} {span}")
-    return capital(", ".join(said))
+        last = k + 1 == len(runs)
+        how = _stretch(k == 0, last, after_low, before_high, low == high, rising)
+        if last and control.unit:
+            low = message("panels.js-amount", number=low, unit=control.unit)
+        said.append(message("panels.stretch", how=how, state=adjective(state), low=low, high=high))
+    return capital(joined("panels.stretch-after-stretch", said))
+
+
+def _stretch(first: bool, last: bool, after_low: bool, before_high: bool, same: bool, rising: bool) -> str:
+    """How a stretch is told: it may begin just after its low number, end just before its high one, or be one number."""
+    before, behind = ("below", "above") if rising else ("above", "below")
+    if first:
+        return before if before_high else "up-to" if rising else "at-least"
+    if last:
+        return f"behind-{behind}" if after_low else "from-on" if rising else "on-to"
+    if same:
+        return f"just-{behind}" if after_low else f"just-{before}" if before_high else "at"
+    if after_low:
+        return "between" if before_high else f"{behind}-to"
+    return f"to-just-{before}" if before_high else "from-to"
 
 
 def _runs(states: Sequence[str]) -> list[tuple[str, int, int]]:

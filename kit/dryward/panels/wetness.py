@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from dryward import units
+from dryward.language import called, message
 from dryward.verdict import DAMP
 from dryward.verdict.words import amount, dampest, how_wet
 
@@ -20,13 +22,15 @@ def worst(profile: Profile) -> WetPlane | None:
 
 def between(inner: str, outer: str) -> str:
     """The place of a plane by the layers on both sides of it."""
-    return f"inside the {inner}" if inner == outer else f"between {inner} and {outer}"
+    if inner == outer:
+        return message("panels.inside-layer", layer=called(inner))
+    return message("panels.between-layers", inner=called(inner), outer=called(outer))
 
 
 def where(profile: Profile) -> str:
     """The place of the worst wet plane."""
     wet = worst(profile)
-    return between(wet.inner_layer, wet.outer_layer) if wet else "no water gathers"
+    return between(wet.inner_layer, wet.outer_layer) if wet else message("panels.no-water-gathers")
 
 
 def _most(profile: Profile) -> float:
@@ -44,14 +48,17 @@ def elsewhere(profile: Profile) -> float:
 
 def gathers(page: Page, profile: Profile, verdict: Verdict) -> str:
     """What gathers at the worst plane, with its own rate, and what gathers elsewhere; for a profile that gains."""
-    said = f"{page.show(_most(profile), 'vapor flux')} gather {where(profile)}"
-    rest = elsewhere(profile)
-    said = f"{said}, and {page.show(rest, 'vapor flux')} elsewhere" if rest else said
+    rest, facts = elsewhere(profile), {"amount": page.show(_most(profile), "vapor flux"), "place": where(profile)}
+    if rest:
+        said = message("panels.gather-elsewhere-too", rest=page.show(rest, "vapor flux"), **facts)
+    else:
+        said = message("panels.gather", **facts)
     if verdict.state != DAMP:
         return said
     found = verdict.worst
-    more = "" if found is None or found.what == "steady-gain" else f", but {how_wet(verdict, page.unit_system)}"
-    return f"{said}, too little to count{more}"
+    if found is None or found.what == "steady-gain":
+        return message("panels.too-little", gathers=said)
+    return message("panels.too-little-but", gathers=said, found=how_wet(verdict, page.unit_system))
 
 
 def settles(page: Page, verdict: Verdict) -> str:
@@ -64,13 +71,14 @@ def settles(page: Page, verdict: Verdict) -> str:
 
 def _humid(value: float) -> str:
     """A relative humidity in words; what is not full is not said to be."""
-    return "just under 100 %" if 0.995 <= value < 1.0 else f"{value * 100:.0f} %"
+    shown = units.show(value, "relative humidity", "si")
+    return message("panels.just-under", amount=shown) if 0.995 <= value < 1.0 else shown
 
 
 def note(page: Page, profile: Profile, verdict: Verdict) -> str:
     """The line under the water gained: where it gathers, and how much of it there; otherwise how damp it is."""
     if elsewhere(profile):
-        return f"{page.show(_most(profile), 'vapor flux')} of it {where(profile)}"
+        return message("panels.of-it", amount=page.show(_most(profile), "vapor flux"), place=where(profile))
     return where(profile) if profile.wet_planes else none(page, verdict)
 
 
@@ -78,8 +86,8 @@ def none(page: Page, verdict: Verdict) -> str:
     """That no water gathers, and how damp it is all the same: the wood, or else the dampest face."""
     found = verdict.finding("wood-moisture") or verdict.finding("face-humidity")
     if found is None:
-        return "no water gathers"
+        return message("panels.no-water-gathers")
     if found.what == "face-humidity":
-        return f"no water gathers; dampest face {_humid(found.value)}"
+        return message("panels.no-water-dampest-face", humidity=_humid(found.value))
     shown = amount(found.value, found.criterion.unit, page.unit_system, named=False)
-    return f"no water gathers; wood would settle at {shown} moisture"
+    return message("panels.no-water-wood", amount=shown)

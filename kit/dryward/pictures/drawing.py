@@ -2,7 +2,6 @@
 
 import io
 from collections.abc import Sequence
-from functools import reduce
 from typing import Any, Literal, TypeAlias, TypeVar
 
 import numpy as np
@@ -415,17 +414,6 @@ def month_letters(first: int = 0, count: int = 12) -> list[str]:
     'JASONDJFMAMJ'
     """
     return [message("pictures.month-letter", number=(first + k) % 12 + 1) for k in range(count)]
-
-
-def joined(id: str, texts: Sequence[str]) -> str:
-    """Texts in a row, each put after the others by a message of `first` and `next`.
-
-    Examples
-    --------
-    >>> joined("pictures.layer-after-layer", ["board", "batt", "sheet"])
-    'board; batt; sheet'
-    """
-    return reduce(lambda first, next: message(id, first=first, next=next), texts)
 
 
 def percent(value: float, digits: int | None = None) -> str:

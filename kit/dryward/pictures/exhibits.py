@@ -15,13 +15,13 @@ from matplotlib.ticker import MaxNLocator
 
 from dryward.building import Assembly
 from dryward.checks import OutOfRange, UnknownName
-from dryward.language import called, message
+from dryward.language import called, joined, message
 from dryward.physics.drying import Drying
 from dryward.physics.hourly import Hours
 from dryward.physics.limits import Range
 from dryward.physics.monthly import Months
 from dryward.physics.steady import Profile, Sweep
-from dryward.pictures.drawing import Grid, joined, sentences, thinned
+from dryward.pictures.drawing import Grid, sentences, thinned
 from dryward.pictures.live import LivePicture
 from dryward.pictures.profile import SectionAndProfile
 from dryward.pictures.section import SectionPart, SteadyRoof, layers_in_words

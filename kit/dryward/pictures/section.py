@@ -21,11 +21,11 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon, Rectangle
 
 from dryward.building import AirSpace, Assembly, Layer, Material
-from dryward.language import called, message
+from dryward.language import called, joined, message
 from dryward.physics.drying import Drying
 from dryward.physics.steady import Profile, WetPlane
 from dryward.pictures import style
-from dryward.pictures.drawing import Box, Entry, Floats, Made, Numbers, arrow, joined, sentences, stairs
+from dryward.pictures.drawing import Box, Entry, Floats, Made, Numbers, arrow, sentences, stairs
 from dryward.pictures.live import LivePicture
 from dryward.weather import Air
 

@@ -11,7 +11,7 @@ from matplotlib.patches import Rectangle
 from matplotlib.ticker import FuncFormatter
 from numpy.typing import NDArray
 
-from dryward.language import called, listed, message
+from dryward.language import called, joined, listed, message
 from dryward.physics.monthly import Months
 from dryward.pictures import style
 from dryward.pictures.drawing import (
@@ -20,7 +20,6 @@ from dryward.pictures.drawing import (
     Floats,
     apart,
     ceiling,
-    joined,
     letters_every,
     month_letters,
     percent,

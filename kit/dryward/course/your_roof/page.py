@@ -58,7 +58,7 @@ class YourRoof(Page):
     def __init__(self, *args, **keys):
         self.draft = Draft(Job(building.preset("vented-vault-variable")))
         self.checking, self.comparing, self.printing = Checking(self._news), Comparing(self._news), Printing()
-        self.troubles, self.own, self.words = {}, dict(layers.BLANK), ""
+        self.troubles, self.own, self.words = {}, layers.blank(), ""
         self.search, self.after, self.size = "", 0, ""
         self.wrong, self.wants_file = {}, False
         self._season, self._follows = "winter", self.draft.job.room.relative_humidity

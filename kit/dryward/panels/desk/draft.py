@@ -11,6 +11,7 @@ from pathlib import Path
 from dryward import storage
 from dryward.building.job import Job, load_job, parse_job, save_job
 from dryward.checks import BadFile
+from dryward.language import message
 from dryward.report.setting import setting
 from dryward.weather.epw import read_epw
 
@@ -96,7 +97,7 @@ class Draft:
         """A roof file in the learner's folder; BadFile for a name with a folder in it, or none."""
         name = str(name).strip()
         if not name or Path(name).name != name or name.startswith(".") or "\\" in name or len(name) > 80:
-            raise BadFile(f'The file name "{name[:60]}" must be a plain name such as my-roof.toml, without a folder.')
+            raise BadFile(message("panels.plain-file-name", name=name[:60]))
         return self.folder / (name if name.lower().endswith(".toml") else f"{name}.toml")
 
     def files(self) -> tuple[str, ...]:
@@ -114,11 +115,11 @@ class Draft:
     def take(self, content: bytes, name: str) -> None:
         """Take the bytes of a file from elsewhere; it is not saved yet."""
         if len(content) > storage.LARGEST:
-            raise BadFile(f"{name[-60:]}: it is larger than {storage.LARGEST} bytes, too large for a roof.")
+            raise BadFile(message("panels.file-too-large", name=name[-60:], most=storage.LARGEST))
         try:
             words = bytes(content).decode("utf-8")
         except UnicodeDecodeError:
-            raise BadFile(f"{name[-60:]}: it is not a text file.") from None
+            raise BadFile(message("panels.no-text-file", name=name[-60:])) from None
         job = parse_job(words, name, self.folder)
         setting(job)
         self.start(job, self.path(Path(name).name).name)
@@ -145,7 +146,7 @@ class Draft:
                         if target.read_bytes() == bytes(content):
                             return target.name
         except OSError as error:
-            raise BadFile(f"{stem}.epw: it cannot be written ({error.strerror}).") from None
+            raise BadFile(message("panels.file-not-written", name=f"{stem}.epw", why=error.strerror)) from None
 
     def save(self, name: str) -> None:
         """Write the job; BadFile when it cannot be written, or somebody else wrote the file meanwhile."""

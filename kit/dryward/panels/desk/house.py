@@ -16,21 +16,20 @@ from dryward.building import Assembly, Framing
 from dryward.building.job import DESIGNS, Job, Place, Room, Tightness, Vent
 from dryward.building.schema import LONGEST_NAME, Entry, entries
 from dryward.checks import OutOfRange
+from dryward.language import called, joined, message
 from dryward.panels.desk import parts
 from dryward.panels.desk.layers import Troubles
 from dryward.panels.desk.parts import Part
 from dryward.report.setting import design_year
 
-_ROOMS = (
-    ("constant", "held, in winter and in summer"),
-    ("class", "by humidity class (ISO 13788)"),
-    ("by outdoor temperature", "by outdoor temperature (EN 15026)"),
-    ("moisture balance", "from water made and fresh air"),
-)
-_PLACES = (("demo", "an invented place"), ("file", "a weather file (EPW)"), ("means", "twelve typed means"))
-_DESIGNS = tuple((id, id) for id in DESIGNS)
-_FACES = (("0", "north"), ("90", "east"), ("180", "south"), ("270", "west"))
-_COLORS = (("0.3", "pale"), ("0.5", "middle"), ("0.7", "gray or brown"), ("0.9", "dark"))
+_ROOMS = ("constant", "class", "by outdoor temperature", "moisture balance")
+_PLACES = ("demo", "file", "means")
+#: Ways a slope may face, degrees from north; and shares of the sun that coverings take in [%].
+_FACES, _COLORS = (0, 90, 180, 270), (30, 50, 70, 90)
+
+
+#: Between the twelve numbers of a year that are typed.
+_TYPED = "panels.typed-after-typed"
 
 
 def _shown(value: float, name: str, system: str) -> str:
@@ -52,7 +51,7 @@ def _entry(name: str) -> Entry:
 
 def _plainly(number: float) -> str:
     """At most four digits; a whole number where that is meant."""
-    return f"{round(number, 1):.4g}" if abs(number) < 1000 else f"{number:.0f}"
+    return units.number(number, figures=4, most=1)
 
 
 def _field(job: Job, name: str, label: str, system: str, troubles: Troubles, size: int = 9) -> Part:
@@ -65,7 +64,14 @@ def _field(job: Job, name: str, label: str, system: str, troubles: Troubles, siz
 
 
 def _number(name: str, label: str, value: float, troubles: Troubles, unit: str = "", size: int = 6) -> Part:
-    return parts.field(f"set:{name}", label, f"{value:g}", unit=unit, size=size, error=troubles.get(f"set:{name}", ""))
+    return parts.field(
+        f"set:{name}",
+        label,
+        units.number(value, figures=6),
+        unit=unit,
+        size=size,
+        error=troubles.get(f"set:{name}", ""),
+    )
 
 
 def place_section(job: Job, system: str, troubles: Troubles, upload_limit: int, wants_file: bool = False) -> Part:
@@ -76,13 +82,13 @@ def place_section(job: Job, system: str, troubles: Troubles, upload_limit: int, 
     """
     place, room = job.place, job.room
     kind = "file" if wants_file else place.kind
-    inside = [parts.select("set:place.kind", "Climate from", _PLACES, kind)]
+    inside = [parts.select("set:place.kind", message("panels.climate-from"), _place_kinds(), kind)]
     if kind == "demo":
         inside.append(
             parts.select(
                 "set:place.id",
-                "Place",
-                [(id, id.replace("-", " ")) for id in weather.demos()],
+                message("panels.place"),
+                [(id, called(id.replace("-", " "))) for id in weather.demos()],
                 place.id,
                 error=troubles.get("set:place.id", ""),
             )
@@ -91,65 +97,77 @@ def place_section(job: Job, system: str, troubles: Troubles, upload_limit: int, 
         inside.append(
             parts.field(
                 "set:place.id",
-                "File in your folder",
+                message("panels.file-in-folder"),
                 place.id if place.kind == "file" else "",
                 size=24,
                 error=troubles.get("set:place.id", ""),
             )
         )
-        inside.append(parts.upload("epw", "or from this computer", ".epw", upload_limit))
-    inside.append(parts.field("set:place.zone", "Code climate zone", place.zone, size=4, hint="such as 6 or 4C"))
+        inside.append(parts.upload("epw", message("panels.from-this-computer"), ".epw", upload_limit))
+    inside.append(
+        parts.field(
+            "set:place.zone", message("panels.code-zone"), place.zone, size=4, hint=message("panels.code-zone-hint")
+        )
+    )
     more = []
     if kind == "means":
         unit = "degF" if system == "us" else "degC"
-        warm = ", ".join(f"{units.from_si(t, unit):.1f}" for t in place.temperature)
-        humid = ", ".join(f"{rh * 100:.0f}" for rh in place.relative_humidity)
+        warm = joined(_TYPED, [units.number(units.from_si(t, unit), 1) for t in place.temperature])
+        humid = joined(_TYPED, [units.number(rh * 100, 0) for rh in place.relative_humidity])
         symbol = units.unit(unit).symbol
         more = [
             parts.area(
                 "set:place.temperature",
-                f"January to December, {symbol}",
+                message("panels.monthly-temperatures", unit=symbol),
                 warm,
                 1,
                 error=troubles.get("set:place.temperature", ""),
             ),
             parts.area(
                 "set:place.relative_humidity",
-                "Humidity, %",
+                message("panels.monthly-humidities"),
                 humid,
                 1,
                 error=troubles.get("set:place.relative_humidity", ""),
             ),
         ]
-    rooms = [parts.select("set:room.kind", "Room air", _ROOMS, room.kind)]
+    rooms = [parts.select("set:room.kind", message("panels.room-air"), _room_kinds(), room.kind)]
     if room.kind in ("class", "moisture balance"):
-        rooms.append(_field(job, "room.temperature", "Room temperature", system, troubles))
+        rooms.append(_field(job, "room.temperature", message("panels.room-temperature"), system, troubles))
     if room.kind == "constant":
         rooms += [
             _field(job, name, label, system, troubles)
             for name, label in (
-                ("room.temperature", "Winter temperature"),
-                ("room.relative_humidity", "Winter humidity"),
-                ("room.summer_temperature", "Summer temperature"),
-                ("room.summer_relative_humidity", "Summer humidity"),
+                ("room.temperature", message("panels.room-winter-temperature")),
+                ("room.relative_humidity", message("panels.room-winter-humidity")),
+                ("room.summer_temperature", message("panels.room-summer-temperature")),
+                ("room.summer_relative_humidity", message("panels.room-summer-humidity")),
             )
         ]
     elif room.kind == "class":
         rooms.append(
             parts.select(
-                "set:room.humidity_class", "Class", [(str(n), str(n)) for n in (1, 2, 3, 4)], str(room.humidity_class)
+                "set:room.humidity_class",
+                message("panels.room-class"),
+                [(str(n), str(n)) for n in (1, 2, 3, 4)],
+                str(room.humidity_class),
             )
         )
     elif room.kind == "by outdoor temperature":
         rooms.append(
-            parts.select("set:room.occupancy", "Use", (("normal", "normal"), ("high", "high")), room.occupancy)
+            parts.select(
+                "set:room.occupancy",
+                message("panels.room-use"),
+                (("normal", message("panels.room-use-normal")), ("high", message("panels.room-use-high"))),
+                room.occupancy,
+            )
         )
     elif room.kind == "moisture balance":
         made, air = ("pint/day", "cfm") if system == "us" else ("kg/day", "m3/h")
         rooms.append(
             _number(
                 "room.production",
-                f"Water made, {units.unit(made).symbol}",
+                message("panels.water-made", unit=units.unit(made).symbol),
                 round(units.from_si(room.production, made), 2),
                 troubles,
             )
@@ -157,18 +175,18 @@ def place_section(job: Job, system: str, troubles: Troubles, upload_limit: int, 
         rooms.append(
             _number(
                 "room.fresh_air",
-                f"Fresh air, {units.unit(air).symbol}",
+                message("panels.fresh-air", unit=units.unit(air).symbol),
                 round(units.from_si(room.fresh_air, air), 1),
                 troubles,
             )
         )
     return parts.section(
         "place",
-        "Place and room",
+        message("panels.place-and-room"),
         parts.row(*inside),
         *more,
         parts.row(*rooms),
-        parts.row(parts.select("set:design", "Design year", _DESIGNS, job.design)),
+        parts.row(parts.select("set:design", message("panels.design-year"), _designs(), job.design)),
         parts.text(design_year(job), "dw-hint"),
         fold="open",
     )
@@ -177,43 +195,47 @@ def place_section(job: Job, system: str, troubles: Troubles, upload_limit: int, 
 def build_section(job: Job, system: str, troubles: Troubles) -> Part:
     """Leak, vents, slope, framing and the hourly run."""
     roof, tight, vent = job.assembly, job.tightness, job.vent
-    leak = [parts.check("set:tested", "Blower-door number known", tight is not None)]
+    leak = [parts.check("set:tested", message("panels.tested"), tight is not None)]
     if tight is not None:
         leak += [
-            _number("tightness.ach50", "Air changes an hour at 50 Pa", tight.ach50, troubles),
-            _field(job, "tightness.volume", "House volume", system, troubles),
-            _field(job, "tightness.area", "Roof area", system, troubles),
-            _field(job, "tightness.share", "Share of leaks in the roof", system, troubles),
-            _field(job, "tightness.height", "Height above the neutral level", system, troubles),
+            _number("tightness.ach50", message("panels.air-changes"), tight.ach50, troubles),
+            _field(job, "tightness.volume", message("panels.house-volume"), system, troubles),
+            _field(job, "tightness.area", message("panels.roof-area"), system, troubles),
+            _field(job, "tightness.share", message("panels.share-of-leaks"), system, troubles),
+            _field(job, "tightness.height", message("panels.height-above-neutral"), system, troubles),
         ]
     gaps = []
     if any(layer.vented for layer in roof.layers):
-        gaps = [parts.check("set:vents", "Vent openings known", vent is not None)]
+        gaps = [parts.check("set:vents", message("panels.vents-known"), vent is not None)]
         if vent is not None:
-            per = "in² for each ft" if system == "us" else "cm² for each m"
+            eave, ridge = message("panels.eave-opening", system=system), message("panels.ridge-opening", system=system)
             gaps += [
-                _field(job, "vent.length", "Eave to ridge", system, troubles),
-                _number("vent.inlet_area", f"Eave opening, {per}", _per_length(vent.inlet_area, system), troubles),
-                _number("vent.outlet_area", f"Ridge opening, {per}", _per_length(vent.outlet_area, system), troubles),
+                _field(job, "vent.length", message("panels.eave-to-ridge"), system, troubles),
+                _number("vent.inlet_area", eave, _per_length(vent.inlet_area, system), troubles),
+                _number("vent.outlet_area", ridge, _per_length(vent.outlet_area, system), troubles),
             ]
     framing = roof.framing
     thick = [layer.name for layer in roof.layers if layer.thickness and not layer.vented]
     frames = [
-        parts.check("set:framed", "Count framing", framing is not None),
+        parts.check("set:framed", message("panels.count-framing"), framing is not None),
         _framed_share(framing, system, troubles),
-        parts.select("set:framing.layer", "Framing runs through", [(n, n) for n in thick], framing.layers[0])
+        parts.select(
+            "set:framing.layer", message("panels.framing-through"), [(n, called(n)) for n in thick], framing.layers[0]
+        )
         if framing
         else None,
     ]
     others = [
-        _number("slope", "Slope", roof.slope, troubles, "degrees"),
-        parts.select("set:azimuth", "Faces", _with(_FACES, job.azimuth), f"{job.azimuth:g}"),
-        parts.select("set:absorptance", "Covering", _with(_COLORS, job.absorptance), f"{job.absorptance:g}"),
-        _field(job, "start_humidity", "All layers start at", system, troubles),
-        _number("years", "Hourly run, years at most", job.years, troubles),
+        _number("slope", message("panels.slope"), roof.slope, troubles, message("panels.degrees")),
+        parts.select("set:azimuth", message("panels.faces"), _with(_faces(), job.azimuth), f"{job.azimuth:g}"),
+        parts.select(
+            "set:absorptance", message("panels.covering"), _with(_colors(), job.absorptance), f"{job.absorptance:g}"
+        ),
+        _field(job, "start_humidity", message("panels.layers-start-at"), system, troubles),
+        _number("years", message("panels.years-at-most"), job.years, troubles),
     ]
     return parts.section(
-        "build", "Leaks, vents, framing and the hourly run",
+        "build", message("panels.build"),
         parts.row(*leak), parts.row(*gaps) if gaps else None, parts.row(*frames), parts.row(*others), fold="open",
     )  # fmt: skip
 
@@ -221,13 +243,34 @@ def build_section(job: Job, system: str, troubles: Troubles) -> Part:
 def _framed_share(framing: Framing | None, system: str, troubles: Troubles) -> Part | None:
     if framing is None:
         return None
-    return parts.field("set:framing.share", "Share", _shown(framing.share, "framing.share", system), size=6,
-                       error=troubles.get("set:framing.share", ""))  # fmt: skip
+    share = _shown(framing.share, "framing.share", system)
+    error = troubles.get("set:framing.share", "")
+    return parts.field("set:framing.share", message("panels.framing-share"), share, size=6, error=error)
+
+
+def _place_kinds() -> list[tuple[str, str]]:
+    return [(id, message(f"panels.place-kind-{id}")) for id in _PLACES]
+
+
+def _room_kinds() -> list[tuple[str, str]]:
+    return [(id, message(f"panels.room-kind-{id.replace(' ', '-')}")) for id in _ROOMS]
+
+
+def _designs() -> list[tuple[str, str]]:
+    return [(id, called(id)) for id in DESIGNS]
+
+
+def _faces() -> list[tuple[str, str]]:
+    return [(str(degrees), message(f"panels.faces-{degrees}")) for degrees in _FACES]
+
+
+def _colors() -> list[tuple[str, str]]:
+    return [(f"{share / 100:g}", message(f"panels.covering-{share}")) for share in _COLORS]
 
 
 def _with(options: Sequence[tuple[str, str]], value: float) -> Sequence[tuple[str, str]]:
     key = f"{value:g}"
-    return options if key in [id for id, _ in options] else (*options, (key, key))
+    return options if key in [id for id, _ in options] else (*options, (key, units.number(value, figures=6)))
 
 
 def _per_length(area: float, system: str) -> float:
@@ -251,7 +294,7 @@ def changed(job: Job, name: str, value: Any, system: str) -> Job:
     if name == "name":
         named = str(value).strip()[:LONGEST_NAME]
         if not named:
-            raise OutOfRange("The roof needs a name.")
+            raise OutOfRange(message("panels.roof-needs-name"))
         return dataclasses.replace(job, assembly=dataclasses.replace(job.assembly, name=named))
     part, _, what = name.rpartition(".")
     if part == "place":
@@ -275,7 +318,7 @@ def file_place(old: Place, name: str) -> Place:
     """
     name = str(name).strip()
     if not name or Path(name.replace("\\", "/")).name != name:
-        raise OutOfRange(f'The weather file "{name[:60]}" must be a plain name such as town.epw, without a folder.')
+        raise OutOfRange(message("panels.plain-weather-name", name=name[:60]))
     return Place("file", name, zone=old.zone)
 
 
@@ -303,7 +346,7 @@ def _framed(roof: Assembly, name: str, value: Any, system: str) -> Assembly:
         made = Framing(0.1, building.material("spruce"), (main if main in thick else thick[0],)) if value else None
         return dataclasses.replace(roof, framing=made)
     if roof.framing is None:
-        raise OutOfRange("This roof counts no framing.")
+        raise OutOfRange(message("panels.no-framing"))
     if name == "framing.layer":
         return dataclasses.replace(roof, framing=dataclasses.replace(roof.framing, layers=(value,)))
     share = _entry(name).taken(value, system)

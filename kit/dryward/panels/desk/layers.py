@@ -21,6 +21,7 @@ from dryward.building import (
 )
 from dryward.building.membranes import cup_membrane
 from dryward.checks import OutOfRange
+from dryward.language import called, message
 from dryward.panels.desk import parts
 from dryward.panels.desk.parts import Part
 
@@ -31,9 +32,6 @@ Troubles = Mapping[str, str]
 
 #: Characters of a source in the table of the layers, and in the table of what was found.
 _NARROW, _WIDE = 60, 160
-#: What the origin of a value that was typed here says.
-_TYPED = "typed by the reader"
-_HEAD = ("Layer, inside first", "Made of", "Thickness", "R", "Vapor", "Source", "")
 
 
 def table(assembly: Assembly, system: str, troubles: Troubles, now: int) -> Part:
@@ -41,23 +39,45 @@ def table(assembly: Assembly, system: str, troubles: Troubles, now: int) -> Part
     rows = []
     count = len(assembly.layers)
     for k, layer in enumerate(assembly.layers):
+        name = called(layer.name)
         cells = [
-            _field(f"layer:{k}:name", f"Name of layer {k + 1}", layer.name, troubles, 16),
-            layer.substance.name,
+            _field(f"layer:{k}:name", message("panels.name-of-layer", number=k + 1), called(layer.name), troubles, 16),
+            called(layer.substance.name),
             _thickness(k, layer, system, troubles),
             _resistance(k, layer, system, troubles),
             _vapor(k, layer, system, troubles),
             library.source_of(layer.substance, _NARROW),
             parts.row(
-                parts.button(f"here:{k}", "+", label=f"Add or replace at {layer.name}", title="Add or replace here"),
-                parts.button(f"layer:{k}:up", "↑", label=f"Move {layer.name} inward", disabled=k == 0),
-                parts.button(f"layer:{k}:down", "↓", label=f"Move {layer.name} outward", disabled=k == count - 1),
-                parts.button(f"layer:{k}:remove", "Remove", label=f"Remove {layer.name}", disabled=count == 1),
+                parts.button(
+                    f"here:{k}",
+                    "+",
+                    label=message("panels.add-or-replace-at", layer=name),
+                    title=message("panels.add-or-replace"),
+                ),
+                parts.button(f"layer:{k}:up", "↑", label=message("panels.move-inward", layer=name), disabled=k == 0),
+                parts.button(
+                    f"layer:{k}:down", "↓", label=message("panels.move-outward", layer=name), disabled=k == count - 1
+                ),
+                parts.button(
+                    f"layer:{k}:remove",
+                    message("panels.remove"),
+                    label=message("panels.remove-layer", layer=name),
+                    disabled=count == 1,
+                ),
                 style="dw-tight",
             ),
         ]
         rows.append((cells, "dw-now" if k == now else ""))
-    return parts.table(_HEAD, rows)
+    head = (
+        message("panels.head-layer"),
+        message("panels.head-made-of"),
+        message("panels.head-thickness"),
+        message("panels.head-resistance"),
+        message("panels.head-vapor"),
+        message("panels.head-source"),
+        "",
+    )
+    return parts.table(head, rows)
 
 
 def _field(key: str, label: str, value: str, troubles: Troubles, size: int = 8) -> Part:
@@ -66,9 +86,9 @@ def _field(key: str, label: str, value: str, troubles: Troubles, size: int = 8) 
 
 def _thickness(k: int, layer: Layer, system: str, troubles: Troubles) -> Part | str:
     if layer.is_membrane:
-        return "sheet"
+        return message("panels.sheet")
     shown = "" if layer.thickness is None else units.show(layer.thickness, "length", system, _digits(system))
-    return _field(f"layer:{k}:thickness", f"Thickness of {layer.name}", shown, troubles)
+    return _field(f"layer:{k}:thickness", message("panels.thickness-of", layer=called(layer.name)), shown, troubles)
 
 
 def _digits(system: str) -> int:
@@ -78,23 +98,26 @@ def _digits(system: str) -> int:
 def _resistance(k: int, layer: Layer, system: str, troubles: Troubles) -> Part | str:
     if layer.is_membrane:
         return "—"
-    shown = units.show(layer.thermal_resistance, "thermal resistance", system, 2)
-    if system == "si":
-        shown = f"RSI {shown.split()[0]}"
-    return _field(f"layer:{k}:resistance", f"Thermal resistance of {layer.name}", shown, troubles)
+    shown = units.r_value(layer.thermal_resistance, system, 2)
+    return _field(f"layer:{k}:resistance", message("panels.resistance-of", layer=called(layer.name)), shown, troubles)
 
 
 def _vapor(k: int, layer: Layer, system: str, troubles: Troubles) -> Part | str:
     if layer.vented:
-        return "vented"
+        return message("panels.vented")
     if isinstance(layer.substance, (VariableMembrane, LaminateMembrane)):
         dry, wet = layer.substance.permeance(0.3, 0.2), layer.substance.permeance(0.9, 0.8)
-        return f"{units.show(dry, 'permeance', system)} dry, {units.show(wet, 'permeance', system)} humid"
+        return _dry_and_humid(units.show(dry, "permeance", system), units.show(wet, "permeance", system))
     if layer.permeance == float("inf"):
-        return "open"
+        return message("panels.open")
     shown = units.show(layer.permeance, "permeance", system)
     shown = f"sd {shown.split()[0]} m" if system == "si" else shown
-    return _field(f"layer:{k}:permeance", f"Permeance of {layer.name}", shown, troubles, 9)
+    return _field(f"layer:{k}:permeance", message("panels.permeance-of", layer=called(layer.name)), shown, troubles, 9)
+
+
+def _dry_and_humid(dry: str, humid: str) -> str:
+    """Two permeances of a film that changes."""
+    return message("panels.dry-and-humid", dry=dry, humid=humid)
 
 
 def found_table(found: Iterable[tuple[str, Substance]], system: str, inner: str, over: str | None) -> Part:
@@ -102,16 +125,33 @@ def found_table(found: Iterable[tuple[str, Substance]], system: str, inner: str,
     rows = []
     for id, thing in found:
         rows.append([
-            thing.name,
+            called(thing.name),
             *_values(thing, system),
             library.source_of(thing, _WIDE),
             parts.row(
-                parts.button(f"add:{id}", "Add", label=f"Add {thing.name} outside of {inner}"),
-                parts.button(f"replace:{id}", "Replace", label=f"Make {over} of {thing.name}") if over else None,
+                parts.button(
+                    f"add:{id}",
+                    message("panels.add"),
+                    label=message("panels.add-outside", thing=called(thing.name), layer=called(inner)),
+                ),
+                parts.button(
+                    f"replace:{id}",
+                    message("panels.replace"),
+                    label=message("panels.replace-by", thing=called(thing.name), layer=called(over)),
+                )
+                if over
+                else None,
                 style="dw-tight",
             ),
         ])  # fmt: skip
-    return parts.table(("Found", "Heat", "Vapor", "Source", ""), rows)
+    head = (
+        message("panels.head-found"),
+        message("panels.head-heat"),
+        message("panels.head-vapor"),
+        message("panels.head-source"),
+        "",
+    )
+    return parts.table(head, rows)
 
 
 def _values(thing: Substance, system: str) -> tuple[str, str]:
@@ -126,10 +166,12 @@ def _values(thing: Substance, system: str) -> tuple[str, str]:
             )
         return f"{heat:.3g} W/(m K)", f"{level * 1e12:.3g} ng/(s m Pa)"
     if isinstance(thing, AirSpace):
-        return f"R-{units.from_si(thing.thermal_resistance, 'R'):.2g}", "vented" if thing.vented else "air space"
+        return f"R-{units.from_si(thing.thermal_resistance, 'R'):.2g}", message(
+            "panels.vented"
+        ) if thing.vented else message("panels.air-space")
     dry, wet = thing.permeance(0.5, 0.0), thing.permeance(0.9, 0.8)
     dry, wet = (units.show(each, "permeance", system) for each in (dry, wet))
-    return "sheet", dry if dry == wet else f"{dry} dry, {wet} humid"
+    return message("panels.sheet"), dry if dry == wet else _dry_and_humid(dry, wet)
 
 
 def edited(assembly: Assembly, k: int, what: str, typed: str) -> Assembly:
@@ -142,7 +184,7 @@ def edited(assembly: Assembly, k: int, what: str, typed: str) -> Assembly:
     if what in ("up", "down"):
         other = k + (-1 if what == "up" else 1)
         if not 0 <= other < len(layers):
-            raise OutOfRange(f"The layer {layers[k].name} is already the outermost there.")
+            raise OutOfRange(message("panels.outermost-there", layer=called(layers[k].name)))
         layers[k], layers[other] = layers[other], layers[k]
     elif what == "remove":
         del layers[k]
@@ -169,7 +211,7 @@ def _typed(layer: Layer, what: str, typed: str) -> Layer:
     if what == "name":
         name = str(typed).strip()[:60]
         if not name:
-            raise OutOfRange("A layer needs a name.")
+            raise OutOfRange(message("panels.layer-needs-name"))
         return dataclasses.replace(layer, name=name)
     if what == "thickness":
         thickness = units.quantity(typed, "length")
@@ -181,9 +223,12 @@ def _typed(layer: Layer, what: str, typed: str) -> Layer:
         else:
             material, thickness = _whole(layer)
             if not resistance > 0:
-                raise OutOfRange(f"Thermal resistance of {layer.name} is {resistance:g}; it must be above 0 m² K/W.")
+                value = units.number(resistance, figures=6)
+                raise OutOfRange(message("panels.resistance-above-zero", layer=called(layer.name), value=value))
             own = dataclasses.replace(material, conductivity=thickness / resistance)
-        return dataclasses.replace(layer, substance=library.with_value_of(own, "thermal resistance", _TYPED))
+        return dataclasses.replace(
+            layer, substance=library.with_value_of(own, "thermal resistance", message("panels.typed-by-reader"))
+        )
     level = units.quantity(typed, "permeance", "perm")
     if isinstance(substance, AirSpace):
         own = dataclasses.replace(substance, vapor_permeance=level)
@@ -192,13 +237,15 @@ def _typed(layer: Layer, what: str, typed: str) -> Layer:
         own = dataclasses.replace(material, vapor_permeability=level * thickness)
     else:
         own = FixedMembrane(level, substance.origin)
-    return dataclasses.replace(layer, substance=library.with_value_of(own, "permeance", _TYPED))
+    return dataclasses.replace(
+        layer, substance=library.with_value_of(own, "permeance", message("panels.typed-by-reader"))
+    )
 
 
 def _whole(layer: Layer) -> tuple[Material, float]:
     """The material and thickness of a layer that is no sheet."""
     if not isinstance(layer.substance, Material) or layer.thickness is None:
-        raise OutOfRange(f"The layer {layer.name} is a sheet: it has no value for a thickness.")
+        raise OutOfRange(message("panels.layer-is-a-sheet", layer=called(layer.name)))
     return layer.substance, layer.thickness
 
 
@@ -231,17 +278,20 @@ def put(assembly: Assembly, after: int, substance: Substance) -> Assembly:
     return dataclasses.replace(assembly, layers=layers)
 
 
-#: What the fields start with.
-BLANK = {
-    "name": "own material",
-    "conductivity": "R-3.7 per in",
-    "permeability": "116 perm-in",
-    "density": "2.5 lb/ft3",
-    "film": "own membrane",
-    "dry": "0.7 perm",
-    "wet": "10 perm",
-    "curve": "30 % 0.5 perm; 80 % 13 perm",
-}
+def blank() -> dict[str, str]:
+    """What the fields of a thing of the reader's own start with."""
+    return {
+        "name": message("panels.own-material"),
+        "conductivity": "R-3.7 per in",
+        "permeability": "116 perm-in",
+        "density": "2.5 lb/ft3",
+        "film": message("panels.own-membrane"),
+        "dry": "0.7 perm",
+        "wet": "10 perm",
+        "curve": "30 % 0.5 perm; 80 % 13 perm",
+    }
+
+
 #: An own material has no measured specific heat; common practice, no source.
 _SPECIFIC_HEAT = 1400.0
 
@@ -258,30 +308,28 @@ def own_section(typed: Mapping[str, str], troubles: Troubles) -> Part:
 
     return parts.section(
         "own",
-        "A material or membrane of your own",
+        message("panels.own"),
         parts.row(
-            field("name", "Name", 16),
-            field("conductivity", "Conductivity"),
-            field("permeability", "Vapor permeability"),
-            field("density", "Density"),
-            parts.button("own:add-material", "Add this material"),
+            field("name", message("panels.own-name"), 16),
+            field("conductivity", message("panels.own-conductivity")),
+            field("permeability", message("panels.own-permeability")),
+            field("density", message("panels.own-density")),
+            parts.button("own:add-material", message("panels.own-add-material")),
             wrong("material"),
         ),
         parts.row(
-            field("film", "Membrane", 16),
-            field("dry", "Dry cup"),
-            field("wet", "Wet cup (empty: one value)"),
-            parts.button("own:add-cups", "Add by cups"),
+            field("film", message("panels.own-film"), 16),
+            field("dry", message("panels.own-dry")),
+            field("wet", message("panels.own-wet")),
+            parts.button("own:add-cups", message("panels.own-add-cups")),
             wrong("cups"),
         ),
         parts.row(
-            field("curve", "Curve: mean RH of the two faces, then permeance", 34),
-            parts.button("own:add-curve", "Add by curve"),
+            field("curve", message("panels.own-curve"), 34),
+            parts.button("own:add-curve", message("panels.own-add-curve")),
             wrong("curve"),
         ),
-        parts.text(
-            "It opens with the mean humidity of its two faces. Take the values from a data sheet, and keep the sheet."
-        ),
+        parts.text(message("panels.own-hint")),
         fold="open" if any(key.startswith("own:") for key in troubles) else "shut",
     )
 
@@ -291,7 +339,7 @@ def own_made(kind: str, typed: Mapping[str, str]) -> Substance:
 
     NotUnderstood or OutOfRange with a sentence about the field.
     """
-    source, sheet = _TYPED, "from the reader's data sheet"
+    source, sheet = message("panels.typed-by-reader"), message("panels.readers-data-sheet")
     if kind == "material":
         return Material(
             id="own-material",
@@ -320,12 +368,12 @@ def own_made(kind: str, typed: Mapping[str, str]) -> Substance:
 def _name(typed: str) -> str:
     name = str(typed).strip()[:60]
     if not name:
-        raise OutOfRange("It needs a name.")
+        raise OutOfRange(message("panels.own-needs-name"))
     return name
 
 
 def _point(typed: str) -> tuple[float, float]:
     match = re.fullmatch(r"\s*(\d+(?:[.,]\d+)?)\s*%\s*[:,]?\s*(.+?)\s*", typed)
     if not match:
-        raise OutOfRange(f'A point of the curve is written like "30 % 0.5 perm", not "{typed.strip()[:30]}".')
+        raise OutOfRange(message("panels.own-curve-point", typed=typed.strip()[:30]))
     return float(match.group(1).replace(",", ".")) / 100, units.quantity(match.group(2), "permeance", "perm")

@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 from dryward import building
 from dryward.building.job import Job, Tightness
 from dryward.checks import BadFile
+from dryward.language import called, message
 from dryward.panels.desk import parts
 from dryward.panels.desk.layers import Troubles
 from dryward.panels.desk.parts import Part
@@ -28,8 +29,11 @@ if TYPE_CHECKING:
 
 #: Largest logger file [bytes].
 LIMIT = 20_000_000
-_DELIMITERS = ((",", "comma"), (";", "semicolon"), ("\t", "tab"), ("|", "upright line"))
-_ORDERS = (("ymd", "year, month, day"), ("mdy", "month, day, year"), ("dmy", "day, month, year"))
+#: Letters of the title of a column.
+_TITLE = 40
+#: Between cells: the sign, and what it is called.
+_DELIMITERS = ((",", "comma"), (";", "semicolon"), ("\t", "tab"), ("|", "upright-line"))
+_ORDERS = ("ymd", "mdy", "dmy")
 
 
 class File:
@@ -77,7 +81,7 @@ def _temporary(content: bytes, name: str) -> Iterator[Path]:
             path = Path(kept.enter_context(tempfile.TemporaryDirectory(prefix="dryward-")), name)
             path.write_bytes(content)
         except OSError as error:
-            raise BadFile(f"{name}: it cannot be kept while it is read ({error.strerror}).") from None
+            raise BadFile(message("panels.file-not-kept", name=name, why=error.strerror)) from None
         yield path
 
 
@@ -96,9 +100,7 @@ def edited(file: File, what: str, value: Any) -> None:
         try:
             count = int(str(value))
         except ValueError:
-            raise BadFile(
-                f'The lines above the first reading must be a whole number, not "{str(value)[:20]}".'
-            ) from None
+            raise BadFile(message("panels.lines-above-whole", given=str(value)[:20])) from None
         file.change(file.guess.change(header_lines=count))
     else:
         file.change(file.guess.change(**{what: value}))
@@ -113,15 +115,25 @@ def guess_section(file: File, troubles: Troubles) -> Part:
         units = loggers.UNITS.get(column.quantity)
         rows.append(
             [
-                f"{column.number}. {column.header or 'no title'}"[:40],
+                message("panels.column-title", number=column.number, title=column.header or message("panels.no-title"))[
+                    :_TITLE
+                ],
                 parts.select(
-                    f"{key}:quantity", "holds", [(q, q) for q in loggers.QUANTITIES], column.quantity, bare=True
+                    f"{key}:quantity",
+                    message("panels.column-holds"),
+                    [(q, called(q)) for q in loggers.QUANTITIES],
+                    column.quantity,
+                    bare=True,
                 ),
-                parts.select(f"{key}:unit", "unit", [(u, u) for u in units], column.unit, bare=True) if units else "",
+                parts.select(
+                    f"{key}:unit", message("panels.column-unit"), [(u, u) for u in units], column.unit, bare=True
+                )
+                if units
+                else "",
                 parts.select(
                     f"{key}:place",
-                    "place",
-                    [("", "not said"), *((p, p) for p in loggers.PLACES)],
+                    message("panels.column-place"),
+                    [("", message("panels.place-not-said")), *((p, called(p)) for p in loggers.PLACES)],
                     column.place,
                     bare=True,
                 )
@@ -132,16 +144,39 @@ def guess_section(file: File, troubles: Troubles) -> Part:
     wrong = [words for key, words in troubles.items() if key.startswith("guess:")]
     return parts.section(
         "guess",
-        "What the kit assumed about this file; change what is wrong",
+        message("panels.guess"),
         *(parts.text(words, "dw-trouble", alert=True) for words in wrong),
         parts.row(
-            parts.select("guess:delimiter", "Between cells", _DELIMITERS, guess.delimiter),
-            parts.select("guess:decimal", "Decimal sign", ((".", "point"), (",", "comma")), guess.decimal),
-            parts.field("guess:header_lines", "Lines above the readings", guess.header_lines, size=4),
-            parts.select("guess:date_order", "Dates", _ORDERS, guess.date_order),
-            parts.select("guess:clock", "Clock", [(c, c) for c in loggers.CLOCKS], guess.clock),
+            parts.select(
+                "guess:delimiter",
+                message("panels.between-cells"),
+                [(sign, message(f"panels.cells-{name}")) for sign, name in _DELIMITERS],
+                guess.delimiter,
+            ),
+            parts.select(
+                "guess:decimal",
+                message("panels.decimal-sign"),
+                ((".", message("panels.decimal-point")), (",", message("panels.decimal-comma"))),
+                guess.decimal,
+            ),
+            parts.field("guess:header_lines", message("panels.lines-above"), guess.header_lines, size=4),
+            parts.select(
+                "guess:date_order",
+                message("panels.dates"),
+                [(each, message(f"panels.dates-{each}")) for each in _ORDERS],
+                guess.date_order,
+            ),
+            parts.select("guess:clock", message("panels.clock"), [(c, called(c)) for c in loggers.CLOCKS], guess.clock),
         ),
-        parts.table(("Column", "Holds", "Unit", "Place"), rows),
+        parts.table(
+            (
+                message("panels.head-column"),
+                message("panels.head-holds"),
+                message("panels.head-unit"),
+                message("panels.head-place"),
+            ),
+            rows,
+        ),
         parts.items(file.readings.notes) if file.readings.notes else None,
         fold="open",
     )  # fmt: skip
@@ -180,7 +215,7 @@ def cold_face(run: Hours) -> tuple[str, str]:
             continue
         if isinstance(layer.substance, building.Material):
             return name, "outer" if name == "insulation" else "inner"
-    raise BadFile(f"The roof {run.assembly.name} has no outer layer that a logger could sit at.")
+    raise BadFile(message("panels.no-outer-layer", roof=called(run.assembly.name)))
 
 
 def days(time: NDArray[np.datetime64], origin: np.datetime64) -> NDArray[np.float64]:

@@ -5,17 +5,19 @@ from __future__ import annotations
 import asyncio
 import dataclasses
 import threading
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from typing import Any
 
 from dryward import building, storage, weather
 from dryward.building.job import Job, Place, load_job
 from dryward.checks import BadFile, PlainError, UnknownName
+from dryward.language import called, joined, message
 from dryward.panels.desk import parts
 from dryward.panels.desk.draft import Draft
 from dryward.panels.desk.parts import Part
 from dryward.pictures.year import TwoYearGraphs, TwoYears
 from dryward.report import Check, Review, review
+from dryward.report.check import Number
 from dryward.report.document import LEGEND, amount, designs, mark, moisture_year
 from dryward.units import grain_of_water
 from dryward.verdict import Finding, words
@@ -37,7 +39,7 @@ class Background:
     """One piece of long work at a time: shown as it goes on, ended on request.
 
     `show` is called when something changed that the page should show; `name`
-    is what is worked out, as a sentence begins with it.  `done` of `total`
+    is the message of what is worked out.  `done` of `total`
     says how far it is, `trouble` why the last work came to nothing.
     """
 
@@ -94,7 +96,7 @@ class Background:
             trouble = str(error)
         except Exception as error:  # a learner never sees a traceback
             kind = type(error).__name__
-            trouble = f"{self.name} could not be worked out ({kind}). Change a layer and try again."
+            trouble = message("panels.came-to-nothing", what=message(self.name), kind=kind)
         tell(self._ended, run, found, trouble, ended)
 
     def _progress(self, run: int, done: int, total: int) -> None:
@@ -116,9 +118,12 @@ class Background:
         """The button that ends it (its key is `stop`) and how far it is, while it goes on."""
         if not self.running:
             return []
-        found = [parts.button(stop, "Stop"), parts.progress("Percent worked out", self.done, self.total)]
+        found = [
+            parts.button(stop, message("panels.stop")),
+            parts.progress(message("panels.percent-worked-out"), self.done, self.total),
+        ]
         if self.done == 0:
-            found.append(parts.text("Getting ready; the first run on a machine takes some seconds."))
+            found.append(parts.text(message("panels.getting-ready")))
         return found
 
 
@@ -131,7 +136,7 @@ class Checking:
     def __init__(self, show: Callable[[], object]) -> None:
         self.job: Job | None = None
         self.review: Review | None = None
-        self.task = Background(show, "The checks")
+        self.task = Background(show, "panels.the-checks")
 
     def run(self, job: Job, spread: int = 0) -> None:
         """Check a job, unless one is being checked; `spread` draws of the uncertain inputs for the hourly years."""
@@ -151,12 +156,12 @@ class Checking:
     def section(self, job: Job, system: str) -> Part:
         """The checks, with their limits beside them; those of an older job say so."""
         head = parts.row(
-            parts.button("check:run", "Run all checks", disabled=self.task.running),
+            parts.button("check:run", message("panels.run-checks"), disabled=self.task.running),
             parts.button(
                 "check:spread",
-                "Run with uncertain inputs",
+                message("panels.run-uncertain"),
                 disabled=self.task.running,
-                title=f"{DRAWS} draws of the layers' properties: half a minute or more",
+                title=message("panels.run-uncertain-title", draws=str(DRAWS)),
             ),
             *self.task.parts("check:stop"),
         )
@@ -165,29 +170,31 @@ class Checking:
             inside.append(parts.text(self.task.trouble, "dw-trouble", alert=True))
         if self.review is not None:
             if self.job != job:
-                inside.append(parts.text("The roof has changed since these checks: run them again.", "dw-trouble"))
+                inside.append(parts.text(message("panels.changed-since-checks"), "dw-trouble"))
             inside.append(parts.text(self.review.headline, "dw-verdict"))
             inside.append(parts.text(self.review.limits, "dw-hint"))
             inside.append(parts.text(LEGEND, "dw-hint"))
             inside.append(parts.row(*(_card(each, system) for each in self.review.checks), style="dw-columns"))
             said = (*designs(self.review), *self.review.notes, grain_of_water())
             inside += [parts.text(each, "dw-hint") for each in said]
-        inside.append(
-            parts.text(
-                "A band shows how far the layers' usual ranges carry a number. The steady checks always have one; "
-                "the hourly years get theirs with uncertain inputs.",
-                "dw-hint",
-            )
-        )
-        return parts.section("checks", "Checks, side by side", *inside)
+        inside.append(parts.text(message("panels.band-hint"), "dw-hint"))
+        return parts.section("checks", message("panels.checks"), *inside)
+
+
+def _numbers(numbers: Iterable[Number], system: str) -> str:
+    """Numbers of a check with their labels."""
+    each = [message("panels.number-of", label=number.label, amount=amount(number, system)) for number in numbers]
+    return joined("panels.number-after-number", each)
 
 
 def _card(each: Check, system: str) -> Part:
-    numbers = "; ".join(f"{number.label}: {amount(number, system)}" for number in each.numbers)
-    small = " — ".join(part for part in (numbers, each.limits, each.source) if part)
-    change = f"First: {each.change}" if each.change else ""
+    numbers = _numbers(each.numbers, system)
+    small = joined("panels.small-after-small", [part for part in (numbers, each.limits, each.source) if part])
+    change = message("panels.first-change", change=each.change) if each.change else ""
     lines = (each.what, *each.lines, each.why, change, each.matters)
-    return parts.check_card(f"{each.asked} {each.said}.", each.answer, mark(each), lines, small)
+    return parts.check_card(
+        message("panels.asked-and-said", asked=each.asked, said=each.said), each.answer, mark(each), lines, small
+    )
 
 
 # --- two roofs, or one roof in two climates ------------------------------------------
@@ -195,12 +202,14 @@ def _card(each: Check, system: str) -> Part:
 
 def choices(draft: Draft) -> list[tuple[str, str]]:
     """What the roof on the desk can be compared with: (id, words)."""
-    found = [("", "choose one")]
+    found = [("", message("panels.choose-one"))]
     if draft.saved is not None:
-        found.append(("saved", "this roof as it was saved"))
-    found += [(f"preset:{id}", building.preset(id).name) for id in building.presets()]
-    found += [(f"place:{id}", f"this roof in a {id.replace('-', ' ')} climate") for id in weather.demos()]
-    return found + [(f"file:{name}", f"your file {name}") for name in draft.files()]
+        found.append(("saved", message("panels.as-saved")))
+    found += [(f"preset:{id}", called(building.preset(id).name)) for id in building.presets()]
+    found += [
+        (f"place:{id}", message("panels.in-climate", place=called(id.replace("-", " ")))) for id in weather.demos()
+    ]
+    return found + [(f"file:{name}", message("panels.your-file", name=name)) for name in draft.files()]
 
 
 def other(draft: Draft, id: str) -> Job:
@@ -222,7 +231,7 @@ class Comparing:
         self.id, self._missing = "", ""
         self.jobs: tuple[Job, Job] | None = None
         self.pair: tuple[Review, Review] | None = None
-        self.task = Background(show, "The comparison")
+        self.task = Background(show, "panels.the-comparison")
 
     @property
     def trouble(self) -> str:
@@ -257,15 +266,19 @@ class Comparing:
 
     def section(self, draft: Draft, system: str, projector: bool) -> Part:
         """Both side by side, the difference in words first."""
-        chosen = parts.select("compare", "Compare with", choices(draft), self.id)
+        chosen = parts.select("compare", message("panels.compare-with"), choices(draft), self.id)
         old = self.pair is not None and self.jobs is not None and self.jobs[0] != draft.job
-        again = parts.button("compare:again", "Compare again") if self.id and (old or self.trouble) else None
+        again = (
+            parts.button("compare:again", message("panels.compare-again"))
+            if self.id and (old or self.trouble)
+            else None
+        )
         inside = [parts.row(chosen, again, *self.task.parts("compare:stop"))]
         if self.trouble:
             inside.append(parts.text(self.trouble, "dw-trouble", alert=True))
         if self.pair and self.jobs:
             if old:
-                inside.append(parts.text("The roof has changed since this comparison.", "dw-trouble"))
+                inside.append(parts.text(message("panels.changed-since-comparison"), "dw-trouble"))
             names = names_of(*self.jobs)
             inside.append(parts.text(difference(self.pair, names), "dw-verdict"))
             inside.append(parts.table(("", *names), [*_places(self.pair, system), *_checks(self.pair, system)]))
@@ -273,17 +286,27 @@ class Comparing:
             if both is not None:
                 picture = TwoYearGraphs(system, projector)
                 inside.append(parts.picture(picture.render(both), picture.alt(both)))
-        return parts.section("compare", "Two roofs or two climates", *inside, fold="shut")
+        return parts.section("compare", message("panels.compare"), *inside, fold="shut")
 
 
 def names_of(first: Job, second: Job) -> Names:
     """What tells them apart; with one name for both nobody knows which is meant."""
-    here, there = ((job.place.id or "typed means").replace("-", " ") for job in (first, second))
-    roofs = (here, there) if first.assembly == second.assembly else (first.assembly.name, second.assembly.name)
-    for pair in (roofs, (first.design, second.design)):
+    here, there = (
+        called(job.place.id.replace("-", " ")) if job.place.id else message("panels.typed-means")
+        for job in (first, second)
+    )
+    roofs = (
+        (here, there)
+        if first.assembly == second.assembly
+        else (
+            called(first.assembly.name),
+            called(second.assembly.name),
+        )
+    )
+    for pair in (roofs, (called(first.design), called(second.design))):
         if pair[0] != pair[1]:
             return pair
-    return "now", "the other"
+    return message("panels.now"), message("panels.the-other")
 
 
 def _two_years(pair: tuple[Review, Review], names: Names) -> TwoYears | None:
@@ -307,9 +330,13 @@ def _places(pair: tuple[Review, Review], system: str) -> Iterator[list[str]]:
         for one, judged in zip(found, pair, strict=True):
             here = one.get(key)
             row.append(
-                f"{words.word(here.state)}. {words.shown_when(here, judged.verdict.method, system)}"
+                message(
+                    "panels.finding-at",
+                    state=words.word(here.state),
+                    amount=words.shown_when(here, judged.verdict.method, system),
+                )
                 if here
-                else "nothing found"
+                else message("panels.nothing-found")
             )
         yield row
 
@@ -325,21 +352,24 @@ def _said(check: Check | None, system: str) -> str:
     if check is None:
         return "—"
     few = check.numbers[-2:] if check.id in ("winter", "summer") else check.numbers[:2]
-    numbers = "; ".join(f"{each.label}: {amount(each, system)}" for each in few)
-    return f"{check.said}. {numbers}"
+    numbers = _numbers(few, system)
+    return message("panels.said-with-numbers", said=check.said, numbers=numbers)
 
 
 def difference(pair: Sequence[Review], names: Sequence[str]) -> str:
     """What differs between two reviews, in one sentence and one of each."""
-    first, second = (each.state for each in pair)
-    how = "hour by hour" if all(each.hourly for each in pair) else "by the checks that were run"
-    start = (
-        f"{words.capital(how)} both are {first}."
-        if first == second
-        else f"{words.capital(how)} {names[0]} is {first}, and {names[1]} is {second}."
-    )
-    both = zip(names, pair, strict=True)
-    return " ".join([start, *(f"{words.capital(name)}: {words.account(each.verdict)}." for name, each in both)])
+    first, second = (words.adjective(each.state) for each in pair)
+    hourly = all(bool(each.hourly) for each in pair)
+    if first == second:
+        start = message("panels.both-are", hourly=hourly, state=first)
+    else:
+        one, other = names
+        start = message("panels.one-and-other", hourly=hourly, one=one, other=other, first=first, second=second)
+    accounts = [
+        message("panels.account-of", name=words.capital(name), account=words.account(each.verdict))
+        for name, each in zip(names, pair, strict=True)
+    ]
+    return " ".join([start, *accounts])
 
 
 # --- the printed page ----------------------------------------------------------------
@@ -359,7 +389,7 @@ class Printing:
         """Make one form ("pdf" or "html") on "letter" or "a4" from a review, and put it into the learner's folder."""
         self.trouble, self.said = "", ""
         if found is None:
-            self.trouble = "Run all checks first: the page prints what they found."
+            self.trouble = message("panels.print-first-check")
             return
         if form not in _FORMS:
             raise UnknownName("printed form", form, _FORMS)
@@ -372,20 +402,23 @@ class Printing:
         try:
             storage.write_whole(draft.path(draft.name).with_name(name), made)
         except OSError as error:
-            raise BadFile(f"{name}: it cannot be written ({error.strerror}); save it with the link instead.") from None
-        self.said = f"{name} stands in your folder."
+            raise BadFile(message("panels.print-not-written", name=name, why=error.strerror)) from None
+        self.said = message("panels.print-written", name=name)
 
     def section(self, size: str) -> Part:
         """Buttons, and a link for what was made."""
+        sizes = (("letter", message("panels.paper-letter")), ("a4", message("panels.paper-a4")))
         return parts.section(
             "print",
-            "The printed page",
+            message("panels.print"),
             parts.row(
-                parts.select("print:size", "Paper", (("letter", "US letter"), ("a4", "A4")), size),
-                parts.button("print:pdf", "Make the PDF"),
-                parts.button("print:html", "Make the web page"),
+                parts.select("print:size", message("panels.paper"), sizes, size),
+                parts.button("print:pdf", message("panels.print-pdf")),
+                parts.button("print:html", message("panels.print-html")),
                 *(
-                    parts.download(f"print:save-{form}", f"Save {name}", name, content, _FORMS[form])
+                    parts.download(
+                        f"print:save-{form}", message("panels.save-file", name=name), name, content, _FORMS[form]
+                    )
                     for form, (name, content) in self.made.items()
                 ),
             ),

@@ -40,7 +40,7 @@ function sliderControl(spec, page) {
   const typed = reachable(
     make("input", {
       type: "text", class: "dw-typed", autocomplete: "off", spellcheck: "false",
-      "aria-label": `${spec.label}, typed`, "aria-describedby": `${id}-error`, disabled: page.locked,
+      "aria-label": say("typed", { label: spec.label }), "aria-describedby": `${id}-error`, disabled: page.locked,
     }),
     `typed-${spec.name}`,
   );
@@ -54,7 +54,7 @@ function sliderControl(spec, page) {
   function show() {
     range.value = fraction(spec, value);
     range.setAttribute("aria-valuenow", Number(value.toPrecision(6)));
-    range.setAttribute("aria-valuetext", `${shownNumber(spec, value)} ${spec.unit}`);
+    range.setAttribute("aria-valuetext", say("amount", { number: shownNumber(spec, value), unit: spec.unit }));
     if (document.activeElement !== typed) typed.value = shownNumber(spec, value);
   }
   function move(to) {
@@ -119,8 +119,8 @@ function sliderControl(spec, page) {
 // Steps a slider from end to end; nothing moves by itself until it is pressed.
 function playButton(spec, move, value, page) {
   let timer = null;
-  const stop = () => { clearInterval(timer); timer = null; setText(play, "Play"); play.setAttribute("aria-pressed", "false"); };
-  const play = button(`play-${spec.name}`, "Play", () => {
+  const stop = () => { clearInterval(timer); timer = null; setText(play, say("play")); play.setAttribute("aria-pressed", "false"); };
+  const play = button(`play-${spec.name}`, say("play"), () => {
     if (timer) return stop();
     if (value() === spec.right) move(spec.left);
     const calm = window.matchMedia("(prefers-reduced-motion: reduce)").matches;
@@ -128,9 +128,9 @@ function playButton(spec, move, value, page) {
       if (!play.isConnected || value() === spec.right) return stop();
       move(notched(spec, value(), 1));
     }, calm ? 1000 : spec.play);
-    setText(play, "Pause");
+    setText(play, say("pause"));
     play.setAttribute("aria-pressed", "true");
-  }, { class: "dw-button dw-play", "aria-label": `Play ${spec.label}`, "aria-pressed": "false", disabled: page.locked });
+  }, { class: "dw-button dw-play", "aria-label": say("play-one", { label: spec.label }), "aria-pressed": "false", disabled: page.locked });
   return play;
 }
 

@@ -87,7 +87,7 @@ const deskKinds = {
     return image;
   },
   progress: (part) => make("div", { class: "dw-desk-field" }, make("label", {}, part.label,
-    make("progress", { max: String(part.total), value: String(part.done) })), make("span", {}, `${part.done} of ${part.total}`)),
+    make("progress", { max: String(part.total), value: String(part.done) })), make("span", {}, say("so-many-of", { done: part.done, total: part.total }))),
   card: (part) => make("div", { class: `dw-check ${{ "✓": "dw-speaks-for", "◆": "dw-near-limit", "▲": "dw-speaks-against" }[part.mark] || ""}` },
     make("h4", {}, make("span", { class: "dw-mark", "aria-hidden": "true" }, `${part.mark} `), part.title),
     ...part.lines.map((each) => make("p", {}, each)), make("p", { class: "dw-hint" }, part.small)),

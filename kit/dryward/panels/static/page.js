@@ -4,42 +4,42 @@
 function switchPart(frame, page) {
   const toggle = (key, words, on, message, title) =>
     button(key, words, () => page.send(message), { "aria-pressed": String(on), title });
-  return make("div", { class: "dw-switches", role: "group", "aria-label": "How this page is shown" },
-    toggle("us", "US", frame.system === "us", { kind: "system", value: "us" }, "US units"),
-    toggle("si", "SI", frame.system === "si", { kind: "system", value: "si" }, "SI units"),
-    toggle("projector", "Projector", frame.projector, { kind: "projector", value: !frame.projector }, "Large type"),
-    toggle("instructor", "Instructor", frame.instructor, { kind: "instructor", value: !frame.instructor },
-      "Unlocked, with a show of hands; R reveals"));
+  return make("div", { class: "dw-switches", role: "group", "aria-label": say("switches") },
+    toggle("us", say("us"), frame.system === "us", { kind: "system", value: "us" }, say("us-title")),
+    toggle("si", say("si"), frame.system === "si", { kind: "system", value: "si" }, say("si-title")),
+    toggle("projector", say("projector"), frame.projector, { kind: "projector", value: !frame.projector }, say("projector-title")),
+    toggle("instructor", say("instructor"), frame.instructor, { kind: "instructor", value: !frame.instructor },
+      say("instructor-title")));
 }
 
 function predictionPart(frame, page) {
   const ask = frame.prediction;
   if (!ask) return null;
-  const part = make("section", { class: "dw-prediction", "aria-label": "Your prediction" });
+  const part = make("section", { class: "dw-prediction", "aria-label": say("prediction") });
   if (frame.instructor) {
     const group = make("div", { class: "dw-hands" }, make("span", { class: "dw-ask" }, ask.prompt));
     ask.choices.forEach((text, index) => {
       const less = button(`less-${index}`, "−", () => page.send({ kind: "hands", choice: index, by: -1 }),
-        { "aria-label": `One hand fewer: ${text}` });
+        { "aria-label": say("hand-fewer", { choice: text }) });
       const more = button(`more-${index}`, "+", () => page.send({ kind: "hands", choice: index, by: 1 }),
-        { "aria-label": `One hand more: ${text}` });
+        { "aria-label": say("hand-more", { choice: text }) });
       const right = frame.reveal && index === ask.right;
       group.append(make("span", { class: `dw-hand ${right ? "dw-right" : ""}` }, less,
-        make("output", {}, String(ask.hands[index])), more, make("span", {}, right ? `✓ ${text}` : text)));
+        make("output", {}, String(ask.hands[index])), more, make("span", {}, right ? say("marked-right", { choice: text }) : text)));
     });
-    group.append(button("reveal", frame.reveal ? "Hide the answer (R)" : "Reveal (R)", () => page.send({ kind: "reveal" }),
+    group.append(button("reveal", say(frame.reveal ? "hide-key" : "reveal-key"), () => page.send({ kind: "reveal" }),
       { "aria-pressed": String(frame.reveal) }));
     part.append(group);
   } else if (ask.chosen === null) {
     part.append(choices("prediction", ask.prompt, ask.choices, {
       act: (index) => page.send({ kind: "predict", choice: index }),
     }), make("div", { class: "dw-hint" },
-      `${frame.locked ? "Choose one to uncover the drawing and unlock the sliders. " : ""}A wrong guess costs nothing. ${frame.needs}`));
+      say(frame.locked ? "guess-locked" : "guess", { needs: frame.needs })));
   } else {
-    part.append(make("span", { class: "dw-said" }, "You predicted: ", make("strong", {}, ask.choices[ask.chosen])),
-      button("reveal", frame.reveal ? "Hide the answer" : "What is right?", () => page.send({ kind: "reveal" }),
+    part.append(make("span", { class: "dw-said" }, say("you-predicted"), make("strong", {}, ask.choices[ask.chosen])),
+      button("reveal", say(frame.reveal ? "hide" : "what-is-right"), () => page.send({ kind: "reveal" }),
         { "aria-expanded": String(frame.reveal) }),
-      button("again", "Predict again", () => page.send({ kind: "predict", choice: null })));
+      button("again", say("again"), () => page.send({ kind: "predict", choice: null })));
   }
   if (frame.reveal) part.append(make("div", { class: "dw-reveal", role: "status" }, ask.reply));
   return part;
@@ -63,17 +63,17 @@ function fold(key, title, body, opened, toggled) {
 }
 
 function questionsPart(questions, page) {
-  const part = make("section", { class: "dw-checks", "aria-label": "Three checks" },
-    make("div", { class: "dw-bar" }, make("h3", {}, "Three checks"),
-      button("new-questions", "New numbers", () => page.send({ kind: "new_questions" }))));
+  const part = make("section", { class: "dw-checks", "aria-label": say("checks") },
+    make("div", { class: "dw-bar" }, make("h3", {}, say("checks")),
+      button("new-questions", say("new-numbers"), () => page.send({ kind: "new_questions" }))));
   const row = make("div", { class: "dw-check-row" });
   questions.forEach((question, number) => {
     const marks = {};
     if (question.chosen !== null) {
-      marks[question.chosen] = question.right ? "✓ right" : "✗ not this one";
+      marks[question.chosen] = say(question.right ? "right" : "not-right");
     }
     const card = make("div", { class: "dw-check" },
-      choices(`check-${number}`, `${number + 1}. ${question.prompt}`, question.choices, {
+      choices(`check-${number}`, say("asked", { number: number + 1, question: question.prompt }), question.choices, {
         chosen: question.chosen, marks, act: (index) => page.send({ kind: "answer", number, choice: index }),
       }),
       make("div", { class: `dw-reply ${question.right ? "dw-right" : ""}`, role: "status" }, question.reply || ""));
@@ -86,7 +86,7 @@ function questionsPart(questions, page) {
 function listPart(title, items, kind) {
   if (!items.length) return null;
   return make("section", { class: kind }, make("h3", {}, title), make("ul", {}, ...items.map((item) =>
-    item.title ? make("li", {}, make("strong", {}, `${item.title}: `), item.text) : make("li", {}, item))));
+    item.title ? make("li", {}, make("strong", {}, say("titled", { title: item.title })), item.text) : make("li", {}, item))));
 }
 
 // --- pictures ---
@@ -125,7 +125,7 @@ function build(frame, page, kept) {
     controls[spec.name] = spec.kind === "choice" ? choiceControl(spec, page) : sliderControl(spec, page);
   }
   const parts = { controls, readouts: {} };
-  const board = make("div", { class: "dw-board", role: "group", "aria-label": "Controls" },
+  const board = make("div", { class: "dw-board", role: "group", "aria-label": say("controls") },
     ...frame.controls.map((spec) => controls[spec.name].element),
     ...frame.actions.map((each) => button(`action-${each.name}`, each.words,
       () => page.send({ kind: "action", name: each.name }), { class: "dw-button dw-action", disabled: page.locked })));
@@ -144,12 +144,12 @@ function build(frame, page, kept) {
     make("div", { class: "dw-view" }, picturePart(frame, kept), readouts, parts.sentence, parts.trouble));
   const opened = (key) => page.open.has(key);
   const folds = make("div", { class: "dw-folds" },
-    frame.has_arithmetic && !page.locked ? fold("arithmetic", "The arithmetic, step by step", parts.steps, opened("arithmetic"), page.toggled) : null,
+    frame.has_arithmetic && !page.locked ? fold("arithmetic", say("arithmetic"), parts.steps, opened("arithmetic"), page.toggled) : null,
     ...frame.folds.map((each) => fold(each.key, each.title,
       make("ul", {}, ...each.items.map((item) => make("li", {}, item))), opened(each.key), page.toggled)));
   const root = make("article", {
     class: `dw-page ${frame.projector ? "dw-projector" : ""} ${page.locked ? "dw-locked" : ""}`,
-    lang: "en", "aria-label": `Lesson ${frame.number}: ${frame.title}`,
+    lang: texts.language, "aria-label": say("lesson", { number: frame.number, title: frame.title }),
   },
     make("header", { class: "dw-title" },
       make("span", { class: "dw-number", "aria-hidden": "true" }, String(frame.number)),
@@ -157,8 +157,8 @@ function build(frame, page, kept) {
     predictionPart(frame, page), frame.controls.length || frame.pictures.length ? parts.work : parts.sentence, parts.desk, folds,
     frame.unkept ? make("p", { class: "dw-unkept", role: "alert" }, frame.unkept) : null,
     frame.questions.length ? questionsPart(frame.questions, page) : null,
-    frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, "On the job"), make("p", {}, frame.takeaway)) : null,
-    listPart("Take care", frame.cautions, "dw-cautions"), parts.status);
+    frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, say("takeaway")), make("p", {}, frame.takeaway)) : null,
+    listPart(say("cautions"), frame.cautions, "dw-cautions"), parts.status);
   // The reader's own size of type, 16 being usual; a projector has its own.
   if (!frame.projector) root.style.fontSize = `${14 / 16 * frame.type_size}px`;
   return { root, parts };
@@ -207,10 +207,8 @@ async function putPicture(picture, bytes, moving) {
   putAddress(picture.moving, over);
 }
 
-// Predict before you look: until then the drawing is out of focus and the numbers are covered.
-const COVERED = "The drawing is covered until you have predicted.";
-
 function render({ model, el }) {
+  Object.assign(texts, model.get("texts"));
   // Each message says which version of the kit has drawn this page.
   const send = (message, buffers) => model.send({ version: VERSION, ...message }, undefined, buffers);
   const kept = [];
@@ -268,7 +266,7 @@ function render({ model, el }) {
       const picture = kept[index];
       if (!picture) return;
       if (shown !== live.drawn) putPicture(picture, grounds[index], bytes);
-      const alt = page.locked ? COVERED : live.alts[index];
+      const alt = page.locked ? say("covered") : live.alts[index];
       if (picture.moving.alt !== alt) picture.moving.alt = alt;
     });
     shown = live.drawn;
@@ -285,7 +283,7 @@ function render({ model, el }) {
     if (page.open.has("arithmetic")) parts.steps.replaceChildren(...steps(live.steps));
     // A screen reader hears the sentence once the slider has come to rest, not at every step.
     clearTimeout(rest);
-    rest = setTimeout(() => setText(parts.status, live.trouble || (page.locked ? COVERED : live.sentence)), 400);
+    rest = setTimeout(() => setText(parts.status, live.trouble || (page.locked ? say("covered") : live.sentence)), 400);
   }
 
   function revealKey(event) {

@@ -1,5 +1,12 @@
 // Small helpers that every part of the page uses.
 
+// What the page says by itself, in the reader's language; `say` puts facts in their places.
+const texts = {};
+
+function say(name, facts = {}) {
+  return texts[name].replace(/\{(\w+)\}/g, (whole, fact) => (fact in facts ? facts[fact] : whole));
+}
+
 // An element with attributes and children; a string child is text, never markup.
 function make(tag, attributes = {}, ...children) {
   const element = document.createElement(tag);
