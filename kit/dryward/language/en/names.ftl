@@ -444,7 +444,6 @@ grows = grows
 holds = holds
 no-wetting = no wetting
 not-known-yet = not known yet
-outdoor-air = outdoor air
 room-air = room air
 wet = wet
 
@@ -456,3 +455,39 @@ hot-dry = Hot dry
 hot-humid = Hot humid
 mixed-humid = Mixed humid
 very-cold = Very cold
+
+## What a logger's file holds, its clock, the places of its sensors and what they point to; signs of units as the file has them.
+
+air-leak = air leak
+built-in-water = built-in water
+cavity = cavity
+changes-with-the-season = changes with the season
+clock = clock
+date = date
+date-and-time = date and time
+date-order = date order
+daylight-saving-time = daylight saving time
+decimal-sign = decimal sign
+degc = degC
+degf = degF
+delimiter = delimiter
+fraction = fraction
+in = in
+indoor-humidity = indoor humidity
+indoors = indoors
+mm = mm
+moisture-content = moisture content
+not-clear = not clear
+not-used = not used
+outdoor-air = outdoor air
+outdoors = outdoors
+percent = %
+rain = rain
+rain-leak = rain leak
+standard-time = standard time
+time-of-day = time of day
+unit-of-dew-point = unit of dew point
+unit-of-moisture-content = unit of moisture content
+unit-of-rain = unit of rain
+unit-of-relative-humidity = unit of relative humidity
+unit-of-temperature = unit of temperature
