@@ -228,7 +228,7 @@ class TheHoleAndTheCeiling(Page):
         """The state of the whole along each control."""
         now = {"hole": at.Hole, "push": at.dP, "inner": at.M_in, "room": state.room}
 
-        def along(name, what):
+        def along(name: str, what: str) -> Strip:
             values: Any = np.array(self.along(name))
             there = Air(values * 0.0 + ROOM, values) if what == "room" else values
             return Strip(tuple(LIMIT.state(left(**{**now, what: there}))))
