@@ -69,7 +69,9 @@ class Channel(LivePicture[VentAir]):
         left, bottom, right, top = box
         strip = top - 3.6 * self.line
         self.ax = ax = self.graph(
-            (left, bottom, right, strip), message("graph-along", unit=units.unit(self.long).symbol), message("graph-humidity")
+            (left, bottom, right, strip),
+            message("graph-along", unit=units.unit(self.long).symbol),
+            message("graph-humidity"),
         )
         ax.set_ylim(0, 105)
         far = units.from_si(float(state.along[-1]), self.long)
