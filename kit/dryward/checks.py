@@ -24,15 +24,6 @@ Thing = TypeVar("Thing")
 _LISTED = 120
 
 
-def ended(sentence: str) -> str:
-    """A sentence with the mark at its end that it needs.
-
-    >>> ended("There is no such file"), ended("There is no color; did you mean red")
-    ('There is no such file.', 'There is no color; did you mean red?')
-    """
-    return f"{sentence.rstrip('.?')}{'?' if '; did you mean ' in sentence else '.'}"
-
-
 class PlainError(Exception):
     """Anything the kit says to a person in one sentence."""
 
@@ -126,10 +117,10 @@ def subject(what: str, of: str = "") -> str:
     inside = what[:1].lower() + what[1:]  # as it is called within a sentence
     noun = called(inside) if called(what) == what else called(what)
     noun = message("checks.of", what=noun, of=called(of)) if of else noun
-    return _begun(noun) if what[:1].isupper() else noun
+    return begun(noun) if what[:1].isupper() else noun
 
 
-def _begun(text: str) -> str:
+def begun(text: str) -> str:
     """With the capital of a sentence."""
     return text[:1].upper() + text[1:]
 
@@ -192,7 +183,7 @@ def together(**values: object) -> None:
             for name, shape in shapes.items()
             if shape
         ]
-        raise OutOfRange(message("checks.together", named=_begun(listed(named)))) from None
+        raise OutOfRange(message("checks.together", named=begun(listed(named)))) from None
 
 
 def rising(what: str, values: Iterable[float], of: str = "") -> tuple[float, ...]:

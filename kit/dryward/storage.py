@@ -30,6 +30,7 @@ import platformdirs
 from numpy.typing import NDArray
 
 from dryward.checks import BadFile
+from dryward.language import called, message
 
 try:
     import fcntl
@@ -106,7 +107,7 @@ def set_aside(path: Path) -> Path:
         found = path.with_name(f"{path.stem}-unreadable-{count}{path.suffix}")
         if not found.exists():
             return path.replace(found)
-    raise BadFile(f"There are too many unreadable copies of {path.name}; move them away.")
+    raise BadFile(message("storage.too-many-copies", file=path.name))
 
 
 def _real(path: str | Path) -> Path:
@@ -185,18 +186,18 @@ def _try_lock(lock: Path) -> int | None:
 # --- a text, and the state it was read in ---------------------------------------------
 
 
-def read_text(path: str | Path, called: str) -> tuple[str, str]:
+def read_text(path: str | Path, kind: str) -> tuple[str, str]:
     """The text of a file of sensible size, and a token that says which state of the file this was.
 
-    `called` says what it should be, such as "an assembly".  Raises BadFile:
+    `kind` says what it should be, such as "an assembly".  Raises BadFile:
     one sentence with the file and what is wrong.
     """
     path = Path(path)
-    content = _content(path, called)
+    content = _content(path, kind)
     try:
         return content.decode("utf-8"), _token(content)
     except UnicodeDecodeError:
-        raise BadFile(f"{path.name[-60:]}: it is not a text file.") from None
+        raise BadFile(message("storage.no-text", file=path.name[-60:])) from None
 
 
 def save_text(words: str, path: str | Path, expect: str | None = None) -> str:
@@ -212,15 +213,15 @@ def save_text(words: str, path: str | Path, expect: str | None = None) -> str:
             _unchanged(_real(path), expect)
             write_whole(path, words)
     except BlockingIOError:
-        raise BadFile(f"{path.name[-60:]}: another program is writing it; try again.") from None
+        raise BadFile(message("storage.being-written", file=path.name[-60:])) from None
     except BadFile:
         raise
     except (OSError, ValueError) as error:
-        raise BadFile(f"{path.name[-60:]}: it cannot be written ({_cause(error)}).") from None
+        raise BadFile(message("storage.cannot-be-written", file=path.name[-60:], cause=_cause(error))) from None
     return _token(words.encode("utf-8"))
 
 
-def _content(path: Path, called: str = "a text") -> bytes:
+def _content(path: Path, kind: str = "a text") -> bytes:
     """The bytes of a file, when it is one of a sensible size."""
     try:
         # A pipe or a device must not hold the reader up.
@@ -228,20 +229,21 @@ def _content(path: Path, called: str = "a text") -> bytes:
             plain = stat.S_ISREG(os.fstat(stream.fileno()).st_mode)
             found = stream.read(LARGEST + 1) if plain else b""
     except IsADirectoryError:
-        raise BadFile(f"{path.name[-60:]}: it is a folder, not a file.") from None
+        raise BadFile(message("storage.a-folder", file=path.name[-60:])) from None
     except FileNotFoundError:
-        raise BadFile(f"{path.name[-60:]}: there is no such file.") from None
+        raise BadFile(message("storage.not-there", file=path.name[-60:])) from None
     except (OSError, ValueError) as error:
-        raise BadFile(f"{path.name[-60:]}: it cannot be read ({_cause(error)}).") from None
+        raise BadFile(message("storage.cannot-be-read", file=path.name[-60:], cause=_cause(error))) from None
     if not plain:
-        raise BadFile(f"{path.name[-60:]}: it is not a file.")
+        raise BadFile(message("storage.no-file", file=path.name[-60:]))
     if len(found) > LARGEST:
-        raise BadFile(f"{path.name[-60:]}: it is larger than {LARGEST} bytes, too large for {called}.")
+        facts = {"file": path.name[-60:], "most": str(LARGEST), "called": called(kind)}
+        raise BadFile(message("storage.too-large", **facts))
     return found
 
 
 def _cause(error: Exception) -> str:
-    return getattr(error, "strerror", None) or "the name is not one a file can have"
+    return getattr(error, "strerror", None) or message("storage.no-name")
 
 
 def _token(content: bytes) -> str:
@@ -251,12 +253,9 @@ def _token(content: bytes) -> str:
 def _unchanged(path: Path, expect: str | None) -> None:
     if expect == NEW:
         if path.exists():
-            raise BadFile(f"{path.name[-60:]}: there is already a file of that name; it was left as it is.")
+            raise BadFile(message("storage.already-there", file=path.name[-60:]))
     elif expect is not None and (not path.exists() or _token(_content(path)) != expect):
-        raise BadFile(
-            f"{path.name[-60:]}: it was changed or removed since it was opened; "
-            f"open it again, or save under another name."
-        )
+        raise BadFile(message("storage.changed", file=path.name[-60:]))
 
 
 # --- versions ----------------------------------------------------------------------
@@ -288,16 +287,14 @@ class Format:
     def current(self, body: Mapping[str, Any]) -> dict[str, Any]:
         """The body of a file, brought to today's version; BadFile for another kind, NewerFile for a later version."""
         if not body:
-            raise BadFile("it is empty")
+            raise BadFile(message("storage.empty"))
         if body.get("format") != self.name:
-            raise BadFile(f'it does not begin with format = "{self.name}"')
+            raise BadFile(message("storage.other-format", format=self.name))
         found = body.get("version")
         if isinstance(found, bool) or not isinstance(found, int) or found < 1:
-            raise BadFile(f"its version must be a whole number from 1 to {self.version}")
+            raise BadFile(message("storage.no-version", latest=str(self.version)))
         if found > self.version:
-            raise NewerFile(
-                f"it is of version {str(found)[:20]}, newer than this kit, which reads up to version {self.version}"
-            )
+            raise NewerFile(message("storage.newer", version=str(found)[:20], latest=str(self.version)))
         plain = dict(body)
         for before in range(found, self.version):
             plain = self.headed(

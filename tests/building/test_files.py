@@ -253,7 +253,7 @@ BAD = {
     HEAD + BOARD + 'membrane = "kraft-facing"': "layer 1: it must have one of material, membrane or air_space.",
     HEAD + '[[layer]]\nname = "nothing"': "layer 1 (nothing): it must have one of material, membrane or air_space.",
     HEAD + "layer = [3]": "layer 1: it must be a table of words and values.",
-    HEAD + '[[layer]]\nname = "f"\nmembrane = { kind = "magic" }': "layer 1 (f): kind must be fixed or variable or",
+    HEAD + '[[layer]]\nname = "f"\nmembrane = { kind = "magic" }': "layer 1 (f): kind must be fixed, variable or",
     HEAD + "[[layer]]\nmembrane = { permeance = '5 W' }": 'layer 1: The permeance "5 W" is not understood',
     HEAD + "[[layer]]\nmembrane = {}": "layer 1: permeance is missing.",
     HEAD + "[[layer]]\nmembrane = { points = [[0.3, 2e-11], [0.8, 1e-11]] }": "layer 1: A membrane curve must not fall",

@@ -247,7 +247,7 @@ def cases():
             Rooms,
             (
                 AirsBesideCeiling(ROOM, COLD),
-                AirsBesideCeiling(COOL, HOT, ("room", "crawl space")),
+                AirsBesideCeiling(COOL, HOT),
                 AirsBesideCeiling(ROOM, ROOM),
             ),
         ),

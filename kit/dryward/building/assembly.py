@@ -42,7 +42,7 @@ from typing import TYPE_CHECKING, Any
 
 import tomli_w
 
-from dryward import storage
+from dryward import storage, units
 from dryward.building import library
 from dryward.building.framing import Framing
 from dryward.building.layers import THICKEST, Layer
@@ -50,9 +50,9 @@ from dryward.building.library import Substance
 from dryward.building.materials import CONDUCTS, PASSES, AirSpace, Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
 from dryward.building.schema import LONGEST_TEXT, ORIGIN, Table, toml
-from dryward.checks import BadFile, OutOfRange, PlainError, UnknownName, ended
+from dryward.checks import BadFile, OutOfRange, PlainError, UnknownName
 from dryward.exhibit import Exhibit, one_line
-from dryward.language import listed, message
+from dryward.language import called, listed, message
 from dryward.units import checked, from_si, show
 
 #: From this slope on an assembly is a wall [degrees].
@@ -65,7 +65,7 @@ def _unique(layers: Iterable[Layer]) -> tuple[Layer, ...]:
     found: list[Layer] = []
     for layer in layers:
         if not isinstance(layer, Layer):
-            raise OutOfRange(f"An assembly is made of layers, not {layer!r:.60}.")
+            raise OutOfRange(message("building.made-of-layers", given=repr(layer)[:60]))
         count = seen.get(layer.name, 0) + 1
         seen[layer.name] = count
         found.append(layer if count == 1 else dataclasses.replace(layer, name=f"{layer.name} ({count})"))
@@ -139,9 +139,9 @@ class Assembly(Exhibit):
         put = object.__setattr__
         put(self, "layers", _unique(self.layers))
         if not 1 <= len(self.layers) <= 60:
-            raise OutOfRange(f"The assembly {self.name} has {len(self.layers)} layers; it must have 1 to 60.")
+            raise OutOfRange(message("building.number-of-layers", name=called(self.name), count=len(self.layers)))
         if self.layers[0].vented:
-            raise OutOfRange(f"The assembly {self.name} begins with a vent space; there must be a layer inside it.")
+            raise OutOfRange(message("building.begins-with-vent-space", name=called(self.name)))
         for side in ("interior", "exterior"):
             film = checked(f"The {side} film", getattr(self, f"{side}_film"), "thermal resistance", 0.0, 1.0)
             put(self, f"{side}_film", film)
@@ -157,10 +157,12 @@ class Assembly(Exhibit):
                 self.layer(name)
 
     def __repr__(self) -> str:
-        resistance = f"{show(self.thermal_resistance, 'thermal resistance', 'us')}"
-        thick = f"{show(self.thickness, 'length', 'us')} ({show(self.thickness, 'length', 'si')})"
-        names = " | ".join(layer.name for layer in self.layers)
-        return one_line("Assembly", f"{self.name}, {thick}, {resistance}, slope {self.slope:.3g}°: {names}")
+        resistance = show(self.thermal_resistance, "thermal resistance", "us")
+        both = {system: show(self.thickness, "length", system) for system in ("us", "si")}
+        thick = message("building.assembly-thick", **both)
+        names = " | ".join(called(layer.name) for layer in self.layers)
+        facts = {"name": called(self.name), "thick": thick, "resistance": resistance, "layers": names}
+        return one_line("Assembly", message("building.assembly-line", **facts, slope=units.written(self.slope, ".3g")))
 
     @cached_property
     def inner_layers(self) -> tuple[Layer, ...]:
@@ -275,7 +277,7 @@ def _from_1(table: dict[str, Any]) -> dict[str, Any]:
     new = {_RENAMED.get(key, key): value for key, value in table.items()}
     layers = []
     if not isinstance(new.get("layer", []), list):
-        raise BadFile("its layers must be written as [[layers]]")
+        raise BadFile(message("building.its-layers-written", written="[[layers]]"))
     for layer in new.get("layer", ()):
         if isinstance(layer, dict):
             layer = dict(layer)
@@ -345,7 +347,7 @@ def _membrane(place: str, value: Any, kinds: tuple[str, ...] = ("fixed", "variab
     origin = Origin(**table.origin())
     kind = table.text("kind", "variable" if "points" in table else "laminate" if "sensitive" in table else "fixed")
     if kind not in kinds:
-        raise table.wrong("kind", " or ".join(kinds))
+        raise table.wrong("kind", listed(kinds, "or"))
     if kind == "fixed":
         return FixedMembrane(table.quantity("permeance", _PERMEANCE), origin)
     if kind == "variable":
@@ -353,10 +355,10 @@ def _membrane(place: str, value: Any, kinds: tuple[str, ...] = ("fixed", "variab
         return VariableMembrane([rh for rh, _ in points], [level for _, level in points], origin)
     for key in ("sensitive", "backing"):
         if key not in table:
-            raise BadFile(f"{place}: {key} is missing")
-    sensitive = _membrane(f"{place}, sensitive", value["sensitive"], ("variable",))
+            raise BadFile(message("building.missing", place=place, key=key))
+    sensitive = _membrane(message("building.within", outer=place, inner="sensitive"), value["sensitive"], ("variable",))
     if isinstance(value["backing"], dict):
-        backing = _membrane(f"{place}, backing", value["backing"], ("fixed",))
+        backing = _membrane(message("building.within", outer=place, inner="backing"), value["backing"], ("fixed",))
     else:
         backing = table.quantity("backing", _PERMEANCE)
     return LaminateMembrane(sensitive, backing, table.flag("turned"), origin)
@@ -379,12 +381,9 @@ _KINDS: dict[str, Callable[..., Any]] = {"material": _material, "membrane": _mem
 
 def _typed(table: Table, key: str) -> str:
     value = table.table[key]
-    return f'"{value[:40]}"' if isinstance(value, str) else f"{value:.6g}"
-
-
-def _meters(table: Table) -> str:
-    """What a number without a unit was taken for."""
-    return "" if isinstance(table.table["thickness"], str) else "; a number without a unit is in meters"
+    if isinstance(value, str):
+        return message("checks.quoted", text=value[:40])
+    return units.written(value, ".6g")
 
 
 def _checked(table: Table, thickness: float | None) -> None:
@@ -392,20 +391,27 @@ def _checked(table: Table, thickness: float | None) -> None:
     if thickness is None:
         return
     if not 0 < thickness <= THICKEST:
-        most = f"{THICKEST:g} m ({from_si(THICKEST, 'in'):.0f} in.)"
-        raise table.wrong("thickness", f"above 0 and at most {most}, not {_typed(table, 'thickness')}{_meters(table)}")
+        most = {"meters": units.show_in(THICKEST, "m"), "inches": units.show_in(THICKEST, "in", 0)}
+        bare = not isinstance(table.table["thickness"], str)
+        rule = message("building.thickness-span", **most, given=_typed(table, "thickness"), bare=bare)
+        raise table.wrong("thickness", rule)
     if "material" not in table:
         return
     if "thermal_resistance" in table:
         low, high = (from_si(thickness / each, "R") for each in reversed(CONDUCTS))
         if not low <= from_si(table.quantity("thermal_resistance", _RESISTANCE), "R") <= high:
-            span = f"R-{low:.2g} to R-{high:.0f} at this thickness"
-            raise table.wrong("thermal_resistance", f"{span}, not {_typed(table, 'thermal_resistance')}")
+            span = {
+                "low": units.written(low, ".2g", "R"),
+                "high": units.written(high, ".0f", "R"),
+            }
+            rule = message("building.span-of-thickness", **span, given=_typed(table, "thermal_resistance"))
+            raise table.wrong("thermal_resistance", rule)
     if "permeance" in table:
         open_most = PASSES / thickness
         if not 0 <= table.quantity("permeance", _PERMEANCE) <= open_most:
-            span = f"0 to {from_si(open_most, 'perm'):.4g} perm at this thickness"
-            raise table.wrong("permeance", f"{span}, not {_typed(table, 'permeance')}")
+            high = units.written(from_si(open_most, "perm"), ".4g", "perm")
+            rule = message("building.span-of-thickness", low="0", high=high, given=_typed(table, "permeance"))
+            raise table.wrong("permeance", rule)
 
 
 def _measured(table: Table, thing: Substance, thickness: float | None) -> Substance:
@@ -421,7 +427,7 @@ def _measured(table: Table, thing: Substance, thickness: float | None) -> Substa
         elif isinstance(thing, FixedMembrane):
             return library.with_value_of(FixedMembrane(level, thing.origin), "permeance", _GIVEN)
         else:
-            raise table.wrong("permeance", "given for a material with a thickness, an air space or a fixed membrane")
+            raise table.wrong("permeance", message("building.permeance-for"))
     if "thermal_resistance" in table:
         resistance = table.quantity("thermal_resistance", _RESISTANCE)
         if isinstance(thing, Material) and thickness and resistance > 0:
@@ -429,19 +435,21 @@ def _measured(table: Table, thing: Substance, thickness: float | None) -> Substa
         elif isinstance(thing, AirSpace):
             change["thermal_resistance"] = resistance
         else:
-            raise table.wrong("thermal_resistance", "above 0, for a material with a thickness or an air space")
+            raise table.wrong("thermal_resistance", message("building.resistance-for"))
     what = listed([key.replace("_", " ") for key in ("permeance", "thermal_resistance") if key in table])
     return library.with_value_of(dataclasses.replace(thing, **change), what, _GIVEN) if change else thing
 
 
 def _layer(number: int, value: Any) -> Layer:
     name = value.get("name") if isinstance(value, dict) else None
-    place = f"layer {number}" + (f" ({name[:40]})" if isinstance(name, str) and name else "")
+    place = message("building.layer", number=number)
+    if isinstance(name, str) and name:
+        place = message("building.layer-named", number=number, name=called(name[:40]))
     try:
         table = Table(place, value, ("name", "thickness", "open_to_air", *_KINDS, "permeance", "thermal_resistance"))
         kinds = [kind for kind in _KINDS if kind in table]
         if len(kinds) != 1:
-            raise BadFile(f"{place}: it must have one of material, membrane or air_space")
+            raise BadFile(message("building.one-substance", place=place, words=listed(tuple(_KINDS), "or")))
         thing: Substance = _KINDS[kinds[0]](place, value[kinds[0]])
         thickness = table.quantity("thickness", "length") if "thickness" in table else None
         opened = table.flag("open_to_air") if "open_to_air" in table else None
@@ -449,7 +457,7 @@ def _layer(number: int, value: Any) -> Layer:
     except BadFile:
         raise
     except PlainError as error:
-        raise BadFile(f"{place}: {str(error).rstrip('.?')}") from None
+        raise BadFile(message("building.in-a-file", file=place, sentence=str(error))) from None
 
 
 _FILMS = (
@@ -463,21 +471,21 @@ _FILMS = (
 def from_table(table: dict[str, Any]) -> Assembly:
     """An assembly from the table of a file of the present version."""
     known = ("format", "version", "name", "slope", "notes", "framing", "layer", *(key for key, _ in _FILMS))
-    top = Table("the top of the file", table, known)
+    top = Table(message("building.top-of-file"), table, known)
     layers = table.get("layer", [])
     if not isinstance(layers, list):
-        raise BadFile("the layers must be written as [[layer]]")
+        raise BadFile(message("building.layers-written", written="[[layer]]"))
     if len(layers) > _MOST_LAYERS:
-        raise BadFile(f"it has {len(layers)} layers; it must have 1 to {_MOST_LAYERS}")
+        raise BadFile(message("building.too-many-layers", count=len(layers), most=_MOST_LAYERS))
     framing = None
     if "framing" in table:
         inner = Table("framing", table["framing"], ("share", "material", "layers"))
         if "material" not in inner:
-            raise BadFile("framing: material is missing")
+            raise BadFile(message("building.missing", place="framing", key="material"))
         share = inner.quantity("share", "share")
         framing = Framing(share, _material("framing", table["framing"]["material"]), inner.names("layers"))
     return Assembly(
-        name=top.text("name", "without a name"),
+        name=top.text("name", message("building.without-a-name")),
         layers=tuple(_layer(number, each) for number, each in enumerate(layers, 1)),
         slope=top.quantity("slope", "slope", 0.0),
         notes=top.text("notes", longest=LONGEST_TEXT),
@@ -510,9 +518,9 @@ def as_table(built: Assembly) -> dict[str, Any]:
     return found
 
 
-def parse(text: str, name: str = "the file") -> Assembly:
+def parse(text: str, name: str = "") -> Assembly:
     """An assembly from the text of a file."""
-    name = str(name)[-60:]
+    name = str(name)[-60:] or message("building.the-file")
     return parse_table(toml(text, name), name)
 
 
@@ -521,7 +529,7 @@ def parse_table(table: dict[str, Any], name: str) -> Assembly:
     try:
         return from_table(FORMAT.current(table))
     except PlainError as error:
-        raise BadFile(ended(message("building.in-a-file", file=name, sentence=str(error)))) from None
+        raise BadFile(message("building.in-a-file", file=name, sentence=str(error))) from None
 
 
 def load_with_token(path: str | Path) -> tuple[Assembly, str]:

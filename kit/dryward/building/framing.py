@@ -15,6 +15,7 @@ from dryward.building.layers import Layer
 from dryward.building.materials import Material
 from dryward.building.schema import entry, settle
 from dryward.checks import OutOfRange
+from dryward.language import called, message
 
 if TYPE_CHECKING:
     from dryward.building.assembly import Assembly
@@ -113,7 +114,7 @@ def _paths(assembly: Assembly) -> list[tuple[float, float]]:
         through = beside
         if framing and layer.name in framing.layers:
             if layer.thickness is None:
-                raise OutOfRange(f"The layer {layer.name} needs a thickness for the framing that runs through it.")
+                raise OutOfRange(message("building.framing-needs-thickness", name=called(layer.name)))
             through = Layer(framing.material, layer.thickness).thermal_resistance
         pairs.append((beside, through))
     return pairs

@@ -19,8 +19,8 @@ import tomli_w
 from dryward import storage
 from dryward.building.assembly import FORMAT as ASSEMBLY
 from dryward.building.assembly import Assembly, as_table, from_table, parse_table
-from dryward.building.schema import entries, entry, settle, toml
-from dryward.checks import BadFile, OutOfRange, PlainError, ended
+from dryward.building.schema import entries, entry, settle, toml, unknown_word
+from dryward.checks import BadFile, OutOfRange, PlainError, subject
 from dryward.language import message
 from dryward.units import checked
 
@@ -55,7 +55,7 @@ class Place:
         ):
             values = tuple(checked(what, v, name.replace("_", " "), low, high) for v in getattr(self, name))
             if len(values) != (12 if self.kind == "means" else 0):
-                raise OutOfRange(f"{what} needs 12 values for typed means and none otherwise; {len(values)} are given.")
+                raise OutOfRange(message("building.twelve-means", what=subject(what), count=len(values)))
             object.__setattr__(self, name, values)
 
     @property
@@ -174,30 +174,30 @@ def _from_1(table: dict[str, Any]) -> dict[str, Any]:
 FORMAT = storage.Format("dryward job", 2, {1: _from_1})
 
 
-def parse_job(text: str, name: str = "the file", folder: str | Path = "") -> Job:
+def parse_job(text: str, name: str = "", folder: str | Path = "") -> Job:
     """A job from the text of a job file or of an assembly file.
 
     `name` is what the message calls the file, `folder` where the path of its
     weather file starts from.  Raises BadFile: one sentence with the place and
     what is wrong there.
     """
-    name = str(name)[-60:]
+    name = str(name)[-60:] or message("building.the-file")
     table = toml(text, name)
     if table.get("format") != FORMAT.name:
         return Job(parse_table(table, name))  # or a sentence about what it is not
     try:
         return _job(table, str(folder))
     except PlainError as error:
-        raise BadFile(ended(message("building.in-a-file", file=name, sentence=str(error)))) from None
+        raise BadFile(message("building.in-a-file", file=name, sentence=str(error))) from None
 
 
 def _job(table: dict[str, Any], folder: str) -> Job:
     table = FORMAT.current(table)
     for word in table:
         if word not in ("format", "version", "assembly", *_TABLES, *_TOP):
-            raise BadFile(f'the top of the file: the word "{word[:40]}" is not known')
+            raise unknown_word(message("building.top-of-file"), word)
     if not isinstance(table.get("assembly"), dict):
-        raise BadFile("the table [assembly] is missing")
+        raise BadFile(message("building.table-missing", table="[assembly]"))
     parts = {key: _part(key, table[key]) for key in _TABLES if key in table}
     if "place" in parts:
         parts["place"] = dataclasses.replace(parts["place"], folder=folder)
@@ -208,35 +208,37 @@ def _job(table: dict[str, Any], folder: str) -> Job:
 def _part(key: str, table: object) -> Any:
     kind = _TABLES[key]
     if not isinstance(table, dict):
-        raise BadFile(f"{key}: it must be a table of words and values")
+        raise BadFile(message("building.no-table", place=key))
     known = [each.name for each in dataclasses.fields(kind) if each.name != "folder"]
     for word in table:
         if word not in known:
-            raise BadFile(f'{key}: the word "{word[:40]}" is not known')
+            raise unknown_word(key, word)
     try:
-        return kind(**{word: _plain(f"{key}, {word}", value) for word, value in table.items()})
+        return kind(
+            **{word: _plain(message("building.within", outer=key, inner=word), value) for word, value in table.items()}
+        )
     except BadFile:
         raise
     except PlainError as error:
-        raise BadFile(f"{key}: {str(error).rstrip('.?')}") from None
+        raise BadFile(message("building.in-a-file", file=key, sentence=str(error))) from None
     except (TypeError, ValueError, OverflowError):
-        raise BadFile(f"{key}: a value is not of the right kind") from None
+        raise BadFile(message("building.wrong-kind", place=key)) from None
 
 
 def _plain(place: str, value: object) -> Any:
     """A number, a short text or a short list of them, as it stands."""
     if isinstance(value, list):
         if len(value) > _MOST_VALUES:
-            raise BadFile(f"{place} must have at most {_MOST_VALUES} values")
+            raise BadFile(message("building.few-values", place=place, most=_MOST_VALUES))
         return tuple(_plain(place, each) for each in value)
     if isinstance(value, str) and len(value) <= _LONGEST:
         return value
     if isinstance(value, bool) or not isinstance(value, (int, float)):
-        raise BadFile(f"{place} must be a number or a short text")
+        raise BadFile(message("building.number-or-text", place=place))
     try:
         float(value)
     except OverflowError:
-        raise BadFile(f"{place} must be a number of ordinary size") from None
+        raise BadFile(message("building.number-of-ordinary-size", place=place)) from None
     return value
 
 

@@ -18,7 +18,8 @@ from dryward.building.assembly import WALL, Assembly
 from dryward.building.layers import Layer
 from dryward.building.library import category
 from dryward.building.materials import Material
-from dryward.language import listed
+from dryward.checks import begun
+from dryward.language import listed, message, slug
 
 _CLADDING, _FINISHES, _BOARDS = "roof coverings and cladding", "finishes and paints", "boards"
 _WOOD, _MASONRY = ("wood and framing", "wood panels and sheathing"), "masonry and concrete"
@@ -187,27 +188,15 @@ def misplaced(assembly: Assembly) -> tuple[Misplaced, ...]:
     return _Stack(assembly.layers, assembly.slope >= WALL).found()
 
 
-_BELONGS = {
-    "roof covering or cladding": "a roof covering or cladding belongs on the weather side",
-    "rain sheet": "an underlayment or weather barrier belongs on the weather side",
-    "vent space": "insulation beyond a vent space lies in outdoor air",
-    "interior finish": "a finish of the room belongs on the room side",
-}
-_SIDES = {"room": "on the room side of the insulation", "weather": "on the weather side of the insulation"}
-#: How the list runs, said with every warning.
-_RUNS = "Layers are listed from inside to outside."
-
-
 def warnings(assembly: Assembly) -> tuple[str, ...]:
     """What to look at again in the order of the layers, in sentences."""
     found = misplaced(assembly)
-    sides = {side: [each.called for each in found if each.side == side] for side in _SIDES}
+    sides = {side: [each.called for each in found if each.side == side] for side in ("room", "weather")}
     if all(sides.values()) and not _Stack(assembly.layers[::-1], assembly.slope >= WALL).found():
-        said = [
-            f"{listed(names)} {'lies' if len(names) == 1 else 'lie'} {_SIDES[side]}" for side, names in sides.items()
-        ]
-        return (f"The layers look turned round: {', and '.join(said)}. {_RUNS}",)
+        room, weather = (
+            message(f"building.lies-{side}", names=listed(names), count=len(names)) for side, names in sides.items()
+        )
+        return (message("building.turned-round", room=room, weather=weather),)
     return tuple(
-        f"{each.called[:1].upper()}{each.called[1:]} lies {_SIDES[each.side]}; {_BELONGS[each.kind]}. {_RUNS}"
-        for each in found
+        message("building.misplaced", name=begun(each.called), side=each.side, kind=slug(each.kind)) for each in found
     )

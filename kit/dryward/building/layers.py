@@ -10,7 +10,8 @@ from dryward.building.materials import AirSpace, Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Membrane, VariableMembrane
 from dryward.checks import OutOfRange
 from dryward.exhibit import one_line
-from dryward.units import checked, show
+from dryward.language import called, message
+from dryward.units import checked, show, show_in
 
 #: The thickest layer there may be [m].
 THICKEST = 3.0
@@ -72,11 +73,9 @@ class Layer:
         if isinstance(self.substance, str):
             put(self, "substance", library.substance(self.substance))
         if self.open_to_air and self.is_membrane:
-            raise OutOfRange(
-                f"The membrane {self.name or self.substance.name} has no thickness for air to seep through."
-            )
+            raise OutOfRange(message("building.no-way-for-air", name=called(self.name or self.substance.name)))
         if not isinstance(self.substance, (Material, Membrane, AirSpace)):
-            raise OutOfRange(f"A layer is made of a material, a membrane or an air space, not {self.substance!r:.60}.")
+            raise OutOfRange(message("building.layer-made-of", given=repr(self.substance)[:60]))
         put(self, "name", self.name or self.substance.name)
         if self.thickness is not None:
             put(
@@ -85,7 +84,7 @@ class Layer:
                 checked("Thickness", self.thickness, "length", 0.0, THICKEST, above=True, of=self.name),
             )
         elif isinstance(self.substance, Material):
-            raise OutOfRange(f"The layer {self.name} needs a thickness, above 0 to 3 m.")
+            raise OutOfRange(message("building.needs-thickness", name=called(self.name), most=show_in(THICKEST, "m")))
 
     def __repr__(self) -> str:
         thick = f", {show(self.thickness, 'length', 'us')}" if self.thickness else ""
@@ -119,7 +118,8 @@ class Layer:
         return self.substance
 
     def _not(self, kind: str) -> OutOfRange:
-        return OutOfRange(f"The layer {self.name} must be {kind}, not {self.substance.name}.")
+        facts = {"name": called(self.name), "kind": called(kind), "given": called(self.substance.name)}
+        return OutOfRange(message("building.layer-of-a-kind", **facts))
 
     @property
     def drawn_thickness(self) -> float:

@@ -30,6 +30,7 @@ from dryward.building.membranes import (
 )
 from dryward.building.schema import Row
 from dryward.checks import BadFile, PlainError, UnknownName
+from dryward.language import called, listing, message
 from dryward.units import to_si
 
 #: What a layer is made of.
@@ -133,7 +134,7 @@ def _sheet(row: Row) -> FixedMembrane | VariableMembrane | LaminateMembrane:
         level = _si(dry, unit)
         return FixedMembrane(level, origin) if wet is None else cup_membrane(level, _si(wet, unit), origin)
     if row["kind"] not in ("variable", "laminate"):
-        raise BadFile(f"The table {name}, line {row['line']}: there is no kind of sheet {row['kind']!r}.")
+        raise BadFile(message("building.no-kind-of-sheet", table=name, line=row["line"], kind=repr(row["kind"])))
     curve = schema.cell_points(row, "points", name)
     sheet = VariableMembrane([rh for rh, _ in curve], [_si(level, unit) for _, level in curve], origin)
     if row["kind"] == "variable":
@@ -162,9 +163,11 @@ def read_table(name: str, text: str | None = None) -> dict[str, Any]:
         except BadFile:
             raise
         except PlainError as error:
-            raise BadFile(f"The table {name}, line {row['line']} ({row['id']}): {error}") from None
+            place = {"table": name, "line": row["line"], "id": row["id"]}
+            raise BadFile(message("building.in-a-row", **place, sentence=str(error))) from None
         except TypeError:  # an empty field where a number is needed
-            raise BadFile(f"The table {name}, line {row['line']} ({row['id']}), lacks a number it needs.") from None
+            place = {"table": name, "line": row["line"], "id": row["id"]}
+            raise BadFile(message("building.lacks-a-number", **place)) from None
     return found
 
 
@@ -174,7 +177,7 @@ def _whole() -> dict[str, Any]:
     for name in COLUMNS:
         for key, thing in read_table(name).items():
             if key in found:
-                raise BadFile(f"The id {key} stands in two tables of the library.")
+                raise BadFile(message("building.id-in-two-tables", id=key))
             found[key] = thing
     return found
 
@@ -311,14 +314,14 @@ def origin_of(thing: Substance) -> Material | AirSpace | Origin:
 def cautions(words: str) -> str:
     """What a reader must know of how a value came about, in a few words."""
     found = [each for each in CAUTIONS if each in words.lower()]
-    partly = "partly " if found and _READ.search(words) else ""
-    return f"{partly}{', '.join(found)}"
+    said = listing([called(each) for each in found])
+    return message("building.partly", cautions=said) if found and _READ.search(words) else said
 
 
 def source_of(thing: Substance, longest: int | None = None) -> str:
     """The origin of a thing's values in one phrase."""
     row = origin_of(thing)
-    source = row.source or "own value"
+    source = row.source or message("building.own-value")
     # A place that is not known is written "-", one for each source.
     places = [part.strip() for part in row.where.split(";") if part.strip() not in ("", "-")]
     # What is invented need not say so twice.

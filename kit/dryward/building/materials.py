@@ -128,10 +128,14 @@ class Material:
             )
 
     def __repr__(self) -> str:
-        named = f"{self.id}, {self.name}" if self.id != self.name else self.name
-        conducts = show(self.conductivity_at(0.0), "conductivity", "si")
-        passes = show(self.permeability_at(0.5), "permeability", "us")
-        return one_line("Material", f"{named}, {self.density:.4g} kg/m³, {conducts}, {passes} at 50 %")
+        facts = {
+            "name": called(self.name),
+            "density": units.written(self.density, ".4g", "kg/m3"),
+            "conducts": show(self.conductivity_at(0.0), "conductivity", "si"),
+            "passes": show(self.permeability_at(0.5), "permeability", "us"),
+        }
+        said = message("building.material-line", **facts)
+        return one_line("Material", said if self.id == self.name else f"{self.id}, {said}")
 
     def _checked_sorption(self, name: str) -> Points:
         points = tuple((float(rh), float(w)) for rh, w in self.sorption)

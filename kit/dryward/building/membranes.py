@@ -24,7 +24,8 @@ import numpy as np
 
 from dryward.checks import OutOfRange, rising, within
 from dryward.exhibit import one_line
-from dryward.units import QUANTITIES, checked, from_si, quantity, show
+from dryward.language import message
+from dryward.units import QUANTITIES, checked, from_si, quantity, show, written
 from dryward.units.table import Floats, Numeric
 
 #: Permeance a membrane may have [kg/(s m2 Pa)]: nothing at all to 10 000 perm.
@@ -87,7 +88,7 @@ class Membrane:
 
     def __repr__(self) -> str:
         dry, damp = (show(float(self.permeance(each, each)), "permeance", "us") for each in (0.25, 0.85))
-        opens = dry if dry == damp else f"{dry} at 25 %, {damp} at 85 %"
+        opens = dry if dry == damp else message("building.opens", dry=dry, damp=damp)
         return one_line(type(self).__name__, f"{f'{self.id}, ' if self.id else ''}{self.name}, {opens}")
 
 
@@ -170,20 +171,17 @@ class VariableMembrane(Membrane):
         )
         levels = tuple(float(quantity(p, "permeance")) for p in permeance)
         if len(humidity) < 2 or len(humidity) != len(levels):
-            raise OutOfRange(
-                f"A membrane curve needs as many permeances as humidities, at least two; "
-                f"it has {len(humidity)} humidities and {len(levels)} permeances."
-            )
+            facts = {"humidities": str(len(humidity)), "permeances": str(len(levels))}
+            raise OutOfRange(message("building.curve-points", **facts))
         for rh in humidity:
             within("Relative humidity of the curve", rh, 0.0, 1.0, "%")
         for level in levels:
             within("Permeance of the curve", level, 0.0, HIGHEST, "kg/(s m2 Pa)", above=True)
         for (left, right), rh in zip(pairwise(levels), humidity[1:], strict=True):
             if right < left:
-                raise OutOfRange(
-                    f"A membrane curve must not fall: at {rh * 100:.4g} % its permeance drops "
-                    f"from {left:.4g} to {right:.4g} kg/(s m² Pa)."
-                )
+                at = written(rh * 100, ".4g", "%")
+                drop = {"left": written(left, ".4g"), "right": written(right, ".4g", "kg/(s m2 Pa)")}
+                raise OutOfRange(message("building.curve-falls", humidity=at, **drop))
         object.__setattr__(self, "points", tuple(zip(humidity, levels, strict=True)))
         object.__setattr__(self, "origin", origin or Origin(name="variable membrane"))
         rh, levels = np.array(self.points).T
@@ -249,7 +247,7 @@ class LaminateMembrane(Membrane):
         origin: Origin | None = None,
     ) -> None:
         if not isinstance(sensitive, VariableMembrane):
-            raise OutOfRange("The sensitive sheet of a laminate must be a variable membrane.")
+            raise OutOfRange(message("building.sensitive-sheet"))
         if not isinstance(backing, FixedMembrane):
             backing = FixedMembrane(backing, Origin(name="backing"))
         within("Permeance of the backing", backing.level, 0.0, HIGHEST, "kg/(s m2 Pa)", above=True)
@@ -299,10 +297,8 @@ def _checked(dry: float, wet: float, highest: float, unit: str) -> tuple[float, 
     dry = within("Dry-cup value", dry, 0.0, highest, unit, above=True)
     wet = within("Wet-cup value", wet, 0.0, highest, unit, above=True)
     if wet < dry:
-        raise OutOfRange(
-            f"The wet-cup value {wet:.4g} {unit} is below the dry-cup value {dry:.4g} {unit}; "
-            f"it must be at least as large."
-        )
+        values = {"wet": written(wet, ".4g", unit), "dry": written(dry, ".4g", unit)}
+        raise OutOfRange(message("building.wet-cup-below", **values))
     return dry, wet
 
 
@@ -327,7 +323,7 @@ def cup_curve(dry: float, wet: float) -> float | tuple[tuple[float, float], ...]
 
 def cup_membrane(dry: float, wet: float, origin: Origin | None = None) -> FixedMembrane | VariableMembrane:
     """A membrane from its dry-cup and wet-cup permeance."""
-    dry, wet = _checked(dry, wet, HIGHEST, "kg/(s m² Pa)")
+    dry, wet = _checked(dry, wet, HIGHEST, "kg/(s m2 Pa)")
     if wet == dry:
         return FixedMembrane(dry, origin)
     return VariableMembrane((DRY_CUP, WET_CUP), (dry, wet), origin)
@@ -337,7 +333,6 @@ def membrane_reading(film: Membrane, rh_inside_face: Numeric, rh_outside_face: N
     """How a membrane is read, in words."""
     level = from_si(film.permeance(rh_inside_face, rh_outside_face), "perm")
     mean = 0.5 * (rh_inside_face + rh_outside_face)
-    return (
-        f"The faces are at {rh_inside_face * 100:.3g} % and {rh_outside_face * 100:.3g} %, "
-        f"a mean of {mean * 100:.3g} %: the membrane reads {level:.3g} perm."
-    )
+    inside, outside, middle = (written(each * 100, ".3g", "%") for each in (rh_inside_face, rh_outside_face, mean))
+    reads = written(level, ".3g", "perm")
+    return message("building.membrane-reading", inside=inside, outside=outside, mean=middle, reads=reads)

@@ -17,7 +17,8 @@ from importlib import resources
 from typing import Any, TypeAlias
 
 from dryward import units
-from dryward.checks import BadFile, OutOfRange
+from dryward.checks import BadFile, OutOfRange, subject
+from dryward.language import listing, message
 from dryward.units import SHOWN
 
 MOST_POINTS, LONGEST_NAME, LONGEST_TEXT = 200, 80, 4000
@@ -36,15 +37,16 @@ _LONG_KEY = re.compile(
 def toml(text: str, name: str) -> dict[str, object]:
     """The tables of a TOML text, or a BadFile with the line and what is wrong there."""
     if _LONG_KEY.search(text):
-        raise BadFile(f"{name}: it is nested too deeply.")
+        raise BadFile(message("building.nested-too-deeply", file=name))
     try:
         return tomllib.loads(text)
     except RecursionError:
-        raise BadFile(f"{name}: it is nested too deeply.") from None
+        raise BadFile(message("building.nested-too-deeply", file=name)) from None
     except tomllib.TOMLDecodeError as error:  # says line and column
-        raise BadFile(f"{name}: it is not written as TOML: {str(error)[:120].rstrip('.')}.") from None
+        said = str(error)[:120].rstrip(".")
+        raise BadFile(message("building.no-toml", file=name, said=said)) from None
     except ValueError:
-        raise BadFile(f"{name}: it holds a number with too many digits.") from None
+        raise BadFile(message("building.too-many-digits", file=name)) from None
 
 
 #: One row of a table of the package: a text for each column, and the number of its line.
@@ -78,8 +80,9 @@ class Entry:
             if self.whole and isinstance(value, str):
                 value = units.quantity(value, "number")
             if value not in self.known:
-                known = ", ".join(map(str, self.known))
-                raise OutOfRange(f"{self.called} must be one of {known}, not {str(value)[:40]!r}.")
+                known = listing([str(each) for each in self.known])
+                facts = {"what": subject(self.called), "known": known, "given": repr(str(value)[:40])}
+                raise OutOfRange(message("building.one-of", **facts))
             return int(value) if self.whole and isinstance(value, float) else value
         bare = self.shown_in(system) if system else None
         found = units.checked(self.called, value, self.quantity, self.low, self.high, bare=bare)
@@ -105,43 +108,50 @@ def settle(thing: Any) -> None:
         object.__setattr__(thing, name, each.taken(getattr(thing, name)))
 
 
+def unknown_word(place: str, word: str, near: str = "") -> BadFile:
+    """A word that a table of a file does not have, and one that may be meant."""
+    if near:
+        return BadFile(message("building.word-nearly", place=place, word=word[:40], near=near))
+    return BadFile(message("building.no-such-word", place=place, word=word[:40]))
+
+
 class Table:
     """One table of the file and its place, read word by word."""
 
     def __init__(self, place: str, table: object, words: Sequence[str]) -> None:
         if not isinstance(table, dict):
-            raise BadFile(f"{place}: it must be a table of words and values")
+            raise BadFile(message("building.no-table", place=place))
         for key in table:
             if key not in words:
                 near = difflib.get_close_matches(key, words, n=1, cutoff=0.6)
-                hint = f"; did you mean {near[0]}" if near else ""
-                raise BadFile(f'{place}: the word "{key[:40]}" is not known{hint}')
+                raise unknown_word(place, key, *near)
         self.place, self.table = place, table
 
     def __contains__(self, key: str) -> bool:
         return key in self.table
 
     def wrong(self, key: str, rule: str) -> BadFile:
-        return BadFile(f"{self.place}: {key} must be {rule}")
+        """What the value of a word must be; `rule` is the end of the sentence."""
+        return BadFile(message("building.must-be", place=self.place, key=key, rule=rule))
 
     def text(self, key: str, default: str = "", longest: int = LONGEST_NAME) -> str:
         value = self.table.get(key, default)
         if not isinstance(value, str) or len(value) > longest:
-            raise self.wrong(key, f"a text of at most {longest} characters")
+            raise self.wrong(key, message("building.short-text", most=longest))
         if any(ord(sign) < 32 and sign != "\n" for sign in value):
-            raise self.wrong(key, "a text without control characters")
+            raise self.wrong(key, message("building.clean-text"))
         return value
 
     def flag(self, key: str) -> bool:
         value = self.table.get(key, False)
         if not isinstance(value, bool):
-            raise self.wrong(key, "true or false")
+            raise self.wrong(key, message("building.true-or-false"))
         return value
 
     def quantity(self, key: str, quantity: str | None = None, default: Any = None) -> Any:
         if key not in self.table:
             if default is None:
-                raise BadFile(f"{self.place}: {key} is missing")
+                raise BadFile(message("building.missing", place=self.place, key=key))
             return default
         return self._value(key, self.table[key], quantity)
 
@@ -149,19 +159,21 @@ class Table:
         if isinstance(value, str) and quantity:
             return units.quantity(value, quantity)
         if isinstance(value, bool) or not isinstance(value, (int, float)):
-            such = f', or a text with a unit such as "{units.QUANTITIES[quantity].examples[0]}"' if quantity else ""
-            raise self.wrong(key, f"a number{such}")
+            if not quantity:
+                raise self.wrong(key, message("building.a-number"))
+            example = units.QUANTITIES[quantity].examples[0]
+            raise self.wrong(key, message("building.a-number-or-text", example=example))
         try:
             return float(value)
         except OverflowError:
-            raise self.wrong(key, "a number of ordinary size") from None
+            raise self.wrong(key, message("building.ordinary-number")) from None
 
     def points(self, key: str, first: str | None = None, second: str | None = None) -> tuple[tuple[float, float], ...]:
         rows = self.table.get(key, [])
         if not isinstance(rows, list) or len(rows) > MOST_POINTS:
-            raise self.wrong(key, f"a list of at most {MOST_POINTS} pairs")
+            raise self.wrong(key, message("building.few-pairs", most=MOST_POINTS))
         if any(not isinstance(row, list) or len(row) != 2 for row in rows):
-            raise self.wrong(key, "a list of pairs such as [[0.25, 1.0], [0.75, 9.0]]")
+            raise self.wrong(key, message("building.pairs", example="[[0.25, 1.0], [0.75, 9.0]]"))
         return tuple((self._value(key, x, first), self._value(key, y, second)) for x, y in rows)
 
     def curve(self, key: str, quantity: str | None = None, first: str | None = None) -> Any:
@@ -172,18 +184,18 @@ class Table:
     def names(self, key: str) -> tuple[str, ...]:
         value = self.table.get(key, [])
         if not isinstance(value, list) or any(not isinstance(each, str) for each in value):
-            raise self.wrong(key, "a list of layer names")
+            raise self.wrong(key, message("building.layer-names"))
         return tuple(value)
 
     def origin(self) -> dict[str, Any]:
         spans = self.table.get("ranges", {})
         if not isinstance(spans, dict):
-            raise self.wrong("ranges", "a table such as { conductivity = [0.03, 0.05] }")
-        inner = Table(f"{self.place}, ranges", spans, _SPANS)
+            raise self.wrong("ranges", message("building.a-table", example="{ conductivity = [0.03, 0.05] }"))
+        inner = Table(message("building.within", outer=self.place, inner="ranges"), spans, _SPANS)
         ranges = []
         for name, span in spans.items():
             if not isinstance(span, list) or len(span) != 2:
-                raise inner.wrong(name, "a pair of numbers")
+                raise inner.wrong(name, message("building.pair-of-numbers"))
             ranges.append((name, *(inner._value(name, each, None) for each in span)))
         words = {
             key: self.text(key, longest=LONGEST_TEXT if key in ("source", "where", "how_read") else LONGEST_NAME)
@@ -204,16 +216,17 @@ def rows(name: str, columns: Sequence[str], text: str | None = None) -> list[Row
     reader = csv.DictReader((line for _, line in lines), strict=True)
     lacking = [column for column in (*REQUIRED, *columns) if column not in (reader.fieldnames or ())]
     if lacking:
-        raise BadFile(f"The table {name} lacks the column {lacking[0]}.")
+        raise BadFile(message("building.no-column", table=name, column=lacking[0]))
     found, seen = [], set()
     for row, (number, _) in zip(reader, lines[1:], strict=True):
         if None in row or None in row.values():
-            raise BadFile(f"The table {name}, line {number}, does not have one value for each column.")
+            raise BadFile(message("building.ragged-line", table=name, line=number))
         for column in REQUIRED:
             if not row[column].strip():
-                raise BadFile(f"The table {name}, line {number} ({row['id'] or 'no id'}), lacks its {column}.")
+                place = {"table": name, "line": number, "id": row["id"] or message("building.no-id")}
+                raise BadFile(message("building.lacks-column", **place, column=column))
         if row["id"] in seen:
-            raise BadFile(f"The table {name}, line {number}, has the id {row['id']} a second time.")
+            raise BadFile(message("building.id-again", table=name, line=number, id=row["id"]))
         seen.add(row["id"])
         found.append({**{key: value.strip() for key, value in row.items()}, "line": number})
     return found
@@ -226,7 +239,7 @@ def cell_number(row: Row, column: str, name: str) -> float | None:
     try:
         return float(row[column])
     except ValueError:
-        raise _wrong(row, column, name, "a number") from None
+        raise _wrong(row, column, name, message("building.a-number")) from None
 
 
 def cell_points(row: Row, column: str, name: str) -> tuple[tuple[float, float], ...]:
@@ -235,9 +248,10 @@ def cell_points(row: Row, column: str, name: str) -> tuple[tuple[float, float], 
         pairs = [each.split(":") for each in row[column].split()]
         found = tuple((float(left), float(right)) for left, right in pairs)  # a ValueError where it is no pair
     except ValueError:
-        raise _wrong(row, column, name, 'made of points like "0.5:12 0.8:20"') from None
+        raise _wrong(row, column, name, message("building.points", example="0.5:12 0.8:20")) from None
     return found
 
 
 def _wrong(row: Row, column: str, name: str, what: str) -> BadFile:
-    return BadFile(f"The table {name}, line {row['line']}, column {column}: {row[column][:40]!r} is not {what}.")
+    place = {"table": name, "line": row["line"], "column": column}
+    return BadFile(message("building.wrong-cell", **place, given=repr(row[column][:40]), rule=what))

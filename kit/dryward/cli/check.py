@@ -199,12 +199,12 @@ def _print(result: dict[str, Any], units: str, brief: bool) -> None:
         for warning in result["warnings"]:
             print(f"{'':{wide}} {warning}")
         return
-    from dryward.report.document import EDITION, LEGEND, MARKS, amount
+    from dryward.report.document import MARKS, amount, legend, newest_edition
 
     print(message("cli.roof-and-place", roof=result["assembly"], place=result["place"]))
     for warning in result["warnings"]:
         print(warning)
-    print(f"{result['headline']}\n{result['small']}\n\n{LEGEND}")
+    print(f"{result['headline']}\n{result['small']}\n\n{legend()}")
     for each in result["checks"]:
         print(message("cli.check-line", mark=MARKS[each["answer"]], asked=each["asked"], said=each["said"]))
         for line in (each["what"], *each["lines"], each["why"], each["change"], each["matters"]):
@@ -229,5 +229,5 @@ def _print(result: dict[str, Any], units: str, brief: bool) -> None:
     for note in (*result["notes"], grain_of_water()):
         if note not in result["warnings"]:
             print(note)
-    print(message("cli.code-rows", edition=EDITION))
+    print(message("cli.code-rows", edition=newest_edition()))
     print(message("cli.as-adopted"))

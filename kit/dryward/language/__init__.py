@@ -387,8 +387,8 @@ def listed(words: Sequence[str], last: str = "and") -> str:
     return message("language.listed" if last == "and" else "language.either", first=listing(words[:-1]), last=words[-1])
 
 
-def listing(words: Sequence[str]) -> str:
-    """Words after each other, the last like the others: "a, b, c".
+def listing(words: Sequence[str], by: str = "language.listing") -> str:
+    """Words after each other, the last like the others: "a, b, c"; `by` is the message that puts one after the first.
 
     Examples
     --------
@@ -397,5 +397,5 @@ def listing(words: Sequence[str]) -> str:
     """
     first, *others = words or ("",)
     for each in others:
-        first = message("language.listing", first=first, next=each)
+        first = message(by, first=first, next=each)
     return first

@@ -22,6 +22,7 @@ from dryward.units.shown import (
     shown_unit,
     thickness,
     with_unit,
+    written,
 )
 from dryward.units.table import (
     AIR_PERMEABILITY,
@@ -63,6 +64,7 @@ __all__ = [
     "liquid",
     "grain_of_water",
     "with_unit",
+    "written",
     "Quantity",
     "QUANTITIES",
     "quantity",

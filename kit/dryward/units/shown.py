@@ -4,7 +4,7 @@ import math
 from fractions import Fraction
 
 from dryward.checks import UnknownName
-from dryward.language import figures as written
+from dryward.language import figures as _marked
 from dryward.language import message, once, slug
 from dryward.units.table import FOOT, UNITS, WATER_DENSITY, Unit, from_si, to_si
 
@@ -107,7 +107,7 @@ def number(value: float, digits: int | None = None, *, figures: int = 3, most: i
             return _endless(value)
         text = f"{value:.{digits}f}"
     elif not math.isfinite(value) or 0 < abs(value) < 1e-9:  # what is left of a sum has no place on paper
-        return written(f"{value:.{figures}g}") if math.isfinite(value) else _endless(value)
+        return written(value, f".{figures}g")
     else:
         # The place of the first figure, after rounding: 9.996 counts as 10.
         place = int(f"{value:.{figures - 1}e}".partition("e")[2])
@@ -118,14 +118,14 @@ def number(value: float, digits: int | None = None, *, figures: int = 3, most: i
             text = text.rstrip("0").rstrip(".")
         if float(text) == 0 and value:
             return number(value, figures=2)
-    return written(text.lstrip("-") if float(text) == 0 else text)
+    return _marked(text.lstrip("-") if float(text) == 0 else text)
 
 
 def _endless(value: float) -> str:
     """What no figure writes."""
     if math.isnan(value):
         return message("units.no-number")
-    return f"{written('-') if value < 0 else ''}{message('units.infinite')}"
+    return f"{_marked('-') if value < 0 else ''}{message('units.infinite')}"
 
 
 @once
@@ -146,6 +146,16 @@ def with_unit(number: str, name: str) -> str:
     """
     before, after = _around()[name]
     return f"{before}{number}{after}"
+
+
+def written(value: float, form: str, name: str = "") -> str:
+    """A number in a format of Python's with the reader's marks, and its unit where one is named.
+
+    >>> written(0.0123456, ".3g"), written(57.2135, ".4g", "perm")
+    ('0.0123', '57.21 perm')
+    """
+    text = _marked(format(value, form)) if math.isfinite(value) else _endless(value)
+    return with_unit(text, name) if name else text
 
 
 def show_in(value: float, name: str, digits: int | None = None) -> str:

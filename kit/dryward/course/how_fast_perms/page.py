@@ -7,7 +7,7 @@ from types import SimpleNamespace
 
 import numpy as np
 
-from dryward import units
+from dryward import language, units
 from dryward.building import codes
 from dryward.course.how_fast_perms.scene import LayersInRow, Pipe
 from dryward.panels import hand
@@ -18,13 +18,15 @@ from dryward.physics.airleak import permeance_with_gaps
 from dryward.teaching.words import Step
 from dryward.units import to_si
 
+message = language.beside(__file__)
+
 #: What stands before the film, gap or not: gypsum board and paint, 40 and 7 perm in a row.
 PAINTED_DRYWALL = to_si(1 / (1 / 40 + 1 / 7), "perm")
-NAMES = ("painted drywall", "film", "outer sheet")
+NAMES = ("how_fast_perms.painted-drywall", "how_fast_perms.film", "how_fast_perms.outer-sheet")
 
 
 @dataclass(frozen=True)
-class State:
+class SheetsInRow:
     """Three sheets in a row under a push."""
 
     film: float
@@ -55,55 +57,57 @@ class HowFastPerms(Page):
     id = "how-fast-perms"
     handles = (
         "dp_vapor",
-        replace(standard("M_in"), words="Film"),
-        replace(standard("M_out"), words="Outer sheet"),
-        replace(standard("Gap_share"), words="Share of the film missing"),
+        replace(standard("M_in"), words="how_fast_perms.film-slider"),
+        replace(standard("M_out"), words="how_fast_perms.outer-sheet-slider"),
+        replace(standard("Gap_share"), words="how_fast_perms.gap-slider"),
     )
     draws = Pipe
 
-    def compute(self, at: SimpleNamespace) -> State:
+    def compute(self, at: SimpleNamespace) -> SheetsInRow:
         """The permeances in a row; the film with its gaps."""
         inner = float(permeance_with_gaps(at.M_in, PAINTED_DRYWALL, at.Gap_share))
-        return State(at.M_in, inner, at.M_out, at.dp_vapor, at.Gap_share)
+        return SheetsInRow(at.M_in, inner, at.M_out, at.dp_vapor, at.Gap_share)
 
     def views(self, state):
         """Painted drywall, film, outer sheet."""
-        return LayersInRow(NAMES, state.permeances, state.push, state.together * state.push)
+        return LayersInRow(
+            tuple(language.told(each) for each in NAMES), state.permeances, state.push, state.together * state.push
+        )
 
-    def numbers(self, state: State) -> list[Readout]:
+    def numbers(self, state: SheetsInRow) -> list[Readout]:
         """Together, the flow, the class of the film, which one rules, what a gap costs."""
         drops = np.array([1 / each for each in state.permeances])
         rules = int(np.argmax(drops))
         share = drops[rules] / drops.sum()
         kind = codes.retarder_class(state.film)
         return [
-            Readout("together", "All three in a row", state.together, "permeance", both=True),
-            Readout("flow", "Vapor that passes", state.together * state.push, "vapor flux", both=True),
+            Readout("together", message("together"), state.together, "permeance", both=True),
+            Readout("flow", message("flow"), state.together * state.push, "vapor flux", both=True),
             Readout(
-                "rules", "What rules", float(share), text=NAMES[rules], note=f"{share * 100:.0f} % of the resistance"
+                "rules", message("rules"), float(share), text=language.told(NAMES[rules]),
+                note=message("rules-note", share=self.show(float(share), "relative humidity"))
             ),
             Readout(
-                "class", "The film's class", state.film, "permeance",
-                text=f"Class {kind}" if kind != "none" else "no class",
-                note="by dry-cup perms; see local code",
+                "class", message("class"), state.film, "permeance",
+                text=message("class-said", kind=kind),
+                note=message("class-note"),
             ),
             Readout(
-                "cut", "Film and gaps cut", state.cut, "relative humidity", note="off what drywall lets through"
+                "cut", message("cut"), state.cut, "relative humidity", note=message("cut-note")
             ),
         ]  # fmt: skip
 
-    def says(self, state: State) -> str:
+    def says(self, state: SheetsInRow) -> str:
         """The tightest rules; a gap costs its share, not the whole."""
         flow = self.show(state.together * state.push, "vapor flux")
         if state.gap > 0.0:
-            return (
-                f"With {state.gap * 100:.3g} % of it missing the film cuts {state.cut * 100:.0f} % of the vapor: {flow}"
-                " passes. For air the gap would be a hole."
+            return message(
+                "with-a-gap", gap=f"{state.gap * 100:.3g}", cut=self.show(state.cut, "relative humidity"), flow=flow
             )
         whole = self.show(state.together, "permeance")
-        return f"In a row the three act like one sheet of {whole}, tighter than the tightest alone: {flow} passes."
+        return message("in-a-row", whole=whole, flow=flow)
 
-    def steps(self, state: State) -> list[Step]:
+    def steps(self, state: SheetsInRow) -> list[Step]:
         """Resistances add; flow is permeance times push."""
         unit = "perm" if self.unit_system == "us" else "ng/(s m2 Pa)"
         word, plain = units.unit(unit).symbol, hand.plain
@@ -113,7 +117,7 @@ class HowFastPerms(Page):
         if state.gap > 0:
             lines.append(
                 Step(
-                    "Drywall and film: where the film is, both in a row; where it is missing, the drywall alone.",
+                    message("step-gap"),
                     f"{1 - state.gap:.4g} / (1/{plain(numbers[0])} + 1/{plain(film)}) "
                     f"+ {state.gap:.4g} × {plain(numbers[0])}",
                     f"{plain(inner)} {word}",
@@ -123,11 +127,11 @@ class HowFastPerms(Page):
         return [
             *lines,
             Step(
-                "All in a row: one over the sum of one over each.",
+                message("step-row"),
                 f"1 / ({row} + 1/{plain(numbers[2])})",
                 f"{plain(units.from_si(state.together, unit))} {word}",
             ),
-            hand.flow("Flow: permeance times push.", state.push, 0.0, state.together, self.unit_system),
+            hand.flow(message("step-flow"), state.push, 0.0, state.together, self.unit_system),
         ]
 
 

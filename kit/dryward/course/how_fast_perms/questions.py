@@ -1,13 +1,17 @@
 """Checks: the class of a sheet, layers in a row, and a gap in the film."""
 
+from dryward import language
 from dryward.physics.airleak import permeance_with_gaps
 from dryward.teaching.kinds import asked_in_a_row, average, class_limits, in_a_row, row_sum, sheet_class
 from dryward.teaching.questions import Draw, Question
 from dryward.units import from_si, to_si
 
+message = language.beside(__file__)
 
-def _title(name):
-    return name[0].upper() + name[1:]
+
+def _title(name: str) -> str:
+    """The name of a class as an answer."""
+    return message("class-of-class", kind=name.replace(" ", "-"))
 
 
 def class_of(draw: Draw) -> Question | None:
@@ -19,10 +23,10 @@ def class_of(draw: Draw) -> Question | None:
     draw.because(class_limits(draw))
     others = [name for name in ("class I", "class II", "class III") if name != found]
     return draw.words(
-        f"A sheet has {say(perms, 'perm')} by dry cup. Which vapor retarder class is it?",
+        message("class-of-ask", perms=say(perms, "perm")),
         _title(found),
         *((_title(name), "class-limits-mixed") for name in others),
-        ("No class. Only a perfect sheet is a retarder.", "vapor-barrier-is-air-barrier"),
+        (message("class-of-vapor-barrier-is-air-barrier"), "vapor-barrier-is-air-barrier"),
     )
 
 
@@ -36,12 +40,21 @@ def which_rules(draw: Draw) -> Question | None:
     say = draw.say
     draw.because(row_sum(draw, drywall, paint, sheet))
     return draw.number(
-        f"Drywall of {say(drywall, 'perm')}, paint of {say(paint, 'perm')} and a sheet of {say(sheet, 'perm')} lie in "
-        f"a row. {asked_in_a_row(draw)}",
+        message(
+            "which-rules-ask",
+            drywall=say(drywall, "perm"),
+            paint=say(paint, "perm"),
+            sheet=say(sheet, "perm"),
+            asked=asked_in_a_row(draw),
+        ),
         found,
         "perm",
         0.03 * found,
-        (drywall, "label-perm-is-the-perm", f"Vapor must pass all three. The tightest rules: {say(found, 'perm')}."),
+        (
+            drywall,
+            "label-perm-is-the-perm",
+            message("which-rules-label-perm-is-the-perm-reply", found=say(found, "perm")),
+        ),
         (drywall + paint + sheet, "adds-perms"),
         (average(draw, drywall, paint, sheet), "averages-layers"),
     )
@@ -56,16 +69,15 @@ def gap(draw: Draw) -> Question | None:
     left = from_si(permeance_with_gaps(to_si(film, "perm"), to_si(beside, "perm"), share / 100), "perm")
     cut = 100 * (1 - left / beside)
     say = draw.say
-    draw.because(f"By area, {share} % open and the rest shut make {say(left, 'perm')}, not {say(beside, 'perm')}.")
+    draw.because(message("gap-why", share=say(share, "%"), left=say(left, "perm"), beside=say(beside, "perm")))
     return draw.number(
-        f"A film of {say(film, 'perm')} lies behind painted drywall, and {share} % of the film is missing. "
-        "How much of the diffusion does it still stop?",
+        message("gap-ask", film=say(film, "perm"), share=say(share, "%")),
         cut,
         "%",
         2.0,
         (0.0, "vapor-barrier-is-air-barrier"),
         (share, "vapor-barrier-is-air-barrier"),
-        (99.9, "label-perm-is-the-perm", f"The label holds for the whole sheet. With the gap it stops {cut:.0f} %."),
+        (99.9, "label-perm-is-the-perm", message("gap-label-perm-is-the-perm-reply", cut=say(round(cut), "%"))),
     )
 
 

@@ -9,9 +9,12 @@ from typing import Any
 import numpy as np
 from matplotlib.patches import Polygon, Rectangle
 
+from dryward import language
 from dryward.pictures import style
 from dryward.pictures.drawing import arrow, ceiling, sentences
 from dryward.pictures.live import LivePicture
+
+message = language.beside(__file__)
 
 #: From shut to open, for the opening of a valve [kg/(s m2 Pa)]: 0.05 and 100 perm.
 _SHUT, _OPEN = 2.86e-12, 5.72e-9
@@ -57,14 +60,14 @@ class Pipe(LivePicture):
         self._steps((left[0], left[1], left[2], middle), drop, len(names))
         a, b = (self.ax.transAxes.transform([(0, 0), (1, 0)]) / self.scale)[:, 0]
         self._pipe(float(a), float(b), middle + 0.5 * self.line, left[3], names)
-        ax = self.graph(right, "flow", self.symbol("vapor flux"), "y")
+        ax = self.graph(right, message("axis-flow"), self.symbol("vapor flux"), "y")
         ax.set_xlim(0, 1)
         ax.set_xticks([])
         ax.set_ylim(0, flow)
         self.bar = self.moving(ax.add_patch(Rectangle((0.2, 0), 0.6, 0, facecolor=self.color("vapor pressure"))))
 
     def _steps(self, box, drop, count):
-        label = f"vapor pressure above the outlet, {self.symbol('pressure')}"
+        label = message("axis-pressure", unit=self.symbol("pressure"))
         self.ax = ax = self.graph(box, "", label, "y")
         ax.set_xlim(0, count)
         ax.set_xticks([])
@@ -116,13 +119,19 @@ class Pipe(LivePicture):
         self.bar.set_height(self.shown(state.flow, "vapor flux"))
 
     def alt(self, state: LayersInRow) -> str:
-        sheets = "; ".join(
-            f"{name}, {self.show(p, 'permeance')}" for name, p in zip(state.names, state.permeances, strict=True)
-        )
+        each = [
+            message("alt-sheet", name=name, permeance=self.show(p, "permeance"))
+            for name, p in zip(state.names, state.permeances, strict=True)
+        ]
+        sheets = language.listing(each, "how_fast_perms.alt-sheets")
         tightest = state.names[int(np.argmin(state.permeances))]
         taken = (1.0 / min(state.permeances)) / sum(1.0 / p for p in state.permeances)
         return sentences(
-            f"A pipe with {len(state.names)} valves in a row: {sheets}.",
-            f"Driven by {self.show(state.difference, 'pressure')}, the flow is {self.show(state.flow, 'vapor flux')}.",
-            f"The tightest, {tightest}, takes {taken * 100:.0f} % of the pressure.",
+            message("alt-pipe", count=len(state.names), sheets=sheets),
+            message(
+                "alt-flow",
+                difference=self.show(state.difference, "pressure"),
+                flow=self.show(state.flow, "vapor flux"),
+            ),
+            message("alt-tightest", tightest=tightest, share=self.show(taken, "relative humidity")),
         )

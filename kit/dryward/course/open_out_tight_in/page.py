@@ -8,7 +8,7 @@ from typing import Any
 
 import numpy as np
 
-from dryward import building
+from dryward import building, language
 from dryward.building import FixedMembrane
 from dryward.course.open_out_tight_in.scene import BalanceMap, GainMap
 from dryward.panels import hand, wetness
@@ -21,6 +21,8 @@ from dryward.units import to_si
 from dryward.verdict import DAMP, DRY, Verdict, of_steady
 from dryward.weather import Air
 
+message = language.beside(__file__)
+
 ROOM_TEMPERATURE, OUTDOOR_HUMIDITY = to_si(70.0, "degF"), 0.8
 _OUT = standard("T_out")
 #: This balance is about winter: vapor from the room.
@@ -30,7 +32,7 @@ AXIS = to_si(np.geomspace(0.05, 100.0, 27), "perm")
 
 
 @dataclass(frozen=True)
-class State:
+class RoofOnMap:
     """One roof, the airs, its steady state, and the map around it."""
 
     roof: building.Assembly
@@ -68,11 +70,11 @@ class OpenOutTightIn(Page):
     # numbers follow at once and the map when the slider rests.
     slow = True
 
-    def preview(self, at: SimpleNamespace) -> State | None:
+    def preview(self, at: SimpleNamespace) -> RoofOnMap | None:
         """The roof here, on the map as it stands."""
         return self._state(at, self._kept[1])
 
-    def compute(self, at: SimpleNamespace) -> State:
+    def compute(self, at: SimpleNamespace) -> RoofOnMap:
         """The roof here, and every other pair of permeances in the same weather."""
         return self._state(at, None)
 
@@ -81,7 +83,7 @@ class OpenOutTightIn(Page):
         roof = roof.replace("inner membrane", FixedMembrane(at.M_in)).replace("outer layer", FixedMembrane(at.M_out))
         indoor, outdoor = Air(ROOM_TEMPERATURE, at.RH_in), Air(at.T_out, OUTDOOR_HUMIDITY)
         gains = self._map(roof, indoor, outdoor) if gains is None else gains
-        return State(roof, indoor, outdoor, steady.profile(roof, indoor, outdoor), gains, at.M_in, at.M_out)
+        return RoofOnMap(roof, indoor, outdoor, steady.profile(roof, indoor, outdoor), gains, at.M_in, at.M_out)
 
     def _map(self, roof, indoor, outdoor):
         # The map follows the weather and the room only: moving on it costs nothing.
@@ -97,67 +99,76 @@ class OpenOutTightIn(Page):
         """The map and the point."""
         return GainMap(AXIS, AXIS, state.gains, state.inner, state.outer, state.profile.gain)
 
-    def numbers(self, state: State) -> list[Readout]:
+    def numbers(self, state: RoofOnMap) -> list[Readout]:
         """Gain, the outer face, how much more open outside, and how much it would take."""
         face = state.profile.face("outer layer", 0)
         balance = state.balance
         return [
-            Readout("gain", "Water gained", state.profile.gain, "vapor flux", both=True),
+            Readout("gain", message("gain"), state.profile.gain, "vapor flux", both=True),
             Readout(
                 "face_humidity",
-                "Humidity at the outer face",
+                message("face-humidity"),
                 float(state.profile.relative_humidity[face]),
                 "relative humidity",
                 note=self.show(state.profile.temperature[face], "temperature"),
             ),
             Readout(
                 "ratio",
-                "The outside is",
+                message("ratio"),
                 state.outer / state.inner,
                 text=_compared(state.outer / state.inner),
-                note="as the inside",
+                note=message("ratio-note"),
             ),
             Readout(
                 "needed",
-                "For no gain, outside",
+                message("needed"),
                 balance,
                 "permeance",
-                text="any" if balance == FINE[0] else "" if balance else f"over {self.show(FINE[-1], 'permeance')}",
-                note="even a tight one"
+                text=message("needed-any")
                 if balance == FINE[0]
-                else f"{_compared(balance / state.inner)} as the inside"
+                else ""
                 if balance
-                else "first lower the humidity",
+                else message("needed-over", most=self.show(FINE[-1], "permeance")),
+                note=message("needed-any-note")
+                if balance == FINE[0]
+                else message("needed-note", compared=_compared(balance / state.inner))
+                if balance
+                else message("needed-over-note"),
             ),
         ]
 
-    def judge(self, state: State) -> Verdict:
+    def judge(self, state: RoofOnMap) -> Verdict:
         """The roof in a winter that never ends."""
         return of_steady(state.profile)
 
-    def says(self, state: State) -> str:
+    def says(self, state: RoofOnMap) -> str:
         """What the pair does in this weather."""
         balance, gain, judged = state.balance, state.profile.gain, self.judge(state)
         if gain > 0:
-            more = (
-                f"To stop it the outside must have {self.show(balance, 'permeance')}: "
-                f"{_compared(balance / state.inner)} as the inside"
+            stop = (
+                message(
+                    "stop-it",
+                    balance=self.show(balance, "permeance"),
+                    compared=_compared(balance / state.inner),
+                )
                 if balance
-                else "No outer layer stops it at this humidity"
+                else message("nothing-stops-it")
             )
-            little = ", too little to count," if judged.state == DAMP else ""
-            return f"This roof gains {self.show(gain, 'vapor flux')}{little} in this weather. {more}."
-        settles = "" if judged.state == DRY else f" But {wetness.settles(self, judged)}."
+            return message("gains", little=judged.state == DAMP, gain=self.show(gain, "vapor flux"), stop=stop)
+        dry = judged.state == DRY
+        settles = "" if dry else wetness.settles(self, judged)
         if balance <= FINE[0]:
-            return f"This roof gains nothing in this weather, and even a tight outside would gain nothing.{settles}"
-        # A larger sd is tighter.
-        at_least = "or more" if self.unit_system == "us" else "or less"
-        return (
-            f"This roof gains nothing in this weather: the outside is {_compared(state.outer / state.inner)} as the "
-            f"inside. For no gain it needs {self.show(balance, 'permeance')} {at_least}.{settles}"
+            return message("gains-nothing-ever", dry=dry, settles=settles)
+        return message(
+            "gains-nothing",
+            compared=_compared(state.outer / state.inner),
+            balance=self.show(balance, "permeance"),
+            system=self.unit_system,
+            dry=dry,
+            settles=settles,
         )
 
-    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
+    def strips(self, at: SimpleNamespace, state: RoofOnMap) -> dict[str, Any]:
         """The state along each slider."""
         keys = {
             "T_out": "outdoor_temperature",
@@ -170,7 +181,7 @@ class OpenOutTightIn(Page):
         )
         return {name: Strip(tuple(found[key].states)) for name, key in keys.items()}
 
-    def steps(self, state: State) -> list[Step]:
+    def steps(self, state: RoofOnMap) -> list[Step]:
         """What arrives at the outer face, and what can leave."""
         profile = state.profile
         return hand.stays(profile, state.indoor, state.outdoor, profile.face("outer layer", "inner"), self.unit_system)
@@ -178,8 +189,10 @@ class OpenOutTightIn(Page):
 
 def _compared(ratio):
     if abs(ratio - 1) < 0.05:
-        return "just as open"
-    return f"{hand.times(ratio)} as open" if ratio > 1 else f"{hand.times(1 / ratio)} as tight"
+        return message("just-as-open")
+    return (
+        message("as-open", ratio=hand.times(ratio)) if ratio > 1 else message("as-tight", ratio=hand.times(1 / ratio))
+    )
 
 
 PAGE = OpenOutTightIn

@@ -1,9 +1,12 @@
 """Checks: an open outside, what cuts the gain on OSB, and when open is not enough."""
 
+from dryward import language
 from dryward.teaching.practical import WINTER, Outcome, Say, Task, Values, dry, perms, vault_state
 from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import face, gain, roof
 from dryward.units import from_si
+
+message = language.beside(__file__)
 
 
 def inner_changes(draw: Draw) -> Question | None:
@@ -17,21 +20,27 @@ def inner_changes(draw: Draw) -> Question | None:
         return None
     humid = [face(*case)[1] for case in cases]
     say = draw.say
-    draw.because(f"More gets in, but it leaves as fast. The outer face stays below full: {humid[1]:.0f} %.")
+    draw.because(message("inner-changes-why", humid=say(round(humid[1]), "%")))
     return draw.words(
-        f"The outer membrane has {say(50, 'perm')}. The inner film changes from {say(tight, 'perm')} to "
-        f"{say(loose, 'perm')}. The room is {say(70, 'degF')} and {rh} %, it is {say(cold, 'degF')} and 80 % outside. "
-        "How much water does the roof gain?",
-        f"None in both cases. RH at the outer face goes from {humid[0]:.0f} % to {humid[1]:.0f} %.",
+        message(
+            "inner-changes-ask",
+            tight=say(tight, "perm"),
+            loose=say(loose, "perm"),
+            rh=say(rh, "%"),
+            cold=say(cold, "degF"),
+            perms=say(50, "perm"),
+            room=say(70, "degF"),
+        ),
+        message("inner-changes-right", before=say(round(humid[0]), "%"), after=say(round(humid[1]), "%")),
         (
-            f"{loose / tight:.0f} times more than before.",
+            message("inner-changes-counts-only-what-comes", times=f"{loose / tight:.0f}"),
             "counts-only-what-comes",
-            "The flow grows, but it leaves through the open outer layer. Gain is what comes minus what goes.",
+            message("inner-changes-counts-only-what-comes-reply"),
         ),
         (
-            "It gains less than before, since it can dry to both sides.",
+            message("inner-changes-counts-only-what-leaves"),
             "counts-only-what-leaves",
-            "There was no gain before. A change from nothing to nothing is not less.",
+            message("inner-changes-counts-only-what-leaves-reply"),
         ),
     )
 
@@ -49,28 +58,30 @@ def what_cuts(draw: Draw) -> Question | None:
     if now <= 0:
         return None
     say = draw.say
-    draw.because(
-        f"Now it gains {say(now, 'g/m2/day')}, with the tighter film {say(less, 'g/m2/day')}. "
-        "But then it can hardly dry to the room: see July."
-    )
+    draw.because(message("what-cuts-why", now=say(now, "g/m2/day"), less=say(less, "g/m2/day")))
     return draw.words(
-        f"A roof has OSB of {say(1.5, 'perm')} outside and a film of {say(inner, 'perm')} inside. It gains "
-        f"{say(now, 'g/m2/day')} at {say(cold, 'degF')}. What cuts that most?",
-        f"A film of {say(tighter, 'perm')} inside.",
+        message(
+            "what-cuts-ask",
+            osb=say(1.5, "perm"),
+            inner=say(inner, "perm"),
+            now=say(now, "g/m2/day"),
+            cold=say(cold, "degF"),
+        ),
+        message("what-cuts-right", tighter=say(tighter, "perm")),
         (
-            "A bigger vent space over the OSB.",
+            message("what-cuts-more-vents-always-help"),
             "more-vents-always-help",
-            f"The vent is beyond the OSB, which is the tight layer. The gain stays {say(now, 'g/m2/day')}.",
+            message("what-cuts-more-vents-always-help-reply", now=say(now, "g/m2/day")),
         ),
         (
-            f"More fill, {say(60, 'R')} in place of {say(44, 'R')}.",
+            message("what-cuts-label-r-is-wall-r", more=say(60, "R"), now=say(44, "R")),
             "label-r-is-wall-r",
-            f"More fill makes the OSB colder. The gain is then {say(fill, 'g/m2/day')}.",
+            message("what-cuts-label-r-is-wall-r-reply", fill=say(fill, "g/m2/day")),
         ),
         (
-            "A second plastic sheet over the OSB.",
+            message("what-cuts-two-barriers-twice-as-good"),
             "two-barriers-twice-as-good",
-            "Then even less leaves. Tight on both sides can hardly dry.",
+            message("what-cuts-two-barriers-twice-as-good-reply"),
         ),
     )
 
@@ -84,20 +95,25 @@ def open_is_not_enough(draw: Draw) -> Question | None:
     if found < 2:
         return None
     say = draw.say
-    draw.because(f"The supply beats even {say(50, 'perm')}: the roof gains {say(found, 'g/m2/day')}.")
+    draw.because(message("open-is-not-enough-why", found=say(found, "g/m2/day"), perms=say(50, "perm")))
     return draw.words(
-        f"The room is {say(70, 'degF')} and {rh} %, it is {say(cold, 'degF')} and 80 % outside. There is no inner film "
-        f"and the outer membrane has {say(50, 'perm')}. What happens at the outer face?",
-        f"It gains {say(found, 'g/m2/day')}.",
+        message(
+            "open-is-not-enough-ask",
+            rh=say(rh, "%"),
+            cold=say(cold, "degF"),
+            room=say(70, "degF"),
+            perms=say(50, "perm"),
+        ),
+        message("open-is-not-enough-right", found=say(found, "g/m2/day")),
         (
-            "Nothing. An open outside can never get wet.",
+            message("open-is-not-enough-one-check-decides"),
             "one-check-decides",
-            f"Open helps only as long as more can leave than comes. Here {say(found, 'g/m2/day')} stay.",
+            message("open-is-not-enough-one-check-decides-reply", found=say(found, "g/m2/day")),
         ),
         (
-            "Nothing. Only OSB gets wet.",
+            message("open-is-not-enough-dew-point-is-a-place"),
             "dew-point-is-a-place",
-            "Any cold face gets wet when more comes than can leave.",
+            message("open-is-not-enough-dew-point-is-a-place-reply"),
         ),
     )
 

@@ -9,9 +9,12 @@ import numpy as np
 from matplotlib.colors import ListedColormap
 from matplotlib.patches import Rectangle
 
+from dryward import language
 from dryward.pictures import style
 from dryward.pictures.drawing import sentences
 from dryward.pictures.live import UNDER, LivePicture
+
+message = language.beside(__file__)
 
 #: Bounds of the bands of gain, in the unit shown.
 _BANDS = {"us": (0.0, 1.0, 3.0, 10.0, 30.0), "si": (0.0, 0.5, 2.0, 5.0, 20.0)}
@@ -60,8 +63,8 @@ class BalanceMap(LivePicture):
         unit = self.symbol("permeance")
         self.ax = ax = self.graph(
             (left[0], left[1], left[2], foot - 2),
-            f"inner membrane, {unit}; right is open",
-            f"outer layer, {unit}; up is open",
+            message("axis-inner", unit=unit),
+            message("axis-outer", unit=unit),
             "",
         )
         self.at = self._axis(ax.xaxis, state.inner), self._axis(ax.yaxis, state.outer)
@@ -103,12 +106,15 @@ class BalanceMap(LivePicture):
         left, _, right, top = box
         step = 1.35 * self.line
         y = top - 1.2 * self.line
-        self.words(left, y, self.fitted("winter gain,", right - left))
+        self.words(left, y, self.fitted(message("key-gain"), right - left))
         self.words(left, y - self.line, self.fitted(self.symbol("vapor flux"), right - left))
         y -= 2.6 * self.line
-        words = [f"over {bands[-1]:g}"]
-        words += [f"{low:g} – {high:g}" for low, high in zip(bands[-2::-1], bands[:0:-1], strict=True)]
-        for text, tint in zip((*words, "none"), (*tints[::-1], self.background), strict=True):
+        words = [message("key-over", most=f"{bands[-1]:g}")]
+        words += [
+            message("key-band", low=f"{low:g}", high=f"{high:g}")
+            for low, high in zip(bands[-2::-1], bands[:0:-1], strict=True)
+        ]
+        for text, tint in zip((*words, message("key-none")), (*tints[::-1], self.background), strict=True):
             swatch = Rectangle((left, y - 0.1 * self.line), 2.2 * self.type.words, 0.95 * self.line, facecolor=tint,
                                edgecolor=style.INK, linewidth=0.9 * self.type.thick)  # fmt: skip
             self.put(swatch)
@@ -126,16 +132,16 @@ class BalanceMap(LivePicture):
         gain = np.asarray(state.gain)
         share = float((gain > _NONE).mean())
         # No gain is not yet dry: the state is told by who knows it.
-        now = (
-            f"gains {self.show(state.gain_now, 'vapor flux')}"
-            if state.gain_now > 0
-            else "gains no water in this weather"
-        )
         return sentences(
-            "Map of winter gain over the permeance of the inner layer and of the outer layer.",
-            f"You are at {self.show(state.inner_now, 'permeance')} inside and "
-            f"{self.show(state.outer_now, 'permeance')} outside: this roof {now}.",
-            f"Of the roofs on the map, {share * 100:.0f} % gain water.",
+            message("alt-map"),
+            message(
+                "alt-here",
+                gains=bool(state.gain_now > 0),
+                inner=self.show(state.inner_now, "permeance"),
+                outer=self.show(state.outer_now, "permeance"),
+                gain=self.show(state.gain_now, "vapor flux"),
+            ),
+            message("alt-share", share=self.show(share, "relative humidity")),
         )
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from types import SimpleNamespace
 
-from dryward import air
+from dryward import air, language
 from dryward.course.read_the_air.scene import AirsOnCurve, Curve
 from dryward.panels import hand
 from dryward.panels.controls import standard
@@ -14,9 +14,11 @@ from dryward.panels.readouts import Readout
 from dryward.teaching.words import Step
 from dryward.weather import Air
 
+message = language.beside(__file__)
+
 
 @dataclass(frozen=True)
-class State:
+class AirPair:
     """Two airs to compare."""
 
     first: Air
@@ -33,77 +35,80 @@ class ReadTheAir(Page):
 
     id = "read-the-air"
     handles = (
-        replace(standard("T"), words="Air A: temperature"),
-        replace(standard("RH"), words="Air A: humidity"),
-        replace(standard("T"), name="T_2", words="Air B: temperature").starting(30, -1),
-        replace(standard("RH"), name="RH_2", words="Air B: humidity").starting(80, 80),
+        replace(standard("T"), words="read_the_air.air-a-temperature"),
+        replace(standard("RH"), words="read_the_air.air-a-humidity"),
+        replace(standard("T"), name="T_2", words="read_the_air.air-b-temperature").starting(30, -1),
+        replace(standard("RH"), name="RH_2", words="read_the_air.air-b-humidity").starting(80, 80),
     )
     draws = Curve
 
-    def compute(self, at: SimpleNamespace) -> State:
+    def compute(self, at: SimpleNamespace) -> AirPair:
         """Two airs."""
-        return State(Air(at.T, at.RH), Air(at.T_2, at.RH_2))
+        return AirPair(Air(at.T, at.RH), Air(at.T_2, at.RH_2))
 
     def views(self, state):
         """Both on the curve."""
         return AirsOnCurve(state.first, state.second)
 
-    def numbers(self, state: State) -> list[Readout]:
+    def numbers(self, state: AirPair) -> list[Readout]:
         """Of air A: vapor pressure, dew point, water two ways; of air B, its water."""
         first, second = state.first, state.second
         ratio, other = state.ratios
         return [
-            Readout("vapor_pressure", "A: vapor pressure", first.vapor_pressure, "pressure", both=True),
-            Readout("dew_point", "A: dew point", first.dew_point, "temperature", both=True),
-            Readout("humidity_ratio", "A: water in the air", ratio, "humidity ratio", both=True, digits=_digits(ratio)),
+            Readout("vapor_pressure", message("a-vapor-pressure"), first.vapor_pressure, "pressure", both=True),
+            Readout("dew_point", message("a-dew-point"), first.dew_point, "temperature", both=True),
+            Readout("humidity_ratio", message("a-water"), ratio, "humidity ratio", both=True, digits=_digits(ratio)),
             Readout(
                 "vapor_density",
-                "A: water in each volume",
+                message("a-water-in-volume"),
                 air.vapor_density(first.temperature, first.vapor_pressure),
                 "density",
                 text=f"{air.vapor_density(first.temperature, first.vapor_pressure) * 1e3:.2f} g/m³",
             ),
             Readout(
                 "humidity_ratio_2",
-                "B: water in the air",
+                message("b-water"),
                 other,
                 "humidity ratio",
-                note=f"dew point {self.show(second.dew_point, 'temperature')}",
+                note=message("b-water-note", dew_point=self.show(second.dew_point, "temperature")),
                 digits=_digits(other),
             ),
         ]
 
-    def says(self, state: State) -> str:
+    def says(self, state: AirPair) -> str:
         """Which air has more water, and which has the higher RH."""
         ratio, other = state.ratios
         if abs(ratio - other) < 0.05 * max(ratio, other):
             water = self.show(ratio, "humidity ratio", _digits(ratio))
-            return f"Both airs have nearly the same water, {water}, whatever their RH."
+            return message("same-water", water=water)
         more, less = ("A", "B") if ratio > other else ("B", "A")
         wet, dry = (state.first, state.second) if ratio > other else (state.second, state.first)
         times = max(ratio, other) / min(ratio, other)
-        tail = ", though its RH is lower" if wet.relative_humidity < dry.relative_humidity else ""
-        return (
-            f"Air {more} has {times:.1f} times the water of air {less}{tail}. "
-            f"Its dew point is {self.show(wet.dew_point, 'temperature')}."
+        lower = bool(wet.relative_humidity < dry.relative_humidity)
+        return message(
+            "more-water",
+            more=more,
+            times=f"{times:.1f}",
+            less=less,
+            lower=lower,
+            dew_point=self.show(wet.dew_point, "temperature"),
         )
 
-    def steps(self, state: State) -> list[Step]:
+    def steps(self, state: AirPair) -> list[Step]:
         """The pressure, the dew point and the water of air A."""
         first, show = state.first, self.show
         pressure = first.vapor_pressure
         return [
             hand.pressure(
-                "Vapor pressure of air A.",
+                message("step-pressure"),
                 first.temperature,
                 first.relative_humidity,
                 pressure / first.relative_humidity,
                 self.unit_system,
             ),
-            Step("Dew point: the table read backward.", "", show(first.dew_point, "temperature")),
+            Step(message("step-dew-point"), "", show(first.dew_point, "temperature")),
             Step(
-                "Water for each weight of dry air: 0.622 times the vapor pressure, over the pressure of the dry air "
-                f"alone. {'7000 grains are a pound.' if self.unit_system == 'us' else '1000 g are a kg.'}",
+                message("step-water", system=self.unit_system),
                 f"0.622 × {show(pressure, 'pressure')} / ({show(air.STANDARD_PRESSURE, 'pressure')} − "
                 f"{show(pressure, 'pressure')}){' × 7000' if self.unit_system == 'us' else ' × 1000'}",
                 show(state.ratios[0], "humidity ratio", _digits(state.ratios[0])),

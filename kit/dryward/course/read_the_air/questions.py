@@ -1,9 +1,11 @@
 """Checks: cooling air, heating air, and which cold thing gets wet."""
 
-from dryward import air
+from dryward import air, language
 from dryward.teaching import vault
 from dryward.teaching.questions import Draw, Question
 from dryward.units import from_si, to_si
+
+message = language.beside(__file__)
 
 
 def cooled(draw: Draw) -> Question | None:
@@ -19,20 +21,19 @@ def cooled(draw: Draw) -> Question | None:
     falls = rh * rh / then
     dew = from_si(room.dew_point, "degF")
     say = draw.say
-    draw.because(f"The vapor pressure stays, and colder air is fuller with it: {then:.0f} %.")
+    draw.because(message("cooled-why", then=say(round(then), "%")))
     return draw.number(
-        f"Air at {say(warm, 'degF')} and {rh} % is cooled to {say(cool, 'degF')}. Nothing is added or taken out. "
-        "What is its RH now?",
+        message("cooled-ask", warm=say(warm, "degF"), rh=say(rh, "%"), cool=say(cool, "degF")),
         then,
         "%",
         2.0,
         (falls, "water-leaves-on-cooling"),
-        (rh, "rh-alone", f"It would stay {rh} % only if water left the air. None did, so RH goes up to {then:.0f} %."),
+        (rh, "rh-alone", message("cooled-rh-alone-reply", rh=say(rh, "%"), then=say(round(then), "%"))),
         (
             100,
             "air-is-a-sponge",
-            f"Full air comes at the dew point, {say(dew, 'degF')}. It is not that cold yet.",
-            "Air that is cooled far enough does end there.",
+            message("cooled-air-is-a-sponge-reply", dew=say(dew, "degF")),
+            message("cooled-air-is-a-sponge-looks"),
         ),
     )
 
@@ -45,14 +46,14 @@ def heated(draw: Draw) -> Question | None:
     draw.note(start=start, rh=rh, rise=rise)
     dew = from_si(vault.air(start, rh).dew_point, "degF")
     say = draw.say
-    draw.because(f"No water came or went, so the vapor pressure and the dew point stay: {say(dew, 'degF')}.")
+    draw.because(message("heated-why", dew=say(dew, "degF")))
     return draw.number(
-        f"Air at {say(start, 'degF')} and {rh} % is heated to {say(start + rise, 'degF')}. Where is its dew point now?",
+        message("heated-ask", start=say(start, "degF"), rh=say(rh, "%"), rise=say(start + rise, "degF")),
         dew,
         "degF",
         1.0,
-        (dew + rise, "dew-point-is-air-temperature", "The dew point counts water, not heat. No water was added."),
-        (dew - rise, "heating-dries-the-air", "RH falls when you heat air. The water, and so the dew point, stays."),
+        (dew + rise, "dew-point-is-air-temperature", message("heated-dew-point-is-air-temperature-reply")),
+        (dew - rise, "heating-dries-the-air", message("heated-heating-dries-the-air-reply")),
     )
 
 
@@ -67,14 +68,20 @@ def wet_things(draw: Draw) -> Question | None:
         return None
     draw.note(warm=warm, rh=rh, glass=glass, pipe=pipe)
     say = draw.say
-    draw.because(f"The dew point of this room is {say(dew, 'degF')}. Only what is colder than that gets wet.")
+    draw.because(message("wet-things-why", dew=say(dew, "degF")))
     return draw.words(
-        f"The room is {say(warm, 'degF')} and {rh} %. The window glass is {say(glass, 'degF')}, a water pipe is "
-        f"{say(pipe, 'degF')}. What gets wet?",
-        "Only the pipe.",
-        ("Only the glass.", "treats-the-sign"),
-        ("Both. They are colder than the room.", "dew-point-is-air-temperature", "", "What sweats is always cold."),
-        (f"Neither. {rh} % is far from full.", "rh-alone"),
+        message(
+            "wet-things-ask", warm=say(warm, "degF"), rh=say(rh, "%"), glass=say(glass, "degF"), pipe=say(pipe, "degF")
+        ),
+        message("wet-things-right"),
+        (message("wet-things-treats-the-sign"), "treats-the-sign"),
+        (
+            message("wet-things-dew-point-is-air-temperature"),
+            "dew-point-is-air-temperature",
+            "",
+            message("wet-things-dew-point-is-air-temperature-looks"),
+        ),
+        (message("wet-things-rh-alone", rh=say(rh, "%")), "rh-alone"),
     )
 
 

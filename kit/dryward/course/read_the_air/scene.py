@@ -8,9 +8,11 @@ from typing import Any
 import numpy as np
 from matplotlib.patches import Rectangle
 
-from dryward import air
+from dryward import air, language
 from dryward.pictures.drawing import ceiling, sentences
 from dryward.pictures.live import LivePicture
+
+message = language.beside(__file__)
 
 #: Left end of the temperature axis [degC], 0 degF, and the right ends, 80 and 100 degF.
 _COLDEST = -160 / 9
@@ -51,14 +53,14 @@ class Curve(LivePicture):
     def draw_static(self, state: AirsOnCurve) -> None:
         warmest, most, names = self.signature(state)
         left, right = self.columns(0.7, 0.3)
-        first, second = (f"air {name}" for name in names)
+        first, second = (message("key-air", name=name) for name in names)
         entries = [("saturation", None), ("vapor pressure", first, "o"), ("room air", second, "s"),
-                   ("dew point", "dew point")]  # fmt: skip
+                   ("dew point", message("key-dew-point"))]  # fmt: skip
         foot = self.key(entries, left[0], left[3], left[2])
         self.ax = ax = self.graph(
             (left[0], left[1], left[2], foot - 2),
-            f"temperature, {self.symbol('temperature')}",
-            f"vapor pressure, {self.symbol('pressure')}",
+            message("axis-temperature", unit=self.symbol("temperature")),
+            message("axis-vapor-pressure", unit=self.symbol("pressure")),
         )
         low, high = (float(self.shown(t, "temperature")) for t in (_COLDEST, warmest))
         ax.set_xlim(low, high)
@@ -75,7 +77,7 @@ class Curve(LivePicture):
         self._bars(right, most, names)
 
     def _bars(self, box, most, names):
-        ax = self.graph(box, "water in the air", f"{self.symbol('humidity ratio')} of dry air", "y")
+        ax = self.graph(box, message("axis-water"), message("axis-of-dry-air", unit=self.symbol("humidity ratio")), "y")
         ax.set_xlim(-0.6, 1.6)
         ax.set_ylim(0, most)
         ax.set_xticks([0, 1], names)
@@ -102,13 +104,18 @@ class Curve(LivePicture):
     def alt(self, state: AirsOnCurve) -> str:
         parts = []
         for name, each in self._airs(state):
-            dew = self.show(each.dew_point, "temperature") if each.vapor_pressure > 0 else "none"
+            dew = self.show(each.dew_point, "temperature") if each.vapor_pressure > 0 else message("alt-no-dew-point")
             parts.append(
-                f"Air {name} at {self.show(each.temperature, 'temperature')} and "
-                f"{self.show(each.relative_humidity, 'relative humidity')} has a vapor pressure of "
-                f"{self.show(each.vapor_pressure, 'pressure')} and a dew point of {dew}."
+                message(
+                    "alt-air",
+                    name=name,
+                    temperature=self.show(each.temperature, "temperature"),
+                    humidity=self.show(each.relative_humidity, "relative humidity"),
+                    pressure=self.show(each.vapor_pressure, "pressure"),
+                    dew_point=dew,
+                )
             )
         one, other = self._ratios(state)
         names = state.names if one >= other else state.names[::-1]
-        more = "Both hold the same water." if one == other else f"Air {names[0]} holds more water than air {names[1]}."
-        return sentences("Graph of vapor pressure over temperature with the saturation curve.", *parts, more)
+        more = message("alt-same-water") if one == other else message("alt-more-water", more=names[0], less=names[1])
+        return sentences(message("alt-graph"), *parts, more)

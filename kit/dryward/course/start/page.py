@@ -5,14 +5,17 @@ from __future__ import annotations
 from types import SimpleNamespace
 from typing import Any
 
+from dryward import language
 from dryward.checks import PlainError
 from dryward.panels.desk import parts
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout
 from dryward.teaching import lessons, paper, pathways
 
+message = language.beside(__file__)
+
 #: Sizes of type offered, 16 being usual; a projector has its own.
-SIZES = (("16", "usual"), ("18", "larger"), ("20", "large"))
+SIZES = {"16": "start.type-usual", "18": "start.type-larger", "20": "start.type-large"}
 #: Numbers of the quiz that is printed first.
 FIRST_SEED = 1
 
@@ -43,9 +46,9 @@ class Start(Page):
         done = sum(state.finished(id) is not None for id in lessons.pages())
         on = state.resume()
         if on is None:
-            return f"All {done} lessons are done. Come back when a review is due."
+            return message("all-done", done=done)
         title = lessons.lesson(on).title
-        return f"{done} of {len(lessons.pages())} lessons done. Go on with: {title}."
+        return message("go-on-with", done=done, pages=len(lessons.pages()), title=title)
 
     def seen(self):
         """Take in what other windows have kept meanwhile."""
@@ -61,21 +64,26 @@ class Start(Page):
 
     def _plan(self):
         way = pathways.pathway(self.settings.progress.setting("pathway"))
-        options = [(each.id, f"{each.title}, {_span(each.minutes)}") for each in pathways.pathways()]
+        options = [
+            (each.id, message("pathway-option", title=each.title, span=_span(each.minutes)))
+            for each in pathways.pathways()
+        ]
         alone = way.id == "self-study"
         rows = []
         for session in way.sessions:
             for place, id in enumerate(session.lessons or ("",)):
-                title = f"{session.title}, {session.minutes} min" if place == 0 else ""
+                title = message("session", title=session.title, minutes=session.minutes) if place == 0 else ""
                 rows.append(self._row(title, id)[alone:])
-        head = ("When", "Lesson", "Minutes", "How it stands")[alone:]
+        head = (message("when"), message("lesson"), message("minutes"), message("state"))[alone:]
         on = self.settings.progress.resume()
         go = on and lessons.lesson(on)
         return parts.section(
-            "plan", "Your way through",
+            "plan", message("plan"),
             parts.row(
-                parts.select("pathway", "Pathway", options, way.id),
-                parts.lesson("resume", f"Go on: {go.number}. {go.title}", go.id, go.file) if go else None,
+                parts.select("pathway", message("pathway"), options, way.id),
+                parts.lesson("resume", message("resume", number=go.number, title=go.title), go.id, go.file)
+                if go
+                else None,
             ),
             parts.text(way.who, "dw-hint"),
             *(parts.text(trouble, "dw-trouble") for trouble in lessons.troubles()),
@@ -87,15 +95,15 @@ class Start(Page):
             return [session, "", "", ""]
         this, progress = lessons.lesson(id), self.settings.progress
         if progress.finished(id) is not None:
-            state = "✓ done"
+            state = message("state-done")
         elif progress.events(lesson=id):
-            state = "begun"
+            state = message("state-begun")
         else:
             needs = [lessons.lesson(each).title for each in this.needs if progress.finished(each) is None]
-            state = f"best after: {', '.join(needs)}" if needs else "open"
+            state = message("state-best-after", needs=language.listing(needs)) if needs else message("state-open")
         if id in self.plan:
-            state += "; for you"
-        link = parts.lesson(f"open:{id}", f"{this.number}. {this.title}", id, this.file)
+            state = message("state-for-you", state=state)
+        link = parts.lesson(f"open:{id}", message("lesson-title", number=this.number, title=this.title), id, this.file)
         return [session, link, str(this.minutes), state]
 
     def _reviews(self):
@@ -105,57 +113,69 @@ class Start(Page):
         links = []
         for each in due:
             this = lessons.lesson(each.lesson)
-            after = "two days" if each.stage == 1 else "two weeks"
-            words = parts.text(f"after {after}: answer its checks again, with new numbers")
+            words = parts.text(message("review-due", stage=each.stage))
             links.append(parts.row(parts.lesson(f"review:{this.id}", this.title, this.id, this.file), words))
-        return parts.section("reviews", "Due for review", *links)
+        return parts.section("reviews", message("reviews"), *links)
 
     def _settings(self):
         here = self.settings
-        systems = (("us", "US: °F, R, perm"), ("si", "SI: °C, RSI, sd"))
+        sizes = [(size, language.told(words)) for size, words in SIZES.items()]
+        systems = (("us", message("units-us")), ("si", message("units-si")))
         return parts.section(
             "settings",
-            "How the pages look",
+            message("settings"),
             parts.row(
-                parts.select("unit_system", "Units", systems, here["unit_system"]),
-                parts.select("type_size", "Size of type", SIZES, str(here["type_size"])),
-                parts.check("projector", "Large type for a projector", here["projector"]),
-                parts.check("instructor", "Instructor: unlocked, with a show of hands", here["instructor"]),
+                parts.select("unit_system", message("units"), systems, here["unit_system"]),
+                parts.select("type_size", message("type-size"), sizes, str(here["type_size"])),
+                parts.check("projector", message("projector"), here["projector"]),
+                parts.check("instructor", message("instructor"), here["instructor"]),
             ),
         )  # fmt: skip
 
     def _test(self):
         if self.test is None:
-            inside = [parts.button("test", "Show ten questions")]
+            inside = [parts.button("test", message("test-show"))]
         else:
             inside = []
             for number, question in enumerate(self.test):
-                options = [("", "choose"), *((str(k), each.text) for k, each in enumerate(question.choices))]
+                options = [
+                    ("", message("test-choose")),
+                    *((str(k), each.text) for k, each in enumerate(question.choices)),
+                ]
                 inside.append(
                     parts.select(
-                        f"answer:{number}", f"{number + 1}. {question.prompt}", options, self.said.get(number, "")
+                        f"answer:{number}",
+                        message("lesson-title", number=number + 1, title=question.prompt),
+                        options,
+                        self.said.get(number, ""),
                     )
                 )
             ready = len([each for each in self.said.values() if each]) == len(self.test)
-            inside.append(parts.button("place", "Which lessons are for me?", disabled=not ready))
+            inside.append(parts.button("place", message("test-place"), disabled=not ready))
         if self.plan:
             titles = [lessons.lesson(id).title for id in self.plan]
-            inside.append(parts.text(f"For you: {', '.join(titles)}.", "dw-verdict"))
-        return parts.section("test", "Know some of it? Ten questions to skip ahead", *inside, fold="shut")
+            inside.append(parts.text(message("test-for-you", titles=language.listing(titles)), "dw-verdict"))
+        return parts.section("test", message("test"), *inside, fold="shut")
 
     def _paper(self):
         made = [
-            parts.download(f"paper-{name}", f"Save the {name}", f"{name}-{self.quiz_seed}.html", content, "text/html")
+            parts.download(
+                f"paper-{name}", message("quiz-save", what=name), f"{name}-{self.quiz_seed}.html", content, "text/html"
+            )
             for name, content in self.quiz.items()
         ]
         return parts.section(
             "paper",
-            "For the instructor: a quiz on paper, and its key",
+            message("paper"),
             parts.row(
                 parts.field(
-                    "seed", "Number of the quiz", self.quiz_seed, size=6, hint="the same number, the same quiz"
+                    "seed",
+                    message("quiz-number"),
+                    self.quiz_seed,
+                    size=6,
+                    hint=message("quiz-number-hint"),
                 ),
-                parts.button("quiz", "Make quiz and key"),
+                parts.button("quiz", message("quiz-make")),
                 *made,
             ),
             parts.text(self.words, "dw-trouble", alert=True) if self.words else None,
@@ -198,7 +218,7 @@ class Start(Page):
 
     def _quiz(self):
         if not self.quiz_seed.isdigit():
-            self.words = f'The number of the quiz is "{self.quiz_seed}"; it must be a whole number, 0 to 999999999.'
+            self.words = message("quiz-number-wrong", quiz_seed=self.quiz_seed)
             return
         quiz = paper.paper(int(self.quiz_seed), unit_system=self.unit_system)
         self.quiz = {"quiz": quiz.quiz().encode("utf-8"), "key": quiz.key().encode("utf-8")}
@@ -206,7 +226,9 @@ class Start(Page):
 
 def _span(minutes):
     hours, rest = divmod(minutes, 60)
-    return f"{hours} h {rest} min" if hours and rest else f"{hours} h" if hours else f"{rest} min"
+    if hours and rest:
+        return message("span-both", hours=hours, minutes=rest)
+    return message("span-hours", hours=hours) if hours else message("span-minutes", minutes=rest)
 
 
 PAGE = Start

@@ -9,7 +9,7 @@ from typing import Any
 
 import numpy as np
 
-from dryward import air, building
+from dryward import air, building, language
 from dryward.building import AirSpace, Assembly, Layer
 from dryward.course.temperature_through_layers.scene import Ladder, from_profile
 from dryward.panels import hand
@@ -23,17 +23,23 @@ from dryward.verdict import DRY, WET, Verdict, of_face, states_of_faces
 from dryward.verdict.words import told
 from dryward.weather import Air
 
+message = language.beside(__file__)
+
 ROOM = Air(to_si(70.0, "degF"), 0.4)
 #: A layer with less than this counts as not there [m2 K/W].
 NOTHING = 1e-3
 #: R of each inch of the outer board, for its thickness in the drawing.
 BOARD = to_si(4.0, "R") / to_si(1.0, "in")
 
-AXIS = Choice("Axis", "Draw against", (("depth", "inches"), ("resistance", "R-value")))
+AXIS = Choice(
+    "Axis",
+    "temperature_through_layers.draw-against",
+    (("depth", "temperature_through_layers.inches"), ("resistance", "temperature_through_layers.r-value")),
+)
 
 
 @dataclass(frozen=True)
-class State:
+class WallInCold:
     """A wall, its temperatures, and the axis they are drawn on."""
 
     wall: Assembly
@@ -92,61 +98,61 @@ class TemperatureThroughLayers(Page):
     handles = ("T_out", standard("R_ins").starting(20, 3.5), "R_out", AXIS)
     draws = Ladder
 
-    def compute(self, at: SimpleNamespace) -> State:
+    def compute(self, at: SimpleNamespace) -> WallInCold:
         """One steady state of the wall."""
         wall, outdoor = wall_with(at.R_ins, at.R_out), Air(at.T_out, 0.8)
-        return State(wall, steady.profile(wall, ROOM, outdoor), outdoor, at.Axis)
+        return WallInCold(wall, steady.profile(wall, ROOM, outdoor), outdoor, at.Axis)
 
     def views(self, state):
         """Pointing at the room side of the sheathing."""
         return from_profile(state.wall, state.profile, "sheathing", state.axis)
 
-    def numbers(self, state: State) -> list[Readout]:
+    def numbers(self, state: WallInCold) -> list[Readout]:
         """The plane, the drywall, the total R, how much stands outside, and the room air that wets that plane."""
         profile = state.profile
         limit = state.full / (ROOM.vapor_pressure / ROOM.relative_humidity)
         humidity = self.show(ROOM.relative_humidity, "relative humidity")
         dew = self.show(ROOM.dew_point, "temperature")
         return [
-            Readout("sheathing", "Inner face of sheathing", state.temperature, "temperature", both=True),
-            Readout("drywall", "Wall face in the room", float(profile.temperature[1]), "temperature", both=True),
-            Readout("total", "R in all, with air films", state.wall.thermal_resistance, "thermal resistance"),
-            Readout("share", "R outside the sheathing", state.share, "relative humidity"),
+            Readout("sheathing", message("sheathing"), state.temperature, "temperature", both=True),
+            Readout("drywall", message("drywall"), float(profile.temperature[1]), "temperature", both=True),
+            Readout("total", message("total"), state.wall.thermal_resistance, "thermal resistance"),
+            Readout("share", message("share"), state.share, "relative humidity"),
             Readout(
-                "humidity_limit", "Leaking room air wets it from", min(limit, 1.0), "relative humidity",
-                text="" if limit < 1 else "no room air",
-                note=f"RH; this room has {humidity}, dew point {dew}"
-                if limit < 1 else "the face is no colder than the room",
+                "humidity_limit", message("humidity-limit"), min(limit, 1.0), "relative humidity",
+                text="" if limit < 1 else message("humidity-limit-none"),
+                note=message("humidity-limit-note", humidity=humidity, dew=dew)
+                if limit < 1 else message("humidity-limit-warm"),
             ),
             Readout("there", "", ROOM.vapor_pressure / state.full, "relative humidity", hidden=True),
         ]  # fmt: skip
 
-    def judge(self, state: State) -> Verdict:
+    def judge(self, state: WallInCold) -> Verdict:
         """The face of the sheathing, if room air gets there and stays."""
         sheathing = state.wall.layer("sheathing").substance
         return of_face(state.temperature, ROOM.vapor_pressure, state.full, sheathing, "sheathing")
 
-    def says(self, state: State) -> str:
+    def says(self, state: WallInCold) -> str:
         """The share of R outside is the share of the way up; and what room air would do there."""
-        share = f"{state.share * 100:.0f} %"
-        return (
-            f"{share} of the R stands outside the inner face of the sheathing, so that face sits "
-            f"{share} of the way from the outdoor to the room temperature: "
-            f"{self.show(state.temperature, 'temperature')}. {self._room_air(self.judge(state))}"
+        share = self.show(state.share, "relative humidity")
+        return message(
+            "stands",
+            share=share,
+            temperature=self.show(state.temperature, "temperature"),
+            leak=self._room_air(self.judge(state)),
         )
 
     def _room_air(self, judged):
         """What room air would do that leaks to the face, from the verdict of it."""
         face, wood = judged.finding("face-humidity"), judged.finding("wood-moisture")
         if face.state == WET:
-            kind = "frost forms" if face.frost else "drops form"
-            more = f", with {face.value:.3g} times the vapor that can stay" if face.value >= 1.005 else ""
-            return f"Room air that leaks to it would come to 100 % there{more}: {kind}."
+            over = bool(face.value >= 1.005)
+            return message("leak-wets", over=over, times=f"{face.value:.3g}", frost=bool(face.frost))
         there = self.show(face.value, "relative humidity")
-        mold = "" if face.state == DRY else ", and mold can grow"
-        return f"Room air that leaks to it would come to {there} there: {told(wood, judged.method)}{mold}."
+        settles = told(wood, judged.method)
+        return message("leak-stays", humidity=there, settles=settles, mold=face.state != DRY)
 
-    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
+    def strips(self, at: SimpleNamespace, state: WallInCold) -> dict[str, Any]:
         """What room air would do to the sheathing, along each slider."""
         sheathing = state.wall.layer("sheathing").substance
 
@@ -164,18 +170,18 @@ class TemperatureThroughLayers(Page):
             "R_out": states(outside=self.along("R_out")),
         }
 
-    def steps(self, state: State) -> list[Step]:
+    def steps(self, state: WallInCold) -> list[Step]:
         """Add up R from the room, take that share of the difference, and bring room air there."""
         profile, show, node = state.profile, self.show, state.node
         return [
             Step(
-                "R from the room to the sheathing: film, gypsum board, bay.",
+                message("step-before"),
                 "",
                 show(profile.thermal_resistance[node], "thermal resistance"),
             ),
-            Step("R of everything.", "", show(profile.thermal_resistance[-1], "thermal resistance")),
+            Step(message("step-total"), "", show(profile.thermal_resistance[-1], "thermal resistance")),
             hand.plane(
-                "Go down from the room by that share.",
+                message("step-plane"),
                 ROOM.temperature,
                 state.outdoor.temperature,
                 profile.thermal_resistance[node],
@@ -183,20 +189,17 @@ class TemperatureThroughLayers(Page):
                 self.unit_system,
             ),
             hand.pressure(
-                "Vapor pressure of the room air.",
+                message("step-pressure"),
                 ROOM.temperature,
                 ROOM.relative_humidity,
                 ROOM.vapor_pressure / ROOM.relative_humidity,
                 self.unit_system,
             ),
+            Step(message("step-most"), "", show(state.full, "pressure")),
             Step(
-                "The most vapor pressure there can be at the sheathing, from a table.", "", show(state.full, "pressure")
-            ),
-            Step(
-                "Room air that leaks there: the one over the other."
-                + (" What is over 100 % does not stay." if ROOM.vapor_pressure > state.full else ""),
+                message("step-there", over=bool(ROOM.vapor_pressure > state.full)),
                 f"{show(ROOM.vapor_pressure, 'pressure')} / {show(state.full, 'pressure')}",
-                f"{ROOM.vapor_pressure / state.full * 100:.0f} %",
+                show(ROOM.vapor_pressure / state.full, "relative humidity"),
             ),
         ]
 

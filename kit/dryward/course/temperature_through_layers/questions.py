@@ -1,7 +1,10 @@
 """Checks: the temperature of a plane, a doubled R, and a squeezed batt."""
 
+from dryward import language
 from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import plane
+
+message = language.beside(__file__)
 
 #: Thickness of the outside board by its R [in.].
 BOARDS = {4: 1, 5: 1, 6: 1.5, 8: 2, 10: 2}
@@ -15,16 +18,32 @@ def behind_the_board(draw: Draw) -> Question | None:
     warm = 70
     thick = BOARDS[outer]
     draw.note(outer=outer, total=total, outside=cold, inside=warm)
-    found = plane((("inner layers", 6, total - outer), ("board", thick, outer)), warm, cold, "inner layers")
+    found = plane(
+        (("inner layers", 6, total - outer), ("board", thick, outer)),
+        warm,
+        cold,
+        "inner layers",
+    )
     say = draw.say
     draw.because(
-        f"{say(outer, 'R')} of {say(total, 'R')} stands outside the plane, so it is {100 * outer / total:.0f} % of the "
-        f"way up from outdoors: {say(found, 'degF')}."
+        message(
+            "behind-the-board-why",
+            outer=say(outer, "R"),
+            total=say(total, "R"),
+            share=say(round(100 * outer / total), "%"),
+            found=say(found, "degF"),
+        )
     )
     return draw.number(
-        f"A wall has {say(total, 'R')} in {say(6 + thick, 'in')}. Of that, {say(outer, 'R')} in {say(thick, 'in')} "
-        f"stands outside one plane. It is {say(warm, 'degF')} inside and {say(cold, 'degF')} outside. "
-        "How warm is the plane?",
+        message(
+            "behind-the-board-ask",
+            total=say(total, "R"),
+            thick=say(6 + thick, "in"),
+            outer=say(outer, "R"),
+            board=say(thick, "in"),
+            warm=say(warm, "degF"),
+            cold=say(cold, "degF"),
+        ),
         found,
         "degF",
         1.0,
@@ -41,22 +60,32 @@ def doubled(draw: Draw) -> Question | None:
     draw.note(inner=inner, middle=middle, outer=outer, outside=cold)
 
     def room_side(r):
-        return plane((("room side", 1, inner), ("fill", 6, r), ("outside", 1, outer)), 70, cold, "room side")
+        return plane(
+            (("room side", 1, inner), ("fill", 6, r), ("outside", 1, outer)),
+            70,
+            cold,
+            "room side",
+        )
 
     before, after = room_side(middle), room_side(2 * middle)
     say = draw.say
-    draw.because("Less heat flows, so less temperature is lost on the way to that plane.")
+    draw.because(message("doubled-why"))
     return draw.words(
-        f"A layer of {say(middle, 'R')} is doubled. Before that the plane on its room side was {say(before, 'degF')}, "
-        f"with {say(70, 'degF')} inside and {say(cold, 'degF')} outside. What happens to that plane?",
-        f"It gets warmer: {say(after, 'degF')}.",
+        message(
+            "doubled-ask",
+            middle=say(middle, "R"),
+            before=say(before, "degF"),
+            cold=say(cold, "degF"),
+            room=say(70, "degF"),
+        ),
+        message("doubled-right", after=say(after, "degF")),
         (
-            f"It gets colder: {say(2 * before - after, 'degF')}.",
+            message("doubled-outside-insulation-makes-water", after=say(2 * before - after, "degF")),
             "outside-insulation-makes-water",
             "",
-            "A plane outside the layer does get colder.",
+            message("doubled-outside-insulation-makes-water-looks"),
         ),
-        (f"It stays at {say(before, 'degF')}. The layer only got thicker.", "inches-not-r"),
+        (message("doubled-inches-not-r", before=say(before, "degF")), "inches-not-r"),
     )
 
 
@@ -70,24 +99,22 @@ def squeezed(draw: Draw) -> Question | None:
     draw.note(r=r, full=full, bay=bay)
     found = r * bay / full * SQUEEZED
     say = draw.say
-    draw.because(
-        f"R per inch rises a little, by about a fifth, but {say(full - bay, 'in')} are lost: about {say(found, 'R')}."
-    )
+    draw.because(message("squeezed-why", bay=say(full - bay, "in"), found=say(found, "R")))
     return draw.words(
-        f"A batt of {say(r, 'R')}, {say(full, 'in')} thick, is squeezed into a {say(bay, 'in')} bay. What do you get?",
-        f"Less than the label: about {say(found, 'R')}.",
-        (f"{say(r, 'R')}. It says so on the label.", "label-r-is-wall-r"),
+        message("squeezed-ask", r=say(r, "R"), full=say(full, "in"), bay=say(bay, "in")),
+        message("squeezed-right", found=say(found, "R")),
+        (message("squeezed-label-r-is-wall-r", r=say(r, "R")), "label-r-is-wall-r"),
         (
-            f"More: {say(r * SQUEEZED, 'R')}. It is denser now.",
+            message("squeezed-inches-not-r", squeezed=say(r * SQUEEZED, "R")),
             "inches-not-r",
             "",
-            "More stuff in less space sounds like more insulation.",
+            message("squeezed-inches-not-r-looks"),
         ),
         (
-            "Nothing at all. A squeezed batt does not insulate.",
+            message("squeezed-nothing"),
             "label-r-is-wall-r",
-            f"It still insulates: about {say(found, 'R')}.",
-            "It is the air in a batt that insulates, and some of it is pressed out.",
+            message("squeezed-nothing-reply", found=say(found, "R")),
+            message("squeezed-nothing-looks"),
         ),
     )
 

@@ -12,9 +12,12 @@ from typing import Any
 import numpy as np
 from matplotlib.lines import Line2D
 
+from dryward import language
 from dryward.pictures import style
 from dryward.pictures.drawing import ceiling, sentences, stairs
 from dryward.pictures.live import LivePicture
+
+message = language.beside(__file__)
 
 #: Right ends of the axes: thickness [m] and resistance [m2 K/W].
 _THICK = (0.1524, 0.2032, 0.254, 0.3556, 0.508, 0.762, 1.27, 4.0)
@@ -92,10 +95,14 @@ class Ladder(LivePicture):
     def draw_static(self, state: LayerTemperatures) -> None:
         quantity, most = self._axis(state)
         (box,) = self.columns(1)
-        foot = self.key([("temperature", None), ("here", "the face you ask about")], box[0], box[3], box[2])
-        where = "depth from the room" if state.against == "depth" else "R from room air"
-        label = f"{where}, {self.symbol(quantity)}" if state.against == "depth" or self.unit_system == "si" else where
-        degrees = f"temperature, {self.symbol('temperature')}"
+        foot = self.key([("temperature", None), ("here", message("key-here"))], box[0], box[3], box[2])
+        if state.against == "depth":
+            label = message("axis-depth", unit=self.symbol(quantity))
+        elif self.unit_system == "si":
+            label = message("axis-resistance-unit", unit=self.symbol(quantity))
+        else:
+            label = message("axis-resistance")
+        degrees = message("axis-temperature", unit=self.symbol("temperature"))
         # Room between the words and the axes for the names of the layers.
         self.rows = self.signature(state)[-1]
         head = (self.rows + 0.4) * 1.1 * self.line
@@ -142,7 +149,7 @@ class Ladder(LivePicture):
         """Row of each name; those that fit over their layer have row 0."""
         thin, rows = [], {}
         for index, (name, a, b) in enumerate(zip(state.names, x[:-1], x[1:], strict=True)):
-            wide = self.extent(name, small=True) if name else 0.0
+            wide = self.extent(language.called(name), small=True) if name else 0.0
             if name and b - a > wide + 6:
                 rows[index] = 0
             elif name and name != "film":
@@ -161,16 +168,20 @@ class Ladder(LivePicture):
             middle, row = (x[index] + x[index + 1]) / 2, min(rows[index], self.rows - 1)
             y = top + 0.35 * self.line + row * 1.1 * self.line
             shift, side = (0, "center") if row == 0 else (5, "left") if index in near else (-5, "right")
-            tag.set(text=name, x=middle + shift, y=y, horizontalalignment=side)
+            tag.set(text=language.called(name), x=middle + shift, y=y, horizontalalignment=side)
             leader.set_data([middle, middle], [top + 1, y + 0.62 * self.line])
 
     def alt(self, state: LayerTemperatures) -> str:
         warm, cold = (self.show(state.points[place][1], "temperature") for place in (0, -1))
         place, temperature = state.points[state.plane]
         quantity = self._axis(state)[0]
-        axis = "depth" if state.against == "depth" else "thermal resistance"
-        layers = "; ".join(name for name in state.names if name)
+        names = [language.called(name) for name in state.names if name]
+        layers = language.listing(names, "temperature_through_layers.alt-layers")
         return sentences(
-            f"Graph of temperature over {axis}, from {warm} in the room to {cold} outside, through: {layers}.",
-            f"The plane you ask about, at {self.show(place, quantity)}, has {self.show(temperature, 'temperature')}.",
+            message("alt-graph", against=state.against, warm=warm, cold=cold, layers=layers),
+            message(
+                "alt-plane",
+                place=self.show(place, quantity),
+                temperature=self.show(temperature, "temperature"),
+            ),
         )

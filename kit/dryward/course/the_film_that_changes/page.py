@@ -8,7 +8,7 @@ from typing import Any
 
 import numpy as np
 
-from dryward import building, units
+from dryward import building, language, units
 from dryward.building import FixedMembrane, LaminateMembrane, Origin, library
 from dryward.course.the_film_that_changes.scene import FilmBetweenFaces, FilmSides, LaminateFaces
 from dryward.course.where_it_gets_wet.page import OUTER, ROOFS
@@ -23,6 +23,8 @@ from dryward.verdict import Verdict, of_steady
 from dryward.weather import Air
 from dryward.weather.places import demo_climate
 
+message = language.beside(__file__)
+
 FILM = "inner membrane"
 #: Option -> room temperature, outdoor temperature and humidity, and the month it stands for.
 DAYS = {
@@ -32,11 +34,11 @@ DAYS = {
 }
 WEATHER = Choice(
     "Weather",
-    "Weather",
+    "the_film_that_changes.weather",
     (
-        ("winter", "January, 20 °F, 80 %", "January, −7 °C, 80 %"),
-        ("summer", "July, 85 °F, 75 %", "July, 29 °C, 75 %"),
-        ("desert", "desert, 95 °F, 15 %", "desert, 35 °C, 15 %"),
+        ("winter", "the_film_that_changes.january-us", "the_film_that_changes.january-si"),
+        ("summer", "the_film_that_changes.july-us", "the_film_that_changes.july-si"),
+        ("desert", "the_film_that_changes.desert-us", "the_film_that_changes.desert-si"),
     ),
 )
 #: Option -> the film itself.
@@ -50,13 +52,13 @@ FILMS = {
 }
 FILM_CHOICE = Choice(
     "Film",
-    "Inner membrane",
+    "the_film_that_changes.film",
     (
-        ("variable", "humidity-variable"),
-        ("fixed", "fixed (1 perm)", "fixed (sd 3.5 m)"),
-        ("direction-dependent", "direction-dependent"),
-        ("flipped", "wrong face in"),
-        ("open-sheet", "open by mistake"),
+        ("variable", "the_film_that_changes.variable"),
+        ("fixed", "the_film_that_changes.fixed-us", "the_film_that_changes.fixed-si"),
+        ("direction-dependent", "the_film_that_changes.direction-dependent"),
+        ("flipped", "the_film_that_changes.flipped"),
+        ("open-sheet", "the_film_that_changes.open-sheet"),
     ),
 )
 #: The year in the picture is that of an invented cold town, cooled in months warmer than this [degC].
@@ -67,7 +69,7 @@ TIGHT, OPEN = 1.5, 3.0
 
 
 @dataclass(frozen=True)
-class State:
+class FilmInRoof:
     """A film in a roof on one day."""
 
     weather: str
@@ -115,7 +117,7 @@ class TheFilmThatChanges(Page):
     handles = (WEATHER, "RH_in", FILM_CHOICE, OUTER.starting("open-sheet"))
     draws = FilmSides
 
-    def compute(self, at: SimpleNamespace) -> State:
+    def compute(self, at: SimpleNamespace) -> FilmInRoof:
         """One steady day, and the same with the film turned over."""
         room, outdoor, _ = DAYS[at.Weather]
         roof, indoor = roof_with(at.Film, at.Outer), Air(room, at.RH_in)
@@ -124,7 +126,7 @@ class TheFilmThatChanges(Page):
         turned = found
         if isinstance(film, LaminateMembrane):
             turned = steady.profile(roof.replace(FILM, film.flipped()), indoor, outdoor)
-        return State(at.Weather, roof, film, indoor, outdoor, found, turned)
+        return FilmInRoof(at.Weather, roof, film, indoor, outdoor, found, turned)
 
     def views(self, state):
         """The film with its year; for a film with two faces, both ways round."""
@@ -157,28 +159,28 @@ class TheFilmThatChanges(Page):
             self._known = key, tuple(months)
         return self._known[1]
 
-    def numbers(self, state: State) -> list[Readout]:
+    def numbers(self, state: FilmInRoof) -> list[Readout]:
         """Both faces, how open it is, what passes, what gathers."""
         inside, outside = state.faces
         show, flux = self.show, state.profile.vapor_flux_in
-        note = f"at a mean of {show(state.mean, 'relative humidity')}"
+        note = message("permeance-at-mean", mean=show(state.mean, "relative humidity"))
         if isinstance(state.film, LaminateMembrane):
             other = float(state.film.flipped().permeance(*_faces(state.turned)))
-            note = f"the other way round {show(other, 'permeance')}"
+            note = message("permeance-other-way", other=show(other, "permeance"))
         return [
-            Readout("inside_face", "RH on its room side", inside, "relative humidity"),
-            Readout("outside_face", "RH on the other side", outside, "relative humidity"),
-            Readout("permeance", "The film has", state.permeance, "permeance", note=note),
+            Readout("inside_face", message("inside-face"), inside, "relative humidity"),
+            Readout("outside_face", message("outside-face"), outside, "relative humidity"),
+            Readout("permeance", message("permeance"), state.permeance, "permeance", note=note),
             Readout(
                 "flow",
-                "Vapor at the room side",
+                message("flow"),
                 abs(flux),
                 "vapor flux",
-                note="into the roof" if flux > 0 else "into the room",
+                note=message("flow-note", outward=bool(flux > 0)),
             ),
             Readout(
                 "gain",
-                "Water gained",
+                message("gain"),
                 state.profile.gain,
                 "vapor flux",
                 note=wetness.note(self, state.profile, self.judge(state)),
@@ -186,36 +188,38 @@ class TheFilmThatChanges(Page):
             Readout("mean", "", state.mean, "relative humidity", hidden=True),
         ]
 
-    def judge(self, state: State) -> Verdict:
+    def judge(self, state: FilmInRoof) -> Verdict:
         """The roof on a day that never ends."""
         return of_steady(state.profile)
 
-    def says(self, state: State) -> str:
+    def says(self, state: FilmInRoof) -> str:
         """What the film does, and whether it is the right time for it."""
-        show, (inside, outside) = self.show, state.faces
-        now = show(state.permeance, "permeance")
-        faces = f"{show(inside, 'relative humidity')} and {show(outside, 'relative humidity')}"
+        opens = self._opens(state)
+        seen = {
+            "inside": self.show(state.faces[0], "relative humidity"),
+            "outside": self.show(state.faces[1], "relative humidity"),
+            "permeance": self.show(state.permeance, "permeance"),
+        }
         if isinstance(state.film, FixedMembrane):
-            start = f"Its faces see {faces}, and this sheet has {now} whatever they see"
+            sees = message("fixed-sees", **seen)
         else:
-            word = "open" if state.permeance > OPEN * state.tight else "opening" if self._opens(state) else "tight"
-            start = f"Its faces see {faces}: the film is {word}, {now}"
-        outward = state.profile.vapor_flux_in > 0
+            word = "open" if state.permeance > OPEN * state.tight else "opening" if opens else "tight"
+            sees = message("film-sees", state=word, **seen)
+        outward = bool(state.profile.vapor_flux_in > 0)
         if state.profile.wet_planes:
-            tail = wetness.gathers(self, state.profile, self.judge(state))
-            if outward and self._opens(state):
-                return f"{start}. It opens at the wrong time: the room pushes vapor out, and {tail}."
-            return f"{start}; {tail}."
+            gathers = wetness.gathers(self, state.profile, self.judge(state))
+            if outward and opens:
+                return message("opens-at-the-wrong-time", sees=sees, gathers=gathers)
+            return message("gathers", sees=sees, gathers=gathers)
         settles = wetness.settles(self, self.judge(state))
-        if outward and self._opens(state):
-            return f"{start}. It opens while the room pushes vapor out, but all of it can leave: {settles}."
-        way = "out of the room" if outward else "into the room, so the roof gives off inward"
-        return f"{start}. Vapor goes {way}, and no water gathers: {settles}."
+        if outward and opens:
+            return message("opens-and-stays-dry", sees=sees, settles=settles)
+        return message("no-water", outward=outward, sees=sees, settles=settles)
 
     def _opens(self, state):
         return state.permeance > TIGHT * state.tight
 
-    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
+    def strips(self, at: SimpleNamespace, state: FilmInRoof) -> dict[str, Any]:
         """The state along each control."""
         along = {"indoor_relative_humidity": self.along("RH_in")}
         humid = limits.dry_ranges(state.roof, state.indoor, state.outdoor, along)["indoor_relative_humidity"]
@@ -231,33 +235,34 @@ class TheFilmThatChanges(Page):
             "Outer": Strip(tuple(judged(outer=each) for each in ROOFS)),
         }
 
-    def steps(self, state: State) -> list[Step]:
+    def steps(self, state: FilmInRoof) -> list[Step]:
         """The mean, and the curve; sheets in a row where there are two."""
         inside, outside = (100 * each for each in state.faces)
-        now = f"{units.from_si(state.permeance, 'perm'):.3g} perm"
+        now = f"{units.from_si(state.permeance, 'perm'):.3g} {units.unit('perm').symbol}"
         if isinstance(state.film, FixedMembrane):
-            return [Step("A fixed sheet: nothing to work out.", "", now)]
+            return [Step(message("step-fixed"), "", now)]
         if isinstance(state.film, LaminateMembrane):
             backing = units.from_si(state.film.backing.level, "perm")
             sensitive = 1 / (1 / units.from_si(state.permeance, "perm") - 1 / backing)
             return [
                 Step(
-                    "The sensitive sheet, read at the mean RH of its own two faces; then both sheets in a row.",
+                    message("step-sensitive"),
                     f"1 / (1/{sensitive:.3g} + 1/{backing:.3g})",
                     now,
                 )
             ]
         (low, dry), (high, wet) = state.film.points
-        mean = Step("Mean RH of its two faces.", f"({inside:.1f} % + {outside:.1f} %) / 2", f"{100 * state.mean:.1f} %")
+        mean = Step(message("step-mean"), f"({inside:.1f} % + {outside:.1f} %) / 2", f"{100 * state.mean:.1f} %")
         if not low < state.mean < high:
-            end = f"up to {low * 100:g} %" if state.mean <= low else f"from {high * 100:g} % on"
-            return [mean, Step(f"The film's curve is level {end}.", "", now)]
+            below = bool(state.mean <= low)
+            level = self.show(low if below else high, "relative humidity")
+            return [mean, Step(message("step-level", below=below, humidity=level), "", now)]
         tight, open_ = units.from_si(dry, "perm"), units.from_si(wet, "perm")
         power = f"(({100 * state.mean:.1f} − {low * 100:g}) / {(high - low) * 100:g})"
         return [
             mean,
             Step(
-                "The film's curve, in perms: straight on a log scale.",
+                message("step-curve"),
                 f"{tight:.3g} × ({open_:.3g} / {tight:.3g})^{power}",
                 now,
             ),

@@ -1,9 +1,12 @@
 """Checks: which way the film moves, a wet job site, and the face to the room."""
 
+from dryward import language
 from dryward.building.library import membrane
 from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import film, film_state, gain, roof
 from dryward.units import from_si
+
+message = language.beside(__file__)
 
 
 def opens(draw: Draw) -> Question | None:
@@ -13,16 +16,15 @@ def opens(draw: Draw) -> Question | None:
     dry = from_si(film().at_mean(0.0), "perm")
     found = from_si(film().permeance(inside / 100, outside / 100), "perm")
     say = draw.say
-    draw.because(f"Read the curve at the mean RH, {(inside + outside) / 2:.0f} %: {say(found, 'perm')}.")
+    draw.because(message("opens-why", mean=say(round((inside + outside) / 2), "%"), found=say(found, "perm")))
     return draw.words(
-        f"In winter the teaching film stands at {say(dry, 'perm')}. Now its two faces see {inside} % and {outside} %. "
-        "What does it do?",
-        f"It opens, to about {say(found, 'perm')}.",
-        (f"It closes, to well below {say(dry, 'perm')}.", "film-closes-when-humid"),
+        message("opens-ask", dry=say(dry, "perm"), inside=say(inside, "%"), outside=say(outside, "%")),
+        message("opens-right", found=say(found, "perm")),
+        (message("opens-film-closes-when-humid", dry=say(dry, "perm")), "film-closes-when-humid"),
         (
-            f"It stays at {say(dry, 'perm')} until it is wet.",
+            message("opens-no-drops-no-problem", dry=say(dry, "perm")),
             "no-drops-no-problem",
-            "It starts to open near 30 % mean RH on this curve, long before drops.",
+            message("opens-no-drops-no-problem-reply"),
         ),
     )
 
@@ -43,15 +45,19 @@ def wet_site(draw: Draw) -> Question | None:
         return None
     say = draw.say
     draw.because(
-        f"It opens from {say(first, 'perm')} to {say(then, 'perm')}, and the gain rises from "
-        f"{say(little, 'g/m2/day')} to {say(much, 'g/m2/day')}. Dry the site air."
+        message(
+            "wet-site-why",
+            first=say(first, "perm"),
+            then=say(then, "perm"),
+            little=say(little, "g/m2/day"),
+            much=say(much, "g/m2/day"),
+        )
     )
     return draw.words(
-        f"It is January and {say(cold, 'degF')}. New plaster dries, and the house goes from {dry} % to {wet} % at "
-        f"{say(70, 'degF')}. The roof has OSB outside and the teaching film inside. What does the film do?",
-        "It opens and lets more water in.",
-        ("It closes, since it is humid.", "film-closes-when-humid"),
-        ("It stays tight, since it is winter.", "film-knows-the-season"),
+        message("wet-site-ask", cold=say(cold, "degF"), dry=say(dry, "%"), wet=say(wet, "%"), room=say(70, "degF")),
+        message("wet-site-right"),
+        (message("wet-site-film-closes-when-humid"), "film-closes-when-humid"),
+        (message("wet-site-film-knows-the-season"), "film-knows-the-season"),
     )
 
 
@@ -62,14 +68,13 @@ def face_to_room(draw: Draw) -> Question | None:
     laminate = membrane("teaching-laminate")
     toward, away = (from_si(each.permeance(damp / 100, dry / 100), "perm") for each in (laminate, laminate.flipped()))
     say = draw.say
-    draw.because(f"{say(toward, 'perm')} with the sensitive sheet to the damp side, {say(away, 'perm')} away from it.")
+    draw.because(message("face-to-room-why", toward=say(toward, "perm"), away=say(away, "perm")))
     return draw.words(
-        "A film is bonded from a sensitive sheet and a backing with fixed perms. One side has "
-        f"{damp} % RH, the other {dry} %. With which sheet to the damp side is it more open?",
-        "The sensitive sheet.",
-        ("The backing. The sensitive sheet would close.", "film-closes-when-humid"),
-        ("It makes no difference. A film is the same both ways.", "same-both-ways"),
-        ("Neither. It lets vapor one way only.", "film-is-a-check-valve"),
+        message("face-to-room-ask", damp=say(damp, "%"), dry=say(dry, "%")),
+        message("face-to-room-right"),
+        (message("face-to-room-film-closes-when-humid"), "film-closes-when-humid"),
+        (message("face-to-room-same-both-ways"), "same-both-ways"),
+        (message("face-to-room-film-is-a-check-valve"), "film-is-a-check-valve"),
     )
 
 

@@ -11,10 +11,13 @@ from matplotlib.axes import Axes
 from matplotlib.lines import Line2D
 from matplotlib.patches import Rectangle
 
+from dryward import language, units
 from dryward.pictures import style
 from dryward.pictures.drawing import Box, Floats, ceiling, letters_every, month_letters, sentences
 from dryward.pictures.live import LivePicture
 from dryward.pictures.section import draw_layer
+
+message = language.beside(__file__)
 
 #: Ends of the permeance axis [kg/(s m2 Pa)]: 0.05 and 100 perm.
 LOWEST, HIGHEST = 2.8607e-12, 5.7213e-9
@@ -66,7 +69,7 @@ class Film(LivePicture[FilmBetweenFaces]):
 
     def _curve(self, box: Box) -> None:
         unit = self.symbol("permeance")
-        self.ax = ax = self.graph(box, "mean RH of its two faces, %", f"{unit}; up is more open")
+        self.ax = ax = self.graph(box, message("axis-mean"), message("axis-permeance", unit=unit))
         ax.set_xlim(0, 100)
         self._permeance_axis(ax)
         guide = self.stroke("relative humidity", linewidth=1.6 * self.type.thick)
@@ -81,7 +84,7 @@ class Film(LivePicture[FilmBetweenFaces]):
         self.floor, self.roof = floor, roof
         half = 0.5 * self.type.words
         color, self.fills = self.color("relative humidity"), []
-        sides = (("room side", left, middle - half), ("other side", middle + half, right))
+        sides = ((message("room-side"), left, middle - half), (message("other-side"), middle + half, right))
         for words, a, b in sides:
             fill = Rectangle((a, floor), b - a, 0, facecolor=color, alpha=0.5, edgecolor="none")
             self.fills.append(self.moving(self.put(fill)))
@@ -89,15 +92,15 @@ class Film(LivePicture[FilmBetweenFaces]):
             self.put(frame)
             for row, word in enumerate(words.split()):
                 self.words((a + b) / 2, floor - (row + 1) * self.line, word, small=True, ha="center")
-        self.words(middle, roof + 0.5 * self.line, self.fitted("RH at its faces", right - left), ha="center")
-        self.words(middle, bottom + 0.35 * self.line, self.fitted("gaps = open", right - left, small=True), small=True,
-                   ha="center")  # fmt: skip
+        self.words(middle, roof + 0.5 * self.line, self.fitted(message("faces"), right - left), ha="center")
+        gaps = self.fitted(message("gaps-open"), right - left, small=True)
+        self.words(middle, bottom + 0.35 * self.line, gaps, small=True, ha="center")
         membrane: dict[str, Any] = {"color": style.INK, "solid_capstyle": "butt"}
         self.film = self.moving(self.put(Line2D([], [], linewidth=0.8 * self.type.words, **membrane)))
         self.middle = middle
 
     def _months(self, box: Box) -> list[Rectangle]:
-        ax = self.graph(box, "month", f"{self.symbol('permeance')} by month", "y")
+        ax = self.graph(box, message("axis-month"), message("axis-by-month", unit=self.symbol("permeance")), "y")
         ax.set_xlim(-0.7, 11.7)
         every = letters_every(self, ax, 12)
         ax.set_xticks(range(0, 12, every), month_letters()[::every])
@@ -136,11 +139,16 @@ class Film(LivePicture[FilmBetweenFaces]):
         year = ""
         if state.months:
             lowest, highest = (self.show(f(state.months), "permeance") for f in (min, max))
-            year = f"Over the year it goes from {lowest} to {highest}."
+            year = message("alt-year", lowest=lowest, highest=highest)
         return sentences(
-            "Curve of the permeance of a film over the mean relative humidity of its two faces.",
-            f"Now its faces are at {faces[0]} on the room side and {faces[1]} on the other side, mean {faces[2]}: "
-            f"it has {self.show(state.now, 'permeance')}.",
+            message("alt-curve"),
+            message(
+                "alt-now",
+                inside=faces[0],
+                outside=faces[1],
+                mean=faces[2],
+                now=self.show(state.now, "permeance"),
+            ),
             year,
         )
 
@@ -186,14 +194,19 @@ class Sandwich(LivePicture):
     def draw_static(self, state: LaminateFaces) -> None:
         one, other, bars = self.columns(0.385, 0.385, 0.23, gap=1.2)
         names = (("sensitive", "backing"), ("backing", "sensitive"))
-        titles = ("sensitive sheet to room", "flipped over")
+        titles = (message("facing"), message("turned"))
         self.sheets = [
             self._sheet(box, title, pair) for box, title, pair in zip((one, other), titles, names, strict=True)
         ]
-        unit = "perm" if self.unit_system == "us" else "ng/(s m² Pa)"
+        unit = "perm" if self.unit_system == "us" else units.unit("ng/(s m2 Pa)").symbol
         ax = self.graph(bars, "", unit, "y")
         ax.set_xlim(-0.6, 1.6)
-        ax.set_xticks([0, 1], ["to room", "flipped"] if not self.projector else ["as is", "flip"])
+        ax.set_xticks(
+            [0, 1],
+            [message("bar-facing"), message("bar-turned")]
+            if not self.projector
+            else [message("bar-facing-short"), message("bar-turned-short")],
+        )
         top = self._top(state)
         ax.set_ylim(0, top if self.unit_system == "us" else top * 1e12)
         color = self.color("permeance")
@@ -206,7 +219,7 @@ class Sandwich(LivePicture):
     def _sheet(self, box, title, names):
         box = self.title(box, title)
         left, bottom, right, top = box
-        ax = self.graph((left, bottom + 1.2 * self.line, right, top), "", "RH, %", "y")
+        ax = self.graph((left, bottom + 1.2 * self.line, right, top), "", message("axis-humidity"), "y")
         ax.set_ylim(0, 100)
         ax.set_xlim(-0.25, 2.25)
         ax.set_xticks([])
@@ -217,10 +230,14 @@ class Sandwich(LivePicture):
             a, b = x0 + (index + 0.25) / 2.5 * wide, x0 + (index + 1.25) / 2.5 * wide
             draw_layer(self, "fibrous" if name == "sensitive" else "board", a, b, floor, roof)
             self.words(
-                (a + b) / 2, floor - 1.2 * self.line, self.fitted(name, b - a, small=True), small=True, ha="center"
+                (a + b) / 2,
+                floor - 1.2 * self.line,
+                self.fitted(message(f"sheet-{name}"), b - a, small=True),
+                small=True,
+                ha="center",
             )
-        self.words(x0, bottom + 0.4 * self.line, "room", small=True, color=self.quiet)
-        self.words(x0 + wide, bottom + 0.4 * self.line, "far side", small=True, color=self.quiet, ha="right")
+        self.words(x0, bottom + 0.4 * self.line, message("room"), small=True, color=self.quiet)
+        self.words(x0 + wide, bottom + 0.4 * self.line, message("far-side"), small=True, color=self.quiet, ha="right")
         line = self.moving(ax.plot([], [], **self.stroke("relative humidity"))[0])
         return line, self.dot(ax, "relative humidity", "o", 0.9)
 
@@ -234,16 +251,12 @@ class Sandwich(LivePicture):
 
     def alt(self, state: LaminateFaces) -> str:
         parts = []
-        for words, humidities, permeance in (
-            ("With the sensitive sheet to the room", state.facing, state.permeance),
-            ("Flipped over", state.flipped, state.permeance_flipped),
-        ):
+        ways = ((False, state.facing, state.permeance), (True, state.flipped, state.permeance_flipped))
+        for turned, humidities, permeance in ways:
             near, middle, far = (self.show(h, "relative humidity") for h in humidities)
-            parts.append(
-                f"{words}, the humidity goes from {near} at the room face over {middle} between the sheets to "
-                f"{far} at the far face, and the film has {self.show(permeance, 'permeance')}."
-            )
-        return sentences("A film of two sheets, both ways round.", *parts)
+            shown = self.show(permeance, "permeance")
+            parts.append(message("alt-both-ways", turned=turned, near=near, middle=middle, far=far, permeance=shown))
+        return sentences(message("alt-two-sheets"), *parts)
 
 
 class FilmSides(Film, Sandwich):

@@ -1,9 +1,12 @@
 """Checks: the line moves, the line is not the water, and what makes the face at risk."""
 
+from dryward import language
 from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import air, damp_all_the_same, face, gain, line_inches, roof, verdict
 from dryward.units import from_si
 from dryward.verdict import DRY
+
+message = language.beside(__file__)
 
 ROOM = 70
 
@@ -17,16 +20,17 @@ def line_moves(draw: Draw) -> Question | None:
     assert first is not None  # such cold has a line at every RH that is drawn
     assert then is not None
     say = draw.say
-    draw.because(
-        f"Damper room air has a higher dew point. The roof is that warm nearer to the room, "
-        f"so the line goes from {say(first, 'in')} to {say(then, 'in')} into the fill."
-    )
+    draw.because(message("line-moves-why", first=say(first, "in"), then=say(then, "in")))
     return draw.words(
-        f"It is {say(cold, 'degF')} outside. Indoor RH goes up from {low} % to {high} % at {say(ROOM, 'degF')}. "
-        "Where does the dew-point line in the fill go?",
-        f"Toward the room: from {say(first, 'in')} to {say(then, 'in')} into the fill.",
-        (f"Outward: from {say(then, 'in')} to {say(first, 'in')} into the fill.", "line-moves-wrong-way"),
-        (f"It stays at {say(first, 'in')}. Only the cold moves it.", "line-moves-wrong-way"),
+        message(
+            "line-moves-ask", cold=say(cold, "degF"), low=say(low, "%"), high=say(high, "%"), room=say(ROOM, "degF")
+        ),
+        message("line-moves-right", first=say(first, "in"), then=say(then, "in")),
+        (
+            message("line-moves-outward", then=say(then, "in"), first=say(first, "in")),
+            "line-moves-wrong-way",
+        ),
+        (message("line-moves-stays", first=say(first, "in")), "line-moves-wrong-way"),
     )
 
 
@@ -41,17 +45,19 @@ def water_at_the_line(draw: Draw) -> Question | None:
     if wet or line is None:
         return None
     say = draw.say
-    draw.because(
-        f"The vapor does not stop at the line. It passes on through the open layer, and even the coldest face "
-        f"stays at {humid:.0f} % RH, below full."
-    )
+    draw.because(message("water-at-the-line-why", humid=say(round(humid), "%")))
     return draw.words(
-        f"The room is {say(ROOM, 'degF')} and {rh} %, it is {say(cold, 'degF')} and 80 % outside. The dew-point line "
-        f"lies {say(line, 'in')} into the fill, and the outer membrane has {say(50, 'perm')}. "
-        "Is there water at the line?",
-        "No. The vapor pressure there is below saturation.",
-        ("Yes. That is where the air is at its dew point.", "dew-point-is-a-place"),
-        ("Only at night.", "only-at-night"),
+        message(
+            "water-at-the-line-ask",
+            room=say(ROOM, "degF"),
+            rh=say(rh, "%"),
+            cold=say(cold, "degF"),
+            line=say(line, "in"),
+            perms=say(50, "perm"),
+        ),
+        message("water-at-the-line-right"),
+        (message("water-at-the-line-dew-point-is-a-place"), "dew-point-is-a-place"),
+        (message("water-at-the-line-only-at-night"), "only-at-night"),
     )
 
 
@@ -68,29 +74,41 @@ def risk_face(draw: Draw) -> Question | None:
     if found.state == DRY or 0 < water < 0.1 or dew < cold + 4:
         return None
     say = draw.say
-    layer = f"OSB of {say(1.5, 'perm')}" if outer == "OSB" else f"an outer layer of {say(outer, 'perm')}"
+    layer = (
+        message("risk-face-osb", perms=say(1.5, "perm"))
+        if outer == "OSB"
+        else message("risk-face-other-layer", perms=say(outer, "perm"))
+    )
     wrong = [
         (
-            f"The plane in the fill that is as cold as the room's dew point, {say(dew, 'degF')}.",
+            message("risk-face-dew-point-is-a-place", dew=say(dew, "degF")),
             "dew-point-is-a-place",
         ),
-        ("The middle of the fill, since it is the thickest layer.", "thickest-layer"),
+        (message("risk-face-thickest-layer"), "thickest-layer"),
     ]
     if water:
-        draw.because(
-            f"At {say(cold, 'degF')} outside that face takes up {say(water, 'g/m2/day')}: it is cold, "
-            "and less leaves than comes."
-        )
+        draw.because(message("risk-face-why-wet", cold=say(cold, "degF"), water=say(water, "g/m2/day")))
     else:
         draw.because(
-            f"At {say(cold, 'degF')} outside no water gathers there, but that face stands at {humid:.0f} % RH."
-            f"{damp_all_the_same(*case)}"
+            message(
+                "risk-face-why-damp",
+                cold=say(cold, "degF"),
+                humid=say(round(humid), "%"),
+                damp=damp_all_the_same(*case),
+            )
         )
-        wrong.append(("None. No drops form anywhere in this roof.", "no-drops-no-problem"))
+        wrong.append((message("risk-face-no-drops-no-problem"), "no-drops-no-problem"))
     return draw.words(
-        f"Behind a {say(1, 'perm')} film lies {say(12, 'in')} of fill, then {layer}. The room is "
-        f"{say(ROOM, 'degF')} and {rh} %, it is {say(cold, 'degF')} and 80 % outside. Which face is at risk?",
-        "The inner face of the outer layer: cold, and tighter than what is before it.",
+        message(
+            "risk-face-ask",
+            layer=layer,
+            room=say(ROOM, "degF"),
+            rh=say(rh, "%"),
+            cold=say(cold, "degF"),
+            perms=say(1, "perm"),
+            fill=say(12, "in"),
+        ),
+        message("risk-face-right"),
         *wrong,
     )
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from types import SimpleNamespace
 
+from dryward import language
 from dryward.course.which_way_vapor_goes.scene import AirsBesideCeiling, Rooms
 from dryward.panels import hand
 from dryward.panels.controls import standard
@@ -13,12 +14,14 @@ from dryward.panels.readouts import Readout
 from dryward.teaching.words import Step
 from dryward.weather import Air
 
+message = language.beside(__file__)
+
 #: Pushes below this say "almost none" [Pa].
 ALMOST_NONE = 50.0
 
 
 @dataclass(frozen=True)
-class State:
+class AirsApart:
     """The air on both sides of a board."""
 
     inside: Air
@@ -42,66 +45,69 @@ class WhichWayVaporGoes(Page):
     )
     draws = Rooms
 
-    def compute(self, at: SimpleNamespace) -> State:
+    def compute(self, at: SimpleNamespace) -> AirsApart:
         """Two airs; nothing more is needed for the direction."""
-        return State(Air(at.T_in, at.RH_in), Air(at.T_out, at.RH_out))
+        return AirsApart(Air(at.T_in, at.RH_in), Air(at.T_out, at.RH_out))
 
     def views(self, state):
         """Two rooms."""
         return AirsBesideCeiling(state.inside, state.outside)
 
-    def numbers(self, state: State) -> list[Readout]:
+    def numbers(self, state: AirsApart) -> list[Readout]:
         """Both pressures, the push, and what RH and warmth alone would say."""
         return [
-            Readout("inside", "Vapor pressure inside", state.inside.vapor_pressure, "pressure", both=True),
-            Readout("outside", "Vapor pressure outside", state.outside.vapor_pressure, "pressure", both=True),
-            Readout("push", "Push, inside to outside", state.push, "pressure", both=True, note=""),
-            Readout("way", "Vapor goes", None, text=_way(state.push)),
-            Readout("folk", "The RH rule would say", None, text=_folk(state)),
+            Readout("inside", message("inside"), state.inside.vapor_pressure, "pressure", both=True),
+            Readout("outside", message("outside"), state.outside.vapor_pressure, "pressure", both=True),
+            Readout("push", message("push"), state.push, "pressure", both=True, note=""),
+            Readout("way", message("way"), None, text=message("way-said", way=_way(state.push))),
+            Readout("folk", message("folk"), None, text=message("folk-said", way=_folk(state))),
         ]
 
-    def says(self, state: State) -> str:
+    def says(self, state: AirsApart) -> str:
         """The way it goes, and whether RH and warmth agree."""
         push = state.push
         if abs(push) < ALMOST_NONE:
-            return f"Almost no push: {self.show(abs(push), 'pressure')} either way, whatever the two RH numbers say."
-        way = "out" if push > 0 else "in"
+            return message("almost-no-push", push=self.show(abs(push), "pressure"))
         high, low = (state.inside, state.outside) if push > 0 else (state.outside, state.inside)
-        sides = ("outdoor air", "room air") if push > 0 else ("room air", "outdoor air")
-        against = []
-        if high.relative_humidity < low.relative_humidity:
-            against.append("from low RH to high RH")
-        if high.temperature < low.temperature:
-            against.append("from cold to warm")
-        tail = f", {' and '.join(against)}" if against else ""
-        return (
-            f"Vapor goes {way}{tail}: the {sides[0]} has {self.show(abs(push), 'pressure')} less than the {sides[1]}."
+        rh = bool(high.relative_humidity < low.relative_humidity)
+        warmth = bool(high.temperature < low.temperature)
+        against = "both" if rh and warmth else "rh" if rh else "warmth" if warmth else "neither"
+        return message(
+            "goes",
+            way="out" if push > 0 else "in",
+            against=against,
+            push=self.show(abs(push), "pressure"),
         )
 
-    def steps(self, state: State) -> list[Step]:
+    def steps(self, state: AirsApart) -> list[Step]:
         """Two products and a difference."""
         lines = [
             hand.pressure(
-                f"Vapor pressure {words}.", air.temperature, air.relative_humidity,
+                words, air.temperature, air.relative_humidity,
                 air.vapor_pressure / air.relative_humidity, self.unit_system,
             )
-            for words, air in (("inside", state.inside), ("outside", state.outside))
+            for words, air in ((message("step-inside"), state.inside), (message("step-outside"), state.outside))
         ]  # fmt: skip
         show = self.show
         inside, outside = (show(each.vapor_pressure, "pressure") for each in (state.inside, state.outside))
-        return [*lines, Step("The push: inside minus outside.", f"{inside} − {outside}", show(state.push, "pressure"))]
+        return [
+            *lines,
+            Step(message("step-push"), f"{inside} − {outside}", show(state.push, "pressure")),
+        ]
 
 
-def _way(push):
+def _way(push: float) -> str:
+    """The way vapor goes."""
     if abs(push) < ALMOST_NONE:
-        return "hardly at all"
+        return "none"
     return "out" if push > 0 else "in"
 
 
-def _folk(state):
+def _folk(state: AirsApart) -> str:
+    """The way that the RH rule would say."""
     gap = state.inside.relative_humidity - state.outside.relative_humidity
     if abs(gap) < 0.005:
-        return "neither way"
+        return "none"
     return "out" if gap > 0 else "in"
 
 

@@ -1,7 +1,10 @@
 """Checks: up from the crawlspace, almost no push, and equal RH."""
 
+from dryward import language
 from dryward.teaching import vault
 from dryward.teaching.questions import Draw, Question
+
+message = language.beside(__file__)
 
 
 def crawlspace(draw: Draw) -> Question | None:
@@ -13,17 +16,22 @@ def crawlspace(draw: Draw) -> Question | None:
     if high < low + 100:
         return None
     say = draw.say
-    draw.because(f"Vapor pressure is {say(high, 'Pa')} in the crawlspace and {say(low, 'Pa')} in the room.")
+    draw.because(message("crawlspace-why", high=say(high, "Pa"), low=say(low, "Pa")))
     return draw.words(
-        f"The crawlspace is {say(below[0], 'degF')} and {below[1]} %, the room above is {say(above[0], 'degF')} and "
-        f"{above[1]} %. Which way does vapor push?",
-        "Up into the room.",
-        ("Down, from warm to cold.", "warm-to-cold"),
+        message(
+            "crawlspace-ask",
+            below=say(below[0], "degF"),
+            below_rh=say(below[1], "%"),
+            above=say(above[0], "degF"),
+            above_rh=say(above[1], "%"),
+        ),
+        message("crawlspace-right"),
+        (message("crawlspace-warm-to-cold"), "warm-to-cold"),
         (
-            "Neither way. Heat holds the damp down.",
+            message("crawlspace-heating-dries-the-air"),
             "heating-dries-the-air",
             "",
-            "Warm air lies on top and stays there.",
+            message("crawlspace-heating-dries-the-air-looks"),
         ),
     )
 
@@ -39,13 +47,20 @@ def no_push(draw: Draw) -> Question | None:
     if abs(first - second) > 0.1 * first:
         return None
     say = draw.say
-    draw.because(f"{say(first, 'Pa')} against {say(second, 'Pa')}: a push of only {say(abs(first - second), 'Pa')}.")
+    draw.because(
+        message("no-push-why", first=say(first, "Pa"), second=say(second, "Pa"), push=say(abs(first - second), "Pa"))
+    )
     return draw.words(
-        f"One room is {say(warm[0], 'degF')} and {warm[1]} %, the next is {say(cool[0], 'degF')} and {cool[1]} %. "
-        "How strong is the push of the vapor, and which way?",
-        "Almost none.",
-        (f"Strong, from {cool[1]} % to {warm[1]} %.", "rh-drives-vapor"),
-        ("Strong, from the warm room to the cool one.", "warm-to-cold"),
+        message(
+            "no-push-ask",
+            warm=say(warm[0], "degF"),
+            warm_rh=say(warm[1], "%"),
+            cool=say(cool[0], "degF"),
+            cool_rh=say(cool[1], "%"),
+        ),
+        message("no-push-right"),
+        (message("no-push-rh-drives-vapor", cool=say(cool[1], "%"), warm=say(warm[1], "%")), "rh-drives-vapor"),
+        (message("no-push-warm-to-cold"), "warm-to-cold"),
     )
 
 
@@ -56,19 +71,18 @@ def equal_rh(draw: Draw) -> Question | None:
     outside = draw.pick(20, (0, 10, 20, 30) if draw.coin else (85, 88, 90, 95))
     draw.note(rh=rh, inside=inside, outside=outside)
     first, second = vault.air(inside, rh).vapor_pressure, vault.air(outside, rh).vapor_pressure
-    way, other = ("Out", "In") if first > second else ("In", "Out")
+    way, other = ("out", "in") if first > second else ("in", "out")
     say = draw.say
-    draw.because(f"Vapor pressure is {say(first, 'Pa')} inside and {say(second, 'Pa')} outside.")
+    draw.because(message("equal-rh-why", first=say(first, "Pa"), second=say(second, "Pa")))
     return draw.words(
-        f"It is {say(inside, 'degF')} and {rh} % inside, {say(outside, 'degF')} and {rh} % outside. "
-        "Which way does vapor push?",
-        f"{way}.",
-        ("Neither way. The RH is equal.", "rh-drives-vapor"),
+        message("equal-rh-ask", inside=say(inside, "degF"), rh=say(rh, "%"), outside=say(outside, "degF")),
+        message("equal-rh-right", way=way),
+        (message("equal-rh-rh-drives-vapor"), "rh-drives-vapor"),
         (
-            f"{other}. The cooler side is nearer to its dew point.",
+            message("equal-rh-dew-point-is-air-temperature", way=other),
             "dew-point-is-air-temperature",
             "",
-            "Air near its dew point looks full and ready to push.",
+            message("equal-rh-dew-point-is-air-temperature-looks"),
         ),
     )
 

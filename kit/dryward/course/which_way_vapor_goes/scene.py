@@ -9,11 +9,13 @@ import numpy as np
 from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon, Rectangle
 
-from dryward import air
+from dryward import air, language
 from dryward.pictures import style
 from dryward.pictures.drawing import arrow, ceiling, sentences
 from dryward.pictures.live import LivePicture
 from dryward.pictures.section import draw_layer
+
+message = language.beside(__file__)
 
 #: A dot in a room stands for this much vapor pressure [Pa].
 _PER_DOT = 20.0
@@ -30,7 +32,6 @@ class AirsBesideCeiling:
 
     inside: Any
     outside: Any
-    names: tuple[Any, ...] = ("inside", "outside")
 
 
 def scattered(count):
@@ -60,16 +61,16 @@ class Rooms(LivePicture):
         return state.inside, state.outside
 
     def signature(self, state: AirsBesideCeiling) -> Any:
-        return ceiling(max(each.temperature for each in self._airs(state)), _WARMEST), state.names
+        return ceiling(max(each.temperature for each in self._airs(state)), _WARMEST)
 
     def draw_static(self, state: AirsBesideCeiling) -> None:
-        warmest, names = self.signature(state)
+        warmest = self.signature(state)
         left, right = self.columns(0.52, 0.48)
-        entries = [("vapor pressure", "vapor: wide arrow, strong drive", "arrow")]
-        self._rooms(left, names, entries)
-        self._curve(right, warmest, names)
+        entries = [("vapor pressure", message("key-vapor"), "arrow")]
+        self._rooms(left, entries)
+        self._curve(right, warmest)
 
-    def _rooms(self, box, names, entries):
+    def _rooms(self, box, entries):
         left, bottom, right, top = box
         left, right = left + 4, right - 4
         foot = self.key(entries, left, bottom + self.line + 4, right)
@@ -77,6 +78,7 @@ class Rooms(LivePicture):
         board = 0.09 * (right - left)
         middle = (left + right) / 2
         self.cells = ((left, middle - board / 2), (middle + board / 2, right))
+        names = message("room-inside"), message("room-outside")
         for name, (a, b), quantity in zip(names, self.cells, ("room air", "outdoor air"), strict=True):
             frame = Rectangle((a, floor), b - a, roof - floor, facecolor="none", edgecolor=style.INK)
             frame.set_linewidth(1.4 * self.type.thick)
@@ -96,12 +98,12 @@ class Rooms(LivePicture):
         marker = "o" if quantity == "room air" else "s"
         self.put(Line2D([x], [y], marker=marker, color=self.color(quantity), markersize=0.8 * self.type.words))
 
-    def _curve(self, box, warmest, names):
+    def _curve(self, box, warmest):
         foot = self.key([("saturation", None)], box[0], box[3], box[2])
         self.ax = ax = self.graph(
             (box[0], box[1], box[2], foot - 2),
-            f"temperature, {self.symbol('temperature')}",
-            f"vapor pressure, {self.symbol('pressure')}",
+            message("axis-temperature", unit=self.symbol("temperature")),
+            message("axis-vapor-pressure", unit=self.symbol("pressure")),
         )
         over = np.linspace(_COLDEST, warmest, 160)
         limit = self.shown(air.saturation_vapor_pressure(over), "pressure")
@@ -142,16 +144,18 @@ class Rooms(LivePicture):
     def alt(self, state: AirsBesideCeiling) -> str:
         inside, outside = self._airs(state)
         drive = inside.vapor_pressure - outside.vapor_pressure
-        first, second = state.names if drive >= 0 else state.names[::-1]
         way = (
-            f"The arrow points from {first} to {second}, driven by {self.show(abs(drive), 'pressure')}."
+            message("alt-arrow", way="out" if drive >= 0 else "in", push=self.show(abs(drive), "pressure"))
             if abs(drive) > 1.0
-            else "Both vapor pressures are the same: there is no arrow."
+            else message("alt-no-arrow")
         )
         airs = [
-            f"{name.capitalize()}: {self.show(each.temperature, 'temperature')}, "
-            f"{self.show(each.relative_humidity, 'relative humidity')}, vapor pressure "
-            f"{self.show(each.vapor_pressure, 'pressure')}."
-            for name, each in zip(state.names, self._airs(state), strict=True)
+            message(
+                f"alt-{side}",
+                temperature=self.show(each.temperature, "temperature"),
+                humidity=self.show(each.relative_humidity, "relative humidity"),
+                pressure=self.show(each.vapor_pressure, "pressure"),
+            )
+            for side, each in (("inside", inside), ("outside", outside))
         ]
-        return sentences("Two rooms with a board between them.", *airs, way)
+        return sentences(message("alt-rooms"), *airs, way)

@@ -8,7 +8,7 @@ from typing import Any
 
 import numpy as np
 
-from dryward import air, units
+from dryward import air, language, units
 from dryward.course.winter_house.questions import EDGE, FILM, GLASS, fogs_at
 from dryward.course.winter_house.scene import HouseWater, Tank
 from dryward.panels import hand
@@ -21,13 +21,15 @@ from dryward.verdict import DAMP, DRY, STATES, WET, Finding, Place, Verdict, cri
 from dryward.verdict.findings import verdict
 from dryward.weather import Air, indoor
 
+message = language.beside(__file__)
+
 ROOM_TEMPERATURE = to_si(70.0, "degF")
 #: Curves of the picture: small, usual and large production [kg/s].
 PRODUCTIONS = tuple(to_si(each, "kg/day") for each in (5.0, 10.0, 15.0))
 
 
 @dataclass(frozen=True)
-class State:
+class HouseInBalance:
     """A house in balance: room humidity, and the humidities from which two parts of its windows fog."""
 
     outdoor: Air
@@ -70,11 +72,11 @@ class WinterHouse(Page):
     handles = ("T_out", standard("RH_out").starting(80, 80), "Water", "Fresh_air")
     draws = Tank
 
-    def compute(self, at: SimpleNamespace) -> State:
+    def compute(self, at: SimpleNamespace) -> HouseInBalance:
         """The balance of what is made and what is carried out."""
         outdoor = Air(at.T_out, at.RH_out)
         humidity = float(indoor.steady_humidity(at.Water, at.Fresh_air, outdoor, ROOM_TEMPERATURE))
-        return State(outdoor, at.Water, at.Fresh_air, humidity)
+        return HouseInBalance(outdoor, at.Water, at.Fresh_air, humidity)
 
     def views(self, state):
         """Bars in and out, and three curves."""
@@ -95,7 +97,7 @@ class WinterHouse(Page):
             flows,
         )
 
-    def numbers(self, state: State) -> list[Readout]:
+    def numbers(self, state: HouseInBalance) -> list[Readout]:
         """Room humidity, its dew point, what the window allows, and outdoor air once warmed."""
         pressure = min(state.humidity, 1.0) * air.saturation_vapor_pressure(ROOM_TEMPERATURE)
         alone = float(air.relative_humidity(ROOM_TEMPERATURE, state.outdoor.vapor_pressure))
@@ -104,25 +106,34 @@ class WinterHouse(Page):
         return [
             Readout(
                 "relative_humidity",
-                "Indoor humidity",
+                message("indoor-humidity"),
                 min(state.humidity, 1.0),
                 "relative humidity",
-                note="" if not over else "more than can stay vapor" if warm else "the rest runs down the walls",
+                note=""
+                if not over
+                else message("indoor-humidity-over-warm")
+                if warm
+                else message("indoor-humidity-over"),
             ),
-            Readout("dew_point", "Dew point indoors", float(air.dew_point(pressure)), "temperature", both=True),
+            Readout("dew_point", message("dew-point"), float(air.dew_point(pressure)), "temperature", both=True),
             Readout(
                 "limit",
-                "Edge of the window fogs at",
+                message("edge-limit"),
                 min(state.edge, 1.0),
                 "relative humidity",
-                note="no glass is colder than the room" if warm else f"the middle of the glass at {glass}",
+                note=message("edge-limit-warm") if warm else message("edge-limit-glass", glass=glass),
             ),
             Readout("glass_limit", "", min(state.glass, 1.0), "relative humidity", hidden=True),
-            Readout("outdoor_warmed", self.say("Outdoor air at {70 degF}"), min(alone, 1.0), "relative humidity"),
-            Readout("from_outside", "Water from outdoors", state.carried(state.outdoor.vapor_pressure), "mass flow"),
+            Readout(
+                "outdoor_warmed",
+                message("outdoor-warmed", room=self.say("{70 degF}")),
+                min(alone, 1.0),
+                "relative humidity",
+            ),
+            Readout("from_outside", message("from-outside"), state.carried(state.outdoor.vapor_pressure), "mass flow"),
         ]
 
-    def judge(self, state: State) -> Verdict:
+    def judge(self, state: HouseInBalance) -> Verdict:
         """The windows, the edge before the middle; and the walls, which bound the room where no glass is cold."""
         found = []
         for id, value in humidities(state.humidity, state.edge, state.glass).items():
@@ -130,27 +141,24 @@ class WinterHouse(Page):
             found.append(Finding(id, PLACES[id], value, limit, limit.state(value)))
         return verdict("window", found)
 
-    def says(self, state: State) -> str:
+    def says(self, state: HouseInBalance) -> str:
         """Where the water comes from, and what the window shows of it."""
         inflow = state.carried(state.outdoor.vapor_pressure)
         share = inflow / (inflow + state.production)
         if state.humidity >= 1:
             if state.outdoor.temperature < ROOM_TEMPERATURE:
-                return "More water comes in than the fresh air can carry out: it runs down windows and walls."
+                return message("runs-down")
             if state.outdoor.vapor_pressure >= air.saturation_vapor_pressure(ROOM_TEMPERATURE):
-                return (
-                    "Outdoor air with that much vapor in it has to be dried by the air conditioning, or drops form in "
-                    "the rooms. This page is for winter."
-                )
-            return (
-                "More water comes in than the fresh air can carry out. No glass is cold, but drops form on all that is "
-                "no warmer than the room. This page is for winter."
-            )
-        room = f"{state.humidity * 100:.0f} %"
-        source = "most of that water is made indoors" if share < 0.5 else "most of that water comes in from outdoors"
-        return f"The house settles at {room}, and {_shown(self.judge(state))}: {source}."
+                return message("too-damp-outdoors")
+            return message("drops-all-over")
+        return message(
+            "settles",
+            humidity=self.show(state.humidity, "relative humidity"),
+            indoors=bool(share < 0.5),
+            **_shown(self.judge(state)),
+        )
 
-    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
+    def strips(self, at: SimpleNamespace, state: HouseInBalance) -> dict[str, Any]:
         """What the window shows, along each control."""
         limits = {id: criterion(id) for id in PLACES}
 
@@ -168,7 +176,7 @@ class WinterHouse(Page):
             "Fresh_air": states(fresh_air=self.along("Fresh_air")),
         }
 
-    def steps(self, state: State) -> list[Step]:
+    def steps(self, state: HouseInBalance) -> list[Step]:
         """What is made over what carries it, added to the outdoor pressure; and what the edge of the pane allows."""
         show = self.show
         outside = state.outdoor.vapor_pressure
@@ -181,21 +189,21 @@ class WinterHouse(Page):
         else:
             one = indoor.vapor_excess(to_si(1.0, "kg/day"), to_si(1.0, "m3/h"), ROOM_TEMPERATURE)
         formula = f"{one:.4g} × {show(state.production, 'mass flow')} / {show(state.fresh_air, 'air flow')}"
-        turns = self.say(f"{one:.4g} turns these units into pressure at {{70 degF}}.")
+        room = self.say("{70 degF}")
         return [
-            Step("Vapor pressure of the outdoor air.", "", show(outside, "pressure")),
+            Step(message("step-outdoors"), "", show(outside, "pressure")),
             Step(
-                f"What the people add: water made, over the fresh air that carries it. {turns}",
+                message("step-people", one=f"{one:.4g}", room=room),
                 formula,
                 show(excess, "pressure"),
             ),
             Step(
-                "Indoor humidity: both together, over the most at room temperature.",
+                message("step-humidity"),
                 f"({show(outside, 'pressure')} + {show(excess, 'pressure')}) / {show(most, 'pressure')}",
-                f"{(outside + excess) / most * 100:.0f} %",
+                show((outside + excess) / most, "relative humidity"),
             ),
             hand.plane(
-                "The edge of the pane: down from the room by the share of its air film.",
+                message("step-edge"),
                 ROOM_TEMPERATURE,
                 state.outdoor.temperature,
                 FILM,
@@ -203,25 +211,18 @@ class WinterHouse(Page):
                 self.unit_system,
             ),
             Step(
-                "It fogs from here on: the most vapor pressure there, over the most at room temperature, from a table.",
+                message("step-fogs"),
                 f"{show(state.edge * most, 'pressure')} / {show(most, 'pressure')}",
-                f"{state.edge * 100:.0f} %",
+                show(state.edge, "relative humidity"),
             ),
         ]
 
 
-def _shown(judged):
-    """What the panes and the walls of a house show whose air is not full."""
+def _shown(judged: Verdict) -> dict[str, str]:
+    """What the panes and the walls of a house show whose air is not full, as facts of its sentence."""
     edge, glass, wall = (judged.finding(id).state for id in PLACES)
-    if glass == WET:
-        panes = "the whole pane runs with water"
-    elif edge == DAMP:
-        panes = "the edge of the pane fogs while the middle stays clear"
-    else:
-        panes = "the panes stay clear"
-    if wall == DRY:
-        return panes
-    return f"{panes}, {'but' if edge == DRY else 'and'} mold can grow on any wall"
+    panes = "runs" if glass == WET else "fogs" if edge == DAMP else "clear"
+    return {"panes": panes, "mold": "none" if wall == DRY else "alone" if edge == DRY else "too"}
 
 
 PAGE = WinterHouse

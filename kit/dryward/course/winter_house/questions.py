@@ -1,6 +1,6 @@
 """Checks: tightening without a fan, another season, and the first step for wet windows."""
 
-from dryward import air
+from dryward import air, language
 from dryward.checks import OutOfRange
 from dryward.teaching import vault
 from dryward.teaching.practical import Outcome, Say, Task, Values, in_si
@@ -9,6 +9,8 @@ from dryward.units import to_si
 from dryward.verdict import DRY, criterion
 from dryward.weather import Air
 from dryward.weather.indoor import steady_humidity
+
+message = language.beside(__file__)
 
 #: A double pane with its films [m2 K/W]: the edge on a metal spacer, and the middle of the glass; common practice,
 #: no source.
@@ -40,18 +42,26 @@ def tightened(draw: Draw) -> Question | None:
     draw.note(kilograms=kilograms, before=before, after=after, outdoor=cold)
     first, then = (indoor(kilograms, cfm, (cold, 80)) for cfm in (before, after))
     say = draw.say
-    draw.because(f"Fresh air is the drain. With less of it the same water stands higher: {then:.0f} %.")
+    draw.because(message("tightened-why", then=say(round(then), "%")))
     return draw.words(
-        f"A family gives off {say(kilograms, 'kg/day')} of water. It is {say(cold, 'degF')} and 80 % outside, and "
-        f"fresh air falls from {say(before, 'cfm')} to {say(after, 'cfm')}. Where does indoor RH at "
-        f"{say(70, 'degF')} go?",
-        f"From {first:.0f} % up to {then:.0f} %.",
-        (f"It stays at {first:.0f} %. Air at 80 % dries nothing.", "winter-fog-is-wet-air"),
-        (f"It falls to {first * after / before:.0f} %, since less damp air comes in.", "winter-fog-is-wet-air"),
+        message(
+            "tightened-ask",
+            kilograms=say(kilograms, "kg/day"),
+            cold=say(cold, "degF"),
+            before=say(before, "cfm"),
+            after=say(after, "cfm"),
+            room=say(70, "degF"),
+        ),
+        message("tightened-right", first=say(round(first), "%"), then=say(round(then), "%")),
+        (message("tightened-winter-fog-is-wet-air", first=say(round(first), "%")), "winter-fog-is-wet-air"),
         (
-            "To 100 %. A tight house always drips.",
+            message("tightened-winter-fog-is-wet-air-2", fallen=say(round(first * after / before), "%")),
+            "winter-fog-is-wet-air",
+        ),
+        (
+            message("tightened-house-must-breathe"),
             "house-must-breathe",
-            f"With {say(after, 'cfm')} it comes to {then:.0f} %. A fan that runs sets the number.",
+            message("tightened-house-must-breathe-reply", after=say(after, "cfm"), then=say(round(then), "%")),
         ),
     )
 
@@ -64,20 +74,25 @@ def milder(draw: Draw) -> Question | None:
     draw.note(kilograms=kilograms, cfm=cfm, outdoor=mild)
     cold, then = (indoor(kilograms, cfm, (outside, 80)) for outside in (20, mild))
     say = draw.say
-    draw.because(f"Milder air brings more water in at the same RH, so the room ends at {then:.0f} %.")
+    draw.because(message("milder-why", then=say(round(then), "%")))
     return draw.number(
-        f"A house holds {cold:.0f} % at {say(20, 'degF')} and 80 % outside, with {say(cfm, 'cfm')} of fresh air. "
-        f"Now it is {say(mild, 'degF')} and 80 % outside. Same family, same fan, {say(70, 'degF')} inside. "
-        "Where does indoor RH settle?",
+        message(
+            "milder-ask",
+            humidity=say(round(cold), "%"),
+            cold=say(20, "degF"),
+            cfm=say(cfm, "cfm"),
+            mild=say(mild, "degF"),
+            room=say(70, "degF"),
+        ),
         then,
         "%",
         3.0,
-        (cold, "rh-alone", "The RH outside is the same, but the water in that air is not. Write the temperature too."),
-        (80, "rh-alone", "The 80 % is at the outdoor temperature. Inside the air is warmer and has its own RH."),
+        (cold, "rh-alone", message("milder-rh-alone-reply")),
+        (80, "rh-alone", message("milder-rh-alone-reply-2")),
         (
             0.5 * cold,
             "heating-dries-the-air",
-            f"The heat takes no water away. There is more of it in the mild air, so it is {then:.0f} %.",
+            message("milder-heating-dries-the-air-reply", then=say(round(then), "%")),
         ),
     )
 
@@ -94,16 +109,18 @@ def wet_windows(draw: Draw) -> Question | None:
         return None
     say = draw.say
     draw.because(
-        f"With {say(fan, 'cfm')} of fresh air the same house would sit at {after:.0f} %. "
-        f"Those edges fog from {edge:.0f} % on."
+        message("wet-windows-why", fan=say(fan, "cfm"), after=say(round(after), "%"), edge=say(round(edge), "%"))
     )
     return draw.words(
-        f"It is {say(20, 'degF')} outside, the room is {say(70, 'degF')} and {before:.0f} %, and the edges "
-        "of the double panes run with water. What do you do first?",
-        "Cut the sources of water and run the fan.",
-        ("Turn up the heat.", "heating-dries-the-air", "Heat lowers RH but takes no water away. The dew point stays."),
-        ("Seal the fan, so that no damp outdoor air comes in.", "winter-fog-is-wet-air"),
-        ("Wipe the glass and caulk the frames.", "treats-the-sign"),
+        message("wet-windows-ask", humidity=say(round(before), "%"), cold=say(20, "degF"), room=say(70, "degF")),
+        message("wet-windows-right"),
+        (
+            message("wet-windows-heating-dries-the-air"),
+            "heating-dries-the-air",
+            message("wet-windows-heating-dries-the-air-reply"),
+        ),
+        (message("wet-windows-winter-fog-is-wet-air"), "winter-fog-is-wet-air"),
+        (message("wet-windows-treats-the-sign"), "treats-the-sign"),
     )
 
 
@@ -112,14 +129,18 @@ CHECKS = (tightened, milder, wet_windows)
 
 def _edges_clear(now: Values, say: Say) -> Outcome:
     if now["Fresh_air"] <= 0:
-        raise OutOfRange(f"Fresh air is {now['Fresh_air']:.6g} m³/s; it must be above 0 m³/s.")
+        raise OutOfRange(message("task-no-fresh-air", fresh_air=f"{now['Fresh_air']:.6g}"))
     found = steady_humidity(now["Water"], now["Fresh_air"], Air(now["T_out"], now["RH_out"]), now["T_in"])
     few = now["Fresh_air"] <= to_si(100, "cfm") * (1 + 1e-9)
     edge = float(fogs_at(EDGE, now["T_out"], now["T_in"]))
     return Outcome(
         criterion("window-edge").state(found / edge) == DRY and few,
-        f"The room settles at {100 * min(found, 1.0):.0f} % with {say(now['Fresh_air'], 'cfm')} of fresh air; the edge "
-        f"of the pane fogs from {100 * edge:.0f} % on.",
+        message(
+            "task-outcome",
+            humidity=say(round(100 * min(found, 1.0)) / 100, "%"),
+            fresh_air=say(now["Fresh_air"], "cfm"),
+            edge=say(round(100 * edge) / 100, "%"),
+        ),
         found,
     )
 

@@ -9,9 +9,12 @@ import numpy as np
 from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon, Rectangle
 
+from dryward import language
 from dryward.pictures import style
 from dryward.pictures.drawing import arrow, ceiling, sentences
 from dryward.pictures.live import LivePicture
+
+message = language.beside(__file__)
 
 #: Tops of the water scale [kg/s]: 20, 40, 80 and 160 kg a day.
 _MOST = tuple(kg / 86400 for kg in (20, 40, 80, 160, 400))
@@ -60,7 +63,7 @@ class Tank(LivePicture):
 
     def _tank(self, box):
         left, bottom, right, top = box
-        entries = [("vapor pressure", "water per day, wide = much", "arrow")]
+        entries = [("vapor pressure", message("key-water"), "arrow")]
         wide = right - left
         foot = self.key(entries, left, bottom + self.line + 2, right) + 1.5 * self.line
         # A house with a pitched roof, open at no place but its three pipes.
@@ -72,7 +75,7 @@ class Tank(LivePicture):
         self.frame = self.moving(self.put(Polygon(outline, closed=True, facecolor="none", edgecolor=style.INK,
                                                   linewidth=2.2 * self.type.thick)))  # fmt: skip
         self.fogs = [self.moving(self.put(Line2D([], [], **look))) for look in self._limits()]
-        spots = (("people", left, 0.68), ("outdoors", left, 0.22))
+        spots = ((message("people"), left, 0.68), (message("outdoors"), left, 0.22))
         self.inlets = []
         for words, x, share in spots:
             y = foot + share * (eave - foot)
@@ -81,10 +84,10 @@ class Tank(LivePicture):
             self.inlets.append((self._pipe(), x, a + 0.06 * wide, y))
         y = foot + 0.45 * (eave - foot)
         above = y + 0.17 * (eave - foot)
-        self.words(right, above, self.fitted("leaving", right - b - 4, small=True), small=True, ha="right")
+        self.words(right, above, self.fitted(message("leaving"), right - b - 4, small=True), small=True, ha="right")
         self.outlet = (self._pipe(), b - 0.06 * wide, right - 2, y)
         x = (a + b) / 2
-        self.words(x, eave + 0.25 * self.line, "100 % RH", small=True, ha="center", va="bottom")
+        self.words(x, eave + 0.25 * self.line, message("full"), small=True, ha="center", va="bottom")
 
     def _pipe(self):
         shape = Polygon(np.zeros((3, 2)), closed=True, facecolor=self.color("vapor pressure"),
@@ -97,15 +100,15 @@ class Tank(LivePicture):
 
     def _graph(self, box, state):
         foot = self.key([("here", None)], box[0], box[3], box[2])
-        foot = self.line_key(
-            self._limits(), ("edge of the pane fogs above", "middle of the glass"), box[0], foot, box[2]
-        )
+        foot = self.line_key(self._limits(), (message("key-edge"), message("key-glass")), box[0], foot, box[2])
         pairs = list(zip(state.curves, _DASHES, strict=False))
         looks = [self.stroke("relative humidity", linestyle=dash) for _, dash in pairs]
-        names = [f"{self.show(production, 'mass flow', 0)} made" for (production, _), _ in pairs]
+        names = [message("key-made", water=self.show(production, "mass flow", 0)) for (production, _), _ in pairs]
         foot = self.line_key(looks, names, box[0], foot, box[2])
         self.ax = ax = self.graph(
-            (box[0], box[1], box[2], foot - 2), f"fresh air, {self.symbol('air flow')}", "indoor RH, %"
+            (box[0], box[1], box[2], foot - 2),
+            message("axis-fresh-air", unit=self.symbol("air flow")),
+            message("axis-humidity"),
         )
         ax.set_ylim(0, 100)
         ax.set_xlim(*(self.shown(f, "air flow") for f in (state.flows[0], state.flows[-1])))
@@ -148,18 +151,22 @@ class Tank(LivePicture):
         )
         # At a limit of 100 % the glass is as warm as the room: the air is full, not the glass cold.
         panes = (
-            "The pane is clear."
+            message("alt-clear")
             if state.relative_humidity < state.edge
-            else "The edge of the pane fogs, the middle of the glass is clear."
+            else message("alt-edge-fogs")
             if state.relative_humidity < state.glass
-            else "The whole pane runs with water."
+            else message("alt-runs")
             if state.glass < 1.0
-            else "The air is full, and the tank runs over."
+            else message("alt-full")
         )
         return sentences(
-            f"A house as a tank of water. People bring in {people}, outdoor air brings {outside}, and the air that "
-            f"leaves carries {away}.",
-            f"With {self.show(state.fresh_air, 'air flow')} of fresh air the tank stands at {humidity} RH; "
-            f"the edge of the pane fogs at {edge}, the middle of the glass at {glass}.",
+            message("alt-tank", people=people, outside=outside, away=away),
+            message(
+                "alt-stands",
+                fresh_air=self.show(state.fresh_air, "air flow"),
+                humidity=humidity,
+                edge=edge,
+                glass=glass,
+            ),
             panes,
         )

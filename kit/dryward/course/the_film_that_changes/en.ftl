@@ -1,0 +1,102 @@
+### Lesson 8: the film that changes.
+
+## The page
+
+weather = Weather
+january-us = January, 20 °F, 80 %
+january-si = January, −7 °C, 80 %
+july-us = July, 85 °F, 75 %
+july-si = July, 29 °C, 75 %
+desert-us = desert, 95 °F, 15 %
+desert-si = desert, 35 °C, 15 %
+film = Inner membrane
+variable = humidity-variable
+fixed-us = fixed (1 perm)
+fixed-si = fixed (sd 3.5 m)
+direction-dependent = direction-dependent
+flipped = wrong face in
+open-sheet = open by mistake
+permeance-at-mean = at a mean of { $mean }
+permeance-other-way = the other way round { $other }
+inside-face = RH on its room side
+outside-face = RH on the other side
+permeance = The film has
+flow = Vapor at the room side
+flow-note = { $outward ->
+        [yes] into the roof
+       *[no] into the room
+    }
+gain = Water gained
+# The beginning of each sentence of the page: what the faces see, and what the film does.
+fixed-sees = Its faces see { $inside } and { $outside }, and this sheet has { $permeance } whatever they see
+film-sees = Its faces see { $inside } and { $outside }: the film is { $state ->
+        [open] open
+        [opening] opening
+       *[tight] tight
+    }, { $permeance }
+# $sees is one of the two beginnings above; $gathers and $settles are said of the roof.
+gathers = { $sees }; { $gathers }.
+opens-at-the-wrong-time = { $sees }. It opens at the wrong time: the room pushes vapor out, and { $gathers }.
+opens-and-stays-dry = { $sees }. It opens while the room pushes vapor out, but all of it can leave: { $settles }.
+no-water = { $outward ->
+        [yes] { $sees }. Vapor goes out of the room, and no water gathers: { $settles }.
+       *[no] { $sees }. Vapor goes into the room, so the roof gives off inward, and no water gathers: { $settles }.
+    }
+step-fixed = A fixed sheet: nothing to work out.
+step-sensitive = The sensitive sheet, read at the mean RH of its own two faces; then both sheets in a row.
+step-mean = Mean RH of its two faces.
+step-level = { $below ->
+        [yes] The film's curve is level up to { $humidity }.
+       *[no] The film's curve is level from { $humidity } on.
+    }
+step-curve = The film's curve, in perms: straight on a log scale.
+
+## The questions
+
+opens-why = Read the curve at the mean RH, { $mean }: { $found }.
+opens-ask = In winter the teaching film stands at { $dry }. Now its two faces see { $inside } and { $outside }. What does it do?
+opens-right = It opens, to about { $found }.
+opens-film-closes-when-humid = It closes, to well below { $dry }.
+opens-no-drops-no-problem = It stays at { $dry } until it is wet.
+opens-no-drops-no-problem-reply = It starts to open near 30 % mean RH on this curve, long before drops.
+wet-site-why = It opens from { $first } to { $then }, and the gain rises from { $little } to { $much }. Dry the site air.
+wet-site-ask = It is January and { $cold }. New plaster dries, and the house goes from { $dry } to { $wet } at { $room }. The roof has OSB outside and the teaching film inside. What does the film do?
+wet-site-right = It opens and lets more water in.
+wet-site-film-closes-when-humid = It closes, since it is humid.
+wet-site-film-knows-the-season = It stays tight, since it is winter.
+face-to-room-why = { $toward } with the sensitive sheet to the damp side, { $away } away from it.
+face-to-room-ask = A film is bonded from a sensitive sheet and a backing with fixed perms. One side has { $damp } RH, the other { $dry }. With which sheet to the damp side is it more open?
+face-to-room-right = The sensitive sheet.
+face-to-room-film-closes-when-humid = The backing. The sensitive sheet would close.
+face-to-room-same-both-ways = It makes no difference. A film is the same both ways.
+face-to-room-film-is-a-check-valve = Neither. It lets vapor one way only.
+
+## The picture
+
+axis-mean = mean RH of its two faces, %
+axis-permeance = { $unit }; up is more open
+room-side = room side
+other-side = other side
+faces = RH at its faces
+gaps-open = gaps = open
+axis-by-month = { $unit } by month
+axis-month = month
+alt-year = Over the year it goes from { $lowest } to { $highest }.
+alt-curve = Curve of the permeance of a film over the mean relative humidity of its two faces.
+alt-now = Now its faces are at { $inside } on the room side and { $outside } on the other side, mean { $mean }: it has { $now }.
+facing = sensitive sheet to room
+turned = flipped over
+bar-facing = to room
+bar-facing-short = as is
+bar-turned = flipped
+bar-turned-short = flip
+sheet-sensitive = sensitive
+sheet-backing = backing
+room = room
+axis-humidity = RH, %
+far-side = far side
+alt-two-sheets = A film of two sheets, both ways round.
+alt-both-ways = { $turned ->
+        [yes] Flipped over, the humidity goes from { $near } at the room face over { $middle } between the sheets to { $far } at the far face, and the film has { $permeance }.
+       *[no] With the sensitive sheet to the room, the humidity goes from { $near } at the room face over { $middle } between the sheets to { $far } at the far face, and the film has { $permeance }.
+    }

@@ -1,0 +1,62 @@
+### Lesson 5: where it gets wet.
+
+## The page
+
+outer-layer = Outer layer
+open-sheet-us = open sheet (50 perm)
+open-sheet-si = open sheet (sd 0.07 m)
+fiberboard-us = fiberboard (20 perm)
+fiberboard-si = fiberboard (sd 0.17 m)
+osb-us = OSB (1.5 perm)
+osb-si = OSB (sd 2.3 m)
+closed-us = closed (0.1 perm)
+closed-si = closed (sd 35 m)
+dew-point-depth = Dew-point line, depth
+wet-plane = Water gathers, depth
+highest-relative-humidity = Highest humidity
+gain = Water gained
+drying-outward = Once wet, it dries outward
+drying-outward-note = { $gives ->
+        [yes] and { $rate } to the room
+       *[no] but the room adds { $rate }
+    }
+
+# $line: whether there is a dew-point line in the roof; $depth: where. $settles and $gathers are said of the roof.
+no-water = { $line ->
+        [yes] The dew-point line is { $depth } from the room; no water gathers, and { $settles }.
+       *[no] No part of the roof is as cold as the dew point of the room; no water gathers, and { $settles }.
+    }
+water = { $line ->
+        [yes] The dew-point line is { $depth } from the room, but the { $frost ->
+            [yes] frost
+           *[no] water
+        } is elsewhere: { $gathers }.
+       *[no] No part of the roof is as cold as the dew point of the room, and still there is water: { $gathers }.
+    }
+step-pressure = Vapor pressure of the room.
+step-dew-point = Dew point of the room: the table read backward.
+step-wood = But the { $layer } is wood. Its curve, at the { $humidity } of its face:
+
+## The questions
+
+line-moves-why = Damper room air has a higher dew point. The roof is that warm nearer to the room, so the line goes from { $first } to { $then } into the fill.
+line-moves-ask = It is { $cold } outside. Indoor RH goes up from { $low } to { $high } at { $room }. Where does the dew-point line in the fill go?
+line-moves-right = Toward the room: from { $first } to { $then } into the fill.
+line-moves-outward = Outward: from { $then } to { $first } into the fill.
+line-moves-stays = It stays at { $first }. Only the cold moves it.
+water-at-the-line-why = The vapor does not stop at the line. It passes on through the open layer, and even the coldest face stays at { $humid } RH, below full.
+water-at-the-line-ask = The room is { $room } and { $rh }, it is { $cold } and 80 % outside. The dew-point line lies { $line } into the fill, and the outer membrane has { $perms }. Is there water at the line?
+water-at-the-line-right = No. The vapor pressure there is below saturation.
+water-at-the-line-dew-point-is-a-place = Yes. That is where the air is at its dew point.
+water-at-the-line-only-at-night = Only at night.
+# What follows the fill, in the question below.
+risk-face-osb = OSB of { $perms }
+risk-face-other-layer = an outer layer of { $perms }
+risk-face-dew-point-is-a-place = The plane in the fill that is as cold as the room's dew point, { $dew }.
+risk-face-thickest-layer = The middle of the fill, since it is the thickest layer.
+risk-face-why-wet = At { $cold } outside that face takes up { $water }: it is cold, and less leaves than comes.
+# $damp: nothing, or a sentence, with a space before it, that tells why it is damp all the same.
+risk-face-why-damp = At { $cold } outside no water gathers there, but that face stands at { $humid } RH.{ $damp }
+risk-face-no-drops-no-problem = None. No drops form anywhere in this roof.
+risk-face-ask = Behind a { $perms } film lies { $fill } of fill, then { $layer }. The room is { $room } and { $rh }, it is { $cold } and 80 % outside. Which face is at risk?
+risk-face-right = The inner face of the outer layer: cold, and tighter than what is before it.

@@ -1,0 +1,82 @@
+### Lesson 3: which way vapor goes.
+
+## The page
+
+inside = Vapor pressure inside
+outside = Vapor pressure outside
+push = Push, inside to outside
+way = Vapor goes
+folk = The RH rule would say
+# The way vapor goes, and the way the RH rule would say.
+way-said = { $way ->
+        [none] hardly at all
+        [out] out
+       *[in] in
+    }
+folk-said = { $way ->
+        [none] neither way
+        [out] out
+       *[in] in
+    }
+almost-no-push = Almost no push: { $push } either way, whatever the two RH numbers say.
+# $against: what the vapor does that the two rules of thumb deny.
+goes = { $way ->
+        [out] Vapor goes out{ $against ->
+            [rh] , from low RH to high RH
+            [warmth] , from cold to warm
+            [both] , from low RH to high RH and from cold to warm
+           *[neither] {""}
+        }: the outdoor air has { $push } less than the room air.
+       *[in] Vapor goes in{ $against ->
+            [rh] , from low RH to high RH
+            [warmth] , from cold to warm
+            [both] , from low RH to high RH and from cold to warm
+           *[neither] {""}
+        }: the room air has { $push } less than the outdoor air.
+    }
+step-inside = Vapor pressure inside.
+step-outside = Vapor pressure outside.
+step-push = The push: inside minus outside.
+
+## The questions
+
+crawlspace-why = Vapor pressure is { $high } in the crawlspace and { $low } in the room.
+crawlspace-ask = The crawlspace is { $below } and { $below_rh }, the room above is { $above } and { $above_rh }. Which way does vapor push?
+crawlspace-right = Up into the room.
+crawlspace-warm-to-cold = Down, from warm to cold.
+crawlspace-heating-dries-the-air = Neither way. Heat holds the damp down.
+crawlspace-heating-dries-the-air-looks = Warm air lies on top and stays there.
+no-push-why = { $first } against { $second }: a push of only { $push }.
+no-push-ask = One room is { $warm } and { $warm_rh }, the next is { $cool } and { $cool_rh }. How strong is the push of the vapor, and which way?
+no-push-right = Almost none.
+no-push-rh-drives-vapor = Strong, from { $cool } to { $warm }.
+no-push-warm-to-cold = Strong, from the warm room to the cool one.
+equal-rh-why = Vapor pressure is { $first } inside and { $second } outside.
+equal-rh-right = { $way ->
+        [out] Out.
+       *[in] In.
+    }
+equal-rh-ask = It is { $inside } and { $rh } inside, { $outside } and { $rh } outside. Which way does vapor push?
+equal-rh-rh-drives-vapor = Neither way. The RH is equal.
+# $way is the wrong way.
+equal-rh-dew-point-is-air-temperature = { $way ->
+        [out] Out. The cooler side is nearer to its dew point.
+       *[in] In. The cooler side is nearer to its dew point.
+    }
+equal-rh-dew-point-is-air-temperature-looks = Air near its dew point looks full and ready to push.
+
+## The picture
+
+key-vapor = vapor: wide arrow, strong drive
+room-inside = inside
+room-outside = outside
+axis-temperature = temperature, { $unit }
+axis-vapor-pressure = vapor pressure, { $unit }
+alt-no-arrow = Both vapor pressures are the same: there is no arrow.
+alt-rooms = Two rooms with a board between them.
+alt-inside = Inside: { $temperature }, { $humidity }, vapor pressure { $pressure }.
+alt-outside = Outside: { $temperature }, { $humidity }, vapor pressure { $pressure }.
+alt-arrow = { $way ->
+        [out] The arrow points from inside to outside, driven by { $push }.
+       *[in] The arrow points from outside to inside, driven by { $push }.
+    }
