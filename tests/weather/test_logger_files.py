@@ -230,8 +230,8 @@ def test_no_date_is_none():
 
 
 def test_dates_in_no_order(tmp_path):
-    with pytest.raises(BadFile, match="The dates are not understood in any order of day, month and year"):
-        sheet.likely_order([(13, 32, 2024, 0, 0, 0, None), (32, 13, 2024, 0, 0, 0, None)])
+    with pytest.raises(BadFile, match="some file: the dates are not understood in any order of day, month and year"):
+        sheet.likely_order("some file", [(13, 32, 2024, 0, 0, 0, None), (32, 13, 2024, 0, 0, 0, None)])
 
 
 @pytest.mark.parametrize(

@@ -186,12 +186,12 @@ def _print(result: dict[str, Any], units: str, brief: bool) -> None:
         for warning in result["warnings"]:
             print(f"{'':{len(UNKNOWN)}} {warning}")
         return
-    from dryward.report.document import EDITION, LEGEND, MARKS, amount
+    from dryward.report.document import MARKS, amount, legend, newest_edition
 
     print(f"{result['assembly']}, {result['place']}")
     for warning in result["warnings"]:
         print(warning)
-    print(f"{result['headline']}\n{result['small']}\n\n{LEGEND}")
+    print(f"{result['headline']}\n{result['small']}\n\n{legend()}")
     for each in result["checks"]:
         print(f"{MARKS[each['answer']]} {each['asked']} {each['said']}.")
         for line in (each["what"], *each["lines"], each["why"], each["change"], each["matters"]):
@@ -213,5 +213,5 @@ def _print(result: dict[str, Any], units: str, brief: bool) -> None:
     for note in (*result["notes"], grain_of_water()):
         if note not in result["warnings"]:
             print(note)
-    print(f"Code rows are {EDITION}.")
+    print(f"Code rows are {newest_edition()}.")
     print("As adopted locally; the building official decides.")

@@ -9,6 +9,7 @@ from numpy.typing import ArrayLike, NDArray
 from dryward import air
 from dryward.air.saturation import Floats
 from dryward.checks import OutOfRange, within
+from dryward.language import message
 from dryward.units import HOUR
 from dryward.weather import gaps, indoor
 from dryward.weather.climate import YEAR, HourlyWeather
@@ -33,7 +34,7 @@ def shared_clock(*records: Record) -> tuple[Record, ...]:
     start = max(record.time[0] for record in records).astype(hour)
     end = min(record.time[-1] for record in records).astype(hour)
     if end - start < np.timedelta64(1, "h"):
-        raise OutOfRange("The records have no two hours in common; check their dates and time zones.")
+        raise OutOfRange(message("loggers.no-hours-in-common"))
     grid = np.arange(start, end + np.timedelta64(1, "h")).astype("datetime64[s]")
     return tuple(_hourly(record, grid) for record in records)
 
@@ -63,7 +64,7 @@ def _hourly(record: Record, grid: Times) -> Record:
 def _both(a: ArrayLike, b: ArrayLike) -> tuple[Floats, Floats]:
     a, b = np.asarray(a, dtype=float), np.asarray(b, dtype=float)
     if a.shape != b.shape:
-        raise OutOfRange(f"The two series have {a.size} and {b.size} values; they must have the same number.")
+        raise OutOfRange(message("loggers.different-lengths", first=a.size, second=b.size))
     known = np.isfinite(a) & np.isfinite(b)
     return a[known], b[known]
 
@@ -80,7 +81,7 @@ def agreement(measured: ArrayLike, modelled: ArrayLike) -> Agreement:
     """Bias, spread and likeness of a measured and a modelled series."""
     a, b = _both(measured, modelled)
     if not a.size:
-        raise OutOfRange("The two series have no hour in common.")
+        raise OutOfRange(message("loggers.no-hour-in-common"))
     return Agreement(float(np.mean(a - b)), float(np.std(a - b)), correlation(a, b), int(a.size))
 
 
@@ -89,7 +90,7 @@ def lag(driver: ArrayLike, follower: ArrayLike, longest: int = 13) -> tuple[int,
     reach = int(within("Longest lag", longest, 1, 240, "h"))
     a, b = np.asarray(driver, dtype=float), np.asarray(follower, dtype=float)
     if a.shape != b.shape:
-        raise OutOfRange(f"The two series have {a.size} and {b.size} values; they must have the same number.")
+        raise OutOfRange(message("loggers.different-lengths", first=a.size, second=b.size))
     best = (0, float("nan"))
     for shift in sorted(range(-reach, reach + 1), key=abs):
         early, late = (a[: a.size - shift], b[shift:]) if shift >= 0 else (a[-shift:], b[:shift])
@@ -127,12 +128,12 @@ def driving(readings: Readings, sun: HourlyWeather | None = None) -> tuple[Hourl
     room_warm, room_vapor = (_whole(room, name, notes) for name in ("temperature", "vapor_pressure"))
     limit = air.saturation_vapor_pressure(warm, over="water")
     if np.any(vapor > limit):
-        notes.append(f"Outdoors {int(np.sum(vapor > limit))} hours above saturation are taken as saturated.")
+        notes.append(message("loggers.taken-as-saturated", count=int(np.sum(vapor > limit))))
         vapor = np.minimum(vapor, limit)
-    weather = HourlyWeather(warm, vapor, name="readings outdoors")
+    weather = HourlyWeather(warm, vapor, name=message("loggers.readings-outdoors"))
     if sun is not None:
         if sun.hours != YEAR:
-            raise OutOfRange(f"The year of the sun has {sun.hours} hours; it must have {YEAR}.")
+            raise OutOfRange(message("loggers.hours-of-the-sun", hours=sun.hours, must=YEAR))
         pick = hour_of_year(outside.time)
         series = ("wind_speed", "direct_normal", "diffuse_horizontal", "global_horizontal", "sky_longwave")
         taken: dict[str, Any] = {
@@ -140,7 +141,7 @@ def driving(readings: Readings, sun: HourlyWeather | None = None) -> tuple[Hourl
         }
         taken |= {name: None if getattr(sun, name) is None else getattr(sun, name)[pick] for name in series}
         weather = replace(weather, **taken)
-        notes.append(f"Sun, sky and wind are those of {sun.name or 'another year'}, not read here.")
+        notes.append(message("loggers.sun-of", year=sun.name or message("loggers.another-year")))
     return replace(weather, notes=tuple(notes)), indoor.measured(room_warm, room_vapor)
 
 
@@ -148,11 +149,12 @@ def _whole(record: Record, name: str, notes: list[str]) -> Floats:
     """A series without gaps."""
     values = getattr(record, name)
     bad = ~np.isfinite(values)
-    words = f"{name.replace('_', ' ')} {record.place}"
+    series = f"{name.replace('_', '-')}-{record.place}"
     if bad.mean() > MOST_FILLED:
+        most = f"{100 * MOST_FILLED:.0f}"
         raise OutOfRange(
-            f"Of the {bad.size} hours {int(bad.sum())} have no {words}; at most {MOST_FILLED:.0%} can be filled in."
+            message("loggers.too-many-gaps", series=series, hours=bad.size, lost=int(bad.sum()), most=most)
         )
     if bad.any():
-        notes.append(f"{words.capitalize()} is filled in for {int(bad.sum())} hours.")
+        notes.append(message("loggers.filled-in", series=series, count=int(bad.sum())))
     return gaps.filled(values, bad)

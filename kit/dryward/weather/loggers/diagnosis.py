@@ -15,6 +15,8 @@ from numpy.typing import NDArray
 from dryward import air
 from dryward.air.saturation import Floats
 from dryward.checks import OutOfRange
+from dryward.language import message
+from dryward.units import number, show_in
 from dryward.weather import indoor
 from dryward.weather.loggers.comparison import correlation, lag, shared_clock
 from dryward.weather.loggers.readings import Readings, Record, moisture_content
@@ -38,10 +40,14 @@ class Diagnosis:
 
     #: One of `CAUSES`, "outdoor air" (a dry roof that follows the weather) or "not clear".
     cause: str
-    #: Sentences with numbers, the strongest first.
-    evidence: tuple[str, ...]
     #: From `numbers`.
     numbers: dict[str, float]
+
+    @property
+    def evidence(self) -> tuple[str, ...]:
+        """Sentences with numbers, the strongest first."""
+        said = _sentences(self.numbers)
+        return tuple(said[each] for each in sorted(said, key=lambda name: name != self.cause))
 
 
 def numbers(indoors: Record, cavity: Record, outdoors: Record) -> dict[str, float]:
@@ -53,7 +59,7 @@ def numbers(indoors: Record, cavity: Record, outdoors: Record) -> dict[str, floa
     room, hollow, out = shared_clock(indoors, cavity, outdoors)
     known = np.isfinite(room.vapor_pressure + hollow.vapor_pressure + out.vapor_pressure + hollow.temperature)
     if known.sum() < FEWEST:
-        raise OutOfRange(f"Hours known at all three places are {int(known.sum())}; at least {FEWEST} are needed.")
+        raise OutOfRange(message("loggers.too-few-hours", count=int(known.sum()), least=FEWEST))
     inside, within_roof, outside = room.vapor_pressure, hollow.vapor_pressure, out.vapor_pressure
     saturation = np.full(known.size, np.nan)
     saturation[known] = air.saturation_vapor_pressure(hollow.temperature[known])
@@ -144,30 +150,38 @@ def diagnose(readings: Readings) -> Diagnosis:
     if cause is None:
         follows = n["likeness with outdoors"] > 0.8 and n["share above outdoors"] < _SURPLUS
         cause = "outdoor air" if follows else "not clear"
-    said = _sentences(n)
-    first = [said[cause]] if cause in said else []
-    others = [words for name, words in said.items() if name != cause]
-    return Diagnosis(cause, tuple(first + others), n)
+    return Diagnosis(cause, n)
 
 
 def _sentences(n: dict[str, float]) -> dict[str, str]:
-    spells, wetter = n["wet spells"], n["wet spells that wet the wood"]
-    if np.isnan(spells):
-        rain = "There are no readings of rain, so a leak from outside cannot be told."
-    else:
-        rain = f"After {np.nan_to_num(wetter):.0%} of {spells:.0f} wet spells the wood was wetter a day later."
-    end, late = n["wood at the end against the start"], n["lag behind the room"]
-    when = "" if np.isnan(late) or n["changes with the room"] < _LIKE_ROOM else f", best {late:.0f} h after it"
-    room, sun = n["changes with the room"], n["changes with the sun"]
+    def share(name: str) -> str:
+        return number(100.0 * float(np.nan_to_num(n[name])), 0)
+
+    def likeness(name: str) -> str:
+        return number(n[name], 2)
+
+    spells, end, late = n["wet spells"], n["wood at the end against the start"], n["lag behind the room"]
+    with_room = {"likeness": likeness("changes with the room")}
+    lags = not np.isnan(late) and n["changes with the room"] >= _LIKE_ROOM
     return {
-        "rain leak": rain,
-        "air leak": f"Hour by hour the cavity's vapor pressure changes with the room's, sun and weather taken out: "
-        f"likeness {room:.2f} of 1{when}.",
-        "built-in water": f"In {n['share above both']:.0%} of the hours the cavity holds more vapor than the room and "
-        f"outdoors alike, and it changes with the deck's warmth: likeness {sun:.2f} of 1; "
-        f"the wood ends {abs(end):.1f} points {'drier' if end < 0 else 'wetter'} than it began.",
-        "indoor humidity": f"The room holds {n['room above outdoors']:.0f} Pa more vapor than outdoors (a damp "
-        f"dwelling from {n['damp room from']:.0f} Pa), and the cavity is above outdoors in "
-        f"{n['share above outdoors']:.0%} of the hours.",
-        "outdoor air": f"The cavity follows outdoors: likeness {n['likeness with outdoors']:.2f} of 1.",
+        "rain leak": message("loggers.no-rain-read")
+        if np.isnan(spells)
+        else message("loggers.after-rain", share=share("wet spells that wet the wood"), spells=round(spells)),
+        "air leak": message("loggers.with-the-room-late", late=number(late, 0), **with_room)
+        if lags
+        else message("loggers.with-the-room", **with_room),
+        "built-in water": message(
+            "loggers.from-the-wood",
+            share=share("share above both"),
+            likeness=likeness("changes with the sun"),
+            points=number(abs(end), 1),
+            drier=bool(end < 0),
+        ),
+        "indoor humidity": message(
+            "loggers.damp-room",
+            excess=show_in(n["room above outdoors"], "Pa"),
+            damp=show_in(n["damp room from"], "Pa"),
+            share=share("share above outdoors"),
+        ),
+        "outdoor air": message("loggers.as-outdoors", likeness=likeness("likeness with outdoors")),
     }

@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import Any, Self
 
 from dryward.checks import BadFile, OutOfRange, UnknownName
+from dryward.language import called, message
 from dryward.weather.loggers import sheet
 
 QUANTITIES = (
@@ -72,7 +73,7 @@ class Guess:
             if value not in known:
                 raise UnknownName(words, value, known)
         if self.header_lines != int(self.header_lines) or not 0 <= self.header_lines <= 1000:
-            raise OutOfRange(f"Number of header lines is {self.header_lines}; it must be 0 to 1000.")
+            raise OutOfRange(message("loggers.header-lines", given=str(self.header_lines)))
         for column in self.columns:
             if column.quantity not in QUANTITIES:
                 raise UnknownName("quantity", column.quantity, QUANTITIES)
@@ -82,8 +83,8 @@ class Guess:
     def change(self, **parts: Any) -> Self:
         """The guess with some parts put right by a person."""
         if "columns" not in parts and {"delimiter"} & set(parts):
-            raise OutOfRange("A new delimiter makes new columns; guess the file again with it.")
-        reasons = {**self.reasons, **dict.fromkeys(parts, "set by you")}
+            raise OutOfRange(message("loggers.new-delimiter"))
+        reasons = {**self.reasons, **dict.fromkeys(parts, message("loggers.set-by-you"))}
         return replace(self, **parts, reasons=reasons)
 
     def column(
@@ -91,40 +92,50 @@ class Guess:
     ) -> Self:
         """The guess with one column (counted from 1) put right: quantity, unit, place."""
         if not 1 <= number <= len(self.columns):
-            raise OutOfRange(f"Column is {number}; it must be 1 to {len(self.columns)}.")
+            raise OutOfRange(message("loggers.no-such-column", number=number, count=len(self.columns)))
         old = self.columns[number - 1]
         holds = old.quantity if quantity is None else quantity
         if unit is None:
             unit = old.unit if holds == old.quantity else UNITS.get(holds, ("",))[0]
         new = replace(old, quantity=holds, unit=unit, place=old.place if place is None else place)
         columns = (*self.columns[: number - 1], new, *self.columns[number:])
-        reasons = {**self.reasons, f"column {number}": "set by you"}
+        reasons = {**self.reasons, f"column {number}": message("loggers.set-by-you")}
         return replace(self, columns=columns, reasons=reasons)
 
     def sentences(self) -> tuple[str, ...]:
         """What was assumed, one plain sentence for each part."""
-        names = {";": "a semicolon", ",": "a comma", "\t": "a tab", "|": "an upright line"}
-        dates = {"ymd": "year, month, day", "mdy": "month, day, year", "dmy": "day, month, year"}
-
-        def why(part: str) -> str:
-            return f" ({self.reasons[part]})" if self.reasons.get(part) else ""
-
         said = [
-            f"Between the cells stands {names[self.delimiter]}{why('delimiter')}.",
-            f'The decimal sign is "{self.decimal}"{why("decimal")}.',
-            f"Above the first reading stand {self.header_lines or 'no'} line{'s' * (self.header_lines != 1)}"
-            f"{why('header_lines')}.",
-            f"Dates are {dates[self.date_order]}{why('date_order')}.",
-            f"The clock shows {self.clock}{why('clock')}."
-            if self.clock != CLOCKS[2]
-            else f"The clock {self.clock}{why('clock')}.",
+            self._with_reason(message("loggers.between-cells", delimiter=_DELIMITERS[self.delimiter]), "delimiter"),
+            self._with_reason(message("loggers.decimal-sign", sign=self.decimal), "decimal"),
+            self._with_reason(message("loggers.lines-above", count=int(self.header_lines)), "header_lines"),
+            self._with_reason(message("loggers.dates", order=self.date_order), "date_order"),
+            self._with_reason(message("loggers.clock", clock=self.clock.partition(" ")[0]), "clock"),
         ]
-        for c in self.columns:
-            where = f", {c.place}" if c.place else ""
-            unit = f" in {c.unit}" if c.unit else ""
-            title = f' "{c.header}"' if c.header else ""
-            said.append(f"Column {c.number}{title} is {c.quantity}{unit}{where}{why(f'column {c.number}')}.")
+        for column in self.columns:
+            said.append(self._with_reason(_of_column(column), f"column {column.number}"))
         return tuple(said)
+
+    def _with_reason(self, assumed: str, part: str) -> str:
+        """A sentence of what was assumed for a part, with the reason where there is one."""
+        why = self.reasons.get(part)
+        return (
+            message("loggers.assumed-why", what=assumed, why=why) if why else message("loggers.assumed", what=assumed)
+        )
+
+
+_DELIMITERS = {";": "semicolon", ",": "comma", "\t": "tab", "|": "line"}
+
+
+def _of_column(column: Column) -> str:
+    """What a column was taken to hold, without a full stop."""
+    holds = message("loggers.holds", quantity=called(column.quantity))
+    if column.unit:
+        holds = message("loggers.holds-in", quantity=called(column.quantity), unit=called(column.unit))
+    if column.place:
+        holds = message("loggers.holds-at", what=holds, place=called(column.place))
+    if column.header:
+        return message("loggers.column-with-title", number=column.number, title=column.header, holds=holds)
+    return message("loggers.column", number=column.number, holds=holds)
 
 
 _SAMPLE = 3000  # rows
@@ -151,20 +162,20 @@ def guess(path: str | PathLike[str], **known: Any) -> Guess:
     unknown = set(known) - {"delimiter", "decimal", "header_lines", "columns", "date_order", "clock"}
     if unknown:
         raise UnknownName("part of a guess", unknown.pop(), ("delimiter", "decimal", "header_lines", "date_order"))
-    reasons = dict.fromkeys(known, "set by you")
+    reasons = dict.fromkeys(known, message("loggers.set-by-you"))
     delimiter = known.get("delimiter") or sheet.likely_delimiter(rows)
     if delimiter is None:
-        raise BadFile(f"{name} is no table: no comma, semicolon or tab cuts its lines into the same number of cells.")
+        raise BadFile(message("loggers.no-table", file=name))
     table = sheet.cells(name, rows, delimiter)
     first = known.get("header_lines")
     if first is None:
         first = next((i for i, row in enumerate(table) if _is_reading(row)), None)
         if first is None:
-            raise BadFile(f"{name} has no line with a date and a number.")
+            raise BadFile(message("loggers.no-reading", file=name))
     # What the columns are shows in the first rows; dates are looked at in all.
     body = [row for row in table[first : first + _SAMPLE] if _is_reading(row)]
     if len(body) < 2:
-        raise BadFile(f"{name} has {len(body)} readings; at least 2 are needed.")
+        raise BadFile(message("loggers.too-few", file=name, count=len(body)))
     width = max(map(len, body))
     header = _header(table[:first], width)
     decimal = known.get("decimal")
@@ -175,16 +186,13 @@ def guess(path: str | PathLike[str], **known: Any) -> Guess:
     if order is None:
         dates = [p for row in table[first:] if (p := row_date(row, columns))]
         if not dates:
-            raise BadFile(f"{name} has no column of dates that can be understood.")
-        try:
-            order, reasons["date_order"] = sheet.likely_order(dates)
-        except BadFile:
-            raise BadFile(f"{name}: the dates are not understood in any order of day, month and year.") from None
+            raise BadFile(message("loggers.no-dates", file=name))
+        order, reasons["date_order"] = sheet.likely_order(name, dates)
     else:
         dates = [p for row in table[first:] if (p := row_date(row, columns))]
     fixed = re.search(r"(GMT|UTC) ?[+-]?\d{0,2}", " ".join(header))
     if fixed and "clock" not in known:
-        known["clock"], reasons["clock"] = CLOCKS[0], f'the title says "{fixed[0]}", a clock that is not put ahead'
+        known["clock"], reasons["clock"] = CLOCKS[0], message("loggers.fixed-clock", title=fixed[0])
     watch = known.get("clock") or _clock([t for p in dates if (t := sheet.moment(p, order)) is not None], reasons)
     return Guess(delimiter, decimal, first, tuple(columns), order, watch, reasons)
 
@@ -240,7 +248,7 @@ def _columns(header: list[str], body: list[list[str]], decimal: str, reasons: Re
         column = Column(i + 1, title[:80], quantity, "", place if quantity in UNITS else "")
         columns.append(replace(column, unit=_unit(column, cells, values, reasons)))
         if not title and quantity in UNITS:
-            reasons[f"column {i + 1}"] = "from its numbers, as it has no title"
+            reasons[f"column {i + 1}"] = message("loggers.no-title")
     if not any(c.quantity == "date and time" for c in columns) and not any(
         c.quantity == "time of day" for c in columns
     ):
@@ -290,11 +298,12 @@ def _unit(column: Column, cells: list[str], values: list[float], reasons: Reason
         if re.search(r"°\s*c|[([]c[])]|deg ?c|celsius|[_ ,]c\b|\d\s*c$", words):
             return "degC"
         warm = statistics.median(values) > 45 or max(values) > 75
-        reasons[part] = "from its numbers, no unit is written" + ("" if warm or min(values) < -5 else "; not sure")
+        sure = warm or min(values) < -5
+        reasons[part] = message("loggers.no-unit" if sure else "loggers.no-unit-unsure")
         return "degF" if warm else "degC"
     if column.quantity == "relative humidity":
         if values and max(values) <= 1.05 and max(values) > 0:
-            reasons[part] = "from its numbers, none above 1"
+            reasons[part] = message("loggers.none-above-one")
             return "fraction"
         return "%"
     if column.quantity == "rain":
@@ -310,7 +319,7 @@ def _clock(times: list[datetime], reasons: Reasons) -> str:
     for a, b in pairwise(times):
         way = sheet.clock_change(a, b, interval) if interval else 0
         if way:
-            reasons["clock"] = f"it jumps {'ahead' if way > 0 else 'back'} an hour on {b:%Y-%m-%d}"
+            reasons["clock"] = message("loggers.jumps-ahead" if way > 0 else "loggers.jumps-back", date=f"{b:%Y-%m-%d}")
             return CLOCKS[2]
-    reasons["clock"] = "no jump of an hour in it"
+    reasons["clock"] = message("loggers.no-jump")
     return CLOCKS[0]

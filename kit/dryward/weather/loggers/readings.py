@@ -14,6 +14,8 @@ from numpy.typing import NDArray
 from dryward import air
 from dryward.air.saturation import Floats
 from dryward.checks import BadFile, UnknownName, within
+from dryward.language import called, listing, message
+from dryward.units import number as shown
 from dryward.units import to_si
 from dryward.weather.loggers import sheet
 from dryward.weather.loggers.guessing import PLACES, Column, Guess, place_in, row_date
@@ -125,7 +127,7 @@ def read(path: str | PathLike[str], guess: Guess | None = None, place: str | Non
         kept.append(row)
         moments.append(at)
     if len(kept) < 2:
-        raise BadFile(f"{name} has {len(kept)} readings with a date that is understood so; at least 2 are needed.")
+        raise BadFile(message("loggers.too-few-dated", file=name, count=len(kept)))
     notes = _left_out(name, undated, rows)
     times = _standard(moments, guess, notes, name)
     series = {c: _series(c, kept, guess.decimal, notes, name) for c in guess.columns if c.unit}
@@ -140,9 +142,9 @@ def _left_out(name: str, numbers: list[int], rows: Sequence[str]) -> list[str]:
         return []
     last = len(rows)
     if numbers == [last]:
-        return [f"{name}: the last line is cut off or no reading, and left out."]
-    some = ", ".join(str(n) for n in numbers[:5]) + (" and more" if len(numbers) > 5 else "")
-    return [f"{name}: lines without a date are left out: {some}."]
+        return [message("loggers.last-line-left-out", file=name)]
+    some = listing([str(n) for n in numbers[:5]])
+    return [message("loggers.lines-left-out", file=name, lines=some, more=len(numbers) > 5)]
 
 
 def _standard(times: list[datetime], guess: Guess, notes: list[str], name: str) -> Times:
@@ -151,7 +153,7 @@ def _standard(times: list[datetime], guess: Guess, notes: list[str], name: str) 
     if aware:
         zone = min(t.utcoffset() or timedelta() for t in aware)
         hours = zone.total_seconds() / 3600
-        notes.append(f"{name}: times carry their zone and are put on UTC{hours:+g} h.")
+        notes.append(message("loggers.zone-of-times", file=name, hours=f"{hours:+g}"))
         times = [
             t if t.tzinfo is None else (t - (t.utcoffset() or timedelta()) + zone).replace(tzinfo=None) for t in times
         ]
@@ -170,7 +172,7 @@ def _standard(times: list[datetime], guess: Guess, notes: list[str], name: str) 
         ahead[: changes[0][0]] = True
     for row, way in changes:
         ahead[row:] = way > 0
-    notes.append(f"{name}: rows in daylight saving time, put on standard time: {int(ahead.sum())}.")
+    notes.append(message("loggers.daylight-rows", file=name, count=int(ahead.sum())))
     return stamps - np.where(ahead, np.timedelta64(3600, "s"), np.timedelta64(0, "s"))
 
 
@@ -185,26 +187,30 @@ def _series(column: Column, rows: list[list[str]], decimal: str, notes: list[str
         values = np.where(known & (values >= low) & (values <= high), values, np.nan)
     lost = int(np.sum(~np.isfinite(values)))
     if lost:
-        title = f' "{column.header}"' if column.header else ""
-        notes.append(f"{name}: column {column.number}{title} has no usable number in {lost} of {len(rows)} rows.")
+        facts = {"file": name, "number": column.number, "lost": lost, "rows": len(rows)}
+        notes.append(
+            message("loggers.no-usable-number-titled", title=column.header, **facts)
+            if column.header
+            else message("loggers.no-usable-number", **facts)
+        )
     return values
 
 
 def _ordered(times: Times, notes: list[str], name: str) -> tuple[NDArray[np.int_], Times]:
     order = np.argsort(times, kind="stable")
     if np.any(np.diff(times) < np.timedelta64(0, "s")):
-        notes.append(f"{name}: rows were not in the order of time and are sorted.")
+        notes.append(message("loggers.rows-sorted", file=name))
     times = times[order]
     first = np.concatenate([[True], np.diff(times) > np.timedelta64(0, "s")])
     if not first.all():
-        notes.append(f"{name}: rows for a time already read are left out: {int((~first).sum())}.")
+        notes.append(message("loggers.rows-doubled", file=name, count=int((~first).sum())))
     times = times[first]
     if times.size < 2:
-        raise BadFile(f"{name} has one time only; at least 2 are needed.")
+        raise BadFile(message("loggers.one-time", file=name))
     steps = np.diff(times).astype(float)
     gaps = steps[steps > 1.5 * np.median(steps)]
     if gaps.size:
-        notes.append(f"{name}: gaps: {gaps.size}, the longest of {gaps.max() / 3600:.1f} h.")
+        notes.append(message("loggers.gaps", file=name, count=gaps.size, hours=shown(gaps.max() / 3600, 1)))
     return order[first], times
 
 
@@ -224,7 +230,7 @@ def _records(
         elif temperature is not None and humidity is not None:
             over = np.minimum(humidity, 1.0)
             if np.nanmax(humidity, initial=0.0) > 1.0:
-                notes.append(f"{name}: relative humidity above 100 % ({place}) is taken as 100 %.")
+                notes.append(message("loggers.above-saturation", file=name, place=called(place)))
             vapor = over * saturation(temperature, over="water")
         if set(values) == {"rain"}:
             gauge = values["rain"]
@@ -234,7 +240,7 @@ def _records(
     if gauge is not None and found and all(record.rain is None for record in found):
         found[-1] = replace(found[-1], rain=gauge)  # a lone rain gauge is kept with the last place
     if not found:
-        raise BadFile(f"{name} has no column of temperature, humidity, dew point or wood moisture.")
+        raise BadFile(message("loggers.no-measurement", file=name))
     rank = {p: i for i, p in enumerate(PLACES)}
     return tuple(sorted(found, key=lambda record: rank.get(record.place, len(rank))))
 

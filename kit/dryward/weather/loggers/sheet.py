@@ -9,6 +9,7 @@ from os import PathLike
 from pathlib import Path
 
 from dryward.checks import BadFile
+from dryward.language import message
 
 #: Larger than years of readings every minute are [bytes]; and rows.
 LARGEST, MOST_ROWS = 40_000_000, 1_000_000
@@ -25,19 +26,20 @@ def lines(path: str | PathLike[str]) -> tuple[str, ...]:
         with open(path, "rb") as file:
             raw = file.read(LARGEST + 1)
     except OSError as error:
-        raise BadFile(f"{name} cannot be opened: {(error.strerror or 'unknown reason').lower()}.") from None
+        reason = error.strerror.lower() if error.strerror else message("loggers.unknown-reason")
+        raise BadFile(message("loggers.cannot-be-opened", file=name, reason=reason)) from None
     if len(raw) > LARGEST:
-        raise BadFile(f"{name} is too large; a file of readings is at most {LARGEST / 1e6:.0f} MB.")
+        raise BadFile(message("loggers.too-large", file=name, most=f"{LARGEST / 1e6:.0f}"))
     text = _decoded(raw)
     if text is None or _CONTROL.search(text):
-        raise BadFile(f"{name} is not text; save the readings as CSV in the logger's own program.")
+        raise BadFile(message("loggers.no-text", file=name))
     found = text.splitlines()
     while found and not found[-1].strip():
         found.pop()
     if not found:
-        raise BadFile(f"{name} is empty.")
+        raise BadFile(message("loggers.empty", file=name))
     if len(found) > MOST_ROWS:
-        raise BadFile(f"{name} has {len(found)} lines; at most {MOST_ROWS} are read.")
+        raise BadFile(message("loggers.too-many-lines", file=name, count=len(found), most=MOST_ROWS))
     return tuple(found)
 
 
@@ -59,13 +61,10 @@ def cells(name: str, rows: Iterable[str], delimiter: str) -> list[list[str]]:
         try:
             row = [cell.strip() for cell in next(csv.reader([line], delimiter=delimiter), [])]
         except csv.Error:
-            raise BadFile(f"{name}, line {number}: a cell is too long to be a reading.") from None
+            raise BadFile(message("loggers.cell-too-long", file=name, line=number)) from None
         for cell in row:
             if _FORMULA.match(cell):
-                raise BadFile(
-                    f'{name}, line {number}: a cell begins with "{cell.lstrip()[0]}", like a formula of a spreadsheet; '
-                    "readings are dates and numbers only."
-                )
+                raise BadFile(message("loggers.formula", file=name, line=number, sign=cell.lstrip()[0]))
         found.append(row)
     return found
 
@@ -179,10 +178,10 @@ def _zone(text: str) -> tzinfo:
     return timezone(sign * timedelta(hours=min(int(text[1:3]), 23), minutes=min(int(text[-2:]), 59)))
 
 
-def likely_order(found: Sequence[DateParts]) -> tuple[str, str]:
-    """Which order of day, month and year the dates of a file are written in, and why."""
+def likely_order(name: str, found: Sequence[DateParts]) -> tuple[str, str]:
+    """Which order of day, month and year the dates of a file of that name are written in, and why."""
     if all(f[0] > 31 for f in found):
-        return "ymd", "the year stands first"
+        return "ymd", message("loggers.year-first")
     read = {order: [t.replace(tzinfo=None) for f in found if (t := moment(f, order))] for order in ORDERS}
     most = max(map(len, read.values()))
     fits = {}
@@ -194,13 +193,13 @@ def likely_order(found: Sequence[DateParts]) -> tuple[str, str]:
             middle = steps[len(steps) // 2] if steps else 0.0
             fits[order] = (sum(1 for s in steps if s > 86400 * 1.5 + 2 * middle), sum(steps))
     if not fits:
-        raise BadFile("The dates are not understood in any order of day, month and year.")
+        raise BadFile(message("loggers.order-not-understood", file=name))
     if len(fits) == 1:
-        return next(iter(fits)), "only so is every date a date"
+        return next(iter(fits)), message("loggers.only-dates")
     best = min(fits, key=lambda order: fits[order])
     if sorted(fits.values())[0] < sorted(fits.values())[1]:
-        return best, "only so does time run on in even steps"
-    return ("mdy" if "mdy" in fits else best), "not sure: day and month can be swapped"
+        return best, message("loggers.even-steps")
+    return ("mdy" if "mdy" in fits else best), message("loggers.day-or-month")
 
 
 def clock_change(before: datetime, after: datetime, interval: float) -> int:
