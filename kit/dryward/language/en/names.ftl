@@ -459,6 +459,7 @@ moisture-content = moisture content
 not-clear = not clear
 not-used = not used
 outdoor-air = outdoor air
+room-air = room air
 outdoors = outdoors
 percent = %
 rain = rain
