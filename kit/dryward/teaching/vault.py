@@ -12,7 +12,9 @@ from functools import cache
 
 from dryward.building import AirSpace, Assembly, FixedMembrane, Layer, Material, VariableMembrane, preset
 from dryward.building.library import membrane
+from dryward.language import message
 from dryward.physics import steady
+from dryward.teaching import words
 from dryward.units import from_si, to_si
 from dryward.verdict import DAMP, Verdict, of_steady
 from dryward.weather import Air
@@ -98,14 +100,20 @@ def verdict(assembly: Assembly, indoor: Side, outdoor: Side) -> Verdict:
     return of_steady(state(assembly, indoor, outdoor))
 
 
-def damp_all_the_same(assembly: Assembly, indoor: Side, outdoor: Side) -> str:
-    """A sentence for a day on which no water gathers and that is not dry either."""
+def why_damp(assembly: Assembly, indoor: Side, outdoor: Side) -> str:
+    """Why a day on which no water gathers is damp all the same; empty where it is not."""
     found = verdict(assembly, indoor, outdoor)
     if found.state != DAMP or found.worst is None or found.worst.what == "steady-gain":
         return ""
-    wood = found.worst.what == "wood-moisture"
-    why = f"the wood would settle at {found.worst.value:.0f} % MC" if wood else "mold can grow there"
-    return f" It is damp all the same: {why}."
+    if found.worst.what == "wood-moisture":
+        return message("vault.wood-settles", moisture=words.number(round(found.worst.value), "%"))
+    return message("vault.mold-can-grow")
+
+
+def damp_all_the_same(assembly: Assembly, indoor: Side, outdoor: Side) -> str:
+    """A sentence for a day on which no water gathers and that is not dry either."""
+    why = why_damp(assembly, indoor, outdoor)
+    return f" {message('vault.damp-all-the-same', why=why)}" if why else ""
 
 
 def line_inches(assembly: Assembly, indoor: Side, outdoor: Side) -> float | None:
