@@ -442,6 +442,27 @@ given-with-the-layer = given with the layer
 invented = invented
 typed-by-the-reader = typed by the reader
 
+## States, how twelve months end, and what lies at the ends of a roof.
+
+damp = damp
+dries = dries
+dry = dry
+grows = grows
+holds = holds
+no-wetting = no wetting
+not-known-yet = not known yet
+room-air = room air
+wet = wet
+
+## Invented places.
+
+cold = Cold
+cool-marine = Cool marine
+hot-dry = Hot dry
+hot-humid = Hot humid
+mixed-humid = Mixed humid
+very-cold = Very cold
+
 ## What a logger's file holds, its clock, the places of its sensors and what they point to; signs of units as the file has them.
 
 air-leak = air leak
@@ -466,6 +487,7 @@ moisture-content = moisture content
 not-clear = not clear
 not-used = not used
 outdoor-air = outdoor air
+room-air = room air
 outdoors = outdoors
 percent = %
 rain = rain
