@@ -20,6 +20,13 @@ upper-deck = upper deck
 vent-space = vent space
 weather-barrier = weather barrier
 
+## Layers of the lessons' own walls, and what air is at their two sides.
+
+bay = bay
+empty-bay = empty bay
+film = film
+outer-board = outer board
+
 ## The kit's own roofs and walls.
 
 unvented-vault-foam-above-the-deck = Unvented vault, foam above the deck
@@ -480,6 +487,7 @@ moisture-content = moisture content
 not-clear = not clear
 not-used = not used
 outdoor-air = outdoor air
+room-air = room air
 outdoors = outdoors
 percent = %
 rain = rain
