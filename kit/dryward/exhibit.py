@@ -13,6 +13,7 @@ from types import ModuleType
 from typing import TYPE_CHECKING, Literal, overload
 
 from dryward.checks import PlainError
+from dryward.language import message
 
 if TYPE_CHECKING:
     import pandas
@@ -20,8 +21,6 @@ if TYPE_CHECKING:
 
 #: Who draws a result, and who writes its table.
 _PICTURES, _TABLES = "dryward.pictures.exhibits", "dryward.report.tables"
-#: What a library is asked for, in the sentence said where it is missing.
-_NEEDED = {"matplotlib": "A picture", "pandas": "A table of pandas"}
 
 
 #: Most letters of the line that stands for a result.
@@ -46,7 +45,7 @@ def library(name: str, needs: str | None = None) -> ModuleType:
         missing = (trouble.name or "").partition(".")[0]
         if missing != (needs or name):
             raise
-        raise NotInstalled(f"{_NEEDED[missing]} needs {missing}, which is not installed here.") from None
+        raise NotInstalled(message("exhibit.needs", library=missing)) from None
 
 
 class Exhibit:
