@@ -9,6 +9,7 @@ from typing import Any
 
 from dryward import units
 from dryward.checks import OutOfRange, UnknownName
+from dryward.language import message
 from dryward.teaching import lessons, words
 from dryward.teaching.beliefs import belief
 from dryward.teaching.kinds import KINDS
@@ -26,6 +27,8 @@ class Choice:
     reply: str = ""
     #: The number it states, in the unit of the question.
     value: float | None = None
+    #: For the right one: why it is right; empty where nothing is said.
+    why: str = ""
 
 
 @dataclass(frozen=True)
@@ -91,7 +94,7 @@ class Draw:
 
     def words(self, prompt: str, right: str, *wrong: Sequence[str], must: bool = False) -> Question:
         """A question whose answers are words."""
-        choices = [Choice(right, True, "", f"Right. {self.why}" if self.why else "Right.")]
+        choices = [Choice(right, True, "", self._praise(), why=self.why)]
         for text, id, *here in wrong:
             choices.append(Choice(text, False, id, self._reply(id, here)))
         return self._question(prompt, choices, right, "", 0.0, must)
@@ -122,8 +125,8 @@ class Draw:
         for value, id, here in kept:
             text = self._said(turned(value), seen, tail)
             if text not in [each.text for each in choices]:
-                reply = self._reply(id, here) if id else f"Right. {self.why}".strip()
-                choices.append(Choice(text, not id, id, reply, turned(value)))
+                reply = self._reply(id, here) if id else self._praise()
+                choices.append(Choice(text, not id, id, reply, turned(value), "" if id else self.why))
         if len(choices) < 3:
             return None
         return self._question(prompt, choices, answer, seen, tolerance, must)
@@ -144,18 +147,24 @@ class Draw:
         tail = tail.removesuffix("s") if plain == "1" else tail
         return (words.number(value, unit, self.unit_system) if unit else plain) + tail
 
+    def _praise(self) -> str:
+        return message("teaching.right-because", why=self.why) if self.why else message("teaching.right")
+
     def _reply(self, id: str, here: Sequence[str]) -> str:
         known = belief(id)
         seems, right = (words.shown(text, self.unit_system) for text in (known.seems, known.right))
         end = here[0] if here and here[0] else self.why or right
         seems = here[1] if len(here) > 1 else seems
-        return f"Why it looked right: {seems} What is right: {end}"
+        return message("teaching.reply", seems=seems, right=end)
 
     def _question(
         self, prompt: str, choices: list[Choice], answer: float | str, unit: str, tolerance: float, must: bool
     ) -> Question:
         self.random.shuffle(choices)
-        told = tuple(replace(each, text=_stopped(each.text), reply=_stopped(each.reply)) for each in choices)
+        told = tuple(
+            replace(each, text=_stopped(each.text), reply=_stopped(each.reply), why=_stopped(each.why))
+            for each in choices
+        )
         answer = _stopped(answer) if isinstance(answer, str) else answer
         given = dict(self.given)
         return Question(self.kind, _stopped(prompt), told, self.seed, answer, unit, tolerance, given, must)
@@ -174,7 +183,7 @@ _TRIES = 2000
 
 def _made(maker: Maker, name: str, seed: int | None, unit_system: str) -> Question:
     if seed is not None and (isinstance(seed, bool) or not isinstance(seed, int) or seed < 0):
-        raise OutOfRange(f"A seed is a whole number from 0 up, not {seed!r:.40}.")
+        raise OutOfRange(message("teaching.seed", given=f"{seed!r:.40}"))
     draw = Draw(name, seed, unit_system)
     for _ in range(_TRIES):
         found = maker(draw)

@@ -12,8 +12,9 @@ from functools import cache
 
 from dryward.building import AirSpace, Assembly, FixedMembrane, Layer, Material, VariableMembrane, preset
 from dryward.building.library import membrane
+from dryward.language import message
 from dryward.physics import steady
-from dryward.units import from_si, to_si
+from dryward.units import from_si, show, to_si
 from dryward.verdict import DAMP, Verdict, of_steady
 from dryward.weather import Air
 
@@ -103,9 +104,10 @@ def damp_all_the_same(assembly: Assembly, indoor: Side, outdoor: Side) -> str:
     found = verdict(assembly, indoor, outdoor)
     if found.state != DAMP or found.worst is None or found.worst.what == "steady-gain":
         return ""
-    wood = found.worst.what == "wood-moisture"
-    why = f"the wood would settle at {found.worst.value:.0f} % MC" if wood else "mold can grow there"
-    return f" It is damp all the same: {why}."
+    if found.worst.what != "wood-moisture":
+        return f" {message('teaching.damp-mold')}"
+    moisture = show(found.worst.value / 100.0, "relative humidity", "si")
+    return f" {message('teaching.damp-wood', moisture=moisture)}"
 
 
 def line_inches(assembly: Assembly, indoor: Side, outdoor: Side) -> float | None:
