@@ -30,7 +30,7 @@ def test_status_says_whether_it_is_dry(folder, name, status, capsys):
 def test_each_question_has_its_mark(folder, capsys):
     cli.main(["check", str(folder / "tight.toml"), "--steady"])
     out = capsys.readouterr().out.splitlines()
-    assert document.LEGEND in out
+    assert document.legend() in out
     assert any(line.startswith("▲ How wet would it get if the coldest month never ended? Wet.") for line in out)
     assert any(line.startswith("✓ How wet would it get if the warmest month never ended? Dry.") for line in out)
     assert "A calculation, not a permit, an inspection or an approval." in out[2]

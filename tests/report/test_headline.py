@@ -106,8 +106,8 @@ def test_a_typed_zone_is_not_compared_with_the_weather():
 
 def test_marks_and_what_they_mean(steady):
     shown_html = printed.html(document.document(steady))
-    assert document.LEGEND in shown_html
-    assert all(mark in document.LEGEND for mark in document.MARKS.values())
+    assert document.legend() in shown_html
+    assert all(mark in document.legend() for mark in document.MARKS.values())
     assert {*STATES, UNKNOWN} <= set(document.MARKS)
     assert len({document.MARKS[state] for state in (*STATES, UNKNOWN)}) == 4, "each state its own sign"
 
@@ -122,7 +122,7 @@ def test_marks_and_what_they_mean(steady):
     ],
 )
 def test_a_layer_that_stays_wet_is_no_yes(monkeypatch, whole, days, answer, said):
-    took = moisture_checks.DryingTime(days, 1095.0, "it starts wet", "below 20 % MC")
+    took = moisture_checks.DryingTime(days, 1095.0, True, 25.0, 20.0)
     monkeypatch.setattr(moisture_checks, "drying_time", lambda *_: took)
     here = setting(TIGHT)
     found = moisture_checks.with_drying_time(moisture_checks.wet_start(here, LAYER), here, LAYER)
@@ -155,6 +155,6 @@ def test_a_roof_that_takes_in_more_in_winter():
 
 @pytest.mark.parametrize("system", ["us", "si"])
 def test_no_rate_is_shown_with_a_minus(system):
-    shown = document.amount(Number("Winter, inward", -5e-8, "vapor flux"), system)
+    shown = document.amount(Number("winter-inward", -5e-8, "vapor flux"), system)
     assert shown.startswith("takes in ")
     assert "-" not in shown

@@ -30,8 +30,8 @@ def test_the_plain_form_has_the_reviews_own_numbers():
     found = review(TIGHT, hourly=False)
     data = many.plain(found, "roof")
     winter = next(each for each in data["checks"] if each["id"] == "winter")
-    gained = next(each for each in winter["numbers"] if each["label"] == "Water gained")
-    assert gained["value"] == found.check("winter").number("Water gained")
+    gained = next(each for each in winter["numbers"] if each["id"] == "water-gained")
+    assert gained["value"] == found.check("winter").number("water-gained")
 
 
 def test_workers_out_of_range():

@@ -40,9 +40,9 @@ def test_steady_checks_take_the_coldest_and_warmest_month_of_the_year_and_its_ro
         assert room.vapor_pressure == pytest.approx(vapor[month], rel=1e-11)
         assert outdoor == here.months.air(month + 1)
         check = found.check(id)
-        assert check.number("Room air") == room.temperature
-        assert check.number("Room humidity") == room.relative_humidity
-        assert check.number("Outdoor air") == outdoor.temperature
+        assert check.number("room-air") == room.temperature
+        assert check.number("room-humidity") == room.relative_humidity
+        assert check.number("outdoor-air") == outdoor.temperature
 
 
 @pytest.mark.parametrize("design", DESIGNS)
@@ -94,8 +94,8 @@ def test_both_hard_years_wet_a_roof_more_than_the_typical_one():
     found = {design: review(dataclasses.replace(TIGHT, design=design), with_trials=False) for design in DESIGNS}
     usual = found.pop("typical")
     for hard in found.values():
-        assert hard.check("winter").number("Water gained") > usual.check("winter").number("Water gained")
-        assert hard.check("twelve-months").number("Most held") > usual.check("twelve-months").number("Most held")
+        assert hard.check("winter").number("water-gained") > usual.check("winter").number("water-gained")
+        assert hard.check("twelve-months").number("most-held") > usual.check("twelve-months").number("most-held")
         peaks = [each.verdict.finding("wood-moisture").value for each in (hard, usual)]
         assert peaks[0] > peaks[1]
         assert STATES.index(hard.state) >= STATES.index(usual.state)

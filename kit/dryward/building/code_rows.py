@@ -100,10 +100,18 @@ def key(answer: str) -> str:
     return answer.replace(" ", "-")
 
 
+def several(edition: str) -> bool:
+    """Whether a row is of several editions."""
+    return bool(_YEARS.fullmatch(edition))
+
+
 def years(edition: str) -> str:
     """An edition, or the years of several."""
-    found = re.fullmatch(r"(\d{4}) to (\d{4})", edition)
+    found = _YEARS.fullmatch(edition)
     return message("codes.years", first=found[1], last=found[2]) if found else edition
+
+
+_YEARS = re.compile(r"(\d{4}) to (\d{4})")
 
 
 def ruling(rule: str, answer: str, why: str, row: Row | None = None, conditions: str = "") -> Ruling:

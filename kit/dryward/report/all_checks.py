@@ -5,13 +5,12 @@ import dataclasses
 from dryward.building import layer_order
 from dryward.building.job import Job
 from dryward.checks import within
+from dryward.language import message
 from dryward.report import code_checks, moisture_checks, trials
 from dryward.report.check import Check, Edition, Progress, Review
 from dryward.report.setting import setting
 from dryward.verdict import Decides, Verdict
 
-#: Said where the hourly years were left out.
-STEADY_ALONE = "The hourly years were left out: no air leak, no storage and no mold was counted."
 #: What each part of a review takes of the whole, about [%].
 _PARTS = {"years": 10, "leak": 5, "inputs": 45, "designs": 10, "limit": 20, "wet start": 10}
 
@@ -78,7 +77,7 @@ def review(
     vents = code_checks.vents(here, edition)
     found += [vents] if vents else []
     found += code_checks.code_rows(here, edition)
-    notes = here.notes if hourly else (*here.notes, STEADY_ALONE)
+    notes = here.notes if hourly else (*here.notes, message("report.years-left-out"))
     return Review(job, tuple(found), (*layer_order.warnings(job.assembly), *notes), designs, limit, leaky, edition)
 
 
@@ -88,12 +87,8 @@ def _deciding(years: Check, ends: tuple[Decides, ...], leaky: Verdict | None) ->
         first, said = ends[0] if ends else None, trials.what_decides(ends, years.facts)
     else:
         first, there = (trials.untested(years.facts, leaky, each) for each in (years.facts, leaky))
-        said = f"{trials.what_decides((there,), leaky)} With that leak: {_lower(trials.what_decides(ends, leaky))}"
+        said = f"{trials.what_decides((there,), leaky)} {trials.what_decides(ends, leaky, leak=True)}"
     return dataclasses.replace(years, verdict=years.facts.deciding(first) if first else years.facts, matters=said)
-
-
-def _lower(sentence: str) -> str:
-    return f"{sentence[:1].lower()}{sentence[1:]}"
 
 
 class _Progress:

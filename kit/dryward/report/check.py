@@ -7,8 +7,8 @@ from typing import Any, TypeAlias
 from dryward.building import Assembly
 from dryward.building.assembly import WALL
 from dryward.building.job import Job
-from dryward.language import listed
-from dryward.verdict import DRY, LATER, NEVER, STATES, WITHIN, Verdict, words
+from dryward.language import listed, message
+from dryward.verdict import DRY, LATER, NEVER, STATES, Verdict, words
 
 #: Told how far a run is (parts done, in all); False ends it.
 Progress: TypeAlias = Callable[[int, int], bool | None]
@@ -19,12 +19,25 @@ Edition: TypeAlias = str | int | None
 MET, NOT_MET, CANNOT_TELL = "met", "not met", "cannot tell"
 #: Of a wet start where no time was worked out.
 CAN = "it can"
-#: How an answer is said where its own word is not enough.
-_SAID = {WITHIN: "yes, within the year", LATER: "yes, but it takes more than a year", NEVER: "no"}
 
 
-def called(assembly: Assembly) -> str:
-    """What people call it: "roof" or "wall"."""
+def key(answer: str) -> str:
+    """An answer as it stands in the name of a message."""
+    return answer.replace(" ", "-")
+
+
+def worded(state: str) -> str:
+    """A state as it is read in a sentence."""
+    return message(f"report.state-{key(state)}")
+
+
+def designed(design: str) -> str:
+    """A design year as it is read in a sentence."""
+    return message(f"report.design-{key(design)}")
+
+
+def kind(assembly: Assembly) -> str:
+    """What people call it: "roof" or "wall"; the messages choose by it."""
     return "wall" if assembly.slope >= WALL else "roof"
 
 
@@ -32,7 +45,8 @@ def called(assembly: Assembly) -> str:
 class Number:
     """One number of a check."""
 
-    label: str
+    #: What it is of; ``report.number-...`` says it.
+    id: str
     #: In SI.
     value: float
     #: As in `units.SHOWN`, or "opening" for free area by length [m2/m]; empty for a plain number with `unit`.
@@ -41,6 +55,11 @@ class Number:
     #: How far it may lie with uncertain inputs, where that was worked out.
     low: float | None = None
     high: float | None = None
+    #: How it is called, where it is not by its id.
+    label: str = ""
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "label", self.label or message(f"report.number-{self.id}"))
 
 
 @dataclass(frozen=True)
@@ -73,7 +92,12 @@ class Check:
     @property
     def asked(self) -> str:
         """The question, or the head of a code row, as it stands before an answer."""
-        return self.question if self.question.endswith("?") else f"{self.question}:"
+        return message("report.row-asked", title=self.question) if self.of_the_codes else self.question
+
+    @property
+    def of_the_codes(self) -> bool:
+        """Whether it is a row of the codes."""
+        return self.id.startswith("code-")
 
     @property
     def facts(self) -> Verdict:
@@ -85,11 +109,11 @@ class Check:
     @property
     def said(self) -> str:
         """The answer as it is read, without a period."""
-        return words.capital(_SAID.get(self.answer, self.answer))
+        return message(f"report.answer-{key(self.answer)}")
 
-    def number(self, label: str) -> float | None:
-        """The value of that label [SI], or None."""
-        return next((each.value for each in self.numbers if each.label == label), None)
+    def number(self, id: str) -> float | None:
+        """The value of that number [SI], or None."""
+        return next((each.value for each in self.numbers if each.id == id), None)
 
 
 @dataclass(frozen=True)
@@ -149,47 +173,41 @@ class Review:
     @property
     def headline(self) -> str:
         """The whole in a few sentences."""
-        by = "by twelve monthly means alone, no air leak counted"
-        if self.hourly:
-            by = f"hour by hour, {'no air leak counted' if 'leak' in self.verdict.left_out else 'with the air leak'}"
-        return " ".join([f"{words.word(self.state)} ({by}): {words.account(self.verdict)}.", *self._others()])
+        by = "months" if not self.hourly else "no-leak" if "leak" in self.verdict.left_out else "leak"
+        account = words.account(self.verdict)
+        first = message("report.headline", state=words.word(self.state), by=by, account=account)
+        return " ".join([first, *self._others()])
 
     def _others(self) -> Iterator[str]:
         """What else speaks against the roof, a sentence each."""
         if self.leaky is not None:
-            same = "too" if self.leaky.state == self.state else ""
-            would = " ".join(part for part in (f"it would be {self.leaky.state}", same) if part)
-            yield f"With a leak of 3 air changes at 50 Pa, a fifth of it through here (assumed, not tested), {would}."
+            same = self.leaky.state == self.state
+            yield message("report.with-assumed-leak", state=worded(self.leaky.state), same=same)
         worse = [
-            f"{check.answer} {when}"
-            for check, when in ((self.check(id), when) for id, when in _PLAIN)
+            message(f"report.worse-{check.id}", state=worded(check.answer))
+            for check in map(self.check, _PLAIN)
             if check and _rank(check.answer) > _rank(self.state)
         ]
         if worse:
-            yield f"Plain diffusion says worse ({listed(worse)}); it counts no storage, sun or leak."
+            yield message("report.diffusion-is-worse", list=listed(worse))
         start = self.check("wet-start")
         if start is not None and start.answer in (LATER, NEVER):
             yield start.what
         count = sum(each.answer == NOT_MET for each in self.checks)
         if count:
-            yield "A code row is not met." if count == 1 else f"{count} code rows are not met."
+            yield message("report.rows-not-met", count=count)
 
     @property
     def limits(self) -> str:
         """What stands beside the verdict wherever it is shown, in small print."""
-        said = ["A calculation, not a permit, an inspection or an approval."]
-        said += ["Air leaks are not counted."] if "leak" in self.verdict.left_out else []
-        said.append("Rain is not counted.")
-        said += ["The weather is invented."] if self.job.place.kind == "demo" else []
-        return " ".join(said)
+        leak, invented = "leak" in self.verdict.left_out, self.job.place.kind == "demo"
+        said = [message("report.only-a-calculation"), message("report.leaks-not-counted") if leak else ""]
+        said += [message("report.rain-not-counted"), message("report.weather-invented") if invented else ""]
+        return " ".join(each for each in said if each)
 
 
-#: The checks that count less than the verdict's, and how they are named in it.
-_PLAIN = (
-    ("twelve-months", "over twelve months"),
-    ("winter", "if the coldest month never ended"),
-    ("summer", "if the warmest month never ended"),
-)
+#: The checks that count less than the verdict's.
+_PLAIN = ("twelve-months", "winter", "summer")
 
 
 def _rank(state: str) -> int:

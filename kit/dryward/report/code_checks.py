@@ -11,11 +11,12 @@ from dryward.building.assembly import WALL
 from dryward.building.codes import Ruling
 from dryward.building.materials import Material
 from dryward.building.membranes import DRY_CUP, HIGHEST, WET_CUP
-from dryward.language import listed
+from dryward.language import called, listed, listing, message
 from dryward.physics.ventspace import ratio_provided
 from dryward.report.check import CANNOT_TELL, NOT_MET, Check, Edition, Number
 from dryward.report.setting import Setting
 from dryward.units import to_si
+from dryward.verdict import words
 
 #: Depth of the studs the rows know, and how far a depth may lie from it [m].
 _STUDS, _NEAR = {"2x4": to_si(3.5, "in"), "2x6": to_si(5.5, "in")}, to_si(0.25, "in")
@@ -93,9 +94,9 @@ def _under_cladding(assembly: Assembly, outside: tuple[Layer, ...]) -> str:
     boards = [layer.substance for layer in outside if isinstance(layer.substance, Material)]
     if not boards:
         return "none"
-    words = f"{boards[-1].id} {boards[-1].name}".lower()
+    made = f"{boards[-1].id} {boards[-1].name}".lower()
     for kind in ("fiberboard", "gypsum"):
-        if kind in words:
+        if kind in made:
             return kind
     return "panel" if boards[-1].category == "wood panels and sheathing" else "none"
 
@@ -175,10 +176,10 @@ def vents(setting: Setting, edition: Edition = None) -> Check | None:
     gap = next((layer for layer in job.assembly.layers if layer.vented), None)
     if gap is None or job.assembly.slope >= WALL:
         return None
-    question = "Are the vent openings as large as the code ratio asks?"
+    question = message("report.question-vents")
     if job.vent is None:
-        what = "No openings were given for the vent space."
-        return Check("vents", question, CANNOT_TELL, what, change="Type the net free area at eave and ridge.")
+        what, change = message("report.openings-not-given"), message("report.give-the-openings")
+        return Check("vents", question, CANNOT_TELL, what, change=change)
     length = job.vent.length
     high, low = job.vent.outlet_area, job.vent.inlet_area
     provided = ratio_provided(length, high, low)
@@ -196,15 +197,13 @@ def vents(setting: Setting, edition: Edition = None) -> Check | None:
         "vents",
         question,
         ruling.answer,
-        f"The openings come to 1/{provided[0]:.0f} of the roof area.",
+        message("report.openings-come-to", ratio=units.number(provided[0], 0)),
         _openings(length, high + low, ruling, edition),
-        "Open the eave and the ridge, a little more low than high. First make the ceiling airtight."
-        if ruling.answer == NOT_MET
-        else "",
-        limits="A code ratio, not physics: how much a vent space carries follows from weather, leaks and gap.",
+        message("report.open-eave-and-ridge") if ruling.answer == NOT_MET else "",
+        limits=message("report.vents-limits"),
         numbers=(
-            Number("Free area, eave and ridge together", high + low, "opening"),
-            Number("Gap", gap.thickness or 0.0, "length"),
+            Number("free-area", high + low, "opening"),
+            Number("gap", gap.thickness or 0.0, "length"),
         ),
         source=_place(ruling),
         data=Openings(provided[0], ruling),
@@ -213,17 +212,15 @@ def vents(setting: Setting, edition: Edition = None) -> Check | None:
 
 def _openings(length: float, free: float, ruling: Ruling, edition: Edition) -> str:
     """Why the row is met or not, for a foot and a meter of eave; the roof is looked at in a strip that wide."""
-    have = f"the openings have {units.opening(free)} of eave, high and low together"
-    first = f"{ruling.instead}. " if ruling.instead else ""
+    have = units.opening(free)
     if ruling.conditions:
-        return (
-            f"{first}{have[0].upper()}{have[1:]}. "
-            f"That is between 1/300 and 1/150 of the roof area, which asks for {ruling.conditions}. "
-            "The high openings are taken as at the ridge: check on site."
-        )
-    row, said = ("plain", "") if ruling.answer == "met" else ("reduced", "Even ")
-    asked = codes.required(f"vent-area-{row}", edition=edition)
-    return f"{first}{said}1/{1 / asked:.0f} of the roof area is {units.opening(asked * length)} of eave; {have}."
+        said = message("report.openings-between-the-ratios", have=have, conditions=ruling.conditions)
+    else:
+        met = ruling.answer == "met"
+        asked = codes.limit_of(f"vent-area-{'plain' if met else 'reduced'}", edition=edition)
+        told = {"share": units.number(1 / asked, 0), "asked": units.opening(asked * length), "have": have}
+        said = message("report.openings-enough" if met else "report.openings-too-small", **told)
+    return f"{message('report.instead', instead=ruling.instead)} {said}" if ruling.instead else said
 
 
 def code_rows(setting: Setting, edition: Edition = None) -> tuple[Check, ...]:
@@ -245,20 +242,16 @@ def code_rows(setting: Setting, edition: Edition = None) -> tuple[Check, ...]:
     return tuple(found)
 
 
-#: What the row of the foam leaves to be shown.
-_FOAM_ALSO = "that the foam is air-impermeable and without gaps must be shown; "
-
-
-def _unvented(assembly: Assembly, zone: str | None, edition: Edition) -> Iterator[tuple[Ruling, str | None]]:
-    """The rows of an unvented roof, each with what it leaves to be shown."""
+def _unvented(assembly: Assembly, zone: str | None, edition: Edition) -> Iterator[tuple[Ruling, bool]]:
+    """The rows of an unvented roof, each with whether it leaves to be shown what the foam is."""
     foam = air_impermeable(assembly)
     for ruling in codes.unvented_roof(zone, edition, **unvented(assembly)):
         if ruling.rule != "unvented-insulation":
-            yield ruling, None
+            yield ruling, False
         elif foam.known and not foam.doubtful:
-            yield ruling, _FOAM_ALSO
+            yield ruling, True
         else:
-            yield _without_foam(ruling, foam, zone, edition), _FOAM_ALSO if foam.known else None
+            yield _without_foam(ruling, foam, zone, edition), bool(foam.known)
 
 
 def _without_foam(ruling: Ruling, foam: AirImpermeable, zone: str | None, edition: Edition) -> Ruling:
@@ -266,31 +259,31 @@ def _without_foam(ruling: Ruling, foam: AirImpermeable, zone: str | None, editio
     least = codes.required(ruling.rule, zone, edition) if zone else None
     if least is None or ruling.answer == "met":
         return ruling
-    asks = f"the row asks for {units.show(least, 'thermal resistance', 'us')} of it"
-    names = listed([layer.name for layer in foam.doubtful])
+    asks = units.show(least, "thermal resistance", "us")
+    doubtful, inside = (listed([called(layer.name) for layer in layers]) for layers in (foam.doubtful, foam.inside))
     if foam.doubtful and foam.at_most >= least * (1 - 1e-9):
-        why = f"whether {names} is air-impermeable is not known here; {asks}"
+        why = message("report.foam-not-known", layers=doubtful, asks=asks)
         return dataclasses.replace(ruling, answer="cannot tell", why=why)
     if foam.doubtful:
         have = units.show(foam.at_most, "thermal resistance", "us")
-        why = f"even if {names} is air-impermeable there is only {have} at or above the deck; {asks}"
+        why = message("report.foam-too-thin", layers=doubtful, have=have, asks=asks)
+    elif foam.inside:
+        why = message("report.no-foam-but-inside", layers=inside, asks=asks)
     else:
-        why = f"no air-impermeable insulation is drawn at or above the deck; {asks}"
-        if foam.inside:
-            why += f"; {listed([layer.name for layer in foam.inside])} lies on the room side of other insulation"
+        why = message("report.no-foam", asks=asks)
     if codes.required("diffusion-port-area", zone, edition) is not None:
-        why += "; in an attic of this zone a vapor diffusion port is another way"
+        why = message("report.or-a-port", why=why)
     return dataclasses.replace(ruling, answer="not met", why=why)
 
 
-def _finding(ruling: Ruling, also: str | None = None) -> Check:
-    title = codes.rules().get(ruling.rule, ruling.rule)
+def _finding(ruling: Ruling, foam: bool = False) -> Check:
+    locally = codes.locally()
     return Check(
         f"code-{ruling.rule}",
-        f"{title[:1].upper()}{title[1:]}",
+        words.capital(codes.rules().get(ruling.rule, ruling.rule)),
         ruling.answer,
-        f"{ruling.answer.capitalize()}: {ruling.reason}.",
-        limits=f"{also or ''}{codes.locally()}",
+        message("report.ruling", head=ruling.head, reason=ruling.reason),
+        limits=message("report.foam-to-be-shown", locally=locally) if foam else locally,
         source=_place(ruling),
         data=ruling,
     )
@@ -303,5 +296,11 @@ _CODES = {"International Residential Code": "IRC", "International Energy Conserv
 def _place(ruling: Ruling) -> str:
     """Code, section, edition and how it was read, as one phrase."""
     code = " ".join(part for part in (_CODES.get(ruling.source, ruling.source), ruling.section) if part)
-    edition = f"edition{'s' if ' to ' in ruling.edition else ''} {ruling.edition}" if ruling.edition else ""
-    return ", ".join(part for part in (code, edition, ruling.how_read) if part) or codes.locally()
+    parts = [code, edition(ruling), ruling.how_read]
+    return listing([part for part in parts if part]) or codes.locally()
+
+
+def edition(ruling: Ruling) -> str:
+    """The edition of a ruling, or the years of several; empty where it has none."""
+    shown = codes.years(ruling.edition)
+    return message("report.edition", edition=shown, many=codes.several(ruling.edition)) if shown else ""

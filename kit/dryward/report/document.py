@@ -2,7 +2,7 @@
 
 import datetime
 import struct
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import TypeAlias
 
@@ -12,18 +12,19 @@ from numpy.typing import NDArray
 import dryward
 from dryward import units
 from dryward.building import Assembly, Layer, codes, library
+from dryward.language import called, listing, message
 from dryward.physics.hourly import Hours
 from dryward.pictures.live import LivePicture, static
 from dryward.pictures.profile import SectionAndProfile
 from dryward.pictures.section import SteadyRoof
 from dryward.pictures.year import MoistureYear, MonthBars, MonthlyWater, YearGraph
-from dryward.report.check import CAN, CANNOT_TELL, MET, NOT_MET, Check, Number, Review
+from dryward.report.check import CAN, CANNOT_TELL, MET, NOT_MET, Check, Number, Review, designed, worded
 from dryward.report.moisture_checks import BALANCE
 from dryward.report.sentences import for_client, for_inspector
 from dryward.report.setting import Setting, inputs, setting
 from dryward.teaching import words
 from dryward.verdict import DAMP, DRY, LATER, NEVER, UNKNOWN, WET, WITHIN, criterion
-from dryward.verdict.words import MUCH
+from dryward.verdict.words import MUCH, capital
 
 #: Name, substance, thickness, R, permeance and origin of a layer, as they are printed.
 LayerRow: TypeAlias = tuple[str, str, str, str, str, str]
@@ -39,22 +40,34 @@ CAUTIONS = (
     "not-a-permit",
     "keep-the-fan",
 )
-#: Signs that black-and-white paper keeps, by answer; and what they mean.
+#: Signs that black-and-white paper keeps, by answer.
 MARKS = {
     **dict.fromkeys((DRY, MET, WITHIN, CAN), "✓"),
     **dict.fromkeys((DAMP, LATER), "◆"),
     **dict.fromkeys((WET, NOT_MET, NEVER), "▲"),
     **dict.fromkeys((UNKNOWN, CANNOT_TELL), "?"),
 }
-LEGEND = "✓ dry, met or dries; ◆ damp or slow; ▲ wet, not met or does not dry; ? not known"
 #: Size of a picture that stands beside another [px], and pixels per inch of all.
 _HALF, _DPI = (480, 380), 200
-#: Which edition of a code is used; each row names its own.
-EDITION = "of the newest edition whose text was read, unless another was asked for"
-DISCLAIMER = (
-    "A calculation for teaching and planning. It is no permit, no test report, no engineer's seal and no inspection. "
-    "The locally adopted code and the building official rule; a licensed designer signs."
-)
+#: Units of plain numbers by the names of their messages.
+_UNITS = {
+    "% MC": "mass-percent",
+    "of 6": "of-six",
+    "days": "days",
+    "h": "hours",
+    "years": "years",
+    "of what passed": "of-what-passed",
+}
+
+
+def legend() -> str:
+    """What the signs mean."""
+    return message("report.legend")
+
+
+def newest_edition() -> str:
+    """Which edition of a code is used; each row names its own."""
+    return message("report.newest-edition")
 
 
 @dataclass(frozen=True)
@@ -93,12 +106,13 @@ class Document:
     #: Of the layers' values, each once, with the layers it belongs to.
     sources: tuple[str, ...]
     unit_system: str
-    disclaimer: str = DISCLAIMER
+    disclaimer: str
 
 
 def document(review: Review, unit_system: str = "us", file: str = "", date: datetime.date | None = None) -> Document:
     """The printed page of a review."""
     here = setting(review.job)
+    edition = message("report.code-rows-are", edition=newest_edition(), locally=codes.locally())
     return Document(
         title=review.job.assembly.name,
         file=file,
@@ -110,22 +124,25 @@ def document(review: Review, unit_system: str = "us", file: str = "", date: date
         inputs=inputs(here, unit_system, review.hourly),
         layers=tuple(_layer(layer, unit_system) for layer in review.job.assembly.layers),
         pictures=_pictures(review, here, unit_system),
-        checks=tuple(each for each in review.checks if not each.id.startswith("code-")),
-        rows=tuple(each for each in review.checks if each.id.startswith("code-")),
+        checks=tuple(each for each in review.checks if not each.of_the_codes),
+        rows=tuple(each for each in review.checks if each.of_the_codes),
         client=for_client(review, unit_system),
         inspector=for_inspector(review, unit_system),
-        cautions=tuple((each.title, each.text) for each in _cautions()),
-        notes=(*designs(review), *review.notes, units.grain_of_water(), f"Code rows: {EDITION}; {codes.locally()}."),
+        cautions=tuple((message("report.caution", title=each.title), each.text) for each in _cautions()),
+        notes=(*designs(review), *review.notes, units.grain_of_water(), edition),
         sources=sources(review.job.assembly),
         unit_system=unit_system,
+        disclaimer=message("report.disclaimer"),
     )
 
 
 def designs(review: Review) -> Iterator[str]:
     """The states of all design years, in a sentence; nothing where they were not run."""
     if review.designs:
-        leak = "" if review.leaky is None else " with the assumed leak"
-        yield f"Design years{leak}: {'; '.join(f'{design}: {each.state}' for design, each in review.designs)}."
+        years = [
+            message("report.labelled", label=designed(id), amount=worded(each.state)) for id, each in review.designs
+        ]
+        yield message("report.design-years", list=_after_each_other(years), leak=review.leaky is not None)
 
 
 def _cautions() -> list[words.Caution]:
@@ -138,7 +155,7 @@ def amount(number: Number, unit_system: str) -> str:
 
     def said(value: float | None) -> str:
         if value is None or value in (float("inf"), float("-inf")):
-            return "not in the run" if number.unit == "days" else "straight to the air"
+            return message("report.not-in-the-run" if number.unit == "days" else "report.straight-to-the-air")
         if number.quantity:
             if number.quantity == "opening":
                 return units.opening(value, unit_system)
@@ -147,11 +164,15 @@ def amount(number: Number, unit_system: str) -> str:
             if number.quantity == "area density" and abs(value) >= MUCH:
                 return units.show_in(value, {"us": "lb/ft2", "si": "kg/m2"}[unit_system], 1)
             if number.quantity == "vapor flux" and value < 0:
-                return f"takes in {units.show(-value, number.quantity, unit_system)}"
+                return message("report.takes-in", amount=units.show(-value, number.quantity, unit_system))
             return units.show(0.0 if small else value, number.quantity, unit_system)
-        if number.label == BALANCE and abs(value) < 1e-6:
-            return "none; the water books balance"
-        return f"{_bare(value, number.unit)} {number.unit}".strip()
+        if number.id == BALANCE and abs(value) < 1e-6:
+            return message("report.books-balance")
+        return (
+            message(f"report.amount-{_UNITS[number.unit]}", number=_bare(value, number.unit))
+            if number.unit
+            else _bare(value, "")
+        )
 
     shown = said(number.value)
     if number.low is None or number.high is None:
@@ -162,7 +183,7 @@ def amount(number: Number, unit_system: str) -> str:
     unit = shown.partition(" ")[2]
     if unit and low.endswith(f" {unit}"):
         low = low.removesuffix(f" {unit}")
-    return f"{shown} (band {low} to {high})"
+    return message("report.band", shown=shown, low=low, high=high)
 
 
 def _bare(value: float, unit: str) -> str:
@@ -170,27 +191,76 @@ def _bare(value: float, unit: str) -> str:
     return units.number(value, 1) if unit == "of 6" else units.number(value, most=6)
 
 
+def heads() -> dict[str, str]:
+    """The heads of the page."""
+    ids = ("client", "inspector", "inputs", "layers", "rows", "cautions")
+    return {id: message(f"report.head-{id}") for id in ids} | {"checks": message("report.head-checks", legend=legend())}
+
+
+def columns() -> tuple[str, ...]:
+    """The heads of the table of layers."""
+    return tuple(message(f"report.column-{id}") for id in ("layer", "thickness", "r", "vapor"))
+
+
+def layer_cells(row: LayerRow) -> tuple[str, ...]:
+    """A row of the table of layers, as it is printed."""
+    name, substance, *rest = row
+    whole = message("report.layer-and-substance", layer=name, substance=substance) if substance else name
+    return (whole, *rest[:3])
+
+
+def numbers(check: Check, unit_system: str) -> str:
+    """All numbers of a check, one after the other."""
+    said = [message("report.labelled", label=each.label, amount=amount(each, unit_system)) for each in check.numbers]
+    return _after_each_other(said)
+
+
+def _after_each_other(said: Sequence[str]) -> str:
+    first, *others = said or ("",)
+    for each in others:
+        first = message("report.numbers", first=first, next=each)
+    return first
+
+
+def foot(document: Document) -> str:
+    """The foot of the page: file, day and version."""
+    told = {"date": document.date, "version": document.version}
+    return (
+        message("report.foot-of-file", file=document.file, **told) if document.file else message("report.foot", **told)
+    )
+
+
 def mark(check: Check) -> str:
     """A sign that black-and-white paper keeps: for the roof, near a limit, against it, not known."""
     return MARKS[check.answer]
 
 
+def row_cells(row: Check) -> tuple[str, str, str]:
+    """A code row as it is printed: its title, what was ruled, and where it stands with what it leaves open."""
+    small = " ".join(message("report.sentence", said=each) for each in (row.source, capital(row.limits)))
+    return row_title(row), row.what, small
+
+
 def row_title(row: Check) -> str:
     """Mark and title of a code row."""
-    return f"{mark(row)} {row.question}."
+    return message("report.row-title", mark=mark(row), title=row.question)
 
 
 def _layer(layer: Layer, system: str) -> LayerRow:
     substance = layer.substance
     permeance = layer.permeance
+    if layer.vented:
+        open_to = message("report.vented")
+    elif permeance == float("inf"):
+        open_to = message("report.open")
+    else:
+        open_to = units.show(permeance, "permeance", system)
     return (
-        layer.name,
-        substance.name if substance.name != layer.name else "",
-        units.thickness(layer.thickness, system) if layer.thickness else "sheet",
+        called(layer.name),
+        called(substance.name) if substance.name != layer.name else "",
+        units.thickness(layer.thickness, system) if layer.thickness else message("report.sheet"),
         units.r_value(layer.thermal_resistance, system) if layer.thermal_resistance else "",
-        "vented"
-        if layer.vented
-        else ("open" if permeance == float("inf") else units.show(permeance, "permeance", system)),
+        open_to,
         library.source_of(layer.substance),
     )
 
@@ -199,8 +269,11 @@ def sources(assembly: Assembly) -> tuple[str, ...]:
     """Where the values of the layers come from, each origin once."""
     found: dict[str, list[str]] = {}
     for layer in assembly.layers:
-        found.setdefault(library.source_of(layer.substance), []).append(layer.name)
-    return tuple(f"{', '.join(names)}: {source.rstrip('.')}." for source, names in found.items())
+        found.setdefault(library.source_of(layer.substance), []).append(called(layer.name))
+    return tuple(
+        message("report.values-from", layers=listing(names), source=source.rstrip("."))
+        for source, names in found.items()
+    )
 
 
 def _pictures(review: Review, here: Setting, system: str) -> tuple[Picture, ...]:
@@ -208,7 +281,7 @@ def _pictures(review: Review, here: Setting, system: str) -> tuple[Picture, ...]
     winter = review.check("winter")
     if winter is not None:
         roof = SteadyRoof(review.job.assembly, winter.data, here.winter_room, here.winter)
-        made.append((SectionAndProfile(system, paper=True), roof, "The coldest month"))
+        made.append((SectionAndProfile(system, paper=True), roof, message("report.picture-winter")))
     months = review.check("twelve-months")
     if months is not None and months.data.planes:
         data = months.data
@@ -218,10 +291,10 @@ def _pictures(review: Review, here: Setting, system: str) -> tuple[Picture, ...]
             tuple(data.evaporated.sum(axis=1)),
             tuple(data.held.sum(axis=1)),
         )
-        made.append((MonthBars(system, paper=True, size=_HALF), water, "Twelve months"))
+        made.append((MonthBars(system, paper=True, size=_HALF), water, message("report.picture-twelve-months")))
     year = moisture_year(review) if review.hourly else None
     if year is not None:
-        made.append((YearGraph(system, paper=True, size=_HALF), year, "Hour by hour"))
+        made.append((YearGraph(system, paper=True, size=_HALF), year, message("report.picture-years")))
     return tuple(_printed(picture, state, title) for picture, state, title in made)
 
 
@@ -262,8 +335,8 @@ def moisture_year(review: Review) -> MoistureYear | None:
     limit = criterion("wood-moisture")
     return MoistureYear(
         days=run.time[::_EVERY] / 24,
-        planes=tuple((name, moisture(run, name)[::_EVERY]) for name in names),
-        bands=((limit.caution, "caution"), (limit.damage, "decay")),
+        planes=tuple((called(name), moisture(run, name)[::_EVERY]) for name in names),
+        bands=((limit.caution, message("report.band-caution")), (limit.damage, message("report.band-decay"))),
         brought=brought,
         carried=carried,
         temperature=run.layer(names[0]).temperature[::_EVERY],

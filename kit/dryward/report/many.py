@@ -10,11 +10,14 @@ import os
 from collections.abc import Callable, Sequence
 from concurrent.futures import ProcessPoolExecutor, as_completed
 from multiprocessing import get_context
+from pathlib import Path
 from typing import Any, TypeAlias
 
+from dryward import language
 from dryward.building import Layer, layer_order, library
 from dryward.building.job import Job, Place, job_text, parse_job
 from dryward.checks import OutOfRange, PlainError
+from dryward.language import message
 from dryward.report.all_checks import review
 from dryward.report.check import Check, Edition, Progress, Review
 from dryward.verdict import UNKNOWN, Finding, Verdict
@@ -28,7 +31,7 @@ def plain(review: Review, name: str = "") -> Plain:
     return {
         "name": name,
         "assembly": review.job.assembly.name,
-        "place": review.job.place.id or "typed monthly means",
+        "place": review.job.place.id or message("report.typed-means"),
         "state": review.state,
         "holds": review.holds,
         "verdict": judged(review.verdict),
@@ -84,7 +87,8 @@ def _check(each: Check) -> Plain:
     found = {key: getattr(each, key) for key in ("id", "asked", "answer", "said", "what", "why", "change")}
     found |= {"lines": list(each.lines), "matters": each.matters, "limits": each.limits, "source": each.source}
     found["verdict"] = judged(each.verdict) if each.verdict else None
-    found["numbers"] = [_finite(dataclasses.asdict(number)) for number in each.numbers]
+    numbers = ({"id": number.id, "label": number.label, **dataclasses.asdict(number)} for number in each.numbers)
+    found["numbers"] = [_finite(number) for number in numbers]
     return found
 
 
@@ -129,6 +133,12 @@ def one(
         return failed(name, str(error))
 
 
+def _spoken(folder: Path | None, words: str, name: str, *options: Any) -> Plain:
+    """`one` on another process, in the language of this one."""
+    language.use(folder)
+    return one(words, name, *options)
+
+
 def failed(name: str, sentence: str) -> Plain:
     """What stands for a job that cannot be checked."""
     return {
@@ -150,7 +160,9 @@ def sweep(jobs: dict[str, Job], places: Sequence[Place] | None = None) -> dict[s
     if not places:
         return {name: job_text(job) for name, job in jobs.items()}
     return {
-        f"{name} in {place.id or place.kind}": job_text(dataclasses.replace(job, place=place))
+        message("report.roof-in-place", roof=name, place=place.id or place.kind): job_text(
+            dataclasses.replace(job, place=place)
+        )
         for name, job in jobs.items()
         for place in places
     }
@@ -174,7 +186,7 @@ def many(
     `progress` is told (jobs done, in all, result), `parts` how far a job is that runs alone here.
     """
     if workers is not None and not 1 <= workers <= 256:
-        raise OutOfRange(f"Workers is {workers}; it must be 1 to 256.")
+        raise OutOfRange(message("report.workers-out-of-range", workers=workers))
     results, options = {}, (hourly, spread, edition, with_trials)
 
     def keep(name: str, result: Plain) -> None:
@@ -190,7 +202,9 @@ def many(
     else:
         # A fresh process each: a fork of a process with threads can hang.
         with ProcessPoolExecutor(min(workers or _cores(), len(work)), get_context("spawn")) as pool:
-            waiting = {pool.submit(one, words, name, *options): name for name, words in work.items()}
+            waiting = {
+                pool.submit(_spoken, language.folder(), words, name, *options): name for name, words in work.items()
+            }
             for done in as_completed(waiting):
                 keep(waiting[done], done.result())
     return [results[name] for name in work]
@@ -210,12 +224,17 @@ def _on_cluster(
         from dask.distributed import Client
         from dask.distributed import as_completed as as_gathered
     except ImportError:
-        raise OutOfRange('A cluster needs Dask: install the extra "cluster".') from None
+        raise OutOfRange(message("report.cluster-needs-dask")) from None
     try:
         client = Client(scheduler, timeout="10s", set_as_default=False)
     except (OSError, ValueError, TimeoutError) as error:
-        raise OutOfRange(f"The scheduler {scheduler[:80]} does not answer ({type(error).__name__}).") from None
+        raise OutOfRange(
+            message("report.scheduler-silent", address=scheduler[:80], error=type(error).__name__)
+        ) from None
     with client, client.as_current():
-        waiting = {client.submit(one, words, name, *options, pure=False): name for name, words in work.items()}
+        waiting = {
+            client.submit(_spoken, language.folder(), words, name, *options, pure=False): name
+            for name, words in work.items()
+        }
         for done in as_gathered(waiting):
             keep(waiting[done], done.result())

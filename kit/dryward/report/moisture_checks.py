@@ -9,11 +9,12 @@ from numpy.typing import NDArray
 
 from dryward import units, verdict
 from dryward.building import Assembly, Material
+from dryward.language import called, listing, message
 from dryward.physics import drying, monthly, steady
 from dryward.physics.drying import Drying
 from dryward.physics.hourly import Hours
 from dryward.physics.steady import Profile
-from dryward.report.check import CAN, Check, Number, Progress, called
+from dryward.report.check import CAN, Check, Number, Progress, kind
 from dryward.report.setting import Setting, leak, vent_space
 from dryward.verdict import DAMP, DRY, LATER, NEVER, WET, WITHIN, Verdict, criterion, words
 from dryward.weather import YEAR, Air
@@ -21,66 +22,58 @@ from dryward.weather import YEAR, Air
 #: Keywords of `hourly.simulate`.
 Options: TypeAlias = dict[str, Any]
 
-_STEADY_LIMITS = (
-    "A month that never ends: no storage, no air leak, no sun, no rain. What is dry here still needs air sealing."
-)
-_STEADY_METHOD = "ISO 13788:2012 steady diffusion (read in secondary sources)"
-
 
 def winter(setting: Setting) -> Check:
     """How wet would it get if the coldest month never ended?"""
-    return _season(setting, "winter", "the coldest month", setting.winter_room, setting.winter)
+    return _season(setting, "winter", setting.winter_room, setting.winter)
 
 
 def summer(setting: Setting) -> Check:
     """How wet would it get if the warmest month never ended?"""
-    return _season(setting, "summer", "the warmest month", setting.summer_room, setting.summer)
+    return _season(setting, "summer", setting.summer_room, setting.summer)
 
 
-def _season(setting: Setting, id: str, month: str, room: Air, outdoor: Air) -> Check:
+def _season(setting: Setting, id: str, room: Air, outdoor: Air) -> Check:
     state = steady.profile(setting.job.assembly, room, outdoor)
     judged = verdict.of_steady(state)
     node = state.wettest
     numbers = (
-        Number("Outdoor air", outdoor.temperature, "temperature"),
-        Number("Outdoor humidity", outdoor.relative_humidity, "relative humidity"),
-        Number("Room air", room.temperature, "temperature"),
-        Number("Room humidity", room.relative_humidity, "relative humidity"),
-        Number("Highest humidity", float(state.relative_humidity[node]), "relative humidity"),
-        Number("Water gained", state.gain, "vapor flux"),
+        Number("outdoor-air", outdoor.temperature, "temperature"),
+        Number("outdoor-humidity", outdoor.relative_humidity, "relative humidity"),
+        Number("room-air", room.temperature, "temperature"),
+        Number("room-humidity", room.relative_humidity, "relative humidity"),
+        Number("highest-humidity", float(state.relative_humidity[node]), "relative humidity"),
+        Number("water-gained", state.gain, "vapor flux"),
     )
     why = change = ""
     if judged.state != DRY:
         outward = room.vapor_pressure > outdoor.vapor_pressure
-        why = (
-            "More vapor arrives at that cold face than its outer side lets through."
-            if state.wet_planes
-            else "It is cold there for the vapor that comes: near a limit, with no water yet."
-        )
-        change = (
-            "Make the room side tighter to vapor, hold the room drier, or open the layers outside that face."
-            if outward
-            else "Make the outer side tighter to vapor, or open the layers on the room side of that face."
-        )
+        why = message("report.why-water-stays" if state.wet_planes else "report.why-near-a-limit")
+        change = message("report.change-room-side" if outward else "report.change-outer-side")
     return Check(
         id,
-        f"How wet would it get if {month} never ended?",
+        message(f"report.question-{id}"),
         judged.state,
-        f"{words.capital(words.account(judged))}.",
+        _found(judged),
         why,
         change,
-        limits=_STEADY_LIMITS,
+        limits=message("report.steady-limits"),
         numbers=numbers,
-        source=_STEADY_METHOD,
+        source=message("report.steady-source"),
         verdict=judged,
         data=state,
     )
 
 
+def _found(judged: Verdict) -> str:
+    """What was found, as a sentence."""
+    return message("report.found", account=words.capital(words.account(judged)))
+
+
 def wet_layer(assembly: Assembly, state: Profile) -> str:
     """The layer whose wet start is asked for: the outermost wood inside any vent space, else what is wettest."""
     solid = [layer for layer in assembly.inner_layers if isinstance(layer.substance, Material)]
-    wood = [layer.name for layer in solid if layer.substance.wood]
+    wood = [layer.name for layer in solid if isinstance(layer.substance, Material) and layer.substance.wood]
     if wood:
         return wood[-1]
     names = [layer.name for layer in solid]
@@ -94,27 +87,28 @@ def wet_start(setting: Setting, layer: str) -> Check:
     cold = drying.rates(assembly, layer, setting.winter_room, setting.winter)
     warm = drying.rates(assembly, layer, setting.summer_room, setting.summer)
     numbers = (
-        Number("Winter, inward", cold.inward, "vapor flux"),
-        Number("Winter, outward", cold.outward, "vapor flux"),
-        Number("Summer, inward", warm.inward, "vapor flux"),
-        Number("Summer, outward", warm.outward, "vapor flux"),
+        Number("winter-inward", cold.inward, "vapor flux"),
+        Number("winter-outward", cold.outward, "vapor flux"),
+        Number("summer-inward", warm.inward, "vapor flux"),
+        Number("summer-outward", warm.outward, "vapor flux"),
     )
     best = max(cold.total, warm.total)
     can = best > 0
-    ways = _way(cold), _way(warm)
-    seasons = f"{ways[0]} in winter and {ways[1]} in summer" if ways[0] != ways[1] else f"{ways[0]}, winter and summer"
-    what = f"When the {layer} is wet it {seasons}."
-    change = "" if can else "Open one side to vapor: the room side, or the outer side."
+    ways, named = (_way(cold), _way(warm)), called(layer)
+    if ways[0] == ways[1]:
+        what = message("report.wet-start-always", layer=named, way=ways[0])
+    else:
+        what = message("report.wet-start-differs", layer=named, winter=ways[0], summer=ways[1])
     return Check(
         "wet-start",
-        f"When the {layer} is wet, does it dry?",
+        message("report.question-wet-start", layer=named),
         CAN if can else NEVER,
         what,
-        "Water leaves toward the side with the lower vapor pressure and the more open layers.",
-        change,
-        limits="Rates of a wet layer at steady temperatures; they fall as it dries.",
+        message("report.wet-start-why"),
+        "" if can else message("report.wet-start-change"),
+        limits=message("report.wet-start-limits"),
         numbers=numbers,
-        source="Diffusion through the layers on each side",
+        source=message("report.wet-start-source"),
         data=(cold, warm),
     )
 
@@ -122,32 +116,19 @@ def wet_start(setting: Setting, layer: str) -> Check:
 def _way(rates: Drying) -> str:
     """What a wet layer does in a season, in words."""
     if not rates.total > 0:
-        return "takes in more than it gives off" if rates.total < 0 else "dries neither way"
+        return message("report.way-takes-in" if rates.total < 0 else "report.way-neither")
     into, out = max(rates.inward, 0.0), max(rates.outward, 0.0)
     if out > 4 * into:
-        return "dries mostly outward"
-    return "dries mostly inward" if into > 4 * out else "dries both ways"
+        return message("report.way-outward")
+    return message("report.way-inward" if into > 4 * out else "report.way-both")
 
 
-#: Label of the error of the sums.
-BALANCE = "Balance error"
+#: Id of the error of the sums.
+BALANCE = "balance-error"
 #: Humidity above which hours are counted beside the verdict [-]; no limit by itself.
 HUMID = 0.9
-#: What to look at first, by the limit that is passed.
-_CHANGE = {
-    "wood-moisture": "Look at air leaks and room humidity first; then a tighter room side or a more open outer side.",
-    "mold-index": "Hold the room drier in fall and spring, seal leaks, or open the outer side.",
-    "free-water": "Seal air leaks first; then hold the room drier, or let that face soak up and give back.",
-    "growth": "Seal air leaks first; then a tighter room side or a more open outer side.",
-    "carry-over": "Give it a side to dry to: a more open room side, or a more open outer side.",
-}
-_WHY = {
-    "wood-moisture": "Wetting outruns drying for part of the year.",
-    "mold-index": "It is humid and warm there at the same time for too long.",
-    "free-water": "More water comes to that place in the cold months than it can pass on.",
-    "growth": "It takes in more than it gives back, storage and drying counted.",
-    "carry-over": "Summer gives back less than was in it.",
-}
+#: Limits that have a sentence on why they are passed and what to change first.
+_ADVISED = ("wood-moisture", "mold-index", "free-water", "growth", "carry-over")
 
 
 def twelve_months(setting: Setting) -> Check:
@@ -157,18 +138,18 @@ def twelve_months(setting: Setting) -> Check:
     why, change = _advice(judged)
     return Check(
         "twelve-months",
-        "By twelve monthly means: how wet does it get, and does that water leave?",
+        message("report.question-twelve-months"),
         judged.state,
-        f"{words.capital(words.account(judged))}.",
+        _found(judged),
         why,
         change,
-        limits="Monthly means, diffusion only: no storage, no air leak, no sun. ISO 13788 says so itself.",
+        limits=message("report.months-limits"),
         numbers=(
-            Number("Most held", months.peak, "area density"),
-            Number("Held at the year's end", months.left, "area density"),
-            Number("Growth a year", months.growth, "area density"),
+            Number("most-held", months.peak, "area density"),
+            Number("held-at-the-end", months.left, "area density"),
+            Number("growth", months.growth, "area density"),
         ),
-        source="ISO 13788:2012 monthly balance (read in secondary sources)",
+        source=message("report.months-source"),
         verdict=judged,
         data=months,
     )
@@ -176,9 +157,12 @@ def twelve_months(setting: Setting) -> Check:
 
 def _advice(judged: Verdict) -> tuple[str, str]:
     """Why, and what to change first; empty where nothing speaks against it."""
-    if judged.state not in (DAMP, WET):
+    worst = judged.worst
+    if judged.state not in (DAMP, WET) or worst is None:
         return "", ""
-    return _WHY.get(judged.worst.what, ""), _CHANGE.get(judged.worst.what, _CHANGE["wood-moisture"])
+    if worst.what not in _ADVISED:
+        return "", message("report.change-wood-moisture")
+    return message(f"report.why-{worst.what}"), message(f"report.change-{worst.what}")
 
 
 def options(setting: Setting) -> Options:
@@ -211,19 +195,18 @@ def years(setting: Setting, progress: Progress | None = None) -> Check:
     """Hour by hour: how wet, how long, and does it dry?"""
     run = run_years(setting, progress)
     judged = verdict.of_year(run)
-    leaking = ", sun and the air leak" if run.leaking else " and sun"
     why, change = _advice(judged)
     return Check(
         "years",
-        f"Hour by hour, with storage{leaking}: how wet, how long, does it dry?",
+        message("report.question-years", leak=bool(run.leaking)),
         judged.state,
-        f"{words.capital(words.account(judged))}.{_first_year(run, judged)}",
+        " ".join(part for part in (_found(judged), _first_year(run, judged)) if part),
         why,
         change,
         tuple(_lines(judged, setting)),
         _hourly_limits(setting, judged),
         numbers=tuple(_settled(each) for each in _numbers(setting, run, judged)),
-        source="Hourly heat and moisture after EN 15026",
+        source=message("report.years-source"),
         verdict=judged,
         data=run,
     )
@@ -234,11 +217,12 @@ def _lines(judged: Verdict, setting: Setting) -> Iterator[str]:
     for each in judged.findings:
         told = words.told(each, judged.method)
         lasted = words.lasted(each, judged.method) if each.state != DRY else ""
-        yield f"{words.word(each.state)}: {', '.join(part for part in (told, lasted) if part)}."
+        found = listing([part for part in (told, lasted) if part])
+        yield message("report.finding", state=words.word(each.state), found=found)
     off = sum(each.ran_off for each in judged.findings)
     if off > 0.5e-3:
         area = setting.job.tightness.area if setting.job.tightness else None
-        yield f"Run off in the judged year: {units.liquid(off, area)}."
+        yield message("report.run-off", amount=units.liquid(off, area))
 
 
 def worst_number(judged: Verdict) -> Number | None:
@@ -247,7 +231,8 @@ def worst_number(judged: Verdict) -> Number | None:
     if worst is None:
         return None
     unit = worst.criterion.unit
-    return Number(words.heading(worst), worst.value, *(("area density",) if unit == "kg/m2" else ("", unit)))
+    quantity, unit = ("area density", "") if unit == "kg/m2" else ("", unit)
+    return Number("worst", worst.value, quantity, unit, label=words.heading(worst))
 
 
 def _numbers(setting: Setting, run: Hours, judged: Verdict) -> Iterator[Number]:
@@ -256,10 +241,10 @@ def _numbers(setting: Setting, run: Hours, judged: Verdict) -> Iterator[Number]:
         yield worst
     last = min(run.time.size, YEAR)
     humid = int((run.relative_humidity[-last:, _inner(setting, run)] >= HUMID).any(axis=1).sum())
-    yield Number("Change over the last year", round(verdict.yearly_change(run), 9), "area density")
-    yield Number("Ran off in the last year", float(run.ran_off[-1].sum()), "area density")
-    yield Number("Hours above 90 % humidity anywhere", humid, "", "h")
-    yield Number("Years until it repeats" if judged.repeats else "Years run", judged.years, "", "years")
+    yield Number("change", round(verdict.yearly_change(run), 9), "area density")
+    yield Number("ran-off", float(run.ran_off[-1].sum()), "area density")
+    yield Number("humid-hours", humid, "", "h")
+    yield Number("repeats-after" if judged.repeats else "years-run", judged.years or 0, "", "years")
     yield Number(BALANCE, round(run.balance_error, 9), "", "of what passed")  # what is less is the last digits' noise
 
 
@@ -276,31 +261,28 @@ def _settled(number: Number) -> Number:
 
 
 def _hourly_limits(setting: Setting, judged: Verdict) -> str:
-    names = [words.not_counted(each) for each in judged.left_out]
-    if "leak" in judged.left_out:
-        names[judged.left_out.index("leak")] = "air leaks (no blower-door number was given)"
-    start, count = setting.job.start_humidity * 100, judged.years
-    ran = (
-        f"The year repeats after {count} years"
-        if judged.repeats
-        else f"The year does not repeat within {count} year{'s' * (count > 1)}"
-    )
-    seeps = ""
-    leaking = leak(setting.job)
+    assembly, leaking, count = setting.job.assembly, leak(setting.job), judged.years
+    names = [
+        message("report.leaks-left-out") if each == "leak" else words.not_counted(each) for each in judged.left_out
+    ]
+    said = [
+        message("report.one-section", kind=kind(assembly)),
+        message(
+            "report.year-repeats" if judged.repeats else "report.year-does-not-repeat",
+            count=count,
+            start=_percent(setting.job.start_humidity),
+        ),
+        message("report.left-out", list=listing(names)),
+    ]
     if leaking is not None:
-        share = leaking.long_share * 100
-        seeps = (
-            " The leak is driven by the warmth of the house, without wind and fans. It is spread evenly, and "
-            f"{share:.0f} % of it seeps through the insulation (an assumption); a real one is a stream that wets one "
-            "spot more."
-        )
-    if vent_space(setting.job) is None and any(layer.vented for layer in setting.job.assembly.layers):
-        seeps += " No vent openings were given: the vent space is taken to hold outdoor air."
-    return (
-        f"One section of the {called(setting.job.assembly)} between the framing. {ran}, all layers at {start:.0f} % "
-        f"humidity at the start; the last one is judged. Left out: {', '.join(names)}.{seeps} "
-        "A mold index is a laboratory model, not an inspection for mold."
-    )
+        said.append(message("report.how-it-leaks", share=_percent(leaking.long_share)))
+    if vent_space(setting.job) is None and any(layer.vented for layer in assembly.layers):
+        said.append(message("report.no-openings-for-the-run"))
+    return " ".join([*said, message("report.mold-is-a-model")])
+
+
+def _percent(share: float) -> str:
+    return units.show(share, "relative humidity", "si", 0)
 
 
 def _first_year(run: Hours, judged: Verdict) -> str:
@@ -311,10 +293,8 @@ def _first_year(run: Hours, judged: Verdict) -> str:
     first = float(run.layer(found.place.layer).moisture_content[:YEAR].max())
     if round(first) <= round(found.value):
         return ""
-    start = run.start_humidity * 100
-    return (
-        f" In the first year, from the start humidity of {start:.0f} %, the {found.place.layer} peaks at {first:.0f} %."
-    )
+    start, peak = _percent(run.start_humidity), _percent(first / 100)
+    return message("report.first-year", start=start, layer=called(found.place.layer), peak=peak)
 
 
 #: Moisture content that a wet start of wood has [mass %]; common practice, no source: freshly wetted framing.
@@ -333,9 +313,19 @@ class DryingTime:
     days: float
     #: Length of the run [days].
     run_days: float
-    #: Both in words.
-    start: str
-    limit: str
+    #: Whether the layer is wood, and its start and its limit: as moisture content [mass %], or as humidity [-].
+    wood: bool
+    start: float
+    limit: float
+
+    def facts(self) -> dict[str, str | bool]:
+        """What the messages about it name."""
+        start, limit = (
+            message("report.amount-mass-percent", number=units.number(each, 0)) if self.wood else _percent(each)
+            for each in (self.start, self.limit)
+        )
+        days = self.days if np.isfinite(self.days) else self.run_days
+        return {"wood": self.wood, "start": start, "limit": limit, "days": units.number(days, 0)}
 
 
 def drying_time(setting: Setting, layer: str, progress: Progress | None = None) -> DryingTime:
@@ -346,11 +336,9 @@ def drying_time(setting: Setting, layer: str, progress: Progress | None = None) 
     start: Air | dict[str, float] | Hours
     if isinstance(substance, Material) and wood:
         start = {layer: substance.density * WET_WOOD / 100}
-        words = f"the {layer} starts at {WET_WOOD:.0f} % MC"
-        limit = f"below {caution:.0f} % MC"
     else:
-        start, words = Air(20.0, WET_OTHER), f"all layers start at {WET_OTHER * 100:.0f} % humidity"
-        limit = f"below {DRY_OTHER * 100:.0f} % humidity in its wettest part"
+        start = Air(20.0, WET_OTHER)
+    facts = (wood, WET_WOOD, caution) if wood else (wood, WET_OTHER, DRY_OTHER)
     passed = 0
     for _ in range(setting.job.years):  # a year at a time: most roofs are dry in the first
         run = run_years(setting, progress, years=1, initial=start)
@@ -360,32 +348,24 @@ def drying_time(setting: Setting, layer: str, progress: Progress | None = None) 
         day = level[: level.size // 24 * 24].reshape(-1, 24).max(axis=1)
         dry = np.flatnonzero(day < 0)
         if dry.size:
-            return DryingTime(float(passed + dry[0] + 1), float(passed + day.size), words, limit)
+            return DryingTime(float(passed + dry[0] + 1), float(passed + day.size), *facts)
         passed, start = passed + day.size, run
-    return DryingTime(float("inf"), float(passed), words, limit)
+    return DryingTime(float("inf"), float(passed), *facts)
 
 
 def with_drying_time(check: Check, setting: Setting, layer: str, progress: Progress | None = None) -> Check:
     """The check of a wet start, with its drying time beside the steady rates."""
     took = drying_time(setting, layer, progress)
     answer = WITHIN if took.days <= YEAR_OF_DAYS else LATER if np.isfinite(took.days) else NEVER
-    if answer == NEVER:
-        when = f"when {took.start} on January 1, it is not {took.limit} within {took.run_days:.0f} days"
-    else:
-        when = f"when {took.start} on January 1, its first whole day {took.limit} is day {took.days:.0f}"
-    first = {
-        WITHIN: f"By the hour, {when}.",
-        LATER: f"When the {layer} is wet it takes more than a year to dry: {when}.",
-        NEVER: f"When the {layer} is wet it does not dry: {when}.",
-    }[answer]
-    keep = "Keep it from getting wet, and open one side to vapor: the room side, or the outer side."
+    id = {WITHIN: "report.dries-within-the-year", LATER: "report.dries-later", NEVER: "report.dries-not"}[answer]
+    keep = "" if answer == WITHIN else message("report.wet-start-keep-dry")
     return dataclasses.replace(
         check,
         answer=answer,
-        what=first,
+        what=message(id, layer=called(layer), **took.facts()),
         lines=(check.what, *check.lines),
-        change=check.change or ("" if answer == WITHIN else keep),
-        numbers=(*check.numbers, Number("Time to dry", took.days, "", "days")),
-        limits=f"{check.limits} The days are those of this one year of weather, without rain.",
-        source=f"{check.source}; hourly heat and moisture after EN 15026",
+        change=check.change or keep,
+        numbers=(*check.numbers, Number("time-to-dry", took.days, "", "days")),
+        limits=message("report.wet-start-days-limits"),
+        source=message("report.wet-start-days-source"),
     )

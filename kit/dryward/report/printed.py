@@ -18,9 +18,21 @@ from fpdf.enums import MethodReturnValue, XPos, YPos
 from fpdf.fonts import TTFFont
 from jinja2 import Environment, PackageLoader, StrictUndefined, select_autoescape
 
+from dryward import language
+from dryward.language import message
 from dryward.pictures.live import font_files
 from dryward.report.check import Check
-from dryward.report.document import LEGEND, Document, Picture, amount, mark, row_title
+from dryward.report.document import (
+    Document,
+    Picture,
+    columns,
+    foot,
+    heads,
+    layer_cells,
+    mark,
+    numbers,
+    row_cells,
+)
 
 
 def html(document: Document, paper: str = "letter") -> str:
@@ -32,12 +44,24 @@ def html(document: Document, paper: str = "letter") -> str:
         trim_blocks=True,
     )
     shelf.filters["inline"] = lambda png: base64.b64encode(png).decode("ascii")
-    shelf.filters["amount"] = lambda number: amount(number, document.unit_system)
+    shelf.filters["numbers"] = lambda check: numbers(check, document.unit_system)
+    shelf.filters["sentence"] = lambda said: message("report.sentence", said=said)
     shelf.filters["mark"] = mark
-    shelf.filters["row_title"] = row_title
+    shelf.filters["cells"] = row_cells
+    shelf.filters["layer"] = layer_cells
     return shelf.get_template("page.html").render(
-        document=document, legend=LEGEND, size={"letter": "letter", "a4": "A4"}[paper]
+        document=document,
+        heads=heads(),
+        columns=columns(),
+        foot=foot(document),
+        sources=_sources(document),
+        language=language.name(),
+        size={"letter": "letter", "a4": "A4"}[paper],
     )
+
+
+def _sources(document: Document) -> str:
+    return message("report.sources", list=" ".join(document.sources))
 
 
 #: One stretch of a check on paper: style, size of the letters [pt], words.
@@ -69,8 +93,7 @@ class _Paper(FPDF):
         self.set_margins(14, 10)
         self.set_xy(14, -9)
         self.set_font("kit", "", self.small)
-        name = f"{self.document.file}, " if self.document.file else ""
-        words = f"{name}{self.document.date}, dryward {self.document.version}, page {self.page_no()} of {{nb}}"
+        words = message("report.foot-and-page", foot=foot(self.document), page=str(self.page_no()), pages="{nb}")
         self.cell(0, 4, words, align="R")
 
     def leave(self) -> None:
@@ -148,45 +171,38 @@ def _made(document: Document, paper: str, sizes: tuple[float, float, float, floa
     page.text_block(document.headline, page.normal * 1.2, bold=True, space=0.3)
     page.text_block(document.limits, page.small, space=0.4)
 
+    named = heads()
+
     def sentences(title: str, words: Iterable[str]) -> None:
         page.head(title)
         for number, sentence in enumerate(words, 1):
-            page.text_block(f"{number}. {sentence}", space=0.4)
+            page.text_block(message("report.numbered", number=str(number), sentence=sentence), space=0.4)
 
     page.side_by_side(
-        lambda: sentences("For the client", document.client), lambda: sentences("For the inspector", document.inspector)
+        lambda: sentences(named["client"], document.client), lambda: sentences(named["inspector"], document.inspector)
     )
 
     def inputs() -> None:
-        page.head("What was checked")
+        page.head(named["inputs"])
         page.rows(document.inputs, (42, 58))
 
     def layers() -> None:
-        page.head("Layers, from inside to outside")
-        page.rows(
-            [(f"{name} ({what})" if what else name, *rest[:3]) for name, what, *rest in document.layers],
-            (43, 15, 12, 22),
-            ("Layer", "Thickness", "R", "Vapor, at mid humidity"),
-        )
+        page.head(named["layers"])
+        page.rows([layer_cells(row) for row in document.layers], (43, 15, 12, 22), columns())
 
     page.side_by_side(inputs, layers, 0.42)
     _pictures(page, document.pictures)
     _checks(page, document)
     if document.rows:
-        page.head("Code rows")
-        page.rows(
-            [
-                (f"{row_title(each)} {each.what}", f"{each.source}. {each.limits[:1].upper()}{each.limits[1:]}.")
-                for each in document.rows
-            ],
-            (60, 50),
-        )
-    page.head("Cautions and limits")
+        page.head(named["rows"])
+        cells = (row_cells(each) for each in document.rows)
+        page.rows([(f"{title} {what}", small) for title, what, small in cells], (60, 50))
+    page.head(named["cautions"])
     page.text_block(
-        " ".join(f"**{title}:** {text}" for title, text in document.cautions), page.small, space=0.4, marked=True
+        " ".join(f"**{title}** {text}" for title, text in document.cautions), page.small, space=0.4, marked=True
     )
     page.text_block(" ".join((*document.notes, document.disclaimer)), page.small, space=0.4)
-    page.text_block(f"Where the layers' values come from: {' '.join(document.sources)}", page.small, space=0)
+    page.text_block(_sources(document), page.small, space=0)
     return page
 
 
@@ -218,7 +234,7 @@ def _across(page: _Paper, pictures: Sequence[Picture], share: float) -> None:
 
 def _checks(page: _Paper, document: Document) -> None:
     """In two columns of about the same height; a check stays whole, and only what follows goes to the next page."""
-    page.head(f"Checks, each with its limits ({LEGEND})")
+    page.head(heads()["checks"])
     waiting = [(parts := _parts(page, each, document.unit_system), _height(page, parts)) for each in document.checks]
     while waiting:
         top = page.get_y()
@@ -245,13 +261,20 @@ def _column_width(page: _Paper) -> float:
 
 def _parts(page: _Paper, check: Check, system: str) -> tuple[Text, ...]:
     """A check as (style, size, words): the question and its answer, what was found, the small print."""
-    numbers = "; ".join(f"{number.label}: {amount(number, system)}" for number in check.numbers)
     said = " ".join(p for p in (check.what, check.why, check.change, check.matters) if p)
     return (
-        ("B", page.normal, f"{mark(check)} {check.asked}\n{check.said}."),
+        ("B", page.normal, f"{mark(check)} {check.asked}\n{message('report.sentence', said=check.said)}"),
         ("", page.normal, "\n".join((said, *(f"- {line}" for line in check.lines)))),
-        ("", page.small, " ".join(f"{p.rstrip('.')}." for p in (numbers, check.limits, check.source) if p)),
+        (
+            "",
+            page.small,
+            " ".join(_ended(each) for each in (numbers(check, system), check.limits, check.source) if each),
+        ),
     )
+
+
+def _ended(text: str) -> str:
+    return message("report.sentence", said=text.rstrip("."))
 
 
 def _write(page: _Paper, part: Text, dry: bool = False) -> float:

@@ -4,7 +4,8 @@ import numpy as np
 
 from dryward import units
 from dryward.building import codes
-from dryward.report.check import CANNOT_TELL, MET, Check, Review, called
+from dryward.language import listing, message
+from dryward.report.check import CANNOT_TELL, MET, Review, designed, kind, worded
 from dryward.report.code_checks import warm_side
 from dryward.report.setting import setting
 from dryward.verdict import LATER, NEVER, WITHIN, words
@@ -15,52 +16,37 @@ _DRY_HOUSE = 0.30
 
 def for_client(review: Review, unit_system: str = "us") -> tuple[str, str, str]:
     """Three plain sentences for the people who live there."""
-    start, tell = review.check("wet-start"), "tell us at once of drips, stains or a musty smell."
-    # Of what does not dry the headline has said so.
-    dries = "" if start is None or start.answer in (LATER, NEVER) else f"{_wet_start(start)}; "
-    return review.headline, _rooms(review, unit_system), words.capital(f"{dries}{tell}")
+    return review.headline, _rooms(review, unit_system), _dries(review)
 
 
-def _wet_start(start: Check) -> str:
-    days = start.number("Time to dry")
+def _dries(review: Review) -> str:
+    """That it can dry again, and what to tell us."""
+    start = review.check("wet-start")
+    if start is None or start.answer in (LATER, NEVER):  # of what does not dry the headline has said so
+        return message("report.tell-us")
+    days = start.number("time-to-dry")
     if start.answer == WITHIN and days is not None:
-        return f"What gets wet once can dry again, in about {days:.0f} days by the hourly run"
-    return "What gets wet once can dry again, though how long it takes was not worked out"
+        return message("report.dries-in-days-tell-us", days=units.number(days, 0))
+    return message("report.dries-tell-us")
 
 
 def _rooms(review: Review, unit_system: str) -> str:
     """How humid the rooms may be: from the hourly year alone, since only that counts the leak."""
-    roof, limit = called(review.job.assembly), review.limit
+    roof, limit = kind(review.job.assembly), review.limit
     if limit is None:
-        return (
-            f"How humid the rooms may be follows only from hourly years with the air leak, which were not run: "
-            f"ask us before you close this {roof} in, and run the fan."
-        )
+        return message("report.rooms-not-run", kind=roof)
     here = setting(review.job)
     cold = units.show(here.winter.temperature, "temperature", unit_system, 0)
-    leak = "with the air leak as tested" if review.leaky is None else "with 3 air changes at 50 Pa assumed, not tested"
+    leak = message("report.leak-as-tested" if review.leaky is None else "report.leak-assumed")
     lowest, highest = (units.show(each, "relative humidity", unit_system) for each in (limit.lowest, limit.highest))
     if limit.humidity is None:
-        return (
-            f"By the hourly year, {leak}, this {roof} does not stay dry at any room humidity from {lowest} up: "
-            "seal the leaks and change the layers first."
-        )
-    share = units.show(limit.humidity, "relative humidity", unit_system)
+        return message("report.rooms-never-dry", kind=roof, leak=leak, lowest=lowest)
     if not limit.beyond:
-        return (
-            f"By the hourly year, {leak}, this {roof} stays dry up to {highest} room humidity in winter "
-            f"({cold} outside in the coldest month); windows will ask for less."
-        )
+        return message("report.rooms-always-dry", kind=roof, leak=leak, highest=highest, cold=cold)
+    share = units.show(limit.humidity, "relative humidity", unit_system)
     if limit.humidity < _DRY_HOUSE:
-        return (
-            f"By the hourly year, {leak}, this {roof} stays dry only up to {share} room humidity in winter, drier than "
-            "most houses can be held: seal the leaks and change the layers first."
-        )
-    return (
-        f"Keep the rooms at or below {share} humidity in winter ({cold} outside in the coldest month), or lower if "
-        f"windows or cold corners get damp, and run the fan: by the hourly year, {leak}, one point more is "
-        f"{limit.beyond}."
-    )
+        return message("report.rooms-too-dry", kind=roof, leak=leak, share=share)
+    return message("report.rooms-at-or-below", share=share, cold=cold, leak=leak, beyond=worded(limit.beyond))
 
 
 def for_inspector(review: Review, unit_system: str = "us") -> tuple[str, str, str]:
@@ -72,64 +58,74 @@ def _retarder(review: Review, unit_system: str) -> str:
     job = review.job
     dry = warm_side(job.assembly)
     if not np.isfinite(dry) or dry > 6e-7:
-        return "There is no vapor retarder on the room side of the insulation."
+        return message("report.no-retarder")
     films = [layer for layer in job.assembly.inner_layers if layer.is_membrane]
     wet = max(
         (film.substance.permeance(1.0, 0.5) for film in films if film.substance.permeance(0.5, 0.0) <= dry), default=dry
     )
     name = codes.retarder_class(dry)
-    kind = f"a class {name} vapor retarder" if name != "none" else "no vapor retarder by class"
-    opens = f", opening to {units.show(wet, 'permeance', unit_system)} wet-cup" if wet > 1.5 * dry else ""
-    return (
-        f"Room side of the insulation: {kind} ({units.show(dry, 'permeance', unit_system)} dry-cup{opens}), "
-        f"by the classes of {_classes(review)}, {codes.locally()}."
+    film = (
+        message("report.retarder-of-class", **{"class": name})
+        if name != "none"
+        else message("report.retarder-of-no-class")
+    )
+    return message(
+        "report.retarder",
+        opens=wet > 1.5 * dry,
+        kind=film,
+        dry=units.show(dry, "permeance", unit_system),
+        wet=units.show(wet, "permeance", unit_system),
+        section=_classes(review),
+        locally=codes.locally(),
     )
 
 
 def _classes(review: Review) -> str:
     """The section that names the classes, in the edition that was asked for or the newest that was read."""
     ruling = codes.judge("retarder", review.job.place.zone or None, review.edition)
-    edition = f", edition {ruling.edition}" if ruling.edition else ""
-    return f"IRC {ruling.section}{edition}" if ruling.section else "the IRC"
+    if not ruling.section:
+        return message("report.section-of-the-code")
+    return message("report.section-and-edition", section=ruling.section, edition=codes.years(ruling.edition))
 
 
 def _vents(review: Review, unit_system: str) -> str:
     job = review.job
     gap = next((layer for layer in job.assembly.layers if layer.vented), None)
     if gap is None:
-        if called(job.assembly) == "wall":
-            return "The wall has no vent space."
-        return "The roof has no vent space; the code rows of unvented roofs apply and stand below."
-    said = f"Vent space {units.thickness(gap.thickness or 0.0, unit_system)} deep"
+        return message(f"report.{kind(job.assembly)}-without-vent-space")
+    depth = units.thickness(gap.thickness or 0.0, unit_system)
     check = review.check("vents")
     if check is None or check.data is None:
-        return f"{said}; the openings were not given."
-    ruling = check.data.ruling
-    said += f", with openings of 1/{check.data.ratio:.0f} of the roof area"
+        return message("report.vent-space", depth=depth)
+    ruling, locally = check.data.ruling, codes.locally()
+    ratio = units.number(check.data.ratio, 0)
     if ruling.answer == CANNOT_TELL:
-        return f"{said}; whether that meets the code ratio cannot be told from what was given, {codes.locally()}."
-    met = "meets" if ruling.answer == MET else "does not meet"
-    # Between the two ratios it is the conditions that decide.
-    conditions = f" (the smaller one, which asks for {ruling.conditions})" if ruling.conditions else ""
-    return f"{said}, which {met} the code ratio{conditions}, {codes.locally()}."
+        return message("report.vent-space-cannot-tell", depth=depth, ratio=ratio, locally=locally)
+    met = ruling.answer == MET
+    if not ruling.conditions:
+        return message("report.vent-space-ruled", depth=depth, ratio=ratio, met=met, locally=locally)
+    asks = ruling.conditions
+    id = "report.vent-space-ruled-by-conditions"
+    return message(id, depth=depth, ratio=ratio, met=met, conditions=asks, locally=locally)
 
 
 def _proof(review: Review) -> str:
     """What the test and the checks found, in one sentence."""
-    job, found = review.job, review.verdict
-    tested = (
-        f"Blower door {units.number(job.tightness.ach50)} air changes an hour at 50 Pa"
-        if job.tightness
-        else "No blower-door test"
-    )
-    method = (
-        "hourly heat and moisture after EN 15026"
-        if review.hourly
-        else "monthly diffusion after ISO 13788, no air leak counted"
-    )
-    said = f"{tested}; by {method} the {called(job.assembly)} is {review.state}: {words.account(found)}"
-    others = [f"{design} {each.state}" for design, each in review.designs if design != job.design]
-    if others:
-        leak = "" if review.leaky is None else ", with the assumed leak"
-        said += f" (in the other design years{leak}: {', '.join(others)})"
-    return f"{said}."
+    job, tight = review.job, review.job.tightness
+    tested = message("report.tested", changes=units.number(tight.ach50)) if tight else message("report.not-tested")
+    facts = {
+        "tested": tested,
+        "method": message("report.by-hours" if review.hourly else "report.by-months"),
+        "kind": kind(job.assembly),
+        "state": worded(review.state),
+        "account": words.account(review.verdict),
+    }
+    others = [
+        message("report.year-and-state", design=designed(design), state=worded(each.state))
+        for design, each in review.designs
+        if design != job.design
+    ]
+    if not others:
+        return message("report.proof", **facts)
+    years = message("report.in-the-other-years", list=listing(others), leak=review.leaky is not None)
+    return message("report.proof-and-other-years", years=years, **facts)

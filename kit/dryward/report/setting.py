@@ -15,21 +15,13 @@ from dryward import air, units, weather
 from dryward.building.framing import parallel_path
 from dryward.building.job import Job, Room
 from dryward.checks import OutOfRange
+from dryward.language import called, message
 from dryward.physics.airleak import Leak
 from dryward.physics.ventspace import VentSpace
-from dryward.report.check import called
+from dryward.report.check import designed, key, kind
 from dryward.weather import Air, HourlyWeather, MonthlyClimate
 from dryward.weather.climate import COLDER
 from dryward.weather.indoor import DAMPER
-
-#: What each design year is and how it is made; {each} is "hour" or "month".
-DESIGN_YEARS = {
-    "typical": "A typical year: weather and room air as they are given, with no colder winter and no damper house.",
-    "damp house": f"A damp house: the weather as it is given, and in the rooms {DAMPER * 100:.0f} points more relative "
-    "humidity than given, all year; so much EN 15026 has between normal and high occupancy (from memory).",
-    "cold winter": f"A cold winter: each {{each}} {COLDER:.0f} K colder than given, at the same relative humidity, sun "
-    "and wind, with less radiation from the sky; EN 15026 takes such a year for one in ten (from memory).",
-}
 
 
 class RoomRule(Protocol):
@@ -71,23 +63,24 @@ def setting(job: Job, given: HourlyWeather | None = None, rule: RoomRule | None 
     hours: HourlyWeather | None = None
     notes: tuple[str, ...] = ()
     if given is not None:
-        hours, months, name, notes = given, given.monthly(), given.name or "hours given", tuple(given.notes)
+        hours, months, name, notes = (
+            given,
+            given.monthly(),
+            given.name or message("report.hours-given"),
+            tuple(given.notes),
+        )
     elif place.kind == "demo":
         hours = weather.demo(place.id)
-        months, name = weather.demo_climate(place.id), f"{place.id.replace('-', ' ')} (an invented place)"
+        name = message("report.invented-place", place=called(place.id.replace("-", " ")))
+        months = weather.demo_climate(place.id)
     elif place.kind == "file":
         hours = weather.read_epw(place.path)
-        months, name, notes = hours.monthly(), hours.name or "weather file", tuple(hours.notes)
+        months, name, notes = hours.monthly(), hours.name or message("report.weather-file"), tuple(hours.notes)
     else:
-        months, name = (
-            weather.MonthlyClimate(np.array(place.temperature), np.array(place.relative_humidity)),
-            "typed monthly means",
-        )
-        notes = (
-            "Typed means have no hours, so the hourly years are left out: wood moisture and mold were not checked.",
-        )
+        months = weather.MonthlyClimate(np.array(place.temperature), np.array(place.relative_humidity))
+        name, notes = message("report.typed-means"), (message("report.typed-means-have-no-hours"),)
     if place.zone:
-        notes = (*notes, f"Zone {place.zone} was typed; it is not compared with the weather used.")
+        notes = (*notes, message("report.zone-was-typed", zone=place.zone))
     if job.design == "cold winter":
         hours = None if hours is None else weather.colder(hours, COLDER)
         months = weather.colder(months, COLDER) if hours is None else hours.monthly()
@@ -109,7 +102,12 @@ def setting(job: Job, given: HourlyWeather | None = None, rule: RoomRule | None 
 
 def design_year(job: Job) -> str:
     """Which design year a job has and how it is made, in one sentence."""
-    return DESIGN_YEARS[job.design].format(each="month" if job.place.kind == "means" else "hour")
+    facts = {
+        "points": units.number(100 * DAMPER, 0),
+        "kelvin": units.number(COLDER, 0),
+        "of": "months" if job.place.kind == "means" else "hours",
+    }
+    return message(f"report.year-{key(job.design)}", **facts)
 
 
 def design_room(job: Job, rule: RoomRule | None = None) -> RoomRule:
@@ -144,7 +142,7 @@ def vent_space(job: Job) -> VentSpace | None:
     if gap is None or job.vent is None:
         return None
     if gap.thickness is None:
-        raise OutOfRange(f"The layer {gap.name} needs a thickness, above 0 to 0.5 m.")
+        raise OutOfRange(message("report.layer-needs-thickness", layer=called(gap.name)))
     from dryward.physics.ventspace import VentSpace
 
     return VentSpace(gap.thickness, job.vent.length, job.assembly.slope, job.vent.inlet_area, job.vent.outlet_area)
@@ -163,74 +161,81 @@ def leak(job: Job) -> Leak | None:
 #: Ways a slope can face, each an eighth of the circle from the one before, from north over east.
 _WAYS = ("north", "northeast", "east", "southeast", "south", "southwest", "west", "northwest")
 
-#: How the room air is said.
-_ROOMS = {
-    "constant": "",
-    "class": "by humidity class; ",
-    "by outdoor temperature": "by outdoor temperature; ",
-    "moisture balance": "from water made and fresh air; ",
-}
-
 
 def _far(length: float, system: str) -> str:
     return units.show_in(length, "ft" if system == "us" else "m", 1)
 
 
+def _percent(share: float, system: str) -> str:
+    return units.show(share, "relative humidity", system)
+
+
 def _air(air: Air, system: str) -> str:
-    shown = units.show(air.temperature, "temperature", system)
-    return f"{shown}, {units.show(air.relative_humidity, 'relative humidity', system)}"
+    warm = units.show(air.temperature, "temperature", system)
+    return message("report.air", temperature=warm, humidity=_percent(air.relative_humidity, system))
+
+
+def _room(job: Job, air: Air, system: str) -> str:
+    """The room air in winter, and the rule that gives it."""
+    shown = _air(air, system)
+    return shown if job.room.kind == "constant" else message(f"report.room-by-{_RULES[job.room.kind]}", air=shown)
+
+
+#: Rules for the room air by the names of their messages.
+_RULES = {"class": "class", "by outdoor temperature": "outdoor-temperature", "moisture balance": "moisture-balance"}
 
 
 def _faces(job: Job) -> str:
     """Which way the slope faces; a file without a word on it means north."""
     if job.assembly.slope == 0:
-        return "flat"
+        return message("report.flat")
     eighth = round(job.azimuth / 45)
-    near = abs(job.azimuth - 45 * eighth) < 0.5
-    way = _WAYS[eighth % 8] if near else f"{job.azimuth:.0f}° from north over east"
-    return f"{job.assembly.slope:.0f}°, faces {way}{', assumed unless typed' if job.azimuth == 0 else ''}"
+    if abs(job.azimuth - 45 * eighth) < 0.5:
+        way = message(f"report.faces-{_WAYS[eighth % 8]}")
+    else:
+        way = message("report.faces-degrees", azimuth=units.number(job.azimuth, 0))
+    slope = units.number(job.assembly.slope, 0)
+    return message("report.faces", slope=slope, way=way, assumed=job.azimuth == 0)
 
 
-def design_words(design: str, system: str) -> str:
+def _designed(design: str, system: str) -> str:
     """A design year in few words, with how far it is from the typical one."""
-    far = {
-        "typical": "",
-        "damp house": f", rooms {DAMPER * 100:.0f} points damper than given",
-        "cold winter": f", {units.show(COLDER, 'temperature difference', system)} colder than given",
-    }
-    return f"{design}{far[design]}"
+    named = designed(design)
+    if design == "damp house":
+        return message("report.damper-than-given", design=named, points=units.number(100 * DAMPER, 0))
+    if design == "cold winter":
+        colder = units.show(COLDER, "temperature difference", system)
+        return message("report.colder-than-given", design=named, difference=colder)
+    return named
 
 
 def inputs(here: Setting, system: str, hourly: bool) -> tuple[tuple[str, str], ...]:
     """The rows under "What was checked"."""
-    job, share = here.job, "relative humidity"
-    rows = [
-        ("Place", here.place_name + (f", zone {job.place.zone}" if job.place.zone else "")),
-        ("Design year", design_words(job.design, system)),
-        ("Coldest month", _air(here.winter, system)),
-        ("Warmest month", _air(here.summer, system)),
-        ("Room air in winter", f"{_ROOMS[job.room.kind]}{_air(here.winter_room, system)}"),
-        ("Room air in summer", _air(here.summer_room, system)),
-        ("Thermal resistance between framing", units.r_value(job.assembly.thermal_resistance, system)),
-        ("Slope, facing", _faces(job)),
-    ]
+    job, place = here.job, here.place_name
+    if job.place.zone:
+        place = message("report.place-and-zone", place=place, zone=job.place.zone)
+    rows = {
+        "place": place,
+        "design-year": _designed(job.design, system),
+        "coldest-month": _air(here.winter, system),
+        "warmest-month": _air(here.summer, system),
+        "room-in-winter": _room(job, here.winter_room, system),
+        "room-in-summer": _air(here.summer_room, system),
+        "between-framing": units.r_value(job.assembly.thermal_resistance, system),
+        "slope": _faces(job),
+    }
     if job.assembly.framing:
-        whole = f"Whole assembly, {units.show(job.assembly.framing.share, share, system)} framing"
-        rows.append((whole, units.r_value(parallel_path(job.assembly), system)))
+        rows["whole-assembly"] = units.r_value(parallel_path(job.assembly), system)
     if job.tightness:
-        rows.append(
-            (
-                "Blower door",
-                f"{units.number(job.tightness.ach50)} air changes an hour at 50 Pa, "
-                f"{units.show(job.tightness.share, share, system)} through the {called(job.assembly)}",
-            )
-        )
+        changes, share = units.number(job.tightness.ach50), _percent(job.tightness.share, system)
+        rows["blower-door"] = message("report.blower-door", changes=changes, share=share, kind=kind(job.assembly))
     if not (job.tightness and hourly):
-        rows.append(("Air leaks", "not counted"))
+        rows["air-leaks"] = message("report.leaks-none")
     if job.vent:
-        rows.append(("Vent path", _far(job.vent.length, system)))
+        rows["vent-path"] = _far(job.vent.length, system)
     if hourly:
-        start = units.show(job.start_humidity, share, system)
-        rows.append(("Hourly years", f"at most {job.years}, all layers at {start} at the start"))
-        rows.append(("Covering takes in", f"{units.show(job.absorptance, share, system)} of the sunlight"))
-    return tuple(rows)
+        start = _percent(job.start_humidity, system)
+        rows["hourly-years"] = message("report.at-most-years", years=job.years, start=start)
+        rows["covering"] = message("report.of-the-sunlight", share=_percent(job.absorptance, system))
+    framing = _percent(job.assembly.framing.share, system) if job.assembly.framing else ""
+    return tuple((message(f"report.input-{id}", share=framing), said) for id, said in rows.items())

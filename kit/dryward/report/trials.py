@@ -18,7 +18,7 @@ from dryward import verdict, weather
 from dryward.building import Assembly
 from dryward.building.job import DESIGNS, Tightness
 from dryward.checks import NotConverged
-from dryward.language import listed
+from dryward.language import listed, message
 from dryward.physics import monthly, steady
 from dryward.physics.hourly import AirFlow
 from dryward.physics.spread import Uncertain
@@ -36,8 +36,6 @@ Case: TypeAlias = tuple[Setting, Assembly, Options]
 STEADY_DRAWS = 40
 #: What the band of the draws is between [-].
 BAND = (0.05, 0.95)
-#: Said beside every band.
-WHAT_VARIES = "Bands: 5 to 95 % of draws of the layers' properties from their ranges; air and weather as given."
 
 
 def uncertain_inputs(
@@ -59,7 +57,7 @@ def season_with_bands(check: Check, assembly: Assembly, room: Air, outdoor: Air)
         values = float(state.relative_humidity[state.wettest]), state.gain
         return of_steady(state), values
 
-    return _steady(check, assembly, measure, ("Highest humidity", "Water gained"), STEADY_DRAWS)
+    return _steady(check, assembly, measure, ("highest-humidity", "water-gained"), STEADY_DRAWS)
 
 
 def twelve_months_with_bands(check: Check, setting: Setting) -> Check:
@@ -69,9 +67,9 @@ def twelve_months_with_bands(check: Check, setting: Setting) -> Check:
         months = monthly.balance(roof, setting.months, setting.room)
         return of_months(months), (months.peak, months.left, months.growth)
 
-    labels = "Most held", "Held at the year's end", "Growth a year"
+    ids = "most-held", "held-at-the-end", "growth"
     try:
-        return _steady(check, setting.job.assembly, measure, labels, 24)
+        return _steady(check, setting.job.assembly, measure, ids, 24)
     except NotConverged:
         return check
 
@@ -80,7 +78,7 @@ def _steady(
     check: Check,
     assembly: Assembly,
     measure: Callable[[Assembly], tuple[Verdict, tuple[float, ...]]],
-    labels: tuple[str, ...],
+    ids: tuple[str, ...],
     draws: int,
 ) -> Check:
     """A check of the assembly alone with bands of its numbers, the states of the draws, and what decides."""
@@ -101,10 +99,10 @@ def _steady(
     matters = f"{what_decides(made, judged)} {of_draws([each.state for each, _ in sample])}"
     return dataclasses.replace(
         check,
-        numbers=_with(check.numbers, dict(zip(labels, values.T, strict=True))),
+        numbers=_with(check.numbers, dict(zip(ids, values.T, strict=True))),
         matters=matters,
         verdict=judged.deciding(made[0]) if made else judged,
-        limits=f"{check.limits} {WHAT_VARIES}",
+        limits=f"{check.limits} {message('report.what-varies')}",
     )
 
 
@@ -130,12 +128,12 @@ def years_with_bands(
     numbers = check.numbers
     if check.facts.worst is not None:
         sample = np.array([value_of(each, check.facts.worst) for each in results])
-        numbers = _with(numbers, {numbers[0].label: sample})
+        numbers = _with(numbers, {numbers[0].id: sample})
     return dataclasses.replace(
         check,
         numbers=numbers,
         matters=" ".join(part for part in (check.matters, of_draws([each.state for each in results])) if part),
-        limits=f"{check.limits} {WHAT_VARIES}",
+        limits=f"{check.limits} {message('report.what-varies')}",
     )
 
 
@@ -143,9 +141,9 @@ def of_draws(states: Sequence[str]) -> str:
     """The states of many draws, in a sentence."""
     kinds = [each for each in STATES if each in states]
     if len(kinds) == 1:
-        return f"All {len(states)} draws are {kinds[0]}."
-    parts = [f"{states.count(each)} {each}" for each in kinds]
-    return f"Of {len(states)} draws {listed(parts)}."
+        return message("report.draws-agree", count=len(states), state=kinds[0])
+    parts = [message("report.draws", count=states.count(each), state=each) for each in kinds]
+    return message("report.draws-differ", count=len(states), list=listed(parts))
 
 
 def ranked(found: Sequence[Uncertain], ends: Sequence[Sequence[Verdict]], judged: Verdict) -> tuple[Decides, ...]:
@@ -172,25 +170,24 @@ def value_of(found: Verdict, worst: Finding | None) -> float:
     return float(next((each.value for each in same), 0.0))
 
 
-def what_decides(ends: tuple[Decides, ...], found: Verdict, system: str | None = None) -> str:
-    """What decides, in sentences; in both unit systems where none is named."""
+def what_decides(ends: tuple[Decides, ...], found: Verdict, leak: bool = False) -> str:
+    """What decides, in sentences, in both unit systems; with `leak` that of the assumed leak."""
     turning = [each for each in ends if set(each.states) != {found.state}]
     if not ends or (not turning and words.flat(found.deciding(ends[0]))):
-        return "No input in its range moves the answer by itself."
-    first = f"What decides: {words.decides(found.deciding(ends[0]), system)}."
+        return message("report.nothing-decides", leak=leak)
+    first = message("report.decides", decides=words.decides(found.deciding(ends[0])), leak=leak)
     others = [words.input_of(each) for each in turning if each is not ends[0]]
-    if others:
-        alone = "each alone" if len(others) > 1 else "alone"
-        return f"{first} {words.capital(listed(others))} can turn the answer too, {alone}."
-    return first
+    if not others:
+        return first
+    return f"{first} {message('report.turns-too', inputs=words.capital(listed(others)), count=len(others))}"
 
 
 def _with(numbers: tuple[Number, ...], samples: dict[str, Floats]) -> tuple[Number, ...]:
     """Numbers with the band of a sample; the number itself always lies in it."""
     made = []
     for number in numbers:
-        if number.label in samples:
-            low, high = np.quantile(samples[number.label], BAND)
+        if number.id in samples:
+            low, high = np.quantile(samples[number.id], BAND)
             number = dataclasses.replace(number, low=min(float(low), number.value), high=max(float(high), number.value))
         made.append(number)
     return tuple(made)

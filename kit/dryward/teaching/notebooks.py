@@ -204,9 +204,8 @@ def new(id: str, folder: Path, tests: Path | None = None) -> tuple[Path, ...]:
         "title": id.replace("-", " ").capitalize(),
         "name": "".join(part.capitalize() for part in id.split("-")),
     }
-    places = {
-        each: folder / name / each for each in ("__init__.py", "lesson.toml", "questions.py", "page.py", "scene.py")
-    }
+    files_of_it = ("__init__.py", "lesson.toml", "en.ftl", "questions.py", "page.py", "scene.py")
+    places = {each: folder / name / each for each in files_of_it}
     if tests is not None:
         places["test.py"] = tests / f"test_{name}.py"
     for path in places.values():

@@ -48,7 +48,7 @@ _NEEDS: dict[str, dict[str, Any]] = {
 
 
 @dataclass(frozen=True)
-class Review:
+class DueLesson:
     """A lesson that is due for review."""
 
     lesson: str
@@ -148,7 +148,7 @@ class Progress:
                 return id
         return None
 
-    def reviews(self) -> tuple[Review, ...]:
+    def reviews(self) -> tuple[DueLesson, ...]:
         """Lessons that are due for review now, the longest due first."""
         now, found = self._now(), []
         for id in lessons.pages():
@@ -159,7 +159,7 @@ class Progress:
             stages = [(stage, done + after) for stage, after in enumerate(REVIEW, 1)]
             open_ = [(stage, due) for stage, due in stages if due <= now and not any(when >= due for when in answers)]
             if open_:
-                found.append(Review(id, *open_[-1]))
+                found.append(DueLesson(id, *open_[-1]))
         return tuple(sorted(found, key=lambda each: each.due))
 
     def beliefs(self) -> tuple[tuple[str, int], ...]:

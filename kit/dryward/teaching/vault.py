@@ -14,7 +14,8 @@ from dryward.building import AirSpace, Assembly, FixedMembrane, Layer, Material,
 from dryward.building.library import membrane
 from dryward.language import message
 from dryward.physics import steady
-from dryward.units import from_si, show, to_si
+from dryward.teaching import words
+from dryward.units import from_si, to_si
 from dryward.verdict import DAMP, Verdict, of_steady
 from dryward.weather import Air
 
@@ -99,15 +100,20 @@ def verdict(assembly: Assembly, indoor: Side, outdoor: Side) -> Verdict:
     return of_steady(state(assembly, indoor, outdoor))
 
 
-def damp_all_the_same(assembly: Assembly, indoor: Side, outdoor: Side) -> str:
-    """A sentence for a day on which no water gathers and that is not dry either."""
+def why_damp(assembly: Assembly, indoor: Side, outdoor: Side) -> str:
+    """Why a day on which no water gathers is damp all the same; empty where it is not."""
     found = verdict(assembly, indoor, outdoor)
     if found.state != DAMP or found.worst is None or found.worst.what == "steady-gain":
         return ""
-    if found.worst.what != "wood-moisture":
-        return f" {message('teaching.damp-mold')}"
-    moisture = show(found.worst.value / 100.0, "relative humidity", "si")
-    return f" {message('teaching.damp-wood', moisture=moisture)}"
+    if found.worst.what == "wood-moisture":
+        return message("vault.wood-settles", moisture=words.number(round(found.worst.value), "%"))
+    return message("vault.mold-can-grow")
+
+
+def damp_all_the_same(assembly: Assembly, indoor: Side, outdoor: Side) -> str:
+    """A sentence for a day on which no water gathers and that is not dry either."""
+    why = why_damp(assembly, indoor, outdoor)
+    return f" {message('vault.damp-all-the-same', why=why)}" if why else ""
 
 
 def line_inches(assembly: Assembly, indoor: Side, outdoor: Side) -> float | None:

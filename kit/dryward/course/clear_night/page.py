@@ -7,23 +7,28 @@ from types import SimpleNamespace
 from typing import Any
 
 import numpy as np
+from numpy.typing import NDArray
 
-from dryward import air, units
-from dryward.course.clear_night.scene import Night, from_night
+from dryward import air, language, units
+from dryward.course.clear_night.scene import NightPicture, NightUnderSky, from_night
 from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics.moving_air import film_permeance
-from dryward.physics.sky import STEFAN_BOLTZMANN, SUBLIMATION_HEAT, dry_underside, frost_margin, night
+from dryward.physics.shape import Numeric
+from dryward.physics.sky import STEFAN_BOLTZMANN, SUBLIMATION_HEAT, Night, dry_underside, frost_margin, night
+from dryward.teaching import words
 from dryward.teaching.words import Step
 from dryward.units import HOUR, KELVIN, to_si
-from dryward.verdict import DAMP, DRY, STATES, WET, Place, Verdict, criterion, of_amount
+from dryward.verdict import STATES, Place, Verdict, criterion, of_amount
 from dryward.weather import Air
+
+message = language.beside(__file__)
 
 #: The night of this lesson, and its length [h].
 OUTDOORS, HOURS = to_si(20.0, "degF"), 12
 #: The house under the vent space lets this much heat up [W/(m2 K)], at this indoor temperature [degC].
-HOUSE = {"u_value": 0.126, "indoor_temperature": 21.1}
+HOUSE: dict[str, Any] = {"u_value": 0.126, "indoor_temperature": 21.1}
 #: Part of the heat exchange with the air that is at the lower face [-]; an assumption of `physics.sky.night`.
 UNDER = 0.4
 #: The roof that drips in the morning.
@@ -31,44 +36,44 @@ AREA = to_si(600.0, "ft2")
 
 
 @dataclass(frozen=True)
-class State:
+class FrostNight:
     """One night, and the covering before any frost."""
 
     outdoor: Air
     cooling: float
     wind: float
     layer: float
-    night: Any
+    night: Night
     underside: float
     bare: float
 
     @property
-    def below(self):
+    def below(self) -> float:
         """How far the lower face is below the air, with no frost on it yet [K]."""
         return self.outdoor.temperature - self.underside
 
     @property
-    def frosted(self):
+    def frosted(self) -> float:
         """The same with the frost on it, which gives off heat as it forms [K]."""
         return self.outdoor.temperature - float(self.night.underside_temperature[-1])
 
     @property
-    def margin(self):
+    def margin(self) -> float:
         """How far below the air a face may be before that air frosts it [K]."""
         return round(float(frost_margin(self.outdoor)), 9)  # saturated air has none; the last bits are rounding
 
     @property
-    def frost(self):
+    def frost(self) -> float:
         """At the night's end [kg/m2]."""
         return float(self.night.frost[-1])
 
 
-def frost_of(outdoor, cooling, wind, layer):
+def frost_of(outdoor: Air, cooling: float, wind: float, layer: float) -> Night:
     """The night of this lesson with its frost."""
     return night(outdoor, cooling, wind, resistance=layer, under_share=UNDER, hours=HOURS, **HOUSE)
 
 
-def states_of_nights(vapor_pressure, cooling, wind, layer):
+def states_of_nights(vapor_pressure: Numeric, cooling: Numeric, wind: Numeric, layer: Numeric) -> NDArray[Any]:
     """The state of many nights at once, each of one weather; numbers or arrays of one shape.
 
     Frost forms as fast as vapor reaches the face, and its heat warms the
@@ -87,25 +92,21 @@ def states_of_nights(vapor_pressure, cooling, wind, layer):
     return np.asarray(STATES, dtype=object)[rank]
 
 
-#: What an amount of frost comes to, by its state.
-_SEEN = {DRY: "too little to see", DAMP: "enough to see and feel", WET: "enough to drip when it thaws"}
-
-
 class ClearNight(Page):
     """Outdoor humidity, sky, wind and a layer under the covering; a night and its frost."""
 
     id = "clear-night"
     handles = (standard("RH_out").starting(90, 90), "Sky", "Wind", "R_cover")
-    draws = Night
+    draws = NightPicture
 
-    def compute(self, at: SimpleNamespace) -> State:
+    def compute(self, at: SimpleNamespace) -> FrostNight:
         """Twelve hours of one weather, and the same with no layer under the covering."""
         outdoor = Air(OUTDOORS, at.RH_out)
         found = frost_of(outdoor, at.Sky, at.Wind, at.R_cover)
         under = float(dry_underside(OUTDOORS, at.Sky, at.Wind, resistance=at.R_cover, under_share=UNDER, **HOUSE))
-        return State(outdoor, at.Sky, at.Wind, at.R_cover, found, under, self._bare(outdoor, at, found))
+        return FrostNight(outdoor, at.Sky, at.Wind, at.R_cover, found, under, self._bare(outdoor, at, found))
 
-    def _bare(self, outdoor, at, found):
+    def _bare(self, outdoor: Air, at: SimpleNamespace, found: Night) -> float:
         """Frost by morning on the bare covering [kg/m2]; kept while only the layer changes."""
         key = (at.RH_out, at.Sky, at.Wind)
         if getattr(self, "_known", (None,))[0] != key:
@@ -113,58 +114,51 @@ class ClearNight(Page):
             self._known = key, float(bare.frost[-1])
         return self._known[1]
 
-    def views(self, state):
+    def views(self, state: FrostNight) -> NightUnderSky:
         """The night as it was worked out."""
         return from_night(state.night)
 
-    def numbers(self, state: State) -> list[Readout]:
+    def numbers(self, state: FrostNight) -> list[Readout]:
         """How far below, how far it may be, the frost, and what drips in the morning."""
         drip = state.frost * AREA
         top = float(state.night.roof_temperature[-1])
-        frosted = f"{self.show(state.frosted, 'temperature difference')} with frost on it"
+        frosted = message("below-note", frosted=self.show(state.frosted, "temperature difference"))
         return [
             Readout(
-                "below", "Lower face below the air, before frost", state.below, "temperature difference", both=True,
+                "below", message("below"), state.below, "temperature difference", both=True,
                 note=frosted if state.frost > 0 else "",
             ),
             Readout("frosted", "", state.frosted, "temperature difference", hidden=True),
-            Readout("margin", "Frost starts this far below", state.margin, "temperature difference", both=True),
-            Readout("frost", "Frost by morning", state.frost, "area density", both=True),
-            Readout("drip", self.say("From {600 ft2} of roof"), drip, "mass", both=True),
-            Readout("top", "Top of the covering", top, "temperature", both=True),
+            Readout("margin", message("margin"), state.margin, "temperature difference", both=True),
+            Readout("frost", message("frost"), state.frost, "area density", both=True),
+            Readout("drip", message("drip", area=words.number(600, "ft2", self.unit_system)), drip, "mass", both=True),
+            Readout("top", message("top"), top, "temperature", both=True),
             Readout("bare", "", state.bare, "area density", hidden=True),
         ]  # fmt: skip
 
-    def judge(self, state: State) -> Verdict:
+    def judge(self, state: FrostNight) -> Verdict:
         """The frost of the night."""
         place = Place("covering", "inner", "vent space")
         return of_amount("night", "night-frost", state.frost, place, ("storage",), frost=True)
 
-    def says(self, state: State) -> str:
+    def says(self, state: FrostNight) -> str:
         """Whether frost forms, from which water, by what margin; and what it comes to."""
-        below, room = (self.show(each, "temperature difference") for each in (max(state.below, 0.0), state.margin))
-        bare = ""
-        if state.layer > 0 and state.bare > 0:
-            bare = f" On the bare covering it would be {self.show(state.bare, 'area density')}."
+        below, margin = (self.show(each, "temperature difference") for each in (max(state.below, 0.0), state.margin))
         if state.frost > 0:
-            starts = (
-                f"frost starts when it is {room} colder"
-                if state.margin > 0
-                else "the air is full, so frost starts at once"
-            )
-            amount = self.show(state.frost, "area density")
-            return (
-                f"Before any frost it is {below} colder under the covering than the air, and {starts}: "
-                f"{amount} form by morning, all from outdoor air, {_SEEN[self.judge(state).state]}.{bare}"
-            )
-        if state.below <= 0:
-            return "The lower face of the covering is as warm as the air or warmer, so no frost forms under it." + bare
-        return f"Under the covering it is {below} colder than the air. Frost needs it {room} colder: none forms.{bare}"
+            amount, found = self.show(state.frost, "area density"), self.judge(state).state
+            first = message("frosts", below=below, full=state.margin <= 0, margin=margin, amount=amount, state=found)
+        elif state.below <= 0:
+            first = message("warm")
+        else:
+            first = message("cold", below=below, margin=margin)
+        if state.layer > 0 and state.bare > 0:
+            return f"{first} {message('on-bare', frost=self.show(state.bare, 'area density'))}"
+        return first
 
-    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
+    def strips(self, at: SimpleNamespace, state: FrostNight) -> dict[str, Any]:
         """The state of the night along each slider."""
-        along = {name: np.array(self.along(name)) for name in self.controls}
-        air_at = Air(np.full(along["RH_out"].size, OUTDOORS), along["RH_out"])
+        along: dict[str, Any] = {name: np.array(self.along(name)) for name in self.controls}
+        air_at = Air(along["RH_out"] * 0.0 + OUTDOORS, along["RH_out"])
         now = state.outdoor.vapor_pressure
         found = {
             "RH_out": states_of_nights(air_at.vapor_pressure, at.Sky, at.Wind, at.R_cover),
@@ -174,7 +168,7 @@ class ClearNight(Page):
         }
         return {name: Strip(tuple(states)) for name, states in found.items()}
 
-    def steps(self, state: State) -> list[Step]:
+    def steps(self, state: FrostNight) -> list[Step]:
         """Heat lost to the sky against heat from the air, for a bare covering."""
         show, air_kelvin = self.show, OUTDOORS + KELVIN
         sky = air_kelvin - state.cooling
@@ -184,19 +178,19 @@ class ClearNight(Page):
         point = units.show(state.outdoor.dew_point, "temperature", self.unit_system)
         return [
             Step(
-                f"Bare covering at {bare:.2f} K, before any frost: what it loses to a sky of {sky:.2f} K.",
+                message("step-lost", bare=f"{bare:.2f}", sky=f"{sky:.2f}"),
                 f"0.9 × 5.670e-8 × ({bare:.2f}^4 − {sky:.2f}^4)",
-                f"{lost:.1f} W/m²",
+                message("watts", flux=units.number(lost, 1)),
             ),
             Step(
-                f"What the air at {air_kelvin:.2f} K gives it, and the house below: the two agree, so it stays there.",
+                message("step-gained", air=f"{air_kelvin:.2f}"),
                 f"{state.wind:.3g} × ({air_kelvin:.2f} − {bare:.2f}) + "
                 f"{HOUSE['u_value']:g} × ({HOUSE['indoor_temperature'] + KELVIN:.2f} − {bare:.2f})",
-                f"{warmed:.1f} W/m²",
+                message("watts", flux=units.number(warmed, 1)),
             ),
-            Step("Frost point of the outdoor air: the table read backward.", "", point),
+            Step(message("step-frost-point"), "", point),
             Step(
-                "How far the covering may cool before that air frosts it.",
+                message("step-margin"),
                 f"{show(OUTDOORS, 'temperature', 2)} − {show(state.outdoor.dew_point, 'temperature', 2)}",
                 show(state.margin, "temperature difference"),
             ),

@@ -2,22 +2,27 @@
 
 import numpy as np
 
+from dryward import language
 from dryward.physics import sky
+from dryward.physics.shape import Numeric
 from dryward.physics.sky import frost_margin, night
 from dryward.teaching import vault
 from dryward.teaching.questions import Draw, Question
+from dryward.teaching.vault import Side
 from dryward.units import FOOT, from_si, to_si
+
+message = language.beside(__file__)
 
 HOURS, STEPS = 12, 4
 
 
-def frost(outdoor, cooling, coefficient=8.0):
+def frost(outdoor: Side, cooling: Numeric, coefficient: float = 8.0) -> float:
     """Frost under the covering at the end of a night [g/m2]."""
     found = night(vault.air(*outdoor), cooling, coefficient, hours=HOURS, steps_per_hour=STEPS)
     return from_si(float(found.frost[-1]), "g/m2")
 
 
-def below_air(cold, cooling, coefficient=8.0):
+def below_air(cold: float, cooling: float, coefficient: float = 8.0) -> float:
     """How far the covering falls below the air [degF difference] under a sky that much colder [K]."""
     outside = to_si(float(cold), "degF")
     found = sky.roof_surface(
@@ -38,20 +43,16 @@ def clouds(draw: Draw) -> Question | None:
     if cloudy >= 0.8 * clear:
         return None
     say = draw.say
-    draw.because(
-        f"Clouds are a warm lid. {say(clear, 'g/m2')} under a clear sky, {say(cloudy, 'g/m2')} with the clouds."
-    )
+    draw.because(message("clouds-why", clear=say(clear, "g/m2"), cloudy=say(cloudy, "g/m2")))
     return draw.words(
-        f"It is a night with a light breeze, {say(cold, 'degF')} and {rh} %. At midnight clouds come in. How much "
-        "frost is under the "
-        "covering by morning?",
-        "Less than under a clear sky.",
+        message("clouds-ask", cold=say(cold, "degF"), rh=say(rh, "%")),
+        message("clouds-right"),
         (
-            "More. Clouds bring damp air.",
+            message("clouds-winter-fog-is-wet-air"),
             "winter-fog-is-wet-air",
-            "Clouds warm the roof from above. That counts more here.",
+            message("clouds-winter-fog-is-wet-air-reply"),
         ),
-        ("The same. A roof is as cold as the air.", "roof-never-colder-than-air"),
+        (message("clouds-roof-never-colder-than-air"), "roof-never-colder-than-air"),
     )
 
 
@@ -64,17 +65,13 @@ def more_vent_air(draw: Draw) -> Question | None:
     under = below_air(cold, 20.0)
     say = draw.say
     draw.because(
-        f"The covering is {say(under, 'degF difference')} below the air, and {say(margin, 'degF difference')} below it "
-        "the outdoor air frosts. New air brings new vapor, and some of it freezes while the metal stays that cold. "
-        "Only air fast enough to warm the metal stops it."
+        message("more-vent-air-why", under=say(under, "degF difference"), margin=say(margin, "degF difference"))
     )
     return draw.words(
-        f"On a clear night with a light breeze it is {say(cold, 'degF')} and {rh} %. Someone opens the vents wider. "
-        "What does that do "
-        "to the frost under the covering?",
-        "It can bring more frost.",
-        ("It always dries.", "more-vents-always-help"),
-        ("Nothing. The covering is as warm as the air.", "roof-never-colder-than-air"),
+        message("more-vent-air-ask", cold=say(cold, "degF"), rh=say(rh, "%")),
+        message("more-vent-air-right"),
+        (message("more-vent-air-more-vents-always-help"), "more-vents-always-help"),
+        (message("more-vent-air-roof-never-colder-than-air"), "roof-never-colder-than-air"),
     )
 
 
@@ -85,22 +82,21 @@ def drip(draw: Draw) -> Question | None:
     water = frost((cold, 95), 20.0) / 1000 * area * FOOT**2
     draw.note(area=area, outdoor=cold)
     say = draw.say
-    draw.because(f"One such night can leave {say(water, 'kg')} over the whole roof, and the sun sends it down at once.")
+    draw.because(message("drip-why", water=say(water, "kg")))
     return draw.words(
-        f"After a clear night at {say(cold, 'degF')} the sun hits a metal roof of {say(area, 'ft2')}. What must catch "
-        "the drip?",
-        "The outer membrane: lapped, sloped and drained at the eave.",
+        message("drip-ask", cold=say(cold, "degF"), area=say(area, "ft2")),
+        message("drip-right"),
         (
-            "The insulation. It soaks it up.",
+            message("drip-no-drops-no-problem"),
             "no-drops-no-problem",
-            "Wet insulation stays wet. The membrane must shed it.",
-            "A little water in thick insulation is soon out of sight.",
+            message("drip-no-drops-no-problem-reply"),
+            message("drip-no-drops-no-problem-seems"),
         ),
         (
-            "Nothing drips. Frost goes off as vapor.",
+            message("drip-roof-never-colder-than-air"),
             "roof-never-colder-than-air",
-            "Sun melts it fast, and it drips.",
-            "On a dry winter day frost does go off as vapor, little by little.",
+            message("drip-roof-never-colder-than-air-reply"),
+            message("drip-roof-never-colder-than-air-seems"),
         ),
     )
 

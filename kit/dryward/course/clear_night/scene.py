@@ -8,9 +8,13 @@ from typing import Any
 import numpy as np
 from matplotlib.patches import Polygon, Rectangle
 
+from dryward import language
+from dryward.physics.sky import Night
 from dryward.pictures import style
-from dryward.pictures.drawing import ceiling, sentences
+from dryward.pictures.drawing import Entry, Floats, ceiling, sentences
 from dryward.pictures.live import LivePicture
+
+message = language.beside(__file__)
 
 #: Tops of the bar of frost, in the unit shown.
 _MOST = (50, 100, 200, 500, 1000, 2000, 5000)
@@ -21,32 +25,32 @@ class NightUnderSky:
     """One night."""
 
     #: Since sunset [h], rising.
-    hours: Any
+    hours: Floats
     #: [degC]; of the covering its lower face, with the frost that is on it. The dew point is a frost point below
     #: 0 degC.
-    covering: Any
-    air: Any
-    dew_point: Any
+    covering: Floats
+    air: Floats
+    dew_point: Floats
     #: Water on the underside at the end of the night [kg/m2].
     frost: float
     #: The state that the page gives what is drawn; empty where it gives none.
     verdict: str = field(default="", kw_only=True)
 
 
-def from_night(night):
+def from_night(night: Night) -> NightUnderSky:
     """The state of a night that `physics` has worked out."""
     return NightUnderSky(
         night.hour, night.underside_temperature, night.air_temperature, night.frost_point, float(night.frost[-1])
     )
 
 
-class Night(LivePicture):
+class NightPicture(LivePicture[NightUnderSky]):
     """Three temperatures through a night, and a bar of frost."""
 
     size = (860, 400)
     projector_size = (1180, 620)
 
-    def _limits(self, state):
+    def _limits(self, state: NightUnderSky) -> tuple[float, float]:
         every = np.concatenate([np.asarray(s, dtype=float) for s in (state.covering, state.air, state.dew_point)])
         step, zero = (10 / 1.8, -160 / 9) if self.unit_system == "us" else (5.0, 0.0)
         low = np.floor((every.min() - zero) / step) * step + zero
@@ -63,27 +67,29 @@ class Night(LivePicture):
     def draw_static(self, state: NightUnderSky) -> None:
         limits, most, (start, end) = self.signature(state)
         left, right = self.columns(0.78, 0.22)
-        entries = [("outdoor air", None), ("temperature", "lower face of the covering"),
-                   ("dew point", "dew or frost point"), ("frost", "the face is colder")]  # fmt: skip
+        entries: list[Entry] = [("outdoor air", None), ("temperature", message("covering")),
+                   ("dew point", message("dew-point")), ("frost", message("frosting"))]  # fmt: skip
         foot = self.key(entries, left[0], left[3], left[2])
         self.ax = ax = self.graph(
-            (left[0], left[1], left[2], foot - 2), "hours after sunset", f"temperature, {self.symbol('temperature')}"
+            (left[0], left[1], left[2], foot - 2),
+            message("hours-after-sunset"),
+            message("temperature-axis", unit=self.symbol("temperature")),
         )
         ax.set_xlim(start, end)
         ax.set_ylim(*(self.shown(t, "temperature") for t in limits))
-        band = {"closed": True, "facecolor": "none", "edgecolor": self.color("frost"), "linewidth": 0,
+        band: dict[str, Any] = {"closed": True, "facecolor": "none", "edgecolor": self.color("frost"), "linewidth": 0,
                 "hatch": style.look("frost").hatch}  # fmt: skip
-        self.band = self.moving(ax.add_patch(Polygon(np.zeros((3, 2)), **band)))
+        self.band = self.patch(ax, Polygon(np.zeros((3, 2)), **band))
         self.lines = [
             self.moving(ax.plot([], [], **self.stroke(q))[0]) for q in ("outdoor air", "dew point", "temperature")
         ]  # fmt: skip
-        bar = self.graph(right, "frost", self.symbol("area density"), "y")
+        bar = self.graph(right, message("frost-bar"), self.symbol("area density"), "y")
         bar.set_xlim(0, 1)
         bar.set_xticks([])
         bar.set_ylim(0, most)
         color = self.color("frost")
-        self.frost = self.moving(bar.add_patch(Rectangle((0.2, 0), 0.6, 0, facecolor=self.background, edgecolor=color,
-                                                         hatch=style.look("frost").hatch, linewidth=1.6)))  # fmt: skip
+        look: dict[str, Any] = {"facecolor": self.background, "edgecolor": color, "linewidth": 1.6}
+        self.frost = self.patch(bar, Rectangle((0.2, 0), 0.6, 0, hatch=style.look("frost").hatch, **look))
 
     def draw_moving(self, state: NightUnderSky) -> None:
         x = np.asarray(state.hours, dtype=float)
@@ -101,16 +107,21 @@ class Night(LivePicture):
         covering, air, dew = (np.asarray(s, dtype=float) for s in (state.covering, state.air, state.dew_point))
         coldest = int(np.argmin(covering))
         hours = np.asarray(state.hours, dtype=float)
-        coldest_at = (
-            f"coldest {hours[coldest]:.0f} hours after sunset with {self.show(covering[coldest], 'temperature')}"
-        )
-        if np.ptp(self.shown(covering, "temperature")) < 0.05:
-            coldest_at = f"at {self.show(covering[coldest], 'temperature')} all night"
+        coldest_at = self.show(covering[coldest], "temperature")
         below = float(np.trapezoid((covering < dew).astype(float), hours))
-        wet = f"For about {below:.0f} hours it is below the dew or frost point" if below > 0.5 else (
-            "It never falls below the dew or frost point")  # fmt: skip
         return sentences(
-            f"A night, {hours[-1] - hours[0]:.0f} hours long. The lower face of the covering is {coldest_at}; "
-            f"the air is then {self.show(air[coldest], 'temperature')}.",
-            f"{wet}; {self.show(state.frost, 'area density')} of water settle.",
+            message(
+                "alt-night",
+                steady=bool(np.ptp(self.shown(covering, "temperature")) < 0.05),
+                hours=f"{hours[-1] - hours[0]:.0f}",
+                when=f"{hours[coldest]:.0f}",
+                coldest=coldest_at,
+                air=self.show(air[coldest], "temperature"),
+            ),
+            message(
+                "alt-water",
+                wet=below > 0.5,
+                below=round(below),
+                frost=self.show(state.frost, "area density"),
+            ),
         )

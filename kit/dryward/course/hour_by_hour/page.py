@@ -3,23 +3,31 @@
 from __future__ import annotations
 
 import threading
+from collections.abc import Callable
 from dataclasses import dataclass
 from types import SimpleNamespace
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
-from dryward import building, weather
+from dryward import building, language, weather
 from dryward.panels.controls import Choice, Scale, Slider
+from dryward.panels.learner import Settings
 from dryward.panels.page import Page
 from dryward.panels.readouts import Filling, Readout
+from dryward.pictures.drawing import Floats
 from dryward.pictures.year import MoistureYear, YearGraph
 from dryward.teaching import words
 from dryward.teaching.words import Step
 from dryward.units import HOUR, WATER_DENSITY, from_si, to_si
-from dryward.verdict import Verdict, criterion, of_year
+from dryward.verdict import Finding, Verdict, criterion, of_year
 from dryward.verdict.words import account, amount, capital, month_of
 from dryward.weather import Air
+
+if TYPE_CHECKING:
+    from dryward.physics.hourly import Hours
+
+message = language.beside(__file__)
 
 ROOM_TEMPERATURE = to_si(70.0, "degF")
 #: A run ends with the first year that repeats, and after so many at most; its last year is judged.
@@ -36,13 +44,8 @@ EVERY = 6  # hours between points of the picture
 #: How many runs are kept: those of all strips, and as many again.
 KEPT = 64
 
-# With the shared starts, 40 % in the room and 3 air changes, the cold town makes this roof damp, and each of the
-# three strips goes from dry to wet: the place, the room and the leak can all be asked for what they do.
-PLACE = Choice(
-    "Place", "Climate", tuple((id, id.replace("-", " ").capitalize()) for id in weather.demos()), start="cold"
-)
+#: A day of the two years that are shown.
 _DAYS = Scale(1, 2 * 365, 440, 5)
-DAY = Slider("Day", "Day of the two years", "number", _DAYS, _DAYS, play=40)
 
 
 @dataclass(frozen=True)
@@ -50,12 +53,12 @@ class Run:
     """What is kept of a run: its first year and the judged one behind each other, and what they mean."""
 
     #: Since the start of the two years [days].
-    days: np.ndarray
+    days: Floats
     #: Of each wood layer [mass %].
-    moisture: dict
+    moisture: dict[str, Floats]
     #: Water in and out in each month [kg/m2].
-    brought: np.ndarray
-    carried: np.ndarray
+    brought: Floats
+    carried: Floats
     verdict: Verdict
     #: Hour of the judged year at which the sheathing is driest.
     driest: int
@@ -67,40 +70,39 @@ class Run:
     #: Of all years [-].
     balance_error: float
 
-    def wood(self, name):
+    def wood(self, name: str) -> Finding:
         """What was found of the moisture of a wood layer in the judged year."""
         found = self.verdict.findings
         return next(each for each in found if each.what == WOOD.id and each.place.layer == name)
 
     @property
-    def settled(self):
+    def settled(self) -> str:
         """What the judged year is called."""
-        count = self.verdict.years
-        return f"year {count} and each later one" if self.verdict.repeats else f"year {count}, still changing"
+        return message("settled", repeats=self.verdict.repeats, count=self.verdict.years)
 
 
 @dataclass(frozen=True)
-class State:
+class DayOfRun:
     """A run, and the day the cursor stands on."""
 
     run: Run
     day: float
 
 
-def roof():
+def roof() -> building.Assembly:
     """The OSB roof with the variable film; its OSB is called what it is here, the sheathing."""
     film = building.membrane("teaching-variable")
     return building.preset("vented-vault-osb").replace("inner membrane", film).replace("outer layer", rename=SHEATHING)
 
 
-def simulated(place, humidity, ach50):
+def simulated(place: str, humidity: float, ach50: float) -> Hours:
     """That roof through its years, until one repeats."""
     from dryward.physics import hourly
     from dryward.physics.airleak import Leak
     from dryward.physics.ventspace import VentSpace
 
     built = roof()
-    gap = built.layer("vent space").thickness
+    gap = built.layer("vent space").drawn_thickness
     return hourly.simulate(
         built,
         weather.demo(place),
@@ -114,7 +116,7 @@ def simulated(place, humidity, ach50):
     )
 
 
-def kept(hours):
+def kept(hours: Hours) -> Run:
     """The small part of a run that the page shows; the rest, some fifty megabytes, may go."""
     before = hours.time.size - HOURS
     moisture = {name: hours.layer(name).moisture_content for name in (SHEATHING, DECK)}
@@ -139,11 +141,11 @@ def kept(hours):
 
 
 #: What is kept, by what it was run with, the oldest first; strips are filled on another thread.
-_runs: dict[tuple[Any, ...], Any] = {}
+_runs: dict[tuple[str, float, float], Run] = {}
 _keeping = threading.Lock()
 
 
-def run_of(place, humidity, ach50):
+def run_of(place: str, humidity: float, ach50: float) -> Run:
     """The run at one setting, as `simulated`; worked out once and kept."""
     key = place, humidity, ach50
     run = _runs.get(key)
@@ -160,16 +162,30 @@ class HourByHour(Page):
     """Two years of wood moisture, playable."""
 
     id = "hour-by-hour"
-    handles = (PLACE, "RH_in", "ACH50", DAY)
     draws = YearGraph
     slow = True
 
-    def __init__(self, *args, **keys):
-        self._filled = None
+    def __init__(self, unit_system: str | None = None, settings: Settings | None = None) -> None:
+        self._filled: tuple[str, float, float] | None = None
         self.filling = Filling(self)
-        super().__init__(*args, **keys)
+        super().__init__(unit_system, settings)
 
-    def preview(self, at: SimpleNamespace) -> State | None:
+    @property
+    def handles(self) -> tuple[str | Slider | Choice, ...]:
+        """The climate, the room, the leak and the day.
+
+        With the shared starts, 40 % in the room and 3 air changes, the cold town makes this roof damp, and each of
+        the three strips goes from dry to wet: the place, the room and the leak can all be asked for what they do.
+        """
+        climates = tuple((id, message(f"climate-{id}")) for id in weather.demos())
+        return (
+            Choice("Place", message("climate"), climates, start="cold"),
+            "RH_in",
+            "ACH50",
+            Slider("Day", message("day"), "number", _DAYS, _DAYS, play=40),
+        )
+
+    def preview(self, at: SimpleNamespace) -> DayOfRun | None:
         """A run that is kept, with the cursor moved; nothing while another is needed."""
         key = self._key(at)
         if key != self._filled:
@@ -177,16 +193,16 @@ class HourByHour(Page):
             self.filling.drop()
             self._filled = None
         run = _runs.get(key)
-        return None if run is None else State(run, at.Day)
+        return None if run is None else DayOfRun(run, at.Day)
 
-    def compute(self, at: SimpleNamespace) -> State:
+    def compute(self, at: SimpleNamespace) -> DayOfRun:
         """The run, kept for the next move of the day."""
-        return State(run_of(*self._key(at)), at.Day)
+        return DayOfRun(run_of(*self._key(at)), at.Day)
 
-    def _key(self, at):
+    def _key(self, at: SimpleNamespace) -> tuple[str, float, float]:
         return at.Place, at.RH_in, at.ACH50
 
-    def views(self, state):
+    def views(self, state: DayOfRun) -> MoistureYear:
         """The curves with their limits, and the water of each month."""
         run = state.run
         return MoistureYear(
@@ -196,73 +212,92 @@ class HourByHour(Page):
             run.brought,
             run.carried,
             day=state.day,
-            years=("first year", run.settled),
+            years=(message("first-year"), run.settled),
         )
 
-    def numbers(self, state: State) -> list[Readout]:
+    def numbers(self, state: DayOfRun) -> list[Readout]:
         """Today, the peak and its month, days over caution, what ran off, and what the year changes."""
         run = state.run
         sheathing, deck, mold = run.wood(SHEATHING), run.wood(DECK), run.verdict.finding("mold-index")
         now, above = (float(np.interp(state.day, run.days, each)) for each in run.moisture.values())
         off = words.number(from_si(run.ran_off * AREA / WATER_DENSITY, "pint"), "pint", self.unit_system)
-        days = sheathing.lasted / 24.0
+        days, deck_days = ((each.lasted or 0.0) / 24.0 for each in (sheathing, deck))
         return [
             Readout(
                 "today",
-                "Sheathing that day",
+                message("today"),
                 now,
-                text=_percent(now),
-                note=f"{self._date(state)}; deck {_percent(above)}",
+                text=self._percent(now),
+                note=message("today-note", date=self._date(state), above=self._percent(above)),
             ),
             Readout(
                 "peak",
-                "Sheathing, peak",
+                message("peak"),
                 sheathing.value,
-                text=_percent(sheathing.value),
-                note=f"in {month_of(sheathing.when)}; deck {_percent(deck.value)} in {month_of(deck.when)}",
+                text=self._percent(sheathing.value),
+                note=message(
+                    "peak-note",
+                    month=_month(sheathing),
+                    deck=self._percent(deck.value),
+                    deck_month=_month(deck),
+                ),
             ),
             Readout(
                 "over",
-                f"Sheathing over {WOOD.caution:.0f} %",
+                message("over", caution=self._percent(WOOD.caution, 0)),
                 days,
-                text=f"{days:.0f} days",
-                note=f"deck {deck.lasted / 24.0:.0f} days; mold index up to {mold.value if mold else 0.0:.1f} of 6",
+                text=message("over-text", days=round(days)),
+                note=message("over-note", days=round(deck_days), mold=f"{mold.value if mold else 0.0:.1f}"),
             ),
             Readout(
                 "ran_off",
-                self.say("Ran off from {600 ft2} in a year"),
+                message("ran-off", area=words.number(600, "ft2", self.unit_system)),
                 run.ran_off * AREA,
                 text=off,
-                note=f"{amount(run.ran_off, 'kg/m2', self.unit_system)} in all",
+                note=message("ran-off-note", ran_off=amount(run.ran_off, "kg/m2", self.unit_system)),
             ),
-            Readout("change", "Change over the year", run.change, text=_signed(run.change), note=run.settled),
+            Readout("change", message("change"), run.change, text=self._signed(run.change), note=run.settled),
             Readout("deck_peak", "", deck.value, hidden=True),
             Readout("mold", "", mold.value if mold else 0.0, hidden=True),
             Readout("years", "", run.verdict.years, hidden=True),
             Readout("balance", "", run.balance_error, hidden=True),
         ]
 
-    def _date(self, state):
-        year, day = divmod(min(state.day, 2 * 365) - 1, 365)
-        return f"{month_of(day * 24)}, year {state.run.verdict.years if year else 1}"
+    def _percent(self, moisture: float, digits: int = 1) -> str:
+        """A wood moisture given in percent."""
+        return self.show(moisture / 100, "relative humidity", digits)
 
-    def judge(self, state: State) -> Verdict:
+    def _signed(self, change: float) -> str:
+        """A change of moisture with its sign."""
+        shown = self._percent(change)
+        return f"+{shown}" if change >= 0.05 else shown
+
+    def _date(self, state: DayOfRun) -> str:
+        """Month and year of the day the cursor stands on."""
+        year, day = divmod(min(state.day, 2 * 365) - 1, 365)
+        return message("date", month=month_of(day * 24), year=state.run.verdict.years if year else 1)
+
+    def judge(self, state: DayOfRun) -> Verdict:
         """The year that the roof settles to."""
         return state.run.verdict
 
-    def says(self, state: State) -> str:
+    def says(self, state: DayOfRun) -> str:
         """The three parts of the verdict, then the sheathing's own year, and which year that is."""
         run, verdict = state.run, state.run.verdict
         said = capital(account(verdict, self.unit_system))
         sheathing = run.wood(SHEATHING)
-        driest = f"driest in {month_of(run.driest)}, {run.lowest:.0f} %"
-        if verdict.worst == sheathing:
-            own = f"It is {driest}"
-        else:
-            own = f"The sheathing is wettest in {month_of(sheathing.when)}, {sheathing.value:.0f} %, and {driest}"
-        return f"{said}. {own}. So it is in {run.settled}."
+        return message(
+            "year",
+            account=said,
+            sheathing_worst=verdict.worst == sheathing,
+            wettest=_month(sheathing),
+            highest=self._percent(sheathing.value, 0),
+            driest=month_of(run.driest),
+            lowest=self._percent(run.lowest, 0),
+            settled=run.settled,
+        )
 
-    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
+    def strips(self, at: SimpleNamespace, state: DayOfRun) -> dict[str, Any]:
         """Filled while the page is in use; a move of a control drops the rest."""
         key = self._key(at)
         if key != self._filled:
@@ -270,7 +305,7 @@ class HourByHour(Page):
             self.filling.start(self.work(at))
         return dict(self.filling.shown)
 
-    def work(self, at):
+    def work(self, at: SimpleNamespace) -> dict[str, Callable[[Any], str]]:
         """For each strip, the state at one place along it."""
         return {
             "Place": lambda place: run_of(place, at.RH_in, at.ACH50).verdict.state,
@@ -278,35 +313,40 @@ class HourByHour(Page):
             "ACH50": lambda ach50: run_of(at.Place, at.RH_in, ach50).verdict.state,
         }
 
-    def steps(self, state: State) -> list[Step]:
+    def steps(self, state: DayOfRun) -> list[Step]:
         """What one percent of moisture weighs, and what the peak holds."""
         layer, us = roof().layer(SHEATHING), self.unit_system == "us"
-        dry = layer.substance.density * layer.thickness
+        density, thick = layer.material.density, layer.drawn_thickness
+        dry = density * thick
         rise = state.run.wood(SHEATHING).value - state.run.lowest
         if us:
-            size = f"{from_si(layer.substance.density, 'lb/ft3'):.4g} lb/ft³ × {from_si(layer.thickness, 'in'):.4g} in."
-            size = f"{size} / 12 × 7000 gr/lb"
+            size = message(
+                "step-dry-us",
+                density=f"{from_si(density, 'lb/ft3'):.4g}",
+                thickness=f"{from_si(thick, 'in'):.4g}",
+            )
+            size = message("step-dry-us-grains", size=size)
         else:
-            size = f"{layer.substance.density:.4g} kg/m³ × {layer.thickness * 1000:.4g} mm"
-        unit, symbol = ("gr/ft2", "gr/ft²") if us else ("g/m2", "g/m²")
-        whole, one = (f"{from_si(each, unit):.5g} {symbol}" for each in (dry, dry * 0.01))
+            size = message("step-dry-si", density=f"{density:.4g}", thickness=f"{thick * 1000:.4g}")
+        unit = "gr/ft2" if us else "g/m2"
+        whole, one = (
+            message("grains" if us else "grams", amount=f"{from_si(each, unit):.5g}") for each in (dry, dry * 0.01)
+        )
         return [
-            Step("The dry sheathing: density times thickness.", size, whole),
-            Step("One percent of that.", f"{whole} × 0.01", one),
+            Step(message("step-dry"), size, whole),
+            Step(message("step-percent"), f"{whole} × 0.01", one),
             Step(
-                "From the driest day to the wettest of the judged year, in percent, times that.",
+                message("step-rise"),
                 f"{rise:.2f} × {one}",
                 self.show(rise * dry * 0.01, "area density"),
             ),
         ]
 
 
-def _percent(moisture):
-    return f"{moisture:.1f} %"
-
-
-def _signed(change):
-    return f"{change:+.1f} %" if abs(change) >= 0.05 else "0.0 %"
+def _month(found: Finding) -> str:
+    """The month of a finding of a year."""
+    assert found.when is not None  # what a year finds has its hour
+    return month_of(found.when)
 
 
 PAGE = HourByHour

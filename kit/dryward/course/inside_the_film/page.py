@@ -8,12 +8,12 @@ from typing import Any
 
 import numpy as np
 
-from dryward import building, units
+from dryward import building, language, units
 from dryward.building import AirSpace, Layer, Material
 from dryward.course.inside_the_film.scene import FilmInLayers, Inside
 from dryward.course.where_it_gets_wet.page import OUTER, ROOFS
 from dryward.panels import hand, wetness
-from dryward.panels.controls import standard
+from dryward.panels.controls import Choice, Slider, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
@@ -22,6 +22,8 @@ from dryward.units import to_si
 from dryward.verdict import Verdict, of_steady
 from dryward.weather import Air
 
+message = language.beside(__file__)
+
 #: The room and the outdoor humidity of this lesson.
 ROOM_TEMPERATURE = to_si(70.0, "degF")
 OUTDOOR_HUMIDITY = 0.8
@@ -29,7 +31,7 @@ FILM, CAVITY, FILL = "inner membrane", "service cavity", "insulation"
 
 
 @dataclass(frozen=True)
-class State:
+class FilmInRoof:
     """A roof with so much R inside its film, and the same at every other R."""
 
     roof: building.Assembly
@@ -40,23 +42,23 @@ class State:
     outside: float
 
     @property
-    def faces(self):
+    def faces(self) -> tuple[float, ...]:
         """Relative humidity on both sides of the film [-]."""
         found = self.profile
         return tuple(float(found.relative_humidity[found.face(FILM, side)]) for side in (0, 1))
 
     @property
-    def temperature(self):
+    def temperature(self) -> float:
         """Of the film [degC]."""
         return float(self.profile.temperature[self.profile.face(FILM, 0)])
 
     @property
-    def share(self):
+    def share(self) -> float:
         """Of the insulation inside the film [-]."""
         return self.inside / (self.inside + self.outside)
 
 
-def roof_with(resistance, outer="open-sheet"):
+def roof_with(resistance: float, outer: str = "open-sheet") -> building.Assembly:
     """The teaching roof with its variable film and so much R in the service cavity.
 
     An empty space, or a batt as open to vapor as the space: what changes is
@@ -64,33 +66,37 @@ def roof_with(resistance, outer="open-sheet"):
     """
     roof = building.preset(ROOFS[outer]).replace(FILM, building.preset("vented-vault-variable").layer(FILM))
     space = roof.layer(CAVITY)
+    permeance, thick = space.air_space.vapor_permeance, space.drawn_thickness
     if resistance <= 0.0:
-        return roof.replace(CAVITY, AirSpace(0.0, space.substance.vapor_permeance, name=CAVITY))
-    through = space.substance.vapor_permeance * space.thickness
-    batt = Material("batt", CAVITY, 20.0, 850.0, space.thickness / resistance, through)
-    return roof.replace(CAVITY, Layer(batt, space.thickness, CAVITY))
+        return roof.replace(CAVITY, AirSpace(0.0, permeance, name=CAVITY))
+    batt = Material("batt", CAVITY, 20.0, 850.0, thick / resistance, permeance * thick)
+    return roof.replace(CAVITY, Layer(batt, thick, CAVITY))
 
 
 class InsideTheFilm(Page):
     """Outdoor cold, room humidity, R inside the film and the outer layer."""
 
     id = "inside-the-film"
-    handles = (
-        standard("T_out").starting(0, -18),
-        standard("RH_in").starting(50, 50),
-        replace(standard("R_in"), words="Insulation inside the film"),
-        OUTER.starting("open-sheet"),
-    )
     draws = Inside
 
-    def compute(self, at: SimpleNamespace) -> State:
+    @property
+    def handles(self) -> tuple[Slider | Choice, ...]:
+        """The weather, the room, the R inside the film and the outer layer."""
+        return (
+            standard("T_out").starting(0, -18),
+            standard("RH_in").starting(50, 50),
+            replace(standard("R_in"), words=message("inside")),
+            OUTER.starting("open-sheet"),
+        )
+
+    def compute(self, at: SimpleNamespace) -> FilmInRoof:
         """One steady winter."""
         roof = roof_with(at.R_in, at.Outer)
         indoor, outdoor = Air(ROOM_TEMPERATURE, at.RH_in), Air(at.T_out, OUTDOOR_HUMIDITY)
         found = steady.profile(roof, indoor, outdoor)
-        return State(roof, indoor, outdoor, found, at.R_in, roof.layer(FILL).thermal_resistance)
+        return FilmInRoof(roof, indoor, outdoor, found, at.R_in, roof.layer(FILL).thermal_resistance)
 
-    def views(self, state):
+    def views(self, state: FilmInRoof) -> FilmInLayers:
         """The film at every R of the slider, from none inside to all of it."""
         curve = self._along(state)
         share = [each / (each + state.outside) for each in self.controls["R_in"].along(len(curve))]
@@ -102,7 +108,7 @@ class InsideTheFilm(Page):
         )
         return FilmInLayers(np.array(sorted(known)), temperature, humidity, permeance, state.share)
 
-    def _along(self, state, count=13):
+    def _along(self, state: FilmInRoof, count: int = 13) -> list[tuple[float, float, float, str]]:
         """Film temperature, room-side humidity, permeance and state along the R slider."""
         outer = self.controls["Outer"].si
         key = (state.indoor, state.outdoor, outer, self.unit_system)
@@ -121,24 +127,24 @@ class InsideTheFilm(Page):
             self._known = key, found
         return self._known[1]
 
-    def numbers(self, state: State) -> list[Readout]:
+    def numbers(self, state: FilmInRoof) -> list[Readout]:
         """The film's temperature, its humidities, how open it is, and what the roof gains."""
         inside, outside = state.faces
         show = self.show
         return [
-            Readout("film_temperature", "Film", state.temperature, "temperature", both=True),
+            Readout("film_temperature", message("film"), state.temperature, "temperature", both=True),
             Readout(
                 "inside_face",
-                "RH on its room side",
+                message("inside-face"),
                 inside,
                 "relative humidity",
-                note=f"other side {show(outside, 'relative humidity')}",
+                note=message("inside-face-note", outside=show(outside, "relative humidity")),
             ),
-            Readout("mean", "Mean of both sides", (inside + outside) / 2, "relative humidity"),
-            Readout("permeance", "The film has", state.profile.permeance[FILM], "permeance", both=True),
+            Readout("mean", message("mean"), (inside + outside) / 2, "relative humidity"),
+            Readout("permeance", message("permeance"), state.profile.permeance[FILM], "permeance", both=True),
             Readout(
                 "gain",
-                "Water gained",
+                message("gain"),
                 state.profile.gain,
                 "vapor flux",
                 note=wetness.note(self, state.profile, self.judge(state)),
@@ -146,23 +152,25 @@ class InsideTheFilm(Page):
             Readout("share", "", state.share, "relative humidity", hidden=True),
         ]
 
-    def judge(self, state: State) -> Verdict:
+    def judge(self, state: FilmInRoof) -> Verdict:
         """The roof in a winter that never ends."""
         return of_steady(state.profile)
 
-    def says(self, state: State) -> str:
+    def says(self, state: FilmInRoof) -> str:
         """The film follows its share of R."""
         show, inside = self.show, state.faces[0]
-        film = (
-            f"With {state.share * 100:.0f} % of the insulation inside it, the film is at "
-            f"{show(state.temperature, 'temperature')}, sees {show(inside, 'relative humidity')} on its room side and "
-            f"stands at {show(state.profile.permeance[FILM], 'permeance')}"
-        )
+        facts = {
+            "share": show(state.share, "relative humidity"),
+            "temperature": show(state.temperature, "temperature"),
+            "humidity": show(inside, "relative humidity"),
+            "permeance": show(state.profile.permeance[FILM], "permeance"),
+        }
+        judged = self.judge(state)
         if state.profile.wet_planes:
-            return f"{film}: {wetness.gathers(self, state.profile, self.judge(state))}."
-        return f"{film}; no water gathers, and {wetness.settles(self, self.judge(state))}."
+            return message("gathers", water=wetness.gathers(self, state.profile, judged), **facts)
+        return message("no-water", settles=wetness.settles(self, judged), **facts)
 
-    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
+    def strips(self, at: SimpleNamespace, state: FilmInRoof) -> dict[str, Any]:
         """The state along each control."""
         numbers = {"T_out": "outdoor_temperature", "RH_in": "indoor_relative_humidity"}
         found = limits.dry_ranges(
@@ -176,18 +184,23 @@ class InsideTheFilm(Page):
             "Outer": Strip(tuple(each.state for each in roofs)),
         }
 
-    def steps(self, state: State) -> list[Step]:
+    def _humid(self, humidity: float) -> str:
+        """A relative humidity to a tenth of a percent, as a sum needs it."""
+        return self.show(humidity, "relative humidity", 1)
+
+    def steps(self, state: FilmInRoof) -> list[Step]:
         """The film's temperature, its two humidities, and its curve."""
         profile, system = state.profile, self.unit_system
         face = profile.face(FILM, 0)
         inside, outside = state.faces
-        curve = state.roof.layer(FILM).substance
+        curve = state.roof.layer(FILM).membrane
+        assert isinstance(curve, building.VariableMembrane)  # `roof_with` puts one in
         (low, dry), (high, wet) = curve.points
         mean = (inside + outside) / 2
-        tight, open_, now = (units.from_si(each, "perm") for each in (dry, wet, profile.permeance[FILM]))
+        tight, open_ = (units.from_si(each, "perm") for each in (dry, wet))
         lines = [
             hand.plane(
-                "Temperature of the film: go down by the R-values.",
+                message("step-temperature"),
                 state.indoor.temperature,
                 state.outdoor.temperature,
                 profile.thermal_resistance[face],
@@ -195,23 +208,25 @@ class InsideTheFilm(Page):
                 system,
             ),
             Step(
-                "RH on its two sides, from the vapor line.",
-                f"({inside * 100:.1f} % + {outside * 100:.1f} %) / 2",
-                f"{mean * 100:.1f} %",
+                message("step-humidity"),
+                f"({self._humid(inside)} + {self._humid(outside)}) / 2",
+                self._humid(mean),
             ),
         ]
         if low < mean < high:
             lines.append(
                 Step(
-                    "The film's curve, in perms: straight on a log scale between its two ends.",
+                    message("step-curve"),
                     f"{tight:.3g} × ({open_:.3g} / {tight:.3g})^(({mean * 100:.1f} − {low * 100:g}) / "
                     f"{(high - low) * 100:g})",
-                    f"{now:.3g} perm",
+                    units.show_in(profile.permeance[FILM], "perm"),
                 )
             )
         else:
-            end = f"at or below {low * 100:g} %" if mean <= low else f"at or above {high * 100:g} %"
-            lines.append(Step(f"The film's curve {end}.", "", f"{now:.3g} perm"))
+            below = mean <= low
+            end = self.show(low if below else high, "relative humidity")
+            words = message("step-curve-below" if below else "step-curve-above", end=end)
+            lines.append(Step(words, "", units.show_in(profile.permeance[FILM], "perm")))
         return [*lines, *hand.stays(profile, state.indoor, state.outdoor, hand.at_risk(profile), system)]
 
 

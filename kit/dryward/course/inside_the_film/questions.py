@@ -1,11 +1,15 @@
 """Checks: a filled service cavity, why it stays nearly empty, and the steamy bathroom."""
 
+from dryward import language
 from dryward.physics import steady
 from dryward.teaching.practical import Outcome, Say, Task, Values, airs, in_si
 from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import FILM, face, film_state, gain, roof, verdict
 from dryward.units import from_si, to_si
 from dryward.verdict import DRY, WET, of_steady
+from dryward.verdict.words import adjective
+
+message = language.beside(__file__)
 
 
 def filled_cavity(draw: Draw) -> Question | None:
@@ -25,19 +29,37 @@ def filled_cavity(draw: Draw) -> Question | None:
     say = draw.say
     states = [verdict(each, *air).state for each in (before, after)]
     share = 100 * inside / (inside + outside)
-    turned = f"The roof goes from {states[0]} to {states[1]}" if states[0] != states[1] else f"The roof is {states[1]}"
     draw.because(
-        f"The film goes from {say(warm, 'degF')} to {say(cool, 'degF')}, its room face sees "
-        f"{humid[0]:.0f} %, and it opens "
-        f"from {say(first, 'perm')} to {say(humid[3], 'perm')}. {turned}, with {share:.0f} % of the R inside the film."
+        message(
+            "filled-cavity-why",
+            warm=say(warm, "degF"),
+            cool=say(cool, "degF"),
+            humid=say(round(humid[0]), "%"),
+            first=say(first, "perm"),
+            then=say(humid[3], "perm"),
+            changes=states[0] != states[1],
+            before=adjective(states[0]),
+            after=adjective(states[1]),
+            share=say(round(share), "%"),
+        )
     )
     return draw.words(
-        f"Someone fills the service cavity with {say(inside, 'R')}, under {say(outside, 'R')} outside the film. It is "
-        f"{say(cold, 'degF')} outside, {say(70, 'degF')} and {rh} % inside. What does the film do?",
-        "It cools, feels damper air, and opens.",
-        ("It gets better. More R is more R.", "label-r-is-wall-r", "More R inside the film makes the film colder."),
-        ("Nothing. It is winter, so it is tight.", "film-knows-the-season"),
-        ("It closes, since it is more humid.", "film-closes-when-humid"),
+        message(
+            "filled-cavity-ask",
+            inside=say(inside, "R"),
+            outside=say(outside, "R"),
+            cold=say(cold, "degF"),
+            room=say(70, "degF"),
+            rh=say(rh, "%"),
+        ),
+        message("filled-cavity-right"),
+        (
+            message("filled-cavity-label-r-is-wall-r"),
+            "label-r-is-wall-r",
+            message("filled-cavity-label-r-is-wall-r-reply"),
+        ),
+        (message("filled-cavity-film-knows-the-season"), "film-knows-the-season"),
+        (message("filled-cavity-film-closes-when-humid"), "film-closes-when-humid"),
     )
 
 
@@ -49,20 +71,18 @@ def why_empty(draw: Draw) -> Question | None:
     built = roof("variable", "open membrane", 1.0)
     warm, humid = face(built, (70, rh), (cold, 80), FILM)
     say = draw.say
-    draw.because(
-        f"With {say(1, 'R')} in the cavity the film sits at {say(warm, 'degF')} and {humid:.0f} % on its room face."
-    )
+    draw.because(message("why-empty-why", resistance=say(1, "R"), warm=say(warm, "degF"), humid=say(round(humid), "%")))
     return draw.words(
-        f"It is {say(cold, 'degF')} outside and {rh} % inside. Why is the service cavity left nearly empty?",
-        "So that the film stays warm and on the dry side.",
+        message("why-empty-ask", cold=say(cold, "degF"), rh=say(rh, "%")),
+        message("why-empty-right"),
         (
-            "To save money.",
+            message("why-empty-label-r-is-wall-r"),
             "label-r-is-wall-r",
-            "R there would cost little. It would make the film cold.",
-            "An empty space looks like work that was left out.",
+            message("why-empty-label-r-is-wall-r-reply"),
+            message("why-empty-label-r-is-wall-r-seems"),
         ),
-        ("So that the film can close.", "film-closes-when-humid"),
-        ("So that the house can breathe.", "house-must-breathe", "Nothing breathes there. The film must be airtight."),
+        (message("why-empty-film-closes-when-humid"), "film-closes-when-humid"),
+        (message("why-empty-house-must-breathe"), "house-must-breathe", message("why-empty-house-must-breathe-reply")),
     )
 
 
@@ -79,27 +99,37 @@ def steam_bath(draw: Draw) -> Question | None:
         return None
     say = draw.say
     left = verdict(roof(0.1, "OSB", 1.0), (70, steam), (cold, 80)).state
-    still = "which is wet still, so the fan comes first" if left == WET else f"and the roof is {left}"
     draw.because(
-        f"In this roof the bath brings {say(bath, 'g/m2/day')}, a bedroom {say(bedroom, 'g/m2/day')}. With a "
-        f"{say(0.1, 'perm')} film and little R inside it is {say(less, 'g/m2/day')}, {still}."
+        message(
+            "steam-bath-why",
+            bath=say(bath, "g/m2/day"),
+            bedroom=say(bedroom, "g/m2/day"),
+            perms=say(0.1, "perm"),
+            less=say(less, "g/m2/day"),
+            state=left,
+        )
     )
     return draw.words(
-        f"A bathroom that stays steamy, {say(70, 'degF')} and {steam} %, lies under the same vault, with "
-        f"{say(11, 'R')} inside the film, OSB outside, and {say(cold, 'degF')} outdoors. What do you change?",
-        "More fan, less R inside the film or a tighter film there. Then work it out in the kit, and ask the designer.",
+        message(
+            "steam-bath-ask",
+            room=say(70, "degF"),
+            steam=say(steam, "%"),
+            resistance=say(11, "R"),
+            cold=say(cold, "degF"),
+        ),
+        message("steam-bath-right"),
         (
-            "More vents outside.",
+            message("steam-bath-more-vents-always-help"),
             "more-vents-always-help",
-            "The vent is beyond the OSB. The water comes from the room.",
+            message("steam-bath-more-vents-always-help-reply"),
         ),
         (
-            "Nothing. It is like any bedroom.",
+            message("steam-bath-film-knows-the-season"),
             "film-knows-the-season",
-            f"A bedroom brings {say(bedroom, 'g/m2/day')}, and that is wet too behind OSB in this cold.",
-            "It is the same roof, the same film and the same winter.",
+            message("steam-bath-film-knows-the-season-reply", bedroom=say(bedroom, "g/m2/day")),
+            message("steam-bath-film-knows-the-season-seems"),
         ),
-        ("Nothing. The film closes in steam.", "film-closes-when-humid"),
+        (message("steam-bath-film-closes-when-humid"), "film-closes-when-humid"),
     )
 
 
@@ -110,7 +140,7 @@ def _tight_and_dry(now: Values, say: Say) -> Outcome:
     profile = steady.profile(roof("variable", "open membrane", from_si(now["R_in"], "R")), *airs(now))
     found, judged = profile.permeance[FILM], of_steady(profile)
     tight = found <= to_si(1.0, "perm") * (1 + 1e-9)
-    told = f"The film stands at {say(found, 'perm')}. {say.verdict(judged)}"
+    told = message("task-outcome", permeance=say(found, "perm"), verdict=say.verdict(judged))
     return Outcome(tight and judged.state == DRY, told, found)
 
 

@@ -7,9 +7,12 @@ from typing import Any
 
 import numpy as np
 
+from dryward import language
 from dryward.pictures import style
-from dryward.pictures.drawing import sentences
+from dryward.pictures.drawing import Floats, sentences
 from dryward.pictures.live import LivePicture
+
+message = language.beside(__file__)
 
 #: Ends of the permeance axis [kg/(s m2 Pa)]: 0.05 and 100 perm.
 _ENDS = (2.8607e-12, 5.7213e-9)
@@ -20,20 +23,20 @@ class FilmInLayers:
     """The film at every share of R inside it, and where you are."""
 
     #: Of the thermal resistance inside the film [-], rising.
-    share: Any
+    share: Floats
     #: Of the film [degC].
-    temperature: Any
+    temperature: Floats
     #: Relative humidity on its room side [-].
-    humidity: Any
+    humidity: Floats
     #: Of the film [kg/(s m2 Pa)].
-    permeance: Any
+    permeance: Floats
     #: The share now [-].
     now: float
     #: The state that the page gives what is drawn; empty where it gives none.
     verdict: str = field(default="", kw_only=True)
 
 
-class Inside(LivePicture):
+class Inside(LivePicture[FilmInLayers]):
     """Three small graphs over the share of R inside, with one moving dot each."""
 
     size = (860, 400)
@@ -53,16 +56,20 @@ class Inside(LivePicture):
         boxes = self.columns(1, 1, 1, gap=1.4)
         wide = boxes[-1][2] - boxes[0][0]
         x, y = boxes[0][0] + wide / 2, boxes[0][1] + 0.3 * self.line
-        self.words(x, y, "share of the R that lies inside the film, %", ha="center")
-        labels = (f"film, {self.symbol('temperature')}", "RH on its room side, %", f"film, {self.symbol('permeance')}")
+        self.words(x, y, message("graph-share"), ha="center")
+        labels = (
+            message("graph-temperature", unit=self.symbol("temperature")),
+            message("graph-humidity"),
+            message("graph-permeance", unit=self.symbol("permeance")),
+        )
         quantities = ("temperature", "relative humidity", "permeance")
         self.graphs = []
         for (left, bottom, right, top), label, quantity in zip(boxes, labels, quantities, strict=True):
             ax = self.graph((left, bottom + 1.2 * self.line, right, top), "", label)
             ax.set_xlim(0, 100 * far)
             line = self.moving(ax.plot([], [], **self.stroke(quantity))[0])
-            cursor = self.stroke("here", linestyle=(0, (2, 2)), linewidth=1.3 * self.type.thick)
-            cursor = self.moving(ax.plot([], [], **cursor)[0])
+            look = self.stroke("here", linestyle=(0, (2, 2)), linewidth=1.3 * self.type.thick)
+            cursor = self.moving(ax.plot([], [], **look)[0])
             self.graphs.append((ax, line, cursor, self.dot(ax, "here", style.look("here").marker, 1.3)))
         self.graphs[0][0].set_ylim(*(self.shown(t, "temperature") for t in (low, high)))
         self.graphs[1][0].set_ylim(0, 105)
@@ -93,7 +100,6 @@ class Inside(LivePicture):
             )
         )
         return sentences(
-            "Three graphs over the share of the insulation that lies inside the film: its temperature, the relative "
-            "humidity on its room side, and its permeance.",
-            f"With {100 * state.now:.0f} % inside, the film is at {warm}, sees {damp} and has {open_}.",
+            message("alt-graphs"),
+            message("alt-now", now=self.show(state.now, "relative humidity"), warm=warm, damp=damp, open=open_),
         )

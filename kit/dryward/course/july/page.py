@@ -6,21 +6,23 @@ from dataclasses import dataclass, replace
 from types import SimpleNamespace
 from typing import Any
 
-from dryward import building
+from dryward import building, language
 from dryward.checks import PlainError
 from dryward.course.july.questions import with_damp_wood
 from dryward.course.july.scene import Reversal, SummerRoof
 from dryward.panels import hand, wetness
-from dryward.panels.controls import Choice, Scale, standard
+from dryward.panels.controls import Choice, Scale, Slider, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import drying, limits, steady
-from dryward.teaching import vault
+from dryward.teaching import vault, words
 from dryward.teaching.practical import NO_FILM
 from dryward.teaching.words import Step
 from dryward.units import to_si
 from dryward.verdict import Verdict, of_steady
 from dryward.weather import Air
+
+message = language.beside(__file__)
 
 #: Humidity of the room, and the spring day on which damp wood dries.
 ROOM_HUMIDITY = 0.5
@@ -30,23 +32,17 @@ SUN = to_si(100.0, "degF")
 #: A ceiling of 1000 ft2, for the air conditioner's share.
 THOUSAND = to_si(1000.0, "ft2")
 #: Option -> inner layer of the vented roof: its perms, "variable", or None.
-INNER = {"plastic": 0.06, "three-perm": 3.0, "variable": "variable", "open-sheet": 50.0, "none": None}
-ROOF = Choice(
-    "Roof",
-    "Roof and inner layer",
-    (
-        ("plastic", "vented, plastic (0.06 perm)", "vented, plastic (sd 58 m)"),
-        ("three-perm", "vented, film (3 perm)", "vented, film (sd 1.2 m)"),
-        ("variable", "vented, variable film"),
-        ("open-sheet", "vented, open sheet by mistake"),
-        ("none", "vented, drywall alone"),
-        ("foam", "no vent, foam above deck"),
-    ),
-)
+INNER: dict[str, float | str | None] = {
+    "plastic": 0.06,
+    "three-perm": 3.0,
+    "variable": "variable",
+    "open-sheet": 50.0,
+    "none": None,
+}
 
 
 @dataclass(frozen=True)
-class State:
+class HotDay:
     """A roof on a hot day."""
 
     roof: building.Assembly
@@ -54,136 +50,156 @@ class State:
     indoor: Air
     outdoor: Air
     profile: steady.Profile
-    spring: Any
+    spring: drying.Drying
 
     @property
-    def push(self):
+    def push(self) -> float:
         """Vapor pressure outside minus inside [Pa]."""
         return self.outdoor.vapor_pressure - self.indoor.vapor_pressure
 
     @property
-    def node(self):
+    def node(self) -> int:
         """Outer face of the inner layer: of the film, or of the drywall where there is none."""
         names = self.profile.names
         return self.profile.face("inner membrane" if "inner membrane" in names else "gypsum board", 1)
 
 
-def built(option):
+def built(option: str) -> building.Assembly:
     """The roof of an option of the choice."""
     if option == "foam":
         return building.preset("unvented-vault-foam-above-deck")
     return vault.roof(INNER[option])
 
 
-def spring_drying(option):
+def spring_drying(option: str) -> drying.Drying:
     """How the wet deck or sheathing dries on a spring day; the vented roof with OSB over its insulation."""
     if option == "foam":
         return drying.rates(built(option), "deck", *SPRING)
     return drying.rates(with_damp_wood(INNER[option]), "damp wood", *SPRING)
 
 
+def roof_choice() -> Choice:
+    """The roofs to choose from, by their inner layer."""
+    return Choice(
+        "Roof",
+        message("roof"),
+        (
+            ("plastic", message("roof-plastic"), message("roof-plastic-si")),
+            ("three-perm", message("roof-three-perm"), message("roof-three-perm-si")),
+            ("variable", message("roof-variable")),
+            ("open-sheet", message("roof-open-sheet")),
+            ("none", message("roof-none")),
+            ("foam", message("roof-foam")),
+        ),
+    )
+
+
 class July(Page):
     """Outdoors, room and inner layer; section and vapor line with the arrow turned."""
 
     id = "july"
-    handles = (
-        replace(
-            standard("T_out"),
-            words="Outdoors, or wet wood in the sun",
-            said="Temperature outdoors, or of wet wood in the sun",
-            us=Scale(60, 150, 85, 1),
-            si=Scale(16, 66, 29.5, 0.5),
-        ),
-        # Short of 100 %, where dew would form on the very outside of the roof.
-        replace(standard("RH_out"), us=Scale(30, 95, 75, 1), si=Scale(30, 95, 75, 1)),
-        standard("T_in").starting(75, 24),
-        ROOF,
-    )
     draws = Reversal
     #: What `task_values` tells the practical task of.
     task_choices = ("Roof",)
 
-    def compute(self, at: SimpleNamespace) -> State:
+    @property
+    def handles(self) -> tuple[Slider | Choice, ...]:
+        """The weather, the room and the roof."""
+        return (
+            replace(
+                standard("T_out"),
+                words=message("outdoors"),
+                said=message("outdoors-temperature"),
+                us=Scale(60, 150, 85, 1),
+                si=Scale(16, 66, 29.5, 0.5),
+            ),
+            # Short of 100 %, where dew would form on the very outside of the roof.
+            replace(standard("RH_out"), us=Scale(30, 95, 75, 1), si=Scale(30, 95, 75, 1)),
+            standard("T_in").starting(75, 24),
+            roof_choice(),
+        )
+
+    def compute(self, at: SimpleNamespace) -> HotDay:
         """A steady hot day, and a spring day for the drying."""
         roof = built(at.Roof)
         indoor, outdoor = Air(at.T_in, ROOM_HUMIDITY), Air(at.T_out, at.RH_out)
-        return State(roof, at.Roof, indoor, outdoor, steady.profile(roof, indoor, outdoor), spring_drying(at.Roof))
+        return HotDay(roof, at.Roof, indoor, outdoor, steady.profile(roof, indoor, outdoor), spring_drying(at.Roof))
 
-    def task_values(self):
+    def task_values(self) -> dict[str, float]:
         """The perms of the inner layer that was chosen."""
         chosen, profile = self.at.Roof, self.state.profile
         if chosen == "foam":
-            raise PlainError("This task is about the vented roof; choose one of its inner layers.")
+            raise PlainError(message("task-needs-a-film"))
         if chosen == "plastic":
             return {}
         if chosen == "variable":
             return {"M_in": profile.permeance["inner membrane"]}
         return {"M_in": to_si(INNER[chosen] or NO_FILM, "perm")}
 
-    def views(self, state):
+    def views(self, state: HotDay) -> SummerRoof:
         """Section and graph of the same day."""
         sun = ""
         if state.outdoor.temperature > SUN:
-            sun = f"Wet wood in the sun, at {self.show(state.outdoor.temperature, 'temperature')}."
+            sun = message("sun", temperature=self.show(state.outdoor.temperature, "temperature"))
         return SummerRoof(state.roof, state.profile, state.indoor, state.outdoor, sun=sun)
 
-    def numbers(self, state: State) -> list[Readout]:
+    def numbers(self, state: HotDay) -> list[Readout]:
         """The push, the humidity behind the inner layer, the gain, what reaches the room, and drying in spring."""
         profile, spring = state.profile, state.spring
         into_room = -profile.vapor_flux_in
         load = self.show(abs(into_room) * THOUSAND, "mass flow")
         behind = float(profile.relative_humidity[state.node])
         return [
-            Readout("push", "Push, outside to inside", state.push, "pressure", both=True),
+            Readout("push", message("push"), state.push, "pressure", both=True),
             Readout(
                 "behind",
-                "Behind the inner layer",
+                message("behind"),
                 behind,
                 "relative humidity",
                 note=self.show(float(profile.temperature[state.node]), "temperature"),
             ),
             Readout(
-                "gain", "Water gained", profile.gain, "vapor flux", note=wetness.note(self, profile, self.judge(state))
+                "gain", message("gain"), profile.gain, "vapor flux", note=wetness.note(self, profile, self.judge(state))
             ),
             Readout(
                 "into_room",
-                "Vapor into the room",
+                message("into-room"),
                 into_room,
                 "vapor flux",
-                note=self.say(f"{load} on {{1000 ft2}}") if into_room > 0 else "it goes outward",
+                note=message("into-room-note", load=load, area=words.number(1000, "ft2", self.unit_system))
+                if into_room > 0
+                else message("into-room-outward"),
             ),
             Readout(
                 "spring_inward",
-                "Spring: wood dries inward",
+                message("spring-inward"),
                 spring.inward,
                 "vapor flux",
-                note=f"and out {self.show(spring.outward, 'vapor flux')}",
+                note=message("spring-inward-note", outward=self.show(spring.outward, "vapor flux")),
             ),
             Readout("spring_outward", "", spring.outward, "vapor flux", hidden=True),
         ]
 
-    def judge(self, state: State) -> Verdict:
+    def judge(self, state: HotDay) -> Verdict:
         """The roof in a July that never ends."""
         return of_steady(state.profile)
 
-    def says(self, state: State) -> str:
+    def says(self, state: HotDay) -> str:
         """Which way the push is, and what it does behind the inner layer."""
         show, profile = self.show, state.profile
-        outside = "Soaked wood in the sun" if state.outdoor.temperature > SUN else "The outdoor air"
+        hot, judged = state.outdoor.temperature > SUN, self.judge(state)
+        wet = bool(profile.wet_planes)
+        water = wetness.gathers(self, profile, judged) if wet else wetness.settles(self, judged)
         if state.push <= 0:
-            less = f"{outside} has {show(-state.push, 'pressure')} less vapor pressure than the room"
-            if profile.wet_planes:
-                return f"{less}: the push is outward, and {wetness.gathers(self, profile, self.judge(state))}."
-            return f"{less}: the push is outward, and {wetness.settles(self, self.judge(state))}."
-        start = f"{outside} pushes vapor inward with {show(state.push, 'pressure')}"
-        if profile.wet_planes:
-            return f"{start}, and {wetness.gathers(self, profile, self.judge(state))}."
+            return message("outward", sun=hot, push=show(-state.push, "pressure"), water=water)
+        push = show(state.push, "pressure")
+        if wet:
+            return message("inward-gathers", sun=hot, push=push, water=water)
         behind = show(float(profile.relative_humidity[state.node]), "relative humidity")
         room = show(max(-profile.vapor_flux_in, 0.0), "vapor flux")
-        settles = wetness.settles(self, self.judge(state))
-        return f"{start}; behind the inner layer it is {behind}, and {room} reach the room: {settles}."
+        return message("inward", sun=hot, push=push, behind=behind, room=room, water=water)
 
-    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
+    def strips(self, at: SimpleNamespace, state: HotDay) -> dict[str, Any]:
         """The state along each control."""
         keys = {"T_out": "outdoor_temperature", "RH_out": "outdoor_relative_humidity", "T_in": "indoor_temperature"}
         along = {key: self.along(name) for name, key in keys.items()}
@@ -192,18 +208,18 @@ class July(Page):
         strips = {name: Strip(tuple(found[key].states)) for name, key in keys.items()}
         return {**strips, "Roof": Strip(tuple(each.state for each in roofs))}
 
-    def steps(self, state: State) -> list[Step]:
+    def steps(self, state: HotDay) -> list[Step]:
         """Both pressures, the push, and the most the cold face can have."""
         show, system, profile = self.show, self.unit_system, state.profile
         lines = [
             hand.pressure(
-                f"Vapor pressure {words}.",
+                told,
                 air.temperature,
                 air.relative_humidity,
                 air.vapor_pressure / air.relative_humidity,
                 system,
             )
-            for words, air in (("outside", state.outdoor), ("in the room", state.indoor))
+            for told, air in ((message("step-outside"), state.outdoor), (message("step-inside"), state.indoor))
         ]
         outside, inside = (show(each.vapor_pressure, "pressure") for each in (state.outdoor, state.indoor))
         node = state.node
@@ -211,10 +227,10 @@ class July(Page):
         humid = float(profile.relative_humidity[node])
         return [
             *lines,
-            Step("The push: outside minus inside.", f"{outside} − {inside}", show(state.push, "pressure")),
-            Step("Dew point outside: the table read backward.", "", show(state.outdoor.dew_point, "temperature")),
+            Step(message("step-push"), f"{outside} − {inside}", show(state.push, "pressure")),
+            Step(message("step-dew-point"), "", show(state.outdoor.dew_point, "temperature")),
             hand.plane(
-                "Temperature behind the inner layer.",
+                message("step-behind"),
                 state.indoor.temperature,
                 state.outdoor.temperature,
                 profile.thermal_resistance[node],
@@ -222,7 +238,7 @@ class July(Page):
                 system,
             ),
             Step(
-                f"The most vapor pressure there is {show(most, 'pressure')}, from a table. On the vapor line:",
+                message("step-most", most=show(most, "pressure")),
                 f"{show(humid * most, 'pressure')} / {show(most, 'pressure')} × 100",
                 show(humid, "relative humidity"),
             ),

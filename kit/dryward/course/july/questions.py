@@ -2,12 +2,16 @@
 
 import dataclasses
 
+from dryward import language
+from dryward.building import Assembly
 from dryward.physics import drying
 from dryward.teaching import vault
 from dryward.teaching.practical import JULY, Outcome, Say, Task, Values, dry, in_si, perms, vault_state
 from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import FILM, face, gain
 from dryward.units import from_si
+
+message = language.beside(__file__)
 
 PLASTIC = 0.06
 
@@ -24,19 +28,26 @@ def colder_room(draw: Draw) -> Question | None:
         return None
     first = face(built, *before, FILM, 1)[1]
     say = draw.say
+    why = vault.why_damp(built, *before)
     draw.because(
-        f"The plastic got colder. Its outer face goes from {first:.0f} % to wet, {say(wet, 'g/m2/day')}."
-        f"{vault.damp_all_the_same(built, *before).replace('It is damp all the same', f'At {first:.0f} % it was damp')}"
+        message(
+            "colder-room-why",
+            damp=bool(why),
+            first=say(round(first), "%"),
+            wet=say(wet, "g/m2/day"),
+            reason=why,
+        )
     )
     return draw.words(
-        f"Plastic is on the inside, and it is {say(hot, 'degF')} and {humid} % outside. The air conditioning goes from "
-        f"{say(high, 'degF')} to {say(low, 'degF')}. What happens on the outer face of the plastic?",
-        "It gets wet.",
-        ("Nothing. Plastic is plastic.", "barrier-always-inside"),
+        message(
+            "colder-room-ask", hot=say(hot, "degF"), humid=say(humid, "%"), high=say(high, "degF"), low=say(low, "degF")
+        ),
+        message("colder-room-right"),
+        (message("colder-room-barrier-always-inside"), "barrier-always-inside"),
         (
-            "It dries. Air conditioning dries.",
+            message("colder-room-wrong-side-of-the-film"),
             "wrong-side-of-the-film",
-            "It dries the room, not the cavity behind the plastic.",
+            message("colder-room-wrong-side-of-the-film-reply"),
         ),
     )
 
@@ -50,27 +61,24 @@ def summer_water(draw: Draw) -> Question | None:
         return None
     draw.note(outdoor=hot, outdoor_rh=humid, back=back)
     say = draw.say
-    draw.because(
-        f"The outdoor dew point is {say(dew, 'degF')}, above {say(back, 'degF')}. So it depends on the layers."
-    )
+    draw.because(message("summer-water-why", dew=say(dew, "degF"), back=say(back, "degF")))
     return draw.words(
-        f"Outside it is {say(hot, 'degF')} and {humid} %. The back of the drywall is {say(back, 'degF')}. "
-        "Can water form there?",
-        "Yes, if the outdoor vapor can get there.",
+        message("summer-water-ask", hot=say(hot, "degF"), humid=say(humid, "%"), back=say(back, "degF")),
+        message("summer-water-right"),
         (
-            "No, it is summer.",
+            message("summer-water-barrier-always-inside"),
             "barrier-always-inside",
-            "The damp side swaps with the season. In July it is outside.",
+            message("summer-water-barrier-always-inside-reply"),
         ),
         (
-            "Only if the room is humid.",
+            message("summer-water-wrong-side-of-the-film"),
             "wrong-side-of-the-film",
-            "The vapor comes from outside. The room only makes the face cold.",
+            message("summer-water-wrong-side-of-the-film-reply"),
         ),
     )
 
 
-def with_damp_wood(inner):
+def with_damp_wood(inner: float | str | None) -> Assembly:
     """The OSB roof with a wet strip of wood on the inside of the OSB."""
     built = vault.roof(inner, "OSB")
     place = built.index(vault.OUTER)
@@ -89,25 +97,20 @@ def spring_drying(draw: Draw) -> Question | None:
         inward[inner], outward = from_si(found.inward, "g/m2/day"), from_si(found.outward, "g/m2/day")
     say = draw.say
     rates = {key: say(value, "g/m2/day") for key, value in inward.items()}
-    draw.because(
-        f"Toward the room: {rates[None]} with no film, {rates['variable']} with the variable film, "
-        f"{rates[PLASTIC]} with plastic."
-    )
+    draw.because(message("spring-drying-why", bare=rates[None], film=rates["variable"], plastic=rates[PLASTIC]))
     return draw.words(
-        f"It is spring, {say(mild, 'degF')} and 60 % outside, {say(70, 'degF')} and {rh} % inside. Wood "
-        "on the inside of "
-        "the OSB is wet. Which inner layer lets it dry toward the room?",
-        "The variable film, or no film.",
+        message("spring-drying-ask", mild=say(mild, "degF"), room=say(70, "degF"), rh=say(rh, "%")),
+        message("spring-drying-right"),
         (
-            "Plastic. It keeps water out.",
+            message("spring-drying-two-barriers-twice-as-good"),
             "two-barriers-twice-as-good",
-            f"It keeps water in just as well: {rates[PLASTIC]} inward, not {rates['variable']}.",
+            message("spring-drying-two-barriers-twice-as-good-reply", plastic=rates[PLASTIC], film=rates["variable"]),
         ),
         (
-            "All the same. It dries out through the OSB.",
+            message("spring-drying-one-path-does-it-all"),
             "one-path-does-it-all",
-            f"Outward it loses {say(outward, 'g/m2/day')} in all three. What goes inward comes on top.",
-            "In winter that is the way it dries.",
+            message("spring-drying-one-path-does-it-all-reply", outward=say(outward, "g/m2/day")),
+            message("spring-drying-one-path-does-it-all-seems"),
         ),
     )
 

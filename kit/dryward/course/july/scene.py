@@ -8,9 +8,12 @@ from typing import Any
 import numpy as np
 from matplotlib.patches import Polygon
 
+from dryward import language
 from dryward.pictures.drawing import arrow, sentences
 from dryward.pictures.profile import SectionAndProfile
 from dryward.pictures.section import SteadyRoof
+
+message = language.beside(__file__)
 
 #: A vapor arrow of full width stands for this flow [kg/(s m2)]: 12 g/m2 day.
 _FULL = 0.012 / 86400
@@ -27,11 +30,11 @@ class SummerRoof(SteadyRoof):
 class Reversal(SectionAndProfile):
     """Section and graph, with an arrow for the vapor that really goes in and out."""
 
-    def signature(self, state: SummerRoof) -> Any:
+    def signature(self, state: SteadyRoof) -> Any:
         return super().signature(state), "flow"
 
-    def draw_static(self, state: SummerRoof) -> None:
-        self.section.extra = (("vapor pressure", "vapor on its way", "arrow"),)
+    def draw_static(self, state: SteadyRoof) -> None:
+        self.section.extra = (("vapor pressure", message("vapor-flow"), "arrow"),)
         super().draw_static(state)
         shape: dict[str, Any] = {
             "closed": True,
@@ -40,7 +43,7 @@ class Reversal(SectionAndProfile):
         }
         self.flow = [self.moving(self.put(Polygon(np.zeros((3, 2)), **shape))) for _ in range(2)]
 
-    def draw_moving(self, state: SummerRoof) -> None:
+    def draw_moving(self, state: SteadyRoof) -> None:
         super().draw_moving(state)
         part, profile = self.section, state.profile
         high = part.roof - part.floor
@@ -53,12 +56,11 @@ class Reversal(SectionAndProfile):
             start, end = (a + 2, b - 2) if flux > 0 else (b - 2, a + 2)
             shape.set_xy(arrow(start, part.floor + 0.66 * high, end, max(wide, 2.5), max(1.5 * wide, 10)))
 
-    def alt(self, state: SummerRoof) -> str:
+    def alt(self, state: SteadyRoof) -> str:
         profile = state.profile
+        sun = state.sun if isinstance(state, SummerRoof) else ""
         outside = self.show(abs(profile.vapor_flux_out), "vapor flux")
         room = self.show(abs(profile.vapor_flux_in), "vapor flux")
-        ways = (
-            f"{outside} {'leave to' if profile.vapor_flux_out > 0 else 'come in from'} outdoors and "
-            f"{room} {'leave' if profile.vapor_flux_in > 0 else 'enter'} the room as vapor."
-        )
-        return sentences(state.sun, super().alt(state), ways)
+        out, leave = profile.vapor_flux_out > 0, profile.vapor_flux_in > 0
+        ways = message("alt-ways", outside=outside, out=out, room=room, leave=leave)
+        return sentences(sun, super().alt(state), ways)

@@ -8,18 +8,22 @@ from typing import Any
 
 import numpy as np
 
-from dryward import air, units
+from dryward import air, language, units
 from dryward.course.the_hole_and_the_ceiling.scene import Buckets, TwoPaths
 from dryward.panels import hand
-from dryward.panels.controls import standard
+from dryward.panels.controls import Choice, Slider, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
-from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak, brought, orifice_flow, stack_pressure
+from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Brought, Leak, brought, orifice_flow, stack_pressure
 from dryward.physics.moving_air import density
+from dryward.physics.shape import Numeric
+from dryward.teaching import words
 from dryward.teaching.words import Step
 from dryward.units import DAY, KELVIN, to_si
 from dryward.verdict import Verdict, criterion, of_amount
 from dryward.weather import Air
+
+message = language.beside(__file__)
 
 #: The room, the cold face the water meets, the ceiling and the winter of this lesson.
 ROOM, COLD = to_si(70.0, "degF"), to_si(20.0, "degF")
@@ -38,7 +42,7 @@ LEFT_OUT = ("storage", "sun", "rain")
 
 
 @dataclass(frozen=True)
-class State:
+class Winter:
     """A hole, a push, a ceiling and the room, for one winter.
 
     The driest room of the slider has its dew point above the cold face: each
@@ -51,78 +55,91 @@ class State:
     room: Air
 
     @property
-    def airflow(self):
+    def airflow(self) -> float:
         """Through the hole [m3/s]."""
         return float(orifice_flow(self.push, self.hole))
 
     @property
-    def carried(self):
+    def carried(self) -> float:
         """What the air carries past the cold face and could not keep there: all of it, if all cooled there [kg]."""
         return float(leaked(self.hole, self.push, self.room).excess * WINTER)
 
     @property
-    def stays(self):
+    def stays(self) -> float:
         """What its seeping part leaves there, about [kg]."""
         return float(leaked(self.hole, self.push, self.room).stays * WINTER)
 
     @property
-    def by_vapor(self):
+    def by_vapor(self) -> float:
         """What goes through the ceiling to the cold face in the winter [kg]."""
         return float(passed(self.inner, self.room))
 
     @property
-    def together(self):
+    def together(self) -> float:
         """What both leave over the ceiling [kg/m2]."""
         return float(left(self.hole, self.push, self.inner, self.room))
 
     @property
-    def times(self):
+    def times(self) -> float:
         """What stays of the hole's over what comes through the ceiling [-]."""
         return self.stays / self.by_vapor
 
 
-def leaked(hole, push, room):
+def leaked(hole: Numeric, push: Numeric, room: Air) -> Brought:
     """Water that leaking air brings to the cold face, a `Brought` [kg/s]; numbers or arrays."""
     return brought(orifice_flow(push, hole), room, COLD, LONG_SHARE)
 
 
-def drive(room):
+def drive(room: Air) -> Numeric:
     """Vapor pressure of the room over that of the wet cold face [Pa]."""
     return room.vapor_pressure - air.saturation_vapor_pressure(COLD)
 
 
-def passed(inner, room):
+def passed(inner: Numeric, room: Air) -> Numeric:
     """Vapor that goes through the ceiling to the cold face in the winter [kg]; numbers or arrays."""
     return drive(room) * inner * CEILING * WINTER
 
 
-def left(hole, push, inner, room):
+def left(hole: Numeric, push: Numeric, inner: Numeric, room: Air) -> Numeric:
     """What hole and ceiling leave together, over the ceiling [kg/m2]; numbers or arrays."""
     return (leaked(hole, push, room).stays * WINTER + passed(inner, room)) / CEILING
 
 
-def leads(times):
-    """Which of the two leads, and how many times, from what the hole leaves over what the ceiling does [-]."""
-    return ("hole", hand.times(times)) if times >= 1 else ("ceiling", hand.times(1 / times))
+def leads(times: float) -> tuple[str, str]:
+    """Which of the two leads and how many times, from what the hole leaves over what the ceiling does [-]."""
+    many = hand.times(max(times, 1 / times))
+    return ("both" if 0.8 < times < 1.25 else "hole" if times >= 1 else "ceiling"), many
+
+
+def too_much(state: Winter) -> str:
+    """Which brings more than a roof can give back: none, each alone, one of the two, or only both together."""
+    if state.together < LIMIT.caution:
+        return "none"
+    hole, ceiling = (each / CEILING >= LIMIT.caution for each in (state.stays, state.by_vapor))
+    return "each" if hole and ceiling else "hole" if hole else "ceiling" if ceiling else "together"
 
 
 class TheHoleAndTheCeiling(Page):
     """Room humidity, ceiling, hole and push; two buckets."""
 
     id = "the-hole-and-the-ceiling"
-    handles = (
-        "RH_in",
-        replace(standard("M_in"), words="Ceiling with its film").starting(5.96, 0.5868),
-        standard("Hole").starting(1, 6.4516),
-        "dP",
-    )
     draws = Buckets
 
-    def compute(self, at: SimpleNamespace) -> State:
-        """What one winter brings by two ways."""
-        return State(at.Hole, at.dP, at.M_in, Air(ROOM, at.RH_in))
+    @property
+    def handles(self) -> tuple[str | Slider | Choice, ...]:
+        """The room, the ceiling, the hole and the push."""
+        return (
+            "RH_in",
+            replace(standard("M_in"), words=message("ceiling")).starting(5.96, 0.5868),
+            standard("Hole").starting(1, 6.4516),
+            "dP",
+        )
 
-    def views(self, state):
+    def compute(self, at: SimpleNamespace) -> Winter:
+        """What one winter brings by two ways."""
+        return Winter(at.Hole, at.dP, at.M_in, Air(ROOM, at.RH_in))
+
+    def views(self, state: Winter) -> TwoPaths:
         """Two buckets, and the push on the house from floor to ceiling."""
         stack = float(stack_pressure(HEIGHT, ROOM, COLD))
         through = passed(INNER, state.room)
@@ -130,51 +147,54 @@ class TheHoleAndTheCeiling(Page):
             state.carried, state.stays, state.by_vapor, INNER, through, state.inner, state.push, state.push - stack
         )
 
-    def numbers(self, state: State) -> list[Readout]:
+    def numbers(self, state: Winter) -> list[Readout]:
         """What the air carries past and what stays, what the ceiling lets through, both beside a blower-door number."""
         stack = float(stack_pressure(HEIGHT, ROOM, COLD))
         area = HOUSE.leakage_area()
         holes = UP_THERE * area / state.hole
         square = "in2" if self.unit_system == "us" else "cm2"
-        size = f"{units.from_si(area, square):.0f} {units.unit(square).symbol}"
         few, much = (share / LONG_SHARE * state.times for share in LONG_SHARES)
-        low, high = (f"{share * 100:.0f} %" for share in LONG_SHARES)
+        low, high = (self.show(share, "relative humidity") for share in LONG_SHARES)
         return [
             Readout(
                 "carried",
-                "Its air carries past",
+                message("carried"),
                 state.carried,
                 "mass",
-                note=f"{self._quarts(state.carried)}, if all of it cooled there",
+                note=message("carried-note", carried=self._quarts(state.carried)),
             ),
             Readout(
                 "stays",
-                "Of that stays, about",
+                message("stays"),
                 state.stays,
                 "mass",
-                note=f"{low[:-2]} to {high} of it; all where the air seeps through the fill",
+                note=message("stays-note", low=units.number(LONG_SHARES[0] * 100), high=high),
             ),
             Readout(
                 "by_vapor",
-                "By vapor",
+                message("by-vapor"),
                 state.by_vapor,
                 "mass",
-                note=f"{self._quarts(state.by_vapor)} through the ceiling",
+                note=message("by-vapor-note", by_vapor=self._quarts(state.by_vapor)),
             ),
             Readout(
                 "times",
-                "Which leads",
+                message("times"),
                 state.times,
                 text=_leader(state.times),
-                note=f"at {low}: {_leader(few)}; at {high}: {_leader(much)}",
+                note=message("times-note", low=low, few=_leader(few), high=high, much=_leader(much)),
             ),
             Readout(
                 "holes",
-                f"A house at {ACH50:g} ACH50",
+                message("holes", ach50=f"{ACH50:g}"),
                 holes,
-                text=f"{holes:.3g} such holes" if holes < 1000 else f"{holes:.0f} such holes",
-                note=self.say(
-                    f"{UP_THERE * 100:.0f} % of its {size}, in the roof; {{12 ft}} of warm air push {stack:.1f} Pa"
+                text=message("holes-text", holes=units.number(holes)),
+                note=message(
+                    "holes-note",
+                    share=self.show(UP_THERE, "relative humidity"),
+                    size=units.show_in(area, square, 0),
+                    height=words.number(12, "ft", self.unit_system),
+                    stack=units.number(stack, 1),
                 ),
             ),
             Readout("together", "", state.together, "area density", hidden=True),
@@ -184,40 +204,39 @@ class TheHoleAndTheCeiling(Page):
             Readout("flow_at_50", "", float(HOUSE.airflow(50.0)), "air flow", hidden=True),
         ]
 
-    def _quarts(self, kilograms):
-        if self.unit_system == "us":
-            return f"{units.from_si(kilograms / 1000, 'quart'):.3g} quarts"
-        return f"{kilograms:.3g} L"
+    def _quarts(self, kilograms: float) -> str:
+        """Water as a volume: a liter has a kilogram."""
+        return (
+            message("quarts", amount=f"{units.from_si(kilograms / 1000, 'quart'):.3g}")
+            if self.unit_system == "us"
+            else (message("liters", amount=f"{kilograms:.3g}"))
+        )
 
-    def judge(self, state: State) -> Verdict:
+    def judge(self, state: Winter) -> Verdict:
         """What both leave over the ceiling, against what a roof can give back."""
         return of_amount("winter", LIMIT.id, state.together, left_out=LEFT_OUT)
 
-    def says(self, state: State) -> str:
+    def says(self, state: Winter) -> str:
         """What is carried past, what stays, what comes through; which leads, and whether one alone is too much."""
         carried, stays, vapor = (self.show(each, "mass") for each in (state.carried, state.stays, state.by_vapor))
         first, times = leads(state.times)
-        lead = "Both are about the same" if _even(state.times) else f"The {first} leads, {times}"
         reserve = self.show(LIMIT.caution * CEILING, "mass")
-        much = f"more than the {reserve} that this piece of roof can give back in summer"
-        return (
-            f"In one winter the hole's air carries {carried} past the cold face and about {stays} of it stay; "
-            f"{vapor} come through the ceiling. {lead}, and {_alone(state, much)}."
-        )
+        compared = message("compared", first=first, times=times, much=too_much(state), reserve=reserve)
+        return message("winter", carried=carried, stays=stays, vapor=vapor, compared=compared)
 
-    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
+    def strips(self, at: SimpleNamespace, state: Winter) -> dict[str, Any]:
         """The state of the whole along each control."""
         now = {"hole": at.Hole, "push": at.dP, "inner": at.M_in, "room": state.room}
 
         def along(name, what):
-            values = np.array(self.along(name))
-            there = Air(np.full(values.shape, ROOM), values) if what == "room" else values
+            values: Any = np.array(self.along(name))
+            there = Air(values * 0.0 + ROOM, values) if what == "room" else values
             return Strip(tuple(LIMIT.state(left(**{**now, what: there}))))
 
         names = {"RH_in": "room", "M_in": "inner", "Hole": "hole", "dP": "push"}
         return {name: along(name, what) for name, what in names.items()}
 
-    def steps(self, state: State) -> list[Step]:
+    def steps(self, state: Winter) -> list[Step]:
         """From the hole to the kilograms, what stays of them, and the ceiling beside it."""
         show, us = self.show, self.unit_system == "us"
         cold, flow, room = air.saturation_vapor_pressure(COLD), state.airflow, state.room
@@ -225,77 +244,65 @@ class TheHoleAndTheCeiling(Page):
         heavy = density(ROOM + KELVIN, air.STANDARD_PRESSURE - room.vapor_pressure)
         vapor, through = state.by_vapor, float(drive(room)) * state.inner
         square = "in2" if us else "cm2"
-        hole = f"{units.from_si(state.hole, square):.3g} {units.unit(square).symbol}"
+        hole = units.show_in(state.hole, square)
 
-        def both(kilograms):
-            return f"{kilograms:.3g} kg = {show(kilograms, 'mass')}" if us else f"{kilograms:.3g} kg"
+        def both(kilograms: float) -> str:
+            return (
+                message("kilograms-and", kilograms=f"{kilograms:.3g}", shown=show(kilograms, "mass"))
+                if us
+                else message("kilograms", kilograms=f"{kilograms:.3g}")
+            )
 
         return [
             Step(
-                f"Air through the hole of {hole}: 0.6 of its area in m², times the speed that the push gives.",
+                message("step-air", hole=hole),
                 f"0.6 × {state.hole:.3g} × √(2 × {state.push:.3g} / 1.2)",
-                f"{flow:.4g} m³/s",
+                message("flow", flow=f"{flow:.4g}"),
             ),
             Step(
-                "Water to each kg of dry air, in the room and at the most at the cold face: tables.",
+                message("step-waters"),
                 "",
-                f"{inside:.3f} and {held:.3f} g",
+                message("step-waters-both", inside=f"{inside:.3f}", held=f"{held:.3f}"),
             ),
             Step(
-                f"A m³ of room air has {heavy:.3f} kg of dry air. It carries past what it could not keep at the cold "
-                "face.",
+                message("step-carried", heavy=f"{heavy:.3f}"),
                 f"{flow:.4g} × {heavy:.3f} × ({inside:.3f} − {held:.3f}) × 150 × 86 400 / 1000",
                 both(state.carried),
             ),
             Step(
-                f"About {LONG_SHARE * 100:.0f} % of the air seeps, cools on its way and leaves its part. This is "
-                "assumed.",
+                message("step-stays", share=self.show(LONG_SHARE, "relative humidity")),
                 f"{LONG_SHARE:g} × {state.carried:.3g}",
                 both(state.stays),
             ),
             hand.pressure(
-                "Vapor pressure of the room.",
+                message("step-pressure"),
                 ROOM,
                 room.relative_humidity,
                 room.vapor_pressure / room.relative_humidity,
                 self.unit_system,
             ),
-            hand.flow("Vapor through the ceiling.", room.vapor_pressure, cold, state.inner, self.unit_system),
+            hand.flow(message("step-vapor"), room.vapor_pressure, cold, state.inner, self.unit_system),
             Step(
-                "Over the ceiling, for the winter.",
-                f"{units.from_si(through, 'g/m2/day'):.3g} g/m² day × {CEILING:.3g} m² × 150 days / 1000",
+                message("step-season"),
+                message(
+                    "step-season-sum", through=f"{units.from_si(through, 'g/m2/day'):.3g}", ceiling=f"{CEILING:.3g}"
+                ),
                 both(vapor),
             ),
             Step(
-                f"What stays of both, over the ceiling. From {LIMIT.caution:g} kg/m² on it is damp, from "
-                f"{LIMIT.damage:g} kg/m² on wet.",
+                message("step-together", caution=f"{LIMIT.caution:g}", damage=f"{LIMIT.damage:g}"),
                 f"({state.stays:.3g} + {vapor:.3g}) / {CEILING:.3g}",
-                f"{state.together:.3g} kg/m²" + (f" = {show(state.together, 'area density')}" if us else ""),
+                message("together-and", amount=f"{state.together:.3g}", shown=show(state.together, "area density"))
+                if us
+                else message("together", amount=f"{state.together:.3g}"),
             ),
         ]
 
 
-def _even(times):
-    return 0.8 < times < 1.25
-
-
-def _leader(times):
+def _leader(times: float) -> str:
+    """Which leads, in short."""
     first, many = leads(times)
-    return "about the same" if _even(times) else f"the {first}, {many}"
-
-
-def _alone(state, much):
-    """Whether each alone is too much, or only both."""
-    if state.together < LIMIT.caution:
-        return f"together they are not {much}"
-    hole, ceiling = (each / CEILING >= LIMIT.caution for each in (state.stays, state.by_vapor))
-    if hole and ceiling:
-        return f"each alone is {much}"
-    if hole:
-        return f"the hole alone is {much}, however tight the rest is"
-    if ceiling:
-        return f"the ceiling alone is {much}, however small the hole is"
-    return f"only together are they {much}"
+    return message("leads", first=first, times=many)
 
 
 PAGE = TheHoleAndTheCeiling

@@ -1,6 +1,6 @@
 """Checks: half the hole, half the humidity, and the test that finds it."""
 
-from dryward import air
+from dryward import air, language
 from dryward.physics.airleak import LONG_SHARE, brought, natural_airflow, orifice_flow
 from dryward.teaching import vault
 from dryward.teaching.kinds import in_a_row
@@ -8,12 +8,15 @@ from dryward.teaching.practical import WINTER, Outcome, Say, Task, Values, airs,
 from dryward.teaching.questions import Draw, Question
 from dryward.units import DAY, from_si, to_si
 from dryward.verdict import criterion
+from dryward.verdict.words import adjective
+
+message = language.beside(__file__)
 
 
-def winter_water(square_inches, push, rh, cold, days, room=70):
+def winter_water(square_inches: float, push: float, rh: float, cold: float, days: float, room: float = 70) -> float:
     """What the air of a hole carries past a cold plane in a winter and could not keep there [kg]."""
     flow = orifice_flow(push, to_si(square_inches, "in2"))
-    return brought(flow, vault.air(room, rh), to_si(float(cold), "degF")).excess * days * DAY
+    return float(brought(flow, vault.air(room, rh), to_si(float(cold), "degF")).excess * days * DAY)
 
 
 def half_hole(draw: Draw) -> Question | None:
@@ -23,11 +26,9 @@ def half_hole(draw: Draw) -> Question | None:
     draw.note(area=area, push=push)
     whole, half = (winter_water(each, push, 40, 20, 150) for each in (area, area / 2))
     say = draw.say
-    draw.because(f"At the same push flow goes with area: {say(half, 'kg')} is half of {say(whole, 'kg')}.")
+    draw.because(message("half-hole-why", half=say(half, "kg"), whole=say(whole, "kg")))
     return draw.number(
-        f"In a winter the air of a hole of {say(area, 'in2')} at {push:g} Pa carries about {say(whole, 'kg')} of water "
-        "past the cold face, over and above what it can keep there. Half of the hole gets sealed and the push stays. "
-        "How much is it now?",
+        message("half-hole-ask", area=say(area, "in2"), push=f"{push:g}", whole=say(whole, "kg")),
         half,
         "kg",
         0.02 * half,
@@ -35,10 +36,10 @@ def half_hole(draw: Draw) -> Question | None:
         (
             whole,
             "vapor-barrier-is-air-barrier",
-            f"For air the hole is the throttle. Half of the hole is half of the air: {say(half, 'kg')}.",
-            "As long as a gap is left, the whole barrier looks useless.",
+            message("half-hole-vapor-barrier-is-air-barrier-reply", half=say(half, "kg")),
+            message("half-hole-vapor-barrier-is-air-barrier-seems"),
         ),
-        (0.0, "half-is-closed", f"The other half still leaks, at the same push: {say(half, 'kg')}."),
+        (0.0, "half-is-closed", message("half-hole-half-is-closed-reply", half=say(half, "kg"))),
     )
 
 
@@ -50,19 +51,33 @@ def half_humidity(draw: Draw) -> Question | None:
     before, after = (LONG_SHARE * winter_water(1.0, 1.0, each, cold, 150) for each in (rh, rh / 2))
     if not 0 < after < 0.4 * before:
         return None
-    unit, each, small = ("gr/lb", "pound", "grains") if draw.unit_system == "us" else ("g/kg", "kilogram", "g")
+    unit = "gr/lb" if draw.unit_system == "us" else "g/kg"
     full = air.saturation_vapor_pressure(to_si(float(cold), "degF"))
     pressures = (vault.air(70, rh).vapor_pressure, vault.air(70, rh / 2).vapor_pressure, full)
     moist, drier, held = (f"{from_si(air.humidity_ratio(one), unit):.3g}" for one in pressures)
     say = draw.say
     draw.because(
-        f"Each {each} of dry air has {moist} {small} of vapor with it at {rh} %, {drier} at {rh / 2:g} %, and can keep "
-        f"{held} at the cold face. What is over that falls, and so does what stays: from {say(before, 'kg')} to "
-        f"{say(after, 'kg')}."
+        message(
+            "half-humidity-why",
+            system=draw.unit_system,
+            moist=moist,
+            rh=say(rh, "%"),
+            drier=drier,
+            half=say(rh / 2, "%"),
+            held=held,
+            before=say(before, "kg"),
+            after=say(after, "kg"),
+        )
     )
     return draw.number(
-        f"A leak leaves about {say(before, 'kg')} of water at a {say(cold, 'degF')} sheathing in a winter, with "
-        f"{rh} % indoors at {say(70, 'degF')}. Indoor RH is brought down to {rh / 2:g} %. How much is it now?",
+        message(
+            "half-humidity-ask",
+            before=say(before, "kg"),
+            cold=say(cold, "degF"),
+            rh=say(rh, "%"),
+            room=say(70, "degF"),
+            half=say(rh / 2, "%"),
+        ),
         after,
         "kg",
         0.1 * after,
@@ -70,7 +85,7 @@ def half_humidity(draw: Draw) -> Question | None:
         (
             before,
             "counts-air-not-water",
-            f"The same air leaks, but with half the vapor in it. What stays falls to {say(after, 'kg')}.",
+            message("half-humidity-counts-air-not-water-reply", after=say(after, "kg")),
         ),
     )
 
@@ -83,26 +98,25 @@ def which_test(draw: Draw) -> Question | None:
     cfm50 = ach * volume / 60
     everyday = from_si(natural_airflow(ach, to_si(volume, "ft3")), "cfm")
     say = draw.say
-    draw.because("Blow or draw at 50 Pa while the film can still be reached, and watch the smoke at each joint.")
+    draw.because(message("which-test-why"))
     return draw.words(
-        f"A house tests at {ach:g} ACH50, {say(cfm50, 'cfm')} at 50 Pa, about {say(everyday, 'cfm')} in everyday use. "
-        "You want to find where the ceiling leaks. Which test?",
-        "A blower door with smoke, before the drywall goes up.",
+        message("which-test-ask", ach=f"{ach:g}", cfm50=say(cfm50, "cfm"), everyday=say(everyday, "cfm")),
+        message("which-test-right"),
         (
-            "A moisture meter in July.",
+            message("which-test-wrong-tool"),
             "wrong-tool",
-            "In July the wood has dried. The leak shows in winter, or with smoke.",
+            message("which-test-wrong-tool-reply"),
         ),
-        ("A perm test of the film.", "vapor-barrier-is-air-barrier"),
+        (message("which-test-vapor-barrier-is-air-barrier"), "vapor-barrier-is-air-barrier"),
         (
-            "No test. Those leaks let the house breathe.",
+            message("which-test-house-must-breathe"),
             "house-must-breathe",
-            "People breathe. A fan brings them air without wetting the roof.",
+            message("which-test-house-must-breathe-reply"),
         ),
         (
-            "Feel for drafts at the floor.",
+            message("which-test-house-leaks-in-everywhere"),
             "house-leaks-in-everywhere",
-            "In winter air comes in low and leaves high. The ceiling leaks outward.",
+            message("which-test-house-leaks-in-everywhere-reply"),
         ),
     )
 
@@ -119,8 +133,13 @@ def _within(now: Values, say: Say) -> Outcome:
     found = (stays + through) / area
     return Outcome(
         found < limit.caution,
-        f"About {say(stays, 'kg')} stay from the hole, and {say(through, 'kg')} come through the ceiling. Together "
-        f"that is {say(found, 'g/m2')}: {limit.state(found)}.",
+        message(
+            "task-outcome",
+            stays=say(stays, "kg"),
+            through=say(through, "kg"),
+            found=say(found, "g/m2"),
+            state=adjective(limit.state(found)),
+        ),
         found,
     )
 

@@ -9,9 +9,12 @@ import numpy as np
 from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon
 
+from dryward import language
 from dryward.pictures import style
-from dryward.pictures.drawing import arrow, ceiling, sentences
+from dryward.pictures.drawing import Entry, arrow, ceiling, sentences
 from dryward.pictures.live import LivePicture
+
+message = language.beside(__file__)
 
 #: Full buckets, in the unit shown.
 _FULL = (2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 20_000)
@@ -42,7 +45,7 @@ class TwoPaths:
     verdict: str = field(default="", kw_only=True)
 
 
-class Buckets(LivePicture):
+class Buckets(LivePicture[TwoPaths]):
     """Buckets, kilograms over permeance, and the house with its pressure triangle."""
 
     size = (860, 400)
@@ -63,11 +66,11 @@ class Buckets(LivePicture):
         self._house(three)
 
     def _buckets(self, box, full):
-        left, bottom, right, top = self.title(box, f"full: {full} {self.symbol('mass')}")
+        left, bottom, right, top = self.title(box, message("full", amount=str(full), unit=self.symbol("mass")))
         floor, roof = bottom + 1.5 * self.line, top - 0.5 * self.line
         wide = (right - left) / 2
         self.pails = []
-        for place, (words, quantity, hatch) in enumerate((("air", "air flow", "///"), ("vapor", "vapor pressure", ""))):
+        for place, (quantity, hatch) in enumerate((("air flow", "///"), ("vapor pressure", ""))):
             a, b = left + place * wide + 0.08 * wide, left + (place + 1) * wide - 0.08 * wide
             taper = 0.12 * (b - a)
             water = Polygon(np.zeros((4, 2)), closed=True, facecolor=self.color(quantity), hatch=hatch,
@@ -77,10 +80,12 @@ class Buckets(LivePicture):
                           linewidth=2.4 * self.type.thick)  # fmt: skip
             self.put(wall)
             self.pails.append((self.moving(water), a, b, taper, floor, roof))
-            if words == "air":
+            by_air = quantity == "air flow"
+            if by_air:
                 self._mark(a, b)
             self.moving(wall)
-            self.words((a + b) / 2, bottom + 0.3 * self.line, f"by {words}", small=True, ha="center")
+            told = message("air-pail" if by_air else "vapor-pail")
+            self.words((a + b) / 2, bottom + 0.3 * self.line, told, small=True, ha="center")
 
     def _mark(self, a, b):
         """The part of the air's water that stays: full color, with a line over it and a word."""
@@ -88,7 +93,7 @@ class Buckets(LivePicture):
         self.part = self.moving(self.put(part))
         self.top = self.moving(self.put(Line2D([], [], color=style.INK, linewidth=2.0 * self.type.thick)))
         backed: dict[str, Any] = {"facecolor": self.background, "edgecolor": "none", "pad": 1.0}
-        self.word = self.moving(self.words((a + b) / 2, 0, "stays", small=True, ha="center", bbox=backed))
+        self.word = self.moving(self.words((a + b) / 2, 0, message("stays-mark"), small=True, ha="center", bbox=backed))
 
     def _graph(self, box, state, full):
         lines = (
@@ -96,10 +101,12 @@ class Buckets(LivePicture):
             self.stroke("air flow", linewidth=3.4 * self.type.thick),
             self.stroke("vapor pressure"),
         )
-        foot = self.line_key(lines, ("carried past", "stays", "by vapor"), box[0], box[3], box[2])
+        foot = self.line_key(
+            lines, (message("carried-line"), message("stays-mark"), message("vapor-line")), box[0], box[3], box[2]
+        )
         self.ax = ax = self.graph(
             (box[0], box[1], box[2], foot - 2),
-            f"ceiling with its film, {self.symbol('permeance')}", f"{self.symbol('mass')} in the season",
+            message("graph-across", symbol=self.symbol('permeance')), message("graph-up", symbol=self.symbol('mass')),
         )  # fmt: skip
         low, high = (float(self.shown(p, "permeance")) for p in (state.inner[0], state.inner[-1]))
         self.logarithmic(ax.xaxis, low, high)
@@ -108,8 +115,8 @@ class Buckets(LivePicture):
         self.here = self.dot(ax, "here", style.look("here").marker, 1.3)
 
     def _house(self, box):
-        left, bottom, right, top = self.title(box, "push on the house")
-        entries = [("air flow", "long = hard push", "arrow"), ("limit", "no push")]
+        left, bottom, right, top = self.title(box, message("push-on-the-house"))
+        entries: list[Entry] = [("air flow", message("push-arrow"), "arrow"), ("limit", message("no-push"))]
         foot = bottom + self.key_height(entries, left, right)
         self.key(entries, left, foot, right)
         floor, eave = foot + 1.6 * self.line, top - 2.2 * self.line
@@ -165,14 +172,9 @@ class Buckets(LivePicture):
         carried, stays, vapor = (self.show(each, "mass") for each in (state.carried, state.stays, state.by_vapor))
         push = ""
         if state.top or state.bottom:
-            push = (
-                f"The house pushes air out at the ceiling with {state.top:.1f} Pa; "
-                f"at the floor it is {state.bottom:.1f} Pa."
-            )
+            push = message("alt-push", top=f"{state.top:.1f}", bottom=f"{state.bottom:.1f}")
         return sentences(
-            f"Two buckets on one scale. In the season the air of the hole carries {carried} past the cold face; "
-            f"a line in its bucket marks the {stays} that stay. Through the ceiling {vapor} come by vapor.",
-            f"The graph shows water over the permeance of the ceiling with its film; you are at "
-            f"{self.show(state.inner_now, 'permeance')}.",
+            message("alt-buckets", carried=carried, stays=stays, vapor=vapor),
+            message("alt-graph", inner_now=self.show(state.inner_now, "permeance")),
             push,
         )

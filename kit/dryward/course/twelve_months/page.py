@@ -7,47 +7,53 @@ from functools import lru_cache
 from types import SimpleNamespace
 from typing import Any
 
+import numpy as np
+from numpy.typing import NDArray
+
+from dryward import language
 from dryward.course.where_it_gets_wet.page import OUTER, roof_with
 from dryward.panels import wetness
-from dryward.panels.controls import Choice, standard
+from dryward.panels.controls import Choice, Slider, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import monthly
-from dryward.pictures.year import MonthBars, from_balance
+from dryward.pictures.year import MonthBars, MonthlyWater, from_balance
 from dryward.teaching.words import Step
 from dryward.units import to_si
 from dryward.verdict import Verdict, of_months
-from dryward.verdict.words import MONTHS, capital, wet_and_how_long
+from dryward.verdict.words import capital, wet_and_how_long
+from dryward.verdict.words import month as name_of
 from dryward.weather import Air
 from dryward.weather.places import demo_climate, demos, place
 
+message = language.beside(__file__)
+
 #: The room all year; the sliders move its humidity.
 ROOM_TEMPERATURE = to_si(70.0, "degF")
-PLACE = Choice("Place", "Invented town", tuple((id, place(id).name.lower()) for id in demos()), start="cold")
 #: Places along a slider at which the year is worked out for its strip.
 ALONG = 9
 
 
 @dataclass(frozen=True)
-class State:
+class TownYear:
     """A year of one roof in one town."""
 
-    months: Any
+    months: monthly.Months
 
     @property
-    def total(self):
+    def total(self) -> NDArray[np.float64]:
         """Held at the end of each month, all planes together [kg/m2]."""
         return self.months.held.sum(axis=1)
 
 
 @lru_cache(maxsize=512)
-def year(place, relative_humidity, permeance, outer):
+def year(place: str, relative_humidity: float, permeance: float, outer: str) -> monthly.Months:
     """The twelve months of a roof."""
     return monthly.balance(roof_with(outer, permeance), demo_climate(place), Air(ROOM_TEMPERATURE, relative_humidity))
 
 
 @lru_cache(maxsize=4096)
-def judged(place, relative_humidity, permeance, outer):
+def judged(place: str, relative_humidity: float, permeance: float, outer: str) -> str:
     """The state of a roof by its twelve months."""
     return of_months(year(place, relative_humidity, permeance, outer)).state
 
@@ -56,18 +62,23 @@ class TwelveMonths(Page):
     """Town, room humidity, inner membrane and outer layer; bars and the line carried over."""
 
     id = "twelve-months"
-    handles = (PLACE, "RH_in", standard("M_in").starting(3), OUTER)
     draws = MonthBars
 
-    def compute(self, at: SimpleNamespace) -> State:
-        """One year of the roof."""
-        return State(year(at.Place, at.RH_in, at.M_in, at.Outer))
+    @property
+    def handles(self) -> tuple[str | Slider | Choice, ...]:
+        """The town, the room and the roof."""
+        towns = tuple((id, language.called(place(id).name).lower()) for id in demos())
+        return Choice("Place", message("town"), towns, start="cold"), "RH_in", standard("M_in").starting(3), OUTER
 
-    def views(self, state):
+    def compute(self, at: SimpleNamespace) -> TownYear:
+        """One year of the roof."""
+        return TownYear(year(at.Place, at.RH_in, at.M_in, at.Outer))
+
+    def views(self, state: TownYear) -> MonthlyWater:
         """All planes together."""
         return from_balance(state.months)
 
-    def numbers(self, state: State) -> list[Readout]:
+    def numbers(self, state: TownYear) -> list[Readout]:
         """The most held and when, what dries in summer, what is left, and a second year."""
         months = state.months
         wets = sum(1 for each in months.condensed if each.sum() > 0)
@@ -75,56 +86,56 @@ class TwelveMonths(Page):
         return [
             Readout(
                 "peak",
-                "Most held",
+                message("peak"),
                 months.peak,
                 "area density",
-                note=wetness.between(plane.inner_layer, plane.outer_layer) if plane else "no water gathers",
+                note=wetness.between(plane.inner_layer, plane.outer_layer) if plane else message("no-water"),
             ),
             Readout(
                 "peak_month",
-                "At the end of",
+                message("peak-month"),
                 months.peak_month,
-                text=MONTHS[months.peak_month - 1] if months.peak_month else "no month",
-                note=f"it wets in {wets} of 12 months" if wets else "",
+                text=name_of(months.peak_month) if months.peak_month else message("no-month"),
+                note=message("peak-month-note", wets=wets) if wets else "",
             ),
             Readout(
                 "dried",
-                "Dried out in a year",
+                message("dried"),
                 float(months.evaporated.sum()),
                 "area density",
-                note=f"of {self.show(float(months.condensed.sum()), 'area density')} gained",
+                note=message("dried-note", sum=self.show(float(months.condensed.sum()), "area density")),
             ),
-            Readout("left", "Left before the next fall", months.left, "area density", both=True),
-            Readout("growth", "Second year adds", months.growth, "area density", both=True),
+            Readout("left", message("left"), months.left, "area density", both=True),
+            Readout("growth", message("growth"), months.growth, "area density", both=True),
         ]
 
-    def judge(self, state: State) -> Verdict:
+    def judge(self, state: TownYear) -> Verdict:
         """What twelve months make of the roof."""
         return of_months(state.months)
 
-    def says(self, state: State) -> str:
+    def says(self, state: TownYear) -> str:
         """What the roof holds and for how long, and whether the last of it leaves before the next winter."""
         return f"{self._balance(state)} {capital(wet_and_how_long(self.judge(state), self.unit_system))}."
 
-    def _balance(self, state):
+    def _balance(self, state: TownYear) -> str:
         """The most held, and how the year ends."""
         months = state.months
         if months.ending == "no wetting":
-            return "No month adds water to this roof in this town: more can leave than comes in each of them."
-        most = f"It holds most at the end of {MONTHS[months.peak_month - 1]}, {self.show(months.peak, 'area density')}"
+            return message("no-wetting")
+        assert months.peak_month is not None  # a year that wets has its peak
+        month, peak = name_of(months.peak_month), self.show(months.peak, "area density")
         if months.ending == "dries":
-            return f"{most}, and dries back each year: the last of it is gone in {self._gone(state)}."
+            return message("dries", month=month, peak=peak, gone=self._gone(state))
         left = self.show(months.left, "area density")
-        if months.ending == "grows":
-            return f"{most}; {left} are left when the next winter comes, and the second year adds to it."
-        return f"{most}; {left} are left when the next winter comes, and the second year ends the same."
+        return message("grows" if months.ending == "grows" else "carries", month=month, peak=peak, left=left)
 
-    def _gone(self, state):
+    def _gone(self, state: TownYear) -> str:
+        """The month in which the last of it is gone."""
         peak = int(state.total.argmax())
         later = peak + int((state.total[peak:] <= 0).argmax())
-        return MONTHS[state.months.month[later] - 1]
+        return name_of(state.months.month[later])
 
-    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
+    def strips(self, at: SimpleNamespace, state: TownYear) -> dict[str, Any]:
         """The state along each control, all else as it is; only what is new is worked out."""
         now = at.Place, at.RH_in, at.M_in, at.Outer
         return {
@@ -132,19 +143,19 @@ class TwelveMonths(Page):
             for k, name in enumerate(self.controls)
         }
 
-    def steps(self, state: State) -> list[Step]:
+    def steps(self, state: TownYear) -> list[Step]:
         """The running sum of the months."""
         months, lines, before = state.months, [], 0.0
         unit = "area density"
         if not months.planes:
-            return [Step("No month adds water, so there is nothing to add up.", "", self.show(0.0, unit))]
+            return [Step(message("step-nothing"), "", self.show(0.0, unit))]
         for month, gained, lost, held in zip(
             months.month, months.condensed.sum(axis=1), months.evaporated.sum(axis=1), state.total, strict=True
         ):
             if gained or lost or before:
                 lines.append(
                     Step(
-                        f"{MONTHS[month - 1]}: what was there, plus gained, minus dried.",
+                        message("step-month", month=name_of(month)),
                         f"{self.show(before, unit)} + {self.show(gained, unit)} − {self.show(lost, unit)}",
                         self.show(held, unit),
                     )

@@ -1,17 +1,16 @@
 """Checks: adding up the months, the wettest one, and what is left over."""
 
+from dryward import language
 from dryward.physics import monthly
 from dryward.teaching import vault
 from dryward.teaching.questions import Draw, Question
+from dryward.verdict.words import month
 from dryward.weather.places import demo_climate, place
 
-NAMES = (
-    "January", "February", "March", "April", "May", "June",
-    "July", "August", "September", "October", "November", "December",
-)  # fmt: skip
+message = language.beside(__file__)
 
 
-def year(inner, outer, climate, rh):
+def year(inner: float | str | None, outer: str, climate: str, rh: float) -> monthly.Months:
     """The twelve months of a roof in one invented place."""
     return monthly.balance(vault.roof(inner, outer), demo_climate(climate), vault.air(70, rh))
 
@@ -23,17 +22,18 @@ def adding_up(draw: Draw) -> Question | None:
     draw.note(gains=gains, loss=loss)
     held = sum(gains) - loss
     say = draw.say
-    listed = ", ".join(say(each, "g/m2") for each in gains)
-    draw.because(f"Each month starts with what the last one left: {say(sum(gains), 'g/m2')} less {say(loss, 'g/m2')}.")
+    told = say(gains[0], "g/m2")
+    for each in gains[1:]:
+        told = message("adding-up-next", gains=told, gain=say(each, "g/m2"))
+    draw.because(message("adding-up-why", gains=say(sum(gains), "g/m2"), loss=say(loss, "g/m2")))
     return draw.number(
-        f"From November to February a deck gains {listed}. In March it loses {say(loss, 'g/m2')}. "
-        "How much does it hold at the end of March?",
+        message("adding-up-ask", gains=told, loss=say(loss, "g/m2")),
         held,
         "g/m2",
         1.0,
         (gains[-1] - loss, "months-stand-alone"),
-        (0.0, "months-stand-alone", "One month of drying takes only its own share off the pile."),
-        (sum(gains), "coldest-is-wettest", "The sum of the cold months is there, but March takes some of it off."),
+        (0.0, "months-stand-alone", message("adding-up-months-stand-alone-reply")),
+        (sum(gains), "coldest-is-wettest", message("adding-up-coldest-is-wettest-reply")),
     )
 
 
@@ -50,17 +50,25 @@ def wettest_month(draw: Draw) -> Question | None:
     say = draw.say
     first = found.month[0]
     draw.because(
-        f"It adds up from {NAMES[first - 1]} on and is at its most, {say(found.peak * 1000, 'g/m2')}, at the end of "
-        f"{NAMES[found.peak_month - 1]}."
+        message(
+            "wettest-month-why",
+            first=month(first),
+            peak=say(found.peak * 1000, "g/m2"),
+            peak_month=month(found.peak_month),
+        )
     )
     return draw.words(
-        f"A roof with OSB outside and {say(inner, 'perm')} inside stands in the made-up town "
-        f'"{place(climate).name}", with {rh} % indoors. {NAMES[coldest - 1]} is the coldest month. At the end of which '
-        "month does the OSB hold the most water?",
-        NAMES[found.peak_month - 1],
-        (NAMES[coldest - 1], "coldest-is-wettest"),
-        (NAMES[first - 1], "months-stand-alone", "That is when it starts. Later months add to it."),
-        ("July, when the air is most humid.", "rh-drives-vapor"),
+        message(
+            "wettest-month-ask",
+            inner=say(inner, "perm"),
+            town=language.called(place(climate).name),
+            rh=say(rh, "%"),
+            coldest=month(coldest),
+        ),
+        month(found.peak_month),
+        (month(coldest), "coldest-is-wettest"),
+        (month(first), "months-stand-alone", message("wettest-month-months-stand-alone-reply")),
+        (message("wettest-month-rh-drives-vapor"), "rh-drives-vapor"),
     )
 
 
@@ -82,32 +90,40 @@ def left_over(draw: Draw) -> Question | None:
         return None
     draw.note(outer=outer, inner=inner, climate=climate, rh=rh)
     say = draw.say
-    inside = {None: "no film", "variable": "the variable film"}.get(inner) or say(inner, "perm")
+    inside = {None: message("left-over-no-film"), "variable": message("left-over-variable-film")}.get(inner) or say(
+        inner, "perm"
+    )
     texts = {
-        "grows": "It grows: each year starts wetter than the last.",
-        "dries": "It gets wet and is dry again before the next fall.",
-        "no wetting": "No month adds water to it.",
+        "grows": message("left-over-grows"),
+        "dries": message("left-over-dries"),
+        "no wetting": message("left-over-no-wetting"),
     }
     beliefs = {
-        "grows": ("one-check-decides", "It wets, but the summer takes all of it back. Ask if it dries back."),
-        "dries": ("trust-the-trend-later", "The sum over the year decides, not the hope."),
-        "no wetting": ("no-drops-no-problem", "Some months do add water, drops or no drops."),
+        "grows": ("one-check-decides", message("left-over-grows-reply")),
+        "dries": ("trust-the-trend-later", message("left-over-dries-reply")),
+        "no wetting": ("no-drops-no-problem", message("left-over-no-wetting-reply")),
     }
     left = say(found.left * 1000, "g/m2")
     draw.because(
         {
-            "grows": f"At the end of the first year {left} are still there, and the second adds to it.",
-            "dries": f"It holds at most {say(found.peak * 1000, 'g/m2')}, and nothing is left at the year's end.",
-            "no wetting": "In each month more can leave through the outer layer than comes.",
+            "grows": message("left-over-grows-why", left=left),
+            "dries": message("left-over-dries-why", peak=say(found.peak * 1000, "g/m2")),
+            "no wetting": message("left-over-no-wetting-why"),
         }[found.ending]
     )
     wrong: list[tuple[str, ...]] = [(texts[key], *belief) for key, belief in beliefs.items() if key != found.ending]
     if found.ending == "no wetting":
         wrong = [each[:2] for each in wrong]
     return draw.words(
-        f'A roof in the made-up town "{place(climate).name}" has {inside} inside and the outer layer "{outer}", '
-        f"{say(vault.OUTERS[outer][1], 'perm')}. Indoors it is {say(70, 'degF')} and {rh} %. "
-        "What do twelve months show?",
+        message(
+            "left-over-ask",
+            town=language.called(place(climate).name),
+            inside=inside,
+            outer=language.called(outer),
+            perms=say(vault.OUTERS[outer][1], "perm"),
+            room=say(70, "degF"),
+            rh=say(rh, "%"),
+        ),
         texts[found.ending],
         *wrong,
     )

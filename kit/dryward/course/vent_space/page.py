@@ -9,23 +9,26 @@ from typing import Any
 
 import numpy as np
 
-from dryward import air, building, units
+from dryward import air, building, language, units
 from dryward.building import codes
 from dryward.course.vent_space.scene import Channel, VentAir
 from dryward.panels import hand
 from dryward.panels.controls import Choice
+from dryward.panels.learner import Settings
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import steady
-from dryward.physics.airleak import Leak
+from dryward.physics.airleak import Brought, Leak
 from dryward.physics.moving_air import density
+from dryward.physics.shape import Numeric
 from dryward.physics.ventspace import carrying_limit, clear_area, net_free_area
 from dryward.teaching.words import Step
 from dryward.units import KELVIN, to_si
 from dryward.verdict import Place, Verdict, criterion, of_amount
-from dryward.verdict.words import capital
 from dryward.weather import Air
 from dryward.weather.places import demo_climate
+
+message = language.beside(__file__)
 
 #: The day, the room and the roof of this lesson.
 ROOM, COLD = Air(to_si(70.0, "degF"), 0.4), to_si(20.0, "degF")
@@ -34,20 +37,13 @@ RAFTER, AREA = 5.0, to_si(600.0, "ft2")
 EAVES, RIDGE = to_si(60.0, "ft"), to_si(30.0, "ft")
 BAY, SPACING = to_si(14.5, "in"), to_si(16.0, "in")
 #: Roof for each opening, where the conditions of the code hold [-].
-RATIO = round(1 / codes.required("vent-area-reduced"))
+_REDUCED = codes.required("vent-area-reduced")
+assert _REDUCED is not None
+RATIO = round(1 / _REDUCED)
 #: A fifth of the leaks of a house at 3 ACH50 goes into this roof, part of it straight, part of it seeping.
 LEAKY = Leak.from_blower_door(3.0, to_si(20_000.0, "ft3"), 0.2, area=AREA)
 #: Option -> outward pressure on the leaks [Pa]; None without leaks.
 PUSHES = {"leaky": 4.0, "leaky-and-pulled": 6.0, "airtight": None}
-LEAK = Choice(
-    "Leak",
-    "Ceiling",
-    (
-        ("leaky", "leaky, 4 Pa on it"),
-        ("leaky-and-pulled", "leaky, vent pulls 2 Pa more"),
-        ("airtight", "airtight"),
-    ),
-)
 #: The months are those of an invented cold town.
 TOWN = demo_climate("cold")
 PLACES = np.linspace(0.0, RAFTER, 41)
@@ -58,7 +54,7 @@ LEFT_OUT = ("time", "sun", "rain")
 
 
 @dataclass(frozen=True)
-class State:
+class VentDay:
     """A gap, its air, the day outside, and what comes through the ceiling."""
 
     gap: float
@@ -67,77 +63,97 @@ class State:
     leak: str
 
     @cached_property
-    def power(self):
+    def power(self) -> float:
         """The most the air can carry off [kg/(s m2)]."""
         return float(carrying_limit(self.gap, self.speed, RAFTER, self.outdoor))
 
     @cached_property
-    def diffusion(self):
+    def diffusion(self) -> float:
         """What comes through the layers [kg/(s m2)]."""
         return by_vapor(self.outdoor.temperature, self.outdoor.relative_humidity)
 
     @cached_property
-    def leaking(self):
+    def leaking(self) -> float:
         """What straight air of the leaks brings over what air that cold can have [kg/(s m2)]."""
         return by_air(self.leak, self.outdoor.temperature)
 
     @property
-    def below(self):
+    def below(self) -> float:
         """What seeping air leaves in the roof below, before it gets here [kg/(s m2)]."""
         return leaked(self.leak, self.outdoor.temperature).stays
 
     @property
-    def load(self):
+    def load(self) -> float:
         """By vapor and by straight air [kg/(s m2)]."""
         return self.diffusion + self.leaking
 
     @property
-    def share(self):
+    def share(self) -> float:
         """The load over what the air can carry at most [-]; infinite where it can carry nothing."""
         return float(share(self.load, self.power))
 
 
-def by_vapor(temperature, relative_humidity):
+def by_vapor(temperature: float, relative_humidity: float) -> float:
     """Vapor that the layers let into the vent space [kg/(s m2)]; none when it goes inward."""
     found = steady.profile(ROOF, ROOM, Air(temperature, relative_humidity))
     return max(found.vapor_flux_out, 0.0)
 
 
-def leaked(leak, temperature):
+def leaked(leak: str, temperature: float) -> Brought:
     """Water of the leaks where it is that cold, a `Brought` [kg/(s m2)]."""
     return LEAKY.moisture(PUSHES[leak] or 0.0, ROOM, temperature)
 
 
-def by_air(leak, temperature):
+def by_air(leak: str, temperature: float) -> float:
     """What straight air brings over what air of that temperature can have [kg/(s m2)]."""
     found = leaked(leak, temperature)
     return float(found.excess - found.stays)
 
 
-def share(load, power):
+def share(load: Numeric, power: Numeric) -> Numeric:
     """What comes over what can go [-], numbers or arrays; where nothing can go, any load is beyond all measure."""
     load, power = np.broadcast_arrays(np.asarray(load, dtype=float), np.asarray(power, dtype=float))
     return np.divide(load, power, out=np.where(load > 0.0, np.inf, 0.0), where=power > 0.0)
+
+
+def meaning(state: VentDay) -> str:
+    """What becomes of all that comes; the most is never reached, near it the air only may keep up."""
+    if state.share < LIMIT.caution:
+        return "keeps-up"
+    if state.share < LIMIT.damage:
+        return "at-best"
+    if state.power <= 0:
+        return "all-stays"
+    return "part-stays" if state.share <= 2 else "most-stays"
 
 
 class VentSpace(Page):
     """Outdoor humidity, leak, gap and air speed; the air on its way, and twelve months."""
 
     id = "vent-space"
-    handles = ("RH_out", "Gap", "Air", LEAK)
     draws = Channel
 
-    def __init__(self, *args, **keys):
+    def __init__(self, unit_system: str | None = None, settings: Settings | None = None) -> None:
         # By vapor the months do not hang on any control.
         airs = [TOWN.air(month) for month in range(1, 13)]
         self.months = airs, tuple(by_vapor(each.temperature, each.relative_humidity) for each in airs)
-        super().__init__(*args, **keys)
+        super().__init__(unit_system, settings)
 
-    def compute(self, at: SimpleNamespace) -> State:
+    @property
+    def handles(self) -> tuple[str | Choice, ...]:
+        """The weather, the gap and its air, and the ceiling."""
+        leaks = (
+            ("leaky", message("leak-leaky")),
+            ("leaky-and-pulled", message("leak-pulled")),
+            ("airtight", message("leak-airtight")),
+        )
+        return ("RH_out", "Gap", "Air", Choice("Leak", message("ceiling"), leaks))
+
+    def compute(self, at: SimpleNamespace) -> VentDay:
         """One cold day."""
-        return State(at.Gap, at.Air, Air(COLD, at.RH_out), at.Leak)
+        return VentDay(at.Gap, at.Air, Air(COLD, at.RH_out), at.Leak)
 
-    def views(self, state):
+    def views(self, state: VentDay) -> VentAir:
         """How full the air gets on its way today; the months of a cold town with the same gap and speed."""
         full = air.vapor_density(COLD, air.saturation_vapor_pressure(COLD))
         start = full * state.outdoor.relative_humidity
@@ -147,91 +163,83 @@ class VentSpace(Page):
         leak = tuple(by_air(state.leak, each.temperature) for each in airs)
         return VentAir(PLACES, humidity, state.gap, state.speed, power, diffusion, leak)
 
-    def numbers(self, state: State) -> list[Readout]:
+    def numbers(self, state: VentDay) -> list[Readout]:
         """What it can carry, what comes, what is left; what a code asks for and what the gap gives."""
         need = net_free_area(AREA, RATIO, eave_length=EAVES, ridge_length=RIDGE)
         given = clear_area(state.gap, BAY, SPACING)
         rest = state.power - state.load
-        parts = f"{self.show(state.diffusion, 'vapor flux')} by vapor"
-        if state.leaking > 0:
-            blown, below = (self.show(each, "vapor flux") for each in (state.leaking, state.below))
-            parts = f"{blown} by air, {parts}; {below} more stay in the roof below"
+        vapor, blown, below = (self.show(each, "vapor flux") for each in (state.diffusion, state.leaking, state.below))
+        parts = message("load-note", leaks=state.leaking > 0, vapor=vapor, air=blown, more=below)
         low, high = (self._opening(each) for each in (need.lower_per_length, need.upper_per_length))
         return [
-            Readout("power", "Vent air can carry, at most", state.power, "vapor flux", both=True),
-            Readout("load", "The ceiling brings", state.load, "vapor flux", note=parts),
+            Readout("power", message("power"), state.power, "vapor flux", both=True),
+            Readout("load", message("load"), state.load, "vapor flux", note=parts),
             Readout(
                 "rest",
-                "Room to spare",
+                message("rest"),
                 rest,
                 "vapor flux",
                 both=True,
-                note="" if rest >= 0 else "more comes than can go",
+                note="" if rest >= 0 else message("rest-too-little"),
             ),
             Readout(
                 "needed",
-                f"1/{RATIO} asks for",
+                message("needed", ratio=RATIO),
                 need.total,
                 "area",
                 text=self._square(need.total),
-                note=f"eaves {low}, ridge {high}",
+                note=message("needed-note", low=low, high=high),
             ),
-            Readout(
-                "provided", "The gap is open", given, text=self._opening(given), note="a code minimum is not physics"
-            ),
+            Readout("provided", message("provided"), given, text=self._opening(given), note=message("provided-note")),
             Readout("leak", "", state.leaking, "vapor flux", hidden=True),
             Readout("below", "", state.below, "vapor flux", hidden=True),
             Readout("eave", "", need.lower_per_length, hidden=True),
             Readout("ridge", "", need.upper_per_length, hidden=True),
         ]
 
-    def _square(self, area):
-        unit = "in2" if self.unit_system == "us" else "cm2"
-        return f"{units.from_si(area, unit):.0f} {units.unit(unit).symbol}"
+    def _square(self, area: float) -> str:
+        """An area of openings."""
+        return units.show_in(area, "in2" if self.unit_system == "us" else "cm2", 0)
 
-    def _opening(self, per_length):
+    def _opening(self, per_length: float) -> str:
         """Square meters on each meter, as people write it."""
         if self.unit_system == "us":
-            return f"{units.from_si(per_length * units.to_si(1, 'ft'), 'in2'):.3g} in²/ft"
-        return f"{units.from_si(per_length, 'cm2'):.3g} cm²/m"
+            per_foot = units.from_si(per_length * units.to_si(1, "ft"), "in2")
+            return message("opening-us", opening=f"{per_foot:.3g}")
+        return message("opening-si", opening=f"{units.from_si(per_length, 'cm2'):.3g}")
 
-    def judge(self, state: State) -> Verdict:
+    def judge(self, state: VentDay) -> Verdict:
         """What comes on this day, against what the vent air can carry."""
         return of_amount("vent", LIMIT.id, state.share, Place("vent space"), LEFT_OUT)
 
-    def says(self, state: State) -> str:
+    def says(self, state: VentDay) -> str:
         """What comes against what can go on this day; a leak is named before the vent."""
         power, load, leaking, below, vapor = (
             self.show(each, "vapor flux")
             for each in (state.power, state.load, state.leaking, state.below, state.diffusion)
         )
-        humidity = self.show(state.outdoor.relative_humidity, "relative humidity")
-        day = f"at {self.show(COLD, 'temperature')} and {humidity}"
-        carries = (
-            f"{day} the vent air can carry at most {power}"
-            if state.power > 0
-            else f"{day} the outdoor air is full and carries nothing off, however wide the gap"
+        carries = message(
+            "carries",
+            begins="sentence" if state.leaking > 0 and state.share >= LIMIT.caution else "clause",
+            cold=self.show(COLD, "temperature"),
+            humidity=self.show(state.outdoor.relative_humidity, "relative humidity"),
+            full=state.power <= 0,
+            power=power,
+            meaning=meaning(state),
+            times=hand.times(state.share) if np.isfinite(state.share) else "",
         )
-        carries += _meaning(state)
         if state.leaking <= 0:
-            little = ". The ceiling is airtight, so it is little" if state.share >= LIMIT.damage else ""
-            return f"By vapor {load} come; {carries}{little}."
+            return message("airtight", load=load, carries=carries, little=state.share >= LIMIT.damage)
         if state.share < LIMIT.caution:
-            return (
-                f"Leaks bring {leaking} of the {load} that come; {carries}. Another {below} is left in the roof before "
-                f"it gets to the vent. A sealed ceiling would bring {vapor} in all."
-            )
-        return (
-            f"The ceiling leaks: {leaking} of the {load} that come are brought by its air. {capital(carries)}. Seal "
-            "the ceiling first: a vent that pulls more draws more through the leaks."
-        )
+            return message("leaks", leaking=leaking, load=load, carries=carries, below=below, vapor=vapor)
+        return message("leaks-first", leaking=leaking, load=load, carries=carries)
 
-    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
+    def strips(self, at: SimpleNamespace, state: VentDay) -> dict[str, Any]:
         """The state along each control."""
         gaps, speeds, each = np.array(self.along("Gap")), np.array(self.along("Air")), state.outdoor
-        humid = np.array(self.along("RH_out"))
+        humid: Any = np.array(self.along("RH_out"))
         layers = steady.sweep(ROOF, ROOM, each, outdoor_relative_humidity=humid).vapor_flux_out
-        outdoor = Air(np.full(humid.shape, COLD), humid)
+        outdoor = Air(humid * 0.0 + COLD, humid)
         leaks = np.array([by_air(option, COLD) for option in self.along("Leak")])
         shares = {
             "RH_out": share(
@@ -243,43 +251,53 @@ class VentSpace(Page):
         }
         return {name: Strip(tuple(LIMIT.state(found))) for name, found in shares.items()}
 
-    def steps(self, state: State) -> list[Step]:
+    def steps(self, state: VentDay) -> list[Step]:
         """From a table of saturated air to grams a day; the code's area."""
         full = air.vapor_density(COLD, air.saturation_vapor_pressure(COLD)) * 1e3
         here = full * state.outdoor.relative_humidity
         need = net_free_area(AREA, RATIO, eave_length=EAVES, ridge_length=RIDGE)
         us = self.unit_system == "us"
-        power = units.from_si(state.power, "g/m2/day")
         lines = [
             Step(
-                "Most water in each m³ of outdoor air, from a table; and what is in it now.",
+                message("step-water"),
                 f"{state.outdoor.relative_humidity * 100:.3g} % × {full:.3f} g",
                 f"{here:.3f} g",
             ),
             Step(
-                "For each m² of roof: gap (m) × speed (m/s) / rafter (m) × the water it can still take × 86 400 s.",
+                message("step-carried"),
                 f"{state.gap:.4g} × {state.speed:.4g} / {RAFTER:g} × ({full:.3f} − {here:.3f}) × 86 400",
-                f"{power:.3g} g/m² day" + (f" = {self.show(state.power, 'vapor flux')}" if us else ""),
+                self._rate(state.power),
             ),
         ]
         if us:
-            area, each, divisor = "600 ft² × 144", "in²", "60 ft"
+            area, each, divisor = message("step-area-us"), "in2", message("step-low-us")
             half = units.from_si(need.lower, "in2")
         else:
-            area, each, divisor = f"{AREA:.4g} m² × 10 000", "cm²", f"{EAVES:.3g} m"
+            area, each, divisor = (
+                message("step-area-si", area=f"{AREA:.4g}"),
+                "cm2",
+                message("step-low-si", eaves=f"{EAVES:.3g}"),
+            )
             half = units.from_si(need.lower, "cm2")
         return [
             *lines,
             *self._leak_steps(state),
-            Step(f"Net free area by 1/{RATIO}.", f"{area} / {RATIO}", self._square(need.total)),
+            Step(message("step-area", ratio=RATIO), f"{area} / {RATIO}", self._square(need.total)),
             Step(
-                "Half of it low, over all eaves.",
-                f"{half:.4g} {each} / {divisor}",
+                message("step-low"),
+                f"{half:.4g} {units.unit(each).symbol} / {divisor}",
                 self._opening(need.lower_per_length),
             ),
         ]
 
-    def _leak_steps(self, state):
+    def _rate(self, flux: float) -> str:
+        """A flux in g/m2 day, and again in the reader's unit where that is another."""
+        rate = f"{units.from_si(flux, 'g/m2/day'):.3g}"
+        if self.unit_system == "us":
+            return message("rate-and", rate=rate, shown=self.show(flux, "vapor flux"))
+        return message("rate", rate=rate)
+
+    def _leak_steps(self, state: VentDay) -> list[Step]:
         """What the leaks bring, from the blower door."""
         if state.leaking <= 0:
             return []
@@ -287,34 +305,19 @@ class VentSpace(Page):
         heavy = density(ROOM.temperature + KELVIN, air.STANDARD_PRESSURE - ROOM.vapor_pressure)
         full = air.saturation_vapor_pressure(COLD)
         inside, held = (1e3 * air.humidity_ratio(each) for each in (ROOM.vapor_pressure, full))
-        most, straight = (units.from_si(each, "g/m2/day") for each in (state.leaking + state.below, state.leaking))
+        most = units.from_si(state.leaking + state.below, "g/m2/day")
         return [
             Step(
-                f"Air through the leaks at {push:g} Pa, from the blower door; the kg of dry air in each m³; the g of "
-                "water with each kg of that, in the room and at the most out there.",
+                message("step-leaks", push=f"{push:g}"),
                 f"{LEAKY.airflow(push):.4g} / {AREA:.4g} × {heavy:.3f} × ({inside:.3f} − {held:.3f}) × 86 400",
-                f"{most:.3g} g/m² day",
+                message("rate", rate=f"{most:.3g}"),
             ),
             Step(
-                f"{LEAKY.long_share * 100:.0f} % of that air is taken to seep; the rest gets to the vent space.",
+                message("step-straight", share=self.show(LEAKY.long_share, "relative humidity")),
                 f"(1 − {LEAKY.long_share:g}) × {most:.3g}",
-                f"{straight:.3g} g/m² day"
-                + (f" = {self.show(state.leaking, 'vapor flux')}" if self.unit_system == "us" else ""),
+                self._rate(state.leaking),
             ),
         ]
-
-
-def _meaning(state):
-    """Whether it can keep up, and what stays if not; the most is never reached, near it the air only may keep up."""
-    if state.share < LIMIT.caution:
-        return ": on such a day it can keep up"
-    if state.share < LIMIT.damage:
-        return ": at best it keeps up"
-    if state.power <= 0:
-        return ": all of it stays"
-    if state.share <= 2:
-        return ": part of it stays"
-    return f", and {hand.times(state.share)} as much comes: most of it stays"
 
 
 PAGE = VentSpace

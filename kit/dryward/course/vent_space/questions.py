@@ -1,5 +1,6 @@
 """Checks: fog in the vent, what 1/300 asks for, and the first fix."""
 
+from dryward import language
 from dryward.physics.airleak import Leak
 from dryward.physics.ventspace import net_free_area
 from dryward.teaching import vault
@@ -7,12 +8,10 @@ from dryward.teaching.kinds import power
 from dryward.teaching.questions import Draw, Question
 from dryward.units import from_si, to_si
 
+message = language.beside(__file__)
+
 #: Of the lesson's picture [ft].
 RAFTER = from_si(5.0, "ft")
-
-
-#: What is left of the way to full, in words.
-SHARES = {0.25: "a quarter", 0.33: "a third", 0.4: "two fifths", 0.5: "half"}
 
 
 def fog(draw: Draw) -> Question | None:
@@ -24,22 +23,32 @@ def fog(draw: Draw) -> Question | None:
     before, after = (power(gap, 20, RAFTER, (cold, rh)) for rh in (dry, damp))
     say = draw.say
     draw.because(
-        f"The air is nearly full. It had {100 - dry} % left until full. Now it has {100 - damp} %, "
-        f"{SHARES[round((100 - damp) / (100 - dry), 2)]} as much."
+        message(
+            "fog-why",
+            dry=say(100 - dry, "%"),
+            damp=say(100 - damp, "%"),
+            left=message(f"share-{100 * (100 - damp) // (100 - dry)}"),
+        )
     )
     return draw.number(
-        f"A {say(gap, 'in')} vent space can carry off {say(before, 'g/m2/day')} at {say(cold, 'degF')} and {dry} %. "
-        f"Now fog comes in, {say(cold, 'degF')} and {damp} %. How much can it carry?",
+        message(
+            "fog-ask",
+            gap=say(gap, "in"),
+            before=say(before, "g/m2/day"),
+            cold=say(cold, "degF"),
+            dry=say(dry, "%"),
+            damp=say(damp, "%"),
+        ),
         after,
         "g/m2/day",
         0.15 * after,
-        (before, "more-vents-always-help", "Air moves as before, but it comes in nearly full."),
+        (before, "more-vents-always-help", message("fog-more-vents-always-help-reply")),
         (
             -after,
             "winter-fog-is-wet-air",
-            "It can still take a little. It would bring water only to a face colder than its dew point.",
+            message("fog-winter-fog-is-wet-air-reply"),
         ),
-        (before * dry / damp, "rh-alone", "What counts is the room left up to full, not the RH itself."),
+        (before * dry / damp, "rh-alone", message("fog-rh-alone-reply")),
     )
 
 
@@ -49,17 +58,13 @@ def what_300_needs(draw: Draw) -> Question | None:
     draw.note(area=area)
     low, high = (from_si(net_free_area(to_si(area, "ft2"), ratio).total, "in2") for ratio in (300.0, 150.0))
     say = draw.say
-    draw.because(
-        "40 to 50 % of it must be high, near the ridge, the rest low. In zones 6 to 8 a class I or II retarder must be "
-        "on the warm side. This is a code minimum, as adopted locally, not physics."
-    )
+    draw.because(message("what-300-needs-why"))
     return draw.words(
-        f"A vault of {say(area, 'ft2')} needs {say(high, 'in2')} of net free area by 1/150. When may it be "
-        f"{say(low, 'in2')} by 1/300?",
-        "When 40 to 50 % is high and the rest low, plus a retarder in cold zones.",
-        ("With any vents, as long as the area is there.", "more-vents-always-help"),
-        ("Always. 1/300 is what physics asks for.", "one-in-300-is-physics"),
-        ("When all of it is at the ridge.", "all-area-at-one-end"),
+        message("what-300-needs-ask", area=say(area, "ft2"), high=say(high, "in2"), low=say(low, "in2")),
+        message("what-300-needs-right"),
+        (message("what-300-needs-more-vents-always-help"), "more-vents-always-help"),
+        (message("what-300-needs-one-in-300-is-physics"), "one-in-300-is-physics"),
+        (message("what-300-needs-all-area-at-one-end"), "all-area-at-one-end"),
     )
 
 
@@ -74,27 +79,29 @@ def first_fix(draw: Draw) -> Question | None:
     carries = power(1.5, 20, RAFTER, (20, 80))
     draw.note(ach50=ach, share=share, brings=brings, carries=carries)
     say = draw.say
-    draw.because(
-        f"{say(brings, 'g/m2/day')} come and at most {say(carries, 'g/m2/day')} can leave. Stop it at the source."
-    )
+    draw.because(message("first-fix-why", brings=say(brings, "g/m2/day"), carries=say(carries, "g/m2/day")))
     return draw.words(
-        f"A house at {ach:g} ACH50 has {share} % of its leaks in a {say(area, 'ft2')} vault. At 4 Pa they blow "
-        f"about {say(brings, 'g/m2/day')} more into the vent space than air that cold can have. The vent can carry "
-        f"off {say(carries, 'g/m2/day')}. First fix?",
-        "Air-seal the ceiling.",
+        message(
+            "first-fix-ask",
+            ach=f"{ach:g}",
+            share=say(share, "%"),
+            area=say(area, "ft2"),
+            brings=say(brings, "g/m2/day"),
+            carries=say(carries, "g/m2/day"),
+        ),
+        message("first-fix-right"),
         (
-            "A bigger ridge vent.",
+            message("first-fix-more-vents-always-help"),
             "more-vents-always-help",
-            "More pull at the ridge can draw in more house air than it carries off.",
+            message("first-fix-more-vents-always-help-reply"),
         ),
         (
-            "A powered fan in the vent.",
+            message("first-fix-wet-roof-needs-vents"),
             "wet-roof-needs-vents",
-            "A fan that pulls on a leaky ceiling draws more house air into the roof. "
-            "It can also pull flue gas back down the chimney. Seal first.",
-            "A fan moves more air than the wind does.",
+            message("first-fix-wet-roof-needs-vents-reply"),
+            message("first-fix-wet-roof-needs-vents-seems"),
         ),
-        ("Vents by 1/300, and it is done.", "one-in-300-is-physics"),
+        (message("first-fix-one-in-300-is-physics"), "one-in-300-is-physics"),
     )
 
 

@@ -9,10 +9,12 @@ import numpy as np
 from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon, Rectangle
 
-from dryward import units
+from dryward import language, units
 from dryward.pictures import style
-from dryward.pictures.drawing import arrow, ceiling, month_letters, sentences
+from dryward.pictures.drawing import Entry, arrow, ceiling, month_letters, sentences
 from dryward.pictures.live import LivePicture
+
+message = language.beside(__file__)
 
 #: Tops of the drying axis, in the unit shown.
 _MOST = (50, 100, 200, 500, 1000, 2000, 5000, 10_000, 50_000)
@@ -66,20 +68,20 @@ class Channel(LivePicture):
         left, bottom, right, top = box
         strip = top - 3.6 * self.line
         self.ax = ax = self.graph(
-            (left, bottom, right, strip), f"distance from the eave, {self.long}", "RH of the moving air, %"
+            (left, bottom, right, strip), message("graph-along", long=self.long), message("graph-humidity")
         )
         ax.set_ylim(0, 105)
         far = units.from_si(float(state.along[-1]), self.long)
         ax.set_xlim(0, far)
         ax.axhline(100, **self.stroke("saturation"))
         color = self.color("relative humidity")
-        self.fill = self.moving(ax.add_patch(Polygon(np.zeros((3, 2)), closed=True, facecolor=color, alpha=0.25)))
+        self.fill = self.patch(ax, Polygon(np.zeros((3, 2)), closed=True, facecolor=color, alpha=0.25))
         self.curve = self.moving(ax.plot([], [], **self.stroke("relative humidity"))[0])
         place = ax.get_position()
         self.a, self.b = self.width * place.x0, self.width * place.x1
         self.strip = (strip + 0.9 * self.line, top - 1.2 * self.line)
-        self.words(self.a, top - 0.95 * self.line, "eave", small=True, color=self.quiet)
-        self.words(self.b, top - 0.95 * self.line, "ridge", small=True, color=self.quiet, ha="right")
+        self.words(self.a, top - 0.95 * self.line, message("eave"), small=True, color=self.quiet)
+        self.words(self.b, top - 0.95 * self.line, message("ridge"), small=True, color=self.quiet, ha="right")
         wall: dict[str, Any] = {"color": style.INK, "linewidth": 2.2 * self.type.thick, "solid_capstyle": "butt"}
         self.put(Line2D([self.a, self.b], [self.strip[0]] * 2, **wall))
         self.lid = self.moving(self.put(Line2D([], [], **wall)))
@@ -87,15 +89,19 @@ class Channel(LivePicture):
         self.air = [self.moving(self.put(Polygon(np.zeros((3, 2)), **shape))) for _ in range(4)]
 
     def _months(self, box, most):
-        entries = [("drying", "can carry", "arrow"), ("air flow", "brought by air"), ("vapor pressure", "by vapor")]
+        entries: list[Entry] = [
+            ("drying", message("can-carry"), "arrow"),
+            ("air flow", message("air-line")),
+            ("vapor pressure", message("vapor-line")),
+        ]
         foot = self.key(entries, box[0], box[3], box[2])
-        ax = self.graph((box[0], box[1], box[2], foot - 2), "month", self.symbol("vapor flux"), "y")
+        ax = self.graph((box[0], box[1], box[2], foot - 2), message("month"), self.symbol("vapor flux"), "y")
         ax.set_xlim(-0.7, 11.7)
         ax.set_xticks(range(12), month_letters())
         ax.set_ylim(0, most)
         color = self.color("drying")
         bars = [Rectangle((m - 0.38, 0), 0.76, 0, facecolor=color, edgecolor=style.INK, linewidth=0) for m in range(12)]
-        self.bars = [self.moving(ax.add_patch(bar)) for bar in bars]
+        self.bars = [self.patch(ax, bar) for bar in bars]
         self.lines = [
             self.moving(ax.plot([], [], marker=mark, markersize=0.55 * self.type.words, **self.stroke(quantity))[0])
             for quantity, mark in (("air flow", "s"), ("vapor pressure", "o"))
@@ -130,9 +136,18 @@ class Channel(LivePicture):
         short = int((np.asarray(state.power) < loads).sum())
         way = "up" if state.speed >= 0 else "down"
         return sentences(
-            f"Air moves {way} a gap of {self.show(state.gap, 'length')} with {self.show(abs(state.speed), 'speed')}; "
-            f"its relative humidity goes from {start} at the eave to {end} at the ridge.",
-            f"In {short} of 12 months more water arrives than the gap can carry; "
-            f"the least it can carry is {self.show(min(state.power), 'vapor flux')}, "
-            f"the most that arrives {self.show(float(loads.max()), 'vapor flux')}.",
+            message(
+                "alt-air",
+                way=way,
+                gap=self.show(state.gap, "length"),
+                speed=self.show(abs(state.speed), "speed"),
+                start=start,
+                end=end,
+            ),
+            message(
+                "alt-months",
+                short=short,
+                power=self.show(min(state.power), "vapor flux"),
+                loads=self.show(float(loads.max()), "vapor flux"),
+            ),
         )

@@ -2,68 +2,51 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
 from types import SimpleNamespace
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import numpy as np
+from numpy.typing import NDArray
 
-from dryward import air, building, units
+from dryward import air, building, language, units
 from dryward.building.job import Tightness
 from dryward.checks import OutOfRange, PlainError
 from dryward.course.your_readings.scene import LoggerTraces, Trace, Traces
 from dryward.panels import hand
 from dryward.panels.controls import Choice, Scale, Slider
 from dryward.panels.desk import parts, readings
+from dryward.panels.desk.parts import Part
+from dryward.panels.learner import Settings
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout
 from dryward.teaching.words import Step
 from dryward.weather import loggers
 
-VIEW = Choice(
-    "View",
-    "Show",
-    (("readings", "as logged: T and RH"), ("vapor", "as vapor pressure"), ("model", "wood, with the model")),
-)
+if TYPE_CHECKING:
+    from dryward.physics.hourly import Hours
+
+message = language.beside(__file__)
+
 _HOURS = Scale(-13, 13, 0, 1, "h")
-OFFSETS = (
-    Slider(
-        "Offset_T",
-        "Cavity sensor reads low by",
-        "temperature difference",
-        Scale(-5, 5, 0, 0.5),
-        Scale(-3, 3, 0, 0.5),
-        said="Error of the cavity temperature",
-    ),
-    Slider(
-        "Offset_RH",
-        "Cavity humidity reads low by",
-        "relative humidity",
-        Scale(-10, 10, 0, 1),
-        Scale(-10, 10, 0, 1),
-        said="Error of the cavity humidity",
-    ),
-    Slider("Shift", "Cavity clock is slow by", "time", _HOURS, _HOURS, said="Error of the cavity clock"),
-)
-CAUSES = (
-    ("", "choose one"),
-    *((cause, cause) for cause in loggers.CAUSES),
-    ("outdoor air", "none: it follows outdoors"),
-)
+#: What the readings of a dry roof point to.
+_NONE = "outdoor air"
 #: Most points drawn of a line.
 _POINTS = 3000
 
 
 @dataclass(frozen=True)
-class State:
+class CavityRecord:
     """Records on one clock, the cavity's put right; the numbers, or why there are none; the model where it was run."""
 
-    records: dict
-    found: Any
+    #: By place; "logger" where the file names none.
+    records: dict[str, loggers.Record]
+    found: loggers.Diagnosis | None
     why: str
     view: str
-    model: tuple | None
-    agreement: Any = None
+    model: tuple[Hours, NDArray[np.datetime64]] | None
+    agreement: loggers.Agreement | None = None
     late: float | None = None
 
 
@@ -71,47 +54,73 @@ class YourReadings(Page):
     """Traces over a desk for the file."""
 
     id = "your-readings"
-    handles = (VIEW, *OFFSETS)
     draws = Traces
 
-    def __init__(self, *args, **keys):
+    def __init__(self, unit_system: str | None = None, settings: Settings | None = None) -> None:
         self.file = readings.File.sample("cause-air-leak")
-        self.troubles, self.words, self.said, self.shown = {}, "", "", False
-        self.roof, self.ach50, self.model = "vented-vault-osb", "", None
+        self.troubles: dict[str, str] = {}
+        self.words, self.said, self.shown = "", "", False
+        self.roof, self.ach50 = "vented-vault-osb", ""
+        self.model: tuple[Hours, NDArray[np.datetime64]] | None = None
         self.meter = {"reading": "15 %", "temperature": "50 F", "slope": "1", "offset": "0"}
-        super().__init__(*args, **keys)
+        super().__init__(unit_system, settings)
 
-    def compute(self, at: SimpleNamespace) -> State:
+    @property
+    def handles(self) -> tuple[Slider | Choice, ...]:
+        """What is shown, and what the cavity's logger is off by."""
+        views = tuple((view, message(f"show-{view}")) for view in ("readings", "vapor", "model"))
+        return (
+            Choice("View", message("show"), views),
+            Slider(
+                "Offset_T",
+                message("offset-temperature"),
+                "temperature difference",
+                Scale(-5, 5, 0, 0.5),
+                Scale(-3, 3, 0, 0.5),
+                said=message("offset-temperature-error"),
+            ),
+            Slider(
+                "Offset_RH",
+                message("offset-humidity"),
+                "relative humidity",
+                Scale(-10, 10, 0, 1),
+                Scale(-10, 10, 0, 1),
+                said=message("offset-humidity-error"),
+            ),
+            Slider("Shift", message("clock"), "time", _HOURS, _HOURS, said=message("clock-error")),
+        )
+
+    def compute(self, at: SimpleNamespace) -> CavityRecord:
         """The records with the cavity's offsets, and what the diagnosis looks at."""
-        records = {}
+        records: dict[str, loggers.Record] = {}
         for record in self.file.readings.records:
             if record.place == "cavity":
                 record = record.corrected(at.Offset_T, at.Offset_RH, at.Shift / 3600)
-            records[record.place or "the logger"] = record
+            records[record.place or "logger"] = record
         found, why = None, ""
         missing = [place for place in loggers.PLACES if place not in records]
         if missing:
-            lacking = ", ".join(missing)
-            why = f"To look for a cause it takes readings indoors, in the cavity and outdoors; missing: {lacking}."
+            named = language.listing([_place(each) for each in missing])
+            why = message("places-missing", places=named)
         else:
             try:
-                found = loggers.diagnose(_Readings(records))
+                found = loggers.diagnose(replace(self.file.readings, records=tuple(records.values())))
             except PlainError as reason:  # too short for a cause, but still to be looked at
                 why = str(reason)
         if not any(np.isfinite(each.vapor_pressure).any() for each in records.values()):
-            why = "No hour has both a temperature and a humidity; look at the columns, units and decimal sign below."
-        return State(records, found, why, at.View, self.model, *self._agreement(records))
+            why = message("no-pairs")
+        return CavityRecord(records, found, why, at.View, self.model, *self._agreement(records))
 
-    def views(self, state):
+    def views(self, state: CavityRecord) -> LoggerTraces:
         """The lines of the view that was asked for."""
         origin = min(record.time[0] for record in state.records.values())
         start = str(origin.astype("datetime64[D]"))
 
-        def trace(name, time, values):
+        def trace(name: str, time: Any, values: Any) -> Trace:
             step = max(1, len(time) // _POINTS)
             return Trace(name, readings.days(time, origin)[::step], np.asarray(values)[::step])
 
-        lines = [(name, record) for name, record in state.records.items()]
+        lines = [(_place(name), record) for name, record in state.records.items()]
         if state.view == "vapor":
             return LoggerTraces("vapor", tuple(trace(n, r.time, r.vapor_pressure) for n, r in lines), (), start)
         if state.view == "model":
@@ -125,7 +134,7 @@ class YourReadings(Page):
             start,
         )
 
-    def _wood(self, state, trace):
+    def _wood(self, state: CavityRecord, trace: Callable[..., Trace]) -> tuple[Trace, ...]:
         made = []
         cavity = state.records.get("cavity")
         if cavity is not None and cavity.moisture_content is not None:
@@ -133,14 +142,14 @@ class YourReadings(Page):
                 np.isfinite(cavity.moisture_content) & np.isfinite(cavity.temperature) & (cavity.moisture_content <= 60)
             )
             dial, warm = cavity.moisture_content[good], np.clip(cavity.temperature[good], -35, 60)
-            made.append(trace("measured, corrected", cavity.time[good], loggers.moisture_content(dial, warm)))
+            made.append(trace(message("wood-measured"), cavity.time[good], loggers.moisture_content(dial, warm)))
         if state.model is not None:
             run, time = state.model
             name, _ = readings.cold_face(run)
-            made.append(trace("modeled", time, run.layer(name).moisture_content))
+            made.append(trace(message("wood-modeled"), time, run.layer(name).moisture_content))
         return tuple(made)
 
-    def numbers(self, state: State) -> list[Readout]:
+    def numbers(self, state: CavityRecord) -> list[Readout]:
         """Shares, lag and margin, from the three places."""
         n = state.found.numbers if state.found else {}
         cavity = state.records.get("cavity", next(iter(state.records.values())))
@@ -148,32 +157,29 @@ class YourReadings(Page):
         margin = n.get("dew point margin")
         bias = state.agreement.bias if state.agreement else None
         return [
-            Readout("cavity_pressure", "Cavity, mean vapor pressure", _mean(cavity.vapor_pressure),
+            Readout("cavity_pressure", message("mean-pressure"), _mean(cavity.vapor_pressure),
                     "pressure", both=True),
-            Readout("share_above_outdoors", "At least a tenth over outdoors", share, "relative humidity",
-                    note="" if share is None else "of the hours"),
-            Readout("lag", "Lag behind the room", lag, text=_hours(lag)),
-            Readout("margin", "Least margin to the dew point", margin, "temperature difference", both=True),
-            Readout("bias", "Measured less modeled", bias, "pressure", text="run the model" if bias is None else ""),
+            Readout("share_above_outdoors", message("above"), share, "relative humidity",
+                    note="" if share is None else message("above-note")),
+            Readout("lag", message("lag"), lag, text=_hours(lag)),
+            Readout("margin", message("margin"), margin, "temperature difference", both=True),
+            Readout("bias", message("bias"), bias, "pressure", text=message("bias-text") if bias is None else ""),
         ]  # fmt: skip
 
-    def says(self, state: State) -> str:
+    def says(self, state: CavityRecord) -> str:
         """What the vapor pressures say, without naming the cause."""
         if not state.found:
             return state.why
         n = state.found.numbers
         likeness = {
-            "the room": n["likeness with the room"],
+            "room": n["likeness with the room"],
             "outdoors": n["likeness with outdoors"],
-            "the sun on the deck": n["changes with the sun"],
+            "sun": n["changes with the sun"],
         }
-        most = max(likeness, key=likeness.get)
-        return (
-            f"In {n['share above outdoors'] * 100:.0f} % of the hours the cavity has at least a tenth more vapor than "
-            f"outdoors, and it moves most like {most}."
-        )
+        most = max(likeness, key=lambda each: likeness[each])
+        return message("likeness", share=self.show(n["share above outdoors"], "relative humidity"), most=most)
 
-    def steps(self, state: State) -> list[Step]:
+    def steps(self, state: CavityRecord) -> list[Step]:
         """One hour turned into vapor pressure at each place, and the cavity against outdoors."""
         cavity = state.records.get("cavity", next(iter(state.records.values())))
         good = np.flatnonzero(np.isfinite(cavity.vapor_pressure) & np.isfinite(cavity.temperature))
@@ -181,34 +187,36 @@ class YourReadings(Page):
             return [Step(state.why, "", "")]
         k = int(good[len(good) // 2])
         when = cavity.time[k]
-        name = {"": "The logger", "cavity": "The cavity"}.get(cavity.place, cavity.place.capitalize())
-        lines = [self._hour(f"{name} at {str(when)[:16].replace('T', ' ')}.", cavity, k)]
-        found = {}
+        time = str(when)[:16].replace("T", " ")
+        lines = [self._hour(message("step-hour", place=cavity.place or "logger", time=time), cavity, k)]
+        found: dict[str, float] = {}
         for place in ("outdoors", "indoors"):
             record = state.records.get(place)
-            j = None if record is None or record is cavity else _nearest(record, when)
+            if record is None or record is cavity:
+                continue
+            j = _nearest(record, when)
             if j is not None:
                 found[place] = float(record.vapor_pressure[j])
-                lines.append(self._hour(f"{place.capitalize()}, the same hour.", record, j))
+                lines.append(self._hour(message("step-same-hour", place=place), record, j))
         if "outdoors" in found and cavity.place == "cavity":
             inside, yard = float(cavity.vapor_pressure[k]), found["outdoors"]
             lines.append(
                 Step(
-                    "Compare: the cavity less outdoors.",
+                    message("step-compare"),
                     f"{self.show(inside, 'pressure')} − {self.show(yard, 'pressure')}",
                     self.show(inside - yard, "pressure"),
                 )
             )
         return lines
 
-    def _hour(self, words, record, k):
+    def _hour(self, words: str, record: loggers.Record, k: int) -> Step:
         humidity = float(record.relative_humidity[k])
         saturation = float(record.vapor_pressure[k]) / humidity
         return hand.pressure(words, float(record.temperature[k]), humidity, saturation, self.unit_system)
 
     # --- the desk ---------------------------------------------------------------
 
-    def desk(self):
+    def desk(self) -> list[Part]:
         """The file, what was assumed, the cause, the meter and the model."""
         return [
             self._file_section(),
@@ -218,97 +226,99 @@ class YourReadings(Page):
             self._model_section(),
         ]
 
-    def _file_section(self):
-        samples = [(name, f"sample: {name.replace('-', ' ')}") for name in loggers.names()]
+    def _file_section(self) -> Part:
+        samples = [(name, message("sample", name=name.replace("-", " "))) for name in loggers.names()]
         if self.file.name not in loggers.names():
             samples = [(self.file.name, self.file.name), *samples]
         return parts.section(
             "file",
-            "The file",
+            message("file"),
             parts.row(
-                parts.select("sample", "Open", samples, self.file.name),
-                parts.upload("upload", "or a CSV from this computer", ".csv,.txt", readings.LIMIT),
+                parts.select("sample", message("open"), samples, self.file.name),
+                parts.upload("upload", message("file-upload"), ".csv,.txt", readings.LIMIT),
             ),
             parts.text(self.words, "dw-trouble", alert=True) if self.words else None,
             parts.text(
-                "In frost a humidity sensor shows RH over liquid water; so the file is read. "
-                "The page then turns it into vapor pressure, and gives dew point and RH over ice, as all lessons do.",
+                message("frost-hint"),
                 "dw-hint",
             ),
         )
 
-    def _cause_section(self):
+    def _cause_section(self) -> Part:
         found = self.state.found if self.state else None
         inside = [
             parts.row(
-                parts.select("cause", "What do you think wets this roof?", CAUSES, self.said),
-                parts.button("show", "Show what the readings point to", disabled=not self.said or found is None),
+                parts.select("cause", message("cause-ask"), _causes(), self.said),
+                parts.button("show", message("cause-show"), disabled=not self.said or found is None),
             )
         ]
         if self.shown and found is not None:
-            right = " You said the same." if found.cause == self.said else f" You said: {self.said}."
-            inside += [parts.text(f"They point to: {found.cause}.{right}", "dw-verdict"), parts.items(found.evidence)]
-        inside.append(
-            parts.text(
-                "Ask in this order: room humidity, air leaks, vents, rain, water from the build. "
-                "If the wet spot follows the rain, start there. Two causes can act at once."
-            )
-        )
-        return parts.section("cause", "What wets it", *inside)
+            cause, guess = _cause(found.cause), _cause(self.said)
+            inside += [
+                parts.text(
+                    message("they-point-to", cause=cause, guess=guess, right=found.cause == self.said), "dw-verdict"
+                ),
+                parts.items(found.evidence),
+            ]
+        inside.append(parts.text(message("cause-order")))
+        return parts.section("cause", message("cause-head"), *inside)
 
-    def _meter_section(self):
-        def field(name, label):
+    def _meter_section(self) -> Part:
+        def field(name: str, label: str) -> Part:
             return parts.field(f"meter:{name}", label, self.meter[name], size=7)
 
         try:
             warm = units.quantity(self.meter["temperature"], "temperature")
             dial = units.quantity(self.meter["reading"], "relative humidity", "%") * 100
             true = loggers.moisture_content(dial, warm, float(self.meter["slope"]), float(self.meter["offset"]))
-            result = parts.text(f"Corrected: {true:.1f} % MC.", "dw-verdict")
+            result = parts.text(
+                message("meter-corrected", moisture=self.show(true / 100, "relative humidity", 1)), "dw-verdict"
+            )
         except (PlainError, ValueError) as error:
-            words = str(error) if isinstance(error, PlainError) else "Slope and offset must be numbers."
+            words = str(error) if isinstance(error, PlainError) else message("meter-numbers")
             result = parts.text(words, "dw-trouble", alert=True)
         return parts.section(
             "meter",
-            "A pin meter's reading, corrected",
-            parts.row(field("reading", "On the dial"), field("temperature", "Wood temperature"),
-                      field("slope", "Species slope"), field("offset", "Species offset"), result),
-            parts.text("Slope and offset stand in the meter's booklet. Above 25 to 30 % it is only a hint.", "dw-hint"),
+            message("meter-head"),
+            parts.row(field("reading", message("meter-dial")), field("temperature", message("meter-temperature")),
+                      field("slope", message("meter-slope")), field("offset", message("meter-offset")), result),
+            parts.text(message("meter-hint"), "dw-hint"),
             fold="open",
         )  # fmt: skip
 
-    def _model_section(self):
-        roofs = [(id, building.preset(id).name) for id in building.presets()]
+    def _model_section(self) -> Part:
+        roofs = [(id, language.called(building.preset(id).name)) for id in building.presets()]
         inside = [
             parts.row(
-                parts.select("roof", "Roof to compare with", roofs, self.roof),
+                parts.select("roof", message("model-roof"), roofs, self.roof),
                 parts.field(
                     "ach50",
-                    "Blower door of the house",
+                    message("model-leak"),
                     self.ach50,
-                    unit="air changes at 50 Pa",
+                    unit=message("model-leak-unit"),
                     size=5,
-                    hint="empty: no air leak in the model",
+                    hint=message("model-no-leak"),
                     error=self.troubles.get("ach50", ""),
                 ),
-                parts.button("model", "Run the model over these hours"),
+                parts.button("model", message("model-run")),
             )
         ]
         agreed = self.state.agreement if self.state else None
         if agreed is not None:
             inside.append(
                 parts.text(
-                    f"Vapor pressure at the cold face, measured less modeled: "
-                    f"{self.show(agreed.bias, 'pressure')} on average, likeness "
-                    f"{agreed.correlation:.2f} over {agreed.hours} hours; the "
-                    f"measured line comes {_hours(self.state.late)} after the model's. "
-                    "A steady difference can be the sensor; bursts can be an air leak: give the model one and look "
-                    "whether it fits better. A slow drift can be wetter wood at the start."
+                    message(
+                        "model-agreement",
+                        bias=self.show(agreed.bias, "pressure"),
+                        correlation=f"{agreed.correlation:.2f}",
+                        hours=agreed.hours,
+                        late=_hours(self.state.late),
+                    )
                 )
             )
-        return parts.section("model", "Measured against modeled", *inside, fold="open")
+        return parts.section("model", message("model-head"), *inside, fold="open")
 
-    def act(self, key, value=None, buffers=()):
+    def act(self, key: str, value: Any = None, buffers: Sequence[Any] = ()) -> None:
         """One thing the reader did; a file that cannot be read changes nothing."""
         self.words = ""
         try:
@@ -320,11 +330,11 @@ class YourReadings(Page):
             else:
                 self.words = str(reason)
         except (ValueError, IndexError, TypeError):
-            self.words = "That could not be done; nothing was changed."
+            self.words = message("not-done")
         self.follow()
         self.send_desk()
 
-    def _do(self, key, value, buffers):
+    def _do(self, key: str, value: Any, buffers: Sequence[Any]) -> None:
         kind, _, rest = key.partition(":")
         if kind in ("sample", "upload"):
             if kind == "upload" or value in loggers.names():
@@ -333,7 +343,7 @@ class YourReadings(Page):
                 )
                 self.troubles, self.said, self.shown, self.model = {}, "", False, None
         elif kind == "upload-too-large":
-            self.words = f"{str(value)[-60:]}: it is larger than {readings.LIMIT} bytes, too large for a logger file."
+            self.words = message("file-too-large", file=str(value)[-60:], limit=readings.LIMIT)
         elif kind == "guess":
             readings.edited(self.file, rest, value)
             self.model = None
@@ -352,19 +362,19 @@ class YourReadings(Page):
         elif kind == "model":
             self._run_model()
 
-    def _tightness(self):
+    def _tightness(self) -> float | None:
         """The air changes that were typed; None for none."""
         try:
             return Tightness(float(self.ach50)).ach50 if self.ach50 else None
         except ValueError:
-            raise OutOfRange(f'Air changes at 50 Pa is "{self.ach50}"; it must be a number, 0 to 50 1/h.') from None
+            raise OutOfRange(message("model-leak-wrong", ach50=self.ach50)) from None
 
-    def _run_model(self):
+    def _run_model(self) -> None:
         run, time = readings.modelled(self.file.readings, building.preset(self.roof), ach50=self._tightness())
         readings.cold_face(run)  # a roof without one is refused here
         self.model = run, time
 
-    def _agreement(self, records):
+    def _agreement(self, records: dict[str, loggers.Record]) -> tuple[loggers.Agreement | None, float | None]:
         """How the model and the cavity, put right as it is now, agree; and how late the cavity is [h]."""
         if self.model is None:
             return None, None
@@ -377,17 +387,23 @@ class YourReadings(Page):
         return loggers.agreement(cavity.vapor_pressure[mine], pressure[its]), late
 
 
-class _Readings:
-    """Records by place, as the diagnosis takes them."""
-
-    def __init__(self, records):
-        self._records = records
-
-    def __getitem__(self, place):
-        return self._records[place]
+def _place(place: str) -> str:
+    """What a place of the logger is called."""
+    return message(f"place-{place}")
 
 
-def _nearest(record, when):
+def _cause(cause: str) -> str:
+    """What a cause is called."""
+    return message(f"cause-{cause.replace(' ', '-')}")
+
+
+def _causes() -> list[tuple[str, str]]:
+    """The causes to choose from."""
+    named = [(cause, _cause(cause)) for cause in loggers.CAUSES]
+    return [("", message("choose-one")), *named, (_NONE, message("cause-none"))]
+
+
+def _nearest(record: loggers.Record, when: np.datetime64) -> int | None:
     """The row nearest to a time, where it is within the hour and all is known; else None."""
     apart = np.abs(record.time - when)
     j = int(apart.argmin())
@@ -395,15 +411,17 @@ def _nearest(record, when):
     return j if known and apart[j] <= np.timedelta64(1, "h") else None
 
 
-def _mean(values):
+def _mean(values: NDArray[np.float64]) -> float | None:
+    """The mean of what is known of them."""
     known = values[np.isfinite(values)]
     return float(known.mean()) if known.size else None
 
 
-def _hours(lag):
+def _hours(lag: float | None) -> str:
+    """A lag in hours."""
     if lag is None or np.isnan(lag):
-        return "none found"
-    return f"{lag:.0f} h"
+        return message("no-lag")
+    return message("hours", hours=f"{lag:.0f}")
 
 
 PAGE = YourReadings

@@ -1,8 +1,11 @@
 """Checks: what follows the showers, what follows the sun, and 90 % in the cold."""
 
+from dryward import language
 from dryward.teaching import vault
 from dryward.teaching.questions import Draw, Question
 from dryward.units import from_si
+
+message = language.beside(__file__)
 
 
 def showers(draw: Draw) -> Question | None:
@@ -12,23 +15,26 @@ def showers(draw: Draw) -> Question | None:
     minutes = draw.pick(40, (20, 30, 40, 50))
     draw.note(hour=hour, before=before, after=after, minutes=minutes)
     say = draw.say
-    draw.because(f"{minutes} minutes is far too fast for a film. Only moving air does that.")
+    draw.because(message("showers-why", minutes=minutes))
     return draw.words(
-        f"Each day at {hour}:00 someone showers. Within {minutes} minutes the vapor pressure in the roof jumps from "
-        f"{say(before, 'Pa')} to {say(after, 'Pa')}. What is the cause?",
-        "An air path from the bathroom.",
+        message("showers-ask", hour=hour, minutes=minutes, before=say(before, "Pa"), after=say(after, "Pa")),
+        message("showers-right"),
         (
-            "Diffusion through the film.",
+            message("showers-vapor-barrier-is-air-barrier"),
             "vapor-barrier-is-air-barrier",
-            f"A film lets far too little through in {minutes} minutes to lift the whole cavity.",
-            "The film is all that lies between, so you look at it first.",
+            message("showers-vapor-barrier-is-air-barrier-reply", minutes=minutes),
+            message("showers-vapor-barrier-is-air-barrier-seems"),
         ),
-        ("A rain leak.", "wet-roof-needs-vents", "Rain would follow the weather, not the shower."),
         (
-            "The logger. Such jumps are not real.",
+            message("showers-wet-roof-needs-vents"),
+            "wet-roof-needs-vents",
+            message("showers-wet-roof-needs-vents-reply"),
+        ),
+        (
+            message("showers-logger-90-means-wet"),
             "logger-90-means-wet",
-            "It comes each day with the shower. It is real.",
-            "Loggers do fail, and a jump looks like a fault.",
+            message("showers-logger-90-means-wet-reply"),
+            message("showers-logger-90-means-wet-seems"),
         ),
     )
 
@@ -40,26 +46,28 @@ def noon_leap(draw: Draw) -> Question | None:
     draw.note(noon=(warm, rh), outdoor=outdoor)
     inside, outside = vault.air(warm, rh).vapor_pressure, vault.air(*outdoor).vapor_pressure
     say = draw.say
-    draw.because(
-        f"{say(inside, 'Pa')} in the roof against a flat {say(outside, 'Pa')} outdoors. It came out of the wood."
-    )
+    draw.because(message("noon-leap-why", inside=say(inside, "Pa"), outside=say(outside, "Pa")))
     return draw.words(
-        f"At noon the sun is on the roof and the logger shows {say(warm, 'degF')} and {rh} %. Outdoors it stays "
-        f"{say(outdoor[0], 'degF')} and {outdoor[1]} % all day. By night the vapor pressure in the roof is low again. "
-        "What is the cause?",
-        "Water stored in the wood, driven off by the heat.",
-        ("Humid air from outdoors.", "rh-alone", "The outdoor vapor pressure did not move."),
+        message(
+            "noon-leap-ask",
+            warm=say(warm, "degF"),
+            rh=say(rh, "%"),
+            cool=say(outdoor[0], "degF"),
+            outdoor=say(outdoor[1], "%"),
+        ),
+        message("noon-leap-right"),
+        (message("noon-leap-rh-alone"), "rh-alone", message("noon-leap-rh-alone-reply")),
         (
-            "A broken logger.",
+            message("noon-leap-logger-90-means-wet"),
             "logger-90-means-wet",
-            "It comes and goes with the sun, as stored water does.",
-            "Loggers do fail, and a jump looks like a fault.",
+            message("noon-leap-logger-90-means-wet-reply"),
+            message("noon-leap-logger-90-means-wet-seems"),
         ),
         (
-            "Showers in the house.",
+            message("noon-leap-house-must-breathe"),
             "house-must-breathe",
-            "It follows the sun, not the people.",
-            "Showers come each day too.",
+            message("noon-leap-house-must-breathe-reply"),
+            message("noon-leap-house-must-breathe-seems"),
         ),
     )
 
@@ -74,16 +82,24 @@ def cold_ninety(draw: Draw) -> Question | None:
     dew = from_si(vault.air(cold, rh).dew_point, "degF")
     say = draw.say
     draw.because(
-        f"It is only {say(found, 'Pa')}, as much as a room at {say(70, 'degF')} and {room:.0f} %. The frost point is "
-        f"{say(dew, 'degF')}, below the face."
+        message(
+            "cold-ninety-why",
+            found=say(found, "Pa"),
+            warm=say(70, "degF"),
+            room=say(round(room), "%"),
+            dew=say(dew, "degF"),
+        )
     )
     return draw.words(
-        f"All January the logger under an open outer membrane shows {say(cold, 'degF')} and {rh} %. Outdoors reads the "
-        "same. What does it mean?",
-        "Normal: it follows the outdoor air.",
-        (f"A wet roof. {rh} % is wet.", "logger-90-means-wet"),
-        ("A rain leak.", "wet-roof-needs-vents"),
-        ("Water is forming there.", "dew-point-is-a-place", f"{rh} % is below full, so nothing forms."),
+        message("cold-ninety-ask", cold=say(cold, "degF"), rh=say(rh, "%")),
+        message("cold-ninety-right"),
+        (message("cold-ninety-logger-90-means-wet", rh=say(rh, "%")), "logger-90-means-wet"),
+        (message("cold-ninety-wet-roof-needs-vents"), "wet-roof-needs-vents"),
+        (
+            message("cold-ninety-dew-point-is-a-place"),
+            "dew-point-is-a-place",
+            message("cold-ninety-dew-point-is-a-place-reply", rh=say(rh, "%")),
+        ),
     )
 
 

@@ -6,10 +6,14 @@ from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from matplotlib.axes import Axes
 
+from dryward import language
 from dryward.pictures import style
-from dryward.pictures.drawing import ceiling, sentences, thinned
+from dryward.pictures.drawing import Box, Floats, ceiling, sentences, thinned
 from dryward.pictures.live import LivePicture
+
+message = language.beside(__file__)
 
 #: Tops of the pressure axis [Pa] and of the moisture axis [mass %].
 _TOPS = {"us": (0.3, 0.6, 0.9, 1.2, 1.8, 2.4, 4.0, 8.0), "si": (1000, 2000, 3000, 4000, 6000, 8000, 14000, 30000)}
@@ -24,9 +28,9 @@ class Trace:
 
     name: str
     #: Since the start [days], rising.
-    days: Any
+    days: Floats
     #: SI of the view: degC and 0 to 1, Pa, or mass %.
-    values: Any
+    values: Floats
 
 
 @dataclass(frozen=True)
@@ -36,20 +40,21 @@ class LoggerTraces:
     #: Temperature over relative humidity; vapor pressures of places; wood moisture as measured and as modeled.
     view: str
     #: Temperatures; vapor pressures; or moisture, the measured one first.
-    upper: tuple[Any, ...]
+    upper: tuple[Trace, ...]
     #: Relative humidities, for the first view.
-    lower: tuple[Any, ...] = ()
+    lower: tuple[Trace, ...] = ()
     #: Words for the first day.
     start: str = ""
 
 
-class Traces(LivePicture):
+class Traces(LivePicture[LoggerTraces]):
     """Long lines on one time axis."""
 
     size = (860, 420)
     projector_size = (1180, 660)
 
-    def _top(self, state):
+    def _top(self, state: LoggerTraces) -> Any:
+        """The top of the upper axis, or both its ends."""
         highest = max((float(np.nanmax(t.values)) for t in _known(state.upper)), default=0.0)
         if state.view == "vapor":
             return ceiling(self.shown(highest, "pressure"), _TOPS[self.unit_system])
@@ -69,29 +74,33 @@ class Traces(LivePicture):
         left, bottom, right, top = box
         looks = self._looks(state)
         top = self.line_key(looks, [t.name for t in state.upper], left, top, right)
-        when = f"days from {state.start}" if state.start else "days from the start"
+        when = message("axis-days-from", start=state.start) if state.start else message("axis-days")
         if state.view == "readings":
             middle = (bottom + self.line + top) / 2
-            upper = self._axes(state, (left, middle, right, top - 2), "", f"temperature, {self.symbol('temperature')}")
+            upper = self._axes(
+                state, (left, middle, right, top - 2), "", message("axis-temperature", unit=self.symbol("temperature"))
+            )
             upper.tick_params(labelbottom=False)
             upper.set_ylim(*(self.shown(t, "temperature") for t in self._top(state)))
-            lower = self._axes(state, (left, bottom, right, middle), when, "relative humidity, %")
+            lower = self._axes(state, (left, bottom, right, middle), when, message("axis-humidity"))
             lower.set_ylim(0, 105)
         else:
             vapor = state.view == "vapor"
-            label = f"vapor pressure, {self.symbol('pressure')}" if vapor else "wood moisture, mass %"
+            label = message("axis-pressure", unit=self.symbol("pressure")) if vapor else message("axis-wood")
             upper, lower = self._axes(state, (left, bottom, right, top - 2), when, label), None
             upper.set_ylim(0, self._top(state))
         self.upper = [self.moving(upper.plot([], [], **look)[0]) for look in looks]
         self.lower = [self.moving(lower.plot([], [], **look)[0]) for look in looks[: len(state.lower)]] if lower else []
         self.columns_shown = max(int(self.width * upper.get_position().width), 50)
 
-    def _axes(self, state, box, xlabel, ylabel):
+    def _axes(self, state: LoggerTraces, box: Box, xlabel: str, ylabel: str) -> Axes:
+        """A graph over the days of the readings."""
         ax = self.graph(box, xlabel, ylabel)
         ax.set_xlim(float(state.upper[0].days[0]), float(state.upper[0].days[-1]))
         return ax
 
-    def _looks(self, state):
+    def _looks(self, state: LoggerTraces) -> list[dict[str, Any]]:
+        """How each line is drawn."""
         thin = 1.7 * self.type.thick
         if state.view == "model":
             measured = self.stroke("moisture content", linewidth=thin)
@@ -109,26 +118,35 @@ class Traces(LivePicture):
             line.set_data(x, 100 * y)
 
     def alt(self, state: LoggerTraces) -> str:
-        def told(traces, quantity):
-            words = []
-            for trace in _known(traces):
-                low, mean, high = (float(f(trace.values)) for f in (np.nanmin, np.nanmean, np.nanmax))
-                if quantity:
-                    low, mean, high = (self.show(v, quantity) for v in (low, mean, high))
-                else:
-                    low, mean, high = (f"{v:.1f} %" for v in (low, mean, high))
-                words.append(f"{trace.name}: lowest {low}, mean {mean}, highest {high}")
-            return ("; ".join(words) or "nothing that can be used") + "."
-
         days = state.upper[0].days
-        first = {"readings": "Temperatures", "vapor": "Vapor pressures", "model": "Wood moisture"}[state.view]
-        quantity = {"readings": "temperature", "vapor": "pressure"}.get(state.view)
-        rest = f"Relative humidity. {told(state.lower, 'relative humidity')}" if state.lower else ""
-        return sentences(
-            f"{first} over {float(days[-1]) - float(days[0]):.0f} days. {told(state.upper, quantity)}", rest
-        )
+        quantity = {"readings": "temperature", "vapor": "pressure"}.get(state.view, "")
+        count = round(float(days[-1]) - float(days[0]))
+        first = message(f"alt-{state.view}", days=count, lines=self._lines(state.upper, quantity))
+        if not state.lower:
+            return sentences(first)
+        return sentences(first, message("alt-humidities", lines=self._lines(state.lower, "relative humidity")))
+
+    def _lines(self, traces: tuple[Trace, ...], quantity: str) -> str:
+        """The ends and the mean of each line; without a quantity they are wood moistures."""
+        lines = []
+        for trace in _known(traces):
+            found = (float(f(trace.values)) for f in (np.nanmin, np.nanmean, np.nanmax))
+            low, mean, high = (
+                self.show(each, quantity) if quantity else self.show(each / 100, "relative humidity", 1)
+                for each in found
+            )
+            lines.append(message("alt-line", place=trace.name, low=low, mean=mean, high=high))
+        return _in_a_row(lines) or message("alt-nothing")
 
 
-def _known(traces):
+def _known(traces: tuple[Trace, ...]) -> list[Trace]:
     """Those with any number: a column read wrongly has none."""
     return [trace for trace in traces if np.isfinite(trace.values).any()]
+
+
+def _in_a_row(lines: list[str]) -> str:
+    """What is said of each line, one after another."""
+    found = "".join(lines[:1])
+    for each in lines[1:]:
+        found = message("alt-next", first=found, next=each)
+    return found

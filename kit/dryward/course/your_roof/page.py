@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import contextlib
 import dataclasses
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from types import SimpleNamespace
 from typing import Any
 
-from dryward import building, units
+from dryward import building, language, units
 from dryward.building import layer_order
 from dryward.building.framing import parallel_path
 from dryward.building.job import Job, Room
@@ -17,20 +18,25 @@ from dryward.panels import wetness
 from dryward.panels.controls import Choice
 from dryward.panels.desk import house, layers, parts
 from dryward.panels.desk.draft import Draft
+from dryward.panels.desk.parts import Part
 from dryward.panels.desk.results import DRAWS, Checking, Comparing, Printing
+from dryward.panels.learner import Settings
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
 from dryward.pictures.profile import SectionAndProfile
 from dryward.pictures.section import SteadyRoof
 from dryward.report import setting as weathered
+from dryward.report.setting import Setting
 from dryward.verdict import Verdict, of_steady
+from dryward.weather import Air, MonthlyClimate
 
-SEASON = Choice("Season", "Month", (("winter", "coldest month"), ("summer", "warmest month")))
+message = language.beside(__file__)
+
+#: Largest file of a roof [bytes].
+ROOF_LIMIT = 1_000_000
 #: Largest weather file [bytes]; a year of hours takes 1.6 million.
 EPW_LIMIT = 20_000_000
-#: The field of the room that the humidity slider moves.
-_FIELD = {"winter": "relative_humidity", "summer": "summer_relative_humidity"}
 #: Humidities nearer than this are one: a slider rounds.
 _SAME = 1e-9
 #: What the search offers at most.
@@ -38,31 +44,33 @@ OFFERED = 12
 
 
 @dataclass(frozen=True)
-class State:
+class RoofInMonth:
     """The roof between the two airs of one month."""
 
-    here: Any
-    indoor: Any
-    outdoor: Any
+    here: Setting
+    indoor: Air
+    outdoor: Air
     profile: steady.Profile
-    whole: Any
+    #: Thermal resistance with the framing; None without [m2 K/W].
+    whole: float | None
 
 
 class YourRoof(Page):
     """A desk for one's own roof under a live picture."""
 
     id = "your-roof"
-    handles = (SEASON, "RH_in")
     draws = SectionAndProfile
 
-    def __init__(self, *args, **keys):
+    def __init__(self, unit_system: str | None = None, settings: Settings | None = None) -> None:
         self.draft = Draft(Job(building.preset("vented-vault-variable")))
         self.checking, self.comparing, self.printing = Checking(self._news), Comparing(self._news), Printing()
-        self.troubles, self.own, self.words = {}, layers.blank(), ""
+        self.troubles: dict[str, str] = {}
+        self.own, self.words = layers.blank(), ""
         self.search, self.after, self.size = "", 0, ""
-        self.wrong, self.wants_file = {}, False
+        self.wrong: dict[str, str] = {}
+        self.wants_file = False
         self._season, self._follows = "winter", self.draft.job.room.relative_humidity
-        super().__init__(*args, **keys)
+        super().__init__(unit_system, settings)
         self.size = "letter" if self.unit_system == "us" else "a4"
         if self.unit_system == "us":  # a room of whole degrees
             room = Room(temperature=units.to_si(70, "degF"), summer_temperature=units.to_si(75, "degF"))
@@ -70,7 +78,13 @@ class YourRoof(Page):
             self.follow()
         self.send_desk()
 
-    def compute(self, at: SimpleNamespace) -> State:
+    @property
+    def handles(self) -> tuple[str | Choice, ...]:
+        """The season and the room."""
+        months = (("winter", message("coldest-month")), ("summer", message("warmest-month")))
+        return Choice("Season", message("month"), months), "RH_in"
+
+    def compute(self, at: SimpleNamespace) -> RoofInMonth:
         """The steady state of one month; the humidity slider is the job's own room in that season."""
         if at.Season == self._season and abs(at.RH_in - self._follows) > _SAME:
             self.draft.change(self._held_at(at.RH_in, at.Season), merge=f"RH_in {at.Season}")
@@ -83,49 +97,71 @@ class YourRoof(Page):
         outdoor = here.winter if winter else here.summer
         roof = self.draft.job.assembly
         whole = parallel_path(roof) if roof.framing else None
-        return State(here, indoor, outdoor, steady.profile(roof, indoor, outdoor), whole)
+        return RoofInMonth(here, indoor, outdoor, steady.profile(roof, indoor, outdoor), whole)
 
-    def _given(self, here, season):
+    def _given(self, here: Setting, season: str) -> float:
         """The room humidity of the season as it is given, without what a damp house adds."""
         room = self.draft.job.room
         if room.kind == "constant":
-            return getattr(room, _FIELD[season])
+            return room.relative_humidity if season == "winter" else room.summer_relative_humidity
         return weathered.room_air(weathered.room_rule(room), here.months, _month(here.months, season)).relative_humidity
 
-    def _held_at(self, humidity, season):
+    def _held_at(self, humidity: float, season: str) -> Job:
         """The job with its rooms held at a humidity in a season: what the slider does, whatever rule they had."""
-        room = dataclasses.replace(self.draft.job.room, **{"kind": "constant", _FIELD[season]: humidity})
+        room = dataclasses.replace(self.draft.job.room, kind="constant")
+        if season == "winter":
+            room = dataclasses.replace(room, relative_humidity=humidity)
+        else:
+            room = dataclasses.replace(room, summer_relative_humidity=humidity)
         return dataclasses.replace(self.draft.job, room=room)
 
-    def views(self, state):
+    def views(self, state: RoofInMonth) -> SteadyRoof:
         """The roof to scale, and its vapor line."""
         return SteadyRoof(self.draft.job.assembly, state.profile, state.indoor, state.outdoor)
 
-    def numbers(self, state: State) -> list[Readout]:
+    def numbers(self, state: RoofInMonth) -> list[Readout]:
         """R, humidity, gain; the outdoor air that was taken."""
         profile, node = state.profile, state.profile.wettest
+        whole = ""
+        if state.whole is not None:
+            whole = message("resistance-note", whole=self.show(state.whole, "thermal resistance"))
+        outdoors = message(
+            "outdoor-note",
+            humidity=self.show(state.outdoor.relative_humidity, "relative humidity"),
+            place=state.here.place_name,
+        )
+        humid = float(profile.relative_humidity[node])
+        roof = self.draft.job.assembly
         return [
-            Readout("resistance", "R between framing", self.draft.job.assembly.thermal_resistance, "thermal resistance",
-                    note=f"whole {self.show(state.whole, 'thermal resistance')}" if state.whole else ""),
-            Readout("outdoor", "Outdoor air", state.outdoor.temperature, "temperature",
-                    note=f"{state.outdoor.relative_humidity * 100:.0f} %, {state.here.place_name}"),
-            Readout("dew_point_depth", "Dew-point line, depth", profile.dew_point_depth, "length"),
-            Readout("highest_relative_humidity", "Highest humidity", float(profile.relative_humidity[node]),
-                    "relative humidity", note=" / ".join(dict.fromkeys(profile.between(node)))),
-            Readout("gain", "Water gained", profile.gain, "vapor flux", both=True),
-        ]  # fmt: skip
+            Readout("resistance", message("resistance"), roof.thermal_resistance, "thermal resistance", note=whole),
+            Readout("outdoor", message("outdoor"), state.outdoor.temperature, "temperature", note=outdoors),
+            Readout("dew_point_depth", message("dew-point-depth"), profile.dew_point_depth, "length"),
+            Readout(
+                "highest_relative_humidity",
+                message("highest-relative-humidity"),
+                humid,
+                "relative humidity",
+                note=self._between(state),
+            ),
+            Readout("gain", message("gain"), profile.gain, "vapor flux", both=True),
+        ]
 
-    def judge(self, state: State) -> Verdict:
+    def _between(self, state: RoofInMonth) -> str:
+        """The layers on both sides of the wettest face, or the one it lies in."""
+        inner, outer = map(language.called, state.profile.between(state.profile.wettest))
+        return inner if inner == outer else message("humidity-note", inner=inner, outer=outer)
+
+    def judge(self, state: RoofInMonth) -> Verdict:
         """The month that never ends; no air leak is counted."""
         return of_steady(state.profile)
 
-    def says(self, state: State) -> str:
+    def says(self, state: RoofInMonth) -> str:
         """What this month would do if it never ended."""
         profile, verdict = state.profile, self.judge(state)
         said = wetness.gathers(self, profile, verdict) if profile.wet_planes else wetness.settles(self, verdict)
-        return f"If this month never ended, {said}. Air leaks, storage and sun come with the checks below."
+        return message("month-for-ever", said=said)
 
-    def strips(self, at: SimpleNamespace, state: State) -> dict[str, Any]:
+    def strips(self, at: SimpleNamespace, state: RoofInMonth) -> dict[str, Any]:
         """The state along the humidity this month, if it never ended."""
         months = state.here.months
         rooms = [
@@ -143,14 +179,14 @@ class YourRoof(Page):
 
     # --- the desk ---------------------------------------------------------------
 
-    def desk(self):
+    def desk(self) -> list[Part]:
         """All sections, as they stand now; what was typed wrong stays in its field."""
         system, draft = self.unit_system, self.draft
         sections = [
             self._file_section(),
             parts.section(
                 "layers",
-                "Layers",
+                message("layers"),
                 layers.table(draft.job.assembly, system, self.troubles, self.after),
                 *(parts.text(words, "dw-trouble", alert=True) for words in layer_order.warnings(draft.job.assembly)),
                 *self._adding(),
@@ -167,35 +203,40 @@ class YourRoof(Page):
         return sections
 
     @property
-    def unsaved(self):
+    def unsaved(self) -> bool:
         """Whether there are changes that are not saved; the browser warns when they would be left."""
         return self.draft.unsaved
 
-    def _file_section(self):
+    def _file_section(self) -> Part:
         draft = self.draft
-        state = "not saved yet" if draft.saved is None else "saved"
-        roofs = [(id, building.preset(id).name) for id in building.presets()]
+        state = message("file-new" if draft.saved is None else "file-saved", file=draft.name)
+        roofs = [(id, language.called(building.preset(id).name)) for id in building.presets()]
         kept = (
-            parts.text("There are changes that are not saved.", "dw-trouble", alert=True)
+            parts.text(message("file-unsaved"), "dw-trouble", alert=True)
             if draft.unsaved
-            else parts.text(f"{draft.name}: {state}.", "dw-hint")
+            else parts.text(state, "dw-hint")
         )
         return parts.section(
             "file",
-            "Your file",
+            message("file"),
             parts.row(
-                parts.select("preset", "Start from", [("", "choose a roof"), *roofs], ""),
-                parts.select("open", "Open", [("", "choose a file"), *((name, name) for name in draft.files())], ""),
-                parts.upload("take", "from this computer", ".toml", 1_000_000),
-                parts.field("name", "Save as", draft.wanted, size=18, error=self.troubles.get("save", "")),
-                parts.button("save", "Save"),
-                parts.button("undo", "Undo", disabled=not draft.can_undo),
-                parts.button("redo", "Redo", disabled=not draft.can_redo),
+                parts.select("preset", message("file-start"), [("", message("file-choose-roof")), *roofs], ""),
+                parts.select(
+                    "open",
+                    message("file-open"),
+                    [("", message("file-choose")), *((name, name) for name in draft.files())],
+                    "",
+                ),
+                parts.upload("take", message("file-upload"), ".toml", ROOF_LIMIT),
+                parts.field("name", message("file-name"), draft.wanted, size=18, error=self.troubles.get("save", "")),
+                parts.button("save", message("file-save")),
+                parts.button("undo", message("file-undo"), disabled=not draft.can_undo),
+                parts.button("redo", message("file-redo"), disabled=not draft.can_redo),
             ),
             parts.row(
                 parts.field(
                     "set:name",
-                    "Name of the roof",
+                    message("file-roof-name"),
                     draft.job.assembly.name,
                     size=36,
                     error=self.troubles.get("set:name", ""),
@@ -205,31 +246,36 @@ class YourRoof(Page):
             parts.text(self.words, "dw-trouble", alert=True) if self.words else None,
         )
 
-    def _adding(self):
-        found = building.search(self.search)[:OFFERED] if self.search else ()
-        found = [(each.id if hasattr(each, "id") else each.origin.id, each) for each in found]
+    def _adding(self) -> list[Part]:
+        known = building.search(self.search)[:OFFERED] if self.search else ()
+        found = [(each.id if hasattr(each, "id") else each.origin.id, each) for each in known]
         now = [each.name for each in self.draft.job.assembly.layers]
-        names = [(str(k), name) for k, name in enumerate(now)]
-        put, over = ("the room", None) if self.after < 0 else (now[self.after], now[self.after])
+        names = [(str(k), language.called(name)) for k, name in enumerate(now)]
+        here = None if self.after < 0 else language.called(now[self.after])
+        put, over = here or message("room-side"), here
         inside = [
             parts.row(
                 parts.field(
-                    "search", "Look in the library", self.search, size=24, hint="such as cellulose, poly, OSB, air"
+                    "search",
+                    message("search"),
+                    self.search,
+                    size=24,
+                    hint=message("search-hint"),
                 ),
-                parts.select("after", "Highlighted layer", [("-1", "the room side"), *names], str(self.after)),
-                parts.text("Add puts a layer outside of it; Replace keeps its name and thickness.", "dw-hint"),
+                parts.select("after", message("after"), [("-1", message("after-room")), *names], str(self.after)),
+                parts.text(message("after-hint"), "dw-hint"),
             )
         ]
         if found:
             inside.append(layers.found_table(found, self.unit_system, put, over))
         elif self.search:
-            inside.append(parts.text(f'The library has nothing called "{self.search}".', "dw-trouble", alert=True))
+            inside.append(parts.text(message("search-nothing", search=self.search), "dw-trouble", alert=True))
         return inside
 
-    def _news(self):
+    def _news(self) -> None:
         self.send_desk()
 
-    def act(self, key, value=None, buffers=()):
+    def act(self, key: str, value: Any = None, buffers: Sequence[Any] = ()) -> None:
         """One thing the reader did; what cannot be is said beside it, and nothing is lost."""
         self.words = ""
         try:
@@ -241,24 +287,24 @@ class YourRoof(Page):
             if isinstance(value, str):
                 self.wrong[key] = value[:200]
         except (ValueError, IndexError, AttributeError, TypeError, KeyError):  # no page of ours sends it
-            self._complain(key, "That could not be done; nothing was changed.")
+            self._complain(key, message("not-done"))
         self.follow()
         self.send_desk()
 
-    def _complain(self, key, sentence):
+    def _complain(self, key: str, sentence: str) -> None:
         if key.startswith(("layer:", "set:", "own:", "save", "name")):
             self.troubles["save" if key == "name" else key] = sentence
         else:
             self.words = sentence
 
-    def _follow(self, humidity):
+    def _follow(self, humidity: float) -> None:
         """The slider follows the room of the job where it can."""
         if abs(self.controls["RH_in"].si - humidity) > _SAME:
             with contextlib.suppress(PlainError):  # beyond its ends
                 self.controls["RH_in"].put(humidity * 100)
         self._follows = self.controls["RH_in"].si
 
-    def _do(self, key, value, buffers):
+    def _do(self, key: str, value: Any, buffers: Sequence[Any]) -> None:
         draft = self.draft
         kind, _, rest = key.partition(":")
         if kind == "layer":
@@ -283,7 +329,7 @@ class YourRoof(Page):
         else:
             getattr(self, f"_do_{kind.replace('-', '_')}")(value, buffers)
 
-    def _set(self, name, value):
+    def _set(self, name: str, value: Any) -> None:
         """A field of place, room or build; a place is taken only when its weather can be read."""
         if name == "place.kind" and value == "file":
             self.wants_file = self.draft.job.place.kind != "file"
@@ -298,97 +344,97 @@ class YourRoof(Page):
             self.wants_file = self.wants_file and name == "place.zone"
         self.draft.change(job)
 
-    def _check(self, what):
+    def _check(self, what: str) -> None:
         if what == "stop":
             self.checking.task.stop()
         else:
             self.checking.run(self.draft.job, DRAWS if what == "spread" else 0)
 
-    def _compare(self, what, value):
+    def _compare(self, what: str, value: Any) -> None:
         if what == "stop":
             self.comparing.task.stop()
         else:
             known = self.checking.of(self.draft.job)
             self.comparing.choose(self.draft, self.comparing.id if what == "again" else value, known)
 
-    def _roof(self, roof):
+    def _roof(self, roof: building.Assembly) -> None:
         if len(roof.layers) != len(self.draft.job.assembly.layers):
             self._forget("layer:")
         self.draft.change(dataclasses.replace(self.draft.job, assembly=roof))
         self.after = min(self.after, len(roof.layers) - 1)
 
-    def _forget(self, start=""):
+    def _forget(self, start: str = "") -> None:
         """Other rows, or another roof: what was typed wrong there is gone."""
         for kept in (self.troubles, self.wrong):
             for key in [key for key in kept if key.startswith(start)]:
                 del kept[key]
 
-    def _all_or_none(self, step, *what):
+    def _all_or_none(self, step: Callable[..., object], *what: Any) -> None:
         """Take another job as a whole."""
         step(*what)
         self._forget()
         self.wants_file = False
         self.after = min(self.after, len(self.draft.job.assembly.layers) - 1)
 
-    def _own(self, name, value):
+    def _own(self, name: str, value: Any) -> None:
         if name.startswith("add-"):
             self._put(layers.own_made(name.removeprefix("add-"), self.own))
         elif name in self.own:
             self.own[name] = str(value)[:200]
 
-    def _print(self, what, value):
+    def _print(self, what: str, value: Any) -> None:
         if what == "size":
             self.size = value if value in ("letter", "a4") else self.size
         else:
             self.printing.make(self.checking.of(self.draft.job), self.draft, what, self.size, self.unit_system)
 
-    def _put(self, substance):
+    def _put(self, substance: Any) -> None:
         self._roof(layers.put(self.draft.job.assembly, self.after, substance))
         self.after += 1
 
-    def _do_search(self, value, buffers):
+    def _do_search(self, value: Any, buffers: Sequence[Any]) -> None:
         self.search = str(value)[:60]
 
-    def _do_after(self, value, buffers):
+    def _do_after(self, value: Any, buffers: Sequence[Any]) -> None:
         self.after = max(-1, min(int(value), len(self.draft.job.assembly.layers) - 1))
 
-    def _do_preset(self, value, buffers):
+    def _do_preset(self, value: Any, buffers: Sequence[Any]) -> None:
         if value:
             job = dataclasses.replace(self.draft.job, assembly=building.preset(value))
             self._all_or_none(self.draft.start, job, f"my-{value}.toml")
 
-    def _do_open(self, value, buffers):
+    def _do_open(self, value: Any, buffers: Sequence[Any]) -> None:
         if value:
             self._all_or_none(self.draft.open, value)
 
-    def _do_take(self, value, buffers):
+    def _do_take(self, value: Any, buffers: Sequence[Any]) -> None:
         self._all_or_none(self.draft.take, buffers[0], str(value))
 
-    def _do_take_too_large(self, value, buffers):
-        self.words = f"{str(value)[-60:]}: it is larger than 1000000 bytes, too large for a roof."
+    def _do_take_too_large(self, value: Any, buffers: Sequence[Any]) -> None:
+        self.words = message("file-too-large", file=str(value)[-60:], limit=ROOF_LIMIT)
 
-    def _do_epw(self, value, buffers):
+    def _do_epw(self, value: Any, buffers: Sequence[Any]) -> None:
         name = self.draft.weather(buffers[0], value)
         self.draft.change(dataclasses.replace(self.draft.job, place=house.file_place(self.draft.job.place, name)))
         self.wants_file = False
 
-    def _do_epw_too_large(self, value, buffers):
-        self.words = f"{str(value)[-60:]}: it is larger than {EPW_LIMIT} bytes, too large for a weather file."
+    def _do_epw_too_large(self, value: Any, buffers: Sequence[Any]) -> None:
+        self.words = message("weather-too-large", file=str(value)[-60:], limit=EPW_LIMIT)
 
-    def _do_name(self, value, buffers):
+    def _do_name(self, value: Any, buffers: Sequence[Any]) -> None:
         self.draft.wanted = self.draft.path(value).name
 
-    def _do_save(self, value, buffers):
+    def _do_save(self, value: Any, buffers: Sequence[Any]) -> None:
         self.draft.save(self.draft.wanted)
 
-    def _do_undo(self, value, buffers):
+    def _do_undo(self, value: Any, buffers: Sequence[Any]) -> None:
         self._all_or_none(self.draft.undo)
 
-    def _do_redo(self, value, buffers):
+    def _do_redo(self, value: Any, buffers: Sequence[Any]) -> None:
         self._all_or_none(self.draft.redo)
 
 
-def _month(months, season):
+def _month(months: MonthlyClimate, season: str) -> int:
     """The month that stands for a season."""
     return months.coldest if season == "winter" else months.warmest
 

@@ -80,12 +80,6 @@ reply = Why it looked right: { $seems } What is right: { $right }
 stays-as-it-is = { $control } stays as it is in this task; set it back.
 too-many-changes = You changed { $count } things; { $most } at most.
 
-## The teaching vault
-
-# A sentence behind another: a day on which no water gathers and that is not dry either.
-damp-wood = It is damp all the same: the wood would settle at { $moisture } MC.
-damp-mold = It is damp all the same: mold can grow there.
-
 ## Errors: $file is the name of a file
 
 missing = The teaching file { $file } is missing; install the kit again.

@@ -18,7 +18,7 @@ from dryward.panels.desk.parts import Part
 from dryward.pictures.year import TwoYearGraphs, TwoYears
 from dryward.report import Check, Review, review
 from dryward.report.check import Number
-from dryward.report.document import LEGEND, amount, designs, mark, moisture_year
+from dryward.report.document import amount, designs, legend, mark, moisture_year
 from dryward.units import grain_of_water
 from dryward.verdict import Finding, words
 
@@ -173,7 +173,7 @@ class Checking:
                 inside.append(parts.text(message("panels.changed-since-checks"), "dw-trouble"))
             inside.append(parts.text(self.review.headline, "dw-verdict"))
             inside.append(parts.text(self.review.limits, "dw-hint"))
-            inside.append(parts.text(LEGEND, "dw-hint"))
+            inside.append(parts.text(legend(), "dw-hint"))
             inside.append(parts.row(*(_card(each, system) for each in self.review.checks), style="dw-columns"))
             said = (*designs(self.review), *self.review.notes, grain_of_water())
             inside += [parts.text(each, "dw-hint") for each in said]

@@ -1,0 +1,95 @@
+### Lesson the hole and the ceiling.
+
+## The page.
+
+ceiling = Ceiling with its film
+carried = Its air carries past
+carried-note = { $carried }, if all of it cooled there
+stays = Of that stays, about
+stays-note = { $low } to { $high } of it; all where the air seeps through the fill
+by-vapor = By vapor
+by-vapor-note = { $by_vapor } through the ceiling
+quarts = { $amount } quarts
+liters = { $amount } L
+times = Which leads
+times-note = at { $low }: { $few }; at { $high }: { $much }
+holes = A house at { $ach50 } ACH50
+holes-text = { $holes } such holes
+holes-note = { $share } of its { $size }, in the roof; { $height } of warm air push { $stack } Pa
+winter = In one winter the hole's air carries { $carried } past the cold face and about { $stays } of it stay; { $vapor } come through the ceiling. { $compared }
+# $first leads, or both are about the same; $much is who brings more than the roof can give back: neither, both, each alone.
+compared = { $first ->
+    [hole] The hole leads, { $times }
+    [ceiling] The ceiling leads, { $times }
+   *[both] Both are about the same
+}, and { $much ->
+    [none] together they are not more than the { $reserve } that this piece of roof can give back in summer
+    [each] each alone is more than the { $reserve } that this piece of roof can give back in summer
+    [hole] the hole alone is more than the { $reserve } that this piece of roof can give back in summer, however tight the rest is
+    [ceiling] the ceiling alone is more than the { $reserve } that this piece of roof can give back in summer, however small the hole is
+   *[together] only together are they more than the { $reserve } that this piece of roof can give back in summer
+}.
+kilograms-and = { $kilograms } kg = { $shown }
+kilograms = { $kilograms } kg
+flow = { $flow } m³/s
+together = { $amount } kg/m²
+together-and = { $amount } kg/m² = { $shown }
+step-air = Air through the hole of { $hole }: 0.6 of its area in m², times the speed that the push gives.
+step-waters = Water to each kg of dry air, in the room and at the most at the cold face: tables.
+step-waters-both = { $inside } and { $held } g
+step-carried = A m³ of room air has { $heavy } kg of dry air. It carries past what it could not keep at the cold face.
+step-stays = About { $share } of the air seeps, cools on its way and leaves its part. This is assumed.
+step-pressure = Vapor pressure of the room.
+step-vapor = Vapor through the ceiling.
+step-season = Over the ceiling, for the winter.
+step-season-sum = { $through } g/m² day × { $ceiling } m² × 150 days / 1000
+step-together = What stays of both, over the ceiling. From { $caution } kg/m² on it is damp, from { $damage } kg/m² on wet.
+# Which of the two ways brings more, and how many times.
+leads = { $first ->
+    [hole] the hole, { $times }
+    [ceiling] the ceiling, { $times }
+   *[both] about the same
+}
+
+## The picture.
+
+carried-line = carried past
+air-pail = by air
+vapor-pail = by vapor
+stays-mark = stays
+full = full: { $amount } { $unit }
+vapor-line = by vapor
+graph-across = ceiling with its film, { $symbol }
+graph-up = { $symbol } in the season
+push-on-the-house = push on the house
+push-arrow = long = hard push
+no-push = no push
+alt-push = The house pushes air out at the ceiling with { $top } Pa; at the floor it is { $bottom } Pa.
+alt-buckets = Two buckets on one scale. In the season the air of the hole carries { $carried } past the cold face; a line in its bucket marks the { $stays } that stay. Through the ceiling { $vapor } come by vapor.
+alt-graph = The graph shows water over the permeance of the ceiling with its film; you are at { $inner_now }.
+
+## The checks: -ask the question, -right its answer, -why what is said of it; a wrong answer by its belief.
+
+half-hole-why = At the same push flow goes with area: { $half } is half of { $whole }.
+half-hole-ask = In a winter the air of a hole of { $area } at { $push } Pa carries about { $whole } of water past the cold face, over and above what it can keep there. Half of the hole gets sealed and the push stays. How much is it now?
+half-hole-vapor-barrier-is-air-barrier-reply = For air the hole is the throttle. Half of the hole is half of the air: { $half }.
+half-hole-vapor-barrier-is-air-barrier-seems = As long as a gap is left, the whole barrier looks useless.
+half-hole-half-is-closed-reply = The other half still leaks, at the same push: { $half }.
+half-humidity-why = { $system ->
+    [us] Each pound of dry air has { $moist } grains of vapor with it at { $rh }, { $drier } at { $half }, and can keep { $held } at the cold face. What is over that falls, and so does what stays: from { $before } to { $after }.
+   *[si] Each kilogram of dry air has { $moist } g of vapor with it at { $rh }, { $drier } at { $half }, and can keep { $held } at the cold face. What is over that falls, and so does what stays: from { $before } to { $after }.
+}
+half-humidity-ask = A leak leaves about { $before } of water at a { $cold } sheathing in a winter, with { $rh } indoors at { $room }. Indoor RH is brought down to { $half }. How much is it now?
+half-humidity-counts-air-not-water-reply = The same air leaks, but with half the vapor in it. What stays falls to { $after }.
+which-test-why = Blow or draw at 50 Pa while the film can still be reached, and watch the smoke at each joint.
+which-test-ask = A house tests at { $ach } ACH50, { $cfm50 } at 50 Pa, about { $everyday } in everyday use. You want to find where the ceiling leaks. Which test?
+which-test-right = A blower door with smoke, before the drywall goes up.
+which-test-wrong-tool = A moisture meter in July.
+which-test-wrong-tool-reply = In July the wood has dried. The leak shows in winter, or with smoke.
+which-test-vapor-barrier-is-air-barrier = A perm test of the film.
+which-test-house-must-breathe = No test. Those leaks let the house breathe.
+which-test-house-must-breathe-reply = People breathe. A fan brings them air without wetting the roof.
+which-test-house-leaks-in-everywhere = Feel for drafts at the floor.
+which-test-house-leaks-in-everywhere-reply = In winter air comes in low and leaves high. The ceiling leaks outward.
+# $state is what such a winter comes to.
+task-outcome = About { $stays } stay from the hole, and { $through } come through the ceiling. Together that is { $found }: { $state }.
