@@ -1,5 +1,8 @@
 """What teaches in another language: the lists, the instructor's pages, the quiz, the tasks, the learner's file."""
 
+import html
+import re
+
 import pytest
 
 import made_up
@@ -15,6 +18,12 @@ def elsewhere(tmp_path):
     language.use(made_up.write(tmp_path / "xx"))
     yield
     language.use(None)
+
+
+def shown(page):
+    """What of a page in HTML is read."""
+    body = re.sub(r"<style>.*?</style>", "", page, flags=re.DOTALL)
+    return html.unescape(re.sub(r"<[^>]*>", " ", body))
 
 
 def test_the_lists_of_words_have_their_twins(elsewhere):
@@ -59,6 +68,24 @@ def test_the_instructors_pages_speak_another_language(elsewhere):
     for name, page in guide.pages().items():
         left = made_up.unmarked(page)
         assert [each for each in left if each not in ("kPa",)] == [], (name, left[:20])
+
+
+def test_a_quiz_on_paper_speaks_another_language(elsewhere):
+    quiz = paper.paper(7, (*paper.EXIT, "explain"))
+    for page in (quiz.quiz(), quiz.key()):
+        assert '<html lang="xx">' in page
+        assert made_up.unmarked(shown(page), ("us",)) == []
+
+
+@pytest.mark.parametrize("kind", questions.kinds())
+def test_every_kind_of_question_speaks_another_language(elsewhere, kind):
+    for system in ("us", "si"):
+        for seed in (None, 1, 2, 3, 4, 5):
+            asked = questions.draw(kind, seed, system)
+            said = [asked.prompt, str(asked.answer) if isinstance(asked.answer, str) else ""]
+            said += [text for each in asked.choices for text in (each.text, each.reply, each.why)]
+            for each in said:
+                assert made_up.unmarked(each) == [], each
 
 
 def test_a_task_says_in_another_language_what_came_of_a_try(elsewhere):

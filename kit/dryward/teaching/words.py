@@ -61,8 +61,10 @@ def number(value: float | str, unit: str, unit_system: str = "us") -> str:
         raise UnknownName("unit system", unit_system, units.SHOWN)
     si = units.to_si(float(value), unit)
     if this.quantity == "pressure" and unit == "Pa":
-        text = f"{si:.0f} Pa"
-        return f"{text} ({units.show(si, 'pressure', 'us')})" if unit_system == "us" else text
+        pascals = units.with_unit(units.number(si, 0), "Pa")
+        if unit_system != "us":
+            return pascals
+        return message("teaching.in-both-units", own=pascals, us=units.show(si, "pressure", "us"))
     target = reader_unit(unit, unit_system)
     return _said(float(value) if target == unit else units.from_si(si, target), target)
 
@@ -92,17 +94,11 @@ def _said(value: float, unit: str) -> str:
     if unit == "in":  # tape-measure fractions as they are, anything worked to a tenth
         places = 4 if value * 16 == round(value * 16) else 1
     text = units.number(value, most=2) if places is None else units.number(value, figures=12, most=places)
-    symbol = units.unit(unit).symbol
-    if unit == "R":
-        return f"R-{text}"
     if unit == "m2 K/W":
-        return f"RSI {text}"
-    if unit == "sd m":
-        return f"{text} m sd"
-    plural = {"quart": "quarts", "pint": "pints"}
-    if unit in plural and text != "1":
-        symbol = plural[unit]
-    return f"{text} {symbol}".strip()
+        return message("teaching.rsi", number=text)
+    if unit in ("quart", "pint") and text != "1":
+        return message("teaching.pints" if unit == "pint" else "teaching.quarts", number=text)
+    return units.with_unit(text, unit)
 
 
 def shown(text: str, unit_system: str = "us") -> str:

@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 from dryward import language
 from dryward.course.where_it_gets_wet.page import OUTER, roof_with
 from dryward.panels import wetness
-from dryward.panels.controls import Choice, Slider, standard
+from dryward.panels.controls import Choice, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import monthly
@@ -24,12 +24,13 @@ from dryward.verdict import Verdict, of_months
 from dryward.verdict.words import capital, wet_and_how_long
 from dryward.verdict.words import month as name_of
 from dryward.weather import Air
-from dryward.weather.places import demo_climate, demos, place
+from dryward.weather.places import demo_climate, demos
 
 message = language.beside(__file__)
 
 #: The room all year; the sliders move its humidity.
 ROOM_TEMPERATURE = to_si(70.0, "degF")
+PLACE = Choice("Place", "twelve_months.town", tuple((id, f"twelve_months.town-{id}") for id in demos()), start="cold")
 #: Places along a slider at which the year is worked out for its strip.
 ALONG = 9
 
@@ -62,13 +63,8 @@ class TwelveMonths(Page):
     """Town, room humidity, inner membrane and outer layer; bars and the line carried over."""
 
     id = "twelve-months"
+    handles = (PLACE, "RH_in", standard("M_in").starting(3), OUTER)
     draws = MonthBars
-
-    @property
-    def handles(self) -> tuple[str | Slider | Choice, ...]:
-        """The town, the room and the roof."""
-        towns = tuple((id, language.called(place(id).name).lower()) for id in demos())
-        return Choice("Place", message("town"), towns, start="cold"), "RH_in", standard("M_in").starting(3), OUTER
 
     def compute(self, at: SimpleNamespace) -> TownYear:
         """One year of the roof."""

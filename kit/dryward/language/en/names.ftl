@@ -470,3 +470,13 @@ unit-of-moisture-content = unit of moisture content
 unit-of-rain = unit of rain
 unit-of-relative-humidity = unit of relative humidity
 unit-of-temperature = unit of temperature
+
+## What the questions name: layers of a wall, and classes of a sheet.
+
+batt = batt
+class-i = class I
+class-ii = class II
+class-iii = class III
+drywall = drywall
+no-retarder = no retarder
+outside-board = outside board
