@@ -94,11 +94,7 @@ class Draw:
 
     def words(self, prompt: str, right: str, *wrong: Sequence[str], must: bool = False) -> Question:
         """A question whose answers are words."""
-<<<<<<< HEAD
         choices = [Choice(right, True, "", self._praise(), why=self.why)]
-=======
-        choices = [Choice(right, True, "", self._praise())]
->>>>>>> main
         for text, id, *here in wrong:
             choices.append(Choice(text, False, id, self._reply(id, here)))
         return self._question(prompt, choices, right, "", 0.0, must)
@@ -130,11 +126,7 @@ class Draw:
             text = self._said(turned(value), seen, tail)
             if text not in [each.text for each in choices]:
                 reply = self._reply(id, here) if id else self._praise()
-<<<<<<< HEAD
                 choices.append(Choice(text, not id, id, reply, turned(value), "" if id else self.why))
-=======
-                choices.append(Choice(text, not id, id, reply, turned(value)))
->>>>>>> main
         if len(choices) < 3:
             return None
         return self._question(prompt, choices, answer, seen, tolerance, must)
@@ -156,19 +148,12 @@ class Draw:
     def _praise(self) -> str:
         return message("questions.right-because", why=self.why) if self.why else message("questions.right")
 
-    def _praise(self) -> str:
-        return message("teaching.right-because", why=self.why) if self.why else message("teaching.right")
-
     def _reply(self, id: str, here: Sequence[str]) -> str:
         known = belief(id)
         seems, right = (words.shown(text, self.unit_system) for text in (known.seems, known.right))
         end = here[0] if here and here[0] else self.why or right
         seems = here[1] if len(here) > 1 else seems
-<<<<<<< HEAD
-        return message("teaching.reply", seems=seems, right=end)
-=======
         return message("questions.wrong", seems=seems, right=end)
->>>>>>> main
 
     def _question(
         self, prompt: str, choices: list[Choice], answer: float | str, unit: str, tolerance: float, must: bool
@@ -196,11 +181,7 @@ _TRIES = 2000
 
 def _made(maker: Maker, name: str, seed: int | None, unit_system: str) -> Question:
     if seed is not None and (isinstance(seed, bool) or not isinstance(seed, int) or seed < 0):
-<<<<<<< HEAD
-        raise OutOfRange(message("teaching.seed", given=f"{seed!r:.40}"))
-=======
         raise OutOfRange(message("questions.seed", given=f"{seed!r:.40}"))
->>>>>>> main
     draw = Draw(name, seed, unit_system)
     for _ in range(_TRIES):
         found = maker(draw)

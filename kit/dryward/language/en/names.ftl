@@ -20,6 +20,13 @@ upper-deck = upper deck
 vent-space = vent space
 weather-barrier = weather barrier
 
+## Layers of the lessons' own walls, and what air is at their two sides.
+
+bay = bay
+empty-bay = empty bay
+film = film
+outer-board = outer board
+
 ## The kit's own roofs and walls.
 
 unvented-vault-foam-above-the-deck = Unvented vault, foam above the deck
@@ -434,6 +441,27 @@ from-memory = from memory
 given-with-the-layer = given with the layer
 invented = invented
 typed-by-the-reader = typed by the reader
+
+## States, how twelve months end, and what lies at the ends of a roof.
+
+damp = damp
+dries = dries
+dry = dry
+grows = grows
+holds = holds
+no-wetting = no wetting
+not-known-yet = not known yet
+room-air = room air
+wet = wet
+
+## Invented places.
+
+cold = Cold
+cool-marine = Cool marine
+hot-dry = Hot dry
+hot-humid = Hot humid
+mixed-humid = Mixed humid
+very-cold = Very cold
 
 ## What a logger's file holds, its clock, the places of its sensors and what they point to; signs of units as the file has them.
 

@@ -74,13 +74,6 @@ key-behind = Behind it:
 key-marked = Marked by a person, 0 to 2 points each: { $answer }.
 key-foot = Key to quiz { $code }.
 
-## What is replied to an answer
-
-right = Right.
-right-because = Right. { $why }
-# $seems and $right are sentences.
-reply = Why it looked right: { $seems } What is right: { $right }
-
 ## A practical task
 
 # $control is what the page calls a slider.
@@ -98,7 +91,6 @@ pretest-answers = The pre-test has { $count } answers, not { $given }.
 quiz-no-kind = A quiz needs at least one kind of question.
 quiz-no-seed = A quiz needs a seed, a whole number from 0 up.
 quiz-answers = The quiz has { $count } questions; { $given } answers were given.
-seed = A seed is a whole number from 0 up, not { $given }.
 type-size = Type size is { $given }; it must be { $low } to { $high } points.
 setting = The setting { $name } is { $given }; it must be { $allowed }.
 cannot-be-written = { $file } cannot be written: { $reason }; your answers are kept while this is open.
