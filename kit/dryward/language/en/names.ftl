@@ -499,6 +499,15 @@ unit-of-rain = unit of rain
 unit-of-relative-humidity = unit of relative humidity
 unit-of-temperature = unit of temperature
 
+## Series of weather, and what is given to a case.
+
+direct-sun = direct sun
+the-air-flow = the air flow
+the-outdoor-air = the outdoor air
+the-room = the room
+the-room-air = the room air
+the-vent-air-flow = the vent air flow
+
 ## What the questions name: layers of a wall, and classes of a sheet.
 
 batt = batt
