@@ -18,7 +18,7 @@ from dryward.cli.api import CHAPTERS
 from package import all_names, load, parameters, tree
 
 #: What a user types, by the door it stands at: what `dryward api` shows.
-CONTRACT = {door: names.split() for _, door, names in CHAPTERS}
+CONTRACT = {door: names.split() for door, names in CHAPTERS}
 
 
 def public(door, name):

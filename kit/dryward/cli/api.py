@@ -9,76 +9,55 @@ import textwrap
 from pathlib import Path
 
 from dryward.checks import BadFile, UnknownName
+from dryward.language import has, message
 
-#: The public names by chapter: heading, the module they stand in, the names.  ``dw`` is ``import dryward as dw``;
+#: The public names: the module they stand in, the names; a module without a heading goes on with the chapter
+#: before.  ``dw`` is ``import dryward as dw``;
 #: the names of the other modules are reached through it too, as ``dw.steady.profile``.
 CHAPTERS = (
-    ("At a prompt", "api", "roof membrane profile year months sweep dry_range drying_rates"),
+    ("api", "roof membrane profile year months sweep dry_range drying_rates"),
     (
-        "What is built",
         "building",
         "Assembly Layer Material FixedMembrane VariableMembrane LaminateMembrane AirSpace Framing material membrane "
         "air_space preset presets load save",
     ),
-    ("What is around it", "weather", "Air MonthlyClimate HourlyWeather read_epw demo demos"),
-    ("The air indoors", "weather.indoor", "constant humidity_class by_outdoor_temperature moisture_balance"),
-    ("What it means", "verdict", "Verdict Finding Criterion of_year of_months of_steady"),
-    ("The steady state", "physics.steady", "profile sweep Profile WetPlane Sweep"),
-    ("Drying", "physics.drying", "rates Drying"),
-    ("Along a slider", "physics.limits", "dry_range Range"),
-    ("Twelve months", "physics.monthly", "balance Months"),
-    ("Hour by hour", "physics.hourly", "simulate batch Hours LayerHours"),
-    ("The vent space", "physics.ventspace", "VentSpace"),
-    ("The air leak", "physics.airleak", "Leak"),
-    ("Sky and mold", "physics.sky", "temperature"),
-    ("", "physics.mold", "index"),
+    ("weather", "Air MonthlyClimate HourlyWeather read_epw demo demos"),
+    ("weather.indoor", "constant humidity_class by_outdoor_temperature moisture_balance"),
+    ("verdict", "Verdict Finding Criterion of_year of_months of_steady"),
+    ("physics.steady", "profile sweep Profile WetPlane Sweep"),
+    ("physics.drying", "rates Drying"),
+    ("physics.limits", "dry_range Range"),
+    ("physics.monthly", "balance Months"),
+    ("physics.hourly", "simulate batch Hours LayerHours"),
+    ("physics.ventspace", "VentSpace"),
+    ("physics.airleak", "Leak"),
+    ("physics.sky", "temperature"),
+    ("physics.mold", "index"),
     (
-        "Moist air",
         "air",
         "saturation_vapor_pressure vapor_pressure relative_humidity dew_point humidity_ratio vapor_density "
         "standard_pressure moist_air MoistAir",
     ),
-    ("Units", "units", "to_si from_si show quantity"),
-    ("The lessons", "panels", "page"),
+    ("units", "to_si from_si show quantity"),
+    ("panels", "page"),
 )
 #: The page, in the folder of the checkout.
 PAGE = Path("lessons", "guide", "api.md")
-_HEAD = """\
-# What can be typed in Python
-
-Made by `dryward api --write` from the docstrings; `dryward api NAME` shows one of them in the
-terminal. From the import to the picture:
-
-```python
-import dryward as dw
-
-roof = dw.roof("vented-vault").replace("inner membrane", dw.membrane("1 perm"))
-state = dw.profile(roof, dw.Air("70 F", "40 %"), dw.Air("20 F", "80 %"))
-state.plot()
-dw.year(roof, place="cold", room="40 %", ach50=3).verdict
-```
-
-Numbers are SI: degrees Celsius, Pa, m, kg, s, W; humidity 0 to 1; a text such as `"70 F"` is
-read with its unit. Layers run from inside to outside and a flux is positive outward. A roof,
-and every result, has `plot()` and `to_table()`; a result says what it means in `verdict`.
-"""
 
 
 def add(parser: argparse.ArgumentParser) -> None:
     """Name the arguments of the command."""
-    parser.add_argument(
-        "name", nargs="?", metavar="NAME", help="such as profile, Assembly or steady.sweep; all if none"
-    )
-    parser.add_argument("--write", action="store_true", help=f"write {PAGE.as_posix()} of this checkout")
+    parser.add_argument("name", nargs="?", metavar=message("cli.meta-name"), help=message("cli.api-name"))
+    parser.add_argument("--write", action="store_true", help=message("cli.api-write", file=PAGE.as_posix()))
 
 
 def run(args: argparse.Namespace) -> int:
     """Print one entry or the list; 0."""
     if args.write:
         if not PAGE.parent.is_dir():
-            raise BadFile(f"There is no {PAGE.parent} here; type the command in the folder of the checkout.")
+            raise BadFile(message("cli.no-folder-here", folder=str(PAGE.parent)))
         PAGE.write_text(page(), encoding="utf-8")
-        print(f"The page stands in {PAGE}.")
+        print(message("cli.page-stands", file=str(PAGE)))
     elif args.name:
         print("\n\n".join(f"{typed}{signature(name, thing)}\n\n{textwrap.indent(_words(thing), '    ')}"
                           for typed, name, thing in find(args.name)))  # fmt: skip
@@ -90,8 +69,9 @@ def run(args: argparse.Namespace) -> int:
 def entries() -> list[tuple[str, str, str, object]]:
     """(chapter, how it is typed, name, the thing itself) of every public name, in the order of reading."""
     found, chapter = [], ""
-    for heading, home, names in CHAPTERS:
-        chapter = heading or chapter
+    for home, names in CHAPTERS:
+        id = home.replace(".", "-")
+        chapter = message(f"cli.chapter-{id}") if has(f"cli.chapter-{id}") else chapter
         module = importlib.import_module(f"dryward.{home}")
         found += [(chapter, _typed(home, name), name, getattr(module, name)) for name in names.split()]
     return found
@@ -142,7 +122,7 @@ def signature(name: str, thing: object) -> str:
 
 def page() -> str:
     """The whole page in Markdown: the chapters, and each name with its docstring."""
-    every, lines, shown = entries(), [_HEAD], ""
+    every, lines, shown = entries(), [message("cli.api-head") + "\n"], ""
     for chapter, typed, name, thing in every:
         if chapter != shown:
             lines.append(f"## {chapter}\n")

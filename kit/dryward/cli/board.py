@@ -4,16 +4,15 @@ import argparse
 from collections.abc import Sequence
 from pathlib import Path
 
+from dryward.language import message
 from dryward.school import folders
-from dryward.school.standing import board, learner_folders
+from dryward.school.standing import board, learner_folders, right_of, titles
 from dryward.teaching import lessons
-
-_HEADS = ("learner", "lesson", "predicted", "checks right", "finished", "minutes ago")
 
 
 def add(parser: argparse.ArgumentParser) -> None:
     """Name the arguments of the command."""
-    parser.add_argument("--folder", type=Path, help="where the learners' answers are kept, a folder for each")
+    parser.add_argument("--folder", type=Path, help=message("cli.board-folder"))
 
 
 def run(args: argparse.Namespace) -> int:
@@ -21,31 +20,40 @@ def run(args: argparse.Namespace) -> int:
     folder = (args.folder or folders.class_folder()).expanduser()
     found = board(learner_folders(folder))
     if not found.learners:
-        print(f"Nobody has opened a lesson yet; the answers are looked for in {folder}")
+        print(message("cli.board-nobody", folder=str(folder)))
         return 0
-    titles = {each.id: f"{each.number}. {each.title}" for each in lessons.lessons()}
+    named = titles()
     rows = [
         (
             each.label,
-            each.trouble or titles.get(each.lesson, ""),
+            each.trouble or named.get(each.lesson, ""),
             each.prediction,
-            f"{each.right} of {each.answered}" if each.answered else "",
+            right_of(each.right, each.answered),
             str(each.finished),
             "" if each.minutes is None else str(each.minutes),
         )
         for each in found.learners
     ]
-    print(_table(_HEADS, rows))
+    heads = (
+        message("cli.board-learner"),
+        message("cli.board-lesson"),
+        message("cli.board-predicted"),
+        message("cli.board-checks-right"),
+        message("cli.board-finished"),
+        message("cli.board-minutes-ago"),
+    )
+    print(_table(heads, rows))
     for trouble in lessons.troubles():
         print(trouble)
     for group in found.groups:
-        print(f"\n{titles[group.lesson]}: {group.here} here now")
+        print("\n" + message("school.here-now", lesson=named[group.lesson], here=str(group.here)))
+        mark = message("cli.board-right")
         for key, text, right, count in group.choices:
-            print(f"  {count:3d}  {'right' if right else '     '}  {key}  {text}")
+            print(f"  {count:3d}  {mark if right else ' ' * len(mark)}  {key}  {text}")
         if group.answered:
-            print(f"  checks: {group.right} of {group.answered} right")
+            print(f"  {message('cli.board-checks', right=str(group.right), answered=str(group.answered))}")
         for claim, times in group.beliefs[:3]:
-            print(f"  said {times} time{'s' if times > 1 else ''}: {claim}")
+            print(f"  {message('cli.board-said', count=times, claim=claim)}")
     return 0
 
 

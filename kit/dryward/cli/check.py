@@ -13,51 +13,52 @@ from dryward.building import codes
 from dryward.building.job import DESIGNS, Job, Place, Room, load_job
 from dryward.building.schema import entries
 from dryward.checks import BadFile, OutOfRange, UnknownName
+from dryward.language import called, joined, message
 from dryward.report.check import Number
 from dryward.report.many import failed, many, sweep
-from dryward.units import grain_of_water
-from dryward.verdict import UNKNOWN
+from dryward.units import grain_of_water, show
+from dryward.verdict import STATES, UNKNOWN
+from dryward.verdict.words import adjective
 
 #: Draws of the uncertain inputs when none are typed.
 DRAWS = 24
-#: Argument, entry of the room, unit system of a number without a unit, help.
-_TYPED = (
-    ("humidity", "relative_humidity", "us", "room humidity in the heating season, such as 40 or 40%%"),
-    ("room_temperature", "temperature", None, "room temperature in the heating season, such as 70F or 21C"),
-)
+#: Argument, entry of the room, unit system of a number without a unit.
+_TYPED = (("humidity", "relative_humidity", "us"), ("room_temperature", "temperature", None))
 
 
 def add_roof(parser: argparse.ArgumentParser) -> None:
     """Name the arguments that `check` and `report` share: a roof, its place and its room."""
     where = parser.add_mutually_exclusive_group()
-    where.add_argument("--place", metavar="NAME", help=f"an invented place: {', '.join(weather.demos())}")
-    where.add_argument("--epw", metavar="FILE", help="a weather file")
-    parser.add_argument("--zone", help="climate zone of the code, such as 6 or 4C")
+    where.add_argument(
+        "--place",
+        metavar=message("cli.meta-name"),
+        help=message("cli.place", places=joined("cli.name-after-name", weather.demos())),
+    )
+    where.add_argument("--epw", metavar=message("cli.meta-file"), help=message("cli.epw"))
+    parser.add_argument("--zone", help=message("cli.zone"))
     parser.add_argument(
         "--edition",
         choices=tuple(map(str, codes.EDITIONS)),
-        help="of the codes; otherwise the newest whose text was read",
+        help=message("cli.edition"),
     )
-    for name, _, _, words in _TYPED:
-        parser.add_argument(f"--{name.replace('_', '-')}", help=words)
-    parser.add_argument(
-        "--years", type=int, help="most years of the hourly run, 1 to 10; it ends when the year repeats"
-    )
-    parser.add_argument("--design", choices=DESIGNS, help="the year it is designed for; otherwise that of the file")
+    parser.add_argument("--humidity", help=message("cli.humidity").replace("%", "%%"))
+    parser.add_argument("--room-temperature", help=message("cli.room-temperature"))
+    parser.add_argument("--years", type=int, help=message("cli.years"))
+    parser.add_argument("--design", choices=DESIGNS, help=message("cli.design"))
     parser.add_argument(
         "--spread",
         type=int,
         nargs="?",
         const=DRAWS,
         default=0,
-        metavar="DRAWS",
-        help=f"bands of the hourly years from so many draws of the uncertain inputs ({DRAWS} when no number is given)",
+        metavar=message("cli.meta-draws"),
+        help=message("cli.spread", draws=str(DRAWS)),
     )
-    parser.add_argument("--steady", action="store_true", help="leave the hourly years out")
+    parser.add_argument("--steady", action="store_true", help=message("cli.steady"))
     parser.add_argument(
         "--quick",
         action="store_true",
-        help="the verdict alone: no uncertain inputs, other design years or room humidities are tried",
+        help=message("cli.quick"),
     )
 
 
@@ -79,7 +80,7 @@ def find(names: Sequence[str]) -> dict[str, Job | str]:
         if path.is_dir():
             files = sorted(each for each in path.rglob("*.toml") if not _hidden(each.relative_to(path)))
             if not files:
-                raise BadFile(f"{name}: there is no .toml file in this folder.")
+                raise BadFile(message("cli.no-toml", folder=name))
             for file in files:
                 try:
                     found[str(file.relative_to(path.parent))] = load_job(file)[0]
@@ -95,7 +96,7 @@ def find(names: Sequence[str]) -> dict[str, Job | str]:
 def changed(job: Job, args: argparse.Namespace) -> Job:
     """The job with what was typed put in."""
     if args.steady and args.spread:
-        raise OutOfRange("The spread is of the hourly years: leave out --steady or --spread.")
+        raise OutOfRange(message("cli.spread-or-steady"))
     place = job.place
     if args.place:
         weather.demo_climate(args.place)
@@ -105,7 +106,7 @@ def changed(job: Job, args: argparse.Namespace) -> Job:
     if args.zone:
         place = dataclasses.replace(place, zone=codes.zone(args.zone))
     room: dict[str, Any] = {}
-    for name, key, system, _ in _TYPED:
+    for name, key, system in _TYPED:
         if getattr(args, name):
             room[key] = entries(Room)[key].taken(getattr(args, name), system)
     # What is typed is held; a rule that has no such number would pass over it.
@@ -121,13 +122,13 @@ def changed(job: Job, args: argparse.Namespace) -> Job:
 
 def add(parser: argparse.ArgumentParser) -> None:
     """Name the arguments of the command."""
-    parser.add_argument("files", nargs="+", metavar="FILE", help="an assembly or job file, a folder, or a preset")
+    parser.add_argument("files", nargs="+", metavar=message("cli.meta-file"), help=message("cli.check-files"))
     add_roof(parser)
-    parser.add_argument("--all-places", action="store_true", help="check each roof in all invented places")
-    parser.add_argument("--workers", type=int, help="processes to use; otherwise one for each core")
-    parser.add_argument("--scheduler", metavar="ADDRESS", help="a running Dask scheduler to use instead")
-    parser.add_argument("--units", choices=("us", "si"), default="us", help="units of the printed numbers")
-    parser.add_argument("--json", action="store_true", help="print everything that was found as JSON, SI units")
+    parser.add_argument("--all-places", action="store_true", help=message("cli.check-all-places"))
+    parser.add_argument("--workers", type=int, help=message("cli.check-workers"))
+    parser.add_argument("--scheduler", metavar=message("cli.meta-address"), help=message("cli.check-scheduler"))
+    parser.add_argument("--units", choices=("us", "si"), default="us", help=message("cli.check-units"))
+    parser.add_argument("--json", action="store_true", help=message("cli.check-json"))
 
 
 def run(args: argparse.Namespace) -> int:
@@ -162,7 +163,12 @@ def _progress() -> Callable[[int, int, Any], None] | None:
 
     def tell(done: int, total: int, result: Any) -> None:
         if total > 1:
-            print(f"\r{done} of {total}", end="" if done < total else "\n", file=sys.stderr, flush=True)
+            print(
+                "\r" + message("cli.done-of", done=str(done), total=str(total)),
+                end="" if done < total else "\n",
+                file=sys.stderr,
+                flush=True,
+            )
 
     return tell
 
@@ -172,46 +178,56 @@ def _parts(jobs: int) -> Callable[[int, int], None] | None:
         return None
 
     def tell(done: int, total: int) -> None:
-        print(f"\r{done} of {total} %", end="" if done < total else "\n", file=sys.stderr, flush=True)
+        print(
+            "\r" + message("cli.done-of-percent", done=str(done), total=str(total)),
+            end="" if done < total else "\n",
+            file=sys.stderr,
+            flush=True,
+        )
 
     return tell
 
 
 def _print(result: dict[str, Any], units: str, brief: bool) -> None:
     if "error" in result:
-        print(f"dryward: {result['error']}", file=sys.stderr)
+        print(message("cli.refused", why=result["error"]), file=sys.stderr)
         return
     if brief:
-        print(f"{result['state']:{len(UNKNOWN)}} {result['name']}: {result['headline']}")
+        wide = max(len(adjective(state)) for state in (*STATES, UNKNOWN))
+        told = message("cli.one-of-many", name=result["name"], headline=result["headline"])
+        print(f"{adjective(result['state']):{wide}} {told}")
         for warning in result["warnings"]:
-            print(f"{'':{len(UNKNOWN)}} {warning}")
+            print(f"{'':{wide}} {warning}")
         return
     from dryward.report.document import MARKS, amount, legend, newest_edition
 
-    print(f"{result['assembly']}, {result['place']}")
+    print(message("cli.roof-and-place", roof=result["assembly"], place=result["place"]))
     for warning in result["warnings"]:
         print(warning)
     print(f"{result['headline']}\n{result['small']}\n\n{legend()}")
     for each in result["checks"]:
-        print(f"{MARKS[each['answer']]} {each['asked']} {each['said']}.")
+        print(message("cli.check-line", mark=MARKS[each["answer"]], asked=each["asked"], said=each["said"]))
         for line in (each["what"], *each["lines"], each["why"], each["change"], each["matters"]):
             if line:
                 print(f"    {line}")
         for number in each["numbers"]:
-            print(f"    {number['label']}: {amount(Number(**number), units)}")
+            shown = amount(Number(**number), units)
+            print(f"    {message('cli.number-of', label=number['label'], amount=shown)}")
         if each["limits"]:
-            print(f"    Limits: {each['limits']}")
+            print(f"    {message('cli.limits', limits=each['limits'])}")
         if each["source"] and each["id"].startswith(("code-", "vents")):
-            print(f"    Rule: {each['source']}.")
-    leak = " with the assumed leak" if result["with_assumed_leak"] else ""
+            print(f"    {message('cli.rule', source=each['source'])}")
+    leak = bool(result["with_assumed_leak"])
     limit = result["room_humidity_limit"]
     if limit:
-        shown = "none that was tried" if limit["humidity"] is None else f"{limit['humidity'] * 100:.0f} %"
-        print(f"Highest room humidity in winter at which the hourly year{leak} is dry: {shown}.")
+        shown = message("cli.none-tried")
+        if limit["humidity"] is not None:
+            shown = show(limit["humidity"], "relative humidity", "si")
+        print(message("cli.highest-humidity", leak=leak, humidity=shown))
     for design, state in result["designs"].items():
-        print(f"Design year, {design}{leak}: {state}.")
+        print(message("cli.design-year", leak=leak, design=called(design), state=adjective(state)))
     for note in (*result["notes"], grain_of_water()):
         if note not in result["warnings"]:
             print(note)
-    print(f"Code rows are {newest_edition()}.")
-    print("As adopted locally; the building official decides.")
+    print(message("cli.code-rows", edition=newest_edition()))
+    print(message("cli.as-adopted"))

@@ -11,21 +11,25 @@ from dryward import evidence
 from dryward.checks import OutOfRange
 from dryward.cli import front_page
 from dryward.evidence.table import OWN, READINGS, Check
+from dryward.language import joined, message
 
 
 def add(parser: argparse.ArgumentParser) -> None:
     """Name the arguments of the command."""
-    parser.add_argument("topics", nargs="*", metavar="TOPIC", help=f"of {', '.join(evidence.topics())}; all if none")
-    parser.add_argument("--failed", action="store_true", help="print only the checks that fail")
-    parser.add_argument("--summary", action="store_true", help="print one line for each source instead of each check")
-    parser.add_argument("--json", action="store_true", help="print the whole table as JSON")
-    parser.add_argument("--readme", action="store_true", help="write the summary into the README of this checkout")
+    topics = joined("cli.name-after-name", evidence.topics())
+    parser.add_argument(
+        "topics", nargs="*", metavar=message("cli.meta-topic"), help=message("cli.evidence-topics", topics=topics)
+    )
+    parser.add_argument("--failed", action="store_true", help=message("cli.evidence-failed"))
+    parser.add_argument("--summary", action="store_true", help=message("cli.evidence-summary"))
+    parser.add_argument("--json", action="store_true", help=message("cli.evidence-json"))
+    parser.add_argument("--readme", action="store_true", help=message("cli.evidence-readme"))
 
 
 def run(args: argparse.Namespace) -> int:
     """Print the table; 1 when a check fails."""
     if args.readme and args.topics:
-        raise OutOfRange("--readme writes the table of all topics; leave the topics out.")
+        raise OutOfRange(message("cli.evidence-all-topics"))
     done = [(topic, check) for topic in (args.topics or evidence.topics()) for check in evidence.checks(topic)]
     # The kit's own come last, and are not counted.
     done.sort(key=lambda pair: pair[1].reading == OWN)
@@ -39,18 +43,18 @@ def run(args: argparse.Namespace) -> int:
             print(line)
     if args.readme:
         page = front_page.write("proof", by_topic(done))
-        print(f"The table stands in {page}.")
+        print(message("cli.table-stands", file=str(page)))
     if not args.json:
         own = [check for _, check in done if check.reading == OWN]
         counted = [check for _, check in done if check.reading != OWN]
-        print(f"{len(counted)} published or worked values computed again; {_outside(counted)}.")
+        print(message("cli.evidence-counted", count=str(len(counted)), outside=_outside(counted)))
         if own:
-            print(f"Not counted: {len(own)} of the kit's own, invented for teaching; {_outside(own)}.")
+            print(message("cli.evidence-own", count=str(len(own)), outside=_outside(own)))
     return 1 if failed else 0
 
 
-def _outside(checks: Sequence[Check]) -> str:
-    return f"{sum(not check.passed for check in checks) or 'none'} outside the allowed difference"
+def _outside(checks: Sequence[Check]) -> int:
+    return sum(not check.passed for check in checks)
 
 
 def _plain(topic: str, check: Check) -> dict[str, Any]:
@@ -73,12 +77,13 @@ def _lines(done: Sequence[tuple[str, Check]]) -> Iterator[str]:
     """The table as text, one heading for each topic and place of reading."""
     shown_topic = shown_source = None
     for place, check in done:
-        topic = f"{place}, the kit's own, not counted" if check.reading == OWN else place
+        topic = message("cli.own-topic", topic=place) if check.reading == OWN else place
         if topic != shown_topic:
-            yield f"\n{topic.upper()}\n{'':44}{'':2}" + "".join(f"{name:>13}" for name in _COLUMNS) + "  unit"
-        source = f"{check.source}, {check.where} ({check.how_read})"
+            heads = "".join(f"{message(f'cli.column-{name}'):>13}" for name in _COLUMNS)
+            yield f"\n{topic.upper()}\n{'':44}{'':2}{heads}  {message('cli.column-unit')}"
+        source = message("cli.from-source", source=check.source, where=check.where, how=check.how_read)
         if (topic, source) != (shown_topic, shown_source):
-            yield f"  from {source}"
+            yield f"  {source}"
         shown_topic, shown_source = topic, source
         sign = "  " if check.passed else "! "
         numbers = "".join(f"{_number(getattr(check, name)):>13}" for name in _COLUMNS)
@@ -89,11 +94,21 @@ def by_topic(done: Sequence[tuple[str, Check]]) -> str:
     """The front page's table in Markdown: for each topic how its values were read and how close they are."""
     topics = dict.fromkeys(topic for topic, _ in done)
     rows = [(topic, [check for name, check in done if name == topic]) for topic in topics]
-    rows.append(("all", [check for _, check in done]))
+    rows.append((message("cli.all-topics"), [check for _, check in done]))
+    heads = (
+        message("cli.head-topic"),
+        message("cli.head-values"),
+        message("cli.head-read"),
+        message("cli.head-worked"),
+        message("cli.head-memory"),
+        message("cli.head-sources"),
+        message("cli.head-outside"),
+        message("cli.head-closest"),
+        message("cli.head-own"),
+    )
     lines = [
-        "| topic | values | read | worked outside the kit | from memory | sources | outside | closest to its limit "
-        "| not counted: the kit's own |",
-        "|---|---|---|---|---|---|---|---|---|",
+        f"| {' | '.join(heads)} |",
+        "|---" * len(heads) + "|",
     ]
     for topic, found in rows:
         counted = [check for check in found if check.reading != OWN]
@@ -107,7 +122,7 @@ def by_topic(done: Sequence[tuple[str, Check]]) -> str:
 def _closest(found: Sequence[Check]) -> str:
     """The largest difference as a share of the allowed one."""
     shares = [abs(check.difference) / check.tolerance for check in found if check.tolerance > 0]
-    return f"{max(shares):.0%}" if shares else "words only"
+    return f"{max(shares):.0%}" if shares else message("cli.words-only")
 
 
 def summary(checks: Iterable[Check]) -> str:
@@ -115,8 +130,14 @@ def summary(checks: Iterable[Check]) -> str:
     by_source: dict[tuple[bool, str], list[Check]] = {}
     for check in checks:
         by_source.setdefault((check.reading == OWN, check.source), []).append(check)
-    lines = ["| source | values | agree | largest share of the allowed difference |", "|---|---|---|---|"]
+    heads = (
+        message("cli.head-source"),
+        message("cli.head-values"),
+        message("cli.head-agree"),
+        message("cli.head-share"),
+    )
+    lines = [f"| {' | '.join(heads)} |", "|---|---|---|---|"]
     for (own, source), found in sorted(by_source.items()):
-        name = f"not counted, {OWN}: {source}" if own else source
+        name = message("cli.not-counted", own=OWN, source=source) if own else source
         lines.append(f"| {name} | {len(found)} | {sum(c.passed for c in found)} | {_closest(found)} |")
     return "\n".join(lines)

@@ -4,6 +4,7 @@ from pathlib import Path
 
 from dryward import storage
 from dryward.checks import BadFile
+from dryward.language import message
 
 
 def marks(topic: str) -> tuple[str, str]:
@@ -20,9 +21,9 @@ def write(topic: str, table: str, path: Path = Path("README.md")) -> Path:
     try:
         words = path.read_text(encoding="utf-8")
     except OSError:
-        raise BadFile(f"There is no {path} here; type the command in the folder of the checkout.") from None
+        raise BadFile(message("cli.no-readme-here", file=str(path))) from None
     if begin not in words or end not in words:
-        raise BadFile(f"{path} has no place for the table, between {begin} and {end}.")
+        raise BadFile(message("cli.no-place-for-table", file=str(path), begin=begin, end=end))
     before, _, rest = words.partition(begin)
     storage.write_whole(path, f"{before}{begin}\n\n{table}\n\n{end}{rest.partition(end)[2]}")
     return path

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.cli import front_page
 from dryward.cli.pages import HIGHEST_PORT
+from dryward.language import message
 from dryward.school import folders, lab
 from dryward.teaching import lessons, notebooks
 
@@ -26,15 +27,15 @@ _DOOR = "127.0.0.1"
 
 def add(parser: argparse.ArgumentParser) -> None:
     """Name the arguments of the command."""
-    parser.add_argument("--folder", type=Path, help="where your own copy of the lessons is kept")
-    parser.add_argument("--port", type=int, default=8888, help="port of the local server (8888; the next free one)")
-    parser.add_argument("--lesson", default=_FIRST, help="lesson to open first: its number or its file name")
-    parser.add_argument("--no-browser", action="store_true", help="print the address and open no browser")
-    author = parser.add_argument_group("for who writes lessons")
-    author.add_argument("--own", metavar="FOLDER", help="from now on also lessons of your own; - for none")
-    author.add_argument("--new", metavar="NAME", help="make a lesson that works, for you to change")
-    author.add_argument("--write", action="store_true", help="in a checkout: write what follows from the folders")
-    author.add_argument("--check", action="store_true", help="in a checkout: name what is not as the folders say")
+    parser.add_argument("--folder", type=Path, help=message("cli.lessons-folder"))
+    parser.add_argument("--port", type=int, default=8888, help=message("cli.lessons-port"))
+    parser.add_argument("--lesson", default=_FIRST, help=message("cli.lessons-lesson"))
+    parser.add_argument("--no-browser", action="store_true", help=message("cli.no-browser"))
+    author = parser.add_argument_group(message("cli.lessons-authors"))
+    author.add_argument("--own", metavar=message("cli.meta-folder"), help=message("cli.lessons-own"))
+    author.add_argument("--new", metavar=message("cli.meta-name"), help=message("cli.lessons-new"))
+    author.add_argument("--write", action="store_true", help=message("cli.lessons-write"))
+    author.add_argument("--check", action="store_true", help=message("cli.lessons-check"))
 
 
 def run(args: argparse.Namespace) -> int:
@@ -48,16 +49,16 @@ def run(args: argparse.Namespace) -> int:
     if args.own == "-":
         return 0
     if not 1 <= args.port <= HIGHEST_PORT:
-        raise OutOfRange(f"The port is {args.port}; it must be 1 to {HIGHEST_PORT}.")
+        raise OutOfRange(message("cli.port-range", port=str(args.port), most=str(HIGHEST_PORT)))
     lesson = found(args.lesson)
     folder = (args.folder or folders.own_lessons()).expanduser().resolve()
     beside = folders.copy(folders.shipped_lessons(), folder).beside
     with tempfile.TemporaryDirectory() as made:
         if notebooks.write_own(Path(made)):
             beside += folders.copy(Path(made), folder).beside
-    print(f"Your lessons are in {folder}")
+    print(message("cli.lessons-are-in", folder=str(folder)))
     for name in beside:
-        print(f"  you have changed a lesson that is newer in the kit; the new one is beside it: {name}")
+        print(f"  {message('cli.lessons-newer', name=name)}")
     for trouble in lessons.troubles():
         print(f"  {trouble}")
     serve(folder, lesson, args.port, browser=not args.no_browser)
@@ -71,28 +72,28 @@ def _remember(named: str) -> None:
     """Keep the folder of one's own lessons, or forget it."""
     if named == "-":
         lessons.remember_own(None)
-        print("No lessons of your own are taken any more.")
+        print(message("cli.own-forgotten"))
         return
     folder = Path(named).expanduser()
     if folder.exists() and not folder.is_dir():
-        raise BadFile(f"{folder} is a file; your own lessons need a folder.")
+        raise BadFile(message("cli.own-is-a-file", folder=str(folder)))
     try:
         folder.mkdir(parents=True, exist_ok=True)
     except OSError as reason:
-        raise BadFile(f"{folder} cannot be made: {reason.strerror or reason}.") from None
+        raise BadFile(message("cli.own-not-made", folder=str(folder), why=str(reason.strerror or reason))) from None
     lessons.remember_own(folder)
-    print(f"Your own lessons are taken from {folder.resolve()}")
+    print(message("cli.own-taken-from", folder=str(folder.resolve())))
 
 
 def _make(name: str) -> int:
     """The skeleton of a lesson: in one's own folder where there is one, else in the checkout."""
     own, checkout = lessons.own_folder(), Path("tests", "course")
     if own is None and not (checkout.is_dir() and lessons.COURSE.is_relative_to(Path.cwd())):
-        raise BadFile("Name a folder for your own lessons: dryward lessons --own FOLDER --new NAME.")
+        raise BadFile(message("cli.own-name-a-folder"))
     made = notebooks.new(name, own or lessons.COURSE, None if own else checkout.resolve())
-    print(f"A new lesson, {name}, number {lessons.lesson(name).number}:", *made, sep="\n  ")
+    print(message("cli.own-made", name=name, number=str(lessons.lesson(name).number)), *made, sep="\n  ")
     if own is None:
-        print("Change it, then type dryward lessons --write.")
+        print(message("cli.own-change-it"))
     return 0
 
 
@@ -101,7 +102,7 @@ def _lessons_folder() -> Path:
     os.environ[lessons.OWN] = ""
     here = Path.cwd() / "lessons"
     if not (here / "guide").is_dir() or not lessons.COURSE.is_relative_to(Path.cwd()):
-        raise BadFile("Type this in the folder of a checkout, with the kit installed from it.")
+        raise BadFile(message("cli.in-a-checkout"))
     return here
 
 
@@ -109,22 +110,22 @@ def _write() -> int:
     changed = [f"lessons/{name}" for name in notebooks.write(_lessons_folder())]
     before = Path("README.md").read_text("utf-8")
     front_page.write("lessons", notebooks.table())
-    _tell("written", changed + ["README.md"] * (Path("README.md").read_text("utf-8") != before))
+    _tell("cli.written", changed + ["README.md"] * (Path("README.md").read_text("utf-8") != before))
     return 0
 
 
 def _check() -> int:
     stale = [f"lessons/{name}" for name in notebooks.stale(_lessons_folder())]
     stale += ["README.md"] * (notebooks.table() not in Path("README.md").read_text("utf-8"))
-    _tell("not as the lesson folders say", stale)
+    _tell("cli.stale", stale)
     return 1 if stale else 0
 
 
 def _tell(what: str, names: list[str]) -> None:
     for name in names:
-        print(f"{what}: {name}")
+        print(message(what, file=name))
     if not names:
-        print("All is as the lesson folders say.")
+        print(message("cli.all-as-folders-say"))
 
 
 # --- serving ------------------------------------------------------------------------------
@@ -196,7 +197,7 @@ def serve(folder: Path, lesson: str, port: int, browser: bool) -> None:
 
 
 def _say(address: str) -> None:
-    print(f"Open this address in a browser:\n\n    {address}\n\nPress Ctrl-C here to stop.", flush=True)
+    print(message("cli.open-address"), "", f"    {address}", "", message("cli.press-to-stop"), sep="\n", flush=True)
 
 
 def address(server: LabApp, lesson: str, token: str) -> str:

@@ -15,8 +15,10 @@ from urllib.parse import urlsplit
 from urllib.request import url2pathname
 
 from dryward.checks import BadFile, OutOfRange, PlainError
+from dryward.language import message
 from dryward.school import folders
 from dryward.teaching import lessons
+from dryward.units import number
 
 if TYPE_CHECKING:  # it needs the library of the pages
     from dryward.school.learners import Learners
@@ -24,6 +26,8 @@ if TYPE_CHECKING:  # it needs the library of the pages
 _HERE = "127.0.0.1"
 #: Of a server's ports.
 HIGHEST_PORT = 65535
+#: Most kernels kept ready.
+_READY = 50
 #: Fewest signs of a password one chooses oneself.
 _SHORTEST = 10
 #: Where a password of one's own is read from: on the command line everybody on the computer could see it.
@@ -40,34 +44,35 @@ class NotInstalled(PlainError):
 
 def add(parser: argparse.ArgumentParser) -> None:
     """Name the arguments of the command."""
-    parser.add_argument("--share", action="store_true", help="let a class on the same network in, with a password")
-    parser.add_argument("--address", help="address to serve at: 127.0.0.1, or with --share this computer's own")
-    parser.add_argument("--port", type=int, default=8866, help="port (8866)")
-    parser.add_argument("--folder", type=Path, help="where the learners' answers are kept, a folder for each")
-    parser.add_argument("--mine", action="store_true", help="one learner: keep the answers with your own lessons")
-    parser.add_argument("--ready", type=int, default=4, help="lessons kept ready to open at once (4)")
-    parser.add_argument("--most", type=int, default=60, help="most lessons open at the same time (60)")
-    parser.add_argument("--away", type=float, default=5, help="minutes until a lesson nobody looks at is closed (5)")
-    parser.add_argument("--certificate", type=Path, help="certificate file, to serve by https")
-    parser.add_argument("--certificate-key", type=Path, help="key file of the certificate")
-    parser.add_argument("--no-browser", action="store_true", help="print the address and open no browser")
+    parser.add_argument("--share", action="store_true", help=message("cli.pages-share"))
+    parser.add_argument("--address", help=message("cli.pages-address"))
+    parser.add_argument("--port", type=int, default=8866, help=message("cli.pages-port"))
+    parser.add_argument("--folder", type=Path, help=message("cli.board-folder"))
+    parser.add_argument("--mine", action="store_true", help=message("cli.pages-mine"))
+    parser.add_argument("--ready", type=int, default=4, help=message("cli.pages-ready"))
+    parser.add_argument("--most", type=int, default=60, help=message("cli.pages-most"))
+    parser.add_argument("--away", type=float, default=5, help=message("cli.pages-away"))
+    parser.add_argument("--certificate", type=Path, help=message("cli.pages-certificate"))
+    parser.add_argument("--certificate-key", type=Path, help=message("cli.pages-certificate-key"))
+    parser.add_argument("--no-browser", action="store_true", help=message("cli.no-browser"))
 
 
 def run(args: argparse.Namespace) -> int:
     """Serve until Ctrl-C."""
-    for name, value, most in (("port", args.port, HIGHEST_PORT), ("number kept ready", args.ready, 50)):
-        if not 1 <= value <= most:
-            raise OutOfRange(f"The {name} is {value}; it must be 1 to {most}.")
+    if not 1 <= args.port <= HIGHEST_PORT:
+        raise OutOfRange(message("cli.port-range", port=str(args.port), most=str(HIGHEST_PORT)))
+    if not 1 <= args.ready <= _READY:
+        raise OutOfRange(message("cli.ready-range", number=str(args.ready), most=str(_READY)))
     if not 1 <= args.most <= 500:
-        raise OutOfRange(f"The most open lessons is {args.most}; it must be 1 to 500.")
+        raise OutOfRange(message("cli.most-range", number=str(args.most)))
     if not 0.05 <= args.away <= 600:
-        raise OutOfRange(f"The time until a lesson is closed is {args.away:g} minutes; it must be 0.05 to 600 minutes.")
+        raise OutOfRange(message("cli.away-range", minutes=number(args.away, figures=6)))
     address = where(args.share, args.address, args.mine)
     certificate = _certificate(args)
     try:
         from dryward.school import learners, server
     except ModuleNotFoundError as missing:
-        raise NotInstalled(f"The pages need {missing.name}, which is not installed; {how_to_add()} adds it.") from None
+        raise NotInstalled(message("cli.pages-need", library=missing.name, how=how_to_add())) from None
     warnings.simplefilter("ignore", DeprecationWarning)  # of the libraries' own older settings
     folder = args.folder or (folders.own_lessons() if args.mine else folders.class_folder())
     people = learners.Learners(folder.expanduser().resolve(), own=args.mine)
@@ -97,23 +102,23 @@ def how_to_add() -> str:
     origin = json.loads(distribution("dryward").read_text("direct_url.json") or "{}")
     if origin.get("dir_info", {}).get("editable"):
         folder = url2pathname(urlsplit(origin["url"]).path)
-        return f"`pip install -e {quote}.[pages]{quote}`, typed in {folder} with the pip of this environment,"
-    return f"`pip install {quote}dryward[pages]{quote}`"
+        return message("cli.pip-of-checkout", wanted=f"{quote}.[pages]{quote}", folder=folder)
+    return message("cli.pip", wanted=f"{quote}dryward[pages]{quote}")
 
 
 def where(share: bool, address: str | None, mine: bool = False) -> str:
     """The address to serve at; refused when others could reach the pages and it was not asked for."""
     if mine and share:
-        raise Open("--mine keeps one learner's answers; it cannot be shared. Leave one of --mine and --share out.")
+        raise Open(message("cli.mine-or-share"))
     if address is None:
         return _own_address() if share else _HERE
     address = _HERE if address == "localhost" else address
     try:
         local = ipaddress.ip_address(address).is_loopback
     except ValueError:
-        raise OutOfRange(f"The address {address} is not understood; write numbers, like 192.168.1.20.") from None
+        raise OutOfRange(message("cli.address-not-understood", address=address)) from None
     if not local and not share:
-        raise Open(f"At {address} others on the network could open the pages; add --share, which asks for a password.")
+        raise Open(message("cli.address-open", address=address))
     return address
 
 
@@ -124,7 +129,7 @@ def chosen_password() -> str | None:
         return None
     plain = chosen.strip().lower()
     if len(plain) < _SHORTEST:
-        raise Open(f"The password in {_PASSWORD} has {len(plain)} signs; it must have {_SHORTEST} or more.")
+        raise Open(message("cli.password-short", variable=_PASSWORD, count=str(len(plain)), least=str(_SHORTEST)))
     return plain
 
 
@@ -132,10 +137,10 @@ def _certificate(args: argparse.Namespace) -> tuple[str, str] | None:
     if not args.certificate and not args.certificate_key:
         return None
     if not (args.certificate and args.certificate_key):
-        raise BadFile("A certificate needs its key: give --certificate and --certificate-key together.")
+        raise BadFile(message("cli.certificate-and-key"))
     for path in (args.certificate, args.certificate_key):
         if not path.is_file():
-            raise BadFile(f"There is no file {path}.")
+            raise BadFile(message("cli.no-file", file=str(path)))
     return str(args.certificate), str(args.certificate_key)
 
 
@@ -146,7 +151,7 @@ def _own_address() -> str:
             asking.connect(("192.0.2.1", 9))  # an address kept for documents; a datagram socket only looks up the way
             return asking.getsockname()[0]
         except OSError:
-            raise OutOfRange("This computer is on no network; give the address with --address.") from None
+            raise OutOfRange(message("cli.no-network")) from None
 
 
 def shown(address: str) -> str:
@@ -155,25 +160,23 @@ def shown(address: str) -> str:
 
 
 def _say(at: str, key: str, board: str) -> None:
-    print("Open this address in a browser:", "", f"    {at}?key={key}", "", sep="\n")
-    print(f"The instructor's board:  {board}")
-    print("Only this computer can reach them. Press Ctrl-C here to stop.", flush=True)
+    print(message("cli.open-address"), "", f"    {at}?key={key}", "", sep="\n")
+    print(message("cli.board-address", address=board))
+    print(message("cli.only-here"), flush=True)
 
 
 def _say_shared(at: str, password: str, people: Learners, board: str) -> None:
     plain = at.startswith("http:")
     lines = [
-        "The class opens this address in a browser and types the password:",
+        message("cli.class-opens"),
         "",
         f"    {at}",
-        f"    password   {password}",
+        f"    {message('cli.class-password', password=password)}",
         "",
-        "What is shared: the lesson pages, and for each browser its own answers. No file, no code",
-        "and no other learner's answers can be seen. Each lesson runs on this computer.",
-        "The password is good until you stop, here with Ctrl-C; the next start makes a new one.",
-        f"The answers are kept in {people.path}",
-        f"The instructor's board, for you alone:  {board}",
+        message("cli.class-shared"),
+        message("cli.class-answers", folder=str(people.path)),
+        message("cli.class-board", address=board),
     ]
     if plain:
-        lines.append("By http, who listens on the network can read along: use a network of your own or --certificate.")
+        lines.append(message("cli.class-http"))
     print("\n".join(lines), flush=True)

@@ -6,17 +6,18 @@ from pathlib import Path
 from dryward import storage
 from dryward.checks import BadFile, OutOfRange
 from dryward.cli.check import add_roof, changed, find
+from dryward.language import message
 
 
 def add(parser: argparse.ArgumentParser) -> None:
     """Name the arguments of the command."""
-    parser.add_argument("file", metavar="FILE", help="an assembly or job file, or a preset")
+    parser.add_argument("file", metavar=message("cli.meta-file"), help=message("cli.report-file"))
     parser.add_argument(
-        "-o", "--output", metavar="FILE", required=True, help="where to write it: a name in .pdf or .html"
+        "-o", "--output", metavar=message("cli.meta-file"), required=True, help=message("cli.report-output")
     )
-    parser.add_argument("--paper", choices=("letter", "a4"), help="otherwise letter for US units, a4 for SI")
+    parser.add_argument("--paper", choices=("letter", "a4"), help=message("cli.report-paper"))
     parser.add_argument("--units", choices=("us", "si"), default="us")
-    parser.add_argument("--overwrite", action="store_true", help="replace a file of that name")
+    parser.add_argument("--overwrite", action="store_true", help=message("cli.report-overwrite"))
     add_roof(parser)
 
 
@@ -24,14 +25,14 @@ def run(args: argparse.Namespace) -> int:
     """Write the page; 0 when it is written."""
     path = Path(args.output)
     if path.suffix.lower() not in (".pdf", ".html", ".htm"):
-        raise OutOfRange(f"The report is written as .pdf or .html, not {path.suffix or 'a file without an ending'}.")
+        raise OutOfRange(message("cli.report-ending", ending=path.suffix or message("cli.no-ending")))
     if path.exists() and not args.overwrite:
-        raise BadFile(f"{path.name}: there is already a file of that name; --overwrite replaces it.")
+        raise BadFile(message("cli.report-there", file=path.name))
     if not path.parent.is_dir():
-        raise BadFile(f"{path.name}: it cannot be written; there is no folder {path.parent}.")
+        raise BadFile(message("cli.report-no-folder", file=path.name, folder=str(path.parent)))
     found = find([args.file])
     if len(found) > 1:
-        raise OutOfRange(f"A report is about one roof; {args.file} holds {len(found)}.")
+        raise OutOfRange(message("cli.report-one-roof", file=args.file, count=str(len(found))))
     (name, job), *_ = found.items()
     if isinstance(job, str):
         raise BadFile(job)
@@ -45,6 +46,6 @@ def run(args: argparse.Namespace) -> int:
     try:
         storage.write_whole(path, content)
     except OSError as error:
-        raise BadFile(f"{path.name}: it cannot be written ({error.strerror}).") from None
-    print(f"{path}: {checked.headline}")
+        raise BadFile(message("cli.report-not-written", file=path.name, why=error.strerror)) from None
+    print(message("cli.report-written", file=str(path), headline=checked.headline))
     return 0

@@ -35,7 +35,7 @@ def pressure(words: str, temperature: float, relative_humidity: float, saturatio
     at = show(temperature, "temperature", system)
     return Step(
         message("panels.most-at", words=words, temperature=at, most=most),
-        message("panels.share-of-most", share=units.show(relative_humidity, "relative humidity", "si"), most=most),
+        message("panels.share-of-most", share=units.with_unit(plain(relative_humidity * 100), "%"), most=most),
         show(saturation * relative_humidity, "pressure", system),
     )
 

@@ -16,6 +16,7 @@ import platformdirs
 
 from dryward import __version__
 from dryward.checks import BadFile
+from dryward.language import message
 from dryward.storage import write_whole
 from dryward.teaching import lessons, notebooks
 
@@ -30,7 +31,7 @@ def shipped_lessons() -> Path:
     for folder in (PACKAGE / "lessons", PACKAGE.parent.parent / "lessons"):
         if any(folder.glob("[0-9][0-9]-*.ipynb")):
             return folder
-    raise BadFile("The lessons that came with the kit are missing; install the kit again.")
+    raise BadFile(message("school.lessons-missing"))
 
 
 @contextlib.contextmanager
@@ -91,12 +92,14 @@ def copy(source: str | Path, target: str | Path) -> Copied:
     try:
         return _copy(Path(source), Path(target))
     except OSError as reason:
-        raise BadFile(f"The lessons cannot be copied to {target}: {reason.strerror or reason}.") from None
+        raise BadFile(
+            message("school.lessons-not-copied", folder=str(target), why=str(reason.strerror or reason))
+        ) from None
 
 
 def _copy(source: Path, target: Path) -> Copied:
     if target.is_file():
-        raise BadFile(f"The lessons cannot be copied to {target}: it is a file, not a folder.")
+        raise BadFile(message("school.lessons-not-into-file", folder=str(target)))
     target.mkdir(parents=True, exist_ok=True)
     marks = _read(target / MANIFEST)
     done: dict[str, list[str]] = {"new": [], "renewed": [], "beside": []}

@@ -10,6 +10,7 @@ from jupyter_server.auth import User
 from jupyter_server.auth.decorator import allow_unauthenticated
 from jupyter_server.base.handlers import FileFindHandler, JupyterHandler
 from jupyter_server.services.kernels.handlers import KernelHandler
+from markupsafe import Markup, escape
 from nbclient.exceptions import CellExecutionError, DeadKernelError
 from nbformat import NotebookNode
 from tornado import web
@@ -21,25 +22,14 @@ from voila.tornado.handler import TornadoVoilaHandler
 from voila.tornado.kernel_websocket_handler import VoilaKernelWebsocketHandler
 from voila.utils import get_page_config
 
+from dryward import language
 from dryward.checks import BadFile
+from dryward.language import message
 from dryward.school.kernels import Busy, Full, Gone, Kernels
 from dryward.school.learners import Door, read_code, spoken
-from dryward.school.standing import board, contents, following, known_way
+from dryward.school.standing import board, contents, following, known_way, nobody_yet, right_of, titles, words_of
 from dryward.teaching import lessons
 
-#: What an error page says, by status.
-_PLAIN = {
-    403: "This page is only for the class. Go to the first page and type the password.",
-    404: "There is no such page here. The first page lists every lesson.",
-    405: "This address cannot be used in that way. The first page lists every lesson.",
-    429: "There were too many wrong passwords. Wait a minute, then try again.",
-    503: "All places on this computer are taken. Close a lesson, or wait a few minutes, and try again.",
-}
-_OTHER = "Something went wrong on the class computer. Load the page again; what you have answered is kept."
-
-
-#: When no kernel could be had in time.
-_BUSY = "The class computer is very busy. Load the page again in a minute; what you have answered is kept."
 #: Kernels on which a page is tried before the learner is told.
 _TRIES = 3
 
@@ -75,8 +65,9 @@ class Plain(JupyterHandler):
     def write_error(self, status_code: int, **why: Any) -> None:
         """One sentence, no number of a line."""
         reason = why.get("exc_info", (None, None))[1]
-        words = reason.words if isinstance(reason, Refused) else _PLAIN.get(status_code, _OTHER)
-        self.show("error.html", title=responses.get(status_code, "Trouble"), words=words, inside=self.current_user)
+        words = reason.words if isinstance(reason, Refused) else message("school.error", status=status_code)
+        title = message("school.error-title", status=status_code)
+        self.show("error.html", title=title, words=words, inside=self.current_user)
 
     def get_login_url(self) -> str:
         """Where who has no password goes."""
@@ -105,7 +96,7 @@ class Enter(Plain):
         """Look at the password, and go in."""
         if not self.attempt(self.door.opens(self.get_body_argument("password", ""))):
             self.set_status(401)
-            self._ask("That is not the password. It is on the screen of the class computer.")
+            self._ask(message("school.not-the-password"))
             return
         self.door.enter(self)
         self.redirect(self._onward())
@@ -155,8 +146,8 @@ class InstructorsBoard(Plain):
         if not door.sees_board(self):
             raise web.HTTPError(404)
         told = board(door.learners.folders())
-        titles = {each.id: f"{each.number}. {each.title}" for each in lessons.lessons()}
-        self.show("board.html", board=told, titles=titles)
+        groups = [(group, *words_of(group)) for group in told.groups]
+        self.show("board.html", board=told, groups=groups, titles=titles(), right_of=right_of, nobody=nobody_yet())
 
 
 class Afresh(Plain):
@@ -172,7 +163,8 @@ class Afresh(Plain):
         code = read_code(typed)
         if not self.attempt(learners.known(code)) or code is None:
             self.set_status(404)
-            self.show("error.html", title="Unknown code", words="Nobody here has that code.", inside=True)
+            self.show("error.html", title=message("school.unknown-code-title"), words=message("school.unknown-code"),
+                      inside=True)  # fmt: skip
             return
         self.door.name(self, code)
         self.redirect(self.base_url)
@@ -253,7 +245,7 @@ class Lesson(Plain, TornadoVoilaHandler):
         except Full:
             raise web.HTTPError(503) from None
         except Busy:
-            raise Refused(_BUSY) from None
+            raise Refused(message("school.busy")) from None
         except BadFile as said:
             raise Refused(str(said)) from None
         self.set_header("Content-Type", "text/html; charset=utf-8")
@@ -298,12 +290,40 @@ class Lesson(Plain, TornadoVoilaHandler):
         lesson = lessons.lesson(notebook.metadata["dryward"]["lesson"])
         notebook.cells = [cell for cell in notebook.cells if "panels.page(" in cell.source][:1]
         way = known_way(self.get_query_argument("way", None))
+        title = lesson.title
+        if lesson.number:
+            title = message("school.lesson-numbered", number=lesson.number, title=lesson.title)
         notebook.metadata["page"] = {
-            "title": f"{lesson.number}. {lesson.title}" if lesson.number else lesson.title,
+            "title": title,
             "way": way or "",
-            **following(lesson.id, way),
+            "language": language.name(),
+            "words": lesson_words(title, self.base_url),
+            **{name: each and {**each, "words": _step(name, each)} for name, each in following(lesson.id, way).items()},
         }
         return notebook
+
+
+def _step(name: str, lesson: dict[str, Any]) -> str:
+    """The words of the link to the lesson before or after."""
+    facts = {"number": lesson["number"], "title": lesson["title"]}
+    return message("school.lesson-back", **facts) if name == "before" else message("school.lesson-next", **facts)
+
+
+def lesson_words(title: str, base: str) -> dict[str, str]:
+    """What the frame of a lesson says, by name."""
+    link = Markup('<a href="{}">{}</a>').format(base, message("school.lesson-all-in-sentence"))
+    not_opened = escape(message("school.lesson-not-opened", all="\ue000"))
+    return {
+        "title": message("school.page-title", title=title),
+        "skip": message("school.lesson-skip"),
+        "ways": message("school.lesson-ways"),
+        "all": message("school.lesson-all"),
+        "opening": message("school.lesson-opening"),
+        "not_opened": str(not_opened).replace("\ue000", str(link)),
+        "stopped": message("school.lesson-stopped"),
+        "again": message("school.lesson-again"),
+        "out_of_reach": message("school.lesson-out-of-reach"),
+    }
 
 
 class Owned(JupyterHandler):

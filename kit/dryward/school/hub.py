@@ -22,6 +22,7 @@ from tornado.web import RequestHandler
 from traitlets import Integer, Unicode
 
 from dryward.checks import BadFile, within
+from dryward.language import message
 from dryward.school.folders import copy, shipped_lessons
 from dryward.school.learners import LoginAttempts, new_password
 from dryward.storage import Format, write_whole
@@ -55,7 +56,7 @@ def make_seats(count: int, folder: str | Path) -> dict[str, str]:
     try:
         write_whole(folder / REGISTER, json.dumps(_FORMAT.headed({"seats": kept}), indent=1), new=True, private=True)
     except FileExistsError:
-        raise BadFile(f"{folder / REGISTER} is there already; move it away to make new passwords.") from None
+        raise BadFile(message("school.register-there", file=str(folder / REGISTER))) from None
     return given
 
 
@@ -65,9 +66,9 @@ def read_seats(folder: str | Path) -> dict[str, dict[str, str]]:
     try:
         return dict(_FORMAT.current(json.loads(path.read_text("utf-8")))["seats"])
     except FileNotFoundError:
-        raise BadFile(f"There is no {path}; make the seats with `python -m dryward.school.hub`.") from None
+        raise BadFile(message("school.no-register", file=str(path))) from None
     except (OSError, ValueError, KeyError, TypeError, AttributeError):
-        raise BadFile(f"{path} cannot be read as the register of a class.") from None
+        raise BadFile(message("school.no-register-in-it", file=str(path))) from None
 
 
 def is_password(seats: dict[str, dict[str, str]], seat: str, password: str) -> bool:

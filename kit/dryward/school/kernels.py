@@ -17,6 +17,7 @@ from tornado import web
 from traitlets import Integer
 
 from dryward.checks import BadFile
+from dryward.language import message
 
 #: What takes time at the start of every lesson, done before anybody waits for it.
 _WARM = """
@@ -194,7 +195,7 @@ class Kernels(AsyncMappingKernelManager):
             return False
         except Failed:  # the kernel is as good as before
             self._ready[kernel_id] = client
-            raise BadFile("Your folder on the class computer cannot be made. Is its disk full?") from None
+            raise BadFile(message("school.no-own-folder")) from None
         except BaseException:
             await self.drop(kernel_id, client)
             raise

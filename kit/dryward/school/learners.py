@@ -18,6 +18,7 @@ from jupyter_server.auth import IdentityProvider, User
 from tornado.web import RequestHandler
 
 from dryward.checks import BadFile
+from dryward.language import message
 from dryward.storage import locked, write_whole
 
 #: No letter or digit that reads like another.
@@ -90,7 +91,9 @@ class Learners:
             self.path.mkdir(mode=0o700, parents=True, exist_ok=True)
             self.key = self._key()
         except OSError as reason:
-            raise BadFile(f"The folder {self.path} cannot be used: {reason.strerror or reason}.") from None
+            raise BadFile(
+                message("school.folder-not-used", folder=str(self.path), why=str(reason.strerror or reason))
+            ) from None
 
     def _key(self) -> bytes:
         # On the disk, so that a browser is known again after the server was started anew.

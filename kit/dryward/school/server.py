@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import Any
 
 import jinja2
+from markupsafe import Markup, escape
 from tornado.httpserver import HTTPServer
 from tornado.httputil import HTTPHeaders
 from tornado.ioloop import IOLoop
@@ -17,7 +18,9 @@ from tornado.web import Application, OutputTransform
 from traitlets.config import Config
 from voila.app import Voila
 
+from dryward import language
 from dryward.checks import PlainError
+from dryward.language import message
 from dryward.school import handlers
 from dryward.school.kernels import Kernels, PageConnection
 from dryward.school.learners import Door, Learners
@@ -157,9 +160,8 @@ class Pages(Voila):
         try:
             server.listen(self.port, self.address)
         except OSError as reason:
-            raise NoPort(
-                f"The pages cannot be served at {self.address}, port {self.port}: {reason.strerror or reason}."
-            ) from None
+            why = str(reason.strerror or reason)
+            raise NoPort(message("school.no-port", address=self.address, port=str(self.port), why=why)) from None
         self.ioloop = IOLoop.current()
         self.ioloop.add_callback(self.kernel_manager.fill)
         if self.when_ready:
@@ -180,7 +182,20 @@ class Pages(Voila):
 def environment() -> jinja2.Environment:
     """Where our own pages come from."""
     folder = SHARE / "voila" / "templates" / TEMPLATE
-    return jinja2.Environment(loader=jinja2.FileSystemLoader(folder), autoescape=True, trim_blocks=True)
+    made = jinja2.Environment(loader=jinja2.FileSystemLoader(folder), autoescape=True, trim_blocks=True)
+    made.globals.update(say=say, language=language.name)
+    return made
+
+
+def say(id: str, **facts: object) -> Markup:
+    """A message of our pages; a fact that is markup, such as a link, stays so."""
+    links = {name: fact for name, fact in facts.items() if isinstance(fact, Markup)}
+    # Places that no text has, until the words around them are made safe.
+    places = {name: f"\ue000{name}\ue001" for name in links}
+    text = escape(message(f"school.page-{id}", **{**facts, **places}))
+    for name, link in links.items():
+        text = Markup(str(text).replace(places[name], str(link)))
+    return text
 
 
 def configuration(lessons: Path, port: int, ready: int, most: int, away: int) -> Config:

@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import Any
 
 from dryward.checks import BadFile, UnknownName
+from dryward.language import joined, message
 from dryward.teaching import beliefs, lessons, pathways
 from dryward.teaching.lessons import Lesson
 from dryward.teaching.progress import FILE, Progress
@@ -62,10 +63,10 @@ def _short(id: str) -> dict[str, Any]:
 
 def _state(progress: Progress, id: str, opened: set[str]) -> str:
     if progress.finished(id) is not None:
-        return "finished"
+        return message("school.finished")
     if progress.events("answer", id) or progress.prediction(id) is not None:
-        return "begun"
-    return "looked at" if id in opened else ""
+        return message("school.begun")
+    return message("school.looked-at") if id in opened else ""
 
 
 def contents(folder: Path, way: str | None = None) -> dict[str, Any]:
@@ -141,7 +142,7 @@ def learner_folders(folder: str | Path) -> dict[str, Path]:
     """The learners' folders below a folder, by a short label."""
     folder = Path(folder)
     if not folder.is_dir():
-        raise BadFile(f"There is no folder {folder}; name the one in which the learners' answers are kept.")
+        raise BadFile(message("school.no-answers-folder", folder=str(folder)))
     files = [folder / FILE] + [path for depth in range(1, _DEPTH + 1) for path in folder.glob("*/" * depth + FILE)]
     found = {}
     for path in sorted(path for path in files if path.is_file()):
@@ -214,3 +215,32 @@ def _belief(id: str) -> str:
         return beliefs.belief(id).claim
     except UnknownName:  # of a later version of the kit
         return id
+
+
+# --- the board in words ----------------------------------------------------------
+
+
+def nobody_yet() -> str:
+    """What a board without learners says."""
+    return message("school.nobody-yet")
+
+
+def titles() -> dict[str, str]:
+    """The lessons as a board names them, by id."""
+    return {each.id: message("school.page-lesson", number=each.number, title=each.title) for each in lessons.lessons()}
+
+
+def right_of(right: int, answered: int) -> str:
+    """How many of the checks that were answered are right; empty for none."""
+    return message("school.right-of", right=str(right), answered=str(answered)) if answered else ""
+
+
+def words_of(group: Group) -> tuple[str, str]:
+    """The head of a lesson's table on the board, and what stands behind the wrong answers."""
+    facts = {"lesson": titles()[group.lesson], "here": str(group.here)}
+    head = message("school.here-now", **facts)
+    if group.answered:
+        head = message("school.here-now-checks", right=str(group.right), answered=str(group.answered), **facts)
+    claims = [message("school.belief-times", claim=claim, times=str(times)) for claim, times in group.beliefs[:3]]
+    told = joined("school.belief-after-belief", claims)
+    return head, message("school.behind-wrong", beliefs=told) if told else ""

@@ -15,6 +15,7 @@ from dryward.checks import OutOfRange, UnknownName
 from dryward.cli import front_page
 from dryward.cli.bench import physics, screens
 from dryward.cli.bench.timing import Measurement, table
+from dryward.language import joined, message
 
 #: The groups of measurements, in the order of the table.
 GROUPS: dict[str, Callable[[], Iterator[Measurement]]] = {
@@ -28,9 +29,12 @@ GROUPS: dict[str, Callable[[], Iterator[Measurement]]] = {
 
 def add(parser: argparse.ArgumentParser) -> None:
     """Name the arguments of the command."""
-    parser.add_argument("groups", nargs="*", metavar="GROUP", help=f"of {', '.join(GROUPS)}; all if none")
-    parser.add_argument("--json", action="store_true", help="print the measurements as JSON")
-    parser.add_argument("--readme", action="store_true", help="write the table into the README of this checkout")
+    groups = joined("cli.name-after-name", list(GROUPS))
+    parser.add_argument(
+        "groups", nargs="*", metavar=message("cli.meta-group"), help=message("cli.bench-groups", groups=groups)
+    )
+    parser.add_argument("--json", action="store_true", help=message("cli.bench-json"))
+    parser.add_argument("--readme", action="store_true", help=message("cli.bench-readme"))
 
 
 def run(args: argparse.Namespace) -> int:
@@ -39,7 +43,7 @@ def run(args: argparse.Namespace) -> int:
         if name not in GROUPS:
             raise UnknownName("group of measurements", name, GROUPS)
     if args.readme and args.groups:
-        raise OutOfRange("--readme writes the table of all groups; leave the groups out.")
+        raise OutOfRange(message("cli.bench-all-groups"))
     found = []
     for name in args.groups or GROUPS:
         for each in GROUPS[name]():
@@ -52,7 +56,7 @@ def run(args: argparse.Namespace) -> int:
         print(json.dumps({"machine": machine, "measurements": rows}, indent=1))
     missed = [each for each in found if each.met is False]
     if args.readme:
-        print(f"The table stands in {front_page.write('speed', table(found))}.")
+        print(message("cli.table-stands", file=str(front_page.write("speed", table(found)))))
     if not args.json:
-        print(f"{len(found)} measurements; {len(missed) or 'no'} targets missed.")
+        print(message("cli.bench-done", count=str(len(found)), missed=len(missed)))
     return 1 if missed else 0

@@ -16,9 +16,10 @@ from numpy.typing import NDArray
 from dryward import air, building, weather
 from dryward.checks import PlainError
 from dryward.cli.bench.timing import Measurement, in_a_new_process, medians
+from dryward.language import message
 from dryward.physics import airleak, hourly, steady, ventspace
 from dryward.physics.hourly import reference
-from dryward.units import KELVIN
+from dryward.units import KELVIN, number, with_unit
 from dryward.weather import Air, indoor
 
 Floats = NDArray[np.float64]
@@ -36,7 +37,7 @@ def _psychrolib(compiled: bool) -> ModuleType:
     """The peer with its formulas compiled, or as they are written."""
     spec = importlib.util.find_spec("psychrolib")
     if spec is None or spec.loader is None:
-        raise _Missing("PsychroLib is not installed, so there is nothing to compare with; install dryward[test].")
+        raise _Missing(message("cli.bench-no-peer", library="PsychroLib"))
     module = importlib.util.module_from_spec(spec)
     modules: dict[str, ModuleType | None] = sys.modules  # type: ignore[assignment] # None: as good as not installed
     numba = modules.get("numba")
@@ -64,27 +65,39 @@ def moist_air() -> Iterator[Measurement]:
     vectorized_dew = np.vectorize(plain.GetTDewPointFromRelHum)
     vapor = air.vapor_pressure(many, 0.5)
     works = {
-        "saturation pressure": {
+        "cli.bench-saturation": {
             "dryward": (lambda: air.saturation_vapor_pressure(many), _MANY),
-            "CoolProp, arrays": (lambda: HAPropsSI("P_w", "T", kelvin, "R", halves * 2, "P", pressures), _FEW),
-            "PsychroLib, one by one": (lambda: [plain.GetSatVapPres(t) for t in few], _FEW),
-            "PsychroLib, NumPy vectorize": (lambda: vectorized(few), _FEW),
-            "PsychroLib, compiled by Numba": (lambda: compiled.GetSatVapPres(many), _MANY),
+            message("cli.bench-arrays", library="CoolProp"): (
+                lambda: HAPropsSI("P_w", "T", kelvin, "R", halves * 2, "P", pressures),
+                _FEW,
+            ),
+            message("cli.bench-singly", library="PsychroLib"): (lambda: [plain.GetSatVapPres(t) for t in few], _FEW),
+            message("cli.bench-vectorize", library="PsychroLib"): (lambda: vectorized(few), _FEW),
+            message("cli.bench-compiled", library="PsychroLib"): (lambda: compiled.GetSatVapPres(many), _MANY),
         },
-        "dew point": {
+        "cli.bench-dew-point": {
             "dryward": (lambda: air.dew_point(vapor), _MANY),
-            "CoolProp, arrays": (lambda: HAPropsSI("D", "T", kelvin, "R", halves, "P", pressures), _FEW),
-            "PsychroLib, one by one": (lambda: [plain.GetTDewPointFromRelHum(t, 0.5) for t in few], _FEW),
-            "PsychroLib, NumPy vectorize": (lambda: vectorized_dew(few, 0.5), _FEW),
-            "PsychroLib, compiled by Numba": (lambda: compiled.GetTDewPointFromRelHum(few, 0.5), _FEW),
+            message("cli.bench-arrays", library="CoolProp"): (
+                lambda: HAPropsSI("D", "T", kelvin, "R", halves, "P", pressures),
+                _FEW,
+            ),
+            message("cli.bench-singly", library="PsychroLib"): (
+                lambda: [plain.GetTDewPointFromRelHum(t, 0.5) for t in few],
+                _FEW,
+            ),
+            message("cli.bench-vectorize", library="PsychroLib"): (lambda: vectorized_dew(few, 0.5), _FEW),
+            message("cli.bench-compiled", library="PsychroLib"): (
+                lambda: compiled.GetTDewPointFromRelHum(few, 0.5),
+                _FEW,
+            ),
         },
     }
     for what, rivals in works.items():
         taken = medians(*(work for work, _ in rivals.values()), repeats=5)
         each = [seconds / count * 1e9 for seconds, (_, count) in zip(taken, rivals.values(), strict=True)]
-        for name, other in zip(list(rivals)[1:], each[1:], strict=True):
-            aim = ("at least", 100.0, True) if name.startswith("CoolProp") else ("", None, False)
-            yield Measurement(f"{what}, one of a million", each[0], "ns", name, other, *aim)
+        for place, (name, other) in enumerate(zip(list(rivals)[1:], each[1:], strict=True)):
+            aim = ("at least", 100.0, True) if place == 0 else ("", None, False)  # the reference comes first
+            yield Measurement(message(what), each[0], "ns", name, other, *aim)
 
 
 # --- steady states ----------------------------------------------------------------
@@ -99,8 +112,8 @@ def steady_states() -> Iterator[Measurement]:
     one, other = medians(
         lambda: steady.profile(fixed, indoor, outdoor), lambda: steady.profile(variable, indoor, outdoor)
     )
-    yield Measurement("steady profile, fixed membrane", one * 1e3, "ms")
-    yield Measurement("steady profile, variable membrane", other * 1e3, "ms", rule="at most", target=0.3)
+    yield Measurement(message("cli.bench-fixed"), one * 1e3, "ms")
+    yield Measurement(message("cli.bench-variable"), other * 1e3, "ms", rule="at most", target=0.3)
     draw = np.random.default_rng(7)
     humidity, cold = draw.uniform(0.2, 0.7, _CASES), draw.uniform(-30.0, 15.0, _CASES)
     inner = np.exp(draw.uniform(np.log(3e-12), np.log(6e-10), _CASES))
@@ -121,10 +134,10 @@ def steady_states() -> Iterator[Measurement]:
         one_by_one,
     )
     yield Measurement(
-        "sweep of 10 000 steady states",
+        message("cli.bench-sweep"),
         whole * 1e3,
         "ms",
-        "one profile after another",
+        message("cli.bench-one-after-another"),
         singly * _CASES / _SINGLY * 1e3,
         "at most",
         60.0,
@@ -133,7 +146,7 @@ def steady_states() -> Iterator[Measurement]:
         lambda: steady.sweep(variable, indoor, outdoor, indoor_relative_humidity=humidity, outdoor_temperature=cold),
         repeats=3,
     )[0]
-    yield Measurement("the same with a variable membrane", answering * 1e3, "ms")
+    yield Measurement(message("cli.bench-sweep-variable"), answering * 1e3, "ms")
 
 
 # --- a year, hour by hour ------------------------------------------------------------
@@ -204,20 +217,19 @@ def hourly_years() -> Iterator[Measurement]:
         lambda: hourly.simulate(roof, year, room, refine=2, **options),
         repeats=5,
     )
-    yield Measurement(f"hourly year, {cells} cells, everything on", one * 1e3, "ms", rule="at most", target=100.0)
-    yield Measurement(f"the same with {2 * cells} cells", fine * 1e3, "ms")
+    yield Measurement(message("cli.bench-year", cells=str(cells)), one * 1e3, "ms", rule="at most", target=100.0)
+    yield Measurement(message("cli.bench-year-finer", cells=str(2 * cells)), fine * 1e3, "ms")
     cores = os.cpu_count() or 1
     many = [(roof, year, room, options)] * (4 * cores)
     together = medians(lambda: hourly.batch(many, lambda run: run.water[-1]), repeats=3)[0]
-    yield Measurement(
-        f"a year of {len(many)} on {cores} cores at once", together / len(many) * 1e3, "ms", "one at a time", one * 1e3
-    )
+    batch = message("cli.bench-batch", count=str(len(many)), cores=str(cores))
+    yield Measurement(batch, together / len(many) * 1e3, "ms", message("cli.bench-one-at-a-time"), one * 1e3)
     march, lsoda, ours, theirs = _beside_scipy()
     yield Measurement(
-        f"an hour of a roof, humidity within {ours * 100:.2g} %",
+        message("cli.bench-hour", error=with_unit(number(ours * 100, figures=2, rounded=True), "%")),
         march * 1e3,
         "ms",
-        f"SciPy's LSODA, within {theirs * 100:.2g} %",
+        message("cli.bench-integrator", error=with_unit(number(theirs * 100, figures=2, rounded=True), "%")),
         lsoda * 1e3,
         "at least",
         500.0,
@@ -226,5 +238,5 @@ def hourly_years() -> Iterator[Measurement]:
     kept = in_a_new_process(_FIRST)
     with tempfile.TemporaryDirectory() as empty:
         first = in_a_new_process(_FIRST, repeats=1, NUMBA_CACHE_DIR=empty)
-    yield Measurement("first hourly run ever, compilation and all", first, "s", rule="at most", target=10.0)
-    yield Measurement("first hourly run of a new process", kept, "s", rule="at most", target=1.0)
+    yield Measurement(message("cli.bench-first-ever"), first, "s", rule="at most", target=10.0)
+    yield Measurement(message("cli.bench-first"), kept, "s", rule="at most", target=1.0)

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from typing import Any
 
 from dryward.cli.bench.timing import Measurement, in_a_new_process, medians
+from dryward.language import message
 
 _MOVED_PAGE = "where-it-gets-wet"
 _MOVED = "RH_in"
@@ -53,9 +54,9 @@ def pictures() -> Iterator[Measurement]:
         again_drawing.canvas.print_png(io.BytesIO())
 
     ours, kept, again, usual = medians(update, lambda: drawing.layers(state), whole, lambda: _inline(page.state))
-    yield Measurement("slider to picture, strips and words included", ours * 1e3, "ms", rule="at most", target=15.0)
-    yield Measurement("one picture, its ground kept", kept * 1e3, "ms", "the whole drawn again", again * 1e3)
-    yield Measurement("one picture, its ground kept", kept * 1e3, "ms", "a new figure by pyplot", usual * 1e3)
+    yield Measurement(message("cli.bench-slider"), ours * 1e3, "ms", rule="at most", target=15.0)
+    yield Measurement(message("cli.bench-picture"), kept * 1e3, "ms", message("cli.bench-drawn-again"), again * 1e3)
+    yield Measurement(message("cli.bench-picture"), kept * 1e3, "ms", message("cli.bench-pyplot"), usual * 1e3)
 
 
 _CLOCK = "import time; start = time.perf_counter()\n{code}\nprint(time.perf_counter() - start)"
@@ -78,10 +79,10 @@ def start() -> Iterator[Measurement]:
     """Import, first picture, memory; each in new processes: seconds, MB."""
     steady = _PAGE.format(id=_MOVED_PAGE)
     seconds = in_a_new_process(_CLOCK.format(code="import dryward.panels"))
-    yield Measurement("import of the pages", seconds, "s")
+    yield Measurement(message("cli.bench-import"), seconds, "s")
     seconds = in_a_new_process(_CLOCK.format(code=steady))
-    yield Measurement("new process to first picture, steady lesson", seconds, "s", rule="at most", target=2.5)
+    yield Measurement(message("cli.bench-first-picture"), seconds, "s", rule="at most", target=2.5)
     bare = in_a_new_process(_MEMORY.format(code="import matplotlib.figure, ipywidgets"))
     ours = in_a_new_process(_MEMORY.format(code=steady))
-    yield Measurement("memory of a steady lesson", ours, "MB", rule="at most", target=100.0)
-    yield Measurement("memory of NumPy, Matplotlib and the widgets alone", bare, "MB")
+    yield Measurement(message("cli.bench-memory"), ours, "MB", rule="at most", target=100.0)
+    yield Measurement(message("cli.bench-memory-bare"), bare, "MB")

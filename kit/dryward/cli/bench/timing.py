@@ -13,6 +13,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from dryward import units
+from dryward.language import message
 
 _COMPARE = {"at most": operator.le, "at least": operator.ge}
 
@@ -46,18 +47,23 @@ class Measurement:
     @property
     def comparison(self) -> str:
         """The ratio in words."""
-        return "" if self.ratio is None else f"{units.number(self.ratio)} times as fast as {self.beside}"
+        if self.ratio is None:
+            return ""
+        return message("cli.bench-times-as-fast", number=units.number(self.ratio), other=self.beside)
 
     @property
     def aim(self) -> str:
         """The target in words."""
         if self.target is None:
             return ""
-        unit = "times" if self.of_ratio else self.unit
-        return f"{self.rule} {self.target:g} {unit}"
+        unit = message("cli.bench-times") if self.of_ratio else self.unit
+        target = units.number(self.target, figures=6)
+        return message("cli.bench-aim", rule=self.rule.replace(" ", "-"), target=target, unit=unit)
 
     def __str__(self) -> str:
-        verdict = {None: "", True: "met: ", False: "MISSED: "}[self.met] + self.aim
+        verdict = self.aim
+        if self.met is not None:
+            verdict = message("cli.bench-met" if self.met else "cli.bench-missed", aim=self.aim)
         return f"{self.what:<58} {units.number(self.value):>9} {self.unit:<9} {self.comparison:<52} {verdict}".rstrip()
 
 
@@ -91,11 +97,17 @@ def in_a_new_process(code: str, repeats: int = 3, **environment: str) -> float:
 
 def table(found: Sequence[Measurement]) -> str:
     """The measurements as a Markdown table."""
-    lines = ["| work | took | beside its peers | aim |", "|---|---|---|---|"]
+    heads = (
+        message("cli.bench-head-work"),
+        message("cli.bench-head-took"),
+        message("cli.bench-head-beside"),
+        message("cli.bench-head-aim"),
+    )
+    lines = [f"| {' | '.join(heads)} |", "|---|---|---|---|"]
     for each in found:
-        aim = each.aim + {True: "", False: " (missed)", None: ""}[each.met]
+        aim = message("cli.bench-aim-missed", aim=each.aim) if each.met is False else each.aim
         lines.append(f"| {each.what} | {units.number(each.value)} {each.unit} | {each.comparison} | {aim} |")
     when = datetime.date.today().isoformat()
-    cores = f"{os.cpu_count()} cores" if os.cpu_count() else "unknown cores"
-    lines.append(f"\nMedians of one run on {when}, {platform.system()}, Python {platform.python_version()}, {cores}.")
+    facts = {"day": when, "system": platform.system(), "python": platform.python_version()}
+    lines.append("\n" + message("cli.bench-when", cores=os.cpu_count() or 0, **facts))
     return "\n".join(lines)

@@ -11,16 +11,17 @@
   window.voila_process = () => {};
   window.voila_heartbeat = () => {};
 
-  function say(words, again) {
+  // Which of its texts the page shows: "stopped", "outOfReach", or none.
+  function say(which, again) {
     const place = document.getElementById("lost");
     if (!place) return;
-    place.hidden = !words;
-    if (!words) return place.replaceChildren();
-    place.replaceChildren(words);
+    place.hidden = !which;
+    if (!which) return place.replaceChildren();
+    place.replaceChildren(place.dataset[which]);
     if (again) {
       const link = document.createElement("a");
       link.href = "";
-      link.textContent = "Open the lesson again";
+      link.textContent = place.dataset.again;
       link.addEventListener("click", (event) => { event.preventDefault(); location.reload(); });
       place.append(link);
     }
@@ -37,10 +38,10 @@
     }
     if (leaving) return;
     if (answer && (answer.status === 404 || answer.status === 403 || answer.type === "opaqueredirect")) {
-      say("This lesson has stopped. What you have answered is kept.", true);
+      say("stopped", true);
       return;
     }
-    say("The class computer is out of reach. What you have answered is kept; this page tries again by itself.");
+    say("outOfReach");
     asking = setTimeout(() => ask(address), RETRY);
   }
 
