@@ -20,6 +20,13 @@ upper-deck = upper deck
 vent-space = vent space
 weather-barrier = weather barrier
 
+## Layers of the lessons' own walls, and what air is at their two sides.
+
+bay = bay
+empty-bay = empty bay
+film = film
+outer-board = outer board
+
 ## The kit's own roofs and walls.
 
 unvented-vault-foam-above-the-deck = Unvented vault, foam above the deck
@@ -435,6 +442,27 @@ given-with-the-layer = given with the layer
 invented = invented
 typed-by-the-reader = typed by the reader
 
+## States, how twelve months end, and what lies at the ends of a roof.
+
+damp = damp
+dries = dries
+dry = dry
+grows = grows
+holds = holds
+no-wetting = no wetting
+not-known-yet = not known yet
+room-air = room air
+wet = wet
+
+## Invented places.
+
+cold = Cold
+cool-marine = Cool marine
+hot-dry = Hot dry
+hot-humid = Hot humid
+mixed-humid = Mixed humid
+very-cold = Very cold
+
 ## What a logger's file holds, its clock, the places of its sensors and what they point to; signs of units as the file has them.
 
 air-leak = air leak
@@ -459,6 +487,7 @@ moisture-content = moisture content
 not-clear = not clear
 not-used = not used
 outdoor-air = outdoor air
+room-air = room air
 outdoors = outdoors
 percent = %
 rain = rain
@@ -470,3 +499,12 @@ unit-of-moisture-content = unit of moisture content
 unit-of-rain = unit of rain
 unit-of-relative-humidity = unit of relative humidity
 unit-of-temperature = unit of temperature
+
+## Series of weather, and what is given to a case.
+
+direct-sun = direct sun
+the-air-flow = the air flow
+the-outdoor-air = the outdoor air
+the-room = the room
+the-room-air = the room air
+the-vent-air-flow = the vent air flow
