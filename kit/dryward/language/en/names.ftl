@@ -20,6 +20,13 @@ upper-deck = upper deck
 vent-space = vent space
 weather-barrier = weather barrier
 
+## Layers of the lessons' own walls, and what air is at their two sides.
+
+bay = bay
+empty-bay = empty bay
+film = film
+outer-board = outer board
+
 ## The kit's own roofs and walls.
 
 unvented-vault-foam-above-the-deck = Unvented vault, foam above the deck
@@ -480,7 +487,6 @@ moisture-content = moisture content
 not-clear = not clear
 not-used = not used
 outdoor-air = outdoor air
-room-air = room air
 outdoors = outdoors
 percent = %
 rain = rain
@@ -492,3 +498,12 @@ unit-of-moisture-content = unit of moisture content
 unit-of-rain = unit of rain
 unit-of-relative-humidity = unit of relative humidity
 unit-of-temperature = unit of temperature
+
+## Series of weather, and what is given to a case.
+
+direct-sun = direct sun
+the-air-flow = the air flow
+the-outdoor-air = the outdoor air
+the-room = the room
+the-room-air = the room air
+the-vent-air-flow = the vent air flow
