@@ -487,7 +487,6 @@ moisture-content = moisture content
 not-clear = not clear
 not-used = not used
 outdoor-air = outdoor air
-room-air = room air
 outdoors = outdoors
 percent = %
 rain = rain
