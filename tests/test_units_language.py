@@ -59,6 +59,10 @@ def test_amounts_of_the_trade(foreign):
         assert made_up.unmarked(text) == []
 
 
+#: What the operating system says of a file that is not there, and its name.
+_NO_FILE = ("nowhere", "epw", "no", "such", "file", "or", "directory")
+
+
 def refusals():
     """What is refused: a name, what is tried, and what of the sentence is the reader's own or a word of code."""
     space = "[[layer]]\nair_space = { thermal_resistance = 1.0 }"
@@ -93,7 +97,7 @@ def refusals():
             ("my", "toml", "kind", "fixed", "variable", "laminate"),
         ),
         "job": (lambda: parse_job('format = "dryward job"\nversion = 9\n', "my.toml"), ("my", "toml")),
-        "weather": (lambda: weather.read_epw("nowhere.epw"), tuple(["nowhere", "epw", "no", "such", "file", "or", "directory"])),
+        "weather": (lambda: weather.read_epw("nowhere.epw"), _NO_FILE),
         "class": (lambda: weather.indoor.humidity_class(5), ()),
         "laminate": (lambda: building.LaminateMembrane(building.membrane("1-perm"), 1e-10), ()),
         "layers": (lambda: building.Assembly("mine", ()), ("mine",)),
