@@ -24,7 +24,7 @@ from dryward.verdict import Verdict, of_months
 from dryward.verdict.words import capital, wet_and_how_long
 from dryward.verdict.words import month as name_of
 from dryward.weather import Air
-from dryward.weather.places import demo_climate, demos, place
+from dryward.weather.places import demo_climate, demos
 
 message = language.beside(__file__)
 
@@ -67,7 +67,7 @@ class TwelveMonths(Page):
     @property
     def handles(self) -> tuple[str | Slider | Choice, ...]:
         """The town, the room and the roof."""
-        towns = tuple((id, language.called(place(id).name).lower()) for id in demos())
+        towns = tuple((id, language.called(id.replace("-", " "))) for id in demos())
         return Choice("Place", message("town"), towns, start="cold"), "RH_in", standard("M_in").starting(3), OUTER
 
     def compute(self, at: SimpleNamespace) -> TownYear:

@@ -470,3 +470,20 @@ unit-of-moisture-content = unit of moisture content
 unit-of-rain = unit of rain
 unit-of-relative-humidity = unit of relative humidity
 unit-of-temperature = unit of temperature
+
+## The invented places, and the years that a job may be designed for.
+
+cold = cold
+cold-winter = cold winter
+cool-marine = cool marine
+damp-house = damp house
+hot-dry = hot dry
+hot-humid = hot humid
+mixed-humid = mixed humid
+typical = typical
+very-cold = very cold
+
+## Layers of single lessons.
+
+bay = bay
+outer-board = outer board
