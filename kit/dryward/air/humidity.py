@@ -6,7 +6,8 @@ import numpy as np
 
 from dryward.air.saturation import COLDEST, HOTTEST, Floats, Value, saturation_vapor_pressure
 from dryward.checks import OutOfRange, together, within
-from dryward.units import KELVIN
+from dryward.language import message
+from dryward.units import KELVIN, written
 
 #: Specific gas constant of water vapor and of dry air [J/(kg K)], ASHRAE Handbook of Fundamentals 2017 ch. 1.
 VAPOR_GAS_CONSTANT = 461.524
@@ -130,7 +131,7 @@ def humidity_ratio(vapor_pressure: float | Floats, pressure: float | Floats = ST
     part = within("Vapor pressure", vapor_pressure, 0.0, np.inf, "Pa")
     together(vapor_pressure=part, air_pressure=total)
     if np.any(part >= total):
-        raise OutOfRange(f"Vapor pressure is {np.max(part):.6g} Pa; it must be below the air pressure.")
+        raise OutOfRange(message("air.above-air-pressure", pressure=written(np.max(part), ".6g", "Pa")))
     return MASS_RATIO * part / (total - part)
 
 

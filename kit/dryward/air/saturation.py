@@ -11,6 +11,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from dryward.checks import OutOfRange, within
+from dryward.language import message
 from dryward.units import KELVIN
 
 Floats = NDArray[np.float64]
@@ -59,7 +60,7 @@ LOG_TRIPLE = float(log_saturation_over_water(TRIPLE_POINT + KELVIN))
 def _known_phase(over: str) -> str:
     """What saturation is over, if it is a word that is known."""
     if over not in ("auto", "water", "ice"):
-        raise OutOfRange(f'Saturation is over "auto", "water" or "ice", not "{over}".')
+        raise OutOfRange(message("air.saturation-over", given=str(over)))
     return over
 
 

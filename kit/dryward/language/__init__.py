@@ -387,15 +387,12 @@ def listed(words: Sequence[str], last: str = "and") -> str:
     return message("language.listed" if last == "and" else "language.either", first=listing(words[:-1]), last=words[-1])
 
 
-def listing(words: Sequence[str], by: str = "language.listing") -> str:
-    """Words after each other, the last like the others: "a, b, c"; `by` is the message that puts one after the first.
+def listing(words: Sequence[str]) -> str:
+    """Words after each other, the last like the others: "a, b, c".
 
     Examples
     --------
     >>> listing(["batt", "board", "film"])
     'batt, board, film'
     """
-    first, *others = words or ("",)
-    for each in others:
-        first = message(by, first=first, next=each)
-    return first
+    return joined("language.listing", words)

@@ -28,8 +28,8 @@ Everything else is optional:
     takes the shared slider of `controls.standard`; ``standard("M_in").starting(3)``
     gives it another start (US value; a second number is the SI start); a
     `Slider` or a `Choice` of your own adds one.  ``dataclasses.replace(
-    standard("Day"), play=60)`` adds a play button, 60 ms a notch.  Where one
-    has words of its own, write ``handles`` as a property: the language may be
+    standard("Day"), play=60)`` adds a play button, 60 ms a notch.  Words
+    of its own are the id of a message, ``"july.roof"``: the language may be
     chosen after the import.
 ``compute(at)``
     ``at`` has each control by name in SI (relative humidity 0 to 1; a choice
@@ -183,7 +183,9 @@ class Page:
     """
 
     id: str = ""
+    handles: tuple[str | Slider | Choice, ...] = ()
     draws: type[LivePicture] | tuple[type[LivePicture], ...] = ()
+    buttons: tuple[tuple[str, str], ...] = ()
     slow: bool = False
     #: Choices that `task_values` answers for.
     task_choices: tuple[str, ...] = ()
@@ -213,16 +215,6 @@ class Page:
         self.send_desk()
 
     # --- what a lesson says ----------------------------------------------------------
-
-    @property
-    def handles(self) -> tuple[str | Slider | Choice, ...]:
-        """The controls; those with words of their own are made when the page is, in the language in use."""
-        return ()
-
-    @property
-    def buttons(self) -> tuple[tuple[str, str], ...]:
-        """(method, words) of each button."""
-        return ()
 
     def compute(self, at: SimpleNamespace) -> Any:
         """The state at the controls' values; the lesson writes it."""

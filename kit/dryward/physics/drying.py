@@ -9,6 +9,7 @@ from dryward import air
 from dryward.building import Assembly
 from dryward.checks import OutOfRange, within
 from dryward.exhibit import Exhibit, one_line
+from dryward.language import called, message
 from dryward.physics.nodes import Nodes, nodes_of
 from dryward.physics.shape import Floats, Ints
 from dryward.physics.vapor_line import settle, tight_line
@@ -34,11 +35,10 @@ class Drying(Exhibit):
     temperature: float
 
     def __repr__(self) -> str:
-        told = [show(each, "vapor flux", "us") if np.isfinite(each) else "no limit" for each in (
+        told = [show(each, "vapor flux", "us") if np.isfinite(each) else message("physics.no-limit") for each in (
             self.inward, self.outward)]  # fmt: skip
-        return one_line(
-            "Drying", f"{told[0]} inward, {told[1]} outward, at {show(self.temperature, 'temperature', 'us')}"
-        )
+        at = show(self.temperature, "temperature", "us")
+        return one_line("Drying", message("physics.drying-line", inward=told[0], outward=told[1], at=at))
 
     @property
     def total(self) -> float:
@@ -99,7 +99,7 @@ def rates(assembly: Assembly, wet_layer: str, indoor: Air, outdoor: Air, relativ
     names = [layer.name for layer in assembly.inner_layers]
     if wet_layer not in names:
         assembly.layer(wet_layer)  # a plain sentence for a name that is not there
-        raise OutOfRange(f"The layer {wet_layer} lies beyond the vent space: it dries into the vent air itself.")
+        raise OutOfRange(message("physics.beyond-the-vent-space", layer=called(wet_layer)))
     place = names.index(wet_layer)
     resistance_to = np.concatenate(((0.0,), np.cumsum(nodes.heat)))
     span = indoor.temperature - outdoor.temperature

@@ -11,11 +11,13 @@ from numpy.typing import ArrayLike, NDArray
 from dryward.building import Assembly
 from dryward.checks import OutOfRange, UnknownName
 from dryward.exhibit import Exhibit, one_line
+from dryward.language import called, listing, message
 from dryward.physics.airleak import Leak
 from dryward.physics.hourly import AirFlow, batch, varied
 from dryward.physics.nodes import nodes_of
 from dryward.physics.shape import Floats, Numeric, Room
 from dryward.physics.steady import sweep, variables
+from dryward.units import written
 from dryward.verdict import DRY, of_year, states_of_sweep
 from dryward.weather import Air, HourlyWeather
 
@@ -56,8 +58,9 @@ class Range(Exhibit):
         runs = []
         for state, pairs in groupby(zip(self.states, self.values, strict=True), key=lambda pair: pair[0]):
             values = [value for _, value in pairs]
-            runs.append(f"{state} {values[0]:.4g}{f' to {values[-1]:.4g}' if len(values) > 1 else ''}")
-        return one_line("Range", f"{self.variable}: {', '.join(runs)}")
+            ends = {"first": written(values[0], ".4g"), "last": written(values[-1], ".4g")}
+            runs.append(message("physics.run-of-states", state=called(state), **ends, alone=len(values) == 1))
+        return one_line("Range", message("physics.range-line", variable=self.variable, runs=listing(runs)))
 
     @property
     def quantity(self) -> str:
@@ -148,7 +151,7 @@ def dry_range(
     """
     if weather is None:
         if not isinstance(indoor, Air):
-            raise OutOfRange("A room that follows a rule has no steady state; give one air, or the weather of a year.")
+            raise OutOfRange(message("physics.no-steady-room"))
         return dry_ranges(assembly, indoor, outdoor, {variable: values})[variable]
     asked = np.atleast_1d(np.asarray(values, dtype=float))
     options = {**options, "leak": leak}

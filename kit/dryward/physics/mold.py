@@ -12,6 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from dryward.checks import OutOfRange, within
+from dryward.language import message
 from dryward.physics.shape import Floats, Numeric, plain
 from dryward.units import DAY, HOUR
 from dryward.verdict.surfaces import (
@@ -51,7 +52,7 @@ def _weeks(
 
 def _species(species: str) -> float:
     if species not in ("pine", "spruce"):
-        raise OutOfRange(f'The wood is "pine" or "spruce", not "{str(species)[:40]}".')
+        raise OutOfRange(message("physics.species", given=str(species)[:40]))
     return 1.0 if species == "spruce" else 0.0
 
 
@@ -170,7 +171,7 @@ def index(
     t = np.atleast_1d(within("Surface temperature", temperature, -60.0, 95.0, "degC"))
     rh = np.atleast_1d(within("Relative humidity", relative_humidity, 0.0, 1.0, "%"))
     if t.ndim != 1 or t.shape != rh.shape:
-        raise OutOfRange(f"The mold index needs series of one length; they have {t.size} and {rh.size} values.")
+        raise OutOfRange(message("physics.series-of-one-length", first=str(t.size), second=str(rh.size)))
     step = within("Time step", step, 60.0, 31 * DAY, "s")
     now = within("Mold index at the start", start, 0.0, 6.0)
     grows = (t > COLDEST_GROWTH) & (t <= WARMEST_GROWTH) & (rh >= critical_humidity(t, kind.lowest_humidity))

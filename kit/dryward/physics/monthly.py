@@ -18,6 +18,7 @@ from dryward import air
 from dryward.building import Assembly
 from dryward.checks import NotConverged
 from dryward.exhibit import Exhibit, one_line
+from dryward.language import called, message
 from dryward.physics.nodes import Nodes, face, nodes_of
 from dryward.physics.shape import Floats, Ints, Room, Saturation, Side, seal
 from dryward.physics.steady import LEAST_RATE, settled
@@ -88,9 +89,14 @@ class Months(Exhibit):
         seal(self)
 
     def __repr__(self) -> str:
-        most = show(self.peak, "area density", "us")
-        told = f"{self.verdict.state}, {self.ending}{f', at most {most} held' if self.planes else ''}"
-        return one_line("Months", f"{self.assembly.name}: {told}")
+        facts = {
+            "name": called(self.assembly.name),
+            "state": called(self.verdict.state),
+            "ending": called(self.ending),
+            "most": show(self.peak, "area density", "us"),
+            "wetted": bool(self.planes),
+        }
+        return one_line("Months", message("physics.months-line", **facts))
 
     @cached_property
     def verdict(self) -> Verdict:
@@ -296,7 +302,7 @@ class _Year:
             if left <= 0:
                 return
         names = self.nodes.beside(min(now.dried))
-        raise NotConverged(f"The twelve months do not settle in month {month + 1} beside the {names[0]}.")
+        raise NotConverged(message("physics.months-do-not-settle", month=str(month + 1), layer=called(names[0])))
 
 
 def _year_from(first: int) -> tuple[int, ...]:

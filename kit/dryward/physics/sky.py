@@ -8,10 +8,11 @@ import numpy as np
 
 from dryward import air
 from dryward.air import COLDEST
-from dryward.checks import NotConverged, OutOfRange, within
+from dryward.checks import NotConverged, OutOfRange, subject, within
+from dryward.language import message
 from dryward.physics.moving_air import film_permeance
 from dryward.physics.shape import Floats, Numeric, plain
-from dryward.units import HOUR, KELVIN, STEFAN_BOLTZMANN
+from dryward.units import HOUR, KELVIN, STEFAN_BOLTZMANN, written
 from dryward.weather import Air
 
 __all__ = [
@@ -48,7 +49,7 @@ def clear_emissivity(
     dew = within("Dew point", dew_point, -80.0, 40.0, "degC")
     if model == "clark-allen":
         if hour is not None or pressure is not None:
-            raise OutOfRange('The sky model "clark-allen" takes no hour and no pressure.')
+            raise OutOfRange(message("physics.model-takes-no-hour", model="clark-allen"))
         emissivity = 0.787 + 0.764 * np.log((dew + KELVIN) / KELVIN)
     elif model == "berdahl-martin":
         emissivity = 0.711 + 0.56 * (dew / 100.0) + 0.73 * (dew / 100.0) ** 2
@@ -58,7 +59,7 @@ def clear_emissivity(
             total = within("Air pressure", pressure, 4e4, 1.1e5, "Pa")
             emissivity = emissivity + 0.00012 * (total / 100.0 - 1000.0)
     else:
-        raise OutOfRange(f'The sky model is "clark-allen" or "berdahl-martin", not "{str(model)[:40]}".')
+        raise OutOfRange(message("physics.sky-model", given=str(model)[:40]))
     return plain(emissivity)
 
 
@@ -180,7 +181,7 @@ def roof_surface(
     indoor = within("Indoor temperature", indoor_temperature, -60.0, 60.0, "degC") + KELVIN
     radiates = within("Emissivity", emissivity, 0.0, 1.0) * STEFAN_BOLTZMANN
     if np.any(convection + through + radiates == 0.0):
-        raise OutOfRange("A roof surface without emissivity, heat transfer coefficient and U-value has no temperature.")
+        raise OutOfRange(message("physics.no-surface-temperature"))
     sees = view(slope)
     gain = within("Heat gain", gain, -2000.0, 2000.0, "W/m2")
     given = radiates * (sees * cold**4 + (1.0 - sees) * outdoor**4) + convection * outdoor + through * indoor + gain
@@ -191,7 +192,7 @@ def roof_surface(
         surface = surface - step
         if np.all(np.abs(step) < 1e-9):
             return plain(surface - KELVIN)
-    raise NotConverged("The temperature of the roof surface was not found: check its sky, air and gains.")
+    raise NotConverged(message("physics.surface-not-found"))
 
 
 #: Heat that frost gives up as it forms from vapor [J/kg], at 0 degC, from memory.
@@ -358,7 +359,7 @@ def _crossing(left: Callable[[float], float], low: float, high: float) -> float:
             low, above, below = middle, now, below / 2.0
         else:
             high, below, above = middle, now, above / 2.0
-    raise NotConverged("The frost of a night was not found: check the air, the sky and the covering.")
+    raise NotConverged(message("physics.frost-not-found"))
 
 
 def _series(what: str, value: Numeric, count: int) -> Floats:
@@ -366,14 +367,14 @@ def _series(what: str, value: Numeric, count: int) -> Floats:
     if array.ndim == 0:
         return np.full(count, float(array))
     if array.shape != (count,):
-        raise OutOfRange(f"{what} has {array.size} values; the night has {count} steps.")
+        raise OutOfRange(message("physics.steps-of-night", what=subject(what), count=array.size, steps=str(count)))
     return array
 
 
 def _whole(what: str, value: Numeric, low: float, high: float, unit: str) -> int:
     number = within(what, value, low, high, unit)
     if number != int(number):
-        raise OutOfRange(f"{what} is {number:g}; it must be a whole number.")
+        raise OutOfRange(message("physics.whole-number", what=subject(what), given=written(number, "g")))
     return int(number)
 
 

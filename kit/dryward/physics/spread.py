@@ -21,6 +21,7 @@ from dryward.physics.hourly.result import Hours
 from dryward.physics.hourly.simulate import batch
 from dryward.physics.hourly.vary import Options, changed
 from dryward.physics.shape import Floats, Numeric, Room
+from dryward.units import written
 from dryward.weather import HourlyWeather
 
 #: Factors by which a property may be off where nothing better is known: assumptions.
@@ -44,10 +45,12 @@ class Uncertain:
     def __post_init__(self) -> None:
         if self.what not in USUAL:
             raise UnknownName("uncertain property", self.what, USUAL)
-        low = within(message("physics.least-factor", what=called(self.what)), self.low, 0.0, 1000.0, above=True)
-        high = within(message("physics.largest-factor", what=called(self.what)), self.high, 0.0, 1000.0, above=True)
+        what = called(self.what)
+        low = within(message("physics.least-factor", what=what), self.low, 0.0, 1000.0, above=True)
+        high = within(message("physics.largest-factor", what=what), self.high, 0.0, 1000.0, above=True)
         if high < low:
-            raise OutOfRange(f"The factors on the {self.what} are {low:.4g} and {high:.4g}; the second must be larger.")
+            spread = {"low": written(low, ".4g"), "high": written(high, ".4g")}
+            raise OutOfRange(message("physics.factors-fall", what=what, **spread))
         object.__setattr__(self, "low", low)
         object.__setattr__(self, "high", high)
 
@@ -208,7 +211,7 @@ def spread(
         of_kind("The leak", leak, (AirFlow, Leak), "an air leak or an air flow")
     things = uncertain(assembly, leak) if things is None else tuple(things)
     if not things:
-        raise OutOfRange(f"Nothing in the assembly {assembly.name} is uncertain; name what is.")
+        raise OutOfRange(message("physics.nothing-uncertain", name=called(assembly.name)))
     sample = factors(things, draws, seed)
     cases = []
     for row in sample:

@@ -18,6 +18,7 @@ from dryward import air
 from dryward.building import Assembly
 from dryward.checks import OutOfRange, UnknownName, within
 from dryward.exhibit import Exhibit, one_line
+from dryward.language import called, listing, message
 from dryward.physics.nodes import TIGHT, HumidityDependentLayer, Nodes, face, nodes_of
 from dryward.physics.shape import Floats, Ints, Numeric, Saturation, Side, seal
 from dryward.physics.vapor_line import settle, settle_one, tight_line_through, tight_lines
@@ -105,11 +106,19 @@ class Profile(Exhibit):
         seal(self)
 
     def __repr__(self) -> str:
-        ends = " to ".join(show(float(self.temperature[end]), "temperature", "us") for end in (0, -1))
-        inner, outer = self.between(self.wettest)
-        where = f"in {inner}" if inner == outer else f"between {inner} and {outer}"
-        wettest = f"{float(self.relative_humidity[self.wettest]):.0%} {where}"
-        return one_line("Profile", f"{self.assembly.name}, {ends}: {self.verdict.state}, at most {wettest}")
+        first, last = (show(float(self.temperature[end]), "temperature", "us") for end in (0, -1))
+        inner, outer = (called(each) for each in self.between(self.wettest))
+        facts = {
+            "name": called(self.assembly.name),
+            "first": first,
+            "last": last,
+            "state": called(self.verdict.state),
+            "most": f"{float(self.relative_humidity[self.wettest]):.0%}",
+            "inner": inner,
+            "outer": outer,
+            "within": inner == outer,
+        }
+        return one_line("Profile", message("physics.profile-line", **facts))
 
     @cached_property
     def verdict(self) -> Verdict:
@@ -346,10 +355,13 @@ class Sweep(Exhibit):
 
     def __repr__(self) -> str:
         states = [str(each) for each in np.ravel(states_of_sweep(self))]
-        counts = ", ".join(f"{states.count(each)} {each}" for each in (*STATES, UNKNOWN) if each in states)
-        return one_line(
-            "Sweep", f"{self.assembly.name}, {len(states)} steady state{'s' * (len(states) != 1)}: {counts}"
-        )
+        counts = [
+            message("physics.so-many", count=states.count(each), state=called(each))
+            for each in (*STATES, UNKNOWN)
+            if each in states
+        ]
+        facts = {"name": called(self.assembly.name), "count": len(states), "counts": listing(counts)}
+        return one_line("Sweep", message("physics.sweep-line", **facts))
 
     def face(self, layer: str, side: Side) -> int:
         """Node at the inside face (0 or "inner") or the outside face (1 or "outer") of a layer."""
@@ -420,9 +432,9 @@ def sweep(
     try:
         shape = np.broadcast_shapes(*(np.shape(value) for value in given.values()))
     except ValueError:
-        raise OutOfRange("The arrays of a sweep do not fit together in shape.") from None
+        raise OutOfRange(message("physics.sweep-shapes")) from None
     if 0 in shape:
-        raise OutOfRange("The arrays of a sweep are empty; they must hold at least one number.")
+        raise OutOfRange(message("physics.sweep-empty"))
     flat = {name: np.broadcast_to(value, shape).reshape(-1) for name, value in given.items()}
     _check_airs(flat)
     nodes, heat, vapor, dependent = _pieces(assembly, known, flat)

@@ -24,6 +24,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from dryward.checks import NotConverged
+from dryward.language import called, message
 from dryward.physics.shape import Floats, Ints
 
 
@@ -225,4 +226,4 @@ def _step(solve: Callable[[Floats, Ints], Floats], start: Floats, names: Sequenc
 
 
 def _sentence(names: Sequence[str], worst: int) -> str:
-    return f"The layer {names[worst]} found no steady permeance in {_ROUNDS} rounds; its curve may be too steep."
+    return message("physics.no-steady-permeance", layer=called(names[worst]), rounds=_ROUNDS)

@@ -114,7 +114,7 @@ def document(review: Review, unit_system: str = "us", file: str = "", date: date
     here = setting(review.job)
     edition = message("report.code-rows-are", edition=newest_edition(), locally=codes.locally())
     return Document(
-        title=review.job.assembly.name,
+        title=called(review.job.assembly.name),
         file=file,
         date=(date or datetime.date.today()).isoformat(),
         version=dryward.__version__,
@@ -336,7 +336,7 @@ def moisture_year(review: Review) -> MoistureYear | None:
     return MoistureYear(
         days=run.time[::_EVERY] / 24,
         planes=tuple((called(name), moisture(run, name)[::_EVERY]) for name in names),
-        bands=((limit.caution, message("report.band-caution")), (limit.damage, message("report.band-decay"))),
+        bands=((limit.caution, message("pictures.caution")), (limit.damage, message("pictures.decay"))),
         brought=brought,
         carried=carried,
         temperature=run.layer(names[0]).temperature[::_EVERY],

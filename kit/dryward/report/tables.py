@@ -15,11 +15,13 @@ from dryward import units
 from dryward.building import AirSpace, Assembly
 from dryward.checks import OutOfRange, UnknownName
 from dryward.exhibit import library
+from dryward.language import called, message
 from dryward.physics.drying import Drying
 from dryward.physics.hourly import Hours
 from dryward.physics.limits import Range
 from dryward.physics.monthly import Months
 from dryward.physics.steady import Profile, Sweep
+from dryward.report.check import worded
 from dryward.verdict import Verdict, states_of_sweep, words
 
 if TYPE_CHECKING:
@@ -33,11 +35,18 @@ _MOST = 24
 
 @dataclass(frozen=True)
 class Column:
-    """One column: its head, its values in SI or in words, and the quantity of `units.SHOWN` (empty for words)."""
+    """One column: what it is of, its values in SI or in words, and the quantity of `units.SHOWN` (empty for words)."""
 
-    head: str
+    id: str
     values: Sequence[object]
     quantity: str = ""
+    #: Its head, where that is not said by the id in ``report.table-...``.
+    own: str = ""
+
+    @property
+    def head(self) -> str:
+        """What stands over it."""
+        return self.own or message(f"report.table-{self.id}")
 
     def cells(self, unit_system: str) -> list[str]:
         """The values as they are read; nothing where there is none."""
@@ -48,7 +57,7 @@ class Column:
             return "-"
         if self.quantity and isinstance(value, (int, float)):
             if math.isinf(value):
-                return "no limit"
+                return message("report.no-limit")
             return units.show(value, self.quantity, unit_system)
         return f"{value:.4g}" if isinstance(value, float) else str(value)
 
@@ -96,7 +105,7 @@ def _text(found: Sequence[Column], unit_system: str) -> str:
             row, widths, numeric, strict=True)).rstrip()
         for row in zip(*cells, strict=True)
     ]  # fmt: skip
-    return "\n".join([*lines, *([f"and {more} rows more"] if more > 0 else [])])
+    return "\n".join([*lines, *([message("report.rows-more", count=more)] if more > 0 else [])])
 
 
 @singledispatch
@@ -109,15 +118,13 @@ def columns(result: object) -> list[Column]:
 def _(assembly: Assembly) -> list[Column]:
     layers = assembly.layers
     return [
-        Column("layer, from inside", [layer.name for layer in layers]),
-        Column("made of", [layer.substance.name for layer in layers]),
+        Column("layer-from-inside", [called(layer.name) for layer in layers]),
+        Column("made-of", [called(layer.substance.name) for layer in layers]),
         Column("thickness", [layer.thickness for layer in layers], "length"),
-        Column(
-            "thermal resistance", [None if layer.is_membrane else layer.thermal_resistance for layer in layers],
+        Column("thermal-resistance", [None if layer.is_membrane else layer.thermal_resistance for layer in layers],
             "thermal resistance",
         ),
-        Column(
-            "permeance at 50 %",
+        Column("permeance-at-50",
             [None if isinstance(layer.substance, AirSpace) else layer.permeance for layer in layers], "permeance",
         ),
     ]  # fmt: skip
@@ -137,18 +144,20 @@ def _(state: Profile) -> list[Column]:
         Column("place", [_place(state, node, last) for node in nodes]),
         Column("depth", [float(state.depth[node]) for node in nodes], "length"),
         Column("temperature", [float(state.temperature[node]) for node in nodes], "temperature"),
-        Column("vapor pressure", [float(state.vapor_pressure[node]) for node in nodes], "pressure"),
+        Column("vapor-pressure", [float(state.vapor_pressure[node]) for node in nodes], "pressure"),
         Column("saturation", [float(state.saturation_vapor_pressure[node]) for node in nodes], "pressure"),
         Column("humidity", [float(state.relative_humidity[node]) for node in nodes], "relative humidity"),
-        Column("water gained", [rates.get(node) for node in nodes], "vapor flux"),
+        Column("water-gained", [rates.get(node) for node in nodes], "vapor flux"),
     ]
 
 
 def _place(state: Profile, node: int, last: int) -> str:
     if node in (0, last):
-        return "outdoor air" if node else "room air"
+        return called("outdoor air" if node else "room air")
     inner, outer = state.between(node)
-    return f"inside {inner}" if inner == outer else f"{inner} | {outer}"
+    return (
+        message("report.inside-layer", layer=called(inner)) if inner == outer else f"{called(inner)} | {called(outer)}"
+    )
 
 
 @columns.register
@@ -158,27 +167,27 @@ def _(cases: Sweep) -> list[Column]:
 
     return [
         Column("case", list(range(1, cases.gain.size + 1))),
-        Column("state", [str(state) for state in np.ravel(states_of_sweep(cases))]),
-        Column("water gained", flat(cases.gain), "vapor flux"),
-        Column("highest humidity", flat(cases.highest_relative_humidity), "relative humidity"),
-        Column("at a depth of", flat(cases.highest_depth), "length"),
-        Column("vapor in", flat(cases.vapor_flux_in), "vapor flux"),
-        Column("vapor out", flat(cases.vapor_flux_out), "vapor flux"),
+        Column("state", [worded(str(state)) for state in np.ravel(states_of_sweep(cases))]),
+        Column("water-gained", flat(cases.gain), "vapor flux"),
+        Column("highest-humidity", flat(cases.highest_relative_humidity), "relative humidity"),
+        Column("at-a-depth-of", flat(cases.highest_depth), "length"),
+        Column("vapor-in", flat(cases.vapor_flux_in), "vapor flux"),
+        Column("vapor-out", flat(cases.vapor_flux_out), "vapor flux"),
     ]
 
 
 @columns.register
 def _(states: Range) -> list[Column]:
     return [
-        Column(states.variable.replace("_", " "), [float(v) for v in states.values], states.quantity),
-        Column("state", [str(state) for state in states.states]),
+        Column("", [float(v) for v in states.values], states.quantity, called(states.variable.replace("_", " "))),
+        Column("state", [worded(str(state)) for state in states.states]),
     ]
 
 
 @columns.register
 def _(drying: Drying) -> list[Column]:
     return [
-        Column("way", ["inward", "outward", "both"]),
+        Column("way", [message(f"report.way-of-{way}") for way in ("inward", "outward", "both")]),
         Column("drying", [drying.inward, drying.outward, drying.total], "vapor flux"),
     ]
 
@@ -192,7 +201,7 @@ def _(months: Months) -> list[Column]:
         Column("month", [words.month(month) for month in months.month]),
         Column("condensed", sums(months.condensed), "area density"),
         Column("evaporated", sums(months.evaporated), "area density"),
-        Column("held at its end", sums(months.held), "area density"),
+        Column("held-at-its-end", sums(months.held), "area density"),
     ]
 
 
@@ -200,16 +209,15 @@ def _(months: Months) -> list[Column]:
 def _(hours: Hours) -> list[Column]:
     layers = [hours.layer(name) for name in hours.layer_names]
     return [
-        Column("layer, from inside", [layer.name for layer in layers]),
+        Column("layer-from-inside", [called(layer.name) for layer in layers]),
         Column("coldest", [float(layer.temperature.min()) for layer in layers], "temperature"),
         Column("warmest", [float(layer.temperature.max()) for layer in layers], "temperature"),
-        Column(
-            "highest humidity", [float(layer.highest_relative_humidity.max()) for layer in layers],
+        Column("highest-humidity", [float(layer.highest_relative_humidity.max()) for layer in layers],
             "relative humidity",
         ),
-        Column("most moisture, mass %", [_mass_percent(layer.moisture_content.max()) for layer in layers]),
-        Column("at the end, mass %", [_mass_percent(layer.moisture_content[-1]) for layer in layers]),
-        Column("most free water", [float(layer.condensed.max()) for layer in layers], "area density"),
+        Column("most-moisture-mass", [_mass_percent(layer.moisture_content.max()) for layer in layers]),
+        Column("at-the-end-mass", [_mass_percent(layer.moisture_content[-1]) for layer in layers]),
+        Column("most-free-water", [float(layer.condensed.max()) for layer in layers], "area density"),
     ]  # fmt: skip
 
 
@@ -221,10 +229,10 @@ def _mass_percent(value: float) -> float | None:
 def _(verdict: Verdict) -> list[Column]:
     found = verdict.findings
     return [
-        Column("state", [each.state for each in found]),
-        Column("what was found", [words.told(each, verdict.method) for each in found]),
-        Column("how long", [words.lasted(each, verdict.method) for each in found]),
-        Column("limit of", [words.limit_of(each) for each in found]),
+        Column("state", [worded(each.state) for each in found]),
+        Column("what-was-found", [words.told(each, verdict.method) for each in found]),
+        Column("how-long", [words.lasted(each, verdict.method) for each in found]),
+        Column("limit-of", [words.limit_of(each) for each in found]),
         Column("caution", [each.criterion.caution for each in found]),
         Column("damage", [each.criterion.damage for each in found]),
         Column("unit", [each.criterion.unit for each in found]),

@@ -9,6 +9,7 @@ from typing import Any
 
 from dryward import units
 from dryward.checks import OutOfRange, UnknownName
+from dryward.language import message
 from dryward.teaching import lessons, words
 from dryward.teaching.beliefs import belief
 from dryward.teaching.kinds import KINDS
@@ -91,7 +92,7 @@ class Draw:
 
     def words(self, prompt: str, right: str, *wrong: Sequence[str], must: bool = False) -> Question:
         """A question whose answers are words."""
-        choices = [Choice(right, True, "", f"Right. {self.why}" if self.why else "Right.")]
+        choices = [Choice(right, True, "", self._praise())]
         for text, id, *here in wrong:
             choices.append(Choice(text, False, id, self._reply(id, here)))
         return self._question(prompt, choices, right, "", 0.0, must)
@@ -122,7 +123,7 @@ class Draw:
         for value, id, here in kept:
             text = self._said(turned(value), seen, tail)
             if text not in [each.text for each in choices]:
-                reply = self._reply(id, here) if id else f"Right. {self.why}".strip()
+                reply = self._reply(id, here) if id else self._praise()
                 choices.append(Choice(text, not id, id, reply, turned(value)))
         if len(choices) < 3:
             return None
@@ -140,16 +141,17 @@ class Draw:
         return self
 
     def _said(self, value: float, unit: str, tail: str) -> str:
-        plain = units.number(value)
-        tail = tail.removesuffix("s") if plain == "1" else tail
-        return (words.number(value, unit, self.unit_system) if unit else plain) + tail
+        return (words.number(value, unit, self.unit_system) if unit else units.number(value)) + tail
+
+    def _praise(self) -> str:
+        return message("questions.right-because", why=self.why) if self.why else message("questions.right")
 
     def _reply(self, id: str, here: Sequence[str]) -> str:
         known = belief(id)
         seems, right = (words.shown(text, self.unit_system) for text in (known.seems, known.right))
         end = here[0] if here and here[0] else self.why or right
         seems = here[1] if len(here) > 1 else seems
-        return f"Why it looked right: {seems} What is right: {end}"
+        return message("questions.wrong", seems=seems, right=end)
 
     def _question(
         self, prompt: str, choices: list[Choice], answer: float | str, unit: str, tolerance: float, must: bool
@@ -174,7 +176,7 @@ _TRIES = 2000
 
 def _made(maker: Maker, name: str, seed: int | None, unit_system: str) -> Question:
     if seed is not None and (isinstance(seed, bool) or not isinstance(seed, int) or seed < 0):
-        raise OutOfRange(f"A seed is a whole number from 0 up, not {seed!r:.40}.")
+        raise OutOfRange(message("questions.seed", given=f"{seed!r:.40}"))
     draw = Draw(name, seed, unit_system)
     for _ in range(_TRIES):
         found = maker(draw)

@@ -44,8 +44,13 @@ EVERY = 6  # hours between points of the picture
 #: How many runs are kept: those of all strips, and as many again.
 KEPT = 64
 
-#: A day of the two years that are shown.
+# With the shared starts, 40 % in the room and 3 air changes, the cold town makes this roof damp, and each of the
+# three strips goes from dry to wet: the place, the room and the leak can all be asked for what they do.
+PLACE = Choice(
+    "Place", "hour_by_hour.climate", tuple((id, f"hour_by_hour.climate-{id}") for id in weather.demos()), start="cold"
+)
 _DAYS = Scale(1, 2 * 365, 440, 5)
+DAY = Slider("Day", "hour_by_hour.day", "number", _DAYS, _DAYS, play=40)
 
 
 @dataclass(frozen=True)
@@ -162,6 +167,7 @@ class HourByHour(Page):
     """Two years of wood moisture, playable."""
 
     id = "hour-by-hour"
+    handles = (PLACE, "RH_in", "ACH50", DAY)
     draws = YearGraph
     slow = True
 
@@ -169,21 +175,6 @@ class HourByHour(Page):
         self._filled: tuple[str, float, float] | None = None
         self.filling = Filling(self)
         super().__init__(unit_system, settings)
-
-    @property
-    def handles(self) -> tuple[str | Slider | Choice, ...]:
-        """The climate, the room, the leak and the day.
-
-        With the shared starts, 40 % in the room and 3 air changes, the cold town makes this roof damp, and each of
-        the three strips goes from dry to wet: the place, the room and the leak can all be asked for what they do.
-        """
-        climates = tuple((id, message(f"climate-{id}")) for id in weather.demos())
-        return (
-            Choice("Place", message("climate"), climates, start="cold"),
-            "RH_in",
-            "ACH50",
-            Slider("Day", message("day"), "number", _DAYS, _DAYS, play=40),
-        )
 
     def preview(self, at: SimpleNamespace) -> DayOfRun | None:
         """A run that is kept, with the cursor moved; nothing while another is needed."""

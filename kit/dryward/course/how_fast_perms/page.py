@@ -36,17 +36,17 @@ class SheetsInRow:
     gap: float
 
     @property
-    def permeances(self):
+    def permeances(self) -> tuple[float, float, float]:
         """Of the three, from the room; the film as its gaps leave it [kg/(s m2 Pa)]."""
         return PAINTED_DRYWALL, 1 / (1 / self.inner - 1 / PAINTED_DRYWALL), self.outer
 
     @property
-    def cut(self):
+    def cut(self) -> float:
         """What drywall and film with gaps cut off, against drywall alone [-]."""
         return 1 - self.inner / PAINTED_DRYWALL
 
     @property
-    def together(self):
+    def together(self) -> float:
         """Of all in a row [kg/(s m2 Pa)]."""
         return 1 / sum(1 / each for each in self.permeances)
 
@@ -68,7 +68,7 @@ class HowFastPerms(Page):
         inner = float(permeance_with_gaps(at.M_in, PAINTED_DRYWALL, at.Gap_share))
         return SheetsInRow(at.M_in, inner, at.M_out, at.dp_vapor, at.Gap_share)
 
-    def views(self, state):
+    def views(self, state: SheetsInRow) -> LayersInRow:
         """Painted drywall, film, outer sheet."""
         return LayersInRow(
             tuple(language.told(each) for each in NAMES), state.permeances, state.push, state.together * state.push

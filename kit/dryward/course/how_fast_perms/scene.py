@@ -11,7 +11,7 @@ from matplotlib.patches import Polygon, Rectangle
 
 from dryward import language
 from dryward.pictures import style
-from dryward.pictures.drawing import arrow, ceiling, sentences
+from dryward.pictures.drawing import Box, arrow, ceiling, sentences
 from dryward.pictures.live import LivePicture
 
 message = language.beside(__file__)
@@ -27,28 +27,28 @@ _FLOWS = {"us": (10, 30, 100, 300, 1000, 3000, 10000, 40000), "si": (5, 20, 50, 
 class LayersInRow:
     """A row of sheets with a pressure difference over them."""
 
-    names: tuple[Any, ...]
+    names: tuple[str, ...]
     #: Of each, above 0 [kg/(s m2 Pa)].
-    permeances: tuple[Any, ...]
+    permeances: tuple[float, ...]
     #: Of the vapor pressures at the two ends [Pa].
     difference: float
     #: [kg/(s m2)].
     flow: float
 
 
-def opening(permeance):
+def opening(permeance: float) -> float:
     """How far a valve stands open on a log scale [-], 0.03 to 1."""
     share = math.log(max(permeance, _SHUT) / _SHUT) / math.log(_OPEN / _SHUT)
     return min(max(share, 0.03), 1.0)
 
 
-class Pipe(LivePicture):
+class Pipe(LivePicture[LayersInRow]):
     """The pipe with its valves, over the steps of vapor pressure; a bar of flow."""
 
     size = (860, 400)
     projector_size = (1180, 640)
 
-    def signature(self, state: LayersInRow) -> Any:
+    def signature(self, state: LayersInRow) -> tuple[float, float, tuple[str, ...]]:
         drop = ceiling(self.shown(state.difference, "pressure") / 1.001, _DROPS[self.unit_system])
         flow = ceiling(self.shown(state.flow, "vapor flux") / 1.001, _FLOWS[self.unit_system])
         return drop, flow, state.names
@@ -64,9 +64,9 @@ class Pipe(LivePicture):
         ax.set_xlim(0, 1)
         ax.set_xticks([])
         ax.set_ylim(0, flow)
-        self.bar = self.moving(ax.add_patch(Rectangle((0.2, 0), 0.6, 0, facecolor=self.color("vapor pressure"))))
+        self.bar = self.patch(ax, Rectangle((0.2, 0), 0.6, 0, facecolor=self.color("vapor pressure")))
 
-    def _steps(self, box, drop, count):
+    def _steps(self, box: Box, drop: float, count: int) -> None:
         label = message("axis-pressure", unit=self.symbol("pressure"))
         self.ax = ax = self.graph(box, "", label, "y")
         ax.set_xlim(0, count)
@@ -77,7 +77,7 @@ class Pipe(LivePicture):
         self.curve = self.moving(ax.plot([], [], **self.stroke("vapor pressure"), clip_on=False)[0])
         self.dots = self.dot(ax, "vapor pressure", "o", 0.7)
 
-    def _pipe(self, left, right, floor, top, names):
+    def _pipe(self, left: float, right: float, floor: float, top: float, names: tuple[str, ...]) -> None:
         roof = top - 1.4 * self.line
         self.floor, self.roof, self.left, self.right = floor, roof, left, right
         wide = (right - left) / len(names)
@@ -123,7 +123,7 @@ class Pipe(LivePicture):
             message("alt-sheet", name=name, permeance=self.show(p, "permeance"))
             for name, p in zip(state.names, state.permeances, strict=True)
         ]
-        sheets = language.listing(each, "how_fast_perms.alt-sheets")
+        sheets = language.joined("how_fast_perms.alt-sheets", each)
         tightest = state.names[int(np.argmin(state.permeances))]
         taken = (1.0 / min(state.permeances)) / sum(1.0 / p for p in state.permeances)
         return sentences(

@@ -13,7 +13,7 @@ from dryward.building import AirSpace, Layer, Material
 from dryward.course.inside_the_film.scene import FilmInLayers, Inside
 from dryward.course.where_it_gets_wet.page import OUTER, ROOFS
 from dryward.panels import hand, wetness
-from dryward.panels.controls import Choice, Slider, standard
+from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
@@ -77,17 +77,13 @@ class InsideTheFilm(Page):
     """Outdoor cold, room humidity, R inside the film and the outer layer."""
 
     id = "inside-the-film"
+    handles = (
+        standard("T_out").starting(0, -18),
+        standard("RH_in").starting(50, 50),
+        replace(standard("R_in"), words="inside_the_film.inside"),
+        OUTER.starting("open-sheet"),
+    )
     draws = Inside
-
-    @property
-    def handles(self) -> tuple[Slider | Choice, ...]:
-        """The weather, the room, the R inside the film and the outer layer."""
-        return (
-            standard("T_out").starting(0, -18),
-            standard("RH_in").starting(50, 50),
-            replace(standard("R_in"), words=message("inside")),
-            OUTER.starting("open-sheet"),
-        )
 
     def compute(self, at: SimpleNamespace) -> FilmInRoof:
         """One steady winter."""

@@ -11,7 +11,7 @@ from dryward.checks import PlainError
 from dryward.course.july.questions import with_damp_wood
 from dryward.course.july.scene import Reversal, SummerRoof
 from dryward.panels import hand, wetness
-from dryward.panels.controls import Choice, Scale, Slider, standard
+from dryward.panels.controls import Choice, Scale, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import drying, limits, steady
@@ -39,6 +39,20 @@ INNER: dict[str, float | str | None] = {
     "open-sheet": 50.0,
     "none": None,
 }
+
+
+ROOF = Choice(
+    "Roof",
+    "july.roof",
+    (
+        ("plastic", "july.roof-plastic", "july.roof-plastic-si"),
+        ("three-perm", "july.roof-three-perm", "july.roof-three-perm-si"),
+        ("variable", "july.roof-variable"),
+        ("open-sheet", "july.roof-open-sheet"),
+        ("none", "july.roof-none"),
+        ("foam", "july.roof-foam"),
+    ),
+)
 
 
 @dataclass(frozen=True)
@@ -78,46 +92,26 @@ def spring_drying(option: str) -> drying.Drying:
     return drying.rates(with_damp_wood(INNER[option]), "damp wood", *SPRING)
 
 
-def roof_choice() -> Choice:
-    """The roofs to choose from, by their inner layer."""
-    return Choice(
-        "Roof",
-        message("roof"),
-        (
-            ("plastic", message("roof-plastic"), message("roof-plastic-si")),
-            ("three-perm", message("roof-three-perm"), message("roof-three-perm-si")),
-            ("variable", message("roof-variable")),
-            ("open-sheet", message("roof-open-sheet")),
-            ("none", message("roof-none")),
-            ("foam", message("roof-foam")),
-        ),
-    )
-
-
 class July(Page):
     """Outdoors, room and inner layer; section and vapor line with the arrow turned."""
 
     id = "july"
+    handles = (
+        replace(
+            standard("T_out"),
+            words="july.outdoors",
+            said="july.outdoors-temperature",
+            us=Scale(60, 150, 85, 1),
+            si=Scale(16, 66, 29.5, 0.5),
+        ),
+        # Short of 100 %, where dew would form on the very outside of the roof.
+        replace(standard("RH_out"), us=Scale(30, 95, 75, 1), si=Scale(30, 95, 75, 1)),
+        standard("T_in").starting(75, 24),
+        ROOF,
+    )
     draws = Reversal
     #: What `task_values` tells the practical task of.
     task_choices = ("Roof",)
-
-    @property
-    def handles(self) -> tuple[Slider | Choice, ...]:
-        """The weather, the room and the roof."""
-        return (
-            replace(
-                standard("T_out"),
-                words=message("outdoors"),
-                said=message("outdoors-temperature"),
-                us=Scale(60, 150, 85, 1),
-                si=Scale(16, 66, 29.5, 0.5),
-            ),
-            # Short of 100 %, where dew would form on the very outside of the roof.
-            replace(standard("RH_out"), us=Scale(30, 95, 75, 1), si=Scale(30, 95, 75, 1)),
-            standard("T_in").starting(75, 24),
-            roof_choice(),
-        )
 
     def compute(self, at: SimpleNamespace) -> HotDay:
         """A steady hot day, and a spring day for the drying."""

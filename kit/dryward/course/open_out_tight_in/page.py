@@ -16,6 +16,7 @@ from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
+from dryward.pictures.drawing import Floats
 from dryward.teaching.words import Step
 from dryward.units import to_si
 from dryward.verdict import DAMP, DRY, Verdict, of_steady
@@ -39,12 +40,12 @@ class RoofOnMap:
     indoor: Air
     outdoor: Air
     profile: steady.Profile
-    gains: np.ndarray
+    gains: Floats
     inner: float
     outer: float
 
     @property
-    def balance(self):
+    def balance(self) -> float | None:
         """The least outer permeance with no gain at this inner one [kg/(s m2 Pa)]; None beyond the map."""
         column = steady_column(self.roof, self.indoor, self.outdoor)
         dry = np.flatnonzero(column <= 0)
@@ -55,7 +56,7 @@ class RoofOnMap:
 FINE = to_si(np.geomspace(0.05, 1000.0, 300), "perm")
 
 
-def steady_column(roof, indoor, outdoor):
+def steady_column(roof: building.Assembly, indoor: Air, outdoor: Air) -> Floats:
     """Gain at each of `FINE` for the outer layer, the inner one as it is [kg/(s m2)]."""
     return steady.sweep(roof, indoor, outdoor, outer_layer_permeance=FINE).gain
 
@@ -95,7 +96,7 @@ class OpenOutTightIn(Page):
             self._kept = (key, found.gain)
         return self._kept[1]
 
-    def views(self, state):
+    def views(self, state: RoofOnMap) -> GainMap:
         """The map and the point."""
         return GainMap(AXIS, AXIS, state.gains, state.inner, state.outer, state.profile.gain)
 
@@ -155,6 +156,7 @@ class OpenOutTightIn(Page):
                 else message("nothing-stops-it")
             )
             return message("gains", little=judged.state == DAMP, gain=self.show(gain, "vapor flux"), stop=stop)
+        assert balance is not None  # this roof is one that gains nothing
         dry = judged.state == DRY
         settles = "" if dry else wetness.settles(self, judged)
         if balance <= FINE[0]:
@@ -187,7 +189,7 @@ class OpenOutTightIn(Page):
         return hand.stays(profile, state.indoor, state.outdoor, profile.face("outer layer", "inner"), self.unit_system)
 
 
-def _compared(ratio):
+def _compared(ratio: float) -> str:
     if abs(ratio - 1) < 0.05:
         return message("just-as-open")
     return (

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Hashable
 from dataclasses import dataclass, field
-from typing import Any
 
 import numpy as np
 from matplotlib.colors import ListedColormap
+from matplotlib.contour import QuadContourSet
 from matplotlib.patches import Rectangle
 
 from dryward import language
 from dryward.pictures import style
-from dryward.pictures.drawing import sentences
+from dryward.pictures.drawing import Floats, sentences
 from dryward.pictures.live import UNDER, LivePicture
 
 message = language.beside(__file__)
@@ -30,10 +31,10 @@ class GainMap:
     """Gain over two permeances, worked out by whoever asks for the map."""
 
     #: Permeances of the axes, rising [kg/(s m2 Pa)].
-    inner: Any
-    outer: Any
+    inner: Floats
+    outer: Floats
     #: Winter gain [kg/(s m2)].
-    gain: Any
+    gain: Floats
     #: Where you are.
     inner_now: float
     outer_now: float
@@ -42,13 +43,13 @@ class GainMap:
     verdict: str = field(default="", kw_only=True)
 
 
-class BalanceMap(LivePicture):
+class BalanceMap(LivePicture[GainMap]):
     """Filled bands of gain, a key of bands, and the mark of where you are."""
 
     size = (860, 420)
     projector_size = (1180, 660)
 
-    def signature(self, state: GainMap) -> Any:
+    def signature(self, state: GainMap) -> Hashable:
         return tuple(state.inner), tuple(state.outer)
 
     def _axis(self, axis, permeance):
@@ -68,7 +69,9 @@ class BalanceMap(LivePicture):
             "",
         )
         self.at = self._axis(ax.xaxis, state.inner), self._axis(ax.yaxis, state.outer)
-        self.bands, self.edges, self.gain = None, None, None
+        self.bands: QuadContourSet | None = None
+        self.edges: QuadContourSet | None = None
+        self.gain: Floats | None = None
         for spine in ax.spines.values():  # over the bands
             self.moving(spine)
         self.here = self.dot(ax, "here", style.look("here").marker, 1.6, markeredgewidth=2 * self.type.thick)
@@ -98,7 +101,7 @@ class BalanceMap(LivePicture):
         self._movers[:0] = (self.bands, self.edges)
 
     @property
-    def _tints(self):
+    def _tints(self) -> tuple[str, ...]:
         return _GRAYS if self.paper else _TINTS
 
     def _key_of_bands(self, box):
@@ -145,7 +148,7 @@ class BalanceMap(LivePicture):
         )
 
 
-def edged(inner, outer, gain):
+def edged(inner: Floats, outer: Floats, gain: Floats) -> Floats:
     """The map with numbers below nothing where nothing is gained, so that its edge is smooth.
 
     The gain rises in a straight line with the permeance inside and falls in
@@ -158,7 +161,7 @@ def edged(inner, outer, gain):
     return np.where(gain > 0, gain, np.minimum(np.minimum(along, across), 0.0))
 
 
-def _extended(x, y):
+def _extended(x: Floats, y: Floats) -> Floats:
     """A row that starts with zeros, its first rise drawn on below zero."""
     rising = np.flatnonzero(y > 0)
     if not len(rising) or rising[0] == 0 or rising[0] + 1 >= len(y):

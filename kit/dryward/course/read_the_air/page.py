@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from types import SimpleNamespace
 
-from dryward import air, language
+from dryward import air, language, units
 from dryward.course.read_the_air.scene import AirsOnCurve, Curve
 from dryward.panels import hand
 from dryward.panels.controls import standard
@@ -25,9 +25,10 @@ class AirPair:
     second: Air
 
     @property
-    def ratios(self):
+    def ratios(self) -> tuple[float, float]:
         """Humidity ratios of both [kg/kg]."""
-        return tuple(air.humidity_ratio(each.vapor_pressure) for each in (self.first, self.second))
+        first, second = (float(air.humidity_ratio(each.vapor_pressure)) for each in (self.first, self.second))
+        return first, second
 
 
 class ReadTheAir(Page):
@@ -46,7 +47,7 @@ class ReadTheAir(Page):
         """Two airs."""
         return AirPair(Air(at.T, at.RH), Air(at.T_2, at.RH_2))
 
-    def views(self, state):
+    def views(self, state: AirPair) -> AirsOnCurve:
         """Both on the curve."""
         return AirsOnCurve(state.first, state.second)
 
@@ -63,7 +64,7 @@ class ReadTheAir(Page):
                 message("a-water-in-volume"),
                 air.vapor_density(first.temperature, first.vapor_pressure),
                 "density",
-                text=f"{air.vapor_density(first.temperature, first.vapor_pressure) * 1e3:.2f} g/m³",
+                text=units.show_in(air.vapor_density(first.temperature, first.vapor_pressure), "g/m3", 2),
             ),
             Readout(
                 "humidity_ratio_2",
@@ -116,7 +117,7 @@ class ReadTheAir(Page):
         ]
 
 
-def _digits(ratio):
+def _digits(ratio: float) -> int | None:
     # Very cold or dry air has so little that one digit would round it away.
     return 3 if ratio < 1e-3 else None
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from types import SimpleNamespace
 from typing import Any
 
@@ -11,6 +12,7 @@ from dryward.panels.desk import parts
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout
 from dryward.teaching import lessons, paper, pathways
+from dryward.teaching.questions import Question
 
 message = language.beside(__file__)
 
@@ -27,9 +29,13 @@ class Start(Page):
     handles = ()
     draws = ()
 
-    def __init__(self, *args, **keys):
-        self.quiz_seed, self.quiz, self.words = str(FIRST_SEED), {}, ""
-        self.test, self.said = None, {}
+    def __init__(self, *args: Any, **keys: Any) -> None:
+        self.quiz_seed, self.words = str(FIRST_SEED), ""
+        #: Quiz and key, as files.
+        self.quiz: dict[str, bytes] = {}
+        #: The ten questions once they are shown, and the choices taken by their numbers.
+        self.test: tuple[Question, ...] | None = None
+        self.said: dict[int, str] = {}
         self.plan: tuple[str, ...] = ()
         super().__init__(*args, **keys)
 
@@ -50,7 +56,7 @@ class Start(Page):
         title = lessons.lesson(on).title
         return message("go-on-with", done=done, pages=len(lessons.pages()), title=title)
 
-    def seen(self):
+    def seen(self) -> None:
         """Take in what other windows have kept meanwhile."""
         self.settings.refresh()
         self.follow()
@@ -58,7 +64,7 @@ class Start(Page):
 
     # --- the sections ----------------------------------------------------------------
 
-    def desk(self):
+    def desk(self) -> list[dict[str, Any] | None]:
         """The plan, reviews, settings, the ten questions and the paper quiz."""
         return [self._plan(), self._reviews(), self._settings(), self._test(), self._paper()]
 
@@ -182,7 +188,7 @@ class Start(Page):
             fold="shut",
         )
 
-    def act(self, key, value=None, buffers=()):
+    def act(self, key: str, value: Any = None, buffers: Sequence[Any] = ()) -> None:
         """A choice on the index."""
         self.words = ""
         try:
@@ -224,7 +230,7 @@ class Start(Page):
         self.quiz = {"quiz": quiz.quiz().encode("utf-8"), "key": quiz.key().encode("utf-8")}
 
 
-def _span(minutes):
+def _span(minutes: int) -> str:
     hours, rest = divmod(minutes, 60)
     if hours and rest:
         return message("span-both", hours=hours, minutes=rest)

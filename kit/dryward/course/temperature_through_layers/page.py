@@ -10,8 +10,8 @@ from typing import Any
 import numpy as np
 
 from dryward import air, building, language
-from dryward.building import AirSpace, Assembly, Layer
-from dryward.course.temperature_through_layers.scene import Ladder, from_profile
+from dryward.building import AirSpace, Assembly, Layer, Material
+from dryward.course.temperature_through_layers.scene import Ladder, LayerTemperatures, from_profile
 from dryward.panels import hand
 from dryward.panels.controls import Choice, standard
 from dryward.panels.page import Page
@@ -48,33 +48,34 @@ class WallInCold:
     axis: str
 
     @property
-    def node(self):
+    def node(self) -> int:
         """The inner face of the sheathing."""
         return self.profile.face("sheathing", 0)
 
     @property
-    def temperature(self):
+    def temperature(self) -> float:
         """Of that face [degC]."""
         return float(self.profile.temperature[self.node])
 
     @property
-    def full(self):
+    def full(self) -> float:
         """The most vapor pressure there [Pa]."""
         return float(self.profile.saturation_vapor_pressure[self.node])
 
     @property
-    def share(self):
+    def share(self) -> float:
         """Of the R that stands outside that face [-]."""
         resistance = self.profile.thermal_resistance
-        return 1 - resistance[self.node] / resistance[-1]
+        return float(1 - resistance[self.node] / resistance[-1])
 
 
-def wall_with(fill, outside):
+def wall_with(fill: float, outside: float) -> Assembly:
     """A 2x6 wall with the R of its bay and of a board outside the sheathing [m2 K/W]."""
     inch = to_si(1.0, "in")
     gypsum = building.material("gypsum-board")
     gypsum = dataclasses.replace(gypsum, conductivity=0.5 * inch / to_si(0.45, "R"))
     osb = dataclasses.replace(building.material("teaching-osb"), conductivity=7 / 16 * inch / to_si(0.62, "R"))
+    filled: Material | AirSpace
     if fill > NOTHING:
         batt = building.material("teaching-insulation")
         filled = dataclasses.replace(batt, conductivity=5.5 * inch / fill)
@@ -103,7 +104,7 @@ class TemperatureThroughLayers(Page):
         wall, outdoor = wall_with(at.R_ins, at.R_out), Air(at.T_out, 0.8)
         return WallInCold(wall, steady.profile(wall, ROOM, outdoor), outdoor, at.Axis)
 
-    def views(self, state):
+    def views(self, state: WallInCold) -> LayerTemperatures:
         """Pointing at the room side of the sheathing."""
         return from_profile(state.wall, state.profile, "sheathing", state.axis)
 
@@ -142,13 +143,15 @@ class TemperatureThroughLayers(Page):
             leak=self._room_air(self.judge(state)),
         )
 
-    def _room_air(self, judged):
+    def _room_air(self, judged: Verdict) -> str:
         """What room air would do that leaks to the face, from the verdict of it."""
         face, wood = judged.finding("face-humidity"), judged.finding("wood-moisture")
+        assert face is not None
         if face.state == WET:
             over = bool(face.value >= 1.005)
             return message("leak-wets", over=over, times=f"{face.value:.3g}", frost=bool(face.frost))
         there = self.show(face.value, "relative humidity")
+        assert wood is not None  # air that stays as it is settles in the wood
         settles = told(wood, judged.method)
         return message("leak-stays", humidity=there, settles=settles, mold=face.state != DRY)
 

@@ -7,7 +7,7 @@ the R is, not where the inches are.
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import numpy as np
 from matplotlib.lines import Line2D
@@ -16,6 +16,10 @@ from dryward import language
 from dryward.pictures import style
 from dryward.pictures.drawing import ceiling, sentences, stairs
 from dryward.pictures.live import LivePicture
+
+if TYPE_CHECKING:
+    from dryward.building import Assembly
+    from dryward.physics.steady import Profile
 
 message = language.beside(__file__)
 
@@ -30,10 +34,10 @@ class LayerTemperatures:
 
     #: The planes from room air to outdoor air: depth [m] or thermal resistance from room air [m2 K/W], the same
     #: planes in both.
-    by_depth: tuple[Any, ...]
-    by_resistance: tuple[Any, ...]
+    by_depth: tuple[tuple[float, float], ...]
+    by_resistance: tuple[tuple[float, float], ...]
     #: What lies between each plane and the next.
-    names: tuple[Any, ...]
+    names: tuple[str, ...]
     #: The plane that is pointed at.
     plane: int = 0
     against: str = "depth"
@@ -41,12 +45,12 @@ class LayerTemperatures:
     verdict: str = field(default="", kw_only=True)
 
     @property
-    def points(self):
+    def points(self) -> tuple[tuple[float, float], ...]:
         """The planes on the axis that is shown."""
         return self.by_depth if self.against == "depth" else self.by_resistance
 
 
-def from_profile(assembly, profile, layer, against="depth"):
+def from_profile(assembly: Assembly, profile: Profile, layer: str, against: str = "depth") -> LayerTemperatures:
     """The state of a steady profile, pointing at the inside face of a layer."""
     nodes = [0, *(profile.face(each.name, 0) for each in assembly.inner_layers)]
     nodes += [profile.face(assembly.inner_layers[-1].name, 1), len(profile.depth) - 1]
@@ -64,13 +68,13 @@ def from_profile(assembly, profile, layer, against="depth"):
     )
 
 
-class Ladder(LivePicture):
+class Ladder(LivePicture[LayerTemperatures]):
     """Temperature over depth, or over thermal resistance."""
 
     size = (860, 400)
     projector_size = (1180, 620)
 
-    def _axis(self, state):
+    def _axis(self, state: LayerTemperatures) -> tuple[str, float]:
         quantity = "length" if state.against == "depth" else "thermal resistance"
         steps = _THICK if state.against == "depth" else _RESIST
         return quantity, ceiling(state.points[-1][0], steps)
@@ -80,13 +84,13 @@ class Ladder(LivePicture):
         # Rows for names: one for each thin layer of the fuller side, in any state.
         return state.against, self._axis(state)[1], limits, len(state.names), self._count(state)
 
-    def _count(self, state):
+    def _count(self, state: LayerTemperatures) -> int:
         most = self._axis(state)[1] * 1.1
         scale = 0.9 * self.width / most
         x = [place * scale for place, _ in state.points]
         return self._stairs(state, np.array(x))[2]
 
-    def _limits(self, temperatures):
+    def _limits(self, temperatures: list[float]) -> tuple[float, float]:
         step, zero = (20 / 1.8, -160 / 9) if self.unit_system == "us" else (10.0, 0.0)
         low = np.floor((min(temperatures) - zero) / step) * step + zero
         high = np.ceil((max(temperatures) - zero + 0.5) / step) * step + zero
@@ -176,7 +180,7 @@ class Ladder(LivePicture):
         place, temperature = state.points[state.plane]
         quantity = self._axis(state)[0]
         names = [language.called(name) for name in state.names if name]
-        layers = language.listing(names, "temperature_through_layers.alt-layers")
+        layers = language.joined("temperature_through_layers.alt-layers", names)
         return sentences(
             message("alt-graph", against=state.against, warm=warm, cold=cold, layers=layers),
             message(

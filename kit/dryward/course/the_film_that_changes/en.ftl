@@ -75,8 +75,11 @@ face-to-room-film-is-a-check-valve = Neither. It lets vapor one way only.
 
 axis-mean = mean RH of its two faces, %
 axis-permeance = { $unit }; up is more open
-room-side = room side
-other-side = other side
+# Two lines, each short.
+room-side = room
+    side
+other-side = other
+    side
 faces = RH at its faces
 gaps-open = gaps = open
 axis-by-month = { $unit } by month

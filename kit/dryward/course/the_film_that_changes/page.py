@@ -9,7 +9,7 @@ from typing import Any
 import numpy as np
 
 from dryward import building, language, units
-from dryward.building import FixedMembrane, LaminateMembrane, Origin, library
+from dryward.building import FixedMembrane, LaminateMembrane, Origin, VariableMembrane, library
 from dryward.course.the_film_that_changes.scene import FilmBetweenFaces, FilmSides, LaminateFaces
 from dryward.course.where_it_gets_wet.page import OUTER, ROOFS
 from dryward.panels import wetness
@@ -74,38 +74,40 @@ class FilmInRoof:
 
     weather: str
     roof: building.Assembly
-    film: Any
+    film: FixedMembrane | VariableMembrane | LaminateMembrane
     indoor: Air
     outdoor: Air
     profile: steady.Profile
-    turned: Any
+    turned: steady.Profile
 
     @property
-    def faces(self):
+    def faces(self) -> tuple[float, float]:
         """Relative humidity on the room side and on the other side [-]."""
         return _faces(self.profile)
 
     @property
-    def mean(self):
+    def mean(self) -> float:
         """Of the two faces [-]."""
         return sum(self.faces) / 2
 
     @property
-    def permeance(self):
+    def permeance(self) -> float:
         """Of the film now [kg/(s m2 Pa)]."""
         return float(self.film.permeance(*self.faces))
 
     @property
-    def tight(self):
+    def tight(self) -> float:
         """Of the film when all is dry [kg/(s m2 Pa)]."""
         return float(self.film.permeance(0.0, 0.0))
 
 
-def _faces(profile):
-    return tuple(float(profile.relative_humidity[profile.face(FILM, side)]) for side in (0, 1))
+def _faces(profile: steady.Profile) -> tuple[float, float]:
+    """Relative humidity at the two faces of the film, the room side first [-]."""
+    inside, outside = (float(profile.relative_humidity[profile.face(FILM, side)]) for side in (0, 1))
+    return inside, outside
 
 
-def roof_with(film, outer):
+def roof_with(film: str, outer: str) -> building.Assembly:
     """The teaching roof with one film and one outer layer."""
     return building.preset(ROOFS[outer]).replace(FILM, FILMS[film])
 
@@ -128,7 +130,7 @@ class TheFilmThatChanges(Page):
             turned = steady.profile(roof.replace(FILM, film.flipped()), indoor, outdoor)
         return FilmInRoof(at.Weather, roof, film, indoor, outdoor, found, turned)
 
-    def views(self, state):
+    def views(self, state: FilmInRoof) -> FilmBetweenFaces | LaminateFaces:
         """The film with its year; for a film with two faces, both ways round."""
         if isinstance(state.film, LaminateMembrane):
             right, wrong = state.profile, state.turned
@@ -216,7 +218,7 @@ class TheFilmThatChanges(Page):
             return message("opens-and-stays-dry", sees=sees, settles=settles)
         return message("no-water", outward=outward, sees=sees, settles=settles)
 
-    def _opens(self, state):
+    def _opens(self, state: FilmInRoof) -> bool:
         return state.permeance > TIGHT * state.tight
 
     def strips(self, at: SimpleNamespace, state: FilmInRoof) -> dict[str, Any]:

@@ -90,8 +90,7 @@ class Film(LivePicture[FilmBetweenFaces]):
             self.fills.append(self.moving(self.put(fill)))
             frame = Rectangle((a, floor), b - a, roof - floor, facecolor="none", edgecolor=style.INK)
             self.put(frame)
-            for row, word in enumerate(words.split()):
-                self.words((a + b) / 2, floor - (row + 1) * self.line, word, small=True, ha="center")
+            self.words((a + b) / 2, floor - self.line, words, small=True, ha="center", linespacing=1.3)
         self.words(middle, roof + 0.5 * self.line, self.fitted(message("faces"), right - left), ha="center")
         gaps = self.fitted(message("gaps-open"), right - left, small=True)
         self.words(middle, bottom + 0.35 * self.line, gaps, small=True, ha="center")
@@ -162,9 +161,9 @@ class LaminateFaces:
     """Humidities at the room face, between the sheets and at the far face; and the permeance."""
 
     #: With the sensitive sheet to the room [-].
-    facing: tuple[Any, ...]
+    facing: tuple[float, float, float]
     #: With the backing to the room [-].
-    flipped: tuple[Any, ...]
+    flipped: tuple[float, float, float]
     #: [kg/(s m2 Pa)].
     permeance: float
     permeance_flipped: float
@@ -198,7 +197,7 @@ class Sandwich(LivePicture):
         self.sheets = [
             self._sheet(box, title, pair) for box, title, pair in zip((one, other), titles, names, strict=True)
         ]
-        unit = "perm" if self.unit_system == "us" else units.unit("ng/(s m2 Pa)").symbol
+        unit = self.symbol("permeance") if self.unit_system == "us" else units.unit("ng/(s m2 Pa)").symbol
         ax = self.graph(bars, "", unit, "y")
         ax.set_xlim(-0.6, 1.6)
         ax.set_xticks(
@@ -211,8 +210,8 @@ class Sandwich(LivePicture):
         ax.set_ylim(0, top if self.unit_system == "us" else top * 1e12)
         color = self.color("permeance")
         shape: dict[str, Any] = {"facecolor": color, "edgecolor": self.background}
-        self.bars = [
-            self.moving(ax.add_patch(Rectangle((x - 0.33, 0), 0.66, 0, hatch=h, **shape)))
+        self.pair = [
+            self.patch(ax, Rectangle((x - 0.33, 0), 0.66, 0, hatch=h, **shape))
             for x, h in ((0, ""), (1, "///"))
         ]  # fmt: skip
 
@@ -246,7 +245,7 @@ class Sandwich(LivePicture):
             near, middle, far = (100 * h for h in humidities)
             line.set_data([-0.25, 0, 1, 2, 2.25], [near, near, middle, far, far])
             dots.set_data([0, 1, 2], [near, middle, far])
-        for bar, permeance in zip(self.bars, (state.permeance, state.permeance_flipped), strict=True):
+        for bar, permeance in zip(self.pair, (state.permeance, state.permeance_flipped), strict=True):
             bar.set_height(self._bar(permeance))
 
     def alt(self, state: LaminateFaces) -> str:

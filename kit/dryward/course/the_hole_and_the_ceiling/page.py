@@ -11,7 +11,7 @@ import numpy as np
 from dryward import air, language, units
 from dryward.course.the_hole_and_the_ceiling.scene import Buckets, TwoPaths
 from dryward.panels import hand
-from dryward.panels.controls import Choice, Slider, standard
+from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Brought, Leak, brought, orifice_flow, stack_pressure
@@ -123,17 +123,13 @@ class TheHoleAndTheCeiling(Page):
     """Room humidity, ceiling, hole and push; two buckets."""
 
     id = "the-hole-and-the-ceiling"
+    handles = (
+        "RH_in",
+        replace(standard("M_in"), words="the_hole_and_the_ceiling.ceiling").starting(5.96, 0.5868),
+        standard("Hole").starting(1, 6.4516),
+        "dP",
+    )
     draws = Buckets
-
-    @property
-    def handles(self) -> tuple[str | Slider | Choice, ...]:
-        """The room, the ceiling, the hole and the push."""
-        return (
-            "RH_in",
-            replace(standard("M_in"), words=message("ceiling")).starting(5.96, 0.5868),
-            standard("Hole").starting(1, 6.4516),
-            "dP",
-        )
 
     def compute(self, at: SimpleNamespace) -> Winter:
         """What one winter brings by two ways."""
@@ -228,7 +224,7 @@ class TheHoleAndTheCeiling(Page):
         """The state of the whole along each control."""
         now = {"hole": at.Hole, "push": at.dP, "inner": at.M_in, "room": state.room}
 
-        def along(name, what):
+        def along(name: str, what: str) -> Strip:
             values: Any = np.array(self.along(name))
             there = Air(values * 0.0 + ROOM, values) if what == "room" else values
             return Strip(tuple(LIMIT.state(left(**{**now, what: there}))))

@@ -11,7 +11,7 @@ from matplotlib.patches import Polygon
 
 from dryward import language
 from dryward.pictures import style
-from dryward.pictures.drawing import Entry, arrow, ceiling, sentences
+from dryward.pictures.drawing import Box, Entry, Floats, arrow, ceiling, sentences
 from dryward.pictures.live import LivePicture
 
 message = language.beside(__file__)
@@ -33,9 +33,9 @@ class TwoPaths:
     #: [kg].
     by_vapor: float
     #: Permeances of the inner layer, rising [kg/(s m2 Pa)].
-    inner: Any
+    inner: Floats
     #: Water by vapor at each [kg].
-    through: Any
+    through: Floats
     #: [kg/(s m2 Pa)].
     inner_now: float
     #: Pressure indoors above outdoors at the ceiling and at the floor [Pa].
@@ -65,7 +65,8 @@ class Buckets(LivePicture[TwoPaths]):
         self._graph(two, state, full)
         self._house(three)
 
-    def _buckets(self, box, full):
+    def _buckets(self, box: Box, full: float) -> None:
+        """The two buckets with their walls and their words."""
         left, bottom, right, top = self.title(box, message("full", amount=str(full), unit=self.symbol("mass")))
         floor, roof = bottom + 1.5 * self.line, top - 0.5 * self.line
         wide = (right - left) / 2
@@ -87,7 +88,7 @@ class Buckets(LivePicture[TwoPaths]):
             told = message("air-pail" if by_air else "vapor-pail")
             self.words((a + b) / 2, bottom + 0.3 * self.line, told, small=True, ha="center")
 
-    def _mark(self, a, b):
+    def _mark(self, a: float, b: float) -> None:
         """The part of the air's water that stays: full color, with a line over it and a word."""
         part = Polygon(np.zeros((4, 2)), closed=True, facecolor=self.color("air flow"), linewidth=0)
         self.part = self.moving(self.put(part))
@@ -95,7 +96,8 @@ class Buckets(LivePicture[TwoPaths]):
         backed: dict[str, Any] = {"facecolor": self.background, "edgecolor": "none", "pad": 1.0}
         self.word = self.moving(self.words((a + b) / 2, 0, message("stays-mark"), small=True, ha="center", bbox=backed))
 
-    def _graph(self, box, state, full):
+    def _graph(self, box: Box, state: TwoPaths, full: float) -> None:
+        """Kilograms over the permeance of the ceiling."""
         lines = (
             self.stroke("air flow", linestyle=(0, (6, 2))),
             self.stroke("air flow", linewidth=3.4 * self.type.thick),
@@ -114,7 +116,8 @@ class Buckets(LivePicture[TwoPaths]):
         self.level, self.stay, self.through = (self.moving(ax.plot([], [], **each)[0]) for each in lines)
         self.here = self.dot(ax, "here", style.look("here").marker, 1.3)
 
-    def _house(self, box):
+    def _house(self, box: Box) -> None:
+        """The house with the arrows of its pressure."""
         left, bottom, right, top = self.title(box, message("push-on-the-house"))
         entries: list[Entry] = [("air flow", message("push-arrow"), "arrow"), ("limit", message("no-push"))]
         foot = bottom + self.key_height(entries, left, right)
@@ -162,7 +165,9 @@ class Buckets(LivePicture[TwoPaths]):
         y = self.floor + share * (self.eave - self.floor)
         self.neutral.set_data([self.wall - 0.4 * self.reach, self.wall + 0.5 * self.reach], [y, y])
 
-    def _filled(self, kilograms, a, b, taper, floor, roof):
+    def _filled(
+        self, kilograms: float, a: float, b: float, taper: float, floor: float, roof: float
+    ) -> list[tuple[float, float]]:
         """Corners of the water in a bucket [px]: bottom left, bottom right, top right, top left."""
         share = min(max(self.shown(kilograms, "mass") / self.full, 0.0), 1.0)
         y, shift = floor + share * (roof - floor), taper * (1 - share)

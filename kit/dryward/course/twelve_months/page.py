@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 from dryward import language
 from dryward.course.where_it_gets_wet.page import OUTER, roof_with
 from dryward.panels import wetness
-from dryward.panels.controls import Choice, Slider, standard
+from dryward.panels.controls import Choice, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import monthly
@@ -30,6 +30,7 @@ message = language.beside(__file__)
 
 #: The room all year; the sliders move its humidity.
 ROOM_TEMPERATURE = to_si(70.0, "degF")
+PLACE = Choice("Place", "twelve_months.town", tuple((id, f"twelve_months.town-{id}") for id in demos()), start="cold")
 #: Places along a slider at which the year is worked out for its strip.
 ALONG = 9
 
@@ -62,13 +63,8 @@ class TwelveMonths(Page):
     """Town, room humidity, inner membrane and outer layer; bars and the line carried over."""
 
     id = "twelve-months"
+    handles = (PLACE, "RH_in", standard("M_in").starting(3), OUTER)
     draws = MonthBars
-
-    @property
-    def handles(self) -> tuple[str | Slider | Choice, ...]:
-        """The town, the room and the roof."""
-        towns = tuple((id, language.called(id.replace("-", " "))) for id in demos())
-        return Choice("Place", message("town"), towns, start="cold"), "RH_in", standard("M_in").starting(3), OUTER
 
     def compute(self, at: SimpleNamespace) -> TownYear:
         """One year of the roof."""

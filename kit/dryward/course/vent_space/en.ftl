@@ -58,7 +58,7 @@ step-straight = { $share } of that air is taken to seep; the rest gets to the ve
 
 ## The picture.
 
-graph-along = distance from the eave, { $long }
+graph-along = distance from the eave, { $unit }
 graph-humidity = RH of the moving air, %
 eave = eave
 ridge = ridge

@@ -44,6 +44,15 @@ RATIO = round(1 / _REDUCED)
 LEAKY = Leak.from_blower_door(3.0, to_si(20_000.0, "ft3"), 0.2, area=AREA)
 #: Option -> outward pressure on the leaks [Pa]; None without leaks.
 PUSHES = {"leaky": 4.0, "leaky-and-pulled": 6.0, "airtight": None}
+LEAK = Choice(
+    "Leak",
+    "vent_space.ceiling",
+    (
+        ("leaky", "vent_space.leak-leaky"),
+        ("leaky-and-pulled", "vent_space.leak-pulled"),
+        ("airtight", "vent_space.leak-airtight"),
+    ),
+)
 #: The months are those of an invented cold town.
 TOWN = demo_climate("cold")
 PLACES = np.linspace(0.0, RAFTER, 41)
@@ -131,6 +140,7 @@ class VentSpace(Page):
     """Outdoor humidity, leak, gap and air speed; the air on its way, and twelve months."""
 
     id = "vent-space"
+    handles = ("RH_out", "Gap", "Air", LEAK)
     draws = Channel
 
     def __init__(self, unit_system: str | None = None, settings: Settings | None = None) -> None:
@@ -138,16 +148,6 @@ class VentSpace(Page):
         airs = [TOWN.air(month) for month in range(1, 13)]
         self.months = airs, tuple(by_vapor(each.temperature, each.relative_humidity) for each in airs)
         super().__init__(unit_system, settings)
-
-    @property
-    def handles(self) -> tuple[str | Choice, ...]:
-        """The weather, the gap and its air, and the ceiling."""
-        leaks = (
-            ("leaky", message("leak-leaky")),
-            ("leaky-and-pulled", message("leak-pulled")),
-            ("airtight", message("leak-airtight")),
-        )
-        return ("RH_out", "Gap", "Air", Choice("Leak", message("ceiling"), leaks))
 
     def compute(self, at: SimpleNamespace) -> VentDay:
         """One cold day."""

@@ -11,7 +11,7 @@ from matplotlib.patches import Polygon, Rectangle
 
 from dryward import language, units
 from dryward.pictures import style
-from dryward.pictures.drawing import Entry, arrow, ceiling, month_letters, sentences
+from dryward.pictures.drawing import Box, Entry, Floats, arrow, ceiling, month_letters, sentences
 from dryward.pictures.live import LivePicture
 
 message = language.beside(__file__)
@@ -27,31 +27,31 @@ class VentAir:
     """Air on its way from eave to ridge, and twelve months."""
 
     #: Distance from the eave [m].
-    along: Any
+    along: Floats
     #: Relative humidity of the air there [-].
-    humidity: Any
+    humidity: Floats
     #: [m].
     gap: float
     #: [m/s]; negative when it runs down.
     speed: float
     #: What the space can carry away [kg/(s m2)].
-    power: tuple[Any, ...]
+    power: tuple[float, ...]
     #: What arrives by vapor and by air [kg/(s m2)].
-    diffusion: tuple[Any, ...]
-    leak: tuple[Any, ...]
+    diffusion: tuple[float, ...]
+    leak: tuple[float, ...]
     month: int | None = None
     #: The state that the page gives what is drawn; empty where it gives none.
     verdict: str = field(default="", kw_only=True)
 
 
-class Channel(LivePicture):
+class Channel(LivePicture[VentAir]):
     """The channel over the humidity along it; months with power and loads."""
 
     size = (860, 400)
     projector_size = (1180, 640)
 
     @property
-    def long(self):
+    def long(self) -> str:
         """Lengths of a roof are told in feet, not in inches."""
         return "ft" if self.unit_system == "us" else "m"
 
@@ -64,11 +64,14 @@ class Channel(LivePicture):
         self._channel(left, state)
         self._months(right, self.signature(state)[0])
 
-    def _channel(self, box, state):
+    def _channel(self, box: Box, state: VentAir) -> None:
+        """The air on its way from the eave to the ridge, in a section and on a graph."""
         left, bottom, right, top = box
         strip = top - 3.6 * self.line
         self.ax = ax = self.graph(
-            (left, bottom, right, strip), message("graph-along", long=self.long), message("graph-humidity")
+            (left, bottom, right, strip),
+            message("graph-along", unit=units.unit(self.long).symbol),
+            message("graph-humidity"),
         )
         ax.set_ylim(0, 105)
         far = units.from_si(float(state.along[-1]), self.long)
@@ -88,7 +91,8 @@ class Channel(LivePicture):
         shape: dict[str, Any] = {"closed": True, "facecolor": self.color("air flow"), "edgecolor": "none"}
         self.air = [self.moving(self.put(Polygon(np.zeros((3, 2)), **shape))) for _ in range(4)]
 
-    def _months(self, box, most):
+    def _months(self, box: Box, most: float) -> None:
+        """Twelve months: what the air can carry, and what comes."""
         entries: list[Entry] = [
             ("drying", message("can-carry"), "arrow"),
             ("air flow", message("air-line")),

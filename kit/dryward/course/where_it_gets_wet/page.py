@@ -57,17 +57,17 @@ class RoofInCold:
     indoor: Air
     outdoor: Air
     profile: steady.Profile
-    drying: Any
+    drying: drying.Drying
 
 
-def roof_with(outer, permeance):
+def roof_with(outer: str, permeance: float) -> building.Assembly:
     """The teaching roof with one outer layer and one inner membrane."""
     roof = building.preset(ROOFS[outer])
-    sheet = roof.layer("inner membrane").substance
-    return roof.replace("inner membrane", FixedMembrane(permeance, sheet.origin))
+    origin = getattr(roof.layer("inner membrane").substance, "origin", None)
+    return roof.replace("inner membrane", FixedMembrane(permeance, origin))
 
 
-def with_wet_face(roof):
+def with_wet_face(roof: building.Assembly) -> building.Assembly:
     """The same roof with a wet, wide-open sheet on the outer layer's inner face: what dries from there."""
     place = roof.index("outer layer")
     face = Layer(FixedMembrane(WIDE_OPEN), None, "wet face")
@@ -90,7 +90,7 @@ class WhereItGetsWet(Page):
             roof, indoor, outdoor, profile, drying.rates(with_wet_face(roof), "wet face", indoor, outdoor)
         )
 
-    def views(self, state):
+    def views(self, state: RoofInCold) -> SteadyRoof:
         """The section and the graph draw the same state."""
         depth = float(state.profile.depth[state.profile.face("outer layer", 0)])
         return SteadyRoof(state.roof, state.profile, state.indoor, state.outdoor, state.drying, depth)
@@ -138,7 +138,7 @@ class WhereItGetsWet(Page):
         """What the numbers mean, in one sentence."""
         profile, judged = state.profile, self.judge(state)
         line = profile.dew_point_depth is not None
-        depth = self.show(profile.dew_point_depth, "length") if line else ""
+        depth = "" if profile.dew_point_depth is None else self.show(profile.dew_point_depth, "length")
         worst = wetness.worst(profile)
         if worst is None:
             return message("no-water", line=line, depth=depth, settles=wetness.settles(self, judged))

@@ -28,7 +28,7 @@ class AirsApart:
     outside: Air
 
     @property
-    def push(self):
+    def push(self) -> float:
         """Vapor pressure inside minus outside [Pa]."""
         return self.inside.vapor_pressure - self.outside.vapor_pressure
 
@@ -49,7 +49,7 @@ class WhichWayVaporGoes(Page):
         """Two airs; nothing more is needed for the direction."""
         return AirsApart(Air(at.T_in, at.RH_in), Air(at.T_out, at.RH_out))
 
-    def views(self, state):
+    def views(self, state: AirsApart) -> AirsBesideCeiling:
         """Two rooms."""
         return AirsBesideCeiling(state.inside, state.outside)
 

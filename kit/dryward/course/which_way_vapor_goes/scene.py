@@ -11,9 +11,10 @@ from matplotlib.patches import Polygon, Rectangle
 
 from dryward import air, language
 from dryward.pictures import style
-from dryward.pictures.drawing import arrow, ceiling, sentences
+from dryward.pictures.drawing import Box, Entry, Floats, arrow, ceiling, sentences
 from dryward.pictures.live import LivePicture
 from dryward.pictures.section import draw_layer
+from dryward.weather import Air
 
 message = language.beside(__file__)
 
@@ -30,11 +31,11 @@ _WARMEST = (80 / 1.8 - 160 / 9, 100 / 1.8 - 160 / 9, 60.0)
 class AirsBesideCeiling:
     """The airs on both sides."""
 
-    inside: Any
-    outside: Any
+    inside: Air
+    outside: Air
 
 
-def scattered(count):
+def scattered(count: int) -> Floats:
     """Places in the unit square that fill it evenly, the same each time.
 
     The Halton sequence of bases 2 and 3.
@@ -42,7 +43,7 @@ def scattered(count):
     return np.array([[_halton(number, base) for base in (2, 3)] for number in range(1, count + 1)])
 
 
-def _halton(number, base):
+def _halton(number: int, base: int) -> float:
     share, found = 1.0, 0.0
     while number:
         share /= base
@@ -51,26 +52,26 @@ def _halton(number, base):
     return found
 
 
-class Rooms(LivePicture):
+class Rooms(LivePicture[AirsBesideCeiling]):
     """Two rooms with dots of vapor, an arrow through the board, and the curve."""
 
     size = (860, 400)
     projector_size = (1180, 620)
 
-    def _airs(self, state):
+    def _airs(self, state: AirsBesideCeiling) -> tuple[Air, Air]:
         return state.inside, state.outside
 
-    def signature(self, state: AirsBesideCeiling) -> Any:
+    def signature(self, state: AirsBesideCeiling) -> float:
         return ceiling(max(each.temperature for each in self._airs(state)), _WARMEST)
 
     def draw_static(self, state: AirsBesideCeiling) -> None:
         warmest = self.signature(state)
         left, right = self.columns(0.52, 0.48)
-        entries = [("vapor pressure", message("key-vapor"), "arrow")]
+        entries: list[Entry] = [("vapor pressure", message("key-vapor"), "arrow")]
         self._rooms(left, entries)
         self._curve(right, warmest)
 
-    def _rooms(self, box, entries):
+    def _rooms(self, box: Box, entries: list[Entry]) -> None:
         left, bottom, right, top = box
         left, right = left + 4, right - 4
         foot = self.key(entries, left, bottom + self.line + 4, right)
@@ -88,17 +89,22 @@ class Rooms(LivePicture):
         draw_layer(self, "board", middle - board / 2, middle + board / 2, floor, roof)
         self.floor, self.roof, self.spots = floor, roof, scattered(600)
         size = 0.34 * self.type.words
-        drawn = {"linestyle": "none", "marker": "o", "markersize": size, "color": self.color("vapor pressure")}
+        drawn: dict[str, Any] = {
+            "linestyle": "none",
+            "marker": "o",
+            "markersize": size,
+            "color": self.color("vapor pressure"),
+        }
         self.vapor = [self.moving(self.put(Line2D([], [], **drawn))) for _ in names]
         shape = Polygon(np.zeros((3, 2)), closed=True, facecolor=self.color("vapor pressure"),
                         edgecolor=self.background, linewidth=1.5 * self.type.thick)  # fmt: skip
         self.arrow = self.moving(self.put(shape))
 
-    def _mark(self, x, y, quantity):
+    def _mark(self, x: float, y: float, quantity: str) -> None:
         marker = "o" if quantity == "room air" else "s"
         self.put(Line2D([x], [y], marker=marker, color=self.color(quantity), markersize=0.8 * self.type.words))
 
-    def _curve(self, box, warmest):
+    def _curve(self, box: Box, warmest: float) -> None:
         foot = self.key([("saturation", None)], box[0], box[3], box[2])
         self.ax = ax = self.graph(
             (box[0], box[1], box[2], foot - 2),
@@ -130,16 +136,16 @@ class Rooms(LivePicture):
         middle = (self.cells[0][1] + self.cells[1][0]) / 2
         reach = 0.36 * (self.cells[1][1] - self.cells[0][0])
         way = 1 if drive > 0 else -1
-        y = (self.floor + self.roof) / 2
-        self.arrow.set_xy(arrow(middle - way * reach, y, middle + way * reach, max(wide, 2), max(1.5 * wide, 12)))
+        at = (self.floor + self.roof) / 2
+        self.arrow.set_xy(arrow(middle - way * reach, at, middle + way * reach, max(wide, 2), max(1.5 * wide, 12)))
         edge = self.ax.get_xlim()[1]
-        x = [self.shown(each.temperature, "temperature") for each in airs]
-        y = [self.shown(each.vapor_pressure, "pressure") for each in airs]
-        for line, dot, px, py in zip(self.levels, self.dots, x, y, strict=True):
+        warm = [self.shown(each.temperature, "temperature") for each in airs]
+        high = [self.shown(each.vapor_pressure, "pressure") for each in airs]
+        for line, dot, px, py in zip(self.levels, self.dots, warm, high, strict=True):
             line.set_data([px, edge], [py, py])
             dot.set_data([px], [py])
         left = self.ax.get_xlim()[0]
-        self.difference.set_data([edge - 0.02 * (edge - left)] * 2, y)
+        self.difference.set_data([edge - 0.02 * (edge - left)] * 2, high)
 
     def alt(self, state: AirsBesideCeiling) -> str:
         inside, outside = self._airs(state)

@@ -38,21 +38,21 @@ class HouseInBalance:
     humidity: float
 
     @property
-    def edge(self):
+    def edge(self) -> float:
         """From here on the edge of the pane fogs [-]; over 1 where it is warmer than the room."""
         return float(fogs_at(EDGE, self.outdoor.temperature, ROOM_TEMPERATURE))
 
     @property
-    def glass(self):
+    def glass(self) -> float:
         """The same of the middle of the glass [-]."""
         return float(fogs_at(GLASS, self.outdoor.temperature, ROOM_TEMPERATURE))
 
-    def carried(self, pressure):
+    def carried(self, pressure: float) -> float:
         """Water that the fresh air moves at a vapor pressure [kg/s]."""
         return self.fresh_air * air.vapor_density(ROOM_TEMPERATURE, pressure)
 
 
-def humidities(room, edge, glass):
+def humidities(room: Any, edge: Any, glass: Any) -> dict[str, Any]:
     """What is judged, each by its limit [-]: the air at both parts of the pane, and at a wall as warm as the room.
 
     Parameters are humidities: of the room, and those from which the parts fog; numbers or arrays.
@@ -78,7 +78,7 @@ class WinterHouse(Page):
         humidity = float(indoor.steady_humidity(at.Water, at.Fresh_air, outdoor, ROOM_TEMPERATURE))
         return HouseInBalance(outdoor, at.Water, at.Fresh_air, humidity)
 
-    def views(self, state):
+    def views(self, state: HouseInBalance) -> HouseWater:
         """Bars in and out, and three curves."""
         flows = np.linspace(to_si(15.0, "cfm"), to_si(150.0, "cfm"), 60)
         curves = tuple(
@@ -163,7 +163,8 @@ class WinterHouse(Page):
         limits = {id: criterion(id) for id in PLACES}
 
         def states(production=at.Water, fresh_air=at.Fresh_air, temperature=at.T_out, humidity=at.RH_out):
-            there = Air(np.asarray(temperature, dtype=float), np.asarray(humidity, dtype=float))
+            cold, damp = (_many(each) for each in (temperature, humidity))
+            there = Air(cold, damp)
             rooms = indoor.steady_humidity(np.asarray(production), np.asarray(fresh_air), there, ROOM_TEMPERATURE)
             parts = (fogs_at(each, there.temperature, ROOM_TEMPERATURE) for each in (EDGE, GLASS))
             ranks = [limits[id].rank(value) for id, value in humidities(rooms, *parts).items()]
@@ -218,9 +219,14 @@ class WinterHouse(Page):
         ]
 
 
+def _many(values: Any) -> Any:
+    """The places along a slider, or one place, as an array."""
+    return np.asarray(values, dtype=float)
+
+
 def _shown(judged: Verdict) -> dict[str, str]:
     """What the panes and the walls of a house show whose air is not full, as facts of its sentence."""
-    edge, glass, wall = (judged.finding(id).state for id in PLACES)
+    edge, glass, wall = (found.state for id in PLACES if (found := judged.finding(id)))
     panes = "runs" if glass == WET else "fogs" if edge == DAMP else "clear"
     return {"panes": panes, "mold": "none" if wall == DRY else "alone" if edge == DRY else "too"}
 

@@ -1,5 +1,7 @@
 """Checks: tightening without a fan, another season, and the first step for wet windows."""
 
+from typing import Any
+
 from dryward import air, language
 from dryward.checks import OutOfRange
 from dryward.teaching import vault
@@ -19,13 +21,13 @@ EDGE, GLASS = to_si(1.5, "R"), to_si(3.0, "R")
 FILM = to_si(0.68, "R")
 
 
-def fogs_at(resistance, outdoor_temperature, room_temperature):
+def fogs_at(resistance: float, outdoor_temperature: Any, room_temperature: float) -> Any:
     """The room humidity from which a part of a window fogs."""
     face = room_temperature - (room_temperature - outdoor_temperature) * FILM / resistance
     return air.saturation_vapor_pressure(face) / air.saturation_vapor_pressure(room_temperature)
 
 
-def indoor(kilograms, cfm, outdoor, room=70):
+def indoor(kilograms: float, cfm: float, outdoor: vault.Side, room: float = 70) -> float:
     """Indoor RH [%], full air at most, from water a day, fresh air and (degF, percent) outdoors."""
     share = steady_humidity(
         to_si(kilograms, "kg/day"), to_si(cfm, "cfm"), vault.air(*outdoor), to_si(float(room), "degF")

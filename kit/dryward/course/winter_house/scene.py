@@ -11,7 +11,7 @@ from matplotlib.patches import Polygon, Rectangle
 
 from dryward import language
 from dryward.pictures import style
-from dryward.pictures.drawing import arrow, ceiling, sentences
+from dryward.pictures.drawing import Floats, arrow, ceiling, sentences
 from dryward.pictures.live import LivePicture
 
 message = language.beside(__file__)
@@ -37,9 +37,9 @@ class HouseWater:
     edge: float
     glass: float
     #: Indoor relative humidity [-] at each of `flows`.
-    curves: tuple[Any, ...]
+    curves: tuple[tuple[float, Floats], ...]
     #: Fresh air of the curves [m3/s].
-    flows: Any
+    flows: Floats
     #: The state that the page gives what is drawn; empty where it gives none.
     verdict: str = field(default="", kw_only=True)
 
@@ -115,9 +115,7 @@ class Tank(LivePicture):
         self.curves = [self.moving(ax.plot([], [], **look)[0]) for look in looks]
         # Above the edge's limit hatched one way, above that of the glass both ways.
         hatched: dict[str, Any] = {"facecolor": "none", "edgecolor": self.color("limit"), "linewidth": 0, "alpha": 0.35}
-        self.bands = [
-            self.moving(ax.add_patch(Rectangle((0, 0), 1, 1, hatch=hatch, **hatched))) for hatch in ("\\\\", "//")
-        ]
+        self.bands = [self.patch(ax, Rectangle((0, 0), 1, 1, hatch=hatch, **hatched)) for hatch in ("\\\\", "//")]
         self.lines = [self.moving(ax.plot([], [], **look)[0]) for look in self._limits()]
         self.here = self.dot(ax, "here", style.look("here").marker, 1.2)
 

@@ -29,7 +29,35 @@ if TYPE_CHECKING:
 
 message = language.beside(__file__)
 
+VIEW = Choice(
+    "View",
+    "your_readings.show",
+    (
+        ("readings", "your_readings.show-readings"),
+        ("vapor", "your_readings.show-vapor"),
+        ("model", "your_readings.show-model"),
+    ),
+)
 _HOURS = Scale(-13, 13, 0, 1, "h")
+OFFSETS = (
+    Slider(
+        "Offset_T",
+        "your_readings.offset-temperature",
+        "temperature difference",
+        Scale(-5, 5, 0, 0.5),
+        Scale(-3, 3, 0, 0.5),
+        said="your_readings.offset-temperature-error",
+    ),
+    Slider(
+        "Offset_RH",
+        "your_readings.offset-humidity",
+        "relative humidity",
+        Scale(-10, 10, 0, 1),
+        Scale(-10, 10, 0, 1),
+        said="your_readings.offset-humidity-error",
+    ),
+    Slider("Shift", "your_readings.clock", "time", _HOURS, _HOURS, said="your_readings.clock-error"),
+)
 #: What the readings of a dry roof point to.
 _NONE = "outdoor air"
 #: Most points drawn of a line.
@@ -54,6 +82,7 @@ class YourReadings(Page):
     """Traces over a desk for the file."""
 
     id = "your-readings"
+    handles = (VIEW, *OFFSETS)
     draws = Traces
 
     def __init__(self, unit_system: str | None = None, settings: Settings | None = None) -> None:
@@ -64,31 +93,6 @@ class YourReadings(Page):
         self.model: tuple[Hours, NDArray[np.datetime64]] | None = None
         self.meter = {"reading": "15 %", "temperature": "50 F", "slope": "1", "offset": "0"}
         super().__init__(unit_system, settings)
-
-    @property
-    def handles(self) -> tuple[Slider | Choice, ...]:
-        """What is shown, and what the cavity's logger is off by."""
-        views = tuple((view, message(f"show-{view}")) for view in ("readings", "vapor", "model"))
-        return (
-            Choice("View", message("show"), views),
-            Slider(
-                "Offset_T",
-                message("offset-temperature"),
-                "temperature difference",
-                Scale(-5, 5, 0, 0.5),
-                Scale(-3, 3, 0, 0.5),
-                said=message("offset-temperature-error"),
-            ),
-            Slider(
-                "Offset_RH",
-                message("offset-humidity"),
-                "relative humidity",
-                Scale(-10, 10, 0, 1),
-                Scale(-10, 10, 0, 1),
-                said=message("offset-humidity-error"),
-            ),
-            Slider("Shift", message("clock"), "time", _HOURS, _HOURS, said=message("clock-error")),
-        )
 
     def compute(self, at: SimpleNamespace) -> CavityRecord:
         """The records with the cavity's offsets, and what the diagnosis looks at."""

@@ -33,6 +33,9 @@ from dryward.weather import Air, MonthlyClimate
 
 message = language.beside(__file__)
 
+SEASON = Choice(
+    "Season", "your_roof.month", (("winter", "your_roof.coldest-month"), ("summer", "your_roof.warmest-month"))
+)
 #: Largest file of a roof [bytes].
 ROOF_LIMIT = 1_000_000
 #: Largest weather file [bytes]; a year of hours takes 1.6 million.
@@ -59,6 +62,7 @@ class YourRoof(Page):
     """A desk for one's own roof under a live picture."""
 
     id = "your-roof"
+    handles = (SEASON, "RH_in")
     draws = SectionAndProfile
 
     def __init__(self, unit_system: str | None = None, settings: Settings | None = None) -> None:
@@ -77,12 +81,6 @@ class YourRoof(Page):
             self.draft = Draft(dataclasses.replace(self.draft.job, room=room))
             self.follow()
         self.send_desk()
-
-    @property
-    def handles(self) -> tuple[str | Choice, ...]:
-        """The season and the room."""
-        months = (("winter", message("coldest-month")), ("summer", message("warmest-month")))
-        return Choice("Season", message("month"), months), "RH_in"
 
     def compute(self, at: SimpleNamespace) -> RoofInMonth:
         """The steady state of one month; the humidity slider is the job's own room in that season."""

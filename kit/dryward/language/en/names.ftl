@@ -20,6 +20,13 @@ upper-deck = upper deck
 vent-space = vent space
 weather-barrier = weather barrier
 
+## Layers of the lessons' own walls, and what air is at their two sides.
+
+bay = bay
+empty-bay = empty bay
+film = film
+outer-board = outer board
+
 ## The kit's own roofs and walls.
 
 unvented-vault-foam-above-the-deck = Unvented vault, foam above the deck
@@ -435,6 +442,27 @@ given-with-the-layer = given with the layer
 invented = invented
 typed-by-the-reader = typed by the reader
 
+## States, how twelve months end, and what lies at the ends of a roof.
+
+damp = damp
+dries = dries
+dry = dry
+grows = grows
+holds = holds
+no-wetting = no wetting
+not-known-yet = not known yet
+room-air = room air
+wet = wet
+
+## Invented places.
+
+cold = Cold
+cool-marine = Cool marine
+hot-dry = Hot dry
+hot-humid = Hot humid
+mixed-humid = Mixed humid
+very-cold = Very cold
+
 ## What a logger's file holds, its clock, the places of its sensors and what they point to; signs of units as the file has them.
 
 air-leak = air leak
@@ -471,19 +499,8 @@ unit-of-rain = unit of rain
 unit-of-relative-humidity = unit of relative humidity
 unit-of-temperature = unit of temperature
 
-## The invented places, and the years that a job may be designed for.
+## The years that a job may be designed for.
 
-cold = cold
 cold-winter = cold winter
-cool-marine = cool marine
 damp-house = damp house
-hot-dry = hot dry
-hot-humid = hot humid
-mixed-humid = mixed humid
 typical = typical
-very-cold = very cold
-
-## Layers of single lessons.
-
-bay = bay
-outer-board = outer board

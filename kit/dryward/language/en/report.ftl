@@ -425,8 +425,6 @@ values-from = { $layers }: { $source }.
 picture-winter = The coldest month
 picture-twelve-months = Twelve months
 picture-years = Hour by hour
-band-caution = caution
-band-decay = decay
 head-client = For the client
 head-inspector = For the inspector
 head-inputs = What was checked
@@ -453,3 +451,51 @@ workers-out-of-range = Workers is { $workers }; it must be 1 to 256.
 cluster-needs-dask = A cluster needs Dask: install the extra "cluster".
 scheduler-silent = The scheduler { $address } does not answer ({ $error }).
 
+## Tables at a prompt (tables)
+
+table-layer-from-inside = layer, from inside
+table-made-of = made of
+table-thickness = thickness
+table-thermal-resistance = thermal resistance
+table-permeance-at-50 = permeance at 50 %
+table-place = place
+table-depth = depth
+table-temperature = temperature
+table-vapor-pressure = vapor pressure
+table-saturation = saturation
+table-humidity = humidity
+table-water-gained = water gained
+table-case = case
+table-state = state
+table-highest-humidity = highest humidity
+table-at-a-depth-of = at a depth of
+table-vapor-in = vapor in
+table-vapor-out = vapor out
+table-way = way
+table-drying = drying
+table-month = month
+table-condensed = condensed
+table-evaporated = evaporated
+table-held-at-its-end = held at its end
+table-coldest = coldest
+table-warmest = warmest
+table-most-moisture-mass = most moisture, mass %
+table-at-the-end-mass = at the end, mass %
+table-most-free-water = most free water
+table-what-was-found = what was found
+table-how-long = how long
+table-limit-of = limit of
+table-caution = caution
+table-damage = damage
+table-unit = unit
+table-source = source
+no-limit = no limit
+rows-more =
+    { $count ->
+        [one] and { $count } row more
+       *[other] and { $count } rows more
+    }
+inside-layer = inside { $layer }
+way-of-inward = inward
+way-of-outward = outward
+way-of-both = both

@@ -1,18 +1,20 @@
 """Air that moves: through the vent space, and through a leak."""
 
 from dataclasses import dataclass
+from functools import reduce
 
 import numpy as np
 
 from dryward.building import Assembly
-from dryward.checks import OutOfRange, of_kind, single, within
+from dryward.checks import OutOfRange, of_kind, single, subject, within
+from dryward.language import called, message
 from dryward.physics import moving_air
 from dryward.physics.airleak import Leak, outward_pressure
 from dryward.physics.hourly import layout as n
 from dryward.physics.hourly.grid import Grid
 from dryward.physics.shape import Floats, Ints, Numeric
 from dryward.physics.ventspace import VentSpace
-from dryward.units import KELVIN
+from dryward.units import KELVIN, written
 from dryward.weather import HourlyWeather
 
 #: Air through a vent space of which nothing is said: so much that it is outdoor air [kg/(s m2)].
@@ -98,7 +100,7 @@ def vent_air(vent: VentSpace | Numeric | None, weather: HourlyWeather, assembly:
     if vent is None:
         return (np.full((2, WARMER.size), _OUTDOORS), still[1]) if vented else still
     if not vented:
-        raise OutOfRange(f"Vent air is given, but the assembly {assembly.name} has no vent space.")
+        raise OutOfRange(message("physics.no-vent-space", name=called(assembly.name)))
     if not isinstance(vent, VentSpace):
         flow = within("Vent air flow", vent, 0.0, 10.0, "m3/(s m2)")
         by_hours("The vent air flow", flow, weather)
@@ -128,8 +130,9 @@ def leak_air(leak: Leak | AirFlow | None, weather: HourlyWeather, warmth: Numeri
 def by_hours(what: str, values: Numeric, weather: HourlyWeather) -> None:
     """Refuse what is neither one number nor one for each hour of the weather."""
     if np.ndim(values) and np.shape(values) != (weather.hours,):
-        count = " by ".join(str(each) for each in np.shape(values))
-        raise OutOfRange(f"{what} has {count} numbers; it must have one, or one for each of {weather.hours} h.")
+        count = reduce(lambda first, each: message("physics.by", first=first, next=each), map(str, np.shape(values)))
+        facts = {"what": subject(what), "count": count, "hours": written(weather.hours, "d", "h")}
+        raise OutOfRange(message("physics.one-an-hour", **facts))
 
 
 #: Height of a leaky plane above the neutral level of the house [m], where nothing else is said: assumption.

@@ -6,7 +6,8 @@ import numpy as np
 
 from dryward import air
 from dryward.building import AirSpace, Assembly
-from dryward.checks import OutOfRange, of_kind, within
+from dryward.checks import OutOfRange, of_kind, subject, within
+from dryward.language import called, message
 from dryward.physics import moving_air
 from dryward.physics.airleak import Leak
 from dryward.physics.hourly import air_paths, grid, surfaces, tables
@@ -95,7 +96,7 @@ def ready(
 
 def _one(words: str, state: Air) -> None:
     if np.ndim(state.temperature) or np.ndim(state.relative_humidity):
-        raise OutOfRange(f"{words} must be one air, not several.")
+        raise OutOfRange(message("physics.one-air", what=subject(words)))
 
 
 def _weather(assembly: Assembly, weather: HourlyWeather, indoor: Room, surface: surfaces.Surface | None) -> Floats:
@@ -116,7 +117,7 @@ def _room(indoor: Room, weather: HourlyWeather) -> tuple[Numeric, Numeric]:
         _one("The room", indoor)
         return indoor.temperature, indoor.vapor_pressure
     if not hasattr(indoor, "at"):
-        raise OutOfRange(f"The room must be an air or a rule for room air, not {str(indoor)[:40]!r}.")
+        raise OutOfRange(message("physics.no-room", given=repr(str(indoor)[:40])))
     return indoor.at(weather)
 
 
@@ -176,7 +177,7 @@ def _materials(assembly: Assembly, cut: grid.Grid) -> tuple[Cells, Floats, tuple
         heat[cell] = tables.capacity(substance)
         if isinstance(substance, AirSpace) and substance.vented:
             if vented:
-                raise OutOfRange(f"The assembly {assembly.name} has two vent spaces; one can be simulated.")
+                raise OutOfRange(message("physics.two-vent-spaces", name=called(assembly.name)))
             vented = cell, substance
     table = np.ascontiguousarray(np.stack(rows))
     bound, full, rise = (np.zeros(count + 2) for _ in range(3))

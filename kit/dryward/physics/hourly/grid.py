@@ -7,6 +7,7 @@ import numpy as np
 from dryward.building import AirSpace, Assembly, FixedMembrane, LaminateMembrane, VariableMembrane
 from dryward.building.membranes import Membrane
 from dryward.checks import OutOfRange
+from dryward.language import called, message
 from dryward.physics.shape import Floats, Ints
 
 #: Cells at a face: parts of the layer, at least and at most [m].  Wood that is wetted from one face begins to wick
@@ -51,7 +52,7 @@ def widths(thickness: float, refine: int = 1, seeps: bool = False) -> Floats:
 def cells(assembly: Assembly, refine: int = 1) -> Grid:
     """The grid of an assembly, every cell cut into `refine`."""
     if not isinstance(refine, (int, np.integer)) or not 1 <= refine <= 50:
-        raise OutOfRange(f"Refinement is {refine}; it must be a whole number, 1 to 50.")
+        raise OutOfRange(message("physics.whole-refinement", given=str(refine)))
     width: list[float] = []
     depth: list[float] = []
     layer: list[int] = []
@@ -85,7 +86,7 @@ def cells(assembly: Assembly, refine: int = 1) -> Grid:
             layer.append(place)
     faces.append(tuple(waiting))
     if not any(place >= 0 for place in layer):
-        raise OutOfRange(f"The assembly {assembly.name} has only membranes; it needs a layer with a thickness.")
+        raise OutOfRange(message("physics.only-membranes", name=called(assembly.name)))
     return Grid(np.array(width), np.array(depth), np.array(layer), tuple(faces))
 
 

@@ -14,6 +14,7 @@ import numpy as np
 from dryward import air
 from dryward.building import AirSpace, Assembly, Layer, Material, VariableMembrane
 from dryward.checks import NotConverged
+from dryward.language import message
 from dryward.physics.hourly import surfaces
 from dryward.physics.hourly.air_paths import AirFlow
 from dryward.physics.hourly.case import EVAPORATION, VAPOR_HEAT, WATER_HEAT
@@ -146,7 +147,7 @@ class _Lines:
             t_eval=[HOUR],
         )  # fmt: skip
         if not found.success:
-            raise NotConverged(f"The comparison by method of lines failed: {found.message}")
+            raise NotConverged(message("physics.comparison-failed", said=str(found.message)))
         return found.y[:, -1]
 
     def rates(self, state: Floats, airs: tuple[float, ...]) -> Floats:

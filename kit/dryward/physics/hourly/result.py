@@ -8,8 +8,9 @@ import numpy as np
 from dryward.building import Assembly
 from dryward.checks import OutOfRange, UnknownName, within
 from dryward.exhibit import Exhibit, one_line
+from dryward.language import called, message
 from dryward.physics.shape import Floats, Ints, seal
-from dryward.units import HOUR
+from dryward.units import HOUR, written
 from dryward.verdict import Verdict, of_year, words
 from dryward.weather import DAYS
 
@@ -169,9 +170,14 @@ class Hours(Exhibit):
         seal(self)
 
     def __repr__(self) -> str:
-        leak = "leak" if self.leaking else "no leak"
-        told = f"{self.verdict.state}, {words.how_wet(self.verdict, 'us')}"
-        return one_line("Hours", f"{self.assembly.name}, {self.time.size} h, {leak}: {told}")
+        facts = {
+            "name": called(self.assembly.name),
+            "hours": written(self.time.size, "d", "h"),
+            "leaking": self.leaking,
+            "state": called(self.verdict.state),
+            "wet": words.how_wet(self.verdict, "us"),
+        }
+        return one_line("Hours", message("physics.hours-line", **facts))
 
     @cached_property
     def verdict(self) -> Verdict:
@@ -250,7 +256,7 @@ class Hours(Exhibit):
         """The water budget, month by month."""
         year = 24 * int(DAYS.sum())
         if self.time.size < year:
-            raise OutOfRange(f"The run has {self.time.size} hours; a monthly budget needs a whole year, {year}.")
+            raise OutOfRange(message("physics.needs-a-year", hours=str(self.time.size), year=str(year)))
         years = self.time.size // year
         ends = np.concatenate([[0], np.cumsum(np.tile(DAYS * 24, years))])
 

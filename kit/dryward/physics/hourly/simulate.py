@@ -20,7 +20,7 @@ from dryward.physics.hourly.result import Hours, over_cells
 from dryward.physics.hourly.surfaces import Surface
 from dryward.physics.shape import Floats, Numeric, Room
 from dryward.physics.ventspace import VentSpace
-from dryward.units import HOUR
+from dryward.units import HOUR, written
 from dryward.weather import YEAR, Air, HourlyWeather
 
 #: Hours between two calls of a progress function.
@@ -144,10 +144,10 @@ def _count(years: int, hours: int | None, weather: HourlyWeather | Air) -> int:
     if hours is not None:
         count = within("Hours", hours, 1, 876_000, "h")
         if count != int(count):
-            raise OutOfRange(f"Hours is {hours}; it must be a whole number, 1 to 876000 h.")
+            raise OutOfRange(message("physics.whole-hours", given=str(hours), most=written(876_000, "d", "h")))
         return int(count)
     if not isinstance(years, (int, np.integer)) or not 1 <= years <= 100:
-        raise OutOfRange(f"Years is {years}; it must be a whole number, 1 to 100.")
+        raise OutOfRange(message("physics.whole-years", given=str(years)))
     return int(years) * getattr(weather, "hours", YEAR)
 
 
@@ -185,7 +185,7 @@ def run(
             raise NotConverged(_trouble(ready, failed - 1, int(scratch.counts[layout.FAILED_HOUR]), state))
         done = last
         if progress is not None and progress(done, total) is False and done < total:
-            raise Stopped(f"The run was stopped after {done} of {total} hours.")
+            raise Stopped(message("physics.stopped-after", done=str(done), total=str(total)))
         if until_it_repeats and done % YEAR == 0:
             before, now = now, state.water[1:-1].copy()
             if done > YEAR and _repeats(ready, before, now):
@@ -277,7 +277,7 @@ def _start(ready: cases.Case, initial: Start) -> layout.State:
     n = ready.grid.width.size
     if isinstance(initial, Hours):
         if initial.end[0].size != n + 2:
-            raise OutOfRange("The earlier run has other cells than this assembly, so it cannot go on from there.")
+            raise OutOfRange(message("physics.other-cells"))
         return _with_membranes(ready, *(each.copy() for each in initial.end))
     given = initial if isinstance(initial, Air) else cases.START
     t, u, w, e = (np.zeros(n + 2) for _ in range(4))
@@ -287,7 +287,7 @@ def _start(ready: cases.Case, initial: Start) -> layout.State:
         for name, held in initial.items():
             cells = np.flatnonzero(ready.grid.layer == ready.assembly.index(name)) + 1
             if not cells.size:
-                raise OutOfRange(f"The layer {name} has no thickness, so it holds no water.")
+                raise OutOfRange(message("physics.holds-no-water", layer=called(name)))
             held = within(message("physics.water-in", layer=called(name)), held, 0.0, 2000.0, "kg/m3")
             u[cells] = tables.potential(ready.curves.material[ready.cells.material[cells[0]]], held)
     elif initial is not None:
@@ -328,14 +328,19 @@ def _with_membranes(
 
 def _trouble(ready: cases.Case, cell: int, hour: int, state: layout.State) -> str:
     place = ready.grid.layer[cell]
-    name = ready.assembly.layers[place].name if place >= 0 else "the plane between two membranes"
+    name = ready.assembly.layers[place].name if place >= 0 else message("physics.between-two-membranes")
     day, of_day = divmod(hour % YEAR, 24)
     rh = min(state.potential[cell + 1], 1.0) * 100.0
-    return (
-        f"The hourly calculation found no answer in hour {of_day + 1} of day {day + 1} (hour {hour + 1} of the run), "
-        f"in {name} at {ready.grid.depth[cell] * 1000:.1f} mm from the room, where it was "
-        f"{state.temperature[cell + 1]:.1f} °C and {rh:.0f} %."
-    )
+    facts = {
+        "hour": str(of_day + 1),
+        "day": str(day + 1),
+        "of_run": str(hour + 1),
+        "place": called(name),
+        "depth": written(ready.grid.depth[cell] * 1000, ".1f", "mm"),
+        "temperature": written(state.temperature[cell + 1], ".1f", "degC"),
+        "humidity": written(rh, ".0f", "%"),
+    }
+    return message("physics.no-hourly-answer", **facts)
 
 
 def getting_ready() -> bool:
@@ -406,7 +411,7 @@ def batch(
                 place = waiting[done]
                 results[place] = done.result()
                 if found is not None and found(place, results[place]) is False:
-                    raise Stopped("The batch was stopped.")
+                    raise Stopped(message("physics.batch-stopped"))
         except BaseException:
             pool.shutdown(wait=True, cancel_futures=True)
             raise

@@ -15,6 +15,7 @@ import numpy as np
 
 from dryward import air
 from dryward.checks import OutOfRange, within
+from dryward.language import message
 from dryward.physics import sky
 from dryward.physics.shape import Floats
 from dryward.storage import cached
@@ -69,7 +70,7 @@ def irradiance(weather: HourlyWeather, slope: float, azimuth: float, ground_refl
     if weather.global_horizontal is None and weather.direct_normal is None and weather.diffuse_horizontal is None:
         return np.zeros(weather.hours)
     if weather.latitude is None or weather.longitude is None:
-        raise OutOfRange("The weather has sun but no latitude and longitude, so where the sun stands is unknown.")
+        raise OutOfRange(message("physics.no-place-of-sun"))
     found = _on_slope(weather, slope, azimuth, ground_reflectance)
     found.flags.writeable = False
     return found
@@ -103,7 +104,7 @@ def _transposed(
     direct, diffuse, total = weather.direct_normal, weather.diffuse_horizontal, weather.global_horizontal
     if diffuse is None or direct is None:
         if total is None:
-            raise OutOfRange("The weather has only a part of the sun; it needs direct and diffuse, or global.")
+            raise OutOfRange(message("physics.part-of-the-sun"))
         split = pvlib.irradiance.erbs(total, zenith, times)
         direct = np.nan_to_num(np.asarray(split["dni"]))
         diffuse = np.nan_to_num(np.asarray(split["dhi"]))

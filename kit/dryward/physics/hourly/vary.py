@@ -7,6 +7,7 @@ import numpy as np
 
 from dryward.building import AirSpace, Assembly, FixedMembrane, Material
 from dryward.checks import OutOfRange, UnknownName, within
+from dryward.language import called, message
 from dryward.physics.airleak import LONG_SHARE
 from dryward.physics.hourly.air_paths import AirFlow
 from dryward.physics.shape import Room
@@ -63,7 +64,7 @@ def varied(
         return changed(assembly, name, what, value), indoor, options
     if what.startswith("indoor"):
         if not isinstance(indoor, Air):
-            raise OutOfRange("Room air that follows a rule has no temperature or humidity of its own to vary.")
+            raise OutOfRange(message("physics.room-by-rule"))
         part = what.removeprefix("indoor_")
         return assembly, dataclasses.replace(indoor, **{part: float(value)}), options
     if what == "slope":
@@ -71,7 +72,7 @@ def varied(
     if what in ("absorptance", "azimuth"):
         surface = options.get("surface")
         if surface is None:
-            raise OutOfRange(f"The {what} can be varied only when the case has an outer surface with sun and sky.")
+            raise OutOfRange(message("physics.needs-a-surface", what=called(what)))
         return assembly, indoor, {**options, "surface": dataclasses.replace(surface, **{what: float(value)})}
     return assembly, indoor, {**options, **_of_the_air(options, what, float(value))}
 
@@ -83,7 +84,7 @@ def _of_the_air(options: Options, what: str, value: float) -> Options:
     leak = options.get("leak")
     if leak is None:
         if what == "long_share":
-            raise OutOfRange("The long share can be varied only when the case has a leak.")
+            raise OutOfRange(message("physics.needs-a-leak"))
         return {"leak": AirFlow(value, LONG_SHARE)}
     if what == "leak":
         what = "rate" if isinstance(leak, AirFlow) else "coefficient"
