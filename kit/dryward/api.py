@@ -28,7 +28,8 @@ from numpy.typing import NDArray
 from dryward import building, units, weather
 from dryward.building import Assembly, FixedMembrane, LaminateMembrane, Origin, VariableMembrane
 from dryward.building.job import Job, Place, Room, Tightness, Vent
-from dryward.checks import OutOfRange, UnknownName
+from dryward.checks import OutOfRange, UnknownName, subject
+from dryward.language import called, message
 from dryward.physics import drying, limits, monthly, steady
 from dryward.physics.drying import Drying
 from dryward.physics.hourly import Hours
@@ -64,7 +65,8 @@ RoomLike = Given | AirLike | IndoorRule
 def _number(value: Given, quantity: str, bare: str | None = None) -> float:
     """A quantity in SI, read where it is text."""
     if isinstance(value, bool) or not isinstance(value, (str, int, float, np.number)):
-        raise OutOfRange(f'The {quantity} must be a number or a text with its unit, not "{str(value)[:40]}".')
+        facts = {"quantity": called(quantity), "given": str(value)[:40]}
+        raise OutOfRange(message("api.number-or-text", **facts))
     return float(units.quantity(value if isinstance(value, str) else float(value), quantity, bare))
 
 
@@ -77,7 +79,8 @@ def _numbers(values: Given | Iterable[Given], quantity: str) -> NDArray[np.float
     try:
         return np.array([_number(each, quantity) for each in values])
     except TypeError:
-        raise OutOfRange(f'The {quantity} must be numbers or texts with units, not "{str(values)[:40]}".') from None
+        facts = {"quantity": called(quantity), "given": str(values)[:40]}
+        raise OutOfRange(message("api.numbers-or-texts", **facts)) from None
 
 
 def roof(name: Roof) -> Assembly:
@@ -108,7 +111,7 @@ def roof(name: Roof) -> Assembly:
     if isinstance(name, Assembly):
         return name
     if not isinstance(name, (str, os.PathLike)):
-        raise OutOfRange(f'A roof is an assembly, the id of a preset or the path of a file, not "{str(name)[:40]}".')
+        raise OutOfRange(message("api.no-roof", given=str(name)[:40]))
     path, typed = Path(name), str(name)
     known = building.presets()
     preset = typed.strip().lower().replace(" ", "-")
@@ -160,7 +163,7 @@ def air_of(what: str, value: AirLike) -> Air:
     if isinstance(value, Sequence) and not isinstance(value, str) and len(value) == 2:
         temperature, humidity = value
         return Air(_number(temperature, "temperature"), _number(humidity, "relative humidity", "%"))
-    raise OutOfRange(f'{what} must be an air, such as Air("70 F", "40 %"), not "{str(value)[:40]}".')
+    raise OutOfRange(message("api.no-air", what=subject(what), example='Air("70 F", "40 %")', given=str(value)[:40]))
 
 
 def profile(roof: Roof, indoor: AirLike, outdoor: AirLike) -> Profile:
@@ -456,7 +459,7 @@ def year(
     if here.hours is not None:
         return run_years(here, progress)
     if tightness is not None:
-        raise OutOfRange("Twelve monthly means cannot count an air leak; leave ach50 out, or give a place with hours.")
+        raise OutOfRange(message("api.no-leak-in-months", word="ach50"))
     return monthly.balance(job.assembly, here.months, here.room)
 
 
@@ -481,10 +484,7 @@ def _place(place: PlaceLike) -> Place:
         temperature, humidity = (_numbers(each, quantity) for each, quantity in zip(
             place, ("temperature", "relative humidity"), strict=True))  # fmt: skip
         return _place(MonthlyClimate(temperature, humidity))
-    raise OutOfRange(
-        f"A place is one of the kit's, the path of a weather file, a year of hours or twelve monthly means, "
-        f'not "{str(place)[:40]}".'
-    )
+    raise OutOfRange(message("api.no-place", given=str(place)[:40]))
 
 
 def _setting(job: Job, place: PlaceLike, room: RoomLike) -> Setting:

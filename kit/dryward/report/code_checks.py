@@ -4,6 +4,7 @@ import dataclasses
 import math
 from collections.abc import Iterator
 from dataclasses import dataclass
+from typing import Any
 
 from dryward import units
 from dryward.building import AirSpace, Assembly, Layer, codes
@@ -146,7 +147,7 @@ def air_impermeable(assembly: Assembly) -> AirImpermeable:
     )
 
 
-def unvented(assembly: Assembly) -> dict[str, object]:
+def unvented(assembly: Assembly) -> dict[str, Any]:
     """What the rows of an unvented rafter roof ask about it; without foam its R is 0 and its permeance is not asked."""
     foam, inside = air_impermeable(assembly), warm_side(assembly)
     tight = min((_at(layer, DRY_CUP) for layer in (*foam.known, *foam.doubtful)), default=None)

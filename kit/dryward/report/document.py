@@ -4,14 +4,14 @@ import datetime
 import struct
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from typing import TypeAlias
+from typing import TypeAlias, cast
 
 import numpy as np
 from numpy.typing import NDArray
 
 import dryward
 from dryward import units
-from dryward.building import Assembly, Layer, codes, library
+from dryward.building import Assembly, Layer, Material, codes, library
 from dryward.language import called, listing, message
 from dryward.physics.hourly import Hours
 from dryward.pictures.live import LivePicture, static
@@ -322,7 +322,7 @@ def moisture(run: Hours, name: str) -> Floats:
     places = next(each for each in run.assembly.bodies if layers[each[0]].name == name)
     cells = np.flatnonzero(np.isin(run.cell_layer, places))
     held = run.water_content[:, cells] @ run.width[cells] / run.width[cells].sum()
-    return 100.0 * held / layers[places[0]].substance.density
+    return 100.0 * held / cast(Material, layers[places[0]].substance).density
 
 
 def moisture_year(review: Review) -> MoistureYear | None:

@@ -3,7 +3,7 @@
 import numpy as np
 
 from dryward import units
-from dryward.building import codes
+from dryward.building import AirSpace, Material, codes
 from dryward.language import listing, message
 from dryward.report.check import CANNOT_TELL, MET, Review, designed, kind, worded
 from dryward.report.code_checks import warm_side
@@ -59,10 +59,9 @@ def _retarder(review: Review, unit_system: str) -> str:
     dry = warm_side(job.assembly)
     if not np.isfinite(dry) or dry > 6e-7:
         return message("report.no-retarder")
-    films = [layer for layer in job.assembly.inner_layers if layer.is_membrane]
-    wet = max(
-        (film.substance.permeance(1.0, 0.5) for film in films if film.substance.permeance(0.5, 0.0) <= dry), default=dry
-    )
+    made = [layer.substance for layer in job.assembly.inner_layers]
+    films = [each for each in made if not isinstance(each, (Material, AirSpace))]
+    wet = max((film.permeance(1.0, 0.5) for film in films if film.permeance(0.5, 0.0) <= dry), default=dry)
     name = codes.retarder_class(dry)
     film = (
         message("report.retarder-of-class", **{"class": name})

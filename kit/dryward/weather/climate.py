@@ -8,8 +8,9 @@ import numpy as np
 
 from dryward import air
 from dryward.air.saturation import Floats
-from dryward.checks import OutOfRange, together, within
-from dryward.units import KELVIN, checked
+from dryward.checks import OutOfRange, subject, together, within
+from dryward.language import message
+from dryward.units import KELVIN, checked, written
 
 MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 #: Days in each month of a year of 365 days.
@@ -72,7 +73,7 @@ class Air:
 def _twelve(what: str, values: Floats, low: float, high: float, unit: str) -> Floats:
     found = np.array(within(what, values, low, high, unit), dtype=float)
     if found.shape != (12,):
-        raise OutOfRange(f"{what} needs 12 values, one for each month from January; {found.size} are given.")
+        raise OutOfRange(message("weather.twelve-values", what=subject(what), count=found.size))
     found.flags.writeable = False
     return found
 
@@ -227,11 +228,13 @@ class HourlyWeather:
                 continue
             series = np.array(within(words, values, low, high, unit), dtype=float)
             if series.ndim != 1 or series.size == 0:
-                raise OutOfRange(f"{words} must be a list of hours, one number for each.")
+                raise OutOfRange(message("weather.list-of-hours", what=subject(words)))
             series.flags.writeable = False
             put(self, name, series)
             if series.size != self.temperature.size:
-                raise OutOfRange(f"{words} has {series.size} hours, but temperature has {self.temperature.size}.")
+                raise OutOfRange(
+                    message("weather.other-hours", what=subject(words), count=series.size, hours=self.temperature.size)
+                )
         for name, words, low, high, unit in (
             ("latitude", "Latitude", -90.0, 90.0, "°"),
             ("longitude", "Longitude", -180.0, 180.0, "°"),
@@ -246,15 +249,22 @@ class HourlyWeather:
         if wet.size:
             hour = wet[0]
             raise OutOfRange(
-                f"Vapor pressure in hour {hour + 1} is {self.vapor_pressure[hour]:.0f} Pa; "
-                f"air at {self.temperature[hour]:.1f} °C holds at most {limit[hour] / _SLACK:.0f} Pa."
+                message(
+                    "weather.above-saturation",
+                    hour=str(hour + 1),
+                    pressure=written(self.vapor_pressure[hour], ".0f", "Pa"),
+                    temperature=written(self.temperature[hour], ".1f", "degC"),
+                    most=written(limit[hour] / _SLACK, ".0f", "Pa"),
+                )
             )
 
     @classmethod
     def constant(cls, air: Air, hours: int = YEAR) -> Self:
         """The same air in every hour: no sun, no sky, no wind given."""
         count = int(within("Number of hours", hours, 1, 1_000_000, "h"))
-        return cls(np.full(count, air.temperature), np.full(count, air.vapor_pressure), name="constant air")
+        return cls(
+            np.full(count, air.temperature), np.full(count, air.vapor_pressure), name=message("weather.constant-air")
+        )
 
     @property
     def hours(self) -> int:
@@ -280,9 +290,7 @@ class HourlyWeather:
         water) the month is taken as saturated, and a note says so.
         """
         if self.hours % YEAR:
-            raise OutOfRange(
-                f"There are {self.hours} hours of weather; monthly means need whole years of {YEAR} hours."
-            )
+            raise OutOfRange(message("weather.whole-years", count=self.hours, hours=YEAR))
         ends = np.concatenate([[0], np.cumsum(DAYS * 24)])
 
         def means(series: Floats) -> Floats:
@@ -294,10 +302,7 @@ class HourlyWeather:
         full = humidity > 1.0
         notes = self.notes
         if np.any(humidity > 1.0 + 1e-9):
-            notes += (
-                f"In {int(full.sum())} of 12 months the mean vapor pressure lies above saturation (over ice in "
-                "frost); those months are taken as saturated.",
-            )
+            notes += (message("weather.saturated-months", count=int(full.sum())),)
         return MonthlyClimate(temperature, np.where(full, 1.0, humidity), self.name, notes)
 
 
@@ -320,19 +325,17 @@ def colder(weather: Weather, by: float = COLDER) -> Weather:
     shift of a mean year by 2 K; from memory.
     """
     shift = within("How much colder", by, 0.0, 10.0, "K")
-    words = f"{shift:.3g} K colder"
-    rest = "the same relative humidity"
+    by_so_much = written(shift, ".3g", "K")
     temperature, humidity = weather.temperature - shift, np.asarray(weather.relative_humidity)
-    name = f"{weather.name or 'a year'}, {words}"
+    name = message("weather.colder-name", name=weather.name or message("weather.a-year"), by=by_so_much)
     if isinstance(weather, MonthlyClimate):
-        note = f"Each month is {words} than in the typical year, at {rest}."
+        note = message("weather.colder-months", by=by_so_much)
         return replace(weather, temperature=temperature, name=name, notes=(*weather.notes, note))
-    note = f"Each hour is {words} than in the typical year, at {rest}, with the same sun and wind"
     sky = weather.sky_longwave
     if sky is not None:
         sky = sky * (1.0 - shift / (weather.temperature + KELVIN)) ** 4
-        note += "; the sky sends as much less as the fourth power of the absolute temperature falls"
     # Not by `vapor_pressure`: air measured over water in frost lies above 1 over ice.
     vapor = humidity * air.saturation_vapor_pressure(temperature)
-    notes = (*weather.notes, f"{note}.")
+    note = message("weather.colder-hours", by=by_so_much, sky=sky is not None)
+    notes = (*weather.notes, note)
     return replace(weather, temperature=temperature, vapor_pressure=vapor, sky_longwave=sky, name=name, notes=notes)

@@ -18,9 +18,10 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import NDArray
 
-from dryward import air
+from dryward import air, units
 from dryward.air.saturation import Floats
 from dryward.checks import BadFile, within
+from dryward.language import called, message
 from dryward.storage import cached
 from dryward.weather import gaps
 from dryward.weather.climate import DAYS, MIDDLE, MONTHS, SUN_OFFSETS, YEAR, HourlyWeather
@@ -118,18 +119,18 @@ def read_epw(path: str | PathLike[str], sun_offset: float | None = None) -> Hour
         missing = np.flatnonzero(bad[column]).tolist()
         if not missing:
             continue
-        first = f"line {line_of[missing[0]]}" if missing[0] in line_of else _when(missing[0])
+        first = _line(line_of[missing[0]]) if missing[0] in line_of else _when(missing[0])
         if gaps.can_be_filled(bad[column]):
-            places = [f"line {line_of[h]}" if h in line_of else f"{_when(h)} (no row)" for h in missing]
-            notes.append(f"{name}: {words} filled in from the hours around for {gaps.named(places)}.")
+            places = [_line(line_of[h]) if h in line_of else message("weather.no-row", hour=_when(h)) for h in missing]
+            facts = {"file": name, "what": called(words), "places": gaps.named(places)}
+            notes.append(message("weather.filled-in", **facts))
             series[column] = gaps.filled(series[column], bad[column], by_day=column in _SUN)
         elif column in ("temp_air", "temp_dew"):
-            raise BadFile(
-                f"{name} lacks {words} in {len(missing)} of {YEAR} hours (first at {first}); at most {gaps.MOST}, "
-                f"and {gaps.RUN} in a row, can be filled in."
-            )
+            facts = {"file": name, "what": called(words), "count": len(missing), "hours": YEAR, "first": first}
+            raise BadFile(message("weather.lacks", **facts, most=gaps.MOST, run=gaps.RUN))
         else:
-            notes.append(f"{name}: {words} is missing in {len(missing)} of {YEAR} hours, so the file gives none.")
+            facts = {"file": name, "what": called(words), "count": len(missing), "hours": YEAR}
+            notes.append(message("weather.left-out", **facts))
             del series[column]
     _small_faults(name, series, notes)
     offset = _sun_offset(name, series, bad, site, sun_offset, notes)
@@ -178,7 +179,7 @@ def _dew_point(name: str, series: Series, bad: Marks, notes: list[str]) -> None:
         vapor = share * air.saturation_vapor_pressure(series["temp_air"][use], over="water")
         series["temp_dew"][use] = air.dew_point(vapor, over="water")
         bad["temp_dew"][use] = False
-        notes.append(f"{name}: dew point from the relative humidity in {int(use.sum())} hours without one.")
+        notes.append(message("weather.dew-from-humidity", file=name, count=int(use.sum())))
     both = ~bad["temp_dew"] & ~bad["temp_air"]
     bad["temp_dew"] |= both & (series["temp_dew"] > series["temp_air"] + _ROUNDING)
 
@@ -188,13 +189,12 @@ def _small_faults(name: str, series: Series, notes: list[str]) -> None:
     over = series["temp_dew"] > series["temp_air"]
     if over.any():
         series["temp_dew"] = np.minimum(series["temp_dew"], series["temp_air"])
-        notes.append(
-            f"{name}: dew point up to {_ROUNDING:g} K above the temperature in {int(over.sum())} hours, lowered to it."
-        )
+        most = units.written(_ROUNDING, "g", "K")
+        notes.append(message("weather.dew-lowered", file=name, most=most, count=int(over.sum())))
     for column in _SUN:
         values = series.get(column)
         if values is not None and np.any(values < 0):
-            notes.append(f"{name}: small negative readings of the sun at night taken as none.")
+            notes.append(message("weather.negative-sun", file=name))
         if values is not None:
             series[column] = np.maximum(values, 0.0)
 
@@ -212,13 +212,14 @@ def _text(path: str | PathLike[str]) -> tuple[str, list[str]]:
             file.seek(0)
             raw = (gzip.GzipFile(fileobj=file) if packed else file).read(LARGEST + 1)
     except OSError as error:
-        raise BadFile(f"{name} cannot be opened: {(error.strerror or 'unknown reason').lower()}.") from None
+        cause = (error.strerror or message("weather.unknown-reason")).lower()
+        raise BadFile(message("weather.cannot-be-opened", file=name, cause=cause)) from None
     except (EOFError, zlib.error):
-        raise BadFile(f"{name} is cut off: the packed file ends too early.") from None
+        raise BadFile(message("weather.cut-off", file=name)) from None
     if len(raw) > LARGEST:
-        raise BadFile(f"{name} is too large; a weather file of one year is at most {LARGEST / 1e6:.0f} MB.")
+        raise BadFile(message("weather.too-large", file=name, most=f"{LARGEST / 1e6:.0f}"))
     if b"\0" in raw:
-        raise BadFile(f"{name} is not text, so it is no EPW weather file.")
+        raise BadFile(message("weather.no-text", file=name))
     return name, raw.decode("utf-8-sig", errors="replace").splitlines()
 
 
@@ -236,21 +237,20 @@ def _header(name: str, lines: list[str]) -> _Site:
     """What the eight lines above the data say about the place."""
     place = lines[0].split(",") if lines else [""]
     if place[0].strip().upper() != "LOCATION":
-        raise BadFile(f'{name} is no EPW weather file: its first line must begin with "LOCATION".')
+        raise BadFile(message("weather.first-line", file=name, word="LOCATION"))
     if len(lines) <= HEADER or not lines[HEADER - 1].upper().startswith("DATA PERIODS"):
-        raise BadFile(f'{name} is cut off or has a broken header: its line {HEADER} must begin with "DATA PERIODS".')
+        raise BadFile(message("weather.broken-header", file=name, line=HEADER, word="DATA PERIODS"))
     periods = lines[HEADER - 1].split(",")
     if len(periods) > 2 and periods[2].strip() not in ("1", ""):
-        raise BadFile(f"{name} has {periods[2].strip()[:10]} records an hour; only files with one are understood.")
+        raise BadFile(message("weather.records-an-hour", file=name, count=periods[2].strip()[:10]))
     try:
         latitude, longitude, zone, altitude = (float(part) for part in place[6:10])
     except ValueError:
-        raise BadFile(f"{name}, line 1: latitude, longitude, time zone and altitude must be four numbers.") from None
+        raise BadFile(message("weather.four-numbers", file=name)) from None
     if not (abs(latitude) <= 90 and abs(longitude) <= 180 and abs(zone) <= 14 and -500 <= altitude <= 9000):
-        raise BadFile(
-            f"{name}, line 1: latitude {latitude:g}, longitude {longitude:g}, time zone {zone:g} and "
-            f"altitude {altitude:g} m are no place on earth."
-        )
+        numbers = {"latitude": latitude, "longitude": longitude, "zone": zone, "altitude": altitude}
+        said = {key: units.written(value, "g", "m" if key == "altitude" else "") for key, value in numbers.items()}
+        raise BadFile(message("weather.no-place-on-earth", file=name, **said))
     title = "".join(c for c in place[1] if c.isprintable()).strip()[:60]
     if title.lower() in ("", "-", "unknown"):
         title = Path(name).stem[:60]
@@ -295,34 +295,37 @@ def _rows(name: str, lines: list[str]) -> tuple[dict[int, list[str]], dict[int, 
         if place is None:
             leap += 1
         elif place < 0:
-            broken.append(f"line {number}")
+            broken.append(_line(number))
         elif place in found:
-            doubled.append(f"line {number}")
+            doubled.append(_line(number))
         else:
             for _, column, *_rest in SERIES:
                 fields[column] = _cell(fields[column])
             found[place], line_of[place] = fields, number
     if len(found) < YEAR - gaps.MOST:
-        first = f"; {broken[0]} is the first that is not understood" if broken else ""
-        raise BadFile(f"{name} has {len(found)} usable hours of {YEAR}; at most {gaps.MOST} may be missing{first}.")
+        facts = {"file": name, "count": len(found), "hours": YEAR, "most": gaps.MOST}
+        first = broken[0] if broken else ""
+        raise BadFile(message("weather.too-few-hours", **facts, first=first, broken=bool(broken)))
     if broken:
-        notes.append(f"{name}: {gaps.named(broken)} could not be understood and {_are(broken)} left out.")
+        notes.append(message("weather.not-understood", file=name, places=gaps.named(broken), count=len(broken)))
     if doubled:
-        notes.append(f"{name}: {gaps.named(doubled)} {_are(doubled)} a second row for an hour and left out.")
+        notes.append(message("weather.second-row", file=name, places=gaps.named(doubled), count=len(doubled)))
     if leap:
-        notes.append(f"{name}: February 29 is left out.")
+        notes.append(message("weather.leap-day", file=name))
     return found, line_of, notes
 
 
-def _are(places: list[str]) -> str:
-    return "is" if len(places) == 1 else "are"
+def _line(number: int) -> str:
+    """A line of the file in words."""
+    return message("weather.line", number=number)
 
 
 def _when(hour: int) -> str:
     """The hour of the year in words."""
     day, clock = divmod(hour, 24)
     month = int(np.searchsorted(np.cumsum(DAYS), day, side="right"))
-    return f"{MONTHS[month]} {day - int(DAYS[:month].sum()) + 1} hour {clock + 1}"
+    facts = {"day": str(day - int(DAYS[:month].sum()) + 1), "hour": str(clock + 1)}
+    return message(f"weather.hour-in-{MONTHS[month].lower()}", **facts)
 
 
 # --- the moment the sun belongs to -------------------------------------------------
@@ -422,28 +425,21 @@ def _sun_offset(name: str, series: Series, bad: Marks, site: _Site, asked: float
         return MIDDLE if asked is None else asked
     if asked is not None:
         if asked != MIDDLE:
-            notes.append(f"{name}: its sun is taken as that of {_moment(asked)}, as asked.")
+            notes.append(message("weather.sun-as-asked", file=name, moment=_moment(asked)))
         return asked
     known = ~(bad["dni"] | bad["dhi"] | bad["ghi"])
     found = sun_hour(sun[0], sun[1], sun[2], site.latitude, site.longitude, site.time_zone, known)
     if found.unclear:
-        notes.append(f"{name}: {_UNCLEAR[found.unclear]}; it is taken as the mean of the hour.")
+        notes.append(message("weather.sun-unclear", file=name, why=found.unclear))
     elif found.offset != MIDDLE:
-        notes.append(f"{name}: its sun is not the mean of the hour but that of {_moment(found.offset)}.")
+        notes.append(message("weather.sun-of-a-moment", file=name, moment=_moment(found.offset)))
     return found.offset
-
-
-_UNCLEAR = {
-    "missing": "which moment its sun belongs to cannot be told without global, direct and diffuse sun",
-    "noise": "which moment its sun belongs to cannot be told, for global, direct and diffuse sun do not agree",
-    "outside": "its sun fits no moment near its hour, so its clock or its place may be wrong",
-}
 
 
 def _moment(offset: float) -> str:
     """A moment of an hour in words."""
-    near, words = min(((0.0, "end"), (-1.0, "start")), key=lambda edge: abs(offset - edge[0]))
+    near, edge = min(((0.0, "end"), (-1.0, "start")), key=lambda each: abs(offset - each[0]))
     minutes = round(60 * (offset - near))
     if abs(minutes) < 2:  # no nearer than that is it known
-        return f"the {words} of each hour"
-    return f"{abs(minutes)} minutes {'after' if minutes > 0 else 'before'} the {words} of each hour"
+        return message("weather.edge-of-hour", edge=edge)
+    return message("weather.minutes-from-edge", minutes=abs(minutes), after=minutes > 0, edge=edge)

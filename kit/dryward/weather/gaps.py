@@ -6,7 +6,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from dryward.air.saturation import Floats
-from dryward.language import listed
+from dryward.language import listed, listing, message
 from dryward.weather.climate import YEAR
 
 #: At most this share of a year, and this many hours in a row, may be filled.
@@ -56,5 +56,5 @@ def named(places: Sequence[str], shown: int = 5) -> str:
     """Places in a file, in words: the first few, then how many more."""
     some, rest = list(places[:shown]), len(places) - shown
     if rest > 0:
-        return f"{', '.join(some)} and {rest} more"
+        return message("weather.and-more", some=listing(some), count=rest)
     return listed(some)

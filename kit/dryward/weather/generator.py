@@ -25,6 +25,7 @@ import numpy as np
 
 from dryward import air
 from dryward.air.saturation import Floats
+from dryward.language import called, message
 from dryward.storage import cached
 from dryward.units import KELVIN, STEFAN_BOLTZMANN
 from dryward.weather.climate import MONTHS, YEAR, HourlyWeather
@@ -104,8 +105,8 @@ def year(place: Place) -> HourlyWeather:
         place.longitude,
         place.time_zone,
         place.altitude,
-        place.name,
-        ("An invented year for teaching: no place on earth had this weather.",),
+        called(place.name),
+        (message("weather.invented-year"),),
     )
 
 

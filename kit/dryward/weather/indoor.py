@@ -15,7 +15,8 @@ from numpy.typing import ArrayLike
 from dryward import air
 from dryward.air.saturation import Floats, Value
 from dryward.checks import OutOfRange, UnknownName, within
-from dryward.units import DAY, KELVIN
+from dryward.language import message
+from dryward.units import DAY, KELVIN, written
 from dryward.weather.climate import Air, HourlyWeather, MonthlyClimate
 
 __all__ = [
@@ -168,9 +169,8 @@ class Measured:
     def at(self, weather: HourlyWeather | MonthlyClimate) -> tuple[Floats, Floats]:
         """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
         if weather.temperature.size != self.temperature.size:
-            raise OutOfRange(
-                f"The room was read in {self.temperature.size} hours, but the weather has {weather.temperature.size}."
-            )
+            read, hours = self.temperature.size, weather.temperature.size
+            raise OutOfRange(message("weather.room-of-other-hours", count=read, hours=hours))
         return self.temperature, self.vapor_pressure
 
 
@@ -239,11 +239,9 @@ def humidity_class(n: int, temperature: float = 20.0, factor: float = 1.0) -> Hu
     405.0
     """
     if n == 5:
-        raise OutOfRange(
-            "Humidity class is 5, which has no upper limit; it must be 1 to 4, or give the room's own air."
-        )
+        raise OutOfRange(message("weather.class-without-limit"))
     if n not in CLASS_EXCESS:
-        raise OutOfRange(f"Humidity class is {str(n)[:40]}; it must be 1, 2, 3 or 4.")
+        raise OutOfRange(message("weather.no-humidity-class", given=str(n)[:40]))
     return HumidityClass(
         int(n),
         within("Room temperature", temperature, 5.0, 40.0, "degC"),
@@ -370,13 +368,18 @@ def measured(temperature: ArrayLike, vapor_pressure: ArrayLike) -> Measured:
     warmth = np.atleast_1d(within("Room temperature", np.asarray(temperature), -20.0, 60.0, "degC"))
     vapor = np.atleast_1d(within("Vapor pressure in the room", np.asarray(vapor_pressure), 0.0, 20_000.0, "Pa"))
     if warmth.shape != vapor.shape:
-        raise OutOfRange(f"The room has {warmth.size} temperatures, but {vapor.size} vapor pressures.")
+        raise OutOfRange(message("weather.room-series", temperatures=str(warmth.size), pressures=str(vapor.size)))
     limit = air.saturation_vapor_pressure(warmth)
     if np.any(vapor > 1.05 * limit):
         hour = int(np.argmax(vapor / limit))
         raise OutOfRange(
-            f"Vapor pressure in the room in hour {hour + 1} is {vapor[hour]:.0f} Pa; "
-            f"air at {warmth[hour]:.1f} °C holds at most {limit[hour]:.0f} Pa."
+            message(
+                "weather.room-above-saturation",
+                hour=str(hour + 1),
+                pressure=written(vapor[hour], ".0f", "Pa"),
+                temperature=written(warmth[hour], ".1f", "degC"),
+                most=written(limit[hour], ".0f", "Pa"),
+            )
         )
     return Measured(warmth, np.minimum(vapor, limit))
 
@@ -429,10 +432,8 @@ def fresh_air_needed(production: Value, relative_humidity: float, outdoor: Air, 
     warmth = within("Room temperature", temperature, 5.0, 40.0, "degC")
     room = air.vapor_pressure(warmth, relative_humidity) - outdoor.vapor_pressure
     if np.any(room <= 0):
-        raise OutOfRange(
-            f"Vapor pressure outdoors is {np.max(outdoor.vapor_pressure):.0f} Pa, not below the one wanted indoors; "
-            "no amount of fresh air dries the room."
-        )
+        outside = written(np.max(outdoor.vapor_pressure), ".0f", "Pa")
+        raise OutOfRange(message("weather.no-air-dries", pressure=outside))
     return made * air.VAPOR_GAS_CONSTANT * (warmth + KELVIN) / room
 
 

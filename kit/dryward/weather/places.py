@@ -10,10 +10,13 @@ import csv
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
+from pathlib import Path
 
 import numpy as np
 
+from dryward import language
 from dryward.checks import UnknownName
+from dryward.language import called
 from dryward.weather.climate import HourlyWeather, MonthlyClimate
 
 
@@ -126,18 +129,19 @@ def demo(id: str) -> HourlyWeather:
     >>> demo("cold").hours
     8760
     """
-    return _year(place(id))
+    return _year(place(id), language.folder())
 
 
 @cache
-def _year(found: Place) -> HourlyWeather:
+def _year(found: Place, spoken: Path | None) -> HourlyWeather:
+    """The year, with its name and notes in the language in use."""
     from dryward.weather.generator import year
 
     return year(found)
 
 
 @cache
-def _climates() -> dict[str, MonthlyClimate]:
+def _climates(spoken: Path | None) -> dict[str, MonthlyClimate]:
     text = files("dryward.weather").joinpath("data/demo-climates.csv").read_text(encoding="utf-8")
     rows: dict[str, list[dict[str, str]]] = {}
     for row in csv.DictReader(line for line in text.splitlines() if not line.startswith("#")):
@@ -146,7 +150,7 @@ def _climates() -> dict[str, MonthlyClimate]:
         id: MonthlyClimate(
             np.array([float(row["temperature [degC]"]) for row in months]),
             np.array([float(row["relative_humidity [-]"]) for row in months]),
-            place(id).name,
+            called(place(id).name),
         )
         for id, months in rows.items()
     }
@@ -155,4 +159,4 @@ def _climates() -> dict[str, MonthlyClimate]:
 def demo_climate(id: str) -> MonthlyClimate:
     """The twelve monthly means of an invented place, from a small table: nothing is computed."""
     place(id)
-    return _climates()[id]
+    return _climates(language.folder())[id]

@@ -504,3 +504,11 @@ unit-of-temperature = unit of temperature
 cold-winter = cold winter
 damp-house = damp house
 typical = typical
+## Series of weather, and what is given to a case.
+
+direct-sun = direct sun
+the-air-flow = the air flow
+the-outdoor-air = the outdoor air
+the-room = the room
+the-room-air = the room air
+the-vent-air-flow = the vent air flow
