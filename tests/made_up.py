@@ -75,6 +75,9 @@ def write(folder):
         (folder / path.name).write_text(
             tomli_w.dumps(words(tomllib.loads(path.read_text(encoding="utf-8")))), encoding="utf-8"
         )
+    for path in (ROOT / "teaching" / "data").glob("*.toml"):
+        table = words(tomllib.loads(path.read_text(encoding="utf-8")), kept=("id", "source"))
+        (folder / path.name).write_text(tomli_w.dumps(table), encoding="utf-8")
     lessons = folder / "course"
     lessons.mkdir(exist_ok=True)
     for path in (ROOT / "course").glob("*/en.ftl"):

@@ -10,7 +10,7 @@ from dryward.building import preset
 from dryward.checks import UnknownName
 from dryward.physics import drying
 from dryward.teaching import beliefs, guide, lessons, pathways, words
-from dryward.teaching.kinds import RUBRIC
+from dryward.teaching.kinds import rubric
 from dryward.teaching.vault import air as some_air
 from dryward.teaching.vault import face, gain, roof, verdict
 from dryward.units import from_si
@@ -96,7 +96,7 @@ def test_every_link_leads_somewhere():
 def test_the_rubric_on_paper_has_the_six_points():
     text = (GUIDE / "rubric.md").read_text("utf-8")
     rows = [line.split("|")[1].strip() for line in text.splitlines() if line.startswith("|")][2:]
-    assert tuple(rows) == RUBRIC
+    assert tuple(rows) == rubric()
 
 
 def test_the_handouts_fit_one_page():

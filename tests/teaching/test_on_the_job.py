@@ -11,7 +11,7 @@ from dryward import air, units
 from dryward.course.clear_night import questions as clear_night
 from dryward.course.how_fast_perms import questions as how_fast_perms
 from dryward.course.vent_space import questions as vent_space
-from dryward.course.your_readings import page as your_readings
+from dryward.language import message
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, brought, orifice_flow
 from dryward.teaching import beliefs, guide, lessons, pathways, practical, questions, words
 from dryward.teaching.vault import air as some_air
@@ -258,16 +258,12 @@ def test_a_wet_roof_is_asked_in_one_order_everywhere():
     bold = " ".join(re.findall(r"\d\. \*\*(.*?)\*\*", handout("wet-roof-order"))).replace(
         "Where does air leave", "leak"
     )
-    asked = next(each for each in _texts(your_readings.YourReadings._cause_section) if "in this order" in each)
+    asked = message("your_readings.cause-order")
     right = beliefs.belief("wet-roof-needs-vents").right
     for text in (bold, right[right.index("order") :], asked[asked.index("order") :]):
         assert in_order(text), text
     for text in (handout("wet-roof-order"), right, asked):
         assert "the wet spot follow" in text
-
-
-def _texts(function):
-    return [each for each in function.__code__.co_consts if isinstance(each, str)]
 
 
 CAUTIONS = {

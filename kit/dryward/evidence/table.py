@@ -16,6 +16,7 @@ from dataclasses import dataclass
 from importlib import resources
 
 from dryward.checks import BadFile, PlainError
+from dryward.language import figures, message
 from dryward.units import from_si, to_si
 
 #: Columns every table has.
@@ -60,11 +61,14 @@ class Check:
         return _reading(self.source, self.where, self.how_read)
 
     def __str__(self) -> str:
-        unit = f" {self.unit}" if self.unit else ""
-        return (
-            f"{self.what}: published {_shown(self.expected)}{unit}, here {_shown(self.got)}{unit}, "
-            f"allowed difference {self.tolerance:.3g}{unit} ({self.source}, {self.where})"
+        published, here, allowed = (
+            message("evidence.with-unit", number=each, unit=self.unit) if self.unit else each
+            for each in (_shown(self.expected), _shown(self.got), figures(f"{self.tolerance:.3g}"))
         )
+        return message(
+            "evidence.check", what=self.what, published=published, here=here, allowed=allowed,
+            source=self.source, where=self.where,
+        )  # fmt: skip
 
 
 def _reading(source: str, where: str, how_read: str) -> str:
@@ -78,7 +82,7 @@ def _reading(source: str, where: str, how_read: str) -> str:
 
 
 def _shown(value: float | str) -> str:
-    return value if isinstance(value, str) else f"{value:.7g}"
+    return value if isinstance(value, str) else figures(f"{value:.7g}")
 
 
 @dataclass(frozen=True)
@@ -101,7 +105,7 @@ class Row:
     def text(self, column: str) -> str:
         """The words of a column; empty when left blank."""
         if column not in self.columns:
-            raise BadFile(f'The table {self.topic} has no column "{column}".')
+            raise BadFile(message("evidence.no-column", table=self.topic, column=column))
         return self.columns[column]
 
     def number(self, column: str, default: float | None = None) -> float:
@@ -112,7 +116,9 @@ class Row:
         try:
             return float(words)
         except ValueError:
-            raise BadFile(f'Row {self.id} of the table {self.topic}: {column} is "{words}", not a number.') from None
+            raise BadFile(
+                message("evidence.no-number", row=self.id, table=self.topic, column=column, text=words)
+            ) from None
 
     def given(self, name: str, default: float | None = None) -> float:
         """One quantity of the column ``inputs``, in SI."""
@@ -125,7 +131,7 @@ class Row:
                 except ValueError:
                     break
         if default is None:
-            raise BadFile(f"Row {self.id} of the table {self.topic} does not give {name} as a number.")
+            raise BadFile(message("evidence.not-given", row=self.id, table=self.topic, name=name))
         return default
 
     def in_its_unit(self, value: float) -> float:
@@ -148,7 +154,7 @@ class Row:
         words, expected = self.columns["tolerance"], self.expected
         if isinstance(expected, str):
             if words:
-                raise BadFile(f"Row {self.id} of the table {self.topic} expects a word; it must have no tolerance.")
+                raise BadFile(message("evidence.word-with-tolerance", row=self.id, table=self.topic))
             return 0.0
         if words.endswith("%"):
             try:
@@ -177,7 +183,7 @@ def read(topic: str) -> list[Row]:
     try:
         lines = file.read_text(encoding="utf-8").splitlines()
     except OSError:
-        raise BadFile(f"There is no table of published values {topic}.csv.") from None
+        raise BadFile(message("evidence.no-table", table=topic)) from None
     return parse(topic, lines)
 
 
@@ -186,18 +192,18 @@ def parse(topic: str, lines: Iterable[str]) -> list[Row]:
     table = csv.DictReader(line for line in lines if line.strip() and not line.startswith("#"))
     missing = [name for name in COLUMNS if name not in (table.fieldnames or ())]
     if missing:
-        raise BadFile(f"The table {topic} lacks the column {missing[0]}.")
+        raise BadFile(message("evidence.lacks-column", table=topic, column=missing[0]))
     rows: list[Row] = []
     seen: set[str] = set()
     for line in table:
         if None in line or None in line.values():
-            raise BadFile(f"Row {line['id']} of the table {topic} has not as many fields as the table has columns.")
+            raise BadFile(message("evidence.fields", row=line["id"], table=topic))
         row = Row(topic, {name: words.strip() for name, words in line.items()})
         for name in _MUST_SPEAK:
             if not row.columns[name]:
-                raise BadFile(f"Row {row.id or len(rows) + 1} of the table {topic} has no {name}.")
+                raise BadFile(message("evidence.lacks", row=row.id or len(rows) + 1, table=topic, column=name))
         if row.id in seen:
-            raise BadFile(f"The id {row.id} stands twice in the table {topic}.")
+            raise BadFile(message("evidence.stands-twice", row=row.id, table=topic))
         seen.add(row.id)
         rows.append(row)
     return rows
@@ -208,11 +214,11 @@ def answer(topic: str, answers: Answers) -> Iterator[Check]:
     for row in read(topic):
         asked = row.text("kind" if "kind" in row.columns else "quantity")
         if asked not in answers:
-            raise BadFile(f'Row {row.id} of the table {topic}: nothing computes "{asked}".')
+            raise BadFile(message("evidence.nothing-computes", row=row.id, table=topic, asked=asked))
         try:
             yield row.check(answers[asked](row))
         except PlainError as trouble:
-            raise BadFile(f"Row {row.id} of the table {topic}: {trouble}") from trouble
+            raise BadFile(message("evidence.trouble", row=row.id, table=topic, trouble=str(trouble))) from trouble
 
 
 def in_row_units(answers: InSI) -> Answers:

@@ -7,9 +7,9 @@ arithmetic; the questions use both, so that a wrong answer says what to teach.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import cache
 
 from dryward.checks import UnknownName
+from dryward.language import once
 from dryward.teaching.words import build, table
 
 
@@ -37,14 +37,14 @@ class Belief:
         return self.number == 0
 
 
-@cache
+@once
 def beliefs() -> tuple[Belief, ...]:
     """The beliefs of the trade, by number."""
     rows = [build(Belief, row, "beliefs.toml") for row in table("beliefs.toml")["belief"]]
     return tuple(sorted(rows, key=lambda each: each.number))
 
 
-@cache
+@once
 def slips() -> tuple[Belief, ...]:
     """The slips of the arithmetic, in the order of the file."""
     return tuple(build(Belief, row, "beliefs.toml") for row in table("beliefs.toml")["slip"])

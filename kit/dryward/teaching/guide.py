@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from dryward.checks import UnknownName
+from dryward.language import listing, message
 from dryward.teaching import beliefs, lessons, words
 from dryward.teaching.lessons import Lesson
 from dryward.teaching.pathways import Pathway, pathways
@@ -20,12 +21,12 @@ def _list(items: Iterable[str]) -> list[str]:
 
 def _said(lesson: Lesson, unit_system: str) -> list[str]:
     if len(lesson.beliefs) == len(beliefs.beliefs()):
-        return ["- All twenty-six beliefs can come back here. Name the one you hear, and ask for a number.", ""]
+        return _list([message("teaching.sheet-all-beliefs")])
     found = []
     for each in map(beliefs.belief, lesson.beliefs):
-        text = f'- "{each.claim}" {each.seems} *Right is:* {each.right} *Grant them:* {each.grain}'
+        text = message("teaching.sheet-belief", claim=each.claim, seems=each.seems, right=each.right, grain=each.grain)
         found.append(words.shown(text, unit_system))
-    return [*found, ""]
+    return _list(found)
 
 
 def sheet(id: str, unit_system: str = "us") -> str:
@@ -36,67 +37,68 @@ def sheet(id: str, unit_system: str = "us") -> str:
         raise UnknownName("lesson with notes", id, [each.id for each in lessons.lessons() if each.notes])
     guess = lesson.prediction
     lines = [f"# {lesson.number:02d} {lesson.title}", ""]
-    lines += [f"*{lesson.minutes} minutes. Opens with:* {lesson.question}", ""]
-    lines += ["## Goals", "", *_list(lesson.objectives)]
-    lines += ["## Ask first", "", *_list(note.ask)]
-    lines += ["## The prediction", "", guess.prompt, ""]
+    lines += [message("teaching.sheet-opens", minutes=lesson.minutes, question=lesson.question), ""]
+    lines += [*_head("sheet-goals"), *_list(lesson.objectives)]
+    lines += [*_head("sheet-ask"), *_list(note.ask)]
+    lines += [*_head("sheet-prediction"), guess.prompt, ""]
     lines += [f"- **{each.key}** {each.text}" for each in guess.choices] + [""]
-    lines += [f"Right is **{guess.right}**. {guess.reveal}", ""]
-    lines += ["## What they will say", "", *_said(lesson, unit_system)]
-    lines += ["## If the vote splits", "", note.split, ""]
-    lines += ["With nine of ten right, move on.", ""]
-    lines += ["## Props", "", *_list(note.props)]
-    lines += ["## Traps", "", *_list(note.traps)]
-    lines += ["## One more", "", note.more, ""]
-    lines += ["## Take home", "", lesson.takeaway, ""]
-    cautions = map(words.caution, lesson.cautions)
-    lines += ["## Cautions", "", *(f"- **{each.title}.** {each.text}" for each in cautions), ""]
+    lines += [message("teaching.sheet-right", key=guess.right, reveal=guess.reveal), ""]
+    lines += [*_head("sheet-say"), *_said(lesson, unit_system)]
+    lines += [*_head("sheet-split"), note.split, ""]
+    lines += [message("teaching.sheet-move-on"), ""]
+    lines += [*_head("sheet-props"), *_list(note.props)]
+    lines += [*_head("sheet-traps"), *_list(note.traps)]
+    lines += [*_head("sheet-more"), note.more, ""]
+    lines += [*_head("sheet-home"), lesson.takeaway, ""]
+    cautions = [words.caution(each) for each in lesson.cautions]
+    told = [message("teaching.sheet-caution", title=each.title, text=each.text) for each in cautions]
+    lines += [*_head("sheet-cautions"), *_list(told)]
     return "\n".join(lines)
+
+
+def _head(part: str) -> list[str]:
+    return [f"## {message(f'teaching.{part}')}", ""]
 
 
 def _time(minutes: int) -> str:
     hours, rest = divmod(minutes, 60)
-    return f"{hours} h {rest} min" if rest else f"{hours} hours"
+    if rest:
+        return message("teaching.hours-and-minutes", hours=hours, minutes=rest)
+    return message("teaching.hours", count=hours)
 
 
-def _homework(way: Pathway) -> str:
-    return f" in class and {_time(way.homework * len(way.sessions))} at home" if way.homework else ""
+def _way(way: Pathway) -> str:
+    """For whom a way is, and how long it takes."""
+    if not way.homework:
+        return message("teaching.pathway", who=way.who, time=_time(way.minutes))
+    home = _time(way.homework * len(way.sessions))
+    return message("teaching.pathway-homework", who=way.who, time=_time(way.minutes), home=home)
 
 
 def pathways_page() -> str:
     """The three pathways with their minutes, as Markdown."""
     titles = {each.id: f"{each.number:02d} {each.title}" for each in lessons.lessons()}
-    lines = ["# Pathways", "", "Three ways through the lessons. Any lesson also opens alone.", ""]
+    lines = [f"# {message('teaching.pathways')}", "", message("teaching.pathways-intro"), ""]
     for way in pathways():
-        lines += [f"## {way.title}", "", f"{way.who} In all {_time(way.minutes)}{_homework(way)}.", ""]
-        lines += ["| from | minutes | what | lessons |", "|---|---|---|---|"]
+        lines += [f"## {way.title}", "", _way(way), "", message("teaching.pathway-table"), "|---|---|---|---|"]
         start = 0
         for each in way.sessions:
-            taken = ", ".join(titles[id] for id in each.lessons) or "none"
+            taken = listing([titles[id] for id in each.lessons]) or message("teaching.no-lesson")
             clock = f"{start // 60}:{start % 60:02d}" if way.id == "half-day" else ""
             lines.append(f"| {clock} | {each.minutes} | {each.title} | {taken} |")
             start += each.minutes
         lines.append("")
-    lines += [
-        "## Short of time",
-        "",
-        "Cut the clear night first, then which face goes in, then inside the film. Never cut a prediction.",
-        "",
-        "## Skilled people",
-        "",
-        "Give them the ten-item pre-test. It names the lessons they can skip.",
-        "",
-    ]
+    lines += [*_head("short-of-time"), message("teaching.short-of-time-cut"), ""]
+    lines += [*_head("skilled-people"), message("teaching.skilled-people-pretest"), ""]
     return "\n".join(lines)
 
 
 def predictions_page() -> str:
     """The handout that is filled in at home: the predictions of some lessons in short, as Markdown."""
-    lines = ["# Say it before you see it", ""]
-    lines += ["Write your answer and one reason. No computer is needed. Bring it to the next meeting.", ""]
-    lines += ["Name: ______________________", ""]
+    lines = [f"# {message('teaching.predictions')}", ""]
+    lines += [message("teaching.predictions-intro"), "", message("teaching.predictions-name"), ""]
     for number, asked in enumerate((each.handout for each in lessons.lessons() if each.handout), 1):
-        lines += [f"{number}. {asked}", "", "   Because: ______________________________________________", ""]
+        lines += [f"{number}. {asked}", "", f"   {message('teaching.predictions-because')}", ""]
     return "\n".join(lines)
 
 

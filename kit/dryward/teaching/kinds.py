@@ -10,8 +10,9 @@ from dataclasses import replace
 from functools import cache
 from typing import TYPE_CHECKING, Any
 
-from dryward import air
+from dryward import air, units
 from dryward.building.library import material
+from dryward.language import called, figures, listing, message
 from dryward.physics.airleak import LONG_SHARE, Leak, brought, orifice_flow
 from dryward.physics.ventspace import carrying_limit, net_free_area
 from dryward.teaching import vault
@@ -29,7 +30,7 @@ CLASSES = (("class I", 0.1), ("class II", 1.0), ("class III", 10.0))
 
 
 def sheet_class(perms: float) -> str:
-    """Class of a sheet by its dry-cup perms; "no retarder" above the third."""
+    """Class of a sheet by its dry-cup perms, shown by `called`; "no retarder" above the third."""
     return next((name for name, limit in CLASSES if perms <= limit), "no retarder")
 
 
@@ -42,13 +43,22 @@ def row_sum(draw: Draw, *perms: float) -> str:
     """The sum behind layers in a row, in words."""
     found = in_a_row(*perms)
     if draw.unit_system == "si":
-        return f"The sd values add: {' + '.join(draw.say(each, 'perm') for each in perms)} = {draw.say(found, 'perm')}."
-    return f"{' + '.join(f'1/{each:g}' for each in perms)} = {1 / found:.3g}, and 1 over that is {found:.2f} perm."
+        return message(
+            "kinds.sd-values-add",
+            perms=" + ".join(draw.say(each, "perm") for each in perms),
+            found=draw.say(found, "perm"),
+        )
+    return message(
+        "kinds.perms-in-a-row",
+        terms=" + ".join(f"1/{each:g}" for each in perms),
+        sum=figures(f"{1 / found:.3g}"),
+        perms=units.number(found, 2),
+    )
 
 
 def asked_in_a_row(draw: Draw) -> str:
     """The question about layers in a row: an sd is no amount let through."""
-    return "How many perms do they have together?" if draw.unit_system == "us" else "What sd do they have together?"
+    return message("kinds.how-many-perms") if draw.unit_system == "us" else message("kinds.what-sd")
 
 
 def average(draw: Draw, *perms: float) -> float:
@@ -60,9 +70,9 @@ def class_limits(draw: Draw) -> str:
     """The three classes in words; sd values run down from class I to class III."""
     say = draw.say
     if draw.unit_system == "us":
-        return f"Class I ends at {say(0.1, 'perm')}, class II at {say(1, 'perm')}, class III at {say(10, 'perm')}."
-    one, two, three = (say(limit, "perm").removesuffix(" m sd") for _, limit in CLASSES)
-    return f"Class I: {one} m sd or more. Class II: {two} to {one}. Class III: {three} to {two}."
+        return message("kinds.class-limits-perm", one=say(0.1, "perm"), two=say(1, "perm"), three=say(10, "perm"))
+    one, two, three = (units.number(from_si(to_si(limit, "perm"), "sd m"), most=2) for _, limit in CLASSES)
+    return message("kinds.class-limits-sd", one=one, two=two, three=three)
 
 
 def power(gap: float, speed: float, rafter: float, outdoor: tuple[float, float], warming: float = 0.0) -> float:
@@ -85,9 +95,11 @@ def power(gap: float, speed: float, rafter: float, outdoor: tuple[float, float],
 BOARDS = (("7/16 in. OSB", "teaching-osb", 7 / 16), ("3/4 in. OSB", "teaching-osb", 0.75))
 
 
-def board_name(draw: Draw, name: str, inches: float) -> str:
+def board_name(draw: Draw, inches: float) -> str:
     """A board as the reader's trade calls it."""
-    return name if draw.unit_system == "us" else f"{draw.say(inches, 'in')} OSB"
+    us = draw.unit_system == "us"
+    thickness = units.thickness(to_si(inches, "in"), "us") if us else draw.say(inches, "in")
+    return message("kinds.board", thickness=thickness)
 
 
 # --- air: its dew point, and which way vapor goes ----------------------------------------------
@@ -100,12 +112,9 @@ def dew_point(draw: Draw) -> Question | None:
     draw.note(temperature=warm, rh=rh)
     found = from_si(vault.air(warm, rh).dew_point, "degF")
     say = draw.say
-    draw.because(
-        f"Find the saturation pressure at {say(warm, 'degF')}, take {rh} % of it, and look where that is saturation: "
-        f"{say(found, 'degF')}."
-    )
+    draw.because(message("kinds.dew-point-why", warm=say(warm, "degF"), rh=rh, found=say(found, "degF")))
     return draw.number(
-        f"What is the dew point of air at {say(warm, 'degF')} and {rh} %?",
+        message("kinds.dew-point", warm=say(warm, "degF"), rh=rh),
         found,
         "degF",
         1.0,
@@ -141,18 +150,15 @@ def direction(draw: Draw) -> Question | None:
         return None
     draw.note(inside=inside, rh_in=rh_in, outside=outside, rh_out=rh_out)
     say = draw.say
-    words = {True: "Out", False: "In"}
-    belief, rule = {
-        "rh": ("rh-drives-vapor", "from high RH to low"),
-        "temperature": ("warm-to-cold", "from warm to cold"),
-    }[trap]
-    draw.because(f"Vapor pressure is {say(first, 'Pa')} inside and {say(second, 'Pa')} outside.")
+    belief = {"rh": "rh-drives-vapor", "temperature": "warm-to-cold"}[trap]
+    draw.because(message("kinds.direction-why", inside=say(first, "Pa"), outside=say(second, "Pa")))
     return draw.words(
-        f"Inside it is {say(inside, 'degF')} and {rh_in} %. Outside it is {say(outside, 'degF')} and {rh_out} %. "
-        "Which way does vapor push?",
-        f"{words[out]}, from high vapor pressure to low.",
-        (f"{words[not out]}, {rule}.", belief),
-        ("Neither way. RH and temperature cancel out.", "rh-alone"),
+        message(
+            "kinds.direction", inside=say(inside, "degF"), rh_in=rh_in, outside=say(outside, "degF"), rh_out=rh_out
+        ),
+        message("kinds.direction-by-pressure", out=out),
+        (message(f"kinds.direction-by-{trap}", out=not out), belief),
+        (message("kinds.direction-neither"), "rh-alone"),
         must=True,
     )
 
@@ -178,11 +184,17 @@ def plane_temperature(draw: Draw) -> Question | None:
     by_inches = cold + (warm - cold) * sum(inches[2:]) / sum(inches)
     say = draw.say
     total, outer = sum(each[2] for each in layers), layers[2][2] + layers[3][2]
-    listed = ", ".join(f"{name} {say(thick, 'in')} {say(r, 'R')}" for name, thick, r in layers)
-    draw.because(f"{say(outer, 'R')} of {say(total, 'R')} stands outside the batt: {say(found, 'degF')}.")
+    listed = listing(
+        [
+            message("kinds.layer", name=called(name), thickness=say(thick, "in"), r=say(r, "R"))
+            for name, thick, r in layers
+        ]
+    )
+    draw.because(
+        message("kinds.plane-temperature-why", outer=say(outer, "R"), total=say(total, "R"), found=say(found, "degF"))
+    )
     return draw.number(
-        f"A wall from inside to outside: {listed}. Its faces are at {say(warm, 'degF')} and {say(cold, 'degF')}. "
-        "How warm is the outer face of the batt?",
+        message("kinds.plane-temperature", layers=listed, warm=say(warm, "degF"), cold=say(cold, "degF")),
         found,
         "degF",
         1.0,
@@ -202,14 +214,19 @@ def series_perms(draw: Draw) -> Question | None:
     say = draw.say
     draw.because(row_sum(draw, *perms))
     return draw.number(
-        f"Three layers of {say(perms[0], 'perm')}, {say(perms[1], 'perm')} and {say(perms[2], 'perm')} lie in a row. "
-        f"{asked_in_a_row(draw)}",
+        message(
+            "kinds.series-perms",
+            one=say(perms[0], "perm"),
+            two=say(perms[1], "perm"),
+            three=say(perms[2], "perm"),
+            asked=asked_in_a_row(draw),
+        ),
         found,
         "perm",
         0.03 * found,
         (sum(perms), "adds-perms"),
         (average(draw, *perms), "averages-layers"),
-        (max(perms), "label-perm-is-the-perm", f"Vapor must pass all three: {say(found, 'perm')}."),
+        (max(perms), "label-perm-is-the-perm", message("kinds.series-perms-label", found=say(found, "perm"))),
         (min(perms), "tightest-is-all"),
     )
 
@@ -223,9 +240,9 @@ def retarder_class(draw: Draw) -> Question | None:
     say = draw.say
     draw.because(class_limits(draw))
     return draw.words(
-        f"A sheet has {say(perms, 'perm')} by dry cup. Which vapor retarder class is it?",
-        f"It is {found}.",
-        *((f"It is {name}.", "class-limits-mixed") for name in names if name != found),
+        message("kinds.retarder-class", perms=say(perms, "perm")),
+        message("kinds.it-is-class", kind=called(found)),
+        *((message("kinds.it-is-class", kind=called(name)), "class-limits-mixed") for name in names if name != found),
     )
 
 
@@ -242,24 +259,27 @@ def line_or_water(draw: Draw) -> Question | None:
         return None
     draw.note(outer=outer, rh=rh, outdoor=cold)
     say = draw.say
-    there, nowhere = "On the inner face of the outer layer.", "Nowhere."
+    there, nowhere = message("kinds.water-at-the-outer-layer"), message("kinds.water-nowhere")
     if water:
-        draw.because(f"More comes to that cold, tight face than can leave: it gains {say(water, 'g/m2/day')}.")
+        draw.because(message("kinds.water-why", water=say(water, "g/m2/day")))
         wrong = (nowhere, "no-drops-no-problem")
     else:
-        draw.because(
-            f"Even the coldest face stays at {humid:.0f} % RH. As much can leave as comes.{damp_all_the_same(*case)}"
-        )
+        draw.because(message("kinds.no-water-why", humid=units.number(humid, 0), damp=damp_all_the_same(*case)))
         wrong = (there, "cold-face-always-wet")
     return draw.words(
-        f"A vault has a {say(1, 'perm')} film, {say(12, 'in')} of fill, and an outer layer of "
-        f"{say(OUTERS[outer][1], 'perm')}. The room is {say(70, 'degF')} and {rh} %, it is "
-        f"{say(cold, 'degF')} and 80 % "
-        "outside. Where is the first water?",
+        message(
+            "kinds.line-or-water",
+            film=say(1, "perm"),
+            fill=say(12, "in"),
+            outer=say(OUTERS[outer][1], "perm"),
+            room=say(70, "degF"),
+            rh=rh,
+            cold=say(cold, "degF"),
+        ),
         there if water else nowhere,
         wrong,
-        ("In the fill, where it is at the dew point.", "dew-point-is-a-place"),
-        ("On the inner film.", "wrong-side-of-the-film"),
+        (message("kinds.water-at-the-dew-point"), "dew-point-is-a-place"),
+        (message("kinds.water-at-the-film"), "wrong-side-of-the-film"),
         must=True,
     )
 
@@ -278,18 +298,32 @@ def film_state(draw: Draw) -> Question | None:
     turned = from_si(sheet.at_mean((low + high - mean) / 100), "perm")
     draw.note(dry=dry, wet=wet, inside=inside, outside=outside)
     say = draw.say
-    draw.because(f"The mean RH is {mean:g} %. On the log curve that reads {say(found, 'perm')}.")
+    draw.because(message("kinds.film-state-why", mean=figures(f"{mean:g}"), found=say(found, "perm")))
     return draw.number(
-        f"A variable film has {say(dry, 'perm')} up to a mean RH of {low:.0f} % and {say(wet, 'perm')} "
-        f"from {high:.0f} %, "
-        f"straight on a log scale between. Its faces see {inside} % and {outside} %. How open is it?",
+        message(
+            "kinds.film-state",
+            dry=say(dry, "perm"),
+            low=units.number(low, 0),
+            wet=say(wet, "perm"),
+            high=units.number(high, 0),
+            inside=inside,
+            outside=outside,
+        ),
         found,
         "perm",
         0.15 * found,
         (turned, "film-closes-when-humid"),
         (0.5 * (dry + wet), "middle-of-the-curve"),
-        (dry, "film-knows-the-season", f"It knows no season. It reads {mean:g} %: {say(found, 'perm')}."),
-        (wet, "film-knows-the-season", f"It knows no season. It reads {mean:g} %: {say(found, 'perm')}."),
+        (
+            dry,
+            "film-knows-the-season",
+            message("kinds.film-state-season", mean=figures(f"{mean:g}"), found=say(found, "perm")),
+        ),
+        (
+            wet,
+            "film-knows-the-season",
+            message("kinds.film-state-season", mean=figures(f"{mean:g}"), found=say(found, "perm")),
+        ),
         must=True,
     )
 
@@ -308,26 +342,26 @@ def summer_face(draw: Draw) -> Question | None:
         return None
     draw.note(outdoor=hot, outdoor_rh=humid, indoor=cool, inner=inner)
     say = draw.say
-    sheet = "the teaching variable film" if inner == "variable" else f"a film of {say(inner, 'perm')}"
-    yes, no = "The outer face of the film.", "None."
+    sheet = (
+        message("kinds.the-variable-film") if inner == "variable" else message("kinds.a-film", perms=say(inner, "perm"))
+    )
+    yes, no = message("kinds.film-outer-face"), message("kinds.no-face")
     if water:
-        draw.because(f"The push is inward and the film is cool: {say(water, 'g/m2/day')} gather on its outer face.")
+        draw.because(message("kinds.summer-face-wet-why", water=say(water, "g/m2/day")))
         wrong: tuple[str, ...] = (
             no,
             "barrier-always-inside",
-            "In July the damp side is outside. The film stops it on the cool side.",
+            message("kinds.summer-face-july"),
         )
     else:
-        draw.because(f"The outer face of the film stays at {back:.0f} % RH, below full.{damp_all_the_same(*case)}")
+        draw.because(message("kinds.summer-face-dry-why", humid=units.number(back, 0), damp=damp_all_the_same(*case)))
         wrong = (yes, "cold-face-always-wet")
     return draw.words(
-        f"It is {say(hot, 'degF')} and {humid} % outside, the room is cooled to {say(cool, 'degF')} and "
-        "50 %. The vault has "
-        f"{sheet} and an open outer membrane. Which face gets wet?",
+        message("kinds.summer-face", hot=say(hot, "degF"), humid=humid, cool=say(cool, "degF"), film=sheet),
         yes if water else no,
         wrong,
-        ("The inner face of the roof deck.", "barrier-always-inside"),
-        ("The room face of the drywall.", "wrong-side-of-the-film"),
+        (message("kinds.deck-inner-face"), "barrier-always-inside"),
+        (message("kinds.drywall-room-face"), "wrong-side-of-the-film"),
     )
 
 
@@ -339,8 +373,8 @@ DRYWALL = in_a_row(40, 7)
 POINTS = 4.0
 #: How the air of a hole goes, by the share of it that cools.
 WAYS = {
-    LONG_SHARE: "Most of the hole's air goes straight by: of what it carries past the cold face about a tenth stays.",
-    1.0: "The hole opens into the fill, and all of its air seeps through and cools down to the cold face.",
+    LONG_SHARE: "straight-by",
+    1.0: "through-the-fill",
 }
 
 
@@ -368,20 +402,28 @@ def leak_or_diffusion(draw: Draw) -> Question | None:
     draw.note(hole=hole, push=push, film=film, area=area, plane=cold, rh=rh, share=share)
     say = draw.say
     stays, passes = (say(each * 150 * DAY, "kg") for each in (leak.stays, through))
-    layers = "painted drywall" if film is None else f"painted drywall and a film of {say(film, 'perm')}"
-    draw.because(f"In 150 days about {stays} stay from the hole, and {passes} come by diffusion.")
+    layers = message("kinds.drywall") if film is None else message("kinds.drywall-and-film", film=say(film, "perm"))
+    draw.because(message("kinds.leak-why", stays=stays, passes=passes))
     return draw.number(
-        f"A ceiling of {say(area, 'ft2')}, {layers}, has one hole of {say(hole, 'in2')} with {push:g} Pa "
-        f"across it. The room is {say(70, 'degF')} and {rh} %, the cold face {say(cold, 'degF')}. {WAYS[share]} How "
-        "much of the water that is left there came with the air, not by diffusion?",
+        message(
+            "kinds.leak-or-diffusion",
+            area=say(area, "ft2"),
+            layers=layers,
+            hole=say(hole, "in2"),
+            push=figures(f"{push:g}"),
+            room=say(70, "degF"),
+            rh=rh,
+            cold=say(cold, "degF"),
+            way=message(f"kinds.way-{WAYS[share]}"),
+        ),
         found,
         "",
         POINTS,
-        (98.0, "one-path-does-it-all", f"No one number holds. {draw.why}"),
-        (part(leak.excess), "forgets-what-goes-by", f"Air that goes straight by keeps its water. {draw.why}"),
-        (part(share * leak.carried), "forgets-saturation", f"What is below saturation moves on. {draw.why}"),
-        (0.0, "house-leaks-in-everywhere", f"Up here the push is outward, {push:g} Pa. {draw.why}"),
-        tail=" %",
+        (98.0, "one-path-does-it-all", message("kinds.leak-no-one-number", why=draw.why)),
+        (part(leak.excess), "forgets-what-goes-by", message("kinds.leak-goes-by", why=draw.why)),
+        (part(share * leak.carried), "forgets-saturation", message("kinds.leak-below-saturation", why=draw.why)),
+        (0.0, "house-leaks-in-everywhere", message("kinds.leak-push-outward", push=figures(f"{push:g}"), why=draw.why)),
+        tail=message("kinds.tail-percent"),
         must=True,
     )
 
@@ -397,23 +439,26 @@ def vent_area(draw: Draw) -> Question | None:
         found = net_free_area(to_si(area, "ft2"), by, eave_length=to_si(eave, "ft"), **how).lower_per_length
         return found / (to_si(1, "in2") / to_si(1, "ft")) if draw.unit_system == "us" else found / to_si(1, "cm2")
 
-    found, unit = low(ratio), "in² per ft" if draw.unit_system == "us" else "cm² per m"
+    found, unit = (
+        low(ratio),
+        message("kinds.tail-in2-per-ft") if draw.unit_system == "us" else message("kinds.tail-cm2-per-m"),
+    )
     say = draw.say
     total = from_si(net_free_area(to_si(area, "ft2"), ratio).total, "in2")
     draw.because(
-        f"1/{ratio} of {say(area, 'ft2')} is {say(total, 'in2')}. Half of it low, over {say(eave, 'ft')} of eave."
+        message(
+            "kinds.vent-area-why", ratio=ratio, area=say(area, "ft2"), total=say(total, "in2"), eave=say(eave, "ft")
+        )
     )
     return draw.number(
-        f"A vault of {say(area, 'ft2')} is vented by 1/{ratio}, half high and half low. The eaves are "
-        f"{say(eave, 'ft')} long "
-        "in all. How much net free area does the eave need?",
+        message("kinds.vent-area", area=say(area, "ft2"), ratio=ratio, eave=say(eave, "ft")),
         found,
         "",
         0.05 * found,
         (low(450 - ratio), "swaps-vent-ratios"),
         (low(ratio, upper_share=0.0), "all-area-at-one-end"),
         (found / (12 if draw.unit_system == "us" else 100), "area-units-mixed"),
-        tail=f" {unit}",
+        tail=unit,
     )
 
 
@@ -426,18 +471,23 @@ def vent_power(draw: Draw) -> Question | None:
     draw.note(gap=gap, speed=speed, outdoor=cold, rh=rh)
     found, full = power(gap, speed, 16, (cold, rh)), power(gap, speed, 16, (cold, 0))
     say = draw.say
-    draw.because(f"The air comes in {rh} % full and can take only the other {100 - rh} %: {say(found, 'g/m2/day')}.")
+    draw.because(message("kinds.vent-power-why", rh=rh, rest=100 - rh, found=say(found, "g/m2/day")))
     return draw.number(
-        f"Vent air moves at {say(speed, 'ft/min')} through a {say(gap, 'in')} gap under a "
-        f"{say(16, 'ft')} rafter. It is "
-        f"{say(cold, 'degF')} and {rh} % outside. Bone-dry air could carry off {say(full, 'g/m2/day')} here. "
-        "How much can this air carry at most?",
+        message(
+            "kinds.vent-power",
+            speed=say(speed, "ft/min"),
+            gap=say(gap, "in"),
+            rafter=say(16, "ft"),
+            cold=say(cold, "degF"),
+            rh=rh,
+            full=say(full, "g/m2/day"),
+        ),
         found,
         "g/m2/day",
         0.15 * found,
         (full, "starts-with-dry-air"),
-        (2 * full, "more-vents-always-help", f"The weather sets the limit: {say(found, 'g/m2/day')}."),
-        (0.0, "winter-fog-is-wet-air", f"It is {rh} % full, not quite full. It can take {say(found, 'g/m2/day')}."),
+        (2 * full, "more-vents-always-help", message("kinds.vent-power-weather", found=say(found, "g/m2/day"))),
+        (0.0, "winter-fog-is-wet-air", message("kinds.vent-power-not-full", rh=rh, found=say(found, "g/m2/day"))),
     )
 
 
@@ -452,19 +502,28 @@ def air_changes(draw: Draw) -> Question | None:
         return None
     say = draw.say
     if draw.unit_system == "us":
-        draw.because(f"60 minutes times {say(cfm, 'cfm')}, over {say(volume, 'ft3')}: {found:.2f} per hour.")
+        draw.because(
+            message(
+                "kinds.air-changes-why-cfm",
+                flow=say(cfm, "cfm"),
+                volume=say(volume, "ft3"),
+                found=units.number(found, 2),
+            )
+        )
     else:
         draw.because(
-            f"{say(cfm, 'cfm')} over {say(volume, 'ft3')}: {found:.2f} per hour. The flow is already per hour."
+            message(
+                "kinds.air-changes-why", flow=say(cfm, "cfm"), volume=say(volume, "ft3"), found=units.number(found, 2)
+            )
         )
     return draw.number(
-        f"A blower door reads {say(cfm, 'cfm')} at 50 Pa in a house of {say(volume, 'ft3')}. What is the ACH50?",
+        message("kinds.air-changes", flow=say(cfm, "cfm"), volume=say(volume, "ft3")),
         found,
         "",
         0.02 * found,
         (found / 60 if draw.unit_system == "us" else found * 60, "forgets-sixty"),
         (found / 20, "twenty-too-early"),
-        tail=" ACH50",
+        tail=message("kinds.tail-ach50"),
     )
 
 
@@ -488,29 +547,33 @@ def storage(draw: Draw) -> Question | None:
     wet = grams(end / (100 - end) - start / (100 - start))
     say = draw.say
     draw.because(
-        f"Dry weight times {end - start} %: {say(found, 'g/m2')}. At {say(rate, 'g/m2/day')} that takes "
-        f"{found / rate:.0f} days."
+        message(
+            "kinds.storage-why",
+            change=end - start,
+            found=say(found, "g/m2"),
+            rate=say(rate, "g/m2/day"),
+            days=units.number(found / rate, 0),
+        )
     )
     weight = say(grams(1), "g/m2")
     if draw.unit_system == "us":
-        weight = f"{say(from_si(dry, 'lb/ft2'), 'lb/ft2')} ({weight})"
+        weight = message("kinds.in-both-units", us=say(from_si(dry, "lb/ft2"), "lb/ft2"), si=weight)
     return draw.number(
-        f"{board_name(draw, name, inches)} weighs {weight} dry. It goes from {start} % to {end} % MC. "
-        "How much water does it take up?",
+        message("kinds.storage", board=board_name(draw, inches), weight=weight, start=start, end=end),
         found,
         "g/m2",
         0.1 * found,
         (grams((end - start) / 100, thickness * 1000), "forgets-density"),
         (wet, "percent-of-wet-weight"),
-        (grams(end / 100), "months-stand-alone", f"It did not start dry. Only the {end - start} % in between is new."),
+        (grams(end / 100), "months-stand-alone", message("kinds.storage-start", change=end - start)),
     )
 
 
 _CAUSES = {
-    "rain leak": ("rain-leak", "Rain gets in.", "wet-roof-needs-vents"),
-    "air leak": ("air-leak", "House air leaks in.", "one-path-does-it-all"),
-    "built-in water": ("built-in-water", "Water was built into the wood.", "trust-the-trend-later"),
-    "indoor humidity": ("indoor-humidity", "The house is too humid.", "treats-the-sign"),
+    "rain leak": ("rain-leak", "wet-roof-needs-vents"),
+    "air leak": ("air-leak", "one-path-does-it-all"),
+    "built-in water": ("built-in-water", "trust-the-trend-later"),
+    "indoor humidity": ("indoor-humidity", "treats-the-sign"),
 }
 
 
@@ -542,22 +605,29 @@ def logger_cause(draw: Draw) -> Question | None:
     n = found.numbers
     say = draw.say
     change = n["wood at the end against the start"]
+
+    def share_of(name: str) -> str:
+        return units.number(100 * n[name], 0)
+
     draw.because(found.evidence[0])
     spells, share = n["wet spells"], n["wet spells that wet the wood"]
     return draw.words(
-        "Three weeks of readings in a roof. "
-        f"Vapor a tenth or more above outdoors: {100 * n['share above outdoors']:.0f} % of hours. "
-        f"Well above room and outdoors: {100 * n['share above both']:.0f} %. "
-        f"Moves with the room: {n['changes with the room']:.2f} (1 is perfect). "
-        f"Moves with deck warmth: {n['changes with the sun']:.2f}. "
-        f"Room above outdoors: {say(n['room above outdoors'], 'Pa')}. "
-        f"Wetter after rain: {spells * share:.0f} of {spells:.0f} spells. "
-        f"Wood: {abs(change):.1f} points of MC {'drier' if change < 0 else 'wetter'}. "
-        "What is the cause?",
-        _CAUSES[cause][1],
+        message(
+            "kinds.logger-cause",
+            above_out=share_of("share above outdoors"),
+            above_both=share_of("share above both"),
+            room=units.number(n["changes with the room"], 2),
+            warmth=units.number(n["changes with the sun"], 2),
+            excess=say(n["room above outdoors"], "Pa"),
+            wetter=round(spells * share),
+            spells=round(spells),
+            points=units.number(abs(change), 1),
+            drier=change < 0,
+        ),
+        message(f"kinds.cause-{_CAUSES[cause][0]}"),
         *(
-            (text, belief, f"The readings say otherwise. {found.evidence[0]}")
-            for _, text, belief in (_CAUSES[other] for other in _CAUSES if other != cause)
+            (message(f"kinds.cause-{sample}"), belief, message("kinds.logger-otherwise", evidence=found.evidence[0]))
+            for sample, belief in (_CAUSES[other] for other in _CAUSES if other != cause)
         ),
     )
 
@@ -569,16 +639,15 @@ def meter(draw: Draw) -> Question | None:
     draw.note(reading=reading, temperature=cold)
     found = float(loggers.moisture_content(float(reading), to_si(float(cold), "degF")))
     say = draw.say
-    draw.because(f"Cold wood conducts less, so the meter reads low. At {say(cold, 'degF')} it is about {found:.0f} %.")
+    draw.because(message("kinds.meter-why", cold=say(cold, "degF"), found=units.number(found, 0)))
     return draw.number(
-        f"A pin meter set for room temperature reads {reading} % in framing lumber at {say(cold, 'degF')}. "
-        "What is the MC?",
+        message("kinds.meter", reading=reading, cold=say(cold, "degF")),
         found,
         "%",
         1.0,
         (reading, "meter-reads-true"),
         (2 * reading - found, "correction-wrong-way"),
-        tail=" MC",
+        tail=message("kinds.tail-mc"),
     )
 
 
@@ -586,31 +655,24 @@ def meter(draw: Draw) -> Question | None:
 
 
 #: What the instructor looks for, 0 to 2 points each.
-RUBRIC = (
-    "names the driving force: vapor pressure, or air that moves",
-    "names the face at risk",
-    "says how it dries in the other season",
-    "takes air before vapor",
-    "states one limit of the model",
-    "uses units",
-)
+_RUBRIC = ("force", "face", "drying", "air-first", "limit", "units")
+#: What a client asks.
+_ASKS = ("wet-with-vents", "taped-and-open", "bathroom-fan", "both-sides", "frost", "wires")
 
-_ASKS = (
-    "Why did my new roof get wet when it has vents?",
-    "Why do you tape the film so carefully and then leave the outside open?",
-    "Why must the bathroom fan run when the house is so new?",
-    "Why not put plastic on both sides, to be sure?",
-    "Why is there frost under the metal when the attic is dry?",
-    "Why can I not fill the space with the wires with insulation?",
-)
+
+def rubric() -> tuple[str, ...]:
+    """What the instructor looks for, in words."""
+    return tuple(message(f"kinds.rubric-{each}") for each in _RUBRIC)
 
 
 def explain(draw: Draw) -> Question | None:
     """A client's question, to be answered with a drawing."""
-    asked = draw.pick(_ASKS[0], _ASKS)
+    asked = message(f"kinds.ask-{draw.pick(_ASKS[0], _ASKS)}")
     draw.note(asked=asked)
-    prompt = f'A client asks: "{asked}" Answer in one drawing and three sentences.'
-    return draw.written(prompt, "; ".join(RUBRIC))
+    looked_for, *others = rubric()
+    for each in others:
+        looked_for = message("kinds.and-also", first=looked_for, next=each)
+    return draw.written(message("kinds.explain", question=asked), looked_for)
 
 
 #: The kinds by name, in the order of an instructor's list.

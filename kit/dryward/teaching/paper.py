@@ -9,7 +9,9 @@ from importlib.resources import files
 from typing import TYPE_CHECKING
 from zlib import crc32
 
+from dryward import language
 from dryward.checks import OutOfRange
+from dryward.language import message
 from dryward.teaching import questions
 from dryward.teaching.beliefs import belief
 
@@ -39,11 +41,27 @@ class Paper:
 
     def quiz(self) -> str:
         """The page for the learner, as HTML that needs nothing else."""
-        return _page("quiz.html.j2", self)
+        return _page(
+            "quiz.html.j2",
+            self,
+            name=message("teaching.quiz-name"),
+            date=message("teaching.quiz-date"),
+            how=message("teaching.quiz-how"),
+            foot=message("teaching.quiz-foot", code=self.code),
+        )
 
     def key(self) -> str:
         """The page for the instructor, as HTML that needs nothing else."""
-        return _page("key.html.j2", self)
+        answers = [each.answer for each in self.questions if not each.choices]
+        return _page(
+            "key.html.j2",
+            self,
+            title=message("teaching.key-title", title=self.title),
+            how=message("teaching.key-pass"),
+            behind=message("teaching.key-behind"),
+            marked=[message("teaching.key-marked", answer=str(each)) for each in answers],
+            foot=message("teaching.key-foot", code=self.code),
+        )
 
     def letter(self, number: int) -> str:
         """Letter of the right answer of one question, counted from 0; empty for one in words."""
@@ -55,14 +73,15 @@ def paper(
     seed: int,
     kinds: Sequence[str] | None = None,
     unit_system: str = "us",
-    title: str = "Moisture in roofs: quiz",
+    title: str | None = None,
 ) -> Paper:
-    """A quiz of some kinds."""
+    """A quiz of some kinds; it has a title of its own where none is given."""
     chosen = questions.kinds() if kinds is None else tuple(kinds)
     if not chosen:
-        raise OutOfRange("A quiz needs at least one kind of question.")
+        raise OutOfRange(message("teaching.quiz-no-kind"))
     if seed is None:
-        raise OutOfRange("A quiz needs a seed, a whole number from 0 up.")
+        raise OutOfRange(message("teaching.quiz-no-seed"))
+    title = message("teaching.quiz-title") if title is None else title
     return Paper(title, seed, unit_system, tuple(questions.draw(kind, seed, unit_system) for kind in chosen))
 
 
@@ -74,7 +93,7 @@ def passed(quiz: Paper, letters: Sequence[str]) -> tuple[bool, int, int]:
     (True, 6, 6)
     """
     if len(letters) != len(quiz.questions):
-        raise OutOfRange(f"The quiz has {len(quiz.questions)} questions; {len(letters)} answers were given.")
+        raise OutOfRange(message("teaching.quiz-answers", count=len(quiz.questions), given=len(letters)))
     right, missed, counted = 0, False, 0
     for number, (question, given) in enumerate(zip(quiz.questions, letters, strict=True)):
         if not question.choices:
@@ -96,5 +115,7 @@ def _template(name: str) -> Template:
     )
 
 
-def _page(name: str, quiz: Paper) -> str:
-    return _template(name).render(quiz=quiz, letters=LETTERS, belief=belief, lines=range(8))
+def _page(file: str, quiz: Paper, **texts: str | list[str]) -> str:
+    return _template(file).render(
+        quiz=quiz, letters=LETTERS, belief=belief, lines=range(8), language=language.name(), **texts
+    )

@@ -7,7 +7,9 @@ from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 
+from dryward import language
 from dryward.checks import BadFile, OutOfRange, UnknownName
+from dryward.language import message
 from dryward.teaching import lessons, questions
 from dryward.teaching.kinds import KINDS
 from dryward.teaching.words import build, table
@@ -42,11 +44,11 @@ class Pathway:
 
 def pathways() -> tuple[Pathway, ...]:
     """The three ways, each lesson in the sessions that its folder names; who learns alone takes all of them."""
-    return _pathways(lessons.own_folder())
+    return _pathways(lessons.own_folder(), language.folder())
 
 
 @cache
-def _pathways(own: Path | None) -> tuple[Pathway, ...]:
+def _pathways(own: Path | None, spoken: Path | None) -> tuple[Pathway, ...]:
     found = []
     for row in table("pathways.toml")["pathway"]:
         row = dict(row)
@@ -59,7 +61,8 @@ def _pathways(own: Path | None) -> tuple[Pathway, ...]:
     for each in lessons.lessons():
         for named in each.sessions:
             if named not in known and not each.own:
-                raise BadFile(f"{each.folder.name}/lesson.toml names a session that is not there: {' '.join(named)}.")
+                file = f"{each.folder.name}/lesson.toml"
+                raise BadFile(message("teaching.no-session", file=file, session=" ".join(named)))
     return tuple(found)
 
 
@@ -98,6 +101,6 @@ def placed(right: Sequence[bool]) -> tuple[str, ...]:
     """The lessons to take, from which answers of the pre-test were right; those that are always taken with them."""
     asked = pretest()
     if len(right) != len(asked):
-        raise OutOfRange(f"The pre-test has {len(asked)} answers, not {len(right)}.")
+        raise OutOfRange(message("teaching.pretest-answers", count=len(asked), given=len(right)))
     wanted = {id for ok, taken in zip(right, asked.values(), strict=True) if not ok for id in taken}
     return tuple(each.id for each in lessons.lessons() if each.number and (each.id in wanted or each.always))

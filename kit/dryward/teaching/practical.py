@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 from math import isclose
 
 from dryward.checks import UnknownName
+from dryward.language import message
 from dryward.physics import steady
 from dryward.teaching import lessons, words
 from dryward.teaching.vault import roof
@@ -116,9 +117,11 @@ def judge(id: str, values: Values, unit_system: str = "us", labels: Mapping[str,
     kept = [name for name in moved if name not in what.may_change]
     if kept:
         label = (labels or {}).get(kept[0], kept[0])
-        return Outcome(False, f"{label} stays as it is in this task; set it back.", float("nan"))
+        return Outcome(False, message("teaching.stays-as-it-is", control=label), float("nan"))
     if len(moved) > what.most_changes:
-        return Outcome(False, f"You changed {len(moved)} things; {what.most_changes} at most.", float("nan"))
+        return Outcome(
+            False, message("teaching.too-many-changes", count=len(moved), most=what.most_changes), float("nan")
+        )
     return what.outcome(now, Say(unit_system))
 
 

@@ -16,6 +16,7 @@ from pathlib import Path
 from typing import Any
 
 from dryward.checks import BadFile, OutOfRange, UnknownName
+from dryward.language import listed, message
 from dryward.storage import Format, NewerFile, locked, reason, set_aside, write_whole
 from dryward.teaching import lessons
 from dryward.teaching.questions import Choice, Question
@@ -179,7 +180,7 @@ class Progress:
                 self._merge_and_write()
         except OSError as error:
             why = reason(error)
-            self.trouble = f"{self.path.name} cannot be written: {why}; your answers are kept while this is open."
+            self.trouble = message("teaching.cannot-be-written", file=self.path.name, reason=why)
             raise BadFile(self.trouble) from None
         self.trouble = ""
 
@@ -222,8 +223,9 @@ def _checked(name: str, value: object) -> None:
     if not _fits(name, value):
         allowed = SETTINGS[name][1]
         if name == "type_size":
-            raise OutOfRange(f"Type size is {value}; it must be {allowed[0]} to {allowed[1]} points.")
-        raise OutOfRange(f"The setting {name} is {value!r:.40}; it must be {' or '.join(map(str, allowed))}.")
+            raise OutOfRange(message("teaching.type-size", given=str(value), low=allowed[0], high=allowed[1]))
+        either = listed([str(each) for each in allowed], "or")
+        raise OutOfRange(message("teaching.setting", name=name, given=f"{value!r:.40}", allowed=either))
 
 
 # --- reading the file -----------------------------------------------------------
@@ -241,22 +243,18 @@ def _read(path: Path) -> dict[str, Event]:
     except FileNotFoundError:
         return {}
     except (ValueError, RecursionError):
-        raise BadFile(
-            f"{path.name} cannot be read as a progress file; it is kept aside and a new one is begun."
-        ) from None
+        raise BadFile(message("teaching.no-progress", file=path.name)) from None
     except OSError as error:
-        raise NewerFile(f"{path.name} cannot be read: {reason(error)}.") from None
+        raise NewerFile(message("teaching.cannot-be-read", file=path.name, reason=reason(error))) from None
     return _events(path, body)
 
 
 def _events(path: Path, body: Any) -> dict[str, Event]:
-    strange = BadFile(f"{path.name} is no progress file of this kit; it is kept aside and a new one is begun.")
+    strange = BadFile(message("teaching.strange-progress", file=path.name))
     try:
         body = FORMAT.current(body)
     except NewerFile:
-        raise NewerFile(
-            f"{path.name} was written by a newer version of this kit; update the kit, nothing was changed."
-        ) from None
+        raise NewerFile(message("teaching.newer-progress", file=path.name)) from None
     except (AttributeError, TypeError, ValueError):
         raise strange from None
     listed = body.get("events")

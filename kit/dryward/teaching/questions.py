@@ -27,6 +27,8 @@ class Choice:
     reply: str = ""
     #: The number it states, in the unit of the question.
     value: float | None = None
+    #: For the right one: why it is right; empty where nothing is said.
+    why: str = ""
 
 
 @dataclass(frozen=True)
@@ -92,7 +94,7 @@ class Draw:
 
     def words(self, prompt: str, right: str, *wrong: Sequence[str], must: bool = False) -> Question:
         """A question whose answers are words."""
-        choices = [Choice(right, True, "", self._praise())]
+        choices = [Choice(right, True, "", self._praise(), why=self.why)]
         for text, id, *here in wrong:
             choices.append(Choice(text, False, id, self._reply(id, here)))
         return self._question(prompt, choices, right, "", 0.0, must)
@@ -124,7 +126,7 @@ class Draw:
             text = self._said(turned(value), seen, tail)
             if text not in [each.text for each in choices]:
                 reply = self._reply(id, here) if id else self._praise()
-                choices.append(Choice(text, not id, id, reply, turned(value)))
+                choices.append(Choice(text, not id, id, reply, turned(value), "" if id else self.why))
         if len(choices) < 3:
             return None
         return self._question(prompt, choices, answer, seen, tolerance, must)
@@ -157,7 +159,10 @@ class Draw:
         self, prompt: str, choices: list[Choice], answer: float | str, unit: str, tolerance: float, must: bool
     ) -> Question:
         self.random.shuffle(choices)
-        told = tuple(replace(each, text=_stopped(each.text), reply=_stopped(each.reply)) for each in choices)
+        told = tuple(
+            replace(each, text=_stopped(each.text), reply=_stopped(each.reply), why=_stopped(each.why))
+            for each in choices
+        )
         answer = _stopped(answer) if isinstance(answer, str) else answer
         given = dict(self.given)
         return Question(self.kind, _stopped(prompt), told, self.seed, answer, unit, tolerance, given, must)

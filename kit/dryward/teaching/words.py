@@ -16,10 +16,12 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
+from pathlib import Path
 from typing import TYPE_CHECKING, Any, TypeVar
 
-from dryward import units
+from dryward import language, units
 from dryward.checks import BadFile, UnknownName
+from dryward.language import message, once
 
 if TYPE_CHECKING:
     from _typeshed import DataclassInstance
@@ -59,8 +61,10 @@ def number(value: float | str, unit: str, unit_system: str = "us") -> str:
         raise UnknownName("unit system", unit_system, units.SHOWN)
     si = units.to_si(float(value), unit)
     if this.quantity == "pressure" and unit == "Pa":
-        text = f"{si:.0f} Pa"
-        return f"{text} ({units.show(si, 'pressure', 'us')})" if unit_system == "us" else text
+        pascals = units.with_unit(units.number(si, 0), "Pa")
+        if unit_system != "us":
+            return pascals
+        return message("teaching.in-both-units", own=pascals, us=units.show(si, "pressure", "us"))
     target = reader_unit(unit, unit_system)
     return _said(float(value) if target == unit else units.from_si(si, target), target)
 
@@ -90,17 +94,11 @@ def _said(value: float, unit: str) -> str:
     if unit == "in":  # tape-measure fractions as they are, anything worked to a tenth
         places = 4 if value * 16 == round(value * 16) else 1
     text = units.number(value, most=2) if places is None else units.number(value, figures=12, most=places)
-    symbol = units.unit(unit).symbol
-    if unit == "R":
-        return f"R-{text}"
     if unit == "m2 K/W":
-        return f"RSI {text}"
-    if unit == "sd m":
-        return f"{text} m sd"
-    plural = {"quart": "quarts", "pint": "pints"}
-    if unit in plural and text != "1":
-        symbol = plural[unit]
-    return f"{text} {symbol}".strip()
+        return message("teaching.rsi", number=text)
+    if unit in ("quart", "pint") and text != "1":
+        return message("teaching.pints" if unit == "pint" else "teaching.quarts", number=text)
+    return units.with_unit(text, unit)
 
 
 def shown(text: str, unit_system: str = "us") -> str:
@@ -117,16 +115,39 @@ def shown(text: str, unit_system: str = "us") -> str:
     return _NUMBER.sub(lambda m: number(m.group(1).replace(",", ""), m.group(2), unit_system), text)
 
 
+def table(name: str) -> dict[str, Any]:
+    """One TOML file of the teaching data, with the words of the language in use.
+
+    Another language gives its words in a file of the same name in its folder,
+    in the same tables: each beside its ``id``, or in the same place where the
+    tables have none.
+    """
+    return _table(name, language.folder())
+
+
 @cache
-def table(*path: str) -> dict[str, Any]:
-    """One TOML file of the teaching data."""
-    name = "/".join(path)
+def _table(name: str, spoken: Path | None) -> dict[str, Any]:
     try:
-        return tomllib.loads(_DATA.joinpath(*path).read_text("utf-8"))
+        english = tomllib.loads(_DATA.joinpath(name).read_text("utf-8"))
+        twin = spoken / name if spoken else None
+        return _laid_over(english, tomllib.loads(twin.read_text("utf-8"))) if twin and twin.is_file() else english
     except FileNotFoundError:
-        raise BadFile(f"The teaching file {name} is missing; install the kit again.") from None
+        raise BadFile(message("teaching.missing", file=name)) from None
     except tomllib.TOMLDecodeError as reason:
-        raise BadFile(f"The teaching file {name} cannot be read: {reason}.") from None
+        raise BadFile(message("teaching.unreadable", file=name, reason=str(reason))) from None
+
+
+def _laid_over(english: Any, other: Any) -> Any:
+    """A table with the words of another language in the places of the English ones."""
+    if isinstance(english, dict) and isinstance(other, dict):
+        return {key: _laid_over(value, other[key]) if key in other else value for key, value in english.items()}
+    if isinstance(english, list) and isinstance(other, list) and any(isinstance(each, dict) for each in english):
+        named = {each["id"]: each for each in other if "id" in each}
+        places = [*other, *[{}] * len(english)]
+        return [
+            _laid_over(each, named.get(each["id"], {}) if "id" in each else places[k]) for k, each in enumerate(english)
+        ]
+    return other if type(other) is type(english) else english
 
 
 def build(kind: type[Built], row: Mapping[str, Any], file: str) -> Built:
@@ -142,9 +163,9 @@ def build(kind: type[Built], row: Mapping[str, Any], file: str) -> Built:
     known = dataclasses.fields(kind)
     needed = {each.name for each in known if each.default is dataclasses.MISSING}
     for key in sorted(set(row) - {each.name for each in known}):
-        raise BadFile(f'The teaching file {file} has a key "{key}" that is not known.')
+        raise BadFile(message("teaching.unknown-key", file=file, key=key))
     for key in sorted(needed - set(row)):
-        raise BadFile(f'The teaching file {file} lacks the key "{key}".')
+        raise BadFile(message("teaching.lacks-key", file=file, key=key))
     return kind(**{key: tuple(value) if isinstance(value, list) else value for key, value in row.items()})
 
 
@@ -189,14 +210,14 @@ class Caution:
     source: str
 
 
-@cache
+@once
 def glossary() -> tuple[Term, ...]:
     """All words, in the order of the alphabet."""
     rows = [build(Term, row, "glossary.toml") for row in table("glossary.toml")["term"]]
     return tuple(sorted(rows, key=lambda each: each.term.lower()))
 
 
-@cache
+@once
 def cautions() -> tuple[Caution, ...]:
     """All cautions, in the order of the file."""
     return tuple(build(Caution, row, "cautions.toml") for row in table("cautions.toml")["caution"])
@@ -212,14 +233,11 @@ def caution(id: str) -> Caution:
 
 def glossary_page() -> str:
     """The glossary as a Markdown page: the file ``lessons/guide/glossary.md`` is exactly this."""
-    lines = [
-        "# Glossary",
-        "",
-        "The words of the kit, one plain meaning each. This page is made from the kit's own word list by",
-        "`dryward.teaching.words.glossary_page()`; change the list, not the page.",
-        "",
-    ]
+    lines = [f"# {message('teaching.glossary')}", "", message("teaching.glossary-intro"), ""]
     for each in glossary():
-        lines.append(f"**{each.term}**: {each.meaning}" + (f" *Do not say:* {each.avoid}" if each.avoid else ""))
-        lines.append("")
+        if each.avoid:
+            told = message("teaching.term-avoid", term=each.term, meaning=each.meaning, avoid=each.avoid)
+        else:
+            told = message("teaching.term", term=each.term, meaning=each.meaning)
+        lines += [told, ""]
     return "\n".join(lines)

@@ -37,10 +37,6 @@ def month_of(hour: float) -> str:
     return month(_month_number(hour))
 
 
-#: Names of the months, as they are at the start; who shows one asks for `month`.
-MONTHS = tuple(month(number) for number in range(1, len(DAYS) + 1))
-
-
 def _month_number(hour: float) -> int:
     day = int(hour) // 24
     for number, days in enumerate(DAYS, start=1):

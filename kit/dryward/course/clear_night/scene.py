@@ -51,6 +51,7 @@ class NightPicture(LivePicture[NightUnderSky]):
     projector_size = (1180, 620)
 
     def _limits(self, state: NightUnderSky) -> tuple[float, float]:
+        """The ends of the temperature axis, in whole steps of the reader's unit [degC]."""
         every = np.concatenate([np.asarray(s, dtype=float) for s in (state.covering, state.air, state.dew_point)])
         step, zero = (10 / 1.8, -160 / 9) if self.unit_system == "us" else (5.0, 0.0)
         low = np.floor((every.min() - zero) / step) * step + zero

@@ -191,6 +191,7 @@ class HourByHour(Page):
         return DayOfRun(run_of(*self._key(at)), at.Day)
 
     def _key(self, at: SimpleNamespace) -> tuple[str, float, float]:
+        """What a run depends on: place, room humidity, leak."""
         return at.Place, at.RH_in, at.ACH50
 
     def views(self, state: DayOfRun) -> MoistureYear:

@@ -23,7 +23,7 @@ def why_late(draw: Draw) -> Question | None:
     rate = draw.pick(2.0, (1.5, 2.0, 3.0, 4.0))
     draw.note(weeks=weeks, board=name, rate=rate)
     points = rate * 7 * weeks / per_percent(board, inches)
-    name = board_name(draw, name, inches)
+    name = board_name(draw, inches)
     say = draw.say
     draw.because(message("why-late-why", rate=say(rate, "g/m2/day"), weeks=weeks, points=say(points, "%"), board=name))
     return draw.words(

@@ -32,7 +32,7 @@ FILM, CAVITY, FILL = "inner membrane", "service cavity", "insulation"
 
 @dataclass(frozen=True)
 class FilmInRoof:
-    """A roof with so much R inside its film, and the same at every other R."""
+    """A roof with so much R inside its film, between two airs."""
 
     roof: building.Assembly
     indoor: Air

@@ -137,6 +137,7 @@ CHECKS = (filled_cavity, why_empty, steam_bath)
 
 
 def _tight_and_dry(now: Values, say: Say) -> Outcome:
+    """Whether the film is tight enough and the roof dry."""
     profile = steady.profile(roof("variable", "open membrane", from_si(now["R_in"], "R")), *airs(now))
     found, judged = profile.permeance[FILM], of_steady(profile)
     tight = found <= to_si(1.0, "perm") * (1 + 1e-9)

@@ -119,6 +119,7 @@ CHECKS = (colder_room, summer_water, spring_drying)
 
 
 def _july(now: Values, say: Say) -> Outcome:
+    """Whether the roof is dry on such a day."""
     return dry(vault_state(now, "open membrane"), say)
 
 

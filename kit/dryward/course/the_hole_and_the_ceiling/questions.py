@@ -125,6 +125,7 @@ CHECKS = (half_hole, half_humidity, which_test)
 
 
 def _within(now: Values, say: Say) -> Outcome:
+    """Whether hole and ceiling together leave less than a roof can give back."""
     indoor, outdoor = airs(now)
     area, winter, limit = to_si(32, "ft2"), 150 * DAY, criterion("winter-water")
     leak = brought(orifice_flow(now["dP"], now["Hole"]), indoor, outdoor.temperature, LONG_SHARE)

@@ -139,6 +139,7 @@ class YourReadings(Page):
         )
 
     def _wood(self, state: CavityRecord, trace: Callable[..., Trace]) -> tuple[Trace, ...]:
+        """Wood moisture as it was measured, put right, and as the model has it."""
         made = []
         cavity = state.records.get("cavity")
         if cavity is not None and cavity.moisture_content is not None:
@@ -214,6 +215,7 @@ class YourReadings(Page):
         return lines
 
     def _hour(self, words: str, record: loggers.Record, k: int) -> Step:
+        """The vapor pressure of one row, by hand."""
         humidity = float(record.relative_humidity[k])
         saturation = float(record.vapor_pressure[k]) / humidity
         return hand.pressure(words, float(record.temperature[k]), humidity, saturation, self.unit_system)
@@ -231,6 +233,7 @@ class YourReadings(Page):
         ]
 
     def _file_section(self) -> Part:
+        """Which file is looked at."""
         samples = [(name, message("sample", name=name.replace("-", " "))) for name in loggers.names()]
         if self.file.name not in loggers.names():
             samples = [(self.file.name, self.file.name), *samples]
@@ -249,6 +252,7 @@ class YourReadings(Page):
         )
 
     def _cause_section(self) -> Part:
+        """What the reader thinks, then what the readings point to."""
         found = self.state.found if self.state else None
         inside = [
             parts.row(
@@ -268,6 +272,8 @@ class YourReadings(Page):
         return parts.section("cause", message("cause-head"), *inside)
 
     def _meter_section(self) -> Part:
+        """One reading of a pin meter, put right."""
+
         def field(name: str, label: str) -> Part:
             return parts.field(f"meter:{name}", label, self.meter[name], size=7)
 
@@ -291,6 +297,7 @@ class YourReadings(Page):
         )  # fmt: skip
 
     def _model_section(self) -> Part:
+        """The model over the same hours, and how well it agrees."""
         roofs = [(id, language.called(building.preset(id).name)) for id in building.presets()]
         inside = [
             parts.row(
@@ -339,6 +346,7 @@ class YourReadings(Page):
         self.send_desk()
 
     def _do(self, key: str, value: Any, buffers: Sequence[Any]) -> None:
+        """What was done on the desk, by its key."""
         kind, _, rest = key.partition(":")
         if kind in ("sample", "upload"):
             if kind == "upload" or value in loggers.names():
@@ -374,6 +382,7 @@ class YourReadings(Page):
             raise OutOfRange(message("model-leak-wrong", ach50=self.ach50)) from None
 
     def _run_model(self) -> None:
+        """The model of the chosen roof over the hours of the readings."""
         run, time = readings.modelled(self.file.readings, building.preset(self.roof), ach50=self._tightness())
         readings.cold_face(run)  # a roof without one is refused here
         self.model = run, time

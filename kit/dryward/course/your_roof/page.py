@@ -206,6 +206,7 @@ class YourRoof(Page):
         return self.draft.unsaved
 
     def _file_section(self) -> Part:
+        """Where the roof comes from, is kept and is named."""
         draft = self.draft
         state = message("file-new" if draft.saved is None else "file-saved", file=draft.name)
         roofs = [(id, language.called(building.preset(id).name)) for id in building.presets()]
@@ -245,6 +246,7 @@ class YourRoof(Page):
         )
 
     def _adding(self) -> list[Part]:
+        """The library, and where a layer of it goes."""
         known = building.search(self.search)[:OFFERED] if self.search else ()
         found = [(each.id if hasattr(each, "id") else each.origin.id, each) for each in known]
         now = [each.name for each in self.draft.job.assembly.layers]
@@ -271,6 +273,7 @@ class YourRoof(Page):
         return inside
 
     def _news(self) -> None:
+        """A task in the background has something to tell."""
         self.send_desk()
 
     def act(self, key: str, value: Any = None, buffers: Sequence[Any] = ()) -> None:
@@ -290,6 +293,7 @@ class YourRoof(Page):
         self.send_desk()
 
     def _complain(self, key: str, sentence: str) -> None:
+        """A sentence where it belongs: beside its field, or under the file."""
         if key.startswith(("layer:", "set:", "own:", "save", "name")):
             self.troubles["save" if key == "name" else key] = sentence
         else:
@@ -303,6 +307,7 @@ class YourRoof(Page):
         self._follows = self.controls["RH_in"].si
 
     def _do(self, key: str, value: Any, buffers: Sequence[Any]) -> None:
+        """What was done on the desk, by its key."""
         draft = self.draft
         kind, _, rest = key.partition(":")
         if kind == "layer":
@@ -343,12 +348,14 @@ class YourRoof(Page):
         self.draft.change(job)
 
     def _check(self, what: str) -> None:
+        """Run or stop the checks."""
         if what == "stop":
             self.checking.task.stop()
         else:
             self.checking.run(self.draft.job, DRAWS if what == "spread" else 0)
 
     def _compare(self, what: str, value: Any) -> None:
+        """Run or stop a comparison."""
         if what == "stop":
             self.comparing.task.stop()
         else:
@@ -356,6 +363,7 @@ class YourRoof(Page):
             self.comparing.choose(self.draft, self.comparing.id if what == "again" else value, known)
 
     def _roof(self, roof: building.Assembly) -> None:
+        """Take another roof, and forget what was typed wrong in rows that moved."""
         if len(roof.layers) != len(self.draft.job.assembly.layers):
             self._forget("layer:")
         self.draft.change(dataclasses.replace(self.draft.job, assembly=roof))
@@ -375,18 +383,21 @@ class YourRoof(Page):
         self.after = min(self.after, len(self.draft.job.assembly.layers) - 1)
 
     def _own(self, name: str, value: Any) -> None:
+        """A field of an own material, or the whole of it added."""
         if name.startswith("add-"):
             self._put(layers.own_made(name.removeprefix("add-"), self.own))
         elif name in self.own:
             self.own[name] = str(value)[:200]
 
     def _print(self, what: str, value: Any) -> None:
+        """The size of paper, or a report."""
         if what == "size":
             self.size = value if value in ("letter", "a4") else self.size
         else:
             self.printing.make(self.checking.of(self.draft.job), self.draft, what, self.size, self.unit_system)
 
     def _put(self, substance: Any) -> None:
+        """Put a layer outside of the highlighted one."""
         self._roof(layers.put(self.draft.job.assembly, self.after, substance))
         self.after += 1
 

@@ -512,3 +512,13 @@ the-outdoor-air = the outdoor air
 the-room = the room
 the-room-air = the room air
 the-vent-air-flow = the vent air flow
+
+## What the questions name: layers of a wall, and classes of a sheet.
+
+batt = batt
+class-i = class I
+class-ii = class II
+class-iii = class III
+drywall = drywall
+no-retarder = no retarder
+outside-board = outside board

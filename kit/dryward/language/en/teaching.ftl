@@ -1,0 +1,100 @@
+### What teaches: the pages for the instructor, the quiz on paper, practical tasks, the learner's file.
+### The words of the questions stand in kinds.ftl, those of the lessons beside them, the lists of words, beliefs,
+### cautions and pathways in files of their own names, as beliefs.toml.
+
+## The instructor's sheet of a lesson; # and * are Markdown
+
+sheet-opens = *{ $minutes } minutes. Opens with:* { $question }
+sheet-goals = Goals
+sheet-ask = Ask first
+sheet-prediction = The prediction
+# $key is a letter.
+sheet-right = Right is **{ $key }**. { $reveal }
+sheet-say = What they will say
+sheet-all-beliefs = All twenty-six beliefs can come back here. Name the one you hear, and ask for a number.
+sheet-belief = "{ $claim }" { $seems } *Right is:* { $right } *Grant them:* { $grain }
+sheet-split = If the vote splits
+sheet-move-on = With nine of ten right, move on.
+sheet-props = Props
+sheet-traps = Traps
+sheet-more = One more
+sheet-home = Take home
+sheet-cautions = Cautions
+sheet-caution = **{ $title }.** { $text }
+
+## The page of pathways
+
+pathways = Pathways
+pathways-intro = Three ways through the lessons. Any lesson also opens alone.
+# $time and $home are as below.
+pathway = { $who } In all { $time }.
+pathway-homework = { $who } In all { $time } in class and { $home } at home.
+hours = { $count } hours
+hours-and-minutes = { $hours } h { $minutes } min
+pathway-table = | from | minutes | what | lessons |
+no-lesson = none
+short-of-time = Short of time
+short-of-time-cut = Cut the clear night first, then which face goes in, then inside the film. Never cut a prediction.
+skilled-people = Skilled people
+skilled-people-pretest = Give them the ten-item pre-test. It names the lessons they can skip.
+
+## The handout of predictions
+
+predictions = Say it before you see it
+predictions-intro = Write your answer and one reason. No computer is needed. Bring it to the next meeting.
+predictions-name = Name: ______________________
+predictions-because = Because: ______________________________________________
+
+## Amounts in a text; $own is in pascals
+
+in-both-units = { $own } ({ $us })
+rsi = RSI { $number }
+pints = { $number } pints
+quarts = { $number } quarts
+
+## The glossary
+
+glossary = Glossary
+glossary-intro = The words of the kit, one plain meaning each. This page is made from the kit's own word list by
+    `dryward.teaching.words.glossary_page()`; change the list, not the page.
+term = **{ $term }**: { $meaning }
+term-avoid = **{ $term }**: { $meaning } *Do not say:* { $avoid }
+
+## A quiz on paper, and its key
+
+quiz-title = Moisture in roofs: quiz
+quiz-name = Name: ______________________________
+quiz-date = Date: ______________
+quiz-how = Circle one letter for each question. A calculator is welcome.
+# $code finds its key.
+quiz-foot = Quiz { $code }. The roofs and films here are made up for teaching. A quiz is not a license.
+key-title = Key: { $title }
+key-pass = Pass: 80 % of the items, and all those with a star right. A retake draws new numbers with another seed.
+key-behind = Behind it:
+key-marked = Marked by a person, 0 to 2 points each: { $answer }.
+key-foot = Key to quiz { $code }.
+
+## A practical task
+
+# $control is what the page calls a slider.
+stays-as-it-is = { $control } stays as it is in this task; set it back.
+too-many-changes = You changed { $count } things; { $most } at most.
+
+## Errors: $file is the name of a file
+
+missing = The teaching file { $file } is missing; install the kit again.
+unreadable = The teaching file { $file } cannot be read: { $reason }.
+unknown-key = The teaching file { $file } has a key "{ $key }" that is not known.
+lacks-key = The teaching file { $file } lacks the key "{ $key }".
+no-session = { $file } names a session that is not there: { $session }.
+pretest-answers = The pre-test has { $count } answers, not { $given }.
+quiz-no-kind = A quiz needs at least one kind of question.
+quiz-no-seed = A quiz needs a seed, a whole number from 0 up.
+quiz-answers = The quiz has { $count } questions; { $given } answers were given.
+type-size = Type size is { $given }; it must be { $low } to { $high } points.
+setting = The setting { $name } is { $given }; it must be { $allowed }.
+cannot-be-written = { $file } cannot be written: { $reason }; your answers are kept while this is open.
+no-progress = { $file } cannot be read as a progress file; it is kept aside and a new one is begun.
+cannot-be-read = { $file } cannot be read: { $reason }.
+strange-progress = { $file } is no progress file of this kit; it is kept aside and a new one is begun.
+newer-progress = { $file } was written by a newer version of this kit; update the kit, nothing was changed.
