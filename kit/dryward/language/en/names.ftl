@@ -499,6 +499,11 @@ unit-of-rain = unit of rain
 unit-of-relative-humidity = unit of relative humidity
 unit-of-temperature = unit of temperature
 
+## The years that a job may be designed for.
+
+cold-winter = cold winter
+damp-house = damp house
+typical = typical
 ## Series of weather, and what is given to a case.
 
 direct-sun = direct sun

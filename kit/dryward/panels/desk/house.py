@@ -88,7 +88,7 @@ def place_section(job: Job, system: str, troubles: Troubles, upload_limit: int, 
             parts.select(
                 "set:place.id",
                 message("panels.place"),
-                [(id, called(id.replace("-", " "))) for id in weather.demos()],
+                [(id, climate(id)) for id in weather.demos()],
                 place.id,
                 error=troubles.get("set:place.id", ""),
             )
@@ -246,6 +246,11 @@ def _framed_share(framing: Framing | None, system: str, troubles: Troubles) -> P
     share = _shown(framing.share, "framing.share", system)
     error = troubles.get("set:framing.share", "")
     return parts.field("set:framing.share", message("panels.framing-share"), share, size=6, error=error)
+
+
+def climate(id: str) -> str:
+    """An invented place, as it stands in a sentence."""
+    return message(f"panels.demo-{id}")
 
 
 def _place_kinds() -> list[tuple[str, str]]:

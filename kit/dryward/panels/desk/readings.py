@@ -126,7 +126,11 @@ def guess_section(file: File, troubles: Troubles) -> Part:
                     bare=True,
                 ),
                 parts.select(
-                    f"{key}:unit", message("panels.column-unit"), [(u, u) for u in units], column.unit, bare=True
+                    f"{key}:unit",
+                    message("panels.column-unit"),
+                    [(each, called(each)) for each in units],
+                    column.unit,
+                    bare=True,
                 )
                 if units
                 else "",

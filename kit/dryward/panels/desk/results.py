@@ -14,6 +14,7 @@ from dryward.checks import BadFile, PlainError, UnknownName
 from dryward.language import called, joined, message
 from dryward.panels.desk import parts
 from dryward.panels.desk.draft import Draft
+from dryward.panels.desk.house import climate
 from dryward.panels.desk.parts import Part
 from dryward.pictures.year import TwoYearGraphs, TwoYears
 from dryward.report import Check, Review, review
@@ -206,9 +207,7 @@ def choices(draft: Draft) -> list[tuple[str, str]]:
     if draft.saved is not None:
         found.append(("saved", message("panels.as-saved")))
     found += [(f"preset:{id}", called(building.preset(id).name)) for id in building.presets()]
-    found += [
-        (f"place:{id}", message("panels.in-climate", place=called(id.replace("-", " ")))) for id in weather.demos()
-    ]
+    found += [(f"place:{id}", message("panels.in-climate", place=climate(id))) for id in weather.demos()]
     return found + [(f"file:{name}", message("panels.your-file", name=name)) for name in draft.files()]
 
 
@@ -289,12 +288,16 @@ class Comparing:
         return parts.section("compare", message("panels.compare"), *inside, fold="shut")
 
 
+def _place_name(job: Job) -> str:
+    """What the place of a job is called."""
+    if not job.place.id:
+        return message("panels.typed-means")
+    return climate(job.place.id) if job.place.kind == "demo" else job.place.id.replace("-", " ")
+
+
 def names_of(first: Job, second: Job) -> Names:
     """What tells them apart; with one name for both nobody knows which is meant."""
-    here, there = (
-        called(job.place.id.replace("-", " ")) if job.place.id else message("panels.typed-means")
-        for job in (first, second)
-    )
+    here, there = (_place_name(job) for job in (first, second))
     roofs = (
         (here, there)
         if first.assembly == second.assembly
