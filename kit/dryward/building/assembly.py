@@ -409,8 +409,8 @@ def _checked(table: Table, thickness: float | None) -> None:
     if "permeance" in table:
         open_most = PASSES / thickness
         if not 0 <= table.quantity("permeance", _PERMEANCE) <= open_most:
-            high = units.written(from_si(open_most, "perm"), ".4g", "perm")
-            rule = message("building.span-of-thickness", low="0", high=high, given=_typed(table, "permeance"))
+            widest = units.written(from_si(open_most, "perm"), ".4g", "perm")
+            rule = message("building.span-of-thickness", low="0", high=widest, given=_typed(table, "permeance"))
             raise table.wrong("permeance", rule)
 
 
