@@ -6,6 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from dryward import language
 from dryward.building import code_rows, codes
 from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.units import to_si
@@ -296,3 +297,15 @@ def test_pore_humidity_of_wood(temperature, limit):
 def test_bad_questions_get_a_sentence(call, error, words):
     with pytest.raises(error, match=re.escape(words)):
         call()
+
+
+def test_rows_that_say_the_same_ask_for_the_same_number():
+    """The words of a row hold its number; two rows with the same words and another number would say what is not so."""
+    asked = {}
+    for row in code_rows.table(code_rows.LIMITS):
+        if row["asks"]:
+            number = tuple(row[key] for key in ("relation", "value", "high", "unit"))
+            asked.setdefault(row["asks"], []).append((row["id"], number))
+    for words, rows in asked.items():
+        told = language.message(f"codes.asks-{words}", value="$value")
+        assert "$value" in told or len({number for _, number in rows}) == 1, f"{words}: {rows}"
