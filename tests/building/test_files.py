@@ -362,3 +362,15 @@ def test_a_typed_permeance_is_the_same_as_a_number():
     typed = assembly.parse(HEAD + "[[layer]]\nmembrane = { permeance = '0.7 perm' }")
     plain = assembly.parse(HEAD + f"[[layer]]\nmembrane = {{ permeance = {to_si(0.7, 'perm')!r} }}")
     assert typed == plain
+
+
+def test_a_file_that_names_no_films_has_those_of_its_slope(tmp_path):
+    """The tables of films by slope and wind; what a file names goes before them."""
+    file = tmp_path / "roof.toml"
+    for slope, inside in (("0 deg", 0.61), ("90 deg", 0.68)):
+        file.write_text(HEAD + f'slope = "{slope}"\n' + BOARD, encoding="utf-8")
+        roof = building.load(file)
+        assert from_si(roof.interior_film, "R") == pytest.approx(inside)
+        assert from_si(roof.exterior_film, "R") == pytest.approx(0.17)
+    file.write_text(HEAD + 'interior_film = "R-0.92"\n' + BOARD, encoding="utf-8")
+    assert from_si(building.load(file).interior_film, "R") == pytest.approx(0.92)

@@ -17,11 +17,6 @@ from dryward.teaching.progress import Progress
 PAGES = ("start", *lessons.pages())
 
 
-def but(lacking, why):
-    """The pages, those that still lack something marked as such."""
-    return [pytest.param(id, marks=pytest.mark.xfail(reason=why)) if id in lacking else id for id in PAGES]
-
-
 #: What of a message to the browser is no text of the reader's: ids, keys and looks.
 NO_TEXT = {
     "name", "id", "key", "kind", "class", "type", "file", "mark", "answer", "system", "spans", "value", "state", "fold",
@@ -89,7 +84,7 @@ def whole(text):
 
 
 @pytest.mark.parametrize("system", ["us", "si"])
-@pytest.mark.parametrize("id", but(("start", "hour-by-hour"), "titles of the ways, amounts in pints"))
+@pytest.mark.parametrize("id", PAGES)
 def test_a_page_speaks_another_language(id, system, tmp_path, spoken, monkeypatch):
     monkeypatch.chdir(tmp_path)
     page = panels.page(id, system, Settings(Progress(tmp_path)))
@@ -103,7 +98,7 @@ def test_a_page_speaks_another_language(id, system, tmp_path, spoken, monkeypatc
         control.value = control.start
 
 
-@pytest.mark.parametrize("id", but(PAGES, "cautions and what stands around a reply"))
+@pytest.mark.parametrize("id", PAGES)
 def test_questions_and_cautions_of_a_page_speak_it_too(id, tmp_path, spoken):
     page = panels.page(id, "us", Settings(Progress(tmp_path)))
     for number in range(len(page.questions.asked)):

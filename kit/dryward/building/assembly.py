@@ -43,7 +43,7 @@ from typing import TYPE_CHECKING, Any
 import tomli_w
 
 from dryward import storage, units
-from dryward.building import library
+from dryward.building import films, library
 from dryward.building.framing import Framing
 from dryward.building.layers import THICKEST, Layer
 from dryward.building.library import Substance
@@ -409,8 +409,8 @@ def _checked(table: Table, thickness: float | None) -> None:
     if "permeance" in table:
         open_most = PASSES / thickness
         if not 0 <= table.quantity("permeance", _PERMEANCE) <= open_most:
-            high = units.written(from_si(open_most, "perm"), ".4g", "perm")
-            rule = message("building.span-of-thickness", low="0", high=high, given=_typed(table, "permeance"))
+            widest = units.written(from_si(open_most, "perm"), ".4g", "perm")
+            rule = message("building.span-of-thickness", low="0", high=widest, given=_typed(table, "permeance"))
             raise table.wrong("permeance", rule)
 
 
@@ -484,13 +484,17 @@ def from_table(table: dict[str, Any]) -> Assembly:
             raise BadFile(message("building.missing", place="framing", key="material"))
         share = inner.quantity("share", "share")
         framing = Framing(share, _material("framing", table["framing"]["material"]), inner.names("layers"))
+    slope = top.quantity("slope", "slope", 0.0)
+    # A file that names no films has those of its slope: still air that warmth leaves upward, winter wind outside.
+    usual = {"interior_film": films.still_air(slope), "exterior_film": films.moving_air("winter")}
+    given = {key: top.quantity(key, quantity) for key, quantity in _FILMS if key in top}
     return Assembly(
         name=top.text("name", message("building.without-a-name")),
         layers=tuple(_layer(number, each) for number, each in enumerate(layers, 1)),
-        slope=top.quantity("slope", "slope", 0.0),
+        slope=slope,
         notes=top.text("notes", longest=LONGEST_TEXT),
         framing=framing,
-        **{key: top.quantity(key, quantity) for key, quantity in _FILMS if key in top},
+        **{**usual, **given},
     )
 
 

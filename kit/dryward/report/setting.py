@@ -223,6 +223,11 @@ def inputs(here: Setting, system: str, hourly: bool) -> tuple[tuple[str, str], .
         "room-in-summer": _air(here.summer_room, system),
         "between-framing": units.r_value(job.assembly.thermal_resistance, system),
         "slope": _faces(job),
+        "films": message(
+            "report.films",
+            inside=units.r_value(job.assembly.interior_film, system, 2),
+            outside=units.r_value(job.assembly.outer_film, system, 2),
+        ),
     }
     if job.assembly.framing:
         rows["whole-assembly"] = units.r_value(parallel_path(job.assembly), system)

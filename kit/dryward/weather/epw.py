@@ -122,15 +122,23 @@ def read_epw(path: str | PathLike[str], sun_offset: float | None = None) -> Hour
         first = _line(line_of[missing[0]]) if missing[0] in line_of else _when(missing[0])
         if gaps.can_be_filled(bad[column]):
             places = [_line(line_of[h]) if h in line_of else message("weather.no-row", hour=_when(h)) for h in missing]
-            facts = {"file": name, "what": called(words), "places": gaps.named(places)}
-            notes.append(message("weather.filled-in", **facts))
+            notes.append(message("weather.filled-in", file=name, what=called(words), places=gaps.named(places)))
             series[column] = gaps.filled(series[column], bad[column], by_day=column in _SUN)
         elif column in ("temp_air", "temp_dew"):
-            facts = {"file": name, "what": called(words), "count": len(missing), "hours": YEAR, "first": first}
-            raise BadFile(message("weather.lacks", **facts, most=gaps.MOST, run=gaps.RUN))
+            raise BadFile(
+                message(
+                    "weather.lacks",
+                    file=name,
+                    what=called(words),
+                    count=len(missing),
+                    hours=YEAR,
+                    first=first,
+                    most=gaps.MOST,
+                    run=gaps.RUN,
+                )
+            )
         else:
-            facts = {"file": name, "what": called(words), "count": len(missing), "hours": YEAR}
-            notes.append(message("weather.left-out", **facts))
+            notes.append(message("weather.left-out", file=name, what=called(words), count=len(missing), hours=YEAR))
             del series[column]
     _small_faults(name, series, notes)
     offset = _sun_offset(name, series, bad, site, sun_offset, notes)

@@ -370,6 +370,9 @@ input-room-in-winter = Room air in winter
 input-room-in-summer = Room air in summer
 input-between-framing = Thermal resistance between framing
 input-slope = Slope, facing
+input-films = Surface films
+# Thermal resistances of the still air in the room and of the moving air outside.
+films = { $inside } inside, { $outside } outside
 input-whole-assembly = Whole assembly, { $share } framing
 input-blower-door = Blower door
 input-air-leaks = Air leaks
