@@ -168,7 +168,7 @@ def profile(assembly: Assembly, indoor: Air, outdoor: Air, saturation: Saturatio
     Raises
     ------
     NotConverged
-        When the permeances that layer to humidity find no steady state.
+        When the permeances that answer to humidity find no steady state.
 
     Notes
     -----

@@ -14,7 +14,7 @@ highest-relative-humidity = Highest humidity
 humidity-note = { $inner } / { $outer }
 gain = Water gained
 # $said is what the month would do: a piece of a sentence.
-month-for-ever = If this month never ended, { $said }. Air leaks, storage and sun come with the checks below.
+month-for-ever = If this month never ends, { $said }. Air leaks, storage and sun come with the checks below.
 layers = Layers
 file-new = { $file }: not saved yet.
 file-saved = { $file }: saved.
