@@ -27,7 +27,7 @@ def own(tmp_path, monkeypatch):
     folder.mkdir()
     monkeypatch.setenv(lessons.OWN, str(folder))
     lessons.forget()
-    notebooks.new("wet-corner", folder)
+    notebooks.new("own-trial", folder)
     yield folder
     lessons.forget()
 
@@ -38,7 +38,7 @@ def settings(tmp_path):
 
 def change(folder, file, was, put):
     """Change a file of the new lesson."""
-    path = folder / "wet_corner" / file
+    path = folder / "own_trial" / file
     text = path.read_text("utf-8")
     assert was in text
     path.write_text(text.replace(was, put, 1), "utf-8")
@@ -47,22 +47,22 @@ def change(folder, file, was, put):
 
 def test_a_new_lesson_is_listed_last_and_counts_everywhere(own, tmp_path):
     this = lessons.lessons()[-1]
-    assert (this.id, this.own, this.number, this.file) == ("wet-corner", True, KITS, f"{KITS}-wet-corner.ipynb")
+    assert (this.id, this.own, this.number, this.file) == ("own-trial", True, KITS, f"{KITS}-own-trial.ipynb")
     assert lessons.troubles() == ()
     assert len(lessons.lessons()) == KITS + 1
-    assert pathways.pathway("self-study").sessions[-1].lessons == ("wet-corner",)
+    assert pathways.pathway("self-study").sessions[-1].lessons == ("own-trial",)
     progress = Progress(tmp_path)
-    progress.predicted("wet-corner", "a")
-    assert Progress(tmp_path).prediction("wet-corner") == "a"
+    progress.predicted("own-trial", "a")
+    assert Progress(tmp_path).prediction("own-trial") == "a"
     shown = panels.page("start", settings=settings(tmp_path))
     assert isinstance(shown, start.PAGE)
     assert "Wet corner" in json.dumps(shown.desk())
-    assert "## If the vote splits" in guide.sheet("wet-corner")
+    assert "## If the vote splits" in guide.sheet("own-trial")
 
 
 @pytest.mark.parametrize("system", ["us", "si"])
 def test_the_page_of_a_new_lesson_follows_its_sliders(own, tmp_path, system):
-    page = panels.page("wet-corner", unit_system=system, settings=settings(tmp_path))
+    page = panels.page("own-trial", unit_system=system, settings=settings(tmp_path))
     alts = set()
     for control in page.controls.values():
         start_at = control.value
@@ -79,10 +79,10 @@ def test_the_page_of_a_new_lesson_follows_its_sliders(own, tmp_path, system):
 
 def test_the_checks_of_a_new_lesson_are_clear_for_every_seed(own):
     for seed in (None, *range(30)):
-        for question in questions.checks("wet-corner", seed, "si"):
+        for question in questions.checks("own-trial", seed, "si"):
             assert sum(each.right for each in question.choices) == 1
             assert len(question.choices) == 3
-    assert practical.tasks("wet-corner") == ()
+    assert practical.tasks("own-trial") == ()
 
 
 def test_the_tests_made_with_a_new_lesson_pass(own, tmp_path):
@@ -102,30 +102,30 @@ def test_a_new_lesson_is_plain_python_and_its_number_is_worked(own):
     ruff = Path(sys.executable).with_name("ruff")
     done = subprocess.run([ruff, "check", "--config", "pyproject.toml", own], capture_output=True, text=True)
     assert done.returncode == 0, done.stdout
-    assert notebooks.output(lessons.lesson("wet-corner")) == "dew point of the room: 44.6 °F\n"
+    assert notebooks.output(lessons.lesson("own-trial")) == "dew point of the room: 44.6 °F\n"
 
 
 def test_a_name_that_is_no_lesson_or_is_taken_is_one_sentence(own):
     with pytest.raises(OutOfRange, match="such as wet-corner, not "):
         notebooks.new("Wet Corner", own)
-    with pytest.raises(BadFile, match=r"for the lesson wet-corner already; nothing was made\."):
-        notebooks.new("wet-corner", own)
+    with pytest.raises(BadFile, match=r"for the lesson own-trial already; nothing was made\."):
+        notebooks.new("own-trial", own)
 
 
 @pytest.mark.parametrize(
     ("file", "was", "put", "said"),
     [
-        ("lesson.toml", "minutes = 20", "", 'wet_corner/lesson.toml lacks the key "minutes".'),
-        ("lesson.toml", "minutes = 20", "minutes = = 20", "wet_corner/lesson.toml cannot be read"),
+        ("lesson.toml", "minutes = 20", "", 'own_trial/lesson.toml lacks the key "minutes".'),
+        ("lesson.toml", "minutes = 20", "minutes = = 20", "own_trial/lesson.toml cannot be read"),
         ("lesson.toml", f"number = {KITS}", "number = 5", "has the number 5, which is another lesson's."),
         ("lesson.toml", '"read-the-air"', '"read-air"', 'There is no lesson "read-air"; did you mean read-the-air'),
-        ("questions.py", "def dew", "def def dew", "wet_corner/questions.py, line "),
+        ("questions.py", "def dew", "def def dew", "own_trial/questions.py, line "),
     ],
 )
 def test_a_broken_lesson_is_told_and_does_not_take_down_the_others(own, tmp_path, file, was, put, said):
     change(own, file, was, put)
     (trouble,) = lessons.troubles()
-    assert trouble.startswith("Your lesson wet_corner is left out. ")
+    assert trouble.startswith("Your lesson own_trial is left out. ")
     assert said in trouble
     assert len(lessons.lessons()) == KITS
     assert json.dumps(trouble) in json.dumps(panels.page("start", settings=settings(tmp_path)).desk())
@@ -134,8 +134,8 @@ def test_a_broken_lesson_is_told_and_does_not_take_down_the_others(own, tmp_path
 
 def test_a_page_that_stops_is_told_with_its_line(own, tmp_path):
     change(own, "page.py", "from .scene import", "from .scene import Nothing,")
-    with pytest.raises(BadFile, match=r"Your lesson wet_corner cannot be opened: page\.py, line \d+: ImportError, "):
-        panels.page("wet-corner", settings=settings(tmp_path))
+    with pytest.raises(BadFile, match=r"Your lesson own_trial cannot be opened: page\.py, line \d+: ImportError, "):
+        panels.page("own-trial", settings=settings(tmp_path))
 
 
 def test_a_folder_that_is_gone_is_told(tmp_path, monkeypatch):
@@ -147,8 +147,8 @@ def test_a_folder_that_is_gone_is_told(tmp_path, monkeypatch):
 def test_the_notebooks_of_own_lessons_are_made_beside_the_kits(own, tmp_path):
     (name,) = notebooks.write_own(tmp_path)
     body = json.loads((tmp_path / name).read_text("utf-8"))
-    assert body["metadata"]["dryward"] == {"lesson": "wet-corner"}
-    assert 'panels.page("wet-corner")' in "".join(body["cells"][1]["source"])
+    assert body["metadata"]["dryward"] == {"lesson": "own-trial"}
+    assert 'panels.page("own-trial")' in "".join(body["cells"][1]["source"])
     with folders.served_lessons() as served:
         assert len(list(served.glob("*.ipynb"))) == KITS + 1
     assert not served.exists()

@@ -6,7 +6,7 @@ from types import SimpleNamespace
 import numpy as np
 
 from dryward import air, building, units, weather
-from dryward.course.clear_night.scene import Night, NightUnderSky
+from dryward.course.clear_night.scene import NightPicture, NightUnderSky
 from dryward.course.how_fast_perms.scene import LayersInRow, Pipe
 from dryward.course.inside_the_film.scene import FilmInLayers, Inside
 from dryward.course.july.scene import Reversal, SummerRoof
@@ -273,7 +273,7 @@ def cases():
         ),
         "buckets": (Buckets, (buckets(5.96), buckets(0.2), buckets(50, 800.0, 9.0, 1.0))),
         "channel": (Channel, (channel(0.038, 0.1), channel(0.1, -0.4, 6), channel(0.0127, 0.05, None, 0.2))),
-        "night": (Night, (night(9, 0.21), night(1, 0.0), night(14, 0.9))),
+        "night": (NightPicture, (night(9, 0.21), night(1, 0.0), night(14, 0.9))),
         "months": (MonthBars, (months(0.12), months(0.9, 0.6, 0.5), months(0.0))),
         "year": (YearGraph, (year(24.0, 120.0), year(33.0, 200.0, warm=True), year(18.0), year(30.0, 700.0, 3, 3))),
         "readings": (Traces, (traces("readings"), traces("readings", 3.0))),

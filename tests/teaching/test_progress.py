@@ -298,5 +298,5 @@ def test_ids_and_keys_that_old_files_hold_stay():
     """One that is gone or renamed would lose what a learner did."""
     assert set(SLIPS.split()) <= {each.id for each in beliefs.slips()}
     found = [{choice.key for choice in each.prediction.choices} for each in lessons.lessons()]
-    assert all(set(old) <= now for old, now in zip(KEYS.split(), found, strict=True))
-    assert "".join(each.prediction.right for each in lessons.lessons()) == RIGHT
+    assert all(set(old) <= now for old, now in zip(KEYS.split(), found, strict=False))
+    assert "".join(each.prediction.right for each in lessons.lessons()).startswith(RIGHT)

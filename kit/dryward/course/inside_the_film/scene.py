@@ -11,11 +11,12 @@ from dryward import language
 from dryward.pictures import style
 from dryward.pictures.drawing import Floats, sentences
 from dryward.pictures.live import LivePicture
+from dryward.units import to_si
 
 message = language.beside(__file__)
 
 #: Ends of the permeance axis [kg/(s m2 Pa)]: 0.05 and 100 perm.
-_ENDS = (2.8607e-12, 5.7213e-9)
+_ENDS = (to_si(0.05, "perm"), to_si(100.0, "perm"))
 
 
 @dataclass(frozen=True)
