@@ -56,7 +56,7 @@ def test_a_new_lesson_is_listed_last_and_counts_everywhere(own, tmp_path):
     assert Progress(tmp_path).prediction("own-trial") == "a"
     shown = panels.page("start", settings=settings(tmp_path))
     assert isinstance(shown, start.PAGE)
-    assert "Wet corner" in json.dumps(shown.desk())
+    assert "Own trial" in json.dumps(shown.desk())
     assert "## If the vote splits" in guide.sheet("own-trial")
 
 
