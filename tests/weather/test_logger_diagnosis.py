@@ -62,7 +62,7 @@ def test_a_shower_reaches_the_cavity_within_the_hour(tmp_path):
 
 def test_the_evidence_leads_with_the_cause_and_holds_numbers(tmp_path):
     found = loggers.diagnose(readings_of("rain-leak", tmp_path))
-    assert found.evidence[0].startswith("After 100% of 5 wet spells the wood was wetter")
+    assert found.evidence[0].startswith("After 100 % of 5 wet spells the wood was wetter")
     assert len(found.evidence) == 5
     assert all(sentence.endswith(".") and any(c.isdigit() for c in sentence) for sentence in found.evidence)
 
@@ -242,7 +242,10 @@ def test_leap_days_count_as_the_day_before():
 @pytest.mark.parametrize(
     ("ask", "sentence"),
     [
-        (lambda r: loggers.driving(with_gap(r, 200)), "Of the 672 hours 200 have no temperature outdoors; at most 10%"),
+        (
+            lambda r: loggers.driving(with_gap(r, 200)),
+            "Of the 672 hours 200 have no temperature outdoors; at most 10 %",
+        ),
         (
             lambda r: loggers.driving(r, sun=HourlyWeather.constant(Air(0, 0.5), hours=5)),
             "The year of the sun has 5 hours; it must have 8760",

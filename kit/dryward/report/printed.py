@@ -45,7 +45,7 @@ def html(document: Document, paper: str = "letter") -> str:
     )
     shelf.filters["inline"] = lambda png: base64.b64encode(png).decode("ascii")
     shelf.filters["numbers"] = lambda check: numbers(check, document.unit_system)
-    shelf.filters["sentence"] = lambda said: message("report.sentence", said=said)
+    shelf.filters["sentence"] = _ended
     shelf.filters["mark"] = mark
     shelf.filters["cells"] = row_cells
     shelf.filters["layer"] = layer_cells
@@ -263,7 +263,7 @@ def _parts(page: _Paper, check: Check, system: str) -> tuple[Text, ...]:
     """A check as (style, size, words): the question and its answer, what was found, the small print."""
     said = " ".join(p for p in (check.what, check.why, check.change, check.matters) if p)
     return (
-        ("B", page.normal, f"{mark(check)} {check.asked}\n{message('report.sentence', said=check.said)}"),
+        ("B", page.normal, f"{mark(check)} {check.asked}\n{_ended(check.said)}"),
         ("", page.normal, "\n".join((said, *(f"- {line}" for line in check.lines)))),
         (
             "",

@@ -82,7 +82,13 @@ model-leak = Blower door of the house
 model-leak-unit = air changes at 50 Pa
 model-no-leak = empty: no air leak in the model
 model-run = Run the model over these hours
-model-agreement = Vapor pressure at the cold face, measured less modeled: { $bias } on average, likeness { $correlation } over { $hours } hours; the measured line comes { $late } after the model's. A steady difference can be the sensor; bursts can be an air leak: give the model one and look whether it fits better. A slow drift can be wetter wood at the start.
+# $late is how many hours lie between the two; $when says which comes first, or that none is found.
+model-agreement = { $when ->
+    [after] Vapor pressure at the cold face, measured less modeled: { $bias } on average, likeness { $correlation } over { $hours } hours; the measured line comes { $late } after the model's. A steady difference can be the sensor; bursts can be an air leak: give the model one and look whether it fits better. A slow drift can be wetter wood at the start.
+    [before] Vapor pressure at the cold face, measured less modeled: { $bias } on average, likeness { $correlation } over { $hours } hours; the measured line comes { $late } before the model's. A steady difference can be the sensor; bursts can be an air leak: give the model one and look whether it fits better. A slow drift can be wetter wood at the start.
+    [together] Vapor pressure at the cold face, measured less modeled: { $bias } on average, likeness { $correlation } over { $hours } hours; the measured line and the model's move in the same hours. A steady difference can be the sensor; bursts can be an air leak: give the model one and look whether it fits better. A slow drift can be wetter wood at the start.
+   *[unknown] Vapor pressure at the cold face, measured less modeled: { $bias } on average, likeness { $correlation } over { $hours } hours. A steady difference can be the sensor; bursts can be an air leak: give the model one and look whether it fits better. A slow drift can be wetter wood at the start.
+}
 model-head = Measured against modeled
 not-done = That could not be done; nothing was changed.
 file-too-large = { $file }: it is larger than { $limit } bytes, too large for a logger file.

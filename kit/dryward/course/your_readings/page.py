@@ -323,7 +323,8 @@ class YourReadings(Page):
                         bias=self.show(agreed.bias, "pressure"),
                         correlation=f"{agreed.correlation:.2f}",
                         hours=agreed.hours,
-                        late=_hours(self.state.late),
+                        when=_when(self.state.late),
+                        late=_hours(abs(self.state.late)) if self.state.late is not None else "",
                     )
                 )
             )
@@ -428,6 +429,14 @@ def _mean(values: NDArray[np.float64]) -> float | None:
     """The mean of what is known of them."""
     known = values[np.isfinite(values)]
     return float(known.mean()) if known.size else None
+
+
+def _when(lag: float | None) -> str:
+    """Whether what lags comes after, before or together with the other; unknown where no lag is found."""
+    if lag is None or np.isnan(lag):
+        return "unknown"
+    hours = round(lag)
+    return "together" if hours == 0 else "after" if hours > 0 else "before"
 
 
 def _hours(lag: float | None) -> str:

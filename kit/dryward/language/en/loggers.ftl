@@ -88,15 +88,15 @@ filled-in = { $series ->
 ## What the readings point to; a likeness goes from 0 to 1
 
 no-rain-read = There are no readings of rain, so a leak from outside cannot be told.
-after-rain = After { $share }% of { $spells } wet spells the wood was wetter a day later.
+after-rain = After { $share } % of { $spells } wet spells the wood was wetter a day later.
 with-the-room = Hour by hour the cavity's vapor pressure changes with the room's, sun and weather taken out: likeness { $likeness } of 1.
 # $late is how many hours it comes after the room.
 with-the-room-late = Hour by hour the cavity's vapor pressure changes with the room's, sun and weather taken out: likeness { $likeness } of 1, best { $late } h after it.
 from-the-wood = { $drier ->
-    [yes] In { $share }% of the hours the cavity holds more vapor than the room and outdoors alike, and it changes with the deck's warmth: likeness { $likeness } of 1; the wood ends { $points } points drier than it began.
-   *[no] In { $share }% of the hours the cavity holds more vapor than the room and outdoors alike, and it changes with the deck's warmth: likeness { $likeness } of 1; the wood ends { $points } points wetter than it began.
+    [yes] In { $share } % of the hours the cavity holds more vapor than the room and outdoors alike, and it changes with the deck's warmth: likeness { $likeness } of 1; the wood ends { $points } points drier than it began.
+   *[no] In { $share } % of the hours the cavity holds more vapor than the room and outdoors alike, and it changes with the deck's warmth: likeness { $likeness } of 1; the wood ends { $points } points wetter than it began.
 }
-damp-room = The room holds { $excess } more vapor than outdoors (a damp dwelling from { $damp }), and the cavity is above outdoors in { $share }% of the hours.
+damp-room = The room holds { $excess } more vapor than outdoors (a damp dwelling from { $damp }), and the cavity is above outdoors in { $share } % of the hours.
 as-outdoors = The cavity follows outdoors: likeness { $likeness } of 1.
 
 ## Errors
@@ -126,8 +126,8 @@ no-hour-in-common = The two series have no hour in common.
 hours-of-the-sun = The year of the sun has { $hours } hours; it must have { $must }.
 too-few-hours = Hours known at all three places are { $count }; at least { $least } are needed.
 too-many-gaps = { $series ->
-    [temperature-indoors] Of the { $hours } hours { $lost } have no temperature indoors; at most { $most }% can be filled in.
-    [temperature-outdoors] Of the { $hours } hours { $lost } have no temperature outdoors; at most { $most }% can be filled in.
-    [vapor-pressure-indoors] Of the { $hours } hours { $lost } have no vapor pressure indoors; at most { $most }% can be filled in.
-   *[vapor-pressure-outdoors] Of the { $hours } hours { $lost } have no vapor pressure outdoors; at most { $most }% can be filled in.
+    [temperature-indoors] Of the { $hours } hours { $lost } have no temperature indoors; at most { $most } % can be filled in.
+    [temperature-outdoors] Of the { $hours } hours { $lost } have no temperature outdoors; at most { $most } % can be filled in.
+    [vapor-pressure-indoors] Of the { $hours } hours { $lost } have no vapor pressure indoors; at most { $most } % can be filled in.
+   *[vapor-pressure-outdoors] Of the { $hours } hours { $lost } have no vapor pressure outdoors; at most { $most } % can be filled in.
 }

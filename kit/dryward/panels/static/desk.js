@@ -29,7 +29,7 @@ function deskSerial() {
 
 const deskKinds = {
   text: (part) => make("p", { class: part.class || null, role: part.alert ? "alert" : null }, part.text),
-  list: (part) => make("ul", {}, ...part.items.map((item) => make("li", {}, item))),
+  list: (part) => make("ul", { class: "dw-desk-list" }, ...part.items.map((item) => make("li", {}, item))),
   // A lesson's address: in JupyterLab a notebook of the same folder, on the pages a lesson's name.
   lesson: (part) => {
     const lab = document.getElementById("jupyter-config-data");
