@@ -1,5 +1,5 @@
-"""The browser of the tests of what is on the screen."""
+"""What the tests of what is on the screen leave behind: nothing; their browser is that of all tests."""
 
-from chromium import browser, lab, no_page_left, screen
+from chromium import no_page_left
 
-__all__ = ["browser", "lab", "no_page_left", "screen"]
+__all__ = ["no_page_left"]

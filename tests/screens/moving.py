@@ -53,9 +53,8 @@ def frames(window):
 
 
 def main():
+    from chromium import FLAGS, LAPTOP, _address  # stands beside this script
     from playwright.sync_api import sync_playwright
-
-    from conftest import FLAGS, LAPTOP, _address  # stands beside this script
 
     with tempfile.TemporaryDirectory() as folder:
         log = Path(folder) / "log"

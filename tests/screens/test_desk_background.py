@@ -125,7 +125,7 @@ def work_of(task, work):
 
 
 def test_work_that_fails_says_so_and_gives_nothing():
-    task = Background(lambda: None, "The sum")
+    task = Background(lambda: None, "panels.the-checks")
 
     def refused(progress):
         raise OutOfRange("No.")
@@ -133,7 +133,7 @@ def test_work_that_fails_says_so_and_gives_nothing():
     assert work_of(task, refused) == []
     assert task.trouble == "No."
     assert work_of(task, lambda progress: 1 / 0) == []
-    assert task.trouble == "The sum could not be worked out (ZeroDivisionError). Change a layer and try again."
+    assert task.trouble == "The checks could not be worked out (ZeroDivisionError). Change a layer and try again."
     assert work_of(task, lambda progress: 5) == [5]
     assert (task.trouble, task.running) == ("", False)
 

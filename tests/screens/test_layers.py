@@ -14,6 +14,7 @@ import pytest
 from PIL import Image
 
 from dryward import panels
+from dryward.panels import protocol
 from dryward.panels.learner import Settings
 from dryward.panels.protocol import PageWidget
 from dryward.teaching.progress import Progress
@@ -21,7 +22,7 @@ from dryward.teaching.progress import Progress
 pytestmark = pytest.mark.browser
 
 _STAGE = """
-async (esm) => {
+async ({ esm, texts }) => {
   // Which ground was the newest when each layer was made, and what is not yet released.
   window.pairs = {}; window.held = new Set(); window.newest = '';
   const make = URL.createObjectURL, release = URL.revokeObjectURL;
@@ -44,7 +45,7 @@ async (esm) => {
       set: (address) => late ? setTimeout(set, late, address) : set(address) });
     return image;
   };
-  const heard = {}, state = { desk: {} };
+  const heard = {}, state = { desk: {}, texts };
   let text = '';
   const view = (words) => new DataView(Uint8Array.from(atob(words), (each) => each.charCodeAt(0)).buffer);
   window.model = {
@@ -116,7 +117,7 @@ def stage(browser):
     """An empty window with the script of the sheet and its style."""
     window = browser.new_page(viewport={"width": 1366, "height": 768})
     window.set_content(f"<!doctype html><style>{PageWidget._css}</style><body></body>")
-    window.evaluate(_STAGE, PageWidget._esm)
+    window.evaluate(_STAGE, {"esm": PageWidget._esm, "texts": protocol.texts()})
     yield window
     window.close()
 
