@@ -90,8 +90,7 @@ class Film(LivePicture[FilmBetweenFaces]):
             self.fills.append(self.moving(self.put(fill)))
             frame = Rectangle((a, floor), b - a, roof - floor, facecolor="none", edgecolor=style.INK)
             self.put(frame)
-            for row, line in enumerate(words.splitlines()):
-                self.words((a + b) / 2, floor - (row + 1) * self.line, line, small=True, ha="center")
+            self.words((a + b) / 2, floor - 0.25 * self.line, words, small=True, ha="center", va="top")
         self.words(middle, roof + 0.5 * self.line, self.fitted(message("faces"), right - left), ha="center")
         gaps = self.fitted(message("gaps-open"), right - left, small=True)
         self.words(middle, bottom + 0.35 * self.line, gaps, small=True, ha="center")
