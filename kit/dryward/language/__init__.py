@@ -31,7 +31,7 @@ import os
 import re
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, cached_property
 from pathlib import Path
 from typing import Any, TypeVar
 
@@ -49,28 +49,42 @@ class Catalog:
     """The messages of one file."""
 
     def __init__(self, path: Path, locale: str) -> None:
-        from fluent.runtime import FluentBundle, FluentResource
+        from fluent.syntax import FluentParser, ast
 
-        self._path = path
-        self._bundle = FluentBundle([locale], use_isolating=False)
-        self._bundle.add_resource(FluentResource(path.read_text(encoding="utf-8")))
-        self._plural = _plural_rule(locale)
-        self._ready: dict[str, _Parts | None] = {}
+        self._path, self._locale = path, locale
+        self._parts: dict[str, _Parts | None] = {}
+        # Only what a message is made of stays: the tree it is read into takes ten times the room.
+        for entry in FluentParser(with_spans=False).parse(path.read_text(encoding="utf-8")).body:
+            if isinstance(entry, ast.Message) and entry.value is not None:
+                self._parts.setdefault(entry.id.name, _parts(entry.value))
 
     def __contains__(self, id: str) -> bool:
-        return self._bundle.has_message(id)
+        return id in self._parts
 
     def text(self, id: str, facts: dict[str, Any]) -> str:
         """One message with its facts in their places."""
-        if id not in self._ready:
-            self._ready[id] = _parts(self._bundle.get_message(id).value)
-        parts = self._ready[id]
+        parts = self._parts[id]
         if parts is None:
             return self._interpreted(id, facts)
         try:
             return "".join(_filled(parts, facts, self._plural))
         except KeyError as lacking:
             raise MissingMessage(f"{self._path.name}, {id}: the fact {lacking} is not given") from None
+
+    def _plural(self, count: float) -> str:
+        """Which form a number takes: English is known, others cost a library of them."""
+        if self._locale == ENGLISH:
+            return "one" if count == 1 else "other"
+        return _plural_rule(self._locale)(count)
+
+    @cached_property
+    def _bundle(self) -> Any:
+        """The interpreter of the whole file, for messages that ask for others or for a function."""
+        from fluent.runtime import FluentBundle, FluentResource
+
+        bundle = FluentBundle([self._locale], use_isolating=False)
+        bundle.add_resource(FluentResource(self._path.read_text(encoding="utf-8")))
+        return bundle
 
     def _interpreted(self, id: str, facts: dict[str, Any]) -> str:
         """A message that asks for others, or for a function."""
@@ -85,10 +99,7 @@ class Catalog:
             else str(value)
             for name, value in facts.items()
         }
-        pattern = self._bundle.get_message(id).value
-        if pattern is None:
-            raise MissingMessage(f"{self._path.name}, {id}: it has no text")
-        text, slips = self._bundle.format_pattern(pattern, told)
+        text, slips = self._bundle.format_pattern(self._bundle.get_message(id).value, told)
         if slips:
             raise MissingMessage(f"{self._path.name}, {id}: {slips[0]}")
         return str(text)
@@ -118,7 +129,7 @@ def _parts(pattern: Any) -> _Parts | None:
     from fluent.syntax import ast
 
     found: list[str | _Fact | _Choice] = []
-    for each in getattr(pattern, "elements", [pattern]):  # what is one text or one choice stands for itself
+    for each in pattern.elements:
         inner = getattr(each, "expression", each)
         if isinstance(inner, ast.TextElement):
             found.append(inner.value)
@@ -159,6 +170,7 @@ def _filled(parts: _Parts, facts: dict[str, Any], plural: Callable[[float], str]
             yield from _filled(each.said.get(by, each.other), facts, plural)
 
 
+@cache
 def _plural_rule(locale: str) -> Callable[[float], str]:
     """Which form a number takes in a language ("one", "few", "other"); as in English where nobody knows."""
     from babel import Locale, UnknownLocaleError
