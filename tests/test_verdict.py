@@ -528,7 +528,7 @@ def test_wet_all_year_and_every_year_does_not_dry():
 
 
 def test_the_last_bit_of_a_sum_decides_nothing():
-    """A face that drips holds for weeks just what it is judged by: which hours count may not hang on how it is added."""
+    """A face that drips holds for weeks just what it is judged by: which hours count hangs not on how it is added."""
     run = hourly.simulate(building.preset("vented-vault-closed"), weather.demo("very-cold"), Air(25.0, 0.6), hours=2000)
     limit = ROWS["free-water"].caution
     at_the_limit = (np.abs(run.free_water - limit) < 1e-12 * limit).sum()

@@ -58,7 +58,7 @@ def test_foil_helps_most_when_heat_flows_down():
         (lambda: films.iso_exterior("sea"), UnknownName, 'no outer side "sea"'),
         (lambda: films.moving_air("fall"), UnknownName, 'no season "fall"'),
         (lambda: films.air_space_resistance(0.5), OutOfRange, "Thickness of the air space is 0.5 m"),
-        (lambda: films.flow_direction(-1.0), OutOfRange, "Slope is -1 degrees"),
+        (lambda: films.flow_direction(-1.0), OutOfRange, "Slope is −1 degrees"),
         (lambda: films.reflective_air_space(0.0, "up", 0.9, 0.9), OutOfRange, "Thickness of the air space is 0 m"),
         (lambda: films.reflective_air_space(0.1, "up", 0.0, 0.9), OutOfRange, "Emittance is 0"),
         (lambda: films.reflective_air_space(0.1, "up", 0.9, 0.9, 200.0), OutOfRange, "Temperature of the air space"),

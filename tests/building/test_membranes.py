@@ -40,7 +40,7 @@ def test_the_reading_in_words():
     ("dry", "wet", "words"),
     [
         (0.0, 1e-12, r"Dry-cup value is 0 kg/\(s m Pa\); it must be above 0"),
-        (1e-12, -1.0, r"Wet-cup value is -1 kg/\(s m Pa\)"),
+        (1e-12, -1.0, r"Wet-cup value is −1 kg/\(s m Pa\)"),
         (2e-12, 1e-12, r"The wet-cup value 1e-12 kg/\(s m Pa\) is below the dry-cup value 2e-12"),
     ],
 )

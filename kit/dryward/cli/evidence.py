@@ -12,6 +12,7 @@ from dryward.checks import OutOfRange
 from dryward.cli import front_page
 from dryward.evidence.table import OWN, READINGS, Check
 from dryward.language import joined, message
+from dryward.units import written
 
 
 def add(parser: argparse.ArgumentParser) -> None:
@@ -67,7 +68,7 @@ def _plain(topic: str, check: Check) -> dict[str, Any]:
 def _number(value: float | str) -> str:
     if isinstance(value, str):
         return value
-    return f"{value:.6g}"
+    return written(value, ".6g")
 
 
 _COLUMNS = ("expected", "got", "difference", "tolerance")

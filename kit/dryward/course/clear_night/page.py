@@ -11,6 +11,7 @@ from numpy.typing import NDArray
 
 from dryward import air, language, units
 from dryward.course.clear_night.scene import NightPicture, NightUnderSky, from_night
+from dryward.panels import hand
 from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
@@ -191,7 +192,8 @@ class ClearNight(Page):
             Step(message("step-frost-point"), "", point),
             Step(
                 message("step-margin"),
-                f"{show(OUTDOORS, 'temperature', 2)} − {show(state.outdoor.dew_point, 'temperature', 2)}",
+                f"{show(OUTDOORS, 'temperature', 2)} − "
+                f"{hand.taken_off(state.outdoor.dew_point, 'temperature', self.unit_system, 2)}",
                 show(state.margin, "temperature difference"),
             ),
         ]

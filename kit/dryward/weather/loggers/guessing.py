@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import Any, Self
 
 from dryward.checks import BadFile, OutOfRange, UnknownName
-from dryward.language import called, message
+from dryward.language import called, message, sign
 from dryward.weather.loggers import sheet
 
 QUANTITIES = (
@@ -32,6 +32,17 @@ UNITS = {
     "moisture content": ("%",),
     "rain": ("mm", "in"),
 }
+
+
+def unit_as_read(unit: str) -> str:
+    """A unit of a column as people read it.
+
+    >>> unit_as_read("degC"), unit_as_read("fraction")
+    ('°C', 'fraction')
+    """
+    return sign(unit) or called(unit)
+
+
 CLOCKS = ("standard time", "daylight saving time", "changes with the season")
 PLACES = ("indoors", "cavity", "outdoors")
 
@@ -130,7 +141,7 @@ def _of_column(column: Column) -> str:
     """What a column was taken to hold, without a full stop."""
     holds = message("loggers.holds", quantity=called(column.quantity))
     if column.unit:
-        holds = message("loggers.holds-in", quantity=called(column.quantity), unit=called(column.unit))
+        holds = message("loggers.holds-in", quantity=called(column.quantity), unit=unit_as_read(column.unit))
     if column.place:
         holds = message("loggers.holds-at", what=holds, place=called(column.place))
     if column.header:
