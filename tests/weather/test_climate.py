@@ -160,7 +160,7 @@ def test_months_of_colder_hours_and_colder_months_are_one_climate(typical):
 def test_name_and_notes_say_it():
     hours, months = weather.demo("cold"), weather.demo_climate("cold")
     cold = weather.colder(hours)
-    assert cold.name == "Cold, 2 K colder"
+    assert cold.name == "cold, 2 K colder"
     assert cold.notes[:-1] == hours.notes
     assert cold.notes[-1] == (
         "Each hour is 2 K colder than in the typical year, at the same relative humidity, with the same sun and wind; "

@@ -128,7 +128,9 @@ def document(review: Review, unit_system: str = "us", file: str = "", date: date
         rows=tuple(each.read_in(unit_system) for each in review.checks if each.of_the_codes),
         client=for_client(review, unit_system),
         inspector=for_inspector(review, unit_system),
-        cautions=tuple((message("report.caution", title=each.title), each.text) for each in _cautions()),
+        cautions=tuple(
+            (message("report.caution", title=each.title), words.shown(each.text, unit_system)) for each in _cautions()
+        ),
         notes=(*designs(review), *review.notes, units.grain_of_water(), edition),
         sources=sources(review.job.assembly),
         unit_system=unit_system,

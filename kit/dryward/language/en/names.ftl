@@ -456,12 +456,12 @@ wet = wet
 
 ## Invented places.
 
-cold = Cold
-cool-marine = Cool marine
-hot-dry = Hot dry
-hot-humid = Hot humid
-mixed-humid = Mixed humid
-very-cold = Very cold
+cold = cold
+cool-marine = cool marine
+hot-dry = hot dry
+hot-humid = hot humid
+mixed-humid = mixed humid
+very-cold = very cold
 
 ## What a logger's file holds, its clock, the places of its sensors and what they point to.
 

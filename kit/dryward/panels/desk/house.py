@@ -256,7 +256,7 @@ def _framed_share(framing: Framing | None, system: str, troubles: Troubles) -> P
 
 def climate(id: str) -> str:
     """An invented place, as it stands in a sentence."""
-    return message(f"panels.demo-{id}")
+    return message(f"names.{id}")
 
 
 def _place_kinds() -> list[tuple[str, str]]:

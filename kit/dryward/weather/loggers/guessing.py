@@ -12,6 +12,7 @@ from typing import Any, Self
 
 from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.language import called, message, sign
+from dryward.units import written
 from dryward.weather.loggers import sheet
 
 QUANTITIES = (
@@ -84,7 +85,7 @@ class Guess:
             if value not in known:
                 raise UnknownName(words, value, known)
         if self.header_lines != int(self.header_lines) or not 0 <= self.header_lines <= 1000:
-            raise OutOfRange(message("loggers.header-lines", given=str(self.header_lines)))
+            raise OutOfRange(message("loggers.header-lines", given=written(self.header_lines, "g")))
         for column in self.columns:
             if column.quantity not in QUANTITIES:
                 raise UnknownName("quantity", column.quantity, QUANTITIES)
