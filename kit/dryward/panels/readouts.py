@@ -1,4 +1,4 @@
-"""What a lesson gives back to its page: numbers, strips under the controls, and strips that fill in the background."""
+"""What a lesson gives back to its page: numbers, strips that may fill in the background, and where water gathers."""
 
 from __future__ import annotations
 
@@ -9,13 +9,15 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from dryward import units
-from dryward.language import joined, message
+from dryward.language import called, joined, message
 from dryward.panels.controls import ChoiceControl, Control, SliderControl
-from dryward.verdict import DRY, STATES, UNKNOWN
-from dryward.verdict.words import adjective, capital, word
+from dryward.verdict import DAMP, DRY, STATES, UNKNOWN
+from dryward.verdict.words import adjective, amount, capital, dampest, how_wet, word
 
 if TYPE_CHECKING:
     from dryward.panels.page import Page
+    from dryward.physics.steady import Profile, WetPlane
+    from dryward.verdict import Verdict
 
 
 @dataclass(frozen=True)
@@ -241,3 +243,84 @@ class Filling:
     def _show(self, name: str, found: Mapping[int, str]) -> None:
         strip = Strip(tuple(found.get(k, UNKNOWN) for k in range(len(self.along(name)))))
         self.shown[name] = self.page.put_strip(name, strip)
+
+
+def worst_plane(profile: Profile) -> WetPlane | None:
+    """The wet plane that gains most, or None where no water gathers."""
+    return max(profile.wet_planes, key=lambda plane: plane.rate, default=None)
+
+
+def between_layers(inner: str, outer: str) -> str:
+    """The place of a plane by the layers on both sides of it."""
+    if inner == outer:
+        return message("panels.inside-layer", layer=called(inner))
+    return message("panels.between-layers", inner=called(inner), outer=called(outer))
+
+
+def worst_place(profile: Profile) -> str:
+    """The place of the worst wet plane."""
+    wet = worst_plane(profile)
+    return between_layers(wet.inner_layer, wet.outer_layer) if wet else message("panels.no-water-gathers")
+
+
+def _most(profile: Profile) -> float:
+    """What gathers at the worst plane [kg/(s m2)]; nothing where there is none."""
+    wet = worst_plane(profile)
+    return wet.rate if wet else 0.0
+
+
+def gathered_elsewhere(profile: Profile) -> float:
+    """What gathers at other planes than the worst [kg/(s m2)]; nothing where it is a hundredth of it or less."""
+    most = _most(profile)
+    rest = profile.gain - most
+    return rest if most > 0.0 and rest > 0.01 * most else 0.0
+
+
+def gathers(page: Page, profile: Profile, verdict: Verdict) -> str:
+    """What gathers at the worst plane, with its own rate, and what gathers elsewhere; for a profile that gains."""
+    rest, facts = (
+        gathered_elsewhere(profile),
+        {"amount": page.show(_most(profile), "vapor flux"), "place": worst_place(profile)},
+    )
+    if rest:
+        said = message("panels.gather-elsewhere-too", rest=page.show(rest, "vapor flux"), **facts)
+    else:
+        said = message("panels.gather", **facts)
+    if verdict.state != DAMP:
+        return said
+    found = verdict.worst
+    if found is None or found.what == "steady-gain":
+        return message("panels.too-little", gathers=said)
+    return message("panels.too-little-but", gathers=said, found=how_wet(verdict, page.unit_system))
+
+
+def settles(page: Page, verdict: Verdict) -> str:
+    """Where a roof in which no water gathers would settle, and why that counts or does not."""
+    found = verdict.worst
+    if found is None or found.what != "face-humidity":
+        return how_wet(verdict, page.unit_system)
+    return dampest(found, _humid(found.value))
+
+
+def _humid(value: float) -> str:
+    """A relative humidity in words; what is not full is not said to be."""
+    shown = units.show(value, "relative humidity", "si")
+    return message("panels.just-under", amount=shown) if 0.995 <= value < 1.0 else shown
+
+
+def gain_note(page: Page, profile: Profile, verdict: Verdict) -> str:
+    """The line under the water gained: where it gathers, and how much of it there; otherwise how damp it is."""
+    if gathered_elsewhere(profile):
+        return message("panels.of-it", amount=page.show(_most(profile), "vapor flux"), place=worst_place(profile))
+    return worst_place(profile) if profile.wet_planes else no_water(page, verdict)
+
+
+def no_water(page: Page, verdict: Verdict) -> str:
+    """That no water gathers, and how damp it is all the same: the wood, or else the dampest face."""
+    found = verdict.finding("wood-moisture") or verdict.finding("face-humidity")
+    if found is None:
+        return message("panels.no-water-gathers")
+    if found.what == "face-humidity":
+        return message("panels.no-water-dampest-face", humidity=_humid(found.value))
+    shown = amount(found.value, found.criterion.unit, page.unit_system, named=False)
+    return message("panels.no-water-wood", amount=shown)

@@ -3,8 +3,8 @@
 import numpy as np
 
 from dryward import language
+from dryward.checks import Numeric
 from dryward.physics import sky
-from dryward.physics.shape import Numeric
 from dryward.physics.sky import frost_margin, night
 from dryward.teaching import vault
 from dryward.teaching.questions import Draw, Question

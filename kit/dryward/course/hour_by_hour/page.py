@@ -11,11 +11,11 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 
 from dryward import building, language, weather
+from dryward.checks import Floats
 from dryward.panels.controls import Choice, Scale, Slider
 from dryward.panels.learner import Settings
 from dryward.panels.page import Page
 from dryward.panels.readouts import Filling, Readout
-from dryward.pictures.drawing import Floats
 from dryward.pictures.year import MoistureYear, YearGraph
 from dryward.teaching import words
 from dryward.teaching.words import Step
