@@ -12,8 +12,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from dryward import air, units, weather
-from dryward.building.framing import parallel_path
 from dryward.building.job import Job, Room
+from dryward.building.layers import with_framing
 from dryward.checks import OutOfRange
 from dryward.language import called, message
 from dryward.physics.airleak import Leak
@@ -230,7 +230,7 @@ def inputs(here: Setting, system: str, hourly: bool) -> tuple[tuple[str, str], .
         ),
     }
     if job.assembly.framing:
-        rows["whole-assembly"] = units.r_value(parallel_path(job.assembly), system)
+        rows["whole-assembly"] = units.r_value(with_framing(job.assembly).parallel, system)
     if job.tightness:
         changes, share = units.number(job.tightness.ach50), _percent(job.tightness.share, system)
         rows["blower-door"] = message("report.blower-door", changes=changes, share=share, kind=kind(job.assembly))
