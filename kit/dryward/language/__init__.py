@@ -297,14 +297,24 @@ def told(given: str, **facts: Any) -> str:
     return message(given, **facts) if _ID.fullmatch(given) and has(given) else given
 
 
-def beside(file: str) -> Callable[..., str]:
-    """Like `message`, for the messages that stand in the folder of a module: ``beside(__file__)``."""
-    home = Path(file).parent
+class Beside:
+    """Like `message` and `has`, for the messages that stand in the folder of a module."""
 
-    def own(id: str, /, **facts: Any) -> str:
-        return _text((f"course/{home.name}.ftl", home / f"{ENGLISH}.ftl"), id, facts)
+    def __init__(self, file: str) -> None:
+        home = Path(file).parent
+        self._places = f"course/{home.name}.ftl", home / f"{ENGLISH}.ftl"
 
-    return own
+    def __call__(self, id: str, /, **facts: Any) -> str:
+        return _text(self._places, id, facts)
+
+    def __contains__(self, id: str) -> bool:
+        found = _catalog(self._places[1], ENGLISH)
+        return found is not None and id in found
+
+
+def beside(file: str) -> Beside:
+    """The messages in the folder of a module: ``beside(__file__)``."""
+    return Beside(file)
 
 
 def called(given: str) -> str:
