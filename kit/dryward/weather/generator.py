@@ -22,7 +22,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from dryward import air
-from dryward.air.saturation import Floats
+from dryward.checks import Floats
 from dryward.language import called, message
 from dryward.storage import cached
 from dryward.units import KELVIN, STEFAN_BOLTZMANN

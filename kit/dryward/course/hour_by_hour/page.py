@@ -11,6 +11,7 @@ from typing import Any
 import numpy as np
 
 from dryward import building, language, weather
+from dryward.checks import Floats
 from dryward.panels.controls import Choice, Scale, Slider
 from dryward.panels.filling import Filling
 from dryward.panels.learner import Settings
@@ -20,7 +21,6 @@ from dryward.physics import hourly
 from dryward.physics.airleak import Leak
 from dryward.physics.hourly import Hours
 from dryward.physics.ventspace import VentSpace
-from dryward.pictures.drawing import Floats
 from dryward.pictures.year import MoistureYear, YearGraph
 from dryward.teaching import words
 from dryward.teaching.words import Step

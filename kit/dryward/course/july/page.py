@@ -10,7 +10,7 @@ from dryward import building, language
 from dryward.checks import PlainError
 from dryward.course.july.questions import with_damp_wood
 from dryward.course.july.scene import Reversal, SummerRoof
-from dryward.panels import hand, wetness
+from dryward.panels import hand, readouts
 from dryward.panels.controls import Choice, Scale, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
@@ -153,7 +153,11 @@ class July(Page):
                 note=self.show(float(profile.temperature[state.node]), "temperature"),
             ),
             Readout(
-                "gain", message("gain"), profile.gain, "vapor flux", note=wetness.note(self, profile, self.judge(state))
+                "gain",
+                message("gain"),
+                profile.gain,
+                "vapor flux",
+                note=readouts.gain_note(profile, self.judge(state), self.unit_system),
             ),
             Readout(
                 "into_room",
@@ -183,7 +187,7 @@ class July(Page):
         show, profile = self.show, state.profile
         hot, judged = state.outdoor.temperature > SUN, self.judge(state)
         wet = bool(profile.wet_planes)
-        water = wetness.gathers(self, profile, judged) if wet else wetness.settles(self, judged)
+        water = readouts.water(profile, judged, self.unit_system)
         if state.push <= 0:
             return message("outward", sun=hot, push=show(-state.push, "pressure"), water=water)
         push = show(state.push, "pressure")
