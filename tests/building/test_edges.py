@@ -18,7 +18,7 @@ from dryward.building import (
     job,
     library,
 )
-from dryward.building.layers import with_framing
+from dryward.building.framing import with_framing
 from dryward.checks import BadFile, OutOfRange
 from dryward.units import to_si
 

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from dryward import building
 from dryward.building import AirSpace, Assembly, Framing, Layer, Material
-from dryward.building.layers import with_framing
+from dryward.building.framing import with_framing
 from dryward.checks import OutOfRange
 from dryward.units import from_si, to_si
 

@@ -11,8 +11,8 @@ from lesson_page import open_page
 from pypdf import PdfReader
 
 from dryward import building, cli, units
+from dryward.building.framing import with_framing
 from dryward.building.job import DESIGNS, Job, Place, job_text, load_job, parse_job
-from dryward.building.layers import with_framing
 from dryward.panels.desk.results import difference, names_of
 from dryward.physics import steady
 from dryward.report import document, many, review

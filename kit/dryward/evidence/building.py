@@ -8,7 +8,7 @@ from collections.abc import Callable
 from typing import Any
 
 from dryward.building import Assembly, Framing, Layer, codes, films, library
-from dryward.building.layers import WholeAssembly, with_framing
+from dryward.building.framing import WholeAssembly, with_framing
 from dryward.building.library import DRY_CUP, WET_CUP
 from dryward.checks import BadFile
 from dryward.evidence.examples import plate

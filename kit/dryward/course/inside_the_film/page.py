@@ -143,7 +143,7 @@ class InsideTheFilm(Page):
                 message("gain"),
                 state.profile.gain,
                 "vapor flux",
-                note=readouts.gain_note(self, state.profile, self.judge(state)),
+                note=readouts.gain_note(state.profile, self.judge(state), self.unit_system),
             ),
             Readout("share", "", state.share, "relative humidity", hidden=True),
         ]
@@ -163,8 +163,8 @@ class InsideTheFilm(Page):
         }
         judged = self.judge(state)
         if state.profile.wet_planes:
-            return message("gathers", water=readouts.gathers(self, state.profile, judged), **facts)
-        return message("no-water", settles=readouts.settles(self, judged), **facts)
+            return message("gathers", water=readouts.gathers(state.profile, judged, self.unit_system), **facts)
+        return message("no-water", settles=readouts.settles(judged, self.unit_system), **facts)
 
     def strips(self, at: SimpleNamespace, state: FilmInRoof) -> dict[str, Any]:
         """The state along each control."""

@@ -157,7 +157,7 @@ class July(Page):
                 message("gain"),
                 profile.gain,
                 "vapor flux",
-                note=readouts.gain_note(self, profile, self.judge(state)),
+                note=readouts.gain_note(profile, self.judge(state), self.unit_system),
             ),
             Readout(
                 "into_room",
@@ -187,7 +187,7 @@ class July(Page):
         show, profile = self.show, state.profile
         hot, judged = state.outdoor.temperature > SUN, self.judge(state)
         wet = bool(profile.wet_planes)
-        water = readouts.gathers(self, profile, judged) if wet else readouts.settles(self, judged)
+        water = readouts.water(profile, judged, self.unit_system)
         if state.push <= 0:
             return message("outward", sun=hot, push=show(-state.push, "pressure"), water=water)
         push = show(state.push, "pressure")

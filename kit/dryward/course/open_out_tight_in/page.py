@@ -158,7 +158,7 @@ class OpenOutTightIn(Page):
             return message("gains", little=judged.state == DAMP, gain=self.show(gain, "vapor flux"), stop=stop)
         assert balance is not None  # this roof is one that gains nothing
         dry = judged.state == DRY
-        settles = "" if dry else readouts.settles(self, judged)
+        settles = "" if dry else readouts.settles(judged, self.unit_system)
         if balance <= FINE[0]:
             return message("gains-nothing-ever", dry=dry, settles=settles)
         return message(

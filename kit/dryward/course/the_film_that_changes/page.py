@@ -185,7 +185,7 @@ class TheFilmThatChanges(Page):
                 message("gain"),
                 state.profile.gain,
                 "vapor flux",
-                note=readouts.gain_note(self, state.profile, self.judge(state)),
+                note=readouts.gain_note(state.profile, self.judge(state), self.unit_system),
             ),
             Readout("mean", "", state.mean, "relative humidity", hidden=True),
         ]
@@ -209,11 +209,11 @@ class TheFilmThatChanges(Page):
             sees = message("film-sees", state=word, **seen)
         outward = bool(state.profile.vapor_flux_in > 0)
         if state.profile.wet_planes:
-            gathers = readouts.gathers(self, state.profile, self.judge(state))
+            gathers = readouts.gathers(state.profile, self.judge(state), self.unit_system)
             if outward and opens:
                 return message("opens-at-the-wrong-time", sees=sees, gathers=gathers)
             return message("gathers", sees=sees, gathers=gathers)
-        settles = readouts.settles(self, self.judge(state))
+        settles = readouts.settles(self.judge(state), self.unit_system)
         if outward and opens:
             return message("opens-and-stays-dry", sees=sees, settles=settles)
         return message("no-water", outward=outward, sees=sees, settles=settles)

@@ -105,7 +105,7 @@ class WhereItGetsWet(Page):
                 message("wet-plane"),
                 worst.depth if worst else None,
                 "length",
-                note=readouts.worst_place(profile) if worst else readouts.no_water(self, judged),
+                note=readouts.worst_place(profile) if worst else readouts.no_water(judged, self.unit_system),
             ),
             Readout(
                 "highest_relative_humidity",
@@ -140,8 +140,8 @@ class WhereItGetsWet(Page):
         depth = "" if profile.dew_point_depth is None else self.show(profile.dew_point_depth, "length")
         worst = readouts.worst_plane(profile)
         if worst is None:
-            return message("no-water", line=line, depth=depth, settles=readouts.settles(self, judged))
-        gathers = readouts.gathers(self, profile, judged)
+            return message("no-water", line=line, depth=depth, settles=readouts.settles(judged, self.unit_system))
+        gathers = readouts.gathers(profile, judged, self.unit_system)
         return message("water", line=line, depth=depth, frost=bool(worst.temperature < 0), gathers=gathers)
 
     def strips(self, at: SimpleNamespace, state: RoofInCold) -> dict[str, Any]:

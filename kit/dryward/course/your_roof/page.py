@@ -11,8 +11,8 @@ from typing import Any
 
 from dryward import building, language, units
 from dryward.building import layer_order
+from dryward.building.framing import with_framing
 from dryward.building.job import Job, Room
-from dryward.building.layers import with_framing
 from dryward.checks import PlainError
 from dryward.panels import readouts
 from dryward.panels.controls import Choice
@@ -154,9 +154,7 @@ class YourRoof(Page):
 
     def says(self, state: RoofInMonth) -> str:
         """What this month would do if it never ended."""
-        profile, verdict = state.profile, self.judge(state)
-        said = readouts.gathers(self, profile, verdict) if profile.wet_planes else readouts.settles(self, verdict)
-        return message("month-for-ever", said=said)
+        return message("month-for-ever", said=readouts.water(state.profile, self.judge(state), self.unit_system))
 
     def strips(self, at: SimpleNamespace, state: RoofInMonth) -> dict[str, Any]:
         """The state along the humidity this month, if it never ended."""
