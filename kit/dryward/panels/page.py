@@ -197,7 +197,7 @@ class Page:
         self.kinds = self.draws if isinstance(self.draws, tuple) else (self.draws,)
         self.result, self.trouble = Result(), ""
         self.strips_shown: dict[str, dict[str, Any]] = {}
-        self._live_pictures: dict[tuple[str, bool], tuple[PictureCache, ...]] = {}
+        self._live_pictures: tuple[PictureCache, ...] = ()
         self._whole: tuple[bytes, ...] | None = ()
         self._drawn, self._heard, self._retype = 0, 0, ""
         self._resting: asyncio.TimerHandle | None = None
@@ -348,13 +348,13 @@ class Page:
         return bool(self.draws) and self.prediction.chosen is None and not self.settings["instructor"]
 
     def live_pictures(self) -> tuple[PictureCache, ...]:
-        """The pictures of the present unit system and type size, made once; those of another are dropped."""
+        """The pictures of the present unit system and type size, made once; a switch of either drops them."""
         from dryward.pictures.drawing import PictureCache  # Matplotlib: a page needs it only when it is opened
 
-        key = (self.unit_system, bool(self.settings["projector"]))
-        if key not in self._live_pictures:
-            self._live_pictures = {key: tuple(PictureCache(kind, *key) for kind in self.kinds)}
-        return self._live_pictures[key]
+        if not self._live_pictures:
+            projector = bool(self.settings["projector"])
+            self._live_pictures = tuple(PictureCache(kind, self.unit_system, projector) for kind in self.kinds)
+        return self._live_pictures
 
     # --- from one state to the next --------------------------------------------------
 
@@ -455,6 +455,7 @@ class Page:
         """Show everything in the other unit system, the sliders where they are; UnknownName for one there is not."""
         keep = {name: control.si for name, control in self.controls.items()}
         self.unit_system = self.settings["unit_system"] = _known(unit_system)
+        self._live_pictures = ()
         self._make_controls(keep)
         self.refresh()
         self.lesson = lessons.lesson(self.id, self.unit_system)
@@ -594,6 +595,7 @@ class Page:
 
     def _switch(self, name: str, value: bool) -> None:
         self.settings[name] = value
+        self._live_pictures = ()
         self.follow()
         self.send_frame()
 

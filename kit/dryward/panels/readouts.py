@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cache
 from typing import TYPE_CHECKING, Any
 
 from dryward import units
@@ -77,17 +79,15 @@ class Strip:
     @property
     def even(self) -> tuple[float, ...]:
         """The places, given or even."""
-        return self.places or tuple(k / (len(self.states) - 1) for k in range(len(self.states)))
+        return self.places or _even(len(self.states))
 
     def with_handle(self, control: Control, state: str) -> Strip:
         """The same strip with the page's own state under the handle."""
         if isinstance(control, SliderControl):
             here = min(max(control.fraction(control.value), 0.0), 1.0)
-            both = zip(self.even, self.states, strict=True)
-            known = {place: each for place, each in both if abs(place - here) > 1e-6}
-            known[here] = state
-            places = tuple(sorted(known))
-            return Strip(tuple(known[place] for place in places), places)
+            places, states = self.even, self.states
+            before, behind = bisect_left(places, here - 1e-6), bisect_right(places, here + 1e-6)
+            return Strip((*states[:before], state, *states[behind:]), (*places[:before], here, *places[behind:]))
         place = control.options.index(control.value)
         return Strip((*self.states[:place], state, *self.states[place + 1 :]))
 
@@ -100,6 +100,12 @@ class Strip:
         edges = [0.0, *(0.5 * (places[first - 1] + places[first]) for _, first, _ in runs[1:]), 1.0]
         spans = [[a, b, state] for (state, *_), a, b in zip(runs, edges, edges[1:], strict=False)]
         return {"spans": spans, "words": _of_slider(control, self.states, places, runs)}
+
+
+@cache
+def _even(count: int) -> tuple[float, ...]:
+    """Even places from 0 to 1."""
+    return tuple(k / (count - 1) for k in range(count))
 
 
 def _of_options(control: ChoiceControl, states: Sequence[str]) -> str:
@@ -119,7 +125,7 @@ def _of_slider(
     control: SliderControl, states: Sequence[str], places: Sequence[float], runs: list[tuple[str, int, int]]
 ) -> str:
     """Where each stretch lies, in the numbers of the slider."""
-    done = sum(each != UNKNOWN for each in states)
+    done = len(states) - states.count(UNKNOWN)
     if done < len(states):
         return message("panels.not-known-yet", done=done, count=len(states))
     if len(runs) == 1:

@@ -6,7 +6,7 @@ from dryward.teaching.practical import Outcome, Say, Task, Values, airs, in_si
 from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import FILM, face, film_state, gain, roof, verdict
 from dryward.units import from_si, to_si
-from dryward.verdict import DRY, WET, of_steady
+from dryward.verdict import DRY, WET
 from dryward.verdict.words import adjective
 
 message = language.beside(__file__)
@@ -76,7 +76,7 @@ CHECKS = (filled_cavity, why_empty, steam_bath)
 def _tight_and_dry(now: Values, say: Say) -> Outcome:
     """Whether the film is tight enough and the roof dry."""
     profile = steady.profile(roof("variable", "open membrane", from_si(now["R_in"], "R")), *airs(now))
-    found, judged = profile.permeance[FILM], of_steady(profile)
+    found, judged = profile.permeance[FILM], profile.verdict
     tight = found <= to_si(1.0, "perm") * (1 + 1e-9)
     told = message("task-outcome", permeance=say(found, "perm"), verdict=say.verdict(judged))
     return Outcome(tight and judged.state == DRY, told, found)
