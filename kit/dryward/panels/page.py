@@ -118,7 +118,6 @@ from dryward.panels.learner import Prediction, Questions, Settings, Tasks
 from dryward.panels.readouts import Readout, Strip
 from dryward.teaching import lessons, words
 from dryward.teaching.words import Step
-from dryward.verdict.words import word
 
 if TYPE_CHECKING:
     from dryward.pictures.drawing import LivePicture, PictureCache
@@ -423,7 +422,9 @@ class Page:
         views = views if isinstance(views, tuple) else (views,) * len(self.kinds)
         readouts, sentence, verdict = tuple(self.numbers(state)), self.says(state), self.judge(state)
         if verdict is not None:
-            sentence = message("panels.state-and-sentence", state=word(verdict.state), sentence=sentence)
+            sentence = message(
+                "panels.state-and-sentence", state=message("verdict.head", state=verdict.state), sentence=sentence
+            )
             views = tuple(dataclasses.replace(view, verdict=verdict.state) for view in views)
         drawn = list(zip(self.live_pictures(), views, strict=True))
         layers = tuple(picture.layers(view) for picture, view in drawn)

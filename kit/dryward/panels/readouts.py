@@ -9,10 +9,11 @@ from functools import cache
 from typing import TYPE_CHECKING, Any
 
 from dryward import units
+from dryward.checks import begun
 from dryward.language import called, joined, message
 from dryward.panels.controls import ChoiceControl, Control, SliderControl
 from dryward.verdict import DAMP, DRY, STATES, UNKNOWN
-from dryward.verdict.words import adjective, amount, capital, dampest, how_wet, word
+from dryward.verdict.words import amount, dampest, how_wet
 
 if TYPE_CHECKING:
     from dryward.physics.steady import Profile, WetPlane
@@ -115,9 +116,9 @@ def _of_options(control: ChoiceControl, states: Sequence[str]) -> str:
         names = [control.label(id) for id, each in zip(control.options, states, strict=True) if each == state]
         if names:
             if len(names) == len(states):
-                return message("panels.every-option", state=word(state))
+                return message("panels.every-option", state=message("verdict.head", state=state))
             options = joined("panels.option-after-option", names)
-            said.append(message("panels.some-options", state=word(state), options=options))
+            said.append(message("panels.some-options", state=message("verdict.head", state=state), options=options))
     return joined("panels.state-after-state", said)
 
 
@@ -129,7 +130,7 @@ def _of_slider(
     if done < len(states):
         return message("panels.not-known-yet", done=done, count=len(states))
     if len(runs) == 1:
-        return message("panels.every-setting", state=word(runs[0][0]))
+        return message("panels.every-setting", state=message("verdict.head", state=runs[0][0]))
     rising, said = control.scale.left < control.scale.right, []
     ends = [(control.at(places[first]), control.at(places[last])) for _, first, last in runs]
     printed = [(control.say(low), control.say(high)) for low, high in ends]
@@ -145,8 +146,8 @@ def _of_slider(
         how = _stretch(k == 0, last, after_low, before_high, low == high, rising)
         if last and control.unit:
             low = message("panels.js-amount", number=low, unit=control.unit)
-        said.append(message("panels.stretch", how=how, state=adjective(state), low=low, high=high))
-    return capital(joined("panels.stretch-after-stretch", said))
+        said.append(message("panels.stretch", how=how, state=message("verdict.state", state=state), low=low, high=high))
+    return begun(joined("panels.stretch-after-stretch", said))
 
 
 def _stretch(first: bool, last: bool, after_low: bool, before_high: bool, same: bool, rising: bool) -> str:

@@ -37,7 +37,6 @@ from dryward import units
 from dryward.checks import Floats
 from dryward.language import message
 from dryward.pictures import style
-from dryward.verdict.words import adjective
 
 
 class _Drawn(Figure):
@@ -609,7 +608,7 @@ def described(picture: LivePicture[State], state: State) -> str:
     """What a picture shows, in words, and the state that the page gives it."""
     said = picture.alt(state)
     given = getattr(state, "verdict", "")
-    return message("pictures.verdict", said=said, state=adjective(given)) if given else said
+    return message("pictures.verdict", said=said, state=message("verdict.state", state=given)) if given else said
 
 
 class PictureCache(Generic[State]):

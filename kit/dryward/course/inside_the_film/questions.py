@@ -7,7 +7,6 @@ from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import FILM, face, film_state, gain, roof, verdict
 from dryward.units import from_si, to_si
 from dryward.verdict import DRY, WET
-from dryward.verdict.words import adjective
 
 message = language.beside(__file__)
 
@@ -31,7 +30,11 @@ def filled_cavity(draw: Draw) -> Question | None:
     draw.tell("degF", warm=warm, cool=cool, cold=cold, room=70)
     draw.tell("%", humid=round(humid[0]), share=round(share), rh=rh)
     draw.tell("perm", first=first, then=humid[3])
-    draw.tell(changes=states[0] != states[1], before=adjective(states[0]), after=adjective(states[1]))
+    draw.tell(
+        changes=states[0] != states[1],
+        before=language.message("verdict.state", state=states[0]),
+        after=language.message("verdict.state", state=states[1]),
+    )
     draw.tell("R", inside=inside, outside=outside)
     return draw.ask("label-r-is-wall-r", "film-knows-the-season", "film-closes-when-humid")
 
