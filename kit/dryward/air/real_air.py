@@ -51,7 +51,7 @@ def moist_air(
     Raises
     ------
     OutOfRange
-        Outside a range.
+        For air hotter, colder, moister or thinner than that.
 
     Notes
     -----

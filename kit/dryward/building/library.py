@@ -201,7 +201,7 @@ def material(id: str) -> Material:
     Parameters
     ----------
     id : str
-        Lower-case words with hyphens.
+        Such as ``"cellulose-dense"``.
 
     Returns
     -------
@@ -210,7 +210,7 @@ def material(id: str) -> Material:
     Raises
     ------
     UnknownName
-        With the nearest ids.
+        For what no material is called, with the nearest ids.
 
     Examples
     --------
@@ -226,16 +226,17 @@ def membrane(id: str) -> Any:
     Parameters
     ----------
     id : str
-        Lower-case words with hyphens.
+        Such as ``"teaching-variable"``.
 
     Returns
     -------
     FixedMembrane, VariableMembrane or LaminateMembrane
+        Whose permeance the rest of the kit asks for in the same way.
 
     Raises
     ------
     UnknownName
-        With the nearest ids.
+        For what no sheet is called, with the nearest ids.
 
     Examples
     --------
@@ -252,7 +253,7 @@ def air_space(id: str) -> AirSpace:
     Parameters
     ----------
     id : str
-        Lower-case words with hyphens.
+        Such as ``"service-cavity"``.
 
     Returns
     -------
@@ -261,7 +262,7 @@ def air_space(id: str) -> AirSpace:
     Raises
     ------
     UnknownName
-        With the nearest ids.
+        For what no air layer is called, with the nearest ids.
 
     Examples
     --------

@@ -1,7 +1,7 @@
 """Materials: what a layer with thickness is made of, the water that wood holds, and how fast liquid moves."""
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any, TypeAlias
 
 import numpy as np
@@ -45,8 +45,22 @@ def _at(curve: Curve, x: Numeric) -> Any:
     return float(found) if np.ndim(x) == 0 else found
 
 
+@dataclass(frozen=True, kw_only=True)
+class Sourced:
+    """What a row of the library says of where its numbers come from; given by name."""
+
+    #: Document, the place in it, and how it was read.
+    source: str = ""
+    where: str = ""
+    how_read: str = ""
+    #: Category in the library.
+    category: str = ""
+    #: How far the true value may lie: (property, low, high), SI.
+    ranges: tuple[tuple[str, float, float], ...] = ()
+
+
 @dataclass(frozen=True)
-class Material:
+class Material(Sourced):
     """One homogeneous material.
 
     Parameters
@@ -98,11 +112,6 @@ class Material:
     sorption: Points = ()
     liquid_conductivity: Points | None = None
     wood: bool = False
-    source: str = ""
-    where: str = ""
-    how_read: str = ""
-    category: str = ""
-    ranges: tuple = ()
 
     def __post_init__(self) -> None:
         put = object.__setattr__
@@ -168,7 +177,7 @@ class Material:
 
 
 @dataclass(frozen=True)
-class AirSpace:
+class AirSpace(Sourced):
     """A layer of air: a service cavity, a still air space, or a vent space.
 
     Parameters
@@ -201,11 +210,7 @@ class AirSpace:
     vented: bool = False
     id: str = ""
     name: str = "air space"
-    source: str = ""
-    where: str = ""
-    how_read: str = ""
-    category: str = "air layers"
-    ranges: tuple = ()
+    category: str = field(default="air layers", kw_only=True)
 
     def __post_init__(self) -> None:
         put = object.__setattr__

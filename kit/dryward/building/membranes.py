@@ -22,6 +22,7 @@ from typing import Any, ClassVar
 
 import numpy as np
 
+from dryward.building.materials import Sourced
 from dryward.checks import OutOfRange, rising, within
 from dryward.exhibit import one_line
 from dryward.language import message
@@ -33,7 +34,7 @@ HIGHEST = QUANTITIES["permeance"].high
 
 
 @dataclass(frozen=True)
-class Origin:
+class Origin(Sourced):
     """Where the numbers of a library row come from, and what it is called.
 
     Attributes
@@ -50,11 +51,6 @@ class Origin:
 
     id: str = ""
     name: str = "membrane"
-    source: str = ""
-    where: str = ""
-    how_read: str = ""
-    category: str = ""
-    ranges: tuple = ()
 
 
 def _mean_humidity(inside: Numeric, outside: Numeric) -> Any:

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from dryward import units
 from dryward.language import called, message
+from dryward.panels.readouts import Readout
 from dryward.verdict import DAMP
 from dryward.verdict.words import amount, dampest, how_wet
 
@@ -75,8 +76,13 @@ def _humid(value: float) -> str:
     return message("panels.just-under", amount=shown) if 0.995 <= value < 1.0 else shown
 
 
-def note(page: Page, profile: Profile, verdict: Verdict) -> str:
-    """The line under the water gained: where it gathers, and how much of it there; otherwise how damp it is."""
+def gained(page: Page, label: str, profile: Profile, verdict: Verdict) -> Readout:
+    """The water gained, and under it where that gathers or how damp it is."""
+    return Readout("gain", label, profile.gain, "vapor flux", note=_note(page, profile, verdict))
+
+
+def _note(page: Page, profile: Profile, verdict: Verdict) -> str:
+    """Where water gathers, and how much of it there; otherwise how damp it is."""
     if elsewhere(profile):
         return message("panels.of-it", amount=page.show(_most(profile), "vapor flux"), place=where(profile))
     return where(profile) if profile.wet_planes else none(page, verdict)

@@ -76,7 +76,7 @@ class Leak:
     Raises
     ------
     OutOfRange
-        Outside a range.
+        For a share, a flow or an area that cannot be.
 
     Notes
     -----

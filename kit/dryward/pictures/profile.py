@@ -144,29 +144,6 @@ class ProfilePart:
         )
 
 
-class ProfileGraph(LivePicture[SteadyRoof]):
-    """The graph alone."""
-
-    size = (620, 400)
-    projector_size = (1100, 640)
-
-    def __init__(self, *args: Any, **keys: Any) -> None:
-        super().__init__(*args, **keys)
-        self.part = ProfilePart(self)
-
-    def signature(self, state: SteadyRoof) -> Hashable:
-        return self.part.signature(state)
-
-    def draw_static(self, state: SteadyRoof) -> None:
-        self.part.static(state, (6, 4, self.width - 6, self.height - 4))
-
-    def draw_moving(self, state: SteadyRoof) -> None:
-        self.part.moving(state)
-
-    def alt(self, state: SteadyRoof) -> str:
-        return self.part.alt(state)
-
-
 class SectionAndProfile(LivePicture[SteadyRoof]):
     """Section and graph side by side in one figure."""
 

@@ -409,26 +409,3 @@ class SectionPart:
         ways = "-".join("out" if rate >= 0 else "in" for rate in (drying.inward, drying.outward))
         shown = self.picture.show(depth, "length")
         return message("pictures.wet-layer-would", ways=ways, depth=shown, inward=inward, outward=outward)
-
-
-class Section(LivePicture[SteadyRoof]):
-    """The section alone."""
-
-    size = (620, 400)
-    projector_size = (1100, 640)
-
-    def __init__(self, *args: Any, **keys: Any) -> None:
-        super().__init__(*args, **keys)
-        self.part = SectionPart(self)
-
-    def signature(self, state: SteadyRoof) -> Hashable:
-        return self.part.signature(state)
-
-    def draw_static(self, state: SteadyRoof) -> None:
-        self.part.static(state, (6, 6, self.width - 6, self.height - 4))
-
-    def draw_moving(self, state: SteadyRoof) -> None:
-        self.part.moving(state)
-
-    def alt(self, state: SteadyRoof) -> str:
-        return self.part.alt(state)

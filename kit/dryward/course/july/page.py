@@ -152,9 +152,7 @@ class July(Page):
                 "relative humidity",
                 note=self.show(float(profile.temperature[state.node]), "temperature"),
             ),
-            Readout(
-                "gain", message("gain"), profile.gain, "vapor flux", note=wetness.note(self, profile, self.judge(state))
-            ),
+            wetness.gained(self, message("gain"), profile, self.judge(state)),
             Readout(
                 "into_room",
                 message("into-room"),

@@ -180,13 +180,7 @@ class TheFilmThatChanges(Page):
                 "vapor flux",
                 note=message("flow-note", outward=bool(flux > 0)),
             ),
-            Readout(
-                "gain",
-                message("gain"),
-                state.profile.gain,
-                "vapor flux",
-                note=wetness.note(self, state.profile, self.judge(state)),
-            ),
+            wetness.gained(self, message("gain"), state.profile, self.judge(state)),
             Readout("mean", "", state.mean, "relative humidity", hidden=True),
         ]
 
