@@ -20,8 +20,7 @@ from dryward.course.which_way_vapor_goes.scene import AirsBesideCeiling, Rooms
 from dryward.course.winter_house.scene import HouseWater, Tank
 from dryward.course.your_readings.scene import LoggerTraces, Trace, Traces
 from dryward.physics import steady
-from dryward.pictures.profile import SectionAndProfile
-from dryward.pictures.section import SteadyRoof
+from dryward.pictures.section import SectionAndProfile, SteadyRoof
 from dryward.pictures.year import MoistureYear, MonthBars, MonthlyWater, TwoYearGraphs, TwoYears, YearGraph
 
 SI = units.to_si

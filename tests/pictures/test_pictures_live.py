@@ -14,8 +14,7 @@ from dryward.panels import page
 from dryward.pictures import live
 from dryward.pictures.drawing import arrow, ceiling, thinned
 from dryward.pictures.live import png
-from dryward.pictures.profile import SectionAndProfile
-from dryward.pictures.section import FULL_ARROW
+from dryward.pictures.section import FULL_ARROW, SectionAndProfile
 
 
 def counting(picture):

@@ -44,8 +44,7 @@ import tomli_w
 
 from dryward import storage, units
 from dryward.building import films, library
-from dryward.building.framing import Framing
-from dryward.building.layers import THICKEST, Layer
+from dryward.building.layers import THICKEST, Framing, Layer
 from dryward.building.library import Substance
 from dryward.building.materials import CONDUCTS, PASSES, AirSpace, Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane

@@ -1,13 +1,14 @@
-"""Layers: what one is made of, how thick it is, and whether leaking air seeps through it."""
+"""Layers: what one is made of, how thick it is, whether leaking air seeps through it; the wood that bridges some."""
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
 from dryward.building import library
 from dryward.building.library import Substance
 from dryward.building.materials import AirSpace, Material
 from dryward.building.membranes import FixedMembrane, LaminateMembrane, Membrane, VariableMembrane
+from dryward.building.schema import entry, settle
 from dryward.checks import OutOfRange
 from dryward.exhibit import one_line
 from dryward.language import called, message
@@ -163,3 +164,37 @@ class Layer:
     def vapor_resistance(self) -> float:
         """At a mean relative humidity of one half [s m2 Pa/kg]; inf if tight."""
         return 1.0 / self.permeance if self.permeance > 0 else math.inf
+
+
+@dataclass(frozen=True)
+class Framing:
+    """Wood that bridges an insulated layer.
+
+    Parameters
+    ----------
+    share : float
+        Part of the area that is framing [-], 0 to 0.5.
+    material : Material
+        What the framing is made of.
+    layers : tuple of str
+        Names of the layers it runs through.
+
+    Raises
+    ------
+    OutOfRange
+        For a share out of range.
+
+    Examples
+    --------
+    >>> wood = Material("wood", "wood", 450, 1600, 0.12, 5e-12)
+    >>> Framing(0.1, wood, ("insulation",)).share
+    0.1
+    """
+
+    share: float = field(metadata=entry("Framing share", "share", 0, 0.5, bare=("%", "%")))
+    material: Material
+    layers: tuple[str, ...]
+
+    def __post_init__(self) -> None:
+        settle(self)
+        object.__setattr__(self, "layers", tuple(self.layers))

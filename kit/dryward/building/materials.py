@@ -7,11 +7,10 @@ from typing import Any, TypeAlias
 import numpy as np
 
 from dryward import air, units
-from dryward.checks import OutOfRange, rising, subject, within
+from dryward.checks import Numeric, OutOfRange, rising, subject, within
 from dryward.exhibit import one_line
 from dryward.language import called, message
 from dryward.units import QUANTITIES, checked, show
-from dryward.units.table import Numeric
 
 #: Least and largest conductivity [W/(m K)], and the largest vapor permeability [kg/(s m Pa)], of any material.
 CONDUCTS = (QUANTITIES["conductivity"].low, QUANTITIES["conductivity"].high)

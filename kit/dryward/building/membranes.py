@@ -23,11 +23,10 @@ from typing import Any, ClassVar
 import numpy as np
 
 from dryward.building.materials import Sourced
-from dryward.checks import OutOfRange, rising, within
+from dryward.checks import Floats, Numeric, OutOfRange, rising, within
 from dryward.exhibit import one_line
 from dryward.language import message
 from dryward.units import QUANTITIES, checked, from_si, quantity, show, written
-from dryward.units.table import Floats, Numeric
 
 #: Permeance a membrane may have [kg/(s m2 Pa)]: nothing at all to 10 000 perm.
 HIGHEST = QUANTITIES["permeance"].high

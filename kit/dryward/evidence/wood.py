@@ -2,9 +2,9 @@
 
 import numpy as np
 
-from dryward.air.saturation import Floats
 from dryward.building import codes, library
 from dryward.building.materials import humidity_of_wood, wood_moisture
+from dryward.checks import Floats
 from dryward.evidence.table import Answers, Row
 from dryward.physics import mold
 from dryward.units import DAY, HOUR, from_si

@@ -52,7 +52,7 @@ Everything else is optional:
     ``{control name: Strip(states)}``, a state for each of
     ``self.along(name)``, the places in SI along the slider, or for each
     option of a choice; the page puts its own under the handle.  Where each
-    place needs an hourly run, `readouts.Filling` fills the strips in the
+    place needs an hourly run, `filling.Filling` fills the strips in the
     background; ``course/hour_by_hour/page.py`` is the example.
 ``slow = True`` and ``preview(at)``
     For hourly models.  While a slider moves the page draws ``preview(at)``,
@@ -111,7 +111,7 @@ from typing import TYPE_CHECKING, Any
 
 from dryward import units
 from dryward.checks import PlainError, UnknownName
-from dryward.language import message
+from dryward.language import joined, message
 from dryward.panels import protocol
 from dryward.panels.controls import PLACES, Choice, Control, Slider, SliderControl, standard
 from dryward.panels.learner import Prediction, Questions, Settings, Tasks
@@ -437,7 +437,7 @@ class Page:
         return (strip.with_handle(control, self.verdict.state) if self.verdict else strip).shown(control)
 
     def put_strip(self, name: str, strip: Strip) -> dict[str, Any]:
-        """Show a strip that was filled meanwhile, and give what is shown; see `readouts.Filling`."""
+        """Show a strip that was filled meanwhile, and give what is shown; see `filling.Filling`."""
         shown = self._with_handle(name, strip)
         self.strips_shown = {**self.strips_shown, name: shown}
         return shown
@@ -631,7 +631,42 @@ class Page:
 
     def send_frame(self) -> None:
         """Build the page on the screen anew: words, units or locks have changed."""
-        self.widget.frame = dict(protocol.frame_of(self))
+        settings = self.settings
+        needs = joined("panels.lesson-after-lesson", [lessons.lesson(id).title for id in self.lesson.needs])
+        frame: protocol.Frame = {
+            "number": self.lesson.number,
+            "title": self.lesson.title,
+            "question": self.lesson.question,
+            "needs": needs and message("panels.comes-after", lessons=needs),
+            "system": self.unit_system,
+            "projector": settings["projector"],
+            "type_size": settings["type_size"],
+            "instructor": settings["instructor"],
+            "locked": self.locked,
+            "reveal": self.prediction.reveal,
+            "prediction": self.prediction.frame(),
+            "controls": [control.frame() for control in self.controls.values()],
+            "actions": [{"name": name, "words": text} for name, text in self.buttons],
+            "pictures": [{"width": each.width, "height": each.height} for each in self.live_pictures()],
+            "readouts": [{"name": each.name, "words": each.words} for each in self.readout_list if not each.hidden],
+            "has_arithmetic": self.has_steps,
+            "folds": self._folds(),
+            "questions": self.questions.frame(),
+            "unkept": settings.trouble,
+            "takeaway": self.lesson.takeaway,
+            "cautions": [
+                {"title": each.title, "text": self.say(each.text)} for each in map(words.caution, self.lesson.cautions)
+            ],
+        }
+        self.widget.frame = dict(frame)
+
+    def _folds(self) -> list[dict[str, Any]]:
+        """Where the lesson's numbers are from, and what its picture leaves out."""
+        left_out = message("panels.limits-fold", picture=bool(self.draws))
+        return [
+            {"key": "sources", "title": message("panels.sources-fold"), "items": list(self.lesson.sources)},
+            {"key": "limits", "title": left_out, "items": list(self.lesson.limits)},
+        ]
 
     def send_desk(self) -> None:
         """Show the sections of the desk anew, those of the practical tasks last."""

@@ -8,10 +8,9 @@ import numpy as np
 
 from dryward import air
 from dryward.air import COLDEST
-from dryward.checks import NotConverged, OutOfRange, subject, within
+from dryward.checks import Floats, NotConverged, Numeric, OutOfRange, plain, subject, within
 from dryward.language import message
 from dryward.physics.moving_air import film_permeance
-from dryward.physics.shape import Floats, Numeric, plain
 from dryward.units import HOUR, KELVIN, STEFAN_BOLTZMANN, written
 from dryward.weather import Air
 

@@ -27,9 +27,8 @@ import numpy as np
 
 from dryward import air
 from dryward.building import codes
-from dryward.checks import within
+from dryward.checks import Floats, Numeric, plain, within
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density, film_permeance, viscosity
-from dryward.physics.shape import Floats, Numeric, plain
 from dryward.units import GRAVITY, KELVIN, checked
 from dryward.weather import Air
 

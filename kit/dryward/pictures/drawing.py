@@ -16,9 +16,10 @@ from matplotlib.patches import Polygon, Rectangle
 from matplotlib.text import Text as FigureText
 from matplotlib.ticker import FuncFormatter, MaxNLocator, NullFormatter
 from matplotlib.transforms import Affine2D
-from numpy.typing import ArrayLike, NDArray
+from numpy.typing import ArrayLike
 
 from dryward import units
+from dryward.checks import Floats
 from dryward.language import message
 from dryward.pictures import style
 
@@ -32,7 +33,6 @@ class _Drawn(Figure):
         return out.getvalue()
 
 
-Floats: TypeAlias = NDArray[np.float64]
 #: A number, or an array of them.
 Numbers: TypeAlias = float | Floats
 #: Left, bottom, right, top [px].

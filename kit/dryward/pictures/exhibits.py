@@ -23,8 +23,7 @@ from dryward.physics.monthly import Months
 from dryward.physics.steady import Profile, Sweep
 from dryward.pictures.drawing import Grid, sentences, thinned
 from dryward.pictures.live import LivePicture
-from dryward.pictures.profile import SectionAndProfile
-from dryward.pictures.section import SectionPart, SteadyRoof, layers_in_words
+from dryward.pictures.section import SectionAndProfile, SectionPart, SteadyRoof, layers_in_words
 from dryward.pictures.year import MoistureYear, MonthBars, YearGraph, from_balance
 from dryward.units import SHOWN, number
 from dryward.verdict import STATES, UNKNOWN, Verdict, criterion, states_of_sweep, words

@@ -11,13 +11,13 @@ from matplotlib.patches import Rectangle
 from matplotlib.ticker import FuncFormatter
 from numpy.typing import NDArray
 
+from dryward.checks import Floats
 from dryward.language import called, joined, listed, message
 from dryward.physics.monthly import Months
 from dryward.pictures import style
 from dryward.pictures.drawing import (
     Box,
     Entry,
-    Floats,
     apart,
     ceiling,
     letters_every,

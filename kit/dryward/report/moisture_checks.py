@@ -10,9 +10,9 @@ from numpy.typing import NDArray
 from dryward import units, verdict
 from dryward.building import Assembly, Material
 from dryward.language import called, listing, message
-from dryward.physics import drying, monthly, steady
+from dryward.physics import drying, hourly, monthly, steady
 from dryward.physics.drying import Drying
-from dryward.physics.hourly import Hours
+from dryward.physics.hourly import Hours, Surface, leak_flow
 from dryward.physics.steady import Profile
 from dryward.report.check import CAN, Check, Number, Progress, kind
 from dryward.report.setting import Setting, leak, vent_space
@@ -167,8 +167,6 @@ def _advice(judged: Verdict) -> tuple[str, str]:
 
 def options(setting: Setting) -> Options:
     """Keywords of `hourly.simulate` that a job stands for."""
-    from dryward.physics.hourly import Surface, leak_flow
-
     job, leaking, flow = setting.job, leak(setting.job), None
     if leaking is not None and job.tightness is not None:
         warmth, _ = setting.room.at(setting.hourly)
@@ -185,8 +183,6 @@ def options(setting: Setting) -> Options:
 
 def run_years(setting: Setting, progress: Progress | None = None, **other: Any) -> Hours:
     """The hourly run of a job, with other keywords of `hourly.simulate` in place of its own."""
-    from dryward.physics import hourly
-
     typed = {**options(setting), **other}
     return hourly.simulate(setting.job.assembly, setting.hourly, setting.room, progress=progress, **typed)
 

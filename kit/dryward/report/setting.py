@@ -143,8 +143,6 @@ def vent_space(job: Job) -> VentSpace | None:
         return None
     if gap.thickness is None:
         raise OutOfRange(message("report.layer-needs-thickness", layer=called(gap.name)))
-    from dryward.physics.ventspace import VentSpace
-
     return VentSpace(gap.thickness, job.vent.length, job.assembly.slope, job.vent.inlet_area, job.vent.outlet_area)
 
 
@@ -152,8 +150,6 @@ def leak(job: Job) -> Leak | None:
     """The leak of a job, or None when the tightness is not known."""
     if job.tightness is None:
         return None
-    from dryward.physics.airleak import Leak
-
     tight = job.tightness
     return Leak.from_blower_door(tight.ach50, tight.volume, tight.share, area=tight.area)
 

@@ -12,8 +12,9 @@ from zlib import crc32
 from dryward import language
 from dryward.checks import OutOfRange
 from dryward.language import message
-from dryward.teaching import questions
 from dryward.teaching.beliefs import belief
+from dryward.teaching.kinds import KINDS, draw
+from dryward.teaching.questions import Question
 
 if TYPE_CHECKING:
     from jinja2 import Template
@@ -31,7 +32,7 @@ class Paper:
     title: str
     seed: int
     unit_system: str
-    questions: tuple[questions.Question, ...]
+    questions: tuple[Question, ...]
 
     @property
     def code(self) -> str:
@@ -76,13 +77,13 @@ def paper(
     title: str | None = None,
 ) -> Paper:
     """A quiz of some kinds; it has a title of its own where none is given."""
-    chosen = questions.kinds() if kinds is None else tuple(kinds)
+    chosen = tuple(KINDS) if kinds is None else tuple(kinds)
     if not chosen:
         raise OutOfRange(message("teaching.quiz-no-kind"))
     if seed is None:
         raise OutOfRange(message("teaching.quiz-no-seed"))
     title = message("teaching.quiz-title") if title is None else title
-    return Paper(title, seed, unit_system, tuple(questions.draw(kind, seed, unit_system) for kind in chosen))
+    return Paper(title, seed, unit_system, tuple(draw(kind, seed, unit_system) for kind in chosen))
 
 
 def passed(quiz: Paper, letters: Sequence[str]) -> tuple[bool, int, int]:

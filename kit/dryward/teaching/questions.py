@@ -1,4 +1,4 @@
-"""What a question is, the draw it is made from, and the checks of a lesson."""
+"""What a question is, the draw it is made from, and the checks of a lesson; those that lessons share: `kinds`."""
 
 from __future__ import annotations
 
@@ -8,11 +8,10 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from dryward import units
-from dryward.checks import OutOfRange, UnknownName
+from dryward.checks import OutOfRange
 from dryward.language import Beside, beside, message
 from dryward.teaching import lessons, words
 from dryward.teaching.beliefs import belief
-from dryward.teaching.kinds import KINDS
 
 
 @dataclass(frozen=True)
@@ -227,7 +226,8 @@ Maker = Callable[[Draw], "Question | None"]
 _TRIES = 2000
 
 
-def _made(maker: Maker, name: str, seed: int | None, unit_system: str, texts: Beside | None = None) -> Question:
+def made(maker: Maker, name: str, seed: int | None, unit_system: str, texts: Beside | None = None) -> Question:
+    """A question by its maker, the draw repeated until it is clear; OutOfRange for a seed that is no whole number."""
     if seed is not None and (isinstance(seed, bool) or not isinstance(seed, int) or seed < 0):
         raise OutOfRange(message("questions.seed", given=f"{seed!r:.40}"))
     draw = Draw(name, seed, unit_system, texts)
@@ -245,16 +245,4 @@ def checks(lesson_id: str, seed: int | None = None, unit_system: str = "us") -> 
         return ()
     module = lessons.module(lesson_id, "questions")
     texts = beside(str(module.__file__))
-    return tuple(_made(each, f"{lesson_id}/{each.__name__}", seed, unit_system, texts) for each in module.CHECKS)
-
-
-def kinds() -> tuple[str, ...]:
-    """Names of the kinds of the generator, in order."""
-    return tuple(KINDS)
-
-
-def draw(kind: str, seed: int | None = None, unit_system: str = "us") -> Question:
-    """One question of a kind."""
-    if kind not in KINDS:
-        raise UnknownName("kind of question", kind, KINDS)
-    return _made(KINDS[kind], kind, seed, unit_system)
+    return tuple(made(each, f"{lesson_id}/{each.__name__}", seed, unit_system, texts) for each in module.CHECKS)

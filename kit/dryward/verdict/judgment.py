@@ -7,8 +7,8 @@ from typing import Any, Protocol, TypeGuard, overload
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from dryward.air.saturation import Floats
 from dryward.building import Assembly, Layer, Material
+from dryward.checks import Floats
 from dryward.verdict.findings import (
     DRY,
     LATER,
@@ -20,11 +20,12 @@ from dryward.verdict.findings import (
     Finding,
     Place,
     Verdict,
+    class_of_surface,
     criterion,
     given,
+    mold_limit,
     verdict,
 )
-from dryward.verdict.surfaces import class_of_surface, mold_limit
 from dryward.weather import YEAR
 
 #: The shelf of what the weather reaches: rain, which is not counted, wets it, and it dries in the open.

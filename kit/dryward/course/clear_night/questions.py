@@ -2,8 +2,8 @@
 
 import numpy as np
 
+from dryward.checks import Numeric
 from dryward.physics import sky
-from dryward.physics.shape import Numeric
 from dryward.physics.sky import frost_margin, night
 from dryward.teaching import vault
 from dryward.teaching.questions import Draw, Question

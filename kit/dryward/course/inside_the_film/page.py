@@ -12,7 +12,7 @@ from dryward import building, language, units
 from dryward.building import AirSpace, Layer, Material
 from dryward.course.inside_the_film.scene import FilmInLayers, Inside
 from dryward.course.where_it_gets_wet.page import OUTER, ROOFS
-from dryward.panels import hand, wetness
+from dryward.panels import hand, readouts
 from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
@@ -138,7 +138,7 @@ class InsideTheFilm(Page):
             ),
             Readout("mean", message("mean"), (inside + outside) / 2, "relative humidity"),
             Readout("permeance", message("permeance"), state.profile.permeance[FILM], "permeance", both=True),
-            wetness.gained(self, message("gain"), state.profile, self.judge(state)),
+            readouts.gained(message("gain"), state.profile, self.judge(state), self.unit_system),
             Readout("share", "", state.share, "relative humidity", hidden=True),
         ]
 
@@ -157,8 +157,8 @@ class InsideTheFilm(Page):
         }
         judged = self.judge(state)
         if state.profile.wet_planes:
-            return message("gathers", water=wetness.gathers(self, state.profile, judged), **facts)
-        return message("no-water", settles=wetness.settles(self, judged), **facts)
+            return message("gathers", water=readouts.gathers(state.profile, judged, self.unit_system), **facts)
+        return message("no-water", settles=readouts.settles(judged, self.unit_system), **facts)
 
     def strips(self, at: SimpleNamespace, state: FilmInRoof) -> dict[str, Any]:
         """The state along each control."""

@@ -8,8 +8,9 @@ from typing import Any
 import numpy as np
 
 from dryward import language
+from dryward.checks import Floats
 from dryward.pictures import style
-from dryward.pictures.drawing import Floats, sentences
+from dryward.pictures.drawing import sentences
 from dryward.pictures.live import LivePicture
 from dryward.units import to_si
 

@@ -10,7 +10,7 @@ from dryward import building, language
 from dryward.checks import PlainError
 from dryward.course.july.questions import with_damp_wood
 from dryward.course.july.scene import Reversal, SummerRoof
-from dryward.panels import hand, wetness
+from dryward.panels import hand, readouts
 from dryward.panels.controls import Choice, Scale, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
@@ -152,7 +152,7 @@ class July(Page):
                 "relative humidity",
                 note=self.show(float(profile.temperature[state.node]), "temperature"),
             ),
-            wetness.gained(self, message("gain"), profile, self.judge(state)),
+            readouts.gained(message("gain"), profile, self.judge(state), self.unit_system),
             Readout(
                 "into_room",
                 message("into-room"),
@@ -181,7 +181,7 @@ class July(Page):
         show, profile = self.show, state.profile
         hot, judged = state.outdoor.temperature > SUN, self.judge(state)
         wet = bool(profile.wet_planes)
-        water = wetness.gathers(self, profile, judged) if wet else wetness.settles(self, judged)
+        water = readouts.water(profile, judged, self.unit_system)
         if state.push <= 0:
             return message("outward", sun=hot, push=show(-state.push, "pressure"), water=water)
         push = show(state.push, "pressure")

@@ -11,8 +11,9 @@ from matplotlib.contour import QuadContourSet
 from matplotlib.patches import Rectangle
 
 from dryward import language
+from dryward.checks import Floats
 from dryward.pictures import style
-from dryward.pictures.drawing import Floats, sentences
+from dryward.pictures.drawing import sentences
 from dryward.pictures.live import UNDER, LivePicture
 
 message = language.beside(__file__)

@@ -12,7 +12,7 @@ from dryward import building, language, units
 from dryward.building import FixedMembrane, LaminateMembrane, Origin, VariableMembrane, library
 from dryward.course.the_film_that_changes.scene import FilmBetweenFaces, FilmSides, LaminateFaces
 from dryward.course.where_it_gets_wet.page import OUTER, ROOFS
-from dryward.panels import wetness
+from dryward.panels import readouts
 from dryward.panels.controls import Choice
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
@@ -180,7 +180,7 @@ class TheFilmThatChanges(Page):
                 "vapor flux",
                 note=message("flow-note", outward=bool(flux > 0)),
             ),
-            wetness.gained(self, message("gain"), state.profile, self.judge(state)),
+            readouts.gained(message("gain"), state.profile, self.judge(state), self.unit_system),
             Readout("mean", "", state.mean, "relative humidity", hidden=True),
         ]
 
@@ -203,11 +203,11 @@ class TheFilmThatChanges(Page):
             sees = message("film-sees", state=word, **seen)
         outward = bool(state.profile.vapor_flux_in > 0)
         if state.profile.wet_planes:
-            gathers = wetness.gathers(self, state.profile, self.judge(state))
+            gathers = readouts.gathers(state.profile, self.judge(state), self.unit_system)
             if outward and opens:
                 return message("opens-at-the-wrong-time", sees=sees, gathers=gathers)
             return message("gathers", sees=sees, gathers=gathers)
-        settles = wetness.settles(self, self.judge(state))
+        settles = readouts.settles(self.judge(state), self.unit_system)
         if outward and opens:
             return message("opens-and-stays-dry", sees=sees, settles=settles)
         return message("no-water", outward=outward, sees=sees, settles=settles)

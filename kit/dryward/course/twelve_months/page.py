@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 
 from dryward import language
 from dryward.course.where_it_gets_wet.page import OUTER, roof_with
-from dryward.panels import wetness
+from dryward.panels import readouts
 from dryward.panels.controls import Choice, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
@@ -85,7 +85,7 @@ class TwelveMonths(Page):
                 message("peak"),
                 months.peak,
                 "area density",
-                note=wetness.between(plane.inner_layer, plane.outer_layer) if plane else message("no-water"),
+                note=readouts.between_layers(plane.inner_layer, plane.outer_layer) if plane else message("no-water"),
             ),
             Readout(
                 "peak_month",

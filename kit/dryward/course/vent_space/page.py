@@ -11,6 +11,7 @@ import numpy as np
 
 from dryward import air, building, language, units
 from dryward.building import codes
+from dryward.checks import Numeric
 from dryward.course.vent_space.scene import Channel, VentAir
 from dryward.panels import hand
 from dryward.panels.controls import Choice
@@ -20,7 +21,6 @@ from dryward.panels.readouts import Readout, Strip
 from dryward.physics import steady
 from dryward.physics.airleak import Brought, Leak
 from dryward.physics.moving_air import density
-from dryward.physics.shape import Numeric
 from dryward.physics.ventspace import carrying_limit, clear_area, net_free_area
 from dryward.teaching.words import Step
 from dryward.units import KELVIN, to_si

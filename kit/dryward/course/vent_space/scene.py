@@ -10,8 +10,9 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon, Rectangle
 
 from dryward import language, units
+from dryward.checks import Floats
 from dryward.pictures import style
-from dryward.pictures.drawing import Box, Entry, Floats, arrow, ceiling, month_letters, sentences
+from dryward.pictures.drawing import Box, Entry, arrow, ceiling, month_letters, sentences
 from dryward.pictures.live import LivePicture
 
 message = language.beside(__file__)

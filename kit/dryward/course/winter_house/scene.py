@@ -10,8 +10,9 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon, Rectangle
 
 from dryward import language
+from dryward.checks import Floats
 from dryward.pictures import style
-from dryward.pictures.drawing import Floats, arrow, ceiling, sentences
+from dryward.pictures.drawing import arrow, ceiling, sentences
 from dryward.pictures.live import LivePicture
 
 message = language.beside(__file__)

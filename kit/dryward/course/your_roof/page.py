@@ -14,7 +14,7 @@ from dryward.building import layer_order
 from dryward.building.framing import parallel_path
 from dryward.building.job import Job, Room
 from dryward.checks import PlainError
-from dryward.panels import wetness
+from dryward.panels import readouts
 from dryward.panels.controls import Choice
 from dryward.panels.desk import house, layers, parts
 from dryward.panels.desk.draft import Draft
@@ -24,8 +24,7 @@ from dryward.panels.learner import Settings
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
-from dryward.pictures.profile import SectionAndProfile
-from dryward.pictures.section import SteadyRoof
+from dryward.pictures.section import SectionAndProfile, SteadyRoof
 from dryward.report import setting as weathered
 from dryward.report.setting import Setting
 from dryward.verdict import Verdict, of_steady
@@ -155,9 +154,7 @@ class YourRoof(Page):
 
     def says(self, state: RoofInMonth) -> str:
         """What this month would do if it never ended."""
-        profile, verdict = state.profile, self.judge(state)
-        said = wetness.gathers(self, profile, verdict) if profile.wet_planes else wetness.settles(self, verdict)
-        return message("month-for-ever", said=said)
+        return message("month-for-ever", said=readouts.water(state.profile, self.judge(state), self.unit_system))
 
     def strips(self, at: SimpleNamespace, state: RoofInMonth) -> dict[str, Any]:
         """The state along the humidity this month, if it never ended."""

@@ -19,7 +19,7 @@ from dryward.panels.desk.parts import Part
 from dryward.pictures.year import TwoYearGraphs, TwoYears
 from dryward.report import Check, Review, review
 from dryward.report.check import Number
-from dryward.report.document import amount, designs, legend, mark, moisture_year
+from dryward.report.document import amount, designs, document, legend, mark, moisture_year
 from dryward.units import grain_of_water
 from dryward.verdict import Finding, words
 
@@ -396,9 +396,9 @@ class Printing:
             return
         if form not in _FORMS:
             raise UnknownName("printed form", form, _FORMS)
-        from dryward.report import document, printed  # the PDF library is not needed before
+        from dryward.report import printed  # the PDF library is not needed before
 
-        content = document.document(found, system, draft.name)
+        content = document(found, system, draft.name)
         made = printed.pdf(content, size) if form == "pdf" else printed.html(content, size).encode("utf-8")
         name = f"{draft.name.removesuffix('.toml')}.{form}"
         self.made[form] = (name, made)
