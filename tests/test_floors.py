@@ -29,7 +29,7 @@ LATE = {
     ("dryward.cli.report", "dryward.report.document"): "matplotlib",
     ("dryward.cli.report", "dryward.report.printed"): "fpdf",
     ("dryward.panels.desk.results", "dryward.report.printed"): "fpdf",
-    ("dryward.panels.page", "dryward.pictures.live"): "matplotlib",
+    ("dryward.panels.page", "dryward.pictures.drawing"): "matplotlib",
     ("dryward.physics.hourly.simulate", "dryward.physics.hourly.march"): "numba",
 }
 #: Who imports a module by a name that is known only when it runs, and what for.

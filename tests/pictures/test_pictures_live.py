@@ -11,9 +11,8 @@ from PIL import Image
 
 from dryward.course.read_the_air.scene import AirsOnCurve, Curve
 from dryward.panels import page
-from dryward.pictures import live
-from dryward.pictures.drawing import arrow, ceiling, thinned
-from dryward.pictures.live import png
+from dryward.pictures import drawing
+from dryward.pictures.drawing import PictureCache, arrow, ceiling, png, thinned
 from dryward.pictures.section import FULL_ARROW, SectionAndProfile
 
 
@@ -149,9 +148,9 @@ def shown(tmp_path, monkeypatch):
 
 @pytest.mark.parametrize("most", [1, 2, 5])
 def test_what_is_kept_shows_what_is_drawn_alone(shown, monkeypatch, most):
-    monkeypatch.setattr(live, "CACHED", most)
+    monkeypatch.setattr(drawing, "CACHED", most)
     kind, states = shown
-    pictures = live.PictureCache(kind, "us")
+    pictures = PictureCache(kind, "us")
     for state, alone in states:
         assert pictures.render(state) == alone
         assert pictures.alt(state) == kind("us").alt(state)
@@ -160,12 +159,12 @@ def test_what_is_kept_shows_what_is_drawn_alone(shown, monkeypatch, most):
 
 def test_layers_are_kept_too_and_a_ground_that_comes_back_is_the_same(shown):
     kind, states = shown
-    pictures, grounds = live.PictureCache(kind, "us"), {}
+    pictures, grounds = PictureCache(kind, "us"), {}
     for state, _ in states:
         ground, moving = pictures.layers(state)
         assert (ground, moving) == kind("us").layers(state)
         assert grounds.setdefault(kind("us").signature(state), ground) is ground
-    assert 1 < len(grounds) <= live.CACHED
+    assert 1 < len(grounds) <= drawing.CACHED
 
 
 def test_an_axis_that_changes_back_is_not_drawn_again(shown, monkeypatch):
@@ -173,11 +172,11 @@ def test_an_axis_that_changes_back_is_not_drawn_again(shown, monkeypatch):
     drawings = []
     begin = kind._begin
     monkeypatch.setattr(kind, "_begin", lambda self, state: (drawings.append(1), begin(self, state)))
-    pictures = live.PictureCache(kind, "us")
+    pictures = PictureCache(kind, "us")
     for state, _ in states[:5]:
         pictures.render(state)
     first = len(drawings)
-    assert 1 < first <= live.CACHED
+    assert 1 < first <= drawing.CACHED
     for state, _ in states[4::-1]:
         pictures.render(state)
     assert len(drawings) == first

@@ -3,8 +3,7 @@
 from dryward.building.assembly import Assembly, load, preset, presets, save
 from dryward.building.layers import Framing, Layer
 from dryward.building.library import air_space, by_category, material, membrane, search, substance
-from dryward.building.materials import AirSpace, Material
-from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
+from dryward.building.substances import AirSpace, FixedMembrane, LaminateMembrane, Material, Origin, VariableMembrane
 
 __all__ = [
     "Material",

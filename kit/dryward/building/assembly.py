@@ -45,10 +45,18 @@ import tomli_w
 from dryward import storage, units
 from dryward.building import films, library
 from dryward.building.layers import THICKEST, Framing, Layer
-from dryward.building.library import Substance
-from dryward.building.materials import CONDUCTS, PASSES, AirSpace, Material
-from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
 from dryward.building.schema import LONGEST_TEXT, ORIGIN, Table, toml
+from dryward.building.substances import (
+    CONDUCTS,
+    PASSES,
+    AirSpace,
+    FixedMembrane,
+    LaminateMembrane,
+    Material,
+    Origin,
+    Substance,
+    VariableMembrane,
+)
 from dryward.checks import BadFile, OutOfRange, PlainError, UnknownName
 from dryward.exhibit import Exhibit, one_line
 from dryward.language import called, listed, message

@@ -79,7 +79,7 @@ def _paths(assembly: Assembly) -> list[tuple[float, float]]:
     return pairs
 
 
-def whole(assembly: Assembly) -> WholeAssembly:
+def with_framing(assembly: Assembly) -> WholeAssembly:
     """The R of the whole assembly, framing counted, beside the R between it.
 
     References
@@ -101,23 +101,3 @@ def whole(assembly: Assembly) -> WholeAssembly:
         elif min(beside, wood) > 0:
             isothermal += 1.0 / ((1.0 - share) / beside + share / wood)
     return WholeAssembly(cavity, through, share, parallel, isothermal)
-
-
-def parallel_path(assembly: Assembly) -> float:
-    """Thermal resistance with framing by parallel path.
-
-    References
-    ----------
-    ASHRAE Handbook of Fundamentals, chapter 25 (from memory).
-    """
-    return whole(assembly).parallel
-
-
-def isothermal_planes(assembly: Assembly) -> float:
-    """Thermal resistance with framing by isothermal planes.
-
-    References
-    ----------
-    ASHRAE Handbook of Fundamentals, chapter 25 (from memory).
-    """
-    return whole(assembly).isothermal

@@ -5,10 +5,16 @@ from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
 from dryward.building import library
-from dryward.building.library import Substance
-from dryward.building.materials import AirSpace, Material
-from dryward.building.membranes import FixedMembrane, LaminateMembrane, Membrane, VariableMembrane
 from dryward.building.schema import entry, settle
+from dryward.building.substances import (
+    AirSpace,
+    FixedMembrane,
+    LaminateMembrane,
+    Material,
+    Membrane,
+    Substance,
+    VariableMembrane,
+)
 from dryward.checks import OutOfRange
 from dryward.exhibit import one_line
 from dryward.language import called, message

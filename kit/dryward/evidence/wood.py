@@ -3,7 +3,7 @@
 import numpy as np
 
 from dryward.building import codes, library
-from dryward.building.materials import humidity_of_wood, wood_moisture
+from dryward.building.library import humidity_of_wood, wood_moisture
 from dryward.checks import Floats
 from dryward.evidence.table import Answers, Row
 from dryward.physics import mold

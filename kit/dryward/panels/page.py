@@ -121,7 +121,7 @@ from dryward.teaching.words import Step
 from dryward.verdict.words import word
 
 if TYPE_CHECKING:
-    from dryward.pictures.live import LivePicture, PictureCache
+    from dryward.pictures.drawing import LivePicture, PictureCache
     from dryward.verdict import Verdict
 
 _log = logging.getLogger(__name__)
@@ -349,7 +349,7 @@ class Page:
 
     def live_pictures(self) -> tuple[PictureCache, ...]:
         """The pictures of the present unit system and type size, made once; those of another are dropped."""
-        from dryward.pictures.live import PictureCache  # Matplotlib: a page needs it only when it is opened
+        from dryward.pictures.drawing import PictureCache  # Matplotlib: a page needs it only when it is opened
 
         key = (self.unit_system, bool(self.settings["projector"]))
         if key not in self._live_pictures:

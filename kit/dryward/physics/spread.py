@@ -12,7 +12,7 @@ from typing import Any
 import numpy as np
 
 from dryward.building import AirSpace, Assembly, FixedMembrane, LaminateMembrane, Material, VariableMembrane
-from dryward.building.membranes import HIGHEST
+from dryward.building.substances import HIGHEST
 from dryward.checks import Floats, Numeric, OutOfRange, UnknownName, of_kind, within
 from dryward.language import called, message
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak

@@ -1,4 +1,4 @@
-"""One picture for each kind of result, as `plot` gives it at a prompt: the lessons' own drawings, standing still."""
+"""One picture for each kind of result, as `plot` gives it: the lessons' own, standing still; and files of them."""
 
 from __future__ import annotations
 
@@ -6,12 +6,15 @@ import io
 import math
 from collections.abc import Callable, Sequence
 from functools import singledispatch
+from pathlib import Path
 from typing import Any
 
+import matplotlib
 import numpy as np
 from matplotlib.axes import Axes
 from matplotlib.figure import Figure
 from matplotlib.ticker import MaxNLocator
+from PIL import Image
 
 from dryward.building import Assembly
 from dryward.checks import OutOfRange, UnknownName
@@ -21,8 +24,7 @@ from dryward.physics.hourly import Hours
 from dryward.physics.limits import Range
 from dryward.physics.monthly import Months
 from dryward.physics.steady import Profile, Sweep
-from dryward.pictures.drawing import Grid, sentences, thinned
-from dryward.pictures.live import LivePicture
+from dryward.pictures.drawing import Grid, LivePicture, State, sentences, thinned
 from dryward.pictures.section import SectionAndProfile, SectionPart, SteadyRoof, layers_in_words
 from dryward.pictures.year import MoistureYear, MonthBars, YearGraph, from_balance
 from dryward.units import SHOWN, number
@@ -301,3 +303,32 @@ class _Findings(_Graph):
 
     def alt(self, state: Verdict) -> str:
         return words.sentence(state, self.unit_system)
+
+
+# --- as files ----------------------------------------------------------------------
+
+
+def font_files() -> dict[str, Path]:
+    """The two faces of the letters in the pictures ("" and "B"), for a document that must match them."""
+    folder = Path(matplotlib.get_data_path(), "fonts", "ttf")
+    return {"": folder / "DejaVuSans.ttf", "B": folder / "DejaVuSans-Bold.ttf"}
+
+
+def static(picture: LivePicture[State], state: State, form: str = "png", dpi: float = 192) -> bytes:
+    """One state of a picture as a PNG (dpi 72 to 600) or SVG file: the same bytes for the same state."""
+    out = io.BytesIO()
+    picture.redraw(state)
+    try:
+        # Words stay words in an SVG, and the ids in it are the same each time.
+        with matplotlib.rc_context({"svg.fonttype": "none", "svg.hashsalt": "dryward"}):
+            if form == "svg":
+                picture.figure.savefig(out, format="svg", metadata={"Date": None, "Creator": None})
+                return out.getvalue()
+            picture.figure.savefig(out, format="png", dpi=dpi, metadata={"Software": None})
+    finally:
+        picture.forget()
+    if not picture.paper:
+        return out.getvalue()
+    gray = io.BytesIO()
+    Image.open(out).convert("L").save(gray, "PNG", dpi=(dpi, dpi), optimize=True)
+    return gray.getvalue()

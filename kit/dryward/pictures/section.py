@@ -30,8 +30,7 @@ from dryward.language import called, joined, message
 from dryward.physics.drying import Drying
 from dryward.physics.steady import Profile, WetPlane
 from dryward.pictures import style
-from dryward.pictures.drawing import Box, Entry, Made, Numbers, arrow, ceiling, sentences, stairs
-from dryward.pictures.live import LivePicture
+from dryward.pictures.drawing import Box, Entry, LivePicture, Made, Numbers, arrow, ceiling, sentences, stairs
 from dryward.weather import Air
 
 #: Lighter than this [kg/m3] a material insulates; heavier, it is a board.

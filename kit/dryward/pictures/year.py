@@ -18,6 +18,7 @@ from dryward.pictures import style
 from dryward.pictures.drawing import (
     Box,
     Entry,
+    LivePicture,
     apart,
     ceiling,
     letters_every,
@@ -26,7 +27,6 @@ from dryward.pictures.drawing import (
     sentences,
     thinned,
 )
-from dryward.pictures.live import LivePicture
 from dryward.units import number
 from dryward.verdict.words import month, month_of
 from dryward.weather import DAYS

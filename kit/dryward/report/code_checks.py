@@ -10,8 +10,8 @@ from dryward import units
 from dryward.building import AirSpace, Assembly, Layer, codes
 from dryward.building.assembly import WALL
 from dryward.building.codes import Ruling
-from dryward.building.materials import Material
-from dryward.building.membranes import DRY_CUP, HIGHEST, WET_CUP
+from dryward.building.library import DRY_CUP, WET_CUP
+from dryward.building.substances import HIGHEST, Material
 from dryward.language import called, listed, listing, message
 from dryward.physics.ventspace import ratio_provided
 from dryward.report.check import CANNOT_TELL, NOT_MET, Check, Edition, Number

@@ -14,7 +14,8 @@ from dryward import units
 from dryward.building import Assembly, Layer, Material, codes, library
 from dryward.language import called, listing, message
 from dryward.physics.hourly import Hours
-from dryward.pictures.live import LivePicture, static
+from dryward.pictures.drawing import LivePicture
+from dryward.pictures.exhibits import static
 from dryward.pictures.section import SectionAndProfile, SteadyRoof
 from dryward.pictures.year import MoistureYear, MonthBars, MonthlyWater, YearGraph
 from dryward.report.check import CAN, CANNOT_TELL, MET, NOT_MET, Check, Number, Review, designed, worded

@@ -12,7 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from dryward import air, units, weather
-from dryward.building.framing import parallel_path
+from dryward.building.framing import with_framing
 from dryward.building.job import Job, Room
 from dryward.checks import OutOfRange
 from dryward.language import called, message
@@ -226,7 +226,7 @@ def inputs(here: Setting, system: str, hourly: bool) -> tuple[tuple[str, str], .
         ),
     }
     if job.assembly.framing:
-        rows["whole-assembly"] = units.r_value(parallel_path(job.assembly), system)
+        rows["whole-assembly"] = units.r_value(with_framing(job.assembly).parallel, system)
     if job.tightness:
         changes, share = units.number(job.tightness.ach50), _percent(job.tightness.share, system)
         rows["blower-door"] = message("report.blower-door", changes=changes, share=share, kind=kind(job.assembly))

@@ -12,8 +12,7 @@ from dryward import language
 from dryward.checks import Floats
 from dryward.physics.sky import Night
 from dryward.pictures import style
-from dryward.pictures.drawing import Entry, ceiling, sentences
-from dryward.pictures.live import LivePicture
+from dryward.pictures.drawing import Entry, LivePicture, ceiling, sentences
 
 message = language.beside(__file__)
 

@@ -12,8 +12,7 @@ from matplotlib.patches import Polygon
 from dryward import language
 from dryward.checks import Floats
 from dryward.pictures import style
-from dryward.pictures.drawing import Box, Entry, arrow, ceiling, sentences
-from dryward.pictures.live import LivePicture
+from dryward.pictures.drawing import Box, Entry, LivePicture, arrow, ceiling, sentences
 
 message = language.beside(__file__)
 

@@ -12,8 +12,7 @@ from matplotlib.patches import Polygon, Rectangle
 from dryward import language
 from dryward.checks import Floats
 from dryward.pictures import style
-from dryward.pictures.drawing import arrow, ceiling, sentences
-from dryward.pictures.live import LivePicture
+from dryward.pictures.drawing import LivePicture, arrow, ceiling, sentences
 
 message = language.beside(__file__)
 

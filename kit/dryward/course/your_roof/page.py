@@ -11,7 +11,7 @@ from typing import Any
 
 from dryward import building, language, units
 from dryward.building import layer_order
-from dryward.building.framing import parallel_path
+from dryward.building.framing import with_framing
 from dryward.building.job import Job, Room
 from dryward.checks import PlainError
 from dryward.panels import readouts
@@ -93,7 +93,7 @@ class YourRoof(Page):
         indoor = here.winter_room if winter else here.summer_room
         outdoor = here.winter if winter else here.summer
         roof = self.draft.job.assembly
-        whole = parallel_path(roof) if roof.framing else None
+        whole = with_framing(roof).parallel if roof.framing else None
         return RoofInMonth(here, indoor, outdoor, steady.profile(roof, indoor, outdoor), whole)
 
     def _given(self, here: Setting, season: str) -> float:

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from dryward.building import AirSpace, Assembly, FixedMembrane, LaminateMembrane, VariableMembrane
-from dryward.building.membranes import Membrane
+from dryward.building.substances import Membrane
 from dryward.checks import Floats, Ints, OutOfRange
 from dryward.language import called, message
 
