@@ -50,7 +50,7 @@ def moist_air(
     Raises
     ------
     OutOfRange
-        Outside a range.
+        For air hotter, colder, moister or thinner than that.
 
     Notes
     -----

@@ -158,7 +158,7 @@ def dew_point(vapor_pressure: float | Floats, over: str = "auto") -> float | Flo
     Raises
     ------
     OutOfRange
-        Outside the range, or with an unknown `over`.
+        For a pressure that no dew point answers to, or an unknown `over`.
 
     Notes
     -----

@@ -660,7 +660,7 @@ def preset(id: str) -> Assembly:
     Raises
     ------
     UnknownName
-        With the nearest ids.
+        For what no preset is called, with the nearest ids.
 
     Examples
     --------

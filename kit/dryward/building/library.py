@@ -203,7 +203,7 @@ def material(id: str) -> Material:
     Parameters
     ----------
     id : str
-        Lower-case words with hyphens.
+        Such as ``"cellulose-dense"``.
 
     Returns
     -------
@@ -212,7 +212,7 @@ def material(id: str) -> Material:
     Raises
     ------
     UnknownName
-        With the nearest ids.
+        For what no material is called, with the nearest ids.
 
     Examples
     --------
@@ -228,16 +228,17 @@ def membrane(id: str) -> Any:
     Parameters
     ----------
     id : str
-        Lower-case words with hyphens.
+        Such as ``"teaching-variable"``.
 
     Returns
     -------
     FixedMembrane, VariableMembrane or LaminateMembrane
+        Whose permeance the rest of the kit asks for in the same way.
 
     Raises
     ------
     UnknownName
-        With the nearest ids.
+        For what no sheet is called, with the nearest ids.
 
     Examples
     --------
@@ -254,7 +255,7 @@ def air_space(id: str) -> AirSpace:
     Parameters
     ----------
     id : str
-        Lower-case words with hyphens.
+        Such as ``"service-cavity"``.
 
     Returns
     -------
@@ -263,7 +264,7 @@ def air_space(id: str) -> AirSpace:
     Raises
     ------
     UnknownName
-        With the nearest ids.
+        For what no air layer is called, with the nearest ids.
 
     Examples
     --------

@@ -16,7 +16,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from itertools import pairwise
 from typing import Any, ClassVar, TypeAlias
 
@@ -60,8 +60,22 @@ def _at(curve: Curve, x: Numeric) -> Any:
     return float(found) if np.ndim(x) == 0 else found
 
 
+@dataclass(frozen=True, kw_only=True)
+class Sourced:
+    """What a row of the library says of where its numbers come from; given by name."""
+
+    #: Document, the place in it, and how it was read.
+    source: str = ""
+    where: str = ""
+    how_read: str = ""
+    #: Category in the library.
+    category: str = ""
+    #: How far the true value may lie: (property, low, high), SI.
+    ranges: tuple[tuple[str, float, float], ...] = ()
+
+
 @dataclass(frozen=True)
-class Material:
+class Material(Sourced):
     """One homogeneous material.
 
     Parameters
@@ -113,11 +127,6 @@ class Material:
     sorption: Points = ()
     liquid_conductivity: Points | None = None
     wood: bool = False
-    source: str = ""
-    where: str = ""
-    how_read: str = ""
-    category: str = ""
-    ranges: tuple = ()
 
     def __post_init__(self) -> None:
         put = object.__setattr__
@@ -183,7 +192,7 @@ class Material:
 
 
 @dataclass(frozen=True)
-class AirSpace:
+class AirSpace(Sourced):
     """A layer of air: a service cavity, a still air space, or a vent space.
 
     Parameters
@@ -216,11 +225,7 @@ class AirSpace:
     vented: bool = False
     id: str = ""
     name: str = "air space"
-    source: str = ""
-    where: str = ""
-    how_read: str = ""
-    category: str = "air layers"
-    ranges: tuple = ()
+    category: str = field(default="air layers", kw_only=True)
 
     def __post_init__(self) -> None:
         put = object.__setattr__
@@ -245,7 +250,7 @@ HIGHEST = QUANTITIES["permeance"].high
 
 
 @dataclass(frozen=True)
-class Origin:
+class Origin(Sourced):
     """Where the numbers of a library row come from, and what it is called.
 
     Attributes
@@ -262,11 +267,6 @@ class Origin:
 
     id: str = ""
     name: str = "membrane"
-    source: str = ""
-    where: str = ""
-    how_read: str = ""
-    category: str = ""
-    ranges: tuple = ()
 
 
 def _mean_humidity(inside: Numeric, outside: Numeric) -> Any:

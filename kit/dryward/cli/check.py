@@ -162,14 +162,14 @@ def _progress() -> Callable[[int, int, Any], None] | None:
 
     def tell(done: int, total: int, result: Any) -> None:
         if total > 1:
-            print(
-                "\r" + message("cli.done-of", done=str(done), total=str(total)),
-                end="" if done < total else "\n",
-                file=sys.stderr,
-                flush=True,
-            )
+            _counted(message("cli.done-of", done=str(done), total=str(total)), done < total)
 
     return tell
+
+
+def _counted(words: str, more: bool) -> None:
+    """A line that the next one takes the place of, as long as there is more to come."""
+    print("\r" + words, end="" if more else "\n", file=sys.stderr, flush=True)
 
 
 def _parts(jobs: int) -> Callable[[int, int], None] | None:
@@ -177,12 +177,7 @@ def _parts(jobs: int) -> Callable[[int, int], None] | None:
         return None
 
     def tell(done: int, total: int) -> None:
-        print(
-            "\r" + message("cli.done-of-percent", done=str(done), total=str(total)),
-            end="" if done < total else "\n",
-            file=sys.stderr,
-            flush=True,
-        )
+        _counted(message("cli.done-of-percent", done=str(done), total=str(total)), done < total)
 
     return tell
 

@@ -242,8 +242,14 @@ def _humid(value: float) -> str:
     return message("panels.just-under", amount=shown) if 0.995 <= value < 1.0 else shown
 
 
-def gain_note(profile: Profile, verdict: Verdict, unit_system: str) -> str:
-    """The line under the water gained: where it gathers, and how much of it there; otherwise how damp it is."""
+def gained(label: str, profile: Profile, verdict: Verdict, unit_system: str) -> Readout:
+    """The water gained, and under it where that gathers or how damp it is."""
+    note = _gain_note(profile, verdict, unit_system)
+    return Readout("gain", label, profile.gain, "vapor flux", note=note)
+
+
+def _gain_note(profile: Profile, verdict: Verdict, unit_system: str) -> str:
+    """Where water gathers, and how much of it there; otherwise how damp it is."""
     if gathered_elsewhere(profile):
         most = units.show(_most(profile), "vapor flux", unit_system)
         return message("panels.of-it", amount=most, place=worst_place(profile))

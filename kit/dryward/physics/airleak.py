@@ -75,7 +75,7 @@ class Leak:
     Raises
     ------
     OutOfRange
-        Outside a range.
+        For a share, a flow or an area that cannot be.
 
     Notes
     -----

@@ -211,7 +211,7 @@ class VentSpace:
     Raises
     ------
     OutOfRange
-        Outside a range.
+        For a channel or an opening outside these ranges.
 
     Notes
     -----

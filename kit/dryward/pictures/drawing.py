@@ -473,19 +473,10 @@ class LivePicture(Drawing, Generic[State]):
     `alt`, and, where the standing part depends on the state, `signature`.
     """
 
-    def __init__(
-        self,
-        unit_system: str = "us",
-        projector: bool = False,
-        paper: bool = False,
-        size: tuple[int, int] | None = None,
-        scale: float = 1.0,
-    ) -> None:
-        super().__init__(unit_system, projector, paper, size, scale)
-        self._movers: list[Artist] = []
-        self._drawn: Hashable = None
-        self._still: Any = None  # pixels, of a kind the canvas keeps to itself
-        self._ground: bytes | None = None
+    _movers: list[Artist]  # those of the picture that was begun last
+    _drawn: Hashable = None
+    _still: Any = None  # pixels, of a kind the canvas keeps to itself
+    _ground: bytes | None = None
 
     # --- what a subclass says -------------------------------------------
 

@@ -415,29 +415,6 @@ class SectionPart:
         return message("pictures.wet-layer-would", ways=ways, depth=shown, inward=inward, outward=outward)
 
 
-class Section(LivePicture[SteadyRoof]):
-    """The section alone."""
-
-    size = (620, 400)
-    projector_size = (1100, 640)
-
-    def __init__(self, *args: Any, **keys: Any) -> None:
-        super().__init__(*args, **keys)
-        self.part = SectionPart(self)
-
-    def signature(self, state: SteadyRoof) -> Hashable:
-        return self.part.signature(state)
-
-    def draw_static(self, state: SteadyRoof) -> None:
-        self.part.static(state, (6, 6, self.width - 6, self.height - 4))
-
-    def draw_moving(self, state: SteadyRoof) -> None:
-        self.part.moving(state)
-
-    def alt(self, state: SteadyRoof) -> str:
-        return self.part.alt(state)
-
-
 #: Tops of the pressure axis [Pa].
 _TOPS = {"us": (0.5, 1.0, 2.0, 4.0, 8.0), "si": (1000, 2000, 4000, 8000, 20000)}
 #: Closer to saturation than this share, the lines touch.
@@ -563,29 +540,6 @@ class ProfilePart:
             message("pictures.highest-humidity", humidity=humidity, depth=place),
             message("pictures.lines-touch", wet=bool(profile.wet_planes)),
         )
-
-
-class ProfileGraph(LivePicture[SteadyRoof]):
-    """The graph alone."""
-
-    size = (620, 400)
-    projector_size = (1100, 640)
-
-    def __init__(self, *args: Any, **keys: Any) -> None:
-        super().__init__(*args, **keys)
-        self.part = ProfilePart(self)
-
-    def signature(self, state: SteadyRoof) -> Hashable:
-        return self.part.signature(state)
-
-    def draw_static(self, state: SteadyRoof) -> None:
-        self.part.static(state, (6, 4, self.width - 6, self.height - 4))
-
-    def draw_moving(self, state: SteadyRoof) -> None:
-        self.part.moving(state)
-
-    def alt(self, state: SteadyRoof) -> str:
-        return self.part.alt(state)
 
 
 class SectionAndProfile(LivePicture[SteadyRoof]):

@@ -344,7 +344,7 @@ def moisture_balance(production: float, fresh_air: float, temperature: float = 2
     Raises
     ------
     OutOfRange
-        Outside a range.
+        For more water, more air or another room than these.
 
     Notes
     -----

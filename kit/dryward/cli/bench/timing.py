@@ -13,6 +13,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from dryward import units
+from dryward.cli import front_page
 from dryward.language import message
 
 _COMPARE = {"at most": operator.le, "at least": operator.ge}
@@ -103,11 +104,10 @@ def table(found: Sequence[Measurement]) -> str:
         message("cli.bench-head-beside"),
         message("cli.bench-head-aim"),
     )
-    lines = [f"| {' | '.join(heads)} |", "|---|---|---|---|"]
+    rows = []
     for each in found:
         aim = message("cli.bench-aim-missed", aim=each.aim) if each.met is False else each.aim
-        lines.append(f"| {each.what} | {units.number(each.value)} {each.unit} | {each.comparison} | {aim} |")
+        rows.append((each.what, f"{units.number(each.value)} {each.unit}", each.comparison, aim))
     when = datetime.date.today().isoformat()
     facts = {"day": when, "system": platform.system(), "python": platform.python_version()}
-    lines.append("\n" + message("cli.bench-when", cores=os.cpu_count() or 0, **facts))
-    return "\n".join(lines)
+    return front_page.table(heads, rows) + "\n\n" + message("cli.bench-when", cores=os.cpu_count() or 0, **facts)

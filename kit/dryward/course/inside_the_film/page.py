@@ -138,13 +138,7 @@ class InsideTheFilm(Page):
             ),
             Readout("mean", message("mean"), (inside + outside) / 2, "relative humidity"),
             Readout("permeance", message("permeance"), state.profile.permeance[FILM], "permeance", both=True),
-            Readout(
-                "gain",
-                message("gain"),
-                state.profile.gain,
-                "vapor flux",
-                note=readouts.gain_note(state.profile, self.judge(state), self.unit_system),
-            ),
+            readouts.gained(message("gain"), state.profile, self.judge(state), self.unit_system),
             Readout("share", "", state.share, "relative humidity", hidden=True),
         ]
 

@@ -152,13 +152,7 @@ class July(Page):
                 "relative humidity",
                 note=self.show(float(profile.temperature[state.node]), "temperature"),
             ),
-            Readout(
-                "gain",
-                message("gain"),
-                profile.gain,
-                "vapor flux",
-                note=readouts.gain_note(profile, self.judge(state), self.unit_system),
-            ),
+            readouts.gained(message("gain"), profile, self.judge(state), self.unit_system),
             Readout(
                 "into_room",
                 message("into-room"),

@@ -180,13 +180,7 @@ class TheFilmThatChanges(Page):
                 "vapor flux",
                 note=message("flow-note", outward=bool(flux > 0)),
             ),
-            Readout(
-                "gain",
-                message("gain"),
-                state.profile.gain,
-                "vapor flux",
-                note=readouts.gain_note(state.profile, self.judge(state), self.unit_system),
-            ),
+            readouts.gained(message("gain"), state.profile, self.judge(state), self.unit_system),
             Readout("mean", "", state.mean, "relative humidity", hidden=True),
         ]
 
