@@ -21,8 +21,8 @@ PROJECT = Path(__file__).parents[1]
 HEAVY = ("numba", "scipy", "pvlib", "CoolProp", "fluids", "pandas")
 #: Our own modules that a function imports, and the library that makes them too heavy for the head of the file.
 LATE = {
-    ("dryward.cli.bench.screens", "dryward.panels"): "anywidget",
-    ("dryward.cli.bench.screens", "dryward.panels.controls"): "anywidget",
+    ("dryward.cli.bench", "dryward.panels"): "anywidget",
+    ("dryward.cli.bench", "dryward.panels.controls"): "anywidget",
     ("dryward.cli.check", "dryward.report.document"): "matplotlib",
     ("dryward.cli.pages", "dryward.school.learners"): "tornado",
     ("dryward.cli.pages", "dryward.school.server"): "voila",
