@@ -12,12 +12,12 @@ from dryward.building.assembly import WALL
 from dryward.building.codes import Ruling
 from dryward.building.library import DRY_CUP, WET_CUP
 from dryward.building.substances import HIGHEST, Material
+from dryward.checks import begun
 from dryward.language import called, listed, listing, message
 from dryward.physics.ventspace import ratio_provided
 from dryward.report.check import CANNOT_TELL, NOT_MET, Check, Edition, Number
 from dryward.report.setting import Setting
 from dryward.units import to_si
-from dryward.verdict import words
 
 #: Depth of the studs the rows know, and how far a depth may lie from it [m].
 _STUDS, _NEAR = {"2x4": to_si(3.5, "in"), "2x6": to_si(5.5, "in")}, to_si(0.25, "in")
@@ -281,7 +281,7 @@ def _finding(ruling: Ruling, foam: bool = False) -> Check:
     locally = codes.locally()
     return Check(
         f"code-{ruling.rule}",
-        words.capital(codes.rules().get(ruling.rule, ruling.rule)),
+        begun(codes.rules().get(ruling.rule, ruling.rule)),
         ruling.answer,
         message("report.ruling", head=ruling.head, reason=ruling.reason),
         limits=message("report.foam-to-be-shown", locally=locally) if foam else locally,

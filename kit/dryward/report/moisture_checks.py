@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 
 from dryward import units, verdict
 from dryward.building import Assembly, Material
+from dryward.checks import begun
 from dryward.language import called, listing, message
 from dryward.physics import drying, hourly, monthly, steady
 from dryward.physics.drying import Drying
@@ -67,7 +68,7 @@ def _season(setting: Setting, id: str, room: Air, outdoor: Air) -> Check:
 
 def _found(judged: Verdict) -> str:
     """What was found, as a sentence."""
-    return message("report.found", account=words.capital(words.account(judged)))
+    return message("report.found", account=begun(words.account(judged)))
 
 
 def wet_layer(assembly: Assembly, state: Profile) -> str:
@@ -222,7 +223,7 @@ def _lines(judged: Verdict, setting: Setting) -> Iterator[str]:
         told = words.told(each, judged.method)
         lasted = words.lasted(each, judged.method) if each.state != DRY else ""
         found = listing([part for part in (told, lasted) if part])
-        yield message("report.finding", state=words.word(each.state), found=found)
+        yield message("report.finding", state=message("verdict.head", state=each.state), found=found)
     off = sum(each.ran_off for each in judged.findings)
     if off > 0.5e-3:
         area = setting.job.tightness.area if setting.job.tightness else None

@@ -9,7 +9,7 @@ from importlib.resources import files
 from typing import TYPE_CHECKING
 from zlib import crc32
 
-from dryward import language
+from dryward import language, units
 from dryward.checks import OutOfRange
 from dryward.language import message
 from dryward.teaching.beliefs import belief
@@ -23,6 +23,11 @@ if TYPE_CHECKING:
 EXIT = ("direction", "line-or-water", "film-state", "leak-or-diffusion", "vent-power", "air-changes")
 PASS = 0.8
 LETTERS = "ABCDEF"
+
+
+def pass_share() -> str:
+    """The part of the lettered items that a pass needs, in words."""
+    return units.written(100 * PASS, ".0f", "%")
 
 
 @dataclass(frozen=True)
@@ -58,7 +63,7 @@ class Paper:
             "key.html.j2",
             self,
             title=message("teaching.key-title", title=self.title),
-            how=message("teaching.key-pass"),
+            how=message("teaching.key-pass", share=pass_share()),
             behind=message("teaching.key-behind"),
             marked=[message("teaching.key-marked", answer=str(each)) for each in answers],
             foot=message("teaching.key-foot", code=self.code),
