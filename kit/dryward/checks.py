@@ -177,7 +177,10 @@ def together(**values: object) -> None:
 
     >>> together(temperature=20.0, relative_humidity=np.array([0.4, 0.5]))
     """
-    if all(isinstance(value, (float, int)) for value in values.values()):
+    for value in values.values():
+        if not isinstance(value, (float, int)):
+            break
+    else:
         return  # no shape to look at, and a slider asks often
     shapes = {name: np.shape(np.asarray(value)) for name, value in values.items()}
     try:

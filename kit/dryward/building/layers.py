@@ -2,6 +2,7 @@
 
 import math
 from dataclasses import dataclass, field
+from functools import cached_property
 from typing import TYPE_CHECKING
 
 from dryward.building import library
@@ -98,7 +99,7 @@ class Layer:
         made = self.substance.name
         return one_line("Layer", f"{self.name}{f', {made}' if made != self.name else ''}{thick}")
 
-    @property
+    @cached_property
     def is_membrane(self) -> bool:
         """Whether it counts by permeance alone."""
         return isinstance(self.substance, Membrane)
@@ -133,7 +134,7 @@ class Layer:
         """How thick it is drawn [m]; 0 for a membrane."""
         return self.thickness or 0.0
 
-    @property
+    @cached_property
     def vented(self) -> bool:
         """Whether outdoor air moves through it."""
         return isinstance(self.substance, AirSpace) and self.substance.vented
@@ -150,14 +151,14 @@ class Layer:
             return made.category == _FIBROUS
         return not made.wood and made.density <= _LIGHT and made.permeability_at(0.5) >= _OPEN
 
-    @property
+    @cached_property
     def thermal_resistance(self) -> float:
         """Of the dry layer [m2 K/W]; nothing for a membrane."""
         if isinstance(self.substance, Material):
             return self.thickness / self.substance.conductivity_at(0.0)
         return self.substance.thermal_resistance if isinstance(self.substance, AirSpace) else 0.0
 
-    @property
+    @cached_property
     def permeance(self) -> float:
         """At a mean relative humidity of one half [kg/(s m2 Pa)]."""
         if isinstance(self.substance, Material):
@@ -166,7 +167,7 @@ class Layer:
             return self.substance.vapor_permeance
         return self.substance.permeance(0.5, 0.5)
 
-    @property
+    @cached_property
     def vapor_resistance(self) -> float:
         """At a mean relative humidity of one half [s m2 Pa/kg]; inf if tight."""
         return 1.0 / self.permeance if self.permeance > 0 else math.inf

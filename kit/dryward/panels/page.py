@@ -118,7 +118,6 @@ from dryward.panels.learner import Prediction, Questions, Settings, Tasks
 from dryward.panels.readouts import Readout, Strip
 from dryward.teaching import lessons, words
 from dryward.teaching.words import Step
-from dryward.verdict.words import word
 
 if TYPE_CHECKING:
     from dryward.pictures.drawing import LivePicture, PictureCache
@@ -197,7 +196,7 @@ class Page:
         self.kinds = self.draws if isinstance(self.draws, tuple) else (self.draws,)
         self.result, self.trouble = Result(), ""
         self.strips_shown: dict[str, dict[str, Any]] = {}
-        self._live_pictures: dict[tuple[str, bool], tuple[PictureCache, ...]] = {}
+        self._live_pictures: tuple[PictureCache, ...] = ()
         self._whole: tuple[bytes, ...] | None = ()
         self._drawn, self._heard, self._retype = 0, 0, ""
         self._resting: asyncio.TimerHandle | None = None
@@ -348,13 +347,13 @@ class Page:
         return bool(self.draws) and self.prediction.chosen is None and not self.settings["instructor"]
 
     def live_pictures(self) -> tuple[PictureCache, ...]:
-        """The pictures of the present unit system and type size, made once; those of another are dropped."""
+        """The pictures of the present unit system and type size, made once; a switch of either drops them."""
         from dryward.pictures.drawing import PictureCache  # Matplotlib: a page needs it only when it is opened
 
-        key = (self.unit_system, bool(self.settings["projector"]))
-        if key not in self._live_pictures:
-            self._live_pictures = {key: tuple(PictureCache(kind, *key) for kind in self.kinds)}
-        return self._live_pictures[key]
+        if not self._live_pictures:
+            projector = bool(self.settings["projector"])
+            self._live_pictures = tuple(PictureCache(kind, self.unit_system, projector) for kind in self.kinds)
+        return self._live_pictures
 
     # --- from one state to the next --------------------------------------------------
 
@@ -423,7 +422,9 @@ class Page:
         views = views if isinstance(views, tuple) else (views,) * len(self.kinds)
         readouts, sentence, verdict = tuple(self.numbers(state)), self.says(state), self.judge(state)
         if verdict is not None:
-            sentence = message("panels.state-and-sentence", state=word(verdict.state), sentence=sentence)
+            sentence = message(
+                "panels.state-and-sentence", state=message("verdict.head", state=verdict.state), sentence=sentence
+            )
             views = tuple(dataclasses.replace(view, verdict=verdict.state) for view in views)
         drawn = list(zip(self.live_pictures(), views, strict=True))
         layers = tuple(picture.layers(view) for picture, view in drawn)
@@ -455,6 +456,7 @@ class Page:
         """Show everything in the other unit system, the sliders where they are; UnknownName for one there is not."""
         keep = {name: control.si for name, control in self.controls.items()}
         self.unit_system = self.settings["unit_system"] = _known(unit_system)
+        self._live_pictures = ()
         self._make_controls(keep)
         self.refresh()
         self.lesson = lessons.lesson(self.id, self.unit_system)
@@ -594,6 +596,7 @@ class Page:
 
     def _switch(self, name: str, value: bool) -> None:
         self.settings[name] = value
+        self._live_pictures = ()
         self.follow()
         self.send_frame()
 

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cache
 from typing import TYPE_CHECKING, Any
 
 from dryward import units
+from dryward.checks import begun
 from dryward.language import called, joined, message
 from dryward.panels.controls import ChoiceControl, Control, SliderControl
 from dryward.verdict import DAMP, DRY, STATES, UNKNOWN
-from dryward.verdict.words import adjective, amount, capital, dampest, how_wet, word
+from dryward.verdict.words import amount, dampest, how_wet
 
 if TYPE_CHECKING:
     from dryward.physics.steady import Profile, WetPlane
@@ -77,17 +80,15 @@ class Strip:
     @property
     def even(self) -> tuple[float, ...]:
         """The places, given or even."""
-        return self.places or tuple(k / (len(self.states) - 1) for k in range(len(self.states)))
+        return self.places or _even(len(self.states))
 
     def with_handle(self, control: Control, state: str) -> Strip:
         """The same strip with the page's own state under the handle."""
         if isinstance(control, SliderControl):
             here = min(max(control.fraction(control.value), 0.0), 1.0)
-            both = zip(self.even, self.states, strict=True)
-            known = {place: each for place, each in both if abs(place - here) > 1e-6}
-            known[here] = state
-            places = tuple(sorted(known))
-            return Strip(tuple(known[place] for place in places), places)
+            places, states = self.even, self.states
+            before, behind = bisect_left(places, here - 1e-6), bisect_right(places, here + 1e-6)
+            return Strip((*states[:before], state, *states[behind:]), (*places[:before], here, *places[behind:]))
         place = control.options.index(control.value)
         return Strip((*self.states[:place], state, *self.states[place + 1 :]))
 
@@ -102,6 +103,12 @@ class Strip:
         return {"spans": spans, "words": _of_slider(control, self.states, places, runs)}
 
 
+@cache
+def _even(count: int) -> tuple[float, ...]:
+    """Even places from 0 to 1."""
+    return tuple(k / (count - 1) for k in range(count))
+
+
 def _of_options(control: ChoiceControl, states: Sequence[str]) -> str:
     """Each state that occurs, with the options that have it."""
     said = []
@@ -109,9 +116,9 @@ def _of_options(control: ChoiceControl, states: Sequence[str]) -> str:
         names = [control.label(id) for id, each in zip(control.options, states, strict=True) if each == state]
         if names:
             if len(names) == len(states):
-                return message("panels.every-option", state=word(state))
+                return message("panels.every-option", state=message("verdict.head", state=state))
             options = joined("panels.option-after-option", names)
-            said.append(message("panels.some-options", state=word(state), options=options))
+            said.append(message("panels.some-options", state=message("verdict.head", state=state), options=options))
     return joined("panels.state-after-state", said)
 
 
@@ -119,11 +126,11 @@ def _of_slider(
     control: SliderControl, states: Sequence[str], places: Sequence[float], runs: list[tuple[str, int, int]]
 ) -> str:
     """Where each stretch lies, in the numbers of the slider."""
-    done = sum(each != UNKNOWN for each in states)
+    done = len(states) - states.count(UNKNOWN)
     if done < len(states):
         return message("panels.not-known-yet", done=done, count=len(states))
     if len(runs) == 1:
-        return message("panels.every-setting", state=word(runs[0][0]))
+        return message("panels.every-setting", state=message("verdict.head", state=runs[0][0]))
     rising, said = control.scale.left < control.scale.right, []
     ends = [(control.at(places[first]), control.at(places[last])) for _, first, last in runs]
     printed = [(control.say(low), control.say(high)) for low, high in ends]
@@ -139,8 +146,8 @@ def _of_slider(
         how = _stretch(k == 0, last, after_low, before_high, low == high, rising)
         if last and control.unit:
             low = message("panels.js-amount", number=low, unit=control.unit)
-        said.append(message("panels.stretch", how=how, state=adjective(state), low=low, high=high))
-    return capital(joined("panels.stretch-after-stretch", said))
+        said.append(message("panels.stretch", how=how, state=message("verdict.state", state=state), low=low, high=high))
+    return begun(joined("panels.stretch-after-stretch", said))
 
 
 def _stretch(first: bool, last: bool, after_low: bool, before_high: bool, same: bool, rising: bool) -> str:

@@ -59,8 +59,9 @@ def face(places: Ints, layer: int | str, side: Side, names: Sequence[str] | None
         if layer not in names:
             raise UnknownName("layer", layer, names)
         layer = names.index(layer)
-    pieces = np.flatnonzero(places == layer)
-    return int(pieces[-1]) + 1 if SIDES[side] else int(pieces[0])
+    row = places.tolist()
+    # The pieces of a layer lie beside each other.
+    return int(row.index(layer) + (row.count(layer) if SIDES[side] else 0))
 
 
 @dataclass(frozen=True)
@@ -122,6 +123,12 @@ def _pieces(layer: Layer, least: float) -> list[tuple[float, float, int, Permean
     ]
 
 
+def _kept_parts(layer: Layer) -> list[tuple[float, float, int, Permeance | None]]:
+    """The parts of a layer, which cannot change: they stay on it, and a slider asks for those of the same layers."""
+    layer.__dict__["_parts"] = found = _pieces(layer, 0.0)
+    return found
+
+
 def _of_material(material: Material, thickness: float) -> Permeance:
     return lambda rh: material.permeability_at(rh) / thickness
 
@@ -146,7 +153,8 @@ def nodes_of(assembly: Assembly, at_least: Mapping[str, float] | None = None) ->
     place, depth = [-1], [0.0, 0.0]
     dependent: list[HumidityDependentLayer] = []
     for index, layer in enumerate(assembly.inner_layers):
-        parts = _pieces(layer, (at_least or {}).get(layer.name, 0.0))
+        least = (at_least or {}).get(layer.name, 0.0)
+        parts = _pieces(layer, least) if least else layer.__dict__.get("_parts") or _kept_parts(layer)
         for part_heat, part_vapor, count, permeance in parts:
             first = len(heat)
             for piece in range(count):

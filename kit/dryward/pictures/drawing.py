@@ -37,7 +37,6 @@ from dryward import units
 from dryward.checks import Floats
 from dryward.language import message
 from dryward.pictures import style
-from dryward.verdict.words import adjective
 
 
 class _Drawn(Figure):
@@ -600,7 +599,7 @@ def described(picture: LivePicture[State], state: State) -> str:
     """What a picture shows, in words, and the state that the page gives it."""
     said = picture.alt(state)
     given = getattr(state, "verdict", "")
-    return message("pictures.verdict", said=said, state=adjective(given)) if given else said
+    return message("pictures.verdict", said=said, state=message("verdict.state", state=given)) if given else said
 
 
 class PictureCache(Generic[State]):
@@ -610,9 +609,12 @@ class PictureCache(Generic[State]):
         self._make = lambda: kind(unit_system, projector)
         self._first = self._make()
         self._drawn: OrderedDict[Hashable, LivePicture[State]] = OrderedDict()
+        self._last: tuple[State, LivePicture[State]] | None = None
         self.width, self.height = self._first.width, self._first.height
 
     def _for(self, state: State) -> LivePicture[State]:
+        if self._last is not None and self._last[0] is state:  # its layers were asked for, and now its words
+            return self._last[1]
         look = self._first.signature(state)
         picture = self._drawn.pop(look, None)
         if picture is None:
@@ -623,6 +625,7 @@ class PictureCache(Generic[State]):
             else:
                 picture = self._drawn.popitem(last=False)[1]
         self._drawn[look] = picture
+        self._last = state, picture
         return picture
 
     def render(self, state: State) -> bytes:
@@ -664,9 +667,7 @@ def png(pixels: NDArray[np.uint8]) -> bytes:
     rows = np.zeros((height, 1 + 4 * width), np.uint8)
     rows[:, 1:] = pixels.reshape(height, -1)
     head = struct.pack(">II5B", width, height, *_FORM)
-    return (
-        _BEGIN + _chunk(b"IHDR", head) + _chunk(b"IDAT", zlib.compress(rows.tobytes(), _QUICK)) + _chunk(b"IEND", b"")
-    )
+    return _BEGIN + _chunk(b"IHDR", head) + _chunk(b"IDAT", zlib.compress(rows.data, _QUICK)) + _chunk(b"IEND", b"")
 
 
 def _chunk(kind: bytes, data: bytes) -> bytes:

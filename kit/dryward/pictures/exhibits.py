@@ -201,7 +201,7 @@ class _Cases(_Graph):
     def alt(self, state: Sweep) -> str:
         states = [str(each) for each in np.ravel(states_of_sweep(state))]
         counts = [
-            message("pictures.so-many-of-a-state", count=states.count(name), state=words.adjective(name))
+            message("pictures.so-many-of-a-state", count=states.count(name), state=message("verdict.state", state=name))
             for name in (*STATES, UNKNOWN)
             if name in states
         ]
@@ -221,7 +221,7 @@ class _Along(_Graph):
 
     def draw_static(self, state: Range) -> None:
         levels = (*STATES, UNKNOWN) if UNKNOWN in state.states else STATES
-        names = [words.adjective(each) for each in levels]
+        names = [message("verdict.state", state=each) for each in levels]
         ax = self.axes(self._variable(state), "", "x", names)
         height = [levels.index(str(each)) for each in state.states]
         ax.plot(self._values(state), height, **self.stroke("wet", marker="o", markersize=0.6 * self.type.words))
@@ -240,7 +240,9 @@ class _Along(_Graph):
         pairs = zip(self._values(state), state.states, strict=True)
         told = [
             message(
-                "pictures.value-and-state", value=number(float(value), figures=4), state=words.adjective(str(answer))
+                "pictures.value-and-state",
+                value=number(float(value), figures=4),
+                state=message("verdict.state", state=str(answer)),
             )
             for value, answer in pairs
         ]
@@ -291,7 +293,8 @@ class _Findings(_Graph):
     def draw_static(self, state: Verdict) -> None:
         found = list(reversed(state.findings[:_ROWS]))
         heads = [
-            message("pictures.finding", what=words.heading(each), state=words.adjective(each.state)) for each in found
+            message("pictures.finding", what=words.heading(each), state=message("verdict.state", state=each.state))
+            for each in found
         ]
         ax = self.axes(message("pictures.share-of-limit-axis"), "", "x", heads)
         shares = [min(100 * each.criterion.reach(each.value), 200.0) for each in found]

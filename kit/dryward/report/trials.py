@@ -17,7 +17,7 @@ from numpy.typing import NDArray
 from dryward import verdict, weather
 from dryward.building import Assembly
 from dryward.building.job import DESIGNS, Tightness
-from dryward.checks import NotConverged
+from dryward.checks import NotConverged, begun
 from dryward.language import listed, message
 from dryward.physics import hourly, monthly, spread, steady
 from dryward.physics.hourly import AirFlow, Stopped
@@ -173,7 +173,7 @@ def what_decides(ends: tuple[Decides, ...], found: Verdict, leak: bool = False) 
     others = [words.input_of(each) for each in turning if each is not ends[0]]
     if not others:
         return first
-    return f"{first} {message('report.turns-too', inputs=words.capital(listed(others)), count=len(others))}"
+    return f"{first} {message('report.turns-too', inputs=begun(listed(others)), count=len(others))}"
 
 
 def _with(numbers: tuple[Number, ...], samples: dict[str, Floats]) -> tuple[Number, ...]:

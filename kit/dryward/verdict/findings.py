@@ -14,6 +14,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 from functools import cache
 from importlib import resources
+from operator import attrgetter
 from typing import Any, Self, overload
 
 import numpy as np
@@ -254,7 +255,7 @@ def given(what: str, value: object, *attributes: str) -> None:
 
 def verdict(method: str, findings: Iterable[Finding], **more: Any) -> Verdict:
     """A verdict from its findings: the state is that of the worst; more: other attributes of `Verdict`."""
-    ranked = sorted(findings, key=lambda each: each.rank, reverse=True)
+    ranked = sorted(findings, key=attrgetter("rank"), reverse=True)
     return Verdict(method, ranked[0].state if ranked else DRY, tuple(ranked), **more)
 
 
@@ -332,6 +333,8 @@ def critical_humidity(temperature: float | Floats, lowest: float = 0.8) -> float
     t = within("Surface temperature", temperature, -60.0, 95.0, "degC")
     floor = within("Lowest humidity of the class", lowest, 0.0, 1.0, "%")
     cubic = ((-0.00267 * t + 0.160) * t - 3.13) * t + 100.0
+    if isinstance(cubic, float):  # a slider asks for many, one by one
+        return floor if t > _LEVEL_FROM else max(cubic / 100.0, floor)
     found = np.where(t > _LEVEL_FROM, floor, np.maximum(cubic / 100.0, floor))
     return float(found) if np.ndim(found) == 0 else found
 
@@ -343,8 +346,9 @@ def mold_limit(temperature: Floats, kind: str) -> Floats: ...
 def mold_limit(temperature: float | Floats, kind: str) -> float | Floats:
     """Humidity from which on mold grows on a surface of a class; no humidity is too much where it is too cold."""
     level = critical_humidity(temperature, sensitivity(kind).lowest_humidity)
-    found = np.where(np.asarray(level) > 1.0, np.inf, level)
-    return float(found) if np.ndim(found) == 0 else found
+    if isinstance(level, float):
+        return math.inf if level > 1.0 else level
+    return np.where(level > 1.0, np.inf, level)
 
 
 #: Class of a surface by the shelf of its material: wood and paper-faced boards grow mold soon, glass and stone wool

@@ -11,7 +11,7 @@ from typing import Any
 import numpy as np
 
 from dryward import building, language, weather
-from dryward.checks import Floats
+from dryward.checks import Floats, begun
 from dryward.panels.controls import Choice, Scale, Slider
 from dryward.panels.filling import Filling
 from dryward.panels.learner import Settings
@@ -26,7 +26,7 @@ from dryward.teaching import words
 from dryward.teaching.words import Step
 from dryward.units import HOUR, WATER_DENSITY, from_si, to_si
 from dryward.verdict import Finding, Verdict, criterion, of_year
-from dryward.verdict.words import account, amount, capital, month_of
+from dryward.verdict.words import account, amount, month_of
 from dryward.weather import Air
 
 message = language.beside(__file__)
@@ -274,7 +274,7 @@ class HourByHour(Page):
     def says(self, state: DayOfRun) -> str:
         """The three parts of the verdict, then the sheathing's own year, and which year that is."""
         run, verdict = state.run, state.run.verdict
-        said = capital(account(verdict, self.unit_system))
+        said = begun(account(verdict, self.unit_system))
         sheathing = run.wood(SHEATHING)
         return message(
             "year",

@@ -19,7 +19,7 @@ from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
 from dryward.teaching.words import Step
 from dryward.units import to_si
-from dryward.verdict import Verdict, of_steady
+from dryward.verdict import Verdict
 from dryward.weather import Air
 
 message = language.beside(__file__)
@@ -117,7 +117,7 @@ class InsideTheFilm(Page):
                     float(there.temperature[face]),
                     float(there.relative_humidity[face]),
                     there.permeance[FILM],
-                    of_steady(there).state,
+                    there.verdict.state,
                 )
                 found.append(film)
             self._known = key, found
@@ -144,7 +144,7 @@ class InsideTheFilm(Page):
 
     def judge(self, state: FilmInRoof) -> Verdict:
         """The roof in a winter that never ends."""
-        return of_steady(state.profile)
+        return state.profile.verdict
 
     def says(self, state: FilmInRoof) -> str:
         """The film follows its share of R."""
@@ -166,7 +166,7 @@ class InsideTheFilm(Page):
         found = limits.dry_ranges(
             state.roof, state.indoor, state.outdoor, {key: self.along(name) for name, key in numbers.items()}
         )
-        roofs = [of_steady(steady.profile(roof_with(at.R_in, each), state.indoor, state.outdoor)) for each in ROOFS]
+        roofs = [steady.profile(roof_with(at.R_in, each), state.indoor, state.outdoor).verdict for each in ROOFS]
         return {
             **{name: Strip(tuple(found[key].states)) for name, key in numbers.items()},
             # The places of the curve, where the states are known already.

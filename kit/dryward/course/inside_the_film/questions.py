@@ -6,8 +6,7 @@ from dryward.teaching.practical import Outcome, Say, Task, Values, airs, in_si
 from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import FILM, face, film_state, gain, roof, verdict
 from dryward.units import from_si, to_si
-from dryward.verdict import DRY, WET, of_steady
-from dryward.verdict.words import adjective
+from dryward.verdict import DRY, WET
 
 message = language.beside(__file__)
 
@@ -31,7 +30,11 @@ def filled_cavity(draw: Draw) -> Question | None:
     draw.tell("degF", warm=warm, cool=cool, cold=cold, room=70)
     draw.tell("%", humid=round(humid[0]), share=round(share), rh=rh)
     draw.tell("perm", first=first, then=humid[3])
-    draw.tell(changes=states[0] != states[1], before=adjective(states[0]), after=adjective(states[1]))
+    draw.tell(
+        changes=states[0] != states[1],
+        before=language.message("verdict.state", state=states[0]),
+        after=language.message("verdict.state", state=states[1]),
+    )
     draw.tell("R", inside=inside, outside=outside)
     return draw.ask("label-r-is-wall-r", "film-knows-the-season", "film-closes-when-humid")
 
@@ -76,7 +79,7 @@ CHECKS = (filled_cavity, why_empty, steam_bath)
 def _tight_and_dry(now: Values, say: Say) -> Outcome:
     """Whether the film is tight enough and the roof dry."""
     profile = steady.profile(roof("variable", "open membrane", from_si(now["R_in"], "R")), *airs(now))
-    found, judged = profile.permeance[FILM], of_steady(profile)
+    found, judged = profile.permeance[FILM], profile.verdict
     tight = found <= to_si(1.0, "perm") * (1 + 1e-9)
     told = message("task-outcome", permeance=say(found, "perm"), verdict=say.verdict(judged))
     return Outcome(tight and judged.state == DRY, told, found)

@@ -19,7 +19,7 @@ from dryward.teaching import vault, words
 from dryward.teaching.practical import NO_FILM
 from dryward.teaching.words import Step
 from dryward.units import to_si
-from dryward.verdict import Verdict, of_steady
+from dryward.verdict import Verdict
 from dryward.weather import Air
 
 message = language.beside(__file__)
@@ -174,7 +174,7 @@ class July(Page):
 
     def judge(self, state: HotDay) -> Verdict:
         """The roof in a July that never ends."""
-        return of_steady(state.profile)
+        return state.profile.verdict
 
     def says(self, state: HotDay) -> str:
         """Which way the push is, and what it does behind the inner layer."""
@@ -196,7 +196,7 @@ class July(Page):
         keys = {"T_out": "outdoor_temperature", "RH_out": "outdoor_relative_humidity", "T_in": "indoor_temperature"}
         along = {key: self.along(name) for name, key in keys.items()}
         found = limits.dry_ranges(state.roof, state.indoor, state.outdoor, along)
-        roofs = [of_steady(steady.profile(built(each), state.indoor, state.outdoor)) for each in self.along("Roof")]
+        roofs = [steady.profile(built(each), state.indoor, state.outdoor).verdict for each in self.along("Roof")]
         strips = {name: Strip(tuple(found[key].states)) for name, key in keys.items()}
         return {**strips, "Roof": Strip(tuple(each.state for each in roofs))}
 

@@ -19,7 +19,7 @@ from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
 from dryward.teaching.words import Step
 from dryward.units import to_si
-from dryward.verdict import DAMP, DRY, Verdict, of_steady
+from dryward.verdict import DAMP, DRY, Verdict
 from dryward.weather import Air
 
 message = language.beside(__file__)
@@ -140,7 +140,7 @@ class OpenOutTightIn(Page):
 
     def judge(self, state: RoofOnMap) -> Verdict:
         """The roof in a winter that never ends."""
-        return of_steady(state.profile)
+        return state.profile.verdict
 
     def says(self, state: RoofOnMap) -> str:
         """What the pair does in this weather."""

@@ -19,7 +19,7 @@ from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
 from dryward.teaching.words import Step
 from dryward.units import to_si
-from dryward.verdict import Verdict, of_steady
+from dryward.verdict import Verdict
 from dryward.weather import Air
 from dryward.weather.places import demo_climate
 
@@ -186,7 +186,7 @@ class TheFilmThatChanges(Page):
 
     def judge(self, state: FilmInRoof) -> Verdict:
         """The roof on a day that never ends."""
-        return of_steady(state.profile)
+        return state.profile.verdict
 
     def says(self, state: FilmInRoof) -> str:
         """What the film does, and whether it is the right time for it."""
@@ -222,7 +222,7 @@ class TheFilmThatChanges(Page):
 
         def judged(weather=at.Weather, film=at.Film, outer=at.Outer):
             room, outdoor, _ = DAYS[weather]
-            return of_steady(steady.profile(roof_with(film, outer), Air(room, at.RH_in), outdoor)).state
+            return steady.profile(roof_with(film, outer), Air(room, at.RH_in), outdoor).verdict.state
 
         return {
             "Weather": Strip(tuple(judged(weather=each) for each in DAYS)),

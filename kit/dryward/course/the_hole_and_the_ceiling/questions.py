@@ -8,7 +8,6 @@ from dryward.teaching.practical import WINTER, Outcome, Say, Task, Values, airs,
 from dryward.teaching.questions import Draw, Question
 from dryward.units import DAY, from_si, to_si
 from dryward.verdict import criterion
-from dryward.verdict.words import adjective
 
 message = language.beside(__file__)
 
@@ -87,7 +86,7 @@ def _within(now: Values, say: Say) -> Outcome:
             stays=say(stays, "kg"),
             through=say(through, "kg"),
             found=say(found, "g/m2"),
-            state=adjective(limit.state(found)),
+            state=language.message("verdict.state", state=limit.state(found)),
         ),
         found,
     )

@@ -16,7 +16,7 @@ from dryward.physics import drying, limits, steady
 from dryward.pictures.section import SectionAndProfile, SteadyRoof
 from dryward.teaching.words import Step
 from dryward.units import to_si
-from dryward.verdict import Verdict, of_steady
+from dryward.verdict import Verdict
 from dryward.verdict.words import amount
 from dryward.weather import Air
 
@@ -131,7 +131,7 @@ class WhereItGetsWet(Page):
 
     def judge(self, state: RoofInCold) -> Verdict:
         """The roof in a January that never ends."""
-        return of_steady(state.profile)
+        return state.profile.verdict
 
     def says(self, state: RoofInCold) -> str:
         """What the numbers mean, in one sentence."""
@@ -155,8 +155,13 @@ class WhereItGetsWet(Page):
             state.roof, state.indoor, state.outdoor, {key: self.along(name) for name, key in numbers.items()}
         )
         strips = {name: Strip(tuple(found[key].states)) for name, key in numbers.items()}
-        roofs = [of_steady(steady.profile(roof_with(outer, at.M_in), state.indoor, state.outdoor)) for outer in ROOFS]
-        return {**strips, "Outer": Strip(tuple(each.state for each in roofs))}
+        roofs = [
+            state.profile
+            if outer == at.Outer
+            else steady.profile(roof_with(outer, at.M_in), state.indoor, state.outdoor)
+            for outer in ROOFS
+        ]
+        return {**strips, "Outer": Strip(tuple(each.verdict.state for each in roofs))}
 
     def steps(self, state: RoofInCold) -> list[Step]:
         """From the room's vapor pressure to the gain, with the numbers on the sliders."""

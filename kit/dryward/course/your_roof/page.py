@@ -27,7 +27,7 @@ from dryward.physics import limits, steady
 from dryward.pictures.section import SectionAndProfile, SteadyRoof
 from dryward.report import setting as weathered
 from dryward.report.setting import Setting
-from dryward.verdict import Verdict, of_steady
+from dryward.verdict import Verdict
 from dryward.weather import Air, MonthlyClimate
 
 message = language.beside(__file__)
@@ -150,7 +150,7 @@ class YourRoof(Page):
 
     def judge(self, state: RoofInMonth) -> Verdict:
         """The month that never ends; no air leak is counted."""
-        return of_steady(state.profile)
+        return state.profile.verdict
 
     def says(self, state: RoofInMonth) -> str:
         """What this month would do if it never ended."""

@@ -10,7 +10,7 @@ from typing import Any
 
 from dryward import building, storage, weather
 from dryward.building.job import Job, Place, load_job
-from dryward.checks import BadFile, PlainError, UnknownName
+from dryward.checks import BadFile, PlainError, UnknownName, begun
 from dryward.language import called, joined, message
 from dryward.panels.desk import parts
 from dryward.panels.desk.draft import Draft
@@ -335,7 +335,7 @@ def _places(pair: tuple[Review, Review], system: str) -> Iterator[list[str]]:
             row.append(
                 message(
                     "panels.finding-at",
-                    state=words.word(here.state),
+                    state=message("verdict.head", state=here.state),
                     amount=words.shown_when(here, judged.verdict.method, system),
                 )
                 if here
@@ -361,7 +361,7 @@ def _said(check: Check | None, system: str) -> str:
 
 def difference(pair: Sequence[Review], names: Sequence[str]) -> str:
     """What differs between two reviews, in one sentence and one of each."""
-    first, second = (words.adjective(each.state) for each in pair)
+    first, second = (message("verdict.state", state=each.state) for each in pair)
     hourly = all(bool(each.hourly) for each in pair)
     if first == second:
         start = message("panels.both-are", hourly=hourly, state=first)
@@ -369,7 +369,7 @@ def difference(pair: Sequence[Review], names: Sequence[str]) -> str:
         one, other = names
         start = message("panels.one-and-other", hourly=hourly, one=one, other=other, first=first, second=second)
     accounts = [
-        message("panels.account-of", name=words.capital(name), account=words.account(each.verdict))
+        message("panels.account-of", name=begun(name), account=words.account(each.verdict))
         for name, each in zip(names, pair, strict=True)
     ]
     return " ".join([start, *accounts])
