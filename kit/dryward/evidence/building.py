@@ -155,12 +155,12 @@ def _section(row: Row) -> str:
 
 
 def _required(row: Row) -> float:
-    return row.in_its_unit(codes.limit_of(row.text("rule"), zone=_zone(row), edition=row.text("edition") or None))
+    return row.in_its_unit(codes.required(row.text("rule"), zone=_zone(row), edition=row.text("edition") or None))
 
 
 def _area(row: Row) -> float:
     """The area that a ratio asks for, in the unit of the row."""
-    ratio = codes.limit_of(row.text("rule"), edition=row.text("edition") or None)
+    ratio = codes.required(row.text("rule"), edition=row.text("edition") or None)
     return row.in_its_unit(ratio * row.given("area") * row.given("share", 1.0))
 
 

@@ -21,7 +21,7 @@ _WOOD: Answers = {
     "humidity": lambda row: 100 * humidity_of_wood(row.given("moisture"), row.given("temperature")),
     "library moisture": _library_moisture,
     "pore humidity": lambda row: 100 * codes.wood_pore_humidity_limit(row.given("temperature")),
-    "limit": lambda row: 100 * codes.limit_of(row.text("item")),
+    "limit": lambda row: 100 * codes.required(row.text("item")),
 }
 
 

@@ -252,13 +252,24 @@ def message(id: str, /, **facts: Any) -> str:
     return _text(_places(room), own, facts)
 
 
-@cache
+#: Lessons whose code was read, by their folders' names: a page names its labels by them, an instructor's own too.
+_lessons: dict[str, tuple[str, Path]] = {}
+
+
 def _places(room: str) -> tuple[str, Path]:
     """The file of a room in another language's folder, and in English; a lesson is a room by its folder's name."""
+    other, english, there = _kits(room)
+    return (other, english) if there else _lessons.get(room, (other, english))
+
+
+@cache
+def _kits(room: str) -> tuple[str, Path, bool]:
+    """The two files of a room that the kit brings along, and whether it does."""
     lesson = _HOME.parent / "course" / room / f"{ENGLISH}.ftl"
     if lesson.is_file():
-        return f"course/{room}.ftl", lesson
-    return f"{room}.ftl", _HOME / ENGLISH / f"{room}.ftl"
+        return f"course/{room}.ftl", lesson, True
+    english = _HOME / ENGLISH / f"{room}.ftl"
+    return f"{room}.ftl", english, english.is_file()
 
 
 def once(make: Callable[[], Made]) -> Callable[[], Made]:
@@ -303,6 +314,7 @@ class Beside:
     def __init__(self, file: str) -> None:
         home = Path(file).parent
         self._places = f"course/{home.name}.ftl", home / f"{ENGLISH}.ftl"
+        _lessons[home.name] = self._places
 
     def __call__(self, id: str, /, **facts: Any) -> str:
         return _text(self._places, id, facts)

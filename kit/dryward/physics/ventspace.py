@@ -393,7 +393,7 @@ def net_free_area(
     locally.
     """
     area = within("Vented area", area, 0.0, 1e6, "m2", above=True)
-    ratio = 1.0 / codes.limit_of("vent-area-reduced") if ratio is None else within("Vent ratio", ratio, 1.0, 2000.0)
+    ratio = 1.0 / codes.required("vent-area-reduced") if ratio is None else within("Vent ratio", ratio, 1.0, 2000.0)
     share = within("Share of the openings that is high", upper_share, 0.0, 1.0, "%")
     total = area / ratio
     upper, lower = total * share, total * (1.0 - share)

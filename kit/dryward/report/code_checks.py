@@ -218,7 +218,7 @@ def _openings(length: float, free: float, ruling: Ruling, edition: Edition) -> s
         said = message("report.openings-between-the-ratios", have=have, conditions=ruling.conditions)
     else:
         met = ruling.answer == "met"
-        asked = codes.limit_of(f"vent-area-{'plain' if met else 'reduced'}", edition=edition)
+        asked = codes.required(f"vent-area-{'plain' if met else 'reduced'}", edition=edition)
         told = {"share": units.number(1 / asked, 0), "asked": units.opening(asked * length), "have": have}
         said = message("report.openings-enough" if met else "report.openings-too-small", **told)
     return f"{message('report.instead', instead=ruling.instead)} {said}" if ruling.instead else said
@@ -257,7 +257,7 @@ def _unvented(assembly: Assembly, zone: str | None, edition: Edition) -> Iterato
 
 def _without_foam(ruling: Ruling, foam: AirImpermeable, zone: str | None, edition: Edition) -> Ruling:
     """The row of the foam where none is drawn, or none that is known to be tight to air."""
-    least = codes.required(ruling.rule, zone, edition) if zone else None
+    least = codes.required(ruling.rule, zone, edition, otherwise=None) if zone else None
     if least is None or ruling.answer == "met":
         return ruling
     asks = units.show(least, "thermal resistance", "us")
@@ -272,7 +272,7 @@ def _without_foam(ruling: Ruling, foam: AirImpermeable, zone: str | None, editio
         why = message("report.no-foam-but-inside", layers=inside, asks=asks)
     else:
         why = message("report.no-foam", asks=asks)
-    if codes.required("diffusion-port-area", zone, edition) is not None:
+    if codes.required("diffusion-port-area", zone, edition, otherwise=None) is not None:
         why = message("report.or-a-port", why=why)
     return dataclasses.replace(ruling, answer="not met", why=why)
 

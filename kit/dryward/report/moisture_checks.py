@@ -128,8 +128,17 @@ def _way(rates: Drying) -> str:
 BALANCE = "balance-error"
 #: Humidity above which hours are counted beside the verdict [-]; no limit by itself.
 HUMID = 0.9
-#: Limits that have a sentence on why they are passed and what to change first.
-_ADVISED = ("wood-moisture", "mold-index", "free-water", "growth", "carry-over")
+#: Of every limit that may decide a year or twelve months: the messages on why it is passed, where there is one, and
+#: on what to change first.
+_ADVISED = {
+    "wood-moisture": ("report.why-wood-moisture", "report.change-wood-moisture"),
+    "cladding-moisture": ("", "report.change-wood-moisture"),
+    "face-humidity": ("", "report.change-wood-moisture"),
+    "mold-index": ("report.why-mold-index", "report.change-mold-index"),
+    "free-water": ("report.why-free-water", "report.change-free-water"),
+    "growth": ("report.why-growth", "report.change-growth"),
+    "carry-over": ("report.why-carry-over", "report.change-carry-over"),
+}
 
 
 def twelve_months(setting: Setting) -> Check:
@@ -161,9 +170,8 @@ def _advice(judged: Verdict) -> tuple[str, str]:
     worst = judged.worst
     if judged.state not in (DAMP, WET) or worst is None:
         return "", ""
-    if worst.what not in _ADVISED:
-        return "", message("report.change-wood-moisture")
-    return message(f"report.why-{worst.what}"), message(f"report.change-{worst.what}")
+    why, change = _ADVISED[worst.what]
+    return message(why) if why else "", message(change)
 
 
 def options(setting: Setting) -> Options:
