@@ -4,9 +4,9 @@ The rooms, from the ground up (a room uses only the rooms below it):
 
 ==============  =============================================================
 units, checks   US and SI at the edge; range checks and their plain sentences
-air             moist air: saturation, dew point, humidity ratio
+air             moist air: one state, saturation, dew point, humidity ratio
 building        what is built: materials, membranes, layers, assemblies, codes
-weather         what is around it: air, months, hours, the air indoors
+weather         what is around it: months, hours, the air indoors
 verdict         what it means: dry, damp or wet, by limits with their sources
 physics         what happens: steady, twelve months, hour by hour, leaks, mold
 pictures        what is drawn

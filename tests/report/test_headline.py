@@ -8,6 +8,7 @@ from jobs_at_hand import OPEN, TIGHT, TYPED, checked
 
 from dryward.building import preset
 from dryward.building.job import Job, Place
+from dryward.language import message
 from dryward.panels.desk.results import difference
 from dryward.physics.drying import Drying
 from dryward.report import document, moisture_checks, printed, review
@@ -39,7 +40,8 @@ def changed(found, **answers):
 
 def test_the_state_stands_first_then_all_three_parts(whole):
     assert whole.headline.startswith(
-        f"{words.word(whole.state)} (hour by hour, with the air leak): {words.account(whole.verdict)}."
+        message("verdict.head", state=whole.state)
+        + f" (hour by hour, with the air leak): {words.account(whole.verdict)}."
     )
     assert [each for each in STATES if whole.headline.startswith(each.capitalize())] == [whole.state]
 
@@ -69,11 +71,11 @@ def test_code_rows_that_are_not_met_are_counted(whole):
 
 def test_two_roofs_are_told_apart_by_their_states(whole):
     dry = checked(OPEN)
-    said = difference((whole, dry), ("now", "then"))
+    said = difference((whole, dry), ("now", "then"), "us")
     assert said.startswith(f"Hour by hour now is {whole.state}, and then is dry. Now: ")
     assert words.account(whole.verdict) in said
     assert words.account(dry.verdict) in said
-    assert difference((dry, dry), ("now", "then")).startswith("Hour by hour both are dry.")
+    assert difference((dry, dry), ("now", "then"), "us").startswith("Hour by hour both are dry.")
 
 
 def test_without_the_hourly_years(steady):

@@ -194,7 +194,7 @@ class Review:
     def _headline(self, system: str | None) -> str:
         by = "months" if not self.hourly else "no-leak" if "leak" in self.verdict.left_out else "leak"
         account = words.account(self.verdict, system)
-        first = message("report.headline", state=words.word(self.state), by=by, account=account)
+        first = message("report.headline", state=message("verdict.head", state=self.state), by=by, account=account)
         return " ".join([first, *self._others()])
 
     def _others(self) -> Iterator[str]:

@@ -10,10 +10,11 @@ from numpy.typing import NDArray
 
 from dryward import units, verdict
 from dryward.building import Assembly, Material
+from dryward.checks import begun
 from dryward.language import called, listing, message
-from dryward.physics import drying, monthly, steady
+from dryward.physics import drying, hourly, monthly, steady
 from dryward.physics.drying import Drying
-from dryward.physics.hourly import Hours
+from dryward.physics.hourly import Hours, Surface, leak_flow
 from dryward.physics.steady import Profile
 from dryward.report.check import CAN, Check, Number, Progress, kind, one_after_another
 from dryward.report.setting import Setting, leak, vent_space
@@ -68,7 +69,7 @@ def _season(setting: Setting, id: str, room: Air, outdoor: Air) -> Check:
 
 def _found(judged: Verdict) -> str:
     """What was found, as a sentence."""
-    return units.InBoth.of(lambda system: message("report.found", account=words.capital(words.account(judged, system))))
+    return units.InBoth.of(lambda system: message("report.found", account=begun(words.account(judged, system))))
 
 
 def wet_layer(assembly: Assembly, state: Profile) -> str:
@@ -128,8 +129,17 @@ def _way(rates: Drying) -> str:
 BALANCE = "balance-error"
 #: Humidity above which hours are counted beside the verdict [-]; no limit by itself.
 HUMID = 0.9
-#: Limits that have a sentence on why they are passed and what to change first.
-_ADVISED = ("wood-moisture", "mold-index", "free-water", "growth", "carry-over")
+#: Of every limit that may decide a year or twelve months: the messages on why it is passed, where there is one, and
+#: on what to change first.
+_ADVISED = {
+    "wood-moisture": ("report.why-wood-moisture", "report.change-wood-moisture"),
+    "cladding-moisture": ("", "report.change-wood-moisture"),
+    "face-humidity": ("", "report.change-wood-moisture"),
+    "mold-index": ("report.why-mold-index", "report.change-mold-index"),
+    "free-water": ("report.why-free-water", "report.change-free-water"),
+    "growth": ("report.why-growth", "report.change-growth"),
+    "carry-over": ("report.why-carry-over", "report.change-carry-over"),
+}
 
 
 def twelve_months(setting: Setting) -> Check:
@@ -161,15 +171,12 @@ def _advice(judged: Verdict) -> tuple[str, str]:
     worst = judged.worst
     if judged.state not in (DAMP, WET) or worst is None:
         return "", ""
-    if worst.what not in _ADVISED:
-        return "", message("report.change-wood-moisture")
-    return message(f"report.why-{worst.what}"), message(f"report.change-{worst.what}")
+    why, change = _ADVISED[worst.what]
+    return message(why) if why else "", message(change)
 
 
 def options(setting: Setting) -> Options:
     """Keywords of `hourly.simulate` that a job stands for."""
-    from dryward.physics.hourly import Surface, leak_flow
-
     job, leaking, flow = setting.job, leak(setting.job), None
     if leaking is not None and job.tightness is not None:
         warmth, _ = setting.room.at(setting.hourly)
@@ -186,8 +193,6 @@ def options(setting: Setting) -> Options:
 
 def run_years(setting: Setting, progress: Progress | None = None, **other: Any) -> Hours:
     """The hourly run of a job, with other keywords of `hourly.simulate` in place of its own."""
-    from dryward.physics import hourly
-
     typed = {**options(setting), **other}
     return hourly.simulate(setting.job.assembly, setting.hourly, setting.room, progress=progress, **typed)
 
@@ -227,7 +232,7 @@ def _line(found: Finding, method: str, system: str | None) -> str:
     told = words.told(found, method, system)
     lasted = words.lasted(found, method) if found.state != DRY else ""
     listed = listing([part for part in (told, lasted) if part])
-    return message("report.finding", state=words.word(found.state), found=listed)
+    return message("report.finding", state=message("verdict.head", state=found.state), found=listed)
 
 
 def worst_number(judged: Verdict) -> Number | None:

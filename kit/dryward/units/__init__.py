@@ -10,25 +10,6 @@ checked against one in the tests.
 """
 
 from dryward.units.quantities import QUANTITIES, Quantity, checked, quantity
-from dryward.units.shown import (
-    SHOWN,
-    InBoth,
-    grain_of_water,
-    in_both,
-    liquid,
-    number,
-    opening,
-    pitch,
-    r_value,
-    read_in,
-    show,
-    show_in,
-    shown_unit,
-    slope,
-    thickness,
-    with_unit,
-    written,
-)
 from dryward.units.table import (
     AIR_PERMEABILITY,
     BTU,
@@ -43,13 +24,30 @@ from dryward.units.table import (
     KELVIN,
     PINT,
     POUND,
+    SHOWN,
     STEFAN_BOLTZMANN,
     UNITS,
     WATER_DENSITY,
+    InBoth,
     Unit,
     from_si,
+    grain_of_water,
+    in_both,
+    liquid,
+    number,
+    opening,
+    pitch,
+    r_value,
+    read_in,
+    show,
+    show_in,
+    shown_unit,
+    slope,
+    thickness,
     to_si,
     unit,
+    with_unit,
+    written,
 )
 
 __all__ = [
