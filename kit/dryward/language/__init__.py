@@ -409,6 +409,15 @@ def figures(text: str) -> str:
     return text if point == "." else text.replace(".", point)
 
 
+def read_off(text: str) -> str:
+    """A text of a file, where numbers have the hyphen of the keys, as it is shown.
+
+    >>> read_off("saturation at -20 °C, wet-cup, 2 - 3")
+    'saturation at −20 °C, wet-cup, 2 - 3'
+    """
+    return re.sub(r"(?<![^\s(])-(?=[.\d])", lambda _: _marks()[1], text)
+
+
 def typed(text: str) -> str:
     """A number that was written for a reader, as it stands in a field to be typed over: with the hyphen of the keys.
 
