@@ -1,4 +1,4 @@
-"""What every control of every lesson writes, at both ends and the middle, in both unit systems: signs, units, plurals."""
+"""What every control of every lesson writes, at both ends and the middle, in both systems: signs, units, plurals."""
 
 import re
 
@@ -13,8 +13,8 @@ from dryward.teaching.progress import Progress
 PAGES = ("start", *lessons.pages())
 #: How the units of each system look behind a number.
 UNITS = {
-    "us": r"(?:°F|in\. (?:Hg|w\.c\.)|in\.|ft²|ft³|ft/min|ft|gr/ft² day|gr/ft²|gr/lb|lb/ft[²³]|lb|perm-in\.|perm|pints?/day"
-    r"|pints?|quarts?|fl oz|cfm|in²|mph|psi|Btu/\S+)",
+    "us": r"(?:°F|in\. (?:Hg|w\.c\.)|in\.|ft²|ft³|ft/min|ft|gr/ft² day|gr/ft²|gr/lb|lb/ft[²³]|lb|perm-in\.|perm"
+    r"|pints?/day|pints?|quarts?|fl oz|cfm|in²|mph|psi|Btu/\S+)",
     "si": r"(?:°C|K|Pa|hPa|mm|cm²|cm|m sd|m²|m³/h|m³|m/s|m|g/m² day|g/m²|kg/m[²³]|kg/day|kg|g/kg|g|L/s|L|ng/\S+|W/\S+)",
 }
 #: What the trade says in pascals in both systems: the push on a house, at the blower door and in everyday use.
@@ -25,7 +25,7 @@ QUOTED = "frame.items"
 WORKED_IN_SI = ("clear-night", "the-hole-and-the-ceiling", "vent-space")
 #: Names of layers are the library's.
 NAMES = "desk.cells"
-#: Any digit that no sum needs: more than four figures behind which there is a point; five within a sum.
+#: Any number with a point.
 _NUMBER = re.compile(r"\d+\.\d+")
 
 
