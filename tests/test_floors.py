@@ -15,14 +15,14 @@ import grimp
 import pytest
 
 from dryward.teaching import lessons
-from package import modules, tree
+from package import ROOT, modules, tree
 
 PROJECT = Path(__file__).parents[1]
 HEAVY = ("numba", "scipy", "pvlib", "CoolProp", "fluids", "pandas")
 #: Our own modules that a function imports, and the library that makes them too heavy for the head of the file.
 LATE = {
-    ("dryward.cli.bench.screens", "dryward.panels"): "anywidget",
-    ("dryward.cli.bench.screens", "dryward.panels.controls"): "anywidget",
+    ("dryward.cli.bench", "dryward.panels"): "anywidget",
+    ("dryward.cli.bench", "dryward.panels.controls"): "anywidget",
     ("dryward.cli.check", "dryward.report.document"): "matplotlib",
     ("dryward.cli.pages", "dryward.school.learners"): "tornado",
     ("dryward.cli.pages", "dryward.school.server"): "voila",
@@ -91,9 +91,22 @@ def test_every_room_uses_only_the_rooms_below_it():
     assert done.returncode == 0, done.stdout[-3000:] + done.stderr[-500:]
 
 
-def test_no_module_imports_itself_by_way_of_others():
+@pytest.fixture(scope="module")
+def graph():
+    """What each module imports."""
+    return grimp.build_graph("dryward", cache_dir=None)
+
+
+def test_the_rules_see_every_file(graph):
+    """A folder without an ``__init__.py`` loads all the same, but is passed by."""
+    stems = [path.relative_to(ROOT.parent).with_suffix("").parts for path in ROOT.rglob("*.py")]
+    files = {".".join(parts).removesuffix(".__init__") for parts in stems}
+    assert set(modules()) == files
+    assert graph.modules == files
+
+
+def test_no_module_imports_itself_by_way_of_others(graph):
     """Nor for an annotation alone, nor inside a function: a circle says that a part stands in the wrong file."""
-    graph = grimp.build_graph("dryward", cache_dir=None)
     assert circle({name: graph.find_modules_directly_imported_by(name) for name in graph.modules}) is None
 
 
