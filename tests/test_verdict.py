@@ -104,13 +104,6 @@ def test_a_row_without_its_source_or_with_no_number_is_refused(row, sentence, tm
         criteria.criteria.__wrapped__()
 
 
-def test_the_worst_of_some_states():
-    for several in itertools.product((*STATES, UNKNOWN), repeat=3):
-        known = [each for each in several if each != UNKNOWN]
-        assert verdict.worst_state(several) == max(known, key=rank, default=DRY)
-    assert verdict.worst_state(()) == DRY
-
-
 # --- findings --------------------------------------------------------------------------------------------------
 
 

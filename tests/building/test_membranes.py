@@ -4,7 +4,6 @@ import pytest
 
 from dryward.building import FixedMembrane, VariableMembrane
 from dryward.building.library import cup_curve, cup_membrane
-from dryward.building.substances import membrane_reading
 from dryward.checks import OutOfRange
 from dryward.units import to_si
 
@@ -28,13 +27,6 @@ def test_a_membrane_reads_its_two_cups():
     assert film.permeance(0.5, 1.0) == pytest.approx(to_si(5.6, "perm")), "the wet cup"
     assert film.permeance(0.0, 0.0) == pytest.approx(to_si(1.0, "perm")), "level below what was measured"
     assert film.permeance(1.0, 1.0) == pytest.approx(to_si(5.6, "perm"))
-
-
-def test_the_reading_in_words():
-    film = VariableMembrane((0.3, 0.8), (to_si(0.5, "perm"), to_si(13, "perm")))
-    assert membrane_reading(film, 0.75, 0.86) == (
-        "The faces are at 75 % and 86 %, a mean of 80.5 %: the membrane reads 13 perm."
-    )
 
 
 @pytest.mark.parametrize(

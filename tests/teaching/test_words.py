@@ -81,9 +81,9 @@ def test_beliefs_are_whole():
         assert each.right
         assert each.grain
         assert each.source
-        assert not each.is_slip
+        assert each.number
     for each in beliefs.slips():
-        assert each.is_slip
+        assert not each.number
         assert each.claim
         assert each.seems
         assert each.right

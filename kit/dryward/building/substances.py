@@ -18,7 +18,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
-from typing import Any, ClassVar, TypeAlias
+from typing import Any, ClassVar, Self, TypeAlias
 
 import numpy as np
 
@@ -26,7 +26,7 @@ from dryward import units
 from dryward.checks import Floats, Numeric, OutOfRange, rising, subject, within
 from dryward.exhibit import one_line
 from dryward.language import called, message
-from dryward.units import QUANTITIES, checked, from_si, quantity, show, written
+from dryward.units import QUANTITIES, checked, quantity, show, written
 
 #: Least and largest conductivity [W/(m K)], and the largest vapor permeability [kg/(s m Pa)], of any material.
 CONDUCTS = (QUANTITIES["conductivity"].low, QUANTITIES["conductivity"].high)
@@ -294,7 +294,7 @@ class Membrane:
         """Permeance [kg/(s m2 Pa)] at the humidities of its two faces [-]; each kind has its own."""
         raise NotImplementedError
 
-    def flipped(self) -> Membrane:
+    def flipped(self) -> Self:
         """The same membrane with its other face to the room."""
         return self
 
@@ -473,9 +473,9 @@ class LaminateMembrane(Membrane):
         """The two sheets from inside to outside."""
         return (self.backing, self.sensitive) if self.turned else (self.sensitive, self.backing)
 
-    def flipped(self) -> LaminateMembrane:
+    def flipped(self) -> Self:
         """The same laminate with its other face to the room."""
-        return LaminateMembrane(self.sensitive, self.backing, not self.turned, self.origin)
+        return type(self)(self.sensitive, self.backing, not self.turned, self.origin)
 
     def permeance(self, rh_inside_face: Numeric, rh_outside_face: Numeric) -> Any:
         """Permeance [kg/(s m2 Pa)] at the humidities of its two faces [-]."""
@@ -500,12 +500,3 @@ class LaminateMembrane(Membrane):
 
 #: What a layer is made of.
 Substance: TypeAlias = Material | FixedMembrane | VariableMembrane | LaminateMembrane | AirSpace
-
-
-def membrane_reading(film: Membrane, rh_inside_face: Numeric, rh_outside_face: Numeric) -> str:
-    """How a membrane is read, in words."""
-    level = from_si(film.permeance(rh_inside_face, rh_outside_face), "perm")
-    mean = 0.5 * (rh_inside_face + rh_outside_face)
-    inside, outside, middle = (written(each * 100, ".3g", "%") for each in (rh_inside_face, rh_outside_face, mean))
-    reads = written(level, ".3g", "perm")
-    return message("building.membrane-reading", inside=inside, outside=outside, mean=middle, reads=reads)

@@ -32,12 +32,6 @@ STATES = (DRY, DAMP, WET)
 _SAME = 1e-9
 
 
-def worst_state(states: Iterable[str]) -> str:
-    """The worst of some states; dry for none."""
-    known = [each for each in states if each in STATES]
-    return max(known, key=STATES.index, default=DRY)
-
-
 @dataclass(frozen=True)
 class Criterion:
     """One limit that is judged by: a row of the table.

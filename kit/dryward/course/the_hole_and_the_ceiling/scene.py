@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
@@ -12,7 +12,7 @@ from matplotlib.patches import Polygon
 from dryward import language, units
 from dryward.checks import Floats
 from dryward.pictures import style
-from dryward.pictures.drawing import Box, Entry, LivePicture, arrow, ceiling, sentences
+from dryward.pictures.drawing import Box, Entry, Judged, LivePicture, arrow, ceiling, sentences
 
 message = language.beside(__file__)
 
@@ -23,7 +23,7 @@ _WIDEST = 6.0
 
 
 @dataclass(frozen=True)
-class TwoPaths:
+class TwoPaths(Judged):
     """Water of one season by two ways, and the pressure that drives the air."""
 
     #: What the air carries past the cold face and could not keep there [kg].
@@ -41,8 +41,6 @@ class TwoPaths:
     #: Pressure indoors above outdoors at the ceiling and at the floor [Pa].
     top: float = 0.0
     bottom: float = 0.0
-    #: The state that the page gives what is drawn; empty where it gives none.
-    verdict: str = field(default="", kw_only=True)
 
 
 class Buckets(LivePicture[TwoPaths]):

@@ -13,7 +13,6 @@ curve-points = A membrane curve needs as many permeances as humidities, at least
 curve-falls = A membrane curve must not fall: at { $humidity } its permeance drops from { $left } to { $right }.
 sensitive-sheet = The sensitive sheet of a laminate must be a variable membrane.
 wet-cup-below = The wet-cup value { $wet } is below the dry-cup value { $dry }; it must be at least as large.
-membrane-reading = The faces are at { $inside } and { $outside }, a mean of { $mean }: the membrane reads { $reads }.
 
 ## Where a value comes from.
 

@@ -164,22 +164,12 @@ def place_section(job: Job, system: str, troubles: Troubles, upload_limit: int, 
         )
     elif room.kind == "moisture balance":
         made, air = ("pint/day", "cfm") if system == "us" else ("kg/day", "m3/h")
-        rooms.append(
-            _number(
-                "room.production",
-                message("panels.water-made", unit=units.unit(made).symbol),
-                round(units.from_si(room.production, made), 2),
-                troubles,
-            )
-        )
-        rooms.append(
-            _number(
-                "room.fresh_air",
-                message("panels.fresh-air", unit=units.unit(air).symbol),
-                round(units.from_si(room.fresh_air, air), 1),
-                troubles,
-            )
-        )
+        water, fresh = round(units.from_si(room.production, made), 2), round(units.from_si(room.fresh_air, air), 1)
+        signs = [units.unit(each).symbol for each in (made, air)]
+        rooms += [
+            _number("room.production", message("panels.water-made", unit=signs[0]), water, troubles),
+            _number("room.fresh_air", message("panels.fresh-air", unit=signs[1]), fresh, troubles),
+        ]
     return parts.section(
         "place",
         message("panels.place-and-room"),
