@@ -24,7 +24,7 @@ from dryward.physics.ventspace import VentSpace
 from dryward.pictures.year import MoistureYear, YearGraph
 from dryward.teaching import words
 from dryward.teaching.words import Step
-from dryward.units import HOUR, WATER_DENSITY, from_si, to_si
+from dryward.units import HOUR, WATER_DENSITY, from_si, number, to_si
 from dryward.verdict import Finding, Verdict, criterion
 from dryward.verdict.words import account, amount, month_of
 from dryward.weather import Air
@@ -318,7 +318,8 @@ class HourByHour(Page):
             size = message("step-dry-si", density=f"{density:.4g}", thickness=f"{thick * 1000:.4g}")
         unit = "gr/ft2" if us else "g/m2"
         whole, one = (
-            message("grains" if us else "grams", amount=f"{from_si(each, unit):.4g}") for each in (dry, dry * 0.01)
+            message("grains" if us else "grams", amount=number(from_si(each, unit), figures=4))
+            for each in (dry, dry * 0.01)
         )
         return [
             Step(message("step-dry"), size, whole),
