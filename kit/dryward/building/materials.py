@@ -9,7 +9,7 @@ import numpy as np
 from dryward import air, units
 from dryward.checks import OutOfRange, rising, subject, within
 from dryward.exhibit import one_line
-from dryward.language import called, message
+from dryward.language import called, listing, message
 from dryward.units import QUANTITIES, checked, show
 from dryward.units.table import Numeric
 
@@ -222,7 +222,8 @@ class AirSpace:
 
     def __repr__(self) -> str:
         resistance = show(self.thermal_resistance, "thermal resistance", "us")
-        return one_line("AirSpace", f"{self.name}, {resistance}{', vented' if self.vented else ''}")
+        vented = [message("building.vented")] if self.vented else []
+        return one_line("AirSpace", listing([called(self.name), resistance, *vented]))
 
 
 # The water that wood holds: all wood rows of the library get their sorption points from

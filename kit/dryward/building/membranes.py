@@ -24,7 +24,7 @@ import numpy as np
 
 from dryward.checks import OutOfRange, rising, within
 from dryward.exhibit import one_line
-from dryward.language import message
+from dryward.language import called, listing, message
 from dryward.units import QUANTITIES, checked, from_si, quantity, show, written
 from dryward.units.table import Floats, Numeric
 
@@ -89,7 +89,7 @@ class Membrane:
     def __repr__(self) -> str:
         dry, damp = (show(float(self.permeance(each, each)), "permeance", "us") for each in (0.25, 0.85))
         opens = dry if dry == damp else message("building.opens", dry=dry, damp=damp)
-        return one_line(type(self).__name__, f"{f'{self.id}, ' if self.id else ''}{self.name}, {opens}")
+        return one_line(type(self).__name__, listing([*([self.id] if self.id else []), called(self.name), opens]))
 
 
 @dataclass(frozen=True, init=False, repr=False)

@@ -195,9 +195,9 @@ def _print(result: dict[str, Any], units: str, brief: bool) -> None:
     if brief:
         wide = max(len(adjective(state)) for state in (*STATES, UNKNOWN))
         told = message("cli.one-of-many", name=result["name"], headline=result["headline"])
-        print(f"{adjective(result['state']):{wide}} {told}")
+        print(f"{adjective(result['state']):<{wide}} {told}")
         for warning in result["warnings"]:
-            print(f"{'':{wide}} {warning}")
+            print(f"{'':<{wide}} {warning}")
         return
     from dryward.report.document import MARKS, amount, legend, newest_edition
 

@@ -12,6 +12,7 @@ from dryward.checks import OutOfRange
 from dryward.cli import front_page
 from dryward.evidence.table import OWN, READINGS, Check
 from dryward.language import joined, message
+from dryward.units import written
 
 
 def add(parser: argparse.ArgumentParser) -> None:
@@ -67,7 +68,7 @@ def _plain(topic: str, check: Check) -> dict[str, Any]:
 def _number(value: float | str) -> str:
     if isinstance(value, str):
         return value
-    return f"{value:.6g}"
+    return written(value, ".6g")
 
 
 _COLUMNS = ("expected", "got", "difference", "tolerance")
@@ -122,7 +123,7 @@ def by_topic(done: Sequence[tuple[str, Check]]) -> str:
 def _closest(found: Sequence[Check]) -> str:
     """The largest difference as a share of the allowed one."""
     shares = [abs(check.difference) / check.tolerance for check in found if check.tolerance > 0]
-    return f"{max(shares):.0%}" if shares else message("cli.words-only")
+    return written(max(shares), ".0%") if shares else message("cli.words-only")
 
 
 def summary(checks: Iterable[Check]) -> str:

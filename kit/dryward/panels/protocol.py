@@ -98,11 +98,12 @@ TEXTS: dict[str, tuple[str, ...]] = {
 
 
 def texts() -> dict[str, str]:
-    """What the browser says by itself, in the language in use, with ``{name}`` where it puts a fact; and its name."""
+    """What the browser says by itself, with ``{name}`` for a fact; the marks of a number; the language's name."""
     found = {
         name: message(f"panels.js-{name}", **{fact: f"{{{fact}}}" for fact in facts}) for name, facts in TEXTS.items()
     }
-    return {**found, "language": language.name()}
+    marks = {"decimal-mark": message("units.decimal-mark"), "minus-sign": message("units.minus-sign")}
+    return {**found, **marks, "language": language.name()}
 
 
 @dataclass(frozen=True)

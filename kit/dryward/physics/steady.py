@@ -22,7 +22,7 @@ from dryward.language import called, listing, message
 from dryward.physics.nodes import TIGHT, HumidityDependentLayer, Nodes, face, nodes_of
 from dryward.physics.shape import Floats, Ints, Numeric, Saturation, Side, seal
 from dryward.physics.vapor_line import settle, settle_one, tight_line_through, tight_lines
-from dryward.units import show
+from dryward.units import show, written
 from dryward.verdict import STATES, UNKNOWN, Verdict, of_steady, states_of_sweep
 from dryward.weather import Air
 
@@ -113,7 +113,7 @@ class Profile(Exhibit):
             "first": first,
             "last": last,
             "state": called(self.verdict.state),
-            "most": f"{float(self.relative_humidity[self.wettest]):.0%}",
+            "most": written(float(self.relative_humidity[self.wettest]), ".0%"),
             "inner": inner,
             "outer": outer,
             "within": inner == outer,

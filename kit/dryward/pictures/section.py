@@ -27,6 +27,7 @@ from dryward.physics.steady import Profile, WetPlane
 from dryward.pictures import style
 from dryward.pictures.drawing import Box, Entry, Floats, Made, Numbers, arrow, sentences, stairs
 from dryward.pictures.live import LivePicture
+from dryward.units import written
 from dryward.weather import Air
 
 #: Lighter than this [kg/m3] a material insulates; heavier, it is a board.
@@ -307,7 +308,9 @@ class SectionPart:
             tick = Line2D([self.left - 4, self.left], [y, y], color=style.INK, linewidth=0.8 * p.type.thick)
             tick.set_transform(p.px)
             p.figure.add_artist(tick)
-            p.words(self.left - 7, y, f"{number:.0f}".replace("-", "−"), small=True, ha="right", va="center_baseline")
+            p.words(
+                self.left - 7, y, written(number, ".0f").replace("-", "−"), small=True, ha="right", va="center_baseline"
+            )
         spine = Line2D([self.left] * 2, [self.floor, self.roof], color=style.INK, linewidth=p.type.thick)
         spine.set_transform(p.px)
         p.figure.add_artist(spine)

@@ -59,7 +59,7 @@ class Column:
             if math.isinf(value):
                 return message("report.no-limit")
             return units.show(value, self.quantity, unit_system)
-        return f"{value:.4g}" if isinstance(value, float) else str(value)
+        return units.written(value, ".4g") if isinstance(value, float) else str(value)
 
     def numbers(self, unit_system: str) -> tuple[str, list[object]]:
         """Head with its unit, and plain values, for a table that is computed with."""
@@ -111,7 +111,7 @@ def _text(found: Sequence[Column], unit_system: str) -> str:
 @singledispatch
 def columns(result: object) -> list[Column]:
     """The columns of a result, by its kind."""
-    raise OutOfRange(f"There is no table of {str(result)[:40]!r}.")
+    raise OutOfRange(message("report.no-table-of", given=repr(str(result)[:40])))
 
 
 @columns.register

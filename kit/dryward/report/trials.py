@@ -271,7 +271,7 @@ def humidity_limit(here: Setting, progress: Progress | None = None) -> Limit:
         if progress and progress(len(tried), 10) is False:
             from dryward.physics.hourly import Stopped
 
-            raise Stopped("The trials were stopped.")
+            raise Stopped(message("report.trials-stopped"))
 
     run((LOWEST, HIGHEST))
     low, high = LOWEST, HIGHEST

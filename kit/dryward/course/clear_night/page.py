@@ -178,12 +178,12 @@ class ClearNight(Page):
         point = units.show(state.outdoor.dew_point, "temperature", self.unit_system)
         return [
             Step(
-                message("step-lost", bare=f"{bare:.2f}", sky=f"{sky:.2f}"),
+                message("step-lost", bare=units.written(bare, ".2f"), sky=units.written(sky, ".2f")),
                 f"0.9 × 5.670e-8 × ({bare:.2f}^4 − {sky:.2f}^4)",
                 message("watts", flux=units.number(lost, 1)),
             ),
             Step(
-                message("step-gained", air=f"{air_kelvin:.2f}"),
+                message("step-gained", air=units.written(air_kelvin, ".2f")),
                 f"{state.wind:.3g} × ({air_kelvin:.2f} − {bare:.2f}) + "
                 f"{HOUSE['u_value']:g} × ({HOUSE['indoor_temperature'] + KELVIN:.2f} − {bare:.2f})",
                 message("watts", flux=units.number(warmed, 1)),

@@ -13,6 +13,7 @@ from dryward.physics.sky import Night
 from dryward.pictures import style
 from dryward.pictures.drawing import Entry, Floats, ceiling, sentences
 from dryward.pictures.live import LivePicture
+from dryward.units import written
 
 message = language.beside(__file__)
 
@@ -114,8 +115,8 @@ class NightPicture(LivePicture[NightUnderSky]):
             message(
                 "alt-night",
                 steady=bool(np.ptp(self.shown(covering, "temperature")) < 0.05),
-                hours=f"{hours[-1] - hours[0]:.0f}",
-                when=f"{hours[coldest]:.0f}",
+                hours=written(hours[-1] - hours[0], ".0f"),
+                when=written(hours[coldest], ".0f"),
                 coldest=coldest_at,
                 air=self.show(air[coldest], "temperature"),
             ),

@@ -4,7 +4,7 @@ from dryward import language
 from dryward.teaching.practical import WINTER, Outcome, Say, Task, Values, dry, perms, vault_state
 from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import face, gain, roof
-from dryward.units import from_si
+from dryward.units import from_si, written
 
 message = language.beside(__file__)
 
@@ -33,7 +33,7 @@ def inner_changes(draw: Draw) -> Question | None:
         ),
         message("inner-changes-right", before=say(round(humid[0]), "%"), after=say(round(humid[1]), "%")),
         (
-            message("inner-changes-counts-only-what-comes", times=f"{loose / tight:.0f}"),
+            message("inner-changes-counts-only-what-comes", times=written(loose / tight, ".0f")),
             "counts-only-what-comes",
             message("inner-changes-counts-only-what-comes-reply"),
         ),

@@ -240,7 +240,7 @@ class TheFilmThatChanges(Page):
     def steps(self, state: FilmInRoof) -> list[Step]:
         """The mean, and the curve; sheets in a row where there are two."""
         inside, outside = (100 * each for each in state.faces)
-        now = f"{units.from_si(state.permeance, 'perm'):.3g} {units.unit('perm').symbol}"
+        now = units.written(units.from_si(state.permeance, "perm"), ".3g", "perm")
         if isinstance(state.film, FixedMembrane):
             return [Step(message("step-fixed"), "", now)]
         if isinstance(state.film, LaminateMembrane):
@@ -254,18 +254,20 @@ class TheFilmThatChanges(Page):
                 )
             ]
         (low, dry), (high, wet) = state.film.points
-        mean = Step(message("step-mean"), f"({inside:.1f} % + {outside:.1f} %) / 2", f"{100 * state.mean:.1f} %")
+        mean = Step(
+            message("step-mean"), f"({inside:.1f} % + {outside:.1f} %) / 2", units.written(100 * state.mean, ".1f", "%")
+        )
         if not low < state.mean < high:
             below = bool(state.mean <= low)
             level = self.show(low if below else high, "relative humidity")
             return [mean, Step(message("step-level", below=below, humidity=level), "", now)]
         tight, open_ = units.from_si(dry, "perm"), units.from_si(wet, "perm")
-        power = f"(({100 * state.mean:.1f} − {low * 100:g}) / {(high - low) * 100:g})"
         return [
             mean,
             Step(
                 message("step-curve"),
-                f"{tight:.3g} × ({open_:.3g} / {tight:.3g})^{power}",
+                f"{tight:.3g} × ({open_:.3g} / {tight:.3g})^(({100 * state.mean:.1f} − {low * 100:g}) / "
+                f"{(high - low) * 100:g})",
                 now,
             ),
         ]

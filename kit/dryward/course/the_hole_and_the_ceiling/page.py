@@ -182,7 +182,7 @@ class TheHoleAndTheCeiling(Page):
             ),
             Readout(
                 "holes",
-                message("holes", ach50=f"{ACH50:g}"),
+                message("holes", ach50=units.written(ACH50, "g")),
                 holes,
                 text=message("holes-text", holes=units.number(holes)),
                 note=message(
@@ -203,9 +203,9 @@ class TheHoleAndTheCeiling(Page):
     def _quarts(self, kilograms: float) -> str:
         """Water as a volume: a liter has a kilogram."""
         return (
-            message("quarts", amount=f"{units.from_si(kilograms / 1000, 'quart'):.3g}")
+            message("quarts", amount=units.written(units.from_si(kilograms / 1000, "quart"), ".3g"))
             if self.unit_system == "us"
-            else (message("liters", amount=f"{kilograms:.3g}"))
+            else (message("liters", amount=units.written(kilograms, ".3g")))
         )
 
     def judge(self, state: Winter) -> Verdict:
@@ -244,24 +244,24 @@ class TheHoleAndTheCeiling(Page):
 
         def both(kilograms: float) -> str:
             return (
-                message("kilograms-and", kilograms=f"{kilograms:.3g}", shown=show(kilograms, "mass"))
+                message("kilograms-and", kilograms=units.written(kilograms, ".3g"), shown=show(kilograms, "mass"))
                 if us
-                else message("kilograms", kilograms=f"{kilograms:.3g}")
+                else message("kilograms", kilograms=units.written(kilograms, ".3g"))
             )
 
         return [
             Step(
                 message("step-air", hole=hole),
                 f"0.6 × {state.hole:.3g} × √(2 × {state.push:.3g} / 1.2)",
-                message("flow", flow=f"{flow:.4g}"),
+                message("flow", flow=units.written(flow, ".4g")),
             ),
             Step(
                 message("step-waters"),
                 "",
-                message("step-waters-both", inside=f"{inside:.3f}", held=f"{held:.3f}"),
+                message("step-waters-both", inside=units.written(inside, ".3f"), held=units.written(held, ".3f")),
             ),
             Step(
-                message("step-carried", heavy=f"{heavy:.3f}"),
+                message("step-carried", heavy=units.written(heavy, ".3f")),
                 f"{flow:.4g} × {heavy:.3f} × ({inside:.3f} − {held:.3f}) × 150 × 86 400 / 1000",
                 both(state.carried),
             ),
@@ -281,16 +281,24 @@ class TheHoleAndTheCeiling(Page):
             Step(
                 message("step-season"),
                 message(
-                    "step-season-sum", through=f"{units.from_si(through, 'g/m2/day'):.3g}", ceiling=f"{CEILING:.3g}"
+                    "step-season-sum",
+                    through=units.written(units.from_si(through, "g/m2/day"), ".3g"),
+                    ceiling=units.written(CEILING, ".3g"),
                 ),
                 both(vapor),
             ),
             Step(
-                message("step-together", caution=f"{LIMIT.caution:g}", damage=f"{LIMIT.damage:g}"),
+                message(
+                    "step-together", caution=units.written(LIMIT.caution, "g"), damage=units.written(LIMIT.damage, "g")
+                ),
                 f"({state.stays:.3g} + {vapor:.3g}) / {CEILING:.3g}",
-                message("together-and", amount=f"{state.together:.3g}", shown=show(state.together, "area density"))
+                message(
+                    "together-and",
+                    amount=units.written(state.together, ".3g"),
+                    shown=show(state.together, "area density"),
+                )
                 if us
-                else message("together", amount=f"{state.together:.3g}"),
+                else message("together", amount=units.written(state.together, ".3g")),
             ),
         ]
 

@@ -6,7 +6,7 @@ from dryward.teaching import vault
 from dryward.teaching.kinds import in_a_row
 from dryward.teaching.practical import WINTER, Outcome, Say, Task, Values, airs, in_si, perms
 from dryward.teaching.questions import Draw, Question
-from dryward.units import DAY, from_si, to_si
+from dryward.units import DAY, from_si, to_si, written
 from dryward.verdict import criterion
 from dryward.verdict.words import adjective
 
@@ -28,7 +28,7 @@ def half_hole(draw: Draw) -> Question | None:
     say = draw.say
     draw.because(message("half-hole-why", half=say(half, "kg"), whole=say(whole, "kg")))
     return draw.number(
-        message("half-hole-ask", area=say(area, "in2"), push=f"{push:g}", whole=say(whole, "kg")),
+        message("half-hole-ask", area=say(area, "in2"), push=written(push, "g"), whole=say(whole, "kg")),
         half,
         "kg",
         0.02 * half,
@@ -54,7 +54,7 @@ def half_humidity(draw: Draw) -> Question | None:
     unit = "gr/lb" if draw.unit_system == "us" else "g/kg"
     full = air.saturation_vapor_pressure(to_si(float(cold), "degF"))
     pressures = (vault.air(70, rh).vapor_pressure, vault.air(70, rh / 2).vapor_pressure, full)
-    moist, drier, held = (f"{from_si(air.humidity_ratio(one), unit):.3g}" for one in pressures)
+    moist, drier, held = (written(from_si(air.humidity_ratio(one), unit), ".3g") for one in pressures)
     say = draw.say
     draw.because(
         message(
@@ -100,7 +100,7 @@ def which_test(draw: Draw) -> Question | None:
     say = draw.say
     draw.because(message("which-test-why"))
     return draw.words(
-        message("which-test-ask", ach=f"{ach:g}", cfm50=say(cfm50, "cfm"), everyday=say(everyday, "cfm")),
+        message("which-test-ask", ach=written(ach, "g"), cfm50=say(cfm50, "cfm"), everyday=say(everyday, "cfm")),
         message("which-test-right"),
         (
             message("which-test-wrong-tool"),

@@ -13,6 +13,7 @@ from dryward import language
 from dryward.pictures import style
 from dryward.pictures.drawing import Box, Entry, Floats, arrow, ceiling, sentences
 from dryward.pictures.live import LivePicture
+from dryward.units import written
 
 message = language.beside(__file__)
 
@@ -177,7 +178,7 @@ class Buckets(LivePicture[TwoPaths]):
         carried, stays, vapor = (self.show(each, "mass") for each in (state.carried, state.stays, state.by_vapor))
         push = ""
         if state.top or state.bottom:
-            push = message("alt-push", top=f"{state.top:.1f}", bottom=f"{state.bottom:.1f}")
+            push = message("alt-push", top=written(state.top, ".1f"), bottom=written(state.bottom, ".1f"))
         return sentences(
             message("alt-buckets", carried=carried, stays=stays, vapor=vapor),
             message("alt-graph", inner_now=self.show(state.inner_now, "permeance")),

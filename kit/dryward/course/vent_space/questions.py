@@ -6,7 +6,7 @@ from dryward.physics.ventspace import net_free_area
 from dryward.teaching import vault
 from dryward.teaching.kinds import power
 from dryward.teaching.questions import Draw, Question
-from dryward.units import from_si, to_si
+from dryward.units import from_si, to_si, written
 
 message = language.beside(__file__)
 
@@ -83,7 +83,7 @@ def first_fix(draw: Draw) -> Question | None:
     return draw.words(
         message(
             "first-fix-ask",
-            ach=f"{ach:g}",
+            ach=written(ach, "g"),
             share=say(share, "%"),
             area=say(area, "ft2"),
             brings=say(brings, "g/m2/day"),

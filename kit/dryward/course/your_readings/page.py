@@ -234,7 +234,7 @@ class YourReadings(Page):
 
     def _file_section(self) -> Part:
         """Which file is looked at."""
-        samples = [(name, message("sample", name=name.replace("-", " "))) for name in loggers.names()]
+        samples = [(name, message("sample", name=language.called(name.replace("-", " ")))) for name in loggers.names()]
         if self.file.name not in loggers.names():
             samples = [(self.file.name, self.file.name), *samples]
         return parts.section(
@@ -321,7 +321,7 @@ class YourReadings(Page):
                     message(
                         "model-agreement",
                         bias=self.show(agreed.bias, "pressure"),
-                        correlation=f"{agreed.correlation:.2f}",
+                        correlation=units.written(agreed.correlation, ".2f"),
                         hours=agreed.hours,
                         when=_when(self.state.late),
                         late=_hours(abs(self.state.late)) if self.state.late is not None else "",
@@ -443,7 +443,7 @@ def _hours(lag: float | None) -> str:
     """A lag in hours."""
     if lag is None or np.isnan(lag):
         return message("no-lag")
-    return message("hours", hours=f"{lag:.0f}")
+    return message("hours", hours=units.written(lag, ".0f"))
 
 
 PAGE = YourReadings

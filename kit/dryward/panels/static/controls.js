@@ -22,9 +22,10 @@ function notched(spec, value, move) {
   return Number(valueAt(spec, next / spec.notches).toPrecision(10));
 }
 
+// As `SliderControl.say` writes it.
 function shownNumber(spec, value) {
-  if (!spec.log) return value.toFixed(spec.digits).replace(/^-(0(\.0+)?)$/, "$1");
-  return String(Number(value.toPrecision(value < 1 ? 2 : 3)));
+  if (!spec.log) return figures(value.toFixed(spec.digits).replace(/^-(0(\.0+)?)$/, "$1"));
+  return figures(String(Number(value.toPrecision(value < 1 ? 2 : 3))));
 }
 
 function sliderControl(spec, page) {
