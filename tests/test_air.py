@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from dryward import air
-from dryward.air import saturation
+from dryward.air import vapor
 from dryward.checks import OutOfRange
 from dryward.units import KELVIN
 from dryward.weather import Air
@@ -122,7 +122,7 @@ def test_at_the_triple_point_itself_it_is_over_water():
 )
 def test_the_dew_point_is_found_in_a_few_steps(monkeypatch, steps, low, high, near):
     """The first guess is good: each round squares the error that it leaves."""
-    monkeypatch.setattr(saturation, "_STEPS", steps)
+    monkeypatch.setattr(vapor, "_STEPS", steps)
     temperature = np.linspace(low, high, 601)
     pressure = air.saturation_vapor_pressure(temperature)
     assert air.dew_point(pressure) == pytest.approx(temperature, abs=near)
@@ -148,8 +148,8 @@ def test_no_vapor_is_no_vapor():
 @pytest.mark.parametrize(
     ("log", "slope", "low", "high", "latent"),
     [
-        (saturation.log_saturation_over_ice, saturation.slope_over_ice, 173.15, 273.15, 2834.4e3),
-        (saturation.log_saturation_over_water, saturation.slope_over_water, 233.15, 473.15, 2500.9e3),
+        (vapor.log_saturation_over_ice, vapor.slope_over_ice, 173.15, 273.15, 2834.4e3),
+        (vapor.log_saturation_over_water, vapor.slope_over_water, 233.15, 473.15, 2500.9e3),
     ],
 )
 def test_the_slopes_are_those_of_the_curves(log, slope, low, high, latent):

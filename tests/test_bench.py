@@ -6,8 +6,7 @@ import pytest
 
 from dryward import cli
 from dryward.cli import bench
-from dryward.cli.bench import timing
-from dryward.cli.bench.timing import Measurement
+from dryward.cli.bench import Measurement
 
 
 def test_a_ratio_and_its_target():
@@ -33,14 +32,14 @@ def test_medians_tell_slow_from_fast(monkeypatch):
         clock["calls"] += 1
         clock["now"] += seconds + (60.0 if clock["calls"] == 6 else 0.0)
 
-    monkeypatch.setattr(timing.time, "perf_counter", lambda: clock["now"])
-    found = timing.medians(lambda: work(1.0), lambda: work(4.0), repeats=3, least=2.0)
+    monkeypatch.setattr(bench.time, "perf_counter", lambda: clock["now"])
+    found = bench.medians(lambda: work(1.0), lambda: work(4.0), repeats=3, least=2.0)
     assert found == [pytest.approx(1.0), pytest.approx(4.0)]
 
 
 def test_a_new_process_answers():
-    assert timing.in_a_new_process("print('noise'); print(2.5)", repeats=1) == 2.5
-    assert timing.in_a_new_process("import os; print(os.environ['ASKED'])", repeats=1, ASKED="7") == 7
+    assert bench.in_a_new_process("print('noise'); print(2.5)", repeats=1) == 2.5
+    assert bench.in_a_new_process("import os; print(os.environ['ASKED'])", repeats=1, ASKED="7") == 7
 
 
 @pytest.mark.slow
@@ -65,5 +64,5 @@ def test_status_one_when_a_target_is_missed(monkeypatch, capsys):
 
 
 def test_the_table_of_the_front_page():
-    words = timing.table([Measurement("work", 2.0, "ms", "another way", 30.0, "at most", 3.0)])
+    words = bench.table([Measurement("work", 2.0, "ms", "another way", 30.0, "at most", 3.0)])
     assert "| work | 2 ms | 15 times as fast as another way | at most 3 ms |" in words

@@ -200,11 +200,10 @@ def test_a_name_that_is_not_there_in_python(name):
 
 def test_every_measurement(monkeypatch, capsys):
     """What is measured is named in the language: the clock stands still, so nothing takes long."""
-    for part in (bench.physics, bench.screens):
-        monkeypatch.setattr(part, "medians", lambda *works, **keys: [1.5 * n for n in range(1, len(works) + 1)])
-        monkeypatch.setattr(part, "in_a_new_process", lambda *code, **keys: 1.5)
+    monkeypatch.setattr(bench, "medians", lambda *works, **keys: [1.5 * n for n in range(1, len(works) + 1)])
+    monkeypatch.setattr(bench, "in_a_new_process", lambda *code, **keys: 1.5)
     monkeypatch.setattr(hourly, "simulate", lambda *case, **options: SimpleNamespace(depth=np.zeros(66)))
-    monkeypatch.setattr(bench.physics, "_beside_scipy", lambda: (1.5, 1.5, 0.011, 0.0098))
+    monkeypatch.setattr(bench, "_beside_scipy", lambda: (1.5, 1.5, 0.011, 0.0098))
     assert cli.main(["bench"]) == 1
     assert foreign(told(capsys), "ns", "ms", "MB", *PEERS) == []
 

@@ -58,6 +58,30 @@ def asked():
                 yield f"{name}:{node.lineno}", room if dot else own, rest if dot else id, whole, facts
 
 
+def named_checks():
+    """(place, folder, start of its messages, names of wrong answers, facts told) of each check asked by its name."""
+    for name in modules():
+        if not name.endswith(".questions") or ".course." not in name:
+            continue
+        for check in ast.parse(Path(path(name)).read_text(encoding="utf-8")).body:
+            calls = [n for n in ast.walk(check) if isinstance(n, ast.Call) and isinstance(n.func, ast.Attribute)]
+            told = {k.arg for call in calls if call.func.attr == "tell" for k in call.keywords}
+            for call in calls:
+                if call.func.attr in ("ask", "ask_number"):
+                    wrong = [
+                        _answer(each, call.func.attr == "ask")
+                        for each in call.args[0 if call.func.attr == "ask" else 3 :]
+                    ]
+                    place, folder = f"{name}:{call.lineno}", name.split(".")[-2]
+                    yield place, folder, check.name.replace("_", "-"), wrong, told
+
+
+def _answer(node, words):
+    """(name, whether a message must say it) of a wrong answer as it stands in the call; a number says itself."""
+    parts = [n.value for n in (node.elts if isinstance(node, ast.Tuple) else [node])[0 if words else 1 :]]
+    return parts[-1], words
+
+
 def _ids(node):
     """(text, whether it is the whole id) of each way an id is written in a call."""
     if isinstance(node, ast.Constant) and isinstance(node.value, str):
@@ -91,8 +115,31 @@ def test_what_is_asked_for_is_there_with_its_facts():
             assert facts <= known[catalog][id], f"{place}: {catalog}.{id} does not use {facts - known[catalog][id]}"
 
 
+def check_messages(known, start, wrong):
+    """Messages of a check that is asked by name: (those it must have, those it may have)."""
+    must = {f"{start}-ask"} | {f"{start}-{name}" for name, said in wrong if said}
+    if all(said for _, said in wrong):
+        must |= {f"{start}-right"}
+    may = {f"{start}-why"} | {f"{start}-{name}-{end}" for name, _ in wrong for end in ("reply", "seems")}
+    return must, may & set(known)
+
+
+def test_a_check_has_its_messages_and_tells_their_facts_alone():
+    known = {name: entries(file) for name, file in catalogs().items()}
+    checked = 0
+    for place, folder, start, wrong, told in named_checks():
+        must, may = check_messages(known[folder], start, wrong)
+        assert must <= set(known[folder]), f"{place} lacks {sorted(must - set(known[folder]))}"
+        needed = set().union(*(known[folder][id] for id in must | may))
+        assert needed == told, f"{place}: not told {sorted(needed - told)}, not used {sorted(told - needed)}"
+        checked += 1
+    assert checked > 30
+
+
 def test_nothing_is_left_over():
     used, starts = defaultdict(set), defaultdict(set)
+    for _, folder, start, wrong, _ in named_checks():
+        used[folder].update(*check_messages(entries(catalogs()[folder]), start, wrong))
     for _, catalog, id, whole, _ in asked():
         (used if whole else starts)[catalog].add(id)
     # Names that stand in tables of the code, and are asked for from there.

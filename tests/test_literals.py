@@ -32,16 +32,17 @@ SLIPS = {
     ("dryward.building.library", "an empty field"): "caught a few lines on, where the row is named",
     ("dryward.weather", "has no attribute"): "Python's own sentence for a module",
     ("dryward.school.learners", "not a learner's code"): "a code that did not come through the door",
+    ("dryward.teaching.questions", "has no messages of a lesson"): "a question whose messages are not there",
     ("dryward.teaching.questions", "gives no clear question"): "a question that its author must mend",
 }
 
 #: Literals of four words and more that no reader sees: (module, how it begins) -> what it is.
 NO_TEXT = {
     ("dryward.cli.api", ""): "names of Python, as they are typed",
-    ("dryward.cli.bench.physics", "\nimport time"): "code that is run",
-    ("dryward.cli.bench.screens", "import time"): "code that is run",
-    ("dryward.cli.bench.screens", "from dryward import"): "code that is run",
-    ("dryward.cli.bench.screens", "import matplotlib"): "code that is run",
+    ("dryward.cli.bench", "\nimport time"): "code that is run",
+    ("dryward.cli.bench", "import time"): "code that is run",
+    ("dryward.cli.bench", "from dryward import"): "code that is run",
+    ("dryward.cli.bench", "import matplotlib"): "code that is run",
     ("dryward.teaching.notebooks", "# "): "code of a notebook",
     ("dryward.school.kernels", "\nimport os"): "code that is run",
     ("dryward.school.kernels", "_os.makedirs"): "code that is run",
@@ -50,7 +51,10 @@ NO_TEXT = {
     ("dryward.evidence.examples", ""): "layers as a published example has them",
     ("dryward.units.quantities", ""): "writings of units that are understood",
     ("dryward.weather.loggers.samples", ""): "files of loggers, as their makers write them",
-    ("dryward.weather.generator", ""): "the table that it writes",
+    ("dryward.weather.places", "# Invented."): "the table that it writes",
+    ("dryward.weather.places", "place,month"): "the table that it writes",
+    ("dryward.teaching.guide", "python -c"): "a command to type",
+    ("dryward.teaching.guide", "paper.paper"): "what is typed in it",
     ("dryward.report.code_checks", "International Energy"): "the name of a code",
     ("dryward.school.server", ""): "rules that a browser follows",
     ("dryward.teaching.lessons", "The lessons of"): "the docstring of a module that is made",
@@ -214,7 +218,6 @@ TAKERS = ("figures", "sums", "written", "float", "int", "Step")
 #: Numbers that no reader reads: module -> what they are.
 NO_READER = {
     "dryward.weather.loggers.samples": "files of loggers, as their makers write them",
-    "dryward.weather.generator": "the table that it writes",
 }
 #: A single number -> what it is.
 NOT_SHOWN = {
@@ -222,8 +225,10 @@ NOT_SHOWN = {
     ("dryward.panels.desk.house", "job.azimuth"): "the key of an option",
     ("dryward.panels.desk.house", "job.absorptance"): "the key of an option",
     ("dryward.panels.desk.house", "share / 100"): "the key of an option",
-    ("dryward.units.shown", "value"): "where the reader's marks are put in, a line on",
-    ("dryward.units.shown", "format(value, form)"): "the same",
+    ("dryward.units.table", "value"): "where the reader's marks are put in, a line on",
+    ("dryward.units.table", "format(value, form)"): "the same",
+    ("dryward.weather.places", "warmth"): "the table that it writes",
+    ("dryward.weather.places", "share"): "the table that it writes",
 }
 
 

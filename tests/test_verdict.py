@@ -16,8 +16,8 @@ from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.physics import hourly, limits, monthly, steady
 from dryward.units import to_si
 from dryward.verdict import DAMP, DRY, LATER, NEVER, STATES, UNKNOWN, WET, WITHIN, Finding, Place, words
+from dryward.verdict.findings import class_of_surface, critical_humidity, sensitivity
 from dryward.verdict.findings import verdict as of_findings
-from dryward.verdict.surfaces import class_of_surface, critical_humidity, sensitivity
 from dryward.weather import Air
 
 PRESETS = sorted(building.presets())

@@ -4,9 +4,9 @@ The rooms, from the ground up (a room uses only the rooms below it):
 
 ==============  =============================================================
 units, checks   US and SI at the edge; range checks and their plain sentences
-air             moist air: saturation, dew point, humidity ratio
+air             moist air: one state, saturation, dew point, humidity ratio
 building        what is built: materials, membranes, layers, assemblies, codes
-weather         what is around it: air, months, hours, the air indoors
+weather         what is around it: months, hours, the air indoors
 verdict         what it means: dry, damp or wet, by limits with their sources
 physics         what happens: steady, twelve months, hour by hour, leaks, mold
 pictures        what is drawn
@@ -30,6 +30,8 @@ flux is positive outward.
 import difflib
 from importlib import import_module
 from typing import Any
+
+from dryward.language import message
 
 __version__ = "0.1.0"
 
@@ -72,8 +74,6 @@ def __getattr__(name: str) -> Any:
         return import_module(f"{__name__}.{_MODULES[name]}")
     if name.startswith("__"):  # Python asks for many by itself
         raise AttributeError(name)
-    from dryward.language import message
-
     near = difflib.get_close_matches(name, __dir__(), n=1)
     raise AttributeError(message("api.no-such-name", name=name, near="".join(near), found=bool(near)))
 

@@ -1,4 +1,4 @@
-"""Range checks, and the errors a person reads.
+"""What a number may be: the types of numbers and arrays, range checks, and the errors a person reads.
 
 Every error of the kit is one plain sentence: what it is about, the value,
 what is allowed, and the unit.  Panels show the sentence; nothing else.
@@ -12,13 +12,18 @@ import difflib
 import math
 from collections.abc import Iterable, Sequence
 from itertools import pairwise
-from typing import Any, TypeVar, overload
+from typing import Any, TypeAlias, TypeVar, overload
 
 import numpy as np
+from numpy.typing import NDArray
 
 from dryward.language import called, figures, listed, message, sign
 
 Thing = TypeVar("Thing")
+Floats: TypeAlias = NDArray[np.float64]
+Ints: TypeAlias = NDArray[np.int64]
+#: One number or an array of them, by what was given; typed as NumPy types the results of its own functions.
+Numeric: TypeAlias = Any
 
 #: Most letters of a list of all names that stands in a sentence.
 _LISTED = 120
@@ -172,7 +177,10 @@ def together(**values: object) -> None:
 
     >>> together(temperature=20.0, relative_humidity=np.array([0.4, 0.5]))
     """
-    if all(isinstance(value, (float, int)) for value in values.values()):
+    for value in values.values():
+        if not isinstance(value, (float, int)):
+            break
+    else:
         return  # no shape to look at, and a slider asks often
     shapes = {name: np.shape(np.asarray(value)) for name, value in values.items()}
     try:
@@ -194,3 +202,15 @@ def rising(what: str, values: Iterable[float], of: str = "") -> tuple[float, ...
             pair = {"left": figures(f"{left:.6g}"), "right": figures(f"{right:.6g}")}
             raise OutOfRange(message("checks.rising", what=subject(what, of), **pair))
     return found
+
+
+def plain(value: Numeric) -> Numeric:
+    """A float where there is only one number, otherwise the array."""
+    return float(value) if np.ndim(value) == 0 else value
+
+
+def seal(result: object) -> None:
+    """Make the arrays of a frozen result as unchangeable as the rest of it."""
+    for value in vars(result).values():
+        if isinstance(value, np.ndarray):
+            value.flags.writeable = False

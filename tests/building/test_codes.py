@@ -42,6 +42,27 @@ def test_a_row_that_does_not_say_how_its_number_is_known_is_refused(monkeypatch)
         code_rows.table.__wrapped__(code_rows.CLASS_2)
 
 
+@pytest.mark.parametrize("table", [code_rows.LIMITS, code_rows.RETARDERS, code_rows.CLASS_2, code_rows.UNREAD])
+def test_a_row_of_an_edition_that_nobody_can_ask_for_is_refused(table, monkeypatch):
+    row = next(row for row in code_rows.table(table) if row["source"].startswith("International"))
+    monkeypatch.setattr(code_rows.schema, "rows", lambda name, columns: [dict(row, edition="2021 to 2027")])
+    with pytest.raises(BadFile, match=f"row {row['id']}: 2027 is no edition; EDITIONS are"):
+        code_rows.table.__wrapped__(table)
+
+
+def test_every_edition_that_may_be_asked_for_has_a_row():
+    named = {int(year) for row in code_rows.table(code_rows.LIMITS) for year in re.findall(r"\d{4}", row["edition"])}
+    for edition in codes.EDITIONS:
+        assert any(code_rows.of_edition(row, edition) for row in code_rows.table(code_rows.LIMITS)), edition
+    assert {min(codes.EDITIONS), max(codes.EDITIONS)} <= named
+
+
+def test_a_number_that_a_rule_does_not_ask_for_is_refused_or_the_callers():
+    assert codes.required("unvented-insulation-tile", zone="6", otherwise=None) is None
+    with pytest.raises(UnknownName, match='There is no number of the code rule "unvented-insulation-tile"'):
+        codes.required("unvented-insulation-tile", zone="6")
+
+
 def test_what_is_not_given_cannot_be_told():
     assert codes.judge("vent-air-space").why == "the air space between insulation and sheathing must be known"
     assert codes.judge("unvented-insulation", value=5.0).why == "the climate zone must be known"

@@ -15,10 +15,10 @@ from dryward.building import (
     VariableMembrane,
     assembly,
     codes,
-    framing,
     job,
     library,
 )
+from dryward.building.framing import with_framing
 from dryward.checks import BadFile, OutOfRange
 from dryward.units import to_si
 
@@ -79,7 +79,7 @@ def test_a_layer_that_resists_nothing_adds_nothing_to_a_framed_wall():
     """By hand: films 0.17, board 0.016/0.16 beside wood 0.016/0.12, share 0.2; the empty gap counts for nothing."""
     wood = Material("wood", "wood", 450, 1600, 0.12, 5e-12)
     layers = [Layer(AirSpace(0.0), 0.02, "gap"), Layer(BOARD, 0.016)]
-    whole = framing.whole(Assembly("wall", layers, 0.13, 0.04, framing=Framing(0.2, wood, ("board",))))
+    whole = with_framing(Assembly("wall", layers, 0.13, 0.04, framing=Framing(0.2, wood, ("board",))))
     beside, through = 0.17 + 0.1, 0.17 + 0.016 / 0.12
     assert whole.isothermal == pytest.approx(0.17 + 1 / (0.8 / 0.1 + 0.2 / (0.016 / 0.12)))
     assert whole.parallel == pytest.approx(1 / (0.8 / beside + 0.2 / through))

@@ -20,7 +20,7 @@ from dryward.building import (
     VariableMembrane,
     assembly,
 )
-from dryward.building.membranes import Membrane
+from dryward.building.substances import Membrane
 from dryward.checks import BadFile, PlainError
 from dryward.units import from_si, to_si
 

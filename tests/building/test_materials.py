@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 
 from dryward import air, building, units
-from dryward.building.materials import (
+from dryward.building.library import (
     humidity_of_wood,
     liquid_conductivity,
     lowest_diffusivity,

@@ -3,7 +3,8 @@
 import pytest
 
 from dryward.building import FixedMembrane, VariableMembrane
-from dryward.building.membranes import cup_curve, cup_membrane, membrane_reading
+from dryward.building.library import cup_curve, cup_membrane
+from dryward.building.substances import membrane_reading
 from dryward.checks import OutOfRange
 from dryward.units import to_si
 

@@ -1,7 +1,9 @@
 """A server of the pages for a test, and what is known of its processes."""
 
 import contextlib
+import itertools
 import os
+import random
 import re
 import socket
 import subprocess
@@ -13,6 +15,19 @@ from dataclasses import dataclass
 from pathlib import Path
 
 import psutil
+
+# Below the ports that Linux (32768 on), macOS and Windows (49152 on) give out by themselves.
+FIRST_PORT, PORTS, WORKERS = 16_000, 16_000, 8
+
+
+def _starts():
+    """Each offset of a worker's range in turn, from a place that another run does not start at."""
+    size = PORTS // WORKERS
+    first = random.SystemRandom().randrange(size)
+    return itertools.cycle((first + each) % size for each in range(size))
+
+
+_ASKED = _starts()
 
 
 @dataclass
@@ -45,10 +60,17 @@ class Server:
 
 
 def free_port():
-    """A port nobody uses now."""
-    with socket.socket() as asking:
-        asking.bind(("127.0.0.1", 0))
-        return asking.getsockname()[1]
+    """A port nobody uses now, and none that the system gives to who asks for any.
+
+    A server takes it seconds later: one of the system's own would by then belong to the kernel of another test.
+    Tests that run side by side ask in ranges of their own.
+    """
+    worker = int(os.environ.get("PYTEST_XDIST_WORKER", "gw0")[2:]) % WORKERS
+    for port in itertools.islice(_ASKED, PORTS // WORKERS):
+        with socket.socket() as asking, contextlib.suppress(OSError):
+            asking.bind(("127.0.0.1", FIRST_PORT + worker * (PORTS // WORKERS) + port))
+            return asking.getsockname()[1]
+    raise AssertionError("no port is free")
 
 
 def start(folder, *typed, port=None, env=None, seconds=90):

@@ -7,7 +7,7 @@ import time
 
 import psutil
 import pytest
-from served import ask, cookies_of, enter, served, start, stop
+from served import FIRST_PORT, PORTS, ask, cookies_of, enter, free_port, served, start, stop
 from visitor import Visitor
 from wire import Wire
 
@@ -291,3 +291,14 @@ def test_a_full_disk_is_said_and_nothing_is_lost_once_there_is_room(tmp_path):
             for each in kept(server).path.parent.iterdir()
             if each.name.startswith(f".{FILE}.") and "lock" not in each.name
         ]
+
+
+def test_a_port_for_a_test_is_nobody_elses(monkeypatch):
+    """What the system gives to kernels, browsers and other tests is never handed out as free."""
+    asked = {}
+    for worker in ("gw0", "gw1", "gw2"):
+        monkeypatch.setenv("PYTEST_XDIST_WORKER", worker)
+        asked[worker] = {free_port() for _ in range(50)}
+        assert len(asked[worker]) == 50
+    assert len(set.union(*asked.values())) == 150
+    assert all(FIRST_PORT <= port < FIRST_PORT + PORTS for port in set.union(*asked.values()))

@@ -10,7 +10,7 @@ from lesson_page import check_replies, open_page, places
 from dryward import building, units, weather
 from dryward.building import library
 from dryward.course.hour_by_hour import page as hour_by_hour
-from dryward.panels.readouts import Filling
+from dryward.panels.filling import Filling
 from dryward.physics import hourly
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak
 from dryward.physics.ventspace import VentSpace

@@ -75,6 +75,9 @@ def test_the_page_of_a_new_lesson_follows_its_sliders(own, tmp_path, system):
     assert len(alts) > 2
     assert page.picture[8:12] == b"WEBP"
     assert page.steps(page.state)
+    assert [each.words for each in page.controls.values()][2] == "Temperature of the face"
+    assert set(page.strips_shown) == set(page.controls)
+    assert page.sentence.startswith(page.verdict.state.capitalize())
 
 
 def test_the_checks_of_a_new_lesson_are_clear_for_every_seed(own):

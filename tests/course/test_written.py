@@ -55,8 +55,20 @@ def test_writing_mends_all_of_it(copy, monkeypatch):
     (copy / "09-july.ipynb").unlink()
     (copy / "guide" / "sheets" / "99-gone.md").write_text("# Gone", "utf-8")
     monkeypatch.setattr(notebooks, "output", lambda lesson: notebooks._stored(LESSONS / lesson.file, lesson))
-    assert notebooks.write(copy) == ("09-july.ipynb", "guide/sheets/99-gone.md")
+    assert notebooks.write(copy) == (("09-july.ipynb",), ("guide/sheets/99-gone.md",))
     assert notebooks.stale(copy) == ()
+    assert not (copy / "guide" / "sheets" / "99-gone.md").exists()
+
+
+def test_the_command_tells_what_it_wrote_from_what_it_removed(copy, monkeypatch, capsys):
+    (copy / "09-july.ipynb").unlink()
+    (copy / "98-gone.ipynb").write_text("{}", "utf-8")
+    monkeypatch.chdir(copy.parent)
+    shutil.copy(CHECKOUT / "README.md", copy.parent)
+    monkeypatch.setattr("dryward.cli.lessons._lessons_folder", lambda: copy)
+    monkeypatch.setattr(notebooks, "output", lambda lesson: notebooks._stored(LESSONS / lesson.file, lesson))
+    assert cli.main(["lessons", "--write"]) == 0
+    assert capsys.readouterr().out == "written: lessons/09-july.ipynb\nremoved: lessons/98-gone.ipynb\n"
 
 
 def test_check_ends_with_1_where_a_file_is_not_as_it_should_be(copy, monkeypatch, capsys):

@@ -11,7 +11,7 @@ from lesson_page import open_page
 from pypdf import PdfReader
 
 from dryward import building, cli, units
-from dryward.building.framing import parallel_path
+from dryward.building.framing import with_framing
 from dryward.building.job import DESIGNS, Job, Place, job_text, load_job, parse_job
 from dryward.panels.desk.results import difference, names_of
 from dryward.physics import steady
@@ -286,7 +286,7 @@ def test_own_material_cups_and_curve(page):
 def test_framing_shows_the_whole_resistance(page):
     page.act("set:framed", True)
     page.act("set:framing.share", "12 %")
-    whole = units.show(parallel_path(job(page).assembly), "thermal resistance", "us")
+    whole = units.show(with_framing(job(page).assembly).parallel, "thermal resistance", "us")
     assert page.readout_list[0].note == f"whole {whole}"
 
 

@@ -125,7 +125,7 @@ def test_the_dew_point_depth_is_not_the_wet_plane():
 
 @pytest.mark.parametrize("start", [0.0, 0.25, 0.5, 0.75, 1.0])
 def test_a_steep_curve_settles_from_any_start(start, monkeypatch):
-    from dryward.physics import vapor_line
+    from dryward.physics import nodes as row
 
     cliff = VariableMembrane((0.40, 0.405), (perm(0.01), perm(60)))
     damp = (Air(fahrenheit(70), 0.6), JANUARY[1])
@@ -134,7 +134,7 @@ def test_a_steep_curve_settles_from_any_start(start, monkeypatch):
         roof = vault(film, 1.5, 0.6)
         state = steady.sweep(roof, *damp)
         nodes = nodes_of(roof)
-        real = vapor_line.settle
+        real = row.settle
 
         def elsewhere(solve, count, names, begin, real=real):
             return real(solve, count, names, np.full_like(begin, start))
@@ -228,7 +228,7 @@ def test_plain_sentences():
 
 
 def test_a_curve_that_never_agrees_says_which(monkeypatch):
-    monkeypatch.setattr("dryward.physics.vapor_line._ROUNDS", 2)
+    monkeypatch.setattr("dryward.physics.nodes._ROUNDS", 2)
     with pytest.raises(NotConverged, match="The layer film found no steady permeance in 2 rounds"):
         steady.profile(vault(VARIABLE, 1.5, 0.6), Air(fahrenheit(70), 0.7), JANUARY[1])
     with pytest.raises(NotConverged, match="The layer film found"):

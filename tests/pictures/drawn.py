@@ -20,8 +20,7 @@ from dryward.course.which_way_vapor_goes.scene import AirsBesideCeiling, Rooms
 from dryward.course.winter_house.scene import HouseWater, Tank
 from dryward.course.your_readings.scene import LoggerTraces, Trace, Traces
 from dryward.physics import steady
-from dryward.pictures.profile import ProfileGraph, SectionAndProfile
-from dryward.pictures.section import Section, SteadyRoof
+from dryward.pictures.section import SectionAndProfile, SteadyRoof
 from dryward.pictures.year import MoistureYear, MonthBars, MonthlyWater, TwoYearGraphs, TwoYears, YearGraph
 
 SI = units.to_si
@@ -237,10 +236,8 @@ def cases():
     dry, wet, many = profile_state(roof(outer=50)), profile_state(roof(3), DAMP), profile_state(crowded())
     pipes = [profile_state(roof(m, o), against="resistance") for m, o in ((1, 50), (3, 0.5))]
     return {
-        "section": (Section, (dry, wet, many)),
-        "profile": (ProfileGraph, (dry, wet, many)),
-        "profile on resistance": (ProfileGraph, tuple(pipes)),
         "section and profile": (SectionAndProfile, (dry, wet, many)),
+        "section and profile on resistance": (SectionAndProfile, tuple(pipes)),
         "curve": (Curve, (AirsOnCurve(ROOM, COLD), AirsOnCurve(HOT, DAMP), AirsOnCurve(DAMP, DAMP))),
         "tank": (Tank, (house(SI(45, "cfm")), house(SI(90, "cfm")), house(SI(15, "cfm"), 20 / 86400))),
         "rooms": (

@@ -7,7 +7,7 @@ import pytest
 from drawn import CASES, cut, overlapping
 from PIL import Image
 
-from dryward.pictures.live import static
+from dryward.pictures.exhibits import static
 
 NAMES = list(CASES)
 

@@ -11,10 +11,9 @@ from PIL import Image
 
 from dryward.course.read_the_air.scene import AirsOnCurve, Curve
 from dryward.panels import page
-from dryward.pictures import live
-from dryward.pictures.drawing import arrow, ceiling, thinned
-from dryward.pictures.live import png
-from dryward.pictures.section import FULL_ARROW, Section
+from dryward.pictures import drawing
+from dryward.pictures.drawing import PictureCache, arrow, ceiling, png, thinned
+from dryward.pictures.section import FULL_ARROW, SectionAndProfile
 
 
 def counting(picture):
@@ -30,7 +29,7 @@ def counting(picture):
 
 
 def test_what_stands_is_drawn_once():
-    picture = counting(Section())
+    picture = counting(SectionAndProfile())
     for humidity in (0.3, 0.4, 0.5, 0.6):
         picture.render(profile_state(roof(), type(ROOM)(ROOM.temperature, humidity)))
     assert picture.count == 1
@@ -56,9 +55,9 @@ def test_a_state_is_not_changed_by_drawing(name):
 
 def test_drying_arrows_are_as_wide_as_the_rate():
     # 5 and 9 g a day: widths in that ratio, one to each side.
-    picture = Section()
+    picture = SectionAndProfile()
     picture.redraw(profile_state(roof()))
-    inward, outward = (shape.get_xy() for shape in picture.part.arrows)
+    inward, outward = (shape.get_xy() for shape in picture.section.arrows)
     widths = [abs(xy[0, 1] - xy[6, 1]) for xy in (inward, outward)]
     assert widths[1] / widths[0] == pytest.approx(9 / 5)
     assert inward[3, 0] < inward[0, 0]
@@ -78,15 +77,15 @@ def test_drying_arrows_are_as_wide_as_the_rate():
 def test_a_wet_layer_is_never_said_to_dry_less_than_nothing(inward, outward, words):
     state = profile_state(roof())
     rates = SimpleNamespace(inward=inward, outward=outward)
-    said = Section("si").alt(replace(state, drying=rates))
+    said = SectionAndProfile("si").section.alt(replace(state, drying=rates))
     assert said.endswith(words)
 
 
 def test_the_dew_point_mark_and_the_wet_mark_are_two_places():
     state = profile_state(roof(3), DAMP)
-    picture = Section()
+    picture = SectionAndProfile()
     picture.redraw(state)
-    part = picture.part
+    part = picture.section
     isotherm, drops = part.isotherm.get_xdata()[0], part.drops.get_xdata()[0]
     assert isotherm == pytest.approx(part.x(state.profile.dew_point_depth))
     assert drops == pytest.approx(part.x(state.profile.wet_planes[0].depth))
@@ -94,11 +93,11 @@ def test_the_dew_point_mark_and_the_wet_mark_are_two_places():
 
 
 def test_no_mark_where_nothing_is_wet():
-    picture = Section()
+    picture = SectionAndProfile()
     picture.redraw(profile_state(roof(1, 50)))
-    assert not picture.part.drops.get_visible()
+    assert not picture.section.drops.get_visible()
     picture.redraw(profile_state(roof(3), DAMP))
-    assert picture.part.drops.get_visible()
+    assert picture.section.drops.get_visible()
 
 
 def test_thinning_keeps_every_peak():
@@ -149,9 +148,9 @@ def shown(tmp_path, monkeypatch):
 
 @pytest.mark.parametrize("most", [1, 2, 5])
 def test_what_is_kept_shows_what_is_drawn_alone(shown, monkeypatch, most):
-    monkeypatch.setattr(live, "CACHED", most)
+    monkeypatch.setattr(drawing, "CACHED", most)
     kind, states = shown
-    pictures = live.PictureCache(kind, "us")
+    pictures = PictureCache(kind, "us")
     for state, alone in states:
         assert pictures.render(state) == alone
         assert pictures.alt(state) == kind("us").alt(state)
@@ -160,12 +159,12 @@ def test_what_is_kept_shows_what_is_drawn_alone(shown, monkeypatch, most):
 
 def test_layers_are_kept_too_and_a_ground_that_comes_back_is_the_same(shown):
     kind, states = shown
-    pictures, grounds = live.PictureCache(kind, "us"), {}
+    pictures, grounds = PictureCache(kind, "us"), {}
     for state, _ in states:
         ground, moving = pictures.layers(state)
         assert (ground, moving) == kind("us").layers(state)
         assert grounds.setdefault(kind("us").signature(state), ground) is ground
-    assert 1 < len(grounds) <= live.CACHED
+    assert 1 < len(grounds) <= drawing.CACHED
 
 
 def test_an_axis_that_changes_back_is_not_drawn_again(shown, monkeypatch):
@@ -173,11 +172,11 @@ def test_an_axis_that_changes_back_is_not_drawn_again(shown, monkeypatch):
     drawings = []
     begin = kind._begin
     monkeypatch.setattr(kind, "_begin", lambda self, state: (drawings.append(1), begin(self, state)))
-    pictures = live.PictureCache(kind, "us")
+    pictures = PictureCache(kind, "us")
     for state, _ in states[:5]:
         pictures.render(state)
     first = len(drawings)
-    assert 1 < first <= live.CACHED
+    assert 1 < first <= drawing.CACHED
     for state, _ in states[4::-1]:
         pictures.render(state)
     assert len(drawings) == first

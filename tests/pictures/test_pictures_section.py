@@ -9,7 +9,7 @@ from drawn import board, crowded, cut, gap, overlapping, profile_state, roof
 from dryward import building
 from dryward.pictures import section
 from dryward.pictures.drawing import stairs
-from dryward.pictures.profile import SectionAndProfile
+from dryward.pictures.section import SectionAndProfile
 
 
 def test_each_kind_of_layer():

@@ -8,7 +8,7 @@ import pytest
 
 from dryward import building
 from dryward.building import codes
-from dryward.building.materials import wood_moisture
+from dryward.building.library import wood_moisture
 from dryward.units import from_si, to_si
 
 

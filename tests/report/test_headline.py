@@ -8,6 +8,7 @@ from jobs_at_hand import OPEN, TIGHT, TYPED, checked
 
 from dryward.building import preset
 from dryward.building.job import Job, Place
+from dryward.language import message
 from dryward.panels.desk.results import difference
 from dryward.physics.drying import Drying
 from dryward.report import document, moisture_checks, printed, review
@@ -39,7 +40,8 @@ def changed(found, **answers):
 
 def test_the_state_stands_first_then_all_three_parts(whole):
     assert whole.headline.startswith(
-        f"{words.word(whole.state)} (hour by hour, with the air leak): {words.account(whole.verdict)}."
+        message("verdict.head", state=whole.state)
+        + f" (hour by hour, with the air leak): {words.account(whole.verdict)}."
     )
     assert [each for each in STATES if whole.headline.startswith(each.capitalize())] == [whole.state]
 

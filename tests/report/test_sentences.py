@@ -2,6 +2,7 @@
 
 import dataclasses
 import re
+from types import SimpleNamespace
 
 import pytest
 from jobs_at_hand import OPEN, TIGHT
@@ -9,9 +10,11 @@ from jobs_at_hand import checked as at_hand
 
 from dryward.building import preset, presets
 from dryward.building.job import Job, Place
-from dryward.report import review
+from dryward.language import message
+from dryward.report import moisture_checks, review
 from dryward.report.check import Limit
 from dryward.report.sentences import for_client, for_inspector
+from dryward.verdict.findings import criteria
 
 
 @pytest.fixture(scope="module", params=presets())
@@ -75,3 +78,26 @@ def test_the_inspector_reads_the_state_and_its_method(checked):
     proof = for_inspector(checked)[2]
     assert f" is {checked.state}: " in proof
     assert "monthly diffusion after ISO 13788, no air leak counted" in proof
+
+
+#: Limits of a page's own state, or of a steady one: no year and no twelve months are held against them.
+NO_YEAR = {"steady-gain", "window-edge", "window-glass", "winter-water", "night-frost", "vent-share"}
+
+
+def test_every_limit_that_may_decide_a_year_has_its_advice():
+    advised = moisture_checks._ADVISED
+    assert set(advised) | NO_YEAR == set(criteria())
+    assert not set(advised) & NO_YEAR
+    for id, (why, change) in advised.items():
+        assert message(change), id
+        assert not why or message(why), id
+
+
+@pytest.mark.parametrize("id", sorted(set(criteria())))
+def test_a_limit_without_advice_is_not_given_that_of_another(id):
+    judged = SimpleNamespace(state="wet", worst=SimpleNamespace(what=id))
+    if id in NO_YEAR:
+        with pytest.raises(KeyError, match=id):
+            moisture_checks._advice(judged)
+    else:
+        assert moisture_checks._advice(judged)[1]

@@ -42,6 +42,16 @@ def test_the_page_in_the_guide_has_every_lesson():
         assert Image.open(io.BytesIO(picture.read_bytes())).width == gallery.WIDTH
 
 
+def test_the_picture_of_a_lesson_that_is_gone_is_removed(tmp_path, monkeypatch):
+    monkeypatch.setattr(gallery, "pages", lambda: {"pictures.md": "text", "pictures/july.webp": b"new"})
+    pictures = tmp_path / "pictures"
+    pictures.mkdir()
+    for name in ("gone.webp", "july.webp", "moving.gif"):
+        (pictures / name).write_bytes(b"old")
+    gallery.write(tmp_path)
+    assert {each.name: each.read_bytes() for each in pictures.iterdir()} == {"july.webp": b"new", "moving.gif": b"old"}
+
+
 def test_where_it_cannot_be_written_is_one_sentence(tmp_path, monkeypatch):
     (tmp_path / "guide").write_text("a file, not a folder")
     monkeypatch.setattr(gallery, "pages", lambda: {"pictures.md": "text"})

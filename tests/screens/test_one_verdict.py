@@ -10,7 +10,7 @@ import re
 import pytest
 from lesson_page import open_page
 
-from dryward.panels.readouts import Filling
+from dryward.panels.filling import Filling
 from dryward.teaching import lessons
 from dryward.verdict import STATES
 

@@ -8,7 +8,7 @@ import pytest
 import made_up
 from dryward import language
 from dryward.checks import PlainError
-from dryward.teaching import beliefs, guide, lessons, paper, pathways, practical, questions, words
+from dryward.teaching import beliefs, guide, kinds, lessons, paper, pathways, practical, words
 from dryward.teaching.progress import Progress
 
 
@@ -77,11 +77,11 @@ def test_a_quiz_on_paper_speaks_another_language(elsewhere):
         assert made_up.unmarked(shown(page), ("us",)) == []
 
 
-@pytest.mark.parametrize("kind", questions.kinds())
+@pytest.mark.parametrize("kind", kinds.KINDS)
 def test_every_kind_of_question_speaks_another_language(elsewhere, kind):
     for system in ("us", "si"):
         for seed in (None, 1, 2, 3, 4, 5):
-            asked = questions.draw(kind, seed, system)
+            asked = kinds.draw(kind, seed, system)
             said = [asked.prompt, str(asked.answer) if isinstance(asked.answer, str) else ""]
             said += [text for each in asked.choices for text in (each.text, each.reply, each.why)]
             for each in said:
@@ -116,7 +116,7 @@ def test_what_cannot_be_asked_for_is_refused_in_another_language(elsewhere):
         lambda: paper.paper(1, ()),
         lambda: paper.paper(None),
         lambda: paper.passed(paper.paper(1, ("direction",)), "AB"),
-        lambda: questions.draw("direction", -1),
+        lambda: kinds.draw("direction", -1),
         lambda: pathways.placed([True]),
         lambda: words.table("nothing.toml"),
         lambda: words.build(words.Term, {"term": "§"}, "§"),

@@ -12,7 +12,7 @@ import pytest
 from dryward import air
 from dryward.building import FixedMembrane, VariableMembrane, library, preset
 from dryward.physics import steady
-from dryward.teaching import questions
+from dryward.teaching import kinds, questions
 from dryward.units import from_si, to_si
 from dryward.verdict import of_steady
 from dryward.weather import Air
@@ -39,7 +39,7 @@ def vault(outer="open membrane", inner=None):
 
 @pytest.fixture(params=SEEDS)
 def draw(request):
-    return lambda kind: questions.draw(kind, request.param)
+    return lambda kind: kinds.draw(kind, request.param)
 
 
 def near(question, value, rel=1e-6):
@@ -127,7 +127,7 @@ def test_leak_or_diffusion(draw):
 
 def test_no_one_share_goes_by_air():
     """The question has answers all over, so that no slogan about the share can be learned from it."""
-    shares = [questions.draw("leak-or-diffusion", seed).answer for seed in range(40)]
+    shares = [kinds.draw("leak-or-diffusion", seed).answer for seed in range(40)]
     assert min(shares) < 20
     assert max(shares) > 80
     assert sum(each < 50 for each in shares) > 10 < sum(each > 50 for each in shares)

@@ -20,7 +20,7 @@ GUIDE = Path(__file__).parents[2] / "lessons" / "guide"
 
 @pytest.mark.parametrize("name", guide.pages())
 def test_a_made_page_is_as_it_was_made(name):
-    """Make them anew with ``guide.write("lessons/guide")`` after a change of the teaching data."""
+    """Make them anew with ``dryward lessons --write`` after a change of the teaching data."""
     assert (GUIDE / name).read_text("utf-8") == guide.pages()[name]
 
 

@@ -13,7 +13,7 @@ from dryward.course.how_fast_perms import questions as how_fast_perms
 from dryward.course.vent_space import questions as vent_space
 from dryward.language import message
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, brought, orifice_flow
-from dryward.teaching import beliefs, guide, lessons, pathways, practical, questions, words
+from dryward.teaching import beliefs, guide, kinds, lessons, pathways, practical, questions, words
 from dryward.teaching.vault import air as some_air
 from dryward.units import DAY, to_si
 from dryward.verdict import criterion
@@ -162,7 +162,7 @@ def test_the_slip_by_thickness_can_be_made_from_the_prompt(seed):
 
 @pytest.mark.parametrize("seed", SEEDS)
 def test_a_board_is_weighed_in_pounds_first(seed):
-    us, si = (questions.draw("storage", seed, system) for system in ("us", "si"))
+    us, si = (kinds.draw("storage", seed, system) for system in ("us", "si"))
     assert re.search(r"weighs [\d.]+ lb/ft² \(\d+ gr/ft²\) dry", us.prompt)
     assert re.match(r"(11|19) mm OSB weighs \d+ g/m² dry", si.prompt)
 
@@ -179,7 +179,7 @@ def test_what_a_leak_carries_past_is_not_said_to_stay():
                 brought(orifice_flow(1.0, to_si(1, "in2")), Air(room, humid.given["rh"] / 100), face).excess * 150 * DAY
             )
             assert f"leaves about {words.number(LONG_SHARE * past, 'kg', system)}" in humid.prompt
-            which = questions.draw("leak-or-diffusion", seed, system)
+            which = kinds.draw("leak-or-diffusion", seed, system)
             assert ("about a tenth stays" in which.prompt) == (which.given["share"] == LONG_SHARE)
             assert ("all of its air seeps" in which.prompt) == (which.given["share"] == 1.0)
 
@@ -238,7 +238,7 @@ def test_neither_path_is_said_to_do_it_all():
 
 def test_a_logger_question_reads_as_a_list():
     for seed in SEEDS:
-        prompt = questions.draw("logger-cause", seed).prompt
+        prompt = kinds.draw("logger-cause", seed).prompt
         assert re.search(r"Wetter after rain: (\d+) of (\d+) spells\.", prompt), prompt
         assert "likeness" not in prompt
         assert max(len(each.split()) for each in prompt.split(". ")) <= 12
@@ -366,7 +366,7 @@ def test_a_check_names_the_belief_that_fits(id, place, start, belief, seems):
 
 def test_house_air_in_the_roof_is_not_a_house_that_breathes():
     for seed in SEEDS:
-        for each in questions.draw("logger-cause", seed).choices:
+        for each in kinds.draw("logger-cause", seed).choices:
             if each.text == "House air leaks in.":
                 assert each.belief in ("", "one-path-does-it-all")
 
@@ -374,7 +374,7 @@ def test_house_air_in_the_roof_is_not_a_house_that_breathes():
 def test_every_slip_is_offered_by_some_question():
     offered = {each.belief for lesson in lessons.lessons() for each in lesson.prediction.choices}
     for seed in range(30):
-        drawn = [questions.draw(kind, seed) for kind in questions.kinds()]
+        drawn = [kinds.draw(kind, seed) for kind in kinds.KINDS]
         drawn += [each for id in lessons.pages() for each in questions.checks(id, seed)]
         offered |= {each.belief for question in drawn for each in question.choices}
     assert {each.id for each in beliefs.slips()} - offered <= set()

@@ -5,7 +5,7 @@ import re
 import pytest
 
 from dryward.checks import OutOfRange, UnknownName
-from dryward.teaching import paper, questions
+from dryward.teaching import kinds, paper
 
 
 def test_the_same_seed_prints_the_same_pages():
@@ -18,7 +18,7 @@ def test_the_same_seed_prints_the_same_pages():
 def test_the_quiz_holds_every_question_and_gives_nothing_away():
     found = paper.paper(4)
     page = found.quiz()
-    assert page.count("<section>") == len(questions.kinds())
+    assert page.count("<section>") == len(kinds.KINDS)
     assert "Right." not in page
     assert "Why it looked right" not in page
     assert "<script" not in page
@@ -28,7 +28,7 @@ def test_the_quiz_holds_every_question_and_gives_nothing_away():
 
 
 def test_another_choice_of_kinds_has_another_code():
-    codes = {paper.paper(4, kinds).code for kinds in (None, paper.EXIT, paper.EXIT[::-1])}
+    codes = {paper.paper(4, chosen).code for chosen in (None, paper.EXIT, paper.EXIT[::-1])}
     assert len(codes) == 3
 
 

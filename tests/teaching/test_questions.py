@@ -3,15 +3,15 @@
 import pytest
 
 from dryward.checks import OutOfRange, UnknownName
-from dryward.teaching import beliefs, lessons, questions
+from dryward.teaching import beliefs, kinds, lessons, questions
 
 SEEDS = (None, *range(12))
-NAMES = [*(("kind", kind) for kind in questions.kinds()), *(("checks", id) for id in lessons.pages())]
+NAMES = [*(("kind", kind) for kind in kinds.KINDS), *(("checks", id) for id in lessons.pages())]
 
 
 def drawn(what, name, seed, unit_system="us"):
     if what == "kind":
-        return (questions.draw(name, seed, unit_system),)
+        return (kinds.draw(name, seed, unit_system),)
     return questions.checks(name, seed, unit_system)
 
 
@@ -76,8 +76,8 @@ def test_the_metric_question_is_the_same_question(what, name):
 
 
 def test_there_are_sixteen_kinds_and_four_must_be_right():
-    assert len(questions.kinds()) == 16
-    must = [kind for kind in questions.kinds() if questions.draw(kind, 1).must]
+    assert len(kinds.KINDS) == 16
+    must = [kind for kind in kinds.KINDS if kinds.draw(kind, 1).must]
     assert must == ["direction", "line-or-water", "film-state", "leak-or-diffusion"]
 
 
@@ -89,7 +89,7 @@ def test_each_lesson_has_three_checks_and_the_index_none():
 
 def test_an_unknown_kind_is_one_sentence():
     with pytest.raises(UnknownName, match='There is no kind of question "dew-pont"; did you mean dew-point'):
-        questions.draw("dew-pont")
+        kinds.draw("dew-pont")
 
 
 def test_an_unknown_lesson_is_one_sentence():
@@ -100,7 +100,7 @@ def test_an_unknown_lesson_is_one_sentence():
 @pytest.mark.parametrize("seed", [-1, 2.5, "x", True])
 def test_a_seed_is_a_whole_number(seed):
     with pytest.raises(OutOfRange, match="A seed is a whole number from 0 up"):
-        questions.draw("dew-point", seed)
+        kinds.draw("dew-point", seed)
 
 
 def test_a_wrong_answer_may_have_a_reason_of_its_own():

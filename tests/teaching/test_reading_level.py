@@ -7,7 +7,7 @@ import nbformat
 import pytest
 from reading import grades
 
-from dryward.teaching import beliefs, lessons, practical, questions, words
+from dryward.teaching import beliefs, kinds, lessons, practical, questions, words
 
 GRADE = 8.0
 GUIDE = sorted((Path(__file__).parents[2] / "lessons" / "guide").rglob("*.md"))
@@ -41,9 +41,9 @@ def test_checks(id):
     assert max(grades(" ".join(map(sentence, said)))) <= GRADE
 
 
-@pytest.mark.parametrize("kind", questions.kinds())
+@pytest.mark.parametrize("kind", kinds.KINDS)
 def test_kinds(kind):
-    question = questions.draw(kind, 2)
+    question = kinds.draw(kind, 2)
     said = [question.prompt, *(each.text for each in question.choices), *(each.reply for each in question.choices)]
     assert max(grades(" ".join(map(sentence, said)))) <= GRADE
 

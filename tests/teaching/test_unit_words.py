@@ -5,10 +5,10 @@ import re
 import pytest
 from reading import notes
 
-from dryward.teaching import beliefs, lessons, practical, questions, words
+from dryward.teaching import beliefs, kinds, lessons, practical, questions, words
 
 SEEDS = (None, *range(40))
-NAMES = [*(("kind", kind) for kind in questions.kinds()), *(("checks", id) for id in lessons.pages())]
+NAMES = [*(("kind", kind) for kind in kinds.KINDS), *(("checks", id) for id in lessons.pages())]
 #: Units that only a US reader uses; in. Hg is never shown to a metric one either.
 AMERICAN = re.compile(
     r"°F|\bgr/ft²|\bgrains?\b|\d in\.|\binches\b|\bfoot\b|\bfeet\b|\d ft\b|\bft[²³]|in²|\bcfm\b|\blb\b|\bpounds?\b"
@@ -40,7 +40,7 @@ def no_strange_word(text, system):
 @pytest.mark.parametrize(("what", "name"), NAMES)
 def test_questions(what, name, system):
     for seed in SEEDS:
-        drawn = (questions.draw(name, seed, system),) if what == "kind" else questions.checks(name, seed, system)
+        drawn = (kinds.draw(name, seed, system),) if what == "kind" else questions.checks(name, seed, system)
         for question in drawn:
             for text in said(question):
                 no_strange_word(text, system)
@@ -86,13 +86,13 @@ def test_two_sheets_come_to_one_answer_in_each_system():
 
 @pytest.mark.parametrize("seed", SEEDS)
 def test_classes_run_down_in_sd(seed):
-    text = questions.draw("retarder-class", seed, "si").right.reply
+    text = kinds.draw("retarder-class", seed, "si").right.reply
     assert "Class I: 35 m sd or more. Class II: 3.5 to 35. Class III: 0.35 to 3.5." in text
 
 
 @pytest.mark.parametrize("seed", SEEDS)
 def test_a_flow_in_an_hour_needs_no_sixty(seed):
-    us, si = (questions.draw("air-changes", seed, system) for system in ("us", "si"))
+    us, si = (kinds.draw("air-changes", seed, system) for system in ("us", "si"))
     assert "60 minutes times" in us.right.reply
     assert "60" not in re.sub(r"[\d.]*\d (?=m³)|\d+\.\d+", "", si.right.reply)
     slip = next(each for each in si.choices if each.belief == "forgets-sixty")
@@ -102,7 +102,7 @@ def test_a_flow_in_an_hour_needs_no_sixty(seed):
 @pytest.mark.parametrize("seed", SEEDS)
 def test_an_average_is_of_what_the_reader_sees(seed):
     for system in ("us", "si"):
-        found = questions.draw("series-perms", seed, system)
+        found = kinds.draw("series-perms", seed, system)
         slip = next((each for each in found.choices if each.belief == "averages-layers"), None)
         if slip and system == "si":
             assert slip.value == pytest.approx(found.answer / 3)

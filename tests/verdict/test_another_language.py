@@ -8,6 +8,7 @@ import pytest
 
 import made_up
 from dryward import language, verdict
+from dryward.language import message
 from dryward.verdict import STATES, UNKNOWN, Decides, Finding, Place, words
 from dryward.verdict.findings import verdict as of_findings
 
@@ -85,7 +86,7 @@ def test_all_parts_of_a_verdict_speak_another_language(elsewhere):
             assert each
             assert made_up.unmarked(each, OWN) == [], each
     for state in (*STATES, UNKNOWN):
-        assert made_up.unmarked(f"{words.word(state)}{words.adjective(state)}") == []
+        assert made_up.unmarked(f"{message('verdict.head', state=state)}{message('verdict.state', state=state)}") == []
     assert made_up.unmarked(words.sentence(verdict.unknown("year"))) == []
     assert made_up.unmarked("".join(words.month_of(hour) for hour in range(0, 8760, 24))) == []
     none = replace(deck, what="vent-share", value=math.inf, criterion=ROWS["vent-share"])

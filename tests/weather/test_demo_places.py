@@ -9,8 +9,7 @@ import pytest
 
 from dryward import air, weather
 from dryward.checks import UnknownName
-from dryward.weather import generator
-from dryward.weather.places import place
+from dryward.weather import generator, places
 
 
 @pytest.fixture(params=weather.demos())
@@ -61,7 +60,7 @@ def test_december_joins_january(year):
 
 
 def test_the_same_year_every_time():
-    again = generator.year(place("cold"))
+    again = generator.year(places.place("cold"))
     assert np.array_equal(again.temperature, weather.demo("cold").temperature)
     assert np.array_equal(again.direct_normal, weather.demo("cold").direct_normal)
 
@@ -87,7 +86,7 @@ def test_the_small_table_is_the_generators_own(year):
 
 def test_the_table_file_is_the_output_of_its_command():
     kept = files("dryward.weather").joinpath("data/demo-climates.csv").read_text(encoding="utf-8").splitlines()
-    made = generator.table().splitlines()
+    made = places.table().splitlines()
     assert kept[:2] == made[:2]
     assert [line.split(",")[:2] for line in kept] == [line.split(",")[:2] for line in made]
 

@@ -1,36 +1,35 @@
 """Moist air: saturation, dew point, humidity ratio, vapor density.
 
-==========  ==========================================================
-saturation  the saturation equation over ice and over water, the dew point
-humidity    vapor pressure, relative humidity, humidity ratio, density; air
-            pressure at a height
-real_air    real moist air, by CoolProp
-==========  ==========================================================
+========  ============================================================
+vapor     saturation over ice and over water, the dew point, humidity and
+          density; one state of air; air pressure at a height
+real_air  real moist air, by CoolProp
+========  ============================================================
 """
 
-from dryward.air.humidity import (
+from dryward.air.real_air import MoistAir, moist_air
+from dryward.air.vapor import (
     AIR_GAS_CONSTANT,
+    COLDEST,
+    HOTTEST,
     MASS_RATIO,
     STANDARD_PRESSURE,
+    TRIPLE_POINT,
     VAPOR_GAS_CONSTANT,
+    Air,
+    dew_point,
     humidity_ratio,
+    log_saturation_over_ice,
+    log_saturation_over_water,
     relative_humidity,
+    saturation_vapor_pressure,
     standard_pressure,
     vapor_density,
     vapor_pressure,
 )
-from dryward.air.real_air import MoistAir, moist_air
-from dryward.air.saturation import (
-    COLDEST,
-    HOTTEST,
-    TRIPLE_POINT,
-    dew_point,
-    log_saturation_over_ice,
-    log_saturation_over_water,
-    saturation_vapor_pressure,
-)
 
 __all__ = [
+    "Air",
     "saturation_vapor_pressure",
     "vapor_pressure",
     "relative_humidity",

@@ -4,9 +4,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from dryward.air.humidity import STANDARD_PRESSURE
-from dryward.air.saturation import Floats
-from dryward.checks import together, within
+from dryward.air.vapor import STANDARD_PRESSURE
+from dryward.checks import Floats, together, within
 from dryward.units import KELVIN
 
 
@@ -51,7 +50,7 @@ def moist_air(
     Raises
     ------
     OutOfRange
-        Outside a range.
+        For air hotter, colder, moister or thinner than that.
 
     Notes
     -----

@@ -1,11 +1,9 @@
 """What is built: materials, membranes, layers and assemblies."""
 
 from dryward.building.assembly import Assembly, load, preset, presets, save
-from dryward.building.framing import Framing
-from dryward.building.layers import Layer
+from dryward.building.layers import Framing, Layer
 from dryward.building.library import air_space, by_category, material, membrane, search, substance
-from dryward.building.materials import AirSpace, Material
-from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
+from dryward.building.substances import AirSpace, FixedMembrane, LaminateMembrane, Material, Origin, VariableMembrane
 
 __all__ = [
     "Material",

@@ -44,12 +44,19 @@ import tomli_w
 
 from dryward import storage, units
 from dryward.building import films, library
-from dryward.building.framing import Framing
-from dryward.building.layers import THICKEST, Layer
-from dryward.building.library import Substance
-from dryward.building.materials import CONDUCTS, PASSES, AirSpace, Material
-from dryward.building.membranes import FixedMembrane, LaminateMembrane, Origin, VariableMembrane
+from dryward.building.layers import THICKEST, Framing, Layer
 from dryward.building.schema import LONGEST_TEXT, ORIGIN, Table, toml
+from dryward.building.substances import (
+    CONDUCTS,
+    PASSES,
+    AirSpace,
+    FixedMembrane,
+    LaminateMembrane,
+    Material,
+    Origin,
+    Substance,
+    VariableMembrane,
+)
 from dryward.checks import BadFile, OutOfRange, PlainError, UnknownName
 from dryward.exhibit import Exhibit, one_line
 from dryward.language import called, listed, message
@@ -653,7 +660,7 @@ def preset(id: str) -> Assembly:
     Raises
     ------
     UnknownName
-        With the nearest ids.
+        For what no preset is called, with the nearest ids.
 
     Examples
     --------

@@ -38,8 +38,8 @@ _TABLES = {
 }
 #: How a row's number is known.
 QUOTED, MEMORY = "quoted", "memory"
-#: Editions that one may ask for.
-EDITIONS = (2006, 2009, 2012, 2015, 2018, 2021, 2024)
+#: Editions that one may ask for: those of the codes whose sources begin so.
+EDITIONS, _OF_THESE_YEARS = (2006, 2009, 2012, 2015, 2018, 2021, 2024), "International"
 
 
 @dataclass(frozen=True)
@@ -127,6 +127,12 @@ def table(name: str) -> Rows:
     for row in found:
         if row.get("reading", QUOTED) not in (QUOTED, MEMORY):
             raise BadFile(message("codes.row-reading", table=name, row=row["id"], quoted=QUOTED, memory=MEMORY))
+        strange = set(_years(row["edition"])) - set(EDITIONS)
+        if strange and row["source"].startswith(_OF_THESE_YEARS):  # nobody could ask for it
+            listed = ", ".join(map(str, sorted(strange)))
+            raise BadFile(
+                message("codes.row-edition", table=name, row=row["id"], listed=listed, editions=str(EDITIONS))
+            )
     return found
 
 
@@ -173,11 +179,16 @@ def zone(text: str | int) -> str:
     return found[3] + ("C" if marine else found[4])
 
 
+def _years(edition: str) -> list[int]:
+    """Each year that an edition names."""
+    return [int(year) for year in re.findall(r"\b(?:19|20)\d\d\b", edition)]
+
+
 def of_edition(row: Row, edition: Edition) -> bool:
     """Whether a row belongs to an edition; every row without one asked for."""
     if edition is None or str(edition) == row["edition"]:
         return True
-    years = [int(year) for year in re.findall(r"\b(?:19|20)\d\d\b", row["edition"])]
+    years = _years(row["edition"])
     asked = re.fullmatch(r"(19|20)\d\d", str(edition))
     return bool(asked and years and min(years) <= int(edition) <= max(years))
 

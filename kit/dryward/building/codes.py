@@ -10,7 +10,7 @@ is the code as adopted locally; the building official decides.
 """
 
 import dataclasses
-from typing import Any
+from typing import Any, TypeVar, overload
 
 from dryward.building.code_rows import (
     CANNOT_TELL,
@@ -289,6 +289,9 @@ _FACTS = (
     "responsive",
 )
 _EXACT = 1e-9
+#: In place of what to give where a rule asks for no number.
+_REFUSED = object()
+T = TypeVar("T")
 
 
 def rules() -> dict[str, str]:
@@ -336,21 +339,23 @@ def _limit(rule: str, where: str | int | None, edition: Edition) -> Row | Ruling
     return ruling(rule, answer, message(id, zone=where), found[0])
 
 
-def required(rule: str, zone: str | int | None = None, edition: Edition = None) -> float | None:
-    """The number a rule asks for, in SI."""
+@overload
+def required(rule: str, zone: str | int | None = None, edition: Edition = None) -> float: ...
+@overload
+def required(rule: str, zone: str | int | None = None, edition: Edition = None, *, otherwise: T) -> float | T: ...
+def required(
+    rule: str, zone: str | int | None = None, edition: Edition = None, *, otherwise: object = _REFUSED
+) -> object:
+    """The number a rule asks for, in SI; where it asks for none `otherwise`, or an error that says so."""
     if rule not in {row["rule"] for row in table(LIMITS)}:
         raise UnknownName("code rule", rule, rules())
     instead = unread(rule, _all(rule), edition)
     row = _limit(rule, zone, instead["shown"] if instead else edition)
-    return None if isinstance(row, Ruling) else in_si(row)
-
-
-def limit_of(rule: str, zone: str | int | None = None, edition: Edition = None) -> float:
-    """The number of a rule that has one, in SI; an error where that edition could not be read."""
-    found = required(rule, zone, edition)
-    if found is None:
+    if not isinstance(row, Ruling):
+        return in_si(row)
+    if otherwise is _REFUSED:
         raise UnknownName("number of the code rule", rule, ())
-    return found
+    return otherwise
 
 
 def _holds(row: Row, value: float) -> bool:
@@ -430,7 +435,7 @@ def unvented_roof(
     ----------
     IRC R806.5, read in documents that quote it.
     """
-    under_tiles = tile and zone and required("unvented-insulation-tile", zone, edition) is not None
+    under_tiles = tile and zone and required("unvented-insulation-tile", zone, edition, otherwise=None) is not None
     asked = {
         "unvented-insulation-tile" if under_tiles else "unvented-insulation": resistance,
         "unvented-inner-class": inner_permeance,

@@ -11,9 +11,8 @@ from typing import Any
 
 import numpy as np
 
-from dryward.checks import UnknownName, within
+from dryward.checks import Numeric, UnknownName, within
 from dryward.units import KELVIN, STEFAN_BOLTZMANN, to_si
-from dryward.units.table import Numeric
 
 # Still air, non-reflective surface (emittance 0.90) [h ft2 F/Btu], at slopes
 # 0, 45 and 90 degrees.  ASHRAE Handbook of Fundamentals, surface-film table

@@ -6,53 +6,12 @@ planes), and the mean of the two (the combined method of ISO 6946), which
 also says how far off the mean can be.
 """
 
-from __future__ import annotations
+from dataclasses import dataclass
 
-from dataclasses import dataclass, field
-from typing import TYPE_CHECKING
-
+from dryward.building.assembly import Assembly
 from dryward.building.layers import Layer
-from dryward.building.materials import Material
-from dryward.building.schema import entry, settle
 from dryward.checks import OutOfRange
 from dryward.language import called, message
-
-if TYPE_CHECKING:
-    from dryward.building.assembly import Assembly
-
-
-@dataclass(frozen=True)
-class Framing:
-    """Wood that bridges an insulated layer.
-
-    Parameters
-    ----------
-    share : float
-        Part of the area that is framing [-], 0 to 0.5.
-    material : Material
-        What the framing is made of.
-    layers : tuple of str
-        Names of the layers it runs through.
-
-    Raises
-    ------
-    OutOfRange
-        For a share out of range.
-
-    Examples
-    --------
-    >>> wood = Material("wood", "wood", 450, 1600, 0.12, 5e-12)
-    >>> Framing(0.1, wood, ("insulation",)).share
-    0.1
-    """
-
-    share: float = field(metadata=entry("Framing share", "share", 0, 0.5, bare=("%", "%")))
-    material: Material
-    layers: tuple[str, ...]
-
-    def __post_init__(self) -> None:
-        settle(self)
-        object.__setattr__(self, "layers", tuple(self.layers))
 
 
 @dataclass(frozen=True)
@@ -120,7 +79,7 @@ def _paths(assembly: Assembly) -> list[tuple[float, float]]:
     return pairs
 
 
-def whole(assembly: Assembly) -> WholeAssembly:
+def with_framing(assembly: Assembly) -> WholeAssembly:
     """The R of the whole assembly, framing counted, beside the R between it.
 
     References
@@ -142,23 +101,3 @@ def whole(assembly: Assembly) -> WholeAssembly:
         elif min(beside, wood) > 0:
             isothermal += 1.0 / ((1.0 - share) / beside + share / wood)
     return WholeAssembly(cavity, through, share, parallel, isothermal)
-
-
-def parallel_path(assembly: Assembly) -> float:
-    """Thermal resistance with framing by parallel path.
-
-    References
-    ----------
-    ASHRAE Handbook of Fundamentals, chapter 25 (from memory).
-    """
-    return whole(assembly).parallel
-
-
-def isothermal_planes(assembly: Assembly) -> float:
-    """Thermal resistance with framing by isothermal planes.
-
-    References
-    ----------
-    ASHRAE Handbook of Fundamentals, chapter 25 (from memory).
-    """
-    return whole(assembly).isothermal

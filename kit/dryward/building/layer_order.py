@@ -17,7 +17,7 @@ from dataclasses import dataclass
 from dryward.building.assembly import WALL, Assembly
 from dryward.building.layers import Layer
 from dryward.building.library import category
-from dryward.building.materials import Material
+from dryward.building.substances import Material
 from dryward.checks import begun
 from dryward.language import listed, message, slug
 

@@ -1,13 +1,21 @@
-"""Layers: what one is made of, how thick it is, and whether leaking air seeps through it."""
+"""Layers: what one is made of, how thick it is, whether leaking air seeps through it; the wood that bridges some."""
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, field
+from functools import cached_property
 from typing import TYPE_CHECKING
 
 from dryward.building import library
-from dryward.building.library import Substance
-from dryward.building.materials import AirSpace, Material
-from dryward.building.membranes import FixedMembrane, LaminateMembrane, Membrane, VariableMembrane
+from dryward.building.schema import entry, settle
+from dryward.building.substances import (
+    AirSpace,
+    FixedMembrane,
+    LaminateMembrane,
+    Material,
+    Membrane,
+    Substance,
+    VariableMembrane,
+)
 from dryward.checks import OutOfRange
 from dryward.exhibit import one_line
 from dryward.language import called, listing, message
@@ -91,7 +99,7 @@ class Layer:
         told += [show(self.thickness, "length", "us")] if self.thickness else []
         return one_line("Layer", listing(told))
 
-    @property
+    @cached_property
     def is_membrane(self) -> bool:
         """Whether it counts by permeance alone."""
         return isinstance(self.substance, Membrane)
@@ -126,7 +134,7 @@ class Layer:
         """How thick it is drawn [m]; 0 for a membrane."""
         return self.thickness or 0.0
 
-    @property
+    @cached_property
     def vented(self) -> bool:
         """Whether outdoor air moves through it."""
         return isinstance(self.substance, AirSpace) and self.substance.vented
@@ -143,14 +151,14 @@ class Layer:
             return made.category == _FIBROUS
         return not made.wood and made.density <= _LIGHT and made.permeability_at(0.5) >= _OPEN
 
-    @property
+    @cached_property
     def thermal_resistance(self) -> float:
         """Of the dry layer [m2 K/W]; nothing for a membrane."""
         if isinstance(self.substance, Material):
             return self.thickness / self.substance.conductivity_at(0.0)
         return self.substance.thermal_resistance if isinstance(self.substance, AirSpace) else 0.0
 
-    @property
+    @cached_property
     def permeance(self) -> float:
         """At a mean relative humidity of one half [kg/(s m2 Pa)]."""
         if isinstance(self.substance, Material):
@@ -159,7 +167,41 @@ class Layer:
             return self.substance.vapor_permeance
         return self.substance.permeance(0.5, 0.5)
 
-    @property
+    @cached_property
     def vapor_resistance(self) -> float:
         """At a mean relative humidity of one half [s m2 Pa/kg]; inf if tight."""
         return 1.0 / self.permeance if self.permeance > 0 else math.inf
+
+
+@dataclass(frozen=True)
+class Framing:
+    """Wood that bridges an insulated layer.
+
+    Parameters
+    ----------
+    share : float
+        Part of the area that is framing [-], 0 to 0.5.
+    material : Material
+        What the framing is made of.
+    layers : tuple of str
+        Names of the layers it runs through.
+
+    Raises
+    ------
+    OutOfRange
+        For a share out of range.
+
+    Examples
+    --------
+    >>> wood = Material("wood", "wood", 450, 1600, 0.12, 5e-12)
+    >>> Framing(0.1, wood, ("insulation",)).share
+    0.1
+    """
+
+    share: float = field(metadata=entry("Framing share", "share", 0, 0.5, bare=("%", "%")))
+    material: Material
+    layers: tuple[str, ...]
+
+    def __post_init__(self) -> None:
+        settle(self)
+        object.__setattr__(self, "layers", tuple(self.layers))

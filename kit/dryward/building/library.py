@@ -8,7 +8,8 @@ of one half, and of the water content at 80 %.
 
 A row names a source, a place in it and how it was read.  All three belong to
 an origin: a handbook's number that was written down from memory is not the
-handbook's.
+handbook's.  Curves that few numbers stand for (the water in wood, two cup
+values, how fast liquid moves) are drawn here too.
 """
 
 import dataclasses
@@ -16,25 +17,26 @@ import difflib
 import math
 import re
 from functools import cache
-from typing import Any, TypeAlias
+from typing import Any
 
+from dryward import air, units
 from dryward.building import schema
-from dryward.building.materials import AirSpace, Material, liquid_conductivity, non_absorbing, wood_points
-from dryward.building.membranes import (
+from dryward.building.schema import Row
+from dryward.building.substances import (
+    HIGHEST,
+    AirSpace,
     FixedMembrane,
     LaminateMembrane,
+    Material,
     Origin,
+    Points,
+    Substance,
     VariableMembrane,
-    cup_curve,
-    cup_membrane,
 )
-from dryward.building.schema import Row
-from dryward.checks import BadFile, PlainError, UnknownName
+from dryward.checks import BadFile, Numeric, OutOfRange, PlainError, UnknownName, within
 from dryward.language import called, listing, message
-from dryward.units import to_si
+from dryward.units import to_si, written
 
-#: What a layer is made of.
-Substance: TypeAlias = Material | FixedMembrane | VariableMembrane | LaminateMembrane | AirSpace
 #: Columns of each table, beside those every table has.
 COLUMNS = {
     "materials.csv": (
@@ -201,7 +203,7 @@ def material(id: str) -> Material:
     Parameters
     ----------
     id : str
-        Lower-case words with hyphens.
+        Such as ``"cellulose-dense"``.
 
     Returns
     -------
@@ -210,7 +212,7 @@ def material(id: str) -> Material:
     Raises
     ------
     UnknownName
-        With the nearest ids.
+        For what no material is called, with the nearest ids.
 
     Examples
     --------
@@ -226,16 +228,17 @@ def membrane(id: str) -> Any:
     Parameters
     ----------
     id : str
-        Lower-case words with hyphens.
+        Such as ``"teaching-variable"``.
 
     Returns
     -------
     FixedMembrane, VariableMembrane or LaminateMembrane
+        Whose permeance the rest of the kit asks for in the same way.
 
     Raises
     ------
     UnknownName
-        With the nearest ids.
+        For what no sheet is called, with the nearest ids.
 
     Examples
     --------
@@ -252,7 +255,7 @@ def air_space(id: str) -> AirSpace:
     Parameters
     ----------
     id : str
-        Lower-case words with hyphens.
+        Such as ``"service-cavity"``.
 
     Returns
     -------
@@ -261,7 +264,7 @@ def air_space(id: str) -> AirSpace:
     Raises
     ------
     UnknownName
-        With the nearest ids.
+        For what no air layer is called, with the nearest ids.
 
     Examples
     --------
@@ -351,3 +354,193 @@ def with_value_of(thing: Any, what: str, by: str) -> Any:
     if note in thing.how_read:
         return thing
     return dataclasses.replace(thing, how_read="; ".join(part for part in (note, thing.how_read) if part))
+
+
+# --- what a row's few numbers stand for ----------------------------------------------
+
+# The water that wood holds: all wood rows of the library get their sorption points from
+# this one curve (Hailwood-Horrobin), so that no wood can drift away from another.
+#
+# Wood Handbook coefficients, temperature in degC: each row c0 + c1 T + c2 T2.
+_W = (349.0, 1.29, 0.0135)
+_K = (0.805, 0.000736, -0.00000273)
+_K1 = (6.27, -0.00938, -0.000303)
+_K2 = (1.91, 0.0407, -0.000293)
+
+#: Humidities at which the library tabulates a wood curve [-].
+WOOD_HUMIDITIES = (0.05, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.85, 0.9, 0.95, 0.98, 0.99)
+
+
+def wood_moisture(relative_humidity: Numeric, temperature: Numeric = 20.0) -> Any:
+    """Moisture content of wood in balance with air.
+
+    Notes
+    -----
+    One curve for all species; a species differs from it by 1 to 2 points of
+    moisture content, and wood that is drying holds more than wood that is
+    wetting.
+
+    References
+    ----------
+    USDA Forest Products Laboratory, Wood Handbook (2010), chapter 4, equation
+    of Table 4-2 (Hailwood and Horrobin); read in public files that quote it.
+    """
+    h = within("Relative humidity", relative_humidity, 0.0, 1.0, "%")
+    t = within("Wood temperature", temperature, -10.0, 130.0, "degC")
+    w, k, k1, k2 = (a + b * t + c * t * t for a, b, c in (_W, _K, _K1, _K2))
+    kh = k * h
+    bound = (k1 * kh + 2 * k1 * k2 * kh**2) / (1 + k1 * kh + k1 * k2 * kh**2)
+    return 18.0 / w * (kh / (1 - kh) + bound)
+
+
+def humidity_of_wood(moisture: float, temperature: float = 20.0) -> float:
+    """Relative humidity of air in balance with wood: the inverse of `wood_moisture`.
+
+    Notes
+    -----
+    Above a quarter the wood is near fiber saturation and its moisture says
+    little about the humidity.
+    """
+    wanted = within("Moisture content of wood", moisture, 0.0, 0.25, "%")
+    low, high = 0.0, 1.0
+    for _ in range(60):  # halvings; the curve rises all the way
+        middle = 0.5 * (low + high)
+        if wood_moisture(middle, temperature) < wanted:
+            low = middle
+        else:
+            high = middle
+    return 0.5 * (low + high)
+
+
+def wood_points(density: float, free_saturation: float, share: float = 1.0, temperature: float = 20.0) -> Points:
+    """Sorption points of a wood product.
+
+    Notes
+    -----
+    Below 99 % the curve is bound water; the step from there to the free
+    saturation at 100 % is water in the cell hollows.
+    """
+    within("Density", density, 0.0, 1500.0, "kg/m3", above=True)
+    within("Share of the wood curve", share, 0.3, 1.2)
+    held = tuple((rh, round(float(wood_moisture(rh, temperature)) * share * density, 4)) for rh in WOOD_HUMIDITIES)
+    within("Free saturation", free_saturation, held[-1][1], 1500.0, "kg/m3", above=True)
+    return (*held, (1.0, float(free_saturation)))
+
+
+#: Humidity up to which a material that does not soak up binds its water [-]: the openings between fibers are wider
+#: than a hundredth of a millimeter, and water in those is in balance with 99.99 % and more (Kelvin equation).
+NEARLY_FULL = 0.9995
+
+
+def non_absorbing(points: Points) -> Points:
+    """The curve of a material that takes up no liquid, with its last step as late as it is.
+
+    Notes
+    -----
+    A straight line from the last measured point to the free saturation would
+    let vapor fill a fleece that no water runs into.
+    """
+    (before, less), (last, held), full = points[-3:]
+    most = min(held + (held - less) / (last - before) * (NEARLY_FULL - last), full[1])
+    return (*points[:-1], (NEARLY_FULL, round(most, 4)), full) if held < most < full[1] else points
+
+
+# Liquid conductivity of a porous material from how fast it sucks up water.  The hourly
+# method needs K in ``flux = K x gradient of suction``.  Such curves are seldom published;
+# what is published is the water absorption coefficient A of a one-day soaking test.  Here
+# K follows from A, with the usual assumption that the liquid diffusivity rises
+# exponentially with the water content.  Liquid moves only where pores are full: below the
+# last point of the sorption curve before saturation K is nothing, for there the vapor
+# permeability, dry cup and wet cup, already holds all that moves.
+
+# Exponent of the diffusivity over the relative water content, the same for
+# many stones, bricks and plasters: Hall and Hoff, Water Transport in Brick,
+# Stone and Concrete (from memory).
+_EXPONENT = 6.0
+#: Parts of the way to free saturation at which K is given [-].
+_FILLED = (0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1.0)
+_SOAKED_AT = 20.0  # of the soaking test [degC]
+
+
+def lowest_diffusivity(absorption: float, free_saturation: float, beginning: float = 0.0) -> float:
+    """Liquid diffusivity where liquid begins to move, the factor before the exponential.
+
+    Notes
+    -----
+    From A2 = integral of (w_f + w) D(w) dw from w_0 to w_f for a slab that
+    starts dry, with D = D0 exp(n u) and u = (w - w_0)/(w_f - w_0).
+
+    References
+    ----------
+    Parlange's integral for the sorptivity; Lockington, Parlange and Dux
+    (1999), Materials and Structures 32 (from memory).
+    """
+    a = within("Water absorption coefficient", absorption, 0.0, 2.0, "kg/(m2 s^0.5)", above=True)
+    full = within("Free saturation", free_saturation, 0.0, 1500.0, "kg/m3", above=True)
+    start = within("Water content where liquid begins to move", beginning, 0.0, 0.9 * full, "kg/m3")
+    n, span = _EXPONENT, full - start
+    grown = math.exp(n)
+    integral = (full + start) * (grown - 1) / n + span * (grown * (n - 1) + 1) / n**2
+    return a**2 / (span * integral)
+
+
+def liquid_conductivity(absorption: float, sorption: Points) -> Points:
+    """Liquid conductivity against water content.
+
+    Notes
+    -----
+    K = D dw/ds, with the suction s = -rho R T ln(rh) at 20 degC and the slope
+    of the last straight piece of the sorption curve.
+    """
+    (start_rh, start), (_, full) = sorption[-2:]
+    base = lowest_diffusivity(absorption, full, start)
+    pull = units.WATER_DENSITY * air.VAPOR_GAS_CONSTANT * (_SOAKED_AT + units.KELVIN)
+    slope = (full - start) / (1.0 - start_rh)
+    found = [(0.0, 0.0), (start, 0.0)]
+    for u in _FILLED:
+        humidity = start_rh + u * (1.0 - start_rh)
+        found.append((start + u * (full - start), base * math.exp(_EXPONENT * u) * slope * humidity / pull))
+    return tuple(found)
+
+
+#: Mean humidity of the two faces in each test [-].
+#: ASTM E96 desiccant method (0 and 50 %) and water method (100 and 50 %).
+DRY_CUP, WET_CUP = 0.25, 0.75
+#: Points that draw the log-straight part of a material curve.
+_BETWEEN = 5
+
+
+def _checked_cups(dry: float, wet: float, highest: float, unit: str) -> tuple[float, float]:
+    dry = within("Dry-cup value", dry, 0.0, highest, unit, above=True)
+    wet = within("Wet-cup value", wet, 0.0, highest, unit, above=True)
+    if wet < dry:
+        values = {"wet": written(wet, ".4g", unit), "dry": written(dry, ".4g", unit)}
+        raise OutOfRange(message("building.wet-cup-below", **values))
+    return dry, wet
+
+
+def cup_curve(dry: float, wet: float) -> float | tuple[tuple[float, float], ...]:
+    """Vapor permeability of a material against humidity, from its two cup values.
+
+    Notes
+    -----
+    Assumes that the value belongs to the mean humidity of the test, 25 % and
+    75 %.
+    """
+    dry, wet = _checked_cups(dry, wet, 1e-9, "kg/(s m Pa)")
+    if wet == dry:
+        return dry
+    last = _BETWEEN - 1
+    inner = tuple(
+        (DRY_CUP + (WET_CUP - DRY_CUP) * i / last, dry * math.exp(math.log(wet / dry) * i / last))
+        for i in range(1, last)
+    )
+    return ((DRY_CUP, dry), *inner, (WET_CUP, wet))
+
+
+def cup_membrane(dry: float, wet: float, origin: Origin | None = None) -> FixedMembrane | VariableMembrane:
+    """A membrane from its dry-cup and wet-cup permeance."""
+    dry, wet = _checked_cups(dry, wet, HIGHEST, "kg/(s m2 Pa)")
+    if wet == dry:
+        return FixedMembrane(dry, origin)
+    return VariableMembrane((DRY_CUP, WET_CUP), (dry, wet), origin)

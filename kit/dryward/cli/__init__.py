@@ -16,9 +16,8 @@ from types import ModuleType
 from typing import Any, NoReturn
 
 from dryward import __version__
-from dryward.checks import PlainError, UnknownName
+from dryward.checks import PlainError, UnknownName, begun
 from dryward.language import message
-from dryward.verdict.words import capital
 
 #: The commands; each has a line in ``dryward --help``.
 COMMANDS = ("lessons", "pages", "board", "check", "report", "evidence", "api", "bench")
@@ -91,7 +90,7 @@ def parser(command: str | None = None) -> argparse.ArgumentParser:
     commands = top.add_subparsers(dest="command", metavar=message("cli.command-name"), parser_class=_Parser)
     for name in COMMANDS:
         line = message(f"cli.command-{name}")
-        below = commands.add_parser(name, help=line, description=message("cli.description", line=capital(line)))
+        below = commands.add_parser(name, help=line, description=message("cli.description", line=begun(line)))
         if name == command:
             _module(name).add(below)
             top.below = below

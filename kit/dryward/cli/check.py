@@ -18,7 +18,6 @@ from dryward.report.check import Number
 from dryward.report.many import failed, many, sweep
 from dryward.units import grain_of_water, show
 from dryward.verdict import STATES, UNKNOWN
-from dryward.verdict.words import adjective
 
 #: Draws of the uncertain inputs when none are typed.
 DRAWS = 24
@@ -163,14 +162,14 @@ def _progress() -> Callable[[int, int, Any], None] | None:
 
     def tell(done: int, total: int, result: Any) -> None:
         if total > 1:
-            print(
-                "\r" + message("cli.done-of", done=str(done), total=str(total)),
-                end="" if done < total else "\n",
-                file=sys.stderr,
-                flush=True,
-            )
+            _counted(message("cli.done-of", done=str(done), total=str(total)), done < total)
 
     return tell
+
+
+def _counted(words: str, more: bool) -> None:
+    """A line that the next one takes the place of, as long as there is more to come."""
+    print("\r" + words, end="" if more else "\n", file=sys.stderr, flush=True)
 
 
 def _parts(jobs: int) -> Callable[[int, int], None] | None:
@@ -178,12 +177,7 @@ def _parts(jobs: int) -> Callable[[int, int], None] | None:
         return None
 
     def tell(done: int, total: int) -> None:
-        print(
-            "\r" + message("cli.done-of-percent", done=str(done), total=str(total)),
-            end="" if done < total else "\n",
-            file=sys.stderr,
-            flush=True,
-        )
+        _counted(message("cli.done-of-percent", done=str(done), total=str(total)), done < total)
 
     return tell
 
@@ -193,9 +187,9 @@ def _print(result: dict[str, Any], units: str, brief: bool) -> None:
         print(message("cli.refused", why=result["error"]), file=sys.stderr)
         return
     if brief:
-        wide = max(len(adjective(state)) for state in (*STATES, UNKNOWN))
+        wide = max(len(message("verdict.state", state=state)) for state in (*STATES, UNKNOWN))
         told = message("cli.one-of-many", name=result["name"], headline=result["headline"])
-        print(f"{adjective(result['state']):<{wide}} {told}")
+        print(f"{message('verdict.state', state=result['state']):<{wide}} {told}")
         for warning in result["warnings"]:
             print(f"{'':<{wide}} {warning}")
         return
@@ -225,7 +219,7 @@ def _print(result: dict[str, Any], units: str, brief: bool) -> None:
             shown = show(limit["humidity"], "relative humidity", "si")
         print(message("cli.highest-humidity", leak=leak, humidity=shown))
     for design, state in result["designs"].items():
-        print(message("cli.design-year", leak=leak, design=called(design), state=adjective(state)))
+        print(message("cli.design-year", leak=leak, design=called(design), state=message("verdict.state", state=state)))
     for note in (*result["notes"], grain_of_water()):
         if note not in result["warnings"]:
             print(note)

@@ -107,17 +107,14 @@ def by_topic(done: Sequence[tuple[str, Check]]) -> str:
         message("cli.head-closest"),
         message("cli.head-own"),
     )
-    lines = [
-        f"| {' | '.join(heads)} |",
-        "|---" * len(heads) + "|",
-    ]
+    lines = []
     for topic, found in rows:
         counted = [check for check in found if check.reading != OWN]
         how = [sum(check.reading == each for check in found) for each in READINGS]
         cells = [topic.replace("_", " "), len(counted), *how[:-1], len({check.source for check in counted})]
         cells += [sum(not check.passed for check in counted), _closest(counted), how[-1]]
-        lines.append(f"| {' | '.join(map(str, cells))} |")
-    return "\n".join(lines)
+        lines.append(cells)
+    return front_page.table(heads, lines)
 
 
 def _closest(found: Sequence[Check]) -> str:
@@ -137,8 +134,8 @@ def summary(checks: Iterable[Check]) -> str:
         message("cli.head-agree"),
         message("cli.head-share"),
     )
-    lines = [f"| {' | '.join(heads)} |", "|---|---|---|---|"]
+    rows = []
     for (own, source), found in sorted(by_source.items()):
         name = message("cli.not-counted", own=OWN, source=source) if own else source
-        lines.append(f"| {name} | {len(found)} | {sum(c.passed for c in found)} | {_closest(found)} |")
-    return "\n".join(lines)
+        rows.append((name, len(found), sum(c.passed for c in found), _closest(found)))
+    return front_page.table(heads, rows)

@@ -107,25 +107,26 @@ def _lessons_folder() -> Path:
 
 
 def _write() -> int:
-    changed = [f"lessons/{name}" for name in notebooks.write(_lessons_folder())]
+    changes = notebooks.write(_lessons_folder())
     before = Path("README.md").read_text("utf-8")
     front_page.write("lessons", notebooks.table())
-    _tell("cli.written", changed + ["README.md"] * (Path("README.md").read_text("utf-8") != before))
+    other = Path("README.md").read_text("utf-8") != before
+    lines = [message("cli.written", file=f"lessons/{name}") for name in changes.written]
+    lines += [message("cli.written", file="README.md")] * other
+    lines += [message("cli.removed", file=f"lessons/{name}") for name in changes.removed]
+    _tell(lines)
     return 0
 
 
 def _check() -> int:
     stale = [f"lessons/{name}" for name in notebooks.stale(_lessons_folder())]
     stale += ["README.md"] * (notebooks.table() not in Path("README.md").read_text("utf-8"))
-    _tell("cli.stale", stale)
+    _tell([message("cli.stale", file=name) for name in stale])
     return 1 if stale else 0
 
 
-def _tell(what: str, names: list[str]) -> None:
-    for name in names:
-        print(message(what, file=name))
-    if not names:
-        print(message("cli.all-as-folders-say"))
+def _tell(lines: list[str]) -> None:
+    print(*lines or [message("cli.all-as-folders-say")], sep="\n")
 
 
 # --- serving ------------------------------------------------------------------------------

@@ -7,6 +7,7 @@ from dryward import storage
 from dryward.checks import BadFile, OutOfRange
 from dryward.cli.check import add_roof, changed, find
 from dryward.language import message
+from dryward.report import review
 
 
 def add(parser: argparse.ArgumentParser) -> None:
@@ -36,7 +37,7 @@ def run(args: argparse.Namespace) -> int:
     (name, job), *_ = found.items()
     if isinstance(job, str):
         raise BadFile(job)
-    from dryward.report import document, printed, review
+    from dryward.report import document, printed
 
     options = {"hourly": not args.steady, "spread": args.spread, "edition": args.edition, "with_trials": not args.quick}
     checked = review(changed(job, args), **options)

@@ -7,8 +7,9 @@ library gives its own in the same unit and for the same thickness.
 from collections.abc import Callable
 from typing import Any
 
-from dryward.building import Assembly, Framing, Layer, codes, films, framing, library
-from dryward.building.membranes import DRY_CUP, WET_CUP
+from dryward.building import Assembly, Framing, Layer, codes, films, library
+from dryward.building.framing import WholeAssembly, with_framing
+from dryward.building.library import DRY_CUP, WET_CUP
 from dryward.checks import BadFile
 from dryward.evidence.examples import plate
 from dryward.evidence.table import Answers, Row
@@ -74,7 +75,7 @@ def _plate(name: str, resistance: float) -> Layer:
     return Layer(plate(name, _DEEP / resistance, _PERMEABILITY), _DEEP)
 
 
-def _wall(row: Row) -> framing.WholeAssembly:
+def _wall(row: Row) -> WholeAssembly:
     """The wood-frame wall of the American handbook, with its films."""
     wood = plate("stud", _DEEP / to_si(row.given("stud"), "R"), _PERMEABILITY)
     names = ("gypsum", "cavity", "sheathing", "siding")
@@ -87,7 +88,7 @@ def _wall(row: Row) -> framing.WholeAssembly:
         to_si(row.given("outside"), "R"),
         framing=Framing(share, wood, ("cavity",)),
     )
-    return framing.whole(whole)
+    return with_framing(whole)
 
 
 def _of_wall(quantity: str) -> Callable[[Row], float]:
@@ -155,12 +156,12 @@ def _section(row: Row) -> str:
 
 
 def _required(row: Row) -> float:
-    return row.in_its_unit(codes.limit_of(row.text("rule"), zone=_zone(row), edition=row.text("edition") or None))
+    return row.in_its_unit(codes.required(row.text("rule"), zone=_zone(row), edition=row.text("edition") or None))
 
 
 def _area(row: Row) -> float:
     """The area that a ratio asks for, in the unit of the row."""
-    ratio = codes.limit_of(row.text("rule"), edition=row.text("edition") or None)
+    ratio = codes.required(row.text("rule"), edition=row.text("edition") or None)
     return row.in_its_unit(ratio * row.given("area") * row.given("share", 1.0))
 
 

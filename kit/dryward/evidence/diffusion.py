@@ -8,8 +8,8 @@ from typing import TypeVar
 import numpy as np
 
 from dryward import air
-from dryward.air.saturation import Floats
 from dryward.building import AirSpace, Assembly, Layer
+from dryward.checks import Floats
 from dryward.evidence import examples, table
 from dryward.evidence.table import Answers, InSI, Row
 from dryward.physics import drying, monthly, steady

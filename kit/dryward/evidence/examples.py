@@ -14,9 +14,8 @@ from typing import overload
 
 import numpy as np
 
-from dryward.air.saturation import Floats
 from dryward.building import AirSpace, Assembly, FixedMembrane, Layer, Material
-from dryward.checks import BadFile
+from dryward.checks import BadFile, Floats
 from dryward.language import message
 from dryward.units import to_si
 

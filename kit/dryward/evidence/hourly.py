@@ -5,8 +5,8 @@ from functools import cache
 import numpy as np
 
 from dryward import air
-from dryward.air.saturation import Floats
 from dryward.building import Assembly, Layer, Material
+from dryward.checks import Floats
 from dryward.evidence.table import Answers, Row
 from dryward.physics import hourly
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT

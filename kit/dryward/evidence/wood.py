@@ -2,9 +2,9 @@
 
 import numpy as np
 
-from dryward.air.saturation import Floats
 from dryward.building import codes, library
-from dryward.building.materials import humidity_of_wood, wood_moisture
+from dryward.building.library import humidity_of_wood, wood_moisture
+from dryward.checks import Floats
 from dryward.evidence.table import Answers, Row
 from dryward.physics import mold
 from dryward.units import DAY, HOUR, from_si
@@ -21,7 +21,7 @@ _WOOD: Answers = {
     "humidity": lambda row: 100 * humidity_of_wood(row.given("moisture"), row.given("temperature")),
     "library moisture": _library_moisture,
     "pore humidity": lambda row: 100 * codes.wood_pore_humidity_limit(row.given("temperature")),
-    "limit": lambda row: 100 * codes.limit_of(row.text("item")),
+    "limit": lambda row: 100 * codes.required(row.text("item")),
 }
 
 

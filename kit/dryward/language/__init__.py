@@ -29,7 +29,7 @@ from __future__ import annotations
 import contextlib
 import os
 import re
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import cache, cached_property
 from pathlib import Path
@@ -52,22 +52,20 @@ class Catalog:
         from fluent.syntax import FluentParser, ast
 
         self._path, self._locale = path, locale
-        self._parts: dict[str, _Parts | None] = {}
+        #: What each message is made of; None for one that needs the interpreter.
+        self.parts: dict[str, _Parts | None] = {}
         # Only what a message is made of stays: the tree it is read into takes ten times the room.
         for entry in FluentParser(with_spans=False).parse(path.read_text(encoding="utf-8")).body:
             if isinstance(entry, ast.Message) and entry.value is not None:
-                self._parts.setdefault(entry.id.name, _parts(entry.value))
-
-    def __contains__(self, id: str) -> bool:
-        return id in self._parts
+                self.parts.setdefault(entry.id.name, _parts(entry.value))
 
     def text(self, id: str, facts: dict[str, Any]) -> str:
         """One message with its facts in their places."""
-        parts = self._parts[id]
+        parts = self.parts[id]
         if parts is None:
             return self._interpreted(id, facts)
         try:
-            return "".join(_filled(parts, facts, self._plural))
+            return _filled(parts, facts, self._plural)
         except KeyError as lacking:
             raise MissingMessage(f"{self._path.name}, {id}: the fact {lacking} is not given") from None
 
@@ -154,20 +152,22 @@ def _key(key: Any) -> str | float:
     return str(key.name) if hasattr(key, "name") else float(key.value)
 
 
-def _filled(parts: _Parts, facts: dict[str, Any], plural: Callable[[float], str]) -> Iterator[str]:
-    """The texts of the parts with their facts."""
+def _filled(parts: _Parts, facts: dict[str, Any], plural: Callable[[float], str]) -> str:
+    """The parts with their facts, as one text."""
+    said = ""
     for each in parts:
         if isinstance(each, str):
-            yield each
+            said += each
         elif isinstance(each, _Fact):
-            yield str(facts[each.name])
+            said += str(facts[each.name])
         else:
             by = facts[each.name]
             if isinstance(by, bool):
                 by = "yes" if by else "no"
             elif isinstance(by, int) and by not in each.said:
                 by = plural(by)
-            yield from _filled(each.said.get(by, each.other), facts, plural)
+            said += _filled(each.said.get(by, each.other), facts, plural)
+    return said
 
 
 @cache
@@ -214,11 +214,11 @@ def _text(places: tuple[str, Path], id: str, facts: dict[str, Any]) -> str:
     other, english = places
     if _folder is not None:
         found = _catalog(_folder / other, _folder.name)
-        if found is not None and id in found:
+        if found is not None and id in found.parts:
             with contextlib.suppress(MissingMessage):  # a slip of that language: English is shown
                 return found.text(id, facts)
-    found = _catalog(english, ENGLISH)
-    if found is None or id not in found:
+    found = _loaded.get(english) or _catalog(english, ENGLISH)
+    if found is None or id not in found.parts:
         raise MissingMessage(f"{english.name} has no message {id}")
     return found.text(id, facts)
 
@@ -252,13 +252,24 @@ def message(id: str, /, **facts: Any) -> str:
     return _text(_places(room), own, facts)
 
 
-@cache
+#: Lessons whose code was read, by their folders' names: a page names its labels by them, an instructor's own too.
+_lessons: dict[str, tuple[str, Path]] = {}
+
+
 def _places(room: str) -> tuple[str, Path]:
     """The file of a room in another language's folder, and in English; a lesson is a room by its folder's name."""
+    other, english, there = _kits(room)
+    return (other, english) if there else _lessons.get(room, (other, english))
+
+
+@cache
+def _kits(room: str) -> tuple[str, Path, bool]:
+    """The two files of a room that the kit brings along, and whether it does."""
     lesson = _HOME.parent / "course" / room / f"{ENGLISH}.ftl"
     if lesson.is_file():
-        return f"course/{room}.ftl", lesson
-    return f"{room}.ftl", _HOME / ENGLISH / f"{room}.ftl"
+        return f"course/{room}.ftl", lesson, True
+    english = _HOME / ENGLISH / f"{room}.ftl"
+    return f"{room}.ftl", english, english.is_file()
 
 
 def once(make: Callable[[], Made]) -> Callable[[], Made]:
@@ -277,7 +288,7 @@ def has(id: str) -> bool:
     """Whether English has a message of that name: ``"names.inner-membrane"``."""
     room, _, own = id.partition(".")
     found = _catalog(_places(room)[1], ENGLISH)
-    return found is not None and own in found
+    return found is not None and own in found.parts
 
 
 _ID = re.compile(r"[a-z_]+\.[a-z][a-z0-9-]*")
@@ -297,14 +308,25 @@ def told(given: str, **facts: Any) -> str:
     return message(given, **facts) if _ID.fullmatch(given) and has(given) else given
 
 
-def beside(file: str) -> Callable[..., str]:
-    """Like `message`, for the messages that stand in the folder of a module: ``beside(__file__)``."""
-    home = Path(file).parent
+class Beside:
+    """Like `message` and `has`, for the messages that stand in the folder of a module."""
 
-    def own(id: str, /, **facts: Any) -> str:
-        return _text((f"course/{home.name}.ftl", home / f"{ENGLISH}.ftl"), id, facts)
+    def __init__(self, file: str) -> None:
+        home = Path(file).parent
+        self._places = f"course/{home.name}.ftl", home / f"{ENGLISH}.ftl"
+        _lessons[home.name] = self._places
 
-    return own
+    def __call__(self, id: str, /, **facts: Any) -> str:
+        return _text(self._places, id, facts)
+
+    def __contains__(self, id: str) -> bool:
+        found = _catalog(self._places[1], ENGLISH)
+        return found is not None and id in found.parts
+
+
+def beside(file: str) -> Beside:
+    """The messages in the folder of a module: ``beside(__file__)``."""
+    return Beside(file)
 
 
 def called(given: str) -> str:
@@ -321,7 +343,7 @@ def called(given: str) -> str:
         return given
     id = slug(given.lower())
     english = _catalog(_HOME / ENGLISH / "names.ftl", ENGLISH)
-    if english is None or id not in english or english.text(id, {}) != given:
+    if english is None or id not in english.parts or english.text(id, {}) != given:
         return given
     return message(f"names.{id}")
 

@@ -179,6 +179,10 @@ class SliderControl(Control):
         self._unit = None if bare and not self.scale.unit else slider.unit(system)
         self.unit = self._unit.symbol if self._unit else ""
         self.min, self.max = sorted((float(self.scale.left), float(self.scale.right)))
+        step = self.scale.step
+        #: Digits behind the point that a step moves.
+        self.digits = 0 if slider.log else next(d for d in range(7) if abs(step * 10**d - round(step * 10**d)) < 1e-6)
+        self._along: dict[int, list[float]] = {}
         self.start = self._value = float(self.scale.start)
         if si is not None:
             # Round ends of the two systems differ a little: stay on the slider.
@@ -280,8 +284,10 @@ class SliderControl(Control):
 
     def along(self, count: int = PLACES) -> list[float]:
         """Values in SI at even places along the slider, left to right."""
-        shown = [self.at(k / (count - 1)) for k in range(count)]
-        return [units.to_si(each, self._unit.name) if self._unit else each for each in shown]
+        if count not in self._along:  # every move asks, and they stay where they are
+            shown = [self.at(k / (count - 1)) for k in range(count)]
+            self._along[count] = [units.to_si(each, self._unit.name) if self._unit else each for each in shown]
+        return list(self._along[count])
 
     def say(self, value: float) -> str:
         """A value (shown unit) with as many digits as the slider moves by."""
@@ -292,12 +298,6 @@ class SliderControl(Control):
     def rounded(self, value: float) -> float:
         """A value (shown unit) as `say` rounds it."""
         return float(f"{value:.{2 if value < 1 else 3}g}") if self.slider.log else round(value, self.digits)
-
-    @property
-    def digits(self) -> int:
-        """Digits behind the point that a step moves."""
-        step = self.scale.step
-        return 0 if self.slider.log else next(d for d in range(7) if abs(step * 10**d - round(step * 10**d)) < 1e-6)
 
     def frame(self) -> dict[str, Any]:
         """What the browser needs to build it."""

@@ -62,10 +62,16 @@ def _inside(alt: str) -> str:
 
 
 def write(folder: str | Path) -> list[str]:
-    """Write the page and its pictures into the guide's folder, and give their names; PlainError if it cannot."""
+    """Write the page and its pictures into the guide's folder, and give their names; PlainError if it cannot.
+
+    Pictures of lessons that are gone are removed.
+    """
     made = pages()
     try:
         (Path(folder) / "pictures").mkdir(parents=True, exist_ok=True)
+        for old in (Path(folder) / "pictures").glob("*.webp"):
+            if f"pictures/{old.name}" not in made:
+                old.unlink()
         for name, content in made.items():
             whole = content.encode("utf-8") if isinstance(content, str) else content
             (Path(folder) / name).write_bytes(whole)

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 
 from dryward import units
 from dryward.language import message
-from dryward.panels.wetness import between
+from dryward.panels.readouts import between_layers
 from dryward.teaching.words import Step
 
 if TYPE_CHECKING:
@@ -84,7 +84,7 @@ def stays(profile: Profile, indoor: Air, outdoor: Air, node: int, system: str) -
     most = profile.saturation_vapor_pressure
     lines = []
     for place in ends:
-        there = between(*profile.between(place))
+        there = between_layers(*profile.between(place))
         first = place == wet[0]
         lines += [
             plane(

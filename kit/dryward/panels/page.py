@@ -52,7 +52,7 @@ Everything else is optional:
     ``{control name: Strip(states)}``, a state for each of
     ``self.along(name)``, the places in SI along the slider, or for each
     option of a choice; the page puts its own under the handle.  Where each
-    place needs an hourly run, `readouts.Filling` fills the strips in the
+    place needs an hourly run, `filling.Filling` fills the strips in the
     background; ``course/hour_by_hour/page.py`` is the example.
 ``slow = True`` and ``preview(at)``
     For hourly models.  While a slider moves the page draws ``preview(at)``,
@@ -111,17 +111,16 @@ from typing import TYPE_CHECKING, Any
 
 from dryward import units
 from dryward.checks import PlainError, UnknownName
-from dryward.language import message
+from dryward.language import joined, message
 from dryward.panels import protocol
 from dryward.panels.controls import PLACES, Choice, Control, Slider, SliderControl, standard
 from dryward.panels.learner import Prediction, Questions, Settings, Tasks
 from dryward.panels.readouts import Readout, Strip
 from dryward.teaching import lessons, words
 from dryward.teaching.words import Step
-from dryward.verdict.words import word
 
 if TYPE_CHECKING:
-    from dryward.pictures.live import LivePicture, PictureCache
+    from dryward.pictures.drawing import LivePicture, PictureCache
     from dryward.verdict import Verdict
 
 _log = logging.getLogger(__name__)
@@ -197,7 +196,7 @@ class Page:
         self.kinds = self.draws if isinstance(self.draws, tuple) else (self.draws,)
         self.result, self.trouble = Result(), ""
         self.strips_shown: dict[str, dict[str, Any]] = {}
-        self._live_pictures: dict[tuple[str, bool], tuple[PictureCache, ...]] = {}
+        self._live_pictures: tuple[PictureCache, ...] = ()
         self._whole: tuple[bytes, ...] | None = ()
         self._drawn, self._heard, self._retype = 0, 0, ""
         self._resting: asyncio.TimerHandle | None = None
@@ -348,13 +347,13 @@ class Page:
         return bool(self.draws) and self.prediction.chosen is None and not self.settings["instructor"]
 
     def live_pictures(self) -> tuple[PictureCache, ...]:
-        """The pictures of the present unit system and type size, made once; those of another are dropped."""
-        from dryward.pictures.live import PictureCache  # Matplotlib: a page needs it only when it is opened
+        """The pictures of the present unit system and type size, made once; a switch of either drops them."""
+        from dryward.pictures.drawing import PictureCache  # Matplotlib: a page needs it only when it is opened
 
-        key = (self.unit_system, bool(self.settings["projector"]))
-        if key not in self._live_pictures:
-            self._live_pictures = {key: tuple(PictureCache(kind, *key) for kind in self.kinds)}
-        return self._live_pictures[key]
+        if not self._live_pictures:
+            projector = bool(self.settings["projector"])
+            self._live_pictures = tuple(PictureCache(kind, self.unit_system, projector) for kind in self.kinds)
+        return self._live_pictures
 
     # --- from one state to the next --------------------------------------------------
 
@@ -423,7 +422,9 @@ class Page:
         views = views if isinstance(views, tuple) else (views,) * len(self.kinds)
         readouts, sentence, verdict = tuple(self.numbers(state)), self.says(state), self.judge(state)
         if verdict is not None:
-            sentence = message("panels.state-and-sentence", state=word(verdict.state), sentence=sentence)
+            sentence = message(
+                "panels.state-and-sentence", state=message("verdict.head", state=verdict.state), sentence=sentence
+            )
             views = tuple(dataclasses.replace(view, verdict=verdict.state) for view in views)
         drawn = list(zip(self.live_pictures(), views, strict=True))
         layers = tuple(picture.layers(view) for picture, view in drawn)
@@ -437,7 +438,7 @@ class Page:
         return (strip.with_handle(control, self.verdict.state) if self.verdict else strip).shown(control)
 
     def put_strip(self, name: str, strip: Strip) -> dict[str, Any]:
-        """Show a strip that was filled meanwhile, and give what is shown; see `readouts.Filling`."""
+        """Show a strip that was filled meanwhile, and give what is shown; see `filling.Filling`."""
         shown = self._with_handle(name, strip)
         self.strips_shown = {**self.strips_shown, name: shown}
         return shown
@@ -455,6 +456,7 @@ class Page:
         """Show everything in the other unit system, the sliders where they are; UnknownName for one there is not."""
         keep = {name: control.si for name, control in self.controls.items()}
         self.unit_system = self.settings["unit_system"] = _known(unit_system)
+        self._live_pictures = ()
         self._make_controls(keep)
         self.refresh()
         self.lesson = lessons.lesson(self.id, self.unit_system)
@@ -594,6 +596,7 @@ class Page:
 
     def _switch(self, name: str, value: bool) -> None:
         self.settings[name] = value
+        self._live_pictures = ()
         self.follow()
         self.send_frame()
 
@@ -631,7 +634,42 @@ class Page:
 
     def send_frame(self) -> None:
         """Build the page on the screen anew: words, units or locks have changed."""
-        self.widget.frame = dict(protocol.frame_of(self))
+        settings = self.settings
+        needs = joined("panels.lesson-after-lesson", [lessons.lesson(id).title for id in self.lesson.needs])
+        frame: protocol.Frame = {
+            "number": self.lesson.number,
+            "title": self.lesson.title,
+            "question": self.lesson.question,
+            "needs": needs and message("panels.comes-after", lessons=needs),
+            "system": self.unit_system,
+            "projector": settings["projector"],
+            "type_size": settings["type_size"],
+            "instructor": settings["instructor"],
+            "locked": self.locked,
+            "reveal": self.prediction.reveal,
+            "prediction": self.prediction.frame(),
+            "controls": [control.frame() for control in self.controls.values()],
+            "actions": [{"name": name, "words": text} for name, text in self.buttons],
+            "pictures": [{"width": each.width, "height": each.height} for each in self.live_pictures()],
+            "readouts": [{"name": each.name, "words": each.words} for each in self.readout_list if not each.hidden],
+            "has_arithmetic": self.has_steps,
+            "folds": self._folds(),
+            "questions": self.questions.frame(),
+            "unkept": settings.trouble,
+            "takeaway": self.lesson.takeaway,
+            "cautions": [
+                {"title": each.title, "text": self.say(each.text)} for each in map(words.caution, self.lesson.cautions)
+            ],
+        }
+        self.widget.frame = dict(frame)
+
+    def _folds(self) -> list[dict[str, Any]]:
+        """Where the lesson's numbers are from, and what its picture leaves out."""
+        left_out = message("panels.limits-fold", picture=bool(self.draws))
+        return [
+            {"key": "sources", "title": message("panels.sources-fold"), "items": list(self.lesson.sources)},
+            {"key": "limits", "title": left_out, "items": list(self.lesson.limits)},
+        ]
 
     def send_desk(self) -> None:
         """Show the sections of the desk anew, those of the practical tasks last."""

@@ -18,18 +18,14 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from importlib.resources import files
 from types import NoneType
-from typing import TYPE_CHECKING, Any, TypedDict
+from typing import Any, TypedDict
 
 import anywidget
 import traitlets
 
 from dryward import language
 from dryward.checks import PlainError
-from dryward.language import joined, message
-from dryward.teaching import lessons, words
-
-if TYPE_CHECKING:
-    from dryward.panels.page import Page
+from dryward.language import message
 
 #: A message of another version comes from a page that an older or newer kit has drawn.
 VERSION = 1
@@ -178,45 +174,6 @@ class Frame(TypedDict):
     unkept: str
     takeaway: str
     cautions: list[dict[str, str]]
-
-
-def frame_of(page: Page) -> Frame:
-    """The words, units and locks of a page."""
-    lesson, settings = page.lesson, page.settings
-    left_out = message("panels.limits-fold", picture=bool(page.draws))
-    needs = [lessons.lesson(id).title for id in lesson.needs]
-    return {
-        "number": lesson.number,
-        "title": lesson.title,
-        "question": lesson.question,
-        "needs": message("panels.comes-after", lessons=joined("panels.lesson-after-lesson", needs)) if needs else "",
-        "system": page.unit_system,
-        "projector": settings["projector"],
-        "type_size": settings["type_size"],
-        "instructor": settings["instructor"],
-        "locked": page.locked,
-        "reveal": page.prediction.reveal,
-        "prediction": page.prediction.frame(),
-        "controls": [control.frame() for control in page.controls.values()],
-        "actions": [{"name": name, "words": text} for name, text in page.buttons],
-        "pictures": [{"width": each.width, "height": each.height} for each in page.live_pictures()],
-        "readouts": [{"name": each.name, "words": each.words} for each in page.readout_list if not each.hidden],
-        "has_arithmetic": page.has_steps,
-        "folds": [
-            {"key": "sources", "title": message("panels.sources-fold"), "items": list(lesson.sources)},
-            {
-                "key": "limits",
-                "title": left_out,
-                "items": list(lesson.limits),
-            },
-        ],
-        "questions": page.questions.frame(),
-        "unkept": settings.trouble,
-        "takeaway": lesson.takeaway,
-        "cautions": [
-            {"title": each.title, "text": page.say(each.text)} for each in map(words.caution, lesson.cautions)
-        ],
-    }
 
 
 class Live(TypedDict):

@@ -1,21 +1,23 @@
-"""What a lesson gives back to its page: numbers, strips under the controls, and strips that fill in the background."""
+"""What a lesson gives back to its page: numbers, strips under the controls, and where water gathers."""
 
 from __future__ import annotations
 
-import asyncio
-import threading
-from collections.abc import Callable, Mapping, Sequence
+from bisect import bisect_left, bisect_right
+from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cache
 from typing import TYPE_CHECKING, Any
 
 from dryward import units
-from dryward.language import joined, message
+from dryward.checks import begun
+from dryward.language import called, joined, message
 from dryward.panels.controls import ChoiceControl, Control, SliderControl
-from dryward.verdict import DRY, STATES, UNKNOWN
-from dryward.verdict.words import adjective, capital, word
+from dryward.verdict import DAMP, DRY, STATES, UNKNOWN
+from dryward.verdict.words import amount, dampest, how_wet
 
 if TYPE_CHECKING:
-    from dryward.panels.page import Page
+    from dryward.physics.steady import Profile, WetPlane
+    from dryward.verdict import Verdict
 
 
 @dataclass(frozen=True)
@@ -78,17 +80,15 @@ class Strip:
     @property
     def even(self) -> tuple[float, ...]:
         """The places, given or even."""
-        return self.places or tuple(k / (len(self.states) - 1) for k in range(len(self.states)))
+        return self.places or _even(len(self.states))
 
     def with_handle(self, control: Control, state: str) -> Strip:
         """The same strip with the page's own state under the handle."""
         if isinstance(control, SliderControl):
             here = min(max(control.fraction(control.value), 0.0), 1.0)
-            both = zip(self.even, self.states, strict=True)
-            known = {place: each for place, each in both if abs(place - here) > 1e-6}
-            known[here] = state
-            places = tuple(sorted(known))
-            return Strip(tuple(known[place] for place in places), places)
+            places, states = self.even, self.states
+            before, behind = bisect_left(places, here - 1e-6), bisect_right(places, here + 1e-6)
+            return Strip((*states[:before], state, *states[behind:]), (*places[:before], here, *places[behind:]))
         place = control.options.index(control.value)
         return Strip((*self.states[:place], state, *self.states[place + 1 :]))
 
@@ -103,6 +103,12 @@ class Strip:
         return {"spans": spans, "words": _of_slider(control, self.states, places, runs)}
 
 
+@cache
+def _even(count: int) -> tuple[float, ...]:
+    """Even places from 0 to 1."""
+    return tuple(k / (count - 1) for k in range(count))
+
+
 def _of_options(control: ChoiceControl, states: Sequence[str]) -> str:
     """Each state that occurs, with the options that have it."""
     said = []
@@ -110,9 +116,9 @@ def _of_options(control: ChoiceControl, states: Sequence[str]) -> str:
         names = [control.label(id) for id, each in zip(control.options, states, strict=True) if each == state]
         if names:
             if len(names) == len(states):
-                return message("panels.every-option", state=word(state))
+                return message("panels.every-option", state=message("verdict.head", state=state))
             options = joined("panels.option-after-option", names)
-            said.append(message("panels.some-options", state=word(state), options=options))
+            said.append(message("panels.some-options", state=message("verdict.head", state=state), options=options))
     return joined("panels.state-after-state", said)
 
 
@@ -120,11 +126,11 @@ def _of_slider(
     control: SliderControl, states: Sequence[str], places: Sequence[float], runs: list[tuple[str, int, int]]
 ) -> str:
     """Where each stretch lies, in the numbers of the slider."""
-    done = sum(each != UNKNOWN for each in states)
+    done = len(states) - states.count(UNKNOWN)
     if done < len(states):
         return message("panels.not-known-yet", done=done, count=len(states))
     if len(runs) == 1:
-        return message("panels.every-setting", state=word(runs[0][0]))
+        return message("panels.every-setting", state=message("verdict.head", state=runs[0][0]))
     rising, said = control.scale.left < control.scale.right, []
     ends = [(control.at(places[first]), control.at(places[last])) for _, first, last in runs]
     printed = [(control.say(low), control.say(high)) for low, high in ends]
@@ -140,8 +146,8 @@ def _of_slider(
         how = _stretch(k == 0, last, after_low, before_high, low == high, rising)
         if last and control.unit:
             low = message("panels.js-amount", number=low, unit=control.unit)
-        said.append(message("panels.stretch", how=how, state=adjective(state), low=low, high=high))
-    return capital(joined("panels.stretch-after-stretch", said))
+        said.append(message("panels.stretch", how=how, state=message("verdict.state", state=state), low=low, high=high))
+    return begun(joined("panels.stretch-after-stretch", said))
 
 
 def _stretch(first: bool, last: bool, after_low: bool, before_high: bool, same: bool, rising: bool) -> str:
@@ -168,76 +174,94 @@ def _runs(states: Sequence[str]) -> list[tuple[str, int, int]]:
     return runs
 
 
-#: For each control, what gives the state at one place along it.
-Work = Mapping[str, Callable[[Any], str]]
+def worst_plane(profile: Profile) -> WetPlane | None:
+    """The wet plane that gains most, or None where no water gathers."""
+    return max(profile.wet_planes, key=lambda plane: plane.rate, default=None)
 
 
-class Filling:
-    """Fills the strips of a page whose places each need an hourly run.
+def between_layers(inner: str, outer: str) -> str:
+    """The place of a plane by the layers on both sides of it."""
+    if inner == outer:
+        return message("panels.inside-layer", layer=called(inner))
+    return message("panels.between-layers", inner=called(inner), outer=called(outer))
 
-    The runs go on in another thread while the page can be used; each result
-    shows at once, and a move of any control drops what is left.
-    """
 
-    def __init__(self, page: Page, places: int = 11) -> None:
-        self.page, self.places = page, places
-        self._turn = 0
-        self._thread: threading.Thread | None = None
-        #: What the strips show now, by control name.
-        self.shown: dict[str, dict[str, Any]] = {}
+def worst_place(profile: Profile) -> str:
+    """The place of the worst wet plane."""
+    wet = worst_plane(profile)
+    return between_layers(wet.inner_layer, wet.outer_layer) if wet else message("panels.no-water-gathers")
 
-    def along(self, name: str) -> list[Any]:
-        """The places along a slider, left to right [SI], or the options of a choice."""
-        return self.page.along(name, self.places)
 
-    def drop(self) -> None:
-        """Forget what is still to be found."""
-        self._turn += 1
+def _most(profile: Profile) -> float:
+    """What gathers at the worst plane [kg/(s m2)]; nothing where there is none."""
+    wet = worst_plane(profile)
+    return wet.rate if wet else 0.0
 
-    def start(self, work: Work) -> None:
-        """Fill the strips of these controls from nothing."""
-        self.drop()
-        self.shown = {}
-        try:
-            loop = asyncio.get_running_loop()
-        except RuntimeError:
-            return  # nobody is looking: `now` does it for who asks
-        turn = self._turn
-        found: dict[str, dict[int, str]] = {name: {} for name in work}
-        along = {name: self.along(name) for name in work}
-        most = max((len(each) for each in along.values()), default=0)
-        for name in work:
-            self._show(name, found[name])
 
-        def tell(name: str, place: int, state: str) -> None:
-            if turn == self._turn:
-                found[name][place] = state
-                self._show(name, found[name])
-                self.page.send_live()
+def gathered_elsewhere(profile: Profile) -> float:
+    """What gathers at other planes than the worst [kg/(s m2)]; nothing where it is a hundredth of it or less."""
+    most = _most(profile)
+    rest = profile.gain - most
+    return rest if most > 0.0 and rest > 0.01 * most else 0.0
 
-        def go() -> None:
-            for place in range(most):
-                for name, judged in work.items():
-                    places = along[name]
-                    if place >= len(places):
-                        continue
-                    if turn != self._turn:
-                        return
-                    try:
-                        answer = judged(places[place])
-                    except Exception:  # a run that fails leaves its place open
-                        continue
-                    if loop.is_closed():
-                        return  # the page is gone
-                    loop.call_soon_threadsafe(tell, name, place, answer)
 
-        self._thread = threading.Thread(target=go, daemon=True, name="strips")
-        self._thread.start()
+def gathers(profile: Profile, verdict: Verdict, unit_system: str) -> str:
+    """What gathers at the worst plane, with its own rate, and what gathers elsewhere; for a profile that gains."""
+    rest, most = gathered_elsewhere(profile), units.show(_most(profile), "vapor flux", unit_system)
+    facts = {"amount": most, "place": worst_place(profile)}
+    if rest:
+        said = message("panels.gather-elsewhere-too", rest=units.show(rest, "vapor flux", unit_system), **facts)
+    else:
+        said = message("panels.gather", **facts)
+    if verdict.state != DAMP:
+        return said
+    found = verdict.worst
+    if found is None or found.what == "steady-gain":
+        return message("panels.too-little", gathers=said)
+    return message("panels.too-little-but", gathers=said, found=how_wet(verdict, unit_system))
 
-    def now(self, work: Work) -> dict[str, Strip]:
-        """The same at once, all of it: control name -> Strip."""
-        return {name: Strip(tuple(judged(at) for at in self.along(name))) for name, judged in work.items()}
 
-    def _show(self, name: str, found: Mapping[int, str]) -> None:
-        strip = Strip(tuple(found.get(k, UNKNOWN) for k in range(len(self.along(name)))))
-        self.shown[name] = self.page.put_strip(name, strip)
+def settles(verdict: Verdict, unit_system: str) -> str:
+    """Where a roof in which no water gathers would settle, and why that counts or does not."""
+    found = verdict.worst
+    if found is None or found.what != "face-humidity":
+        return how_wet(verdict, unit_system)
+    return dampest(found, _humid(found.value))
+
+
+def water(profile: Profile, verdict: Verdict, unit_system: str) -> str:
+    """What gathers, or where the roof would settle when nothing does."""
+    if profile.wet_planes:
+        return gathers(profile, verdict, unit_system)
+    return settles(verdict, unit_system)
+
+
+def _humid(value: float) -> str:
+    """A relative humidity in words; what is not full is not said to be."""
+    shown = units.show(value, "relative humidity", "si")
+    return message("panels.just-under", amount=shown) if 0.995 <= value < 1.0 else shown
+
+
+def gained(label: str, profile: Profile, verdict: Verdict, unit_system: str) -> Readout:
+    """The water gained, and under it where that gathers or how damp it is."""
+    note = _gain_note(profile, verdict, unit_system)
+    return Readout("gain", label, profile.gain, "vapor flux", note=note)
+
+
+def _gain_note(profile: Profile, verdict: Verdict, unit_system: str) -> str:
+    """Where water gathers, and how much of it there; otherwise how damp it is."""
+    if gathered_elsewhere(profile):
+        most = units.show(_most(profile), "vapor flux", unit_system)
+        return message("panels.of-it", amount=most, place=worst_place(profile))
+    return worst_place(profile) if profile.wet_planes else no_water(verdict, unit_system)
+
+
+def no_water(verdict: Verdict, unit_system: str) -> str:
+    """That no water gathers, and how damp it is all the same: the wood, or else the dampest face."""
+    found = verdict.finding("wood-moisture") or verdict.finding("face-humidity")
+    if found is None:
+        return message("panels.no-water-gathers")
+    if found.what == "face-humidity":
+        return message("panels.no-water-dampest-face", humidity=_humid(found.value))
+    shown = amount(found.value, found.criterion.unit, unit_system, named=False)
+    return message("panels.no-water-wood", amount=shown)

@@ -12,8 +12,6 @@ ventspace    air through a vent space, and what it carries off
 moving_air   density, stack, holes, films: what both stand on
 sky          the night sky, a roof under it, frost
 mold         the mold index
-nodes        an assembly as resistances between nodes
-vapor_line   the tight line under saturation, and layers that depend on humidity
-shape        types of numbers and arrays
+nodes        an assembly as resistances between nodes, and the vapor line through them
 ===========  ==============================================================
 """

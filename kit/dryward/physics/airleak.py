@@ -14,9 +14,8 @@ import numpy as np
 
 from dryward import air
 from dryward.air import MASS_RATIO, STANDARD_PRESSURE
-from dryward.checks import single, within
+from dryward.checks import Numeric, plain, single, within
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density, orifice_flow, stack_pressure
-from dryward.physics.shape import Numeric, plain
 from dryward.units import HOUR, KELVIN, quantity
 from dryward.weather import Air
 
@@ -76,7 +75,7 @@ class Leak:
     Raises
     ------
     OutOfRange
-        Outside a range.
+        For a share, a flow or an area that cannot be.
 
     Notes
     -----

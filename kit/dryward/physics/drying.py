@@ -7,12 +7,10 @@ import numpy as np
 
 from dryward import air
 from dryward.building import Assembly
-from dryward.checks import OutOfRange, within
+from dryward.checks import Floats, Ints, OutOfRange, within
 from dryward.exhibit import Exhibit, one_line
 from dryward.language import called, message
-from dryward.physics.nodes import Nodes, nodes_of
-from dryward.physics.shape import Floats, Ints
-from dryward.physics.vapor_line import settle, tight_line
+from dryward.physics.nodes import Nodes, nodes_of, settle, tight_line
 from dryward.units import show
 from dryward.weather import Air
 

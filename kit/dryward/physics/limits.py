@@ -9,17 +9,17 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from dryward.building import Assembly
-from dryward.checks import OutOfRange, UnknownName
+from dryward.checks import Floats, Numeric, OutOfRange, UnknownName
 from dryward.exhibit import Exhibit, one_line
 from dryward.language import called, listing, message
 from dryward.physics.airleak import Leak
 from dryward.physics.hourly import AirFlow, batch, varied
 from dryward.physics.nodes import nodes_of
-from dryward.physics.shape import Floats, Numeric, Room
 from dryward.physics.steady import sweep, variables
 from dryward.units import written
 from dryward.verdict import DRY, of_year, states_of_sweep
 from dryward.weather import Air, HourlyWeather
+from dryward.weather.indoor import Room
 
 #: The quantity of a variable, by how its name ends.
 _QUANTITIES = {

@@ -11,11 +11,10 @@ import math
 import numpy as np
 from numpy.typing import NDArray
 
-from dryward.checks import OutOfRange, within
+from dryward.checks import Floats, Numeric, OutOfRange, plain, within
 from dryward.language import message
-from dryward.physics.shape import Floats, Numeric, plain
 from dryward.units import DAY, HOUR
-from dryward.verdict.surfaces import (
+from dryward.verdict.findings import (
     COLDEST_GROWTH,
     SENSITIVITIES,
     WARMEST_GROWTH,

@@ -16,15 +16,15 @@ from numpy.typing import NDArray
 
 from dryward import air
 from dryward.building import Assembly
-from dryward.checks import NotConverged
+from dryward.checks import Floats, Ints, NotConverged, seal
 from dryward.exhibit import Exhibit, one_line
 from dryward.language import called, message
-from dryward.physics.nodes import Nodes, face, nodes_of
-from dryward.physics.shape import Floats, Ints, Room, Saturation, Side, seal
+from dryward.physics.nodes import Nodes, Saturation, Side, face, nodes_of
 from dryward.physics.steady import LEAST_RATE, settled
 from dryward.units import DAY, show
 from dryward.verdict import Verdict, of_months
 from dryward.weather import DAYS, Air, MonthlyClimate
+from dryward.weather.indoor import Room
 
 
 @dataclass(frozen=True)

@@ -7,8 +7,7 @@ absolute temperature carry no checks, so that compiled code can call them too.
 import numpy as np
 
 from dryward.air import AIR_GAS_CONSTANT, COLDEST, HOTTEST, STANDARD_PRESSURE, VAPOR_GAS_CONSTANT
-from dryward.checks import within
-from dryward.physics.shape import Numeric, plain
+from dryward.checks import Numeric, plain, within
 from dryward.units import GRAVITY, KELVIN
 
 #: Specific heat of dry air at constant pressure [J/(kg K)], ASHRAE Handbook of Fundamentals 2017 ch. 1 (from memory).

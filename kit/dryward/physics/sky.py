@@ -2,16 +2,15 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Self
+from typing import Self, TypedDict, Unpack
 
 import numpy as np
 
 from dryward import air
 from dryward.air import COLDEST
-from dryward.checks import NotConverged, OutOfRange, subject, within
+from dryward.checks import Floats, NotConverged, Numeric, OutOfRange, plain, subject, within
 from dryward.language import message
 from dryward.physics.moving_air import film_permeance
-from dryward.physics.shape import Floats, Numeric, plain
 from dryward.units import HOUR, KELVIN, STEFAN_BOLTZMANN, written
 from dryward.weather import Air
 
@@ -159,10 +158,14 @@ def view(slope: Numeric) -> Numeric:
     return plain(0.5 * (1.0 + np.cos(tilt)))
 
 
+#: Heat transfer coefficient of the air where none is given [W/(m2 K)].
+_STANDARD = 8.0
+
+
 def roof_surface(
     air_temperature: Numeric,
     sky_temperature: Numeric,
-    coefficient: Numeric = 8.0,
+    coefficient: Numeric = _STANDARD,
     u_value: Numeric = 0.0,
     indoor_temperature: Numeric = 20.0,
     emissivity: Numeric = 0.9,
@@ -214,24 +217,33 @@ class Night:
     frost: Floats  # frost or dew held under the covering [kg/m2]
 
 
+class Faces(TypedDict, total=False):
+    """What else the two faces of a covering hang on."""
+
+    #: Of the upper face to the sky [-].
+    emissivity: Numeric
+    #: Of a layer fixed under the covering [m2 K/W].
+    resistance: Numeric
+    #: From indoor air to the vent space [W/(m2 K)], and that air [degC].
+    u_value: Numeric
+    indoor_temperature: Numeric
+    #: The part of the coefficient that is the lower face's [-].
+    under_share: Numeric
+
+
 def night(
     outdoor: Air,
     sky_cooling: Numeric,
-    coefficient: float = 8.0,
-    emissivity: float = 0.9,
-    resistance: float = 0.0,
-    u_value: float = 0.126,
-    indoor_temperature: float = 21.1,
-    under_share: float = 0.4,
+    coefficient: float = _STANDARD,
+    *,
     hours: int = 12,
     steps_per_hour: int = 4,
+    **faces: Unpack[Faces],
 ) -> Night:
     """A night of steady or changing weather over a vented covering, one air or one for each step.
 
     `sky_cooling` is how much colder the sky is than the air; `coefficient` the
-    heat that outdoor air gives both faces together, `under_share` the part of
-    it at the lower face; `resistance` a layer fixed under the covering;
-    `u_value` from indoor air to the vent space.
+    heat that outdoor air gives both faces together; for the rest see `Faces`.
 
     Outdoor air in the vent space keeps its temperature and vapor pressure:
     a well-vented covering.  Vapor comes to the lower face as heat does
@@ -244,16 +256,16 @@ def night(
     temperature = _series("Air temperature", outdoor.temperature, count)
     pressure = _series("Vapor pressure", outdoor.vapor_pressure, count)
     cooling = _series("Sky cooling", within("Sky cooling", sky_cooling, 0.0, 60.0, "K"), count)
-    faces = _Covering.checked(coefficient, emissivity, resistance, u_value, indoor_temperature, under_share)
+    covering = _Covering.checked(coefficient, **faces)
     roof, underside, frost = np.empty(count), np.empty(count), np.empty(count)
     held = 0.0
     known: dict[tuple[float, float, float], float] = {}
     for now in range(count):
         given = (temperature[now], temperature[now] - cooling[now], pressure[now])
         if given not in known:  # steady weather is worked out once
-            known[given] = faces.frosting(*given)
+            known[given] = covering.frosting(*given)
         rate = max(known[given], -held / step)  # what is not there cannot leave
-        roof[now], underside[now] = faces.balance(*given[:2], rate)
+        roof[now], underside[now] = covering.balance(*given[:2], rate)
         held = max(held + rate * step, 0.0)  # 0.0: the last bit of a subtraction
         frost[now] = held
     return Night(
@@ -270,20 +282,15 @@ def night(
 def dry_underside(
     air_temperature: Numeric,
     sky_cooling: Numeric,
-    coefficient: Numeric = 8.0,
-    emissivity: Numeric = 0.9,
-    resistance: Numeric = 0.0,
-    u_value: Numeric = 0.126,
-    indoor_temperature: Numeric = 21.1,
-    under_share: Numeric = 0.4,
+    coefficient: Numeric = _STANDARD,
+    **faces: Unpack[Faces],
 ) -> Numeric:
     """Lower face of the covering while no frost forms on it.
 
     Frost begins where this is below the frost point of the air.
     """
     cooling = within("Sky cooling", sky_cooling, 0.0, 60.0, "K")
-    faces = _Covering.checked(coefficient, emissivity, resistance, u_value, indoor_temperature, under_share)
-    return faces.balance(air_temperature, air_temperature - cooling, 0.0)[1]
+    return _Covering.checked(coefficient, **faces).balance(air_temperature, air_temperature - cooling, 0.0)[1]
 
 
 @dataclass(frozen=True)
@@ -301,11 +308,11 @@ class _Covering:
     def checked(
         cls,
         coefficient: Numeric,
-        emissivity: Numeric,
-        resistance: Numeric,
-        u_value: Numeric,
-        indoor_temperature: Numeric,
-        under_share: Numeric,
+        emissivity: Numeric = 0.9,
+        resistance: Numeric = 0.0,
+        u_value: Numeric = 0.126,
+        indoor_temperature: Numeric = 21.1,
+        under_share: Numeric = 0.4,
     ) -> Self:
         """A covering from what a caller gives, each within its range."""
         total = within("Heat transfer coefficient", coefficient, 0.5, 200.0, "W/(m2 K)")

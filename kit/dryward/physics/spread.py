@@ -12,17 +12,17 @@ from typing import Any
 import numpy as np
 
 from dryward.building import AirSpace, Assembly, FixedMembrane, LaminateMembrane, Material, VariableMembrane
-from dryward.building.membranes import HIGHEST
-from dryward.checks import OutOfRange, UnknownName, of_kind, within
+from dryward.building.substances import HIGHEST
+from dryward.checks import Floats, Numeric, OutOfRange, UnknownName, of_kind, within
 from dryward.language import called, message
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak
 from dryward.physics.hourly.air_paths import AirFlow
 from dryward.physics.hourly.result import Hours
 from dryward.physics.hourly.simulate import batch
 from dryward.physics.hourly.vary import Options, changed
-from dryward.physics.shape import Floats, Numeric, Room
 from dryward.units import written
 from dryward.weather import HourlyWeather
+from dryward.weather.indoor import Room
 
 #: Factors by which a property may be off where nothing better is known: assumptions.
 USUAL: dict[str, tuple[float, float]] = {

@@ -2,7 +2,7 @@
 
 A forever-January: no storage, no air leak, no rain, no sun.  Temperatures
 follow the thermal resistances; the vapor line is the lower convex hull under
-saturation (see `vapor_line`); below 0 degC saturation is over ice.  A vented air
+saturation (see `nodes`); below 0 degC saturation is over ice.  A vented air
 layer is outdoor air behind a film (ISO 6946, well ventilated).
 """
 
@@ -16,12 +16,22 @@ from numpy.typing import ArrayLike
 
 from dryward import air
 from dryward.building import Assembly
-from dryward.checks import OutOfRange, UnknownName, within
+from dryward.checks import Floats, Ints, Numeric, OutOfRange, UnknownName, seal, within
 from dryward.exhibit import Exhibit, one_line
 from dryward.language import called, listing, message
-from dryward.physics.nodes import TIGHT, HumidityDependentLayer, Nodes, face, nodes_of
-from dryward.physics.shape import Floats, Ints, Numeric, Saturation, Side, seal
-from dryward.physics.vapor_line import settle, settle_one, tight_line_through, tight_lines
+from dryward.physics.nodes import (
+    TIGHT,
+    HumidityDependentLayer,
+    Nodes,
+    Saturation,
+    Side,
+    face,
+    nodes_of,
+    settle,
+    settle_one,
+    tight_line_through,
+    tight_lines,
+)
 from dryward.units import show, written
 from dryward.verdict import STATES, UNKNOWN, Verdict, of_steady, states_of_sweep
 from dryward.weather import Air

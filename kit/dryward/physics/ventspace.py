@@ -27,9 +27,8 @@ import numpy as np
 
 from dryward import air
 from dryward.building import codes
-from dryward.checks import within
+from dryward.checks import Floats, Numeric, plain, within
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density, film_permeance, viscosity
-from dryward.physics.shape import Floats, Numeric, plain
 from dryward.units import GRAVITY, KELVIN, checked
 from dryward.weather import Air
 
@@ -212,7 +211,7 @@ class VentSpace:
     Raises
     ------
     OutOfRange
-        Outside a range.
+        For a channel or an opening outside these ranges.
 
     Notes
     -----
@@ -394,7 +393,7 @@ def net_free_area(
     locally.
     """
     area = within("Vented area", area, 0.0, 1e6, "m2", above=True)
-    ratio = 1.0 / codes.limit_of("vent-area-reduced") if ratio is None else within("Vent ratio", ratio, 1.0, 2000.0)
+    ratio = 1.0 / codes.required("vent-area-reduced") if ratio is None else within("Vent ratio", ratio, 1.0, 2000.0)
     share = within("Share of the openings that is high", upper_share, 0.0, 1.0, "%")
     total = area / ratio
     upper, lower = total * share, total * (1.0 - share)

@@ -1,4 +1,4 @@
-"""One picture for each kind of result, as `plot` gives it at a prompt: the lessons' own drawings, standing still."""
+"""One picture for each kind of result, as `plot` gives it: the lessons' own, standing still; and files of them."""
 
 from __future__ import annotations
 
@@ -6,12 +6,15 @@ import io
 import math
 from collections.abc import Callable, Sequence
 from functools import singledispatch
+from pathlib import Path
 from typing import Any
 
+import matplotlib
 import numpy as np
 from matplotlib.axes import Axes
 from matplotlib.figure import Figure
 from matplotlib.ticker import MaxNLocator
+from PIL import Image
 
 from dryward.building import Assembly
 from dryward.checks import OutOfRange, UnknownName
@@ -21,10 +24,8 @@ from dryward.physics.hourly import Hours
 from dryward.physics.limits import Range
 from dryward.physics.monthly import Months
 from dryward.physics.steady import Profile, Sweep
-from dryward.pictures.drawing import Grid, sentences, thinned
-from dryward.pictures.live import LivePicture
-from dryward.pictures.profile import SectionAndProfile
-from dryward.pictures.section import SectionPart, SteadyRoof, layers_in_words
+from dryward.pictures.drawing import Grid, LivePicture, State, sentences, thinned
+from dryward.pictures.section import SectionAndProfile, SectionPart, SteadyRoof, layers_in_words
 from dryward.pictures.year import MoistureYear, MonthBars, YearGraph, from_balance
 from dryward.units import SHOWN, number
 from dryward.verdict import STATES, UNKNOWN, Verdict, criterion, states_of_sweep, words
@@ -200,7 +201,7 @@ class _Cases(_Graph):
     def alt(self, state: Sweep) -> str:
         states = [str(each) for each in np.ravel(states_of_sweep(state))]
         counts = [
-            message("pictures.so-many-of-a-state", count=states.count(name), state=words.adjective(name))
+            message("pictures.so-many-of-a-state", count=states.count(name), state=message("verdict.state", state=name))
             for name in (*STATES, UNKNOWN)
             if name in states
         ]
@@ -220,7 +221,7 @@ class _Along(_Graph):
 
     def draw_static(self, state: Range) -> None:
         levels = (*STATES, UNKNOWN) if UNKNOWN in state.states else STATES
-        names = [words.adjective(each) for each in levels]
+        names = [message("verdict.state", state=each) for each in levels]
         ax = self.axes(self._variable(state), "", "x", names)
         height = [levels.index(str(each)) for each in state.states]
         ax.plot(self._values(state), height, **self.stroke("wet", marker="o", markersize=0.6 * self.type.words))
@@ -239,7 +240,9 @@ class _Along(_Graph):
         pairs = zip(self._values(state), state.states, strict=True)
         told = [
             message(
-                "pictures.value-and-state", value=number(float(value), figures=4), state=words.adjective(str(answer))
+                "pictures.value-and-state",
+                value=number(float(value), figures=4),
+                state=message("verdict.state", state=str(answer)),
             )
             for value, answer in pairs
         ]
@@ -290,7 +293,8 @@ class _Findings(_Graph):
     def draw_static(self, state: Verdict) -> None:
         found = list(reversed(state.findings[:_ROWS]))
         heads = [
-            message("pictures.finding", what=words.heading(each), state=words.adjective(each.state)) for each in found
+            message("pictures.finding", what=words.heading(each), state=message("verdict.state", state=each.state))
+            for each in found
         ]
         ax = self.axes(message("pictures.share-of-limit-axis"), "", "x", heads)
         shares = [min(100 * each.criterion.reach(each.value), 200.0) for each in found]
@@ -302,3 +306,32 @@ class _Findings(_Graph):
 
     def alt(self, state: Verdict) -> str:
         return words.sentence(state, self.unit_system)
+
+
+# --- as files ----------------------------------------------------------------------
+
+
+def font_files() -> dict[str, Path]:
+    """The two faces of the letters in the pictures ("" and "B"), for a document that must match them."""
+    folder = Path(matplotlib.get_data_path(), "fonts", "ttf")
+    return {"": folder / "DejaVuSans.ttf", "B": folder / "DejaVuSans-Bold.ttf"}
+
+
+def static(picture: LivePicture[State], state: State, form: str = "png", dpi: float = 192) -> bytes:
+    """One state of a picture as a PNG (dpi 72 to 600) or SVG file: the same bytes for the same state."""
+    out = io.BytesIO()
+    picture.redraw(state)
+    try:
+        # Words stay words in an SVG, and the ids in it are the same each time.
+        with matplotlib.rc_context({"svg.fonttype": "none", "svg.hashsalt": "dryward"}):
+            if form == "svg":
+                picture.figure.savefig(out, format="svg", metadata={"Date": None, "Creator": None})
+                return out.getvalue()
+            picture.figure.savefig(out, format="png", dpi=dpi, metadata={"Software": None})
+    finally:
+        picture.forget()
+    if not picture.paper:
+        return out.getvalue()
+    gray = io.BytesIO()
+    Image.open(out).convert("L").save(gray, "PNG", dpi=(dpi, dpi), optimize=True)
+    return gray.getvalue()

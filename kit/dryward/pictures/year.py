@@ -11,13 +11,14 @@ from matplotlib.patches import Rectangle
 from matplotlib.ticker import FuncFormatter
 from numpy.typing import NDArray
 
+from dryward.checks import Floats
 from dryward.language import called, joined, listed, message
 from dryward.physics.monthly import Months
 from dryward.pictures import style
 from dryward.pictures.drawing import (
     Box,
     Entry,
-    Floats,
+    LivePicture,
     apart,
     ceiling,
     letters_every,
@@ -26,7 +27,6 @@ from dryward.pictures.drawing import (
     sentences,
     thinned,
 )
-from dryward.pictures.live import LivePicture
 from dryward.units import number, written
 from dryward.verdict.words import month, month_of
 from dryward.weather import DAYS

@@ -175,7 +175,7 @@ class Review:
         """The whole in a few sentences."""
         by = "months" if not self.hourly else "no-leak" if "leak" in self.verdict.left_out else "leak"
         account = words.account(self.verdict)
-        first = message("report.headline", state=words.word(self.state), by=by, account=account)
+        first = message("report.headline", state=message("verdict.head", state=self.state), by=by, account=account)
         return " ".join([first, *self._others()])
 
     def _others(self) -> Iterator[str]:

@@ -10,14 +10,14 @@ from dryward import units
 from dryward.building import AirSpace, Assembly, Layer, codes
 from dryward.building.assembly import WALL
 from dryward.building.codes import Ruling
-from dryward.building.materials import Material
-from dryward.building.membranes import DRY_CUP, HIGHEST, WET_CUP
+from dryward.building.library import DRY_CUP, WET_CUP
+from dryward.building.substances import HIGHEST, Material
+from dryward.checks import begun
 from dryward.language import called, listed, listing, message
 from dryward.physics.ventspace import ratio_provided
 from dryward.report.check import CANNOT_TELL, NOT_MET, Check, Edition, Number
 from dryward.report.setting import Setting
 from dryward.units import to_si
-from dryward.verdict import words
 
 #: Depth of the studs the rows know, and how far a depth may lie from it [m].
 _STUDS, _NEAR = {"2x4": to_si(3.5, "in"), "2x6": to_si(5.5, "in")}, to_si(0.25, "in")
@@ -218,7 +218,7 @@ def _openings(length: float, free: float, ruling: Ruling, edition: Edition) -> s
         said = message("report.openings-between-the-ratios", have=have, conditions=ruling.conditions)
     else:
         met = ruling.answer == "met"
-        asked = codes.limit_of(f"vent-area-{'plain' if met else 'reduced'}", edition=edition)
+        asked = codes.required(f"vent-area-{'plain' if met else 'reduced'}", edition=edition)
         told = {"share": units.number(1 / asked, 0), "asked": units.opening(asked * length), "have": have}
         said = message("report.openings-enough" if met else "report.openings-too-small", **told)
     return f"{message('report.instead', instead=ruling.instead)} {said}" if ruling.instead else said
@@ -257,7 +257,7 @@ def _unvented(assembly: Assembly, zone: str | None, edition: Edition) -> Iterato
 
 def _without_foam(ruling: Ruling, foam: AirImpermeable, zone: str | None, edition: Edition) -> Ruling:
     """The row of the foam where none is drawn, or none that is known to be tight to air."""
-    least = codes.required(ruling.rule, zone, edition) if zone else None
+    least = codes.required(ruling.rule, zone, edition, otherwise=None) if zone else None
     if least is None or ruling.answer == "met":
         return ruling
     asks = units.show(least, "thermal resistance", "us")
@@ -272,7 +272,7 @@ def _without_foam(ruling: Ruling, foam: AirImpermeable, zone: str | None, editio
         why = message("report.no-foam-but-inside", layers=inside, asks=asks)
     else:
         why = message("report.no-foam", asks=asks)
-    if codes.required("diffusion-port-area", zone, edition) is not None:
+    if codes.required("diffusion-port-area", zone, edition, otherwise=None) is not None:
         why = message("report.or-a-port", why=why)
     return dataclasses.replace(ruling, answer="not met", why=why)
 
@@ -281,7 +281,7 @@ def _finding(ruling: Ruling, foam: bool = False) -> Check:
     locally = codes.locally()
     return Check(
         f"code-{ruling.rule}",
-        words.capital(codes.rules().get(ruling.rule, ruling.rule)),
+        begun(codes.rules().get(ruling.rule, ruling.rule)),
         ruling.answer,
         message("report.ruling", head=ruling.head, reason=ruling.reason),
         limits=message("report.foam-to-be-shown", locally=locally) if foam else locally,

@@ -12,11 +12,12 @@ from numpy.typing import NDArray
 import dryward
 from dryward import units
 from dryward.building import Assembly, Layer, Material, codes, library
+from dryward.checks import begun
 from dryward.language import called, listing, message
 from dryward.physics.hourly import Hours
-from dryward.pictures.live import LivePicture, static
-from dryward.pictures.profile import SectionAndProfile
-from dryward.pictures.section import SteadyRoof
+from dryward.pictures.drawing import LivePicture
+from dryward.pictures.exhibits import static
+from dryward.pictures.section import SectionAndProfile, SteadyRoof
 from dryward.pictures.year import MoistureYear, MonthBars, MonthlyWater, YearGraph
 from dryward.report.check import CAN, CANNOT_TELL, MET, NOT_MET, Check, Number, Review, designed, worded
 from dryward.report.moisture_checks import BALANCE
@@ -24,7 +25,7 @@ from dryward.report.sentences import for_client, for_inspector
 from dryward.report.setting import Setting, inputs, setting
 from dryward.teaching import words
 from dryward.verdict import DAMP, DRY, LATER, NEVER, UNKNOWN, WET, WITHIN, criterion
-from dryward.verdict.words import MUCH, capital
+from dryward.verdict.words import MUCH
 
 #: Name, substance, thickness, R, permeance and origin of a layer, as they are printed.
 LayerRow: TypeAlias = tuple[str, str, str, str, str, str]
@@ -237,7 +238,7 @@ def mark(check: Check) -> str:
 
 def row_cells(row: Check) -> tuple[str, str, str]:
     """A code row as it is printed: its title, what was ruled, and where it stands with what it leaves open."""
-    small = " ".join(message("report.sentence", said=each) for each in (row.source, capital(row.limits)))
+    small = " ".join(message("report.sentence", said=each) for each in (row.source, begun(row.limits)))
     return row_title(row), row.what, small
 
 

@@ -9,10 +9,11 @@ from numpy.typing import NDArray
 
 from dryward import units, verdict
 from dryward.building import Assembly, Material
+from dryward.checks import begun
 from dryward.language import called, listing, message
-from dryward.physics import drying, monthly, steady
+from dryward.physics import drying, hourly, monthly, steady
 from dryward.physics.drying import Drying
-from dryward.physics.hourly import Hours
+from dryward.physics.hourly import Hours, Surface, leak_flow
 from dryward.physics.steady import Profile
 from dryward.report.check import CAN, Check, Number, Progress, kind
 from dryward.report.setting import Setting, leak, vent_space
@@ -67,7 +68,7 @@ def _season(setting: Setting, id: str, room: Air, outdoor: Air) -> Check:
 
 def _found(judged: Verdict) -> str:
     """What was found, as a sentence."""
-    return message("report.found", account=words.capital(words.account(judged)))
+    return message("report.found", account=begun(words.account(judged)))
 
 
 def wet_layer(assembly: Assembly, state: Profile) -> str:
@@ -127,8 +128,17 @@ def _way(rates: Drying) -> str:
 BALANCE = "balance-error"
 #: Humidity above which hours are counted beside the verdict [-]; no limit by itself.
 HUMID = 0.9
-#: Limits that have a sentence on why they are passed and what to change first.
-_ADVISED = ("wood-moisture", "mold-index", "free-water", "growth", "carry-over")
+#: Of every limit that may decide a year or twelve months: the messages on why it is passed, where there is one, and
+#: on what to change first.
+_ADVISED = {
+    "wood-moisture": ("report.why-wood-moisture", "report.change-wood-moisture"),
+    "cladding-moisture": ("", "report.change-wood-moisture"),
+    "face-humidity": ("", "report.change-wood-moisture"),
+    "mold-index": ("report.why-mold-index", "report.change-mold-index"),
+    "free-water": ("report.why-free-water", "report.change-free-water"),
+    "growth": ("report.why-growth", "report.change-growth"),
+    "carry-over": ("report.why-carry-over", "report.change-carry-over"),
+}
 
 
 def twelve_months(setting: Setting) -> Check:
@@ -160,15 +170,12 @@ def _advice(judged: Verdict) -> tuple[str, str]:
     worst = judged.worst
     if judged.state not in (DAMP, WET) or worst is None:
         return "", ""
-    if worst.what not in _ADVISED:
-        return "", message("report.change-wood-moisture")
-    return message(f"report.why-{worst.what}"), message(f"report.change-{worst.what}")
+    why, change = _ADVISED[worst.what]
+    return message(why) if why else "", message(change)
 
 
 def options(setting: Setting) -> Options:
     """Keywords of `hourly.simulate` that a job stands for."""
-    from dryward.physics.hourly import Surface, leak_flow
-
     job, leaking, flow = setting.job, leak(setting.job), None
     if leaking is not None and job.tightness is not None:
         warmth, _ = setting.room.at(setting.hourly)
@@ -185,8 +192,6 @@ def options(setting: Setting) -> Options:
 
 def run_years(setting: Setting, progress: Progress | None = None, **other: Any) -> Hours:
     """The hourly run of a job, with other keywords of `hourly.simulate` in place of its own."""
-    from dryward.physics import hourly
-
     typed = {**options(setting), **other}
     return hourly.simulate(setting.job.assembly, setting.hourly, setting.room, progress=progress, **typed)
 
@@ -218,7 +223,7 @@ def _lines(judged: Verdict, setting: Setting) -> Iterator[str]:
         told = words.told(each, judged.method)
         lasted = words.lasted(each, judged.method) if each.state != DRY else ""
         found = listing([part for part in (told, lasted) if part])
-        yield message("report.finding", state=words.word(each.state), found=found)
+        yield message("report.finding", state=message("verdict.head", state=each.state), found=found)
     off = sum(each.ran_off for each in judged.findings)
     if off > 0.5e-3:
         area = setting.job.tightness.area if setting.job.tightness else None

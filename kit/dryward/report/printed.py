@@ -20,7 +20,7 @@ from jinja2 import Environment, PackageLoader, StrictUndefined, select_autoescap
 
 from dryward import language
 from dryward.language import message
-from dryward.pictures.live import font_files
+from dryward.pictures.exhibits import font_files
 from dryward.report.check import Check
 from dryward.report.document import (
     Document,

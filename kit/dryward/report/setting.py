@@ -12,7 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from dryward import air, units, weather
-from dryward.building.framing import parallel_path
+from dryward.building.framing import with_framing
 from dryward.building.job import Job, Room
 from dryward.checks import OutOfRange
 from dryward.language import called, message
@@ -143,8 +143,6 @@ def vent_space(job: Job) -> VentSpace | None:
         return None
     if gap.thickness is None:
         raise OutOfRange(message("report.layer-needs-thickness", layer=called(gap.name)))
-    from dryward.physics.ventspace import VentSpace
-
     return VentSpace(gap.thickness, job.vent.length, job.assembly.slope, job.vent.inlet_area, job.vent.outlet_area)
 
 
@@ -152,8 +150,6 @@ def leak(job: Job) -> Leak | None:
     """The leak of a job, or None when the tightness is not known."""
     if job.tightness is None:
         return None
-    from dryward.physics.airleak import Leak
-
     tight = job.tightness
     return Leak.from_blower_door(tight.ach50, tight.volume, tight.share, area=tight.area)
 
@@ -230,7 +226,7 @@ def inputs(here: Setting, system: str, hourly: bool) -> tuple[tuple[str, str], .
         ),
     }
     if job.assembly.framing:
-        rows["whole-assembly"] = units.r_value(parallel_path(job.assembly), system)
+        rows["whole-assembly"] = units.r_value(with_framing(job.assembly).parallel, system)
     if job.tightness:
         changes, share = units.number(job.tightness.ach50), _percent(job.tightness.share, system)
         rows["blower-door"] = message("report.blower-door", changes=changes, share=share, kind=kind(job.assembly))

@@ -17,11 +17,11 @@ from numpy.typing import NDArray
 from dryward import verdict, weather
 from dryward.building import Assembly
 from dryward.building.job import DESIGNS, Tightness
-from dryward.checks import NotConverged
+from dryward.checks import NotConverged, begun
 from dryward.language import listed, message
-from dryward.physics import monthly, steady
-from dryward.physics.hourly import AirFlow
-from dryward.physics.spread import Uncertain
+from dryward.physics import hourly, monthly, spread, steady
+from dryward.physics.hourly import AirFlow, Stopped
+from dryward.physics.spread import Uncertain, uncertain
 from dryward.report.check import Check, Limit, Number, Progress
 from dryward.report.moisture_checks import Options, options
 from dryward.report.setting import RoomRule, Setting, setting
@@ -42,8 +42,6 @@ def uncertain_inputs(
     assembly: Assembly, leak: AirFlow | None = None, steady_only: bool = False
 ) -> tuple[Uncertain, ...]:
     """What is not known well and can matter: layers inside any vent space, and the leak."""
-    from dryward.physics.spread import uncertain
-
     inside = {layer.name for layer in assembly.inner_layers} | {""}
     found = [each for each in uncertain(assembly, leak) if each.layer in inside and each.low < each.high]
     return tuple(each for each in found if not (steady_only and each.what == "sorption"))
@@ -82,8 +80,6 @@ def _steady(
     draws: int,
 ) -> Check:
     """A check of the assembly alone with bands of its numbers, the states of the draws, and what decides."""
-    from dryward.physics import spread
-
     found = uncertain_inputs(assembly, steady_only=True)
     if not found:
         return check
@@ -110,8 +106,6 @@ def years_with_bands(
     check: Check, setting: Setting, options: Options, draws: int, progress: Progress | None = None
 ) -> Check:
     """The hourly check with bands from many runs of the same years; progress is told of (runs done, runs in all)."""
-    from dryward.physics import hourly, spread
-
     job = setting.job
     found = uncertain_inputs(job.assembly, options.get("leak"))
     cases = []
@@ -179,7 +173,7 @@ def what_decides(ends: tuple[Decides, ...], found: Verdict, leak: bool = False) 
     others = [words.input_of(each) for each in turning if each is not ends[0]]
     if not others:
         return first
-    return f"{first} {message('report.turns-too', inputs=words.capital(listed(others)), count=len(others))}"
+    return f"{first} {message('report.turns-too', inputs=begun(listed(others)), count=len(others))}"
 
 
 def _with(numbers: tuple[Number, ...], samples: dict[str, Floats]) -> tuple[Number, ...]:
@@ -199,8 +193,6 @@ LOWEST, HIGHEST = 15, 70
 
 def judged(cases: Sequence[Case], progress: Progress | None = None) -> list[Verdict]:
     """The verdict of each of some years; progress is told of (years done, in all)."""
-    from dryward.physics import hourly
-
     done = [0]
 
     def tell(place: int, found: Verdict) -> bool | None:
@@ -213,8 +205,6 @@ def judged(cases: Sequence[Case], progress: Progress | None = None) -> list[Verd
 
 def deciding(here: Setting, found: Verdict, progress: Progress | None = None) -> tuple[Decides, ...]:
     """What decides: each uncertain input put to both ends of its range alone."""
-    from dryward.physics import spread
-
     built, keys = here.job.assembly, options(here)
     inputs = uncertain_inputs(built, keys["leak"])
     cases = []
@@ -269,8 +259,6 @@ def humidity_limit(here: Setting, progress: Progress | None = None) -> Limit:
         states = [each.state for each in judged([(room, here.job.assembly, options(room)) for room in rooms])]
         tried.update(zip(new, states, strict=True))
         if progress and progress(len(tried), 10) is False:
-            from dryward.physics.hourly import Stopped
-
             raise Stopped(message("report.trials-stopped"))
 
     run((LOWEST, HIGHEST))

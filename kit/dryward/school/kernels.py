@@ -21,7 +21,7 @@ from dryward.language import message
 
 #: What takes time at the start of every lesson, done before anybody waits for it.
 _WARM = """
-import os as _os, dryward.panels.page, dryward.pictures.live, dryward.teaching.lessons, dryward.teaching.questions
+import os as _os, dryward.panels.page, dryward.pictures.drawing, dryward.teaching.kinds, dryward.teaching.lessons
 from dryward.physics import steady as _steady
 dryward.teaching.lessons.lessons()
 """

@@ -1,4 +1,4 @@
-"""The instructor's pack: a sheet for each lesson and the table of pathways, made from the teaching data.
+"""The instructor's pack: a sheet for each lesson, the pathways and the quizzes, made from the teaching data.
 
 The files in ``lessons/guide`` that can be made are exactly what these
 functions give; ``dryward lessons --write`` makes them anew.
@@ -10,9 +10,11 @@ from collections.abc import Iterable
 
 from dryward.checks import UnknownName
 from dryward.language import listing, message
-from dryward.teaching import beliefs, lessons, words
+from dryward.teaching import beliefs, kinds, lessons, paper, practical, words
 from dryward.teaching.lessons import Lesson
-from dryward.teaching.pathways import Pathway, pathways
+from dryward.teaching.pathways import Pathway, pathways, pretest
+from dryward.teaching.progress import REVIEW
+from dryward.teaching.questions import Question
 
 
 def _list(items: Iterable[str]) -> list[str]:
@@ -21,7 +23,7 @@ def _list(items: Iterable[str]) -> list[str]:
 
 def _said(lesson: Lesson, unit_system: str) -> list[str]:
     if len(lesson.beliefs) == len(beliefs.beliefs()):
-        return _list([message("teaching.sheet-all-beliefs")])
+        return _list([message("teaching.sheet-all-beliefs", count=len(lesson.beliefs))])
     found = []
     for each in map(beliefs.belief, lesson.beliefs):
         text = message("teaching.sheet-belief", claim=each.claim, seems=each.seems, right=each.right, grain=each.grain)
@@ -89,7 +91,7 @@ def pathways_page() -> str:
             start += each.minutes
         lines.append("")
     lines += [*_head("short-of-time"), message("teaching.short-of-time-cut"), ""]
-    lines += [*_head("skilled-people"), message("teaching.skilled-people-pretest"), ""]
+    lines += [*_head("skilled-people"), message("teaching.skilled-people-pretest", count=len(pretest())), ""]
     return "\n".join(lines)
 
 
@@ -102,11 +104,55 @@ def predictions_page() -> str:
     return "\n".join(lines)
 
 
+#: What makes a quiz and its key.
+_MAKE = (
+    'python -c "from dryward.teaching import paper; q = paper.paper(41); '
+    "open('quiz.html', 'w').write(q.quiz()); open('key.html', 'w').write(q.key())\""
+)
+
+
+def quiz_page() -> str:
+    """How to make a quiz, each kind of question with its usual numbers, what a pass is, as Markdown."""
+    asked = [kinds.draw(kind) for kind in kinds.KINDS]
+    marked = listing([f"`{each.kind}`" for each in asked if not each.choices])
+    letters = sum(bool(each.choices) for each in asked)
+    first, second = (each.days for each in REVIEW)
+    with_task = {task.lesson for task in practical.tasks()}
+    titles = [f"{each.number:02d} {each.title}" for each in lessons.lessons() if each.id in with_task]
+    exit_quiz = {"exit": "paper.paper(41, paper.EXIT)", "si": 'unit_system="si"', "count": len(paper.EXIT)}
+    lines = [f"# {message('teaching.quizzes')}", "", *_head("quizzes-make"), message("teaching.quizzes-seed"), ""]
+    lines += [message("teaching.quizzes-command", command=_MAKE), "", message("teaching.quizzes-print"), ""]
+    lines += [message("teaching.quizzes-exit", **exit_quiz), "", *_head("quizzes-kinds")]
+    lines += [message("teaching.quizzes-count", count=len(asked), letters=letters, marked=marked), ""]
+    lines += [message("teaching.quizzes-wrong"), "", message("teaching.quizzes-table"), "|---|---|---|"]
+    for each in asked:
+        counts = listing(_counts(each))
+        lines.append(message("teaching.quizzes-kind", kind=each.kind, prompt=each.prompt, counts=counts))
+    lines += ["", *_head("quizzes-pass"), message("teaching.quizzes-passed", share=paper.pass_share()), ""]
+    lines += [message("teaching.quizzes-failed"), "", *_head("quizzes-pretest")]
+    lines += [message("teaching.quizzes-pretest-items", count=len(pretest())), "", *_head("quizzes-review")]
+    lines += [message("teaching.quizzes-again", first=first, second=second, count=len(paper.EXIT)), ""]
+    lines += [*_head("quizzes-tasks"), message("teaching.quizzes-task", lessons=listing(titles)), ""]
+    return "\n".join(lines)
+
+
+def _counts(question: Question) -> list[str]:
+    """Whether a pass needs a kind right, and which papers it stands in."""
+    found = [message("teaching.quizzes-starred")] if question.must else []
+    if question.kind in paper.EXIT:
+        found.append(message("teaching.quizzes-in-exit"))
+    if taken := pretest().get(question.kind):
+        numbers = listing([f"{lessons.lesson(id).number:02d}" for id in taken])
+        found.append(message("teaching.quizzes-in-pretest", lessons=numbers))
+    return found
+
+
 def pages() -> dict[str, str]:
     """All pages that are made, by their place in ``lessons/guide``."""
     made = {
         "glossary.md": words.glossary_page(),
         "pathways.md": pathways_page(),
+        "quiz.md": quiz_page(),
         "handouts/predictions.md": predictions_page(),
     }
     for each in lessons.lessons():

@@ -8,20 +8,19 @@ from __future__ import annotations
 
 from dataclasses import replace
 from functools import cache
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from dryward import air, units
 from dryward.building.library import material
+from dryward.checks import UnknownName
 from dryward.language import called, listing, message
 from dryward.physics.airleak import LONG_SHARE, Leak, brought, orifice_flow
 from dryward.physics.ventspace import carrying_limit, net_free_area
 from dryward.teaching import vault
+from dryward.teaching.questions import Draw, Question, made
 from dryward.teaching.vault import FILM, OUTERS, damp_all_the_same, face, film, gain, plane, roof
 from dryward.units import DAY, HOUR, from_si, to_si
 from dryward.weather import loggers
-
-if TYPE_CHECKING:  # which draws the kinds
-    from dryward.teaching.questions import Draw, Question
 
 # --- what several lessons ask with -------------------------------------------------------
 
@@ -698,3 +697,10 @@ KINDS = {
     "meter": meter,
     "explain": explain,
 }
+
+
+def draw(kind: str, seed: int | None = None, unit_system: str = "us") -> Question:
+    """One question of a kind."""
+    if kind not in KINDS:
+        raise UnknownName("kind of question", kind, KINDS)
+    return made(KINDS[kind], kind, seed, unit_system)

@@ -14,6 +14,7 @@ import re
 from importlib.resources import files
 from pathlib import Path
 from string import Template
+from typing import NamedTuple
 
 from dryward.checks import BadFile, OutOfRange
 from dryward.language import message
@@ -174,8 +175,15 @@ def _text(path: Path) -> str | None:
     return path.read_text("utf-8") if path.is_file() else None
 
 
-def write(folder: Path) -> tuple[str, ...]:
-    """Write the files that follow from the folders into ``lessons``, remove what is left over; gives what changed."""
+class Changes(NamedTuple):
+    """The files of ``lessons`` that are new or other than before, and those that are gone."""
+
+    written: tuple[str, ...]
+    removed: tuple[str, ...]
+
+
+def write(folder: Path) -> Changes:
+    """Write the files that follow from the folders into ``lessons``, and remove what is left over."""
     made = written(folder)
     there = [*folder.glob("[0-9][0-9]-*.ipynb"), *folder.glob("guide/sheets/*.md")]
     over = [path for path in there if path.relative_to(folder).as_posix() not in made]
@@ -185,7 +193,7 @@ def write(folder: Path) -> tuple[str, ...]:
     for name in changed:
         (folder / name).parent.mkdir(parents=True, exist_ok=True)
         write_whole(folder / name, made[name])
-    return tuple(sorted(changed + [path.relative_to(folder).as_posix() for path in over]))
+    return Changes(tuple(sorted(changed)), tuple(sorted(path.relative_to(folder).as_posix() for path in over)))
 
 
 # --- a new one ----------------------------------------------------------------------------

@@ -9,11 +9,12 @@ from importlib.resources import files
 from typing import TYPE_CHECKING
 from zlib import crc32
 
-from dryward import language
+from dryward import language, units
 from dryward.checks import OutOfRange
 from dryward.language import message
-from dryward.teaching import questions
 from dryward.teaching.beliefs import belief
+from dryward.teaching.kinds import KINDS, draw
+from dryward.teaching.questions import Question
 
 if TYPE_CHECKING:
     from jinja2 import Template
@@ -24,6 +25,11 @@ PASS = 0.8
 LETTERS = "ABCDEF"
 
 
+def pass_share() -> str:
+    """The part of the lettered items that a pass needs, in words."""
+    return units.written(100 * PASS, ".0f", "%")
+
+
 @dataclass(frozen=True)
 class Paper:
     """A quiz: its seed and its questions."""
@@ -31,7 +37,7 @@ class Paper:
     title: str
     seed: int
     unit_system: str
-    questions: tuple[questions.Question, ...]
+    questions: tuple[Question, ...]
 
     @property
     def code(self) -> str:
@@ -57,7 +63,7 @@ class Paper:
             "key.html.j2",
             self,
             title=message("teaching.key-title", title=self.title),
-            how=message("teaching.key-pass"),
+            how=message("teaching.key-pass", share=pass_share()),
             behind=message("teaching.key-behind"),
             marked=[message("teaching.key-marked", answer=str(each)) for each in answers],
             foot=message("teaching.key-foot", code=self.code),
@@ -76,13 +82,13 @@ def paper(
     title: str | None = None,
 ) -> Paper:
     """A quiz of some kinds; it has a title of its own where none is given."""
-    chosen = questions.kinds() if kinds is None else tuple(kinds)
+    chosen = tuple(KINDS) if kinds is None else tuple(kinds)
     if not chosen:
         raise OutOfRange(message("teaching.quiz-no-kind"))
     if seed is None:
         raise OutOfRange(message("teaching.quiz-no-seed"))
     title = message("teaching.quiz-title") if title is None else title
-    return Paper(title, seed, unit_system, tuple(questions.draw(kind, seed, unit_system) for kind in chosen))
+    return Paper(title, seed, unit_system, tuple(draw(kind, seed, unit_system) for kind in chosen))
 
 
 def passed(quiz: Paper, letters: Sequence[str]) -> tuple[bool, int, int]:

@@ -10,8 +10,9 @@ from pathlib import Path
 from dryward import language
 from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.language import message
-from dryward.teaching import lessons, questions
-from dryward.teaching.kinds import KINDS
+from dryward.teaching import lessons
+from dryward.teaching.kinds import KINDS, draw
+from dryward.teaching.questions import Question
 from dryward.teaching.words import build, table
 
 
@@ -92,9 +93,9 @@ def pretest() -> dict[str, tuple[str, ...]]:
     return found
 
 
-def pretest_questions(seed: int, unit_system: str = "us") -> tuple[questions.Question, ...]:
+def pretest_questions(seed: int, unit_system: str = "us") -> tuple[Question, ...]:
     """The questions of the pre-test, one of each kind, the same for the same seed."""
-    return tuple(questions.draw(kind, seed, unit_system) for kind in pretest())
+    return tuple(draw(kind, seed, unit_system) for kind in pretest())
 
 
 def placed(right: Sequence[bool]) -> tuple[str, ...]:

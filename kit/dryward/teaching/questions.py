@@ -1,4 +1,4 @@
-"""What a question is, the draw it is made from, and the checks of a lesson."""
+"""What a question is, the draw it is made from, and the checks of a lesson; those that lessons share: `kinds`."""
 
 from __future__ import annotations
 
@@ -8,11 +8,10 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from dryward import units
-from dryward.checks import OutOfRange, UnknownName
-from dryward.language import message
+from dryward.checks import OutOfRange
+from dryward.language import Beside, beside, message
 from dryward.teaching import lessons, words
 from dryward.teaching.beliefs import belief
-from dryward.teaching.kinds import KINDS
 
 
 @dataclass(frozen=True)
@@ -72,8 +71,11 @@ class Draw:
     True
     """
 
-    def __init__(self, kind: str, seed: int | None, unit_system: str = "us") -> None:
+    def __init__(self, kind: str, seed: int | None, unit_system: str = "us", texts: Beside | None = None) -> None:
         self.kind, self.seed, self.unit_system = kind, seed, unit_system
+        #: The messages of the lesson, for a check that asks by its name.
+        self.texts = texts
+        self.facts: dict[str, Any] = {}
         # A text seed is hashed the same way on every machine and version.
         self.random = random.Random(f"{kind}/{seed}")
         #: Tossed once, so that an answer of two kinds is each as often right, however often the draw is repeated.
@@ -91,6 +93,30 @@ class Draw:
     def note(self, **numbers: Any) -> None:
         """Keep the drawn numbers beside the question."""
         self.given = numbers
+
+    def tell(self, unit: str = "", /, **facts: Any) -> None:
+        """Facts for the texts of the question: numbers in a unit, or without one what is shown as it is."""
+        self.facts |= {name: self.say(value, unit) for name, value in facts.items()} if unit else facts
+
+    def ask(self, *wrong: str | tuple[str, str], must: bool = False) -> Question:
+        """A question by the name of its function, whose texts are messages of the lesson.
+
+        ``<name>-ask`` asks, ``-right`` answers, ``-why`` says why, where there
+        is one.  A wrong answer is a belief or slip: ``<name>-<belief>`` says
+        it, ``-<belief>-reply`` what is right and ``-<belief>-seems`` why it
+        looked right, where the belief's own words do not serve.  Two of one
+        belief are told apart by a second name: ``(belief, name)``.
+        """
+        answers = [(each, each) if isinstance(each, str) else each for each in wrong]
+        told = [(self._text(name), belief, *self._ends(name)) for belief, name in answers]
+        return self.words(self._prompt(), self._text("right"), *told, must=must)
+
+    def ask_number(
+        self, answer: float, unit: str, tolerance: float, *wrong: tuple[float, str] | tuple[float, str, str]
+    ) -> Question | None:
+        """The same with a number as the answer; a wrong one is ``(value, belief)`` or ``(value, belief, name)``."""
+        told = [(value, belief, *self._ends(*name or (belief,))) for value, belief, *name in wrong]
+        return self.number(self._prompt(), answer, unit, tolerance, *told)
 
     def words(self, prompt: str, right: str, *wrong: Sequence[str], must: bool = False) -> Question:
         """A question whose answers are words."""
@@ -142,6 +168,27 @@ class Draw:
         self.why = text
         return self
 
+    def _prompt(self) -> str:
+        """The question, once the reason of its answer is known to the replies."""
+        if self._has("why"):
+            self.because(self._text("why"))
+        return self._text("ask")
+
+    def _ends(self, name: str) -> list[str]:
+        """Of a wrong answer: what is right and why it looked right; empty where nothing of its own is said."""
+        return [self._text(each) if self._has(each) else "" for each in (f"{name}-reply", f"{name}-seems")]
+
+    def _id(self, name: str) -> str:
+        return f"{self.kind.rpartition('/')[2].replace('_', '-')}-{name}"
+
+    def _has(self, name: str) -> bool:
+        return self.texts is not None and self._id(name) in self.texts
+
+    def _text(self, name: str) -> str:
+        if self.texts is None:
+            raise AssertionError(f"{self.kind} has no messages of a lesson")
+        return self.texts(self._id(name), **self.facts)
+
     def _said(self, value: float, unit: str, tail: str) -> str:
         return (words.number(value, unit, self.unit_system) if unit else units.number(value)) + tail
 
@@ -152,7 +199,7 @@ class Draw:
         known = belief(id)
         seems, right = (words.shown(text, self.unit_system) for text in (known.seems, known.right))
         end = here[0] if here and here[0] else self.why or right
-        seems = here[1] if len(here) > 1 else seems
+        seems = here[1] if len(here) > 1 and here[1] else seems
         return message("questions.wrong", seems=seems, right=end)
 
     def _question(
@@ -179,11 +226,13 @@ Maker = Callable[[Draw], "Question | None"]
 _TRIES = 2000
 
 
-def _made(maker: Maker, name: str, seed: int | None, unit_system: str) -> Question:
+def made(maker: Maker, name: str, seed: int | None, unit_system: str, texts: Beside | None = None) -> Question:
+    """A question by its maker, the draw repeated until it is clear; OutOfRange for a seed that is no whole number."""
     if seed is not None and (isinstance(seed, bool) or not isinstance(seed, int) or seed < 0):
         raise OutOfRange(message("questions.seed", given=f"{seed!r:.40}"))
-    draw = Draw(name, seed, unit_system)
+    draw = Draw(name, seed, unit_system, texts)
     for _ in range(_TRIES):
+        draw.facts = {}
         found = maker(draw)
         if found is not None:
             return found
@@ -194,17 +243,6 @@ def checks(lesson_id: str, seed: int | None = None, unit_system: str = "us") -> 
     """The three checks of a lesson."""
     if not lessons.lesson(lesson_id, unit_system).number:
         return ()
-    made = lessons.module(lesson_id, "questions").CHECKS
-    return tuple(_made(each, f"{lesson_id}/{each.__name__}", seed, unit_system) for each in made)
-
-
-def kinds() -> tuple[str, ...]:
-    """Names of the kinds of the generator, in order."""
-    return tuple(KINDS)
-
-
-def draw(kind: str, seed: int | None = None, unit_system: str = "us") -> Question:
-    """One question of a kind."""
-    if kind not in KINDS:
-        raise UnknownName("kind of question", kind, KINDS)
-    return _made(KINDS[kind], kind, seed, unit_system)
+    module = lessons.module(lesson_id, "questions")
+    texts = beside(str(module.__file__))
+    return tuple(made(each, f"{lesson_id}/{each.__name__}", seed, unit_system, texts) for each in module.CHECKS)

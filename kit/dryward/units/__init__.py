@@ -10,20 +10,6 @@ checked against one in the tests.
 """
 
 from dryward.units.quantities import QUANTITIES, Quantity, checked, quantity
-from dryward.units.shown import (
-    SHOWN,
-    grain_of_water,
-    liquid,
-    number,
-    opening,
-    r_value,
-    show,
-    show_in,
-    shown_unit,
-    thickness,
-    with_unit,
-    written,
-)
 from dryward.units.table import (
     AIR_PERMEABILITY,
     BTU,
@@ -38,13 +24,25 @@ from dryward.units.table import (
     KELVIN,
     PINT,
     POUND,
+    SHOWN,
     STEFAN_BOLTZMANN,
     UNITS,
     WATER_DENSITY,
     Unit,
     from_si,
+    grain_of_water,
+    liquid,
+    number,
+    opening,
+    r_value,
+    show,
+    show_in,
+    shown_unit,
+    thickness,
     to_si,
     unit,
+    with_unit,
+    written,
 )
 
 __all__ = [

@@ -14,9 +14,9 @@ from functools import cached_property
 from typing import overload
 
 from dryward import language
-from dryward.checks import NotUnderstood, OutOfRange, UnknownName, within
+from dryward.checks import Floats, NotUnderstood, OutOfRange, UnknownName, within
 from dryward.language import called, message
-from dryward.units.table import UNITS, Floats, from_si, to_si
+from dryward.units.table import UNITS, from_si, to_si
 
 #: Longest text that is read as a number.
 _LONGEST = 60

@@ -1,17 +1,16 @@
-"""The units: constants that are exact by definition, the table made of them, and a number from one to the other."""
+"""The units: exact constants, the table made of them, a number from one to the other, and how people are shown it."""
 
+import math
 from dataclasses import dataclass
-from typing import Any, TypeAlias, overload
+from fractions import Fraction
+from typing import Any, overload
 
 import numpy as np
-from numpy.typing import ArrayLike, NDArray
+from numpy.typing import ArrayLike
 
-from dryward.checks import OutOfRange, UnknownName
-from dryward.language import called, message, sign
-
-Floats: TypeAlias = NDArray[np.float64]
-#: A number or an array of numbers; what comes out has the shape of what went in.
-Numeric: TypeAlias = Any
+from dryward.checks import Floats, OutOfRange, UnknownName
+from dryward.language import called, message, once, sign, slug
+from dryward.language import figures as _marked
 
 # Exact by definition: international foot (1959), pound, inch; the
 # International Table Btu; standard gravity [m/s2].
@@ -275,3 +274,283 @@ def from_si(value: ArrayLike, name: str) -> Any:
     if this.reciprocal:
         return _turned(this.scale, number)
     return (number - this.offset) / this.scale if this.offset else number / this.scale
+
+
+#: The unit each quantity is shown in, by unit system.
+SHOWN = {
+    "us": {
+        "temperature": "degF",
+        "temperature difference": "degF difference",
+        "relative humidity": "%",
+        "length": "in",
+        "area": "ft2",
+        "volume": "ft3",
+        "mass": "lb",
+        "density": "lb/ft3",
+        "area density": "gr/ft2",
+        "pressure": "inHg",
+        "humidity ratio": "gr/lb",
+        "permeance": "perm",
+        "permeability": "perm in",
+        "thermal resistance": "R",
+        "thermal transmittance": "Btu/(h ft2 F)",
+        "conductivity": "R per in",
+        "specific heat": "Btu/(lb F)",
+        "enthalpy": "Btu/lb",
+        "specific volume": "ft3/lb",
+        "heat flux": "Btu/(h ft2)",
+        "vapor flux": "gr/ft2/day",
+        "mass flow": "pint/day",
+        "air flow": "cfm",
+        "speed": "ft/min",
+        "air change": "1/h",
+        "time": "day",
+    },
+    "si": {
+        "temperature": "degC",
+        "temperature difference": "K",
+        "relative humidity": "%",
+        "length": "mm",
+        "area": "m2",
+        "volume": "m3",
+        "mass": "kg",
+        "density": "kg/m3",
+        "area density": "g/m2",
+        "pressure": "Pa",
+        "humidity ratio": "g/kg",
+        "permeance": "sd m",
+        "permeability": "ng/(s m Pa)",
+        "thermal resistance": "m2 K/W",
+        "thermal transmittance": "W/(m2 K)",
+        "conductivity": "W/(m K)",
+        "specific heat": "J/(kg K)",
+        "enthalpy": "kJ/kg",
+        "specific volume": "m3/kg",
+        "heat flux": "W/m2",
+        "vapor flux": "g/m2/day",
+        "mass flow": "kg/day",
+        "air flow": "m3/h",
+        "speed": "m/s",
+        "air change": "1/h",
+        "time": "day",
+    },
+}
+
+
+def shown_unit(quantity: str, system: str) -> Unit:
+    """The unit in which a quantity (a key of `SHOWN`) is shown in a unit system.
+
+    Examples
+    --------
+    >>> shown_unit("vapor flux", "us").symbol
+    'gr/ft² day'
+    """
+    if system not in SHOWN:
+        raise UnknownName("unit system", system, SHOWN)
+    if quantity not in SHOWN[system]:
+        raise UnknownName("quantity", quantity, SHOWN[system])
+    return UNITS[SHOWN[system][quantity]]
+
+
+#: Digits behind the point that are worth showing, by unit; others get three
+#: significant figures.
+_DIGITS = {"degF": 1, "degC": 1, "%": 0, "Pa": 0, "inHg": 3, "in": 1, "mm": 0, "gr/lb": 1, "g/kg": 1, "R": 1}
+
+
+def number(value: float, digits: int | None = None, *, figures: int = 3, most: int = 12, rounded: bool = False) -> str:
+    """A bare number as people read it: nobody on a roof reads a power of ten, and zero has no sign.
+
+    With `digits` it has so many behind the point.  Otherwise it has
+    `figures` significant figures, at most `most` of them behind the point,
+    without a tail of zeros that claims more than is known; what stands before
+    the point is kept whole unless it is `rounded` too.
+
+    Examples
+    --------
+    >>> number(2860.7), number(2860.7, rounded=True), number(0.000842), number(12.0), number(-0.01, 1)
+    ('2861', '2860', '0.000842', '12', '0.0')
+    """
+    if digits is not None:
+        if not math.isfinite(value):
+            return _endless(value)
+        text = f"{value:.{digits}f}"
+    elif not math.isfinite(value) or 0 < abs(value) < 1e-9:  # what is left of a sum has no place on paper
+        return written(value, f".{figures}g")
+    else:
+        # The place of the first figure, after rounding: 9.996 counts as 10.
+        place = int(f"{value:.{figures - 1}e}".partition("e")[2])
+        if rounded:
+            value = float(f"{value:.{figures}g}")
+        text = f"{value:.{min(max(figures - 1 - place, 0), most)}f}"
+        if "." in text:
+            text = text.rstrip("0").rstrip(".")
+        if float(text) == 0 and value:
+            return number(value, figures=2)
+    return _marked(text.lstrip("-") if float(text) == 0 else text)
+
+
+def _endless(value: float) -> str:
+    """What no figure writes."""
+    if math.isnan(value):
+        return message("units.no-number")
+    return f"{_marked('-') if value < 0 else ''}{message('units.infinite')}"
+
+
+@once
+def _around() -> dict[str, tuple[str, str]]:
+    """What stands before and after a number, by the name of its unit: a slider asks for hundreds."""
+    found = {}
+    for name in UNITS:
+        before, _, after = message(f"units.amount-{slug(name)}", number="\0").partition("\0")
+        found[name] = before, after
+    return found
+
+
+def with_unit(number: str, name: str) -> str:
+    """A number that is written already, with its unit.
+
+    >>> with_unit("7", "perm"), with_unit("20", "R")
+    ('7 perm', 'R-20')
+    """
+    before, after = _around()[name]
+    return f"{before}{number}{after}"
+
+
+def written(value: float, form: str, name: str = "") -> str:
+    """A number in a format of Python's with the reader's marks, and its unit where one is named.
+
+    >>> written(0.0123456, ".3g"), written(57.2135, ".4g", "perm")
+    ('0.0123', '57.21 perm')
+    """
+    text = _marked(format(value, form)) if math.isfinite(value) else _endless(value)
+    return with_unit(text, name) if name else text
+
+
+def show_in(value: float, name: str, digits: int | None = None) -> str:
+    """A number of SI with its unit, in the unit of that name; R stands before its number, as the trade writes it.
+
+    Examples
+    --------
+    >>> show_in(0.0143, "in2"), show_in(3.5222, "R", 0), show_in(0.0254, "in")
+    ('22.2 in²', 'R-20', '1.0 in.')
+    """
+    shown = from_si(value, name)
+    if digits is None:
+        digits = _DIGITS.get(name)
+    # What is next to nothing is not known to three figures.
+    text = number(shown, digits, figures=2 if 1e-9 <= abs(shown) < 1e-3 else 3)
+    return with_unit(text, name)
+
+
+def show(value: float, quantity: str, system: str, digits: int | None = None) -> str:
+    """A number of SI as it is shown: with its unit, in a unit system.
+
+    Parameters
+    ----------
+    value : float
+        In SI.
+    quantity : str
+        One of the quantities of `SHOWN`.
+    system : {"us", "si"}
+    digits : int, optional
+        Digits behind the point, where the usual ones do not fit.
+
+    Returns
+    -------
+    str
+
+    Raises
+    ------
+    UnknownName
+        For an unknown system or quantity.
+
+    Examples
+    --------
+    >>> show(7.0, "temperature", "us")
+    '44.6 °F'
+    >>> show(2.0833e-8, "vapor flux", "si")
+    '1.8 g/m² day'
+    >>> show(7.75, "thermal resistance", "us")
+    'R-44.0'
+    """
+    return show_in(value, shown_unit(quantity, system).name, digits)
+
+
+def r_value(resistance: float, system: str, digits: int | None = None) -> str:
+    """A thermal resistance the way the trade writes it: R-20, or RSI 3.5.
+
+    Examples
+    --------
+    >>> r_value(3.5222, "us", 0), r_value(3.5222, "si")
+    ('R-20', 'RSI 3.52')
+    """
+    if system == "us":
+        return show(resistance, "thermal resistance", system, digits)
+    return message("units.rsi", number=number(resistance, digits))
+
+
+#: How far a thickness may lie from a sixteenth of an inch and still be called one [in].
+_NEAR = 0.005
+
+
+def thickness(length: float, system: str) -> str:
+    """A thickness as a builder says it: inches in sixteenths where they fit.
+
+    Examples
+    --------
+    >>> thickness(0.0111125, "us"), thickness(0.0381, "us"), thickness(0.3048, "us"), thickness(0.02, "us")
+    ('7/16 in.', '1-1/2 in.', '12 in.', '0.79 in.')
+    """
+    if system != "us":
+        return show(length, "length", system, None if length >= 0.001 else 2)
+    inches = from_si(length, "in")
+    near = Fraction(round(inches * 16), 16)
+    if not near or abs(inches - near) > _NEAR:
+        return with_unit(number(inches, 2) if inches >= 0.1 else number(inches, figures=2), "in")
+    whole, part = divmod(near, 1)
+    return with_unit("-".join(str(each) for each in (whole, part) if each), "in")
+
+
+def opening(per_length: float, system: str | None = None) -> str:
+    """Free area of vent openings for a length of eave or ridge [m2/m]; in both unit systems where none is named.
+
+    Examples
+    --------
+    >>> opening(0.022)
+    '10.4 in² per foot (220 cm² per meter)'
+    """
+    if system is None:
+        return message("units.opening-both", us=opening(per_length, "us"), si=opening(per_length, "si"))
+    if system == "us":
+        return message("units.opening-us", area=show_in(per_length * FOOT, "in2"))
+    return message("units.opening-si", area=show_in(per_length, "cm2"))
+
+
+def liquid(mass: float, area: float | None = None) -> str:
+    """Water that runs off a roof [kg/m2], as a bucket holds it; of 100 square feet where no area [m2] is given.
+
+    Examples
+    --------
+    >>> liquid(0.05, 56.0), liquid(0.01)
+    ('5.9 pints (2.8 L) from 603 ft² (56 m²)', '3.1 fl oz (0.093 L) from 100 ft² (9.3 m²)')
+    """
+    area = to_si(100.0, "ft2") if area is None else area
+    volume = mass * area / WATER_DENSITY
+    pints = from_si(volume, "pint")
+    many = message("units.pints", number=_two(pints))
+    return message(
+        "units.liquid",
+        bucket=many if pints >= 1 else message("units.fluid-ounces", number=_two(16 * pints)),
+        liters=with_unit(_two(volume * 1000), "L"),
+        feet=show_in(area, "ft2", 0),
+        meters=with_unit(_two(area), "m2"),
+    )
+
+
+def _two(value: float) -> str:
+    return number(value, figures=2, rounded=True)
+
+
+def grain_of_water() -> str:
+    """What a grain is: said once wherever amounts of water are printed."""
+    return message("units.grain-of-water")

@@ -7,8 +7,8 @@ from typing import Any, Protocol, TypeGuard, overload
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from dryward.air.saturation import Floats
 from dryward.building import Assembly, Layer, Material
+from dryward.checks import Floats
 from dryward.verdict.findings import (
     DRY,
     LATER,
@@ -20,11 +20,12 @@ from dryward.verdict.findings import (
     Finding,
     Place,
     Verdict,
+    class_of_surface,
     criterion,
     given,
+    mold_limit,
     verdict,
 )
-from dryward.verdict.surfaces import class_of_surface, mold_limit
 from dryward.weather import YEAR
 
 #: The shelf of what the weather reaches: rain, which is not counted, wets it, and it dries in the open.
@@ -562,6 +563,9 @@ def of_steady(profile: OneState) -> Verdict:
 def _settled(profile: OneState, body: _Body) -> Iterator[Finding]:
     """Where a body would settle: its wood, and its two faces if they can mold."""
     made = body.first.substance
+    kind = class_of_surface(made)
+    if kind is None and not _is_wood(made):
+        return
     nodes = [profile.face(body.first.name, "inner"), profile.face(body.last.name, "outer")]
     humidity = [float(profile.relative_humidity[node]) for node in nodes]
     places = tuple(body.at.values())
@@ -569,7 +573,6 @@ def _settled(profile: OneState, body: _Body) -> Iterator[Finding]:
         limit = criterion("wood-moisture")
         value = float(max(moisture(made, each) for each in humidity))
         yield Finding(limit.id, places[int(np.argmax(humidity))], value, limit, _at_most_damp(limit, value))
-    kind = class_of_surface(made)
     if kind is not None:
         for place, node, value in zip(places, nodes, humidity, strict=True):
             yield _face_humidity(place, float(profile.temperature[node]), value, kind)
@@ -578,7 +581,7 @@ def _settled(profile: OneState, body: _Body) -> Iterator[Finding]:
 def _face_humidity(place: Place, temperature: float, humidity: float, kind: str = "sensitive") -> Finding:
     """A face against the humidity at which mold begins to grow there; water that gathers is another finding."""
     row = criterion("face-humidity")
-    limit = replace(row, caution=float(mold_limit(temperature, kind)))
+    limit = Criterion(**{**vars(row), "caution": mold_limit(temperature, kind)})  # quicker than `replace`
     return Finding(row.id, place, humidity, limit, STATES[int(humidity >= limit.caution)])
 
 
@@ -588,12 +591,14 @@ def states_of_sweep(summary: ManyStates) -> NDArray[np.object_]:
     wood_limit = criterion("wood-moisture").caution
     for body in _bodies(summary.assembly, summary.names):
         made = body.first.substance
+        kind = class_of_surface(made)
+        if kind is None and not _is_wood(made):
+            continue
         nodes = [summary.face(body.first.name, "inner"), summary.face(body.last.name, "outer")]
         humidity = summary.relative_humidity[..., nodes]
         damp = np.zeros(rank.shape, bool)
         if _is_wood(made):
             damp |= (moisture(made, humidity) >= wood_limit).any(axis=-1)
-        kind = class_of_surface(made)
         if kind is not None:
             damp |= (humidity >= mold_limit(summary.temperature[..., nodes], kind)).any(axis=-1)
         rank = np.maximum(rank, damp)

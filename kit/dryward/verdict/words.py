@@ -12,21 +12,6 @@ from dryward.verdict.findings import DRY, LATER, UNKNOWN, WET, WITHIN, Decides, 
 from dryward.weather import DAYS
 
 
-def capital(text: str) -> str:
-    """The text with a capital."""
-    return f"{text[:1].upper()}{text[1:]}"
-
-
-def word(state: str) -> str:
-    """The state as a head: Dry, Damp, Wet, Not known yet."""
-    return message("verdict.head", state=state)
-
-
-def adjective(state: str) -> str:
-    """The state as it stands in a sentence: dry, damp, wet, not known yet."""
-    return message("verdict.state", state=state)
-
-
 def month(number: int) -> str:
     """Name of a month, 1 to 12."""
     return message("verdict.month", number=int(number))
@@ -271,7 +256,7 @@ def account(verdict: Verdict, system: str | None = None) -> str:
 
 def sentence(verdict: Verdict, system: str | None = None) -> str:
     """All parts as one sentence, the state first."""
-    head = word(verdict.state)
+    head = message("verdict.head", state=verdict.state)
     if verdict.state == UNKNOWN:
         return message("verdict.unknown", head=head)
     return message("verdict.sentence", head=head, account=account(verdict, system))
@@ -298,7 +283,11 @@ def decides(verdict: Verdict, system: str | None = None) -> str:
     if found is None:
         return ""
     turn = "same" if found.states[0] == found.states[-1] else "turns"
-    facts = {"input": input_of(found), "first": adjective(found.states[0]), "last": adjective(found.states[-1])}
+    facts = {
+        "input": input_of(found),
+        "first": message("verdict.state", state=found.states[0]),
+        "last": message("verdict.state", state=found.states[-1]),
+    }
     if worst is None:
         return message("verdict.decides-state", turn=turn, **facts)
     limit = worst.criterion

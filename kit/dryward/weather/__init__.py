@@ -10,8 +10,9 @@ readers of files load when first used.
 from importlib import import_module
 from typing import TYPE_CHECKING
 
+from dryward.air import Air
 from dryward.weather import indoor
-from dryward.weather.climate import DAYS, YEAR, Air, HourlyWeather, MonthlyClimate, colder
+from dryward.weather.climate import DAYS, YEAR, HourlyWeather, MonthlyClimate, colder
 from dryward.weather.places import demo, demo_climate, demos
 
 if TYPE_CHECKING:

@@ -1,4 +1,4 @@
-"""What the air outdoors is: one state, twelve monthly means, a year of hours, and that year colder."""
+"""What the air outdoors is: twelve monthly means, a year of hours, and that year colder."""
 
 from dataclasses import dataclass, field, replace
 from itertools import pairwise
@@ -7,10 +7,10 @@ from typing import Self, TypeVar
 import numpy as np
 
 from dryward import air
-from dryward.air.saturation import Floats
-from dryward.checks import OutOfRange, subject, together, within
+from dryward.air.vapor import Air
+from dryward.checks import Floats, OutOfRange, subject, within
 from dryward.language import message
-from dryward.units import KELVIN, checked, written
+from dryward.units import KELVIN, written
 
 MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 #: Days in each month of a year of 365 days.
@@ -18,56 +18,6 @@ DAYS = np.array([31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31])
 DAYS.flags.writeable = False
 #: Hours in a year of 365 days.
 YEAR = 8760
-
-
-@dataclass(frozen=True)
-class Air:
-    """Air on one side of an assembly, or many such airs at once.
-
-    Parameters
-    ----------
-    temperature : float, array or str
-        [degC], -60 to 95, or text such as ``"70 F"``.
-    relative_humidity : float, array or str
-        [-], 0 to 1, or text such as ``"40 %"``; over ice below 0 degC.
-
-    Raises
-    ------
-    OutOfRange, NotUnderstood
-        One sentence naming the quantity, the value and the range.
-
-    Examples
-    --------
-    >>> round(Air(20.0, 0.5).dew_point, 2)
-    9.27
-    >>> Air("68 F", "50 %").relative_humidity
-    0.5
-    """
-
-    # As arrays they are many airs; most of the kit asks for one.
-    temperature: float
-    relative_humidity: float
-
-    def __post_init__(self) -> None:
-        put = object.__setattr__
-        put(self, "temperature", checked("Air temperature", self.temperature, "temperature", -60.0, 95.0))
-        put(self, "relative_humidity", checked("Relative humidity", self.relative_humidity, "relative humidity"))
-        together(temperature=self.temperature, relative_humidity=self.relative_humidity)
-
-    @property
-    def vapor_pressure(self) -> float:
-        """[Pa]."""
-        return air.vapor_pressure(self.temperature, self.relative_humidity)
-
-    @property
-    def dew_point(self) -> float:
-        """Dew point, or frost point below 0 degC [degC]."""
-        return air.dew_point(self.vapor_pressure)
-
-    @property
-    def frost_point_over_water(self) -> float:
-        """Dew point over supercooled water, as weather services quote it [degC]."""
-        return air.dew_point(self.vapor_pressure, over="water")
 
 
 def _twelve(what: str, values: Floats, low: float, high: float, unit: str) -> Floats:

@@ -19,8 +19,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from dryward import air, units
-from dryward.air.saturation import Floats
-from dryward.checks import BadFile, within
+from dryward.checks import BadFile, Floats, within
 from dryward.language import called, message
 from dryward.storage import cached
 from dryward.weather import gaps

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 import numpy as np
 from numpy.typing import ArrayLike
 
-from dryward.air.saturation import Floats
+from dryward.checks import Floats
 from dryward.language import listed, listing, message
 from dryward.weather.climate import YEAR
 

@@ -15,21 +15,18 @@ Sun           pvlib: sun position (NREL algorithm), clear sky after Ineichen
 Sky           emissivity of the clear sky after Brutsaert 1975, filled up to
               one by cloud (Crawford and Duchon 1999).  From memory.
 Wind          mean wind times spells, stronger in the afternoon.
-
-The monthly table ``data/demo-climates.csv`` is the output of `table`::
-
-    python -c "from dryward.weather import generator; print(generator.table(), end='')"
 """
+
+from dataclasses import dataclass
 
 import numpy as np
 
 from dryward import air
-from dryward.air.saturation import Floats
+from dryward.checks import Floats
 from dryward.language import called, message
 from dryward.storage import cached
 from dryward.units import KELVIN, STEFAN_BOLTZMANN
-from dryward.weather.climate import MONTHS, YEAR, HourlyWeather
-from dryward.weather.places import Place, demo, demos
+from dryward.weather.climate import YEAR, HourlyWeather
 
 # Cycles in a year: primes, so that the pattern of a spell does not come back.
 _SLOW = (19, 31, 47, 79, 113)
@@ -37,6 +34,32 @@ _FAST = (*_SLOW, 211, 307)
 _GOLDEN = (5**0.5 - 1) / 2
 #: Share of saturation at which dew takes the rest [-].
 _DEW = 0.98
+
+
+@dataclass(frozen=True)
+class Place:
+    """The numbers that a year is made from; pairs are (mid-winter, mid-summer)."""
+
+    id: str
+    name: str
+    latitude: float  # [deg]
+    time_zone: float  # [h]; the longitude is the middle of the zone
+    altitude: float  # [m]
+    mean: float  # yearly mean temperature [degC]
+    season: float  # half the difference between mid-summer and mid-winter [K]
+    warmest_day: float  # day of the year
+    swing: tuple[float, float]  # half the daily swing under a clear sky [K]
+    spells: tuple[float, float]  # standard deviation of warm and cold spells [K]
+    humidity: tuple[float, float]  # daily vapor pressure over saturation at the daily mean [-]
+    cloud: tuple[float, float]  # middle cloud cover [-]
+    haze: tuple[float, float]  # Linke turbidity [-]
+    wind: float  # mean wind [m/s]
+    seed: int  # shifts the spells, so that no two places have them together
+
+    @property
+    def longitude(self) -> float:
+        """[deg]."""
+        return 15.0 * self.time_zone
 
 
 def _spells(hour: Floats, cycles: tuple[int, ...], seed: int) -> Floats:
@@ -108,16 +131,3 @@ def year(place: Place) -> HourlyWeather:
         called(place.name),
         (message("weather.invented-year"),),
     )
-
-
-def table() -> str:
-    """The monthly means of every invented place, as CSV text."""
-    lines = [
-        "# Invented. Made by generator.table(); a test holds this file to it. Do not edit by hand.",
-        "place,month,temperature [degC],relative_humidity [-],source,where,how_read",
-    ]
-    for id in demos():
-        climate = demo(id).monthly()
-        for month, warmth, share in zip(MONTHS, climate.temperature, climate.relative_humidity, strict=True):
-            lines.append(f"{id},{month},{warmth:.3f},{share:.5f},invented for teaching,generator.year,computed")
-    return "\n".join(lines) + "\n"

@@ -7,17 +7,17 @@ hours up to and including the hour itself; the weather is taken to repeat.
 """
 
 from dataclasses import dataclass, field
-from typing import Protocol, overload
+from typing import Protocol, TypeAlias, overload
 
 import numpy as np
 from numpy.typing import ArrayLike
 
 from dryward import air
-from dryward.air.saturation import Floats, Value
-from dryward.checks import OutOfRange, UnknownName, within
+from dryward.air.vapor import Air, Value
+from dryward.checks import Floats, OutOfRange, UnknownName, within
 from dryward.language import message
 from dryward.units import DAY, KELVIN, written
-from dryward.weather.climate import Air, HourlyWeather, MonthlyClimate
+from dryward.weather.climate import HourlyWeather, MonthlyClimate
 
 __all__ = [
     "constant",
@@ -42,6 +42,9 @@ class Rule(Protocol):
     def at(self, weather: HourlyWeather | MonthlyClimate, /) -> tuple[Floats, Floats]:
         """Temperature [degC] and vapor pressure [Pa] indoors, in the shape of the weather."""
 
+
+#: The air of a room: one state, or by a rule.
+Room: TypeAlias = Air | Rule
 
 # EN 15026 annex C = ISO 13788:2012 A.1, from memory: relative humidity at
 # -10 degC outdoors and below, and at 20 degC and above.
@@ -341,7 +344,7 @@ def moisture_balance(production: float, fresh_air: float, temperature: float = 2
     Raises
     ------
     OutOfRange
-        Outside a range.
+        For more water, more air or another room than these.
 
     Notes
     -----

@@ -4,10 +4,13 @@ Nothing here was measured.  Each place is a handful of numbers (latitude,
 mean temperature, how far the seasons swing, how cloudy it is); the year made
 from them in `dryward.weather.generator` is smooth, repeats exactly and joins
 on to itself, so that a lesson gives the same answer on every computer.
+
+The monthly table ``data/demo-climates.csv`` is the output of `table`::
+
+    python -c "from dryward.weather import places; print(places.table(), end='')"
 """
 
 import csv
-from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
 from pathlib import Path
@@ -17,34 +20,8 @@ import numpy as np
 from dryward import language
 from dryward.checks import UnknownName
 from dryward.language import called
-from dryward.weather.climate import HourlyWeather, MonthlyClimate
-
-
-@dataclass(frozen=True)
-class Place:
-    """What the generator needs to know; pairs are (mid-winter, mid-summer)."""
-
-    id: str
-    name: str
-    latitude: float  # [deg]
-    time_zone: float  # [h]; the longitude is the middle of the zone
-    altitude: float  # [m]
-    mean: float  # yearly mean temperature [degC]
-    season: float  # half the difference between mid-summer and mid-winter [K]
-    warmest_day: float  # day of the year
-    swing: tuple[float, float]  # half the daily swing under a clear sky [K]
-    spells: tuple[float, float]  # standard deviation of warm and cold spells [K]
-    humidity: tuple[float, float]  # daily vapor pressure over saturation at the daily mean [-]
-    cloud: tuple[float, float]  # middle cloud cover [-]
-    haze: tuple[float, float]  # Linke turbidity [-]
-    wind: float  # mean wind [m/s]
-    seed: int  # shifts the spells, so that no two places have them together
-
-    @property
-    def longitude(self) -> float:
-        """[deg]."""
-        return 15.0 * self.time_zone
-
+from dryward.weather.climate import MONTHS, HourlyWeather, MonthlyClimate
+from dryward.weather.generator import Place, year
 
 _PLACES = {
     place.id: place
@@ -135,8 +112,6 @@ def demo(id: str) -> HourlyWeather:
 @cache
 def _year(found: Place, spoken: Path | None) -> HourlyWeather:
     """The year, with its name and notes in the language in use."""
-    from dryward.weather.generator import year
-
     return year(found)
 
 
@@ -160,3 +135,16 @@ def demo_climate(id: str) -> MonthlyClimate:
     """The twelve monthly means of an invented place, from a small table: nothing is computed."""
     place(id)
     return _climates(language.folder())[id]
+
+
+def table() -> str:
+    """The monthly means of every invented place, as CSV text."""
+    lines = [
+        "# Invented. Made by places.table(); a test holds this file to it. Do not edit by hand.",
+        "place,month,temperature [degC],relative_humidity [-],source,where,how_read",
+    ]
+    for id in demos():
+        climate = demo(id).monthly()
+        for month, warmth, share in zip(MONTHS, climate.temperature, climate.relative_humidity, strict=True):
+            lines.append(f"{id},{month},{warmth:.3f},{share:.5f},invented for teaching,generator.year,computed")
+    return "\n".join(lines) + "\n"

@@ -10,12 +10,12 @@ import numpy as np
 from numpy.typing import NDArray
 
 from dryward import air, language, units
+from dryward.checks import Numeric
 from dryward.course.clear_night.scene import NightPicture, NightUnderSky, from_night
 from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics.moving_air import film_permeance
-from dryward.physics.shape import Numeric
 from dryward.physics.sky import STEFAN_BOLTZMANN, SUBLIMATION_HEAT, Night, dry_underside, frost_margin, night
 from dryward.teaching import words
 from dryward.teaching.words import Step

@@ -2,16 +2,13 @@
 
 import numpy as np
 
-from dryward import language
+from dryward.checks import Numeric
 from dryward.physics import sky
-from dryward.physics.shape import Numeric
 from dryward.physics.sky import frost_margin, night
 from dryward.teaching import vault
 from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import Side
 from dryward.units import FOOT, from_si, to_si
-
-message = language.beside(__file__)
 
 HOURS, STEPS = 12, 4
 
@@ -42,18 +39,10 @@ def clouds(draw: Draw) -> Question | None:
     cloudy = frost((cold, rh), np.concatenate((np.full(half, cooling), np.full(half, 3.0))))
     if cloudy >= 0.8 * clear:
         return None
-    say = draw.say
-    draw.because(message("clouds-why", clear=say(clear, "g/m2"), cloudy=say(cloudy, "g/m2")))
-    return draw.words(
-        message("clouds-ask", cold=say(cold, "degF"), rh=say(rh, "%")),
-        message("clouds-right"),
-        (
-            message("clouds-winter-fog-is-wet-air"),
-            "winter-fog-is-wet-air",
-            message("clouds-winter-fog-is-wet-air-reply"),
-        ),
-        (message("clouds-roof-never-colder-than-air"), "roof-never-colder-than-air"),
-    )
+    draw.tell("g/m2", clear=clear, cloudy=cloudy)
+    draw.tell("degF", cold=cold)
+    draw.tell("%", rh=rh)
+    return draw.ask("winter-fog-is-wet-air", "roof-never-colder-than-air")
 
 
 def more_vent_air(draw: Draw) -> Question | None:
@@ -63,16 +52,10 @@ def more_vent_air(draw: Draw) -> Question | None:
     draw.note(outdoor=cold, rh=rh)
     margin = 1.8 * float(frost_margin(vault.air(cold, rh)))
     under = below_air(cold, 20.0)
-    say = draw.say
-    draw.because(
-        message("more-vent-air-why", under=say(under, "degF difference"), margin=say(margin, "degF difference"))
-    )
-    return draw.words(
-        message("more-vent-air-ask", cold=say(cold, "degF"), rh=say(rh, "%")),
-        message("more-vent-air-right"),
-        (message("more-vent-air-more-vents-always-help"), "more-vents-always-help"),
-        (message("more-vent-air-roof-never-colder-than-air"), "roof-never-colder-than-air"),
-    )
+    draw.tell("degF difference", under=under, margin=margin)
+    draw.tell("degF", cold=cold)
+    draw.tell("%", rh=rh)
+    return draw.ask("more-vents-always-help", "roof-never-colder-than-air")
 
 
 def drip(draw: Draw) -> Question | None:
@@ -81,24 +64,10 @@ def drip(draw: Draw) -> Question | None:
     cold = draw.pick(25, (20, 25, 28))
     water = frost((cold, 95), 20.0) / 1000 * area * FOOT**2
     draw.note(area=area, outdoor=cold)
-    say = draw.say
-    draw.because(message("drip-why", water=say(water, "kg")))
-    return draw.words(
-        message("drip-ask", cold=say(cold, "degF"), area=say(area, "ft2")),
-        message("drip-right"),
-        (
-            message("drip-no-drops-no-problem"),
-            "no-drops-no-problem",
-            message("drip-no-drops-no-problem-reply"),
-            message("drip-no-drops-no-problem-seems"),
-        ),
-        (
-            message("drip-roof-never-colder-than-air"),
-            "roof-never-colder-than-air",
-            message("drip-roof-never-colder-than-air-reply"),
-            message("drip-roof-never-colder-than-air-seems"),
-        ),
-    )
+    draw.tell("kg", water=water)
+    draw.tell("degF", cold=cold)
+    draw.tell("ft2", area=area)
+    return draw.ask("no-drops-no-problem", "roof-never-colder-than-air")
 
 
 CHECKS = (clouds, more_vent_air, drip)

@@ -9,10 +9,10 @@ import numpy as np
 from matplotlib.patches import Polygon, Rectangle
 
 from dryward import language
+from dryward.checks import Floats
 from dryward.physics.sky import Night
 from dryward.pictures import style
-from dryward.pictures.drawing import Entry, Floats, ceiling, sentences
-from dryward.pictures.live import LivePicture
+from dryward.pictures.drawing import Entry, LivePicture, ceiling, sentences
 from dryward.units import written
 
 message = language.beside(__file__)

@@ -6,26 +6,28 @@ import threading
 from collections.abc import Callable
 from dataclasses import dataclass
 from types import SimpleNamespace
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 import numpy as np
 
 from dryward import building, language, weather
+from dryward.checks import Floats, begun
 from dryward.panels.controls import Choice, Scale, Slider
+from dryward.panels.filling import Filling
 from dryward.panels.learner import Settings
 from dryward.panels.page import Page
-from dryward.panels.readouts import Filling, Readout
-from dryward.pictures.drawing import Floats
+from dryward.panels.readouts import Readout
+from dryward.physics import hourly
+from dryward.physics.airleak import Leak
+from dryward.physics.hourly import Hours
+from dryward.physics.ventspace import VentSpace
 from dryward.pictures.year import MoistureYear, YearGraph
 from dryward.teaching import words
 from dryward.teaching.words import Step
 from dryward.units import HOUR, WATER_DENSITY, from_si, to_si, written
 from dryward.verdict import Finding, Verdict, criterion, of_year
-from dryward.verdict.words import account, amount, capital, month_of
+from dryward.verdict.words import account, amount, month_of
 from dryward.weather import Air
-
-if TYPE_CHECKING:
-    from dryward.physics.hourly import Hours
 
 message = language.beside(__file__)
 
@@ -101,10 +103,6 @@ def roof() -> building.Assembly:
 
 def simulated(place: str, humidity: float, ach50: float) -> Hours:
     """That roof through its years, until one repeats."""
-    from dryward.physics import hourly
-    from dryward.physics.airleak import Leak
-    from dryward.physics.ventspace import VentSpace
-
     built = roof()
     gap = built.layer("vent space").drawn_thickness
     return hourly.simulate(
@@ -275,7 +273,7 @@ class HourByHour(Page):
     def says(self, state: DayOfRun) -> str:
         """The three parts of the verdict, then the sheathing's own year, and which year that is."""
         run, verdict = state.run, state.run.verdict
-        said = capital(account(verdict, self.unit_system))
+        said = begun(account(verdict, self.unit_system))
         sheathing = run.wood(SHEATHING)
         return message(
             "year",

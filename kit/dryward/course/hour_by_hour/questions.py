@@ -24,25 +24,10 @@ def why_late(draw: Draw) -> Question | None:
     draw.note(weeks=weeks, board=name, rate=rate)
     points = rate * 7 * weeks / per_percent(board, inches)
     name = board_name(draw, inches)
-    say = draw.say
-    draw.because(message("why-late-why", rate=say(rate, "g/m2/day"), weeks=weeks, points=say(points, "%"), board=name))
-    return draw.words(
-        message("why-late-ask", weeks=weeks, board=name, rate=say(rate, "g/m2/day")),
-        message("why-late-right"),
-        (
-            message("why-late-one-check-decides"),
-            "one-check-decides",
-            message("why-late-one-check-decides-reply"),
-            message("why-late-one-check-decides-seems"),
-        ),
-        (message("why-late-coldest-is-wettest"), "coldest-is-wettest"),
-        (
-            message("why-late-wet-roof-needs-vents"),
-            "wet-roof-needs-vents",
-            message("why-late-wet-roof-needs-vents-reply"),
-            message("why-late-wet-roof-needs-vents-seems"),
-        ),
-    )
+    draw.tell("g/m2/day", rate=rate)
+    draw.tell(weeks=weeks, board=name)
+    draw.tell("%", points=points)
+    return draw.ask("one-check-decides", "coldest-is-wettest", "wet-roof-needs-vents")
 
 
 def each_october(draw: Draw) -> Question | None:
@@ -54,14 +39,9 @@ def each_october(draw: Draw) -> Question | None:
     years = say(start, "%")
     for k in (1, 2):
         years = message("each-october-next", years=years, year=say(start + k * step, "%"))
-    draw.because(message("each-october-why", step=say(step, "%")))
-    return draw.words(
-        message("each-october-ask", years=years),
-        message("each-october-right"),
-        (message("each-october-trust-the-trend-later"), "trust-the-trend-later"),
-        (message("each-october-no-drops-no-problem"), "no-drops-no-problem"),
-        (message("each-october-one-check-decides"), "one-check-decides"),
-    )
+    draw.tell("%", step=step)
+    draw.tell(years=years)
+    return draw.ask("trust-the-trend-later", "no-drops-no-problem", "one-check-decides")
 
 
 def noon_sun(latitude: float, slope: float, facing_south: bool) -> float:
@@ -76,17 +56,12 @@ def north_and_south(draw: Draw) -> Question | None:
     pitch = draw.pick(8, (6, 8, 10, 12))
     slope = math.degrees(math.atan2(pitch, 12))
     draw.note(latitude=latitude, pitch=pitch)
-    say = draw.say
     south, north = (noon_sun(latitude, slope, each) for each in (True, False))
     if north > 0.4 * south:
         return None
-    draw.because(message("north-and-south-why", south=say(round(south * 100), "%"), north=say(round(north * 100), "%")))
-    return draw.words(
-        message("north-and-south-ask", pitch=pitch, latitude=latitude),
-        message("north-and-south-right"),
-        (message("north-and-south-air-is-a-sponge"), "air-is-a-sponge"),
-        (message("north-and-south-sun-does-not-matter"), "sun-does-not-matter"),
-    )
+    draw.tell("%", south=round(south * 100), north=round(north * 100))
+    draw.tell(pitch=pitch, latitude=latitude)
+    return draw.ask("air-is-a-sponge", "sun-does-not-matter")
 
 
 CHECKS = (why_late, each_october, north_and_south)

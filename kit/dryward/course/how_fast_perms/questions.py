@@ -37,24 +37,14 @@ def which_rules(draw: Draw) -> Question | None:
     sheet = draw.pick(0.5, (0.3, 0.5, 0.7, 1.0))
     draw.note(drywall=drywall, paint=paint, sheet=sheet)
     found = in_a_row(drywall, paint, sheet)
-    say = draw.say
     draw.because(row_sum(draw, drywall, paint, sheet))
-    return draw.number(
-        message(
-            "which-rules-ask",
-            drywall=say(drywall, "perm"),
-            paint=say(paint, "perm"),
-            sheet=say(sheet, "perm"),
-            asked=asked_in_a_row(draw),
-        ),
+    draw.tell("perm", drywall=drywall, paint=paint, sheet=sheet, found=found)
+    draw.tell(asked=asked_in_a_row(draw))
+    return draw.ask_number(
         found,
         "perm",
         0.03 * found,
-        (
-            drywall,
-            "label-perm-is-the-perm",
-            message("which-rules-label-perm-is-the-perm-reply", found=say(found, "perm")),
-        ),
+        (drywall, "label-perm-is-the-perm"),
         (drywall + paint + sheet, "adds-perms"),
         (average(draw, drywall, paint, sheet), "averages-layers"),
     )
@@ -68,16 +58,15 @@ def gap(draw: Draw) -> Question | None:
     draw.note(film=film, share=share)
     left = from_si(permeance_with_gaps(to_si(film, "perm"), to_si(beside, "perm"), share / 100), "perm")
     cut = 100 * (1 - left / beside)
-    say = draw.say
-    draw.because(message("gap-why", share=say(share, "%"), left=say(left, "perm"), beside=say(beside, "perm")))
-    return draw.number(
-        message("gap-ask", film=say(film, "perm"), share=say(share, "%")),
+    draw.tell("%", share=share, cut=round(cut))
+    draw.tell("perm", left=left, beside=beside, film=film)
+    return draw.ask_number(
         cut,
         "%",
         2.0,
         (0.0, "vapor-barrier-is-air-barrier"),
         (share, "vapor-barrier-is-air-barrier"),
-        (99.9, "label-perm-is-the-perm", message("gap-label-perm-is-the-perm-reply", cut=say(round(cut), "%"))),
+        (99.9, "label-perm-is-the-perm"),
     )
 
 

@@ -11,8 +11,7 @@ from matplotlib.patches import Polygon, Rectangle
 
 from dryward import language
 from dryward.pictures import style
-from dryward.pictures.drawing import Box, arrow, ceiling, sentences
-from dryward.pictures.live import LivePicture
+from dryward.pictures.drawing import Box, LivePicture, arrow, ceiling, sentences
 
 message = language.beside(__file__)
 

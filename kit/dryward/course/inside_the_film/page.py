@@ -12,14 +12,14 @@ from dryward import building, language, units
 from dryward.building import AirSpace, Layer, Material
 from dryward.course.inside_the_film.scene import FilmInLayers, Inside
 from dryward.course.where_it_gets_wet.page import OUTER, ROOFS
-from dryward.panels import hand, wetness
+from dryward.panels import hand, readouts
 from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
 from dryward.teaching.words import Step
 from dryward.units import to_si
-from dryward.verdict import Verdict, of_steady
+from dryward.verdict import Verdict
 from dryward.weather import Air
 
 message = language.beside(__file__)
@@ -117,7 +117,7 @@ class InsideTheFilm(Page):
                     float(there.temperature[face]),
                     float(there.relative_humidity[face]),
                     there.permeance[FILM],
-                    of_steady(there).state,
+                    there.verdict.state,
                 )
                 found.append(film)
             self._known = key, found
@@ -138,19 +138,13 @@ class InsideTheFilm(Page):
             ),
             Readout("mean", message("mean"), (inside + outside) / 2, "relative humidity"),
             Readout("permeance", message("permeance"), state.profile.permeance[FILM], "permeance", both=True),
-            Readout(
-                "gain",
-                message("gain"),
-                state.profile.gain,
-                "vapor flux",
-                note=wetness.note(self, state.profile, self.judge(state)),
-            ),
+            readouts.gained(message("gain"), state.profile, self.judge(state), self.unit_system),
             Readout("share", "", state.share, "relative humidity", hidden=True),
         ]
 
     def judge(self, state: FilmInRoof) -> Verdict:
         """The roof in a winter that never ends."""
-        return of_steady(state.profile)
+        return state.profile.verdict
 
     def says(self, state: FilmInRoof) -> str:
         """The film follows its share of R."""
@@ -163,8 +157,8 @@ class InsideTheFilm(Page):
         }
         judged = self.judge(state)
         if state.profile.wet_planes:
-            return message("gathers", water=wetness.gathers(self, state.profile, judged), **facts)
-        return message("no-water", settles=wetness.settles(self, judged), **facts)
+            return message("gathers", water=readouts.gathers(state.profile, judged, self.unit_system), **facts)
+        return message("no-water", settles=readouts.settles(judged, self.unit_system), **facts)
 
     def strips(self, at: SimpleNamespace, state: FilmInRoof) -> dict[str, Any]:
         """The state along each control."""
@@ -172,7 +166,7 @@ class InsideTheFilm(Page):
         found = limits.dry_ranges(
             state.roof, state.indoor, state.outdoor, {key: self.along(name) for name, key in numbers.items()}
         )
-        roofs = [of_steady(steady.profile(roof_with(at.R_in, each), state.indoor, state.outdoor)) for each in ROOFS]
+        roofs = [steady.profile(roof_with(at.R_in, each), state.indoor, state.outdoor).verdict for each in ROOFS]
         return {
             **{name: Strip(tuple(found[key].states)) for name, key in numbers.items()},
             # The places of the curve, where the states are known already.

@@ -6,8 +6,7 @@ from dryward.teaching.practical import Outcome, Say, Task, Values, airs, in_si
 from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import FILM, face, film_state, gain, roof, verdict
 from dryward.units import from_si, to_si
-from dryward.verdict import DRY, WET, of_steady
-from dryward.verdict.words import adjective
+from dryward.verdict import DRY, WET
 
 message = language.beside(__file__)
 
@@ -26,41 +25,18 @@ def filled_cavity(draw: Draw) -> Question | None:
     first = film_state(before, *air)[3]
     if humid[3] < 1.4 * first:
         return None
-    say = draw.say
     states = [verdict(each, *air).state for each in (before, after)]
     share = 100 * inside / (inside + outside)
-    draw.because(
-        message(
-            "filled-cavity-why",
-            warm=say(warm, "degF"),
-            cool=say(cool, "degF"),
-            humid=say(round(humid[0]), "%"),
-            first=say(first, "perm"),
-            then=say(humid[3], "perm"),
-            changes=states[0] != states[1],
-            before=adjective(states[0]),
-            after=adjective(states[1]),
-            share=say(round(share), "%"),
-        )
+    draw.tell("degF", warm=warm, cool=cool, cold=cold, room=70)
+    draw.tell("%", humid=round(humid[0]), share=round(share), rh=rh)
+    draw.tell("perm", first=first, then=humid[3])
+    draw.tell(
+        changes=states[0] != states[1],
+        before=language.message("verdict.state", state=states[0]),
+        after=language.message("verdict.state", state=states[1]),
     )
-    return draw.words(
-        message(
-            "filled-cavity-ask",
-            inside=say(inside, "R"),
-            outside=say(outside, "R"),
-            cold=say(cold, "degF"),
-            room=say(70, "degF"),
-            rh=say(rh, "%"),
-        ),
-        message("filled-cavity-right"),
-        (
-            message("filled-cavity-label-r-is-wall-r"),
-            "label-r-is-wall-r",
-            message("filled-cavity-label-r-is-wall-r-reply"),
-        ),
-        (message("filled-cavity-film-knows-the-season"), "film-knows-the-season"),
-        (message("filled-cavity-film-closes-when-humid"), "film-closes-when-humid"),
-    )
+    draw.tell("R", inside=inside, outside=outside)
+    return draw.ask("label-r-is-wall-r", "film-knows-the-season", "film-closes-when-humid")
 
 
 def why_empty(draw: Draw) -> Question | None:
@@ -70,20 +46,10 @@ def why_empty(draw: Draw) -> Question | None:
     draw.note(outdoor=cold, rh=rh)
     built = roof("variable", "open membrane", 1.0)
     warm, humid = face(built, (70, rh), (cold, 80), FILM)
-    say = draw.say
-    draw.because(message("why-empty-why", resistance=say(1, "R"), warm=say(warm, "degF"), humid=say(round(humid), "%")))
-    return draw.words(
-        message("why-empty-ask", cold=say(cold, "degF"), rh=say(rh, "%")),
-        message("why-empty-right"),
-        (
-            message("why-empty-label-r-is-wall-r"),
-            "label-r-is-wall-r",
-            message("why-empty-label-r-is-wall-r-reply"),
-            message("why-empty-label-r-is-wall-r-seems"),
-        ),
-        (message("why-empty-film-closes-when-humid"), "film-closes-when-humid"),
-        (message("why-empty-house-must-breathe"), "house-must-breathe", message("why-empty-house-must-breathe-reply")),
-    )
+    draw.tell("R", resistance=1)
+    draw.tell("degF", warm=warm, cold=cold)
+    draw.tell("%", humid=round(humid), rh=rh)
+    return draw.ask("label-r-is-wall-r", "film-closes-when-humid", "house-must-breathe")
 
 
 def steam_bath(draw: Draw) -> Question | None:
@@ -97,40 +63,14 @@ def steam_bath(draw: Draw) -> Question | None:
     less = gain(roof(0.1, "OSB", 1.0), (70, steam), (cold, 80))
     if not bath > bedroom + 1 > less + 1 or verdict(built, (70, 40), (cold, 80)).state != WET:
         return None
-    say = draw.say
     left = verdict(roof(0.1, "OSB", 1.0), (70, steam), (cold, 80)).state
-    draw.because(
-        message(
-            "steam-bath-why",
-            bath=say(bath, "g/m2/day"),
-            bedroom=say(bedroom, "g/m2/day"),
-            perms=say(0.1, "perm"),
-            less=say(less, "g/m2/day"),
-            state=left,
-        )
-    )
-    return draw.words(
-        message(
-            "steam-bath-ask",
-            room=say(70, "degF"),
-            steam=say(steam, "%"),
-            resistance=say(11, "R"),
-            cold=say(cold, "degF"),
-        ),
-        message("steam-bath-right"),
-        (
-            message("steam-bath-more-vents-always-help"),
-            "more-vents-always-help",
-            message("steam-bath-more-vents-always-help-reply"),
-        ),
-        (
-            message("steam-bath-film-knows-the-season"),
-            "film-knows-the-season",
-            message("steam-bath-film-knows-the-season-reply", bedroom=say(bedroom, "g/m2/day")),
-            message("steam-bath-film-knows-the-season-seems"),
-        ),
-        (message("steam-bath-film-closes-when-humid"), "film-closes-when-humid"),
-    )
+    draw.tell("g/m2/day", bath=bath, bedroom=bedroom, less=less)
+    draw.tell("perm", perms=0.1)
+    draw.tell(state=left)
+    draw.tell("degF", room=70, cold=cold)
+    draw.tell("%", steam=steam)
+    draw.tell("R", resistance=11)
+    return draw.ask("more-vents-always-help", "film-knows-the-season", "film-closes-when-humid")
 
 
 CHECKS = (filled_cavity, why_empty, steam_bath)
@@ -139,7 +79,7 @@ CHECKS = (filled_cavity, why_empty, steam_bath)
 def _tight_and_dry(now: Values, say: Say) -> Outcome:
     """Whether the film is tight enough and the roof dry."""
     profile = steady.profile(roof("variable", "open membrane", from_si(now["R_in"], "R")), *airs(now))
-    found, judged = profile.permeance[FILM], of_steady(profile)
+    found, judged = profile.permeance[FILM], profile.verdict
     tight = found <= to_si(1.0, "perm") * (1 + 1e-9)
     told = message("task-outcome", permeance=say(found, "perm"), verdict=say.verdict(judged))
     return Outcome(tight and judged.state == DRY, told, found)

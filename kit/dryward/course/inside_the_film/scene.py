@@ -8,9 +8,9 @@ from typing import Any
 import numpy as np
 
 from dryward import language
+from dryward.checks import Floats
 from dryward.pictures import style
-from dryward.pictures.drawing import Floats, sentences
-from dryward.pictures.live import LivePicture
+from dryward.pictures.drawing import LivePicture, sentences
 from dryward.units import to_si
 
 message = language.beside(__file__)

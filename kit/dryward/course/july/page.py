@@ -10,7 +10,7 @@ from dryward import building, language
 from dryward.checks import PlainError
 from dryward.course.july.questions import with_damp_wood
 from dryward.course.july.scene import Reversal, SummerRoof
-from dryward.panels import hand, wetness
+from dryward.panels import hand, readouts
 from dryward.panels.controls import Choice, Scale, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
@@ -19,7 +19,7 @@ from dryward.teaching import vault, words
 from dryward.teaching.practical import NO_FILM
 from dryward.teaching.words import Step
 from dryward.units import to_si
-from dryward.verdict import Verdict, of_steady
+from dryward.verdict import Verdict
 from dryward.weather import Air
 
 message = language.beside(__file__)
@@ -152,9 +152,7 @@ class July(Page):
                 "relative humidity",
                 note=self.show(float(profile.temperature[state.node]), "temperature"),
             ),
-            Readout(
-                "gain", message("gain"), profile.gain, "vapor flux", note=wetness.note(self, profile, self.judge(state))
-            ),
+            readouts.gained(message("gain"), profile, self.judge(state), self.unit_system),
             Readout(
                 "into_room",
                 message("into-room"),
@@ -176,14 +174,14 @@ class July(Page):
 
     def judge(self, state: HotDay) -> Verdict:
         """The roof in a July that never ends."""
-        return of_steady(state.profile)
+        return state.profile.verdict
 
     def says(self, state: HotDay) -> str:
         """Which way the push is, and what it does behind the inner layer."""
         show, profile = self.show, state.profile
         hot, judged = state.outdoor.temperature > SUN, self.judge(state)
         wet = bool(profile.wet_planes)
-        water = wetness.gathers(self, profile, judged) if wet else wetness.settles(self, judged)
+        water = readouts.water(profile, judged, self.unit_system)
         if state.push <= 0:
             return message("outward", sun=hot, push=show(-state.push, "pressure"), water=water)
         push = show(state.push, "pressure")
@@ -198,7 +196,7 @@ class July(Page):
         keys = {"T_out": "outdoor_temperature", "RH_out": "outdoor_relative_humidity", "T_in": "indoor_temperature"}
         along = {key: self.along(name) for name, key in keys.items()}
         found = limits.dry_ranges(state.roof, state.indoor, state.outdoor, along)
-        roofs = [of_steady(steady.profile(built(each), state.indoor, state.outdoor)) for each in self.along("Roof")]
+        roofs = [steady.profile(built(each), state.indoor, state.outdoor).verdict for each in self.along("Roof")]
         strips = {name: Strip(tuple(found[key].states)) for name, key in keys.items()}
         return {**strips, "Roof": Strip(tuple(each.state for each in roofs))}
 

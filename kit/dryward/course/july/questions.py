@@ -2,7 +2,6 @@
 
 import dataclasses
 
-from dryward import language
 from dryward.building import Assembly
 from dryward.physics import drying
 from dryward.teaching import vault
@@ -10,8 +9,6 @@ from dryward.teaching.practical import JULY, Outcome, Say, Task, Values, dry, in
 from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import FILM, face, gain
 from dryward.units import from_si
-
-message = language.beside(__file__)
 
 PLASTIC = 0.06
 
@@ -27,29 +24,12 @@ def colder_room(draw: Draw) -> Question | None:
     if dry > 0 or wet < 1:
         return None
     first = face(built, *before, FILM, 1)[1]
-    say = draw.say
     why = vault.why_damp(built, *before)
-    draw.because(
-        message(
-            "colder-room-why",
-            damp=bool(why),
-            first=say(round(first), "%"),
-            wet=say(wet, "g/m2/day"),
-            reason=why,
-        )
-    )
-    return draw.words(
-        message(
-            "colder-room-ask", hot=say(hot, "degF"), humid=say(humid, "%"), high=say(high, "degF"), low=say(low, "degF")
-        ),
-        message("colder-room-right"),
-        (message("colder-room-barrier-always-inside"), "barrier-always-inside"),
-        (
-            message("colder-room-wrong-side-of-the-film"),
-            "wrong-side-of-the-film",
-            message("colder-room-wrong-side-of-the-film-reply"),
-        ),
-    )
+    draw.tell(damp=bool(why), reason=why)
+    draw.tell("%", first=round(first), humid=humid)
+    draw.tell("g/m2/day", wet=wet)
+    draw.tell("degF", hot=hot, high=high, low=low)
+    return draw.ask("barrier-always-inside", "wrong-side-of-the-film")
 
 
 def summer_water(draw: Draw) -> Question | None:
@@ -60,22 +40,9 @@ def summer_water(draw: Draw) -> Question | None:
     if dew < back + 1.5:
         return None
     draw.note(outdoor=hot, outdoor_rh=humid, back=back)
-    say = draw.say
-    draw.because(message("summer-water-why", dew=say(dew, "degF"), back=say(back, "degF")))
-    return draw.words(
-        message("summer-water-ask", hot=say(hot, "degF"), humid=say(humid, "%"), back=say(back, "degF")),
-        message("summer-water-right"),
-        (
-            message("summer-water-barrier-always-inside"),
-            "barrier-always-inside",
-            message("summer-water-barrier-always-inside-reply"),
-        ),
-        (
-            message("summer-water-wrong-side-of-the-film"),
-            "wrong-side-of-the-film",
-            message("summer-water-wrong-side-of-the-film-reply"),
-        ),
-    )
+    draw.tell("degF", dew=dew, back=back, hot=hot)
+    draw.tell("%", humid=humid)
+    return draw.ask("barrier-always-inside", "wrong-side-of-the-film")
 
 
 def with_damp_wood(inner: float | str | None) -> Assembly:
@@ -97,22 +64,11 @@ def spring_drying(draw: Draw) -> Question | None:
         inward[inner], outward = from_si(found.inward, "g/m2/day"), from_si(found.outward, "g/m2/day")
     say = draw.say
     rates = {key: say(value, "g/m2/day") for key, value in inward.items()}
-    draw.because(message("spring-drying-why", bare=rates[None], film=rates["variable"], plastic=rates[PLASTIC]))
-    return draw.words(
-        message("spring-drying-ask", mild=say(mild, "degF"), room=say(70, "degF"), rh=say(rh, "%")),
-        message("spring-drying-right"),
-        (
-            message("spring-drying-two-barriers-twice-as-good"),
-            "two-barriers-twice-as-good",
-            message("spring-drying-two-barriers-twice-as-good-reply", plastic=rates[PLASTIC], film=rates["variable"]),
-        ),
-        (
-            message("spring-drying-one-path-does-it-all"),
-            "one-path-does-it-all",
-            message("spring-drying-one-path-does-it-all-reply", outward=say(outward, "g/m2/day")),
-            message("spring-drying-one-path-does-it-all-seems"),
-        ),
-    )
+    draw.tell(bare=rates[None], film=rates["variable"], plastic=rates[PLASTIC])
+    draw.tell("degF", mild=mild, room=70)
+    draw.tell("%", rh=rh)
+    draw.tell("g/m2/day", outward=outward)
+    return draw.ask("two-barriers-twice-as-good", "one-path-does-it-all")
 
 
 CHECKS = (colder_room, summer_water, spring_drying)

@@ -10,8 +10,7 @@ from matplotlib.patches import Polygon
 
 from dryward import language
 from dryward.pictures.drawing import arrow, sentences
-from dryward.pictures.profile import SectionAndProfile
-from dryward.pictures.section import SteadyRoof
+from dryward.pictures.section import SectionAndProfile, SteadyRoof
 
 message = language.beside(__file__)
 

@@ -10,16 +10,16 @@ import numpy as np
 
 from dryward import building, language
 from dryward.building import FixedMembrane
+from dryward.checks import Floats
 from dryward.course.open_out_tight_in.scene import BalanceMap, GainMap
-from dryward.panels import hand, wetness
+from dryward.panels import hand, readouts
 from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
-from dryward.pictures.drawing import Floats
 from dryward.teaching.words import Step
 from dryward.units import to_si
-from dryward.verdict import DAMP, DRY, Verdict, of_steady
+from dryward.verdict import DAMP, DRY, Verdict
 from dryward.weather import Air
 
 message = language.beside(__file__)
@@ -140,7 +140,7 @@ class OpenOutTightIn(Page):
 
     def judge(self, state: RoofOnMap) -> Verdict:
         """The roof in a winter that never ends."""
-        return of_steady(state.profile)
+        return state.profile.verdict
 
     def says(self, state: RoofOnMap) -> str:
         """What the pair does in this weather."""
@@ -158,7 +158,7 @@ class OpenOutTightIn(Page):
             return message("gains", little=judged.state == DAMP, gain=self.show(gain, "vapor flux"), stop=stop)
         assert balance is not None  # this roof is one that gains nothing
         dry = judged.state == DRY
-        settles = "" if dry else wetness.settles(self, judged)
+        settles = "" if dry else readouts.settles(judged, self.unit_system)
         if balance <= FINE[0]:
             return message("gains-nothing-ever", dry=dry, settles=settles)
         return message(

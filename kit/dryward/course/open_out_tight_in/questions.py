@@ -1,12 +1,9 @@
 """Checks: an open outside, what cuts the gain on OSB, and when open is not enough."""
 
-from dryward import language
 from dryward.teaching.practical import WINTER, Outcome, Say, Task, Values, dry, perms, vault_state
 from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import face, gain, roof
 from dryward.units import from_si, written
-
-message = language.beside(__file__)
 
 
 def inner_changes(draw: Draw) -> Question | None:
@@ -19,30 +16,11 @@ def inner_changes(draw: Draw) -> Question | None:
     if any(gain(*case) > 0 for case in cases):
         return None
     humid = [face(*case)[1] for case in cases]
-    say = draw.say
-    draw.because(message("inner-changes-why", humid=say(round(humid[1]), "%")))
-    return draw.words(
-        message(
-            "inner-changes-ask",
-            tight=say(tight, "perm"),
-            loose=say(loose, "perm"),
-            rh=say(rh, "%"),
-            cold=say(cold, "degF"),
-            perms=say(50, "perm"),
-            room=say(70, "degF"),
-        ),
-        message("inner-changes-right", before=say(round(humid[0]), "%"), after=say(round(humid[1]), "%")),
-        (
-            message("inner-changes-counts-only-what-comes", times=written(loose / tight, ".0f")),
-            "counts-only-what-comes",
-            message("inner-changes-counts-only-what-comes-reply"),
-        ),
-        (
-            message("inner-changes-counts-only-what-leaves"),
-            "counts-only-what-leaves",
-            message("inner-changes-counts-only-what-leaves-reply"),
-        ),
-    )
+    draw.tell("%", humid=round(humid[1]), rh=rh, before=round(humid[0]), after=round(humid[1]))
+    draw.tell("perm", tight=tight, loose=loose, perms=50)
+    draw.tell("degF", cold=cold, room=70)
+    draw.tell(times=written(loose / tight, ".0f"))
+    return draw.ask("counts-only-what-comes", "counts-only-what-leaves")
 
 
 def what_cuts(draw: Draw) -> Question | None:
@@ -57,33 +35,11 @@ def what_cuts(draw: Draw) -> Question | None:
     now, less, fill = (gain(each, *air) for each in builds)
     if now <= 0:
         return None
-    say = draw.say
-    draw.because(message("what-cuts-why", now=say(now, "g/m2/day"), less=say(less, "g/m2/day")))
-    return draw.words(
-        message(
-            "what-cuts-ask",
-            osb=say(1.5, "perm"),
-            inner=say(inner, "perm"),
-            now=say(now, "g/m2/day"),
-            cold=say(cold, "degF"),
-        ),
-        message("what-cuts-right", tighter=say(tighter, "perm")),
-        (
-            message("what-cuts-more-vents-always-help"),
-            "more-vents-always-help",
-            message("what-cuts-more-vents-always-help-reply", now=say(now, "g/m2/day")),
-        ),
-        (
-            message("what-cuts-label-r-is-wall-r", more=say(60, "R"), now=say(44, "R")),
-            "label-r-is-wall-r",
-            message("what-cuts-label-r-is-wall-r-reply", fill=say(fill, "g/m2/day")),
-        ),
-        (
-            message("what-cuts-two-barriers-twice-as-good"),
-            "two-barriers-twice-as-good",
-            message("what-cuts-two-barriers-twice-as-good-reply"),
-        ),
-    )
+    draw.tell("g/m2/day", now=now, less=less, fill=fill)
+    draw.tell("perm", osb=1.5, inner=inner, tighter=tighter)
+    draw.tell("degF", cold=cold)
+    draw.tell("R", more=60, usual=44)
+    return draw.ask("more-vents-always-help", "label-r-is-wall-r", "two-barriers-twice-as-good")
 
 
 def open_is_not_enough(draw: Draw) -> Question | None:
@@ -94,28 +50,11 @@ def open_is_not_enough(draw: Draw) -> Question | None:
     found = gain(roof(None), (70, rh), (cold, 80))
     if found < 2:
         return None
-    say = draw.say
-    draw.because(message("open-is-not-enough-why", found=say(found, "g/m2/day"), perms=say(50, "perm")))
-    return draw.words(
-        message(
-            "open-is-not-enough-ask",
-            rh=say(rh, "%"),
-            cold=say(cold, "degF"),
-            room=say(70, "degF"),
-            perms=say(50, "perm"),
-        ),
-        message("open-is-not-enough-right", found=say(found, "g/m2/day")),
-        (
-            message("open-is-not-enough-one-check-decides"),
-            "one-check-decides",
-            message("open-is-not-enough-one-check-decides-reply", found=say(found, "g/m2/day")),
-        ),
-        (
-            message("open-is-not-enough-dew-point-is-a-place"),
-            "dew-point-is-a-place",
-            message("open-is-not-enough-dew-point-is-a-place-reply"),
-        ),
-    )
+    draw.tell("g/m2/day", found=found)
+    draw.tell("perm", perms=50)
+    draw.tell("%", rh=rh)
+    draw.tell("degF", cold=cold, room=70)
+    return draw.ask("one-check-decides", "dew-point-is-a-place")
 
 
 CHECKS = (inner_changes, what_cuts, open_is_not_enough)

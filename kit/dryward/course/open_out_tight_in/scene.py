@@ -11,9 +11,9 @@ from matplotlib.contour import QuadContourSet
 from matplotlib.patches import Rectangle
 
 from dryward import language
+from dryward.checks import Floats
 from dryward.pictures import style
-from dryward.pictures.drawing import Floats, sentences
-from dryward.pictures.live import UNDER, LivePicture
+from dryward.pictures.drawing import UNDER, LivePicture, sentences
 from dryward.units import written
 
 message = language.beside(__file__)

@@ -31,7 +31,7 @@ cooled-why = The vapor pressure stays, and colder air is fuller with it: { $then
 cooled-ask = Air at { $warm } and { $rh } is cooled to { $cool }. Nothing is added or taken out. What is its RH now?
 cooled-rh-alone-reply = It would stay { $rh } only if water left the air. None did, so RH goes up to { $then }.
 cooled-air-is-a-sponge-reply = Full air comes at the dew point, { $dew }. It is not that cold yet.
-cooled-air-is-a-sponge-looks = Air that is cooled far enough does end there.
+cooled-air-is-a-sponge-seems = Air that is cooled far enough does end there.
 heated-why = No water came or went, so the vapor pressure and the dew point stay: { $dew }.
 heated-ask = Air at { $start } and { $rh } is heated to { $rise }. Where is its dew point now?
 heated-dew-point-is-air-temperature-reply = The dew point counts water, not heat. No water was added.
@@ -41,7 +41,7 @@ wet-things-ask = The room is { $warm } and { $rh }. The window glass is { $glass
 wet-things-right = Only the pipe.
 wet-things-treats-the-sign = Only the glass.
 wet-things-dew-point-is-air-temperature = Both. They are colder than the room.
-wet-things-dew-point-is-air-temperature-looks = What sweats is always cold.
+wet-things-dew-point-is-air-temperature-seems = What sweats is always cold.
 wet-things-rh-alone = Neither. { $rh } is far from full.
 
 ## The picture

@@ -1,11 +1,9 @@
 """Checks: cooling air, heating air, and which cold thing gets wet."""
 
-from dryward import air, language
+from dryward import air
 from dryward.teaching import vault
 from dryward.teaching.questions import Draw, Question
 from dryward.units import from_si, to_si
-
-message = language.beside(__file__)
 
 
 def cooled(draw: Draw) -> Question | None:
@@ -20,21 +18,10 @@ def cooled(draw: Draw) -> Question | None:
         return None
     falls = rh * rh / then
     dew = from_si(room.dew_point, "degF")
-    say = draw.say
-    draw.because(message("cooled-why", then=say(round(then), "%")))
-    return draw.number(
-        message("cooled-ask", warm=say(warm, "degF"), rh=say(rh, "%"), cool=say(cool, "degF")),
-        then,
-        "%",
-        2.0,
-        (falls, "water-leaves-on-cooling"),
-        (rh, "rh-alone", message("cooled-rh-alone-reply", rh=say(rh, "%"), then=say(round(then), "%"))),
-        (
-            100,
-            "air-is-a-sponge",
-            message("cooled-air-is-a-sponge-reply", dew=say(dew, "degF")),
-            message("cooled-air-is-a-sponge-looks"),
-        ),
+    draw.tell("%", then=round(then), rh=rh)
+    draw.tell("degF", warm=warm, cool=cool, dew=dew)
+    return draw.ask_number(
+        then, "%", 2.0, (falls, "water-leaves-on-cooling"), (rh, "rh-alone"), (100, "air-is-a-sponge")
     )
 
 
@@ -45,15 +32,10 @@ def heated(draw: Draw) -> Question | None:
     rise = draw.pick(10, (6, 8, 10, 12))
     draw.note(start=start, rh=rh, rise=rise)
     dew = from_si(vault.air(start, rh).dew_point, "degF")
-    say = draw.say
-    draw.because(message("heated-why", dew=say(dew, "degF")))
-    return draw.number(
-        message("heated-ask", start=say(start, "degF"), rh=say(rh, "%"), rise=say(start + rise, "degF")),
-        dew,
-        "degF",
-        1.0,
-        (dew + rise, "dew-point-is-air-temperature", message("heated-dew-point-is-air-temperature-reply")),
-        (dew - rise, "heating-dries-the-air", message("heated-heating-dries-the-air-reply")),
+    draw.tell("degF", dew=dew, start=start, rise=start + rise)
+    draw.tell("%", rh=rh)
+    return draw.ask_number(
+        dew, "degF", 1.0, (dew + rise, "dew-point-is-air-temperature"), (dew - rise, "heating-dries-the-air")
     )
 
 
@@ -67,22 +49,9 @@ def wet_things(draw: Draw) -> Question | None:
     if not (glass >= dew + 2 and pipe <= dew - 2):
         return None
     draw.note(warm=warm, rh=rh, glass=glass, pipe=pipe)
-    say = draw.say
-    draw.because(message("wet-things-why", dew=say(dew, "degF")))
-    return draw.words(
-        message(
-            "wet-things-ask", warm=say(warm, "degF"), rh=say(rh, "%"), glass=say(glass, "degF"), pipe=say(pipe, "degF")
-        ),
-        message("wet-things-right"),
-        (message("wet-things-treats-the-sign"), "treats-the-sign"),
-        (
-            message("wet-things-dew-point-is-air-temperature"),
-            "dew-point-is-air-temperature",
-            "",
-            message("wet-things-dew-point-is-air-temperature-looks"),
-        ),
-        (message("wet-things-rh-alone", rh=say(rh, "%")), "rh-alone"),
-    )
+    draw.tell("degF", dew=dew, warm=warm, glass=glass, pipe=pipe)
+    draw.tell("%", rh=rh)
+    return draw.ask("treats-the-sign", "dew-point-is-air-temperature", "rh-alone")
 
 
 CHECKS = (cooled, heated, wet_things)

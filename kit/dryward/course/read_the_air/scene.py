@@ -8,8 +8,7 @@ import numpy as np
 from matplotlib.patches import Rectangle
 
 from dryward import air, language
-from dryward.pictures.drawing import Box, Entry, ceiling, sentences
-from dryward.pictures.live import LivePicture
+from dryward.pictures.drawing import Box, Entry, LivePicture, ceiling, sentences
 from dryward.weather import Air
 
 message = language.beside(__file__)

@@ -45,18 +45,18 @@ behind-the-board-ask = A wall has { $total } in { $thick }. Of that, { $outer } 
 doubled-why = Less heat flows, so less temperature is lost on the way to that plane.
 doubled-ask = A layer of { $middle } is doubled. Before that the plane on its room side was { $before }, with { $room } inside and { $cold } outside. What happens to that plane?
 doubled-right = It gets warmer: { $after }.
-doubled-outside-insulation-makes-water = It gets colder: { $after }.
-doubled-outside-insulation-makes-water-looks = A plane outside the layer does get colder.
+doubled-outside-insulation-makes-water = It gets colder: { $colder }.
+doubled-outside-insulation-makes-water-seems = A plane outside the layer does get colder.
 doubled-inches-not-r = It stays at { $before }. The layer only got thicker.
-squeezed-why = R per inch rises a little, by about a fifth, but { $bay } are lost: about { $found }.
+squeezed-why = R per inch rises a little, by about a fifth, but { $lost } are lost: about { $found }.
 squeezed-ask = A batt of { $r }, { $full } thick, is squeezed into a { $bay } bay. What do you get?
 squeezed-right = Less than the label: about { $found }.
 squeezed-label-r-is-wall-r = { $r }. It says so on the label.
 squeezed-inches-not-r = More: { $squeezed }. It is denser now.
-squeezed-inches-not-r-looks = More stuff in less space sounds like more insulation.
+squeezed-inches-not-r-seems = More stuff in less space sounds like more insulation.
 squeezed-nothing = Nothing at all. A squeezed batt does not insulate.
 squeezed-nothing-reply = It still insulates: about { $found }.
-squeezed-nothing-looks = It is the air in a batt that insulates, and some of it is pressed out.
+squeezed-nothing-seems = It is the air in a batt that insulates, and some of it is pressed out.
 
 ## The picture
 

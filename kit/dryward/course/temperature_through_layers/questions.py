@@ -1,10 +1,7 @@
 """Checks: the temperature of a plane, a doubled R, and a squeezed batt."""
 
-from dryward import language
 from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import plane
-
-message = language.beside(__file__)
 
 #: Thickness of the outside board by its R [in.].
 BOARDS = {4: 1, 5: 1, 6: 1.5, 8: 2, 10: 2}
@@ -24,26 +21,11 @@ def behind_the_board(draw: Draw) -> Question | None:
         cold,
         "inner layers",
     )
-    say = draw.say
-    draw.because(
-        message(
-            "behind-the-board-why",
-            outer=say(outer, "R"),
-            total=say(total, "R"),
-            share=say(round(100 * outer / total), "%"),
-            found=say(found, "degF"),
-        )
-    )
-    return draw.number(
-        message(
-            "behind-the-board-ask",
-            total=say(total, "R"),
-            thick=say(6 + thick, "in"),
-            outer=say(outer, "R"),
-            board=say(thick, "in"),
-            warm=say(warm, "degF"),
-            cold=say(cold, "degF"),
-        ),
+    draw.tell("R", outer=outer, total=total)
+    draw.tell("%", share=round(100 * outer / total))
+    draw.tell("degF", found=found, warm=warm, cold=cold)
+    draw.tell("in", thick=6 + thick, board=thick)
+    return draw.ask_number(
         found,
         "degF",
         1.0,
@@ -68,25 +50,9 @@ def doubled(draw: Draw) -> Question | None:
         )
 
     before, after = room_side(middle), room_side(2 * middle)
-    say = draw.say
-    draw.because(message("doubled-why"))
-    return draw.words(
-        message(
-            "doubled-ask",
-            middle=say(middle, "R"),
-            before=say(before, "degF"),
-            cold=say(cold, "degF"),
-            room=say(70, "degF"),
-        ),
-        message("doubled-right", after=say(after, "degF")),
-        (
-            message("doubled-outside-insulation-makes-water", after=say(2 * before - after, "degF")),
-            "outside-insulation-makes-water",
-            "",
-            message("doubled-outside-insulation-makes-water-looks"),
-        ),
-        (message("doubled-inches-not-r", before=say(before, "degF")), "inches-not-r"),
-    )
+    draw.tell("R", middle=middle)
+    draw.tell("degF", before=before, cold=cold, room=70, after=after, colder=2 * before - after)
+    return draw.ask("outside-insulation-makes-water", "inches-not-r")
 
 
 #: A squeezed batt gains about this much R per inch: common practice, no source.
@@ -98,25 +64,9 @@ def squeezed(draw: Draw) -> Question | None:
     r, full, bay = draw.pick((30, 9.5, 5.5), ((30, 9.5, 5.5), (30, 9.5, 7.25), (38, 12.0, 9.25), (19, 6.25, 3.5)))
     draw.note(r=r, full=full, bay=bay)
     found = r * bay / full * SQUEEZED
-    say = draw.say
-    draw.because(message("squeezed-why", bay=say(full - bay, "in"), found=say(found, "R")))
-    return draw.words(
-        message("squeezed-ask", r=say(r, "R"), full=say(full, "in"), bay=say(bay, "in")),
-        message("squeezed-right", found=say(found, "R")),
-        (message("squeezed-label-r-is-wall-r", r=say(r, "R")), "label-r-is-wall-r"),
-        (
-            message("squeezed-inches-not-r", squeezed=say(r * SQUEEZED, "R")),
-            "inches-not-r",
-            "",
-            message("squeezed-inches-not-r-looks"),
-        ),
-        (
-            message("squeezed-nothing"),
-            "label-r-is-wall-r",
-            message("squeezed-nothing-reply", found=say(found, "R")),
-            message("squeezed-nothing-looks"),
-        ),
-    )
+    draw.tell("in", lost=full - bay, full=full, bay=bay)
+    draw.tell("R", found=found, r=r, squeezed=r * SQUEEZED)
+    return draw.ask("label-r-is-wall-r", "inches-not-r", ("label-r-is-wall-r", "nothing"))
 
 
 CHECKS = (behind_the_board, doubled, squeezed)

@@ -14,8 +14,7 @@ from matplotlib.lines import Line2D
 
 from dryward import language
 from dryward.pictures import style
-from dryward.pictures.drawing import ceiling, sentences, stairs
-from dryward.pictures.live import LivePicture
+from dryward.pictures.drawing import LivePicture, ceiling, sentences, stairs
 
 if TYPE_CHECKING:
     from dryward.building import Assembly

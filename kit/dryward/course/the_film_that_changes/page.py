@@ -12,14 +12,14 @@ from dryward import building, language, units
 from dryward.building import FixedMembrane, LaminateMembrane, Origin, VariableMembrane, library
 from dryward.course.the_film_that_changes.scene import FilmBetweenFaces, FilmSides, LaminateFaces
 from dryward.course.where_it_gets_wet.page import OUTER, ROOFS
-from dryward.panels import wetness
+from dryward.panels import readouts
 from dryward.panels.controls import Choice
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
 from dryward.teaching.words import Step
 from dryward.units import to_si
-from dryward.verdict import Verdict, of_steady
+from dryward.verdict import Verdict
 from dryward.weather import Air
 from dryward.weather.places import demo_climate
 
@@ -180,19 +180,13 @@ class TheFilmThatChanges(Page):
                 "vapor flux",
                 note=message("flow-note", outward=bool(flux > 0)),
             ),
-            Readout(
-                "gain",
-                message("gain"),
-                state.profile.gain,
-                "vapor flux",
-                note=wetness.note(self, state.profile, self.judge(state)),
-            ),
+            readouts.gained(message("gain"), state.profile, self.judge(state), self.unit_system),
             Readout("mean", "", state.mean, "relative humidity", hidden=True),
         ]
 
     def judge(self, state: FilmInRoof) -> Verdict:
         """The roof on a day that never ends."""
-        return of_steady(state.profile)
+        return state.profile.verdict
 
     def says(self, state: FilmInRoof) -> str:
         """What the film does, and whether it is the right time for it."""
@@ -209,11 +203,11 @@ class TheFilmThatChanges(Page):
             sees = message("film-sees", state=word, **seen)
         outward = bool(state.profile.vapor_flux_in > 0)
         if state.profile.wet_planes:
-            gathers = wetness.gathers(self, state.profile, self.judge(state))
+            gathers = readouts.gathers(state.profile, self.judge(state), self.unit_system)
             if outward and opens:
                 return message("opens-at-the-wrong-time", sees=sees, gathers=gathers)
             return message("gathers", sees=sees, gathers=gathers)
-        settles = wetness.settles(self, self.judge(state))
+        settles = readouts.settles(self.judge(state), self.unit_system)
         if outward and opens:
             return message("opens-and-stays-dry", sees=sees, settles=settles)
         return message("no-water", outward=outward, sees=sees, settles=settles)
@@ -228,7 +222,7 @@ class TheFilmThatChanges(Page):
 
         def judged(weather=at.Weather, film=at.Film, outer=at.Outer):
             room, outdoor, _ = DAYS[weather]
-            return of_steady(steady.profile(roof_with(film, outer), Air(room, at.RH_in), outdoor)).state
+            return steady.profile(roof_with(film, outer), Air(room, at.RH_in), outdoor).verdict.state
 
         return {
             "Weather": Strip(tuple(judged(weather=each) for each in DAYS)),

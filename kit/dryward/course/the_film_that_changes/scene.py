@@ -12,9 +12,9 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Rectangle
 
 from dryward import language, units
+from dryward.checks import Floats
 from dryward.pictures import style
-from dryward.pictures.drawing import Box, Floats, ceiling, letters_every, month_letters, sentences
-from dryward.pictures.live import LivePicture
+from dryward.pictures.drawing import Box, LivePicture, ceiling, letters_every, month_letters, sentences
 from dryward.pictures.section import draw_layer
 
 message = language.beside(__file__)

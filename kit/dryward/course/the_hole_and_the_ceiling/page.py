@@ -9,6 +9,7 @@ from typing import Any
 import numpy as np
 
 from dryward import air, language, units
+from dryward.checks import Numeric
 from dryward.course.the_hole_and_the_ceiling.scene import Buckets, TwoPaths
 from dryward.panels import hand
 from dryward.panels.controls import standard
@@ -16,7 +17,6 @@ from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Brought, Leak, brought, orifice_flow, stack_pressure
 from dryward.physics.moving_air import density
-from dryward.physics.shape import Numeric
 from dryward.teaching import words
 from dryward.teaching.words import Step
 from dryward.units import DAY, KELVIN, to_si

@@ -8,7 +8,6 @@ from dryward.teaching.practical import WINTER, Outcome, Say, Task, Values, airs,
 from dryward.teaching.questions import Draw, Question
 from dryward.units import DAY, from_si, to_si, written
 from dryward.verdict import criterion
-from dryward.verdict.words import adjective
 
 message = language.beside(__file__)
 
@@ -25,21 +24,16 @@ def half_hole(draw: Draw) -> Question | None:
     push = draw.pick(1.0, (1.0, 2.0, 3.0, 4.0))
     draw.note(area=area, push=push)
     whole, half = (winter_water(each, push, 40, 20, 150) for each in (area, area / 2))
-    say = draw.say
-    draw.because(message("half-hole-why", half=say(half, "kg"), whole=say(whole, "kg")))
-    return draw.number(
-        message("half-hole-ask", area=say(area, "in2"), push=written(push, "g"), whole=say(whole, "kg")),
+    draw.tell("kg", half=half, whole=whole)
+    draw.tell("in2", area=area)
+    draw.tell(push=written(push, "g"))
+    return draw.ask_number(
         half,
         "kg",
         0.02 * half,
         (half / 2, "flow-with-square"),
-        (
-            whole,
-            "vapor-barrier-is-air-barrier",
-            message("half-hole-vapor-barrier-is-air-barrier-reply", half=say(half, "kg")),
-            message("half-hole-vapor-barrier-is-air-barrier-seems"),
-        ),
-        (0.0, "half-is-closed", message("half-hole-half-is-closed-reply", half=say(half, "kg"))),
+        (whole, "vapor-barrier-is-air-barrier"),
+        (0.0, "half-is-closed"),
     )
 
 
@@ -55,39 +49,11 @@ def half_humidity(draw: Draw) -> Question | None:
     full = air.saturation_vapor_pressure(to_si(float(cold), "degF"))
     pressures = (vault.air(70, rh).vapor_pressure, vault.air(70, rh / 2).vapor_pressure, full)
     moist, drier, held = (written(from_si(air.humidity_ratio(one), unit), ".3g") for one in pressures)
-    say = draw.say
-    draw.because(
-        message(
-            "half-humidity-why",
-            system=draw.unit_system,
-            moist=moist,
-            rh=say(rh, "%"),
-            drier=drier,
-            half=say(rh / 2, "%"),
-            held=held,
-            before=say(before, "kg"),
-            after=say(after, "kg"),
-        )
-    )
-    return draw.number(
-        message(
-            "half-humidity-ask",
-            before=say(before, "kg"),
-            cold=say(cold, "degF"),
-            rh=say(rh, "%"),
-            room=say(70, "degF"),
-            half=say(rh / 2, "%"),
-        ),
-        after,
-        "kg",
-        0.1 * after,
-        (before / 2, "falls-in-step"),
-        (
-            before,
-            "counts-air-not-water",
-            message("half-humidity-counts-air-not-water-reply", after=say(after, "kg")),
-        ),
-    )
+    draw.tell(system=draw.unit_system, moist=moist, drier=drier, held=held)
+    draw.tell("%", rh=rh, half=rh / 2)
+    draw.tell("kg", before=before, after=after)
+    draw.tell("degF", cold=cold, room=70)
+    return draw.ask_number(after, "kg", 0.1 * after, (before / 2, "falls-in-step"), (before, "counts-air-not-water"))
 
 
 def which_test(draw: Draw) -> Question | None:
@@ -97,28 +63,9 @@ def which_test(draw: Draw) -> Question | None:
     draw.note(ach50=ach, volume=volume)
     cfm50 = ach * volume / 60
     everyday = from_si(natural_airflow(ach, to_si(volume, "ft3")), "cfm")
-    say = draw.say
-    draw.because(message("which-test-why"))
-    return draw.words(
-        message("which-test-ask", ach=written(ach, "g"), cfm50=say(cfm50, "cfm"), everyday=say(everyday, "cfm")),
-        message("which-test-right"),
-        (
-            message("which-test-wrong-tool"),
-            "wrong-tool",
-            message("which-test-wrong-tool-reply"),
-        ),
-        (message("which-test-vapor-barrier-is-air-barrier"), "vapor-barrier-is-air-barrier"),
-        (
-            message("which-test-house-must-breathe"),
-            "house-must-breathe",
-            message("which-test-house-must-breathe-reply"),
-        ),
-        (
-            message("which-test-house-leaks-in-everywhere"),
-            "house-leaks-in-everywhere",
-            message("which-test-house-leaks-in-everywhere-reply"),
-        ),
-    )
+    draw.tell(ach=written(ach, "g"))
+    draw.tell("cfm", cfm50=cfm50, everyday=everyday)
+    return draw.ask("wrong-tool", "vapor-barrier-is-air-barrier", "house-must-breathe", "house-leaks-in-everywhere")
 
 
 CHECKS = (half_hole, half_humidity, which_test)
@@ -139,7 +86,7 @@ def _within(now: Values, say: Say) -> Outcome:
             stays=say(stays, "kg"),
             through=say(through, "kg"),
             found=say(found, "g/m2"),
-            state=adjective(limit.state(found)),
+            state=language.message("verdict.state", state=limit.state(found)),
         ),
         found,
     )

@@ -10,9 +10,9 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon
 
 from dryward import language
+from dryward.checks import Floats
 from dryward.pictures import style
-from dryward.pictures.drawing import Box, Entry, Floats, arrow, ceiling, sentences
-from dryward.pictures.live import LivePicture
+from dryward.pictures.drawing import Box, Entry, LivePicture, arrow, ceiling, sentences
 from dryward.units import written
 
 message = language.beside(__file__)

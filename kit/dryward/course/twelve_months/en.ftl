@@ -28,10 +28,10 @@ step-month = { $month }: what was there, plus gained, minus dried.
 ## The checks: -ask the question, -right its answer, -why what is said of it; a wrong answer by its belief.
 
 adding-up-why = Each month starts with what the last one left: { $gains } less { $loss }.
-adding-up-ask = From November to February a deck gains { $gains }. In March it loses { $loss }. How much does it hold at the end of March?
+adding-up-ask = From November to February a deck gains { $each }. In March it loses { $loss }. How much does it hold at the end of March?
 # One more gain of the list in the question.
 adding-up-next = { $gains }, { $gain }
-adding-up-months-stand-alone-reply = One month of drying takes only its own share off the pile.
+adding-up-march-alone-reply = One month of drying takes only its own share off the pile.
 adding-up-coldest-is-wettest-reply = The sum of the cold months is there, but March takes some of it off.
 wettest-month-why = It adds up from { $first } on and is at its most, { $peak }, at the end of { $peak_month }.
 wettest-month-ask = A roof with OSB outside and { $inner } inside stands in the made-up town "{ $town }", with { $rh } indoors. { $coldest } is the coldest month. At the end of which month does the OSB hold the most water?

@@ -11,8 +11,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from dryward import language
+from dryward.checks import begun
 from dryward.course.where_it_gets_wet.page import OUTER, roof_with
-from dryward.panels import wetness
+from dryward.panels import readouts
 from dryward.panels.controls import Choice, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
@@ -21,8 +22,8 @@ from dryward.pictures.year import MonthBars, MonthlyWater, from_balance
 from dryward.teaching.words import Step
 from dryward.units import to_si
 from dryward.verdict import Verdict, of_months
-from dryward.verdict.words import capital, wet_and_how_long
 from dryward.verdict.words import month as name_of
+from dryward.verdict.words import wet_and_how_long
 from dryward.weather import Air
 from dryward.weather.places import demo_climate, demos
 
@@ -85,7 +86,7 @@ class TwelveMonths(Page):
                 message("peak"),
                 months.peak,
                 "area density",
-                note=wetness.between(plane.inner_layer, plane.outer_layer) if plane else message("no-water"),
+                note=readouts.between_layers(plane.inner_layer, plane.outer_layer) if plane else message("no-water"),
             ),
             Readout(
                 "peak_month",
@@ -111,7 +112,7 @@ class TwelveMonths(Page):
 
     def says(self, state: TownYear) -> str:
         """What the roof holds and for how long, and whether the last of it leaves before the next winter."""
-        return f"{self._balance(state)} {capital(wet_and_how_long(self.judge(state), self.unit_system))}."
+        return f"{self._balance(state)} {begun(wet_and_how_long(self.judge(state), self.unit_system))}."
 
     def _balance(self, state: TownYear) -> str:
         """The most held, and how the year ends."""

@@ -25,15 +25,15 @@ def adding_up(draw: Draw) -> Question | None:
     told = say(gains[0], "g/m2")
     for each in gains[1:]:
         told = message("adding-up-next", gains=told, gain=say(each, "g/m2"))
-    draw.because(message("adding-up-why", gains=say(sum(gains), "g/m2"), loss=say(loss, "g/m2")))
-    return draw.number(
-        message("adding-up-ask", gains=told, loss=say(loss, "g/m2")),
+    draw.tell("g/m2", gains=sum(gains), loss=loss)
+    draw.tell(each=told)
+    return draw.ask_number(
         held,
         "g/m2",
         1.0,
         (gains[-1] - loss, "months-stand-alone"),
-        (0.0, "months-stand-alone", message("adding-up-months-stand-alone-reply")),
-        (sum(gains), "coldest-is-wettest", message("adding-up-coldest-is-wettest-reply")),
+        (0.0, "months-stand-alone", "march-alone"),
+        (sum(gains), "coldest-is-wettest"),
     )
 
 

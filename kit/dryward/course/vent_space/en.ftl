@@ -79,7 +79,7 @@ share-33 = a third
 share-40 = two fifths
 share-50 = half
 # $left is one of share-25 to share-50.
-fog-why = The air is nearly full. It had { $dry } left until full. Now it has { $damp }, { $left } as much.
+fog-why = The air is nearly full. It had { $room } left until full. Now it has { $rest }, { $left } as much.
 fog-ask = A { $gap } vent space can carry off { $before } at { $cold } and { $dry }. Now fog comes in, { $cold } and { $damp }. How much can it carry?
 fog-more-vents-always-help-reply = Air moves as before, but it comes in nearly full.
 fog-winter-fog-is-wet-air-reply = It can still take a little. It would bring water only to a face colder than its dew point.

@@ -11,6 +11,7 @@ import numpy as np
 
 from dryward import air, building, language, units
 from dryward.building import codes
+from dryward.checks import Numeric
 from dryward.course.vent_space.scene import Channel, VentAir
 from dryward.panels import hand
 from dryward.panels.controls import Choice
@@ -20,7 +21,6 @@ from dryward.panels.readouts import Readout, Strip
 from dryward.physics import steady
 from dryward.physics.airleak import Brought, Leak
 from dryward.physics.moving_air import density
-from dryward.physics.shape import Numeric
 from dryward.physics.ventspace import carrying_limit, clear_area, net_free_area
 from dryward.teaching.words import Step
 from dryward.units import KELVIN, to_si
@@ -37,9 +37,7 @@ RAFTER, AREA = 5.0, to_si(600.0, "ft2")
 EAVES, RIDGE = to_si(60.0, "ft"), to_si(30.0, "ft")
 BAY, SPACING = to_si(14.5, "in"), to_si(16.0, "in")
 #: Roof for each opening, where the conditions of the code hold [-].
-_REDUCED = codes.required("vent-area-reduced")
-assert _REDUCED is not None
-RATIO = round(1 / _REDUCED)
+RATIO = round(1 / codes.required("vent-area-reduced"))
 #: A fifth of the leaks of a house at 3 ACH50 goes into this roof, part of it straight, part of it seeping.
 LEAKY = Leak.from_blower_door(3.0, to_si(20_000.0, "ft3"), 0.2, area=AREA)
 #: Option -> outward pressure on the leaks [Pa]; None without leaks.
@@ -302,6 +300,7 @@ class VentSpace(Page):
         if state.leaking <= 0:
             return []
         push = PUSHES[state.leak]
+        assert push is not None  # of a leak there is one
         heavy = density(ROOM.temperature + KELVIN, air.STANDARD_PRESSURE - ROOM.vapor_pressure)
         full = air.saturation_vapor_pressure(COLD)
         inside, held = (1e3 * air.humidity_ratio(each) for each in (ROOM.vapor_pressure, full))

@@ -21,34 +21,18 @@ def fog(draw: Draw) -> Question | None:
     cold = draw.pick(20, (15, 20, 25, 30))
     draw.note(gap=gap, dry=dry, damp=damp, outdoor=cold)
     before, after = (power(gap, 20, RAFTER, (cold, rh)) for rh in (dry, damp))
-    say = draw.say
-    draw.because(
-        message(
-            "fog-why",
-            dry=say(100 - dry, "%"),
-            damp=say(100 - damp, "%"),
-            left=message(f"share-{100 * (100 - damp) // (100 - dry)}"),
-        )
-    )
-    return draw.number(
-        message(
-            "fog-ask",
-            gap=say(gap, "in"),
-            before=say(before, "g/m2/day"),
-            cold=say(cold, "degF"),
-            dry=say(dry, "%"),
-            damp=say(damp, "%"),
-        ),
+    draw.tell("%", room=100 - dry, rest=100 - damp, dry=dry, damp=damp)
+    draw.tell(left=message(f"share-{100 * (100 - damp) // (100 - dry)}"))
+    draw.tell("in", gap=gap)
+    draw.tell("g/m2/day", before=before)
+    draw.tell("degF", cold=cold)
+    return draw.ask_number(
         after,
         "g/m2/day",
         0.15 * after,
-        (before, "more-vents-always-help", message("fog-more-vents-always-help-reply")),
-        (
-            -after,
-            "winter-fog-is-wet-air",
-            message("fog-winter-fog-is-wet-air-reply"),
-        ),
-        (before * dry / damp, "rh-alone", message("fog-rh-alone-reply")),
+        (before, "more-vents-always-help"),
+        (-after, "winter-fog-is-wet-air"),
+        (before * dry / damp, "rh-alone"),
     )
 
 
@@ -57,15 +41,9 @@ def what_300_needs(draw: Draw) -> Question | None:
     area = draw.pick(600, (400, 600, 800, 1000, 1200))
     draw.note(area=area)
     low, high = (from_si(net_free_area(to_si(area, "ft2"), ratio).total, "in2") for ratio in (300.0, 150.0))
-    say = draw.say
-    draw.because(message("what-300-needs-why"))
-    return draw.words(
-        message("what-300-needs-ask", area=say(area, "ft2"), high=say(high, "in2"), low=say(low, "in2")),
-        message("what-300-needs-right"),
-        (message("what-300-needs-more-vents-always-help"), "more-vents-always-help"),
-        (message("what-300-needs-one-in-300-is-physics"), "one-in-300-is-physics"),
-        (message("what-300-needs-all-area-at-one-end"), "all-area-at-one-end"),
-    )
+    draw.tell("ft2", area=area)
+    draw.tell("in2", high=high, low=low)
+    return draw.ask("more-vents-always-help", "one-in-300-is-physics", "all-area-at-one-end")
 
 
 def first_fix(draw: Draw) -> Question | None:
@@ -78,31 +56,11 @@ def first_fix(draw: Draw) -> Question | None:
     brings = from_si(water.excess - water.stays, "g/m2/day")
     carries = power(1.5, 20, RAFTER, (20, 80))
     draw.note(ach50=ach, share=share, brings=brings, carries=carries)
-    say = draw.say
-    draw.because(message("first-fix-why", brings=say(brings, "g/m2/day"), carries=say(carries, "g/m2/day")))
-    return draw.words(
-        message(
-            "first-fix-ask",
-            ach=written(ach, "g"),
-            share=say(share, "%"),
-            area=say(area, "ft2"),
-            brings=say(brings, "g/m2/day"),
-            carries=say(carries, "g/m2/day"),
-        ),
-        message("first-fix-right"),
-        (
-            message("first-fix-more-vents-always-help"),
-            "more-vents-always-help",
-            message("first-fix-more-vents-always-help-reply"),
-        ),
-        (
-            message("first-fix-wet-roof-needs-vents"),
-            "wet-roof-needs-vents",
-            message("first-fix-wet-roof-needs-vents-reply"),
-            message("first-fix-wet-roof-needs-vents-seems"),
-        ),
-        (message("first-fix-one-in-300-is-physics"), "one-in-300-is-physics"),
-    )
+    draw.tell("g/m2/day", brings=brings, carries=carries)
+    draw.tell(ach=written(ach, "g"))
+    draw.tell("%", share=share)
+    draw.tell("ft2", area=area)
+    return draw.ask("more-vents-always-help", "wet-roof-needs-vents", "one-in-300-is-physics")
 
 
 CHECKS = (fog, what_300_needs, first_fix)

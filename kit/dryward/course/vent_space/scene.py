@@ -10,9 +10,9 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon, Rectangle
 
 from dryward import language, units
+from dryward.checks import Floats
 from dryward.pictures import style
-from dryward.pictures.drawing import Box, Entry, Floats, arrow, ceiling, month_letters, sentences
-from dryward.pictures.live import LivePicture
+from dryward.pictures.drawing import Box, Entry, LivePicture, arrow, ceiling, month_letters, sentences
 
 message = language.beside(__file__)
 

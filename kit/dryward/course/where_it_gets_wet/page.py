@@ -8,16 +8,15 @@ from typing import Any
 
 from dryward import building, language
 from dryward.building import FixedMembrane, Layer
-from dryward.panels import hand, wetness
+from dryward.panels import hand, readouts
 from dryward.panels.controls import Choice
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import drying, limits, steady
-from dryward.pictures.profile import SectionAndProfile
-from dryward.pictures.section import SteadyRoof
+from dryward.pictures.section import SectionAndProfile, SteadyRoof
 from dryward.teaching.words import Step
 from dryward.units import to_si
-from dryward.verdict import Verdict, of_steady
+from dryward.verdict import Verdict
 from dryward.verdict.words import amount
 from dryward.weather import Air
 
@@ -98,7 +97,7 @@ class WhereItGetsWet(Page):
     def numbers(self, state: RoofInCold) -> list[Readout]:
         """The dew-point depth and the wet plane, as two things; humidity, gain, drying."""
         profile, judged = state.profile, self.judge(state)
-        wettest, worst = profile.wettest, wetness.worst(profile)
+        wettest, worst = profile.wettest, readouts.worst_plane(profile)
         return [
             Readout("dew_point_depth", message("dew-point-depth"), profile.dew_point_depth, "length"),
             Readout(
@@ -106,14 +105,14 @@ class WhereItGetsWet(Page):
                 message("wet-plane"),
                 worst.depth if worst else None,
                 "length",
-                note=wetness.where(profile) if worst else wetness.none(self, judged),
+                note=readouts.worst_place(profile) if worst else readouts.no_water(judged, self.unit_system),
             ),
             Readout(
                 "highest_relative_humidity",
                 message("highest-relative-humidity"),
                 float(profile.relative_humidity[wettest]),
                 "relative humidity",
-                note=wetness.between(*profile.between(wettest)),
+                note=readouts.between_layers(*profile.between(wettest)),
             ),
             Readout("gain", message("gain"), profile.gain, "vapor flux", both=True),
             Readout(
@@ -132,17 +131,17 @@ class WhereItGetsWet(Page):
 
     def judge(self, state: RoofInCold) -> Verdict:
         """The roof in a January that never ends."""
-        return of_steady(state.profile)
+        return state.profile.verdict
 
     def says(self, state: RoofInCold) -> str:
         """What the numbers mean, in one sentence."""
         profile, judged = state.profile, self.judge(state)
         line = profile.dew_point_depth is not None
         depth = "" if profile.dew_point_depth is None else self.show(profile.dew_point_depth, "length")
-        worst = wetness.worst(profile)
+        worst = readouts.worst_plane(profile)
         if worst is None:
-            return message("no-water", line=line, depth=depth, settles=wetness.settles(self, judged))
-        gathers = wetness.gathers(self, profile, judged)
+            return message("no-water", line=line, depth=depth, settles=readouts.settles(judged, self.unit_system))
+        gathers = readouts.gathers(profile, judged, self.unit_system)
         return message("water", line=line, depth=depth, frost=bool(worst.temperature < 0), gathers=gathers)
 
     def strips(self, at: SimpleNamespace, state: RoofInCold) -> dict[str, Any]:
@@ -156,8 +155,13 @@ class WhereItGetsWet(Page):
             state.roof, state.indoor, state.outdoor, {key: self.along(name) for name, key in numbers.items()}
         )
         strips = {name: Strip(tuple(found[key].states)) for name, key in numbers.items()}
-        roofs = [of_steady(steady.profile(roof_with(outer, at.M_in), state.indoor, state.outdoor)) for outer in ROOFS]
-        return {**strips, "Outer": Strip(tuple(each.state for each in roofs))}
+        roofs = [
+            state.profile
+            if outer == at.Outer
+            else steady.profile(roof_with(outer, at.M_in), state.indoor, state.outdoor)
+            for outer in ROOFS
+        ]
+        return {**strips, "Outer": Strip(tuple(each.verdict.state for each in roofs))}
 
     def steps(self, state: RoofInCold) -> list[Step]:
         """From the room's vapor pressure to the gain, with the numbers on the sliders."""

@@ -19,19 +19,10 @@ def line_moves(draw: Draw) -> Question | None:
     first, then = (line_inches(roof(), (ROOM, rh), (cold, 80)) for rh in (low, high))
     assert first is not None  # such cold has a line at every RH that is drawn
     assert then is not None
-    say = draw.say
-    draw.because(message("line-moves-why", first=say(first, "in"), then=say(then, "in")))
-    return draw.words(
-        message(
-            "line-moves-ask", cold=say(cold, "degF"), low=say(low, "%"), high=say(high, "%"), room=say(ROOM, "degF")
-        ),
-        message("line-moves-right", first=say(first, "in"), then=say(then, "in")),
-        (
-            message("line-moves-outward", then=say(then, "in"), first=say(first, "in")),
-            "line-moves-wrong-way",
-        ),
-        (message("line-moves-stays", first=say(first, "in")), "line-moves-wrong-way"),
-    )
+    draw.tell("in", first=first, then=then)
+    draw.tell("degF", cold=cold, room=ROOM)
+    draw.tell("%", low=low, high=high)
+    return draw.ask(("line-moves-wrong-way", "outward"), ("line-moves-wrong-way", "stays"))
 
 
 def water_at_the_line(draw: Draw) -> Question | None:
@@ -44,21 +35,11 @@ def water_at_the_line(draw: Draw) -> Question | None:
     line, humid = line_inches(*case), face(*case)[1]
     if wet or line is None:
         return None
-    say = draw.say
-    draw.because(message("water-at-the-line-why", humid=say(round(humid), "%")))
-    return draw.words(
-        message(
-            "water-at-the-line-ask",
-            room=say(ROOM, "degF"),
-            rh=say(rh, "%"),
-            cold=say(cold, "degF"),
-            line=say(line, "in"),
-            perms=say(50, "perm"),
-        ),
-        message("water-at-the-line-right"),
-        (message("water-at-the-line-dew-point-is-a-place"), "dew-point-is-a-place"),
-        (message("water-at-the-line-only-at-night"), "only-at-night"),
-    )
+    draw.tell("%", humid=round(humid), rh=rh)
+    draw.tell("degF", room=ROOM, cold=cold)
+    draw.tell("in", line=line)
+    draw.tell("perm", perms=50)
+    return draw.ask("dew-point-is-a-place", "only-at-night")
 
 
 def risk_face(draw: Draw) -> Question | None:

@@ -45,11 +45,11 @@ crawlspace-ask = The crawlspace is { $below } and { $below_rh }, the room above 
 crawlspace-right = Up into the room.
 crawlspace-warm-to-cold = Down, from warm to cold.
 crawlspace-heating-dries-the-air = Neither way. Heat holds the damp down.
-crawlspace-heating-dries-the-air-looks = Warm air lies on top and stays there.
+crawlspace-heating-dries-the-air-seems = Warm air lies on top and stays there.
 no-push-why = { $first } against { $second }: a push of only { $push }.
 no-push-ask = One room is { $warm } and { $warm_rh }, the next is { $cool } and { $cool_rh }. How strong is the push of the vapor, and which way?
 no-push-right = Almost none.
-no-push-rh-drives-vapor = Strong, from { $cool } to { $warm }.
+no-push-rh-drives-vapor = Strong, from { $cool_rh } to { $warm_rh }.
 no-push-warm-to-cold = Strong, from the warm room to the cool one.
 equal-rh-why = Vapor pressure is { $first } inside and { $second } outside.
 equal-rh-right = { $way ->
@@ -59,11 +59,11 @@ equal-rh-right = { $way ->
 equal-rh-ask = It is { $inside } and { $rh } inside, { $outside } and { $rh } outside. Which way does vapor push?
 equal-rh-rh-drives-vapor = Neither way. The RH is equal.
 # $way is the wrong way.
-equal-rh-dew-point-is-air-temperature = { $way ->
+equal-rh-dew-point-is-air-temperature = { $other ->
         [out] Out. The cooler side is nearer to its dew point.
        *[in] In. The cooler side is nearer to its dew point.
     }
-equal-rh-dew-point-is-air-temperature-looks = Air near its dew point looks full and ready to push.
+equal-rh-dew-point-is-air-temperature-seems = Air near its dew point looks full and ready to push.
 
 ## The picture
 

@@ -1,10 +1,7 @@
 """Checks: up from the crawlspace, almost no push, and equal RH."""
 
-from dryward import language
 from dryward.teaching import vault
 from dryward.teaching.questions import Draw, Question
-
-message = language.beside(__file__)
 
 
 def crawlspace(draw: Draw) -> Question | None:
@@ -15,25 +12,10 @@ def crawlspace(draw: Draw) -> Question | None:
     low, high = vault.air(*above).vapor_pressure, vault.air(*below).vapor_pressure
     if high < low + 100:
         return None
-    say = draw.say
-    draw.because(message("crawlspace-why", high=say(high, "Pa"), low=say(low, "Pa")))
-    return draw.words(
-        message(
-            "crawlspace-ask",
-            below=say(below[0], "degF"),
-            below_rh=say(below[1], "%"),
-            above=say(above[0], "degF"),
-            above_rh=say(above[1], "%"),
-        ),
-        message("crawlspace-right"),
-        (message("crawlspace-warm-to-cold"), "warm-to-cold"),
-        (
-            message("crawlspace-heating-dries-the-air"),
-            "heating-dries-the-air",
-            "",
-            message("crawlspace-heating-dries-the-air-looks"),
-        ),
-    )
+    draw.tell("Pa", high=high, low=low)
+    draw.tell("degF", below=below[0], above=above[0])
+    draw.tell("%", below_rh=below[1], above_rh=above[1])
+    return draw.ask("warm-to-cold", "heating-dries-the-air")
 
 
 def no_push(draw: Draw) -> Question | None:
@@ -46,22 +28,10 @@ def no_push(draw: Draw) -> Question | None:
     first, second = vault.air(*warm).vapor_pressure, vault.air(*cool).vapor_pressure
     if abs(first - second) > 0.1 * first:
         return None
-    say = draw.say
-    draw.because(
-        message("no-push-why", first=say(first, "Pa"), second=say(second, "Pa"), push=say(abs(first - second), "Pa"))
-    )
-    return draw.words(
-        message(
-            "no-push-ask",
-            warm=say(warm[0], "degF"),
-            warm_rh=say(warm[1], "%"),
-            cool=say(cool[0], "degF"),
-            cool_rh=say(cool[1], "%"),
-        ),
-        message("no-push-right"),
-        (message("no-push-rh-drives-vapor", cool=say(cool[1], "%"), warm=say(warm[1], "%")), "rh-drives-vapor"),
-        (message("no-push-warm-to-cold"), "warm-to-cold"),
-    )
+    draw.tell("Pa", first=first, second=second, push=abs(first - second))
+    draw.tell("degF", warm=warm[0], cool=cool[0])
+    draw.tell("%", warm_rh=warm[1], cool_rh=cool[1])
+    return draw.ask("rh-drives-vapor", "warm-to-cold")
 
 
 def equal_rh(draw: Draw) -> Question | None:
@@ -72,19 +42,11 @@ def equal_rh(draw: Draw) -> Question | None:
     draw.note(rh=rh, inside=inside, outside=outside)
     first, second = vault.air(inside, rh).vapor_pressure, vault.air(outside, rh).vapor_pressure
     way, other = ("out", "in") if first > second else ("in", "out")
-    say = draw.say
-    draw.because(message("equal-rh-why", first=say(first, "Pa"), second=say(second, "Pa")))
-    return draw.words(
-        message("equal-rh-ask", inside=say(inside, "degF"), rh=say(rh, "%"), outside=say(outside, "degF")),
-        message("equal-rh-right", way=way),
-        (message("equal-rh-rh-drives-vapor"), "rh-drives-vapor"),
-        (
-            message("equal-rh-dew-point-is-air-temperature", way=other),
-            "dew-point-is-air-temperature",
-            "",
-            message("equal-rh-dew-point-is-air-temperature-looks"),
-        ),
-    )
+    draw.tell("Pa", first=first, second=second)
+    draw.tell("degF", inside=inside, outside=outside)
+    draw.tell("%", rh=rh)
+    draw.tell(way=way, other=other)
+    return draw.ask("rh-drives-vapor", "dew-point-is-air-temperature")
 
 
 CHECKS = (crawlspace, no_push, equal_rh)

@@ -10,9 +10,9 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon, Rectangle
 
 from dryward import air, language
+from dryward.checks import Floats
 from dryward.pictures import style
-from dryward.pictures.drawing import Box, Entry, Floats, arrow, ceiling, sentences
-from dryward.pictures.live import LivePicture
+from dryward.pictures.drawing import Box, Entry, LivePicture, arrow, ceiling, sentences
 from dryward.pictures.section import draw_layer
 from dryward.weather import Air
 

@@ -43,29 +43,11 @@ def tightened(draw: Draw) -> Question | None:
     cold = draw.pick(20, (10, 15, 20, 25))
     draw.note(kilograms=kilograms, before=before, after=after, outdoor=cold)
     first, then = (indoor(kilograms, cfm, (cold, 80)) for cfm in (before, after))
-    say = draw.say
-    draw.because(message("tightened-why", then=say(round(then), "%")))
-    return draw.words(
-        message(
-            "tightened-ask",
-            kilograms=say(kilograms, "kg/day"),
-            cold=say(cold, "degF"),
-            before=say(before, "cfm"),
-            after=say(after, "cfm"),
-            room=say(70, "degF"),
-        ),
-        message("tightened-right", first=say(round(first), "%"), then=say(round(then), "%")),
-        (message("tightened-winter-fog-is-wet-air", first=say(round(first), "%")), "winter-fog-is-wet-air"),
-        (
-            message("tightened-winter-fog-is-wet-air-2", fallen=say(round(first * after / before), "%")),
-            "winter-fog-is-wet-air",
-        ),
-        (
-            message("tightened-house-must-breathe"),
-            "house-must-breathe",
-            message("tightened-house-must-breathe-reply", after=say(after, "cfm"), then=say(round(then), "%")),
-        ),
-    )
+    draw.tell("%", then=round(then), first=round(first), fallen=round(first * after / before))
+    draw.tell("kg/day", kilograms=kilograms)
+    draw.tell("degF", cold=cold, room=70)
+    draw.tell("cfm", before=before, after=after)
+    return draw.ask("winter-fog-is-wet-air", ("winter-fog-is-wet-air", "falls"), "house-must-breathe")
 
 
 def milder(draw: Draw) -> Question | None:
@@ -75,27 +57,11 @@ def milder(draw: Draw) -> Question | None:
     mild = draw.pick(50, (42, 45, 48, 50, 52))
     draw.note(kilograms=kilograms, cfm=cfm, outdoor=mild)
     cold, then = (indoor(kilograms, cfm, (outside, 80)) for outside in (20, mild))
-    say = draw.say
-    draw.because(message("milder-why", then=say(round(then), "%")))
-    return draw.number(
-        message(
-            "milder-ask",
-            humidity=say(round(cold), "%"),
-            cold=say(20, "degF"),
-            cfm=say(cfm, "cfm"),
-            mild=say(mild, "degF"),
-            room=say(70, "degF"),
-        ),
-        then,
-        "%",
-        3.0,
-        (cold, "rh-alone", message("milder-rh-alone-reply")),
-        (80, "rh-alone", message("milder-rh-alone-reply-2")),
-        (
-            0.5 * cold,
-            "heating-dries-the-air",
-            message("milder-heating-dries-the-air-reply", then=say(round(then), "%")),
-        ),
+    draw.tell("%", then=round(then), humidity=round(cold))
+    draw.tell("degF", cold=20, mild=mild, room=70)
+    draw.tell("cfm", cfm=cfm)
+    return draw.ask_number(
+        then, "%", 3.0, (cold, "rh-alone"), (80, "rh-alone", "outdoor-rh"), (0.5 * cold, "heating-dries-the-air")
     )
 
 
@@ -109,21 +75,10 @@ def wet_windows(draw: Draw) -> Question | None:
     edge = 100 * fogs_at(EDGE, to_si(20.0, "degF"), to_si(70.0, "degF"))
     if not after + 2 < edge < before - 2:
         return None
-    say = draw.say
-    draw.because(
-        message("wet-windows-why", fan=say(fan, "cfm"), after=say(round(after), "%"), edge=say(round(edge), "%"))
-    )
-    return draw.words(
-        message("wet-windows-ask", humidity=say(round(before), "%"), cold=say(20, "degF"), room=say(70, "degF")),
-        message("wet-windows-right"),
-        (
-            message("wet-windows-heating-dries-the-air"),
-            "heating-dries-the-air",
-            message("wet-windows-heating-dries-the-air-reply"),
-        ),
-        (message("wet-windows-winter-fog-is-wet-air"), "winter-fog-is-wet-air"),
-        (message("wet-windows-treats-the-sign"), "treats-the-sign"),
-    )
+    draw.tell("cfm", fan=fan)
+    draw.tell("%", after=round(after), edge=round(edge), humidity=round(before))
+    draw.tell("degF", cold=20, room=70)
+    return draw.ask("heating-dries-the-air", "winter-fog-is-wet-air", "treats-the-sign")
 
 
 CHECKS = (tightened, milder, wet_windows)

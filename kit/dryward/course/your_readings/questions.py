@@ -1,11 +1,8 @@
 """Checks: what follows the showers, what follows the sun, and 90 % in the cold."""
 
-from dryward import language
 from dryward.teaching import vault
 from dryward.teaching.questions import Draw, Question
 from dryward.units import from_si
-
-message = language.beside(__file__)
 
 
 def showers(draw: Draw) -> Question | None:
@@ -14,29 +11,9 @@ def showers(draw: Draw) -> Question | None:
     before, after = draw.pick((420, 780), ((420, 780), (380, 700), (450, 820), (500, 900)))
     minutes = draw.pick(40, (20, 30, 40, 50))
     draw.note(hour=hour, before=before, after=after, minutes=minutes)
-    say = draw.say
-    draw.because(message("showers-why", minutes=minutes))
-    return draw.words(
-        message("showers-ask", hour=hour, minutes=minutes, before=say(before, "Pa"), after=say(after, "Pa")),
-        message("showers-right"),
-        (
-            message("showers-vapor-barrier-is-air-barrier"),
-            "vapor-barrier-is-air-barrier",
-            message("showers-vapor-barrier-is-air-barrier-reply", minutes=minutes),
-            message("showers-vapor-barrier-is-air-barrier-seems"),
-        ),
-        (
-            message("showers-wet-roof-needs-vents"),
-            "wet-roof-needs-vents",
-            message("showers-wet-roof-needs-vents-reply"),
-        ),
-        (
-            message("showers-logger-90-means-wet"),
-            "logger-90-means-wet",
-            message("showers-logger-90-means-wet-reply"),
-            message("showers-logger-90-means-wet-seems"),
-        ),
-    )
+    draw.tell(minutes=minutes, hour=hour)
+    draw.tell("Pa", before=before, after=after)
+    return draw.ask("vapor-barrier-is-air-barrier", "wet-roof-needs-vents", "logger-90-means-wet")
 
 
 def noon_leap(draw: Draw) -> Question | None:
@@ -45,31 +22,10 @@ def noon_leap(draw: Draw) -> Question | None:
     outdoor = draw.pick((60, 50), ((60, 50), (55, 55), (65, 45), (50, 60)))
     draw.note(noon=(warm, rh), outdoor=outdoor)
     inside, outside = vault.air(warm, rh).vapor_pressure, vault.air(*outdoor).vapor_pressure
-    say = draw.say
-    draw.because(message("noon-leap-why", inside=say(inside, "Pa"), outside=say(outside, "Pa")))
-    return draw.words(
-        message(
-            "noon-leap-ask",
-            warm=say(warm, "degF"),
-            rh=say(rh, "%"),
-            cool=say(outdoor[0], "degF"),
-            outdoor=say(outdoor[1], "%"),
-        ),
-        message("noon-leap-right"),
-        (message("noon-leap-rh-alone"), "rh-alone", message("noon-leap-rh-alone-reply")),
-        (
-            message("noon-leap-logger-90-means-wet"),
-            "logger-90-means-wet",
-            message("noon-leap-logger-90-means-wet-reply"),
-            message("noon-leap-logger-90-means-wet-seems"),
-        ),
-        (
-            message("noon-leap-house-must-breathe"),
-            "house-must-breathe",
-            message("noon-leap-house-must-breathe-reply"),
-            message("noon-leap-house-must-breathe-seems"),
-        ),
-    )
+    draw.tell("Pa", inside=inside, outside=outside)
+    draw.tell("degF", warm=warm, cool=outdoor[0])
+    draw.tell("%", rh=rh, outdoor=outdoor[1])
+    return draw.ask("rh-alone", "logger-90-means-wet", "house-must-breathe")
 
 
 def cold_ninety(draw: Draw) -> Question | None:
@@ -80,27 +36,10 @@ def cold_ninety(draw: Draw) -> Question | None:
     found = vault.air(cold, rh).vapor_pressure
     room = 100 * found / vault.air(70, 100).vapor_pressure
     dew = from_si(vault.air(cold, rh).dew_point, "degF")
-    say = draw.say
-    draw.because(
-        message(
-            "cold-ninety-why",
-            found=say(found, "Pa"),
-            warm=say(70, "degF"),
-            room=say(round(room), "%"),
-            dew=say(dew, "degF"),
-        )
-    )
-    return draw.words(
-        message("cold-ninety-ask", cold=say(cold, "degF"), rh=say(rh, "%")),
-        message("cold-ninety-right"),
-        (message("cold-ninety-logger-90-means-wet", rh=say(rh, "%")), "logger-90-means-wet"),
-        (message("cold-ninety-wet-roof-needs-vents"), "wet-roof-needs-vents"),
-        (
-            message("cold-ninety-dew-point-is-a-place"),
-            "dew-point-is-a-place",
-            message("cold-ninety-dew-point-is-a-place-reply", rh=say(rh, "%")),
-        ),
-    )
+    draw.tell("Pa", found=found)
+    draw.tell("degF", warm=70, dew=dew, cold=cold)
+    draw.tell("%", room=round(room), rh=rh)
+    return draw.ask("logger-90-means-wet", "wet-roof-needs-vents", "dew-point-is-a-place")
 
 
 CHECKS = (showers, noon_leap, cold_ninety)

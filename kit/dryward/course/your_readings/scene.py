@@ -9,9 +9,9 @@ import numpy as np
 from matplotlib.axes import Axes
 
 from dryward import language
+from dryward.checks import Floats
 from dryward.pictures import style
-from dryward.pictures.drawing import Box, Floats, ceiling, sentences, thinned
-from dryward.pictures.live import LivePicture
+from dryward.pictures.drawing import Box, LivePicture, ceiling, sentences, thinned
 
 message = language.beside(__file__)
 

@@ -11,10 +11,10 @@ from typing import Any
 
 from dryward import building, language, units
 from dryward.building import layer_order
-from dryward.building.framing import parallel_path
+from dryward.building.framing import with_framing
 from dryward.building.job import Job, Room
 from dryward.checks import PlainError
-from dryward.panels import wetness
+from dryward.panels import readouts
 from dryward.panels.controls import Choice
 from dryward.panels.desk import house, layers, parts
 from dryward.panels.desk.draft import Draft
@@ -24,11 +24,10 @@ from dryward.panels.learner import Settings
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
-from dryward.pictures.profile import SectionAndProfile
-from dryward.pictures.section import SteadyRoof
+from dryward.pictures.section import SectionAndProfile, SteadyRoof
 from dryward.report import setting as weathered
 from dryward.report.setting import Setting
-from dryward.verdict import Verdict, of_steady
+from dryward.verdict import Verdict
 from dryward.weather import Air, MonthlyClimate
 
 message = language.beside(__file__)
@@ -94,7 +93,7 @@ class YourRoof(Page):
         indoor = here.winter_room if winter else here.summer_room
         outdoor = here.winter if winter else here.summer
         roof = self.draft.job.assembly
-        whole = parallel_path(roof) if roof.framing else None
+        whole = with_framing(roof).parallel if roof.framing else None
         return RoofInMonth(here, indoor, outdoor, steady.profile(roof, indoor, outdoor), whole)
 
     def _given(self, here: Setting, season: str) -> float:
@@ -151,13 +150,11 @@ class YourRoof(Page):
 
     def judge(self, state: RoofInMonth) -> Verdict:
         """The month that never ends; no air leak is counted."""
-        return of_steady(state.profile)
+        return state.profile.verdict
 
     def says(self, state: RoofInMonth) -> str:
         """What this month would do if it never ended."""
-        profile, verdict = state.profile, self.judge(state)
-        said = wetness.gathers(self, profile, verdict) if profile.wet_planes else wetness.settles(self, verdict)
-        return message("month-for-ever", said=said)
+        return message("month-for-ever", said=readouts.water(state.profile, self.judge(state), self.unit_system))
 
     def strips(self, at: SimpleNamespace, state: RoofInMonth) -> dict[str, Any]:
         """The state along the humidity this month, if it never ended."""

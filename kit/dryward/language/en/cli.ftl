@@ -182,6 +182,7 @@ own-made = A new lesson, { $name }, number { $number }:
 own-change-it = Change it, then type dryward lessons --write.
 in-a-checkout = Type this in the folder of a checkout, with the kit installed from it.
 written = written: { $file }
+removed = removed: { $file }
 stale = not as the lesson folders say: { $file }
 all-as-folders-say = All is as the lesson folders say.
 open-address = Open this address in a browser:

@@ -193,4 +193,6 @@ zones-there-are = 0 to 8, with or without A, B or C
 ## A row of the tables that cannot be used; $quoted and $memory are words of the tables.
 
 row-reading = The table { $table }, row { $row }: reading must be { $quoted } or { $memory }.
+# $listed are years, $editions is a constant of the code and its name stays.
+row-edition = The table { $table }, row { $row }: { $listed } is no edition; EDITIONS are { $editions }.
 row-number = The table of codes, row { $row }: { $given } is not a number.

@@ -11,7 +11,7 @@ sheet-prediction = The prediction
 # $key is a letter.
 sheet-right = Right is **{ $key }**. { $reveal }
 sheet-say = What they will say
-sheet-all-beliefs = All twenty-six beliefs can come back here. Name the one you hear, and ask for a number.
+sheet-all-beliefs = All { $count } beliefs can come back here. Name the one you hear, and ask for a number.
 sheet-belief = "{ $claim }" { $seems } *Right is:* { $right } *Grant them:* { $grain }
 sheet-split = If the vote splits
 sheet-move-on = With nine of ten right, move on.
@@ -36,7 +36,36 @@ no-lesson = none
 short-of-time = Short of time
 short-of-time-cut = Cut the clear night first, then which face goes in, then inside the film. Never cut a prediction.
 skilled-people = Skilled people
-skilled-people-pretest = Give them the ten-item pre-test. It names the lessons they can skip.
+skilled-people-pretest = Give them the pre-test of { $count } items. It names the lessons they can skip.
+
+## The page of quizzes; ` and | are Markdown, and $command, $exit, $si and $kind are typed as they stand
+
+quizzes = Quizzes
+quizzes-make = Make one
+quizzes-seed = A quiz is made from a seed, which is a whole number. The same seed gives the same paper on every machine. Another seed draws new numbers for a retake.
+quizzes-command = Type this in a shell: `{ $command }`
+quizzes-print = Open both files in a browser and print them. The code at the foot of each page tells which key belongs to which quiz.
+quizzes-exit = Use `{ $exit }` for the { $count } items of the exit quiz of a half day. Use `{ $si }` for metric pages.
+quizzes-kinds = The kinds
+# $marked are the kinds that a person marks.
+quizzes-count = There are { $count } kinds of questions, and { $letters } of them have letters to circle. A person marks { $marked } with the rubric: it is a drawing with three sentences. The table has each kind with its usual numbers.
+quizzes-wrong = Each wrong answer stands for one belief or one slip. The key names it. So a wrong letter tells you what to teach next week.
+quizzes-table = | kind | question | where it counts |
+quizzes-kind = | `{ $kind }` | { $prompt } | { $counts } |
+# Where a kind counts, in a row after the kind: starred, in the exit quiz, in the pre-test.
+quizzes-starred = starred
+quizzes-in-exit = exit quiz
+# $lessons are numbers of lessons.
+quizzes-in-pretest = pre-test for { $lessons }
+quizzes-pass = A pass
+quizzes-passed = A pass is { $share } of the lettered items, with all the starred ones right.
+quizzes-failed = A person who fails takes a new seed after a few days. Give back the beliefs behind the wrong letters, not only the score.
+quizzes-pretest = The pre-test
+quizzes-pretest-items = Skilled people can take { $count } items first. The kit then lists the lessons that still pay off for them.
+quizzes-review = Review
+quizzes-again = On a screen, lessons come back with new numbers after { $first } days, and again after { $second } days. On paper, print a new seed of { $count } items for the next meeting, and one more for a meeting later on.
+quizzes-tasks = Practical items
+quizzes-task = These lessons have a task, which is to set the sliders so that something holds: { $lessons }. There is more than one right way. The kit works the numbers and says yes or no. Ask for the reason, not only for the yes.
 
 ## The handout of predictions
 
@@ -69,7 +98,7 @@ quiz-how = Circle one letter for each question. A calculator is welcome.
 # $code finds its key.
 quiz-foot = Quiz { $code }. The roofs and films here are made up for teaching. A quiz is not a license.
 key-title = Key: { $title }
-key-pass = Pass: 80 % of the items, and all those with a star right. A retake draws new numbers with another seed.
+key-pass = Pass: { $share } of the items, and all those with a star right. A retake draws new numbers with another seed.
 key-behind = Behind it:
 key-marked = Marked by a person, 0 to 2 points each: { $answer }.
 key-foot = Key to quiz { $code }.

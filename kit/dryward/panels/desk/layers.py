@@ -19,7 +19,7 @@ from dryward.building import (
     VariableMembrane,
     library,
 )
-from dryward.building.membranes import cup_membrane
+from dryward.building.library import cup_membrane
 from dryward.checks import OutOfRange
 from dryward.language import called, message
 from dryward.panels.desk import parts

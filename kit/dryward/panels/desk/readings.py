@@ -19,12 +19,13 @@ from dryward.language import called, message
 from dryward.panels.desk import parts
 from dryward.panels.desk.layers import Troubles
 from dryward.panels.desk.parts import Part
+from dryward.physics import hourly
+from dryward.physics.hourly import Hours
 from dryward.report import setting
 from dryward.weather import Air, loggers
 
 if TYPE_CHECKING:
     from dryward.building import Assembly
-    from dryward.physics.hourly import Hours
     from dryward.weather.loggers import Guess, Readings
 
 #: Largest logger file [bytes].
@@ -196,8 +197,6 @@ def modelled(
     `ach50`, the air changes of the house at 50 Pa [1/h], a leak is counted, in a
     house of usual size with a fifth of its leaks in the roof.
     """
-    from dryward.physics import hourly
-
     outdoors, room = loggers.driving(readings)
     flow = None
     if ach50 is not None:

@@ -10,7 +10,7 @@ from typing import Any
 
 from dryward import building, storage, weather
 from dryward.building.job import Job, Place, load_job
-from dryward.checks import BadFile, PlainError, UnknownName
+from dryward.checks import BadFile, PlainError, UnknownName, begun
 from dryward.language import called, joined, message
 from dryward.panels.desk import parts
 from dryward.panels.desk.draft import Draft
@@ -19,7 +19,7 @@ from dryward.panels.desk.parts import Part
 from dryward.pictures.year import TwoYearGraphs, TwoYears
 from dryward.report import Check, Review, review
 from dryward.report.check import Number
-from dryward.report.document import amount, designs, legend, mark, moisture_year
+from dryward.report.document import amount, designs, document, legend, mark, moisture_year
 from dryward.units import grain_of_water
 from dryward.verdict import Finding, words
 
@@ -335,7 +335,7 @@ def _places(pair: tuple[Review, Review], system: str) -> Iterator[list[str]]:
             row.append(
                 message(
                     "panels.finding-at",
-                    state=words.word(here.state),
+                    state=message("verdict.head", state=here.state),
                     amount=words.shown_when(here, judged.verdict.method, system),
                 )
                 if here
@@ -361,7 +361,7 @@ def _said(check: Check | None, system: str) -> str:
 
 def difference(pair: Sequence[Review], names: Sequence[str]) -> str:
     """What differs between two reviews, in one sentence and one of each."""
-    first, second = (words.adjective(each.state) for each in pair)
+    first, second = (message("verdict.state", state=each.state) for each in pair)
     hourly = all(bool(each.hourly) for each in pair)
     if first == second:
         start = message("panels.both-are", hourly=hourly, state=first)
@@ -369,7 +369,7 @@ def difference(pair: Sequence[Review], names: Sequence[str]) -> str:
         one, other = names
         start = message("panels.one-and-other", hourly=hourly, one=one, other=other, first=first, second=second)
     accounts = [
-        message("panels.account-of", name=words.capital(name), account=words.account(each.verdict))
+        message("panels.account-of", name=begun(name), account=words.account(each.verdict))
         for name, each in zip(names, pair, strict=True)
     ]
     return " ".join([start, *accounts])
@@ -396,9 +396,9 @@ class Printing:
             return
         if form not in _FORMS:
             raise UnknownName("printed form", form, _FORMS)
-        from dryward.report import document, printed  # the PDF library is not needed before
+        from dryward.report import printed  # the PDF library is not needed before
 
-        content = document.document(found, system, draft.name)
+        content = document(found, system, draft.name)
         made = printed.pdf(content, size) if form == "pdf" else printed.html(content, size).encode("utf-8")
         name = f"{draft.name.removesuffix('.toml')}.{form}"
         self.made[form] = (name, made)

@@ -6,13 +6,12 @@ from functools import reduce
 import numpy as np
 
 from dryward.building import Assembly
-from dryward.checks import OutOfRange, of_kind, single, subject, within
+from dryward.checks import Floats, Ints, Numeric, OutOfRange, of_kind, single, subject, within
 from dryward.language import called, message
 from dryward.physics import moving_air
 from dryward.physics.airleak import Leak, outward_pressure
 from dryward.physics.hourly import layout as n
 from dryward.physics.hourly.grid import Grid
-from dryward.physics.shape import Floats, Ints, Numeric
 from dryward.physics.ventspace import VentSpace
 from dryward.units import KELVIN, written
 from dryward.weather import HourlyWeather

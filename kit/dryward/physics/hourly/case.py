@@ -6,17 +6,17 @@ import numpy as np
 
 from dryward import air
 from dryward.building import AirSpace, Assembly
-from dryward.checks import OutOfRange, of_kind, subject, within
+from dryward.checks import Floats, Ints, Numeric, OutOfRange, of_kind, subject, within
 from dryward.language import called, message
 from dryward.physics import moving_air
 from dryward.physics.airleak import Leak
 from dryward.physics.hourly import air_paths, grid, surfaces, tables
 from dryward.physics.hourly import layout as n
 from dryward.physics.hourly.layout import Cells, Constants, Curves, Faces, Paths
-from dryward.physics.shape import Floats, Ints, Numeric, Room
 from dryward.physics.ventspace import VentSpace
 from dryward.units import HOUR, KELVIN, STEFAN_BOLTZMANN, WATER_DENSITY
 from dryward.weather import Air, HourlyWeather
+from dryward.weather.indoor import Room
 
 #: Heat of evaporation at 0 degC [J/kg], specific heats of water and of vapor [J/(kg K)]:
 #: ASHRAE Handbook of Fundamentals 2017 ch. 1, equations 30 and 33.

@@ -5,10 +5,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from dryward.building import AirSpace, Assembly, FixedMembrane, LaminateMembrane, VariableMembrane
-from dryward.building.membranes import Membrane
-from dryward.checks import OutOfRange
+from dryward.building.substances import Membrane
+from dryward.checks import Floats, Ints, OutOfRange
 from dryward.language import called, message
-from dryward.physics.shape import Floats, Ints
 
 #: Cells at a face: parts of the layer, at least and at most [m].  Wood that is wetted from one face begins to wick
 #: only when its first cell is nearly full, so that cell must be thin.

@@ -13,7 +13,7 @@ import numpy as np
 
 from dryward import air
 from dryward.building import AirSpace, Assembly, Layer, Material, VariableMembrane
-from dryward.checks import NotConverged
+from dryward.checks import Floats, NotConverged
 from dryward.language import message
 from dryward.physics.hourly import surfaces
 from dryward.physics.hourly.air_paths import AirFlow
@@ -22,7 +22,6 @@ from dryward.physics.hourly.result import Hours
 from dryward.physics.hourly.simulate import simulate
 from dryward.physics.hourly.tables import AIR_CAPACITY, PORE_VAPOR
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density
-from dryward.physics.shape import Floats
 from dryward.units import HOUR, KELVIN, STEFAN_BOLTZMANN
 from dryward.weather import Air, HourlyWeather
 

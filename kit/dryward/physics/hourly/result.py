@@ -6,10 +6,10 @@ from functools import cached_property
 import numpy as np
 
 from dryward.building import Assembly
-from dryward.checks import OutOfRange, UnknownName, within
+from dryward.checks import Floats, Ints, OutOfRange, UnknownName, seal, within
 from dryward.exhibit import Exhibit, one_line
 from dryward.language import called, message
-from dryward.physics.shape import Floats, Ints, seal
+from dryward.physics import mold
 from dryward.units import HOUR, written
 from dryward.verdict import Verdict, of_year, words
 from dryward.weather import DAYS
@@ -233,8 +233,6 @@ class Hours(Exhibit):
 
     def mold_index(self, name: str, sensitivity: str, side: str = "inner") -> Floats:
         """Mold index at a face of a layer through the hours; see `physics.mold`."""
-        from dryward.physics import mold
-
         return mold.index(*self.face(name, side), sensitivity)
 
     def hours_above(

@@ -10,7 +10,7 @@ from typing import Any, TypeVar
 import numpy as np
 
 from dryward.building import Assembly, Layer, Material
-from dryward.checks import NotConverged, OutOfRange, PlainError, of_kind, within
+from dryward.checks import Floats, NotConverged, Numeric, OutOfRange, PlainError, of_kind, within
 from dryward.language import called, message
 from dryward.physics.airleak import Leak
 from dryward.physics.hourly import case as cases
@@ -18,10 +18,10 @@ from dryward.physics.hourly import layout, tables
 from dryward.physics.hourly.air_paths import AirFlow
 from dryward.physics.hourly.result import Hours, over_cells
 from dryward.physics.hourly.surfaces import Surface
-from dryward.physics.shape import Floats, Numeric, Room
 from dryward.physics.ventspace import VentSpace
 from dryward.units import HOUR, written
 from dryward.weather import YEAR, Air, HourlyWeather
+from dryward.weather.indoor import Room
 
 #: Hours between two calls of a progress function.
 CHUNK = 730

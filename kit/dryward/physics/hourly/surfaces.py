@@ -14,10 +14,9 @@ from types import ModuleType
 import numpy as np
 
 from dryward import air
-from dryward.checks import OutOfRange, within
+from dryward.checks import Floats, OutOfRange, within
 from dryward.language import message
 from dryward.physics import sky
-from dryward.physics.shape import Floats
 from dryward.storage import cached
 from dryward.units import KELVIN, STEFAN_BOLTZMANN
 from dryward.weather import HourlyWeather

@@ -13,8 +13,8 @@ import numpy as np
 
 from dryward import air
 from dryward.building import AirSpace, Material, VariableMembrane
+from dryward.checks import Floats
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT
-from dryward.physics.shape import Floats
 from dryward.units import KELVIN
 
 #: Steps of relative humidity from 0 to 1.

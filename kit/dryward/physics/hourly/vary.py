@@ -10,8 +10,8 @@ from dryward.checks import OutOfRange, UnknownName, within
 from dryward.language import called, message
 from dryward.physics.airleak import LONG_SHARE
 from dryward.physics.hourly.air_paths import AirFlow
-from dryward.physics.shape import Room
 from dryward.weather import Air
+from dryward.weather.indoor import Room
 
 #: Keywords of `hourly.simulate`.
 Options = dict[str, Any]

@@ -7,8 +7,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from dryward import air
-from dryward.air.saturation import Floats
-from dryward.checks import OutOfRange, within
+from dryward.checks import Floats, OutOfRange, within
 from dryward.language import message
 from dryward.units import HOUR, written
 from dryward.weather import gaps, indoor

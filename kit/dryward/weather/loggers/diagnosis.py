@@ -13,8 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from dryward import air
-from dryward.air.saturation import Floats
-from dryward.checks import OutOfRange
+from dryward.checks import Floats, OutOfRange
 from dryward.language import message
 from dryward.units import number, show_in
 from dryward.weather import indoor

@@ -12,8 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from dryward import air
-from dryward.air.saturation import Floats
-from dryward.checks import BadFile, UnknownName, within
+from dryward.checks import BadFile, Floats, UnknownName, within
 from dryward.language import called, listing, message
 from dryward.units import number as shown
 from dryward.units import to_si, written

@@ -31,8 +31,7 @@ from pathlib import Path
 import numpy as np
 
 from dryward import air
-from dryward.air.saturation import Floats
-from dryward.checks import UnknownName
+from dryward.checks import Floats, UnknownName
 from dryward.units import DAY, KELVIN, STEFAN_BOLTZMANN, from_si
 from dryward.weather.indoor import vapor_excess
 from dryward.weather.loggers.readings import moisture_content

@@ -1,4 +1,4 @@
-"""Membranes and sheets: layers that count by permeance, not by thickness.
+"""What a layer is made of: materials and air spaces, which have a thickness, and membranes, which count by permeance.
 
 A variable membrane is read at the mean relative humidity of its two faces
 and OPENS as that mean rises.  It knows no calendar and no direction; only a
@@ -16,24 +16,242 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from itertools import pairwise
-from typing import Any, ClassVar
+from typing import Any, ClassVar, TypeAlias
 
 import numpy as np
 
-from dryward.checks import OutOfRange, rising, within
+from dryward import units
+from dryward.checks import Floats, Numeric, OutOfRange, rising, subject, within
 from dryward.exhibit import one_line
 from dryward.language import called, listing, message
 from dryward.units import QUANTITIES, checked, from_si, quantity, show, written
-from dryward.units.table import Floats, Numeric
+
+#: Least and largest conductivity [W/(m K)], and the largest vapor permeability [kg/(s m Pa)], of any material.
+CONDUCTS = (QUANTITIES["conductivity"].low, QUANTITIES["conductivity"].high)
+PASSES = QUANTITIES["permeability"].high
+
+
+#: Points of a curve, and a property that is one number or such a curve.
+Points: TypeAlias = tuple[tuple[float, float], ...]
+Curve: TypeAlias = float | Points
+
+
+def _curve(what: str, of: str, points: object, name: str, first: str) -> Curve:
+    """A property given as one number or text, or as points ((x, value), ...)."""
+    if isinstance(points, (int, float, str)):
+        return checked(what, points, name, of=of)
+    rows: Any = tuple(tuple(float(v) for v in row) for row in points)  # type: ignore[attr-defined] # refused where it fails
+    facts = {"what": subject(what, of), "first": called(first)}
+    if len(rows) < 2 or any(len(row) != 2 for row in rows):
+        raise OutOfRange(message("building.one-number-or-points", **facts))
+    rising(message("building.along", **facts), [x for x, _ in rows])
+    for _, value in rows:
+        checked(what, value, name, of=of)
+    return rows
+
+
+def _at(curve: Curve, x: Numeric) -> Any:
+    if isinstance(curve, float):
+        return curve if np.ndim(x) == 0 else np.full(np.shape(x), curve)
+    xs, values = zip(*curve, strict=True)
+    found = np.interp(x, xs, values)
+    return float(found) if np.ndim(x) == 0 else found
+
+
+@dataclass(frozen=True, kw_only=True)
+class Sourced:
+    """What a row of the library says of where its numbers come from; given by name."""
+
+    #: Document, the place in it, and how it was read.
+    source: str = ""
+    where: str = ""
+    how_read: str = ""
+    #: Category in the library.
+    category: str = ""
+    #: How far the true value may lie: (property, low, high), SI.
+    ranges: tuple[tuple[str, float, float], ...] = ()
+
+
+@dataclass(frozen=True)
+class Material(Sourced):
+    """One homogeneous material.
+
+    Parameters
+    ----------
+    id : str
+        Lower-case words with hyphens.
+    name : str
+        As it stands on a drawing.
+    density : float
+        Dry bulk density [kg/m3], above 0 to 25 000.
+    specific_heat : float
+        Of the dry material [J/(kg K)], 100 to 10 000.
+    conductivity : float or ((water content [kg/m3], value), ...)
+        Thermal conductivity [W/(m K)], 0.001 to 500, straight between points.
+    vapor_permeability : float or ((relative humidity [-], value), ...)
+        [kg/(s m Pa)], 0 to 1e-9, straight between points, constant beyond.
+    sorption : ((relative humidity [-], water content [kg/m3]), ...)
+        Rising in both; empty for a material that stores no vapor.  A last
+        point at 1.0 is the free saturation.
+    liquid_conductivity : None or ((water content, K), ...)
+        K in s: liquid flux = K x gradient of capillary suction.
+    wood : bool
+        Whether a moisture content in mass % is meant for it.
+    source, where, how_read : str
+        Where the numbers stand, the place there, and how they were read.
+    category : str
+        Category in the library.
+    ranges : ((property, low, high), ...)
+        How far the true value may lie, for `physics.spread`.
+
+    Raises
+    ------
+    OutOfRange
+        One sentence naming the property, the value and the range.
+
+    Examples
+    --------
+    >>> board = Material("board", "board", 640, 1090, 0.16, 5e-11)
+    >>> board.conductivity_at(0.0)
+    0.16
+    """
+
+    id: str
+    name: str
+    density: float
+    specific_heat: float
+    conductivity: Curve
+    vapor_permeability: Curve
+    sorption: Points = ()
+    liquid_conductivity: Points | None = None
+    wood: bool = False
+
+    def __post_init__(self) -> None:
+        put = object.__setattr__
+        name = self.name or self.id
+        put(self, "density", checked("Density", self.density, "density", of=name))
+        put(self, "specific_heat", checked("Specific heat", self.specific_heat, "specific heat", of=name))
+        put(
+            self,
+            "conductivity",
+            _curve("Conductivity", name, self.conductivity, "conductivity", "water content"),
+        )
+        put(
+            self,
+            "vapor_permeability",
+            _curve("Vapor permeability", name, self.vapor_permeability, "permeability", "relative humidity"),
+        )
+        put(self, "sorption", self._checked_sorption(name))
+        if self.liquid_conductivity is not None:
+            put(
+                self,
+                "liquid_conductivity",
+                _curve("Liquid conductivity", name, self.liquid_conductivity, "liquid conductivity", "water content"),
+            )
+
+    def __repr__(self) -> str:
+        facts = {
+            "name": called(self.name),
+            "density": units.written(self.density, ".4g", "kg/m3"),
+            "conducts": show(self.conductivity_at(0.0), "conductivity", "si"),
+            "passes": show(self.permeability_at(0.5), "permeability", "us"),
+        }
+        said = message("building.material-line", **facts)
+        return one_line("Material", said if self.id == self.name else f"{self.id}, {said}")
+
+    def _checked_sorption(self, name: str) -> Points:
+        points = tuple((float(rh), float(w)) for rh, w in self.sorption)
+        what = subject("Sorption", name)
+        humidity, water = (
+            message("building.along", what=what, first=called(first))
+            for first in ("relative humidity", "water content")
+        )
+        rising(humidity, [rh for rh, _ in points])
+        rising(water, [w for _, w in points])
+        for rh, w in points:
+            within(humidity, rh, 0, 1, "%")
+            within(water, w, 0, 1500, "kg/m3")
+        return points
+
+    def conductivity_at(self, water_content: Numeric) -> Any:
+        """Thermal conductivity [W/(m K)] at a water content [kg/m3]."""
+        return _at(self.conductivity, water_content)
+
+    def permeability_at(self, relative_humidity: Numeric) -> Any:
+        """Vapor permeability [kg/(s m Pa)] at a relative humidity [-]."""
+        return _at(self.vapor_permeability, relative_humidity)
+
+    def water_content(self, relative_humidity: Numeric) -> Any:
+        """Water held [kg/m3] in balance with air of a relative humidity [-]."""
+        if not self.sorption:
+            return _at(0.0, relative_humidity)
+        points = self.sorption if self.sorption[0][0] == 0 else ((0.0, 0.0), *self.sorption)
+        return _at(points, relative_humidity)
+
+
+@dataclass(frozen=True)
+class AirSpace(Sourced):
+    """A layer of air: a service cavity, a still air space, or a vent space.
+
+    Parameters
+    ----------
+    thermal_resistance : float
+        Across a closed space; for a vented one, the film between the layer
+        under it and the moving air [m2 K/W], 0 to 5.
+    vapor_permeance : float
+        Across a closed space [kg/(s m2 Pa)], above 0; inf for no resistance.
+    vented : bool
+        Whether outdoor air moves through it: the steady and the monthly
+        methods then end the assembly here, at outdoor air behind the film
+        (ISO 6946, well-ventilated air layer).
+    id, name, source, where, how_read, category, ranges
+        As in `Material`.
+
+    Raises
+    ------
+    OutOfRange
+        Outside the ranges.
+
+    Examples
+    --------
+    >>> AirSpace(0.18).thermal_resistance
+    0.18
+    """
+
+    thermal_resistance: float
+    vapor_permeance: float = math.inf
+    vented: bool = False
+    id: str = ""
+    name: str = "air space"
+    category: str = field(default="air layers", kw_only=True)
+
+    def __post_init__(self) -> None:
+        put = object.__setattr__
+        put(
+            self,
+            "thermal_resistance",
+            checked("Thermal resistance", self.thermal_resistance, "thermal resistance", 0, 5, of=self.name),
+        )
+        put(
+            self,
+            "vapor_permeance",
+            checked("Vapor permeance", self.vapor_permeance, "permeance", 0, math.inf, above=True, of=self.name),
+        )
+
+    def __repr__(self) -> str:
+        resistance = show(self.thermal_resistance, "thermal resistance", "us")
+        vented = [message("building.vented")] if self.vented else []
+        return one_line("AirSpace", listing([called(self.name), resistance, *vented]))
+
 
 #: Permeance a membrane may have [kg/(s m2 Pa)]: nothing at all to 10 000 perm.
 HIGHEST = QUANTITIES["permeance"].high
 
 
 @dataclass(frozen=True)
-class Origin:
+class Origin(Sourced):
     """Where the numbers of a library row come from, and what it is called.
 
     Attributes
@@ -50,11 +268,6 @@ class Origin:
 
     id: str = ""
     name: str = "membrane"
-    source: str = ""
-    where: str = ""
-    how_read: str = ""
-    category: str = ""
-    ranges: tuple = ()
 
 
 def _mean_humidity(inside: Numeric, outside: Numeric) -> Any:
@@ -286,47 +499,8 @@ class LaminateMembrane(Membrane):
         return float(both) if inside.ndim == 0 else both
 
 
-#: Mean humidity of the two faces in each test [-].
-#: ASTM E96 desiccant method (0 and 50 %) and water method (100 and 50 %).
-DRY_CUP, WET_CUP = 0.25, 0.75
-#: Points that draw the log-straight part of a material curve.
-_BETWEEN = 5
-
-
-def _checked(dry: float, wet: float, highest: float, unit: str) -> tuple[float, float]:
-    dry = within("Dry-cup value", dry, 0.0, highest, unit, above=True)
-    wet = within("Wet-cup value", wet, 0.0, highest, unit, above=True)
-    if wet < dry:
-        values = {"wet": written(wet, ".4g", unit), "dry": written(dry, ".4g", unit)}
-        raise OutOfRange(message("building.wet-cup-below", **values))
-    return dry, wet
-
-
-def cup_curve(dry: float, wet: float) -> float | tuple[tuple[float, float], ...]:
-    """Vapor permeability of a material against humidity, from its two cup values.
-
-    Notes
-    -----
-    Assumes that the value belongs to the mean humidity of the test, 25 % and
-    75 %.
-    """
-    dry, wet = _checked(dry, wet, 1e-9, "kg/(s m Pa)")
-    if wet == dry:
-        return dry
-    last = _BETWEEN - 1
-    inner = tuple(
-        (DRY_CUP + (WET_CUP - DRY_CUP) * i / last, dry * math.exp(math.log(wet / dry) * i / last))
-        for i in range(1, last)
-    )
-    return ((DRY_CUP, dry), *inner, (WET_CUP, wet))
-
-
-def cup_membrane(dry: float, wet: float, origin: Origin | None = None) -> FixedMembrane | VariableMembrane:
-    """A membrane from its dry-cup and wet-cup permeance."""
-    dry, wet = _checked(dry, wet, HIGHEST, "kg/(s m2 Pa)")
-    if wet == dry:
-        return FixedMembrane(dry, origin)
-    return VariableMembrane((DRY_CUP, WET_CUP), (dry, wet), origin)
+#: What a layer is made of.
+Substance: TypeAlias = Material | FixedMembrane | VariableMembrane | LaminateMembrane | AirSpace
 
 
 def membrane_reading(film: Membrane, rh_inside_face: Numeric, rh_outside_face: Numeric) -> str:
