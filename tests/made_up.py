@@ -128,6 +128,6 @@ def unmarked(text, allowed=()):
 
 def points(text, allowed=()):
     """Numbers of a text with a decimal point, but for what is allowed: the names of sections, versions, addresses."""
-    for known in allowed:
+    for known in sorted(allowed, key=len, reverse=True):
         text = text.replace(known, " ")
     return re.findall(r"\S*\d\.\d\S*", text)

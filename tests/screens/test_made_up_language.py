@@ -9,6 +9,7 @@ import made_up
 from dryward import language, panels, school
 from dryward.building import library
 from dryward.panels import protocol
+from dryward.panels.desk import parts
 from dryward.panels.desk.layers import _NARROW
 from dryward.panels.learner import Settings
 from dryward.teaching import lessons
@@ -170,3 +171,73 @@ def test_the_browser_has_no_words_of_its_own():
     asked = set(re.findall(r"say\(\"([a-z-]+)\"", scripts))
     asked |= {each for pair in re.findall(r"say\([\w.]+ \? \"([a-z-]+)\" : \"([a-z-]+)\"", scripts) for each in pair}
     assert asked == set(protocol.TEXTS)
+
+
+def scripts(browser, asked):
+    """What the page's own scripts write: the texts of some numbers, each with what its slider says of itself."""
+    page = browser.new_page()
+    try:
+        code = "".join(protocol._text(name) for name in ("parts.js", "controls.js"))
+        return page.evaluate(
+            f"([words, asked]) => {{ {code} Object.assign(texts, words);"
+            " return asked.map(([spec, value]) => shownNumber(spec, value)); }",
+            [protocol.texts(), asked],
+        )
+    finally:
+        page.close()
+
+
+def sliders(id, tmp_path):
+    """The sliders of a page, in both unit systems."""
+    for system in ("us", "si"):
+        page = panels.page(id, system, Settings(Progress(tmp_path / system)))
+        yield from (each for each in page.controls.values() if not each.options)
+
+
+@pytest.mark.browser
+def test_the_browser_writes_a_number_as_the_kit_does(spoken, browser, tmp_path):
+    """Each slider at each of its notches: its field, what is read aloud, and the sentence beside it are one number."""
+    asked, said = [], []
+    for id in ("open-out-tight-in", "the-hole-and-the-ceiling", "vent-space", "clear-night", "winter-house"):
+        for control in sliders(id, tmp_path / id):
+            for notch in range(control.notches + 1):
+                value = float(f"{control.at(notch / control.notches):.10g}")  # as the browser moves
+                asked.append([control.frame(), value])
+                said.append(control.say(value))
+    assert scripts(browser, asked) == said
+    assert any("," in each for each in said)
+    assert any("−" in each for each in said)
+    assert not [each for each in said if made_up.points(each) or "-" in each]
+
+
+@pytest.mark.browser
+def test_english_numbers_in_the_browser(browser):
+    """Without a language they are as Python writes them."""
+    spec = {"log": False, "digits": 1}
+    assert scripts(browser, [[spec, -7.25], [spec, -0.01], [{"log": True}, 0.0456], [{"log": True}, 57.34]]) == [
+        "-7.3", "0.0", "0.046", "57.3",
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize("id", ["where-it-gets-wet", "clear-night"])
+def test_a_number_is_typed_as_it_is_shown(id, spoken, tmp_path):
+    """What stands in a slider's field, and what is read aloud with its unit, is taken again."""
+    for control in sliders(id, tmp_path):
+        for value in (control.min, control.max, control.start):
+            shown = control.say(value)
+            assert control.read(shown) == pytest.approx(control.rounded(value)), shown
+            assert control.read(f"{shown} {control.unit}") == pytest.approx(control.rounded(value)), shown
+
+
+def test_twelve_means_are_typed_as_they_are_shown(spoken, tmp_path, monkeypatch):
+    """A comma between them would cut each number in two."""
+    monkeypatch.chdir(tmp_path)
+    page = panels.page("your-roof", "si", Settings(Progress(tmp_path)))
+    page.hear({"kind": "desk", "key": "set:place.kind", "value": "means"})
+    fields = {each["key"]: each["value"] for each in parts.typed_in(page.widget.desk["sections"])}
+    before = page.draft.job.place
+    for key in ("set:place.temperature", "set:place.relative_humidity"):
+        page.hear({"kind": "desk", "key": key, "value": fields[key]})
+    assert "," in fields["set:place.temperature"]
+    assert page.draft.job.place.temperature == pytest.approx(before.temperature, abs=0.051)
+    assert page.draft.job.place.relative_humidity == pytest.approx(before.relative_humidity, abs=0.0051)

@@ -195,7 +195,7 @@ def _print(result: dict[str, Any], units: str, brief: bool) -> None:
         return
     from dryward.report.document import MARKS, amount, legend, newest_edition
 
-    print(message("cli.roof-and-place", roof=result["assembly"], place=result["place"]))
+    print(message("cli.roof-and-place", roof=called(result["assembly"]), place=result["place"]))
     for warning in result["warnings"]:
         print(warning)
     print(f"{result['headline']}\n{result['small']}\n\n{legend()}")

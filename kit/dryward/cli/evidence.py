@@ -11,7 +11,7 @@ from dryward import evidence
 from dryward.checks import OutOfRange
 from dryward.cli import front_page
 from dryward.evidence.table import OWN, READINGS, Check
-from dryward.language import joined, message
+from dryward.language import called, joined, message
 from dryward.units import written
 
 
@@ -136,6 +136,6 @@ def summary(checks: Iterable[Check]) -> str:
     )
     rows = []
     for (own, source), found in sorted(by_source.items()):
-        name = message("cli.not-counted", own=OWN, source=source) if own else source
+        name = message("cli.not-counted", own=called(OWN), source=source) if own else source
         rows.append((name, len(found), sum(c.passed for c in found), _closest(found)))
     return front_page.table(heads, rows)

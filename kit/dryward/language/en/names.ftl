@@ -533,6 +533,10 @@ drywall = drywall
 no-retarder = no retarder
 outside-board = outside board
 
+## Where a value of the evidence stands.
+
+the-kit-s-own = the kit's own
+
 ## Sample files of loggers.
 
 cause-air-leak = cause air leak
