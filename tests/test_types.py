@@ -75,6 +75,32 @@ def test_mypy_finds_nothing(copied, tmp_path):
     assert mypy(copied, tmp_path).startswith("Success")
 
 
+#: What is typed at a prompt, texts with their units too, and what an editor then knows of it.
+TYPED = """
+from dryward.building import Framing, library
+from dryward.physics.ventspace import VentSpace
+from dryward.weather import Air
+
+reveal_type(Air("70 F", "40 %").temperature)
+reveal_type(VentSpace("1-1/2 in", "16 ft", "4/12", "10 in2").height)
+reveal_type(Framing("a tenth", library.material("spruce"), ["fill"]).share)
+reveal_type(library.membrane("teaching-variable").name)
+reveal_type(library.substance("spruce").name)
+reveal_type([each.name for each in library.search("spruce")])
+"""
+KNOWN = ["float", "float", "float", "str", "str", "list[str]"]
+
+
+@pytest.mark.slow
+def test_what_takes_texts_says_so_and_what_is_looked_up_has_a_type(copied, tmp_path):
+    place = copied / "dryward" / "typed.py"
+    place.write_text(TYPED, encoding="utf-8")
+    said = mypy(copied, tmp_path)
+    place.unlink()
+    assert "error" not in said, said
+    assert [each.replace("builtins.", "") for each in re.findall(r'Revealed type is "(.*)"', said)] == KNOWN
+
+
 @pytest.mark.slow
 def test_mypy_sees_a_slip_in_every_public_function(copied, tmp_path):
     """A wrong sum as the first line of each: it must be reported at each of them."""

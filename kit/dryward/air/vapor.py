@@ -6,7 +6,7 @@ hour-by-hour kernel included, is made from them.
 """
 
 from dataclasses import dataclass
-from typing import TypeVar, overload
+from typing import TYPE_CHECKING, TypeVar, overload
 
 import numpy as np
 
@@ -427,6 +427,10 @@ class Air:
     # As arrays they are many airs; most of the kit asks for one.
     temperature: float
     relative_humidity: float
+
+    if TYPE_CHECKING:  # what it takes is more than what it keeps
+
+        def __init__(self, temperature: float | str | Floats, relative_humidity: float | str | Floats) -> None: ...
 
     def __post_init__(self) -> None:
         put = object.__setattr__

@@ -53,6 +53,7 @@ from dryward.building.substances import (
     FixedMembrane,
     LaminateMembrane,
     Material,
+    Membrane,
     Origin,
     Substance,
     VariableMembrane,
@@ -444,7 +445,9 @@ def _measured(table: Table, thing: Substance, thickness: float | None) -> Substa
         else:
             raise table.wrong("thermal_resistance", message("building.resistance-for"))
     what = listed([key.replace("_", " ") for key in ("permeance", "thermal_resistance") if key in table])
-    return library.with_value_of(dataclasses.replace(thing, **change), what, _GIVEN) if change else thing
+    if isinstance(thing, Membrane) or not change:
+        return thing
+    return library.with_value_of(dataclasses.replace(thing, **change), what, _GIVEN)
 
 
 def _layer(number: int, value: Any) -> Layer:

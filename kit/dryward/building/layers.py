@@ -1,6 +1,7 @@
 """Layers: what one is made of, how thick it is, whether leaking air seeps through it; the wood that bridges some."""
 
 import math
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import TYPE_CHECKING
@@ -179,11 +180,11 @@ class Framing:
 
     Parameters
     ----------
-    share : float
-        Part of the area that is framing [-], 0 to 0.5.
+    share : float or str
+        Part of the area that is framing [-], 0 to 0.5, or a text such as ``"10 %"``.
     material : Material
         What the framing is made of.
-    layers : tuple of str
+    layers : list of str
         Names of the layers it runs through.
 
     Raises
@@ -201,6 +202,10 @@ class Framing:
     share: float = field(metadata=entry("Framing share", "share", 0, 0.5, bare=("%", "%")))
     material: Material
     layers: tuple[str, ...]
+
+    if TYPE_CHECKING:  # what it takes is more than what it keeps
+
+        def __init__(self, share: float | str, material: Material, layers: Iterable[str]) -> None: ...
 
     def __post_init__(self) -> None:
         settle(self)

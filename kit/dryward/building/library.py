@@ -16,8 +16,9 @@ import dataclasses
 import difflib
 import math
 import re
+from collections.abc import Callable, Mapping
 from functools import cache
-from typing import Any
+from typing import Any, TypeVar
 
 from dryward import air, units
 from dryward.building import schema
@@ -28,6 +29,7 @@ from dryward.building.substances import (
     FixedMembrane,
     LaminateMembrane,
     Material,
+    Membrane,
     Origin,
     Points,
     Substance,
@@ -155,10 +157,14 @@ def _air_space(row: Row) -> AirSpace:
     )
 
 
-def read_table(name: str, text: str | None = None) -> dict[str, Any]:
+def read_table(name: str, text: str | None = None) -> dict[str, Substance]:
     """One table of the library as things by id."""
-    make = {"materials.csv": _material, "sheets.csv": _sheet, "air_spaces.csv": _air_space}[name]
-    found = {}
+    makers: dict[str, Callable[[Row], Substance]] = {
+        "materials.csv": _material,
+        "sheets.csv": _sheet,
+        "air_spaces.csv": _air_space,
+    }
+    make, found = makers[name], {}
     for row in schema.rows(name, COLUMNS[name], text):
         try:
             found[row["id"]] = make(row)
@@ -173,9 +179,13 @@ def read_table(name: str, text: str | None = None) -> dict[str, Any]:
     return found
 
 
+#: What is picked by its id.
+Picked = TypeVar("Picked")
+
+
 @cache
-def _whole() -> dict[str, Any]:
-    found = {}
+def _whole() -> dict[str, Substance]:
+    found: dict[str, Substance] = {}
     for name in COLUMNS:
         for key, thing in read_table(name).items():
             if key in found:
@@ -184,17 +194,16 @@ def _whole() -> dict[str, Any]:
     return found
 
 
-def _pick(kind: str, key: str, classes: type | tuple[type, ...]) -> Any:
-    fitting = {name: thing for name, thing in _whole().items() if isinstance(thing, classes)}
+def _pick(kind: str, key: str, among: Mapping[str, Picked]) -> Picked:
     try:
-        return fitting[key]
+        return among[key]
     except (KeyError, TypeError):
-        raise UnknownName(kind, key, fitting) from None
+        raise UnknownName(kind, key, among) from None
 
 
-def substance(id: str) -> Any:
+def substance(id: str) -> Substance:
     """Anything of the library by its id."""
-    return _pick("material or sheet", id, object)
+    return _pick("material or sheet", id, _whole())
 
 
 def material(id: str) -> Material:
@@ -219,10 +228,10 @@ def material(id: str) -> Material:
     >>> material("spruce").wood
     True
     """
-    return _pick("material", id, Material)
+    return _pick("material", id, {key: each for key, each in _whole().items() if isinstance(each, Material)})
 
 
-def membrane(id: str) -> Any:
+def membrane(id: str) -> FixedMembrane | VariableMembrane | LaminateMembrane:
     """A membrane, sheet or paint of the library by its id.
 
     Parameters
@@ -246,7 +255,7 @@ def membrane(id: str) -> Any:
     >>> round(from_si(membrane("teaching-variable").permeance(0.4, 0.2), "perm"), 3)
     0.5
     """
-    return _pick("membrane", id, (FixedMembrane, VariableMembrane, LaminateMembrane))
+    return _pick("membrane", id, {key: each for key, each in _whole().items() if isinstance(each, Membrane)})
 
 
 def air_space(id: str) -> AirSpace:
@@ -271,7 +280,7 @@ def air_space(id: str) -> AirSpace:
     >>> air_space("vent-space").vented
     True
     """
-    return _pick("air space", id, AirSpace)
+    return _pick("air space", id, {key: each for key, each in _whole().items() if isinstance(each, AirSpace)})
 
 
 def category(thing: Substance) -> str:
@@ -279,15 +288,15 @@ def category(thing: Substance) -> str:
     return thing.origin.category if hasattr(thing, "origin") else thing.category
 
 
-def by_category() -> dict[str, tuple[Any, ...]]:
+def by_category() -> dict[str, tuple[Substance, ...]]:
     """The whole library, sorted by category, in the order of its tables."""
-    found: dict[str, list[Any]] = {}
+    found: dict[str, list[Substance]] = {}
     for thing in _whole().values():
         found.setdefault(category(thing), []).append(thing)
     return {key: tuple(things) for key, things in found.items()}
 
 
-def search(text: str) -> tuple[Any, ...]:
+def search(text: str) -> tuple[Substance, ...]:
     """Things of the library whose id, name or category has all the typed words."""
     words = str(text).lower().split()
     things = _whole()
@@ -341,7 +350,9 @@ def source_of(thing: Substance, longest: int | None = None) -> str:
     return f"{source}{end}"
 
 
-def with_value_of(thing: Any, what: str, by: str) -> Any:
+def with_value_of(
+    thing: Material | AirSpace | FixedMembrane, what: str, by: str
+) -> Material | AirSpace | FixedMembrane:
     """The same thing, its origin saying that a value is not the library's.
 
     Notes

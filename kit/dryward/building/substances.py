@@ -18,7 +18,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
-from typing import Any, ClassVar, TypeAlias
+from typing import Any, ClassVar, Self, TypeAlias
 
 import numpy as np
 
@@ -295,7 +295,7 @@ class Membrane:
         """Permeance [kg/(s m2 Pa)] at the humidities of its two faces [-]; each kind has its own."""
         raise NotImplementedError
 
-    def flipped(self) -> Membrane:
+    def flipped(self) -> Self:
         """The same membrane with its other face to the room."""
         return self
 
@@ -474,9 +474,9 @@ class LaminateMembrane(Membrane):
         """The two sheets from inside to outside."""
         return (self.backing, self.sensitive) if self.turned else (self.sensitive, self.backing)
 
-    def flipped(self) -> LaminateMembrane:
+    def flipped(self) -> Self:
         """The same laminate with its other face to the room."""
-        return LaminateMembrane(self.sensitive, self.backing, not self.turned, self.origin)
+        return type(self)(self.sensitive, self.backing, not self.turned, self.origin)
 
     def permeance(self, rh_inside_face: Numeric, rh_outside_face: Numeric) -> Any:
         """Permeance [kg/(s m2 Pa)] at the humidities of its two faces [-]."""

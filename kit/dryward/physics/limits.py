@@ -12,10 +12,10 @@ from dryward.building import Assembly
 from dryward.checks import Floats, Numeric, OutOfRange, UnknownName
 from dryward.exhibit import Exhibit, one_line
 from dryward.language import called, listing, message
+from dryward.physics import steady
 from dryward.physics.airleak import Leak
 from dryward.physics.hourly import AirFlow, batch, varied
 from dryward.physics.nodes import nodes_of
-from dryward.physics.steady import sweep, variables
 from dryward.units import written
 from dryward.verdict import DRY, of_year, states_of_sweep
 from dryward.weather import Air, HourlyWeather
@@ -177,29 +177,35 @@ def dry_ranges(
     A keyword of `steady.sweep` -> its values; or a label -> keywords -> values,
     for a choice that changes several at once.
     """
-    now = _now(assembly, indoor, outdoor)
     blocks = []
     for label, values in variables.items():
         block = values if isinstance(values, Mapping) else {label: values}
         blocks.append((label, {name: np.atleast_1d(np.asarray(v, dtype=float)) for name, v in block.items()}))
-    every = {name for _, block in blocks for name in block}
+    known = steady.variables(assembly)
+    now: dict[str, Numeric] = {}
+    for name in (name for _, block in blocks for name in block):
+        if name not in known:
+            raise UnknownName("thing to vary", name, known)
+        now[name] = _now(assembly, indoor, outdoor, *known[name])
     # One stacked sweep: a row for every value of every variable, all others
     # as they are now.  A layer that depends on humidity cannot be one of
     # "as now" by a number, so its rows run in a sweep of their own.
-    alone = [b for b in blocks if any(_depends_on_humidity(assembly, name) for name in b[1])]
+    nodes = nodes_of(assembly)
+    dependent = {(nodes.names[each.place], "permeance") for each in nodes.humidity_dependent}
+    alone = [b for b in blocks if any(known[name] in dependent for name in b[1])]
     found: dict[str, Range] = {}
     for group in [[b for b in blocks if b not in alone], *[[b] for b in alone]]:
         if not group:
             continue
-        names = [name for name in every if any(name in block for _, block in group)]
+        names = [name for name in now if any(name in block for _, block in group)]
         sizes = [len(next(iter(block.values()))) for _, block in group]
-        columns: dict[str, Any] = {name: np.full(sum(sizes), now(name)) for name in names}
+        columns: dict[str, Any] = {name: np.full(sum(sizes), now[name]) for name in names}
         row = 0
         for (_, block), size in zip(group, sizes, strict=True):
             for name, values in block.items():
                 columns[name][row : row + size] = values
             row += size
-        states = states_of_sweep(sweep(assembly, indoor, outdoor, **columns))
+        states = states_of_sweep(steady.sweep(assembly, indoor, outdoor, **columns))
         row = 0
         for (label, block), size in zip(group, sizes, strict=True):
             found[label] = Range(label, next(iter(block.values())), states[row : row + size])
@@ -207,29 +213,9 @@ def dry_ranges(
     return found
 
 
-def _find(assembly: Assembly, name: str) -> tuple[str | None, str]:
-    known = variables(assembly)
-    if name not in known:
-        raise UnknownName("thing to vary", name, known)
-    return known[name]
-
-
-def _depends_on_humidity(assembly: Assembly, name: str) -> bool:
-    layer, what = _find(assembly, name)
-    if layer is None or what != "permeance":
-        return False
-    nodes = nodes_of(assembly)
-    return any(nodes.names[a.place] == layer for a in nodes.humidity_dependent)
-
-
-def _now(assembly: Assembly, indoor: Air, outdoor: Air) -> Callable[[str], Numeric]:
-    """The present value of a variable."""
-
-    def value(name: str) -> Numeric:
-        layer, what = _find(assembly, name)
-        if layer is None:
-            side, _, quantity = what.partition("_")
-            return getattr(indoor if side == "indoor" else outdoor, quantity)
+def _now(assembly: Assembly, indoor: Air, outdoor: Air, layer: str | None, what: str) -> Numeric:
+    """The present value of what can be varied: of a layer, or of an air."""
+    if layer is not None:
         return getattr(assembly.layer(layer), what)
-
-    return value
+    side, _, quantity = what.partition("_")
+    return getattr(indoor if side == "indoor" else outdoor, quantity)

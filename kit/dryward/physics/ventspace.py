@@ -22,6 +22,7 @@ the faces / heat that the air carries (`Airflow.transfer_units`).
 import math
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
+from typing import TYPE_CHECKING
 
 import numpy as np
 
@@ -188,15 +189,15 @@ class VentSpace:
 
     Parameters
     ----------
-    height : float
-        The gap [m], 0.003 to 0.5.
-    length : float
+    height : float or str
+        The gap [m], 0.003 to 0.5, or a text such as ``"1-1/2 in"``.
+    length : float or str
         From inlet to outlet along the slope [m], 0.1 to 50.
-    slope : float
-        From the horizontal [degrees], 0 to 90.
-    inlet_area, outlet_area : float
+    slope : float or str
+        From the horizontal [degrees], 0 to 90, or a text such as ``"4/12"``.
+    inlet_area, outlet_area : float or str
         Net free area over the width [m2], above 0; inf for wide open.
-    width : float
+    width : float or str
         Across the slope [m], above 0 to 1000.
     losses : float
         Of entry, exit and bends, on the speed in the channel [-], 0 to 100.
@@ -205,7 +206,7 @@ class VentSpace:
     wind_coefficient : float
         Difference of the wind pressure coefficients of inlet and outlet, on
         the wind speed handed in [-], -2 to 2.
-    roughness : float
+    roughness : float or str
         Of the faces [m], 0 to 0.003.
 
     Raises
@@ -238,6 +239,22 @@ class VentSpace:
     discharge: float = 0.6
     wind_coefficient: float = 0.1
     roughness: float = 0.0
+
+    if TYPE_CHECKING:  # what it takes is more than what it keeps
+
+        def __init__(
+            self,
+            height: float | str,
+            length: float | str,
+            slope: float | str,
+            inlet_area: float | str = math.inf,
+            outlet_area: float | str = math.inf,
+            width: float | str = 1.0,
+            losses: float = 1.5,
+            discharge: float = 0.6,
+            wind_coefficient: float = 0.1,
+            roughness: float | str = 0.0,
+        ) -> None: ...
 
     def __post_init__(self) -> None:
         for name, what, low, high, quantity, above in _RANGES:

@@ -34,6 +34,7 @@ FILM, FILL, OUTER, CAVITY = "inner membrane", "insulation", "outer layer", "serv
 def film(dry: float | None = None, wet: float | None = None) -> VariableMembrane:
     """The variable film of the lessons, or one of the same kind with other perms."""
     known = membrane("teaching-variable")
+    assert isinstance(known, VariableMembrane)
     if dry is None or wet is None:
         return known
     return VariableMembrane([rh for rh, _ in known.points], (to_si(dry, "perm"), to_si(wet, "perm")))

@@ -25,7 +25,7 @@ from dryward.pictures.year import MoistureYear, YearGraph
 from dryward.teaching import words
 from dryward.teaching.words import Step
 from dryward.units import HOUR, WATER_DENSITY, from_si, to_si, written
-from dryward.verdict import Finding, Verdict, criterion, of_year
+from dryward.verdict import Finding, Verdict, criterion
 from dryward.verdict.words import account, amount, month_of
 from dryward.weather import Air
 
@@ -133,7 +133,7 @@ def kept(hours: Hours) -> Run:
         moisture={name: each[both] for name, each in moisture.items()},
         brought=brought,
         carried=carried,
-        verdict=of_year(hours),
+        verdict=hours.verdict,
         driest=int(sheathing[before:].argmin()),
         lowest=float(sheathing[before:].min()),
         change=float(sheathing[-1] - sheathing[before - 1]),

@@ -43,7 +43,7 @@ WEATHER = Choice(
 )
 #: Option -> the film itself.
 LAMINATE = library.membrane("teaching-laminate")
-FILMS = {
+FILMS: dict[str, FixedMembrane | VariableMembrane | LaminateMembrane] = {
     "variable": library.membrane("teaching-variable"),
     "fixed": FixedMembrane(to_si(1.0, "perm"), Origin(name="fixed sheet")),
     "direction-dependent": LAMINATE,
@@ -136,7 +136,7 @@ class TheFilmThatChanges(Page):
             right, wrong = state.profile, state.turned
             if state.film.turned:
                 right, wrong = wrong, right
-            return _both_ways(_faces(right), _faces(wrong))
+            return _both_ways(state.film, _faces(right), _faces(wrong))
         inside, outside = state.faces
         return FilmBetweenFaces(
             CURVE,
@@ -267,10 +267,11 @@ class TheFilmThatChanges(Page):
         ]
 
 
-def _both_ways(right, wrong):
+def _both_ways(film: LaminateMembrane, right: tuple[float, float], wrong: tuple[float, float]) -> LaminateFaces:
     """Humidities through the laminate as the maker says, and turned over."""
-    backing = LAMINATE.backing.level
-    facing, flipped = LAMINATE.permeance(*right), LAMINATE.flipped().permeance(*wrong)
+    backing = film.backing.level
+    ways = (film.flipped(), film) if film.turned else (film, film.flipped())
+    facing, flipped = ways[0].permeance(*right), ways[1].permeance(*wrong)
     # What passes both sheets passes the backing, and that fixes the humidity between them.
     between = right[1] + (right[0] - right[1]) * facing / backing
     other = wrong[0] - (wrong[0] - wrong[1]) * flipped / backing

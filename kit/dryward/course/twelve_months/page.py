@@ -21,7 +21,7 @@ from dryward.physics import monthly
 from dryward.pictures.year import MonthBars, MonthlyWater, from_balance
 from dryward.teaching.words import Step
 from dryward.units import to_si
-from dryward.verdict import Verdict, of_months
+from dryward.verdict import Verdict
 from dryward.verdict.words import month as name_of
 from dryward.verdict.words import wet_and_how_long
 from dryward.weather import Air
@@ -57,7 +57,7 @@ def year(place: str, relative_humidity: float, permeance: float, outer: str) -> 
 @lru_cache(maxsize=4096)
 def judged(place: str, relative_humidity: float, permeance: float, outer: str) -> str:
     """The state of a roof by its twelve months."""
-    return of_months(year(place, relative_humidity, permeance, outer)).state
+    return year(place, relative_humidity, permeance, outer).verdict.state
 
 
 class TwelveMonths(Page):
@@ -108,7 +108,7 @@ class TwelveMonths(Page):
 
     def judge(self, state: TownYear) -> Verdict:
         """What twelve months make of the roof."""
-        return of_months(state.months)
+        return state.months.verdict
 
     def says(self, state: TownYear) -> str:
         """What the roof holds and for how long, and whether the last of it leaves before the next winter."""

@@ -245,7 +245,7 @@ class YourRoof(Page):
     def _adding(self) -> list[Part]:
         """The library, and where a layer of it goes."""
         known = building.search(self.search)[:OFFERED] if self.search else ()
-        found = [(each.id if hasattr(each, "id") else each.origin.id, each) for each in known]
+        found = [(each.id, each) for each in known]
         now = [each.name for each in self.draft.job.assembly.layers]
         names = [(str(k), language.called(name)) for k, name in enumerate(now)]
         here = None if self.after < 0 else language.called(now[self.after])
