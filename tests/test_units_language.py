@@ -41,7 +41,7 @@ def test_what_is_shown_can_be_typed_again(foreign, name):
     for unit in dict.fromkeys(units.QUANTITIES[name].units.values()):
         for number in (1.125, 0.5, 12.0):
             shown = units.with_unit(units.number(number, figures=6), unit)
-            assert units.quantity(shown, name) == pytest.approx(float(units.to_si(number, unit))), shown
+            assert units.quantity(shown, name, unit) == pytest.approx(float(units.to_si(number, unit))), shown
 
 
 def test_how_a_number_is_written(tmp_path):

@@ -223,7 +223,8 @@ class Verdict(Exhibit):
     def __repr__(self) -> str:
         told = message("verdict.line", state=called(self.state), method=self.method)
         if self.worst:
-            layer, unit = called(self.worst.place.layer), called(self.worst.criterion.unit)
+            layer, sign = called(self.worst.place.layer), self.worst.criterion.unit
+            unit = message("verdict.line-unit", unit=slug(sign), sign=sign)
             facts = {"quantity": message(f"verdict.limit-{self.worst.what}"), "of": bool(layer), "layer": layer}
             worst = message("verdict.line-worst", **facts, value=written(self.worst.value, ".3g"), unit=unit)
             told = message("verdict.line-after-line", first=told, next=worst.strip())

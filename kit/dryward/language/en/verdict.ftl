@@ -298,6 +298,14 @@ line-worst = { $of ->
     [yes] worst: { $quantity } of { $layer }, { $value } { $unit }
    *[no] worst: { $quantity }, { $value } { $unit }
 }
+# $unit of the limit in plain letters, and as the tables have it in $sign.
+line-unit = { $unit ->
+    [percent-MC] % MC
+    [of-6] of 6
+    [kg-per-m2] kg/m2
+    [kg-per-s-m2] kg/(s m2)
+   *[other] { $sign }
+}
 line-dries = { $dries ->
     [within-the-year] dries: within the year
     [later] dries: later
