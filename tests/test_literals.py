@@ -221,6 +221,7 @@ NO_READER = {
 }
 #: A single number -> what it is.
 NOT_SHOWN = {
+    ("dryward.building.assembly", "rise"): "a slope as it stands in a file",
     ("dryward.panels.desk.house", "value"): "the key of an option, which the browser sends back",
     ("dryward.panels.desk.house", "job.azimuth"): "the key of an option",
     ("dryward.panels.desk.house", "job.absorptance"): "the key of an option",

@@ -84,7 +84,7 @@ def test_a_comma_before_three_digits(tmp_path, mark):
 
 
 def test_a_sum_has_the_marks_of_the_language(foreign):
-    assert language.sums("0.6 × -1.5 in. (R-20.5) / 5.67e-8 − 1-1/2") == "0,6 × −1,5 in. (R-20,5) / 5,67e−8 − 1-1/2"
+    assert language.sums("0.6 × -1.5 in. (R-20.5) / 5.67e-8 − 1-1/2") == "0,6 × −1,5 in. (R-20,5) / 5,67e-8 − 1-1/2"
     assert Step("It is", "1.5 × 2", "3").line == "It is 1,5 × 2 = 3"
 
 

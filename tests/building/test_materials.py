@@ -42,7 +42,7 @@ def test_points_end_at_free_saturation():
         (lambda: wood_points(0.0, 600.0), "Density is 0 kg/m³"),
         (lambda: wood_points(500.0, 100.0), "Free saturation is 100 kg/m³; it must be above"),
         (lambda: wood_points(500.0, 600.0, 2.0), "Share of the wood curve is 2"),
-        (lambda: lowest_diffusivity(-1.0, 200.0), "Water absorption coefficient is -1"),
+        (lambda: lowest_diffusivity(-1.0, 200.0), "Water absorption coefficient is −1"),
         (lambda: lowest_diffusivity(0.1, 0.0), "Free saturation is 0 kg/m³"),
         (lambda: lowest_diffusivity(0.1, 200.0, 190.0), "Water content where liquid begins to move is 190"),
     ],

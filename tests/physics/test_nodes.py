@@ -1,5 +1,7 @@
 """The nodes of an assembly, the vapor line by hand and by another way, and layers that depend on humidity."""
 
+import pickle
+
 import numpy as np
 import pytest
 from hypothesis import given, settings
@@ -31,6 +33,20 @@ def test_sums_are_those_of_the_assembly():
     assert nodes.depth[[0, 1]].tolist() == [0.0, 0.0]
     assert nodes.depth[-1] == nodes.depth[-2] == pytest.approx(inches(0.5 + 1.5 + 12 + 0.5))
     assert nodes.place[[0, -1]].tolist() == [-1, -2]
+
+
+def test_a_roof_goes_to_another_process_with_what_was_worked_out_of_it():
+    """Nodes and parts stay on an assembly and its layers."""
+    open_board = Material("board", "board", 640, 1090, 0.16, ((0.25, 1e-11), (0.75, 5e-11)))
+    roof = Assembly("roof", [Layer(BOARD, 0.016), Layer(VARIABLE), Layer(open_board, 0.012, "open board")])
+    before = nodes_of(roof)
+    again = pickle.loads(pickle.dumps(roof))
+    assert again == roof
+    assert nodes_of(again).vapor.tolist() == before.vapor.tolist()
+    assert [float(each.permeance(0.5)) for each in nodes_of(again).humidity_dependent] == [
+        float(each.permeance(0.5)) for each in before.humidity_dependent
+    ]
+    assert len(before.humidity_dependent) == 2
 
 
 def test_a_piece_is_as_thin_as_asked_and_no_thinner():

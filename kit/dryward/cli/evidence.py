@@ -11,7 +11,7 @@ from dryward import evidence
 from dryward.checks import OutOfRange
 from dryward.cli import front_page
 from dryward.evidence.table import OWN, READINGS, Check
-from dryward.language import called, joined, message
+from dryward.language import called, joined, message, read_off, sign
 from dryward.units import written
 
 
@@ -86,9 +86,9 @@ def _lines(done: Sequence[tuple[str, Check]]) -> Iterator[str]:
         if (topic, source) != (shown_topic, shown_source):
             yield f"  {source}"
         shown_topic, shown_source = topic, source
-        sign = "  " if check.passed else "! "
+        mark = "  " if check.passed else "! "
         numbers = "".join(f"{_number(getattr(check, name)):>13}" for name in _COLUMNS)
-        yield f"{sign}{check.what[:90]:<44}{numbers}  {check.unit}".rstrip()
+        yield f"{mark}{read_off(check.what)[:90]:<44}{numbers}  {sign(check.unit)}".rstrip()
 
 
 def by_topic(done: Sequence[tuple[str, Check]]) -> str:

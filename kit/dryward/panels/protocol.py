@@ -86,6 +86,7 @@ TEXTS: dict[str, tuple[str, ...]] = {
     "covered": (),
     "typed": ("label",),
     "amount": ("number", "unit"),
+    "below-zero": ("number",),
     "play": (),
     "pause": (),
     "play-one": ("label",),
@@ -94,12 +95,11 @@ TEXTS: dict[str, tuple[str, ...]] = {
 
 
 def texts() -> dict[str, str]:
-    """What the browser says by itself, with ``{name}`` for a fact; the marks of a number; the language's name."""
+    """What the browser says by itself, with ``{name}`` for a fact; the decimal mark; the language's name."""
     found = {
         name: message(f"panels.js-{name}", **{fact: f"{{{fact}}}" for fact in facts}) for name, facts in TEXTS.items()
     }
-    marks = {"decimal-mark": message("units.decimal-mark"), "minus-sign": message("units.minus-sign")}
-    return {**found, **marks, "language": language.name()}
+    return {**found, "decimal-mark": message("units.decimal-mark"), "language": language.name()}
 
 
 @dataclass(frozen=True)

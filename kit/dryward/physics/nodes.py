@@ -25,6 +25,7 @@ toward its own answer and halves its step whenever it overshoots.
 import math
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
+from functools import partial
 from itertools import pairwise
 from typing import TypeAlias
 
@@ -113,7 +114,9 @@ def _pieces(layer: Layer, least: float) -> list[tuple[float, float, int, Permean
         count = max(1, math.ceil(max(heat, least) / PIECE - 1e-9))
         permeance = None
         if not isinstance(substance.vapor_permeability, float):
-            permeance = _of_material(substance, layer.thickness or 0.0)
+            permeance = partial(
+                _through, substance, layer.thickness or 0.0
+            )  # no lambda: a roof goes to other processes
         return [(heat, layer.vapor_resistance, count, permeance)]
     if isinstance(substance, AirSpace):
         return [(layer.thermal_resistance, layer.vapor_resistance, 1, None)]
@@ -129,8 +132,9 @@ def _kept_parts(layer: Layer) -> list[tuple[float, float, int, Permeance | None]
     return found
 
 
-def _of_material(material: Material, thickness: float) -> Permeance:
-    return lambda rh: material.permeability_at(rh) / thickness
+def _through(material: Material, thickness: float, relative_humidity: Numeric) -> Numeric:
+    """Permeance of so much of a material [kg/(s m2 Pa)]."""
+    return material.permeability_at(relative_humidity) / thickness
 
 
 def _resistance(permeance: float) -> float:

@@ -22,10 +22,16 @@ function notched(spec, value, move) {
   return Number(valueAt(spec, next / spec.notches).toPrecision(10));
 }
 
-// As `SliderControl.say` writes it.
+// As `SliderControl.say` writes it, with the hyphen of the keys: it stands in a field.
 function shownNumber(spec, value) {
-  if (!spec.log) return figures(value.toFixed(spec.digits).replace(/^-(0(\.0+)?)$/, "$1"));
-  return figures(String(Number(value.toPrecision(value < 1 ? 2 : 3))));
+  if (!spec.log) return typedFigures(value.toFixed(spec.digits).replace(/^-(0(\.0+)?)$/, "$1"));
+  return typedFigures(String(Number(value.toPrecision(value < 1 ? 2 : 3))));
+}
+
+// As it is read, not as it is typed: a hyphen is no minus to those who listen.
+function spokenNumber(spec, value) {
+  const number = shownNumber(spec, value);
+  return number.startsWith("-") ? say("below-zero", { number: number.slice(1) }) : number;
 }
 
 function sliderControl(spec, page) {
@@ -55,7 +61,7 @@ function sliderControl(spec, page) {
   function show() {
     range.value = fraction(spec, value);
     range.setAttribute("aria-valuenow", Number(value.toPrecision(6)));
-    range.setAttribute("aria-valuetext", say("amount", { number: shownNumber(spec, value), unit: spec.unit }));
+    range.setAttribute("aria-valuetext", say("amount", { number: spokenNumber(spec, value), unit: spec.unit }));
     if (document.activeElement !== typed) typed.value = shownNumber(spec, value);
   }
   function move(to) {

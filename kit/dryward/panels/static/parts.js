@@ -7,9 +7,9 @@ function say(name, facts = {}) {
   return texts[name].replace(/\{(\w+)\}/g, (whole, fact) => (fact in facts ? facts[fact] : whole));
 }
 
-// A number as JavaScript writes it, with the reader's decimal mark and minus sign.
-function figures(text) {
-  return text.replace("-", () => texts["minus-sign"]).replace(".", () => texts["decimal-mark"]);
+// A number as JavaScript writes it, with the reader's decimal mark; its minus is the hyphen of the keys.
+function typedFigures(text) {
+  return text.replace(".", () => texts["decimal-mark"]);
 }
 
 // An element with attributes and children; a string child is text, never markup.
