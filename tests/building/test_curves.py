@@ -14,7 +14,6 @@ from dryward.building.library import (
     wood_moisture,
     wood_points,
 )
-from dryward.building.substances import membrane_reading
 from dryward.checks import OutOfRange
 from dryward.units import to_si
 
@@ -47,7 +46,7 @@ def test_points_end_at_free_saturation():
         (lambda: wood_points(0.0, 600.0), "Density is 0 kg/m³"),
         (lambda: wood_points(500.0, 100.0), "Free saturation is 100 kg/m³; it must be above"),
         (lambda: wood_points(500.0, 600.0, 2.0), "Share of the wood curve is 2"),
-        (lambda: lowest_diffusivity(-1.0, 200.0), "Water absorption coefficient is -1"),
+        (lambda: lowest_diffusivity(-1.0, 200.0), "Water absorption coefficient is −1"),
         (lambda: lowest_diffusivity(0.1, 0.0), "Free saturation is 0 kg/m³"),
         (lambda: lowest_diffusivity(0.1, 200.0, 190.0), "Water content where liquid begins to move is 190"),
     ],
@@ -130,18 +129,11 @@ def test_a_membrane_reads_its_two_cups():
     assert film.permeance(1.0, 1.0) == pytest.approx(to_si(5.6, "perm"))
 
 
-def test_the_reading_in_words():
-    film = VariableMembrane((0.3, 0.8), (to_si(0.5, "perm"), to_si(13, "perm")))
-    assert membrane_reading(film, 0.75, 0.86) == (
-        "The faces are at 75 % and 86 %, a mean of 80.5 %: the membrane reads 13 perm."
-    )
-
-
 @pytest.mark.parametrize(
     ("dry", "wet", "words"),
     [
         (0.0, 1e-12, r"Dry-cup value is 0 kg/\(s m Pa\); it must be above 0"),
-        (1e-12, -1.0, r"Wet-cup value is -1 kg/\(s m Pa\)"),
+        (1e-12, -1.0, r"Wet-cup value is −1 kg/\(s m Pa\)"),
         (2e-12, 1e-12, r"The wet-cup value 1e-12 kg/\(s m Pa\) is below the dry-cup value 2e-12"),
     ],
 )

@@ -22,14 +22,6 @@ def test_between_the_slopes_of_the_table():
     assert from_si(films.still_air(22.5), "R") == pytest.approx(0.615)
 
 
-@pytest.mark.parametrize(
-    ("slope", "warm", "direction"),
-    [(0, True, "up"), (59.9, True, "up"), (60, True, "horizontal"), (90, False, "horizontal"), (10, False, "down")],
-)
-def test_direction_by_slope(slope, warm, direction):
-    assert films.flow_direction(slope, warm) == direction
-
-
 @pytest.mark.parametrize("direction", ["up", "horizontal", "down"])
 def test_the_table_and_the_formula_agree(direction):
     for depth in (0.005, 0.007, 0.010, 0.015, 0.025, 0.050, 0.100, 0.300):
@@ -58,7 +50,6 @@ def test_foil_helps_most_when_heat_flows_down():
         (lambda: films.iso_exterior("sea"), UnknownName, 'no outer side "sea"'),
         (lambda: films.moving_air("fall"), UnknownName, 'no season "fall"'),
         (lambda: films.air_space_resistance(0.5), OutOfRange, "Thickness of the air space is 0.5 m"),
-        (lambda: films.flow_direction(-1.0), OutOfRange, "Slope is -1 degrees"),
         (lambda: films.reflective_air_space(0.0, "up", 0.9, 0.9), OutOfRange, "Thickness of the air space is 0 m"),
         (lambda: films.reflective_air_space(0.1, "up", 0.0, 0.9), OutOfRange, "Emittance is 0"),
         (lambda: films.reflective_air_space(0.1, "up", 0.9, 0.9, 200.0), OutOfRange, "Temperature of the air space"),

@@ -61,7 +61,6 @@ def test_every_belief_is_met_before_the_last_lesson_looks_back_at_all():
     last = lessons.lesson("your-roof")
     assert {id for each in ALL if each != last for id in each.beliefs} == {each.id for each in beliefs.beliefs()}
     assert set(last.beliefs) == {each.id for each in beliefs.beliefs()}
-    assert lessons.meeting("dew-point-is-a-place") == ("where-it-gets-wet", "your-roof")
 
 
 def texts(thing):

@@ -14,7 +14,7 @@ from hypothesis import strategies as st
 
 from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.teaching import beliefs, lessons, questions
-from dryward.teaching.progress import FILE, FORMAT, Progress, merged
+from dryward.teaching.progress import FILE, FORMAT, Progress
 
 START = datetime(2030, 1, 1, 12, tzinfo=UTC)
 
@@ -78,19 +78,6 @@ def test_two_windows_lose_nothing(acts):
             do(windows[second], act)
         together = {each["id"] for window in windows for each in window.events()}
         assert {each["id"] for each in Progress(folder).events()} == together
-
-
-@settings(max_examples=20)
-@given(st.lists(ACT, max_size=4), st.lists(ACT, max_size=4))
-def test_merging_does_not_mind_the_order_or_being_done_twice(one, two):
-    with tempfile.TemporaryDirectory() as here, tempfile.TemporaryDirectory() as there:
-        a, b = Progress(here), Progress(there)
-        for act in one:
-            do(a, act)
-        for act in two:
-            do(b, act)
-        assert merged(a, b) == merged(b, a) == merged(a, b, a, b)
-        assert len(merged(a, b)) == len(a.events()) + len(b.events())
 
 
 def test_four_processes_at_once_lose_nothing(tmp_path):

@@ -28,9 +28,6 @@ _ISO_EXTERIOR = {"open": 0.04, "ventilated": 0.08, "ground": 0.0}
 #: Interior surface resistance for moisture checks [m2 K/W], DIN 4108-3 A.2.3,
 #: read in a textbook summary.
 MOISTURE_INTERIOR = 0.25
-#: Slope from which ISO 6946 counts heat flow as horizontal [degrees]: within
-#: 30 degrees of the horizontal plane.
-_STEEP = 60.0
 
 # ISO 6946:2007 Table 2, unventilated air layers [m2 K/W] by thickness [mm];
 # from memory, and reproduced within 0.01 by the formula of its annex.
@@ -76,13 +73,6 @@ def moving_air(season: str = "winter") -> float:
     if season not in _MOVING:
         raise UnknownName("season", season, _MOVING)
     return to_si(_MOVING[season], "R")
-
-
-def flow_direction(slope: float, warm_inside: bool = True) -> str:
-    """The direction of heat flow through a roof or wall, as ISO 6946 counts it."""
-    if within("Slope", slope, 0.0, 90.0, "degrees") >= _STEEP:
-        return "horizontal"
-    return "up" if warm_inside else "down"
 
 
 def iso_interior(direction: str = "horizontal") -> float:

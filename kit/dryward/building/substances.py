@@ -26,7 +26,7 @@ from dryward import units
 from dryward.checks import Floats, Numeric, OutOfRange, rising, subject, within
 from dryward.exhibit import one_line
 from dryward.language import called, message
-from dryward.units import QUANTITIES, checked, from_si, quantity, show, written
+from dryward.units import QUANTITIES, checked, quantity, show, written
 
 #: Least and largest conductivity [W/(m K)], and the largest vapor permeability [kg/(s m Pa)], of any material.
 CONDUCTS = (QUANTITIES["conductivity"].low, QUANTITIES["conductivity"].high)
@@ -500,12 +500,3 @@ class LaminateMembrane(Membrane):
 
 #: What a layer is made of.
 Substance: TypeAlias = Material | FixedMembrane | VariableMembrane | LaminateMembrane | AirSpace
-
-
-def membrane_reading(film: Membrane, rh_inside_face: Numeric, rh_outside_face: Numeric) -> str:
-    """How a membrane is read, in words."""
-    level = from_si(film.permeance(rh_inside_face, rh_outside_face), "perm")
-    mean = 0.5 * (rh_inside_face + rh_outside_face)
-    inside, outside, middle = (written(each * 100, ".3g", "%") for each in (rh_inside_face, rh_outside_face, mean))
-    reads = written(level, ".3g", "perm")
-    return message("building.membrane-reading", inside=inside, outside=outside, mean=middle, reads=reads)

@@ -65,20 +65,6 @@ class Band:
     factors: Floats = field(repr=False)  # what each run was given [-]
     uncertain: tuple[Uncertain, ...]
 
-    @property
-    def influence(self) -> Floats:
-        """Rank correlation of each factor with the mean of the quantity [-], -1 to 1 (uncertain)."""
-        size = self.draws.reshape(len(self.draws), -1).mean(axis=1)
-
-        def ranks(values: Floats) -> Floats:
-            places: Floats = np.argsort(np.argsort(values)).astype(float)
-            return places - 0.5 * (len(values) - 1)
-
-        target = ranks(size)
-        return np.array(
-            [ranks(column) @ target / np.sqrt((target @ target) * (target @ target)) for column in self.factors.T]
-        )
-
 
 def uncertain(assembly: Assembly, leak: Leak | AirFlow | None = None) -> tuple[Uncertain, ...]:
     """What is not known well in an assembly.

@@ -16,6 +16,7 @@ import struct
 import zlib
 from collections import OrderedDict
 from collections.abc import Hashable, Sequence
+from dataclasses import dataclass
 from typing import Any, Generic, Literal, TypeAlias, TypeVar
 
 import numpy as np
@@ -595,10 +596,18 @@ class LivePicture(Drawing, Generic[State]):
 CACHED = 5
 
 
+@dataclass(frozen=True, kw_only=True)
+class Judged:
+    """Base of what is drawn on a page that judges."""
+
+    #: The state that the page gives it; empty where it gives none.
+    verdict: str = ""
+
+
 def described(picture: LivePicture[State], state: State) -> str:
     """What a picture shows, in words, and the state that the page gives it."""
     said = picture.alt(state)
-    given = getattr(state, "verdict", "")
+    given = state.verdict if isinstance(state, Judged) else ""
     return message("pictures.verdict", said=said, state=message("verdict.state", state=given)) if given else said
 
 

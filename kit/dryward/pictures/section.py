@@ -14,7 +14,7 @@ the vapor line is straight wherever nothing condenses, so that a bend is water.
 
 import math
 from collections.abc import Hashable
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from itertools import pairwise
 from typing import Any
 
@@ -24,13 +24,14 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon, Rectangle
 from numpy.typing import NDArray
 
+from dryward import units
 from dryward.building import AirSpace, Assembly, Layer, Material
 from dryward.checks import Floats
 from dryward.language import called, joined, message
 from dryward.physics.drying import Drying
 from dryward.physics.steady import Profile, WetPlane
 from dryward.pictures import style
-from dryward.pictures.drawing import Box, Entry, LivePicture, Made, Numbers, arrow, ceiling, sentences, stairs
+from dryward.pictures.drawing import Box, Entry, Judged, LivePicture, Made, Numbers, arrow, ceiling, sentences, stairs
 from dryward.weather import Air
 
 #: Lighter than this [kg/m3] a material insulates; heavier, it is a board.
@@ -147,7 +148,7 @@ FULL_ARROW = 20e-3 / 86400
 
 
 @dataclass(frozen=True)
-class SteadyRoof:
+class SteadyRoof(Judged):
     """An assembly in a winter or a summer that stands still, as section and graph draw it."""
 
     assembly: Assembly
@@ -161,8 +162,6 @@ class SteadyRoof:
     drying_depth: float | None = None
     #: The axis of the graph: "depth" or "resistance".
     against: str = "depth"
-    #: The state that the page gives what is drawn; empty where it gives none.
-    verdict: str = field(default="", kw_only=True)
 
 
 def wettest_depth(state: SteadyRoof) -> float:
@@ -311,7 +310,7 @@ class SectionPart:
             tick = Line2D([self.left - 4, self.left], [y, y], color=style.INK, linewidth=0.8 * p.type.thick)
             tick.set_transform(p.px)
             p.figure.add_artist(tick)
-            p.words(self.left - 7, y, f"{number:.0f}".replace("-", "−"), small=True, ha="right", va="center_baseline")
+            p.words(self.left - 7, y, units.number(number, 0), small=True, ha="right", va="center_baseline")
         spine = Line2D([self.left] * 2, [self.floor, self.roof], color=style.INK, linewidth=p.type.thick)
         spine.set_transform(p.px)
         p.figure.add_artist(spine)

@@ -1,7 +1,7 @@
 """A year of water: wood moisture day by day, twelve months of wetting and drying, and two roofs side by side."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
@@ -18,6 +18,7 @@ from dryward.pictures import style
 from dryward.pictures.drawing import (
     Box,
     Entry,
+    Judged,
     LivePicture,
     apart,
     ceiling,
@@ -41,7 +42,7 @@ DASHES: tuple[str | tuple[int, tuple[float, ...]], ...] = ("-", (0, (5, 1.8)), (
 
 
 @dataclass(frozen=True)
-class MoistureYear:
+class MoistureYear(Judged):
     """Wood moisture over time, and twelve months a year of water in and out."""
 
     #: Since the start [days], rising.
@@ -61,8 +62,6 @@ class MoistureYear:
     temperature: Floats | None = None
     #: What the years are called, the last one the one that counts; empty for counting them.
     years: tuple[str, ...] = ()
-    #: The state that the page gives what is drawn; empty where it gives none.
-    verdict: str = field(default="", kw_only=True)
 
 
 class MoistureGraph:
@@ -347,7 +346,7 @@ _ENDS = (50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000, 50_000, 150_000)
 
 
 @dataclass(frozen=True)
-class MonthlyWater:
+class MonthlyWater(Judged):
     """A year of one plane, or of the whole assembly."""
 
     #: Months as they are drawn, 0 to 11.
@@ -359,8 +358,6 @@ class MonthlyWater:
     held: tuple[float, ...]
     #: What the layer can hold without harm [kg/m2].
     limit: float | None = None
-    #: The state that the page gives what is drawn; empty where it gives none.
-    verdict: str = field(default="", kw_only=True)
 
 
 def from_balance(months: Months, limit: float | None = None) -> MonthlyWater:

@@ -31,11 +31,6 @@ class Belief:
     #: Where the belief or the correction was read, and how.
     source: str = ""
 
-    @property
-    def is_slip(self) -> bool:
-        """Whether it is a slip of the arithmetic rather than a belief."""
-        return self.number == 0
-
 
 @once
 def beliefs() -> tuple[Belief, ...]:

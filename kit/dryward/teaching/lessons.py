@@ -397,11 +397,6 @@ def pages() -> tuple[str, ...]:
     return tuple(each.id for each in _course().lessons if each.number)
 
 
-def meeting(belief_id: str) -> tuple[str, ...]:
-    """Ids of the lessons that meet a belief."""
-    return tuple(each.id for each in _course().lessons if belief_id in each.beliefs)
-
-
 def module(id: str, name: str) -> ModuleType:
     """A module of a lesson, ``"page"`` or ``"questions"``, loaded when it is first wanted."""
     this = lesson(id)

@@ -201,14 +201,6 @@ class Progress:
         write_whole(self.path, json.dumps(body, indent=1, ensure_ascii=False) + "\n")
 
 
-def merged(*progress: Progress) -> dict[str, Event]:
-    """The events of several learners' files, or of one learner's copies, together."""
-    found: dict[str, Event] = {}
-    for each in progress:
-        found |= {event["id"]: event for event in each.events()}
-    return dict(sorted(found.items()))
-
-
 def _fits(name: str, value: Any) -> bool:
     start, allowed = SETTINGS[name]
     if name == "type_size":

@@ -57,10 +57,6 @@ class Question:
         """The right choice, or None where the learner writes the answer."""
         return next((each for each in self.choices if each.right), None)
 
-    def accepts(self, value: float) -> bool:
-        """Whether a typed number is near enough."""
-        return not isinstance(self.answer, str) and abs(value - self.answer) <= self.tolerance
-
 
 class Draw:
     """The numbers of one question: drawn from a seed, or the fixed ones.

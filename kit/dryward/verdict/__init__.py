@@ -30,7 +30,6 @@ from dryward.verdict.findings import (
     criteria,
     criterion,
     unknown,
-    worst_state,
 )
 from dryward.verdict.judgment import (
     of_amount,
@@ -49,7 +48,6 @@ __all__ = [
     "WET",
     "UNKNOWN",
     "STATES",
-    "worst_state",
     "Criterion",
     "criterion",
     "criteria",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
@@ -12,7 +12,7 @@ from dryward import language
 from dryward.checks import Floats
 from dryward.physics.sky import Night
 from dryward.pictures import style
-from dryward.pictures.drawing import Entry, LivePicture, ceiling, sentences
+from dryward.pictures.drawing import Entry, Judged, LivePicture, ceiling, sentences
 
 message = language.beside(__file__)
 
@@ -21,7 +21,7 @@ _MOST = (50, 100, 200, 500, 1000, 2000, 5000)
 
 
 @dataclass(frozen=True)
-class NightUnderSky:
+class NightUnderSky(Judged):
     """One night."""
 
     #: Since sunset [h], rising.
@@ -33,8 +33,6 @@ class NightUnderSky:
     dew_point: Floats
     #: Water on the underside at the end of the night [kg/m2].
     frost: float
-    #: The state that the page gives what is drawn; empty where it gives none.
-    verdict: str = field(default="", kw_only=True)
 
 
 def from_night(night: Night) -> NightUnderSky:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
@@ -10,7 +10,7 @@ import numpy as np
 from dryward import language
 from dryward.checks import Floats
 from dryward.pictures import style
-from dryward.pictures.drawing import LivePicture, sentences
+from dryward.pictures.drawing import Judged, LivePicture, sentences
 from dryward.units import to_si
 
 message = language.beside(__file__)
@@ -20,7 +20,7 @@ _ENDS = (to_si(0.05, "perm"), to_si(100.0, "perm"))
 
 
 @dataclass(frozen=True)
-class FilmInLayers:
+class FilmInLayers(Judged):
     """The film at every share of R inside it, and where you are."""
 
     #: Of the thermal resistance inside the film [-], rising.
@@ -33,8 +33,6 @@ class FilmInLayers:
     permeance: Floats
     #: The share now [-].
     now: float
-    #: The state that the page gives what is drawn; empty where it gives none.
-    verdict: str = field(default="", kw_only=True)
 
 
 class Inside(LivePicture[FilmInLayers]):

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Hashable
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 import numpy as np
 from matplotlib.colors import ListedColormap
@@ -13,7 +13,7 @@ from matplotlib.patches import Rectangle
 from dryward import language
 from dryward.checks import Floats
 from dryward.pictures import style
-from dryward.pictures.drawing import UNDER, LivePicture, sentences
+from dryward.pictures.drawing import UNDER, Judged, LivePicture, sentences
 
 message = language.beside(__file__)
 
@@ -27,7 +27,7 @@ _NONE = 5e-6 / 86400
 
 
 @dataclass(frozen=True)
-class GainMap:
+class GainMap(Judged):
     """Gain over two permeances, worked out by whoever asks for the map."""
 
     #: Permeances of the axes, rising [kg/(s m2 Pa)].
@@ -39,8 +39,6 @@ class GainMap:
     inner_now: float
     outer_now: float
     gain_now: float
-    #: The state that the page gives what is drawn; empty where it gives none.
-    verdict: str = field(default="", kw_only=True)
 
 
 class BalanceMap(LivePicture[GainMap]):

@@ -6,7 +6,7 @@ the R is, not where the inches are.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 import numpy as np
@@ -14,7 +14,7 @@ from matplotlib.lines import Line2D
 
 from dryward import language
 from dryward.pictures import style
-from dryward.pictures.drawing import LivePicture, ceiling, sentences, stairs
+from dryward.pictures.drawing import Judged, LivePicture, ceiling, sentences, stairs
 
 if TYPE_CHECKING:
     from dryward.building import Assembly
@@ -28,7 +28,7 @@ _RESIST = (2.0, 4.0, 6.0, 8.0, 12.0, 18.0, 30.0)
 
 
 @dataclass(frozen=True)
-class LayerTemperatures:
+class LayerTemperatures(Judged):
     """Temperatures and layers on one of two axes."""
 
     #: The planes from room air to outdoor air: depth [m] or thermal resistance from room air [m2 K/W], the same
@@ -40,8 +40,6 @@ class LayerTemperatures:
     #: The plane that is pointed at.
     plane: int = 0
     against: str = "depth"
-    #: The state that the page gives what is drawn; empty where it gives none.
-    verdict: str = field(default="", kw_only=True)
 
     @property
     def points(self) -> tuple[tuple[float, float], ...]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Hashable
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
@@ -14,7 +14,7 @@ from matplotlib.patches import Rectangle
 from dryward import language, units
 from dryward.checks import Floats
 from dryward.pictures import style
-from dryward.pictures.drawing import Box, LivePicture, ceiling, letters_every, month_letters, sentences
+from dryward.pictures.drawing import Box, Judged, LivePicture, ceiling, letters_every, month_letters, sentences
 from dryward.pictures.section import draw_layer
 
 message = language.beside(__file__)
@@ -24,7 +24,7 @@ LOWEST, HIGHEST = 2.8607e-12, 5.7213e-9
 
 
 @dataclass(frozen=True)
-class FilmBetweenFaces:
+class FilmBetweenFaces(Judged):
     """A film between two faces."""
 
     #: Its curve: mean relative humidity [-] and permeance [kg/(s m2 Pa)].
@@ -39,8 +39,6 @@ class FilmBetweenFaces:
     months: tuple[float, ...] = ()
     #: The month that is shown, 0 to 11.
     month: int | None = None
-    #: The state that the page gives what is drawn; empty where it gives none.
-    verdict: str = field(default="", kw_only=True)
 
     @property
     def mean(self) -> float:
@@ -157,7 +155,7 @@ _TOPS = {"us": (1.0, 2.0, 4.0, 8.0, 16.0, 40.0), "si": (2e-10, 5e-10, 1e-9, 2e-9
 
 
 @dataclass(frozen=True)
-class LaminateFaces:
+class LaminateFaces(Judged):
     """Humidities at the room face, between the sheets and at the far face; and the permeance."""
 
     #: With the sensitive sheet to the room [-].
@@ -167,8 +165,6 @@ class LaminateFaces:
     #: [kg/(s m2 Pa)].
     permeance: float
     permeance_flipped: float
-    #: The state that the page gives what is drawn; empty where it gives none.
-    verdict: str = field(default="", kw_only=True)
 
 
 class Sandwich(LivePicture):

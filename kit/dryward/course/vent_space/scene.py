@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
@@ -12,7 +12,7 @@ from matplotlib.patches import Polygon, Rectangle
 from dryward import language, units
 from dryward.checks import Floats
 from dryward.pictures import style
-from dryward.pictures.drawing import Box, Entry, LivePicture, arrow, ceiling, month_letters, sentences
+from dryward.pictures.drawing import Box, Entry, Judged, LivePicture, arrow, ceiling, month_letters, sentences
 
 message = language.beside(__file__)
 
@@ -23,7 +23,7 @@ _WIDE, _FAST = 0.10, 0.5
 
 
 @dataclass(frozen=True)
-class VentAir:
+class VentAir(Judged):
     """Air on its way from eave to ridge, and twelve months."""
 
     #: Distance from the eave [m].
@@ -40,8 +40,6 @@ class VentAir:
     diffusion: tuple[float, ...]
     leak: tuple[float, ...]
     month: int | None = None
-    #: The state that the page gives what is drawn; empty where it gives none.
-    verdict: str = field(default="", kw_only=True)
 
 
 class Channel(LivePicture[VentAir]):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
@@ -12,7 +12,7 @@ from matplotlib.patches import Polygon, Rectangle
 from dryward import language
 from dryward.checks import Floats
 from dryward.pictures import style
-from dryward.pictures.drawing import LivePicture, arrow, ceiling, sentences
+from dryward.pictures.drawing import Judged, LivePicture, arrow, ceiling, sentences
 
 message = language.beside(__file__)
 
@@ -22,7 +22,7 @@ _DASHES = ((0, (1.2, 1.4)), "-", (0, (6, 2)), (0, (6, 2, 1, 2)))
 
 
 @dataclass(frozen=True)
-class HouseWater:
+class HouseWater(Judged):
     """Water of a house in balance, and how its humidity follows the fresh air."""
 
     #: Water [kg/s].
@@ -40,8 +40,6 @@ class HouseWater:
     curves: tuple[tuple[float, Floats], ...]
     #: Fresh air of the curves [m3/s].
     flows: Floats
-    #: The state that the page gives what is drawn; empty where it gives none.
-    verdict: str = field(default="", kw_only=True)
 
 
 class Tank(LivePicture):

@@ -302,33 +302,31 @@ def own_section(typed: Mapping[str, str], troubles: Troubles) -> Part:
     def field(name: str, label: str, size: int = 12) -> Part:
         return parts.field(f"own:{name}", label, typed[name], size=size, error=troubles.get(f"own:{name}", ""))
 
-    def wrong(kind: str) -> Part | None:
-        words = troubles.get(f"own:add-{kind}")
-        return parts.text(words, "dw-error", alert=True) if words else None
+    def thing(kind: str, add: str, *fields: Part) -> Part:
+        """What one is described by, the button that adds it, and why it could not be."""
+        wrong = troubles.get(f"own:add-{kind}")
+        told = parts.text(wrong, "dw-error", alert=True) if wrong else None
+        return parts.row(*fields, parts.button(f"own:add-{kind}", add), told)
 
     return parts.section(
         "own",
         message("panels.own"),
-        parts.row(
+        thing(
+            "material",
+            message("panels.own-add-material"),
             field("name", message("panels.own-name"), 16),
             field("conductivity", message("panels.own-conductivity")),
             field("permeability", message("panels.own-permeability")),
             field("density", message("panels.own-density")),
-            parts.button("own:add-material", message("panels.own-add-material")),
-            wrong("material"),
         ),
-        parts.row(
+        thing(
+            "cups",
+            message("panels.own-add-cups"),
             field("film", message("panels.own-film"), 16),
             field("dry", message("panels.own-dry")),
             field("wet", message("panels.own-wet")),
-            parts.button("own:add-cups", message("panels.own-add-cups")),
-            wrong("cups"),
         ),
-        parts.row(
-            field("curve", message("panels.own-curve"), 34),
-            parts.button("own:add-curve", message("panels.own-add-curve")),
-            wrong("curve"),
-        ),
+        thing("curve", message("panels.own-add-curve"), field("curve", message("panels.own-curve"), 34)),
         parts.text(message("panels.own-hint")),
         fold="open" if any(key.startswith("own:") for key in troubles) else "shut",
     )
