@@ -20,8 +20,8 @@ from dryward.checks import (
     ("given", "sentence"),
     [
         (("Relative humidity", 1.4, 0, 1, "%"), "Relative humidity is 140 %; it must be 0 to 100 %."),
-        (("Thickness", -0.1, 0, 3, "m"), "Thickness is -0.1 m; it must be 0 to 3 m."),
-        (("Pressure", -1.0, 0, float("inf"), "Pa"), "Pressure is -1 Pa; it must be at least 0 Pa."),
+        (("Thickness", -0.1, 0, 3, "m"), "Thickness is −0.1 m; it must be 0 to 3 m."),
+        (("Pressure", -1.0, 0, float("inf"), "Pa"), "Pressure is −1 Pa; it must be at least 0 Pa."),
         (("Wind", float("nan"), 0, 60, "m/s"), "Wind is not a number; it must be 0 to 60 m/s."),
         (("Wind", float("inf"), 0, 60, "m/s"), "Wind is too large; it must be 0 to 60 m/s."),
         (("Wind", float("-inf"), 0, 60, "m/s"), "Wind is too small; it must be 0 to 60 m/s."),

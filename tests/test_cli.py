@@ -63,8 +63,11 @@ def test_evidence_prints_both_numbers_and_the_source(capsys):
     out = capsys.readouterr().out
     count = len(evidence.read("psychrometrics"))
     assert f"{count} published or worked values computed again; none outside the allowed difference." in out
-    assert re.search(r"3169\.7 +3169\.22 +-0\.48\d+ +0\.95\d+ +Pa", out)
+    assert re.search(r"3169\.7 +3169\.22 +−0\.48\d+ +0\.95\d+ +Pa", out)
     assert "ASHRAE Handbook" in out
+    # As people read it: °C, and one sign for what is below zero.
+    assert "saturation pressure at −20 °C" in out
+    assert not re.search(r"degC|(?<!\S)-\d", out)
 
 
 def test_evidence_as_json(capsys):

@@ -131,7 +131,7 @@ def test_numbers_are_written_as_the_table_has_them(quantity, system, sizes, cell
         (0.125, {"most": 2}, "0.12"),
         (-0.04, {"digits": 1}, "0.0"),
         (-0.0, {}, "0"),
-        (-12.34, {}, "-12.3"),
+        (-12.34, {}, "−12.3"),
         (1.5e6, {}, "1500000"),
         (3e-13, {}, "3e-13"),
         (math.inf, {}, "inf"),

@@ -70,8 +70,11 @@ def test_a_state_rises_with_a_worse_value_and_turns_at_the_limits(id):
     states = row.state(values)
     assert rises(states)
     assert [row.state(float(each)) for each in values] == states.tolist()
-    assert row.state(np.nextafter(row.caution, 0.0)) == DRY
-    assert row.state(row.caution) == (WET if row.caution == row.damage else DAMP)
+    assert row.state((1.0 - 1e-6) * row.caution) == DRY
+    # What stands at a limit has reached it, on whichever side of it the last bit fell.
+    for limit, there in ((row.damage, WET), (row.caution, WET if row.caution == row.damage else DAMP)):
+        if math.isfinite(limit):
+            assert {row.state(np.nextafter(limit, beyond)) for beyond in (0.0, limit, np.inf)} == {there}
     if math.isfinite(row.damage):
         assert row.state(row.damage) == WET
     reach = [row.reach(each) for each in values]
@@ -515,6 +518,20 @@ def test_wet_all_year_and_every_year_does_not_dry():
     found = judged.finding("wood-moisture")
     assert (judged.repeats, found.lasted, judged.dries) == (True, 8760.0, NEVER)
     assert words.does_it_dry(judged) == "it stays so all year"
+
+
+def test_the_last_bit_of_a_sum_decides_nothing():
+    """A face that drips holds for weeks just what it is judged by: which hours count hangs not on how it is added."""
+    run = hourly.simulate(building.preset("vented-vault-closed"), weather.demo("very-cold"), Air(25.0, 0.6), hours=2000)
+    limit = ROWS["free-water"].caution
+    at_the_limit = (np.abs(run.free_water - limit) < 1e-12 * limit).sum()
+    assert at_the_limit > 10, "a face of this roof drips"
+    judged = [
+        verdict.of_year(dataclasses.replace(run, free_water=np.nextafter(run.free_water, towards)))
+        for towards in (0.0, np.inf)
+    ]
+    for less, more in zip(judged[0].findings, judged[1].findings, strict=True):
+        assert (less.place, less.state, less.lasted) == (more.place, more.state, more.lasted)
 
 
 @pytest.mark.parametrize("hours", [5000, 12000, 17520, 20000])

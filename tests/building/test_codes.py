@@ -291,7 +291,7 @@ def test_pore_humidity_of_wood(temperature, limit):
         (lambda: codes.required("vent"), UnknownName, 'There is no code rule "vent"'),
         (lambda: codes.judge("retarder", colour=3), UnknownName, 'There is no fact "colour"'),
         (lambda: codes.judge("airtightness", zone="12", value=3), UnknownName, 'no climate zone "12"'),
-        (lambda: codes.judge("retarder", zone="6", permeance=-1.0), OutOfRange, "Permeance is -1 kg/"),
+        (lambda: codes.judge("retarder", zone="6", permeance=-1.0), OutOfRange, "Permeance is −1 kg/"),
         (
             lambda: codes.judge("retarder", zone="6", permeance=4e-10, wall="2x8", exterior_insulation=1.0),
             UnknownName,
@@ -303,7 +303,7 @@ def test_pore_humidity_of_wood(temperature, limit):
             'no wall "3x4"; did you mean 2x4',
         ),
         (lambda: codes.judge("vent-area", vented_area=0.0, free_area=1.0), OutOfRange, "Vented area is 0 m²"),
-        (lambda: codes.judge("vent-area", vented_area=10, free_area=-1.0), OutOfRange, "Net free area is -1 m²"),
+        (lambda: codes.judge("vent-area", vented_area=10, free_area=-1.0), OutOfRange, "Net free area is −1 m²"),
         (
             lambda: codes.judge("vent-area", zone="6", vented_area=10, free_area=0.05, upper_share=1.5),
             OutOfRange,

@@ -125,7 +125,7 @@ def test_units_may_be_typed():
         ("azimuth = 180.0", "azimuth = 999", "roof: Azimuth is 999 degrees; it must be 0 to 360 degrees."),
         ("azimuth = 180.0", "azimuth = true", "roof: azimuth must be a number or a short text."),
         ("azimuth = 180.0", "azimuth = 1" + "0" * 400, "roof: azimuth must be a number of ordinary size."),
-        ("ach50 = 3.0", "ach50 = -1", "roof: tightness: Air changes at 50 Pa is -1 1/h; it must be 0 to 50 1/h."),
+        ("ach50 = 3.0", "ach50 = -1", "roof: tightness: Air changes at 50 Pa is −1 1/h; it must be 0 to 50 1/h."),
         (
             "ach50 = 3.0",
             'ach50 = "tight"',

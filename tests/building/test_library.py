@@ -170,7 +170,7 @@ def test_a_good_row_is_read():
         (HEAD + GOOD.replace(",1,", ",one,"), "line 2, column dry: 'one' is not a number."),
         (HEAD + GOOD.replace(",1,", ",,"), "line 2 (a), lacks a number it needs."),
         (HEAD + GOOD.replace("fixed", "magic"), "line 2: there is no kind of sheet 'magic'."),
-        (HEAD + GOOD.replace(",1,", ",-1,"), "line 2 (a): Permeance of sheet is -5.72135e-11"),
+        (HEAD + GOOD.replace(",1,", ",-1,"), "line 2 (a): Permeance of sheet is −5.72135e-11"),
         (HEAD + GOOD.replace(",1,,", ",2,1,"), "line 2 (a): The wet-cup value"),
         (HEAD + GOOD.replace("perm,", "perms,"), 'line 2 (a): There is no unit "perms"; did you mean perm'),
         (

@@ -197,7 +197,7 @@ def test_a_strip_is_not_known_before_it_is_worked_out(tmp_path, monkeypatch):
         spans = page.strips_shown[name]["spans"]
         assert {state for *_, state in spans} == {UNKNOWN, page.readouts["state"]}
         assert page.strips_shown[name]["words"].startswith("Not known yet: ")
-    assert page.strips_shown["Place"]["words"].startswith("Damp with Cold. Not known yet with Very cold; Cool marine")
+    assert page.strips_shown["Place"]["words"].startswith("Damp with cold. Not known yet with very cold; cool marine")
 
 
 def test_a_preview_shows_nothing_that_was_not_run(tmp_path, monkeypatch):

@@ -124,7 +124,7 @@ def test_a_batt_in_the_cavity_is_dry_in_this_weather_only(moved, state, tmp_path
         page.controls[name].value = value
     assert page.readouts["state"] == state
     limits = " ".join(lessons.lesson(ID).limits)
-    assert "R-13 in the cavity is dry at 0 °F and 50 %. It is wet at -10 °F, at 60 %, or behind OSB." in limits
+    assert "R-13 in the cavity is dry at 0 °F and 50 %. It is wet at −10 °F, at 60 %, or behind OSB." in limits
 
 
 def test_the_known_case_goes_from_dry_to_wet(tmp_path):

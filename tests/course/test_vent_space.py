@@ -197,7 +197,7 @@ def test_the_reveal_is_what_the_page_shows(system, tmp_path):
         page.controls["Leak"].value = option
         shown[option] = {each.name: each.shown(system)["value"] for each in page.readout_list}
     assert shown["leaky"]["load"] in lesson.prediction.prompt
-    for text in (shown["leaky-and-pulled"]["load"], *(each["rest"].lstrip("-") for each in shown.values())):
+    for text in (shown["leaky-and-pulled"]["load"], *(each["rest"].lstrip("−") for each in shown.values())):
         assert text in lesson.prediction.reveal, text
     rest = [page.readouts["rest"]]
     page.controls["Gap"].value, page.controls["Leak"].value = (1.0 if system == "us" else 25.4), "leaky"

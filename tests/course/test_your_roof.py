@@ -444,7 +444,7 @@ def test_compare_with_preset_climate_and_file(page, id):
     page.act("compare", id)
     assert page.comparing.trouble == ""
     pair = page.comparing.pair
-    assert difference(pair, names_of(*page.comparing.jobs)) in spoken(page)
+    assert difference(pair, names_of(*page.comparing.jobs), page.unit_system) in spoken(page)
     (section,) = (part for part in page.widget.desk["sections"] if part["key"] == "compare")
     (table,) = (part for part in section["parts"] if part.get("kind") == "table")
     heads = [row["cells"][0] for row in table["rows"]]

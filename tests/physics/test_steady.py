@@ -223,7 +223,7 @@ def test_plain_sentences():
         steady.sweep(vault(), *JANUARY, indoor_relative_humidity=[0.3, 0.4], outdoor_temperature=[1.0, 2.0, 3.0])
     with pytest.raises(OutOfRange, match="Relative humidity is 140 %; it must be 0 to 100 %"):
         steady.sweep(vault(), *JANUARY, indoor_relative_humidity=[1.4])
-    with pytest.raises(OutOfRange, match="Permeance of film is -1"):
+    with pytest.raises(OutOfRange, match="Permeance of film is −1"):
         steady.sweep(vault(sheet(1)), *JANUARY, film_permeance=[-1.0])
 
 
@@ -494,9 +494,9 @@ def test_room_air_without_vapor_has_no_dew_point():
 @pytest.mark.parametrize(
     ("change", "words"),
     [
-        ({"indoor_temperature": [-61.0]}, "Air temperature is -61 °C; it must be -60 to 95 °C"),
-        ({"outdoor_temperature": [96.0]}, "Air temperature is 96 °C; it must be -60 to 95 °C"),
-        ({"outdoor_relative_humidity": [-0.1]}, "Relative humidity is -10 %; it must be 0 to 100 %"),
+        ({"indoor_temperature": [-61.0]}, "Air temperature is −61 °C; it must be −60 to 95 °C"),
+        ({"outdoor_temperature": [96.0]}, "Air temperature is 96 °C; it must be −60 to 95 °C"),
+        ({"outdoor_relative_humidity": [-0.1]}, "Relative humidity is −10 %; it must be 0 to 100 %"),
         ({"fill_thermal_resistance": [51.0]}, "Thermal resistance of fill is 51 m² K/W; it must be 0 to 50"),
     ],
 )

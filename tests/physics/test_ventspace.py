@@ -91,7 +91,7 @@ def test_viscosity_is_that_of_the_standard_atmosphere():
     ("given", "sentence"),
     [
         ((2e4,), "Length over hydraulic diameter is 20000; it must be 0 to 10000."),
-        ((10.0, -1.0), "Sum of the losses is -1; it must be 0 to 1e"),
+        ((10.0, -1.0), "Sum of the losses is −1; it must be 0 to 1e"),
         ((10.0, 1.0, 0.1), "Relative roughness is 0.1; it must be 0 to 0.05."),
     ],
 )
@@ -208,7 +208,7 @@ def test_mean_of_an_exponential_approach():
         assert ventspace.mean_approach(units) == pytest.approx(np.trapezoid(np.exp(-units * along), along), rel=1e-8)
     assert ventspace.mean_approach(0.0) == pytest.approx(1.0)
     assert ventspace.mean_approach(np.inf) == 0.0
-    with pytest.raises(OutOfRange, match=r"Number of transfer units is -1; it must be at least 0."):
+    with pytest.raises(OutOfRange, match=r"Number of transfer units is −1; it must be at least 0."):
         ventspace.mean_approach(-1.0)
 
 
@@ -269,7 +269,7 @@ def test_twice_the_gap_carries_twice_as_much_at_one_speed():
 def test_limits_out_of_range(given, sentence):
     with pytest.raises(OutOfRange, match=sentence):
         ventspace.carrying_limit(*given, Air(0.0, 0.8))
-    with pytest.raises(OutOfRange, match=r"Warming of the vent air is 80 K; it must be -30 to 60 K."):
+    with pytest.raises(OutOfRange, match=r"Warming of the vent air is 80 K; it must be −30 to 60 K."):
         ventspace.carrying_limit(0.03, 0.1, 5.0, Air(0.0, 0.8), 80.0)
 
 
@@ -280,11 +280,11 @@ def test_limits_out_of_range(given, sentence):
         ({"length": 80.0}, "Length of the vent space is 80 m; it must be 0.1 to 50 m."),
         ({"slope": 120.0}, "Slope is 120 degrees; it must be 0 to 90 degrees."),
         ({"inlet_area": 0.0}, "Inlet area is 0 m²; it must be above 0 m²."),
-        ({"outlet_area": -1.0}, "Outlet area is -1 m²; it must be above 0 m²."),
+        ({"outlet_area": -1.0}, "Outlet area is −1 m²; it must be above 0 m²."),
         ({"width": 0.0}, "Width of the vent space is 0 m; it must be above 0 and at most 1000 m."),
         ({"losses": 500.0}, "Sum of the losses is 500; it must be 0 to 100."),
         ({"discharge": 1.2}, "Discharge coefficient is 1.2; it must be above 0 and at most 1."),
-        ({"wind_coefficient": 3.0}, "Wind pressure coefficient is 3; it must be -2 to 2."),
+        ({"wind_coefficient": 3.0}, "Wind pressure coefficient is 3; it must be −2 to 2."),
         ({"roughness": 0.1}, "Roughness is 0.1 m; it must be 0 to 0.003 m."),
     ],
 )
@@ -296,9 +296,9 @@ def test_spaces_out_of_range(change, sentence):
 @pytest.mark.parametrize(
     ("given", "sentence"),
     [
-        ((-200.0, 0.0, 0.0), "Outdoor temperature is -200 °C; it must be -80 to 120 °C."),
-        ((0.0, 200.0, 0.0), "Temperature in the vent space is 200 °C; it must be -80 to 120 °C."),
-        ((0.0, 0.0, -1.0), "Wind speed is -1 m/s; it must be 0 to 100 m/s."),
+        ((-200.0, 0.0, 0.0), "Outdoor temperature is −200 °C; it must be −80 to 120 °C."),
+        ((0.0, 200.0, 0.0), "Temperature in the vent space is 200 °C; it must be −80 to 120 °C."),
+        ((0.0, 0.0, -1.0), "Wind speed is −1 m/s; it must be 0 to 100 m/s."),
     ],
 )
 @pytest.mark.parametrize("ask", ["airflow", "flow_at", "push"])
@@ -342,8 +342,8 @@ def test_no_length_is_no_area_by_length():
         ("net_free_area", (50.0, 300, 0.5, 0.0), "Length of the eave is 0 m; it must be above 0"),
         ("net_free_area", (50.0, 300, 0.5, 9.0, 0.0), "Length of the ridge is 0 m; it must be above 0"),
         ("ratio_provided", (0.0, 0.1, 0.1), "Vented area is 0 m²"),
-        ("ratio_provided", (50.0, -0.1, 0.1), "Upper net free area is -0.1 m²; it must be 0 to 10000 m²."),
-        ("ratio_provided", (50.0, 0.1, -0.1), "Lower net free area is -0.1 m²; it must be 0 to 10000 m²."),
+        ("ratio_provided", (50.0, -0.1, 0.1), "Upper net free area is −0.1 m²; it must be 0 to 10000 m²."),
+        ("ratio_provided", (50.0, 0.1, -0.1), "Lower net free area is −0.1 m²; it must be 0 to 10000 m²."),
         ("clear_area", (2.0, 0.36, 0.4), "Height of the gap is 2 m; it must be 0 to 1 m."),
         ("clear_area", (0.03, 0.5, 0.4), "Clear width between rafters is 0.5 m; it must be 0 to 0.4 m."),
         ("clear_area", (0.03, 0.3, 0.0), "Spacing of the rafters is 0 m; it must be above 0"),

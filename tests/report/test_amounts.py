@@ -35,7 +35,7 @@ def test_a_number_of_a_check(number, shown):
 
 def test_much_water_has_larger_units():
     assert amount(Number("most-held", 41.3, "area density"), "si") == "41.3 kg/m²"
-    assert words.amount(41.265, "kg/m2", None) == "41.3 kg/m² (8.45 lb/ft²)"
+    assert words.amount(41.265, "kg/m2", None) == "8.45 lb/ft² (41.3 kg/m²)"
 
 
 def test_wood_does_not_hold_more_than_it_can_and_the_rest_runs_off():

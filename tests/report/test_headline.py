@@ -71,11 +71,11 @@ def test_code_rows_that_are_not_met_are_counted(whole):
 
 def test_two_roofs_are_told_apart_by_their_states(whole):
     dry = checked(OPEN)
-    said = difference((whole, dry), ("now", "then"))
+    said = difference((whole, dry), ("now", "then"), "us")
     assert said.startswith(f"Hour by hour now is {whole.state}, and then is dry. Now: ")
     assert words.account(whole.verdict) in said
     assert words.account(dry.verdict) in said
-    assert difference((dry, dry), ("now", "then")).startswith("Hour by hour both are dry.")
+    assert difference((dry, dry), ("now", "then"), "us").startswith("Hour by hour both are dry.")
 
 
 def test_without_the_hourly_years(steady):

@@ -59,7 +59,7 @@ def test_a_comparison_is_shown_as_it_goes_on_and_is_that_of_the_foreground(folde
         await until(lambda: not task.running)
         assert len(seen) >= 4, "how far it is was shown"
         assert "compare:stop" not in parts(page)
-        assert difference(page.comparing.pair, names_of(*page.comparing.jobs)) in spoken(page)
+        assert difference(page.comparing.pair, names_of(*page.comparing.jobs), page.unit_system) in spoken(page)
         return page.comparing.pair
 
     assert apart(scenario()) == expected
@@ -80,7 +80,7 @@ def test_a_comparison_is_stopped_and_taken_up_again(folder):
         page.act("compare:again")
         assert page.comparing.trouble == ""
         await until(lambda: not page.comparing.task.running)
-        assert difference(page.comparing.pair, names_of(*page.comparing.jobs)) in spoken(page)
+        assert difference(page.comparing.pair, names_of(*page.comparing.jobs), page.unit_system) in spoken(page)
         page.act("set:room.relative_humidity", "33 %")
         assert "The roof has changed since this comparison." in spoken(page)
 

@@ -95,7 +95,7 @@ def test_every_control_to_both_ends_and_every_choice(page):
     ("name", "value", "sentence"),
     [
         ("RH_in", 140, r"Indoor humidity is 140 %; it must be 15 to 70 %\."),
-        ("T_out", -60, r"Outdoor temperature is -60 °F; it must be -20 to 100 °F\."),
+        ("T_out", -60, r"Outdoor temperature is −60 °F; it must be −20 to 100 °F\."),
         ("M_in", 0, r"Inner membrane is 0 perm; it must be 0\.05 to 100 perm\."),
     ],
 )

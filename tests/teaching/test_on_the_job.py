@@ -128,7 +128,7 @@ def test_one_case_has_one_number_wherever_it_stands():
 )
 def test_mercury_is_turned_from_the_pressure_that_is_not_rounded(text, pressure):
     found = some_air(*pressure).vapor_pressure
-    assert f"{found:.0f} Pa ({units.show(found, 'pressure', 'us')})" in text()
+    assert f"{units.show(found, 'pressure', 'us')} ({found:.0f} Pa)" in text()
 
 
 def test_vapor_pressures_are_pressures_and_not_a_count():

@@ -73,7 +73,7 @@ def test_a_claim_is_the_same_in_both_systems():
 def test_two_wordings_in_one_text():
     text = "{us: Turn {1 perm} over | si: Add {1 perm}}. It is {20 degF}."
     assert words.shown(text, "us") == "Turn 1 perm over. It is 20 °F."
-    assert words.shown(text, "si") == "Add 3.5 m sd. It is -6.7 °C."
+    assert words.shown(text, "si") == "Add 3.5 m sd. It is −6.7 °C."
 
 
 def test_two_sheets_come_to_one_answer_in_each_system():

@@ -14,10 +14,10 @@ PAGE = Path(__file__).parents[2] / "lessons" / "guide" / "glossary.md"
     ("text", "us", "si"),
     [
         ("{70 degF}", "70 °F", "21.1 °C"),
-        ("{-10 degF}", "-10 °F", "-23.3 °C"),
+        ("{-10 degF}", "−10 °F", "−23.3 °C"),
         ("{9 degF difference}", "9 °F", "5 K"),
         ("{80 %}", "80 %", "80 %"),
-        ("{1002 Pa}", "1002 Pa (0.296 in. Hg)", "1002 Pa"),
+        ("{1002 Pa}", "0.296 in. Hg (1002 Pa)", "1002 Pa"),
         ("{1.5 perm}", "1.5 perm", "2.33 m sd"),
         ("{20 R}", "R-20", "RSI 3.52"),
         ("{1.8 g/m2/day}", "2.58 gr/ft² day", "1.8 g/m² day"),

@@ -26,7 +26,7 @@ def test_twelve_months_hold_what_they_were_given():
         ([1.0] * 11, [0.5] * 12, "Monthly temperature needs 12 values, one for each month from January; 11 are given"),
         ([1.0] * 12, [0.5], "Monthly relative humidity needs 12 values"),
         ([1.0] * 12, [1.4] * 12, "Monthly relative humidity is 140 %; it must be 0 to 100 %"),
-        ([99.0] * 12, [0.4] * 12, "Monthly temperature is 99 °C; it must be -60 to 60 °C"),
+        ([99.0] * 12, [0.4] * 12, "Monthly temperature is 99 °C; it must be −60 to 60 °C"),
     ],
 )
 def test_bad_months_get_a_sentence(temperature, humidity, sentence):
@@ -93,10 +93,10 @@ def test_frost_measured_over_water_is_said_aloud():
         (lambda: HourlyWeather.constant(Air(5, 0.5), hours=100).monthly(), "There are 100 hours of weather"),
         (lambda: HourlyWeather.constant(Air(5, 0.5), hours=0), "Number of hours is 0 h; it must be 1 to 1e\\+06 h"),
         (lambda: HourlyWeather([1.0, 2.0], [300.0]), "Vapor pressure has 1 hours, but temperature has 2"),
-        (lambda: HourlyWeather([1.0], [300.0], [-1.0]), "Wind speed is -1 m/s; it must be 0 to 120 m/s"),
+        (lambda: HourlyWeather([1.0], [300.0], [-1.0]), "Wind speed is −1 m/s; it must be 0 to 120 m/s"),
         (lambda: HourlyWeather([0.0, 1.0], [300.0, 900.0]), "Vapor pressure in hour 2 is 900 Pa; air at 1.0 °C holds"),
         (lambda: HourlyWeather([[1.0]], [[300.0]]), "Air temperature must be a list of hours"),
-        (lambda: HourlyWeather([1.0], [300.0], latitude=91), "Latitude is 91 °; it must be -90 to 90 °"),
+        (lambda: HourlyWeather([1.0], [300.0], latitude=91), "Latitude is 91 °; it must be −90 to 90 °"),
         (lambda: HourlyWeather([1.0, np.nan], [300.0, 300.0]), "Air temperature is not a number"),
     ],
 )
@@ -160,7 +160,7 @@ def test_months_of_colder_hours_and_colder_months_are_one_climate(typical):
 def test_name_and_notes_say_it():
     hours, months = weather.demo("cold"), weather.demo_climate("cold")
     cold = weather.colder(hours)
-    assert cold.name == "Cold, 2 K colder"
+    assert cold.name == "cold, 2 K colder"
     assert cold.notes[:-1] == hours.notes
     assert cold.notes[-1] == (
         "Each hour is 2 K colder than in the typical year, at the same relative humidity, with the same sun and wind; "
@@ -185,9 +185,9 @@ def test_no_shift_is_the_same_year():
 @pytest.mark.parametrize(
     ("make", "sentence"),
     [
-        (lambda: weather.colder(weather.demo_climate("cold"), -1), "How much colder is -1 K; it must be 0 to 10 K"),
+        (lambda: weather.colder(weather.demo_climate("cold"), -1), "How much colder is −1 K; it must be 0 to 10 K"),
         (lambda: weather.colder(weather.demo_climate("cold"), 20), "How much colder is 20 K; it must be 0 to 10 K"),
-        (lambda: weather.colder(MonthlyClimate([-59.0] * 12, [0.5] * 12)), "Monthly temperature is -61 °C; it must be"),
+        (lambda: weather.colder(MonthlyClimate([-59.0] * 12, [0.5] * 12)), "Monthly temperature is −61 °C; it must be"),
     ],
 )
 def test_what_cannot_be_gets_a_sentence(make, sentence):

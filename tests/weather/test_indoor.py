@@ -122,8 +122,8 @@ def test_a_crowded_dwelling_is_the_usual_one_ten_points_damper():
         (lambda: indoor.humidity_class(3, 60), OutOfRange, "Room temperature is 60 °C; it must be 5 to 40 °C"),
         (lambda: indoor.by_outdoor_temperature("hihg"), UnknownName, 'no occupancy "hihg"; did you mean high'),
         (lambda: indoor.moisture_balance(1e-4, 0.0), OutOfRange, "Fresh air is 0 m³/s; it must be above 0"),
-        (lambda: indoor.moisture_balance(-1, 0.1), OutOfRange, "Moisture production is -1 kg/s; it must be 0 to 0.01"),
-        (lambda: indoor.damper(RULES["class"], 0.99), OutOfRange, "Humidity added is 99 %; it must be -95 to 95 %"),
+        (lambda: indoor.moisture_balance(-1, 0.1), OutOfRange, "Moisture production is −1 kg/s; it must be 0 to 0.01"),
+        (lambda: indoor.damper(RULES["class"], 0.99), OutOfRange, "Humidity added is 99 %; it must be −95 to 95 %"),
         (lambda: indoor.moisture_by_bedrooms(0), OutOfRange, "Number of bedrooms is 0; it must be 1 to 12"),
         (
             lambda: indoor.fresh_air_needed(1e-4, 0.4, Air(30, 0.9)),

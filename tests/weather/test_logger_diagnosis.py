@@ -177,9 +177,9 @@ def test_the_species_has_a_say():
     ("numbers", "sentence"),
     [
         ((80.0, 20.0), "Meter reading is 80 mass %; it must be 0 to 60 mass %"),
-        ((15.0, 90.0), "Wood temperature is 90 °C; it must be -35 to 60 °C"),
+        ((15.0, 90.0), "Wood temperature is 90 °C; it must be −35 to 60 °C"),
         ((15.0, 20.0, 3.0), "Slope of the species is 3; it must be 0.5 to 2"),
-        ((15.0, 20.0, 1.0, 11.0), "Offset of the species is 11 mass %; it must be -10 to 10 mass %"),
+        ((15.0, 20.0, 1.0, 11.0), "Offset of the species is 11 mass %; it must be −10 to 10 mass %"),
     ],
 )
 def test_a_meter_that_cannot_be(numbers, sentence):

@@ -179,7 +179,7 @@ def test_what_a_person_knows_is_not_guessed(tmp_path):
         (lambda g: g.change(decimal=";"), UnknownName, 'There is no decimal sign ";"'),
         (lambda g: g.change(date_order="ydm"), UnknownName, 'There is no date order "ydm"; did you mean ymd'),
         (lambda g: g.change(clock="summer"), UnknownName, 'There is no clock "summer"'),
-        (lambda g: g.change(header_lines=-1), OutOfRange, "Number of header lines is -1; it must be 0 to 1000"),
+        (lambda g: g.change(header_lines=-1), OutOfRange, "Number of header lines is −1; it must be 0 to 1000"),
         (lambda g: g.change(delimiter=","), OutOfRange, "A new delimiter makes new columns; guess the file again"),
         (lambda g: g.column(9, unit="degF"), OutOfRange, "Column is 9; it must be 1 to 4"),
         (lambda g: g.column(3, unit="K"), UnknownName, 'There is no unit of temperature "K"'),
@@ -276,11 +276,11 @@ def test_offsets_and_a_wrong_clock():
     assert warm.temperature == pytest.approx(record.temperature + 1.0)
     assert warm.relative_humidity == pytest.approx(record.relative_humidity - 0.02)
     assert warm.time[0] == record.time[0] - np.timedelta64(5, "h")
-    with pytest.raises(OutOfRange, match="Temperature offset is 40 K; it must be -20 to 20 K"):
+    with pytest.raises(OutOfRange, match="Temperature offset is 40 K; it must be −20 to 20 K"):
         record.corrected(temperature=40)
-    with pytest.raises(OutOfRange, match="Humidity offset is 90 %; it must be -50 to 50 %"):
+    with pytest.raises(OutOfRange, match="Humidity offset is 90 %; it must be −50 to 50 %"):
         record.corrected(relative_humidity=0.9)
-    with pytest.raises(OutOfRange, match="Time shift is 30 h; it must be -24 to 24 h"):
+    with pytest.raises(OutOfRange, match="Time shift is 30 h; it must be −24 to 24 h"):
         record.corrected(hours=30)
 
 

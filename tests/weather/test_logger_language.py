@@ -57,10 +57,12 @@ def test_what_readings_point_to_follows_the_language(tmp_path, cause):
 
 
 def test_what_the_file_holds_has_a_name_in_another_language(elsewhere):
-    signs = [unit for units in loggers.UNITS.values() for unit in units]
-    for each in (*loggers.QUANTITIES, *loggers.CLOCKS, *loggers.PLACES, *loggers.CAUSES, *signs):
+    for each in (*loggers.QUANTITIES, *loggers.CLOCKS, *loggers.PLACES, *loggers.CAUSES):
         assert language.called(each) != each
         assert made_up.unmarked(language.called(each)) == []
+    for each in (unit for units in loggers.UNITS.values() for unit in units):
+        assert made_up.unmarked(loggers.unit_as_read(each)) == []
+        assert made_up.OPEN in loggers.unit_as_read(each)
 
 
 def test_readings_as_weather_say_what_was_filled_in(elsewhere):

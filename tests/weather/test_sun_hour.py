@@ -228,10 +228,10 @@ def test_what_is_asked_overrules_the_data(suns, written):
     assert asked.notes == ("town.epw: its sun is taken as that of 15 minutes before the end of each hour, as asked.",)
     assert weather.read_epw(path, sun_offset=MIDDLE).notes == ()
     with pytest.raises(
-        OutOfRange, match=r"Moment of the sun from the end of the hour is 2 h; it must be -1.5 to 0.5 h"
+        OutOfRange, match=r"Moment of the sun from the end of the hour is 2 h; it must be −1.5 to 0.5 h"
     ):
         weather.read_epw(path, sun_offset=2)
-    with pytest.raises(OutOfRange, match="Moment of the sun from the end of the hour is -3 h"):
+    with pytest.raises(OutOfRange, match="Moment of the sun from the end of the hour is −3 h"):
         HourlyWeather([1.0], [300.0], sun_offset=-3)
 
 

@@ -170,7 +170,7 @@ class Assembly(Exhibit):
         thick = message("building.assembly-thick", **both)
         names = " | ".join(called(layer.name) for layer in self.layers)
         facts = {"name": called(self.name), "thick": thick, "resistance": resistance, "layers": names}
-        return one_line("Assembly", message("building.assembly-line", **facts, slope=units.written(self.slope, ".3g")))
+        return one_line("Assembly", message("building.assembly-line", **facts, slope=units.slope(self.slope)))
 
     @cached_property
     def inner_layers(self) -> tuple[Layer, ...]:
@@ -510,7 +510,7 @@ def from_table(table: dict[str, Any]) -> Assembly:
 
 def as_table(built: Assembly) -> dict[str, Any]:
     """The table of an assembly, complete, in the present version."""
-    found = FORMAT.headed({"name": built.name, "slope": built.slope})
+    found = FORMAT.headed({"name": built.name, "slope": _slope(built.slope)})
     found |= {key: getattr(built, key) for key, _ in _FILMS}
     if built.notes:
         found["notes"] = built.notes
@@ -530,6 +530,13 @@ def as_table(built: Assembly) -> dict[str, Any]:
             row["open_to_air"] = layer.open_to_air
         found["layer"].append({**row, kind: substance_table(layer.substance)})
     return found
+
+
+def _slope(angle: float) -> float | str:
+    """A slope as a file has it: 4/12 where that is just the angle, and the angle itself is no whole number."""
+    rise = units.pitch(angle)
+    written = "" if rise is None or angle.is_integer() else f"{rise:g}/12"
+    return written if written and units.quantity(written, "slope") == angle else angle
 
 
 def parse(text: str, name: str = "") -> Assembly:

@@ -16,7 +16,7 @@ from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.language import called, joined, message
 from dryward.report.check import Number
 from dryward.report.many import failed, many, sweep
-from dryward.units import grain_of_water, show
+from dryward.units import grain_of_water, read_in, show
 from dryward.verdict import STATES, UNKNOWN
 
 #: Draws of the uncertain inputs when none are typed.
@@ -188,7 +188,7 @@ def _print(result: dict[str, Any], units: str, brief: bool) -> None:
         return
     if brief:
         wide = max(len(message("verdict.state", state=state)) for state in (*STATES, UNKNOWN))
-        told = message("cli.one-of-many", name=result["name"], headline=result["headline"])
+        told = message("cli.one-of-many", name=result["name"], headline=read_in(result["headline"], units))
         print(f"{message('verdict.state', state=result['state']):{wide}} {told}")
         for warning in result["warnings"]:
             print(f"{'':{wide}} {warning}")
@@ -198,17 +198,17 @@ def _print(result: dict[str, Any], units: str, brief: bool) -> None:
     print(message("cli.roof-and-place", roof=result["assembly"], place=result["place"]))
     for warning in result["warnings"]:
         print(warning)
-    print(f"{result['headline']}\n{result['small']}\n\n{legend()}")
+    print(f"{read_in(result['headline'], units)}\n{result['small']}\n\n{legend()}")
     for each in result["checks"]:
         print(message("cli.check-line", mark=MARKS[each["answer"]], asked=each["asked"], said=each["said"]))
         for line in (each["what"], *each["lines"], each["why"], each["change"], each["matters"]):
             if line:
-                print(f"    {line}")
+                print(f"    {read_in(line, units)}")
         for number in each["numbers"]:
             shown = amount(Number(**number), units)
             print(f"    {message('cli.number-of', label=number['label'], amount=shown)}")
         if each["limits"]:
-            print(f"    {message('cli.limits', limits=each['limits'])}")
+            print(f"    {message('cli.limits', limits=read_in(each['limits'], units))}")
         if each["source"] and each["id"].startswith(("code-", "vents")):
             print(f"    {message('cli.rule', source=each['source'])}")
     leak = bool(result["with_assumed_leak"])

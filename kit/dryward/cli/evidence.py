@@ -11,7 +11,8 @@ from dryward import evidence
 from dryward.checks import OutOfRange
 from dryward.cli import front_page
 from dryward.evidence.table import OWN, READINGS, Check
-from dryward.language import joined, message
+from dryward.language import joined, message, read_off, sign
+from dryward.units import written
 
 
 def add(parser: argparse.ArgumentParser) -> None:
@@ -67,7 +68,7 @@ def _plain(topic: str, check: Check) -> dict[str, Any]:
 def _number(value: float | str) -> str:
     if isinstance(value, str):
         return value
-    return f"{value:.6g}"
+    return written(value, ".6g")
 
 
 _COLUMNS = ("expected", "got", "difference", "tolerance")
@@ -85,9 +86,9 @@ def _lines(done: Sequence[tuple[str, Check]]) -> Iterator[str]:
         if (topic, source) != (shown_topic, shown_source):
             yield f"  {source}"
         shown_topic, shown_source = topic, source
-        sign = "  " if check.passed else "! "
+        mark = "  " if check.passed else "! "
         numbers = "".join(f"{_number(getattr(check, name)):>13}" for name in _COLUMNS)
-        yield f"{sign}{check.what[:90]:<44}{numbers}  {check.unit}".rstrip()
+        yield f"{mark}{read_off(check.what)[:90]:<44}{numbers}  {sign(check.unit)}".rstrip()
 
 
 def by_topic(done: Sequence[tuple[str, Check]]) -> str:

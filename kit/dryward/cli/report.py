@@ -8,6 +8,7 @@ from dryward.checks import BadFile, OutOfRange
 from dryward.cli.check import add_roof, changed, find
 from dryward.language import message
 from dryward.report import review
+from dryward.units import read_in
 
 
 def add(parser: argparse.ArgumentParser) -> None:
@@ -48,5 +49,5 @@ def run(args: argparse.Namespace) -> int:
         storage.write_whole(path, content)
     except OSError as error:
         raise BadFile(message("cli.report-not-written", file=path.name, why=error.strerror)) from None
-    print(message("cli.report-written", file=str(path), headline=checked.headline))
+    print(message("cli.report-written", file=str(path), headline=read_in(checked.headline, args.units)))
     return 0

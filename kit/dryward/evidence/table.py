@@ -16,7 +16,7 @@ from dataclasses import dataclass
 from importlib import resources
 
 from dryward.checks import BadFile, PlainError
-from dryward.language import figures, message
+from dryward.language import figures, message, read_off, sign
 from dryward.units import from_si, to_si
 
 #: Columns every table has.
@@ -62,11 +62,11 @@ class Check:
 
     def __str__(self) -> str:
         published, here, allowed = (
-            message("evidence.with-unit", number=each, unit=self.unit) if self.unit else each
+            message("evidence.with-unit", number=each, unit=sign(self.unit)) if self.unit else each
             for each in (_shown(self.expected), _shown(self.got), figures(f"{self.tolerance:.3g}"))
         )
         return message(
-            "evidence.check", what=self.what, published=published, here=here, allowed=allowed,
+            "evidence.check", what=read_off(self.what), published=published, here=here, allowed=allowed,
             source=self.source, where=self.where,
         )  # fmt: skip
 

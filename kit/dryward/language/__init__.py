@@ -392,20 +392,39 @@ def _signs() -> dict[str, str]:
 
 
 @once
-def _marks() -> tuple[bool, str, str]:
-    """Whether numbers are written as Python writes them; else their decimal mark and minus sign."""
-    point, minus = message("units.decimal-mark"), message("units.minus-sign")
-    return (point, minus) == (".", "-"), point, minus
+def _marks() -> tuple[str, str]:
+    """The decimal mark of a number and its minus sign."""
+    return message("units.decimal-mark"), message("units.minus-sign")
 
 
 def figures(text: str) -> str:
-    """A number as Python writes it, with the reader's decimal mark and minus sign.
+    """A number as Python writes it, with the reader's decimal mark and minus sign; a power of ten stays one.
 
-    >>> figures("-1.5")
+    >>> figures("-1.5"), figures("4e-11")
+    ('−1.5', '4e-11')
+    """
+    point, minus = _marks()
+    if text.startswith("-"):
+        text = minus + text[1:]
+    return text if point == "." else text.replace(".", point)
+
+
+def read_off(text: str) -> str:
+    """A text of a file, where numbers have the hyphen of the keys, as it is shown.
+
+    >>> read_off("saturation at -20 °C, wet-cup, 2 - 3")
+    'saturation at −20 °C, wet-cup, 2 - 3'
+    """
+    return re.sub(r"(?<![^\s(])-(?=[.\d])", lambda _: _marks()[1], text)
+
+
+def typed(text: str) -> str:
+    """A number that was written for a reader, as it stands in a field to be typed over: with the hyphen of the keys.
+
+    >>> typed("−1.5")
     '-1.5'
     """
-    as_it_is, point, minus = _marks()
-    return text if as_it_is else text.replace("-", minus).replace(".", point)
+    return text.replace(_marks()[1], "-")
 
 
 def listed(words: Sequence[str], last: str = "and") -> str:

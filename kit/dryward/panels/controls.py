@@ -259,7 +259,7 @@ class SliderControl(Control):
 
     def _example(self) -> str:
         """The value as it may be typed."""
-        number = units.number(self._value, figures=4)
+        number = language.typed(units.number(self._value, figures=4))
         return units.with_unit(number, self._unit.name) if self._unit else number
 
     @property

@@ -9,7 +9,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from dryward import units
-from dryward.language import message
+from dryward.language import message, typed
 from dryward.panels.readouts import between_layers
 from dryward.teaching.words import Step
 
@@ -26,6 +26,16 @@ def plain(number: float) -> str:
 def times(ratio: float) -> str:
     """How many times one thing is another, in two figures."""
     return message("panels.times", number=units.number(ratio, figures=2, rounded=True))
+
+
+def taken_off(value: float, quantity: str, system: str, digits: int | None = None) -> str:
+    """What is taken off in a sum: in brackets where it is below zero.
+
+    >>> taken_off(-7.0, "temperature", "si"), taken_off(7.0, "temperature", "si")
+    ('(−7.0 °C)', '7.0 °C')
+    """
+    shown = units.show(value, quantity, system, digits)
+    return message("panels.in-brackets", amount=shown) if typed(shown).startswith("-") else shown
 
 
 def pressure(words: str, temperature: float, relative_humidity: float, saturation: float, system: str) -> Step:
@@ -46,7 +56,7 @@ def plane(words: str, indoor: float, outdoor: float, before: float, total: float
     `before` and `total` are thermal resistances from the room [m2 K/W].
     """
     show = units.show
-    room, yard = (show(each, "temperature", system) for each in (indoor, outdoor))
+    room, yard = show(indoor, "temperature", system), taken_off(outdoor, "temperature", system)
     part, whole = (plain(units.from_si(each, _R[system])) for each in (before, total))
     return Step(
         words,

@@ -86,6 +86,7 @@ TEXTS: dict[str, tuple[str, ...]] = {
     "covered": (),
     "typed": ("label",),
     "amount": ("number", "unit"),
+    "below-zero": ("number",),
     "play": (),
     "pause": (),
     "play-one": ("label",),

@@ -24,6 +24,7 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon, Rectangle
 from numpy.typing import NDArray
 
+from dryward import units
 from dryward.building import AirSpace, Assembly, Layer, Material
 from dryward.checks import Floats
 from dryward.language import called, joined, message
@@ -309,7 +310,7 @@ class SectionPart:
             tick = Line2D([self.left - 4, self.left], [y, y], color=style.INK, linewidth=0.8 * p.type.thick)
             tick.set_transform(p.px)
             p.figure.add_artist(tick)
-            p.words(self.left - 7, y, f"{number:.0f}".replace("-", "−"), small=True, ha="right", va="center_baseline")
+            p.words(self.left - 7, y, units.number(number, 0), small=True, ha="right", va="center_baseline")
         spine = Line2D([self.left] * 2, [self.floor, self.roof], color=style.INK, linewidth=p.type.thick)
         spine.set_transform(p.px)
         p.figure.add_artist(spine)

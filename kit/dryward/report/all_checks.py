@@ -7,7 +7,7 @@ from dryward.building.job import Job
 from dryward.checks import within
 from dryward.language import message
 from dryward.report import code_checks, moisture_checks, trials
-from dryward.report.check import Check, Edition, Progress, Review
+from dryward.report.check import Check, Edition, Progress, Review, one_after_another
 from dryward.report.setting import setting
 from dryward.verdict import Decides, Verdict
 
@@ -87,7 +87,7 @@ def _deciding(years: Check, ends: tuple[Decides, ...], leaky: Verdict | None) ->
         first, said = ends[0] if ends else None, trials.what_decides(ends, years.facts)
     else:
         first, there = (trials.untested(years.facts, leaky, each) for each in (years.facts, leaky))
-        said = f"{trials.what_decides((there,), leaky)} {trials.what_decides(ends, leaky, leak=True)}"
+        said = one_after_another(trials.what_decides((there,), leaky), trials.what_decides(ends, leaky, leak=True))
     return dataclasses.replace(years, verdict=years.facts.deciding(first) if first else years.facts, matters=said)
 
 

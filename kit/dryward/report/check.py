@@ -1,13 +1,14 @@
 """One check of a roof with its answer and its limits, and all checks of one job."""
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any, TypeAlias
 
 from dryward.building import Assembly
 from dryward.building.assembly import WALL
 from dryward.building.job import Job
 from dryward.language import listed, message
+from dryward.units import InBoth, read_in
 from dryward.verdict import DRY, LATER, NEVER, STATES, Verdict, words
 
 #: Told how far a run is (parts done, in all); False ends it.
@@ -39,6 +40,11 @@ def designed(design: str) -> str:
 def kind(assembly: Assembly) -> str:
     """What people call it: "roof" or "wall"; the messages choose by it."""
     return "wall" if assembly.slope >= WALL else "roof"
+
+
+def one_after_another(*texts: str) -> str:
+    """Texts as one, in the unit systems that they are in; empty ones are passed over."""
+    return InBoth.of(lambda system: " ".join(read_in(each, system) for each in texts if each))
 
 
 @dataclass(frozen=True)
@@ -111,6 +117,16 @@ class Check:
         """The answer as it is read, without a period."""
         return message(f"report.answer-{key(self.answer)}")
 
+    def read_in(self, system: str) -> "Check":
+        """The same for a reader of a unit system: its amounts in that system alone."""
+        return replace(
+            self,
+            what=read_in(self.what, system),
+            why=read_in(self.why, system),
+            lines=tuple(read_in(each, system) for each in self.lines),
+            matters=read_in(self.matters, system),
+        )
+
     def number(self, id: str) -> float | None:
         """The value of that number [SI], or None."""
         return next((each.value for each in self.numbers if each.id == id), None)
@@ -172,9 +188,12 @@ class Review:
 
     @property
     def headline(self) -> str:
-        """The whole in a few sentences."""
+        """The whole in a few sentences, in both unit systems; `units.read_in` gives it in one."""
+        return InBoth.of(self._headline)
+
+    def _headline(self, system: str | None) -> str:
         by = "months" if not self.hourly else "no-leak" if "leak" in self.verdict.left_out else "leak"
-        account = words.account(self.verdict)
+        account = words.account(self.verdict, system)
         first = message("report.headline", state=message("verdict.head", state=self.state), by=by, account=account)
         return " ".join([first, *self._others()])
 

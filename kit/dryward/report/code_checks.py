@@ -213,15 +213,19 @@ def vents(setting: Setting, edition: Edition = None) -> Check | None:
 
 def _openings(length: float, free: float, ruling: Ruling, edition: Edition) -> str:
     """Why the row is met or not, for a foot and a meter of eave; the roof is looked at in a strip that wide."""
-    have = units.opening(free)
-    if ruling.conditions:
-        said = message("report.openings-between-the-ratios", have=have, conditions=ruling.conditions)
-    else:
+    first = f"{message('report.instead', instead=ruling.instead)} " if ruling.instead else ""
+
+    def said(system: str | None) -> str:
+        have = units.opening(free, system)
+        if ruling.conditions:
+            id = "report.openings-between-the-ratios"
+            return first + message(id, have=have, conditions=ruling.conditions)
         met = ruling.answer == "met"
         asked = codes.required(f"vent-area-{'plain' if met else 'reduced'}", edition=edition)
-        told = {"share": units.number(1 / asked, 0), "asked": units.opening(asked * length), "have": have}
-        said = message("report.openings-enough" if met else "report.openings-too-small", **told)
-    return f"{message('report.instead', instead=ruling.instead)} {said}" if ruling.instead else said
+        told = {"share": units.number(1 / asked, 0), "asked": units.opening(asked * length, system), "have": have}
+        return first + message("report.openings-enough" if met else "report.openings-too-small", **told)
+
+    return units.InBoth.of(said)
 
 
 def code_rows(setting: Setting, edition: Edition = None) -> tuple[Check, ...]:
@@ -260,8 +264,8 @@ def _without_foam(ruling: Ruling, foam: AirImpermeable, zone: str | None, editio
     least = codes.required(ruling.rule, zone, edition, otherwise=None) if zone else None
     if least is None or ruling.answer == "met":
         return ruling
-    asks = units.show(least, "thermal resistance", "us")
     doubtful, inside = (listed([called(layer.name) for layer in layers]) for layers in (foam.doubtful, foam.inside))
+    asks = units.show(least, "thermal resistance", "us")  # as the code has it
     if foam.doubtful and foam.at_most >= least * (1 - 1e-9):
         why = message("report.foam-not-known", layers=doubtful, asks=asks)
         return dataclasses.replace(ruling, answer="cannot tell", why=why)

@@ -2,6 +2,7 @@
 
 import dataclasses
 from collections.abc import Iterator
+from functools import partial
 from typing import Any, TypeAlias
 
 import numpy as np
@@ -15,9 +16,9 @@ from dryward.physics import drying, hourly, monthly, steady
 from dryward.physics.drying import Drying
 from dryward.physics.hourly import Hours, Surface, leak_flow
 from dryward.physics.steady import Profile
-from dryward.report.check import CAN, Check, Number, Progress, kind
+from dryward.report.check import CAN, Check, Number, Progress, kind, one_after_another
 from dryward.report.setting import Setting, leak, vent_space
-from dryward.verdict import DAMP, DRY, LATER, NEVER, WET, WITHIN, Verdict, criterion, words
+from dryward.verdict import DAMP, DRY, LATER, NEVER, WET, WITHIN, Finding, Verdict, criterion, words
 from dryward.weather import YEAR, Air
 
 #: Keywords of `hourly.simulate`.
@@ -68,7 +69,7 @@ def _season(setting: Setting, id: str, room: Air, outdoor: Air) -> Check:
 
 def _found(judged: Verdict) -> str:
     """What was found, as a sentence."""
-    return message("report.found", account=begun(words.account(judged)))
+    return units.InBoth.of(lambda system: message("report.found", account=begun(words.account(judged, system))))
 
 
 def wet_layer(assembly: Assembly, state: Profile) -> str:
@@ -205,7 +206,7 @@ def years(setting: Setting, progress: Progress | None = None) -> Check:
         "years",
         message("report.question-years", leak=bool(run.leaking)),
         judged.state,
-        " ".join(part for part in (_found(judged), _first_year(run, judged)) if part),
+        one_after_another(_found(judged), _first_year(run, judged)),
         why,
         change,
         tuple(_lines(judged, setting)),
@@ -218,16 +219,20 @@ def years(setting: Setting, progress: Progress | None = None) -> Check:
 
 
 def _lines(judged: Verdict, setting: Setting) -> Iterator[str]:
-    """Each finding with its state, the worst first, then the limits they were held against."""
+    """Each finding with its state, the worst first, then what ran off."""
     for each in judged.findings:
-        told = words.told(each, judged.method)
-        lasted = words.lasted(each, judged.method) if each.state != DRY else ""
-        found = listing([part for part in (told, lasted) if part])
-        yield message("report.finding", state=message("verdict.head", state=each.state), found=found)
+        yield units.InBoth.of(partial(_line, each, judged.method))
     off = sum(each.ran_off for each in judged.findings)
     if off > 0.5e-3:
         area = setting.job.tightness.area if setting.job.tightness else None
-        yield message("report.run-off", amount=units.liquid(off, area))
+        yield units.InBoth.of(lambda system: message("report.run-off", amount=units.liquid(off, area, system)))
+
+
+def _line(found: Finding, method: str, system: str | None) -> str:
+    told = words.told(found, method, system)
+    lasted = words.lasted(found, method) if found.state != DRY else ""
+    listed = listing([part for part in (told, lasted) if part])
+    return message("report.finding", state=message("verdict.head", state=found.state), found=listed)
 
 
 def worst_number(judged: Verdict) -> Number | None:

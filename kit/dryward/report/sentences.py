@@ -16,7 +16,7 @@ _DRY_HOUSE = 0.30
 
 def for_client(review: Review, unit_system: str = "us") -> tuple[str, str, str]:
     """Three plain sentences for the people who live there."""
-    return review.headline, _rooms(review, unit_system), _dries(review)
+    return units.read_in(review.headline, unit_system), _rooms(review, unit_system), _dries(review)
 
 
 def _dries(review: Review) -> str:
@@ -51,7 +51,7 @@ def _rooms(review: Review, unit_system: str) -> str:
 
 def for_inspector(review: Review, unit_system: str = "us") -> tuple[str, str, str]:
     """Three sentences with the numbers an inspector asks for."""
-    return _retarder(review, unit_system), _vents(review, unit_system), _proof(review)
+    return _retarder(review, unit_system), _vents(review, unit_system), _proof(review, unit_system)
 
 
 def _retarder(review: Review, unit_system: str) -> str:
@@ -108,7 +108,7 @@ def _vents(review: Review, unit_system: str) -> str:
     return message(id, depth=depth, ratio=ratio, met=met, conditions=asks, locally=locally)
 
 
-def _proof(review: Review) -> str:
+def _proof(review: Review, unit_system: str) -> str:
     """What the test and the checks found, in one sentence."""
     job, tight = review.job, review.job.tightness
     tested = message("report.tested", changes=units.number(tight.ach50)) if tight else message("report.not-tested")
@@ -117,7 +117,7 @@ def _proof(review: Review) -> str:
         "method": message("report.by-hours" if review.hourly else "report.by-months"),
         "kind": kind(job.assembly),
         "state": worded(review.state),
-        "account": words.account(review.verdict),
+        "account": words.account(review.verdict, unit_system),
     }
     others = [
         message("report.year-and-state", design=designed(design), state=worded(each.state))

@@ -181,7 +181,7 @@ def _room(job: Job, air: Air, system: str) -> str:
 _RULES = {"class": "class", "by outdoor temperature": "outdoor-temperature", "moisture balance": "moisture-balance"}
 
 
-def _faces(job: Job) -> str:
+def _faces(job: Job, system: str) -> str:
     """Which way the slope faces; a file without a word on it means north."""
     if job.assembly.slope == 0:
         return message("report.flat")
@@ -190,7 +190,7 @@ def _faces(job: Job) -> str:
         way = message(f"report.faces-{_WAYS[eighth % 8]}")
     else:
         way = message("report.faces-degrees", azimuth=units.number(job.azimuth, 0))
-    slope = units.number(job.assembly.slope, 0)
+    slope = units.slope(job.assembly.slope, system)
     return message("report.faces", slope=slope, way=way, assumed=job.azimuth == 0)
 
 
@@ -218,7 +218,7 @@ def inputs(here: Setting, system: str, hourly: bool) -> tuple[tuple[str, str], .
         "room-in-winter": _room(job, here.winter_room, system),
         "room-in-summer": _air(here.summer_room, system),
         "between-framing": units.r_value(job.assembly.thermal_resistance, system),
-        "slope": _faces(job),
+        "slope": _faces(job, system),
         "films": message(
             "report.films",
             inside=units.r_value(job.assembly.interior_film, system, 2),

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import singledispatch
+from functools import partial, singledispatch
 from html import escape
 from typing import TYPE_CHECKING, cast
 
@@ -59,12 +59,16 @@ class Column:
             if math.isinf(value):
                 return message("report.no-limit")
             return units.show(value, self.quantity, unit_system)
-        return f"{value:.4g}" if isinstance(value, float) else str(value)
+        if isinstance(value, str):
+            return units.read_in(value, unit_system)
+        return units.written(value, ".4g") if isinstance(value, float) else str(value)
 
     def numbers(self, unit_system: str) -> tuple[str, list[object]]:
         """Head with its unit, and plain values, for a table that is computed with."""
         if not self.quantity:
-            return self.head, list(self.values)
+            return self.head, [
+                units.read_in(each, unit_system) if isinstance(each, str) else each for each in self.values
+            ]
         unit = units.shown_unit(self.quantity, unit_system)
         shown: list[object] = [
             math.nan if value is None else units.from_si(cast(float, value), unit.name) for value in self.values
@@ -230,7 +234,7 @@ def _(verdict: Verdict) -> list[Column]:
     found = verdict.findings
     return [
         Column("state", [worded(each.state) for each in found]),
-        Column("what-was-found", [words.told(each, verdict.method) for each in found]),
+        Column("what-was-found", [units.InBoth.of(partial(words.told, each, verdict.method)) for each in found]),
         Column("how-long", [words.lasted(each, verdict.method) for each in found]),
         Column("limit-of", [words.limit_of(each) for each in found]),
         Column("caution", [each.criterion.caution for each in found]),

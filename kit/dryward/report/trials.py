@@ -22,9 +22,10 @@ from dryward.language import listed, message
 from dryward.physics import hourly, monthly, spread, steady
 from dryward.physics.hourly import AirFlow, Stopped
 from dryward.physics.spread import Uncertain, uncertain
-from dryward.report.check import Check, Limit, Number, Progress
+from dryward.report.check import Check, Limit, Number, Progress, one_after_another
 from dryward.report.moisture_checks import Options, options
 from dryward.report.setting import RoomRule, Setting, setting
+from dryward.units import InBoth
 from dryward.verdict import DRY, STATES, Decides, Finding, Verdict, of_months, of_steady, of_year, words
 from dryward.weather import Air
 
@@ -92,7 +93,7 @@ def _steady(
     values = np.array([each for _, each in sample])
     judged = check.facts
     made = ranked(found, ends, judged)
-    matters = f"{what_decides(made, judged)} {of_draws([each.state for each, _ in sample])}"
+    matters = one_after_another(what_decides(made, judged), of_draws([each.state for each, _ in sample]))
     return dataclasses.replace(
         check,
         numbers=_with(check.numbers, dict(zip(ids, values.T, strict=True))),
@@ -126,7 +127,7 @@ def years_with_bands(
     return dataclasses.replace(
         check,
         numbers=numbers,
-        matters=" ".join(part for part in (check.matters, of_draws([each.state for each in results])) if part),
+        matters=one_after_another(check.matters, of_draws([each.state for each in results])),
         limits=f"{check.limits} {message('report.what-varies')}",
     )
 
@@ -169,11 +170,12 @@ def what_decides(ends: tuple[Decides, ...], found: Verdict, leak: bool = False) 
     turning = [each for each in ends if set(each.states) != {found.state}]
     if not ends or (not turning and words.flat(found.deciding(ends[0]))):
         return message("report.nothing-decides", leak=leak)
-    first = message("report.decides", decides=words.decides(found.deciding(ends[0])), leak=leak)
+    most = found.deciding(ends[0])
+    first = InBoth.of(lambda system: message("report.decides", decides=words.decides(most, system), leak=leak))
     others = [words.input_of(each) for each in turning if each is not ends[0]]
     if not others:
         return first
-    return f"{first} {message('report.turns-too', inputs=begun(listed(others)), count=len(others))}"
+    return one_after_another(first, message("report.turns-too", inputs=begun(listed(others)), count=len(others)))
 
 
 def _with(numbers: tuple[Number, ...], samples: dict[str, Floats]) -> tuple[Number, ...]:

@@ -53,7 +53,7 @@ def sheet(id: str, unit_system: str = "us") -> str:
     lines += [*_head("sheet-more"), note.more, ""]
     lines += [*_head("sheet-home"), lesson.takeaway, ""]
     cautions = [words.caution(each) for each in lesson.cautions]
-    told = [message("teaching.sheet-caution", title=each.title, text=each.text) for each in cautions]
+    told = [message("teaching.sheet-caution", title=each.title, text=words.shown(each.text)) for each in cautions]
     lines += [*_head("sheet-cautions"), *_list(told)]
     return "\n".join(lines)
 

@@ -556,7 +556,7 @@ def storage(draw: Draw) -> Question | None:
     )
     weight = say(grams(1), "g/m2")
     if draw.unit_system == "us":
-        weight = message("kinds.in-both-units", us=say(from_si(dry, "lb/ft2"), "lb/ft2"), si=weight)
+        weight = units.in_both(say(from_si(dry, "lb/ft2"), "lb/ft2"), weight)
     return draw.number(
         message("kinds.storage", board=board_name(draw, inches), weight=weight, start=start, end=end),
         found,
@@ -608,7 +608,8 @@ def logger_cause(draw: Draw) -> Question | None:
     def share_of(name: str) -> str:
         return units.number(100 * n[name], 0)
 
-    draw.because(found.evidence[0])
+    evidence = units.read_in(found.evidence[0], draw.unit_system)
+    draw.because(evidence)
     spells, share = n["wet spells"], n["wet spells that wet the wood"]
     return draw.words(
         message(
@@ -625,7 +626,7 @@ def logger_cause(draw: Draw) -> Question | None:
         ),
         message(f"kinds.cause-{_CAUSES[cause][0]}"),
         *(
-            (message(f"kinds.cause-{sample}"), belief, message("kinds.logger-otherwise", evidence=found.evidence[0]))
+            (message(f"kinds.cause-{sample}"), belief, message("kinds.logger-otherwise", evidence=evidence))
             for sample, belief in (_CAUSES[other] for other in _CAUSES if other != cause)
         ),
     )

@@ -54,7 +54,7 @@ def number(value: float | str, unit: str, unit_system: str = "us") -> str:
     >>> number(70, "degF", "us"), number(70, "degF", "si")
     ('70 °F', '21.1 °C')
     >>> number(1002, "Pa")
-    '1002 Pa (0.296 in. Hg)'
+    '0.296 in. Hg (1002 Pa)'
     """
     this = units.unit(unit)
     if unit_system not in units.SHOWN:
@@ -62,9 +62,7 @@ def number(value: float | str, unit: str, unit_system: str = "us") -> str:
     si = units.to_si(float(value), unit)
     if this.quantity == "pressure" and unit == "Pa":
         pascals = units.with_unit(units.number(si, 0), "Pa")
-        if unit_system != "us":
-            return pascals
-        return message("teaching.in-both-units", own=pascals, us=units.show(si, "pressure", "us"))
+        return pascals if unit_system == "si" else units.in_both(units.show(si, "pressure", "us"), pascals)
     target = reader_unit(unit, unit_system)
     return _said(float(value) if target == unit else units.from_si(si, target), target)
 
@@ -105,9 +103,9 @@ def shown(text: str, unit_system: str = "us") -> str:
     """A text with its numbers in the reader's unit system.
 
     >>> shown("It is {20 degF} and {80 %} outside.", "si")
-    'It is -6.7 °C and 80 % outside.'
+    'It is −6.7 °C and 80 % outside.'
     >>> shown("{us: Read the perms | si: Read the sd} at {20 degF}.", "si")
-    'Read the sd at -6.7 °C.'
+    'Read the sd at −6.7 °C.'
     """
     if unit_system not in units.SHOWN:
         raise UnknownName("unit system", unit_system, units.SHOWN)

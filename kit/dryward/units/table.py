@@ -1,6 +1,7 @@
 """The units: exact constants, the table made of them, a number from one to the other, and how people are shown it."""
 
 import math
+from collections.abc import Callable
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any, overload
@@ -355,6 +356,8 @@ def shown_unit(quantity: str, system: str) -> Unit:
 #: Digits behind the point that are worth showing, by unit; others get three
 #: significant figures.
 _DIGITS = {"degF": 1, "degC": 1, "%": 0, "Pa": 0, "inHg": 3, "in": 1, "mm": 0, "gr/lb": 1, "g/kg": 1, "R": 1}
+#: The most of those three that stand behind the point: no thermometer tells less.
+_MOST = {"K": 1, "degF difference": 1}
 
 
 def number(value: float, digits: int | None = None, *, figures: int = 3, most: int = 12, rounded: bool = False) -> str:
@@ -438,11 +441,11 @@ def show_in(value: float, name: str, digits: int | None = None) -> str:
     if digits is None:
         digits = _DIGITS.get(name)
     # What is next to nothing is not known to three figures.
-    text = number(shown, digits, figures=2 if 1e-9 <= abs(shown) < 1e-3 else 3)
+    text = number(shown, digits, figures=2 if 1e-9 <= abs(shown) < 1e-3 else 3, most=_MOST.get(name, 12))
     return with_unit(text, name)
 
 
-def show(value: float, quantity: str, system: str, digits: int | None = None) -> str:
+def show(value: float, quantity: str, system: str | None, digits: int | None = None) -> str:
     """A number of SI as it is shown: with its unit, in a unit system.
 
     Parameters
@@ -451,7 +454,8 @@ def show(value: float, quantity: str, system: str, digits: int | None = None) ->
         In SI.
     quantity : str
         One of the quantities of `SHOWN`.
-    system : {"us", "si"}
+    system : {"us", "si"} or None
+        None gives both, where no reader is known yet.
     digits : int, optional
         Digits behind the point, where the usual ones do not fit.
 
@@ -472,18 +476,59 @@ def show(value: float, quantity: str, system: str, digits: int | None = None) ->
     '1.8 g/m² day'
     >>> show(7.75, "thermal resistance", "us")
     'R-44.0'
+    >>> show(404.0, "pressure", None)
+    '0.119 in. Hg (404 Pa)'
     """
+    if system is None:
+        return in_both(*(show(value, quantity, each, digits) for each in ("us", "si")))
     return show_in(value, shown_unit(quantity, system).name, digits)
 
 
-def r_value(resistance: float, system: str, digits: int | None = None) -> str:
-    """A thermal resistance the way the trade writes it: R-20, or RSI 3.5.
+def in_both(own: str, other: str) -> str:
+    """An amount in both unit systems, the reader's own first.
+
+    >>> in_both("21 gr/ft²", "14.7 g/m²")
+    '21 gr/ft² (14.7 g/m²)'
+    """
+    return message("units.in-both", own=own, other=other)
+
+
+class InBoth(str):
+    """A text that is made before its reader is known: both unit systems stand in it, the US one first.
+
+    `read_in` gives it for a reader of one of them.
+    """
+
+    alone: dict[str, str]
+
+    @classmethod
+    def of(cls, make: Callable[[str | None], str]) -> "InBoth":
+        """Of a function that writes it in a unit system, or in both where it is told None."""
+        made = cls(make(None))
+        made.alone = {system: make(system) for system in SHOWN}
+        return made
+
+
+def read_in(text: str, system: str | None) -> str:
+    """A text for a reader of a unit system; one that is the same for all, or for no known reader, as it is.
+
+    >>> amount = InBoth.of(lambda system: opening(0.022, system))
+    >>> amount, read_in(amount, "si"), read_in("dry", "si")
+    ('10.4 in² per foot (220 cm² per meter)', '220 cm² per meter', 'dry')
+    """
+    return text.alone[system] if isinstance(text, InBoth) and system else text
+
+
+def r_value(resistance: float, system: str | None, digits: int | None = None) -> str:
+    """A thermal resistance the way the trade writes it: R-20, or RSI 3.5; both where no system is named.
 
     Examples
     --------
     >>> r_value(3.5222, "us", 0), r_value(3.5222, "si")
     ('R-20', 'RSI 3.52')
     """
+    if system is None:
+        return in_both(r_value(resistance, "us", digits), r_value(resistance, "si", digits))
     if system == "us":
         return show(resistance, "thermal resistance", system, digits)
     return message("units.rsi", number=number(resistance, digits))
@@ -511,6 +556,31 @@ def thickness(length: float, system: str) -> str:
     return with_unit("-".join(str(each) for each in (whole, part) if each), "in")
 
 
+def pitch(angle: float) -> float | None:
+    """The rise of a slope [degrees] in a run of 12, whole or a half; None where it is none.
+
+    >>> pitch(18.434948822922), pitch(26.0)
+    (4.0, None)
+    """
+    halves = 24.0 * math.tan(math.radians(angle)) if angle < 85.0 else 0.0
+    near = round(halves)
+    return near / 2 if near and abs(halves - near) < 1e-6 else None
+
+
+def slope(angle: float, system: str | None = None) -> str:
+    """A slope [degrees] as it is said: 4/12 where it is one, else in degrees; in SI whole degrees stay degrees.
+
+    Examples
+    --------
+    >>> slope(18.434948822922), slope(45.0), slope(45.0, "si"), slope(33.33, "us"), slope(90.0)
+    ('4/12', '12/12', '45°', '33.3°', '90°')
+    """
+    rise = pitch(angle)
+    if rise is None or (system == "si" and float(angle).is_integer()):
+        return message("units.slope", degrees=number(angle, most=1))
+    return message("units.pitch", rise=number(rise))
+
+
 def opening(per_length: float, system: str | None = None) -> str:
     """Free area of vent openings for a length of eave or ridge [m2/m]; in both unit systems where none is named.
 
@@ -520,31 +590,31 @@ def opening(per_length: float, system: str | None = None) -> str:
     '10.4 in² per foot (220 cm² per meter)'
     """
     if system is None:
-        return message("units.opening-both", us=opening(per_length, "us"), si=opening(per_length, "si"))
+        return in_both(opening(per_length, "us"), opening(per_length, "si"))
     if system == "us":
         return message("units.opening-us", area=show_in(per_length * FOOT, "in2"))
     return message("units.opening-si", area=show_in(per_length, "cm2"))
 
 
-def liquid(mass: float, area: float | None = None) -> str:
+def liquid(mass: float, area: float | None = None, system: str | None = None) -> str:
     """Water that runs off a roof [kg/m2], as a bucket holds it; of 100 square feet where no area [m2] is given.
+
+    In both unit systems where none is named.
 
     Examples
     --------
-    >>> liquid(0.05, 56.0), liquid(0.01)
-    ('5.9 pints (2.8 L) from 603 ft² (56 m²)', '3.1 fl oz (0.093 L) from 100 ft² (9.3 m²)')
+    >>> liquid(0.05, 56.0), liquid(0.01, system="us")
+    ('5.9 pints (2.8 L) from 603 ft² (56 m²)', '3.1 fl oz from 100 ft²')
     """
     area = to_si(100.0, "ft2") if area is None else area
     volume = mass * area / WATER_DENSITY
     pints = from_si(volume, "pint")
     many = message("units.pints", number=_two(pints))
-    return message(
-        "units.liquid",
-        bucket=many if pints >= 1 else message("units.fluid-ounces", number=_two(16 * pints)),
-        liters=with_unit(_two(volume * 1000), "L"),
-        feet=show_in(area, "ft2", 0),
-        meters=with_unit(_two(area), "m2"),
-    )
+    bucket = many if pints >= 1 else message("units.fluid-ounces", number=_two(16 * pints))
+    water = {"us": bucket, "si": with_unit(_two(volume * 1000), "L")}
+    roof = {"us": show_in(area, "ft2", 0), "si": with_unit(_two(area), "m2")}
+    both = (in_both(*each.values()) if system is None else each[system] for each in (water, roof))
+    return message("units.liquid", **dict(zip(("water", "area"), both, strict=True)))
 
 
 def _two(value: float) -> str:

@@ -28,6 +28,8 @@ from dryward.language import message
 DRY, DAMP, WET, UNKNOWN = "dry", "damp", "wet", "not known yet"
 #: From the best to the worst.
 STATES = (DRY, DAMP, WET)
+#: Share of a limit within which a value stands at it [-]: more than sums lose, less than anything that is measured.
+_SAME = 1e-9
 
 
 @dataclass(frozen=True)
@@ -67,12 +69,24 @@ class Criterion:
 
     def rank(self, value: ArrayLike) -> NDArray[np.int_]:
         """The same as a number: 0 dry, 1 damp, 2 wet."""
-        values = np.asarray(value, dtype=float)
-        return (values >= self.caution).astype(int) + (values >= self.damage)
+        return self.over(value).astype(int) + _reached(value, self.damage)
+
+    def over(self, value: ArrayLike) -> NDArray[np.bool_]:
+        """Whether it is at or above the caution limit."""
+        return _reached(value, self.caution)
 
     def reach(self, value: float) -> float:
         """How far a value is on the way to damage [-]; what has no damage limit goes by caution."""
         return float(value) / (self.damage if math.isfinite(self.damage) else 2.0 * self.caution)
+
+
+def _reached(value: ArrayLike, limit: float) -> NDArray[np.bool_]:
+    """Whether values are at or above a limit.
+
+    What stands at it stays there, whatever the last bits of a sum are: a face
+    that drips holds for weeks just the amount that it is judged by.
+    """
+    return np.asarray(np.asarray(value, dtype=float) >= (limit if math.isinf(limit) else limit * (1.0 - _SAME)))
 
 
 def criterion(id: str) -> Criterion:

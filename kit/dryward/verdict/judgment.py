@@ -277,7 +277,7 @@ def _wood(hours: Run, body: _Cells, last: slice) -> Iterator[Finding]:
     full = float((hours.most_bound[body.cells] * share).sum()) * 100.0 / made.density
     value = float(series[peak])
     yield Finding(
-        limit.id, Place(body.name), value, limit, limit.state(value), float((series >= limit.caution).sum()), peak,
+        limit.id, Place(body.name), value, limit, limit.state(value), float(limit.over(series).sum()), peak,
         full=value > 0.999 * full,
     )  # fmt: skip
 
@@ -295,7 +295,7 @@ def _mold(hours: Run, body: _Cells, last: slice) -> Iterator[Finding]:
         peak = int(series.argmax())
         value = float(series[peak])
         if value >= 0.05:
-            over = float((series >= limit.caution).sum())
+            over = float(limit.over(series).sum())
             yield Finding(limit.id, place, value, limit, limit.state(value), over, peak)
 
 
@@ -324,7 +324,7 @@ def _free_water(hours: Run, bodies: Sequence[_Cells], last: slice) -> Iterator[F
         if value + gone < _GRAM:
             continue
         where = cells[int((hours.free_water[last][peak, cells] if value >= _GRAM else off).argmax())]
-        over = float((held >= limit.caution).sum())
+        over = float(limit.over(held).sum())
         place = next(each for each in bodies if where in each.cells).place(where)
         found.append((value + gone, where, Finding(
             limit.id, place, value + gone, limit, limit.state(value + gone), over, peak,
@@ -485,7 +485,7 @@ def _held(months: TwelveStates, bodies: Sequence[_Body], number: int) -> Finding
             full = 100.0 * made.water_content(1.0) / made.density
             values = np.minimum(moisture(made, _BEFORE) + 100.0 * series / mass, full)
     value = float(values[peak])
-    over = float((values >= limit.caution).sum())
+    over = float(limit.over(values).sum())
     return Finding(limit.id, place, value, limit, limit.state(value), over, months.month[peak], frost)
 
 
@@ -498,7 +498,7 @@ def _lasting(months: TwelveStates, body: _Body) -> Iterator[Finding]:
         humidity, warmth = months.relative_humidity[:, node], months.temperature[:, node]
         if _is_wood(made):
             limit, values = criterion("wood-moisture"), moisture(made, humidity)
-            yield _damp_at_most(months, limit, place, values, values >= limit.caution)
+            yield _damp_at_most(months, limit, place, values, limit.over(values))
         if kind is not None:
             limit = criterion("face-humidity")
             level = mold_limit(warmth, kind)
@@ -588,7 +588,7 @@ def _face_humidity(place: Place, temperature: float, humidity: float, kind: str 
 def states_of_sweep(summary: ManyStates) -> NDArray[np.object_]:
     """The state of each case of a sweep: the same rule as `of_steady`, in arrays."""
     rank = np.asarray(criterion("steady-gain").rank(summary.gain))
-    wood_limit = criterion("wood-moisture").caution
+    wood_limit = criterion("wood-moisture")
     for body in _bodies(summary.assembly, summary.names):
         made = body.first.substance
         kind = class_of_surface(made)
@@ -598,7 +598,7 @@ def states_of_sweep(summary: ManyStates) -> NDArray[np.object_]:
         humidity = summary.relative_humidity[..., nodes]
         damp = np.zeros(rank.shape, bool)
         if _is_wood(made):
-            damp |= (moisture(made, humidity) >= wood_limit).any(axis=-1)
+            damp |= wood_limit.over(moisture(made, humidity)).any(axis=-1)
         if kind is not None:
             damp |= (humidity >= mold_limit(summary.temperature[..., nodes], kind)).any(axis=-1)
         rank = np.maximum(rank, damp)
@@ -640,7 +640,7 @@ def states_of_faces(
     row, humidity = criterion("face-humidity"), np.asarray(vapor_pressure, dtype=float) / saturation
     damp = humidity >= mold_limit(np.asarray(temperature, dtype=float), class_of_surface(substance) or "sensitive")
     if _is_wood(substance):
-        damp = damp | (criterion("wood-moisture").rank(moisture(substance, humidity)) > 0)
+        damp = damp | (criterion("wood-moisture").over(moisture(substance, humidity)))
     return np.asarray(STATES, dtype=object)[np.where(humidity >= row.damage, STATES.index(WET), damp.astype(int))]
 
 

@@ -1,7 +1,7 @@
 """A verdict in words: made from its facts at the last moment, in the reader's language and units.
 
 Each function gives a piece of a sentence without its full stop.  `system`
-is "us" or "si"; None writes both, for a page that is printed in either.
+is "us" or "si"; None writes both, where the reader is not known yet.
 """
 
 import math
@@ -36,8 +36,7 @@ def amount(value: float, unit: str, system: str | None, digits: int | None = Non
     quantity = {"kg/m2": "area density", "kg/(s m2)": "vapor flux"}.get(unit)
     if quantity:
         if system is None:
-            si, us = (amount(value, unit, each, digits) for each in ("si", "us"))
-            return message("verdict.in-both-units", si=si, us=us)
+            return units.in_both(amount(value, unit, "us", digits), amount(value, unit, "si", digits))
         if quantity == "area density" and value >= MUCH:
             return units.show_in(value, _LARGE[system])
         return units.show(value, quantity, system, digits)

@@ -137,7 +137,7 @@ def test_starts():
         ({"hours": 1.5}, OutOfRange, "Hours is 1.5; it must be a whole number, 1 to 876000 h."),
         ({"step": 7200.0}, OutOfRange, "Step is 7200 s; it must be above 0 and at most 3600 s"),
         ({"refine": 0}, OutOfRange, "Refinement is 0; it must be a whole number, 1 to 50"),
-        ({"initial": {"deck": -1.0}}, OutOfRange, r"Water in deck is -1 kg/m³; it must be 0 to 2000"),
+        ({"initial": {"deck": -1.0}}, OutOfRange, r"Water in deck is −1 kg/m³; it must be 0 to 2000"),
         ({"initial": {"paint": 1.0}}, OutOfRange, "The layer paint has no thickness, so it holds no water"),
         ({"initial": {"roof": 1.0}}, UnknownName, 'There is no layer "roof"'),
         ({"initial": 0.8}, OutOfRange, "The start must be an air, water contents by layer or an earlier run"),

@@ -136,7 +136,7 @@ def test_an_assembly_is_no_name():
 
 
 def test_more_that_does_not_fit():
-    with pytest.raises(OutOfRange, match=r"Air flow is 1 kg/\(s m²\); it must be -0.1 to 0.1"):
+    with pytest.raises(OutOfRange, match=r"Air flow is 1 kg/\(s m²\); it must be −0.1 to 0.1"):
         hourly.AirFlow(1.0)
     with pytest.raises(OutOfRange, match=r"Long share of a leak is 150 %; it must be 0 to 100 %"):
         hourly.AirFlow(1e-5, 1.5)

@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 from dryward import air, language, units
 from dryward.checks import Numeric
 from dryward.course.clear_night.scene import NightPicture, NightUnderSky, from_night
+from dryward.panels import hand
 from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
@@ -168,6 +169,11 @@ class ClearNight(Page):
         }
         return {name: Strip(tuple(states)) for name, states in found.items()}
 
+    def _flux(self, flux: float) -> str:
+        """A flux of heat in the reader's unit, and in W/m2, as it is worked, where that is another."""
+        worked = units.show(flux, "heat flux", "si", 1)
+        return units.in_both(self.show(flux, "heat flux"), worked) if self.unit_system == "us" else worked
+
     def steps(self, state: FrostNight) -> list[Step]:
         """Heat lost to the sky against heat from the air, for a bare covering."""
         show, air_kelvin = self.show, OUTDOORS + KELVIN
@@ -179,19 +185,20 @@ class ClearNight(Page):
         return [
             Step(
                 message("step-lost", bare=f"{bare:.2f}", sky=f"{sky:.2f}"),
-                f"0.9 × 5.670e-8 × ({bare:.2f}^4 − {sky:.2f}^4)",
-                message("watts", flux=units.number(lost, 1)),
+                f"0.9 × 5.670 × (({bare:.2f} / 100)^4 − ({sky:.2f} / 100)^4)",
+                self._flux(lost),
             ),
             Step(
                 message("step-gained", air=f"{air_kelvin:.2f}"),
                 f"{state.wind:.3g} × ({air_kelvin:.2f} − {bare:.2f}) + "
                 f"{HOUSE['u_value']:g} × ({HOUSE['indoor_temperature'] + KELVIN:.2f} − {bare:.2f})",
-                message("watts", flux=units.number(warmed, 1)),
+                self._flux(warmed),
             ),
             Step(message("step-frost-point"), "", point),
             Step(
                 message("step-margin"),
-                f"{show(OUTDOORS, 'temperature', 2)} − {show(state.outdoor.dew_point, 'temperature', 2)}",
+                f"{show(OUTDOORS, 'temperature', 2)} − "
+                f"{hand.taken_off(state.outdoor.dew_point, 'temperature', self.unit_system, 2)}",
                 show(state.margin, "temperature difference"),
             ),
         ]

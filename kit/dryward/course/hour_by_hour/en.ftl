@@ -3,12 +3,6 @@
 ## The page.
 
 climate = Climate
-climate-very-cold = Very cold
-climate-cold = Cold
-climate-cool-marine = Cool marine
-climate-mixed-humid = Mixed humid
-climate-hot-humid = Hot humid
-climate-hot-dry = Hot dry
 day = Day of the two years
 # What the judged year is called.
 settled = { $repeats ->

@@ -48,9 +48,7 @@ KEPT = 64
 
 # With the shared starts, 40 % in the room and 3 air changes, the cold town makes this roof damp, and each of the
 # three strips goes from dry to wet: the place, the room and the leak can all be asked for what they do.
-PLACE = Choice(
-    "Place", "hour_by_hour.climate", tuple((id, f"hour_by_hour.climate-{id}") for id in weather.demos()), start="cold"
-)
+PLACE = Choice("Place", "hour_by_hour.climate", tuple((id, f"names.{id}") for id in weather.demos()), start="cold")
 _DAYS = Scale(1, 2 * 365, 440, 5)
 DAY = Slider("Day", "hour_by_hour.day", "number", _DAYS, _DAYS, play=40)
 
@@ -320,7 +318,7 @@ class HourByHour(Page):
             size = message("step-dry-si", density=f"{density:.4g}", thickness=f"{thick * 1000:.4g}")
         unit = "gr/ft2" if us else "g/m2"
         whole, one = (
-            message("grains" if us else "grams", amount=f"{from_si(each, unit):.5g}") for each in (dry, dry * 0.01)
+            message("grains" if us else "grams", amount=f"{from_si(each, unit):.4g}") for each in (dry, dry * 0.01)
         )
         return [
             Step(message("step-dry"), size, whole),

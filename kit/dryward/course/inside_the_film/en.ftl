@@ -15,7 +15,10 @@ gathers = With { $share } of the insulation inside it, the film is at { $tempera
 no-water = With { $share } of the insulation inside it, the film is at { $temperature }, sees { $humidity } on its room side and stands at { $permeance }; no water gathers, and { $settles }.
 step-temperature = Temperature of the film: go down by the R-values.
 step-humidity = RH on its two sides, from the vapor line.
-step-curve = The film's curve, in perms: straight on a log scale between its two ends.
+step-curve = { $system ->
+    [us] The film's curve, in perms: straight on a log scale between its two ends.
+   *[si] The film's curve, in m of sd: straight on a log scale between its two ends.
+}
 step-curve-below = The film's curve at or below { $end }.
 step-curve-above = The film's curve at or above { $end }.
 

@@ -187,7 +187,8 @@ class InsideTheFilm(Page):
         assert isinstance(curve, building.VariableMembrane)  # `roof_with` puts one in
         (low, dry), (high, wet) = curve.points
         mean = (inside + outside) / 2
-        tight, open_ = (units.from_si(each, "perm") for each in (dry, wet))
+        unit = units.shown_unit("permeance", system).name
+        tight, open_ = (hand.plain(units.from_si(each, unit)) for each in (dry, wet))
         lines = [
             hand.plane(
                 message("step-temperature"),
@@ -206,17 +207,16 @@ class InsideTheFilm(Page):
         if low < mean < high:
             lines.append(
                 Step(
-                    message("step-curve"),
-                    f"{tight:.3g} × ({open_:.3g} / {tight:.3g})^(({mean * 100:.1f} − {low * 100:g}) / "
-                    f"{(high - low) * 100:g})",
-                    units.show_in(profile.permeance[FILM], "perm"),
+                    message("step-curve", system=system),
+                    f"{tight} × ({open_} / {tight})^(({mean * 100:.1f} − {low * 100:g}) / {(high - low) * 100:g})",
+                    self.show(profile.permeance[FILM], "permeance"),
                 )
             )
         else:
             below = mean <= low
             end = self.show(low if below else high, "relative humidity")
             words = message("step-curve-below" if below else "step-curve-above", end=end)
-            lines.append(Step(words, "", units.show_in(profile.permeance[FILM], "perm")))
+            lines.append(Step(words, "", self.show(profile.permeance[FILM], "permeance")))
         return [*lines, *hand.stays(profile, state.indoor, state.outdoor, hand.at_risk(profile), system)]
 
 

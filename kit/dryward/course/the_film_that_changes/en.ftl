@@ -49,7 +49,10 @@ step-level = { $below ->
         [yes] The film's curve is level up to { $humidity }.
        *[no] The film's curve is level from { $humidity } on.
     }
-step-curve = The film's curve, in perms: straight on a log scale.
+step-curve = { $system ->
+    [us] The film's curve, in perms: straight on a log scale.
+   *[si] The film's curve, in m of sd: straight on a log scale.
+}
 
 ## The questions
 

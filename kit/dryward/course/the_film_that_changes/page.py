@@ -12,7 +12,7 @@ from dryward import building, language, units
 from dryward.building import FixedMembrane, LaminateMembrane, Origin, VariableMembrane, library
 from dryward.course.the_film_that_changes.scene import FilmBetweenFaces, FilmSides, LaminateFaces
 from dryward.course.where_it_gets_wet.page import OUTER, ROOFS
-from dryward.panels import readouts
+from dryward.panels import hand, readouts
 from dryward.panels.controls import Choice
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
@@ -234,32 +234,29 @@ class TheFilmThatChanges(Page):
     def steps(self, state: FilmInRoof) -> list[Step]:
         """The mean, and the curve; sheets in a row where there are two."""
         inside, outside = (100 * each for each in state.faces)
-        now = f"{units.from_si(state.permeance, 'perm'):.3g} {units.unit('perm').symbol}"
+        unit = units.shown_unit("permeance", self.unit_system).name
+        now = self.show(state.permeance, "permeance")
         if isinstance(state.film, FixedMembrane):
             return [Step(message("step-fixed"), "", now)]
         if isinstance(state.film, LaminateMembrane):
-            backing = units.from_si(state.film.backing.level, "perm")
-            sensitive = 1 / (1 / units.from_si(state.permeance, "perm") - 1 / backing)
-            return [
-                Step(
-                    message("step-sensitive"),
-                    f"1 / (1/{sensitive:.3g} + 1/{backing:.3g})",
-                    now,
-                )
-            ]
+            level, both = state.film.backing.level, 1.0 / state.permeance
+            sensitive, backing = (hand.plain(units.from_si(each, unit)) for each in (1.0 / (both - 1.0 / level), level))
+            # Perms add as 1/perm, sd values simply add.
+            formula = f"1 / (1/{sensitive} + 1/{backing})" if self.unit_system == "us" else f"{sensitive} + {backing}"
+            return [Step(message("step-sensitive"), formula, now)]
         (low, dry), (high, wet) = state.film.points
         mean = Step(message("step-mean"), f"({inside:.1f} % + {outside:.1f} %) / 2", f"{100 * state.mean:.1f} %")
         if not low < state.mean < high:
             below = bool(state.mean <= low)
-            level = self.show(low if below else high, "relative humidity")
-            return [mean, Step(message("step-level", below=below, humidity=level), "", now)]
-        tight, open_ = units.from_si(dry, "perm"), units.from_si(wet, "perm")
+            end = self.show(low if below else high, "relative humidity")
+            return [mean, Step(message("step-level", below=below, humidity=end), "", now)]
+        tight, open_ = (hand.plain(units.from_si(each, unit)) for each in (dry, wet))
         power = f"(({100 * state.mean:.1f} − {low * 100:g}) / {(high - low) * 100:g})"
         return [
             mean,
             Step(
-                message("step-curve"),
-                f"{tight:.3g} × ({open_:.3g} / {tight:.3g})^{power}",
+                message("step-curve", system=self.unit_system),
+                f"{tight} × ({open_} / {tight})^{power}",
                 now,
             ),
         ]

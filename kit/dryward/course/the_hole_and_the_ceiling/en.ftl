@@ -29,12 +29,7 @@ compared = { $first ->
     [ceiling] the ceiling alone is more than the { $reserve } that this piece of roof can give back in summer, however small the hole is
    *[together] only together are they more than the { $reserve } that this piece of roof can give back in summer
 }.
-kilograms-and = { $kilograms } kg = { $shown }
-kilograms = { $kilograms } kg
-flow = { $flow } m³/s
-together = { $amount } kg/m²
-together-and = { $amount } kg/m² = { $shown }
-step-air = Air through the hole of { $hole }: 0.6 of its area in m², times the speed that the push gives.
+step-air = Air through the hole of { $hole }: 0.6 of its area in cm², times the speed in m/s that the push gives, over 10 for liters.
 step-waters = Water to each kg of dry air, in the room and at the most at the cold face: tables.
 step-waters-both = { $inside } and { $held } g
 step-carried = A m³ of room air has { $heavy } kg of dry air. It carries past what it could not keep at the cold face.
@@ -43,7 +38,7 @@ step-pressure = Vapor pressure of the room.
 step-vapor = Vapor through the ceiling.
 step-season = Over the ceiling, for the winter.
 step-season-sum = { $through } g/m² day × { $ceiling } m² × 150 days / 1000
-step-together = What stays of both, over the ceiling. From { $caution } kg/m² on it is damp, from { $damage } kg/m² on wet.
+step-together = What stays of both, over the ceiling. From { $caution } on it is damp, from { $damage } on wet.
 # Which of the two ways brings more, and how many times.
 leads = { $first ->
     [hole] the hole, { $times }

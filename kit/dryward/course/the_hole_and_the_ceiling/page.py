@@ -234,26 +234,23 @@ class TheHoleAndTheCeiling(Page):
 
     def steps(self, state: Winter) -> list[Step]:
         """From the hole to the kilograms, what stays of them, and the ceiling beside it."""
-        show, us = self.show, self.unit_system == "us"
+        show = self.show
         cold, flow, room = air.saturation_vapor_pressure(COLD), state.airflow, state.room
         inside, held = (1e3 * air.humidity_ratio(each) for each in (room.vapor_pressure, cold))
         heavy = density(ROOM + KELVIN, air.STANDARD_PRESSURE - room.vapor_pressure)
         vapor, through = state.by_vapor, float(drive(room)) * state.inner
-        square = "in2" if us else "cm2"
-        hole = units.show_in(state.hole, square)
+        centimeters, liters = (units.from_si(each, to) for each, to in ((state.hole, "cm2"), (flow, "L/s")))
 
-        def both(kilograms: float) -> str:
-            return (
-                message("kilograms-and", kilograms=f"{kilograms:.3g}", shown=show(kilograms, "mass"))
-                if us
-                else message("kilograms", kilograms=f"{kilograms:.3g}")
-            )
+        def both(value: float, quantity: str, worked: str) -> str:
+            """What a sum in SI gives: in the reader's unit, and where that is another as it was worked."""
+            sum_ = units.written(units.from_si(value, worked), ".3g", worked)
+            return units.in_both(show(value, quantity), sum_) if self.unit_system == "us" else sum_
 
         return [
             Step(
-                message("step-air", hole=hole),
-                f"0.6 × {state.hole:.3g} × √(2 × {state.push:.3g} / 1.2)",
-                message("flow", flow=f"{flow:.4g}"),
+                message("step-air", hole=both(state.hole, "area", "cm2")),
+                f"0.6 × {centimeters:.3g} × √(2 × {state.push:.3g} / 1.2) / 10",
+                units.written(liters, ".4g", "L/s"),
             ),
             Step(
                 message("step-waters"),
@@ -262,13 +259,13 @@ class TheHoleAndTheCeiling(Page):
             ),
             Step(
                 message("step-carried", heavy=f"{heavy:.3f}"),
-                f"{flow:.4g} × {heavy:.3f} × ({inside:.3f} − {held:.3f}) × 150 × 86 400 / 1000",
-                both(state.carried),
+                f"{liters:.4g} × {heavy:.3f} × ({inside:.3f} − {held:.3f}) × 150 × 86 400 / 1 000 000",
+                both(state.carried, "mass", "kg"),
             ),
             Step(
                 message("step-stays", share=self.show(LONG_SHARE, "relative humidity")),
                 f"{LONG_SHARE:g} × {state.carried:.3g}",
-                both(state.stays),
+                both(state.stays, "mass", "kg"),
             ),
             hand.pressure(
                 message("step-pressure"),
@@ -283,14 +280,16 @@ class TheHoleAndTheCeiling(Page):
                 message(
                     "step-season-sum", through=f"{units.from_si(through, 'g/m2/day'):.3g}", ceiling=f"{CEILING:.3g}"
                 ),
-                both(vapor),
+                both(vapor, "mass", "kg"),
             ),
             Step(
-                message("step-together", caution=f"{LIMIT.caution:g}", damage=f"{LIMIT.damage:g}"),
+                message(
+                    "step-together",
+                    caution=both(LIMIT.caution, "area density", "kg/m2"),
+                    damage=both(LIMIT.damage, "area density", "kg/m2"),
+                ),
                 f"({state.stays:.3g} + {vapor:.3g}) / {CEILING:.3g}",
-                message("together-and", amount=f"{state.together:.3g}", shown=show(state.together, "area density"))
-                if us
-                else message("together", amount=f"{state.together:.3g}"),
+                both(state.together, "area density", "kg/m2"),
             ),
         ]
 

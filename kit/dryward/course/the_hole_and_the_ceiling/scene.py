@@ -9,7 +9,7 @@ import numpy as np
 from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon
 
-from dryward import language
+from dryward import language, units
 from dryward.checks import Floats
 from dryward.pictures import style
 from dryward.pictures.drawing import Box, Entry, Judged, LivePicture, arrow, ceiling, sentences
@@ -175,7 +175,7 @@ class Buckets(LivePicture[TwoPaths]):
         carried, stays, vapor = (self.show(each, "mass") for each in (state.carried, state.stays, state.by_vapor))
         push = ""
         if state.top or state.bottom:
-            push = message("alt-push", top=f"{state.top:.1f}", bottom=f"{state.bottom:.1f}")
+            push = message("alt-push", top=units.number(state.top, 1), bottom=units.number(state.bottom, 1))
         return sentences(
             message("alt-buckets", carried=carried, stays=stays, vapor=vapor),
             message("alt-graph", inner_now=self.show(state.inner_now, "permeance")),

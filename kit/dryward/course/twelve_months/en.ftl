@@ -3,12 +3,6 @@
 ## The page.
 
 town = Invented town
-town-very-cold = very cold
-town-cold = cold
-town-cool-marine = cool marine
-town-mixed-humid = mixed humid
-town-hot-humid = hot humid
-town-hot-dry = hot dry
 peak = Most held
 no-water = no water gathers
 peak-month = At the end of

@@ -31,7 +31,7 @@ message = language.beside(__file__)
 
 #: The room all year; the sliders move its humidity.
 ROOM_TEMPERATURE = to_si(70.0, "degF")
-PLACE = Choice("Place", "twelve_months.town", tuple((id, f"twelve_months.town-{id}") for id in demos()), start="cold")
+PLACE = Choice("Place", "twelve_months.town", tuple((id, f"names.{id}") for id in demos()), start="cold")
 #: Places along a slider at which the year is worked out for its strip.
 ALONG = 9
 

@@ -45,8 +45,6 @@ leaks = Leaks bring { $leaking } of the { $load } that come; { $carries }. Anoth
 leaks-first = The ceiling leaks: { $leaking } of the { $load } that come are brought by its air. { $carries }. Seal the ceiling first: a vent that pulls more draws more through the leaks.
 step-water = Most water in each m³ of outdoor air, from a table; and what is in it now.
 step-carried = For each m² of roof: gap (m) × speed (m/s) / rafter (m) × the water it can still take × 86 400 s.
-rate = { $rate } g/m² day
-rate-and = { $rate } g/m² day = { $shown }
 step-area-us = 600 ft² × 144
 step-area-si = { $area } m² × 10 000
 step-low-us = 60 ft

@@ -289,11 +289,9 @@ class VentSpace(Page):
         ]
 
     def _rate(self, flux: float) -> str:
-        """A flux in g/m2 day, and again in the reader's unit where that is another."""
-        rate = f"{units.from_si(flux, 'g/m2/day'):.3g}"
-        if self.unit_system == "us":
-            return message("rate-and", rate=rate, shown=self.show(flux, "vapor flux"))
-        return message("rate", rate=rate)
+        """A flux in the reader's unit, and in g/m2 day, as it was worked, where that is another."""
+        rate = units.show(flux, "vapor flux", "si")
+        return units.in_both(self.show(flux, "vapor flux"), rate) if self.unit_system == "us" else rate
 
     def _leak_steps(self, state: VentDay) -> list[Step]:
         """What the leaks bring, from the blower door."""
@@ -308,7 +306,7 @@ class VentSpace(Page):
             Step(
                 message("step-leaks", push=f"{push:g}"),
                 f"{LEAKY.airflow(push):.4g} / {AREA:.4g} × {heavy:.3f} × ({inside:.3f} − {held:.3f}) × 86 400",
-                message("rate", rate=f"{most:.3g}"),
+                self._rate(state.leaking + state.below),
             ),
             Step(
                 message("step-straight", share=self.show(LEAKY.long_share, "relative humidity")),

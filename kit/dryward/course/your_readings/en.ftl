@@ -94,6 +94,9 @@ not-done = That could not be done; nothing was changed.
 file-too-large = { $file }: it is larger than { $limit } bytes, too large for a logger file.
 model-leak-wrong = Air changes at 50 Pa is "{ $ach50 }"; it must be a number, 0 to 50 1/h.
 no-lag = none found
+lag-none = none
+# $hours is a number of hours with its unit.
+lag-before = it moves { $hours } before the room: the room does not drive it, or a clock is off
 hours = { $hours } h
 
 ## The picture.

@@ -166,10 +166,17 @@ class YourReadings(Page):
                     "pressure", both=True),
             Readout("share_above_outdoors", message("above"), share, "relative humidity",
                     note="" if share is None else message("above-note")),
-            Readout("lag", message("lag"), lag, text=_hours(lag)),
+            self._lag(lag),
             Readout("margin", message("margin"), margin, "temperature difference", both=True),
             Readout("bias", message("bias"), bias, "pressure", text=message("bias-text") if bias is None else ""),
         ]  # fmt: skip
+
+    def _lag(self, lag: float | None) -> Readout:
+        """By how much the cavity follows the room; what moves before the room does not follow it."""
+        when = _when(lag)
+        text = message("lag-none") if when == "before" else _hours(lag)
+        note = message("lag-before", hours=_hours(abs(lag))) if lag is not None and when == "before" else ""
+        return Readout("lag", message("lag"), lag, text=text, note=note)
 
     def says(self, state: CavityRecord) -> str:
         """What the vapor pressures say, without naming the cause."""
@@ -266,7 +273,7 @@ class YourReadings(Page):
                 parts.text(
                     message("they-point-to", cause=cause, guess=guess, right=found.cause == self.said), "dw-verdict"
                 ),
-                parts.items(found.evidence),
+                parts.items([units.read_in(each, self.unit_system) for each in found.evidence]),
             ]
         inside.append(parts.text(message("cause-order")))
         return parts.section("cause", message("cause-head"), *inside)
@@ -443,7 +450,7 @@ def _hours(lag: float | None) -> str:
     """A lag in hours."""
     if lag is None or np.isnan(lag):
         return message("no-lag")
-    return message("hours", hours=f"{lag:.0f}")
+    return message("hours", hours=units.number(lag, 0))
 
 
 PAGE = YourReadings

@@ -26,7 +26,7 @@ made-of-layers = An assembly is made of layers, not { $given }.
 number-of-layers = The assembly { $name } has { $count } layers; it must have 1 to 60.
 begins-with-vent-space = The assembly { $name } begins with a vent space; there must be a layer inside it.
 # An assembly at the prompt, in one line.
-assembly-line = { $name }, { $thick }, { $resistance }, slope { $slope }°: { $layers }
+assembly-line = { $name }, { $thick }, { $resistance }, slope { $slope }: { $layers }
 assembly-thick = { $us } ({ $si })
 layer-made-of = A layer is made of a material, a membrane or an air space, not { $given }.
 no-way-for-air = The membrane { $name } has no thickness for air to seep through.

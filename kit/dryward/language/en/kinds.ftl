@@ -70,7 +70,6 @@ explain = A client asks: "{ $question }" Answer in one drawing and three sentenc
 # Points that are looked for, one after another.
 and-also = { $first }; { $next }
 board = { $thickness } OSB
-in-both-units = { $us } ({ $si })
 layer = { $name } { $thickness } { $r }
 direction-by-pressure = { $out ->
     [yes] Out, from high vapor pressure to low.

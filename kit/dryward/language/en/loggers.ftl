@@ -90,8 +90,12 @@ filled-in = { $series ->
 no-rain-read = There are no readings of rain, so a leak from outside cannot be told.
 after-rain = After { $share } % of { $spells } wet spells the wood was wetter a day later.
 with-the-room = Hour by hour the cavity's vapor pressure changes with the room's, sun and weather taken out: likeness { $likeness } of 1.
-# $late is how many hours it comes after the room.
-with-the-room-late = Hour by hour the cavity's vapor pressure changes with the room's, sun and weather taken out: likeness { $likeness } of 1, best { $late } h after it.
+# $late is how many hours lie between the two.
+with-the-room-late = { $when ->
+    [after] Hour by hour the cavity's vapor pressure changes with the room's, sun and weather taken out: likeness { $likeness } of 1, best { $late } h after it.
+    [before] Hour by hour the cavity's vapor pressure changes with the room's, sun and weather taken out: likeness { $likeness } of 1, best { $late } h before it: one of the clocks may be off.
+   *[together] Hour by hour the cavity's vapor pressure changes with the room's, sun and weather taken out: likeness { $likeness } of 1, best in the same hour.
+}
 from-the-wood = { $drier ->
     [yes] In { $share } % of the hours the cavity holds more vapor than the room and outdoors alike, and it changes with the deck's warmth: likeness { $likeness } of 1; the wood ends { $points } points drier than it began.
    *[no] In { $share } % of the hours the cavity holds more vapor than the room and outdoors alike, and it changes with the deck's warmth: likeness { $likeness } of 1; the wood ends { $points } points wetter than it began.

@@ -456,14 +456,14 @@ wet = wet
 
 ## Invented places.
 
-cold = Cold
-cool-marine = Cool marine
-hot-dry = Hot dry
-hot-humid = Hot humid
-mixed-humid = Mixed humid
-very-cold = Very cold
+cold = cold
+cool-marine = cool marine
+hot-dry = hot dry
+hot-humid = hot humid
+mixed-humid = mixed humid
+very-cold = very cold
 
-## What a logger's file holds, its clock, the places of its sensors and what they point to; signs of units as the file has them.
+## What a logger's file holds, its clock, the places of its sensors and what they point to.
 
 air-leak = air leak
 built-in-water = built-in water
@@ -475,20 +475,15 @@ date-and-time = date and time
 date-order = date order
 daylight-saving-time = daylight saving time
 decimal-sign = decimal sign
-degc = degC
-degf = degF
 delimiter = delimiter
 fraction = fraction
-in = in
 indoor-humidity = indoor humidity
 indoors = indoors
-mm = mm
 moisture-content = moisture content
 not-clear = not clear
 not-used = not used
 outdoor-air = outdoor air
 outdoors = outdoors
-percent = %
 rain = rain
 rain-leak = rain leak
 standard-time = standard time

@@ -59,6 +59,7 @@ js-cautions = Take care
 js-covered = The drawing is covered until you have predicted.
 js-typed = { $label }, typed
 js-amount = { $number } { $unit }
+js-below-zero = −{ $number }
 js-play = Play
 js-pause = Pause
 js-play-one = Play { $label }
@@ -150,6 +151,8 @@ just-under = just under { $amount }
 times = { $number } times
 most-at = { $words } The most at { $temperature } is { $most }, from a table.
 share-of-most = { $share } × { $most }
+# What is taken off in a sum, where it is below zero.
+in-brackets = ({ $amount })
 plane-formula = { $system ->
     [us] { $room } − ({ $room } − { $outside }) × R { $before } / { $total }
    *[si] { $room } − ({ $room } − { $outside }) × RSI { $before } / { $total }
@@ -223,12 +226,6 @@ place-kind-demo = an invented place
 place-kind-file = a weather file (EPW)
 place-kind-means = twelve typed means
 climate-from = Climate from
-demo-very-cold = very cold
-demo-cold = cold
-demo-cool-marine = cool marine
-demo-mixed-humid = mixed humid
-demo-hot-humid = hot humid
-demo-hot-dry = hot dry
 place = Place
 file-in-folder = File in your folder
 from-this-computer = or from this computer
@@ -275,7 +272,6 @@ count-framing = Count framing
 framing-through = Framing runs through
 framing-share = Share
 slope = Slope
-degrees = degrees
 faces = Faces
 # Degrees from north.
 faces-0 = north

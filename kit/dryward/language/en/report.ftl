@@ -387,8 +387,8 @@ room-by-moisture-balance = from water made and fresh air; { $air }
 flat = flat
 faces =
     { $assumed ->
-        [yes] { $slope }°, faces { $way }, assumed unless typed
-       *[no] { $slope }°, faces { $way }
+        [yes] { $slope }, faces { $way }, assumed unless typed
+       *[no] { $slope }, faces { $way }
     }
 faces-north = north
 faces-northeast = northeast

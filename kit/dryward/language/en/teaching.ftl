@@ -74,9 +74,8 @@ predictions-intro = Write your answer and one reason. No computer is needed. Bri
 predictions-name = Name: ______________________
 predictions-because = Because: ______________________________________________
 
-## Amounts in a text; $own is in pascals
+## Amounts in a text
 
-in-both-units = { $own } ({ $us })
 rsi = RSI { $number }
 pints = { $number } pints
 quarts = { $number } quarts

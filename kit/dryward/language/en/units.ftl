@@ -1,9 +1,9 @@
 ### Units and numbers: their signs, and how a number is written.
 
-## A number. In it the marks of English are put in place of these two.
+## A number: its two marks, where it is shown. What is typed and what stands in files has a plain hyphen.
 
 decimal-mark = .
-minus-sign = -
+minus-sign = −
 infinite = inf
 no-number = nan
 
@@ -228,16 +228,22 @@ sign-m3-per-s-m2 = m³/(s m²)
 sign-kg-per-m2-s-0-5 = kg/(m² s^0.5)
 sign-mass-percent = mass %
 
+## The same amount twice: $own in the reader's unit system, or in that of the trade where no reader is known.
+
+in-both = { $own } ({ $other })
+
 ## Amounts that the trade writes in its own way.
 
 # A thermal resistance in SI.
 rsi = RSI { $number }
+# A slope: its rise in a run of 12, or degrees.
+pitch = { $rise }/12
+slope = { $degrees }°
 # Free area of vent openings for a length of eave or ridge.
 opening-us = { $area } per foot
 opening-si = { $area } per meter
-opening-both = { $us } ({ $si })
-# Water that ran off, as a bucket holds it: $bucket is one of the two below.
-liquid = { $bucket } ({ $liters }) from { $feet } ({ $meters })
+# Water that ran off, as a bucket holds it, from a roof of $area; in US units it is one of the two below.
+liquid = { $water } from { $area }
 pints = { $number } pints
 fluid-ounces = { $number } fl oz
 # Said once wherever amounts of water are printed.

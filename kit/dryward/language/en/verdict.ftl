@@ -67,8 +67,6 @@ if-month-lasted = { $number ->
 
 ## Amounts
 
-# $si and $us are the same amount with its unit.
-in-both-units = { $si } ({ $us })
 # $share is a number of percent: the mass of the water over that of the dry wood.
 moisture-content = { $share } moisture content
 # Of the mold index, which goes from 0 to 6.

@@ -16,7 +16,7 @@ from dryward.building import Assembly, Framing
 from dryward.building.job import DESIGNS, Job, Place, Room, Tightness, Vent
 from dryward.building.schema import LONGEST_NAME, Entry, entries
 from dryward.checks import OutOfRange
-from dryward.language import called, joined, message
+from dryward.language import called, joined, message, typed
 from dryward.panels.desk import parts
 from dryward.panels.desk.layers import Troubles
 from dryward.panels.desk.parts import Part
@@ -51,7 +51,7 @@ def _entry(name: str) -> Entry:
 
 def _plainly(number: float) -> str:
     """At most four digits; a whole number where that is meant."""
-    return units.number(number, figures=4, most=1)
+    return typed(units.number(number, figures=4, most=1))
 
 
 def _field(job: Job, name: str, label: str, system: str, troubles: Troubles, size: int = 9) -> Part:
@@ -67,7 +67,7 @@ def _number(name: str, label: str, value: float, troubles: Troubles, unit: str =
     return parts.field(
         f"set:{name}",
         label,
-        units.number(value, figures=6),
+        typed(units.number(value, figures=6)),
         unit=unit,
         size=size,
         error=troubles.get(f"set:{name}", ""),
@@ -112,7 +112,7 @@ def place_section(job: Job, system: str, troubles: Troubles, upload_limit: int, 
     more = []
     if kind == "means":
         unit = "degF" if system == "us" else "degC"
-        warm = joined(_TYPED, [units.number(units.from_si(t, unit), 1) for t in place.temperature])
+        warm = joined(_TYPED, [typed(units.number(units.from_si(t, unit), 1)) for t in place.temperature])
         humid = joined(_TYPED, [units.number(rh * 100, 0) for rh in place.relative_humidity])
         symbol = units.unit(unit).symbol
         more = [
@@ -216,7 +216,13 @@ def build_section(job: Job, system: str, troubles: Troubles) -> Part:
         else None,
     ]
     others = [
-        _number("slope", message("panels.slope"), roof.slope, troubles, message("panels.degrees")),
+        parts.field(
+            "set:slope",
+            message("panels.slope"),
+            typed(units.slope(roof.slope, system)),
+            size=6,
+            error=troubles.get("set:slope", ""),
+        ),
         parts.select("set:azimuth", message("panels.faces"), _with(_faces(), job.azimuth), f"{job.azimuth:g}"),
         parts.select(
             "set:absorptance", message("panels.covering"), _with(_colors(), job.absorptance), f"{job.absorptance:g}"
@@ -240,7 +246,7 @@ def _framed_share(framing: Framing | None, system: str, troubles: Troubles) -> P
 
 def climate(id: str) -> str:
     """An invented place, as it stands in a sentence."""
-    return message(f"panels.demo-{id}")
+    return message(f"names.{id}")
 
 
 def _place_kinds() -> list[tuple[str, str]]:

@@ -129,7 +129,7 @@ def guess_section(file: File, troubles: Troubles) -> Part:
                 parts.select(
                     f"{key}:unit",
                     message("panels.column-unit"),
-                    [(each, called(each)) for each in units],
+                    [(each, loggers.unit_as_read(each)) for each in units],
                     column.unit,
                     bare=True,
                 )

@@ -20,7 +20,7 @@ from dryward.pictures.year import TwoYearGraphs, TwoYears
 from dryward.report import Check, Review, review
 from dryward.report.check import Number
 from dryward.report.document import amount, designs, document, legend, mark, moisture_year
-from dryward.units import grain_of_water
+from dryward.units import grain_of_water, read_in
 from dryward.verdict import Finding, words
 
 #: Draws of the uncertain inputs.
@@ -172,10 +172,12 @@ class Checking:
         if self.review is not None:
             if self.job != job:
                 inside.append(parts.text(message("panels.changed-since-checks"), "dw-trouble"))
-            inside.append(parts.text(self.review.headline, "dw-verdict"))
+            inside.append(parts.text(read_in(self.review.headline, system), "dw-verdict"))
             inside.append(parts.text(self.review.limits, "dw-hint"))
             inside.append(parts.text(legend(), "dw-hint"))
-            inside.append(parts.row(*(_card(each, system) for each in self.review.checks), style="dw-columns"))
+            inside.append(
+                parts.row(*(_card(each.read_in(system), system) for each in self.review.checks), style="dw-columns")
+            )
             said = (*designs(self.review), *self.review.notes, grain_of_water())
             inside += [parts.text(each, "dw-hint") for each in said]
         inside.append(parts.text(message("panels.band-hint"), "dw-hint"))
@@ -279,7 +281,7 @@ class Comparing:
             if old:
                 inside.append(parts.text(message("panels.changed-since-comparison"), "dw-trouble"))
             names = names_of(*self.jobs)
-            inside.append(parts.text(difference(self.pair, names), "dw-verdict"))
+            inside.append(parts.text(difference(self.pair, names, system), "dw-verdict"))
             inside.append(parts.table(("", *names), [*_places(self.pair, system), *_checks(self.pair, system)]))
             both = _two_years(self.pair, names)
             if both is not None:
@@ -359,7 +361,7 @@ def _said(check: Check | None, system: str) -> str:
     return message("panels.said-with-numbers", said=check.said, numbers=numbers)
 
 
-def difference(pair: Sequence[Review], names: Sequence[str]) -> str:
+def difference(pair: Sequence[Review], names: Sequence[str], system: str) -> str:
     """What differs between two reviews, in one sentence and one of each."""
     first, second = (message("verdict.state", state=each.state) for each in pair)
     hourly = all(bool(each.hourly) for each in pair)
@@ -369,7 +371,7 @@ def difference(pair: Sequence[Review], names: Sequence[str]) -> str:
         one, other = names
         start = message("panels.one-and-other", hourly=hourly, one=one, other=other, first=first, second=second)
     accounts = [
-        message("panels.account-of", name=begun(name), account=words.account(each.verdict))
+        message("panels.account-of", name=begun(name), account=words.account(each.verdict, system))
         for name, each in zip(names, pair, strict=True)
     ]
     return " ".join([start, *accounts])

@@ -27,6 +27,12 @@ function shownNumber(spec, value) {
   return String(Number(value.toPrecision(value < 1 ? 2 : 3)));
 }
 
+// As it is read, not as it is typed: a hyphen is no minus to those who listen.
+function spokenNumber(spec, value) {
+  const number = shownNumber(spec, value);
+  return number.startsWith("-") ? say("below-zero", { number: number.slice(1) }) : number;
+}
+
 function sliderControl(spec, page) {
   const id = `dw-${spec.name}-${choices.serial++}`;
   const range = reachable(
@@ -54,7 +60,7 @@ function sliderControl(spec, page) {
   function show() {
     range.value = fraction(spec, value);
     range.setAttribute("aria-valuenow", Number(value.toPrecision(6)));
-    range.setAttribute("aria-valuetext", say("amount", { number: shownNumber(spec, value), unit: spec.unit }));
+    range.setAttribute("aria-valuetext", say("amount", { number: spokenNumber(spec, value), unit: spec.unit }));
     if (document.activeElement !== typed) typed.value = shownNumber(spec, value);
   }
   function move(to) {

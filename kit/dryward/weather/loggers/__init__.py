@@ -7,7 +7,7 @@ gives a file of our own making to try it on.
 
 from dryward.weather.loggers.comparison import Agreement, agreement, correlation, driving, lag, shared_clock
 from dryward.weather.loggers.diagnosis import CAUSES, Diagnosis, diagnose, numbers
-from dryward.weather.loggers.guessing import CLOCKS, PLACES, QUANTITIES, UNITS, Column, Guess, guess
+from dryward.weather.loggers.guessing import CLOCKS, PLACES, QUANTITIES, UNITS, Column, Guess, guess, unit_as_read
 from dryward.weather.loggers.readings import Readings, Record, moisture_content, read
 from dryward.weather.loggers.samples import names, sample
 
@@ -20,6 +20,7 @@ __all__ = [
     "Record",
     "QUANTITIES",
     "UNITS",
+    "unit_as_read",
     "CLOCKS",
     "PLACES",
     "moisture_content",

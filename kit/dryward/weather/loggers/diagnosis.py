@@ -15,7 +15,7 @@ from numpy.typing import NDArray
 from dryward import air
 from dryward.checks import Floats, OutOfRange
 from dryward.language import message
-from dryward.units import number, show_in
+from dryward.units import InBoth, number, show
 from dryward.weather import indoor
 from dryward.weather.loggers.comparison import correlation, lag, shared_clock
 from dryward.weather.loggers.readings import Readings, Record, moisture_content
@@ -152,6 +152,11 @@ def diagnose(readings: Readings) -> Diagnosis:
     return Diagnosis(cause, n)
 
 
+def _when(late: float) -> str:
+    """Whether what follows comes after, or before: then no room drives it, and a clock may be off."""
+    return "after" if late > 0 else "before" if late < 0 else "together"
+
+
 def _sentences(n: dict[str, float]) -> dict[str, str]:
     def share(name: str) -> str:
         return number(100.0 * float(np.nan_to_num(n[name])), 0)
@@ -166,7 +171,7 @@ def _sentences(n: dict[str, float]) -> dict[str, str]:
         "rain leak": message("loggers.no-rain-read")
         if np.isnan(spells)
         else message("loggers.after-rain", share=share("wet spells that wet the wood"), spells=round(spells)),
-        "air leak": message("loggers.with-the-room-late", late=number(late, 0), **with_room)
+        "air leak": message("loggers.with-the-room-late", late=number(abs(late), 0), when=_when(late), **with_room)
         if lags
         else message("loggers.with-the-room", **with_room),
         "built-in water": message(
@@ -176,11 +181,13 @@ def _sentences(n: dict[str, float]) -> dict[str, str]:
             points=number(abs(end), 1),
             drier=bool(end < 0),
         ),
-        "indoor humidity": message(
-            "loggers.damp-room",
-            excess=show_in(n["room above outdoors"], "Pa"),
-            damp=show_in(n["damp room from"], "Pa"),
-            share=share("share above outdoors"),
+        "indoor humidity": InBoth.of(
+            lambda system: message(
+                "loggers.damp-room",
+                excess=show(n["room above outdoors"], "pressure", system),
+                damp=show(n["damp room from"], "pressure", system),
+                share=share("share above outdoors"),
+            )
         ),
         "outdoor air": message("loggers.as-outdoors", likeness=likeness("likeness with outdoors")),
     }

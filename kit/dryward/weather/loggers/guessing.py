@@ -11,7 +11,8 @@ from pathlib import Path
 from typing import Any, Self
 
 from dryward.checks import BadFile, OutOfRange, UnknownName
-from dryward.language import called, message
+from dryward.language import called, message, sign
+from dryward.units import written
 from dryward.weather.loggers import sheet
 
 QUANTITIES = (
@@ -32,6 +33,17 @@ UNITS = {
     "moisture content": ("%",),
     "rain": ("mm", "in"),
 }
+
+
+def unit_as_read(unit: str) -> str:
+    """A unit of a column as people read it.
+
+    >>> unit_as_read("degC"), unit_as_read("fraction")
+    ('°C', 'fraction')
+    """
+    return sign(unit) or called(unit)
+
+
 CLOCKS = ("standard time", "daylight saving time", "changes with the season")
 PLACES = ("indoors", "cavity", "outdoors")
 
@@ -73,7 +85,7 @@ class Guess:
             if value not in known:
                 raise UnknownName(words, value, known)
         if self.header_lines != int(self.header_lines) or not 0 <= self.header_lines <= 1000:
-            raise OutOfRange(message("loggers.header-lines", given=str(self.header_lines)))
+            raise OutOfRange(message("loggers.header-lines", given=written(self.header_lines, "g")))
         for column in self.columns:
             if column.quantity not in QUANTITIES:
                 raise UnknownName("quantity", column.quantity, QUANTITIES)
@@ -130,7 +142,7 @@ def _of_column(column: Column) -> str:
     """What a column was taken to hold, without a full stop."""
     holds = message("loggers.holds", quantity=called(column.quantity))
     if column.unit:
-        holds = message("loggers.holds-in", quantity=called(column.quantity), unit=called(column.unit))
+        holds = message("loggers.holds-in", quantity=called(column.quantity), unit=unit_as_read(column.unit))
     if column.place:
         holds = message("loggers.holds-at", what=holds, place=called(column.place))
     if column.header:
