@@ -1,8 +1,10 @@
-"""A made-up language: every English text wrapped in marks and a third longer.
+"""A made-up language: every English text wrapped in marks and a third longer, numbers with a decimal comma.
 
 What a screen, a page, a picture or a command then shows outside of marks is a
-text that stands in the code.  `write` makes the folder of the language from
-the files of English; `bare` gives what of a text stands outside of marks.
+text that stands in the code, or a fact: a number, or what somebody named.  A
+number with a decimal point was not written for the reader.  `write` makes the
+folder of the language from the files of English; `bare` gives what of a text
+stands outside of marks.
 """
 
 import re
@@ -11,6 +13,7 @@ from pathlib import Path
 
 import tomli_w
 from fluent.syntax import FluentSerializer, ast, parse
+from fluent.syntax.visitor import Transformer
 
 import dryward
 from dryward.teaching.lessons import WORDS, is_word
@@ -20,20 +23,40 @@ OPEN, CLOSE = "⟦", "⟧"
 _MARKED = re.compile(f"{OPEN}[^{OPEN}{CLOSE}]*{CLOSE}")
 
 
+#: The marks of a number in this language.
+COMMA, MINUS = ",", "−"
+_POINT = re.compile(r"(?<=\d)\.(?=\d)")
+
+
 def longer(text):
-    """A text in marks, a third longer."""
-    return f"{OPEN}{text}{'~' * max(1, len(text) // 3)}{CLOSE}"
+    """A text in marks, a third longer, its numbers as the language has them."""
+    return f"{OPEN}{_POINT.sub(COMMA, text)}{'~' * max(1, len(text) // 3)}{CLOSE}"
+
+
+#: Messages that are signs of a number.
+MARKS = {"decimal-mark": COMMA, "minus-sign": MINUS}
+
+
+class _Marking(Transformer):
+    """Puts marks around what a message says itself; what is given to it stands outside of them."""
+
+    def visit_Message(self, node):
+        if node.id.name in MARKS:
+            node.value.elements = [ast.TextElement(MARKS[node.id.name])]
+            return node
+        return self.generic_visit(node)
+
+    def visit_Pattern(self, node):
+        node = self.generic_visit(node)
+        for element in node.elements:
+            if isinstance(element, ast.TextElement) and element.value.strip():
+                element.value = longer(element.value)
+        return node
 
 
 def messages(text):
     """A file of messages in the made-up language."""
-    resource = parse(text)
-    for entry in resource.body:
-        if isinstance(entry, ast.Message) and entry.value is not None:
-            length = sum(len(e.value) for e in entry.value.elements if isinstance(e, ast.TextElement)) or 12
-            entry.value.elements.insert(0, ast.TextElement(OPEN))
-            entry.value.elements.append(ast.TextElement("~" * max(1, length // 3) + CLOSE))
-    return FluentSerializer().serialize(resource)
+    return FluentSerializer().serialize(_Marking().visit(parse(text)))
 
 
 def words(table, kept=()):
@@ -90,11 +113,21 @@ def write(folder):
 
 def bare(text):
     """What of a text stands outside of all marks."""
-    while (shorter := _MARKED.sub("", text)) != text:
+    while (shorter := _MARKED.sub(" ", text)) != text:
         text = shorter
     return text
 
 
 def unmarked(text, allowed=()):
     """Words of a text outside of marks, but for those that are allowed: what a user named, a file's own name."""
-    return [word for word in re.findall(r"[^\W\d_]{2,}", bare(text)) if word not in allowed]
+    text = bare(text)
+    for known in sorted(allowed, key=len, reverse=True):  # a whole name before its parts
+        text = re.sub(rf"(?<!\w){re.escape(known)}(?!\w)", " ", text)
+    return re.findall(r"[^\W\d_]{2,}", text)
+
+
+def points(text, allowed=()):
+    """Numbers of a text with a decimal point, but for what is allowed: the names of sections, versions, addresses."""
+    for known in sorted(allowed, key=len, reverse=True):
+        text = text.replace(known, " ")
+    return re.findall(r"\S*\d\.\d\S*", text)

@@ -10,7 +10,9 @@ import made_up
 from dryward import air, building, checks, exhibit, language, units, weather
 from dryward.building.job import parse_job
 from dryward.checks import PlainError, UnknownName, of_kind, rising, together, within
-from dryward.physics import drying, limits, monthly, steady
+from dryward.physics import drying, limits, monthly, steady, ventspace
+from dryward.teaching.words import Step
+from dryward.verdict import of_months
 from dryward.weather import Air
 from package import modules, tree
 
@@ -28,8 +30,18 @@ def foreign(tmp_path):
 @pytest.mark.parametrize("system", units.SHOWN)
 @pytest.mark.parametrize("quantity", units.SHOWN["us"])
 def test_every_amount_and_sign(foreign, quantity, system):
-    assert made_up.unmarked(units.show(0.25, quantity, system)) == []
+    amount = units.show(0.25, quantity, system)
+    assert made_up.unmarked(amount) == made_up.points(amount) == []
     assert made_up.unmarked(units.shown_unit(quantity, system).symbol) == []
+
+
+@pytest.mark.parametrize("name", units.QUANTITIES)
+def test_what_is_shown_can_be_typed_again(foreign, name):
+    """In each of its units, with the language's own sign and decimal mark."""
+    for unit in dict.fromkeys(units.QUANTITIES[name].units.values()):
+        for number in (1.125, 0.5, 12.0):
+            shown = units.with_unit(units.number(number, figures=6), unit)
+            assert units.quantity(shown, name, unit) == pytest.approx(float(units.to_si(number, unit))), shown
 
 
 def test_how_a_number_is_written(tmp_path):
@@ -53,6 +65,29 @@ def test_how_a_number_is_written(tmp_path):
         language._loaded.clear()
 
 
+@pytest.mark.parametrize("mark", [",", "·"])
+def test_a_comma_before_three_digits(tmp_path, mark):
+    """Nobody knows what it means but where the decimal mark is a comma; another mark is read too."""
+    language.use(made_up.write(tmp_path / "zz"))
+    (tmp_path / "zz" / "units.ftl").write_text(f"decimal-mark = {mark}\nminus-sign = −\n", encoding="utf-8")
+    try:
+        assert units.quantity(f"1{mark}125 m", "length") == 1.125
+        assert units.quantity("−1.5 C", "temperature") == -1.5
+        if mark == ",":
+            return
+        with pytest.raises(checks.NotUnderstood) as refused:
+            units.quantity("1,125 m", "length")
+        assert made_up.unmarked(str(refused.value), ("m", "in", "mm")) == []
+    finally:
+        language.use(None)
+        language._loaded.clear()
+
+
+def test_a_sum_has_the_marks_of_the_language(foreign):
+    assert language.sums("0.6 × -1.5 in. (R-20.5) / 5.67e-8 − 1-1/2") == "0,6 × −1,5 in. (R-20,5) / 5,67e-8 − 1-1/2"
+    assert Step("It is", "1.5 × 2", "3").line == "It is 1,5 × 2 = 3"
+
+
 def test_amounts_of_the_trade(foreign):
     amounts = (units.r_value(3.5, "si"), units.thickness(0.0381, "us"), units.opening(0.022), units.number(np.inf))
     for text in (*amounts, units.liquid(0.05, 56.0), units.liquid(0.01), units.grain_of_water()):
@@ -61,6 +96,10 @@ def test_amounts_of_the_trade(foreign):
 
 #: What the operating system says of a file that is not there, and its name.
 _NO_FILE = ("nowhere", "epw", "no", "such", "file", "or", "directory")
+
+
+#: Everything of the library by its id.
+LIBRARY = [each.id for things in building.library.by_category().values() for each in things]
 
 
 def refusals():
@@ -79,13 +118,12 @@ def refusals():
         "together": (lambda: together(temperature=np.zeros(3), vapor_pressure=np.zeros(2)), ()),
         "typed": (lambda: units.quantity("thick", "length"), ("thick", "in", "mm")),
         "no unit": (lambda: units.quantity("16", "length"), ("in", "mm")),
-        "comma": (lambda: units.quantity("1,000 ft", "length"), ("ft", "in", "mm")),
-        "near": (lambda: building.material("gypsum-bord"), ("gypsum", "bord", "board", "glass", "faced")),
+        "near": (lambda: building.material("gypsum-bord"), ("gypsum-bord", *LIBRARY)),
         "place": (
             lambda: dw.months("vented-vault", place="moon"),
             ("moon", *" ".join(weather.demos()).replace("-", " ").split()),
         ),
-        "saturation": (lambda: air.saturation_vapor_pressure(1.0, over="oil"), ()),
+        "saturation": (lambda: air.saturation_vapor_pressure(1.0, over="oil"), ("oil",)),
         "file": (lambda: building.load("nowhere.toml"), ("nowhere", "toml")),
         "word": (lambda: building.assembly.parse(head + "colour = 1\n" + space, "my.toml"), ("colour", "my", "toml")),
         "thickness": (
@@ -99,7 +137,7 @@ def refusals():
         "job": (lambda: parse_job('format = "dryward job"\nversion = 9\n', "my.toml"), ("my", "toml")),
         "weather": (lambda: weather.read_epw("nowhere.epw"), _NO_FILE),
         "class": (lambda: weather.indoor.humidity_class(5), ()),
-        "laminate": (lambda: building.LaminateMembrane(building.membrane("1-perm"), 1e-10), ()),
+        "laminate": (lambda: building.LaminateMembrane(building.membrane("1-perm"), 1e-10), ("1-perm",)),
         "layers": (lambda: building.Assembly("mine", ()), ("mine",)),
         "beyond": (lambda: drying.rates(building.preset("vented-vault"), "covering", WARM, COLD), ()),
         "air": (lambda: dw.profile("vented-vault", 3, COLD), ("Air",)),
@@ -126,10 +164,12 @@ def test_results_and_roofs_in_one_line(foreign, monkeypatch, id):
         "Drying": drying.rates(roof, roof.inner_layers[1].name, WARM, COLD),
         "Months": monthly.balance(roof, weather.demo_climate("cold"), WARM),
         "Range": limits.dry_range(roof, WARM, COLD, "indoor_relative_humidity", [0.2, 0.6]),
+        "Verdict": of_months(monthly.balance(roof, weather.demo_climate("cold"), WARM)),
     }
     for kind, result in shown.items():
-        line = repr(result).removeprefix(f"{kind}(").split("indoor_relative_humidity: ")[-1]
-        assert made_up.unmarked(line) == []
+        line = repr(result).removeprefix(f"{kind}(")
+        assert made_up.unmarked(line, ["indoor_relative_humidity"]) == [], kind
+        assert made_up.points(line) == [], kind
 
 
 def test_the_library_by_name(foreign):
@@ -179,6 +219,12 @@ def test_what_is_checked_has_a_name_in_the_language():
                 if isinstance(first, ast.Constant):
                     word = first.value
                     assert {word, word[:1].lower() + word[1:]} & named, f"{module}:{node.lineno} {word}"
+
+
+def test_what_a_table_of_ranges_names_has_a_name_in_the_language():
+    named = {language.message(f"names.{each.id.name}") for each in _entries()}
+    for what in (each[1] for each in ventspace._RANGES):
+        assert {what, what[:1].lower() + what[1:]} & named, what
 
 
 def test_an_unknown_name_of_many_or_few(foreign):

@@ -31,6 +31,8 @@ import difflib
 from importlib import import_module
 from typing import Any
 
+from dryward.language import message
+
 __version__ = "0.1.0"
 
 #: Where each public name is at home, by the module's name without ``dryward.``.
@@ -70,8 +72,10 @@ def __getattr__(name: str) -> Any:
         return getattr(import_module(f"{__name__}.{_HOME[name]}"), name)
     if name in _MODULES:
         return import_module(f"{__name__}.{_MODULES[name]}")
+    if name.startswith("__"):  # Python asks for many by itself
+        raise AttributeError(name)
     near = difflib.get_close_matches(name, __dir__(), n=1)
-    raise AttributeError(f'dryward has no "{name}"{f"; did you mean {near[0]}?" if near else "."}')
+    raise AttributeError(message("api.no-such-name", name=name, near="".join(near), found=bool(near)))
 
 
 def __dir__() -> list[str]:

@@ -117,15 +117,22 @@ def _real(path: str | Path) -> Path:
 
 def reason(error: OSError) -> str:
     """Why the system refused, in plain words."""
-    words = {
-        errno.ENOSPC: "the disk is full",
-        errno.EDQUOT: "the disk is full",
-        errno.EACCES: "this folder may not be written",
-        errno.EPERM: "this folder may not be written",
-        errno.EROFS: "this folder may not be written",
-        errno.ENOTDIR: "the folder is not there",
-    }
-    return words.get(error.errno or 0, (error.strerror or "the system refused it").lower())
+    id = _REASONS.get(error.errno or 0)
+    if id or not error.strerror:
+        return message(id or "storage.system-refused")
+    return error.strerror.lower()
+
+
+#: What the system means by its numbers; any other is told in its own words.
+_REASONS = {
+    errno.ENOSPC: "storage.disk-full",
+    errno.EDQUOT: "storage.disk-full",
+    errno.EACCES: "storage.folder-closed",
+    errno.EPERM: "storage.folder-closed",
+    errno.EROFS: "storage.folder-closed",
+    errno.ENOTDIR: "storage.folder-not-there",
+    errno.EAGAIN: "storage.another-writes",
+}
 
 
 # --- one writer at a time --------------------------------------------------------
@@ -143,7 +150,7 @@ def locked(path: str | Path, patience: float | None = None) -> Iterator[None]:
     end = time.monotonic() + (PATIENCE if patience is None else patience)
     while (held := _try_lock(lock)) is None:
         if time.monotonic() > end:
-            raise BlockingIOError(errno.EAGAIN, "another program is writing it", str(path))
+            raise BlockingIOError(errno.EAGAIN, message("storage.another-writes"), str(path))
         time.sleep(_POLL)
     try:
         yield

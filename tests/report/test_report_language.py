@@ -27,7 +27,9 @@ JOBS = {
     "foam": Job(preset("unvented-vault-foam-above-deck"), Place(zone="3A"), design="cold winter", years=1),
 }
 #: Names of standards, of codes and of the kit, signs of classes, and formats.
-NAMES = ("ISO", "EN", "IRC", "IECC", "dryward", "toml", "II", "III")
+NAMES = ("ISO", "EN", "IRC", "IECC", "dryward", "roof.toml", "II", "III")
+#: Sections of codes and of standards, in short.
+SECTIONS = ("R702.7", "R806", "N1102")
 
 
 @pytest.fixture
@@ -43,7 +45,7 @@ def told(text, job):
     """Words of a text outside of marks, without what a job's tables cite: sources are no words of ours."""
     for cited in sorted(cites(job), key=len, reverse=True):
         text = text.replace(cited, "")
-    return made_up.unmarked(text, NAMES)
+    return made_up.unmarked(text, NAMES) + made_up.points(text, SECTIONS)
 
 
 def cites(job):

@@ -6,13 +6,15 @@ import pytest
 from matplotlib.text import Text
 
 import made_up
-from dryward import cli, language, panels, school
+from dryward import language, panels, school
 from dryward.building import library
 from dryward.panels import protocol
+from dryward.panels.desk import parts
 from dryward.panels.desk.layers import _NARROW
 from dryward.panels.learner import Settings
 from dryward.teaching import lessons
 from dryward.teaching.progress import Progress
+from dryward.weather import loggers
 
 PAGES = ("start", *lessons.pages())
 
@@ -24,8 +26,8 @@ NO_TEXT = {
 }  # fmt: skip
 #: Of the frame, what is asked at the end of a lesson and what is warned of.
 ASKED = ("questions", "cautions")
-#: The product's own name, and what the learner's files are called.
-NAMES = ("dryward", "toml", "csv", "epw", "pdf")
+#: The product's own name, what the learner's files are called, the number of a class of the code.
+NAMES = ("dryward", "my-roof.toml", "toml", "csv", "epw", "pdf", "II")
 
 
 @pytest.fixture(scope="module")
@@ -72,9 +74,21 @@ def told(page):
     yield from drawn(page)
 
 
-def unmarked(found):
-    """Words of texts outside of marks, with the text they stand in."""
-    return {text[:200]: bare for text in found if (bare := made_up.unmarked(whole(text), NAMES))}
+def titles():
+    """The titles of columns in the sample files of loggers: what a file says is shown as it is."""
+    for name in loggers.names():
+        with loggers.sample(name) as path:
+            head = path.read_bytes().decode("utf-8", "replace").splitlines()[0]
+            yield from (each.strip(' "') for each in re.split("[,;\t]", head) if each.strip())
+
+
+def unmarked(found, allowed=NAMES):
+    """Words of texts outside of marks, and numbers with a decimal point, with the text they stand in."""
+    return {
+        text[:200]: bare
+        for text in found
+        if (bare := made_up.unmarked(whole(text), allowed) + made_up.points(text, allowed))
+    }
 
 
 def whole(text):
@@ -91,10 +105,11 @@ def test_a_page_speaks_another_language(id, system, tmp_path, spoken, monkeypatc
     page.hear({"kind": "fold", "key": "arithmetic", "open": True})
     for task in page.tasks.tasks:
         page.hear({"kind": "desk", "key": f"task:check:{task.id}", "value": None})
-    assert unmarked(told(page)) == {}
+    allowed = (*NAMES, *titles()) if id == "your-readings" else NAMES
+    assert unmarked(told(page), allowed) == {}
     for control in page.controls.values():
         control.value = control.options[-1] if control.options else control.max
-        assert unmarked(told(page)) == {}
+        assert unmarked(told(page), allowed) == {}
         control.value = control.start
 
 
@@ -104,32 +119,6 @@ def test_questions_and_cautions_of_a_page_speak_it_too(id, tmp_path, spoken):
     for number in range(len(page.questions.asked)):
         page.hear({"kind": "answer", "number": number, "choice": 0})
     assert unmarked(texts({key: page.widget.frame[key] for key in ASKED})) == {}
-
-
-@pytest.mark.parametrize("command", ["", *cli.COMMANDS])
-def test_the_help_of_a_command(command, spoken, capsys):
-    with pytest.raises(SystemExit):
-        cli.main([*([command] if command else []), "--help"])
-    text = made_up.bare(capsys.readouterr().out)
-    # Options are typed as they are, and stand in capitals for their own values.
-    options = {each for option in re.findall(r"--([a-z0-9-]+)", text) for each in option.upper().split("-")}
-    text = re.sub(r"--?[a-z][a-z0-9-]*|\{[^}]*\}", "", text)
-    assert made_up.unmarked(text, (*NAMES, *cli.COMMANDS, *options, "ACH")) == []
-
-
-def test_a_command_that_is_refused(spoken, capsys, tmp_path):
-    assert cli.main(["check", str(tmp_path), "--years", "soon"]) == cli.REFUSED
-    assert cli.main(["check", str(tmp_path)]) == cli.REFUSED
-    assert made_up.unmarked(capsys.readouterr().err) == []
-
-
-def test_the_board_that_is_printed(spoken, capsys, tmp_path):
-    settings = Settings(Progress(tmp_path / "one"))
-    page = panels.page("where-it-gets-wet", "us", settings)
-    page.hear({"kind": "predict", "choice": 0})
-    page.hear({"kind": "answer", "number": 0, "choice": 0})
-    assert cli.main(["board", "--folder", str(tmp_path)]) == 0
-    assert not [line for line in capsys.readouterr().out.splitlines() if line.strip() and made_up.OPEN not in line]
 
 
 def test_the_served_pages(spoken, tmp_path):
@@ -172,8 +161,8 @@ def test_the_pages_ask_for_what_there_is():
 
 def test_what_the_browser_says_by_itself(spoken):
     found = protocol.texts()
-    assert found.pop("language") == "xx"
-    assert not {name: text for name, text in found.items() if made_up.OPEN not in text}
+    assert (found.pop("language"), found.pop("decimal-mark")) == ("xx", ",")
+    assert not {name: text for name, text in found.items() if made_up.unmarked(re.sub(r"\{\w+\}", "", text))}
 
 
 def test_the_browser_has_no_words_of_its_own():
@@ -182,3 +171,76 @@ def test_the_browser_has_no_words_of_its_own():
     asked = set(re.findall(r"say\(\"([a-z-]+)\"", scripts))
     asked |= {each for pair in re.findall(r"say\([\w.]+ \? \"([a-z-]+)\" : \"([a-z-]+)\"", scripts) for each in pair}
     assert asked == set(protocol.TEXTS)
+
+
+def scripts(browser, asked):
+    """What the page's own scripts write: the texts of some numbers, each with what its slider says of itself."""
+    page = browser.new_page()
+    try:
+        code = "".join(protocol._text(name) for name in ("parts.js", "controls.js"))
+        return page.evaluate(
+            f"([words, asked]) => {{ {code} Object.assign(texts, words);"
+            " return asked.map(([spec, value]) => shownNumber(spec, value)); }",
+            [protocol.texts(), asked],
+        )
+    finally:
+        page.close()
+
+
+def sliders(id, tmp_path):
+    """The sliders of a page, in both unit systems."""
+    for system in ("us", "si"):
+        page = panels.page(id, system, Settings(Progress(tmp_path / system)))
+        yield from (each for each in page.controls.values() if not each.options)
+
+
+@pytest.mark.browser
+def test_the_browser_writes_a_number_as_the_kit_does(spoken, browser, tmp_path):
+    """Each slider at each of its notches: the number in its field is the one that the kit's sentences say."""
+    asked, said = [], []
+    for id in ("open-out-tight-in", "the-hole-and-the-ceiling", "vent-space", "clear-night", "winter-house"):
+        for control in sliders(id, tmp_path / id):
+            for notch in range(control.notches + 1):
+                value = float(f"{control.at(notch / control.notches):.10g}")  # as the browser moves
+                asked.append([control.frame(), value])
+                said.append(language.typed(control.say(value)))
+    assert scripts(browser, asked) == said
+    assert any("," in each for each in said)
+    assert any("-" in each for each in said)
+    assert not [each for each in said if made_up.points(each)]
+
+
+@pytest.mark.browser
+def test_english_numbers_in_the_browser(spoken, browser):
+    """In English they are as Python writes them."""
+    foreign, spec = language.folder(), {"log": False, "digits": 1}
+    language.use(None)
+    try:
+        found = scripts(browser, [[spec, -7.28], [spec, -0.01], [{"log": True}, 0.0456], [{"log": True}, 57.34]])
+    finally:
+        language.use(foreign)
+    assert found == ["-7.3", "0.0", "0.046", "57.3"]
+
+
+@pytest.mark.parametrize("id", ["where-it-gets-wet", "clear-night"])
+def test_a_number_is_typed_as_it_is_shown(id, spoken, tmp_path):
+    """What stands in a slider's field, and what is read aloud with its unit, is taken again."""
+    for control in sliders(id, tmp_path):
+        for value in (control.min, control.max, control.start):
+            shown = control.say(value)
+            assert control.read(shown) == pytest.approx(control.rounded(value)), shown
+            assert control.read(f"{shown} {control.unit}") == pytest.approx(control.rounded(value)), shown
+
+
+def test_twelve_means_are_typed_as_they_are_shown(spoken, tmp_path, monkeypatch):
+    """A comma between them would cut each number in two."""
+    monkeypatch.chdir(tmp_path)
+    page = panels.page("your-roof", "si", Settings(Progress(tmp_path)))
+    page.hear({"kind": "desk", "key": "set:place.kind", "value": "means"})
+    fields = {each["key"]: each["value"] for each in parts.typed_in(page.widget.desk["sections"])}
+    before = page.draft.job.place
+    for key in ("set:place.temperature", "set:place.relative_humidity"):
+        page.hear({"kind": "desk", "key": key, "value": fields[key]})
+    assert "," in fields["set:place.temperature"]
+    assert page.draft.job.place.temperature == pytest.approx(before.temperature, abs=0.051)
+    assert page.draft.job.place.relative_humidity == pytest.approx(before.relative_humidity, abs=0.0051)

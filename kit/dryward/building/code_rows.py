@@ -126,11 +126,13 @@ def table(name: str) -> Rows:
     found = tuple(schema.rows(name, _TABLES[name].split()))
     for row in found:
         if row.get("reading", QUOTED) not in (QUOTED, MEMORY):
-            raise BadFile(f"The table {name}, row {row['id']}: reading must be {QUOTED} or {MEMORY}.")
+            raise BadFile(message("codes.row-reading", table=name, row=row["id"], quoted=QUOTED, memory=MEMORY))
         strange = set(_years(row["edition"])) - set(EDITIONS)
         if strange and row["source"].startswith(_OF_THESE_YEARS):  # nobody could ask for it
             listed = ", ".join(map(str, sorted(strange)))
-            raise BadFile(f"The table {name}, row {row['id']}: {listed} is no edition; EDITIONS are {EDITIONS}.")
+            raise BadFile(
+                message("codes.row-edition", table=name, row=row["id"], listed=listed, editions=str(EDITIONS))
+            )
     return found
 
 
@@ -139,7 +141,7 @@ def amount(row: Row, column: str = "value") -> float:
     try:
         return float(Fraction(row[column]))
     except (ValueError, ZeroDivisionError):
-        raise BadFile(f"The table of codes, row {row['id']}: {row[column]!r} is not a number.") from None
+        raise BadFile(message("codes.row-number", row=row["id"], given=repr(row[column]))) from None
 
 
 def in_si(row: Row, column: str = "value") -> float:
@@ -172,7 +174,7 @@ def zone(text: str | int) -> str:
     found = re.fullmatch(r"(ZONE )?(MARINE )?([0-8])([ABC]?)( MARINE)?", str(text).strip().upper())
     if not found:
         known = [f"{number}{letter}" for number in range(9) for letter in ("", *"ABC")]
-        raise UnknownName("climate zone", text, known, "0 to 8, with or without A, B or C")
+        raise UnknownName("climate zone", text, known, message("codes.zones-there-are"))
     marine = found[2] or found[5]
     return found[3] + ("C" if marine else found[4])
 

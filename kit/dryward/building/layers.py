@@ -19,7 +19,7 @@ from dryward.building.substances import (
 )
 from dryward.checks import OutOfRange
 from dryward.exhibit import one_line
-from dryward.language import called, message
+from dryward.language import called, listing, message
 from dryward.units import checked, show, show_in
 
 #: The thickest layer there may be [m].
@@ -96,9 +96,9 @@ class Layer:
             raise OutOfRange(message("building.needs-thickness", name=called(self.name), most=show_in(THICKEST, "m")))
 
     def __repr__(self) -> str:
-        thick = f", {show(self.thickness, 'length', 'us')}" if self.thickness else ""
-        made = self.substance.name
-        return one_line("Layer", f"{self.name}{f', {made}' if made != self.name else ''}{thick}")
+        told = [called(name) for name in dict.fromkeys((self.name, self.substance.name))]
+        told += [show(self.thickness, "length", "us")] if self.thickness else []
+        return one_line("Layer", listing(told))
 
     @cached_property
     def is_membrane(self) -> bool:

@@ -25,7 +25,7 @@ import numpy as np
 from dryward import units
 from dryward.checks import Floats, Numeric, OutOfRange, rising, subject, within
 from dryward.exhibit import one_line
-from dryward.language import called, message
+from dryward.language import called, listing, message
 from dryward.units import QUANTITIES, checked, quantity, show, written
 
 #: Least and largest conductivity [W/(m K)], and the largest vapor permeability [kg/(s m Pa)], of any material.
@@ -242,7 +242,8 @@ class AirSpace(Sourced):
 
     def __repr__(self) -> str:
         resistance = show(self.thermal_resistance, "thermal resistance", "us")
-        return one_line("AirSpace", f"{self.name}, {resistance}{', vented' if self.vented else ''}")
+        vented = [message("building.vented")] if self.vented else []
+        return one_line("AirSpace", listing([called(self.name), resistance, *vented]))
 
 
 #: Permeance a membrane may have [kg/(s m2 Pa)]: nothing at all to 10 000 perm.
@@ -301,7 +302,7 @@ class Membrane:
     def __repr__(self) -> str:
         dry, damp = (show(float(self.permeance(each, each)), "permeance", "us") for each in (0.25, 0.85))
         opens = dry if dry == damp else message("building.opens", dry=dry, damp=damp)
-        return one_line(type(self).__name__, f"{f'{self.id}, ' if self.id else ''}{self.name}, {opens}")
+        return one_line(type(self).__name__, listing([*([self.id] if self.id else []), called(self.name), opens]))
 
 
 @dataclass(frozen=True, init=False, repr=False)

@@ -74,6 +74,10 @@ class _Parser(argparse.ArgumentParser):
             return told("cli.not-understood", word=word[:60])
         if found := re.match(r"argument (\S+): expected one argument", message):
             return told("cli.expects", argument=found[1])
+        if found := re.match(r"argument (\S+): ignored explicit argument (.*)", message):
+            return told("cli.takes-nothing", argument=found[1], given=found[2][:40])
+        if found := re.match(r"ambiguous option: (\S+) could match (.*)", message):
+            return told("cli.ambiguous", given=found[1][:60], options=found[2])
         if found := re.match(r"argument (\S+): not allowed with argument (\S+)", message):
             return told("cli.not-together", argument=found[1], other=found[2])
         return f"{message[:1].upper()}{message[1:]}"

@@ -189,13 +189,13 @@ def _print(result: dict[str, Any], units: str, brief: bool) -> None:
     if brief:
         wide = max(len(message("verdict.state", state=state)) for state in (*STATES, UNKNOWN))
         told = message("cli.one-of-many", name=result["name"], headline=read_in(result["headline"], units))
-        print(f"{message('verdict.state', state=result['state']):{wide}} {told}")
+        print(f"{message('verdict.state', state=result['state']):<{wide}} {told}")
         for warning in result["warnings"]:
-            print(f"{'':{wide}} {warning}")
+            print(f"{'':<{wide}} {warning}")
         return
     from dryward.report.document import MARKS, amount, legend, newest_edition
 
-    print(message("cli.roof-and-place", roof=result["assembly"], place=result["place"]))
+    print(message("cli.roof-and-place", roof=called(result["assembly"]), place=result["place"]))
     for warning in result["warnings"]:
         print(warning)
     print(f"{read_in(result['headline'], units)}\n{result['small']}\n\n{legend()}")

@@ -11,7 +11,7 @@ from dryward import evidence
 from dryward.checks import OutOfRange
 from dryward.cli import front_page
 from dryward.evidence.table import OWN, READINGS, Check
-from dryward.language import joined, message, read_off, sign
+from dryward.language import called, joined, message, read_off, sign
 from dryward.units import written
 
 
@@ -120,7 +120,7 @@ def by_topic(done: Sequence[tuple[str, Check]]) -> str:
 def _closest(found: Sequence[Check]) -> str:
     """The largest difference as a share of the allowed one."""
     shares = [abs(check.difference) / check.tolerance for check in found if check.tolerance > 0]
-    return f"{max(shares):.0%}" if shares else message("cli.words-only")
+    return written(max(shares), ".0%") if shares else message("cli.words-only")
 
 
 def summary(checks: Iterable[Check]) -> str:
@@ -136,6 +136,6 @@ def summary(checks: Iterable[Check]) -> str:
     )
     rows = []
     for (own, source), found in sorted(by_source.items()):
-        name = message("cli.not-counted", own=OWN, source=source) if own else source
+        name = message("cli.not-counted", own=called(OWN), source=source) if own else source
         rows.append((name, len(found), sum(c.passed for c in found), _closest(found)))
     return front_page.table(heads, rows)

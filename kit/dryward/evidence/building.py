@@ -13,6 +13,7 @@ from dryward.building.library import DRY_CUP, WET_CUP
 from dryward.checks import BadFile
 from dryward.evidence.examples import plate
 from dryward.evidence.table import Answers, Row
+from dryward.language import message
 from dryward.units import AIR_PERMEABILITY, from_si, to_si
 
 _CUP = {"": 0.5, "dry": DRY_CUP, "wet": WET_CUP}
@@ -46,7 +47,7 @@ def _range_holds(prop: str) -> Callable[[Row], str]:
             if name == prop:
                 slack = 1e-9
                 return "yes" if least <= low * (1 + slack) and high * (1 - slack) <= most else "no"
-        raise BadFile(f"Row {row.id}: {row.text('item')} has no range of {prop}.")
+        raise BadFile(message("evidence.no-range", row=row.id, item=row.text("item"), property=prop))
 
     return ask
 
@@ -138,7 +139,7 @@ def _facts(row: Row) -> dict[str, float | bool | str]:
             try:
                 facts[name] = to_si(float(number), unit) if unit else float(number)
             except ValueError:
-                raise BadFile(f'Row {row.id} of the table codes: "{part}" is not understood.') from None
+                raise BadFile(message("evidence.part-of-codes", row=row.id, part=part)) from None
     return facts
 
 

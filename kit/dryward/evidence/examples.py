@@ -16,6 +16,7 @@ import numpy as np
 
 from dryward.building import AirSpace, Assembly, FixedMembrane, Layer, Material
 from dryward.checks import BadFile, Floats
+from dryward.language import message
 from dryward.units import to_si
 
 #: Layers from inside to outside.
@@ -61,7 +62,7 @@ def _layer(words: str) -> Layer:
         return Layer(plate(name, value["k"], permeability), depth)
     if resistance is None:
         if permeance is None:
-            raise BadFile(f"The layer {name} has neither a resistance nor a permeance.")
+            raise BadFile(message("evidence.layer-lacks", layer=name))
         return Layer(FixedMembrane(permeance), name=name)
     if permeance is None:
         return Layer(AirSpace(resistance), name=name)
@@ -73,7 +74,7 @@ def example(words: str, interior_film: float, exterior_film: float) -> Assembly:
     try:
         layers = tuple(_layer(part) for part in EXAMPLES.get(words, words).split("|"))
     except (KeyError, ValueError) as trouble:
-        raise BadFile(f'The layers "{words}" are not understood: {trouble}.') from trouble
+        raise BadFile(message("evidence.layers-not-understood", layers=words, trouble=str(trouble))) from trouble
     return Assembly(words, layers, interior_film, exterior_film)
 
 

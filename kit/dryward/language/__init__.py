@@ -427,6 +427,37 @@ def typed(text: str) -> str:
     return text.replace(_marks()[1], "-")
 
 
+#: A point between digits, and a hyphen that is a minus: before a number, with nothing that it could join to it.
+_POINT, _MINUS = re.compile(r"(?<=\d)\.(?=\d)"), re.compile(r"(?<![\w)])-(?=\d)")
+
+
+def sums(text: str) -> str:
+    """A sum as code writes it, with the reader's decimal marks and minus signs; its words and units stay.
+
+    >>> sums("0.6 × -1.5 in. × R-20 / 5.67e-8")
+    '0.6 × −1.5 in. × R-20 / 5.67e-8'
+    """
+    point, minus = _marks()
+    return _POINT.sub(lambda _: point, _MINUS.sub(lambda _: minus, text))
+
+
+def plain(text: str) -> str:
+    """A typed text with the reader's decimal mark and minus sign as Python writes them, where no digit is meant.
+
+    A comma stays: whoever reads the text knows whether it may stand for thousands.
+
+    >>> plain("−1.5 in")
+    '-1.5 in'
+    """
+    point, minus = _marks()
+    return (text if point == "," else text.replace(point, ".")).replace(minus, "-")
+
+
+def has_decimal_comma() -> bool:
+    """Whether the reader's decimal mark is a comma: then one before three digits is no thousands'."""
+    return _marks()[0] == ","
+
+
 def listed(words: Sequence[str], last: str = "and") -> str:
     """Words as they stand in a sentence: "a", "a and b", "a, b and c", or with "or" before the last.
 

@@ -630,7 +630,7 @@ class Page:
         if "arithmetic" not in self._open or self.state is None:
             return []
         found = self.steps(self.state)
-        return [{"words": each.words, "formula": each.formula, "result": str(each.result)} for each in found]
+        return [{"words": each.words, "formula": each.sum, "result": str(each.result)} for each in found]
 
     def send_frame(self) -> None:
         """Build the page on the screen anew: words, units or locks have changed."""

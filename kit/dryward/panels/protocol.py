@@ -95,11 +95,11 @@ TEXTS: dict[str, tuple[str, ...]] = {
 
 
 def texts() -> dict[str, str]:
-    """What the browser says by itself, in the language in use, with ``{name}`` where it puts a fact; and its name."""
+    """What the browser says by itself, with ``{name}`` for a fact; the decimal mark; the language's name."""
     found = {
         name: message(f"panels.js-{name}", **{fact: f"{{{fact}}}" for fact in facts}) for name, facts in TEXTS.items()
     }
-    return {**found, "language": language.name()}
+    return {**found, "decimal-mark": message("units.decimal-mark"), "language": language.name()}
 
 
 @dataclass(frozen=True)

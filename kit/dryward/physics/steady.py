@@ -32,7 +32,7 @@ from dryward.physics.nodes import (
     tight_line_through,
     tight_lines,
 )
-from dryward.units import show
+from dryward.units import show, written
 from dryward.verdict import STATES, UNKNOWN, Verdict, of_steady, states_of_sweep
 from dryward.weather import Air
 
@@ -123,7 +123,7 @@ class Profile(Exhibit):
             "first": first,
             "last": last,
             "state": called(self.verdict.state),
-            "most": f"{float(self.relative_humidity[self.wettest]):.0%}",
+            "most": written(float(self.relative_humidity[self.wettest]), ".0%"),
             "inner": inner,
             "outer": outer,
             "within": inner == outer,

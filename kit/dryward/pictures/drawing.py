@@ -29,15 +29,16 @@ from matplotlib.font_manager import FontProperties
 from matplotlib.lines import Line2D
 from matplotlib.patches import Patch, Polygon, Rectangle
 from matplotlib.text import Text as FigureText
-from matplotlib.ticker import FuncFormatter, MaxNLocator, NullFormatter
+from matplotlib.ticker import FuncFormatter, MaxNLocator, NullFormatter, ScalarFormatter
 from matplotlib.transforms import Affine2D
 from numpy.typing import ArrayLike, NDArray
 from PIL import Image
 
 from dryward import units
 from dryward.checks import Floats
-from dryward.language import message
+from dryward.language import figures, message
 from dryward.pictures import style
+from dryward.units import written
 
 
 class _Drawn(Figure):
@@ -61,6 +62,13 @@ Made = TypeVar("Made", bound=Artist)
 
 #: Pixels per inch at scale 1, so that 20 pt are 20 pt on a screen.
 DPI = 96
+
+
+class _Ticks(ScalarFormatter):
+    """Numbers along an axis, with the reader's decimal mark; the minus sign is the printer's already."""
+
+    def __call__(self, x: float, pos: int | None = None) -> str:
+        return figures(super().__call__(x, pos))
 
 
 class Drawing:
@@ -193,7 +201,7 @@ class Drawing:
         ax = axis.axes
         (ax.set_xscale if axis is ax.xaxis else ax.set_yscale)("log")
         (ax.set_xlim if axis is ax.xaxis else ax.set_ylim)(low, high)
-        axis.set_major_formatter(FuncFormatter(lambda value, _: f"{value:g}"))
+        axis.set_major_formatter(FuncFormatter(lambda value, _: written(value, "g")))
         axis.set_minor_formatter(NullFormatter())
 
     def graph(
@@ -232,6 +240,7 @@ class Drawing:
         across = (inner[2] - inner[0]) / (1.7 * self.extent("0000", small=True))
         upward = (inner[3] - inner[1]) / (1.7 * line)
         for axis, room in ((ax.xaxis, across), (ax.yaxis, upward)):
+            axis.set_major_formatter(_Ticks())
             axis.set_major_locator(MaxNLocator(max(2, int(room)), steps=[1, 2, 2.5, 5, 10]))
         if xlabel:
             middle = (inner[0] + inner[2]) / 2

@@ -65,7 +65,7 @@ def _drawn(result: object, unit_system: str) -> tuple[LivePicture, str]:
 @singledispatch
 def pictured(result: object) -> tuple[Callable[[str], LivePicture], object]:
     """The kind of picture of a result, and the state that it draws."""
-    raise OutOfRange(f"There is no picture of {str(result)[:40]!r}.")
+    raise OutOfRange(message("pictures.none-of", given=repr(str(result)[:40])))
 
 
 # --- what the lessons draw too ---------------------------------------------------

@@ -28,7 +28,7 @@ from dryward.pictures.drawing import (
     sentences,
     thinned,
 )
-from dryward.units import number
+from dryward.units import number, written
 from dryward.verdict.words import month, month_of
 from dryward.weather import DAYS
 
@@ -398,7 +398,7 @@ class MonthBars(LivePicture[MonthlyWater]):
         ax.set_xticks(range(12), [letters[m] for m in order])
         ax.set_ylim(-down, 1.04 * up)
         # Drying hangs down; its numbers need no sign.
-        ax.yaxis.set_major_formatter(FuncFormatter(lambda value, _: f"{abs(value):g}"))
+        ax.yaxis.set_major_formatter(FuncFormatter(lambda value, _: written(abs(value), "g")))
         ax.axhline(0, color=style.INK, linewidth=1.2 * self.type.thick)
         looks = (("vapor pressure", ""), ("drying", "///"))
         self.bars = [

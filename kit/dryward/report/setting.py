@@ -71,7 +71,7 @@ def setting(job: Job, given: HourlyWeather | None = None, rule: RoomRule | None 
         )
     elif place.kind == "demo":
         hours = weather.demo(place.id)
-        name = message("report.invented-place", place=called(place.id.replace("-", " ")))
+        name = message("report.invented-place", id=place.id, place=place.id.replace("-", " "))
         months = weather.demo_climate(place.id)
     elif place.kind == "file":
         hours = weather.read_epw(place.path)

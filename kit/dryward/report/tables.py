@@ -115,7 +115,7 @@ def _text(found: Sequence[Column], unit_system: str) -> str:
 @singledispatch
 def columns(result: object) -> list[Column]:
     """The columns of a result, by its kind."""
-    raise OutOfRange(f"There is no table of {str(result)[:40]!r}.")
+    raise OutOfRange(message("report.no-table-of", given=repr(str(result)[:40])))
 
 
 @columns.register

@@ -261,7 +261,7 @@ def humidity_limit(here: Setting, progress: Progress | None = None) -> Limit:
         states = [each.state for each in judged([(room, here.job.assembly, options(room)) for room in rooms])]
         tried.update(zip(new, states, strict=True))
         if progress and progress(len(tried), 10) is False:
-            raise Stopped("The trials were stopped.")
+            raise Stopped(message("report.trials-stopped"))
 
     run((LOWEST, HIGHEST))
     low, high = LOWEST, HIGHEST

@@ -11,7 +11,7 @@ import json
 import os
 import secrets
 import sys
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import Any
 
@@ -21,11 +21,12 @@ from jupyterhub.spawner import SimpleLocalProcessSpawner
 from tornado.web import RequestHandler
 from traitlets import Integer, Unicode
 
-from dryward.checks import BadFile, within
+from dryward.checks import BadFile, OutOfRange, PlainError, within
 from dryward.language import message
 from dryward.school.folders import copy, shipped_lessons
 from dryward.school.learners import LoginAttempts, new_password
 from dryward.storage import Format, write_whole
+from dryward.units import number
 
 # --- seats and passwords ------------------------------------------------------
 
@@ -133,7 +134,7 @@ def hold_memory(pid: int, most: int) -> int | None:
 class Seats(Authenticator):
     """Lets in by the register of the class."""
 
-    folder = Unicode(config=True, help="folder of the class, with its register")
+    folder = Unicode(config=True, help=message("school.register-folder-help"))
 
     def __init__(self, **kwargs: Any) -> None:
         super().__init__(**kwargs)
@@ -160,10 +161,8 @@ class Seat(SimpleLocalProcessSpawner):
     enough for a class that trusts itself.
     """
 
-    folder = Unicode(config=True, help="folder of the class")
-    first_number = Integer(
-        61001, config=True, help="user number of the first seat, when started by root; 0: all are one user"
-    )
+    folder = Unicode(config=True, help=message("school.folder-help"))
+    first_number = Integer(61001, config=True, help=message("school.first-number-help"))
 
     @property
     def number(self) -> int | None:
@@ -189,7 +188,7 @@ class Seat(SimpleLocalProcessSpawner):
         if status is None and self.mem_limit:
             taken = await asyncio.to_thread(hold_memory, self.pid, int(self.mem_limit))
             if taken:
-                self.log.warning("%s took %.0f MB: its heaviest lesson was ended", self.user.name, taken / 1e6)
+                self.log.warning(message("school.lesson-ended", seat=self.user.name, taken=number(taken / 1e6, 0)))
         return status
 
     def _furnish(self) -> None:
@@ -218,6 +217,19 @@ class Seat(SimpleLocalProcessSpawner):
         return first
 
 
+def main(typed: Sequence[str]) -> int:
+    """Make the seats that are asked for on the command line and print their passwords; 2 for what cannot be made."""
+    try:
+        if len(typed) != 2 or not typed[0].isdecimal():
+            raise OutOfRange(message("school.seats-are-typed"))
+        given = make_seats(int(typed[0]), typed[1])
+    except PlainError as trouble:
+        print(message("school.seats-refused", why=str(trouble)), file=sys.stderr)
+        return 2
+    for seat, password in given.items():
+        print(message("school.seat-and-password", seat=seat, password=password))
+    return 0
+
+
 if __name__ == "__main__":
-    for line in make_seats(int(sys.argv[1]), sys.argv[2]).items():
-        print(*line, sep="   ")
+    sys.exit(main(sys.argv[1:]))

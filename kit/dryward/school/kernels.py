@@ -74,8 +74,8 @@ async def run(client: AsyncKernelClient, code: str) -> None:
 class Kernels(AsyncMappingKernelManager):
     """Kernels with the kit already loaded, handed to learners one by one."""
 
-    ready_size = Integer(4, config=True, help="Kernels kept ready")
-    most = Integer(60, config=True, help="Most kernels in use at once")
+    ready_size = Integer(4, config=True, help=message("school.ready-help"))
+    most = Integer(60, config=True, help=message("school.most-help"))
 
     def __init__(self, **kwargs: Any) -> None:
         super().__init__(**kwargs)
@@ -124,7 +124,7 @@ class Kernels(AsyncMappingKernelManager):
                 self._ready[kernel_id] = client
                 self._news.set()
         except Exception:
-            self.log.exception("A kernel could not be started")
+            self.log.exception(message("school.kernel-not-started"))
             await self.drop(kernel_id, client)
             self._fill_soon()
         finally:

@@ -13,7 +13,7 @@ from typing import Any
 from dryward import air, units
 from dryward.building.library import material
 from dryward.checks import UnknownName
-from dryward.language import called, figures, listing, message
+from dryward.language import called, listing, message
 from dryward.physics.airleak import LONG_SHARE, Leak, brought, orifice_flow
 from dryward.physics.ventspace import carrying_limit, net_free_area
 from dryward.teaching import vault
@@ -49,8 +49,8 @@ def row_sum(draw: Draw, *perms: float) -> str:
         )
     return message(
         "kinds.perms-in-a-row",
-        terms=" + ".join(f"1/{each:g}" for each in perms),
-        sum=figures(f"{1 / found:.3g}"),
+        terms=" + ".join(f"1/{units.written(each, 'g')}" for each in perms),
+        sum=units.written(1 / found, ".3g"),
         perms=units.number(found, 2),
     )
 
@@ -297,7 +297,7 @@ def film_state(draw: Draw) -> Question | None:
     turned = from_si(sheet.at_mean((low + high - mean) / 100), "perm")
     draw.note(dry=dry, wet=wet, inside=inside, outside=outside)
     say = draw.say
-    draw.because(message("kinds.film-state-why", mean=figures(f"{mean:g}"), found=say(found, "perm")))
+    draw.because(message("kinds.film-state-why", mean=units.written(mean, "g"), found=say(found, "perm")))
     return draw.number(
         message(
             "kinds.film-state",
@@ -316,12 +316,12 @@ def film_state(draw: Draw) -> Question | None:
         (
             dry,
             "film-knows-the-season",
-            message("kinds.film-state-season", mean=figures(f"{mean:g}"), found=say(found, "perm")),
+            message("kinds.film-state-season", mean=units.written(mean, "g"), found=say(found, "perm")),
         ),
         (
             wet,
             "film-knows-the-season",
-            message("kinds.film-state-season", mean=figures(f"{mean:g}"), found=say(found, "perm")),
+            message("kinds.film-state-season", mean=units.written(mean, "g"), found=say(found, "perm")),
         ),
         must=True,
     )
@@ -409,7 +409,7 @@ def leak_or_diffusion(draw: Draw) -> Question | None:
             area=say(area, "ft2"),
             layers=layers,
             hole=say(hole, "in2"),
-            push=figures(f"{push:g}"),
+            push=units.written(push, "g"),
             room=say(70, "degF"),
             rh=rh,
             cold=say(cold, "degF"),
@@ -421,7 +421,11 @@ def leak_or_diffusion(draw: Draw) -> Question | None:
         (98.0, "one-path-does-it-all", message("kinds.leak-no-one-number", why=draw.why)),
         (part(leak.excess), "forgets-what-goes-by", message("kinds.leak-goes-by", why=draw.why)),
         (part(share * leak.carried), "forgets-saturation", message("kinds.leak-below-saturation", why=draw.why)),
-        (0.0, "house-leaks-in-everywhere", message("kinds.leak-push-outward", push=figures(f"{push:g}"), why=draw.why)),
+        (
+            0.0,
+            "house-leaks-in-everywhere",
+            message("kinds.leak-push-outward", push=units.written(push, "g"), why=draw.why),
+        ),
         tail=message("kinds.tail-percent"),
         must=True,
     )

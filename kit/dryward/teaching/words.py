@@ -173,15 +173,20 @@ class Step:
 
     #: What is worked out, in one short sentence.
     words: str
-    #: The sum with the numbers in it; empty where a table is read.
+    #: The sum with the numbers in it, as a calculator takes it; empty where a table is read.
     formula: str
     #: The number with its unit.
     result: str
 
     @property
+    def sum(self) -> str:
+        """The formula as it is shown, with the reader's marks."""
+        return language.sums(self.formula)
+
+    @property
     def line(self) -> str:
         """The step on one line."""
-        sum_ = f"{self.formula} = {self.result}" if self.formula else self.result
+        sum_ = f"{self.sum} = {self.result}" if self.formula else self.result
         return f"{self.words} {sum_}"
 
 

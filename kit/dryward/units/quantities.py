@@ -13,6 +13,7 @@ from fractions import Fraction
 from functools import cached_property
 from typing import overload
 
+from dryward import language
 from dryward.checks import Floats, NotUnderstood, OutOfRange, UnknownName, within
 from dryward.language import called, message
 from dryward.units.table import UNITS, from_si, to_si
@@ -125,11 +126,11 @@ class Quantity:
         typed = text.strip()
         if len(typed) > _LONGEST:
             raise self._not_understood(typed)
-        plain = typed.translate(_SIGNS).strip()
+        plain = language.plain(typed).translate(_SIGNS).strip()
         special = _SPECIAL.get(self.name, lambda plain: None)(plain)
         if special is not None:
             return special
-        if _THOUSANDS.search(plain):
+        if _THOUSANDS.search(plain) and not language.has_decimal_comma():
             raise self._not_understood(typed, "checks.comma-of-two-meanings")
         match = _NUMBER.search(plain)
         value = _number(match) if match else None
@@ -143,10 +144,21 @@ class Quantity:
             if name is None:
                 raise self._not_understood(typed, "checks.no-unit")
             return value, name
-        unit = self.units.get(_key(f"{before} {after}"))
+        unit = self.units.get(_key(f"{before} {after}")) or self._in_the_language(before, after)
         if unit is None or (UNITS[unit].reciprocal and value == 0):
             raise self._not_understood(typed)
         return value, unit
+
+    def _in_the_language(self, before: str, after: str) -> str | None:
+        """The unit whose sign in the reader's language stands around a number: what is shown can be typed again."""
+        if language.folder() is None:
+            return None
+        for name in dict.fromkeys(self.units.values()):
+            around = message(f"units.amount-{language.slug(name)}", number="\0").translate(_SIGNS).partition("\0")
+            alone = language.sign(name).translate(_SIGNS)
+            if _key(f"{before} {after}") in (_key(f"{around[0].strip(' -=:')} {around[2].strip(' -')}"), _key(alone)):
+                return name
+        return None
 
     def _not_understood(self, typed: str, why: str = "checks.not-understood") -> NotUnderstood:
         return NotUnderstood(self.name, typed, self.examples, why)

@@ -23,7 +23,8 @@ from numpy.typing import ArrayLike, NDArray
 from dryward.building import Material
 from dryward.checks import BadFile, Floats, OutOfRange, UnknownName, within
 from dryward.exhibit import Exhibit, one_line
-from dryward.language import message
+from dryward.language import called, message, slug
+from dryward.units import written
 
 DRY, DAMP, WET, UNKNOWN = "dry", "damp", "wet", "not known yet"
 #: From the best to the worst.
@@ -228,13 +229,17 @@ class Verdict(Exhibit):
     start: float | None = None
 
     def __repr__(self) -> str:
-        told = [f"{self.state}, of the {self.method}"]
+        told = message("verdict.line", state=called(self.state), method=self.method)
         if self.worst:
-            at = f" of {self.worst.place.layer}" if self.worst.place.layer else ""
-            told.append(f"worst: {self.worst.quantity}{at}, {self.worst.value:.3g} {self.worst.criterion.unit}".strip())
+            layer, sign = called(self.worst.place.layer), self.worst.criterion.unit
+            unit = message("verdict.line-unit", unit=slug(sign), sign=sign)
+            facts = {"quantity": message(f"verdict.limit-{self.worst.what}"), "of": bool(layer), "layer": layer}
+            worst = message("verdict.line-worst", **facts, value=written(self.worst.value, ".3g"), unit=unit)
+            told = message("verdict.line-after-line", first=told, next=worst.strip())
         if self.dries:
-            told.append(f"dries: {self.dries}")
-        return one_line("Verdict", "; ".join(told))
+            dries = message("verdict.line-dries", dries=slug(self.dries))
+            told = message("verdict.line-after-line", first=told, next=dries)
+        return one_line("Verdict", told)
 
     @property
     def worst(self) -> Finding | None:

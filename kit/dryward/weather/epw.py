@@ -224,7 +224,7 @@ def _text(path: str | PathLike[str]) -> tuple[str, list[str]]:
     except (EOFError, zlib.error):
         raise BadFile(message("weather.cut-off", file=name)) from None
     if len(raw) > LARGEST:
-        raise BadFile(message("weather.too-large", file=name, most=f"{LARGEST / 1e6:.0f}"))
+        raise BadFile(message("weather.too-large", file=name, most=units.written(LARGEST / 1e6, ".0f")))
     if b"\0" in raw:
         raise BadFile(message("weather.no-text", file=name))
     return name, raw.decode("utf-8-sig", errors="replace").splitlines()

@@ -184,12 +184,12 @@ class ClearNight(Page):
         point = units.show(state.outdoor.dew_point, "temperature", self.unit_system)
         return [
             Step(
-                message("step-lost", bare=f"{bare:.2f}", sky=f"{sky:.2f}"),
+                message("step-lost", bare=units.written(bare, ".2f"), sky=units.written(sky, ".2f")),
                 f"0.9 × 5.670 × (({bare:.2f} / 100)^4 − ({sky:.2f} / 100)^4)",
                 self._flux(lost),
             ),
             Step(
-                message("step-gained", air=f"{air_kelvin:.2f}"),
+                message("step-gained", air=units.written(air_kelvin, ".2f")),
                 f"{state.wind:.3g} × ({air_kelvin:.2f} − {bare:.2f}) + "
                 f"{HOUSE['u_value']:g} × ({HOUSE['indoor_temperature'] + KELVIN:.2f} − {bare:.2f})",
                 self._flux(warmed),

@@ -13,6 +13,7 @@ from dryward.checks import Floats
 from dryward.physics.sky import Night
 from dryward.pictures import style
 from dryward.pictures.drawing import Entry, Judged, LivePicture, ceiling, sentences
+from dryward.units import written
 
 message = language.beside(__file__)
 
@@ -112,8 +113,8 @@ class NightPicture(LivePicture[NightUnderSky]):
             message(
                 "alt-night",
                 steady=bool(np.ptp(self.shown(covering, "temperature")) < 0.05),
-                hours=f"{hours[-1] - hours[0]:.0f}",
-                when=f"{hours[coldest]:.0f}",
+                hours=written(hours[-1] - hours[0], ".0f"),
+                when=written(hours[coldest], ".0f"),
                 coldest=coldest_at,
                 air=self.show(air[coldest], "temperature"),
             ),

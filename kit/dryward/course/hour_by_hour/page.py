@@ -24,7 +24,7 @@ from dryward.physics.ventspace import VentSpace
 from dryward.pictures.year import MoistureYear, YearGraph
 from dryward.teaching import words
 from dryward.teaching.words import Step
-from dryward.units import HOUR, WATER_DENSITY, from_si, number, to_si
+from dryward.units import HOUR, WATER_DENSITY, from_si, number, to_si, written
 from dryward.verdict import Finding, Verdict, criterion
 from dryward.verdict.words import account, amount, month_of
 from dryward.weather import Air
@@ -37,7 +37,6 @@ MOST_YEARS, HOURS = 5, 8760
 #: The wood of this roof, the one that the lesson is about first.
 SHEATHING, DECK = "sheathing", "deck"
 WOOD = criterion("wood-moisture")
-BANDS = ((WOOD.caution, "caution"), (WOOD.damage, "decay"))
 #: Every layer starts in balance with this air.
 START = Air(20.0, 0.65)
 #: A house of 566 m3 whose vault of 56 m2 has a fifth of its leaks; the roof faces north.
@@ -196,7 +195,7 @@ class HourByHour(Page):
         return MoistureYear(
             run.days,
             tuple(run.moisture.items()),
-            BANDS,
+            ((WOOD.caution, language.message("pictures.caution")), (WOOD.damage, language.message("pictures.decay"))),
             run.brought,
             run.carried,
             day=state.day,
@@ -235,7 +234,7 @@ class HourByHour(Page):
                 message("over", caution=self._percent(WOOD.caution, 0)),
                 days,
                 text=message("over-text", days=round(days)),
-                note=message("over-note", days=round(deck_days), mold=f"{mold.value if mold else 0.0:.1f}"),
+                note=message("over-note", days=round(deck_days), mold=written(mold.value if mold else 0.0, ".1f")),
             ),
             Readout(
                 "ran_off",
@@ -310,12 +309,12 @@ class HourByHour(Page):
         if us:
             size = message(
                 "step-dry-us",
-                density=f"{from_si(density, 'lb/ft3'):.4g}",
-                thickness=f"{from_si(thick, 'in'):.4g}",
+                density=written(from_si(density, "lb/ft3"), ".4g"),
+                thickness=written(from_si(thick, "in"), ".4g"),
             )
             size = message("step-dry-us-grains", size=size)
         else:
-            size = message("step-dry-si", density=f"{density:.4g}", thickness=f"{thick * 1000:.4g}")
+            size = message("step-dry-si", density=written(density, ".4g"), thickness=written(thick * 1000, ".4g"))
         unit = "gr/ft2" if us else "g/m2"
         whole, one = (
             message("grains" if us else "grams", amount=number(from_si(each, unit), figures=4))

@@ -102,7 +102,10 @@ class HowFastPerms(Page):
         flow = self.show(state.together * state.push, "vapor flux")
         if state.gap > 0.0:
             return message(
-                "with-a-gap", gap=f"{state.gap * 100:.3g}", cut=self.show(state.cut, "relative humidity"), flow=flow
+                "with-a-gap",
+                gap=units.written(state.gap * 100, ".3g"),
+                cut=self.show(state.cut, "relative humidity"),
+                flow=flow,
             )
         whole = self.show(state.together, "permeance")
         return message("in-a-row", whole=whole, flow=flow)

@@ -3,7 +3,7 @@
 from dryward.teaching.practical import WINTER, Outcome, Say, Task, Values, dry, perms, vault_state
 from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import face, gain, roof
-from dryward.units import from_si
+from dryward.units import from_si, written
 
 
 def inner_changes(draw: Draw) -> Question | None:
@@ -19,7 +19,7 @@ def inner_changes(draw: Draw) -> Question | None:
     draw.tell("%", humid=round(humid[1]), rh=rh, before=round(humid[0]), after=round(humid[1]))
     draw.tell("perm", tight=tight, loose=loose, perms=50)
     draw.tell("degF", cold=cold, room=70)
-    draw.tell(times=f"{loose / tight:.0f}")
+    draw.tell(times=written(loose / tight, ".0f"))
     return draw.ask("counts-only-what-comes", "counts-only-what-leaves")
 
 

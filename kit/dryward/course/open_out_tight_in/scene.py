@@ -14,6 +14,7 @@ from dryward import language
 from dryward.checks import Floats
 from dryward.pictures import style
 from dryward.pictures.drawing import UNDER, Judged, LivePicture, sentences
+from dryward.units import written
 
 message = language.beside(__file__)
 
@@ -110,9 +111,9 @@ class BalanceMap(LivePicture[GainMap]):
         self.words(left, y, self.fitted(message("key-gain"), right - left))
         self.words(left, y - self.line, self.fitted(self.symbol("vapor flux"), right - left))
         y -= 2.6 * self.line
-        words = [message("key-over", most=f"{bands[-1]:g}")]
+        words = [message("key-over", most=written(bands[-1], "g"))]
         words += [
-            message("key-band", low=f"{low:g}", high=f"{high:g}")
+            message("key-band", low=written(low, "g"), high=written(high, "g"))
             for low, high in zip(bands[-2::-1], bands[:0:-1], strict=True)
         ]
         for text, tint in zip((*words, message("key-none")), (*tints[::-1], self.background), strict=True):

@@ -89,7 +89,7 @@ class ReadTheAir(Page):
         return message(
             "more-water",
             more=more,
-            times=f"{times:.1f}",
+            times=units.written(times, ".1f"),
             less=less,
             lower=lower,
             dew_point=self.show(wet.dew_point, "temperature"),

@@ -18,7 +18,7 @@ from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import steady
 from dryward.teaching.words import Step
-from dryward.units import to_si
+from dryward.units import to_si, written
 from dryward.verdict import DRY, WET, Verdict, of_face, states_of_faces
 from dryward.verdict.words import told
 from dryward.weather import Air
@@ -149,7 +149,7 @@ class TemperatureThroughLayers(Page):
         assert face is not None
         if face.state == WET:
             over = bool(face.value >= 1.005)
-            return message("leak-wets", over=over, times=f"{face.value:.3g}", frost=bool(face.frost))
+            return message("leak-wets", over=over, times=written(face.value, ".3g"), frost=bool(face.frost))
         there = self.show(face.value, "relative humidity")
         assert wood is not None  # air that stays as it is settles in the wood
         settles = told(wood, judged.method)

@@ -245,18 +245,19 @@ class TheFilmThatChanges(Page):
             formula = f"1 / (1/{sensitive} + 1/{backing})" if self.unit_system == "us" else f"{sensitive} + {backing}"
             return [Step(message("step-sensitive"), formula, now)]
         (low, dry), (high, wet) = state.film.points
-        mean = Step(message("step-mean"), f"({inside:.1f} % + {outside:.1f} %) / 2", f"{100 * state.mean:.1f} %")
+        mean = Step(
+            message("step-mean"), f"({inside:.1f} % + {outside:.1f} %) / 2", units.written(100 * state.mean, ".1f", "%")
+        )
         if not low < state.mean < high:
             below = bool(state.mean <= low)
             end = self.show(low if below else high, "relative humidity")
             return [mean, Step(message("step-level", below=below, humidity=end), "", now)]
         tight, open_ = (hand.plain(units.from_si(each, unit)) for each in (dry, wet))
-        power = f"(({100 * state.mean:.1f} − {low * 100:g}) / {(high - low) * 100:g})"
         return [
             mean,
             Step(
                 message("step-curve", system=self.unit_system),
-                f"{tight} × ({open_} / {tight})^{power}",
+                f"{tight} × ({open_} / {tight})^(({100 * state.mean:.1f} − {low * 100:g}) / {(high - low) * 100:g})",
                 now,
             ),
         ]

@@ -182,7 +182,7 @@ class TheHoleAndTheCeiling(Page):
             ),
             Readout(
                 "holes",
-                message("holes", ach50=f"{ACH50:g}"),
+                message("holes", ach50=units.written(ACH50, "g")),
                 holes,
                 text=message("holes-text", holes=units.number(holes)),
                 note=message(
@@ -203,9 +203,9 @@ class TheHoleAndTheCeiling(Page):
     def _quarts(self, kilograms: float) -> str:
         """Water as a volume: a liter has a kilogram."""
         return (
-            message("quarts", amount=f"{units.from_si(kilograms / 1000, 'quart'):.3g}")
+            message("quarts", amount=units.written(units.from_si(kilograms / 1000, "quart"), ".3g"))
             if self.unit_system == "us"
-            else (message("liters", amount=f"{kilograms:.3g}"))
+            else (message("liters", amount=units.written(kilograms, ".3g")))
         )
 
     def judge(self, state: Winter) -> Verdict:
@@ -255,10 +255,10 @@ class TheHoleAndTheCeiling(Page):
             Step(
                 message("step-waters"),
                 "",
-                message("step-waters-both", inside=f"{inside:.3f}", held=f"{held:.3f}"),
+                message("step-waters-both", inside=units.written(inside, ".3f"), held=units.written(held, ".3f")),
             ),
             Step(
-                message("step-carried", heavy=f"{heavy:.3f}"),
+                message("step-carried", heavy=units.written(heavy, ".3f")),
                 f"{liters:.4g} × {heavy:.3f} × ({inside:.3f} − {held:.3f}) × 150 × 86 400 / 1 000 000",
                 both(state.carried, "mass", "kg"),
             ),
@@ -278,7 +278,9 @@ class TheHoleAndTheCeiling(Page):
             Step(
                 message("step-season"),
                 message(
-                    "step-season-sum", through=f"{units.from_si(through, 'g/m2/day'):.3g}", ceiling=f"{CEILING:.3g}"
+                    "step-season-sum",
+                    through=units.written(units.from_si(through, "g/m2/day"), ".3g"),
+                    ceiling=units.written(CEILING, ".3g"),
                 ),
                 both(vapor, "mass", "kg"),
             ),

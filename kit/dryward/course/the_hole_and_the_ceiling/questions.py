@@ -6,7 +6,7 @@ from dryward.teaching import vault
 from dryward.teaching.kinds import in_a_row
 from dryward.teaching.practical import WINTER, Outcome, Say, Task, Values, airs, in_si, perms
 from dryward.teaching.questions import Draw, Question
-from dryward.units import DAY, from_si, to_si
+from dryward.units import DAY, from_si, to_si, written
 from dryward.verdict import criterion
 
 message = language.beside(__file__)
@@ -26,7 +26,7 @@ def half_hole(draw: Draw) -> Question | None:
     whole, half = (winter_water(each, push, 40, 20, 150) for each in (area, area / 2))
     draw.tell("kg", half=half, whole=whole)
     draw.tell("in2", area=area)
-    draw.tell(push=f"{push:g}")
+    draw.tell(push=written(push, "g"))
     return draw.ask_number(
         half,
         "kg",
@@ -48,7 +48,7 @@ def half_humidity(draw: Draw) -> Question | None:
     unit = "gr/lb" if draw.unit_system == "us" else "g/kg"
     full = air.saturation_vapor_pressure(to_si(float(cold), "degF"))
     pressures = (vault.air(70, rh).vapor_pressure, vault.air(70, rh / 2).vapor_pressure, full)
-    moist, drier, held = (f"{from_si(air.humidity_ratio(one), unit):.3g}" for one in pressures)
+    moist, drier, held = (written(from_si(air.humidity_ratio(one), unit), ".3g") for one in pressures)
     draw.tell(system=draw.unit_system, moist=moist, drier=drier, held=held)
     draw.tell("%", rh=rh, half=rh / 2)
     draw.tell("kg", before=before, after=after)
@@ -63,7 +63,7 @@ def which_test(draw: Draw) -> Question | None:
     draw.note(ach50=ach, volume=volume)
     cfm50 = ach * volume / 60
     everyday = from_si(natural_airflow(ach, to_si(volume, "ft3")), "cfm")
-    draw.tell(ach=f"{ach:g}")
+    draw.tell(ach=written(ach, "g"))
     draw.tell("cfm", cfm50=cfm50, everyday=everyday)
     return draw.ask("wrong-tool", "vapor-barrier-is-air-barrier", "house-must-breathe", "house-leaks-in-everywhere")
 

@@ -203,8 +203,8 @@ class VentSpace(Page):
         """Square meters on each meter, as people write it."""
         if self.unit_system == "us":
             per_foot = units.from_si(per_length * units.to_si(1, "ft"), "in2")
-            return message("opening-us", opening=f"{per_foot:.3g}")
-        return message("opening-si", opening=f"{units.from_si(per_length, 'cm2'):.3g}")
+            return message("opening-us", opening=units.written(per_foot, ".3g"))
+        return message("opening-si", opening=units.written(units.from_si(per_length, "cm2"), ".3g"))
 
     def judge(self, state: VentDay) -> Verdict:
         """What comes on this day, against what the vent air can carry."""
@@ -259,7 +259,7 @@ class VentSpace(Page):
             Step(
                 message("step-water"),
                 f"{state.outdoor.relative_humidity * 100:.3g} % × {full:.3f} g",
-                f"{here:.3f} g",
+                units.written(here, ".3f", "g"),
             ),
             Step(
                 message("step-carried"),
@@ -272,9 +272,9 @@ class VentSpace(Page):
             half = units.from_si(need.lower, "in2")
         else:
             area, each, divisor = (
-                message("step-area-si", area=f"{AREA:.4g}"),
+                message("step-area-si", area=units.written(AREA, ".4g")),
                 "cm2",
-                message("step-low-si", eaves=f"{EAVES:.3g}"),
+                message("step-low-si", eaves=units.written(EAVES, ".3g")),
             )
             half = units.from_si(need.lower, "cm2")
         return [
@@ -298,13 +298,14 @@ class VentSpace(Page):
         if state.leaking <= 0:
             return []
         push = PUSHES[state.leak]
+        assert push is not None  # of a leak there is one
         heavy = density(ROOM.temperature + KELVIN, air.STANDARD_PRESSURE - ROOM.vapor_pressure)
         full = air.saturation_vapor_pressure(COLD)
         inside, held = (1e3 * air.humidity_ratio(each) for each in (ROOM.vapor_pressure, full))
         most = units.from_si(state.leaking + state.below, "g/m2/day")
         return [
             Step(
-                message("step-leaks", push=f"{push:g}"),
+                message("step-leaks", push=units.written(push, "g")),
                 f"{LEAKY.airflow(push):.4g} / {AREA:.4g} × {heavy:.3f} × ({inside:.3f} − {held:.3f}) × 86 400",
                 self._rate(state.leaking + state.below),
             ),

@@ -6,7 +6,7 @@ from dryward.physics.ventspace import net_free_area
 from dryward.teaching import vault
 from dryward.teaching.kinds import power
 from dryward.teaching.questions import Draw, Question
-from dryward.units import from_si, to_si
+from dryward.units import from_si, to_si, written
 
 message = language.beside(__file__)
 
@@ -57,7 +57,7 @@ def first_fix(draw: Draw) -> Question | None:
     carries = power(1.5, 20, RAFTER, (20, 80))
     draw.note(ach50=ach, share=share, brings=brings, carries=carries)
     draw.tell("g/m2/day", brings=brings, carries=carries)
-    draw.tell(ach=f"{ach:g}")
+    draw.tell(ach=written(ach, "g"))
     draw.tell("%", share=share)
     draw.tell("ft2", area=area)
     return draw.ask("more-vents-always-help", "wet-roof-needs-vents", "one-in-300-is-physics")

@@ -189,13 +189,12 @@ class WinterHouse(Page):
             )
         else:
             one = indoor.vapor_excess(to_si(1.0, "kg/day"), to_si(1.0, "m3/h"), ROOM_TEMPERATURE)
-        formula = f"{one:.4g} × {show(state.production, 'mass flow')} / {show(state.fresh_air, 'air flow')}"
         room = self.say("{70 degF}")
         return [
             Step(message("step-outdoors"), "", show(outside, "pressure")),
             Step(
-                message("step-people", one=f"{one:.4g}", room=room),
-                formula,
+                message("step-people", one=units.written(one, ".4g"), room=room),
+                f"{one:.4g} × {show(state.production, 'mass flow')} / {show(state.fresh_air, 'air flow')}",
                 show(excess, "pressure"),
             ),
             Step(

@@ -7,7 +7,7 @@ from dryward.checks import OutOfRange
 from dryward.teaching import vault
 from dryward.teaching.practical import Outcome, Say, Task, Values, in_si
 from dryward.teaching.questions import Draw, Question
-from dryward.units import to_si
+from dryward.units import to_si, written
 from dryward.verdict import DRY, criterion
 from dryward.weather import Air
 from dryward.weather.indoor import steady_humidity
@@ -86,7 +86,7 @@ CHECKS = (tightened, milder, wet_windows)
 
 def _edges_clear(now: Values, say: Say) -> Outcome:
     if now["Fresh_air"] <= 0:
-        raise OutOfRange(message("task-no-fresh-air", fresh_air=f"{now['Fresh_air']:.6g}"))
+        raise OutOfRange(message("task-no-fresh-air", fresh_air=written(now["Fresh_air"], ".6g")))
     found = steady_humidity(now["Water"], now["Fresh_air"], Air(now["T_out"], now["RH_out"]), now["T_in"])
     few = now["Fresh_air"] <= to_si(100, "cfm") * (1 + 1e-9)
     edge = float(fogs_at(EDGE, now["T_out"], now["T_in"]))

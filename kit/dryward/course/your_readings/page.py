@@ -241,7 +241,7 @@ class YourReadings(Page):
 
     def _file_section(self) -> Part:
         """Which file is looked at."""
-        samples = [(name, message("sample", name=name.replace("-", " "))) for name in loggers.names()]
+        samples = [(name, message("sample", name=language.called(name.replace("-", " ")))) for name in loggers.names()]
         if self.file.name not in loggers.names():
             samples = [(self.file.name, self.file.name), *samples]
         return parts.section(
@@ -328,7 +328,7 @@ class YourReadings(Page):
                     message(
                         "model-agreement",
                         bias=self.show(agreed.bias, "pressure"),
-                        correlation=f"{agreed.correlation:.2f}",
+                        correlation=units.written(agreed.correlation, ".2f"),
                         hours=agreed.hours,
                         when=_when(self.state.late),
                         late=_hours(abs(self.state.late)) if self.state.late is not None else "",

@@ -9,6 +9,8 @@ one-number-or-points = { $what } must be one number or at least two points ({ $f
 material-line = { $name }, { $density }, { $conducts }, { $passes } at 50 %
 # A membrane at the prompt, with its permeance where the air is dry and where it is damp.
 opens = { $dry } at 25 %, { $damp } at 85 %
+# An air space at the prompt, where it is one.
+vented = vented
 curve-points = A membrane curve needs as many permeances as humidities, at least two; it has { $humidities } humidities and { $permeances } permeances.
 curve-falls = A membrane curve must not fall: at { $humidity } its permeance drops from { $left } to { $right }.
 sensitive-sheet = The sensitive sheet of a laminate must be a variable membrane.

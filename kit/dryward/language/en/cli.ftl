@@ -31,6 +31,8 @@ missing = { $arguments } is missing
 not-understood = "{ $word }" is not understood here
 did-you-mean = "{ $word }" is not understood here; did you mean { $near }
 expects = Argument { $argument }: expected one argument
+takes-nothing = Argument { $argument }: ignored explicit argument { $given }
+ambiguous = Ambiguous option: { $given } could match { $options }
 not-together = Argument { $argument }: not allowed with argument { $other }
 
 ## What stands for a value in the help

@@ -185,3 +185,14 @@ asks-mold-month-1 = 30-day mean below 80 percent while the 30-day mean temperatu
 asks-wood-decay-1 = below fiber saturation, about 30 percent, above which serious decay begins
 asks-wood-fungi-1 = at most 20 percent, above which fungi can begin
 asks-dry-lumber-1 = at most 19 percent, the limit of dry lumber
+
+## What a climate zone may be: "it must be ..."
+
+zones-there-are = 0 to 8, with or without A, B or C
+
+## A row of the tables that cannot be used; $quoted and $memory are words of the tables.
+
+row-reading = The table { $table }, row { $row }: reading must be { $quoted } or { $memory }.
+# $listed are years, $editions is a constant of the code and its name stays.
+row-edition = The table { $table }, row { $row }: { $listed } is no edition; EDITIONS are { $editions }.
+row-number = The table of codes, row { $row }: { $given } is not a number.

@@ -18,3 +18,8 @@ lacks = Row { $row } of the table { $table } has no { $column }.
 stands-twice = The id { $row } stands twice in the table { $table }.
 nothing-computes = Row { $row } of the table { $table }: nothing computes "{ $asked }".
 trouble = Row { $row } of the table { $table }: { $trouble }
+# $item and $property are words of the tables.
+no-range = Row { $row }: { $item } has no range of { $property }.
+part-of-codes = Row { $row } of the table codes: "{ $part }" is not understood.
+layer-lacks = The layer { $layer } has neither a resistance nor a permeance.
+layers-not-understood = The layers "{ $layers }" are not understood: { $trouble }.

@@ -20,12 +20,19 @@ upper-deck = upper deck
 vent-space = vent space
 weather-barrier = weather barrier
 
-## Layers of the lessons' own walls, and what air is at their two sides.
+## Layers of the lessons' own walls, and what air is at their two sides; the outer layers of the questions.
 
 bay = bay
+closed-sheet = closed sheet
+edge-of-the-pane = edge of the pane
 empty-bay = empty bay
+fiberboard = fiberboard
 film = film
+middle-of-the-glass = middle of the glass
+open-membrane = open membrane
+osb = OSB
 outer-board = outer board
+walls = walls
 
 ## The kit's own roofs and walls.
 
@@ -295,6 +302,7 @@ room-humidity = room humidity
 room-humidity-in-summer = room humidity in summer
 room-temperature = room temperature
 room-temperature-in-summer = room temperature in summer
+roughness = roughness
 seats = seats
 share = share
 share-of-gaps = share of gaps
@@ -368,6 +376,8 @@ warming-of-the-vent-air = warming of the vent air
 water-absorption-coefficient = water absorption coefficient
 water-content-where-liquid-begins-to-move = water content where liquid begins to move
 wet-cup-value = wet-cup value
+width-of-the-vent-space = width of the vent space
+wind-pressure-coefficient = wind pressure coefficient
 wind-speed = wind speed
 wood-temperature = wood temperature
 
@@ -517,3 +527,19 @@ class-iii = class III
 drywall = drywall
 no-retarder = no retarder
 outside-board = outside board
+
+## Where a value of the evidence stands.
+
+the-kit-s-own = the kit's own
+
+## Sample files of loggers.
+
+cause-air-leak = cause air leak
+cause-built-in-water = cause built in water
+cause-indoor-humidity = cause indoor humidity
+cause-rain-leak = cause rain leak
+messy-dew-point = messy dew point
+messy-no-titles = messy no titles
+messy-report = messy report
+messy-semicolon = messy semicolon
+messy-three-places = messy three places

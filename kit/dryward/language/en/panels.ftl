@@ -235,6 +235,8 @@ monthly-temperatures = January to December, { $unit }
 monthly-humidities = Humidity, %
 # Between the twelve numbers that are typed.
 typed-after-typed = { $first }, { $next }
+# The same in a language whose decimal mark is a comma.
+typed-after-typed-comma = { $first }; { $next }
 room-air = Room air
 room-temperature = Room temperature
 room-winter-temperature = Winter temperature
@@ -311,6 +313,8 @@ resistance-of = Thermal resistance of { $layer }
 permeance-of = Permeance of { $layer }
 sheet = sheet
 air-space = air space
+# A material: its R in one inch.
+r-per-inch = R-{ $number } per in.
 vented = vented
 open = open
 dry-and-humid = { $dry } dry, { $humid } humid

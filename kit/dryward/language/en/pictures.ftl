@@ -165,3 +165,4 @@ state-after-state = { $first }, { $next }
 state-along = The state along { $what }: { $states }.
 value-and-state = { $value } { $state }
 dries-both-ways = A wet layer dries { $inward } inward and { $outward } outward.
+none-of = There is no picture of { $given }.

@@ -356,7 +356,15 @@ year-cold-winter =
        *[hours] A cold winter: each hour { $kelvin } K colder than given, at the same relative humidity, sun and wind, with less radiation from the sky; EN 15026 takes such a year for one in ten (from memory).
     }
 hours-given = hours given
-invented-place = { $place } (an invented place)
+invented-place = { $id ->
+    [cold] cold (an invented place)
+    [cool-marine] cool marine (an invented place)
+    [hot-dry] hot dry (an invented place)
+    [hot-humid] hot humid (an invented place)
+    [mixed-humid] mixed humid (an invented place)
+    [very-cold] very cold (an invented place)
+   *[other] { $place } (an invented place)
+}
 weather-file = weather file
 typed-means = typed monthly means
 typed-means-have-no-hours = Typed means have no hours, so the hourly years are left out: wood moisture and mold were not checked.
@@ -502,3 +510,6 @@ inside-layer = inside { $layer }
 way-of-inward = inward
 way-of-outward = outward
 way-of-both = both
+# $given is what was asked about.
+no-table-of = There is no table of { $given }.
+trials-stopped = The trials were stopped.

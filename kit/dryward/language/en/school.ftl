@@ -117,3 +117,16 @@ register-there = { $file } is there already; move it away to make new passwords.
 no-register = There is no { $file }; make the seats with `python -m dryward.school.hub`.
 no-register-in-it = { $file } cannot be read as the register of a class.
 memory-used-up = The memory that this seat may use is used up. Choose Kernel > Restart Kernel, close other lessons, and open this lesson again; your answers are kept.
+
+## For who runs the server of a class: its options, and the lines of its log.
+
+ready-help = Kernels kept ready
+most-help = Most kernels in use at once
+kernel-not-started = A kernel could not be started
+register-folder-help = folder of the class, with its register
+folder-help = folder of the class
+first-number-help = user number of the first seat, when started by root; 0: all are one user
+lesson-ended = { $seat } took { $taken } MB: its heaviest lesson was ended
+seats-are-typed = Type how many seats there are and the folder of the class, such as 30 and a name.
+seats-refused = dryward: { $why }
+seat-and-password = { $seat }   { $password }

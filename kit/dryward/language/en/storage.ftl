@@ -8,6 +8,12 @@ not-there = { $file }: there is no such file.
 # $cause is what the operating system says, or the message after this.
 cannot-be-read = { $file }: it cannot be read ({ $cause }).
 no-name = the name is not one a file can have
+# Why a file is not written; each stands where $cause or $reason does.
+disk-full = the disk is full
+folder-closed = this folder may not be written
+folder-not-there = the folder is not there
+another-writes = another program is writing it
+system-refused = the system refused it
 cannot-be-written = { $file }: it cannot be written ({ $cause }).
 being-written = { $file }: another program is writing it; try again.
 already-there = { $file }: there is already a file of that name; it was left as it is.

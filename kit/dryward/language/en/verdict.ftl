@@ -279,3 +279,34 @@ not-given = { $what ->
 }
 criterion-without-source = The row { $id } of the criteria lacks its source or how it was read.
 criterion-no-number = The row { $id } of the criteria has a limit that is no number.
+
+## A verdict at the prompt, in one line. $state and $layer are names; $unit may be empty.
+
+line = { $method ->
+    [year] { $state }, of the year
+    [months] { $state }, of the months
+    [face] { $state }, of the face
+    [winter] { $state }, of the winter
+    [night] { $state }, of the night
+    [vent] { $state }, of the vent
+    [window] { $state }, of the window
+   *[steady] { $state }, of the steady
+}
+line-worst = { $of ->
+    [yes] worst: { $quantity } of { $layer }, { $value } { $unit }
+   *[no] worst: { $quantity }, { $value } { $unit }
+}
+# $unit of the limit in plain letters, and as the tables have it in $sign.
+line-unit = { $unit ->
+    [percent-MC] % MC
+    [of-6] of 6
+    [kg-per-m2] kg/m2
+    [kg-per-s-m2] kg/(s m2)
+   *[other] { $sign }
+}
+line-dries = { $dries ->
+    [within-the-year] dries: within the year
+    [later] dries: later
+   *[not] dries: not
+}
+line-after-line = { $first }; { $next }

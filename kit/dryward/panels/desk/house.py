@@ -16,7 +16,7 @@ from dryward.building import Assembly, Framing
 from dryward.building.job import DESIGNS, Job, Place, Room, Tightness, Vent
 from dryward.building.schema import LONGEST_NAME, Entry, entries
 from dryward.checks import OutOfRange
-from dryward.language import called, joined, message, typed
+from dryward.language import called, has_decimal_comma, joined, message, typed
 from dryward.panels.desk import parts
 from dryward.panels.desk.layers import Troubles
 from dryward.panels.desk.parts import Part
@@ -28,8 +28,9 @@ _PLACES = ("demo", "file", "means")
 _FACES, _COLORS = (0, 90, 180, 270), (30, 50, 70, 90)
 
 
-#: Between the twelve numbers of a year that are typed.
-_TYPED = "panels.typed-after-typed"
+def _in_a_row(numbers: Sequence[str]) -> str:
+    """The twelve numbers of a year as they are typed: no comma between them where it is the decimal mark."""
+    return joined("panels.typed-after-typed-comma" if has_decimal_comma() else "panels.typed-after-typed", numbers)
 
 
 def _shown(value: float, name: str, system: str) -> str:
@@ -112,8 +113,8 @@ def place_section(job: Job, system: str, troubles: Troubles, upload_limit: int, 
     more = []
     if kind == "means":
         unit = "degF" if system == "us" else "degC"
-        warm = joined(_TYPED, [typed(units.number(units.from_si(t, unit), 1)) for t in place.temperature])
-        humid = joined(_TYPED, [units.number(rh * 100, 0) for rh in place.relative_humidity])
+        warm = _in_a_row([typed(units.number(units.from_si(t, unit), 1)) for t in place.temperature])
+        humid = _in_a_row([units.number(rh * 100, 0) for rh in place.relative_humidity])
         symbol = units.unit(unit).symbol
         more = [
             parts.area(
@@ -331,7 +332,7 @@ def _place(old: Place, what: str, value: str, system: str) -> Place:
         return Place(value, "cold" if value == "demo" else "weather.epw", zone=old.zone)
     if what in ("temperature", "relative_humidity"):
         unit = units.SHOWN[system][what.replace("_", " ")]
-        separator = ";" if ";" in value else ","
+        separator = ";" if ";" in value or has_decimal_comma() else ","
         typed = [each for each in value.replace("\n", separator).split(separator) if each.strip()]
         means = tuple(units.quantity(each, what.replace("_", " "), unit) for each in typed)
         return _with_field(old, what, means)

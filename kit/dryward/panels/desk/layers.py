@@ -161,12 +161,12 @@ def _values(thing: Substance, system: str) -> tuple[str, str]:
         if system == "us":
             inch = units.INCH  # of the thing: R and perms of one inch
             return (
-                f"R-{units.from_si(inch / heat, 'R'):.2g} per in.",
-                f"{units.from_si(level / inch, 'perm'):.3g} perm-in.",
+                message("panels.r-per-inch", number=units.written(units.from_si(inch / heat, "R"), ".2g")),
+                units.written(units.from_si(level / inch, "perm"), ".3g", "perm in"),
             )
-        return f"{heat:.3g} W/(m K)", f"{level * 1e12:.3g} ng/(s m Pa)"
+        return units.written(heat, ".3g", "W/(m K)"), units.written(level * 1e12, ".3g", "ng/(s m Pa)")
     if isinstance(thing, AirSpace):
-        return f"R-{units.from_si(thing.thermal_resistance, 'R'):.2g}", message(
+        return units.written(units.from_si(thing.thermal_resistance, "R"), ".2g", "R"), message(
             "panels.vented"
         ) if thing.vented else message("panels.air-space")
     dry, wet = thing.permeance(0.5, 0.0), thing.permeance(0.9, 0.8)

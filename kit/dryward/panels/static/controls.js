@@ -22,9 +22,10 @@ function notched(spec, value, move) {
   return Number(valueAt(spec, next / spec.notches).toPrecision(10));
 }
 
+// As `SliderControl.say` writes it, with the hyphen of the keys: it stands in a field.
 function shownNumber(spec, value) {
-  if (!spec.log) return value.toFixed(spec.digits).replace(/^-(0(\.0+)?)$/, "$1");
-  return String(Number(value.toPrecision(value < 1 ? 2 : 3)));
+  if (!spec.log) return typedFigures(value.toFixed(spec.digits).replace(/^-(0(\.0+)?)$/, "$1"));
+  return typedFigures(String(Number(value.toPrecision(value < 1 ? 2 : 3))));
 }
 
 // As it is read, not as it is typed: a hyphen is no minus to those who listen.

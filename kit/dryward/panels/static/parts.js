@@ -7,6 +7,11 @@ function say(name, facts = {}) {
   return texts[name].replace(/\{(\w+)\}/g, (whole, fact) => (fact in facts ? facts[fact] : whole));
 }
 
+// A number as JavaScript writes it, with the reader's decimal mark; its minus is the hyphen of the keys.
+function typedFigures(text) {
+  return text.replace(".", () => texts["decimal-mark"]);
+}
+
 // An element with attributes and children; a string child is text, never markup.
 function make(tag, attributes = {}, ...children) {
   const element = document.createElement(tag);

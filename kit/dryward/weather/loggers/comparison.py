@@ -9,7 +9,7 @@ from numpy.typing import ArrayLike, NDArray
 from dryward import air
 from dryward.checks import Floats, OutOfRange, within
 from dryward.language import message
-from dryward.units import HOUR
+from dryward.units import HOUR, written
 from dryward.weather import gaps, indoor
 from dryward.weather.climate import YEAR, HourlyWeather
 from dryward.weather.loggers.readings import Readings, Record, Times
@@ -150,7 +150,7 @@ def _whole(record: Record, name: str, notes: list[str]) -> Floats:
     bad = ~np.isfinite(values)
     series = f"{name.replace('_', '-')}-{record.place}"
     if bad.mean() > MOST_FILLED:
-        most = f"{100 * MOST_FILLED:.0f}"
+        most = written(100 * MOST_FILLED, ".0f")
         raise OutOfRange(
             message("loggers.too-many-gaps", series=series, hours=bad.size, lost=int(bad.sum()), most=most)
         )

@@ -15,7 +15,7 @@ from dryward import air
 from dryward.checks import BadFile, Floats, UnknownName, within
 from dryward.language import called, listing, message
 from dryward.units import number as shown
-from dryward.units import to_si
+from dryward.units import to_si, written
 from dryward.weather.loggers import sheet
 from dryward.weather.loggers.guessing import PLACES, Column, Guess, place_in, row_date
 from dryward.weather.loggers.guessing import guess as guessed
@@ -152,7 +152,7 @@ def _standard(times: list[datetime], guess: Guess, notes: list[str], name: str) 
     if aware:
         zone = min(t.utcoffset() or timedelta() for t in aware)
         hours = zone.total_seconds() / 3600
-        notes.append(message("loggers.zone-of-times", file=name, hours=f"{hours:+g}"))
+        notes.append(message("loggers.zone-of-times", file=name, hours=written(hours, "+g")))
         times = [
             t if t.tzinfo is None else (t - (t.utcoffset() or timedelta()) + zone).replace(tzinfo=None) for t in times
         ]

@@ -10,6 +10,7 @@ from pathlib import Path
 
 from dryward.checks import BadFile
 from dryward.language import message
+from dryward.units import written
 
 #: Larger than years of readings every minute are [bytes]; and rows.
 LARGEST, MOST_ROWS = 40_000_000, 1_000_000
@@ -29,7 +30,7 @@ def lines(path: str | PathLike[str]) -> tuple[str, ...]:
         reason = error.strerror.lower() if error.strerror else message("loggers.unknown-reason")
         raise BadFile(message("loggers.cannot-be-opened", file=name, reason=reason)) from None
     if len(raw) > LARGEST:
-        raise BadFile(message("loggers.too-large", file=name, most=f"{LARGEST / 1e6:.0f}"))
+        raise BadFile(message("loggers.too-large", file=name, most=written(LARGEST / 1e6, ".0f")))
     text = _decoded(raw)
     if text is None or _CONTROL.search(text):
         raise BadFile(message("loggers.no-text", file=name))
