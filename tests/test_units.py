@@ -5,6 +5,7 @@ Published factors are in tests/published.
 
 import csv
 import math
+import pickle
 from pathlib import Path
 
 import pytest
@@ -191,3 +192,29 @@ def test_lists_are_taken_and_what_lets_nothing_through_has_no_end_of_resistance(
             units.to_si(bad, "perm")
         with pytest.raises(OutOfRange, match=r"^The permeance must be a number, not .+\.$"):
             units.from_si(bad, "sd m")
+
+
+@pytest.mark.parametrize("rise", [0.5, 1, 2, 3, 4, 4.5, 6, 9, 12, 24])
+def test_a_slope_is_said_back_as_the_trade_writes_it(rise):
+    angle = units.quantity(f"{rise:g}/12", "slope")
+    assert units.slope(angle) == units.slope(angle, "us") == f"{rise:g}/12"
+    assert units.slope(angle, "si") == ("45°" if rise == 12 else f"{rise:g}/12")
+    assert units.quantity(units.slope(angle), "slope") == angle
+
+
+@pytest.mark.parametrize(
+    ("angle", "said"), [(0.0, "0°"), (18.4, "18.4°"), (33.3333, "33.3°"), (35.0, "35°"), (90.0, "90°")]
+)
+def test_another_slope_is_said_in_degrees(angle, said):
+    assert {units.slope(angle, system) for system in (None, "us", "si")} == {said}
+
+
+def test_a_text_that_is_made_before_its_reader_is_known():
+    """In both systems, the trade's own first; for a reader of one of them in that alone."""
+    text = units.InBoth.of(lambda system: f"It holds {units.show(0.0147, 'area density', system)}.")
+    assert text == "It holds 21.1 gr/ft² (14.7 g/m²)."
+    assert [units.read_in(text, system) for system in ("us", "si", None)] == [
+        "It holds 21.1 gr/ft².", "It holds 14.7 g/m².", text,
+    ]  # fmt: skip
+    assert units.read_in("dry", "si") == "dry"
+    assert units.read_in(pickle.loads(pickle.dumps(text)), "si") == "It holds 14.7 g/m²."

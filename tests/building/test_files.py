@@ -1,8 +1,10 @@
 """Assembly files: what is saved opens again, and what is broken gets one sentence."""
 
+import dataclasses
 import os
 import re
 import sys
+import tomllib
 
 import pytest
 from hypothesis import HealthCheck, given, settings
@@ -22,7 +24,7 @@ from dryward.building import (
 )
 from dryward.building.substances import Membrane
 from dryward.checks import BadFile, PlainError
-from dryward.units import from_si, to_si
+from dryward.units import from_si, quantity, to_si
 
 HEAD = 'format = "dryward assembly"\nversion = 2\n'
 BOARD = '[[layer]]\nmaterial = "gypsum-board"\nthickness = "1/2 in"\n'
@@ -35,6 +37,17 @@ def test_every_preset_survives_the_round_trip(name, tmp_path):
     roof.save(path)
     assert building.load(path) == roof
     assert building.load(str(path)) == roof
+
+
+@pytest.mark.parametrize(
+    ("typed", "kept"), [("4/12", "4/12"), ("4.5/12", "4.5/12"), ("45", 45.0), ("18.4 deg", 18.4), ("90", 90.0)]
+)
+def test_a_slope_stands_in_a_file_as_it_was_meant(typed, kept, tmp_path):
+    roof = dataclasses.replace(building.preset("vented-vault"), slope=quantity(typed, "slope"))
+    path = tmp_path / "roof.toml"
+    roof.save(path)
+    assert tomllib.loads(path.read_text(encoding="utf-8"))["slope"] == kept
+    assert building.load(path) == roof
 
 
 def test_a_saved_file_opens_without_the_library(tmp_path, monkeypatch):

@@ -508,3 +508,47 @@ def test_the_checks_with_their_fixed_numbers():
 def test_the_prediction_and_its_numbers():
     assert f"{asked.pressure(21, 90):.0f} Pa" in asked.reveal("your-readings")
     assert asked.pressure(21, 90) < asked.pressure(70, 15)
+
+
+@pytest.mark.parametrize("id", [name for name in loggers.names() if name.startswith("cause-")])
+@pytest.mark.parametrize("shift", [-13, 0, 13])
+def test_what_moves_before_the_room_does_not_lag_behind_it(tmp_path, id, shift):
+    """An effect does not come before its cause: no negative lag is shown, and what it means is said."""
+    page = open_page("your-readings", tmp_path / "p.json")
+    page.act("sample", id)
+    page.controls["Shift"].value = shift
+    lag = page.readouts["lag"]
+    shown = next(each for each in page.readout_list if each.name == "lag").shown("us")
+    if lag < 0:
+        assert shown["value"] == "none"
+        assert shown["also"].startswith(f"it moves {-lag:.0f} h before the room: ")
+    else:
+        assert (shown["value"], shown["also"]) == (f"{lag:.0f} h", "")
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_units_of_a_column_are_shown_as_people_write_them_and_taken_as_files_have_them(tmp_path, system):
+    page = open_page("your-readings", tmp_path / "p.json", system)
+    units_of = {
+        option["id"]: option["text"]
+        for part in everything(page.desk())
+        if str(part.get("key", "")).startswith("guess:column:") and part["key"].endswith(":unit")
+        for option in part["options"]
+    }
+    assert units_of["degC"] == "°C"
+    assert units_of["degF"] == "°F"
+    assert not {"degC", "degF"} & set(units_of.values())
+    assert "in °F" in " ".join(page.file.guess.sentences()) or "in °C" in " ".join(page.file.guess.sentences())
+    assert "deg" not in " ".join(page.file.guess.sentences())
+    assert not page.troubles
+
+
+def everything(part):
+    """All parts of a desk, however deep."""
+    if isinstance(part, dict):
+        yield part
+        for inside in part.values():
+            yield from everything(inside)
+    elif isinstance(part, (list, tuple)):
+        for inside in part:
+            yield from everything(inside)

@@ -24,7 +24,7 @@ from dryward.physics.ventspace import VentSpace
 from dryward.pictures.year import MoistureYear, YearGraph
 from dryward.teaching import words
 from dryward.teaching.words import Step
-from dryward.units import HOUR, WATER_DENSITY, from_si, to_si, written
+from dryward.units import HOUR, WATER_DENSITY, from_si, number, to_si, written
 from dryward.verdict import Finding, Verdict, criterion
 from dryward.verdict.words import account, amount, month_of
 from dryward.weather import Air
@@ -317,7 +317,7 @@ class HourByHour(Page):
             size = message("step-dry-si", density=written(density, ".4g"), thickness=written(thick * 1000, ".4g"))
         unit = "gr/ft2" if us else "g/m2"
         whole, one = (
-            message("grains" if us else "grams", amount=written(from_si(each, unit), ".4g"))
+            message("grains" if us else "grams", amount=number(from_si(each, unit), figures=4))
             for each in (dry, dry * 0.01)
         )
         return [
