@@ -11,7 +11,7 @@ from jobs_at_hand import TIGHT
 from pypdf import PdfReader
 
 import made_up
-from dryward import language
+from dryward import __version__, language
 from dryward.building import Assembly, Layer, codes, library, preset
 from dryward.building.job import Job, Place, Tightness, Vent
 from dryward.physics import drying, monthly, steady
@@ -28,8 +28,8 @@ JOBS = {
 }
 #: Names of standards, of codes and of the kit, signs of classes, and formats.
 NAMES = ("ISO", "EN", "IRC", "IECC", "dryward", "roof.toml", "II", "III")
-#: Sections of codes and of standards, in short.
-SECTIONS = ("R702.7", "R806", "N1102")
+#: Sections of codes, and the version that a report ends with.
+SECTIONS = ("R702.7", "R806", "N1102", __version__)
 
 
 @pytest.fixture
