@@ -2,12 +2,16 @@
 
 What a screen, a page, a picture or a command then shows outside of marks is a
 text that stands in the code, or a fact: a number, or what somebody named.  A
-number with a decimal point was not written for the reader.  `write` makes the
-folder of the language from the files of English; `bare` gives what of a text
+number with a decimal point was not written for the reader.  `home` is the
+folder of the language, made from the files of English; `bare` gives what of a text
 stands outside of marks.
 """
 
+import atexit
+import functools
 import re
+import shutil
+import tempfile
 import tomllib
 from pathlib import Path
 
@@ -109,6 +113,14 @@ def write(folder):
         table = tomllib.loads(path.read_text(encoding="utf-8"))
         (lessons / f"{path.parent.name}.toml").write_text(tomli_w.dumps(lesson(table)), encoding="utf-8")
     return folder
+
+
+@functools.cache
+def home():
+    """The folder of the whole language, written once for all tests of a process that only read it."""
+    folder = Path(tempfile.mkdtemp(prefix="made-up-"))
+    atexit.register(shutil.rmtree, folder, ignore_errors=True)
+    return write(folder / "xx")
 
 
 def bare(text):

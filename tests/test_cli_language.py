@@ -29,14 +29,12 @@ NAMES = ("dryward", ".pdf", ".html", ".toml", *weather.demos(), *building.preset
 
 
 @pytest.fixture(scope="module", autouse=True)
-def spoken(tmp_path_factory):
+def spoken():
     """The made-up language."""
-    language.use(made_up.write(tmp_path_factory.mktemp("language") / "xx"))
-    language._loaded.clear()
+    language.use(made_up.home())
     taught.forget()
     yield
     language.use(None)
-    language._loaded.clear()
     taught.forget()
 
 

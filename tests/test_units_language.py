@@ -20,11 +20,10 @@ WARM, COLD = Air(21.0, 0.4), Air(-7.0, 0.8)
 
 
 @pytest.fixture
-def foreign(tmp_path):
-    language.use(made_up.write(tmp_path / "xx"))
+def foreign():
+    language.use(made_up.home())
     yield
     language.use(None)
-    language._loaded.clear()
 
 
 @pytest.mark.parametrize("system", units.SHOWN)
@@ -62,7 +61,6 @@ def test_how_a_number_is_written(tmp_path):
             within("Thickness", -0.5, 0, 3.5, "m")
     finally:
         language.use(None)
-        language._loaded.clear()
 
 
 @pytest.mark.parametrize("mark", [",", "·"])
@@ -80,7 +78,6 @@ def test_a_comma_before_three_digits(tmp_path, mark):
         assert made_up.unmarked(str(refused.value), ("m", "in", "mm")) == []
     finally:
         language.use(None)
-        language._loaded.clear()
 
 
 def test_a_sum_has_the_marks_of_the_language(foreign):

@@ -11,12 +11,11 @@ PAGES = lessons.pages()
 
 
 @pytest.fixture(scope="module")
-def spoken(tmp_path_factory):
+def spoken():
     """The made-up language."""
-    language.use(made_up.write(tmp_path_factory.mktemp("languages") / "xx"))
+    language.use(made_up.home())
     yield
     language.use(None)
-    language._loaded.clear()
     lessons.forget()
 
 

@@ -100,7 +100,6 @@ def spoken(tmp_path):
     language.use(made_up.write(tmp_path / "xx"))
     yield tmp_path / "xx"
     language.use(None)
-    language._loaded.clear()
     lessons.forget()
 
 

@@ -33,12 +33,11 @@ SECTIONS = ("R702.7", "R806", "N1102", __version__)
 
 
 @pytest.fixture
-def spoken(tmp_path):
+def spoken():
     """The made-up language while a test runs."""
-    language.use(made_up.write(tmp_path / "xx"))
+    language.use(made_up.home())
     yield
     language.use(None)
-    language._loaded.clear()
 
 
 def told(text, job):

@@ -31,14 +31,12 @@ NAMES = ("dryward", "my-roof.toml", "toml", "csv", "epw", "pdf", "II")
 
 
 @pytest.fixture(scope="module")
-def spoken(tmp_path_factory):
+def spoken():
     """The made-up language."""
-    language.use(made_up.write(tmp_path_factory.mktemp("language") / "xx"))
-    language._loaded.clear()
+    language.use(made_up.home())
     lessons.forget()
     yield
     language.use(None)
-    language._loaded.clear()
     lessons.forget()
 
 

@@ -13,9 +13,9 @@ from dryward.teaching.progress import Progress
 
 
 @pytest.fixture
-def elsewhere(tmp_path):
+def elsewhere():
     """The made-up language."""
-    language.use(made_up.write(tmp_path / "xx"))
+    language.use(made_up.home())
     yield
     language.use(None)
 
@@ -36,9 +36,9 @@ def test_the_lists_of_words_have_their_twins(elsewhere):
         assert made_up.unmarked(words.shown(each)) == [], each
 
 
-def test_the_lists_follow_the_language(tmp_path):
+def test_the_lists_follow_the_language():
     before = beliefs.beliefs(), words.cautions(), pathways.pathways()
-    language.use(made_up.write(tmp_path / "xx"))
+    language.use(made_up.home())
     try:
         assert [each.id for each in beliefs.beliefs()] == [each.id for each in before[0]]
         assert beliefs.beliefs()[0].claim == made_up.longer(before[0][0].claim)
@@ -127,9 +127,9 @@ def test_what_cannot_be_asked_for_is_refused_in_another_language(elsewhere):
         assert made_up.unmarked(str(refused.value), ("nothing", "toml", "meaning")) == []
 
 
-def test_the_lessons_stay_the_same(tmp_path):
+def test_the_lessons_stay_the_same():
     english = lessons.pages()
-    language.use(made_up.write(tmp_path / "xx"))
+    language.use(made_up.home())
     try:
         assert lessons.pages() == english
     finally:

@@ -26,9 +26,9 @@ PLACES = (
 
 
 @pytest.fixture
-def elsewhere(tmp_path):
+def elsewhere():
     """The made-up language."""
-    language.use(made_up.write(tmp_path / "xx"))
+    language.use(made_up.home())
     yield
     language.use(None)
 
@@ -100,10 +100,10 @@ def test_an_error_speaks_another_language(elsewhere):
         assert made_up.unmarked(str(refused.value), (*OWN, "Dach")) == []
 
 
-def test_words_follow_the_language_at_once(tmp_path):
+def test_words_follow_the_language_at_once():
     deck = of_findings("year", [Finding("wood-moisture", PLACES[1], 30.0, ROWS["wood-moisture"], "wet", 30.0, 3)])
     before = words.sentence(deck)
-    language.use(made_up.write(tmp_path / "xx"))
+    language.use(made_up.home())
     try:
         assert made_up.unmarked(before)
         assert words.sentence(deck) != before

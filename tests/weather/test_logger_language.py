@@ -13,9 +13,9 @@ from dryward.weather.loggers import samples
 
 
 @pytest.fixture
-def elsewhere(tmp_path):
+def elsewhere():
     """The made-up language."""
-    language.use(made_up.write(tmp_path / "xx"))
+    language.use(made_up.home())
     yield
     language.use(None)
 
@@ -41,11 +41,11 @@ def test_a_file_is_told_of_in_another_language(elsewhere, name):
 
 
 @pytest.mark.parametrize("cause", samples.CAUSES)
-def test_what_readings_point_to_follows_the_language(tmp_path, cause):
+def test_what_readings_point_to_follows_the_language(cause):
     with loggers.sample(f"cause-{cause}") as path:
         found = loggers.diagnose(loggers.read(path))
     before = found.evidence
-    language.use(made_up.write(tmp_path / "xx"))
+    language.use(made_up.home())
     try:
         assert len(found.evidence) == len(before) == 5
         assert all(made_up.unmarked(each) == [] for each in found.evidence)
