@@ -633,10 +633,10 @@ METHODS = ("year", "months", "steady", "face", "winter", "night", "vent", "windo
 SHOWN = {
     ("kg/m2", "us"): r"[\d.]+ gr/ft²",
     ("kg/m2", "si"): r"[\d.]+ g/m²",
-    ("kg/m2", None): r"[\d.]+ g/m² \([\d.]+ gr/ft²\)",
+    ("kg/m2", None): r"[\d.]+ gr/ft² \([\d.]+ g/m²\)",
     ("kg/(s m2)", "us"): r"[\d.e-]+ gr/ft² day",
     ("kg/(s m2)", "si"): r"[\d.e-]+ g/m² day",
-    ("kg/(s m2)", None): r"[\d.e-]+ g/m² day \([\d.e-]+ gr/ft² day\)",
+    ("kg/(s m2)", None): r"[\d.e-]+ gr/ft² day \([\d.e-]+ g/m² day\)",
     "% MC": r"\d+ % moisture content",
     "of 6": r"[\d.]+ of 6",
     "": r"\d+ %",

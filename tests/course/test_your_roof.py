@@ -405,8 +405,8 @@ def test_page_command_line_and_report_agree_to_the_last_digit(page, tmp_path, ca
     assert (tmp_path / "again.pdf").read_bytes() == (tmp_path / "osb.pdf").read_bytes()
     for each in page.checking.review.checks:
         if not each.id.startswith("code-"):
-            assert " ".join(each.what.split()) in words
-    assert page.checking.review.headline in words
+            assert " ".join(units.read_in(each.what, "us").split()) in words
+    assert units.read_in(page.checking.review.headline, "us") in words
 
 
 def test_the_limits_of_the_verdict_stand_beside_it(page):
@@ -414,7 +414,7 @@ def test_the_limits_of_the_verdict_stand_beside_it(page):
     page.act("check:run")
     said = [part["text"] for part in parts(page).values() if part.get("kind") == "text"]
     words = spoken(page)
-    assert page.checking.review.headline in words
+    assert units.read_in(page.checking.review.headline, "us") in words
     assert page.checking.review.limits in words or page.checking.review.limits in said
     assert document.legend() in words
 
@@ -425,7 +425,7 @@ def test_uncertain_inputs_on_the_page(page, monkeypatch):
     page.act("check:spread")
     found = page.checking.review.check("years")
     assert found.numbers[0].low <= found.numbers[0].value <= found.numbers[0].high
-    assert found.matters in spoken(page)
+    assert units.read_in(found.matters, "us") in spoken(page)
     # The last digits of a long sum hang on where the arrays lie in memory; the plain form has nine.
     assert many.plain(page.checking.review) == many.plain(review(job(page), spread=4))
 

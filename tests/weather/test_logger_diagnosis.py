@@ -210,7 +210,7 @@ def test_the_sun_is_that_of_the_same_hours(readings):
     assert (outdoors.latitude, outdoors.time_zone) == (year.latitude, year.time_zone)
     instants, _ = loggers.driving(readings, sun=replace(year, sun_offset=0.0))
     assert (outdoors.sun_offset, instants.sun_offset) == (-0.5, 0.0)
-    assert "Sun, sky and wind are those of Cold" in outdoors.notes[-1]
+    assert "Sun, sky and wind are those of cold" in outdoors.notes[-1]
 
 
 def test_gaps_are_filled_and_said(readings):
