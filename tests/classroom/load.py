@@ -1,4 +1,4 @@
-"""A class on one box, measured: ``python tests/classroom/load.py 5 10 20 30`` prints the table of DEVELOPERS.md.
+"""A class on one box, measured: ``python tests/classroom/load.py 5 10 20 30`` prints a table.
 
 Each learner opens a lesson (one a second come in, or all at once), reads,
 and drags one slider or another in short bursts, two updates a second, with a

@@ -22,7 +22,7 @@ def test_a_class_at_once(tmp_path, learners, slowest):
     assert len(found.opened) == learners
     assert found.behind == 0, "the newest value shows in the end"
     assert max(found.kernels) < LIGHT
-    # What a busy machine can bear; the measured times stand in DEVELOPERS.md.
+    # What a busy machine can bear; `load.py` measures.
     assert statistics.median(found.took) < slowest
 
 
