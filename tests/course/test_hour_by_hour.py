@@ -240,7 +240,7 @@ def test_the_words_of_the_lesson_are_those_of_the_run():
     assert "A tenth of the air leak seeps" in limits
     low, high = LONG_SHARES
     assert f"It may be {low * 100:.0f} % or {high * 100:.0f} %." in limits
-    assert [limit for limit, _ in hour_by_hour.BANDS] == [20.0, 28.0]
+    assert (hour_by_hour.WOOD.caution, hour_by_hour.WOOD.damage) == (20.0, 28.0)
 
 
 def test_known_storage():

@@ -10,6 +10,7 @@ import re
 import pytest
 from lesson_page import open_page
 
+from dryward import language
 from dryward.panels.filling import Filling
 from dryward.teaching import lessons
 from dryward.verdict import STATES
@@ -95,8 +96,9 @@ def says_one_state(page, where):
         found = under_the_handle(page, name)
         assert found in (None, state), (where, name, found, state, page.strips_shown[name]["words"])
         control = page.controls[name]
-        if not control.options and float(control.say(control.value)) == pytest.approx(control.value, abs=1e-9):
-            said = told_of(page.strips_shown[name]["words"], control.unit, control.value)
+        shown = None if control.options else float(language.typed(control.say(control.value)))
+        if shown == pytest.approx(control.value, abs=1e-9):
+            said = told_of(language.typed(page.strips_shown[name]["words"]), control.unit, control.value)
             assert said <= {state}, (where, name, said, state, page.strips_shown[name]["words"])
     assert page.widget.live["state"] == state, where
 

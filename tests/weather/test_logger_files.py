@@ -91,7 +91,7 @@ def test_dew_points_with_a_zone_and_gaps():
     assert (~known).sum() == 2
     assert cavity.vapor_pressure[known] == pytest.approx(story.cavity[1][rows][known], rel=0.001)
     assert any("gaps: 1, the longest of 10.0 h" in note for note in readings.notes)
-    assert any("put on UTC-5 h" in note for note in readings.notes)
+    assert any("put on UTC−5 h" in note for note in readings.notes)
 
 
 def test_no_titles_and_days_that_could_be_months():

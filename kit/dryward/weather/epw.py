@@ -8,7 +8,6 @@ file belongs to.
 
 import gzip
 import io
-import warnings
 import zlib
 from dataclasses import dataclass
 from os import PathLike
@@ -406,10 +405,7 @@ def _closed(
     end = pandas.DatetimeIndex(end, tz="UTC")
 
     def off(offset: float) -> float:
-        with warnings.catch_warnings():
-            # pvlib still asks pandas for a name that pandas is about to drop.
-            warnings.simplefilter("ignore", DeprecationWarning)
-            sun = pvlib.solarposition.ephemeris(end + pandas.Timedelta(hours=offset), latitude, longitude)
+        sun = pvlib.solarposition.ephemeris(end + pandas.Timedelta(hours=offset), latitude, longitude)
         height = np.maximum(np.cos(np.radians(sun["apparent_zenith"].to_numpy())), 0.0)
         return np.sqrt(np.mean((rest - direct * height) ** 2))
 

@@ -6,7 +6,6 @@ is solved in the march, hour by hour, with the fourth power of its own
 temperature.
 """
 
-import warnings
 from dataclasses import dataclass
 from functools import lru_cache
 from types import ModuleType
@@ -82,10 +81,7 @@ def _on_slope(weather: HourlyWeather, slope: float, azimuth: float, ground_refle
 
     start = pandas.Timestamp("2001-01-01 01:00") + pandas.Timedelta(hours=weather.sun_offset - weather.time_zone)
     times = pandas.date_range(start, periods=weather.hours, freq="h", tz="UTC")
-    with warnings.catch_warnings():
-        # pvlib still asks pandas for a name that pandas is about to drop.
-        warnings.simplefilter("ignore", DeprecationWarning)
-        poa = _transposed(pvlib, weather, times, slope, azimuth, ground_reflectance)
+    poa = _transposed(pvlib, weather, times, slope, azimuth, ground_reflectance)
     return np.maximum(np.nan_to_num(np.asarray(poa)), 0.0)
 
 
