@@ -54,7 +54,7 @@ def straight(data):
 
 
 @pytest.mark.parametrize("name", NAMES)
-@pytest.mark.parametrize("projector", [False, True])
+@pytest.mark.parametrize("projector", [False, pytest.param(True, marks=pytest.mark.slow)])
 def test_ground_and_layer_are_the_whole_picture(name, projector):
     kind, states = CASES[name]
     picture, alone = kind(projector=projector), kind(projector=projector)

@@ -24,7 +24,7 @@ def words(pdf):
     return " ".join(" ".join(each.extract_text() for each in PdfReader(io.BytesIO(pdf)).pages).split())
 
 
-@pytest.mark.parametrize(("size", "width"), [("letter", 612), ("a4", 595.28)])
+@pytest.mark.parametrize(("size", "width"), [("letter", 612), pytest.param("a4", 595.28, marks=pytest.mark.slow)])
 def test_one_or_two_sheets_on_both_papers(made, size, width):
     read = PdfReader(io.BytesIO(printed.pdf(made, size)))
     assert len(read.pages) <= 2

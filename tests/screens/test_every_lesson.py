@@ -200,8 +200,19 @@ def test_wrong_and_right_answers_are_replied_to(page):
         assert len(replies) > 1
 
 
+#: A steady, an hourly lesson, loggers and the own roof; `test_pages.py` opens every lesson as a page without code.
+IN_LAB = {"where-it-gets-wet", "hour-by-hour", "your-readings", "your-roof"}
+
+
 @pytest.mark.browser
-@pytest.mark.parametrize("lesson", [each for each in lessons.lessons() if each.number], ids=lambda each: each.id)
+@pytest.mark.parametrize(
+    "lesson",
+    [
+        pytest.param(each, id=each.id, marks=() if each.id in IN_LAB else pytest.mark.slow)
+        for each in lessons.lessons()
+        if each.number
+    ],
+)
 def test_it_opens_unlocks_and_moves_in_a_browser(lab, screen, lesson):
     screen.goto(lab(lesson.file))
     screen.wait_for_selector(".dw-page", timeout=90_000)
