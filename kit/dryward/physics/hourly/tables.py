@@ -7,7 +7,7 @@ at equal steps of relative humidity, so a look-up is one multiplication; the
 row after the last is saturation, where only the free water grows.
 """
 
-from functools import cache
+from functools import cache, lru_cache
 
 import numpy as np
 
@@ -90,14 +90,17 @@ def _liquid(held: Floats, curve: tuple[tuple[float, float], ...]) -> Floats:
     return found
 
 
+@lru_cache(maxsize=16)  # a roof's own, run after run: a short run took most of its time to make them anew
 def of(material: Material) -> Floats:
-    """The table of a material (steps + 1, 10)."""
+    """The table of a material (steps + 1, 10); read only."""
     held = water(material)
     liquid = np.zeros_like(RH)
     if material.liquid_conductivity is not None:
         liquid = _liquid(held, material.liquid_conductivity)
     permeability = np.maximum(material.permeability_at(RH), 1.0 / TIGHTEST)
-    return _rows(held, 1.0 / material.conductivity_at(held), 1.0 / permeability, liquid)
+    rows = _rows(held, 1.0 / material.conductivity_at(held), 1.0 / permeability, liquid)
+    rows.flags.writeable = False
+    return rows
 
 
 def of_air(space: AirSpace, width: float, film: float) -> Floats:
