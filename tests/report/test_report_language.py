@@ -56,8 +56,13 @@ def cites(job):
     return found - {"", "-"}
 
 
-@pytest.mark.parametrize("id", JOBS)
-@pytest.mark.parametrize("hourly", [False, True], ids=["steady", "year"])
+@pytest.mark.parametrize(
+    ("id", "hourly"),
+    [
+        *((id, False) for id in JOBS),
+        *(pytest.param(id, True, marks=() if id == "roof" else pytest.mark.slow) for id in JOBS),
+    ],
+)
 def test_the_report_shows_nothing_but_messages(spoken, id, hourly):
     job = JOBS[id]
     found = review(job, hourly=hourly, with_trials=False)

@@ -121,7 +121,13 @@ def test_a_rule_finds_its_own_slip(rule, system, text):
     assert rule("july", system, "live.sentence", text)
 
 
-@pytest.mark.parametrize("id", PAGES)
+#: Pages with a menu of climates that is their own; the others share its parts.
+CLIMATES = {"the-film-that-changes", "twelve-months", "hour-by-hour", "your-roof"}
+
+
+@pytest.mark.parametrize(
+    "id", [pytest.param(each, marks=() if each in CLIMATES else pytest.mark.slow) for each in PAGES]
+)
 def test_a_climate_is_called_the_same_on_every_page(id, tmp_path):
     """In small letters, in a menu as within a sentence."""
     page = panels.page(id, "us", Settings(Progress(tmp_path / "progress.json")))
