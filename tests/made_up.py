@@ -8,6 +8,7 @@ stands outside of marks.
 """
 
 import atexit
+import contextlib
 import functools
 import re
 import shutil
@@ -20,6 +21,7 @@ from fluent.syntax import FluentSerializer, ast, parse
 from fluent.syntax.visitor import Transformer
 
 import dryward
+from dryward import language
 from dryward.teaching.lessons import WORDS, is_word
 
 ROOT = Path(dryward.__file__).parent
@@ -121,6 +123,16 @@ def home():
     folder = Path(tempfile.mkdtemp(prefix="made-up-"))
     atexit.register(shutil.rmtree, folder, ignore_errors=True)
     return write(folder / "xx")
+
+
+@contextlib.contextmanager
+def spoken():
+    """The language while the block lasts."""
+    language.use(home())
+    try:
+        yield
+    finally:
+        language.use(None)
 
 
 def bare(text):

@@ -13,7 +13,7 @@ import pytest
 
 import dryward
 import made_up
-from dryward import building, cli, evidence, language, panels, weather
+from dryward import building, cli, evidence, panels, weather
 from dryward.building import codes
 from dryward.building.job import DESIGNS
 from dryward.cli import bench, check, lessons
@@ -31,11 +31,8 @@ NAMES = ("dryward", ".pdf", ".html", ".toml", *weather.demos(), *building.preset
 @pytest.fixture(scope="module", autouse=True)
 def spoken():
     """The made-up language."""
-    language.use(made_up.home())
-    taught.forget()
-    yield
-    language.use(None)
-    taught.forget()
+    with made_up.spoken():
+        yield
 
 
 @pytest.fixture(autouse=True)

@@ -21,9 +21,8 @@ WARM, COLD = Air(21.0, 0.4), Air(-7.0, 0.8)
 
 @pytest.fixture
 def foreign():
-    language.use(made_up.home())
-    yield
-    language.use(None)
+    with made_up.spoken():
+        yield
 
 
 @pytest.mark.parametrize("system", units.SHOWN)

@@ -4,7 +4,6 @@ import pytest
 from lesson_page import open_page, places
 
 import made_up
-from dryward import language
 from dryward.teaching import lessons, questions
 
 PAGES = lessons.pages()
@@ -13,10 +12,8 @@ PAGES = lessons.pages()
 @pytest.fixture(scope="module")
 def spoken():
     """The made-up language."""
-    language.use(made_up.home())
-    yield
-    language.use(None)
-    lessons.forget()
+    with made_up.spoken():
+        yield
 
 
 def unmarked(texts):

@@ -5,7 +5,6 @@ from lesson_page import open_page
 from matplotlib.text import Text
 
 import made_up
-from dryward import language
 from dryward.teaching import practical, questions
 
 LESSONS = (
@@ -27,9 +26,8 @@ CLASSES = ("II",)
 @pytest.fixture
 def made_up_language():
     """The made-up language, while a test runs."""
-    language.use(made_up.home())
-    yield
-    language.use(None)
+    with made_up.spoken():
+        yield
 
 
 def places(page):

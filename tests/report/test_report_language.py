@@ -11,7 +11,7 @@ from jobs_at_hand import TIGHT
 from pypdf import PdfReader
 
 import made_up
-from dryward import __version__, language
+from dryward import __version__
 from dryward.building import Assembly, Layer, codes, library, preset
 from dryward.building.job import Job, Place, Tightness, Vent
 from dryward.physics import drying, monthly, steady
@@ -35,9 +35,8 @@ SECTIONS = ("R702.7", "R806", "N1102", __version__)
 @pytest.fixture
 def spoken():
     """The made-up language while a test runs."""
-    language.use(made_up.home())
-    yield
-    language.use(None)
+    with made_up.spoken():
+        yield
 
 
 def told(text, job):

@@ -33,11 +33,8 @@ NAMES = ("dryward", "my-roof.toml", "toml", "csv", "epw", "pdf", "II")
 @pytest.fixture(scope="module")
 def spoken():
     """The made-up language."""
-    language.use(made_up.home())
-    lessons.forget()
-    yield
-    language.use(None)
-    lessons.forget()
+    with made_up.spoken():
+        yield
 
 
 def texts(part, key=""):

@@ -15,9 +15,8 @@ from dryward.teaching.progress import Progress
 @pytest.fixture
 def elsewhere():
     """The made-up language."""
-    language.use(made_up.home())
-    yield
-    language.use(None)
+    with made_up.spoken():
+        yield
 
 
 def shown(page):
@@ -38,15 +37,12 @@ def test_the_lists_of_words_have_their_twins(elsewhere):
 
 def test_the_lists_follow_the_language():
     before = beliefs.beliefs(), words.cautions(), pathways.pathways()
-    language.use(made_up.home())
-    try:
+    with made_up.spoken():
         assert [each.id for each in beliefs.beliefs()] == [each.id for each in before[0]]
         assert beliefs.beliefs()[0].claim == made_up.longer(before[0][0].claim)
         assert words.cautions()[0].source == before[1][0].source
         assert [each.minutes for each in pathways.pathways()] == [each.minutes for each in before[2]]
         assert pathways.pathways() != before[2]
-    finally:
-        language.use(None)
     assert (beliefs.beliefs(), words.cautions(), pathways.pathways()) == before
 
 
@@ -132,8 +128,5 @@ def test_what_cannot_be_asked_for_is_refused_in_another_language(elsewhere):
 
 def test_the_lessons_stay_the_same():
     english = lessons.pages()
-    language.use(made_up.home())
-    try:
+    with made_up.spoken():
         assert lessons.pages() == english
-    finally:
-        language.use(None)

@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 
 import made_up
-from dryward import language, verdict
+from dryward import verdict
 from dryward.language import message
 from dryward.verdict import STATES, UNKNOWN, Decides, Finding, Place, words
 from dryward.verdict.findings import verdict as of_findings
@@ -28,9 +28,8 @@ PLACES = (
 @pytest.fixture
 def elsewhere():
     """The made-up language."""
-    language.use(made_up.home())
-    yield
-    language.use(None)
+    with made_up.spoken():
+        yield
 
 
 def findings(row):
@@ -103,12 +102,9 @@ def test_an_error_speaks_another_language(elsewhere):
 def test_words_follow_the_language_at_once():
     deck = of_findings("year", [Finding("wood-moisture", PLACES[1], 30.0, ROWS["wood-moisture"], "wet", 30.0, 3)])
     before = words.sentence(deck)
-    language.use(made_up.home())
-    try:
+    with made_up.spoken():
         assert made_up.unmarked(before)
         assert words.sentence(deck) != before
-    finally:
-        language.use(None)
     assert words.sentence(deck) == before
 
 

@@ -15,9 +15,8 @@ from dryward.weather.loggers import samples
 @pytest.fixture
 def elsewhere():
     """The made-up language."""
-    language.use(made_up.home())
-    yield
-    language.use(None)
+    with made_up.spoken():
+        yield
 
 
 def named(path):
@@ -45,13 +44,10 @@ def test_what_readings_point_to_follows_the_language(cause):
     with loggers.sample(f"cause-{cause}") as path:
         found = loggers.diagnose(loggers.read(path))
     before = found.evidence
-    language.use(made_up.home())
-    try:
+    with made_up.spoken():
         assert len(found.evidence) == len(before) == 5
         assert all(made_up.unmarked(each) == [] for each in found.evidence)
         assert all(made_up.unmarked(language.called(each)) == [] for each in (*loggers.CAUSES, found.cause))
-    finally:
-        language.use(None)
     assert found.evidence == before
     assert all(made_up.unmarked(each) for each in before)
 
