@@ -39,6 +39,7 @@ LEFT_OUT = {
     "HOURS": "of a whole year",
     "WIDE_OPEN": "the wet sheet that drying is asked of",
     "KEPT": "how many runs are remembered",
+    "EVERY": "hours between points of the picture",
     "MOST_YEARS": "how long a run may take",
     "NORTH": "told in words: facing north",
     "UNDER": "an assumption of the method; the fold says it",
