@@ -156,6 +156,7 @@ class Frame(TypedDict):
     number: int
     title: str
     question: str
+    care: str
     needs: str
     system: str
     projector: bool
