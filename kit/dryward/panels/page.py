@@ -42,6 +42,10 @@ Everything else is optional:
     A list of `teaching.words.Step` (words, formula, result) that can be
     redone with a calculator; `panels.hand` has the usual lines.  Only asked
     for when its fold is open.
+``given(state)``
+    What the page holds fixed, as words after "Given:" under the picture:
+    airs, layers and leaks that no control moves, from the page's own
+    constants with ``self.held(value, quantity)``.
 ``judge(state)``
     A `verdict.Verdict`, on a page that judges.  Its state heads the sentence
     and stands in what the pictures draw, in their words for those who cannot
@@ -120,8 +124,10 @@ from dryward.teaching import lessons, words
 from dryward.teaching.words import Step
 
 if TYPE_CHECKING:
+    from dryward.building import Assembly
     from dryward.pictures.drawing import LivePicture, PictureCache
     from dryward.verdict import Verdict
+    from dryward.weather import Air
 
 _log = logging.getLogger(__name__)
 
@@ -236,6 +242,10 @@ class Page:
         """The steps of the hand calculation."""
         return []
 
+    def given(self, state: Any) -> str:
+        """What is held fixed; the lesson writes it, where something is."""
+        return ""
+
     def judge(self, state: Any) -> Verdict | None:
         """What it means; None on a page that does not judge."""
         return None
@@ -272,6 +282,25 @@ class Page:
     def show(self, value: float, quantity: str, digits: int | None = None) -> str:
         """A number of SI with its unit, as this reader has it."""
         return units.show(value, quantity, self.unit_system, digits)
+
+    def held(self, value: float, quantity: str) -> str:
+        """The same of what is held fixed, without a tail of zeros."""
+        unit = units.shown_unit(quantity, self.unit_system).name
+        most = 1 if quantity == "temperature" else 12
+        return units.with_unit(units.number(units.from_si(value, unit), most=most), unit)
+
+    def air_held(self, air: Air) -> str:
+        """An air that is held fixed."""
+        temperature = self.held(air.temperature, "temperature")
+        return message(
+            "panels.given-air", temperature=temperature, humidity=self.held(air.relative_humidity, "relative humidity")
+        )
+
+    def roof_held(self, roof: Assembly) -> str:
+        """What is fixed of the teaching roof: its insulation, and its drywall with the paint."""
+        drywall = 1 / sum(1 / layer.permeance for layer in roof.layers if layer.name in ("paint", "gypsum board"))
+        fill = units.thickness(roof.layer("insulation").drawn_thickness, self.unit_system)
+        return message("panels.given-roof", fill=fill, drywall=self.held(drywall, "permeance"))
 
     def say(self, text: str) -> str:
         """A text whose ``{20 degF}`` numbers are put in this reader's units."""
@@ -620,6 +649,7 @@ class Page:
             "alts": list(self.alts),
             "readouts": [each.shown(self.unit_system) for each in self.result.readouts if not each.hidden],
             "sentence": self.sentence,
+            "given": self._given_line(),
             "state": self.verdict.state if self.verdict else "",
             "trouble": self.trouble,
             "steps": self._steps(),
@@ -629,6 +659,11 @@ class Page:
         with self.widget.hold_sync():
             self.widget.live = dict(live)
             self.widget.grounds = [ground for ground, _ in self.layers]
+
+    def _given_line(self) -> str:
+        """The line of what is held fixed."""
+        held = "" if self.state is None else self.given(self.state)
+        return held and message("panels.given", held=held)
 
     def _steps(self) -> list[dict[str, str]]:
         """The steps of the hand calculation, when its fold is open."""

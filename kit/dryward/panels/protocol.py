@@ -199,6 +199,7 @@ class Live(TypedDict):
     alts: list[str]
     readouts: list[dict[str, str]]
     sentence: str
+    given: str  # what the page holds fixed
     state: str
     trouble: str
     steps: list[dict[str, str]]

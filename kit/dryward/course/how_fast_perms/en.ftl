@@ -2,6 +2,7 @@
 
 ## The page
 
+given = painted drywall { $drywall }; vapor alone, no moving air
 painted-drywall = painted drywall
 film = film
 outer-sheet = outer sheet

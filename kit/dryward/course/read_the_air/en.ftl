@@ -2,6 +2,7 @@
 
 ## The page
 
+given = air pressure { $pressure }, as at sea level
 air-a-temperature = Air A: temperature
 air-a-humidity = Air A: humidity
 air-b-temperature = Air B: temperature

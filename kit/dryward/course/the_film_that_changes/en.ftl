@@ -2,6 +2,8 @@
 
 ## The page
 
+# $room is the temperature of the room, $outdoor an air, $roof the insulation and the drywall.
+given = room { $room }, outdoor air { $outdoor }, { $roof }
 weather = Weather
 january-us = January, 20 °F, 80 %
 january-si = January, −7 °C, 80 %

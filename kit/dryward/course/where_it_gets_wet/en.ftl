@@ -2,6 +2,8 @@
 
 ## The page
 
+# $roof is its insulation and its drywall.
+given = room { $room }, outdoor air at { $humidity }, { $roof }
 outer-layer = Outer layer
 open-sheet-us = open sheet (50 perm)
 open-sheet-si = open sheet (sd 0.07 m)

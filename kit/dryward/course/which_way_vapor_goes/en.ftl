@@ -2,6 +2,7 @@
 
 ## The page
 
+given = still air on both sides, and no hole between them
 inside = Vapor pressure inside
 outside = Vapor pressure outside
 push = Push, inside to outside

@@ -2,6 +2,8 @@
 
 ## The page
 
+# $edge and $glass are R-values of the pane.
+given = room { $room }, its walls as warm; edge of the pane { $edge }, middle of the glass { $glass }
 indoor-humidity = Indoor humidity
 indoor-humidity-over-warm = more than can stay vapor
 indoor-humidity-over = the rest runs down the walls

@@ -4,6 +4,11 @@
 
 # Under the picture; $state is a head such as "Wet".
 state-and-sentence = { $state }. { $sentence }
+# Under the picture, in small type: what no control moves. $held is a list of the two below and of a lesson's own.
+given = Given: { $held }.
+given-air = { $temperature } and { $humidity }
+# $fill is a thickness, $drywall how open it is to vapor.
+given-roof = { $fill } of fiber, painted drywall { $drywall }, no air leak
 # $kind is the name of an error.
 not-worked-out = This page could not work that out ({ $kind }). Move a control back.
 not-done = This page could not do that ({ $kind }). Run its cell again to start afresh.

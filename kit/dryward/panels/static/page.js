@@ -119,12 +119,13 @@ function build(frame, page, kept) {
     return make("div", { class: "dw-readout" }, make("dt", {}, each.words), value, also);
   }));
   parts.sentence = make("p", { class: "dw-sentence" });
+  parts.given = make("p", { class: "dw-given" });
   parts.trouble = make("p", { class: "dw-trouble", role: "alert" });
   parts.steps = make("ol", { class: "dw-steps" });
   parts.status = make("div", { class: "dw-status", role: "status" });
   parts.desk = make("div", { class: "dw-desk" });
   parts.work = make("div", { class: "dw-work" }, board,
-    make("div", { class: "dw-view" }, picturePart(frame, kept), readouts, parts.sentence, parts.trouble));
+    make("div", { class: "dw-view" }, picturePart(frame, kept), parts.given, readouts, parts.sentence, parts.trouble));
   const opened = (key) => page.open.has(key);
   const folds = make("div", { class: "dw-folds" },
     frame.has_arithmetic && !page.locked ? fold("arithmetic", say("arithmetic"), parts.steps, opened("arithmetic"), page.toggled) : null,
@@ -262,6 +263,7 @@ function render({ model, el }) {
     });
     setText(parts.sentence, live.sentence);
     parts.sentence.className = `dw-sentence${live.state ? ` dw-is-${live.state.replaceAll(" ", "-")}` : ""}`;
+    setText(parts.given, live.given);
     setText(parts.trouble, live.trouble);
     parts.work.classList.toggle("dw-busy", live.busy);
     if (page.open.has("arithmetic")) parts.steps.replaceChildren(...steps(live.steps));
