@@ -1,4 +1,4 @@
-"""The end of a lesson without a browser: hint, telling, what is shown again, beliefs that are still held, the way on."""
+"""The end of a lesson without a browser: hints, replies, what is shown again, beliefs still held, the way on."""
 
 import json
 
