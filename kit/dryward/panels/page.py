@@ -118,7 +118,7 @@ from dryward.checks import PlainError, UnknownName
 from dryward.language import joined, message
 from dryward.panels import protocol
 from dryward.panels.controls import PLACES, Choice, Control, Slider, SliderControl, standard
-from dryward.panels.learner import Prediction, Questions, Settings, Tasks
+from dryward.panels.learner import Leaving, Prediction, Questions, Settings, Tasks
 from dryward.panels.readouts import Readout, Strip
 from dryward.teaching import lessons, words
 from dryward.teaching.words import Step
@@ -210,6 +210,7 @@ class Page:
         self.prediction = Prediction(self.lesson.prediction)
         self.prediction.again(self.settings.prediction(self.id))
         self.questions, self.tasks = Questions(self.id, self.unit_system), Tasks(self.id)
+        self.questions.again(self.settings.answers(self.id), self.unit_system)
         self._open: set[str] = set()  # the folds that are open
         self.widget = protocol.PageWidget(texts=protocol.texts())
         self._make_controls({})
@@ -604,6 +605,10 @@ class Page:
         self.settings.answered(self.id, self.questions.asked[number], picked)
         self.send_frame()
 
+    def _on_still(self, belief: str, holds: bool) -> None:
+        Leaving(self.lesson, self.settings).say(belief, holds)
+        self.send_frame()
+
     def _on_new_questions(self) -> None:
         self.questions.renew(self.unit_system)
         self.send_frame()
@@ -671,6 +676,7 @@ class Page:
         """Build the page on the screen anew: words, units or locks have changed."""
         settings = self.settings
         needs = joined("panels.lesson-after-lesson", [lessons.lesson(id).title for id in self.lesson.needs])
+        leaving = Leaving(self.lesson, settings)
         frame: protocol.Frame = {
             "number": self.lesson.number,
             "title": self.lesson.title,
@@ -683,7 +689,7 @@ class Page:
             "instructor": settings["instructor"],
             "locked": self.locked,
             "reveal": self.prediction.reveal,
-            "prediction": self.prediction.frame(),
+            "prediction": self.prediction.frame(settings["instructor"]),
             "controls": [control.frame() for control in self.controls.values()],
             "actions": [{"name": name, "words": text} for name, text in self.buttons],
             "pictures": [{"width": each.width, "height": each.height} for each in self.live_pictures()],
@@ -691,6 +697,8 @@ class Page:
             "has_arithmetic": self.has_steps,
             "folds": self._folds(),
             "questions": self.questions.frame(),
+            "still": leaving.frame(self.unit_system),
+            "on": leaving.way(),
             "unkept": settings.trouble,
             "takeaway": self.lesson.takeaway,
             "cautions": [

@@ -43,6 +43,7 @@ MESSAGES: dict[str, dict[str, tuple[type, ...]]] = {
     "hands": {"choice": (int,), "by": (int,)},
     "answer": {"number": (int,), "choice": (int,)},
     "new_questions": {},
+    "still": {"belief": (str,), "holds": (bool,)},  # do you still say so
     "fold": {"key": (str,), "open": (bool,)},
     "system": {"value": (str,)},
     "projector": {"value": (bool,)},
@@ -77,6 +78,13 @@ TEXTS: dict[str, tuple[str, ...]] = {
     "right": (),
     "not-right": (),
     "asked": ("number", "question"),
+    "still": (),
+    "still-hint": (),
+    "still-yes": (),
+    "still-no": (),
+    "still-back": (),
+    "on": (),
+    "on-named": ("lesson",),
     "titled": ("title",),
     "controls": (),
     "arithmetic": (),
@@ -172,6 +180,8 @@ class Frame(TypedDict):
     has_arithmetic: bool
     folds: list[dict[str, Any]]
     questions: list[dict[str, Any]]
+    still: list[dict[str, Any]]  # beliefs of the lesson, once the questions are answered right
+    on: dict[str, Any]  # the next lesson by pathway, then
     unkept: str
     takeaway: str
     cautions: list[dict[str, str]]
@@ -205,7 +215,7 @@ class Desk(TypedDict, total=False):
 
 
 _STATIC = files("dryward.panels") / "static"
-_SCRIPTS = ("parts.js", "controls.js", "desk.js", "page.js")
+_SCRIPTS = ("parts.js", "controls.js", "desk.js", "checks.js", "page.js")
 
 
 def _text(name: str) -> str:

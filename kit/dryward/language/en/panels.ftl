@@ -56,6 +56,14 @@ js-not-right = ✗ not this one
 js-asked = { $number }. { $question }
 # Before the text of a warning.
 js-titled = { $title }:{" "}
+js-still = Do you still say so?
+js-still-hint = You have all three. Now say it for each, as you would on the job.
+js-still-yes = I still say so
+js-still-no = Not any more
+js-still-back = Back to the picture
+js-on = The way on
+# $lesson is the number and the title of a lesson.
+js-on-named = Open it from your list of lessons: { $lesson }
 js-controls = Controls
 js-arithmetic = The arithmetic, step by step
 js-lesson = Lesson { $number }: { $title }
@@ -186,6 +194,15 @@ share-formula = { $held } / { $limit } × 100
 ## Questions and tasks for the sliders
 
 right = Right.
+# After the first wrong answer; $hint is one or two sentences.
+hint = Look once more. { $hint }
+# To who still says so; $right and $here are whole sentences.
+belief-held = What is so: { $right }
+belief-denied = What is so: { $right } On this page: { $here }
+# To who does not say so any more: what is true in it.
+belief-left = This much of it is true: { $grain }
+on-next = Next: { $number }. { $title }
+on-index = Back to { $title }
 task = Try it: a job for the sliders
 task-start = Put the sliders at the start
 task-check = Check my sliders

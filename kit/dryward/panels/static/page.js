@@ -41,11 +41,15 @@ function predictionPart(frame, page) {
         { "aria-expanded": String(frame.reveal) }),
       button("again", say("again"), () => page.send({ kind: "predict", choice: null })));
   }
-  if (frame.reveal) part.append(make("div", { class: "dw-reveal", role: "status" }, ask.reply));
+  if (frame.reveal) {
+    const own = !frame.instructor && ask.chosen !== null;
+    const mark = own ? make("strong", { class: "dw-mark" }, say(ask.chosen === ask.right ? "right" : "not-right")) : null;
+    part.append(make("div", { class: "dw-reveal", role: "status" }, mark, mark ? " " : null, ask.reply));
+  }
   return part;
 }
 
-// --- below the working part: folds, questions, takeaway, cautions ---
+// --- below the working part: folds, takeaway, cautions ---
 
 function steps(list) {
   return list.map((step) => make("li", {},
@@ -60,27 +64,6 @@ function fold(key, title, body, opened, toggled) {
   element.open = opened;
   element.addEventListener("toggle", () => toggled(key, element.open));
   return element;
-}
-
-function questionsPart(questions, page) {
-  const part = make("section", { class: "dw-checks", "aria-label": say("checks") },
-    make("div", { class: "dw-bar" }, make("h3", {}, say("checks")),
-      button("new-questions", say("new-numbers"), () => page.send({ kind: "new_questions" }))));
-  const row = make("div", { class: "dw-check-row" });
-  questions.forEach((question, number) => {
-    const marks = {};
-    if (question.chosen !== null) {
-      marks[question.chosen] = say(question.right ? "right" : "not-right");
-    }
-    const card = make("div", { class: "dw-check" },
-      choices(`check-${number}`, say("asked", { number: number + 1, question: question.prompt }), question.choices, {
-        chosen: question.chosen, marks, act: (index) => page.send({ kind: "answer", number, choice: index }),
-      }),
-      make("div", { class: `dw-reply ${question.right ? "dw-right" : ""}`, role: "status" }, question.reply || ""));
-    row.append(card);
-  });
-  part.append(row);
-  return part;
 }
 
 function listPart(title, items, kind) {
@@ -158,7 +141,7 @@ function build(frame, page, kept) {
         frame.care ? make("span", { class: "dw-care" }, frame.care) : null), switchPart(frame, page)),
     predictionPart(frame, page), frame.controls.length || frame.pictures.length ? parts.work : parts.sentence, parts.desk, folds,
     frame.unkept ? make("p", { class: "dw-unkept", role: "alert" }, frame.unkept) : null,
-    frame.questions.length ? questionsPart(frame.questions, page) : null,
+    frame.questions.length ? questionsPart(frame.questions, page) : null, leavingPart(frame, page),
     frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, say("takeaway")), make("p", {}, frame.takeaway,
       frame.care ? make("span", { class: "dw-care" }, frame.care) : null)) : null,
     listPart(say("cautions"), frame.cautions, "dw-cautions"), parts.status);
@@ -227,6 +210,7 @@ function render({ model, el }) {
   const page = {
     locked: false,
     open: new Set(),
+    replies: new Map(),
     send,
     moved() {
       const values = {};
