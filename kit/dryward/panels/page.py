@@ -675,14 +675,16 @@ class Page:
     def send_frame(self) -> None:
         """Build the page on the screen anew: words, units or locks have changed."""
         settings = self.settings
-        needs = joined("panels.lesson-after-lesson", [lessons.lesson(id).title for id in self.lesson.needs])
+        before = [lessons.lesson(id) for id in self.lesson.needs]
+        numbered = [message("panels.numbered-lesson", number=each.number, title=each.title) for each in before]
+        needs = joined("panels.lesson-after-lesson", numbered)
         leaving = Leaving(self.lesson, settings)
         frame: protocol.Frame = {
             "number": self.lesson.number,
             "title": self.lesson.title,
             "question": self.lesson.question,
             "care": self.lesson.care,
-            "needs": needs and message("panels.comes-after", lessons=needs),
+            "needs": needs and message("panels.best-after", lessons=needs),
             "system": self.unit_system,
             "projector": settings["projector"],
             "type_size": settings["type_size"],

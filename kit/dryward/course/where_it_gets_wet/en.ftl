@@ -36,7 +36,7 @@ water = { $line ->
        *[no] No part of the roof is as cold as the dew point of the room, and still there is water: { $gathers }.
     }
 step-pressure = Vapor pressure of the room.
-step-dew-point = Dew point of the room: the table read backward.
+step-dew-point = Dew point of the room: the temperature at which so much fills the air.
 step-wood = But the { $layer } is wood. Its curve, at the { $humidity } of its face:
 
 ## The questions
@@ -66,7 +66,7 @@ risk-face-thickest-layer = The middle of the fill, since it is the thickest laye
 risk-face-thickest-layer-reply = Half of the fill is warm, and all of it lets the vapor on, to the outer layer. { $why }
 risk-face-why-wet = At { $cold } outside that face takes up { $water }: it is cold, and less leaves than comes.
 # $damp: nothing, or a sentence, with a space before it, that tells why it is damp all the same.
-risk-face-why-damp = At { $cold } outside no water gathers there, but that face stands at { $humid } RH.{ $damp }
+risk-face-why-damp = At { $cold } outside no water gathers there, but that face is at { $humid } RH.{ $damp }
 risk-face-no-drops-no-problem = None. No drops form anywhere in this roof.
 risk-face-no-drops-no-problem-reply = No drops is not yet dry. Look at the inner face of the outer layer. { $why }
 risk-face-ask = Behind a { $perms } film lies { $fill } of fill, then { $layer }. The room is { $room } and { $rh }, it is { $cold } and 80 % outside. Which face is at risk?

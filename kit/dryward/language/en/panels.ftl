@@ -16,8 +16,10 @@ not-of-the-browser = This page did not understand what the browser sent; run its
 of-another-version = This page was drawn by another version of the kit; run its cell again.
 # What stands in the place of a page when no kernel runs.
 standing = A lesson page of dryward: run this cell to see its picture and move its sliders.
-comes-after = Comes after: { $lessons }.
-lesson-after-lesson = { $first }, { $next }
+# $lessons are one or more of the message after this.
+best-after = Best after { $lessons }.
+numbered-lesson = lesson { $number }, { $title }
+lesson-after-lesson = { $first }; { $next }
 sources-fold = Where the numbers come from
 limits-fold = { $picture ->
     [yes] What this picture leaves out
@@ -93,7 +95,7 @@ slider-fresh-air = Fresh air
 slider-m-in = Inner membrane
 slider-m-out = Outer layer
 slider-r-ins = Insulation
-slider-r-out = Insulation outside the cavity
+slider-r-out = Insulation outside the sheathing
 slider-r-in = Insulation inside the membrane
 slider-r-cover = Insulation under the covering
 slider-gap-share = Share of the membrane missing
@@ -162,7 +164,7 @@ just-under = just under { $amount }
 ## Lines of a hand calculation
 
 times = { $number } times
-most-at = { $words } The most at { $temperature } is { $most }, from a table.
+most-at = { $words } Full air at { $temperature } has { $most }.
 share-of-most = { $share } × { $most }
 # What is taken off in a sum, where it is below zero.
 in-brackets = ({ $amount })
@@ -176,10 +178,10 @@ flow-formula = { $system ->
 }
 temperature-there = Temperature { $place }: go down by the R-values.
 temperature-at-another = Water gathers up to another face. Temperature { $place }: go down by the R-values.
-most-there = The most vapor pressure that place can have, from a table.
+most-there = The most vapor pressure that place can have: that of full air as cold.
 vapor-of-the-room = { $arrives ->
-    [yes] If it stands at that limit: vapor that arrives from the room.
-   *[no] If it stands at that limit: vapor that leaves to the room.
+    [yes] If it is at that limit: vapor that arrives from the room.
+   *[no] If it is at that limit: vapor that leaves to the room.
 }
 vapor-of-outdoors = { $arrives ->
     [yes] And vapor that arrives from outdoors.

@@ -61,7 +61,7 @@ with-unit = { $what }, { $unit }
 saturation = saturation
 touching-is-wet = touching: wet
 dew-point-depth = dew-point depth
-drying-wide-is-fast = drying: wide is fast
+drying-wide-is-fast = drying: wider = faster
 room = room
 outside = outside
 water-in = water in
