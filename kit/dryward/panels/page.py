@@ -106,6 +106,7 @@ import dataclasses
 import logging
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
+from functools import partial
 from types import SimpleNamespace
 from typing import TYPE_CHECKING, Any
 
@@ -465,9 +466,16 @@ class Page:
         self.controls: dict[str, Control] = {
             each.name: each.control(self.unit_system, keep.get(each.name)) for each in self.sliders
         }
-        for control in self.controls.values():
-            control.moved = self.refresh
+        for name, control in self.controls.items():
+            control.moved = partial(self._moved_by_hand, name)
         self._errors: dict[str, str] = {}
+
+    def _moved_by_hand(self, name: str) -> None:
+        """A value was set by code: what is not the beat's to move is moved on the free page."""
+        left = self.stage.leave(name)
+        self.refresh()
+        if left:
+            self.send_frame()
 
     def switch_units(self, unit_system: str) -> None:
         """Show everything in the other unit system, the sliders where they are; UnknownName for one there is not."""

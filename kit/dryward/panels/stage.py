@@ -35,14 +35,39 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from types import SimpleNamespace
-from typing import TYPE_CHECKING, Any
+from typing import Any, Protocol
 
 from dryward.language import Beside
 from dryward.panels import protocol
-from dryward.pictures.scenery import SHAPES, Place, Scene
+from dryward.panels.controls import Control
+from dryward.panels.learner import Prediction
+from dryward.pictures import scenery
+from dryward.pictures.scenery import Place, Scene
 
-if TYPE_CHECKING:
-    from dryward.panels.page import Page
+
+class Page(Protocol):
+    """What a play needs of the page it is played on."""
+
+    controls: dict[str, Control]
+    unit_system: str
+    prediction: Prediction
+    play: Play | None
+    stage: Stage
+
+    @property
+    def at(self) -> SimpleNamespace:
+        """All controls by name, in SI."""
+
+    @property
+    def sentence(self) -> str:
+        """What is so, in a sentence."""
+
+    def compute(self, at: SimpleNamespace) -> Any:
+        """The state at the controls' values."""
+
+    def show(self, value: float, quantity: str, digits: int | None = None) -> str:
+        """A number of SI with its unit, as this reader has it."""
+
 
 #: The states of a beat, one for each scene.
 States = tuple[Any, ...]
@@ -85,12 +110,14 @@ class Beat:
     """One beat; see the module.
 
     `cases` are values of controls in SI, a case a scene; what they do not name
-    stands at its start.  `unlocks` names the control that is moved, `aim` says
-    of the states when it was moved far enough.  `facts` are told to all texts.
+    stands at its start.  The page itself stands in the case numbered `own`.
+    `unlocks` names the control that is moved, `aim` says of the states when it
+    was moved far enough.  `facts` are told to all texts.
     """
 
     id: str
     cases: tuple[Mapping[str, Any], ...] = ({},)
+    own: int = 0
     bets: tuple[Bet, ...] = ()
     unlocks: str = ""
     aim: Callable[[Page, States], bool] | None = None
@@ -149,6 +176,8 @@ class Stage:
         self._gone = {beat.id: _Gone() for beat in self.beats}
         self._stills: dict[Any, dict[str, Any]] = {}
         self.states: States = ()
+        #: The states of the beat's case, before anything was moved.
+        self.first: States = ()
         back = page.prediction.chosen is not None
         self.at = len(self.beats) if back else 0
         if back:
@@ -191,12 +220,21 @@ class Stage:
 
     def stand(self) -> None:
         """Put the page's controls into the case of the beat."""
+        self.first = ()
         controls = self.page.controls
         for control in controls.values():
             control.put(control.start)
+        self._starts = vars(self.page.at)
         if self.on:
-            for name, value in self.beat.cases[0].items():
+            for name, value in self.beat.cases[self.beat.own].items():
                 controls[name].put_si(value)
+
+    def leave(self, name: str) -> bool:
+        """To the free page if a control is not the one that the beat unlocks; gives whether it was left."""
+        if not self.on or (self.shown and name == self.beat.unlocks):
+            return False
+        self.at = len(self.beats)
+        return True
 
     def choose(self, choice: int) -> str:
         """Make the open bet of the beat; gives its key."""
@@ -220,15 +258,20 @@ class Stage:
         if not self.on:
             return
         beat = self.beat
-        others = (self.page.compute(self._of_case(case)) for case in beat.cases[1:])
-        self.states = (state, *others)
+        self.states = tuple(
+            state if number == beat.own else self.page.compute(self._of_case(case))
+            for number, case in enumerate(beat.cases)
+        )
+        self.first = self.first or self.states
         if self.shown and (beat.aim is None or beat.aim(self.page, self.states)):
             self.gone.done = True
 
     def _of_case(self, case: Mapping[str, Any]) -> SimpleNamespace:
         """The controls of the other scene: its case, and the control that moves both."""
-        at = vars(self.page.at) | {name: value for name, value in case.items() if name != self.beat.unlocks}
-        return SimpleNamespace(**at)
+        moved, starts = vars(self.page.at), self._starts
+        return SimpleNamespace(
+            **{name: moved[name] if name == self.beat.unlocks else case.get(name, starts[name]) for name in moved}
+        )
 
     # --- what the browser is told ----------------------------------------------------
 
@@ -240,13 +283,11 @@ class Stage:
         for state in self.states:
             look = self.play.signature(state)
             if look not in self._stills:
-                self._stills[look] = {shape: self._drawn(shape, state) for shape in SHAPES}
+                self._stills[look] = {shape: self._drawn(shape, state) for shape in scenery.SHAPES}
             found.append(self._stills[look])
         return found
 
     def _drawn(self, shape: str, state: Any) -> dict[str, Any]:
-        from dryward.pictures import scenery
-
         assert self.play is not None
         scene = scenery.begin(shape)
         self.play.draw(scene, state)
@@ -270,7 +311,7 @@ class Stage:
             "id": self.beat.id,
             "scenes": scenes,
             "done": done,
-            "answer": answer,
+            "told": answer,
             "also": self._text("also", need=False) if done else "",
             "status": answer or (self.page.sentence if self.shown else self._text("say")),
         }
@@ -288,7 +329,7 @@ class Stage:
             **shared,
             "id": beat.id,
             "say": self._text("say"),
-            "ask": self._text("ask", need=False),
+            "ask": "" if beat.bets and not beat.unlocks and self.shown else self._text("ask", need=False),
             "titles": [self._text(each) for each in titles],
             "bets": [self._bet(bet) for bet in beat.bets],
             "control": beat.unlocks if self.shown else "",
@@ -300,11 +341,10 @@ class Stage:
         page, gone = self.page, self.gone
         keys = [spot.key for spot in bet.spots]
         chosen = gone.chosen.get(bet.name)
-        told = {"right": None, "reply": ""}
+        right, reply = None, ""
         if self.shown:
-            right = bet.right(self.states)
-            told["right"] = keys.index(right)
-            told["reply"] = self._reply(bet, chosen or right)
+            right = keys.index(bet.right(self.states))
+            reply = self._reply(bet, chosen or keys[right])
         if bet.name == LESSON:
             asked = page.prediction.asked
             prompt, texts = asked.prompt, [asked.choice(key).text for key in keys]
@@ -319,14 +359,17 @@ class Stage:
                 for text, spot in zip(texts, bet.spots, strict=True)
             ],
             "chosen": None if chosen is None else keys.index(chosen),
+            # What the beat says asks it already; the list has it for those who listen.
+            "said": bet.name == LESSON,
             "open": bet is self.open_bet and not self.shown,
-            **told,
+            "right": right,
+            "reply": reply,
         }
 
     def _reply(self, bet: Bet, key: str) -> str:
         if bet.name == LESSON:
             asked = self.page.prediction.asked
-            return asked.choice(key).reply or asked.reveal
+            return getattr(asked.choice(key), "reply", "") or asked.reveal
         return self._text(f"{bet.name}-{key}-reply")
 
     def _text(self, name: str, need: bool = True) -> str:

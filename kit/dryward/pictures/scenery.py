@@ -4,8 +4,7 @@ A scene is the thing as a builder sees it, for the browser to draw: lines that
 are sharp at any size, and no letters, which the page lays over it.  A part
 that things happen in has axes of its own (`Axes`), so that what moves is said
 once, "at nine tenths of the way through the slope", and fits each shape of
-the scene: wide beside the words, tall on a phone and where two stand side by
-side.
+the scene (`SHAPES`).
 
 Nothing here needs Matplotlib.
 """
@@ -20,8 +19,9 @@ from typing import Any
 from dryward.building import AirSpace, Assembly, Layer, Material
 from dryward.pictures import style
 
-#: Width and height of each shape of a scene, in its own px.
-SHAPES = {"wide": (1000.0, 680.0), "tall": (600.0, 640.0)}
+#: Width and height of each shape of a scene, in its own px: alone beside its words, alone on a phone, and two of
+#: them side by side or, on a phone, one over the other.
+SHAPES = {"wide": (1000.0, 680.0), "tall": (600.0, 640.0), "post": (600.0, 800.0), "strip": (900.0, 480.0)}
 #: A place: the name of axes, along and across.
 Place = tuple[str, float, float]
 Point = tuple[float, float]
@@ -125,7 +125,7 @@ def _points(points: Iterable[Point]) -> str:
 _PATTERNS = {
     "fibrous": (34, 20, '<path d="M0 6q8 -8 17 0t17 0M0 16q9 7 17 0t17 0" class="sc-stroke"/>'),
     "board": (14, 14, '<path d="M-2 9l9 -9M5 16l11 -11" class="sc-stroke"/>'),
-    "foam": (14, 14, '<circle cx="4" cy="4" r="2.6" class="sc-stroke"/><circle cx="11" cy="11" r="2.6" class="sc-stroke"/>'),
+    "foam": (14, 14, '<path d="M1 4a3 3 0 1 0 6 0a3 3 0 1 0-6 0M8 11a3 3 0 1 0 6 0a3 3 0 1 0-6 0" class="sc-stroke"/>'),
     "covering": (26, 12, '<path d="M0 10h24l-4 -6" class="sc-stroke"/>'),
     "ground": (12, 12, '<path d="M0 12l12 -12" class="sc-stroke"/>'),
 }  # fmt: skip
@@ -160,7 +160,9 @@ def sky(scene: Scene, season: str) -> None:
         _sun(scene, (x, y))
     elif season == "winter":
         for k in range(14):
-            _flake(scene, (wide * (0.04 + 0.93 * ((k * 0.381966) % 1)), high * (0.05 + 0.09 * ((k * 0.618034) % 1) * 3)))
+            # Scattered evenly, the same each time (the R2 sequence, which is to the plane what the golden section is).
+            across, down = (0.5 + k * 0.754878) % 1, (0.5 + k * 0.569840) % 1
+            _flake(scene, (wide * (0.04 + 0.93 * across), high * (0.05 + 0.27 * down)))
     elif season == "night":
         scene.path(f"M{x:.0f} {y - 30:.0f}a34 34 0 1 0 26 58a28 28 0 1 1 -26 -58z", "moon")
     else:
@@ -193,7 +195,8 @@ def person(scene: Scene, foot: Point, high: float) -> None:
     scene.circle((x, y - 90 * k), 8.5 * k, "person")
     scene.path(
         f"M{x - 17 * k:.1f} {y - 47 * k:.1f}q{2 * k:.1f} {-30 * k:.1f} {17 * k:.1f} {-31 * k:.1f}"
-        f"q{15 * k:.1f} {k:.1f} {17 * k:.1f} {31 * k:.1f}M{x - 9 * k:.1f} {y:.1f}v{-42 * k:.1f}h{18 * k:.1f}v{42 * k:.1f}",
+        f"q{15 * k:.1f} {k:.1f} {17 * k:.1f} {31 * k:.1f}"
+        f"M{x - 9 * k:.1f} {y:.1f}v{-42 * k:.1f}h{18 * k:.1f}v{42 * k:.1f}",
         "person",
     )
 
@@ -222,10 +225,15 @@ def stack(scene: Scene, name: str, axes: Axes, assembly: Assembly) -> None:
 
 
 #: Of the slope: its inner edge at the eave and at the ridge, and how thick it is drawn, in each shape [px].
-_SLOPES = {"wide": ((150.0, 505.0), (905.0, 225.0), 170.0), "tall": ((82.0, 452.0), (548.0, 258.0), 150.0)}
+_SLOPES = {
+    "wide": ((150.0, 505.0), (905.0, 225.0), 170.0),
+    "tall": ((82.0, 452.0), (548.0, 258.0), 150.0),
+    "post": ((82.0, 560.0), (548.0, 366.0), 165.0),
+    "strip": ((140.0, 352.0), (800.0, 168.0), 122.0),
+}
 
 
-def vault(scene: Scene, assembly: Assembly, season: str = "winter", people: bool = True) -> None:
+def vault(scene: Scene, assembly: Assembly, season: str = "winter", person_at: float | None = 0.6) -> None:
     """A roof cut through one rafter bay, from eave to ridge, with the sky over it and the room under it.
 
     Axes: "slope" goes from the eave to the ridge, and across from the room's
@@ -253,8 +261,8 @@ def vault(scene: Scene, assembly: Assembly, season: str = "winter", people: bool
     for s, kind in ((0.0, "eave"), (1.0, "ridge")):
         scene.line([axes.at(s, 0), axes.at(s, 1)], kind)
     scene.line([axes.at(-0.05, 1.0), axes.at(1, 1.0)], "roofing")
-    if people:
-        stand = (wide * (0.63 if scene.shape == "wide" else 0.7), floor)
+    if person_at is not None:
+        stand = (wide * person_at, floor)
         person(scene, stand, (floor - axes.at((stand[0] - low[0]) / run, 0)[1]) * 0.62)
     left = low[0] + 12
     scene.box("room", left, low[1] + 30, wide * 0.52, floor - 8)

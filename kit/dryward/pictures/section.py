@@ -35,6 +35,7 @@ from dryward.pictures.drawing import Box, Entry, Judged, LivePicture, Made, Numb
 from dryward.pictures.scenery import layer_kind
 from dryward.weather import Air
 
+
 def pattern(what: str, left: float, right: float, bottom: float, top: float, line: float) -> list[Floats]:
     """Pencil strokes of a kind of layer in a box of px, none outside it; a line of words is the measure."""
     draw = {"fibrous": _waves, "foam": _pebbles, "board": _grain, "covering": _scales, "air": _drift, "vent": _drift}

@@ -64,6 +64,17 @@ js-play = Play
 js-pause = Pause
 js-play-one = Play { $label }
 js-so-many-of = { $done } of { $total }
+js-beat-of = Step { $at } of { $count }
+js-next-beat = Next
+js-beat-before = Back
+js-to-the-bench = To the full page
+js-to-the-beats = Start over, step by step
+js-lay-bet = That is my bet
+js-your-bet = You bet: { $choice }
+js-it-is-so = So it is: { $choice }
+js-show-it = Show it
+js-hold-vapor = Hold the vapor
+js-read-aloud = Read aloud
 
 ## The sliders that all lessons share
 

@@ -244,7 +244,7 @@ function sceneView(title, index, page) {
 const GLYPHS = { in: "↓", out: "↑", none: "=" };
 
 function betPart(bet, number, frame, scenes, page, restore) {
-  const card = make("div", { class: `dw-bet ${bet.open ? "dw-open" : ""}` });
+  const card = make("div", { class: `dw-bet ${bet.open ? "dw-open" : ""} ${bet.said ? "dw-said-above" : ""}` });
   const letter = (k) => String.fromCharCode(65 + k);
   const marks = bet.choices.map((choice, k) => GLYPHS[choice.glyph] || letter(k));
   const shownSpots = bet.open || bet.chosen !== null;
@@ -342,8 +342,8 @@ function stagePart(frame, page, kept) {
   if (fresh) Object.assign(kept, { beat: stage.id, picked: null });
   const own = {
     shape: () => {
-      const narrow = element.clientWidth < 640;
-      return (stage.titles.length > 1) === narrow ? "wide" : "tall";
+      const alone = stage.titles.length < 2;
+      return element.clientWidth < 640 ? (alone ? "tall" : "strip") : alone ? "wide" : "post";
     },
     vaporColor: () => getComputedStyle(element).getPropertyValue("--q-vapor-pressure") || "#0072b2",
   };
@@ -403,7 +403,7 @@ function stagePart(frame, page, kept) {
       const moves = now.scenes.some((each) => each.flows.length);
       pause.hidden = !moves;
       setText(scale, moves ? stage.scale : "");
-      setText(answer, now.answer);
+      setText(answer, now.told);
       setText(also, now.also);
       element.classList.toggle("dw-done", now.done);
       // With motion turned off the dots stand where they would be after a while.
