@@ -72,6 +72,8 @@ TEXTS: dict[str, tuple[str, ...]] = {
     "you-predicted": (),
     "what-is-right": (),
     "hide": (),
+    "bet-right": (),
+    "bet-not-right": (),
     "again": (),
     "checks": (),
     "new-numbers": (),

@@ -48,6 +48,9 @@ js-guess = A wrong guess costs nothing. { $needs }
 js-you-predicted = You predicted:{" "}
 js-what-is-right = What is right?
 js-hide = Hide the answer
+# Before the reply to a prediction.
+js-bet-right = ✓ Right.
+js-bet-not-right = ✗ Not so.
 js-again = Predict again
 js-checks = Three checks
 js-new-numbers = New numbers
@@ -57,7 +60,7 @@ js-asked = { $number }. { $question }
 # Before the text of a warning.
 js-titled = { $title }:{" "}
 js-still = Do you still say so?
-js-still-hint = You have all three. Now say it for each, as you would on the job.
+js-still-hint = This is often said on the job. Say for each whether you would.
 js-still-yes = I still say so
 js-still-no = Not any more
 js-still-back = Back to the picture
@@ -198,7 +201,7 @@ right = Right.
 hint = Look once more. { $hint }
 # To who still says so; $right and $here are whole sentences.
 belief-held = What is so: { $right }
-belief-denied = What is so: { $right } On this page: { $here }
+belief-denied = What is so: { $right } See it on this page. { $here }
 # To who does not say so any more: what is true in it.
 belief-left = This much of it is true: { $grain }
 on-next = Next: { $number }. { $title }
