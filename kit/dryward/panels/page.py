@@ -681,6 +681,7 @@ class Page:
             "number": self.lesson.number,
             "title": self.lesson.title,
             "question": self.lesson.question,
+            "care": self.lesson.care,
             "needs": needs and message("panels.comes-after", lessons=needs),
             "system": self.unit_system,
             "projector": settings["projector"],

@@ -166,6 +166,7 @@ class Frame(TypedDict):
     number: int
     title: str
     question: str
+    care: str
     needs: str
     system: str
     projector: bool

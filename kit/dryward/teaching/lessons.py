@@ -46,7 +46,7 @@ _FOLDER = re.compile(r"[a-z][a-z0-9]*(_[a-z0-9]+)*")
 _CODE = ("questions.py", "page.py")
 #: What of a ``lesson.toml`` is words, table by table; all else is the same in every language.
 WORDS: dict[str, tuple[str, ...]] = {
-    "": ("title", "objectives", "question", "takeaway", "limits", "sources", "handout", "intro", "opens"),
+    "": ("title", "objectives", "question", "care", "takeaway", "limits", "sources", "handout", "intro", "opens"),
     "prediction": ("prompt", "reveal"),
     "notes": ("ask", "props", "traps", "split", "more"),
     "worked": ("text", "code", "heading"),
@@ -138,6 +138,8 @@ class Lesson:
     sources: tuple[str, ...]
     limits: tuple[str, ...]
     worked: Worked
+    #: What to mind before the act that question and takeaway propose; they are never shown without it.
+    care: str = ""
     #: For the instructor's sheet; a lesson without has no sheet.
     notes: Notes | None = None
     #: Pathway -> id of the session in which it is taken.

@@ -137,11 +137,13 @@ function build(frame, page, kept) {
   },
     make("header", { class: "dw-title" },
       make("span", { class: "dw-number", "aria-hidden": "true" }, String(frame.number)),
-      make("h2", { class: "dw-question" }, frame.question), switchPart(frame, page)),
+      make("h2", { class: "dw-question" }, frame.question,
+        frame.care ? make("span", { class: "dw-care" }, frame.care) : null), switchPart(frame, page)),
     predictionPart(frame, page), frame.controls.length || frame.pictures.length ? parts.work : parts.sentence, parts.desk, folds,
     frame.unkept ? make("p", { class: "dw-unkept", role: "alert" }, frame.unkept) : null,
     frame.questions.length ? questionsPart(frame.questions, page) : null, leavingPart(frame, page),
-    frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, say("takeaway")), make("p", {}, frame.takeaway)) : null,
+    frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, say("takeaway")), make("p", {}, frame.takeaway,
+      frame.care ? make("span", { class: "dw-care" }, frame.care) : null)) : null,
     listPart(say("cautions"), frame.cautions, "dw-cautions"), parts.status);
   // The reader's own size of type, 16 being usual; a projector has its own.
   if (!frame.projector) root.style.fontSize = `${14 / 16 * frame.type_size}px`;
