@@ -369,7 +369,7 @@ class Stage:
     def _reply(self, bet: Bet, key: str) -> str:
         if bet.name == LESSON:
             asked = self.page.prediction.asked
-            return getattr(asked.choice(key), "reply", "") or asked.reveal
+            return asked.choice(key).reply or asked.reveal
         return self._text(f"{bet.name}-{key}-reply")
 
     def _text(self, name: str, need: bool = True) -> str:

@@ -368,8 +368,9 @@ function stagePart(frame, page, kept) {
   const place = make("p", { class: "dw-beat" }, say("beat-of", { at: stage.at + 1, count: stage.count + 1 }));
   const words = () => [stage.say, stage.ask, ...bets.map((each) => each.textContent), answer.textContent].filter(Boolean).join(" ");
   const scale = make("p", { class: "dw-scale" });
-  const given = make("p", { class: "dw-given-line" }, frame.given || "");
-  const card = make("div", { class: "dw-card" }, make("div", { class: "dw-lead" }, place, sayLine),
+  const given = make("p", { class: "dw-given-line" });
+  const care = frame.care ? make("p", { class: "dw-care" }, frame.care) : null;
+  const card = make("div", { class: "dw-card" }, make("div", { class: "dw-lead" }, place, sayLine, care),
     ...(stage.ask ? [task] : []), control ? make("div", { class: "dw-board", role: "group", "aria-label": say("controls") }, control.element) : null,
     ...bets, make("div", { class: "dw-outcome" }, answer, also),
     make("div", { class: "dw-walk" },
@@ -398,6 +399,7 @@ function stagePart(frame, page, kept) {
     update(live, stills) {
       if (control) control.update(live);
       const now = live.stage;
+      setText(given, live.given);
       if (!now || now.id !== stage.id) return; // of another beat, whose words come next
       scenes.forEach((scene, k) => scene.update(stills[k], now.scenes[k]));
       const moves = now.scenes.some((each) => each.flows.length);
