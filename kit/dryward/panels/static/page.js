@@ -43,7 +43,8 @@ function predictionPart(frame, page) {
   }
   if (frame.reveal) {
     const own = !frame.instructor && ask.chosen !== null;
-    const mark = own ? make("strong", { class: "dw-mark" }, say(ask.chosen === ask.right ? "bet-right" : "bet-not-right")) : null;
+    const right = ask.chosen === ask.right;
+    const mark = own ? make("strong", { class: "dw-mark" }, say(right ? "bet-right" : "bet-not-right")) : null;
     part.append(make("div", { class: "dw-reveal", role: "status" }, mark, mark ? " " : null, ask.reply));
   }
   return part;
