@@ -50,6 +50,9 @@ js-guess = A wrong guess costs nothing. { $needs }
 js-you-predicted = You predicted:{" "}
 js-what-is-right = What is right?
 js-hide = Hide the answer
+# Before the reply to a prediction.
+js-bet-right = ✓ Right.
+js-bet-not-right = ✗ Not so.
 js-again = Predict again
 js-checks = Three checks
 js-new-numbers = New numbers
@@ -59,7 +62,7 @@ js-asked = { $number }. { $question }
 # Before the text of a warning.
 js-titled = { $title }:{" "}
 js-still = Do you still say so?
-js-still-hint = You have all three. Now say it for each, as you would on the job.
+js-still-hint = This is often said on the job. Say for each whether you would.
 js-still-yes = I still say so
 js-still-no = Not any more
 js-still-back = Back to the picture
@@ -79,6 +82,17 @@ js-play = Play
 js-pause = Pause
 js-play-one = Play { $label }
 js-so-many-of = { $done } of { $total }
+js-beat-of = Step { $at } of { $count }
+js-next-beat = Next
+js-beat-before = Back
+js-to-the-bench = To the full page
+js-to-the-beats = Start over, step by step
+js-lay-bet = That is my bet
+js-your-bet = You bet: { $choice }
+js-it-is-so = So it is: { $choice }
+js-show-it = Show it
+js-hold-vapor = Hold the vapor
+js-read-aloud = Read aloud
 
 ## The sliders that all lessons share
 
@@ -200,7 +214,7 @@ right = Right.
 hint = Look once more. { $hint }
 # To who still says so; $right and $here are whole sentences.
 belief-held = What is so: { $right }
-belief-denied = What is so: { $right } On this page: { $here }
+belief-denied = What is so: { $right } See it on this page. { $here }
 # To who does not say so any more: what is true in it.
 belief-left = This much of it is true: { $grain }
 on-next = Next: { $number }. { $title }
