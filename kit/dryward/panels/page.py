@@ -205,6 +205,7 @@ class Page:
         self.prediction.again(self.settings.prediction(self.id))
         self.questions, self.tasks = Questions(self.id, self.unit_system), Tasks(self.id)
         self._open: set[str] = set()  # the folds that are open
+        self._narrow = False  # whether the browser has a place as wide as a phone
         self.widget = protocol.PageWidget(texts=protocol.texts())
         self._make_controls({})
         self.widget.observe(lambda change: self.hear({"kind": "moved", **change["new"]}), "moves")
@@ -347,12 +348,14 @@ class Page:
         return bool(self.draws) and self.prediction.chosen is None and not self.settings["instructor"]
 
     def live_pictures(self) -> tuple[PictureCache, ...]:
-        """The pictures of the present unit system and type size, made once; a switch of either drops them."""
+        """The pictures of the present unit system, type size and width, made once; a switch of one drops them."""
         from dryward.pictures.drawing import PictureCache  # Matplotlib: a page needs it only when it is opened
 
         if not self._live_pictures:
             projector = bool(self.settings["projector"])
-            self._live_pictures = tuple(PictureCache(kind, self.unit_system, projector) for kind in self.kinds)
+            self._live_pictures = tuple(
+                PictureCache(kind, self.unit_system, projector, self._narrow) for kind in self.kinds
+            )
         return self._live_pictures
 
     # --- from one state to the next --------------------------------------------------
@@ -590,6 +593,13 @@ class Page:
     def _on_projector(self, value: bool) -> None:
         self._switch("projector", value)
 
+    def _on_narrow(self, value: bool) -> None:
+        self._narrow, self._live_pictures = value, ()
+        if self.result.views:  # the same state, drawn anew
+            self._take(self.state, whole=False)
+            self.send_live()
+        self.send_frame()
+
     def _on_instructor(self, value: bool) -> None:
         self.prediction.reveal = False
         self._switch("instructor", value)
@@ -642,7 +652,8 @@ class Page:
             "question": self.lesson.question,
             "needs": needs and message("panels.comes-after", lessons=needs),
             "system": self.unit_system,
-            "projector": settings["projector"],
+            "projector": settings["projector"] and not self._narrow,
+            "narrow": self._narrow,
             "type_size": settings["type_size"],
             "instructor": settings["instructor"],
             "locked": self.locked,

@@ -46,6 +46,7 @@ MESSAGES: dict[str, dict[str, tuple[type, ...]]] = {
     "fold": {"key": (str,), "open": (bool,)},
     "system": {"value": (str,)},
     "projector": {"value": (bool,)},
+    "narrow": {"value": (bool,)},  # the page has a place as wide as a phone, or no more
     "instructor": {"value": (bool,)},
 }
 
@@ -79,6 +80,7 @@ TEXTS: dict[str, tuple[str, ...]] = {
     "asked": ("number", "question"),
     "titled": ("title",),
     "controls": (),
+    "in-use": (),
     "arithmetic": (),
     "lesson": ("number", "title"),
     "takeaway": (),
@@ -159,6 +161,7 @@ class Frame(TypedDict):
     needs: str
     system: str
     projector: bool
+    narrow: bool
     type_size: int
     instructor: bool
     locked: bool

@@ -52,6 +52,7 @@ js-asked = { $number }. { $question }
 # Before the text of a warning.
 js-titled = { $title }:{" "}
 js-controls = Controls
+js-in-use = Control to move
 js-arithmetic = The arithmetic, step by step
 js-lesson = Lesson { $number }: { $title }
 js-takeaway = On the job

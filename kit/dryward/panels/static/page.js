@@ -1,6 +1,9 @@
 // The page of one lesson.  `frame` is what rarely changes (words, units, locks) and builds
 // the page; `live` is what a slider changes and is written into it: one message a move.
 
+// Narrower than this [px] the page is a phone's.
+const NARROW = 560;
+
 function switchPart(frame, page) {
   const toggle = (key, words, on, message, title) =>
     button(key, words, () => page.send(message), { "aria-pressed": String(on), title });
@@ -119,6 +122,25 @@ function picturePart(frame, kept) {
   return column;
 }
 
+// On a phone the sentence and one control at a time stand at the lower edge, the picture in sight above them.
+function dockPart(frame, page, parts, board) {
+  const several = frame.controls.length > 1;
+  const shown = frame.controls.find((spec) => spec.name === page.inUse) || frame.controls[0];
+  const show = (name) => {
+    page.inUse = name;
+    for (const spec of frame.controls) parts.controls[spec.name].element.hidden = spec.name !== name;
+  };
+  if (shown) show(shown.name);
+  const which = several ? reachable(make("select", { class: "dw-select", "aria-label": say("in-use") },
+    ...frame.controls.map((spec) => make("option", { value: spec.name, selected: spec === shown }, spec.label))), "in-use") : null;
+  if (which) {
+    which.addEventListener("change", () => show(which.value));
+    which.addEventListener("keydown", (event) => event.stopPropagation());
+  }
+  board.classList.toggle("dw-one", several);
+  return make("div", { class: "dw-dock" }, parts.sentence, parts.trouble, which, board);
+}
+
 function build(frame, page, kept) {
   const controls = {};
   for (const spec of frame.controls) {
@@ -140,21 +162,28 @@ function build(frame, page, kept) {
   parts.steps = make("ol", { class: "dw-steps" });
   parts.status = make("div", { class: "dw-status", role: "status" });
   parts.desk = make("div", { class: "dw-desk" });
-  parts.work = make("div", { class: "dw-work" }, board,
-    make("div", { class: "dw-view" }, picturePart(frame, kept), readouts, parts.sentence, parts.trouble));
+  const pictures = picturePart(frame, kept);
+  parts.work = make("div", { class: "dw-work" }, ...(frame.narrow
+    ? [pictures, dockPart(frame, page, parts, board), readouts]
+    : [board, make("div", { class: "dw-view" }, pictures, parts.sentence, parts.trouble, readouts)]));
+  // On a phone the picture comes first, as soon as it may be seen.
+  const switches = switchPart(frame, page);
+  const asked = predictionPart(frame, page);
+  const later = frame.narrow && !page.locked;
   const opened = (key) => page.open.has(key);
   const folds = make("div", { class: "dw-folds" },
     frame.has_arithmetic && !page.locked ? fold("arithmetic", say("arithmetic"), parts.steps, opened("arithmetic"), page.toggled) : null,
     ...frame.folds.map((each) => fold(each.key, each.title,
       make("ul", {}, ...each.items.map((item) => make("li", {}, item))), opened(each.key), page.toggled)));
   const root = make("article", {
-    class: `dw-page ${frame.projector ? "dw-projector" : ""} ${page.locked ? "dw-locked" : ""}`,
+    class: `dw-page ${frame.projector ? "dw-projector" : ""} ${frame.narrow ? "dw-narrow" : ""} ${page.locked ? "dw-locked" : ""}`,
     lang: texts.language, "aria-label": say("lesson", { number: frame.number, title: frame.title }),
   },
     make("header", { class: "dw-title" },
       make("span", { class: "dw-number", "aria-hidden": "true" }, String(frame.number)),
-      make("h2", { class: "dw-question" }, frame.question), switchPart(frame, page)),
-    predictionPart(frame, page), frame.controls.length || frame.pictures.length ? parts.work : parts.sentence, parts.desk, folds,
+      make("h2", { class: "dw-question" }, frame.question), later ? null : switches),
+    later ? null : asked, frame.controls.length || frame.pictures.length ? parts.work : parts.sentence,
+    later ? switches : null, later ? asked : null, parts.desk, folds,
     frame.unkept ? make("p", { class: "dw-unkept", role: "alert" }, frame.unkept) : null,
     frame.questions.length ? questionsPart(frame.questions, page) : null,
     frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, say("takeaway")), make("p", {}, frame.takeaway)) : null,
@@ -303,12 +332,22 @@ function render({ model, el }) {
   model.on("change:desk", changeDesk);
   rebuild();
   send({ kind: "opened" });
+  // A phone has pictures of its own: the page says when its place has become as narrow as one, or wide again.
+  let narrow = model.get("frame").narrow;
+  const sized = new ResizeObserver(() => {
+    const now = el.clientWidth < NARROW;
+    if (!el.clientWidth || now === narrow) return;
+    narrow = now;
+    send({ kind: "narrow", value: now });
+  });
+  sized.observe(el);
   // The index follows what was done in other windows since it was last in view.
   const watch = new IntersectionObserver((found) => found.some((each) => each.isIntersecting) && send({ kind: "seen" }));
   if (model.get("frame").number === 0) watch.observe(el);
   return () => {
     clearTimeout(rest);
     watch.disconnect();
+    sized.disconnect();
     el.removeEventListener("keydown", revealKey);
     model.off("change:frame", rebuild);
     model.off("change:live", update);
