@@ -120,7 +120,9 @@ def check_messages(known, start, wrong):
     must = {f"{start}-ask"} | {f"{start}-{name}" for name, said in wrong if said}
     if all(said for _, said in wrong):
         must |= {f"{start}-right"}
-    may = {f"{start}-why"} | {f"{start}-{name}-{end}" for name, _ in wrong for end in ("reply", "seems")}
+    may = {f"{start}-why", f"{start}-hint"} | {
+        f"{start}-{name}-{end}" for name, _ in wrong for end in ("reply", "seems")
+    }
     return must, may & set(known)
 
 

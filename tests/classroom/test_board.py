@@ -33,7 +33,7 @@ def klass(tmp_path):
     """Three who answered, and a folder that is somebody else's."""
     keys = [each.key for each in lessons.lesson(LESSON).prediction.choices]
     learner(tmp_path / "aaaaaaaaaa", keys[0], right=(0,), wrong=(1,), minutes=7)
-    learner(tmp_path / "bbbbbbbbbb", keys[0], right=(0, 1, 2))
+    learner(tmp_path / "bbbbbbbbbb", keys[0], right=(0, 1, 2)).said_of(LESSON, "no-drops-no-problem", True)
     learner(tmp_path / "cccccccccc" / "lessons", keys[1], lesson="july")
     (tmp_path / "empty").mkdir()
     return tmp_path
@@ -68,6 +68,7 @@ def test_the_last_answer_counts(tmp_path):
     progress.answered(LESSON, question, next(each for each in question.choices if each.right))
     (one,) = board(learner_folders(tmp_path), now=NOON).learners
     assert (one.right, one.answered) == (1, 1)
+    assert (one.first, one.tried) == (0, 1), "and the first try is not forgotten"
 
 
 def test_a_file_that_cannot_be_read_does_not_stop_the_board(klass):
@@ -80,9 +81,10 @@ def test_a_file_that_cannot_be_read_does_not_stop_the_board(klass):
 def test_the_command_prints_it(klass, capsys):
     assert cli.main(["board", "--folder", str(klass)]) == 0
     said = capsys.readouterr().out
-    assert re.search(r"aaaaaaaaaa +5\. Where it gets wet +\w +1 of 2 +0", said)
+    assert re.search(r"aaaaaaaaaa +5\. Where it gets wet +\w +1 of 2 +1 of 2 +0", said)
     assert "5. Where it gets wet: 2 here now" in said
-    assert "checks: 4 of 5 right" in said
+    assert "checks: 4 of 5 right, 4 of 5 at the first try" in said
+    assert "Still said after the checks: If I see no drops, there is no problem. (1 of 1)" in said
     assert cli.main(["board", "--folder", str(klass / "empty")]) == 0
     assert "Nobody has opened a lesson yet" in capsys.readouterr().out
 
@@ -107,6 +109,7 @@ def test_the_page_is_for_the_instructor_alone(tmp_path):
         status, _, page = ask(address.group(1), cookies=cookies)
         assert status == 200
         assert "5. Where it gets wet: 2 here now" in page
+        assert "At first try" in page
         assert page.count('<th scope="row">abcde</th>') == 2
         assert "abcdefghjk" not in page  # the rest of the code would let anybody be that learner
         assert ask(server.address, cookies=cookies)[0] == 302  # the board is no way in

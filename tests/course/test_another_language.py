@@ -28,7 +28,10 @@ def test_the_checks_of_a_lesson(spoken, id, seed):
     texts = set()
     for system in ("us", "si"):
         for asked in questions.checks(id, seed, system):
-            texts |= {asked.prompt, *(text for choice in asked.choices for text in (choice.text, choice.reply))}
+            texts |= {
+                asked.prompt,
+                *(text for choice in asked.choices for text in (choice.text, choice.reply, choice.hint)),
+            }
     assert unmarked(texts) == {}
 
 

@@ -1,6 +1,6 @@
 """Clean the notebooks: ``python tests/lessons/clean.py [--run] [FILES]``.
 
-Keeps outputs only where a cell is marked ``NBVAL_CHECK_OUTPUT`` (with the
+Keeps outputs only where a cell has the tag ``nbval-check-output`` (with the
 execution count 1, without which nothing would compare it), empties all other
 code cells, and drops widget state.  ``--run`` runs each notebook first, so
 that the kept outputs are new ones.  Running it twice changes nothing.
@@ -12,7 +12,7 @@ from pathlib import Path
 
 import nbformat
 
-MARK = "NBVAL_CHECK_OUTPUT"
+MARK = "nbval-check-output"
 LESSONS = Path(__file__).resolve().parent.parent.parent / "lessons"
 
 
@@ -33,10 +33,11 @@ def clean(notebook):
     notebook.metadata["language_info"] = {"name": "python"}
     for cell in notebook.cells:
         hidden = cell.metadata.get("jupyter", {}).get("source_hidden", False)
-        cell.metadata = nbformat.from_dict({"jupyter": {"source_hidden": True}} if hidden else {})
+        kept = MARK in cell.metadata.get("tags", ())
+        told = {"jupyter": {"source_hidden": True}} if hidden else {"tags": [MARK]} if kept else {}
+        cell.metadata = nbformat.from_dict(told)
         if cell.cell_type != "code":
             continue
-        kept = MARK in cell.source
         cell.execution_count = 1 if kept else None
         cell.outputs = [each for each in cell.outputs if each.output_type == "stream"] if kept else []
     return notebook

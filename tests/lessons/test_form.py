@@ -79,9 +79,15 @@ def test_numbers_are_compared(notebook):
     printing = [cell for cell in code(notebook) if "print(" in cell.source]
     assert printing, "a lesson prints at least one number that is compared"
     for cell in printing:
-        assert clean.MARK in cell.source
+        assert cell.metadata["tags"] == [clean.MARK]
         assert cell.execution_count == 1
         assert "".join(output.text for output in cell.outputs).strip()
+
+
+def test_what_only_the_tests_need_is_not_shown(notebook):
+    for cell in code(notebook):
+        assert "nbval" not in cell.source.lower()
+        assert not any(isinstance(node, ast.Assert) for node in ast.walk(ast.parse(cell.source)))
 
 
 def test_a_page_is_hidden_code_with_a_telling_first_line(notebook):
@@ -120,7 +126,10 @@ def test_the_cleaner_drops_state_and_unmarked_outputs():
         cells=[
             nbformat.v4.new_code_cell("1", execution_count=7, outputs=[nbformat.v4.new_output("stream", text="1")]),
             nbformat.v4.new_code_cell(
-                f"# {clean.MARK}\nprint(2)", execution_count=9, outputs=[nbformat.v4.new_output("stream", text="2")]
+                "print(2)",
+                execution_count=9,
+                outputs=[nbformat.v4.new_output("stream", text="2")],
+                metadata={"tags": [clean.MARK]},
             ),
         ],
     )

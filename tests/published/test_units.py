@@ -23,7 +23,7 @@ PINT_WORDS = {
     "Btu in/(h ft2 F)": "Btu_it*inch/hour/foot**2/delta_degF", "Btu/(h ft2)": "Btu_it/hour/foot**2",
     "gr/ft2/day": "grain/foot**2/day", "gr/ft2/h": "grain/foot**2/hour", "lb/day": "pound/day",
     "ft3/lb": "foot**3/pound", "perm": "grain/hour/foot**2/inHg", "perm in": "grain*inch/hour/foot**2/inHg",
-    "inH2O": "inH2O",
+    "inH2O": "inH2O", "gallon": "gallon", "fl oz": "US_fluid_ounce",
 }  # fmt: skip
 
 

@@ -5,7 +5,7 @@ import re
 import pytest
 from served import served
 
-from dryward.teaching import lessons
+from dryward.teaching import lessons, questions
 
 pytestmark = pytest.mark.browser
 
@@ -65,6 +65,37 @@ def test_from_the_first_page_along_a_way(server, screen):
     screen.click("text=All lessons")
     assert "looked at" in screen.inner_text("main")
     assert "Go on with" in screen.inner_text("main")
+    assert (screen.errors, screen.strangers) == ([], [])
+
+
+def test_the_end_of_a_lesson_by_keyboard(server, screen):
+    """A hint, then right; what is still said, the way back, and on; opened again, the answers stand there."""
+    screen.goto(server.entry)
+    unlock(screen, f"{server.address}lesson/which-way-vapor-goes?way=half-day")
+
+    def choose(number, choice, reply):
+        """Choose with the space bar; the focus stays on the choice when the page is built anew."""
+        chosen = f"[data-key=check-{number}-{choice}]"
+        screen.focus(chosen)
+        screen.keyboard.press("Space")
+        screen.wait_for_selector(f".dw-check:has({chosen}:checked:focus) .dw-reply[role=status]:has-text('{reply}')")
+
+    asked = [[each.right for each in question.choices] for question in questions.checks("which-way-vapor-goes")]
+    choose(0, asked[0].index(False), "Look once more.")
+    for number, right in enumerate(asked):
+        choose(number, right.index(True), "Right.")
+    screen.focus("[data-key=still-warm-to-cold-yes]")
+    screen.keyboard.press("Enter")
+    screen.wait_for_selector("[data-key=still-warm-to-cold-yes][aria-pressed=true]:focus")
+    screen.wait_for_selector(".dw-leaving .dw-reply:has-text('See it on this page')")
+    screen.press("[data-key=still-warm-to-cold-back]", "Enter")
+    screen.wait_for_selector(".dw-work .dw-range:focus")
+    screen.reload()
+    screen.wait_for_selector("[data-key=still-warm-to-cold-yes][aria-pressed=true]", timeout=60_000)
+    assert screen.locator(".dw-check-row >> nth=0 >> .dw-mark").all_inner_texts().count("✓ right") == 3
+    assert screen.locator(".dw-check-row >> nth=0 >> .dw-mark").count() == 4, "and the wrong try"
+    following = screen.eval_on_selector("[data-key=on]", "link => link.href")
+    assert following == f"{server.address}lesson/temperature-through-layers?way=half-day"
     assert (screen.errors, screen.strangers) == ([], [])
 
 

@@ -26,7 +26,11 @@ def shown(page):
 
 
 def test_the_lists_of_words_have_their_twins(elsewhere):
-    told = [text for each in (*beliefs.beliefs(), *beliefs.slips()) for text in (each.claim, each.seems, each.right)]
+    told = [
+        text
+        for each in (*beliefs.beliefs(), *beliefs.slips())
+        for text in (each.claim, each.seems, each.right, each.hint)
+    ]
     told += [text for each in words.glossary() for text in (each.term, each.meaning, each.avoid)]
     told += [text for each in words.cautions() for text in (each.title, each.text)]
     told += [text for way in pathways.pathways() for text in (way.title, way.who, *(s.title for s in way.sessions))]
@@ -82,7 +86,7 @@ def test_every_kind_of_question_speaks_another_language(elsewhere, kind):
         for seed in (None, 1, 2, 3, 4, 5):
             asked = kinds.draw(kind, seed, system)
             said = [asked.prompt, str(asked.answer) if isinstance(asked.answer, str) else ""]
-            said += [text for each in asked.choices for text in (each.text, each.reply, each.why)]
+            said += [text for each in asked.choices for text in (each.text, each.reply, each.hint, each.why)]
             for each in said:
                 assert made_up.unmarked(each) == [], each
 

@@ -42,6 +42,7 @@ ACT = st.one_of(
     st.tuples(st.just("units"), st.sampled_from(("us", "si"))),
     st.tuples(st.just("size"), st.integers(12, 40)),
     st.tuples(st.just("predicted"), LESSON),
+    st.tuples(st.just("said"), LESSON, st.booleans()),
 )
 
 
@@ -51,6 +52,8 @@ def do(progress, act):
         progress.opened(*rest)
     elif what == "task":
         progress.solved(*rest)
+    elif what == "said":
+        progress.said_of(rest[0], beliefs.beliefs()[0].id, rest[1])
     elif what == "units":
         progress.set("unit_system", *rest)
     elif what == "size":
@@ -130,15 +133,21 @@ JSON = st.recursive(
     max_leaves=6,
 )
 EVENT = st.fixed_dictionaries(
-    {"id": JSON, "when": JSON, "kind": st.sampled_from(("answer", "prediction", "setting", "opened", "task", "x"))},
-    optional=dict.fromkeys(("lesson", "question", "right", "belief", "choice", "name", "value", "task"), JSON),
+    {
+        "id": JSON,
+        "when": JSON,
+        "kind": st.sampled_from(("answer", "prediction", "setting", "opened", "task", "belief", "x")),
+    },
+    optional=dict.fromkeys(
+        ("lesson", "question", "right", "belief", "choice", "name", "value", "task", "still", "seed", "text"), JSON
+    ),
 )
 
 
 @settings(max_examples=150)
 @given(
     st.fixed_dictionaries(
-        {"format": st.just("dryward progress"), "version": st.sampled_from((1, 2))},
+        {"format": st.just("dryward progress"), "version": st.sampled_from(range(1, FORMAT.version + 1))},
         optional={
             "events": st.lists(EVENT, max_size=3) | JSON,
             "predictions": JSON,
@@ -155,6 +164,8 @@ def test_no_file_whatever_brings_more_than_a_sentence(body):
         progress.reviews()
         progress.resume()
         progress.beliefs()
+        progress.first_tries("july")
+        progress.still_held("july")
         progress.prediction("july")
         progress.setting("unit_system")
         progress.opened("july")
@@ -193,6 +204,39 @@ def test_the_first_version_still_opens(tmp_path):
     found = Progress(tmp_path)
     assert len(found.events()) == 5
     assert json.loads((tmp_path / FILE).read_text())["version"] == FORMAT.version
+
+
+def test_the_second_version_still_opens(tmp_path):
+    event = {"id": "a", "when": START.isoformat(), "kind": "answer", "lesson": "july", "question": "q", "right": True}
+    (tmp_path / FILE).write_text(json.dumps({"format": "dryward progress", "version": 2, "events": [event]}))
+    assert Progress(tmp_path).events() == (event,)
+
+
+def test_first_tries_are_kept_whatever_is_clicked_later(tmp_path):
+    progress = Progress(tmp_path, Clock())
+    one, two, three = questions.checks("july", None)
+    for asked in (one, two):  # clicked through until it is right
+        for choice in sorted(asked.choices, key=lambda each: each.right):
+            progress.answered("july", asked, choice)
+    progress.answered("july", three, three.right)
+    assert progress.finished("july")
+    assert progress.first_tries("july") == (False, False, True)
+    other = questions.checks("july", 1)[0]  # new numbers: a new first try
+    progress.answered("july", other, other.right)
+    assert Progress(tmp_path).first_tries("july") == (False, False, True, True)
+    assert Progress(tmp_path).first_tries("winter-house") == ()
+
+
+def test_what_is_still_said_is_kept_and_the_last_word_counts(tmp_path):
+    progress = Progress(tmp_path, Clock())
+    progress.said_of("july", "barrier-always-inside", True)
+    progress.said_of("july", "two-barriers-twice-as-good", True)
+    progress.said_of("july", "barrier-always-inside", False)
+    found = Progress(tmp_path)
+    assert found.still_held("july") == {"barrier-always-inside": False, "two-barriers-twice-as-good": True}
+    assert found.still_held("winter-house") == {}
+    with pytest.raises(UnknownName, match='There is no belief "no-such"'):
+        progress.said_of("july", "no-such", True)
 
 
 def test_a_lesson_comes_back_after_two_days_and_after_two_weeks(tmp_path):

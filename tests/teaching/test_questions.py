@@ -109,4 +109,37 @@ def test_a_wrong_answer_may_have_a_reason_of_its_own():
     replies = {each.text: each.reply for check in questions.checks("which-way-vapor-goes", 0) for each in check.choices}
     told = replies["Neither way. Heat holds the damp down."]
     assert told.startswith("Why it looked right: Warm air lies on top")
-    assert "in the crawlspace and" in told
+    assert "so vapor pushes up" in told
+
+
+def all_checks():
+    """The checks of all lessons, fixed and drawn, in both unit systems."""
+    for id in lessons.pages():
+        for system in ("us", "si"):
+            for seed in (None, 1, 2, 3, 4):
+                yield from questions.checks(id, seed, system)
+
+
+def test_each_wrong_answer_has_a_reply_of_its_own():
+    for asked in all_checks():
+        replies = [each.reply for each in asked.choices if not each.right]
+        assert len(set(replies)) == len(replies), (asked.kind, asked.seed, replies)
+
+
+def test_a_hint_points_and_does_not_tell():
+    for asked in all_checks():
+        assert asked.right.hint == ""
+        for each in (each for each in asked.choices if not each.right):
+            assert each.hint.endswith((".", "?")), (asked.kind, each.hint)
+            told = {each.reply, each.reply.split("What is right: ")[1], asked.right.why or asked.right.reply}
+            assert not any(part in each.hint or each.hint in part for part in told), (asked.kind, each.hint)
+            assert asked.right.text.rstrip(".") not in each.hint, (asked.kind, each.hint)
+
+
+@pytest.mark.parametrize("id", ["read-the-air", "which-way-vapor-goes", "where-it-gets-wet", "the-film-that-changes"])
+def test_a_lesson_with_hints_of_its_own_says_where_to_look_with_its_numbers(id):
+    for seed in (None, 1):
+        for asked in questions.checks(id, seed):
+            hints = {each.hint for each in asked.choices if not each.right}
+            assert len(hints) == 1, "that of the check, whichever belief is behind the answer"
+            assert hints.isdisjoint(each.hint for each in (*beliefs.beliefs(), *beliefs.slips()))

@@ -22,7 +22,8 @@ def sentence(text):
 def of_lesson(lesson):
     """What a page of a lesson says."""
     yield from (lesson.question, *lesson.objectives, lesson.prediction.prompt, lesson.prediction.reveal)
-    yield from (each.text for each in lesson.prediction.choices)
+    yield from (text for each in lesson.prediction.choices for text in (each.text, each.reply) if text)
+    yield from (text for _, text in lesson.still)
     yield from (lesson.takeaway, *lesson.limits)
 
 
@@ -38,6 +39,7 @@ def test_checks(id):
     said = []
     for question in questions.checks(id, 2):
         said += [question.prompt, *(each.text for each in question.choices), *(each.reply for each in question.choices)]
+        said += {each.hint for each in question.choices if each.hint}
     assert max(grades(" ".join(map(sentence, said)))) <= GRADE
 
 
@@ -50,7 +52,7 @@ def test_kinds(kind):
 
 def test_beliefs_cautions_words_and_tasks():
     for each in (*beliefs.beliefs(), *beliefs.slips()):
-        said = (each.claim, each.seems, each.right, each.grain or each.right)
+        said = (each.claim, each.seems, each.right, each.grain or each.right, each.hint)
         assert max(grades(words.shown(" ".join(map(sentence, said))))) <= GRADE + 1, each.id
     assert max(grades(" ".join(each.text for each in words.cautions()))) <= GRADE
     assert max(grades(" ".join(each.meaning for each in words.glossary()))) <= GRADE

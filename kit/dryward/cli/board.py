@@ -6,7 +6,7 @@ from pathlib import Path
 
 from dryward.language import message
 from dryward.school import folders
-from dryward.school.standing import board, learner_folders, right_of, titles
+from dryward.school.standing import board, learner_folders, right_of, still_said, titles
 from dryward.teaching import lessons
 
 
@@ -29,6 +29,7 @@ def run(args: argparse.Namespace) -> int:
             each.trouble or named.get(each.lesson, ""),
             each.prediction,
             right_of(each.right, each.answered),
+            right_of(each.first, each.tried),
             str(each.finished),
             "" if each.minutes is None else str(each.minutes),
         )
@@ -39,6 +40,7 @@ def run(args: argparse.Namespace) -> int:
         message("cli.board-lesson"),
         message("cli.board-predicted"),
         message("cli.board-checks-right"),
+        message("cli.board-first-try"),
         message("cli.board-finished"),
         message("cli.board-minutes-ago"),
     )
@@ -51,9 +53,13 @@ def run(args: argparse.Namespace) -> int:
         for key, text, right, count in group.choices:
             print(f"  {count:3d}  {mark if right else ' ' * len(mark)}  {key}  {text}")
         if group.answered:
-            print(f"  {message('cli.board-checks', right=str(group.right), answered=str(group.answered))}")
+            facts = {"right": str(group.right), "answered": str(group.answered)}
+            told = message("cli.board-checks", first=str(group.first), tried=str(group.tried), **facts)
+            print(f"  {told}")
         for claim, times in group.beliefs[:3]:
             print(f"  {message('cli.board-said', count=times, claim=claim)}")
+        if still := still_said(group):
+            print(f"  {still}")
     return 0
 
 

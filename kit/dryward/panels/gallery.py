@@ -49,7 +49,8 @@ def pages(ids: Iterable[str] | None = None, unit_system: str = "us") -> dict[str
             made[name] = small(page.picture)
             parts.append(
                 message(
-                    "panels.gallery-lesson", number=this.number, title=this.title, question=this.question,
+                    "panels.gallery-lesson", number=this.number, title=this.title,
+                    question=f"{this.question} {this.care}".strip(),
                     picture=_inside(page.alts[0]), file=name, sentence=page.sentence,
                 ) + "\n"
             )  # fmt: skip

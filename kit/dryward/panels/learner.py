@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import contextlib
-from collections.abc import Callable, Collection, Mapping
+from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Any
 
@@ -11,16 +11,18 @@ from dryward.checks import PlainError
 from dryward.language import message
 from dryward.panels.desk import parts
 from dryward.panels.desk.parts import Part
-from dryward.panels.protocol import place
-from dryward.teaching import practical, questions
-from dryward.teaching.progress import Progress
+from dryward.panels.protocol import Malformed, place
+from dryward.teaching import beliefs, lessons, pathways, practical, questions, words
+from dryward.teaching.progress import Event, Progress
+from dryward.units import SHOWN
 
 if TYPE_CHECKING:
     from dryward.panels.controls import Control
-    from dryward.teaching import lessons
 
 #: The settings that a page reads.
 NAMES = ("unit_system", "type_size", "projector", "instructor")
+#: A lesson on more beliefs than this asks only for the ones behind the learner's own wrong answers.
+_BELIEFS = 4
 
 
 class Settings:
@@ -67,6 +69,14 @@ class Settings:
         """Keep an answer to a question."""
         self._keep(self.progress.answered, lesson, question, choice)
 
+    def answers(self, lesson: str) -> tuple[Event, ...]:
+        """The answers kept of a lesson, in the order of time."""
+        return self.progress.events("answer", lesson)
+
+    def said_of(self, lesson: str, belief: str, still: bool) -> None:
+        """Keep whether a belief is still held."""
+        self._keep(self.progress.said_of, lesson, belief, still)
+
     def solved(self, lesson: str, task: str) -> None:
         """Keep that a practical task was solved."""
         self._keep(self.progress.solved, lesson, task)
@@ -107,28 +117,56 @@ class Prediction:
         k = place(choice, self.hands)
         self.hands[k] = max(0, self.hands[k] + (1 if by > 0 else -1))
 
-    def frame(self) -> dict[str, Any]:
-        """What the browser needs to show it."""
+    def reply(self, to_class: bool) -> str:
+        """What is said once the answer shows: to the choice made, or to a class, which has made them all."""
+        made = None if self.chosen is None or to_class else self.asked.choices[self.chosen]
+        return (made and made.reply) or self.asked.reveal
+
+    def frame(self, to_class: bool = False) -> dict[str, Any]:
+        """What the browser needs to show it; which choice is right only while the answer shows."""
         keys = [choice.key for choice in self.asked.choices]
         return {
             "prompt": self.asked.prompt,
             "choices": [choice.text for choice in self.asked.choices],
             "chosen": self.chosen,
-            "right": keys.index(self.asked.right),
-            "reply": self.asked.reveal,
+            "right": keys.index(self.asked.right) if self.reveal else None,
+            "reply": self.reply(to_class) if self.reveal else "",
             "hands": list(self.hands),
         }
 
 
 class Questions:
-    """The three questions at the end of a lesson: as they are asked, the choices made, the replies."""
+    """The three questions at the end of a lesson: as they are asked, the tries made, the replies.
+
+    The first wrong try gets a hint; the second one is told, and so is a right
+    one.  Until then nothing of what goes to the browser says which is right.
+    """
 
     def __init__(self, lesson_id: str, unit_system: str) -> None:
         self.lesson_id = lesson_id
         #: None for the fixed numbers of the lesson; others draw new numbers.
         self.seed: int | None = None
-        self.chosen: dict[int, int] = {}
+        #: Number -> the choices made, the first one first.
+        self.tries: dict[int, list[int]] = {}
         self.ask(unit_system)
+
+    def again(self, answers: Sequence[Event], unit_system: str) -> None:
+        """Show the answers of an earlier visit: those to the numbers that were asked last."""
+        if not answers:
+            return
+        seed = answers[-1].get("seed")
+        if type(seed) is int and seed >= 0:
+            self.seed = seed
+            self.ask(unit_system)
+        # An answer is kept by its text, in the units in which it was read.
+        known: dict[tuple[Any, Any], tuple[int, int]] = {}
+        for system in SHOWN:
+            for number, question in enumerate(questions.checks(self.lesson_id, self.seed, unit_system=system)):
+                for choice, each in enumerate(question.choices):
+                    known[question.kind, each.text] = number, choice
+        for each in answers:
+            if each.get("seed") == self.seed and (found := known.get((each["question"], str(each.get("text"))))):
+                self.answer(*found)
 
     def ask(self, unit_system: str) -> None:
         """Draw them, in a unit system; what was chosen stays chosen."""
@@ -137,37 +175,113 @@ class Questions:
     def renew(self, unit_system: str) -> None:
         """Draw other numbers and forget the choices."""
         self.seed = 1 if self.seed is None else self.seed + 1
-        self.chosen = {}
+        self.tries = {}
         self.ask(unit_system)
 
     def answer(self, number: int, choice: int) -> questions.Choice:
         """Choose an answer, both counted from 0; gives it, with its reply."""
         choices = self.asked[place(number, self.asked)].choices
-        self.chosen[number] = place(choice, choices)
+        tries = self.tries.setdefault(number, [])
+        if tries[-1:] != [place(choice, choices)]:  # the same one sent twice is one try
+            tries.append(choice)
         return choices[choice]
 
+    def told(self, number: int) -> bool:
+        """Whether all may be said of a question: after a right try, or the second wrong one."""
+        tries, choices = self.tries.get(number, []), self.asked[number].choices
+        return len(tries) > 1 or any(choices[each].right for each in tries)
+
     def reply(self, number: int) -> str:
-        """What is said to the choice made: empty before one is made."""
-        if number not in self.chosen:
+        """What is said to the last try: empty before the first one."""
+        tries = self.tries.get(number)
+        if not tries:
             return ""
-        picked = self.asked[number].choices[self.chosen[number]]
-        return picked.reply or (message("panels.right") if picked.right else "")
+        made = self.asked[number].choices[tries[-1]]
+        if not self.told(number):
+            return message("panels.hint", hint=made.hint)
+        return made.reply or (message("panels.right") if made.right else "")
 
     def frame(self) -> list[dict[str, Any]]:
         """What the browser needs to show them."""
         shown = []
         for number, question in enumerate(self.asked):
-            chosen = self.chosen.get(number)
+            tries = self.tries.get(number, [])
+            chosen = tries[-1] if tries else None
             shown.append(
                 {
                     "prompt": question.prompt,
                     "choices": [choice.text for choice in question.choices],
                     "chosen": chosen,
                     "right": chosen is not None and question.choices[chosen].right,
+                    "wrong": sorted({each for each in tries if not question.choices[each].right}),
+                    "hint": chosen is not None and not self.told(number),
                     "reply": self.reply(number),
                 }
             )
         return shown
+
+
+class Leaving:
+    """What stands below the checks once all are answered right: do you still say so, and the way on."""
+
+    def __init__(self, lesson: lessons.Lesson, settings: Settings) -> None:
+        self.lesson, self.settings = lesson, settings
+
+    @property
+    def ready(self) -> bool:
+        """Whether the lesson's checks were answered right."""
+        return bool(self.lesson.number) and self.settings.progress.finished(self.lesson.id) is not None
+
+    def beliefs(self) -> tuple[str, ...]:
+        """The beliefs that are asked for; of a lesson on all of them, those behind the learner's own wrong answers."""
+        asked = self.lesson.beliefs
+        if len(asked) <= _BELIEFS:
+            return asked
+        behind = [id for id, _ in self.settings.progress.beliefs() if id in asked]
+        return tuple(behind[:_BELIEFS])
+
+    def say(self, belief: str, still: bool) -> None:
+        """Keep whether a belief of the lesson is still held."""
+        if not self.ready or belief not in self.beliefs():
+            raise Malformed
+        self.settings.said_of(self.lesson.id, belief, still)
+
+    def frame(self, unit_system: str) -> list[dict[str, Any]]:
+        """The beliefs for the browser: empty before the checks are answered right."""
+        if not self.ready:
+            return []
+        held, denied = self.settings.progress.still_held(self.lesson.id), dict(self.lesson.still)
+        shown = []
+        for id in self.beliefs():
+            known, still = beliefs.belief(id), held.get(id)
+            claim, right, grain = (words.shown(each, unit_system) for each in (known.claim, known.right, known.grain))
+            reply = ""
+            if still is False:
+                reply = message("panels.belief-left", grain=grain)
+            elif still:
+                reply = (
+                    message("panels.belief-denied", right=right, here=denied[id])
+                    if id in denied
+                    else message("panels.belief-held", right=right)
+                )
+            shown.append({"id": id, "claim": claim, "still": still, "reply": reply})
+        return shown
+
+    def way(self) -> dict[str, Any]:
+        """Pathway -> the lesson that comes next on it, as a link; the learner's own way; empty before it is ready."""
+        if not self.ready:
+            return {}
+        links = {each.id: self._link(pathways.around(self.lesson.id, each.id)[1]) for each in pathways.pathways()}
+        return {"chosen": self.settings.progress.setting("pathway"), "links": links}
+
+    def _link(self, id: str | None) -> Part:
+        """A link to a lesson; after the last one to the index."""
+        if id is None:
+            index = next(each for each in lessons.lessons() if not each.number)
+            return parts.lesson("on", message("panels.on-index", title=index.title), index.id, index.file)
+        next_one = lessons.lesson(id)
+        text = message("panels.on-next", number=next_one.number, title=next_one.title)
+        return parts.lesson("on", text, id, next_one.file)
 
 
 class Tasks:

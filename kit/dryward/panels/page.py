@@ -42,6 +42,10 @@ Everything else is optional:
     A list of `teaching.words.Step` (words, formula, result) that can be
     redone with a calculator; `panels.hand` has the usual lines.  Only asked
     for when its fold is open.
+``given(state)``
+    What the page holds fixed, as words after "Given:" under the picture:
+    airs, layers and leaks that no control moves, from the page's own
+    constants with ``self.held(value, quantity)``.
 ``judge(state)``
     A `verdict.Verdict`, on a page that judges.  Its state heads the sentence
     and stands in what the pictures draw, in their words for those who cannot
@@ -114,14 +118,16 @@ from dryward.checks import PlainError, UnknownName
 from dryward.language import joined, message
 from dryward.panels import protocol
 from dryward.panels.controls import PLACES, Choice, Control, Slider, SliderControl, standard
-from dryward.panels.learner import Prediction, Questions, Settings, Tasks
+from dryward.panels.learner import Leaving, Prediction, Questions, Settings, Tasks
 from dryward.panels.readouts import Readout, Strip
 from dryward.teaching import lessons, words
 from dryward.teaching.words import Step
 
 if TYPE_CHECKING:
+    from dryward.building import Assembly
     from dryward.pictures.drawing import LivePicture, PictureCache
     from dryward.verdict import Verdict
+    from dryward.weather import Air
 
 _log = logging.getLogger(__name__)
 
@@ -204,6 +210,7 @@ class Page:
         self.prediction = Prediction(self.lesson.prediction)
         self.prediction.again(self.settings.prediction(self.id))
         self.questions, self.tasks = Questions(self.id, self.unit_system), Tasks(self.id)
+        self.questions.again(self.settings.answers(self.id), self.unit_system)
         self._open: set[str] = set()  # the folds that are open
         self._narrow = False  # whether the browser has a place as wide as a phone
         self.widget = protocol.PageWidget(texts=protocol.texts())
@@ -235,6 +242,10 @@ class Page:
     def steps(self, state: Any) -> list[Step]:
         """The steps of the hand calculation."""
         return []
+
+    def given(self, state: Any) -> str:
+        """What is held fixed; the lesson writes it, where something is."""
+        return ""
 
     def judge(self, state: Any) -> Verdict | None:
         """What it means; None on a page that does not judge."""
@@ -272,6 +283,25 @@ class Page:
     def show(self, value: float, quantity: str, digits: int | None = None) -> str:
         """A number of SI with its unit, as this reader has it."""
         return units.show(value, quantity, self.unit_system, digits)
+
+    def held(self, value: float, quantity: str) -> str:
+        """The same of what is held fixed, without a tail of zeros."""
+        unit = units.shown_unit(quantity, self.unit_system).name
+        most = 1 if quantity == "temperature" else 12
+        return units.with_unit(units.number(units.from_si(value, unit), most=most), unit)
+
+    def air_held(self, air: Air) -> str:
+        """An air that is held fixed."""
+        temperature = self.held(air.temperature, "temperature")
+        return message(
+            "panels.given-air", temperature=temperature, humidity=self.held(air.relative_humidity, "relative humidity")
+        )
+
+    def roof_held(self, roof: Assembly) -> str:
+        """What is fixed of the teaching roof: its insulation, and its drywall with the paint."""
+        drywall = 1 / sum(1 / layer.permeance for layer in roof.layers if layer.name in ("paint", "gypsum board"))
+        fill = units.thickness(roof.layer("insulation").drawn_thickness, self.unit_system)
+        return message("panels.given-roof", fill=fill, drywall=self.held(drywall, "permeance"))
 
     def say(self, text: str) -> str:
         """A text whose ``{20 degF}`` numbers are put in this reader's units."""
@@ -578,6 +608,10 @@ class Page:
         self.settings.answered(self.id, self.questions.asked[number], picked)
         self.send_frame()
 
+    def _on_still(self, belief: str, holds: bool) -> None:
+        Leaving(self.lesson, self.settings).say(belief, holds)
+        self.send_frame()
+
     def _on_new_questions(self) -> None:
         self.questions.renew(self.unit_system)
         self.send_frame()
@@ -625,6 +659,7 @@ class Page:
             "alts": list(self.alts),
             "readouts": [each.shown(self.unit_system) for each in self.result.readouts if not each.hidden],
             "sentence": self.sentence,
+            "given": self._given_line(),
             "state": self.verdict.state if self.verdict else "",
             "trouble": self.trouble,
             "steps": self._steps(),
@@ -634,6 +669,11 @@ class Page:
         with self.widget.hold_sync():
             self.widget.live = dict(live)
             self.widget.grounds = [ground for ground, _ in self.layers]
+
+    def _given_line(self) -> str:
+        """The line of what is held fixed."""
+        held = "" if self.state is None else self.given(self.state)
+        return held and message("panels.given", held=held)
 
     def _steps(self) -> list[dict[str, str]]:
         """The steps of the hand calculation, when its fold is open."""
@@ -646,10 +686,12 @@ class Page:
         """Build the page on the screen anew: words, units or locks have changed."""
         settings = self.settings
         needs = joined("panels.lesson-after-lesson", [lessons.lesson(id).title for id in self.lesson.needs])
+        leaving = Leaving(self.lesson, settings)
         frame: protocol.Frame = {
             "number": self.lesson.number,
             "title": self.lesson.title,
             "question": self.lesson.question,
+            "care": self.lesson.care,
             "needs": needs and message("panels.comes-after", lessons=needs),
             "system": self.unit_system,
             "projector": settings["projector"] and not self._narrow,
@@ -658,7 +700,7 @@ class Page:
             "instructor": settings["instructor"],
             "locked": self.locked,
             "reveal": self.prediction.reveal,
-            "prediction": self.prediction.frame(),
+            "prediction": self.prediction.frame(settings["instructor"]),
             "controls": [control.frame() for control in self.controls.values()],
             "actions": [{"name": name, "words": text} for name, text in self.buttons],
             "pictures": [{"width": each.width, "height": each.height} for each in self.live_pictures()],
@@ -666,6 +708,8 @@ class Page:
             "has_arithmetic": self.has_steps,
             "folds": self._folds(),
             "questions": self.questions.frame(),
+            "still": leaving.frame(self.unit_system),
+            "on": leaving.way(),
             "unkept": settings.trouble,
             "takeaway": self.lesson.takeaway,
             "cautions": [

@@ -43,6 +43,7 @@ MESSAGES: dict[str, dict[str, tuple[type, ...]]] = {
     "hands": {"choice": (int,), "by": (int,)},
     "answer": {"number": (int,), "choice": (int,)},
     "new_questions": {},
+    "still": {"belief": (str,), "holds": (bool,)},  # do you still say so
     "fold": {"key": (str,), "open": (bool,)},
     "system": {"value": (str,)},
     "projector": {"value": (bool,)},
@@ -72,12 +73,21 @@ TEXTS: dict[str, tuple[str, ...]] = {
     "you-predicted": (),
     "what-is-right": (),
     "hide": (),
+    "bet-right": (),
+    "bet-not-right": (),
     "again": (),
     "checks": (),
     "new-numbers": (),
     "right": (),
     "not-right": (),
     "asked": ("number", "question"),
+    "still": (),
+    "still-hint": (),
+    "still-yes": (),
+    "still-no": (),
+    "still-back": (),
+    "on": (),
+    "on-named": ("lesson",),
     "titled": ("title",),
     "controls": (),
     "in-use": (),
@@ -158,6 +168,7 @@ class Frame(TypedDict):
     number: int
     title: str
     question: str
+    care: str
     needs: str
     system: str
     projector: bool
@@ -174,6 +185,8 @@ class Frame(TypedDict):
     has_arithmetic: bool
     folds: list[dict[str, Any]]
     questions: list[dict[str, Any]]
+    still: list[dict[str, Any]]  # beliefs of the lesson, once the questions are answered right
+    on: dict[str, Any]  # the next lesson by pathway, then
     unkept: str
     takeaway: str
     cautions: list[dict[str, str]]
@@ -192,6 +205,7 @@ class Live(TypedDict):
     alts: list[str]
     readouts: list[dict[str, str]]
     sentence: str
+    given: str  # what the page holds fixed
     state: str
     trouble: str
     steps: list[dict[str, str]]
@@ -206,7 +220,7 @@ class Desk(TypedDict, total=False):
 
 
 _STATIC = files("dryward.panels") / "static"
-_SCRIPTS = ("parts.js", "controls.js", "desk.js", "page.js")
+_SCRIPTS = ("parts.js", "controls.js", "desk.js", "checks.js", "page.js")
 
 
 def _text(name: str) -> str:

@@ -32,28 +32,10 @@ def known_way(id: str | None) -> str | None:
     return id if id in [each.id for each in pathways.pathways()] else None
 
 
-def order(way: str | None) -> tuple[str, ...]:
-    """The lessons of a way in order, each once; all lessons without one.
-
-    Examples
-    --------
-    >>> order("half-day")[0]
-    'read-the-air'
-    """
-    if way is None:
-        return lessons.pages()
-    found = [id for session in pathways.pathway(way).sessions for id in session.lessons]
-    return tuple(dict.fromkeys(id for id in found if id in lessons.pages()))
-
-
 def following(id: str, way: str | None) -> dict[str, dict[str, Any] | None]:
     """The lessons ``before`` and ``after`` one, on a way; None at its ends."""
-    on = order(way) if id in order(way) else (*({id} - set(lessons.pages())), *lessons.pages())
-    at = on.index(id)
-    return {
-        "before": _short(on[at - 1]) if at else None,
-        "after": _short(on[at + 1]) if at + 1 < len(on) else None,
-    }
+    before, after = pathways.around(id, way)
+    return {"before": _short(before) if before else None, "after": _short(after) if after else None}
 
 
 def _short(id: str) -> dict[str, Any]:
@@ -113,6 +95,8 @@ class Learner:
     prediction: str  # key of the choice made there, or `NOTHING`
     right: int  # checks of that lesson
     answered: int
+    first: int  # checks of that lesson that were right at the first try; with new numbers one is another
+    tried: int
     finished: int  # lessons
     minutes: int | None  # since the last thing in the learner's file [min]
     trouble: str = ""  # why the file could not be read
@@ -127,7 +111,10 @@ class Group:
     choices: tuple[tuple[str, str, bool, int], ...]  # key, text, whether it is right, how many chose it
     right: int  # checks, over all learners
     answered: int
+    first: int  # of those tried, right at the first try
+    tried: int
     beliefs: tuple[tuple[str, int], ...]  # behind the wrong answers, and how often; the most frequent first
+    still: tuple[tuple[str, int, int], ...]  # its beliefs, how many still say so at the end, of how many
 
 
 @dataclass(frozen=True)
@@ -176,6 +163,7 @@ def _learner(label: str, file: Progress, known: dict[str, Lesson], now: datetime
     visited = [each["lesson"] for each in events if each.get("lesson") in known]
     lesson = visited[-1] if visited else ""
     answers = _last(file.events("answer", lesson)) if lesson else ()
+    first = file.first_tries(lesson) if lesson else ()
     minutes = int((now - datetime.fromisoformat(events[-1]["when"])).total_seconds() // 60) if events else None
     return Learner(
         label,
@@ -183,6 +171,8 @@ def _learner(label: str, file: Progress, known: dict[str, Lesson], now: datetime
         (file.prediction(lesson) if lesson else None) or NOTHING,
         sum(answers),
         len(answers),
+        sum(first),
+        len(first),
         sum(file.finished(id) is not None for id in lessons.pages()),
         minutes if minutes is None else max(minutes, 0),
         file.trouble,
@@ -192,6 +182,9 @@ def _learner(label: str, file: Progress, known: dict[str, Lesson], now: datetime
 def _group(lesson: Lesson, files: Collection[Progress], learners: tuple[Learner, ...]) -> Group:
     chosen = [file.prediction(lesson.id) for file in files]
     answers = [right for file in files for right in _last(file.events("answer", lesson.id))]
+    first = [right for file in files for right in file.first_tries(lesson.id)]
+    said = [file.still_held(lesson.id) for file in files]
+    held = {id: [each[id] for each in said if id in each] for id in lesson.beliefs}
     count: dict[str, int] = {}
     for file in files:
         for each in file.events("answer", lesson.id):
@@ -206,7 +199,10 @@ def _group(lesson: Lesson, files: Collection[Progress], learners: tuple[Learner,
         ),
         sum(answers),
         len(answers),
+        sum(first),
+        len(first),
         tuple(sorted(((_belief(id), times) for id, times in count.items()), key=lambda each: (-each[1], each[0]))),
+        tuple((_belief(id), sum(each), len(each)) for id, each in held.items() if each),
     )
 
 
@@ -235,12 +231,21 @@ def right_of(right: int, answered: int) -> str:
     return message("school.right-of", right=str(right), answered=str(answered)) if answered else ""
 
 
-def words_of(group: Group) -> tuple[str, str]:
-    """The head of a lesson's table on the board, and what stands behind the wrong answers."""
+def words_of(group: Group) -> tuple[str, str, str]:
+    """The head of a lesson's table on the board, what stands behind the wrong answers, and what is still said."""
     facts = {"lesson": titles()[group.lesson], "here": str(group.here)}
     head = message("school.here-now", **facts)
     if group.answered:
-        head = message("school.here-now-checks", right=str(group.right), answered=str(group.answered), **facts)
+        facts |= {"right": str(group.right), "answered": str(group.answered)}
+        head = message("school.here-now-checks", first=str(group.first), tried=str(group.tried), **facts)
     claims = [message("school.belief-times", claim=claim, times=str(times)) for claim, times in group.beliefs[:3]]
     told = joined("school.belief-after-belief", claims)
-    return head, message("school.behind-wrong", beliefs=told) if told else ""
+    behind = message("school.behind-wrong", beliefs=told) if told else ""
+    return head, behind, still_said(group)
+
+
+def still_said(group: Group) -> str:
+    """Which beliefs of a lesson are still held by whom has answered its checks; empty where nobody was asked."""
+    facts = ({"claim": claim, "still": str(still), "asked": str(asked)} for claim, still, asked in group.still)
+    told = joined("school.belief-after-belief", [message("school.belief-still", **each) for each in facts])
+    return message("school.still-said", beliefs=told) if told else ""

@@ -24,6 +24,8 @@ class Belief:
     seems: str
     #: What is right.
     right: str
+    #: Where to look again, for whom it led astray; it does not tell the answer.
+    hint: str
     #: 1 to 26; 0 for a slip.
     number: int = 0
     #: The grain of truth in it.

@@ -40,6 +40,7 @@ def sheet(id: str, unit_system: str = "us") -> str:
     guess = lesson.prediction
     lines = [f"# {lesson.number:02d} {lesson.title}", ""]
     lines += [message("teaching.sheet-opens", minutes=lesson.minutes, question=lesson.question), ""]
+    lines += _care(lesson)
     lines += [*_head("sheet-goals"), *_list(lesson.objectives)]
     lines += [*_head("sheet-ask"), *_list(note.ask)]
     lines += [*_head("sheet-prediction"), guess.prompt, ""]
@@ -51,11 +52,16 @@ def sheet(id: str, unit_system: str = "us") -> str:
     lines += [*_head("sheet-props"), *_list(note.props)]
     lines += [*_head("sheet-traps"), *_list(note.traps)]
     lines += [*_head("sheet-more"), note.more, ""]
-    lines += [*_head("sheet-home"), lesson.takeaway, ""]
+    lines += [*_head("sheet-home"), lesson.takeaway, "", *_care(lesson)]
     cautions = [words.caution(each) for each in lesson.cautions]
     told = [message("teaching.sheet-caution", title=each.title, text=words.shown(each.text)) for each in cautions]
     lines += [*_head("sheet-cautions"), *_list(told)]
     return "\n".join(lines)
+
+
+def _care(lesson: Lesson) -> list[str]:
+    """What to mind before the act that is proposed, where it is proposed."""
+    return [f"**{lesson.care}**", ""] if lesson.care else []
 
 
 def _head(part: str) -> list[str]:

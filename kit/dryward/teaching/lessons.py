@@ -46,23 +46,26 @@ _FOLDER = re.compile(r"[a-z][a-z0-9]*(_[a-z0-9]+)*")
 _CODE = ("questions.py", "page.py")
 #: What of a ``lesson.toml`` is words, table by table; all else is the same in every language.
 WORDS: dict[str, tuple[str, ...]] = {
-    "": ("title", "objectives", "question", "takeaway", "limits", "sources", "handout", "intro", "opens"),
+    "": ("title", "objectives", "question", "care", "takeaway", "limits", "sources", "handout", "intro", "opens"),
     "prediction": ("prompt", "reveal"),
     "notes": ("ask", "props", "traps", "split", "more"),
     "worked": ("text", "code", "heading"),
-    "choices": ("text",),
+    "choices": ("text", "reply"),
     "passages": ("text",),
     "tasks": ("*",),  # each id is a key
+    "still": ("*",),  # and each belief
 }
 
 
 @dataclass(frozen=True)
 class Option:
-    """One answer to a prediction: a letter, its text, and the belief behind a wrong one."""
+    """One answer to a prediction: a letter, its text, the belief behind a wrong one, what is said to who chose it."""
 
     key: str
     text: str
     belief: str = ""
+    #: What made it seem right, what is so, and the number; without it the `reveal` is said.
+    reply: str = ""
 
 
 @dataclass(frozen=True)
@@ -135,6 +138,8 @@ class Lesson:
     sources: tuple[str, ...]
     limits: tuple[str, ...]
     worked: Worked
+    #: What to mind before the act that question and takeaway propose; they are never shown without it.
+    care: str = ""
     #: For the instructor's sheet; a lesson without has no sheet.
     notes: Notes | None = None
     #: Pathway -> id of the session in which it is taken.
@@ -154,6 +159,8 @@ class Lesson:
     passages: tuple[Passage, ...] = ()
     #: Id -> text of each practical task.
     tasks: tuple[tuple[str, str], ...] = ()
+    #: Belief -> what on this page denies it, for whom still holds it at the end.
+    still: tuple[tuple[str, str], ...] = ()
 
     @property
     def id(self) -> str:
@@ -197,7 +204,7 @@ def read(folder: Path) -> Lesson:
     row["prediction"] = build(Prediction, guess, name)
     row["worked"] = build(Worked, {key: text.strip("\n") for key, text in row["worked"].items()}, name)
     row["passages"] = [build(Passage, each, name) for each in row.get("passages", ())]
-    for key in ("sessions", "tasks"):
+    for key in ("sessions", "tasks", "still"):
         row[key] = list(row.get(key, {}).items())
     if "notes" in row:
         row["notes"] = build(Notes, row["notes"], name)
@@ -253,6 +260,9 @@ def _checked(lesson: Lesson, name: str) -> None:
         lesson.prediction.choice(lesson.prediction.right)
         for each in (*lesson.beliefs, *(each.belief for each in lesson.prediction.choices if each.belief)):
             belief(each)
+        for each, _ in lesson.still:
+            if each not in lesson.beliefs:
+                raise UnknownName("belief", each, lesson.beliefs)
         for each in lesson.cautions:
             words.caution(each)
         _in_units(lesson, "us")

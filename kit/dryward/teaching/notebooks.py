@@ -22,20 +22,20 @@ from dryward.storage import write_whole
 from dryward.teaching import guide, lessons, pathways
 from dryward.teaching.lessons import Lesson
 
-#: On the first line of a cell whose output is compared by the tests.
-MARK = "# NBVAL_CHECK_OUTPUT"
+#: Tag of a cell whose output is compared by the tests; no reader sees it.
+MARK = "nbval-check-output"
 _SKELETON = files("dryward.teaching") / "data" / "skeleton"
 
 # --- a notebook ---------------------------------------------------------------------------
 
 
 def _cell(id: str, source: str, output: str | None = None, hidden: bool = False) -> dict:
-    """One cell; code where it has an output, which may be empty."""
+    """One cell; code where it has an output, which may be empty; what is not hidden is compared."""
     cell = {"cell_type": "markdown", "id": id, "metadata": {}, "source": source.splitlines(keepends=True)}
     if output is None:
         return cell
     shown = [{"name": "stdout", "output_type": "stream", "text": output.splitlines(keepends=True)}] if output else []
-    metadata = {"jupyter": {"source_hidden": True}} if hidden else {}
+    metadata: dict = {"jupyter": {"source_hidden": True}} if hidden else {"tags": [MARK]}
     # Without a count nothing would compare the output.
     return {
         **cell, "cell_type": "code", "metadata": metadata, "execution_count": 1 if output else None, "outputs": shown
@@ -92,7 +92,7 @@ def notebook(lesson: Lesson, printed: str) -> str:
     cells += [_cell(each.id, _passage(each.text)) for each in lesson.passages]
     heading = lesson.worked.heading or message("lessons.number-heading")
     cells.append(_cell("number", f"## {heading}\n\n{lesson.worked.text}"))
-    cells.append(_cell("check", f"{MARK}\n{lesson.worked.code}", printed))
+    cells.append(_cell("check", lesson.worked.code, printed))
     if lesson.number:
         start = _link(lessons.lesson("start"))
         after = [each for each in (lessons.lessons() if lesson.own else _kits()) if each.number > lesson.number]
@@ -144,7 +144,7 @@ def _stored(path: Path, lesson: Lesson) -> str | None:
     """The output in a notebook that has the same code now; the tests of the notebooks hold it true."""
     with contextlib.suppress(OSError, ValueError, KeyError, IndexError):
         for cell in json.loads(path.read_text("utf-8"))["cells"]:
-            if cell["id"] == "check" and "".join(cell["source"]) == f"{MARK}\n{lesson.worked.code}":
+            if cell["id"] == "check" and "".join(cell["source"]) == lesson.worked.code:
                 return "".join(cell["outputs"][0]["text"])
     return None
 

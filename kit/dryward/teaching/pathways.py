@@ -81,6 +81,27 @@ def pathway(id: str) -> Pathway:
     raise UnknownName("pathway", id, [each.id for each in pathways()])
 
 
+def order(way: str | None) -> tuple[str, ...]:
+    """The lessons of a way in order, each once; all lessons without one.
+
+    Examples
+    --------
+    >>> order("half-day")[0]
+    'read-the-air'
+    """
+    if way is None:
+        return lessons.pages()
+    found = [id for session in pathway(way).sessions for id in session.lessons]
+    return tuple(dict.fromkeys(id for id in found if id in lessons.pages()))
+
+
+def around(id: str, way: str | None) -> tuple[str | None, str | None]:
+    """The lessons before and after one on a way, None at its ends; by number where the way does not have it."""
+    on = order(way) if id in order(way) else (*({id} - set(lessons.pages())), *lessons.pages())
+    at = on.index(id)
+    return on[at - 1] if at else None, on[at + 1] if at + 1 < len(on) else None
+
+
 # --- the pre-test ------------------------------------------------------------------------
 
 

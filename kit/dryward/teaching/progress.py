@@ -18,7 +18,7 @@ from typing import Any
 from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.language import listed, message
 from dryward.storage import Format, NewerFile, locked, reason, set_aside, write_whole
-from dryward.teaching import lessons
+from dryward.teaching import beliefs, lessons
 from dryward.teaching.questions import Choice, Question
 
 #: An event as it stands in the file.
@@ -44,6 +44,7 @@ _NEEDS: dict[str, dict[str, Any]] = {
     "setting": {"name": str, "value": (str, bool, int, float)},
     "opened": {"lesson": str},
     "task": {"lesson": str, "task": str},
+    "belief": {"lesson": str, "belief": str, "still": bool},
 }
 
 
@@ -102,6 +103,12 @@ class Progress:
         lessons.lesson(lesson)
         self._keep("task", lesson=lesson, task=task)
 
+    def said_of(self, lesson: str, belief: str, still: bool) -> None:
+        """Keep whether a belief is still held at the end of a lesson."""
+        lessons.lesson(lesson)
+        beliefs.belief(belief)
+        self._keep("belief", lesson=lesson, belief=belief, still=still)
+
     def opened(self, lesson: str) -> None:
         """Keep that a lesson was opened, for resuming."""
         lessons.lesson(lesson)
@@ -131,6 +138,17 @@ class Progress:
         """Key of the last prediction made in a lesson, or None."""
         kept = self.events("prediction", lesson)
         return kept[-1]["choice"] if kept else None
+
+    def first_tries(self, lesson: str) -> tuple[bool, ...]:
+        """Whether the first answer to each check was right; a check with new numbers is another."""
+        first: dict[tuple[str, Any], bool] = {}
+        for each in self.events("answer", lesson):
+            first.setdefault((each["question"], json.dumps(each.get("seed"))), each["right"])
+        return tuple(first.values())
+
+    def still_held(self, lesson: str) -> dict[str, bool]:
+        """Belief -> whether it was still held when it was last asked for in a lesson."""
+        return {each["belief"]: each["still"] for each in self.events("belief", lesson)}
 
     def finished(self, lesson: str) -> datetime | None:
         """When a lesson was finished: all its checks answered right."""
@@ -289,4 +307,9 @@ def _from_1(body: dict[str, Any]) -> dict[str, Any]:
     }
 
 
-FORMAT = Format("dryward progress", 2, {1: _from_1})
+def _from_2(body: dict[str, Any]) -> dict[str, Any]:
+    """Version 2 knew no beliefs that are still held: nothing to change."""
+    return body
+
+
+FORMAT = Format("dryward progress", 3, {1: _from_1, 2: _from_2})

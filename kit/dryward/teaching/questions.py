@@ -24,6 +24,8 @@ class Choice:
     belief: str = ""
     #: For a wrong one: why it looked right, and what is right.
     reply: str = ""
+    #: For a wrong one: where to look, without the answer; said at the first try.
+    hint: str = ""
     #: The number it states, in the unit of the question.
     value: float | None = None
     #: For the right one: why it is right; empty where nothing is said.
@@ -100,8 +102,10 @@ class Draw:
         ``<name>-ask`` asks, ``-right`` answers, ``-why`` says why, where there
         is one.  A wrong answer is a belief or slip: ``<name>-<belief>`` says
         it, ``-<belief>-reply`` what is right and ``-<belief>-seems`` why it
-        looked right, where the belief's own words do not serve.  Two of one
-        belief are told apart by a second name: ``(belief, name)``.
+        looked right, where the belief's own words do not serve.  ``-hint``
+        says where to look on the page, before anything is told; without it
+        that of the belief does.  Two of one belief are told apart by a second
+        name: ``(belief, name)``.
         """
         answers = [(each, each) if isinstance(each, str) else each for each in wrong]
         told = [(self._text(name), belief, *self._ends(name)) for belief, name in answers]
@@ -118,7 +122,7 @@ class Draw:
         """A question whose answers are words."""
         choices = [Choice(right, True, "", self._praise(), why=self.why)]
         for text, id, *here in wrong:
-            choices.append(Choice(text, False, id, self._reply(id, here)))
+            choices.append(Choice(text, False, id, self._reply(id, here), self._hint(id)))
         return self._question(prompt, choices, right, "", 0.0, must)
 
     def number(
@@ -148,7 +152,8 @@ class Draw:
             text = self._said(turned(value), seen, tail)
             if text not in [each.text for each in choices]:
                 reply = self._reply(id, here) if id else self._praise()
-                choices.append(Choice(text, not id, id, reply, turned(value), "" if id else self.why))
+                hint = self._hint(id) if id else ""
+                choices.append(Choice(text, not id, id, reply, hint, turned(value), "" if id else self.why))
         if len(choices) < 3:
             return None
         return self._question(prompt, choices, answer, seen, tolerance, must)
@@ -158,6 +163,12 @@ class Draw:
         return Question(self.kind, prompt, (), self.seed, looked_for, given=dict(self.given))
 
     why = ""
+    hint = ""
+
+    def hinted(self, text: str) -> Draw:
+        """What is said to the first wrong answer: where to look, and not what is right."""
+        self.hint = text
+        return self
 
     def because(self, text: str) -> Draw:
         """What the reply to the right answer says, and every wrong one ends with."""
@@ -168,6 +179,8 @@ class Draw:
         """The question, once the reason of its answer is known to the replies."""
         if self._has("why"):
             self.because(self._text("why"))
+        if self._has("hint"):
+            self.hinted(self._text("hint"))
         return self._text("ask")
 
     def _ends(self, name: str) -> list[str]:
@@ -191,6 +204,9 @@ class Draw:
     def _praise(self) -> str:
         return message("questions.right-because", why=self.why) if self.why else message("questions.right")
 
+    def _hint(self, id: str) -> str:
+        return self.hint or words.shown(belief(id).hint, self.unit_system)
+
     def _reply(self, id: str, here: Sequence[str]) -> str:
         known = belief(id)
         seems, right = (words.shown(text, self.unit_system) for text in (known.seems, known.right))
@@ -203,7 +219,13 @@ class Draw:
     ) -> Question:
         self.random.shuffle(choices)
         told = tuple(
-            replace(each, text=_stopped(each.text), reply=_stopped(each.reply), why=_stopped(each.why))
+            replace(
+                each,
+                text=_stopped(each.text),
+                reply=_stopped(each.reply),
+                hint=_stopped(each.hint),
+                why=_stopped(each.why),
+            )
             for each in choices
         )
         answer = _stopped(answer) if isinstance(answer, str) else answer

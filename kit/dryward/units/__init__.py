@@ -9,12 +9,14 @@ kit needs a plain multiplication on every slider move.  The factors are
 checked against one in the tests.
 """
 
+from dryward.units.amounts import a_winter, buckets, fan_hours, in_wood, on_a_roof, water, wood_points
 from dryward.units.quantities import QUANTITIES, Quantity, checked, quantity
 from dryward.units.table import (
     AIR_PERMEABILITY,
     BTU,
     DAY,
     FOOT,
+    GALLON,
     GRAIN,
     GRAVITY,
     HOUR,
@@ -33,6 +35,7 @@ from dryward.units.table import (
     from_si,
     grain_of_water,
     in_both,
+    kept_together,
     liquid,
     number,
     opening,
@@ -73,6 +76,14 @@ __all__ = [
     "grain_of_water",
     "with_unit",
     "written",
+    "kept_together",
+    "water",
+    "on_a_roof",
+    "a_winter",
+    "buckets",
+    "in_wood",
+    "wood_points",
+    "fan_hours",
     "Quantity",
     "QUANTITIES",
     "quantity",
@@ -88,6 +99,7 @@ __all__ = [
     "INCH_OF_MERCURY",
     "INCH_OF_WATER",
     "PINT",
+    "GALLON",
     "WATER_DENSITY",
     "KELVIN",
     "STEFAN_BOLTZMANN",

@@ -1,6 +1,7 @@
 """The units: exact constants, the table made of them, a number from one to the other, and how people are shown it."""
 
 import math
+import re
 from collections.abc import Callable
 from dataclasses import dataclass
 from fractions import Fraction
@@ -26,7 +27,8 @@ DAY = 86400.0
 # Conventional inch of mercury at 0 degC [Pa], NIST SP 811 appendix B.8.
 INCH_OF_MERCURY = 3386.389
 INCH_OF_WATER = 249.0889  # at 4 degC [Pa], NIST SP 811 appendix B.8
-PINT = 0.473176473e-3  # US liquid pint [m3]
+GALLON = 231 * INCH**3  # US [m3]; NIST Handbook 44, appendix C, read in an excerpt
+PINT = GALLON / 8  # US liquid pint [m3]
 WATER_DENSITY = 1000.0  # kg/m3, for volumes of liquid water
 KELVIN = 273.15  # 0 degC in K
 STEFAN_BOLTZMANN = 5.6703744191844314e-8  # W/(m2 K4), exact since 2019: 2 pi^5 k^4 / (15 h^3 c^2)
@@ -84,9 +86,12 @@ UNITS = _table(
     ("in2", "area", INCH**2),
     ("m3", "volume", 1.0),
     ("L", "volume", 1e-3),
+    ("mL", "volume", 1e-6),
     ("ft3", "volume", FOOT**3),
+    ("fl oz", "volume", PINT / 16),
     ("pint", "volume", PINT),
     ("quart", "volume", 2 * PINT),
+    ("gallon", "volume", GALLON),
     ("kg", "mass", 1.0),
     ("g", "mass", 1e-3),
     ("lb", "mass", POUND),
@@ -417,6 +422,27 @@ def with_unit(number: str, name: str) -> str:
     """
     before, after = _around()[name]
     return f"{before}{number}{after}"
+
+
+#: Does not break at the end of a line.
+NO_BREAK = "\N{NO-BREAK SPACE}"
+
+
+@once
+def _numbers_with_units() -> re.Pattern[str]:
+    """A figure, a blank and the sign of a unit; signs with blanks of their own first."""
+    after = {message(f"units.amount-{slug(name)}", number="\0").partition("\0")[2] for name in UNITS}
+    signs = sorted((each for each in after if each.startswith(" ") and each.strip()), key=len, reverse=True)
+    return re.compile(rf"(?<=\d)(?:{'|'.join(map(re.escape, signs))})(?!\w)")
+
+
+def kept_together(text: str) -> str:
+    """A text in which no number is parted from its unit at the end of a line.
+
+    >>> kept_together("20 °F and 5 gr/ft² day").split(" ")
+    ['20\\xa0°F', 'and', '5\\xa0gr/ft²\\xa0day']
+    """
+    return _numbers_with_units().sub(lambda found: found[0].replace(" ", NO_BREAK), text)
 
 
 def written(value: float, form: str, name: str = "") -> str:

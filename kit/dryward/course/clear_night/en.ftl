@@ -2,6 +2,8 @@
 
 ## The page.
 
+# $house is the R-value below the vent space.
+given = outdoor air { $cold }, { $hours } hours of the same weather, { $area } of roof, a house of { $room } below { $house }
 below-note = { $frosted } with frost on it
 below = Lower face below the air, before frost
 margin = Frost starts this far below

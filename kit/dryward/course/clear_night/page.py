@@ -119,6 +119,14 @@ class ClearNight(Page):
         """The night as it was worked out."""
         return from_night(state.night)
 
+    def given(self, state: FrostNight) -> str:
+        """What no control moves."""
+        return message(
+            "given", cold=self.held(OUTDOORS, "temperature"), hours=HOURS, area=self.held(AREA, "area"),
+            room=self.held(HOUSE["indoor_temperature"], "temperature"),
+            house=units.r_value(1 / HOUSE["u_value"], self.unit_system, 0),
+        )  # fmt: skip
+
     def numbers(self, state: FrostNight) -> list[Readout]:
         """How far below, how far it may be, the frost, and what drips in the morning."""
         drip = state.frost * AREA

@@ -2,6 +2,8 @@
 
 ## The page.
 
+# $share is the part of the house's leaks that is in this roof.
+given = room { $room } all year, OSB sheathing and a variable film, { $area } of roof facing north; a house of { $volume }, { $share } of its leaks in this roof; all layers start in balance with air of { $start }
 climate = Climate
 day = Day of the two years
 # What the judged year is called.

@@ -202,6 +202,15 @@ class HourByHour(Page):
             years=(message("first-year"), run.settled),
         )
 
+    def given(self, state: DayOfRun) -> str:
+        """What no control moves."""
+        show = self.held
+        return message(
+            "given", room=show(ROOM_TEMPERATURE, "temperature"), area=show(AREA, "area"),
+            volume=show(VOLUME, "volume"), share=show(SHARE, "relative humidity"),
+            start=self.air_held(START),
+        )  # fmt: skip
+
     def numbers(self, state: DayOfRun) -> list[Readout]:
         """Today, the peak and its month, days over caution, what ran off, and what the year changes."""
         run = state.run

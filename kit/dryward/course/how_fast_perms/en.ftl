@@ -2,6 +2,7 @@
 
 ## The page
 
+given = painted drywall { $drywall }; vapor alone, no moving air
 painted-drywall = painted drywall
 film = film
 outer-sheet = outer sheet
@@ -36,11 +37,14 @@ class-of-class = { $kind ->
        *[class-III] Class III
     }
 class-of-vapor-barrier-is-air-barrier = No class. Only a perfect sheet is a retarder.
+# $limits is a whole sentence.
+class-of-other-reply = { $other } has other limits. { $limits }
 which-rules-ask = Drywall of { $drywall }, paint of { $paint } and a sheet of { $sheet } lie in a row. { $asked }
 which-rules-label-perm-is-the-perm-reply = Vapor must pass all three. The tightest rules: { $found }.
 gap-why = By area, { $share } open and the rest shut make { $left }, not { $beside }.
 gap-ask = A film of { $film } lies behind painted drywall, and { $share } of the film is missing. How much of the diffusion does it still stop?
 gap-label-perm-is-the-perm-reply = The label holds for the whole sheet. With the gap it stops { $cut }.
+gap-share-reply = { $share } is the part that is missing, not what the rest stops: that is { $cut }.
 
 ## The picture
 

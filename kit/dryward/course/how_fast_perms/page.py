@@ -74,6 +74,10 @@ class HowFastPerms(Page):
             tuple(language.told(each) for each in NAMES), state.permeances, state.push, state.together * state.push
         )
 
+    def given(self, state: SheetsInRow) -> str:
+        """What no control moves."""
+        return message("given", drywall=self.held(PAINTED_DRYWALL, "permeance"))
+
     def numbers(self, state: SheetsInRow) -> list[Readout]:
         """Together, the flow, the class of the film, which one rules, what a gap costs."""
         drops = np.array([1 / each for each in state.permeances])

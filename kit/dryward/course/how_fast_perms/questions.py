@@ -20,12 +20,16 @@ def class_of(draw: Draw) -> Question | None:
     draw.note(perms=perms)
     found = sheet_class(perms)
     say = draw.say
-    draw.because(class_limits(draw))
+    limits = class_limits(draw)
+    draw.because(limits)
     others = [name for name in ("class I", "class II", "class III") if name != found]
     return draw.words(
         message("class-of-ask", perms=say(perms, "perm")),
         _title(found),
-        *((_title(name), "class-limits-mixed") for name in others),
+        *(
+            (_title(name), "class-limits-mixed", message("class-of-other-reply", other=_title(name), limits=limits))
+            for name in others
+        ),
         (message("class-of-vapor-barrier-is-air-barrier"), "vapor-barrier-is-air-barrier"),
     )
 
@@ -65,7 +69,7 @@ def gap(draw: Draw) -> Question | None:
         "%",
         2.0,
         (0.0, "vapor-barrier-is-air-barrier"),
-        (share, "vapor-barrier-is-air-barrier"),
+        (share, "vapor-barrier-is-air-barrier", "share"),
         (99.9, "label-perm-is-the-perm"),
     )
 

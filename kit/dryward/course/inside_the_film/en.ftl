@@ -2,6 +2,8 @@
 
 ## The page.
 
+# $roof is its insulation and its drywall.
+given = room { $room }, outdoor air at { $humidity }, { $roof }
 inside = Insulation inside the film
 film = Film
 inside-face = RH on its room side

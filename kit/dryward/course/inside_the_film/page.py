@@ -123,6 +123,11 @@ class InsideTheFilm(Page):
             self._known = key, found
         return self._known[1]
 
+    def given(self, state: FilmInRoof) -> str:
+        """What no control moves."""
+        room, humidity = self.held(ROOM_TEMPERATURE, "temperature"), self.held(OUTDOOR_HUMIDITY, "relative humidity")
+        return message("given", room=room, humidity=humidity, roof=self.roof_held(state.roof))
+
     def numbers(self, state: FilmInRoof) -> list[Readout]:
         """The film's temperature, its humidities, how open it is, and what the roof gains."""
         inside, outside = state.faces

@@ -2,6 +2,8 @@
 
 ## The page.
 
+# $spring and $yard are airs, $roof the insulation and the drywall.
+given = room at { $humidity }, { $roof }; drying on a spring day of { $yard } outdoors, { $spring } in the room
 roof = Roof and inner layer
 roof-plastic = vented, plastic (0.06 perm)
 roof-plastic-si = vented, plastic (sd 58 m)

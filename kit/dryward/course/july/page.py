@@ -137,6 +137,12 @@ class July(Page):
             sun = message("sun", temperature=self.show(state.outdoor.temperature, "temperature"))
         return SummerRoof(state.roof, state.profile, state.indoor, state.outdoor, sun=sun)
 
+    def given(self, state: HotDay) -> str:
+        """What no control moves."""
+        spring, yard = (self.air_held(each) for each in SPRING)
+        humidity = self.held(ROOM_HUMIDITY, "relative humidity")
+        return message("given", humidity=humidity, roof=self.roof_held(state.roof), spring=spring, yard=yard)
+
     def numbers(self, state: HotDay) -> list[Readout]:
         """The push, the humidity behind the inner layer, the gain, what reaches the room, and drying in spring."""
         profile, spring = state.profile, state.spring

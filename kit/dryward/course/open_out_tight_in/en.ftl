@@ -2,6 +2,8 @@
 
 ## The page
 
+# $roof is its insulation and its drywall.
+given = room { $room }, outdoor air at { $humidity }, { $roof }
 gain = Water gained
 face-humidity = Humidity at the outer face
 ratio = The outside is

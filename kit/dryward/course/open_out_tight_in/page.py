@@ -100,6 +100,11 @@ class OpenOutTightIn(Page):
         """The map and the point."""
         return GainMap(AXIS, AXIS, state.gains, state.inner, state.outer, state.profile.gain)
 
+    def given(self, state: RoofOnMap) -> str:
+        """What no control moves."""
+        room, humidity = self.held(ROOM_TEMPERATURE, "temperature"), self.held(OUTDOOR_HUMIDITY, "relative humidity")
+        return message("given", room=room, humidity=humidity, roof=self.roof_held(state.roof))
+
     def numbers(self, state: RoofOnMap) -> list[Readout]:
         """Gain, the outer face, how much more open outside, and how much it would take."""
         face = state.profile.face("outer layer", 0)

@@ -2,6 +2,7 @@
 
 ## The page
 
+given = air pressure { $pressure }, as at sea level
 air-a-temperature = Air A: temperature
 air-a-humidity = Air A: humidity
 air-b-temperature = Air B: temperature
@@ -29,20 +30,26 @@ step-water = { $system ->
 
 cooled-why = The vapor pressure stays, and colder air is fuller with it: { $then }.
 cooled-ask = Air at { $warm } and { $rh } is cooled to { $cool }. Nothing is added or taken out. What is its RH now?
+cooled-hint = Set air A on the page to { $warm } and { $rh }, then to { $cool }. Which of its numbers has to be the same before and after?
 cooled-rh-alone-reply = It would stay { $rh } only if water left the air. None did, so RH goes up to { $then }.
 cooled-air-is-a-sponge-reply = Full air comes at the dew point, { $dew }. It is not that cold yet.
 cooled-air-is-a-sponge-seems = Air that is cooled far enough does end there.
 heated-why = No water came or went, so the vapor pressure and the dew point stay: { $dew }.
 heated-ask = Air at { $start } and { $rh } is heated to { $rise }. Where is its dew point now?
+heated-hint = Which number of air A on the page counts its water? Set { $start } and { $rh }, and read it.
 heated-dew-point-is-air-temperature-reply = The dew point counts water, not heat. No water was added.
 heated-heating-dries-the-air-reply = RH falls when you heat air. The water, and so the dew point, stays.
 wet-things-why = The dew point of this room is { $dew }. Only what is colder than that gets wet.
 wet-things-ask = The room is { $warm } and { $rh }. The window glass is { $glass }, a water pipe is { $pipe }. What gets wet?
+wet-things-hint = Set air A on the page to { $warm } and { $rh } and read its dew point. Hold the glass and the pipe against it.
 wet-things-right = Only the pipe.
 wet-things-treats-the-sign = Only the glass.
+wet-things-treats-the-sign-reply = The glass is { $glass }, above the dew point of this room, { $dew }. It stays dry. The pipe, { $pipe }, is below it.
 wet-things-dew-point-is-air-temperature = Both. They are colder than the room.
+wet-things-dew-point-is-air-temperature-reply = Colder than the room is not yet wet. The dew point is { $dew }: the pipe, { $pipe }, is below it, and the glass, { $glass }, is not.
 wet-things-dew-point-is-air-temperature-seems = What sweats is always cold.
 wet-things-rh-alone = Neither. { $rh } is far from full.
+wet-things-rh-alone-reply = At { $warm } it is far from full, yes. At the pipe the same air is cooled to { $pipe }, and from { $dew } down it is full.
 
 ## The picture
 

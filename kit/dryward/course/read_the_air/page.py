@@ -51,6 +51,10 @@ class ReadTheAir(Page):
         """Both on the curve."""
         return AirsOnCurve(state.first, state.second)
 
+    def given(self, state: AirPair) -> str:
+        """What no control moves."""
+        return message("given", pressure=self.held(air.STANDARD_PRESSURE, "pressure"))
+
     def numbers(self, state: AirPair) -> list[Readout]:
         """Of air A: vapor pressure, dew point, water two ways; of air B, its water."""
         first, second = state.first, state.second

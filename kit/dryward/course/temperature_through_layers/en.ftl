@@ -2,6 +2,8 @@
 
 ## The page
 
+# $room is an air.
+given = room { $room }, outdoor air at { $humidity }, a 2x6 wall
 draw-against = Draw against
 inches = inches
 r-value = R-value

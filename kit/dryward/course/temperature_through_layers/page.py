@@ -25,7 +25,7 @@ from dryward.weather import Air
 
 message = language.beside(__file__)
 
-ROOM = Air(to_si(70.0, "degF"), 0.4)
+ROOM, OUTDOOR_HUMIDITY = Air(to_si(70.0, "degF"), 0.4), 0.8
 #: A layer with less than this counts as not there [m2 K/W].
 NOTHING = 1e-3
 #: R of each inch of the outer board, for its thickness in the drawing.
@@ -101,12 +101,17 @@ class TemperatureThroughLayers(Page):
 
     def compute(self, at: SimpleNamespace) -> WallInCold:
         """One steady state of the wall."""
-        wall, outdoor = wall_with(at.R_ins, at.R_out), Air(at.T_out, 0.8)
+        wall, outdoor = wall_with(at.R_ins, at.R_out), Air(at.T_out, OUTDOOR_HUMIDITY)
         return WallInCold(wall, steady.profile(wall, ROOM, outdoor), outdoor, at.Axis)
 
     def views(self, state: WallInCold) -> LayerTemperatures:
         """Pointing at the room side of the sheathing."""
         return from_profile(state.wall, state.profile, "sheathing", state.axis)
+
+    def given(self, state: WallInCold) -> str:
+        """What no control moves."""
+        humidity = self.held(OUTDOOR_HUMIDITY, "relative humidity")
+        return message("given", room=self.air_held(ROOM), humidity=humidity)
 
     def numbers(self, state: WallInCold) -> list[Readout]:
         """The plane, the drywall, the total R, how much stands outside, and the room air that wets that plane."""

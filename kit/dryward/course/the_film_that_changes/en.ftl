@@ -2,6 +2,8 @@
 
 ## The page
 
+# $room is the temperature of the room, $outdoor an air, $roof the insulation and the drywall.
+given = room { $room }, outdoor air { $outdoor }, { $roof }
 weather = Weather
 january-us = January, 20 °F, 80 %
 january-si = January, −7 °C, 80 %
@@ -58,21 +60,29 @@ step-curve = { $system ->
 
 opens-why = Read the curve at the mean RH, { $mean }: { $found }.
 opens-ask = In winter the teaching film stands at { $dry }. Now its two faces see { $inside } and { $outside }. What does it do?
+opens-hint = Find the mean of { $inside } and { $outside } under the film's curve on the page. Which way does the curve run to get there?
 opens-right = It opens, to about { $found }.
 opens-film-closes-when-humid = It closes, to well below { $dry }.
 opens-no-drops-no-problem = It stays at { $dry } until it is wet.
 opens-no-drops-no-problem-reply = It starts to open near 30 % mean RH on this curve, long before drops.
 wet-site-why = It opens from { $first } to { $then }, and the gain rises from { $little } to { $much }. Dry the site air.
 wet-site-ask = It is January and { $cold }. New plaster dries, and the house goes from { $dry } to { $wet } at { $room }. The roof has OSB outside and the teaching film inside. What does the film do?
+wet-site-hint = Stay in January on the page and take the room from { $dry } to { $wet }. Watch the dot on the curve.
 wet-site-right = It opens and lets more water in.
 wet-site-film-closes-when-humid = It closes, since it is humid.
+wet-site-film-closes-when-humid-reply = Damp is what opens it: from { $first } to { $then }. The gain rises from { $little } to { $much }.
 wet-site-film-knows-the-season = It stays tight, since it is winter.
+wet-site-film-knows-the-season-reply = It does not know that it is winter. At { $wet } in the room it opens from { $first } to { $then }, and the gain rises from { $little } to { $much }.
 face-to-room-why = { $toward } with the sensitive sheet to the damp side, { $away } away from it.
 face-to-room-ask = A film is bonded from a sensitive sheet and a backing with fixed perms. One side has { $damp } RH, the other { $dry }. With which sheet to the damp side is it more open?
+face-to-room-hint = Which of the two sheets can change at all? Ask how damp it gets, one way round and the other.
 face-to-room-right = The sensitive sheet.
 face-to-room-film-closes-when-humid = The backing. The sensitive sheet would close.
+face-to-room-film-closes-when-humid-reply = Damp opens the sensitive sheet. With it to the damp side the film has { $toward }, with the backing there { $away }.
 face-to-room-same-both-ways = It makes no difference. A film is the same both ways.
+face-to-room-same-both-ways-reply = One plain sheet is. This film has { $toward } one way round and { $away } the other, at the same { $damp } and { $dry }.
 face-to-room-film-is-a-check-valve = Neither. It lets vapor one way only.
+face-to-room-film-is-a-check-valve-reply = Vapor passes both ways: { $toward } with the sensitive sheet to the damp side, { $away } with the backing there.
 
 ## The picture
 

@@ -161,6 +161,11 @@ class TheFilmThatChanges(Page):
             self._known = key, tuple(months)
         return self._known[1]
 
+    def given(self, state: FilmInRoof) -> str:
+        """What the weather sets, and what no control moves."""
+        room = self.held(state.indoor.temperature, "temperature")
+        return message("given", room=room, outdoor=self.air_held(state.outdoor), roof=self.roof_held(state.roof))
+
     def numbers(self, state: FilmInRoof) -> list[Readout]:
         """Both faces, how open it is, what passes, what gathers."""
         inside, outside = state.faces

@@ -143,6 +143,16 @@ class TheHoleAndTheCeiling(Page):
             state.carried, state.stays, state.by_vapor, INNER, through, state.inner, state.push, state.push - stack
         )
 
+    def given(self, state: Winter) -> str:
+        """What no control moves."""
+        show, us = self.held, self.unit_system == "us"
+        return message(
+            "given", room=show(ROOM, "temperature"), cold=show(COLD, "temperature"), area=show(CEILING, "area"),
+            height=units.show_in(HEIGHT, "ft" if us else "m"), days=round(WINTER / DAY), volume=show(VOLUME, "volume"),
+            changes=units.number(ACH50), share=show(UP_THERE, "relative humidity"),
+            seeps=show(LONG_SHARE, "relative humidity"),
+        )  # fmt: skip
+
     def numbers(self, state: Winter) -> list[Readout]:
         """What the air carries past and what stays, what the ceiling lets through, both beside a blower-door number."""
         stack = float(stack_pressure(HEIGHT, ROOM, COLD))

@@ -2,6 +2,8 @@
 
 ## The page.
 
+# $roof is its insulation and its drywall.
+given = room { $room } all year, { $roof }, air in the months of a made-up town
 town = Invented town
 peak = Most held
 no-water = no water gathers

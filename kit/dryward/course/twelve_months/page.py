@@ -75,6 +75,11 @@ class TwelveMonths(Page):
         """All planes together."""
         return from_balance(state.months)
 
+    def given(self, state: TownYear) -> str:
+        """What no control moves."""
+        roof = self.roof_held(roof_with(self.at.Outer, self.at.M_in))
+        return message("given", room=self.held(ROOM_TEMPERATURE, "temperature"), roof=roof)
+
     def numbers(self, state: TownYear) -> list[Readout]:
         """The most held and when, what dries in summer, what is left, and a second year."""
         months = state.months

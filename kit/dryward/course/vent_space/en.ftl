@@ -2,6 +2,8 @@
 
 ## The page.
 
+# $room is an air; $changes is a blower-door number, $share the part of the house's leaks that is in this roof.
+given = room { $room }, outdoors { $cold }, rafters { $rafter } long, { $area } of roof with a variable film; a house of { $volume } with { $changes } air changes an hour at 50 Pa, { $share } of its leaks in this roof
 ceiling = Ceiling
 leak-leaky = leaky, 4 Pa on it
 leak-pulled = leaky, vent pulls 2 Pa more

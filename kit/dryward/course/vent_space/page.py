@@ -39,7 +39,8 @@ BAY, SPACING = to_si(14.5, "in"), to_si(16.0, "in")
 #: Roof for each opening, where the conditions of the code hold [-].
 RATIO = round(1 / codes.required("vent-area-reduced"))
 #: A fifth of the leaks of a house at 3 ACH50 goes into this roof, part of it straight, part of it seeping.
-LEAKY = Leak.from_blower_door(3.0, to_si(20_000.0, "ft3"), 0.2, area=AREA)
+ACH50, VOLUME, SHARE = 3.0, to_si(20_000.0, "ft3"), 0.2
+LEAKY = Leak.from_blower_door(ACH50, VOLUME, SHARE, area=AREA)
 #: Option -> outward pressure on the leaks [Pa]; None without leaks.
 PUSHES = {"leaky": 4.0, "leaky-and-pulled": 6.0, "airtight": None}
 LEAK = Choice(
@@ -160,6 +161,15 @@ class VentSpace(Page):
         power = tuple(float(carrying_limit(state.gap, state.speed, RAFTER, each)) for each in airs)
         leak = tuple(by_air(state.leak, each.temperature) for each in airs)
         return VentAir(PLACES, humidity, state.gap, state.speed, power, diffusion, leak)
+
+    def given(self, state: VentDay) -> str:
+        """What no control moves."""
+        show, us = self.held, self.unit_system == "us"
+        return message(
+            "given", room=self.air_held(ROOM), cold=show(COLD, "temperature"), area=show(AREA, "area"),
+            rafter=units.show_in(RAFTER, "ft" if us else "m"), volume=show(VOLUME, "volume"),
+            changes=units.number(ACH50), share=show(SHARE, "relative humidity"),
+        )  # fmt: skip
 
     def numbers(self, state: VentDay) -> list[Readout]:
         """What it can carry, what comes, what is left; what a code asks for and what the gap gives."""

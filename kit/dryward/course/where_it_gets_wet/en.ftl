@@ -2,6 +2,8 @@
 
 ## The page
 
+# $roof is its insulation and its drywall.
+given = room { $room }, outdoor air at { $humidity }, { $roof }
 outer-layer = Outer layer
 open-sheet-us = open sheet (50 perm)
 open-sheet-si = open sheet (sd 0.07 m)
@@ -41,22 +43,32 @@ step-wood = But the { $layer } is wood. Its curve, at the { $humidity } of its f
 
 line-moves-why = Damper room air has a higher dew point. The roof is that warm nearer to the room, so the line goes from { $first } to { $then } into the fill.
 line-moves-ask = It is { $cold } outside. Indoor RH goes up from { $low } to { $high } at { $room }. Where does the dew-point line in the fill go?
+line-moves-hint = Move the indoor humidity on the page and watch two things: the dew point of the room, and where the roof is that cold.
 line-moves-right = Toward the room: from { $first } to { $then } into the fill.
 line-moves-outward = Outward: from { $then } to { $first } into the fill.
+line-moves-outward-reply = It goes the other way, from { $first } to { $then } into the fill. Damper room air has a higher dew point, and the roof is that warm nearer to the room.
 line-moves-stays = It stays at { $first }. Only the cold moves it.
+line-moves-stays-reply = The cold is one end of it, the room air is the other. With { $high } in the room its dew point is higher, so the line goes to { $then }.
 water-at-the-line-why = The vapor does not stop at the line. It passes on through the open layer, and even the coldest face stays at { $humid } RH, below full.
 water-at-the-line-ask = The room is { $room } and { $rh }, it is { $cold } and 80 % outside. The dew-point line lies { $line } into the fill, and the outer membrane has { $perms }. Is there water at the line?
+water-at-the-line-hint = Set the outer layer on the page to the open sheet. Read the highest humidity in the roof, and where it is.
 water-at-the-line-right = No. The vapor pressure there is below saturation.
 water-at-the-line-dew-point-is-a-place = Yes. That is where the air is at its dew point.
+water-at-the-line-dew-point-is-a-place-reply = The room's air would be full there. But the vapor thins out on its way and passes through the open layer. Even the coldest face stays at { $humid } RH.
 water-at-the-line-only-at-night = Only at night.
+water-at-the-line-only-at-night-reply = This cold does not change with the hour. The vapor passes on through the open layer, and the coldest face stays at { $humid } RH all day and all night.
 # What follows the fill, in the question below.
 risk-face-osb = OSB of { $perms }
 risk-face-other-layer = an outer layer of { $perms }
 risk-face-dew-point-is-a-place = The plane in the fill that is as cold as the room's dew point, { $dew }.
+risk-face-dew-point-is-a-place-reply = The fill lets the vapor on past that plane, to the outer layer. { $why }
 risk-face-thickest-layer = The middle of the fill, since it is the thickest layer.
+risk-face-thickest-layer-reply = Half of the fill is warm, and all of it lets the vapor on, to the outer layer. { $why }
 risk-face-why-wet = At { $cold } outside that face takes up { $water }: it is cold, and less leaves than comes.
 # $damp: nothing, or a sentence, with a space before it, that tells why it is damp all the same.
 risk-face-why-damp = At { $cold } outside no water gathers there, but that face stands at { $humid } RH.{ $damp }
 risk-face-no-drops-no-problem = None. No drops form anywhere in this roof.
+risk-face-no-drops-no-problem-reply = No drops is not yet dry. Look at the inner face of the outer layer. { $why }
 risk-face-ask = Behind a { $perms } film lies { $fill } of fill, then { $layer }. The room is { $room } and { $rh }, it is { $cold } and 80 % outside. Which face is at risk?
+risk-face-hint = Two things must meet at one face: it is cold, and the vapor is held up there. Go along the layers and look for both.
 risk-face-right = The inner face of the outer layer: cold, and tighter than what is before it.

@@ -94,6 +94,11 @@ class WhereItGetsWet(Page):
         depth = float(state.profile.depth[state.profile.face("outer layer", 0)])
         return SteadyRoof(state.roof, state.profile, state.indoor, state.outdoor, state.drying, depth)
 
+    def given(self, state: RoofInCold) -> str:
+        """What no control moves."""
+        room, humidity = self.held(ROOM_TEMPERATURE, "temperature"), self.held(OUTDOOR_HUMIDITY, "relative humidity")
+        return message("given", room=room, humidity=humidity, roof=self.roof_held(state.roof))
+
     def numbers(self, state: RoofInCold) -> list[Readout]:
         """The dew-point depth and the wet plane, as two things; humidity, gain, drying."""
         profile, judged = state.profile, self.judge(state)

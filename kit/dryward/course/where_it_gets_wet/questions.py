@@ -60,25 +60,31 @@ def risk_face(draw: Draw) -> Question | None:
         if outer == "OSB"
         else message("risk-face-other-layer", perms=say(outer, "perm"))
     )
+    if water:
+        why = message("risk-face-why-wet", cold=say(cold, "degF"), water=say(water, "g/m2/day"))
+    else:
+        why = message(
+            "risk-face-why-damp",
+            cold=say(cold, "degF"),
+            humid=say(round(humid), "%"),
+            damp=damp_all_the_same(*case),
+        )
     wrong = [
         (
             message("risk-face-dew-point-is-a-place", dew=say(dew, "degF")),
             "dew-point-is-a-place",
+            message("risk-face-dew-point-is-a-place-reply", why=why),
         ),
-        (message("risk-face-thickest-layer"), "thickest-layer"),
+        (
+            message("risk-face-thickest-layer"),
+            "thickest-layer",
+            message("risk-face-thickest-layer-reply", why=why),
+        ),
     ]
-    if water:
-        draw.because(message("risk-face-why-wet", cold=say(cold, "degF"), water=say(water, "g/m2/day")))
-    else:
-        draw.because(
-            message(
-                "risk-face-why-damp",
-                cold=say(cold, "degF"),
-                humid=say(round(humid), "%"),
-                damp=damp_all_the_same(*case),
-            )
-        )
-        wrong.append((message("risk-face-no-drops-no-problem"), "no-drops-no-problem"))
+    if not water:
+        reply = message("risk-face-no-drops-no-problem-reply", why=why)
+        wrong.append((message("risk-face-no-drops-no-problem"), "no-drops-no-problem", reply))
+    draw.because(why).hinted(message("risk-face-hint"))
     return draw.words(
         message(
             "risk-face-ask",

@@ -53,6 +53,10 @@ class WhichWayVaporGoes(Page):
         """Two rooms."""
         return AirsBesideCeiling(state.inside, state.outside)
 
+    def given(self, state: AirsApart) -> str:
+        """What no control moves."""
+        return message("given")
+
     def numbers(self, state: AirsApart) -> list[Readout]:
         """Both pressures, the push, and what RH and warmth alone would say."""
         return [

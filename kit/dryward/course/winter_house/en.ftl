@@ -2,6 +2,8 @@
 
 ## The page
 
+# $edge and $glass are R-values of the pane.
+given = room { $room }, its walls as warm; edge of the pane { $edge }, middle of the glass { $glass }
 indoor-humidity = Indoor humidity
 indoor-humidity-over-warm = more than can stay vapor
 indoor-humidity-over = the rest runs down the walls
@@ -41,7 +43,9 @@ tightened-why = Fresh air is the drain. With less of it the same water stands hi
 tightened-ask = A family gives off { $kilograms } of water. It is { $cold } and 80 % outside, and fresh air falls from { $before } to { $after }. Where does indoor RH at { $room } go?
 tightened-right = From { $first } up to { $then }.
 tightened-winter-fog-is-wet-air = It stays at { $first }. Air at 80 % dries nothing.
+tightened-winter-fog-is-wet-air-reply = It would stay at { $first } only if fresh air took nothing along. With less of it the water stands higher: { $then }.
 tightened-falls = It falls to { $fallen }, since less damp air comes in.
+tightened-falls-reply = The air that comes in has less water than the house, not more. With less of it RH does not fall to { $fallen }, it goes up to { $then }.
 tightened-house-must-breathe = To 100 %. A tight house always drips.
 tightened-house-must-breathe-reply = With { $after } it comes to { $then }. A fan that runs sets the number.
 milder-why = Milder air brings more water in at the same RH, so the room ends at { $then }.

@@ -97,6 +97,11 @@ class WinterHouse(Page):
             flows,
         )
 
+    def given(self, state: HouseInBalance) -> str:
+        """What no control moves."""
+        edge, glass = (units.r_value(each, self.unit_system) for each in (EDGE, GLASS))
+        return message("given", room=self.held(ROOM_TEMPERATURE, "temperature"), edge=edge, glass=glass)
+
     def numbers(self, state: HouseInBalance) -> list[Readout]:
         """Room humidity, its dew point, what the window allows, and outdoor air once warmed."""
         pressure = min(state.humidity, 1.0) * air.saturation_vapor_pressure(ROOM_TEMPERATURE)

@@ -152,10 +152,11 @@ board-learner = learner
 board-lesson = lesson
 board-predicted = predicted
 board-checks-right = checks right
+board-first-try = at first try
 board-finished = finished
 board-minutes-ago = minutes ago
 board-right = right
-board-checks = checks: { $right } of { $answered } right
+board-checks = checks: { $right } of { $answered } right, { $first } of { $tried } at the first try
 board-said = { $count ->
     [one] said { $count } time: { $claim }
    *[other] said { $count } times: { $claim }

@@ -4,6 +4,11 @@
 
 # Under the picture; $state is a head such as "Wet".
 state-and-sentence = { $state }. { $sentence }
+# Under the picture, in small type: what no control moves. $held is a list of the two below and of a lesson's own.
+given = Given: { $held }.
+given-air = { $temperature } and { $humidity }
+# $fill is a thickness, $drywall how open it is to vapor.
+given-roof = { $fill } of fiber, painted drywall { $drywall }, no air leak
 # $kind is the name of an error.
 not-worked-out = This page could not work that out ({ $kind }). Move a control back.
 not-done = This page could not do that ({ $kind }). Run its cell again to start afresh.
@@ -43,6 +48,9 @@ js-guess = A wrong guess costs nothing. { $needs }
 js-you-predicted = You predicted:{" "}
 js-what-is-right = What is right?
 js-hide = Hide the answer
+# Before the reply to a prediction.
+js-bet-right = ✓ Right.
+js-bet-not-right = ✗ Not so.
 js-again = Predict again
 js-checks = Three checks
 js-new-numbers = New numbers
@@ -51,6 +59,14 @@ js-not-right = ✗ not this one
 js-asked = { $number }. { $question }
 # Before the text of a warning.
 js-titled = { $title }:{" "}
+js-still = Do you still say so?
+js-still-hint = This is often said on the job. Say for each whether you would.
+js-still-yes = I still say so
+js-still-no = Not any more
+js-still-back = Back to the picture
+js-on = The way on
+# $lesson is the number and the title of a lesson.
+js-on-named = Open it from your list of lessons: { $lesson }
 js-controls = Controls
 js-in-use = Control to move
 js-arithmetic = The arithmetic, step by step
@@ -182,6 +198,15 @@ share-formula = { $held } / { $limit } × 100
 ## Questions and tasks for the sliders
 
 right = Right.
+# After the first wrong answer; $hint is one or two sentences.
+hint = Look once more. { $hint }
+# To who still says so; $right and $here are whole sentences.
+belief-held = What is so: { $right }
+belief-denied = What is so: { $right } See it on this page. { $here }
+# To who does not say so any more: what is true in it.
+belief-left = This much of it is true: { $grain }
+on-next = Next: { $number }. { $title }
+on-index = Back to { $title }
 task = Try it: a job for the sliders
 task-start = Put the sliders at the start
 task-check = Check my sliders

@@ -61,13 +61,16 @@ page-class-stands = How the class stands
 page-board-hint = From the learners' own answers on this computer. No names are kept, and nothing leaves it. Renewed every ten seconds.
 nobody-yet = Nobody has opened a lesson yet.
 here-now = { $lesson }: { $here } here now
-here-now-checks = { $lesson }: { $here } here now; checks { $right } of { $answered } right
+here-now-checks = { $lesson }: { $here } here now; checks { $right } of { $answered } right, { $first } of { $tried } at the first try
 page-chose = Chose
 page-prediction = Prediction
 page-choice = { $key }. { $text }
 page-right = ✓ right
 behind-wrong = Behind the wrong answers: { $beliefs }
 belief-times = { $claim } ({ $times })
+# How many of those asked still say so.
+belief-still = { $claim } ({ $still } of { $asked })
+still-said = Still said after the checks: { $beliefs }
 belief-after-belief = { $first }; { $next }
 page-learners = { $count ->
     [one] { $count } learner
@@ -77,6 +80,7 @@ page-code-begins = Code begins
 page-head-lesson = Lesson
 page-predicted = Predicted
 page-checks-right = Checks right
+page-first-try = At first try
 page-finished = Finished
 page-minutes-ago = Minutes ago
 right-of = { $right } of { $answered }

@@ -52,12 +52,18 @@ sign-m3 = m³
 amount-m3 = { $number } m³
 sign-L = L
 amount-L = { $number } L
+sign-mL = mL
+amount-mL = { $number } mL
 sign-ft3 = ft³
 amount-ft3 = { $number } ft³
+sign-fl-oz = fl oz
+amount-fl-oz = { $number } fl oz
 sign-pint = pint
 amount-pint = { $number } pint
 sign-quart = quart
 amount-quart = { $number } quart
+sign-gallon = gallon
+amount-gallon = { $number } gallon
 # mass
 sign-kg = kg
 amount-kg = { $number } kg
@@ -246,6 +252,41 @@ opening-si = { $area } per meter
 liquid = { $water } from { $area }
 pints = { $number } pints
 fluid-ounces = { $number } fl oz
+# Amounts that can be pictured. $one: whether the number reads 1; $water is one of the amounts, $area a roof's.
+so-many-pints = { $one ->
+        [yes] { $number } pint
+       *[no] { $number } pints
+    }
+so-many-gallons = { $one ->
+        [yes] { $number } gallon
+       *[no] { $number } gallons
+    }
+less-than = less than { $amount }
+on-a-roof = { $water } a day on { $area } of roof
+buckets = { $one ->
+        [yes] { $number } bucket of { $size }
+       *[no] { $number } buckets of { $size }
+    }
+in-a-winter = { $water } on { $area } of roof in a winter of { $days } such days
+# $wood is a thickness.
+in-wood = { $one ->
+        [yes] { $number } point of wood moisture in { $wood } of wood
+       *[no] { $number } points of wood moisture in { $wood } of wood
+    }
+# $fan is what it carries in an hour or a minute.
+fan-days = { $one ->
+        [yes] { $number } day of a bath fan at { $fan }
+       *[no] { $number } days of a bath fan at { $fan }
+    }
+fan-hours = { $one ->
+        [yes] { $number } hour of a bath fan at { $fan }
+       *[no] { $number } hours of a bath fan at { $fan }
+    }
+fan-minutes = { $one ->
+        [yes] { $number } minute of a bath fan at { $fan }
+       *[no] { $number } minutes of a bath fan at { $fan }
+    }
+fan-carries-none = more than a bath fan at { $fan } ever carries off, since the air outdoors has as much vapor
 # Said once wherever amounts of water are printed.
 grain-of-water = gr is a grain of water: 7000 gr = 1 lb, 1 gr = 0.065 g.
 

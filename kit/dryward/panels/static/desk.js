@@ -30,14 +30,7 @@ function deskSerial() {
 const deskKinds = {
   text: (part) => make("p", { class: part.class || null, role: part.alert ? "alert" : null }, part.text),
   list: (part) => make("ul", { class: "dw-desk-list" }, ...part.items.map((item) => make("li", {}, item))),
-  // A lesson's address: in JupyterLab a notebook of the same folder, on the pages a lesson's name.
-  lesson: (part) => {
-    const lab = document.getElementById("jupyter-config-data");
-    const base = lab ? JSON.parse(lab.textContent).baseUrl : "";
-    const href = lab && /\/(lab|doc)\//.test(location.pathname)
-      ? `${base}${/\/doc\//.test(location.pathname) ? "doc" : "lab"}/tree/${part.file}` : part.id;
-    return reachable(make("a", { href, class: "dw-lesson-link" }, part.text), part.key);
-  },
+  lesson: (part) => (lessonAddress(part) ? lessonLink(part) : make("span", {}, part.text)),
   row: (part, desk) => make("div", { class: `dw-desk-row ${part.class || ""}` }, ...deskParts(part.parts, desk)),
   button: (part, desk) => button(part.key, part.text, () => desk.act(part.key, null),
     { disabled: part.disabled, title: part.title, "aria-label": part.label }),

@@ -44,11 +44,15 @@ function predictionPart(frame, page) {
         { "aria-expanded": String(frame.reveal) }),
       button("again", say("again"), () => page.send({ kind: "predict", choice: null })));
   }
-  if (frame.reveal) part.append(make("div", { class: "dw-reveal", role: "status" }, ask.reply));
+  if (frame.reveal) {
+    const own = !frame.instructor && ask.chosen !== null;
+    const mark = own ? make("strong", { class: "dw-mark" }, say(ask.chosen === ask.right ? "bet-right" : "bet-not-right")) : null;
+    part.append(make("div", { class: "dw-reveal", role: "status" }, mark, mark ? " " : null, ask.reply));
+  }
   return part;
 }
 
-// --- below the working part: folds, questions, takeaway, cautions ---
+// --- below the working part: folds, takeaway, cautions ---
 
 function steps(list) {
   return list.map((step) => make("li", {},
@@ -63,27 +67,6 @@ function fold(key, title, body, opened, toggled) {
   element.open = opened;
   element.addEventListener("toggle", () => toggled(key, element.open));
   return element;
-}
-
-function questionsPart(questions, page) {
-  const part = make("section", { class: "dw-checks", "aria-label": say("checks") },
-    make("div", { class: "dw-bar" }, make("h3", {}, say("checks")),
-      button("new-questions", say("new-numbers"), () => page.send({ kind: "new_questions" }))));
-  const row = make("div", { class: "dw-check-row" });
-  questions.forEach((question, number) => {
-    const marks = {};
-    if (question.chosen !== null) {
-      marks[question.chosen] = say(question.right ? "right" : "not-right");
-    }
-    const card = make("div", { class: "dw-check" },
-      choices(`check-${number}`, say("asked", { number: number + 1, question: question.prompt }), question.choices, {
-        chosen: question.chosen, marks, act: (index) => page.send({ kind: "answer", number, choice: index }),
-      }),
-      make("div", { class: `dw-reply ${question.right ? "dw-right" : ""}`, role: "status" }, question.reply || ""));
-    row.append(card);
-  });
-  part.append(row);
-  return part;
 }
 
 function listPart(title, items, kind) {
@@ -158,14 +141,15 @@ function build(frame, page, kept) {
     return make("div", { class: "dw-readout" }, make("dt", {}, each.words), value, also);
   }));
   parts.sentence = make("p", { class: "dw-sentence" });
+  parts.given = make("p", { class: "dw-given" });
   parts.trouble = make("p", { class: "dw-trouble", role: "alert" });
   parts.steps = make("ol", { class: "dw-steps" });
   parts.status = make("div", { class: "dw-status", role: "status" });
   parts.desk = make("div", { class: "dw-desk" });
   const pictures = picturePart(frame, kept);
   parts.work = make("div", { class: "dw-work" }, ...(frame.narrow
-    ? [pictures, dockPart(frame, page, parts, board), readouts]
-    : [board, make("div", { class: "dw-view" }, pictures, parts.sentence, parts.trouble, readouts)]));
+    ? [pictures, dockPart(frame, page, parts, board), parts.given, readouts]
+    : [board, make("div", { class: "dw-view" }, pictures, parts.sentence, parts.trouble, parts.given, readouts)]));
   // On a phone the picture comes first, as soon as it may be seen.
   const switches = switchPart(frame, page);
   const asked = predictionPart(frame, page);
@@ -181,12 +165,14 @@ function build(frame, page, kept) {
   },
     make("header", { class: "dw-title" },
       make("span", { class: "dw-number", "aria-hidden": "true" }, String(frame.number)),
-      make("h2", { class: "dw-question" }, frame.question), later ? null : switches),
+      make("h2", { class: "dw-question" }, frame.question,
+        frame.care ? make("span", { class: "dw-care" }, frame.care) : null), later ? null : switches),
     later ? null : asked, frame.controls.length || frame.pictures.length ? parts.work : parts.sentence,
     later ? switches : null, later ? asked : null, parts.desk, folds,
     frame.unkept ? make("p", { class: "dw-unkept", role: "alert" }, frame.unkept) : null,
-    frame.questions.length ? questionsPart(frame.questions, page) : null,
-    frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, say("takeaway")), make("p", {}, frame.takeaway)) : null,
+    frame.questions.length ? questionsPart(frame.questions, page) : null, leavingPart(frame, page),
+    frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, say("takeaway")), make("p", {}, frame.takeaway,
+      frame.care ? make("span", { class: "dw-care" }, frame.care) : null)) : null,
     listPart(say("cautions"), frame.cautions, "dw-cautions"), parts.status);
   // The reader's own size of type, 16 being usual; a projector has its own.
   if (!frame.projector) root.style.fontSize = `${14 / 16 * frame.type_size}px`;
@@ -253,6 +239,7 @@ function render({ model, el }) {
   const page = {
     locked: false,
     open: new Set(),
+    replies: new Map(),
     send,
     moved() {
       const values = {};
@@ -307,6 +294,7 @@ function render({ model, el }) {
     });
     setText(parts.sentence, live.sentence);
     parts.sentence.className = `dw-sentence${live.state ? ` dw-is-${live.state.replaceAll(" ", "-")}` : ""}`;
+    setText(parts.given, live.given);
     setText(parts.trouble, live.trouble);
     parts.work.classList.toggle("dw-busy", live.busy);
     if (page.open.has("arithmetic")) parts.steps.replaceChildren(...steps(live.steps));

@@ -61,3 +61,18 @@ choices.serial = 0;
 function setText(element, text) {
   if (element.textContent !== text) element.textContent = text;
 }
+
+// A lesson's address: beside a notebook the notebook in the same folder, on the pages a lesson's name, on the
+// same way; null where neither is known.
+function lessonAddress({ id, file }) {
+  const path = location.pathname;
+  if (/\/lesson\/[^/]*$/.test(path)) return `${id}${location.search}`;
+  if (path.endsWith(".ipynb")) return path.replace(/[^/]*$/, file);
+  const config = document.getElementById("jupyter-config-data");
+  const view = path.match(/\/(lab|doc)\b/);
+  return config && view ? `${JSON.parse(config.textContent).baseUrl}${view[1]}/tree/${file}` : null;
+}
+
+function lessonLink(part) {
+  return reachable(make("a", { href: lessonAddress(part), class: "dw-lesson-link" }, part.text), part.key);
+}

@@ -1,0 +1,102 @@
+"""What is said to each bet, and to who still holds a belief: whoever sets the page so reads these numbers on it."""
+
+import re
+
+import pytest
+from asked import outside, pressure
+from lesson_page import open_page
+
+from dryward.teaching import lessons
+from dryward.teaching.vault import film_state, roof
+from dryward.units import from_si, to_si
+
+#: A number with its unit in braces, or a bare percent.
+_NUMBER = re.compile(r"\{(-?[\d.]+) ([^{}]+)\}|(?<![\d.])(\d+) (%)")
+
+
+def set_to(page, **values):
+    """Set controls, the others at the bet's case, and give the readouts."""
+    for name, value in values.items():
+        page.controls[name].value = value
+    return page.readouts
+
+
+def air(page):
+    """Lesson 1: the bet's two airs, the cold one heated, and full air of the room."""
+    warm = dict(set_to(page, T=70, RH=30, T_2=30, RH_2=80))
+    cold = dict(set_to(page, T=30, RH=80))
+    heated = set_to(page, RH=18, T=70)
+    assert round(warm["humidity_ratio"] / warm["humidity_ratio_2"], 1) == 1.7
+    assert round(100 * cold["vapor_pressure"] / pressure(70, 100)) == 18
+    return {
+        "Pa": [warm["vapor_pressure"], cold["vapor_pressure"], pressure(70, 100)],
+        "degF": [70, 30, *(from_si(each["dew_point"], "degF") for each in (cold, heated))],
+        "%": [30, 80, 18],
+    }
+
+
+def push(page):
+    """Lesson 3: the bet's day, and a cool, damp place beside a warm room."""
+    winter = dict(set_to(page, T_in=70, RH_in=35, T_out=20, RH_out=90))
+    assert (winter["push"] > 0, page.sentence.startswith("Vapor goes out, from low RH to high RH")) == (True, True)
+    damp = set_to(page, T_in=75, RH_in=50, T_out=65, RH_out=95)
+    assert "from cold to warm" in page.sentence
+    return {
+        "Pa": [winter["inside"], winter["outside"], winter["push"], -damp["push"]],
+        "degF": [70, 20, 75, 65],
+        "%": [35, 90, 50, 95],
+    }
+
+
+def wet(page):
+    """Lesson 5: the line and the face behind both outer layers, the film's warmth, and the OSB at 36 degF."""
+    osb = dict(set_to(page, T_out=20, RH_in=40, M_in=1, Outer="osb"))
+    profile = page.state.profile
+    film_at = profile.temperature[profile.face("inner membrane", "outer")]
+    open_sheet = dict(set_to(page, Outer="open-sheet"))
+    assert open_sheet["gain"] == 0
+    assert open_sheet["dew_point_depth"] == pytest.approx(osb["dew_point_depth"], abs=to_si(0.1, "in"))
+    assert set_to(page, Outer="osb", T_out=36)["gain"] == 0
+    assert "settle at 22 %" in page.sentence
+    line, face = (from_si(osb[each], "in") for each in ("dew_point_depth", "wet_plane"))
+    return {
+        "in": [line, face - line, 12],
+        "perm": [50, 1.5],
+        "g/m2/day": [from_si(osb["gain"], "g/m2/day")],
+        "degF": [from_si(film_at, "degF"), from_si(outside(70, 40).dew_point, "degF"), 36],
+        "%": [22],
+    }
+
+
+def film(page):
+    """Lesson 8: the film in January and July, in a damp January, in the desert, and two sheets both ways round."""
+    january, july = film_state(roof(), (70, 40), (20, 80)), film_state(roof(), (75, 50), (85, 75))
+    assert round(july[3] / january[3]) == 26
+    places = {"winter": (40, 65), "desert": (20,)}
+    found = [set_to(page, Weather=day, RH_in=rh)["permeance"] for day, each in places.items() for rh in each]
+    kinds = ("direction-dependent", "flipped")
+    found += [set_to(page, Weather="winter", RH_in=60, Film=kind)["permeance"] for kind in kinds]
+    return {
+        "perm": [july[3], *(from_si(each, "perm") for each in found)],
+        "%": [40, 65, 20, 50, 60, *january[:2], *july[:2]],
+    }
+
+
+CASES = {
+    "read-the-air": air,
+    "which-way-vapor-goes": push,
+    "where-it-gets-wet": wet,
+    "the-film-that-changes": film,
+}
+
+
+@pytest.mark.parametrize("id", CASES)
+def test_each_number_of_a_reply_is_on_the_page(id, tmp_path):
+    known = CASES[id](open_page(id, tmp_path))
+    lesson = lessons.read(lessons.lesson(id).folder)
+    told = [each.reply for each in lesson.prediction.choices] + [text for _, text in lesson.still]
+    seen = {(number or bare, unit or percent) for text in told for number, unit, bare, percent in _NUMBER.findall(text)}
+    assert len(seen) > 4
+    for number, unit in seen:
+        places = len(number.partition(".")[2])
+        assert any(round(each, places) == float(number) for each in known[unit]), (number, unit, known[unit])
