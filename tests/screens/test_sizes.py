@@ -41,6 +41,12 @@ FAULTS = """
     if (over > 0.5) wrong.push(`out of sight by ${Math.round(over)}: ${named(e)}`);
   }
   for (const kind of ['.dw-layers', '.dw-sentence']) if (!all(kind).length) wrong.push(`no ${kind}`);
+  for (const slider of all('.dw-range')) {
+    const share = box(slider).width / box(slider.closest('.dw-control')).width;
+    const wide = box(slider.closest('.dw-control')).width / box(slider.closest('.dw-board')).width;
+    const phone = document.querySelector('.dw-narrow');
+    if (share < 0.55 || (phone && wide < 0.95)) wrong.push(`short: ${slider.dataset.key}`);
+  }
   for (const image of all('.dw-ground')) {
     const letters = drawn * box(image).width / (image.naturalWidth / sharp);
     if (letters < least - 0.1) wrong.push(`letters of the picture: ${letters.toFixed(1)}`);
@@ -65,7 +71,7 @@ FAULTS = """
     const a = box(one), b = box(other);
     const wide = Math.min(a.right, b.right) - Math.max(a.left, b.left);
     const high = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
-    if (wide > 1 && high > 1) wrong.push(`${named(one)} over ${named(other)}`);
+    if (wide > 1 && high > 1) wrong.push(`${named(one)} over ${named(other)} by ${Math.round(Math.min(wide, high))}`);
   }));
   return wrong;
 }
@@ -164,3 +170,113 @@ def test_in_sight_together_in_a_longer_language(longer, window, id):
         wrong[size] = faults(window, size)
         noted(window, f"{id}-{size[0]}x{size[1]}-longer")
     assert {size: each for size, each in wrong.items() if each} == {}
+
+
+#: Of all text in sight: how strongly it stands out from what is behind it, where that is under 4.5 to 1.
+FAINT = """
+() => {
+  const numbers = (text) => (text.match(/[\\d.]+/g) || []).map(Number);
+  const light = (rgb) => rgb.slice(0, 3).map(c => c / 255)
+    .map(c => c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4)
+    .reduce((sum, c, k) => sum + c * [0.2126, 0.7152, 0.0722][k], 0);
+  const behind = (e) => {
+    for (; e; e = e.parentElement) {
+      const found = numbers(getComputedStyle(e).backgroundColor);
+      if (found.length === 3 || found[3] > 0) return found;
+    }
+    return [255, 255, 255];
+  };
+  const faint = [];
+  const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  while (walk.nextNode()) {
+    const e = walk.currentNode.parentElement;
+    if (!walk.currentNode.data.trim() || !e.checkVisibility({ visibilityProperty: true })) continue;
+    const [one, other] = [light(numbers(getComputedStyle(e).color)), light(behind(e))];
+    const contrast = (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05);
+    if (contrast < 4.5) faint.push(`${contrast.toFixed(1)}: ${e.className || e.tagName} ${e.textContent.slice(0, 30)}`);
+  }
+  return faint;
+}
+"""
+
+#: What looks different although it means different: by name, each look as one text.
+LOOKS = """
+() => {
+  const all = (at) => [...document.querySelectorAll(at)];
+  const style = (e, pseudo) => getComputedStyle(e, pseudo);
+  const fill = (e) => style(e).backgroundImage + style(e).backgroundColor;
+  const strip = all('.dw-strip.dw-has-strip')[0];
+  const span = (state) => {
+    const made = document.createElement('span');
+    made.className = `dw-span dw-is-${state}`;
+    strip.append(made);
+    const found = fill(made);
+    made.remove();
+    return found;
+  };
+  const sentence = document.querySelector('.dw-sentence');
+  const border = (state) => {
+    const before = sentence.className;
+    sentence.className = `dw-sentence dw-is-${state}`;
+    const found = style(sentence).borderLeftStyle + style(sentence).borderLeftWidth;
+    sentence.className = before;
+    return found;
+  };
+  const pressed = (on) => fill(all(`.dw-switches [aria-pressed="${on}"]`)[0]);
+  const slider = all('.dw-range')[0];
+  const thumb = () => style(slider).getPropertyValue('--blue') + style(slider).opacity;
+  const free = thumb();
+  slider.disabled = true;
+  const shut = thumb();
+  slider.disabled = false;
+  slider.focus();
+  const ring = style(slider);
+  return {
+    strips: ['dry', 'damp', 'wet', 'not-known-yet'].map(span),
+    sentences: ['dry', 'damp', 'wet'].map(border),
+    buttons: [pressed(true), pressed(false)],
+    sliders: [free, shut],
+    ring: [ring.outlineColor, style(document.querySelector('.dw-page')).backgroundColor],
+    ringWidth: parseFloat(ring.outlineWidth),
+    frame: style(all('.dw-layers')[0]).boxShadow + style(all('.dw-layers')[0]).borderTopStyle,
+  };
+}
+"""
+
+#: Themes of a system; a contrast theme is light or dark.
+THEMES = {
+    "dark": {"color_scheme": "dark"},
+    "contrast": {"forced_colors": "active"},
+    "dark contrast": {"forced_colors": "active", "color_scheme": "dark"},
+}
+
+
+@pytest.mark.parametrize("theme", THEMES)
+def test_a_theme_keeps_every_distinction(english, browser, theme):
+    context = browser.new_context(**THEMES[theme])
+    page = context.new_page()
+    opened(page, english, "where-it-gets-wet")
+    noted(page, f"theme-{theme}")
+    looks = page.evaluate(LOOKS)
+    assert looks.pop("ringWidth") >= 2
+    assert looks.pop("frame") != "nonenone"
+    for name, each in looks.items():
+        assert len(set(each)) == len(each), (name, each)
+    assert page.evaluate(FAINT) == []
+    context.close()
+
+
+def test_lab_says_which_of_its_themes_it_wears(english, browser):
+    """A dark Lab on a light system, and a light one on a dark system."""
+    for system, lab in (("light", "false"), ("dark", "true")):
+        context = browser.new_context(color_scheme=system)
+        page = context.new_page()
+        opened(page, english, "where-it-gets-wet")
+        paper = "getComputedStyle(document.querySelector('.dw-page')).backgroundColor"
+        before = page.evaluate(paper)
+        page.evaluate("lab => document.body.setAttribute('data-jp-theme-light', lab)", lab)
+        assert page.evaluate(paper) != before
+        page.evaluate("document.body.setAttribute('data-jp-theme-light', 'true')")
+        light = page.evaluate(paper)
+        assert (light == before) is (system == "light")
+        context.close()

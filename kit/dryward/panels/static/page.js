@@ -109,9 +109,13 @@ function picturePart(frame, kept) {
 function dockPart(frame, page, parts, board) {
   const several = frame.controls.length > 1;
   const shown = frame.controls.find((spec) => spec.name === page.inUse) || frame.controls[0];
+  // The words of a strip may be many lines: they stand under the dock, not in it.
+  const words = frame.controls.map((spec) => parts.controls[spec.name].element.querySelector(".dw-strip-words"));
   const show = (name) => {
     page.inUse = name;
-    for (const spec of frame.controls) parts.controls[spec.name].element.hidden = spec.name !== name;
+    frame.controls.forEach((spec, index) => {
+      words[index].hidden = parts.controls[spec.name].element.hidden = spec.name !== name;
+    });
   };
   if (shown) show(shown.name);
   const which = several ? reachable(make("select", { class: "dw-select", "aria-label": say("in-use") },
@@ -121,7 +125,7 @@ function dockPart(frame, page, parts, board) {
     which.addEventListener("keydown", (event) => event.stopPropagation());
   }
   board.classList.toggle("dw-one", several);
-  return make("div", { class: "dw-dock" }, parts.sentence, parts.trouble, which, board);
+  return [make("div", { class: "dw-dock" }, parts.sentence, parts.trouble, which, board), ...words];
 }
 
 function build(frame, page, kept) {
@@ -148,12 +152,13 @@ function build(frame, page, kept) {
   parts.desk = make("div", { class: "dw-desk" });
   const pictures = picturePart(frame, kept);
   parts.work = make("div", { class: "dw-work" }, ...(frame.narrow
-    ? [pictures, dockPart(frame, page, parts, board), parts.given, readouts]
+    ? [pictures, ...dockPart(frame, page, parts, board), parts.given, readouts]
     : [board, make("div", { class: "dw-view" }, pictures, parts.sentence, parts.trouble, parts.given, readouts)]));
   // On a phone the picture comes first, as soon as it may be seen.
   const switches = switchPart(frame, page);
   const asked = predictionPart(frame, page);
   const later = frame.narrow && !page.locked;
+  const care = () => (frame.care ? make("span", { class: "dw-care" }, frame.care) : null);
   const opened = (key) => page.open.has(key);
   const folds = make("div", { class: "dw-folds" },
     frame.has_arithmetic && !page.locked ? fold("arithmetic", say("arithmetic"), parts.steps, opened("arithmetic"), page.toggled) : null,
@@ -165,14 +170,13 @@ function build(frame, page, kept) {
   },
     make("header", { class: "dw-title" },
       make("span", { class: "dw-number", "aria-hidden": "true" }, String(frame.number)),
-      make("h2", { class: "dw-question" }, frame.question,
-        frame.care ? make("span", { class: "dw-care" }, frame.care) : null), later ? null : switches),
+      make("h2", { class: "dw-question" }, frame.question, later ? null : care()), later ? null : switches),
     later ? null : asked, frame.controls.length || frame.pictures.length ? parts.work : parts.sentence,
-    later ? switches : null, later ? asked : null, parts.desk, folds,
+    later ? care() : null, later ? switches : null, later ? asked : null, parts.desk, folds,
     frame.unkept ? make("p", { class: "dw-unkept", role: "alert" }, frame.unkept) : null,
     frame.questions.length ? questionsPart(frame.questions, page) : null, leavingPart(frame, page),
     frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, say("takeaway")), make("p", {}, frame.takeaway,
-      frame.care ? make("span", { class: "dw-care" }, frame.care) : null)) : null,
+      care())) : null,
     listPart(say("cautions"), frame.cautions, "dw-cautions"), parts.status);
   // The reader's own size of type, 16 being usual; a projector has its own.
   if (!frame.projector) root.style.fontSize = `${14 / 16 * frame.type_size}px`;
