@@ -3,6 +3,7 @@
 import os
 
 import pytest
+from opening import to_the_free_page
 from served import served
 
 import made_up
@@ -108,10 +109,8 @@ def opened(window, server, id):
     window.goto(server.entry)
     window.set_viewport_size({"width": 1366, "height": 768})
     window.goto(f"{server.address}lesson/{id}")
-    window.wait_for_selector(".dw-picture[src]", timeout=90_000)
-    if window.locator(".dw-prediction input[type=radio]").count():
-        window.click(".dw-prediction input[type=radio] >> nth=0")
-    window.wait_for_selector(".dw-said")
+    to_the_free_page(window)
+    window.wait_for_selector(".dw-picture[src]")
 
 
 def turned(window, size):

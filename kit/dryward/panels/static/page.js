@@ -46,7 +46,8 @@ function predictionPart(frame, page) {
   }
   if (frame.reveal) {
     const own = !frame.instructor && ask.chosen !== null;
-    const mark = own ? make("strong", { class: "dw-mark" }, say(ask.chosen === ask.right ? "bet-right" : "bet-not-right")) : null;
+    const right = ask.chosen === ask.right;
+    const mark = own ? make("strong", { class: "dw-mark" }, say(right ? "bet-right" : "bet-not-right")) : null;
     part.append(make("div", { class: "dw-reveal", role: "status" }, mark, mark ? " " : null, ask.reply));
   }
   return part;
@@ -128,6 +129,41 @@ function dockPart(frame, page, parts, board) {
   return [make("div", { class: "dw-dock" }, parts.sentence, parts.trouble, which, board), ...words];
 }
 
+function buildStage(frame, page, kept) {
+  const stage = stagePart(frame, page, kept);
+  const parts = { controls: stage.controls, readouts: {}, stage };
+  parts.trouble = make("p", { class: "dw-trouble", role: "alert" });
+  parts.status = make("div", { class: "dw-status", role: "status" });
+  parts.desk = make("div", { hidden: true });
+  const root = pageRoot(frame, page, "dw-on-stage", stage.element, parts.trouble,
+    frame.unkept ? make("p", { class: "dw-unkept", role: "alert" }, frame.unkept) : null, parts.status);
+  return { root, parts };
+}
+
+// On a phone the picture comes first, as soon as it may be seen.
+function pictureFirst(frame, page) {
+  return frame.narrow && !page.locked;
+}
+
+function carePart(frame) {
+  return frame.care ? make("span", { class: "dw-care" }, frame.care) : null;
+}
+
+// The frame of a page with its title and switches.
+function pageRoot(frame, page, kind, ...children) {
+  const root = make("article", {
+    class: `dw-page ${frame.projector ? "dw-projector" : ""} ${frame.narrow ? "dw-narrow" : ""} ${page.locked ? "dw-locked" : ""} ${kind}`,
+    lang: texts.language, "aria-label": say("lesson", { number: frame.number, title: frame.title }),
+  },
+    make("header", { class: "dw-title" },
+      make("span", { class: "dw-number", "aria-hidden": "true" }, String(frame.number)),
+      make("h2", { class: "dw-question" }, frame.question, kind || pictureFirst(frame, page) ? null : carePart(frame)),
+      !kind && pictureFirst(frame, page) ? null : switchPart(frame, page)), ...children);
+  // The reader's own size of type, 16 being usual; a projector has its own.
+  if (!frame.projector) root.style.fontSize = `${14 / 16 * frame.type_size}px`;
+  return root;
+}
+
 function build(frame, page, kept) {
   const controls = {};
   for (const spec of frame.controls) {
@@ -154,32 +190,22 @@ function build(frame, page, kept) {
   parts.work = make("div", { class: "dw-work" }, ...(frame.narrow
     ? [pictures, ...dockPart(frame, page, parts, board), parts.given, readouts]
     : [board, make("div", { class: "dw-view" }, pictures, parts.sentence, parts.trouble, parts.given, readouts)]));
-  // On a phone the picture comes first, as soon as it may be seen.
-  const switches = switchPart(frame, page);
-  const asked = predictionPart(frame, page);
-  const later = frame.narrow && !page.locked;
-  const care = () => (frame.care ? make("span", { class: "dw-care" }, frame.care) : null);
+  const later = pictureFirst(frame, page);
+  const above = [
+    frame.stage ? make("div", { class: "dw-back-to-beats" }, button("beats", say("to-the-beats"), () => page.send({ kind: "beat", number: 0 }))) : null,
+    predictionPart(frame, page)];
   const opened = (key) => page.open.has(key);
   const folds = make("div", { class: "dw-folds" },
     frame.has_arithmetic && !page.locked ? fold("arithmetic", say("arithmetic"), parts.steps, opened("arithmetic"), page.toggled) : null,
     ...frame.folds.map((each) => fold(each.key, each.title,
       make("ul", {}, ...each.items.map((item) => make("li", {}, item))), opened(each.key), page.toggled)));
-  const root = make("article", {
-    class: `dw-page ${frame.projector ? "dw-projector" : ""} ${frame.narrow ? "dw-narrow" : ""} ${page.locked ? "dw-locked" : ""}`,
-    lang: texts.language, "aria-label": say("lesson", { number: frame.number, title: frame.title }),
-  },
-    make("header", { class: "dw-title" },
-      make("span", { class: "dw-number", "aria-hidden": "true" }, String(frame.number)),
-      make("h2", { class: "dw-question" }, frame.question, later ? null : care()), later ? null : switches),
-    later ? null : asked, frame.controls.length || frame.pictures.length ? parts.work : parts.sentence,
-    later ? care() : null, later ? switches : null, later ? asked : null, parts.desk, folds,
+  const root = pageRoot(frame, page, "", ...(later ? [] : above), frame.controls.length || frame.pictures.length ? parts.work : parts.sentence,
+    ...(later ? [carePart(frame), switchPart(frame, page), ...above] : []), parts.desk, folds,
     frame.unkept ? make("p", { class: "dw-unkept", role: "alert" }, frame.unkept) : null,
     frame.questions.length ? questionsPart(frame.questions, page) : null, leavingPart(frame, page),
     frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, say("takeaway")), make("p", {}, frame.takeaway,
-      care())) : null,
+      carePart(frame))) : null,
     listPart(say("cautions"), frame.cautions, "dw-cautions"), parts.status);
-  // The reader's own size of type, 16 being usual; a projector has its own.
-  if (!frame.projector) root.style.fontSize = `${14 / 16 * frame.type_size}px`;
   return { root, parts };
 }
 
@@ -230,7 +256,7 @@ function render({ model, el }) {
   Object.assign(texts, model.get("texts"));
   // Each message says which version of the kit has drawn this page.
   const send = (message, buffers) => model.send({ version: VERSION, ...message }, undefined, buffers);
-  const kept = [];
+  const kept = Object.assign([], { stage: {} });
   let shown = null;
   let parts = null;
   let rest = null;
@@ -266,9 +292,12 @@ function render({ model, el }) {
     if (!frame.controls) return;
     const focus = el.contains(document.activeElement) ? document.activeElement.dataset.key : null;
     page.locked = frame.locked;
-    const built = build(frame, page, kept);
+    const staged = frame.stage && frame.stage.at < frame.stage.count;
+    const built = (staged ? buildStage : build)(frame, page, staged ? kept.stage : kept);
     parts = built.parts;
     el.replaceChildren(built.root);
+    if (staged) parts.stage.started();
+    shown = null;
     putDesk(parts.desk, model.get("desk"), desk);
     update();
     if (focus) {
@@ -280,6 +309,12 @@ function render({ model, el }) {
   function update() {
     const live = model.get("live");
     if (!parts || !live.values) return;
+    setText(parts.trouble, live.trouble);
+    if (parts.stage) {
+      parts.stage.update(live, model.get("stills"));
+      tell(live.trouble || (live.stage ? live.stage.status : ""));
+      return;
+    }
     for (const control of Object.values(parts.controls)) control.update(live);
     const grounds = model.get("grounds");
     live.pictures.forEach((bytes, index) => {
@@ -289,7 +324,7 @@ function render({ model, el }) {
       const alt = page.locked ? say("covered") : live.alts[index];
       if (picture.moving.alt !== alt) picture.moving.alt = alt;
     });
-    shown = live.drawn;
+    if (live.pictures.length) shown = live.drawn;
     live.readouts.forEach((each) => {
       const place = parts.readouts[each.name];
       if (!place) return;
@@ -299,21 +334,28 @@ function render({ model, el }) {
     setText(parts.sentence, live.sentence);
     parts.sentence.className = `dw-sentence${live.state ? ` dw-is-${live.state.replaceAll(" ", "-")}` : ""}`;
     setText(parts.given, live.given);
-    setText(parts.trouble, live.trouble);
     parts.work.classList.toggle("dw-busy", live.busy);
     if (page.open.has("arithmetic")) parts.steps.replaceChildren(...steps(live.steps));
-    // A screen reader hears the sentence once the slider has come to rest, not at every step.
-    clearTimeout(rest);
-    rest = setTimeout(() => setText(parts.status, live.trouble || (page.locked ? say("covered") : live.sentence)), 400);
+    tell(live.trouble || (page.locked ? say("covered") : live.sentence));
   }
 
+  // A screen reader hears the sentence once the slider has come to rest, not at every step.
+  function tell(sentence) {
+    clearTimeout(rest);
+    rest = setTimeout(() => parts && setText(parts.status, sentence), 400);
+  }
+
+  // An instructor shows the answer by "r" and steps the beats by "n" and "b".
   function revealKey(event) {
     const typing = event.target.matches("input[type=text], textarea, select");
-    if (event.key.toLowerCase() === "r" && !typing && !event.ctrlKey && !event.metaKey && model.get("frame").instructor) {
-      event.preventDefault();
-      event.stopPropagation();
-      send({ kind: "reveal" });
-    }
+    const frame = model.get("frame"), key = event.key.toLowerCase();
+    if (typing || event.ctrlKey || event.metaKey || !frame.instructor || !"rnb".includes(key)) return;
+    const stage = frame.stage;
+    const to = stage && { n: Math.min(stage.count, stage.at + 1), b: Math.max(0, stage.at - 1) }[key];
+    if (key !== "r" && !stage) return;
+    event.preventDefault();
+    event.stopPropagation();
+    send(key === "r" ? { kind: "reveal" } : { kind: "beat", number: to });
   }
 
   el.classList.add("dw-root");
