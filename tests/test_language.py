@@ -11,6 +11,8 @@ from fluent.syntax.visitor import Visitor
 
 import made_up
 from dryward import language
+from dryward.panels.stage import LESSON
+from dryward.teaching import lessons
 from package import modules, path, tree
 
 HOME = Path(language.__file__).parent / language.ENGLISH
@@ -74,6 +76,33 @@ def named_checks():
                     ]
                     place, folder = f"{name}:{call.lineno}", name.split(".")[-2]
                     yield place, folder, check.name.replace("_", "-"), wrong, told
+
+
+def plays():
+    """(folder, names its beats must have, those they may have) of each lesson that is played in beats."""
+    for id in lessons.pages():
+        play = lessons.module(id, "page").PAGE.play
+        if play is None:
+            continue
+        must, may = set(), set()
+        for beat in play.beats:
+            start = f"beat-{beat.id}"
+            must |= {f"{start}-say", f"{start}-answer"}
+            may |= {f"{start}-ask", f"{start}-also"}
+            must |= {f"{start}-{each}" for each in ("first", "second")[: len(beat.cases)] if len(beat.cases) > 1}
+            for bet in beat.bets:
+                if bet.name != LESSON:
+                    must |= {f"{start}-{bet.name}-ask"}
+                    must |= {f"{start}-{bet.name}-{spot.key}{end}" for spot in bet.spots for end in ("", "-reply")}
+        yield lessons.lesson(id).folder.name, must, may
+
+
+def test_a_beat_has_its_messages():
+    seen = 0
+    for folder, must, _ in plays():
+        assert must <= set(entries(catalogs()[folder])), sorted(must - set(entries(catalogs()[folder])))
+        seen += 1
+    assert seen
 
 
 def _answer(node, words):
@@ -144,6 +173,8 @@ def test_nothing_is_left_over():
         if name.endswith(".questions") and ".course." in name:  # where to look, which any check may say
             asks = next(each.value for each in tree(name).body if "CHECKS" in ast.unparse(each).split(" = ")[0])
             used[name.split(".")[-2]] |= {f"{each.id.replace('_', '-')}-hint" for each in asks.elts}
+    for folder, must, may in plays():
+        used[folder] |= must | may
     for _, folder, start, wrong, _ in named_checks():
         used[folder].update(*check_messages(entries(catalogs()[folder]), start, wrong))
     for _, catalog, id, whole, _ in asked():

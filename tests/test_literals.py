@@ -218,6 +218,7 @@ TAKERS = ("figures", "sums", "written", "float", "int", "Step")
 #: Numbers that no reader reads: module -> what they are.
 NO_READER = {
     "dryward.weather.loggers.samples": "files of loggers, as their makers write them",
+    "dryward.pictures.scenery": "places in a drawing, as SVG has them",
 }
 #: A single number -> what it is.
 NOT_SHOWN = {

@@ -6,6 +6,8 @@ Published factors are in tests/published.
 import csv
 import math
 import pickle
+import re
+from decimal import Decimal
 from pathlib import Path
 
 import pytest
@@ -218,3 +220,18 @@ def test_a_text_that_is_made_before_its_reader_is_known():
     ]  # fmt: skip
     assert units.read_in("dry", "si") == "dry"
     assert units.read_in(pickle.loads(pickle.dumps(text)), "si") == "It holds 14.7 g/m²."
+
+
+@pytest.mark.parametrize("system", units.SHOWN)
+@pytest.mark.parametrize("quantity", ["pressure", "temperature", "vapor flux", "length"])
+@given(st.floats(1e-2, 4e3), st.floats(1e-2, 4e3))
+def test_a_difference_is_that_of_the_numbers_shown(system, quantity, more, less):
+    first, second, both = (
+        Decimal(re.search(r"−?[\d.]+", text)[0].replace("−", "-"))
+        for text in (
+            units.show(more, quantity, system),
+            units.show(less, quantity, system),
+            units.difference(more, less, quantity, system),
+        )
+    )
+    assert first - second == both

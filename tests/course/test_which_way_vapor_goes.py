@@ -1,9 +1,13 @@
 """Lesson 3: the page against the two vapor pressures, and its known numbers."""
 
+import re
+from decimal import Decimal
+
 import asked
 import pytest
 from lesson_page import check_replies, open_page, places
 
+from dryward.teaching import questions
 from dryward.weather import Air
 
 ID = "which-way-vapor-goes"
@@ -75,8 +79,8 @@ def test_the_checks_with_their_fixed_numbers():
     up, none, out = asked.fixed("which-way-vapor-goes")
     assert (up.answer, none.answer, out.answer) == ("Up into the room.", "Almost none.", "Out.")
     assert "2003 Pa" in asked.said(up)
-    assert "1483 Pa" in asked.said(none)
-    assert "1591 Pa" in asked.said(none)
+    assert "1186 Pa" in asked.said(none)
+    assert "1190 Pa" in asked.said(none)
     assert "1252 Pa" in asked.said(out)
     assert "174 Pa" in asked.said(out)
 
@@ -84,3 +88,40 @@ def test_the_checks_with_their_fixed_numbers():
 def test_the_prediction_and_its_numbers():
     assert f"{asked.pressure(70, 35):.0f} Pa" in asked.reveal("which-way-vapor-goes")
     assert f"{asked.pressure(20, 90):.0f} Pa" in asked.reveal("which-way-vapor-goes")
+
+
+def test_what_a_check_calls_almost_none_the_page_does_too(tmp_path):
+    """And the difference that it tells is that of the two numbers beside it, in both unit systems."""
+    asked_airs = set()
+    for seed in range(12):
+        for system in ("us", "si"):
+            question = questions.checks(ID, seed, system)[1]
+            warm, cool = (tuple(question.given[side]) for side in ("warm", "cool"))
+            asked_airs.add((warm, cool))
+            for pressure in (r"([\d.]+) in\. Hg", r"([\d.]+) Pa"):
+                numbers = [Decimal(each) for each in re.findall(pressure, asked.said(question))]
+                if numbers:
+                    assert abs(numbers[0] - numbers[1]) == numbers[2], asked.said(question)
+    assert len(asked_airs) > 3
+    page = open_page(ID, tmp_path)
+    for warm, cool in asked_airs:
+        go(page, T_in=warm[0], RH_in=warm[1], T_out=cool[0], RH_out=cool[1])
+        assert page.sentence.startswith("Almost no push: "), (warm, cool)
+        assert page.readout_list[3].text == "hardly at all"
+
+
+def test_the_push_is_the_difference_of_the_two_pressures_shown(tmp_path):
+    for system in ("us", "si"):
+        page = open_page(ID, tmp_path, system)
+        page.hear({"kind": "fold", "key": "arithmetic", "open": True})
+        for humidity in (20, 35, 43, 50, 61):
+            page.controls["RH_in"].value = humidity
+            inside, outside, push = (
+                Decimal(re.search(r"−?[\d.]+", each["value"])[0].replace("−", "-"))
+                for each in page.widget.live["readouts"][:3]
+            )
+            assert inside - outside == push
+            shown = page.widget.live["readouts"][2]["value"]
+            assert shown.lstrip("−") in page.sentence
+            assert page.widget.live["steps"][-1]["result"] == shown
+            assert shown.lstrip("−") in page.alts[0]

@@ -2,11 +2,20 @@
 
 from dryward import panels
 from dryward.panels.learner import Settings
+from dryward.teaching import lessons
 from dryward.teaching.progress import Progress
 
 
 def open_page(id, folder, system="us"):
-    """The page of a lesson, with settings of its own."""
+    """The free page of a lesson, as who has been there comes back to it, with settings of its own."""
+    settings = Settings(Progress(folder))
+    if id != "start":
+        settings.predicted(id, lessons.lesson(id).prediction.right)
+    return panels.page(id, unit_system=system, settings=settings)
+
+
+def first_visit(id, folder, system="us"):
+    """A lesson as it is met for the first time: on its first beat, or covered until a bet is made."""
     return panels.page(id, unit_system=system, settings=Settings(Progress(folder)))
 
 

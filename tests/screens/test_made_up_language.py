@@ -22,7 +22,7 @@ PAGES = ("start", *lessons.pages())
 #: What of a message to the browser is no text of the reader's: ids, keys and looks.
 NO_TEXT = {
     "name", "id", "key", "kind", "class", "type", "file", "mark", "answer", "system", "spans", "value", "state", "fold",
-    "accept",
+    "accept", "at", "points", "axes", "side", "look", "glyph",
 }  # fmt: skip
 #: Of the frame, what is asked at the end of a lesson and what is warned of.
 ASKED = ("questions", "cautions")

@@ -15,21 +15,35 @@ from dryward.panels import protocol
 from dryward.panels.learner import Settings
 from dryward.panels.page import Page
 from dryward.physics import steady
+from dryward.teaching import lessons
 from dryward.teaching.progress import Progress
 from dryward.verdict import of_steady
 from dryward.weather import Air
 
 ID = "where-it-gets-wet"
+#: A lesson without beats, whose page is covered until a bet is made.
+BEHIND_ITS_BET = "july"
 
 
 @pytest.fixture
 def settings(tmp_path):
-    return Settings(Progress(tmp_path))
+    """Of one who made every prediction before."""
+    kept = Settings(Progress(tmp_path))
+    for id in (ID, BEHIND_ITS_BET):
+        kept.predicted(id, lessons.lesson(id).prediction.right)
+    return kept
 
 
 @pytest.fixture
 def page(settings):
+    """The free page of one who comes back."""
     return panels.page(ID, unit_system="us", settings=settings)
+
+
+@pytest.fixture
+def fresh(tmp_path):
+    """A page that waits for its bet and has no beats."""
+    return panels.page(BEHIND_ITS_BET, unit_system="us", settings=Settings(Progress(tmp_path / "new")))
 
 
 def test_the_first_state_is_the_physics(page):
@@ -129,34 +143,47 @@ def test_both_unit_systems_are_one_roof(page):
     assert page.widget.frame["system"] == "si"
 
 
-def test_the_prediction_unlocks_and_is_remembered(page, tmp_path):
-    assert page.widget.frame["locked"]
-    page.hear({"kind": "predict", "choice": 3})
-    assert not page.widget.frame["locked"]
-    assert page.widget.frame["prediction"]["chosen"] == 3
-    again = panels.page(ID, settings=Settings(Progress(tmp_path)))
+def test_the_prediction_unlocks_and_is_remembered(fresh, tmp_path):
+    assert fresh.widget.frame["locked"]
+    fresh.hear({"kind": "predict", "choice": 3})
+    assert not fresh.widget.frame["locked"]
+    assert fresh.widget.frame["prediction"]["chosen"] == 3
+    again = panels.page(fresh.id, settings=Settings(Progress(tmp_path / "new")))
     assert again.widget.frame["prediction"]["chosen"] == 3
-    page.hear({"kind": "predict", "choice": None})
-    assert page.widget.frame["locked"]
+    fresh.hear({"kind": "predict", "choice": None})
+    assert fresh.widget.frame["locked"]
 
 
-def test_nothing_is_revealed_before_a_prediction(page):
-    page.hear({"kind": "reveal"})
-    assert not page.widget.frame["reveal"]
-    page.hear({"kind": "predict", "choice": 0})
-    page.hear({"kind": "reveal"})
-    assert page.widget.frame["reveal"]
+def test_nothing_of_the_answer_is_sent_before_a_bet(fresh):
+    """Not the picture nor its words, no number, no sentence, no state along a slider."""
+    shown = fresh.picture, fresh.sentence  # what code asks for is there
+    assert all(shown)
+    live = fresh.widget.live
+    for empty in ("pictures", "alts", "readouts", "strips", "sentence", "state", "steps"):
+        assert not live[empty], empty
+    assert fresh.widget.grounds == []
+    fresh.hear({"kind": "predict", "choice": 0})
+    assert fresh.widget.live["pictures"]
+    assert fresh.widget.live["sentence"] == fresh.sentence
 
 
-def test_instructor_mode_unlocks_counts_hands_and_is_kept(page, tmp_path):
-    page.hear({"kind": "instructor", "value": True})
-    assert not page.widget.frame["locked"]
+def test_nothing_is_revealed_before_a_prediction(fresh):
+    fresh.hear({"kind": "reveal"})
+    assert not fresh.widget.frame["reveal"]
+    fresh.hear({"kind": "predict", "choice": 0})
+    fresh.hear({"kind": "reveal"})
+    assert fresh.widget.frame["reveal"]
+
+
+def test_instructor_mode_unlocks_counts_hands_and_is_kept(fresh, tmp_path):
+    fresh.hear({"kind": "instructor", "value": True})
+    assert not fresh.widget.frame["locked"]
     for by in (1, 1, -1, -1, -1, 1):
-        page.hear({"kind": "hands", "choice": 2, "by": by})
-    assert page.widget.frame["prediction"]["hands"] == [0, 0, 1, 0]
-    page.hear({"kind": "reveal"})
-    assert page.widget.frame["reveal"]
-    assert Progress(tmp_path).setting("instructor") is True
+        fresh.hear({"kind": "hands", "choice": 2, "by": by})
+    assert fresh.widget.frame["prediction"]["hands"][:3] == [0, 0, 1]
+    fresh.hear({"kind": "reveal"})
+    assert fresh.widget.frame["reveal"]
+    assert Progress(tmp_path / "new").setting("instructor") is True
 
 
 def test_a_move_of_the_browser(page):

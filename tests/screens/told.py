@@ -5,7 +5,7 @@ from matplotlib.text import Text
 #: What of a message to the browser is no text of the reader's: ids, keys and looks.
 NO_TEXT = {
     "name", "id", "key", "kind", "class", "type", "file", "mark", "answer", "system", "spans", "state", "fold",
-    "accept", "retype",
+    "accept", "retype", "at", "points", "axes", "side", "look", "glyph",
 }  # fmt: skip
 #: Of the desk, what the learner types.
 TYPED = "desk.value"

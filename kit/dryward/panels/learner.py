@@ -65,6 +65,10 @@ class Settings:
         """Keep a prediction."""
         self._keep(self.progress.predicted, lesson, key)
 
+    def bet(self, lesson: str, bet: str, choice: str, right: str, belief: str) -> None:
+        """Keep a bet of a beat."""
+        self._keep(self.progress.bet, lesson, bet, choice, choice == right, belief)
+
     def answered(self, lesson: str, question: questions.Question, choice: questions.Choice) -> None:
         """Keep an answer to a question."""
         self._keep(self.progress.answered, lesson, question, choice)

@@ -110,6 +110,7 @@ import dataclasses
 import logging
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
+from functools import partial
 from types import SimpleNamespace
 from typing import TYPE_CHECKING, Any
 
@@ -120,6 +121,7 @@ from dryward.panels import protocol
 from dryward.panels.controls import PLACES, Choice, Control, Slider, SliderControl, standard
 from dryward.panels.learner import Leaving, Prediction, Questions, Settings, Tasks
 from dryward.panels.readouts import Readout, Strip
+from dryward.panels.stage import LESSON, Play, Stage
 from dryward.teaching import lessons, words
 from dryward.teaching.words import Step
 
@@ -192,6 +194,8 @@ class Page:
     draws: type[LivePicture] | tuple[type[LivePicture], ...] = ()
     buttons: tuple[tuple[str, str], ...] = ()
     slow: bool = False
+    #: The beats before the free page, on a lesson that has them.
+    play: Play | None = None
     #: Choices that `task_values` answers for.
     task_choices: tuple[str, ...] = ()
 
@@ -214,6 +218,8 @@ class Page:
         self._open: set[str] = set()  # the folds that are open
         self.widget = protocol.PageWidget(texts=protocol.texts())
         self._make_controls({})
+        self.stage = Stage(self)
+        self.stage.stand()
         self.widget.observe(lambda change: self.hear({"kind": "moved", **change["new"]}), "moves")
         self.widget.on_msg(lambda widget, content, buffers: self.hear(content, buffers))
         self.refresh()
@@ -335,12 +341,12 @@ class Page:
     @property
     def alts(self) -> tuple[str, ...]:
         """Each picture in words."""
-        return self.result.alts
+        return self._painted().alts
 
     @property
     def layers(self) -> tuple[tuple[bytes, bytes], ...]:
         """Each picture as its ground and what moves."""
-        return self.result.layers
+        return self._painted().layers
 
     @property
     def readout_list(self) -> list[Readout]:
@@ -373,8 +379,14 @@ class Page:
 
     @property
     def locked(self) -> bool:
-        """Whether controls and drawing wait for a prediction; the index has nothing to cover."""
-        return bool(self.draws) and self.prediction.chosen is None and not self.settings["instructor"]
+        """Whether controls and drawing wait for a prediction; a stage has its own bets, the index nothing to cover."""
+        waits = bool(self.draws) and not self.stage.on
+        return waits and self.prediction.chosen is None and not self.settings["instructor"]
+
+    @property
+    def covered(self) -> bool:
+        """Whether the free page is not to be seen, and so is not drawn for the browser."""
+        return self.locked or self.stage.on
 
     def live_pictures(self) -> tuple[PictureCache, ...]:
         """The pictures of the present unit system and type size, made once; a switch of either drops them."""
@@ -446,6 +458,7 @@ class Page:
                 for name, strip in found.items()
             }
         self._drawn, self._whole = self._drawn + 1, None
+        self.stage.follow(state)
 
     def _result_of(self, state: Any) -> Result:
         views = self.views(state)
@@ -456,11 +469,16 @@ class Page:
                 "panels.state-and-sentence", state=message("verdict.head", state=verdict.state), sentence=sentence
             )
             views = tuple(dataclasses.replace(view, verdict=verdict.state) for view in views)
-        drawn = list(zip(self.live_pictures(), views, strict=True))
-        layers = tuple(picture.layers(view) for picture, view in drawn)
-        return Result(
-            state, verdict, sentence, readouts, views, layers, tuple(picture.alt(view) for picture, view in drawn)
-        )
+        return Result(state, verdict, sentence, readouts, views)
+
+    def _painted(self) -> Result:
+        """The result with its pictures drawn, which nobody needs while they are covered."""
+        if self.result.views and not self.result.layers:
+            drawn = list(zip(self.live_pictures(), self.result.views, strict=True))
+            layers = tuple(picture.layers(view) for picture, view in drawn)
+            alts = tuple(picture.alt(view) for picture, view in drawn)
+            self.result = dataclasses.replace(self.result, layers=layers, alts=alts)
+        return self.result
 
     def _with_handle(self, name: str, strip: Strip) -> dict[str, Any]:
         """A strip for the browser, with the page's own state under the handle."""
@@ -478,9 +496,16 @@ class Page:
         self.controls: dict[str, Control] = {
             each.name: each.control(self.unit_system, keep.get(each.name)) for each in self.sliders
         }
-        for control in self.controls.values():
-            control.moved = self.refresh
+        for name, control in self.controls.items():
+            control.moved = partial(self._moved_by_hand, name)
         self._errors: dict[str, str] = {}
+
+    def _moved_by_hand(self, name: str) -> None:
+        """A value was set by code: what is not the beat's to move is moved on the free page."""
+        left = self.stage.leave(name)
+        self.refresh()
+        if left:
+            self.send_frame()
 
     def switch_units(self, unit_system: str) -> None:
         """Show everything in the other unit system, the sliders where they are; UnknownName for one there is not."""
@@ -585,14 +610,50 @@ class Page:
         self.send_desk()
 
     def _on_predict(self, choice: int | None) -> None:
+        if self.stage.on:
+            if choice is not None:
+                self._on_bet(choice)
+                return
+            self.stage.again()
+            self._turn()
+            return
+        self._predict(choice)
+        self.send_live()
+        self.send_frame()
+
+    def _predict(self, choice: int | None) -> None:
         self.prediction.choose(choice)
         key = self.prediction.key()
         if key is not None:
             self.settings.predicted(self.id, key)
+
+    def _on_bet(self, choice: int) -> None:
+        if not self.stage.on or self.stage.open_bet is None:
+            raise protocol.Malformed
+        bet = self.stage.open_bet
+        key = self.stage.choose(choice)
+        if bet.name == LESSON:
+            keys = [each.key for each in self.prediction.asked.choices]
+            self._predict(keys.index(key))
+        else:
+            belief = bet.spots[choice].belief
+            self.settings.bet(self.id, f"{self.stage.beat.id}-{bet.name}", key, bet.right(self.stage.states), belief)
+        self._turn()
+
+    def _on_beat(self, number: int) -> None:
+        self.stage.go(number)
+        self._turn()
+
+    def _turn(self) -> None:
+        """Show another beat, or more of this one: its case, and then its words."""
+        self.follow()
         self.send_frame()
 
     def _on_reveal(self) -> None:
-        if self.settings["instructor"] or self.prediction.chosen is not None:
+        if self.stage.on and self.settings["instructor"]:
+            self.stage.show()
+            self._turn()
+        elif self.settings["instructor"] or self.prediction.chosen is not None:
             self.prediction.reveal = not self.prediction.reveal
             self.send_frame()
 
@@ -638,27 +699,34 @@ class Page:
 
     def send_live(self) -> None:
         """Send what a move changes."""
+        # Before a bet nothing of the answer is to be found in what the browser holds.
+        covered, bet_open = self.covered, self.stage.on and not self.stage.shown
+        shown = () if covered else self.layers
         live: protocol.Live = {
             "seen": self._heard,
             "values": {name: control.value for name, control in self.controls.items()},
             "errors": dict(self._errors),
             "retype": self._retype,
-            "strips": self.strips_shown,
+            "strips": {} if self.locked or bet_open else self.strips_shown,
             "drawn": self._drawn,
-            "pictures": [moving for _, moving in self.layers],
-            "alts": list(self.alts),
-            "readouts": [each.shown(self.unit_system) for each in self.result.readouts if not each.hidden],
-            "sentence": self.sentence,
+            "pictures": [moving for _, moving in shown],
+            "alts": [] if covered else list(self.alts),
+            "readouts": []
+            if covered
+            else [each.shown(self.unit_system) for each in self.result.readouts if not each.hidden],
+            "sentence": "" if covered else self.sentence,
             "given": self._given_line(),
-            "state": self.verdict.state if self.verdict else "",
+            "state": "" if covered or not self.verdict else self.verdict.state,
             "trouble": self.trouble,
-            "steps": self._steps(),
+            "steps": [] if covered else self._steps(),
             "busy": self._resting is not None,
+            "stage": self.stage.live(),
         }
         # In one message, so that no curve is ever seen over the axis of another.
         with self.widget.hold_sync():
             self.widget.live = dict(live)
-            self.widget.grounds = [ground for ground, _ in self.layers]
+            self.widget.grounds = [ground for ground, _ in shown]
+            self.widget.stills = self.stage.stills()
 
     def _given_line(self) -> str:
         """The line of what is held fixed."""
@@ -675,14 +743,16 @@ class Page:
     def send_frame(self) -> None:
         """Build the page on the screen anew: words, units or locks have changed."""
         settings = self.settings
-        needs = joined("panels.lesson-after-lesson", [lessons.lesson(id).title for id in self.lesson.needs])
+        before = [lessons.lesson(id) for id in self.lesson.needs]
+        numbered = [message("panels.numbered-lesson", number=each.number, title=each.title) for each in before]
+        needs = joined("panels.lesson-after-lesson", numbered)
         leaving = Leaving(self.lesson, settings)
         frame: protocol.Frame = {
             "number": self.lesson.number,
             "title": self.lesson.title,
             "question": self.lesson.question,
             "care": self.lesson.care,
-            "needs": needs and message("panels.comes-after", lessons=needs),
+            "needs": needs and message("panels.best-after", lessons=needs),
             "system": self.unit_system,
             "projector": settings["projector"],
             "type_size": settings["type_size"],
@@ -692,7 +762,9 @@ class Page:
             "prediction": self.prediction.frame(settings["instructor"]),
             "controls": [control.frame() for control in self.controls.values()],
             "actions": [{"name": name, "words": text} for name, text in self.buttons],
-            "pictures": [{"width": each.width, "height": each.height} for each in self.live_pictures()],
+            "pictures": []
+            if self.stage.on
+            else [{"width": each.width, "height": each.height} for each in self.live_pictures()],
             "readouts": [{"name": each.name, "words": each.words} for each in self.readout_list if not each.hidden],
             "has_arithmetic": self.has_steps,
             "folds": self._folds(),
@@ -704,6 +776,7 @@ class Page:
             "cautions": [
                 {"title": each.title, "text": self.say(each.text)} for each in map(words.caution, self.lesson.cautions)
             ],
+            "stage": self.stage.frame(),
         }
         self.widget.frame = dict(frame)
 

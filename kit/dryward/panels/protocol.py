@@ -26,6 +26,7 @@ import traitlets
 from dryward import language
 from dryward.checks import PlainError
 from dryward.language import message
+from dryward.pictures import scenery
 
 #: A message of another version comes from a page that an older or newer kit has drawn.
 VERSION = 1
@@ -39,6 +40,8 @@ MESSAGES: dict[str, dict[str, tuple[type, ...]]] = {
     "action": {"name": (str,)},  # a button beside the controls
     "desk": {"key": (str,), "value": (str, int, float, bool, NoneType)},  # a field or button of a section
     "predict": {"choice": (int, NoneType)},  # None: once more
+    "beat": {"number": (int,)},  # to a beat of the stage, or past the last one
+    "bet": {"choice": (int,)},  # the open bet of the beat
     "reveal": {},
     "hands": {"choice": (int,), "by": (int,)},
     "answer": {"number": (int,), "choice": (int,)},
@@ -101,6 +104,17 @@ TEXTS: dict[str, tuple[str, ...]] = {
     "pause": (),
     "play-one": ("label",),
     "so-many-of": ("done", "total"),
+    "beat-of": ("at", "count"),
+    "next-beat": (),
+    "beat-before": (),
+    "to-the-bench": (),
+    "to-the-beats": (),
+    "lay-bet": (),
+    "your-bet": ("choice",),
+    "it-is-so": ("choice",),
+    "show-it": (),
+    "hold-vapor": (),
+    "read-aloud": (),
 }
 
 
@@ -187,6 +201,7 @@ class Frame(TypedDict):
     unkept: str
     takeaway: str
     cautions: list[dict[str, str]]
+    stage: dict[str, Any] | None  # the beat that is on; see `stage.Stage.frame`
 
 
 class Live(TypedDict):
@@ -207,6 +222,7 @@ class Live(TypedDict):
     trouble: str
     steps: list[dict[str, str]]
     busy: bool
+    stage: dict[str, Any] | None  # what is so on the stage; see `stage.Stage.live`
 
 
 class Desk(TypedDict, total=False):
@@ -217,27 +233,33 @@ class Desk(TypedDict, total=False):
 
 
 _STATIC = files("dryward.panels") / "static"
-_SCRIPTS = ("parts.js", "controls.js", "desk.js", "checks.js", "page.js")
+_SCRIPTS = ("parts.js", "controls.js", "desk.js", "checks.js", "stage.js", "page.js")
 
 
 def _text(name: str) -> str:
     return _STATIC.joinpath(name).read_text("utf-8")
 
 
+def _colors() -> str:
+    """One color a quantity on the stage, as in the pictures."""
+    return ".dw-page {" + "".join(f"{name}:{color};" for name, color in scenery.colors().items()) + "}"
+
+
 class PageWidget(anywidget.AnyWidget):
     """What the browser shows of a page; each trait is one half of a talk.
 
-    `texts` is what it says by itself; `grounds` are what stands in each picture, under what moves: sent with
-    `live`, and only when it is another.  `moves` comes from the browser.
+    `texts` is what it says by itself; `grounds` are what stands in each picture, under what moves, and `stills`
+    in each scene of the stage: sent with `live`, and only when it is another.  `moves` comes from the browser.
     """
 
     _esm = "\n".join([f"const VERSION = {VERSION};", *(_text(name) for name in _SCRIPTS)])
-    _css = _text("page.css")
+    _css = "\n".join([_text("page.css"), _text("stage.css"), _colors()])
 
     texts = traitlets.Dict().tag(sync=True)
     frame = traitlets.Dict().tag(sync=True)
     live = traitlets.Dict().tag(sync=True)
     grounds: traitlets.List[bytes] = traitlets.List().tag(sync=True)
+    stills: traitlets.List[dict[str, Any]] = traitlets.List().tag(sync=True)
     desk = traitlets.Dict().tag(sync=True)
     moves = traitlets.Dict().tag(sync=True, echo_update=False)
 

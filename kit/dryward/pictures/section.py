@@ -25,38 +25,15 @@ from matplotlib.patches import Polygon, Rectangle
 from numpy.typing import NDArray
 
 from dryward import units
-from dryward.building import AirSpace, Assembly, Layer, Material
+from dryward.building import Assembly
 from dryward.checks import Floats
 from dryward.language import called, joined, message
 from dryward.physics.drying import Drying
 from dryward.physics.steady import Profile, WetPlane
 from dryward.pictures import style
 from dryward.pictures.drawing import Box, Entry, Judged, LivePicture, Made, Numbers, arrow, ceiling, sentences, stairs
+from dryward.pictures.scenery import layer_kind
 from dryward.weather import Air
-
-#: Lighter than this [kg/m3] a material insulates; heavier, it is a board.
-_LIGHT = 130.0
-
-
-def layer_kind(assembly: Assembly, layer: Layer) -> str:
-    """What a layer is drawn as: membrane, air, vent, fibrous, foam, covering or board."""
-    if isinstance(layer.substance, AirSpace):
-        return "vent" if layer.vented else "air"
-    if not isinstance(layer.substance, Material):
-        return "membrane"
-    made = layer.substance
-    words = f"{made.id} {made.category} {layer.name}".lower()
-    if "foam" in made.category or "fibrous" in made.category:
-        return "foam" if "foam" in made.category else "fibrous"
-    outermost = assembly.layers[-1] is layer and len(assembly.layers) > 1
-    if any(word in words for word in ("covering", "metal", "shingle", "tile", "cladding", "siding")) or (
-        outermost and any(other.vented for other in assembly.layers)
-    ):
-        return "covering"
-    if made.density < _LIGHT:
-        # Closed cells let little vapor through: less than a tenth of air.
-        return "foam" if made.permeability_at(0.5) < 2e-11 else "fibrous"
-    return "board"
 
 
 def pattern(what: str, left: float, right: float, bottom: float, top: float, line: float) -> list[Floats]:

@@ -44,6 +44,7 @@ _NEEDS: dict[str, dict[str, Any]] = {
     "setting": {"name": str, "value": (str, bool, int, float)},
     "opened": {"lesson": str},
     "task": {"lesson": str, "task": str},
+    "bet": {"lesson": str, "bet": str, "choice": str, "right": bool},
     "belief": {"lesson": str, "belief": str, "still": bool},
 }
 
@@ -97,6 +98,11 @@ class Progress:
             right=choice.right,
             belief=choice.belief,
         )
+
+    def bet(self, lesson: str, bet: str, choice: str, right: bool, belief: str = "") -> None:
+        """Keep a bet of a beat, and the belief behind it."""
+        lessons.lesson(lesson)
+        self._keep("bet", lesson=lesson, bet=bet, choice=choice, right=right, belief=belief)
 
     def solved(self, lesson: str, task: str) -> None:
         """Keep a practical task that was solved."""

@@ -4,6 +4,7 @@ import math
 import re
 from collections.abc import Callable
 from dataclasses import dataclass
+from decimal import Decimal
 from fractions import Fraction
 from typing import Any, overload
 
@@ -11,7 +12,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from dryward.checks import Floats, OutOfRange, UnknownName
-from dryward.language import called, message, once, sign, slug
+from dryward.language import called, message, once, plain, sign, slug
 from dryward.language import figures as _marked
 
 # Exact by definition: international foot (1959), pound, inch; the
@@ -463,12 +464,16 @@ def show_in(value: float, name: str, digits: int | None = None) -> str:
     >>> show_in(0.0143, "in2"), show_in(3.5222, "R", 0), show_in(0.0254, "in")
     ('22.2 in²', 'R-20', '1.0 in.')
     """
+    return with_unit(_figures_in(value, name, digits), name)
+
+
+def _figures_in(value: float, name: str, digits: int | None = None) -> str:
+    """The figures of a number of SI in the unit of that name."""
     shown = from_si(value, name)
     if digits is None:
         digits = _DIGITS.get(name)
     # What is next to nothing is not known to three figures.
-    text = number(shown, digits, figures=2 if 1e-9 <= abs(shown) < 1e-3 else 3, most=_MOST.get(name, 12))
-    return with_unit(text, name)
+    return number(shown, digits, figures=2 if 1e-9 <= abs(shown) < 1e-3 else 3, most=_MOST.get(name, 12))
 
 
 def show(value: float, quantity: str, system: str | None, digits: int | None = None) -> str:
@@ -508,6 +513,17 @@ def show(value: float, quantity: str, system: str | None, digits: int | None = N
     if system is None:
         return in_both(*(show(value, quantity, each, digits) for each in ("us", "si")))
     return show_in(value, shown_unit(quantity, system).name, digits)
+
+
+def difference(more: float, less: float, quantity: str, system: str) -> str:
+    """The difference of two numbers of SI as their reader works it out: of what is shown of both.
+
+    >>> show(1252.0, "pressure", "us"), show(174.0, "pressure", "us"), difference(1252.0, 174.0, "pressure", "us")
+    ('0.370 in. Hg', '0.051 in. Hg', '0.319 in. Hg')
+    """
+    name = shown_unit(quantity, system).name
+    first, second = (Decimal(plain(_figures_in(each, name)).replace(",", ".")) for each in (more, less))
+    return with_unit(_marked(f"{first - second:f}"), name)
 
 
 def in_both(own: str, other: str) -> str:

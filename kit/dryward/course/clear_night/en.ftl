@@ -24,7 +24,7 @@ warm = The lower face of the covering is as warm as the air or warmer, so no fro
 cold = Under the covering it is { $below } colder than the air. Frost needs it { $margin } colder: none forms.
 step-lost = Bare covering at { $bare } K, before any frost: what it loses to a sky of { $sky } K.
 step-gained = What the air at { $air } K gives it, and the house below: the two agree, so it stays there.
-step-frost-point = Frost point of the outdoor air: the table read backward.
+step-frost-point = Frost point of the outdoor air: the temperature at which its vapor starts to frost.
 step-margin = How far the covering may cool before that air frosts it.
 
 ## The picture.

@@ -12,9 +12,9 @@ mean = Mean of both sides
 permeance = The film has
 gain = Water gained
 # $water is where water gathers: a piece of a sentence.
-gathers = With { $share } of the insulation inside it, the film is at { $temperature }, sees { $humidity } on its room side and stands at { $permeance }: { $water }.
+gathers = With { $share } of the insulation inside it, the film is at { $temperature }, sees { $humidity } on its room side and has { $permeance }: { $water }.
 # $settles is how dry the roof is.
-no-water = With { $share } of the insulation inside it, the film is at { $temperature }, sees { $humidity } on its room side and stands at { $permeance }; no water gathers, and { $settles }.
+no-water = With { $share } of the insulation inside it, the film is at { $temperature }, sees { $humidity } on its room side and has { $permeance }; no water gathers, and { $settles }.
 step-temperature = Temperature of the film: go down by the R-values.
 step-humidity = RH on its two sides, from the vapor line.
 step-curve = { $system ->
@@ -73,4 +73,4 @@ steam-bath-film-knows-the-season-reply = A bedroom brings { $bedroom }, and that
 steam-bath-film-knows-the-season-seems = It is the same roof, the same film and the same winter.
 steam-bath-film-closes-when-humid = Nothing. The film closes in steam.
 # $verdict is a whole sentence.
-task-outcome = The film stands at { $permeance }. { $verdict }
+task-outcome = The film has { $permeance }. { $verdict }

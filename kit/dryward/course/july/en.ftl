@@ -42,9 +42,9 @@ inward = { $sun ->
 step-outside = Vapor pressure outside.
 step-inside = Vapor pressure in the room.
 step-push = The push: outside minus inside.
-step-dew-point = Dew point outside: the table read backward.
+step-dew-point = Dew point outside: the temperature at which so much fills the air.
 step-behind = Temperature behind the inner layer.
-step-most = The most vapor pressure there is { $most }, from a table. On the vapor line:
+step-most = The most vapor pressure there is { $most }. On the vapor line:
 
 ## The picture.
 

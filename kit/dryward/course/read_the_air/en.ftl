@@ -20,7 +20,7 @@ more-water = { $lower ->
        *[no] Air { $more } has { $times } times the water of air { $less }. Its dew point is { $dew_point }.
     }
 step-pressure = Vapor pressure of air A.
-step-dew-point = Dew point: the table read backward.
+step-dew-point = Dew point: the temperature at which so much fills the air.
 step-water = { $system ->
         [us] Water for each weight of dry air: 0.622 times the vapor pressure, over the pressure of the dry air alone. 7000 grains are a pound.
        *[si] Water for each weight of dry air: 0.622 times the vapor pressure, over the pressure of the dry air alone. 1000 g are a kg.

@@ -15,7 +15,7 @@ humidity-limit = Leaking room air wets it from
 humidity-limit-none = no room air
 humidity-limit-note = RH; this room has { $humidity }, dew point { $dew }
 humidity-limit-warm = the face is no colder than the room
-stands = { $share } of the R stands outside the inner face of the sheathing, so that face sits { $share } of the way from the outdoor to the room temperature: { $temperature }. { $leak }
+stands = { $share } of the R is outside the inner face of the sheathing, so that face sits { $share } of the way from the outdoor to the room temperature: { $temperature }. { $leak }
 # What room air that leaks to the face would do there. $over: whether it has more vapor than can stay.
 leak-wets = Room air that leaks to it would come to 100 % there{ $over ->
         [yes] , with { $times } times the vapor that can stay
@@ -33,7 +33,7 @@ step-before = R from the room to the sheathing: film, gypsum board, bay.
 step-total = R of everything.
 step-plane = Go down from the room by that share.
 step-pressure = Vapor pressure of the room air.
-step-most = The most vapor pressure there can be at the sheathing, from a table.
+step-most = The most vapor pressure there can be at the sheathing: that of full air as cold.
 # $over: whether it comes to more than 100 %.
 step-there = { $over ->
         [yes] Room air that leaks there: the one over the other. What is over 100 % does not stay.
@@ -42,8 +42,8 @@ step-there = { $over ->
 
 ## The questions
 
-behind-the-board-why = { $outer } of { $total } stands outside the plane, so it is { $share } of the way up from outdoors: { $found }.
-behind-the-board-ask = A wall has { $total } in { $thick }. Of that, { $outer } in { $board } stands outside one plane. It is { $warm } inside and { $cold } outside. How warm is the plane?
+behind-the-board-why = { $outer } of { $total } is outside the plane, so it is { $share } of the way up from outdoors: { $found }.
+behind-the-board-ask = A wall has { $total } in { $thick }. Of that, { $outer } in { $board } is outside one plane. It is { $warm } inside and { $cold } outside. How warm is the plane?
 behind-the-board-hint = Write down the whole R, and the R on each side of this plane.
 doubled-why = Less heat flows, so less temperature is lost on the way to that plane.
 doubled-ask = A layer of { $middle } is doubled. Before that the plane on its room side was { $before }, with { $room } inside and { $cold } outside. What happens to that plane?

@@ -59,7 +59,7 @@ step-curve = { $system ->
 ## The questions
 
 opens-why = Read the curve at the mean RH, { $mean }: { $found }.
-opens-ask = In winter the teaching film stands at { $dry }. Now its two faces see { $inside } and { $outside }. What does it do?
+opens-ask = In winter the teaching film has { $dry }. Now its two faces see { $inside } and { $outside }. What does it do?
 opens-hint = Find the mean of { $inside } and { $outside } under the film's curve on the page. Which way does the curve run to get there?
 opens-right = It opens, to about { $found }.
 opens-film-closes-when-humid = It closes, to well below { $dry }.

@@ -45,7 +45,7 @@ airtight = { $little ->
 }
 leaks = Leaks bring { $leaking } of the { $load } that come; { $carries }. Another { $below } is left in the roof before it gets to the vent. A sealed ceiling would bring { $vapor } in all.
 leaks-first = The ceiling leaks: { $leaking } of the { $load } that come are brought by its air. { $carries }. Seal the ceiling first: a vent that pulls more draws more through the leaks.
-step-water = Most water in each m³ of outdoor air, from a table; and what is in it now.
+step-water = Most water in each m³ of outdoor air; and what is in it now.
 step-carried = For each m² of roof: gap (m) × speed (m/s) / rafter (m) × the water it can still take × 86 400 s.
 step-area-us = 600 ft² × 144
 step-area-si = { $area } m² × 10 000

@@ -36,7 +36,7 @@ water = { $line ->
        *[no] No part of the roof is as cold as the dew point of the room, and still there is water: { $gathers }.
     }
 step-pressure = Vapor pressure of the room.
-step-dew-point = Dew point of the room: the table read backward.
+step-dew-point = Dew point of the room: the temperature at which so much fills the air.
 step-wood = But the { $layer } is wood. Its curve, at the { $humidity } of its face:
 
 ## The questions
@@ -66,9 +66,64 @@ risk-face-thickest-layer = The middle of the fill, since it is the thickest laye
 risk-face-thickest-layer-reply = Half of the fill is warm, and all of it lets the vapor on, to the outer layer. { $why }
 risk-face-why-wet = At { $cold } outside that face takes up { $water }: it is cold, and less leaves than comes.
 # $damp: nothing, or a sentence, with a space before it, that tells why it is damp all the same.
-risk-face-why-damp = At { $cold } outside no water gathers there, but that face stands at { $humid } RH.{ $damp }
+risk-face-why-damp = At { $cold } outside no water gathers there, but that face is at { $humid } RH.{ $damp }
 risk-face-no-drops-no-problem = None. No drops form anywhere in this roof.
 risk-face-no-drops-no-problem-reply = No drops is not yet dry. Look at the inner face of the outer layer. { $why }
 risk-face-ask = Behind a { $perms } film lies { $fill } of fill, then { $layer }. The room is { $room } and { $rh }, it is { $cold } and 80 % outside. Which face is at risk?
 risk-face-hint = Two things must meet at one face: it is cold, and the vapor is held up there. Go along the layers and look for both.
 risk-face-right = The inner face of the outer layer: cold, and tighter than what is before it.
+
+## The beats
+
+beat-first-say = Two roofs, alike but for the outer layer. Where does water show up first?
+beat-first-ask = Take a letter in the picture, or choose from the list.
+beat-first-first = Outer sheet, 50 perm
+beat-first-second = OSB deck, 1.5 perm
+beat-first-answer = The line is in nearly the same place: { $line } and { $other } deep. Only the OSB gets wet: { $winter }.
+beat-first-also = { $flux }
+beat-line-say = The dew-point line can move. Watch if the water goes with it.
+beat-line-ask = Slide the room humidity until the line has moved { $far } or more.
+beat-line-answer = { $line ->
+        [yes] { $water ->
+                [yes] The line moved { $moved }. The water did not: it is still at the OSB, { $amount }.
+               *[no] The line moved { $moved }, and no water gathers now. It was never on the line.
+            }
+       *[no] Now there is no line at all.
+    }
+beat-line-also = { $flux }
+beat-drops-say = Not a drop in either roof. What would a meter read in the OSB?
+beat-drops-ask = Bet on both before you see either.
+beat-drops-first = Colder day
+beat-drops-second = Milder day
+beat-drops-colder-ask = What does the meter end at on the colder day?
+beat-drops-colder-dry = Less than 16 %, like any dry lumber.
+beat-drops-colder-over = 20 % or more. That is damp.
+beat-drops-colder-dry-reply = No drops looks like dry. But wood goes by the RH at its face, and here that is nearly full. The meter ends at { $first }.
+beat-drops-colder-over-reply = The face is nearly full, so the wood takes up water with no drop to see. The meter ends at { $first }.
+beat-drops-milder-ask = And on the milder day?
+beat-drops-milder-dry = Less than 16 %, like any dry lumber.
+beat-drops-milder-over = 20 % or more. That is damp.
+beat-drops-milder-dry-reply = The face is warmer, so its RH is lower. The meter ends at { $second }.
+beat-drops-milder-over-reply = It is the same wood, but a warmer face is less full. The meter ends at { $second }.
+beat-drops-answer = Both look dry. The wood is { $points } points apart: { $first } and { $second }. That is { $water } on the whole roof.
+meter-reads = Meter: { $moisture }
+beat-check-say = Both roofs fail the January check. What is left by next fall?
+beat-check-ask = Bet on both before you see either.
+beat-check-first = OSB deck
+beat-check-second = Closed sheet
+beat-check-osb-ask = What is left under the OSB deck by next fall?
+beat-check-osb-gone = All of it is gone.
+beat-check-osb-stays = It is still there, and more comes.
+beat-check-osb-gone-reply = Summer pulls it all out again. The winter gave { $most }, and none of it is left.
+beat-check-osb-stays-reply = It failed in January, so it looked lost. But a check of one month knows no summer. By fall all { $most } are gone.
+beat-check-closed-ask = And under the closed sheet?
+beat-check-closed-gone = All of it is gone.
+beat-check-closed-stays = It is still there, and more comes.
+beat-check-closed-gone-reply = A summer helps only if water can get out. This sheet lets so little pass that { $more } stay, each year.
+beat-check-closed-stays-reply = The sheet lets hardly any out, and the summer is short: { $more } stay, each year.
+beat-check-answer = One check, one result, two ends: none is left under the OSB, { $more } more each year under the sheet.
+beat-check-also = { $flux } a year
+left-after-a-year = { $dries ->
+        [yes] A year later: all gone
+       *[no] A year later: { $left } more
+    }

@@ -8,6 +8,7 @@ from typing import Any
 
 from dryward import building, language
 from dryward.building import FixedMembrane, Layer
+from dryward.course.where_it_gets_wet.beats import PLAY
 from dryward.panels import hand, readouts
 from dryward.panels.controls import Choice
 from dryward.panels.page import Page
@@ -79,6 +80,7 @@ class WhereItGetsWet(Page):
     id = "where-it-gets-wet"
     handles = ("T_out", "RH_in", "M_in", OUTER)
     draws = SectionAndProfile
+    play = PLAY
 
     def compute(self, at: SimpleNamespace) -> RoofInCold:
         """One steady state of the roof, and how its outer layer would dry."""

@@ -80,7 +80,7 @@ equal-rh-dew-point-is-air-temperature-seems = Air near its dew point looks full 
 
 ## The picture
 
-key-vapor = vapor: wide arrow, strong drive
+key-vapor = vapor: wider = more push
 room-inside = inside
 room-outside = outside
 axis-temperature = temperature, { $unit }
@@ -90,6 +90,6 @@ alt-rooms = Two rooms with a board between them.
 alt-inside = Inside: { $temperature }, { $humidity }, vapor pressure { $pressure }.
 alt-outside = Outside: { $temperature }, { $humidity }, vapor pressure { $pressure }.
 alt-arrow = { $way ->
-        [out] The arrow points from inside to outside, driven by { $push }.
-       *[in] The arrow points from outside to inside, driven by { $push }.
+        [out] The arrow points from inside to outside, pushed by { $push }.
+       *[in] The arrow points from outside to inside, pushed by { $push }.
     }

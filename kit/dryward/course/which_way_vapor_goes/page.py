@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from types import SimpleNamespace
 
-from dryward import language
+from dryward import language, units
+from dryward.course.which_way_vapor_goes.questions import ALMOST_NONE
 from dryward.course.which_way_vapor_goes.scene import AirsBesideCeiling, Rooms
 from dryward.panels import hand
 from dryward.panels.controls import standard
@@ -15,9 +16,6 @@ from dryward.teaching.words import Step
 from dryward.weather import Air
 
 message = language.beside(__file__)
-
-#: Pushes below this say "almost none" [Pa].
-ALMOST_NONE = 50.0
 
 
 @dataclass(frozen=True)
@@ -59,20 +57,28 @@ class WhichWayVaporGoes(Page):
 
     def numbers(self, state: AirsApart) -> list[Readout]:
         """Both pressures, the push, and what RH and warmth alone would say."""
+        shown, also = (
+            self._push(state, system) for system in (self.unit_system, "si" if self.unit_system == "us" else "us")
+        )
         return [
             Readout("inside", message("inside"), state.inside.vapor_pressure, "pressure", both=True),
             Readout("outside", message("outside"), state.outside.vapor_pressure, "pressure", both=True),
-            Readout("push", message("push"), state.push, "pressure", both=True, note=""),
+            Readout("push", message("push"), state.push, "pressure", text=shown, note=also),
             Readout("way", message("way"), None, text=message("way-said", way=_way(state.push))),
             Readout("folk", message("folk"), None, text=message("folk-said", way=_folk(state))),
         ]
 
+    def _push(self, state: AirsApart, system: str) -> str:
+        """The push as the difference of the two pressures that stand beside it."""
+        return units.difference(state.inside.vapor_pressure, state.outside.vapor_pressure, "pressure", system)
+
     def says(self, state: AirsApart) -> str:
         """The way it goes, and whether RH and warmth agree."""
         push = state.push
-        if abs(push) < ALMOST_NONE:
-            return message("almost-no-push", push=self.show(abs(push), "pressure"))
         high, low = (state.inside, state.outside) if push > 0 else (state.outside, state.inside)
+        apart = units.difference(high.vapor_pressure, low.vapor_pressure, "pressure", self.unit_system)
+        if abs(push) < ALMOST_NONE:
+            return message("almost-no-push", push=apart)
         rh = bool(high.relative_humidity < low.relative_humidity)
         warmth = bool(high.temperature < low.temperature)
         against = "both" if rh and warmth else "rh" if rh else "warmth" if warmth else "neither"
@@ -80,7 +86,7 @@ class WhichWayVaporGoes(Page):
             "goes",
             way="out" if push > 0 else "in",
             against=against,
-            push=self.show(abs(push), "pressure"),
+            push=apart,
         )
 
     def steps(self, state: AirsApart) -> list[Step]:
@@ -96,7 +102,7 @@ class WhichWayVaporGoes(Page):
         inside, outside = (show(each.vapor_pressure, "pressure") for each in (state.inside, state.outside))
         return [
             *lines,
-            Step(message("step-push"), f"{inside} − {outside}", show(state.push, "pressure")),
+            Step(message("step-push"), f"{inside} − {outside}", self._push(state, self.unit_system)),
         ]
 
 

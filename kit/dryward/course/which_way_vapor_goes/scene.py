@@ -9,7 +9,7 @@ import numpy as np
 from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon, Rectangle
 
-from dryward import air, language
+from dryward import air, language, units
 from dryward.checks import Floats
 from dryward.pictures import style
 from dryward.pictures.drawing import Box, Entry, LivePicture, arrow, ceiling, sentences
@@ -149,9 +149,14 @@ class Rooms(LivePicture[AirsBesideCeiling]):
 
     def alt(self, state: AirsBesideCeiling) -> str:
         inside, outside = self._airs(state)
+        low, high = sorted((inside.vapor_pressure, outside.vapor_pressure))
         drive = inside.vapor_pressure - outside.vapor_pressure
         way = (
-            message("alt-arrow", way="out" if drive >= 0 else "in", push=self.show(abs(drive), "pressure"))
+            message(
+                "alt-arrow",
+                way="out" if drive >= 0 else "in",
+                push=units.difference(high, low, "pressure", self.unit_system),
+            )
             if abs(drive) > 1.0
             else message("alt-no-arrow")
         )

@@ -35,7 +35,7 @@ step-outdoors = Vapor pressure of the outdoor air.
 step-people = What the people add: water made, over the fresh air that carries it. { $one } turns these units into pressure at { $room }.
 step-humidity = Indoor humidity: both together, over the most at room temperature.
 step-edge = The edge of the pane: down from the room by the share of its air film.
-step-fogs = It fogs from here on: the most vapor pressure there, over the most at room temperature, from a table.
+step-fogs = It fogs from here on: the most vapor pressure there, over the most at room temperature.
 
 ## The questions
 
@@ -68,7 +68,7 @@ task-outcome = The room settles at { $humidity } with { $fresh_air } of fresh ai
 
 ## The picture
 
-key-water = water per day, wide = much
+key-water = water per day, wider = more
 full = 100 % RH
 people = people
 outdoors = outdoors

@@ -16,8 +16,10 @@ not-of-the-browser = This page did not understand what the browser sent; run its
 of-another-version = This page was drawn by another version of the kit; run its cell again.
 # What stands in the place of a page when no kernel runs.
 standing = A lesson page of dryward: run this cell to see its picture and move its sliders.
-comes-after = Comes after: { $lessons }.
-lesson-after-lesson = { $first }, { $next }
+# $lessons are one or more of the message after this.
+best-after = Best after { $lessons }.
+numbered-lesson = lesson { $number }, { $title }
+lesson-after-lesson = { $first }; { $next }
 sources-fold = Where the numbers come from
 limits-fold = { $picture ->
     [yes] What this picture leaves out
@@ -80,6 +82,17 @@ js-play = Play
 js-pause = Pause
 js-play-one = Play { $label }
 js-so-many-of = { $done } of { $total }
+js-beat-of = Step { $at } of { $count }
+js-next-beat = Next
+js-beat-before = Back
+js-to-the-bench = To the full page
+js-to-the-beats = Start over, step by step
+js-lay-bet = That is my bet
+js-your-bet = You bet: { $choice }
+js-it-is-so = So it is: { $choice }
+js-show-it = Show it
+js-hold-vapor = Hold the vapor
+js-read-aloud = Read aloud
 
 ## The sliders that all lessons share
 
@@ -96,7 +109,7 @@ slider-fresh-air = Fresh air
 slider-m-in = Inner membrane
 slider-m-out = Outer layer
 slider-r-ins = Insulation
-slider-r-out = Insulation outside the cavity
+slider-r-out = Insulation outside the sheathing
 slider-r-in = Insulation inside the membrane
 slider-r-cover = Insulation under the covering
 slider-gap-share = Share of the membrane missing
@@ -165,7 +178,7 @@ just-under = just under { $amount }
 ## Lines of a hand calculation
 
 times = { $number } times
-most-at = { $words } The most at { $temperature } is { $most }, from a table.
+most-at = { $words } Full air at { $temperature } has { $most }.
 share-of-most = { $share } × { $most }
 # What is taken off in a sum, where it is below zero.
 in-brackets = ({ $amount })
@@ -179,10 +192,10 @@ flow-formula = { $system ->
 }
 temperature-there = Temperature { $place }: go down by the R-values.
 temperature-at-another = Water gathers up to another face. Temperature { $place }: go down by the R-values.
-most-there = The most vapor pressure that place can have, from a table.
+most-there = The most vapor pressure that place can have: that of full air as cold.
 vapor-of-the-room = { $arrives ->
-    [yes] If it stands at that limit: vapor that arrives from the room.
-   *[no] If it stands at that limit: vapor that leaves to the room.
+    [yes] If it is at that limit: vapor that arrives from the room.
+   *[no] If it is at that limit: vapor that leaves to the room.
 }
 vapor-of-outdoors = { $arrives ->
     [yes] And vapor that arrives from outdoors.

@@ -61,7 +61,7 @@ with-unit = { $what }, { $unit }
 saturation = saturation
 touching-is-wet = touching: wet
 dew-point-depth = dew-point depth
-drying-wide-is-fast = drying: wide is fast
+drying-wide-is-fast = drying: wider = faster
 room = room
 outside = outside
 water-in = water in
@@ -166,3 +166,16 @@ state-along = The state along { $what }: { $states }.
 value-and-state = { $value } { $state }
 dries-both-ways = A wet layer dries { $inward } inward and { $outward } outward.
 none-of = There is no picture of { $given }.
+
+## On the stage
+
+air-of-room = Room: { $temperature }, { $humidity }
+air-of-outdoors = Outdoors: { $temperature }, { $humidity }
+dew-point-line = dew-point line
+gathers-here = { $frost ->
+        [yes] Frost: { $amount } a day
+       *[no] Water: { $amount } a day
+    }
+face-is = Inner face: { $temperature }, { $humidity }
+
+dots-stand-for = Amounts are for one roof. { $number } dots a minute: { $amount }.

@@ -103,6 +103,32 @@ function picturePart(frame, kept) {
   return column;
 }
 
+function buildStage(frame, page, kept) {
+  const stage = stagePart(frame, page, kept);
+  const parts = { controls: stage.controls, readouts: {}, stage };
+  parts.trouble = make("p", { class: "dw-trouble", role: "alert" });
+  parts.status = make("div", { class: "dw-status", role: "status" });
+  parts.desk = make("div", { hidden: true });
+  const root = pageRoot(frame, page, "dw-on-stage", stage.element, parts.trouble,
+    frame.unkept ? make("p", { class: "dw-unkept", role: "alert" }, frame.unkept) : null, parts.status);
+  return { root, parts };
+}
+
+// The frame of a page with its title and switches.
+function pageRoot(frame, page, kind, ...children) {
+  const root = make("article", {
+    class: `dw-page ${frame.projector ? "dw-projector" : ""} ${page.locked ? "dw-locked" : ""} ${kind}`,
+    lang: texts.language, "aria-label": say("lesson", { number: frame.number, title: frame.title }),
+  },
+    make("header", { class: "dw-title" },
+      make("span", { class: "dw-number", "aria-hidden": "true" }, String(frame.number)),
+      make("h2", { class: "dw-question" }, frame.question,
+        frame.care && !kind ? make("span", { class: "dw-care" }, frame.care) : null), switchPart(frame, page)), ...children);
+  // The reader's own size of type, 16 being usual; a projector has its own.
+  if (!frame.projector) root.style.fontSize = `${14 / 16 * frame.type_size}px`;
+  return root;
+}
+
 function build(frame, page, kept) {
   const controls = {};
   for (const spec of frame.controls) {
@@ -132,22 +158,14 @@ function build(frame, page, kept) {
     frame.has_arithmetic && !page.locked ? fold("arithmetic", say("arithmetic"), parts.steps, opened("arithmetic"), page.toggled) : null,
     ...frame.folds.map((each) => fold(each.key, each.title,
       make("ul", {}, ...each.items.map((item) => make("li", {}, item))), opened(each.key), page.toggled)));
-  const root = make("article", {
-    class: `dw-page ${frame.projector ? "dw-projector" : ""} ${page.locked ? "dw-locked" : ""}`,
-    lang: texts.language, "aria-label": say("lesson", { number: frame.number, title: frame.title }),
-  },
-    make("header", { class: "dw-title" },
-      make("span", { class: "dw-number", "aria-hidden": "true" }, String(frame.number)),
-      make("h2", { class: "dw-question" }, frame.question,
-        frame.care ? make("span", { class: "dw-care" }, frame.care) : null), switchPart(frame, page)),
+  const root = pageRoot(frame, page, "",
+    frame.stage ? make("div", { class: "dw-back-to-beats" }, button("beats", say("to-the-beats"), () => page.send({ kind: "beat", number: 0 }))) : null,
     predictionPart(frame, page), frame.controls.length || frame.pictures.length ? parts.work : parts.sentence, parts.desk, folds,
     frame.unkept ? make("p", { class: "dw-unkept", role: "alert" }, frame.unkept) : null,
     frame.questions.length ? questionsPart(frame.questions, page) : null, leavingPart(frame, page),
     frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, say("takeaway")), make("p", {}, frame.takeaway,
       frame.care ? make("span", { class: "dw-care" }, frame.care) : null)) : null,
     listPart(say("cautions"), frame.cautions, "dw-cautions"), parts.status);
-  // The reader's own size of type, 16 being usual; a projector has its own.
-  if (!frame.projector) root.style.fontSize = `${14 / 16 * frame.type_size}px`;
   return { root, parts };
 }
 
@@ -198,7 +216,7 @@ function render({ model, el }) {
   Object.assign(texts, model.get("texts"));
   // Each message says which version of the kit has drawn this page.
   const send = (message, buffers) => model.send({ version: VERSION, ...message }, undefined, buffers);
-  const kept = [];
+  const kept = Object.assign([], { stage: {} });
   let shown = null;
   let parts = null;
   let rest = null;
@@ -234,9 +252,12 @@ function render({ model, el }) {
     if (!frame.controls) return;
     const focus = el.contains(document.activeElement) ? document.activeElement.dataset.key : null;
     page.locked = frame.locked;
-    const built = build(frame, page, kept);
+    const staged = frame.stage && frame.stage.at < frame.stage.count;
+    const built = (staged ? buildStage : build)(frame, page, staged ? kept.stage : kept);
     parts = built.parts;
     el.replaceChildren(built.root);
+    if (staged) parts.stage.started();
+    shown = null;
     putDesk(parts.desk, model.get("desk"), desk);
     update();
     if (focus) {
@@ -248,6 +269,12 @@ function render({ model, el }) {
   function update() {
     const live = model.get("live");
     if (!parts || !live.values) return;
+    setText(parts.trouble, live.trouble);
+    if (parts.stage) {
+      parts.stage.update(live, model.get("stills"));
+      tell(live.trouble || (live.stage ? live.stage.status : ""));
+      return;
+    }
     for (const control of Object.values(parts.controls)) control.update(live);
     const grounds = model.get("grounds");
     live.pictures.forEach((bytes, index) => {
@@ -257,7 +284,7 @@ function render({ model, el }) {
       const alt = page.locked ? say("covered") : live.alts[index];
       if (picture.moving.alt !== alt) picture.moving.alt = alt;
     });
-    shown = live.drawn;
+    if (live.pictures.length) shown = live.drawn;
     live.readouts.forEach((each) => {
       const place = parts.readouts[each.name];
       if (!place) return;
@@ -267,21 +294,28 @@ function render({ model, el }) {
     setText(parts.sentence, live.sentence);
     parts.sentence.className = `dw-sentence${live.state ? ` dw-is-${live.state.replaceAll(" ", "-")}` : ""}`;
     setText(parts.given, live.given);
-    setText(parts.trouble, live.trouble);
     parts.work.classList.toggle("dw-busy", live.busy);
     if (page.open.has("arithmetic")) parts.steps.replaceChildren(...steps(live.steps));
-    // A screen reader hears the sentence once the slider has come to rest, not at every step.
-    clearTimeout(rest);
-    rest = setTimeout(() => setText(parts.status, live.trouble || (page.locked ? say("covered") : live.sentence)), 400);
+    tell(live.trouble || (page.locked ? say("covered") : live.sentence));
   }
 
+  // A screen reader hears the sentence once the slider has come to rest, not at every step.
+  function tell(sentence) {
+    clearTimeout(rest);
+    rest = setTimeout(() => parts && setText(parts.status, sentence), 400);
+  }
+
+  // An instructor shows the answer by "r" and steps the beats by "n" and "b".
   function revealKey(event) {
     const typing = event.target.matches("input[type=text], textarea, select");
-    if (event.key.toLowerCase() === "r" && !typing && !event.ctrlKey && !event.metaKey && model.get("frame").instructor) {
-      event.preventDefault();
-      event.stopPropagation();
-      send({ kind: "reveal" });
-    }
+    const frame = model.get("frame"), key = event.key.toLowerCase();
+    if (typing || event.ctrlKey || event.metaKey || !frame.instructor || !"rnb".includes(key)) return;
+    const stage = frame.stage;
+    const to = stage && { n: Math.min(stage.count, stage.at + 1), b: Math.max(0, stage.at - 1) }[key];
+    if (key !== "r" && !stage) return;
+    event.preventDefault();
+    event.stopPropagation();
+    send(key === "r" ? { kind: "reveal" } : { kind: "beat", number: to });
   }
 
   el.classList.add("dw-root");

@@ -1,0 +1,261 @@
+"""The beats of where it gets wet: the line is not the water, no drops is not dry, one check does not decide."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from dryward import language, units
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.physics import monthly
+from dryward.pictures import scenery, vault
+from dryward.pictures.scenery import Scene
+from dryward.units import amounts, to_si
+from dryward.verdict.words import amount
+from dryward.weather import demo_climate
+
+message = language.beside(__file__)
+
+OUTER = "outer layer"
+#: How far the dew-point line is to be moved [m].
+FAR = to_si(2.0, "in")
+#: A town with a winter so long that not every roof dries after it.
+TOWN = demo_climate("very-cold")
+#: Wood at or above this is over the caution of the verdict [mass %].
+CAUTION = 20.0
+
+
+def signature(state: Any) -> Any:
+    """What of a state stands still: the layers, and the season."""
+    return state.roof.layers, _season(state)
+
+
+def _season(state: Any) -> str:
+    return "winter" if state.outdoor.temperature < to_si(45.0, "degF") else "mild"
+
+
+def draw(scene: Scene, state: Any) -> None:
+    """The vault, with a lens on the face at risk."""
+    vault.draw(scene, state.roof, _season(state), OUTER)
+
+
+def given(page: Page, state: Any) -> dict[str, Any]:
+    """The two airs."""
+    return vault.airs(state.indoor, state.outdoor, page.unit_system)
+
+
+def shows(page: Page, state: Any) -> dict[str, Any]:
+    """The line, the water, the vapor; where no water gathers, how humid the face is."""
+    system = page.unit_system
+    parts = [
+        vault.dew_line(state.profile, state.roof),
+        vault.water(state.profile, state.roof, system),
+        vault.vapor(state.profile, state.roof),
+    ]
+    if not state.profile.wet_planes:
+        parts.append(vault.face(state.profile, OUTER, system))
+    return {name: [each for part in parts for each in part.get(name, ())] for name in ("marks", "tags", "flows")}
+
+
+def wood(state: Any) -> float:
+    """Where the wood of the outer layer would settle [mass %]; nothing where it is none."""
+    found = [each.value for each in state.profile.verdict.findings if each.what == "wood-moisture"]
+    return max(found, default=0.0)
+
+
+# --- first: where is the first water? -------------------------------------------------
+
+
+def first_right(states: States) -> str:
+    """Of an open outer layer and of OSB: where water shows up."""
+    open_sheet, osb = (state.profile.wet_planes for state in states)
+    assert not open_sheet
+    assert osb[0].outer_layer == OUTER
+    return "d"
+
+
+def first_facts(page: Page, states: States) -> dict[str, Any]:
+    """What gathers at the OSB, and how far apart the two lines are."""
+    osb = states[1].profile
+    lines = [units.show(float(each.profile.dew_point_depth), "length", page.unit_system) for each in states]
+    return {
+        "winter": amounts.a_winter(osb.gain, page.unit_system),
+        "flux": units.show(osb.gain, "vapor flux", page.unit_system),
+        "line": lines[0],
+        "other": lines[1],
+    }
+
+
+_MIDDLE, _FILM, _FACE = ("slope", 0.5, 0.46), ("slope", 0.68, 0.118), ("slope", 0.38, 0.825)
+
+FIRST = Beat(
+    "first",
+    cases=({"Outer": "open-sheet"}, {"Outer": "osb"}),
+    own=1,
+    bets=(
+        Bet(
+            LESSON,
+            (
+                Spot("a", _MIDDLE, 1, "dew-point-is-a-place"),
+                Spot("b", _FILM, 1, "wrong-side-of-the-film"),
+                Spot("c", ("slope", 0.28, -0.1), 1, "no-drops-no-problem"),
+                Spot("d", _FACE, 1),
+            ),
+            first_right,
+        ),
+    ),
+    facts=first_facts,
+    beliefs=("dew-point-is-a-place",),
+)
+
+
+# --- line: move it, and watch the water ----------------------------------------------
+
+
+def line_moved(page: Page, states: States) -> float:
+    """How far the line is from where it was [m]; without a line, as far as there is."""
+    now, before = states[0].profile.dew_point_depth, page.stage.first[0].profile.dew_point_depth
+    return 1.0 if now is None or before is None else abs(float(now) - float(before))
+
+
+def line_facts(page: Page, states: States) -> dict[str, Any]:
+    """How far the line went, and where water gathers now."""
+    profile = states[0].profile
+    wet = [plane for plane in profile.wet_planes if plane.outer_layer == OUTER]
+    far = line_moved(page, states)
+    return {
+        "far": units.show(FAR, "length", page.unit_system, 0),
+        "line": bool(far < 1.0),
+        "moved": units.show(far, "length", page.unit_system),
+        "water": bool(wet),
+        "amount": amounts.on_a_roof(profile.gain, page.unit_system),
+        "flux": units.show(profile.gain, "vapor flux", page.unit_system),
+    }
+
+
+LINE = Beat(
+    "line",
+    unlocks="RH_in",
+    aim=lambda page, states: line_moved(page, states) >= FAR,
+    facts=line_facts,
+    beliefs=("dew-point-is-a-place",),
+)
+
+
+# --- drops: two roofs without a drop ---------------------------------------------------
+
+
+def wood_right(number: int) -> Any:
+    """The reading of the meter in one of the scenes."""
+
+    def right(states: States) -> str:
+        assert not states[number].profile.wet_planes
+        return "over" if wood(states[number]) >= CAUTION else "dry"
+
+    return right
+
+
+def wood_facts(page: Page, states: States) -> dict[str, Any]:
+    """Both readings, and what lies between."""
+    first, second = (wood(state) for state in states)
+    layer = states[0].roof.layer(OUTER)
+    mass = abs(first - second) / 100 * layer.substance.density * layer.thickness
+    return {
+        "first": amount(first, "% MC", page.unit_system, named=False),
+        "second": amount(second, "% MC", page.unit_system, named=False),
+        # Of the readings as they are shown, so that the sum on the screen is right.
+        "points": units.number(abs(round(first) - round(second)), 0),
+        "water": amounts.water(mass * amounts.ROOF[page.unit_system] / 1000.0, page.unit_system),
+    }
+
+
+def reading(page: Page, state: Any) -> dict[str, Any]:
+    """The meter in the wood: where its hand stands."""
+    percent = wood(state)
+    text = message("meter-reads", moisture=amount(percent, "% MC", page.unit_system, named=False))
+    return {"tags": [scenery.tag(text, ("lens", 0.5, 0.0), "moisture content", "under")]}
+
+
+def _wood_bet(name: str, number: int) -> Bet:
+    spots = (
+        Spot("dry", ("slope", 0.3, 0.825), number, "no-drops-no-problem"),
+        Spot("over", ("slope", 0.6, 0.825), number),
+    )
+    return Bet(name, spots, wood_right(number))
+
+
+DROPS = Beat(
+    "drops",
+    cases=({"T_out": to_si(36.0, "degF")}, {"T_out": to_si(50.0, "degF")}),
+    bets=(_wood_bet("colder", 0), _wood_bet("milder", 1)),
+    facts=wood_facts,
+    beliefs=("no-drops-no-problem",),
+    marks=reading,
+)
+
+
+# --- check: two roofs that fail in January ---------------------------------------------
+
+
+def year(state: Any) -> monthly.Months:
+    """Twelve months of a roof in the town."""
+    return monthly.balance(state.roof, TOWN, state.indoor)
+
+
+def year_right(number: int) -> Any:
+    """Whether the water of a roof is gone within the year."""
+
+    def right(states: States) -> str:
+        assert states[number].profile.wet_planes
+        return "gone" if year(states[number]).dries_out else "stays"
+
+    return right
+
+
+def year_facts(page: Page, states: States) -> dict[str, Any]:
+    """What each roof held at most, and what is left a year later."""
+    osb, closed = (year(state) for state in states)
+    assert osb.dries_out
+    roof = amounts.ROOF[page.unit_system] / 1000.0
+    return {
+        "most": amounts.water(osb.peak * roof, page.unit_system),
+        "more": amounts.water(float(closed.growth) * roof, page.unit_system),
+        "flux": units.show(float(closed.growth), "area density", page.unit_system),
+    }
+
+
+def left_over(page: Page, state: Any) -> dict[str, Any]:
+    """What a year leaves behind, in words at the face."""
+    found = year(state)
+    left = amounts.water(float(found.growth) * amounts.ROOF[page.unit_system] / 1000.0, page.unit_system)
+    text = message("left-after-a-year", dries=bool(found.dries_out), left=left)
+    return {"tags": [scenery.tag(text, ("slope", 0.75, 1.0), "moisture content", "over")]}
+
+
+def _year_bet(name: str, number: int) -> Bet:
+    spots = (
+        Spot("gone", ("slope", 0.3, 0.825), number),
+        Spot("stays", ("slope", 0.6, 0.825), number, "one-check-decides"),
+    )
+    return Bet(name, spots, year_right(number))
+
+
+_JANUARY = {"T_out": float(min(TOWN.temperature)), "RH_in": 0.5}
+
+CHECK = Beat(
+    "check",
+    cases=({**_JANUARY, "Outer": "osb"}, {**_JANUARY, "Outer": "closed-sheet"}),
+    bets=(_year_bet("osb", 0), _year_bet("closed", 1)),
+    facts=year_facts,
+    beliefs=("one-check-decides",),
+    marks=left_over,
+)
+
+PLAY = Play(
+    (FIRST, LINE, DROPS, CHECK),
+    message,
+    draw,
+    signature,
+    given,
+    shows,
+    scale=lambda page: vault.scale(page.unit_system),
+)

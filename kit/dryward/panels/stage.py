@@ -1,0 +1,385 @@
+"""The stage: a lesson as a short play of beats before its free page.
+
+How a play is written
+---------------------
+``course/<name>/beats.py`` has a `Play`: a scene and three to five beats, which
+the page names in ``play``.  A beat says one sentence, asks for one act and
+answers it with one number a builder can hold.  Three kinds of acts::
+
+    Beat("first", bets=(LESSON_BET,))            # the lesson's prediction, made in the picture
+    Beat("pair", cases=({...}, {...}),           # two cases side by side that look alike,
+         bets=(Bet("left", ...), Bet("right", ...)), beliefs=("no-drops-no-problem",))
+    Beat("move", unlocks="RH_in", aim=reached)   # one control, until the state is as asked for
+
+A beat's words are messages of the lesson: ``beat-<id>-say`` (the sentence, at
+most 20 words), ``-ask`` (the act), ``-answer`` (the number) and ``-also`` (the
+same as a flux, smaller, where there is one); of two scenes ``-first`` and
+``-second`` are what stands over them.  A bet has ``beat-<id>-<bet>-ask``, and
+``-<key>`` and ``-<key>-reply`` for each choice.  All get the facts that
+``Beat.facts`` tells of the states.
+
+Nothing of a state goes to the browser before all bets of a beat are made: the
+scenes are then empty but for what `Play.given` shows, the two airs say.  What
+is right is asked of the states (`Bet.right`), not written down.
+
+A beat is gone through like this::
+
+    bets are open --all made--> shown --the aim is reached, where there is one--> done
+
+An instructor may show a beat without a bet, and step as wanted.  Who comes
+back to a lesson that was gone through stands on the free page at once.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from types import SimpleNamespace
+from typing import Any, Protocol
+
+from dryward.language import Beside
+from dryward.panels import protocol
+from dryward.panels.controls import Control
+from dryward.panels.learner import Prediction
+from dryward.pictures import scenery
+from dryward.pictures.scenery import Place, Scene
+
+
+class Page(Protocol):
+    """What a play needs of the page it is played on."""
+
+    controls: dict[str, Control]
+    unit_system: str
+    prediction: Prediction
+    play: Play | None
+    stage: Stage
+
+    @property
+    def at(self) -> SimpleNamespace:
+        """All controls by name, in SI."""
+
+    @property
+    def sentence(self) -> str:
+        """What is so, in a sentence."""
+
+    def compute(self, at: SimpleNamespace) -> Any:
+        """The state at the controls' values."""
+
+    def show(self, value: float, quantity: str, digits: int | None = None) -> str:
+        """A number of SI with its unit, as this reader has it."""
+
+
+#: The states of a beat, one for each scene.
+States = tuple[Any, ...]
+
+
+@dataclass(frozen=True)
+class Spot:
+    """A choice of a bet, and where it stands in the picture.
+
+    `glyph` is what marks it: a letter where empty, else "in", "out" or "none"
+    for an arrow.
+    """
+
+    key: str
+    at: Place
+    scene: int = 0
+    belief: str = ""
+    glyph: str = ""
+
+
+@dataclass(frozen=True)
+class Bet:
+    """One bet of a beat; `right` gives the key of what is so in the states.
+
+    The bet named "lesson" is the lesson's prediction: its words stand in
+    ``lesson.toml``.
+    """
+
+    name: str
+    spots: tuple[Spot, ...]
+    right: Callable[[States], str]
+
+
+def _nothing(page: Page, states: States) -> dict[str, Any]:
+    return {}
+
+
+@dataclass(frozen=True)
+class Beat:
+    """One beat; see the module.
+
+    `cases` are values of controls in SI, a case a scene; what they do not name
+    stands at its start.  The page itself stands in the case numbered `own`.
+    `unlocks` names the control that is moved, `aim` says of the states when it
+    was moved far enough.  `facts` are told to all texts.
+    """
+
+    id: str
+    cases: tuple[Mapping[str, Any], ...] = ({},)
+    own: int = 0
+    bets: tuple[Bet, ...] = ()
+    unlocks: str = ""
+    aim: Callable[[Page, States], bool] | None = None
+    facts: Callable[[Page, States], Mapping[str, Any]] = _nothing
+    beliefs: tuple[str, ...] = ()
+    #: Marks of one state in this beat alone, over those of the play.
+    marks: Callable[[Page, Any], Mapping[str, Any]] | None = None
+
+
+@dataclass(frozen=True)
+class Play:
+    """The beats of a lesson, its scene and its messages.
+
+    `draw` draws the still part of a scene of one state; `signature` is what
+    that depends on.  `given` says what is known before the bet, `shows` what
+    is so: both give marks, tags and flows (`pictures.scenery`).  `scale` says
+    what the dots stand for.
+    """
+
+    beats: tuple[Beat, ...]
+    texts: Beside
+    draw: Callable[[Scene, Any], None]
+    signature: Callable[[Any], Any]
+    given: Callable[[Page, Any], Mapping[str, Any]]
+    shows: Callable[[Page, Any], Mapping[str, Any]]
+    scale: Callable[[Page], str] = lambda page: ""
+
+
+@dataclass
+class _Gone:
+    """How far a beat was gone: the choice of each bet by its name, whether it is shown, whether its aim was reached."""
+
+    chosen: dict[str, str] = field(default_factory=dict)
+    shown: bool = False
+    done: bool = False
+
+
+class Stage:
+    """A page's way through its play.
+
+    Parameters
+    ----------
+    page : Page
+        Whose play it is; a page without one has an empty stage.
+
+    Attributes
+    ----------
+    at : int
+        The beat that is on, counted from 0; as many as there are beats on the
+        free page.
+    """
+
+    def __init__(self, page: Page) -> None:
+        self.page, self.play = page, page.play
+        self.beats = page.play.beats if page.play else ()
+        self._gone = {beat.id: _Gone() for beat in self.beats}
+        self._stills: dict[Any, dict[str, Any]] = {}
+        self.states: States = ()
+        #: The states of the beat's case, before anything was moved.
+        self.first: States = ()
+        back = page.prediction.chosen is not None
+        self.at = len(self.beats) if back else 0
+        if back:
+            for gone in self._gone.values():
+                gone.shown = gone.done = True
+
+    @property
+    def on(self) -> bool:
+        """Whether a beat is on, and not the free page."""
+        return self.at < len(self.beats)
+
+    @property
+    def beat(self) -> Beat:
+        """The beat that is on."""
+        return self.beats[self.at]
+
+    @property
+    def gone(self) -> _Gone:
+        """How far it was gone."""
+        return self._gone[self.beat.id]
+
+    @property
+    def shown(self) -> bool:
+        """Whether what is so may be seen: all bets of the beat are made, or an instructor shows it."""
+        return self.gone.shown or self.open_bet is None
+
+    @property
+    def open_bet(self) -> Bet | None:
+        """The bet that is to be made next."""
+        return next((bet for bet in self.beat.bets if bet.name not in self.gone.chosen), None)
+
+    # --- what is done ----------------------------------------------------------------
+
+    def go(self, number: int) -> None:
+        """To a beat, or past the last one to the free page; the page's controls stand in its case."""
+        if number != len(self.beats):
+            protocol.place(number, self.beats)
+        self.at = number
+        self.stand()
+
+    def stand(self) -> None:
+        """Put the page's controls into the case of the beat."""
+        self.first = ()
+        controls = self.page.controls
+        for control in controls.values():
+            control.put(control.start)
+        self._starts = vars(self.page.at)
+        if self.on:
+            for name, value in self.beat.cases[self.beat.own].items():
+                controls[name].put_si(value)
+
+    def leave(self, name: str) -> bool:
+        """To the free page if a control is not the one that the beat unlocks; gives whether it was left."""
+        if not self.on or (self.shown and name == self.beat.unlocks):
+            return False
+        self.at = len(self.beats)
+        return True
+
+    def choose(self, choice: int) -> str:
+        """Make the open bet of the beat; gives its key."""
+        bet = self.open_bet
+        if bet is None:
+            raise protocol.Malformed
+        spot = bet.spots[protocol.place(choice, bet.spots)]
+        self.gone.chosen[bet.name] = spot.key
+        return spot.key
+
+    def again(self) -> None:
+        """Take the bets of the beat back."""
+        self._gone[self.beat.id] = _Gone()
+
+    def show(self) -> None:
+        """Show what is so without a bet, or hide it; for an instructor."""
+        self.gone.shown = not self.gone.shown
+
+    def follow(self, state: Any) -> None:
+        """Take in the page's new state: work the other scene out, and see whether the aim is reached."""
+        if not self.on:
+            return
+        beat = self.beat
+        self.states = tuple(
+            state if number == beat.own else self.page.compute(self._of_case(case))
+            for number, case in enumerate(beat.cases)
+        )
+        self.first = self.first or self.states
+        if self.shown and (beat.aim is None or beat.aim(self.page, self.states)):
+            self.gone.done = True
+
+    def _of_case(self, case: Mapping[str, Any]) -> SimpleNamespace:
+        """The controls of the other scene: its case, and the control that moves both."""
+        moved, starts = vars(self.page.at), self._starts
+        return SimpleNamespace(
+            **{name: moved[name] if name == self.beat.unlocks else case.get(name, starts[name]) for name in moved}
+        )
+
+    # --- what the browser is told ----------------------------------------------------
+
+    def stills(self) -> list[dict[str, Any]]:
+        """The still part of each scene, in every shape; the same object while it stands."""
+        if not self.on or self.play is None:
+            return []
+        found = []
+        for state in self.states:
+            look = self.play.signature(state)
+            if look not in self._stills:
+                self._stills[look] = {shape: self._drawn(shape, state) for shape in scenery.SHAPES}
+            found.append(self._stills[look])
+        return found
+
+    def _drawn(self, shape: str, state: Any) -> dict[str, Any]:
+        assert self.play is not None
+        scene = scenery.begin(shape)
+        self.play.draw(scene, state)
+        return scene.still()
+
+    def live(self) -> dict[str, Any] | None:
+        """What a move changes; nothing of a state before the bets are made."""
+        if not self.on or self.play is None:
+            return None
+        scenes = []
+        for state in self.states:
+            parts = [self.play.given(self.page, state)]
+            if self.shown:
+                parts.append(self.play.shows(self.page, state))
+                if self.beat.marks:
+                    parts.append(self.beat.marks(self.page, state))
+            scenes.append({name: [one for part in parts for one in part.get(name, ())] for name in _PARTS})
+        done = self.gone.done and self.shown
+        answer = self._text("answer") if done else ""
+        return {
+            "id": self.beat.id,
+            "scenes": scenes,
+            "done": done,
+            "told": answer,
+            "also": self._text("also", need=False) if done else "",
+            "status": answer or (self.page.sentence if self.shown else self._text("say")),
+        }
+
+    def frame(self) -> dict[str, Any] | None:
+        """What rarely changes: the words of the beat, its bets, its control; None where there is no play."""
+        if self.play is None:
+            return None
+        shared: dict[str, Any] = {"at": self.at, "count": len(self.beats)}
+        if not self.on:
+            return shared
+        beat = self.beat
+        titles = ["first", "second"][: len(beat.cases)] if len(beat.cases) > 1 else []
+        return {
+            **shared,
+            "id": beat.id,
+            "say": self._text("say"),
+            "ask": "" if beat.bets and not beat.unlocks and self.shown else self._text("ask", need=False),
+            "titles": [self._text(each) for each in titles],
+            "bets": [self._bet(bet) for bet in beat.bets],
+            "control": beat.unlocks if self.shown else "",
+            "scale": self.play.scale(self.page),
+        }
+
+    def _bet(self, bet: Bet) -> dict[str, Any]:
+        """A bet as it is shown; what is right, and the reply, only when the beat is."""
+        page, gone = self.page, self.gone
+        keys = [spot.key for spot in bet.spots]
+        chosen = gone.chosen.get(bet.name)
+        right, reply = None, ""
+        if self.shown:
+            right = keys.index(bet.right(self.states))
+            reply = self._reply(bet, chosen or keys[right])
+        if bet.name == LESSON:
+            asked = page.prediction.asked
+            prompt, texts = asked.prompt, [asked.choice(key).text for key in keys]
+        else:
+            prompt = self._text(f"{bet.name}-ask")
+            texts = [self._text(f"{bet.name}-{key}") for key in keys]
+        return {
+            "name": bet.name,
+            "prompt": prompt,
+            "choices": [
+                {"text": text, "scene": spot.scene, "at": list(spot.at), "glyph": spot.glyph}
+                for text, spot in zip(texts, bet.spots, strict=True)
+            ],
+            "chosen": None if chosen is None else keys.index(chosen),
+            # What the beat says asks it already; the list has it for those who listen.
+            "said": bet.name == LESSON,
+            "open": bet is self.open_bet and not self.shown,
+            "right": right,
+            "reply": reply,
+        }
+
+    def _reply(self, bet: Bet, key: str) -> str:
+        if bet.name == LESSON:
+            asked = self.page.prediction.asked
+            return asked.choice(key).reply or asked.reveal
+        return self._text(f"{bet.name}-{key}-reply")
+
+    def _text(self, name: str, need: bool = True) -> str:
+        assert self.play is not None
+        id = f"beat-{self.beat.id}-{name}"
+        if not need and id not in self.play.texts:
+            return ""
+        return self.play.texts(id, **self.beat.facts(self.page, self.states))
+
+
+#: The bet whose words are the lesson's prediction.
+LESSON = "lesson"
+_PARTS = ("marks", "tags", "flows")

@@ -1,0 +1,416 @@
+// The stage: one beat of a lesson.  The scene is lines of SVG, words of the page laid over it, and a
+// canvas on which vapor moves; `frame.stage` has the words and bets, `live.stage` what is so now.
+
+const SVG = "http://www.w3.org/2000/svg";
+
+// The place (axes, along, across) in px of a scene's drawing.
+function placed(still, [axes, s, d]) {
+  const [ox, oy, ax, ay, cx, cy] = still.axes[axes];
+  return [ox + s * ax + d * cx, oy + s * ay + d * cy];
+}
+
+function svg(tag, attributes) {
+  const element = document.createElementNS(SVG, tag);
+  for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);
+  return element;
+}
+
+const pairs = (points) => points.map(([x, y]) => `${x.toFixed(1)},${y.toFixed(1)}`).join(" ");
+
+// A drop, or a crystal of frost, at a place; `size` is its radius.
+function bead([x, y], size, frost) {
+  if (frost) {
+    const c = size * 0.87, h = size * 0.5;
+    return svg("path", { class: "sc-frost", d: `M${x} ${y - size}v${2 * size}M${x - c} ${y - h}l${2 * c} ${size}M${x - c} ${y + h}l${2 * c} ${-size}` });
+  }
+  return svg("path", {
+    class: "sc-drop",
+    d: `M${x} ${y - 1.5 * size}C${x + 0.4 * size} ${y - 0.7 * size} ${x + size} ${y - 0.3 * size} ${x + size} ${y + 0.2 * size}`
+      + `A${size} ${size} 0 0 1 ${x - size} ${y + 0.2 * size}C${x - size} ${y - 0.3 * size} ${x - 0.4 * size} ${y - 0.7 * size} ${x} ${y - 1.5 * size}Z`,
+  });
+}
+
+// Water stands along a face in drops: more of it is more and larger drops.
+function beads([[x0, y0], [x1, y1]], amount, frost) {
+  const long = Math.hypot(x1 - x0, y1 - y0);
+  const size = 4.5 + 7 * Math.min(1, amount);
+  const count = Math.max(3, Math.round((long / 46) * (0.45 + 0.55 * Math.min(1, amount))));
+  return Array.from({ length: count }, (_, k) => {
+    const part = (k + 0.5) / count;
+    return bead([x0 + part * (x1 - x0), y0 + part * (y1 - y0)], size * (k % 2 ? 0.82 : 1), frost);
+  });
+}
+
+function arrowShape([[x0, y0], [x1, y1]], share) {
+  const long = Math.hypot(x1 - x0, y1 - y0) || 1;
+  const [ux, uy] = [(x1 - x0) / long, (y1 - y0) / long];
+  const half = 4 + 13 * Math.min(1, share), head = Math.min(long, 2.1 * half + 8), wing = 1.9 * half;
+  const at = (along, aside) => [x0 + along * ux - aside * uy, y0 + along * uy + aside * ux];
+  return [at(0, half), at(long - head, half), at(long - head, wing), at(long, 0), at(long - head, -wing), at(long - head, -half), at(0, -half)];
+}
+
+function drawMark(still, mark) {
+  const points = mark.points.map((place) => placed(still, place));
+  const look = `sc-mark sc-${mark.look}`;
+  if (mark.kind === "line") return [svg("polyline", { class: look, points: pairs(points) })];
+  if (mark.kind === "area") return [svg("polygon", { class: `${look} sc-area`, points: pairs(points) })];
+  if (mark.kind === "arrow") return [svg("polygon", { class: `${look} sc-arrow`, points: pairs(arrowShape(points, mark.amount)) })];
+  return beads(points, mark.amount, mark.kind === "frost");
+}
+
+// --- vapor that moves: so many dots a minute along a path, by a clock of its own --------
+
+// Dots are sent out evenly; each crosses the end of its path once.  `crossed` counts them.
+class Flows {
+  constructor() {
+    this.flows = [];
+    this.dots = [];
+    this.crossed = [];
+    this.clock = 0;
+  }
+  set(flows) {
+    if (JSON.stringify(flows) === JSON.stringify(this.flows)) return;
+    this.flows = flows;
+    this.crossed = flows.map(() => 0);
+    this.due = flows.map((flow) => (flow.rate > 0 ? 0.5 : 0));
+    this.sent = flows.map(() => 0);
+    this.dots = this.dots.filter((dot) => dot.flow < flows.length);
+  }
+  step(seconds) {
+    this.clock += seconds;
+    this.flows.forEach((flow, index) => {
+      this.due[index] += (seconds * flow.rate) / 60;
+      while (this.due[index] >= 1) {
+        this.due[index] -= 1;
+        // The golden section scatters them evenly over the spread, the same each time.
+        const lane = ((this.sent[index] * 0.618034 + 0.31) % 1) - 0.5;
+        this.sent[index] += 1;
+        this.dots.push({ flow: index, part: 0, lane });
+      }
+    });
+    for (const dot of this.dots) dot.part += seconds / Flows.seconds;
+    this.dots = this.dots.filter((dot) => {
+      if (dot.part < 1) return true;
+      this.crossed[dot.flow] += 1;
+      return false;
+    });
+  }
+  places(still) {
+    return this.dots.map((dot) => {
+      const { points, spread } = this.flows[dot.flow];
+      const at = dot.part * (points.length - 1);
+      const k = Math.min(points.length - 2, Math.floor(at)), rest = at - k;
+      const [axes, s0, d0] = points[k], [, s1, d1] = points[k + 1];
+      return placed(still, [axes, s0 + rest * (s1 - s0) + dot.lane * spread, d0 + rest * (d1 - d0)]);
+    });
+  }
+}
+Flows.seconds = 4.5; // from one end of a path to the other
+
+// --- one scene ---------------------------------------------------------------------------
+
+function sceneView(title, index, page) {
+  const drawn = svg("svg", { class: "dw-drawn", "aria-hidden": "true" });
+  const ghost = svg("g", { class: "dw-ghost" }), marks = svg("g", { class: "dw-marks" }), ground = svg("g", {});
+  drawn.append(ground, ghost, marks);
+  const canvas = make("canvas", { class: "dw-vapor", "aria-hidden": "true" });
+  const tags = make("div", { class: "dw-tags" });
+  const spots = make("div", { class: "dw-spots" });
+  const box = make("div", { class: "dw-box" }, drawn, canvas, tags, spots);
+  const element = make("figure", { class: "dw-scene", "data-scene": index }, title ? make("figcaption", {}, title) : null, box);
+  const flows = new Flows();
+  canvas.flows = flows;
+  let stills = null, still = null, live = null, markText = "", tagText = "", moved = 0;
+
+  function shape() {
+    const found = page.shape();
+    if (!stills || still === stills[found]) return false;
+    still = stills[found];
+    const [wide, high] = still.size;
+    drawn.setAttribute("viewBox", `0 0 ${wide} ${high}`);
+    box.style.setProperty("--ratio", wide / high);
+    const mark = `sc${choices.serial++}`;
+    // The drawing is the kit's own and has no words in it.
+    ground.innerHTML = still.svg.replaceAll("@", mark);
+    ghost.replaceChildren();
+    return true;
+  }
+
+  function put() {
+    if (!still || !live) return;
+    const text = JSON.stringify([live.marks, still.size]);
+    if (text !== markText) {
+      // What was drawn before the last move stays as thin lines until the next one.
+      const now = performance.now();
+      if (markText && now - moved > 700) ghost.replaceChildren(...[...marks.children].map((each) => each.cloneNode(true)));
+      moved = now;
+      markText = text;
+      marks.replaceChildren(...live.marks.flatMap((mark) => drawMark(still, mark)));
+    }
+    flows.set(live.flows);
+    const words = JSON.stringify(live.tags);
+    if (words !== tagText) {
+      tagText = words;
+      tags.replaceChildren(...live.tags.map((each) => make("span", { class: `dw-tag dw-tag-${each.look || "plain"}` }, each.text)));
+    }
+    arrange();
+  }
+
+  // Words stand at their places, pushed apart and into the picture where they would not fit.
+  function arrange() {
+    if (!still) return;
+    const [wide, high] = still.size;
+    const room = [box.clientWidth, box.clientHeight];
+    const taken = [];
+    [...spots.children].forEach((spot) => {
+      const [x, y] = placed(still, spot.at);
+      spot.style.left = `${(100 * x) / wide}%`;
+      spot.style.top = `${(100 * y) / high}%`;
+      const half = spot.offsetWidth / 2, up = spot.offsetHeight / 2;
+      const px = (x / wide) * room[0], py = (y / high) * room[1];
+      taken.push([px - half, py - up, px + half, py + up]);
+    });
+    [...tags.children].forEach((tag, k) => {
+      const each = live.tags[k];
+      if (!each) return;
+      const [x, y] = placed(still, each.at);
+      const w = tag.offsetWidth, h = tag.offsetHeight, gap = 7;
+      const shift = { left: [-w - gap, -h / 2], right: [gap, -h / 2], over: [-w / 2, -h - gap], under: [-w / 2, gap], middle: [-w / 2, -h / 2] }[each.side];
+      let left = (x / wide) * room[0] + shift[0], top = (y / high) * room[1] + shift[1];
+      left = Math.max(3, Math.min(room[0] - w - 3, left));
+      const inside = (t) => Math.max(3, Math.min(room[1] - h - 3, t));
+      const free = (t) => taken.every(([a, b, c, d]) => left >= c || left + w <= a || t >= d || t + h <= b);
+      top = inside(top);
+      for (let off = 0; off < room[1] && !free(top); off += 4) {
+        if (free(inside(top + off))) top = inside(top + off);
+        else if (free(inside(top - off))) top = inside(top - off);
+      }
+      tag.style.left = `${left}px`;
+      tag.style.top = `${top}px`;
+      taken.push([left - 2, top - 2, left + w + 2, top + h + 2]);
+    });
+  }
+
+  function paint() {
+    if (!still) return;
+    const ratio = window.devicePixelRatio || 1;
+    const wide = Math.round(box.clientWidth * ratio), high = Math.round(box.clientHeight * ratio);
+    if (canvas.width !== wide || canvas.height !== high) Object.assign(canvas, { width: wide, height: high });
+    const pen = canvas.getContext("2d");
+    pen.clearRect(0, 0, wide, high);
+    const scale = wide / still.size[0];
+    const size = Math.max(3.2 * ratio, 5.5 * scale);
+    pen.fillStyle = page.vaporColor();
+    pen.strokeStyle = "#ffffff";
+    pen.lineWidth = ratio;
+    pen.beginPath();
+    for (const [x, y] of flows.places(still)) {
+      pen.moveTo(x * scale + size, y * scale);
+      pen.arc(x * scale, y * scale, size, 0, 6.2832);
+    }
+    pen.fill();
+    pen.stroke();
+  }
+
+  return {
+    element, spots, flows, arrange, paint,
+    nearest(event) {
+      // The spot that is nearest to a pointer.
+      const at = box.getBoundingClientRect();
+      let best = null, least = Infinity;
+      [...spots.children].forEach((spot) => {
+        const far = Math.hypot(parseFloat(spot.style.left) / 100 * at.width - (event.clientX - at.left), parseFloat(spot.style.top) / 100 * at.height - (event.clientY - at.top));
+        if (far < least) [best, least] = [spot, far];
+      });
+      return best;
+    },
+    update(newStills, newLive) {
+      if (newStills) stills = newStills;
+      if (newLive) live = newLive;
+      shape();
+      put();
+    },
+    reshape() {
+      if (shape()) markText = "";
+      put();
+      arrange();
+      paint();
+    },
+  };
+}
+
+// --- the bet: spots in the picture and a list of choices are one control -------------------
+
+const GLYPHS = { in: "↓", out: "↑", none: "=" };
+
+function betPart(bet, number, frame, scenes, page, restore) {
+  const card = make("div", { class: `dw-bet ${bet.open ? "dw-open" : ""} ${bet.said ? "dw-said-above" : ""}` });
+  const letter = (k) => String.fromCharCode(65 + k);
+  const marks = bet.choices.map((choice, k) => GLYPHS[choice.glyph] || letter(k));
+  const shownSpots = bet.open || bet.chosen !== null;
+  let picked = bet.chosen ?? restore.picked;
+  const lay = bet.open ? button("lay", say("lay-bet"), () => page.send({ kind: "bet", choice: picked }),
+    { class: "dw-button dw-main", disabled: picked === null }) : null;
+  const inPicture = [];
+  function pick(k, focus) {
+    picked = restore.picked = k;
+    inPicture.forEach((spot, each) => spot.classList.toggle("dw-picked", each === k));
+    const radios = card.querySelectorAll("input");
+    radios[k].checked = true;
+    if (focus) radios[k].focus({ preventScroll: true });
+    lay.disabled = false;
+  }
+  if (shownSpots) {
+    bet.choices.forEach((choice, k) => {
+      if (!bet.open && k !== bet.chosen && k !== bet.right) return;
+      const spot = make("div", {
+        class: `dw-spot ${k === picked ? "dw-picked" : ""} ${!bet.open && k === bet.chosen ? "dw-was-bet" : ""} ${bet.right === k ? "dw-is-so" : ""}`,
+        "aria-hidden": "true", "data-choice": k,
+      }, marks[k]);
+      spot.at = choice.at;
+      inPicture[k] = spot;
+      scenes[choice.scene].spots.append(spot);
+      if (bet.open) spot.addEventListener("click", () => pick(k, true));
+    });
+  }
+  if (bet.open) {
+    const group = choices(`bet-${number}`, bet.prompt, bet.choices.map((choice, k) => `${marks[k]}  ${choice.text}`),
+      { chosen: picked, act: (k) => pick(k, false) });
+    // Enter lays the bet that is picked.
+    group.addEventListener("keydown", (event) => event.key === "Enter" && picked !== null && lay.click());
+    card.append(group, lay);
+    // What is taken hold of in the picture goes to the nearest spot.
+    for (const scene of scenes) {
+      let held = false;
+      scene.spots.addEventListener("pointerdown", (event) => { held = true; const near = scene.nearest(event); if (near) pick(Number(near.dataset.choice), false); });
+      scene.spots.addEventListener("pointermove", (event) => { const near = held && scene.nearest(event); if (near) pick(Number(near.dataset.choice), false); });
+      for (const end of ["pointerup", "pointerleave", "pointercancel"]) scene.spots.addEventListener(end, () => { held = false; });
+      scene.spots.classList.add("dw-grab");
+    }
+  } else if (bet.chosen !== null || bet.right !== null) {
+    const said = bet.chosen !== null ? say("your-bet", { choice: bet.choices[bet.chosen].text }) : bet.prompt;
+    card.append(make("p", { class: "dw-laid" }, said));
+    if (bet.right !== null) {
+      const good = bet.chosen === bet.right;
+      const head = bet.chosen === null ? say("it-is-so", { choice: bet.choices[bet.right].text }) : say(good ? "right" : "not-right");
+      card.append(make("p", { class: `dw-reply ${good || bet.chosen === null ? "dw-right" : ""}` }, make("strong", {}, head), " ", bet.reply));
+    }
+  }
+  if (frame.instructor && bet.open) {
+    card.append(button("reveal", say("show-it"), () => page.send({ kind: "reveal" })));
+  }
+  return card;
+}
+
+// --- read aloud, by the browser's own voice -------------------------------------------------
+
+function speaker(words) {
+  const voice = window.speechSynthesis;
+  if (!voice || !window.SpeechSynthesisUtterance) return null;
+  const listen = button("listen", say("read-aloud"), () => {
+    if (listen.getAttribute("aria-pressed") === "true") return hush();
+    voice.cancel();
+    const speech = new SpeechSynthesisUtterance(words());
+    speech.lang = texts.language;
+    speech.onend = hush;
+    listen.setAttribute("aria-pressed", "true");
+    voice.speak(speech);
+  }, { "aria-pressed": "false", class: "dw-button dw-listen" });
+  function hush() {
+    voice.cancel();
+    listen.setAttribute("aria-pressed", "false");
+  }
+  // It stops when anything is touched.
+  const touched = (event) => {
+    if (!listen.isConnected) {
+      hush();
+      for (const kind of ["pointerdown", "keydown"]) document.removeEventListener(kind, touched, true);
+    } else if (!listen.contains(event.target)) hush();
+  };
+  for (const kind of ["pointerdown", "keydown"]) document.addEventListener(kind, touched, true);
+  const seen = () => { listen.hidden = voice.getVoices().length === 0; };
+  voice.addEventListener?.("voiceschanged", seen);
+  seen();
+  return listen;
+}
+
+// --- the beat ---------------------------------------------------------------------------------
+
+function stagePart(frame, page, kept) {
+  const stage = frame.stage;
+  const fresh = kept.beat !== stage.id;
+  if (fresh) Object.assign(kept, { beat: stage.id, picked: null });
+  const own = {
+    shape: () => {
+      const alone = stage.titles.length < 2;
+      return element.clientWidth < 640 ? (alone ? "tall" : "strip") : alone ? "wide" : "post";
+    },
+    vaporColor: () => getComputedStyle(element).getPropertyValue("--q-vapor-pressure") || "#0072b2",
+  };
+  const scenes = (stage.titles.length > 1 ? stage.titles : [""]).map((title, k) => sceneView(title, k, own));
+  const bets = stage.bets.map((bet, k) => betPart(bet, k, frame, scenes, page, kept));
+  const spec = frame.controls.find((each) => each.name === stage.control);
+  const control = spec ? (spec.kind === "choice" ? choiceControl(spec, page) : sliderControl(spec, page)) : null;
+  const answer = make("p", { class: "dw-answer" }), also = make("p", { class: "dw-also" });
+  const open = stage.bets.some((bet) => bet.open);
+  const step = (number) => () => page.send({ kind: "beat", number });
+  const last = stage.at + 1 === stage.count;
+  const next = button("next", say(last ? "to-the-bench" : "next-beat"), step(stage.at + 1), { class: "dw-button dw-main dw-next", disabled: open && !frame.instructor });
+  const still = window.matchMedia("(prefers-reduced-motion: reduce)");
+  const pause = button("pause", say("hold-vapor"), () => { kept.held = !kept.held; showPause(); },
+    { class: "dw-button dw-hold", "aria-pressed": "false" });
+  function showPause() {
+    pause.setAttribute("aria-pressed", String(Boolean(kept.held)));
+  }
+  showPause();
+  const task = make("p", { class: "dw-task" }, stage.ask);
+  const sayLine = make("p", { class: "dw-say" }, stage.say);
+  const place = make("p", { class: "dw-beat" }, say("beat-of", { at: stage.at + 1, count: stage.count + 1 }));
+  const words = () => [stage.say, stage.ask, ...bets.map((each) => each.textContent), answer.textContent].filter(Boolean).join(" ");
+  const scale = make("p", { class: "dw-scale" });
+  const given = make("p", { class: "dw-given-line" });
+  const care = frame.care ? make("p", { class: "dw-care" }, frame.care) : null;
+  const card = make("div", { class: "dw-card" }, make("div", { class: "dw-lead" }, place, sayLine, care),
+    ...(stage.ask ? [task] : []), control ? make("div", { class: "dw-board", role: "group", "aria-label": say("controls") }, control.element) : null,
+    ...bets, make("div", { class: "dw-outcome" }, answer, also),
+    make("div", { class: "dw-walk" },
+      stage.at > 0 ? button("back", say("beat-before"), step(stage.at - 1)) : null,
+      stage.bets.length && !open ? button("again", say("again"), () => page.send({ kind: "predict", choice: null })) : null,
+      speaker(words), pause, next), given, scale);
+  const element = make("section", { class: `dw-stage ${scenes.length > 1 ? "dw-twin" : ""}`, "data-beat": stage.id, "aria-label": say("beat-of", { at: stage.at + 1, count: stage.count + 1 }) },
+    make("div", { class: "dw-scenes" }, ...scenes.map((each) => each.element)), card);
+  let before = null, watching = null;
+  function draw(now) {
+    if (!element.isConnected) return;
+    const seconds = before === null ? 0 : Math.min(0.1, (now - before) / 1000);
+    before = now;
+    if (!kept.held && !still.matches && !document.hidden) for (const scene of scenes) scene.flows.step(seconds);
+    for (const scene of scenes) scene.paint();
+    requestAnimationFrame(draw);
+  }
+  return {
+    element,
+    controls: control ? { [spec.name]: control } : {},
+    started() {
+      watching = new ResizeObserver(() => scenes.forEach((scene) => scene.reshape()));
+      watching.observe(element);
+      requestAnimationFrame(draw);
+    },
+    update(live, stills) {
+      if (control) control.update(live);
+      const now = live.stage;
+      setText(given, live.given);
+      if (!now || now.id !== stage.id) return; // of another beat, whose words come next
+      scenes.forEach((scene, k) => scene.update(stills[k], now.scenes[k]));
+      const moves = now.scenes.some((each) => each.flows.length);
+      pause.hidden = !moves;
+      setText(scale, moves ? stage.scale : "");
+      setText(answer, now.told);
+      setText(also, now.also);
+      element.classList.toggle("dw-done", now.done);
+      // With motion turned off the dots stand where they would be after a while.
+      if (still.matches && moves) for (const scene of scenes) if (!scene.flows.dots.length) for (let k = 0; k < 60; k += 1) scene.flows.step(0.1);
+    },
+    spoken: () => words(),
+  };
+}

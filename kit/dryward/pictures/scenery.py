@@ -1,0 +1,344 @@
+"""The parts that scenes are drawn of: slope, bay, room, sky, people, weather, water, lens.
+
+A scene is the thing as a builder sees it, for the browser to draw: lines that
+are sharp at any size, and no letters, which the page lays over it.  A part
+that things happen in has axes of its own (`Axes`), so that what moves is said
+once, "at nine tenths of the way through the slope", and fits each shape of
+the scene (`SHAPES`).
+
+Nothing here needs Matplotlib.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field
+from typing import Any
+
+from dryward.building import AirSpace, Assembly, Layer, Material
+from dryward.pictures import style
+
+#: Width and height of each shape of a scene, in its own px: alone beside its words, alone on a phone, and two of
+#: them side by side or, on a phone, one over the other.
+SHAPES = {"wide": (1000.0, 680.0), "tall": (600.0, 640.0), "post": (600.0, 800.0), "strip": (900.0, 480.0)}
+#: A place: the name of axes, along and across.
+Place = tuple[str, float, float]
+Point = tuple[float, float]
+
+#: Lighter than this [kg/m3] a material insulates; heavier, it is a board.
+_LIGHT = 130.0
+
+
+def layer_kind(assembly: Assembly, layer: Layer) -> str:
+    """What a layer is drawn as: membrane, air, vent, fibrous, foam, covering or board."""
+    if isinstance(layer.substance, AirSpace):
+        return "vent" if layer.vented else "air"
+    if not isinstance(layer.substance, Material):
+        return "membrane"
+    made = layer.substance
+    words = f"{made.id} {made.category} {layer.name}".lower()
+    if "foam" in made.category or "fibrous" in made.category:
+        return "foam" if "foam" in made.category else "fibrous"
+    outermost = assembly.layers[-1] is layer and len(assembly.layers) > 1
+    if any(word in words for word in ("covering", "metal", "shingle", "tile", "cladding", "siding")) or (
+        outermost and any(other.vented for other in assembly.layers)
+    ):
+        return "covering"
+    if made.density < _LIGHT:
+        # Closed cells let little vapor through: less than a tenth of air.
+        return "foam" if made.permeability_at(0.5) < 2e-11 else "fibrous"
+    return "board"
+
+
+@dataclass(frozen=True)
+class Axes:
+    """Axes of a part of a scene: (0, 0) is `origin`, (1, 0) is `along` from it, (0, 1) `across` [px]."""
+
+    origin: Point
+    along: Point
+    across: Point
+
+    def at(self, s: float, d: float) -> Point:
+        """A place on them, in px of the scene."""
+        return (
+            self.origin[0] + s * self.along[0] + d * self.across[0],
+            self.origin[1] + s * self.along[1] + d * self.across[1],
+        )
+
+
+@dataclass
+class Scene:
+    """A scene of one shape while it is drawn: its lines, and the axes that things happen on."""
+
+    shape: str
+    parts: list[str] = field(default_factory=list)
+    axes: dict[str, Axes] = field(default_factory=dict)
+
+    @property
+    def size(self) -> Point:
+        """Width and height [px]."""
+        return SHAPES[self.shape]
+
+    def still(self) -> dict[str, Any]:
+        """What the browser needs of it; "@" in the drawing stands for a mark of its own."""
+        return {
+            "size": list(self.size),
+            "svg": "".join(self.parts),
+            "axes": {name: [*each.origin, *each.along, *each.across] for name, each in self.axes.items()},
+        }
+
+    def shape_of(self, points: Iterable[Point], kind: str = "", closed: bool = True) -> None:
+        """A filled shape, or a line, of a kind that the style sheet knows."""
+        tag = "polygon" if closed else "polyline"
+        self.parts.append(f'<{tag} class="sc-{kind}" points="{_points(points)}"/>')
+
+    def filled(self, points: Sequence[Point], kind: str, pattern: str) -> None:
+        """A shape with its color, and over it the strokes of what it is made of."""
+        self.shape_of(points, kind)
+        if pattern in _PATTERNS:
+            self.parts.append(f'<polygon fill="url(#@-{pattern})" points="{_points(points)}"/>')
+
+    def line(self, points: Sequence[Point], kind: str) -> None:
+        """A line of a kind."""
+        self.shape_of(points, kind, closed=False)
+
+    def circle(self, middle: Point, radius: float, kind: str) -> None:
+        """A circle of a kind."""
+        self.parts.append(f'<circle class="sc-{kind}" cx="{middle[0]:.1f}" cy="{middle[1]:.1f}" r="{radius:.1f}"/>')
+
+    def path(self, d: str, kind: str) -> None:
+        """A curve of a kind, as SVG writes it."""
+        self.parts.append(f'<path class="sc-{kind}" d="{d}"/>')
+
+    def box(self, name: str, left: float, top: float, right: float, bottom: float) -> Axes:
+        """Axes of an upright box: along to the right, across upward from its lower edge."""
+        self.axes[name] = Axes((left, bottom), (right - left, 0.0), (0.0, top - bottom))
+        return self.axes[name]
+
+
+def _points(points: Iterable[Point]) -> str:
+    return " ".join(f"{x:.1f},{y:.1f}" for x, y in points)
+
+
+#: Strokes of what things are made of; each is told from the others without color.
+_PATTERNS = {
+    "fibrous": (34, 20, '<path d="M0 6q8 -8 17 0t17 0M0 16q9 7 17 0t17 0" class="sc-stroke"/>'),
+    "board": (14, 14, '<path d="M-2 9l9 -9M5 16l11 -11" class="sc-stroke"/>'),
+    "foam": (14, 14, '<path d="M1 4a3 3 0 1 0 6 0a3 3 0 1 0-6 0M8 11a3 3 0 1 0 6 0a3 3 0 1 0-6 0" class="sc-stroke"/>'),
+    "covering": (26, 12, '<path d="M0 10h24l-4 -6" class="sc-stroke"/>'),
+    "ground": (12, 12, '<path d="M0 12l12 -12" class="sc-stroke"/>'),
+}  # fmt: skip
+
+
+def begin(shape: str) -> Scene:
+    """An empty scene with the strokes that its parts are filled with."""
+    scene = Scene(shape)
+    made = "".join(
+        f'<pattern id="@-{name}" width="{w}" height="{h}" patternUnits="userSpaceOnUse">{strokes}</pattern>'
+        for name, (w, h, strokes) in _PATTERNS.items()
+    )
+    scene.parts.append(f"<defs>{made}</defs>")
+    return scene
+
+
+def colors() -> dict[str, str]:
+    """The color of each quantity, by the name that the style sheet gives it."""
+    return {f"--q-{name.replace(' ', '-')}": each.color for name, each in style.LOOKS.items()}
+
+
+# --- what stands outside ------------------------------------------------------------
+
+
+def sky(scene: Scene, season: str) -> None:
+    """The sky of a season: "winter" with snow, "summer" with sun, "night" with a moon, "mild" with a cloud."""
+    wide, high = scene.size
+    scene.shape_of([(0, 0), (wide, 0), (wide, high), (0, high)], f"sky-{season}")
+    scene.axes["sky"] = Axes((0.0, 0.0), (wide, 0.0), (0.0, high))
+    x, y = wide * 0.1, high * 0.13
+    if season == "summer":
+        _sun(scene, (x, y))
+    elif season == "winter":
+        for k in range(14):
+            # Scattered evenly, the same each time (the R2 sequence, which is to the plane what the golden section is).
+            across, down = (0.5 + k * 0.754878) % 1, (0.5 + k * 0.569840) % 1
+            _flake(scene, (wide * (0.04 + 0.93 * across), high * (0.05 + 0.27 * down)))
+    elif season == "night":
+        scene.path(f"M{x:.0f} {y - 30:.0f}a34 34 0 1 0 26 58a28 28 0 1 1 -26 -58z", "moon")
+    else:
+        _sun(scene, (x, y))
+        scene.path(f"M{x - 10:.0f} {y + 34:.0f}h88a22 22 0 0 0 -6 -43a32 32 0 0 0 -60 -3a24 24 0 0 0 -22 46z", "cloud")
+
+
+def _sun(scene: Scene, middle: Point) -> None:
+    x, y = middle
+    scene.circle(middle, 24, "sun")
+    for k in range(12):
+        c, s = math.cos(k * math.pi / 6), math.sin(k * math.pi / 6)
+        scene.line([(x + 31 * c, y + 31 * s), (x + 43 * c, y + 43 * s)], "ray")
+
+
+def _flake(scene: Scene, middle: Point) -> None:
+    x, y = middle
+    for k in range(3):
+        c, s = 6 * math.cos(k * math.pi / 3), 6 * math.sin(k * math.pi / 3)
+        scene.line([(x - c, y - s), (x + c, y + s)], "flake")
+
+
+# --- the house ------------------------------------------------------------------------
+
+
+def person(scene: Scene, foot: Point, high: float) -> None:
+    """Someone who stands in the room, drawn in lines."""
+    x, y = foot
+    k = high / 100
+    scene.circle((x, y - 90 * k), 8.5 * k, "person")
+    scene.path(
+        f"M{x - 17 * k:.1f} {y - 47 * k:.1f}q{2 * k:.1f} {-30 * k:.1f} {17 * k:.1f} {-31 * k:.1f}"
+        f"q{15 * k:.1f} {k:.1f} {17 * k:.1f} {31 * k:.1f}"
+        f"M{x - 9 * k:.1f} {y:.1f}v{-42 * k:.1f}h{18 * k:.1f}v{42 * k:.1f}",
+        "person",
+    )
+
+
+def layers_through(assembly: Assembly) -> list[tuple[Layer, str, float, float]]:
+    """Each layer with its kind, and where it begins and ends on the way through, 0 to 1, as it is drawn to scale."""
+    total = sum(layer.drawn_thickness for layer in assembly.layers)
+    found, depth = [], 0.0
+    for layer in assembly.layers:
+        after = depth + layer.drawn_thickness
+        found.append((layer, layer_kind(assembly, layer), depth / total, after / total))
+        depth = after
+    return found
+
+
+def stack(scene: Scene, name: str, axes: Axes, assembly: Assembly) -> None:
+    """The layers of an assembly on axes: along them, to scale across them, membranes as strong lines."""
+    scene.axes[name] = axes
+    drawn = layers_through(assembly)
+    for _, kind, a, b in drawn:
+        if kind != "membrane":
+            scene.filled([axes.at(0, a), axes.at(1, a), axes.at(1, b), axes.at(0, b)], f"layer-{kind}", kind)
+    for layer, kind, a, _ in drawn:
+        if kind == "membrane" and layer.name != "paint":
+            scene.line([axes.at(0, a), axes.at(1, a)], "membrane")
+
+
+#: Of the slope: its inner edge at the eave and at the ridge, and how thick it is drawn, in each shape [px].
+_SLOPES = {
+    "wide": ((150.0, 505.0), (905.0, 225.0), 170.0),
+    "tall": ((82.0, 452.0), (548.0, 258.0), 150.0),
+    "post": ((82.0, 560.0), (548.0, 366.0), 165.0),
+    "strip": ((140.0, 352.0), (800.0, 168.0), 122.0),
+}
+
+
+def vault(scene: Scene, assembly: Assembly, season: str = "winter", person_at: float | None = 0.6) -> None:
+    """A roof cut through one rafter bay, from eave to ridge, with the sky over it and the room under it.
+
+    Axes: "slope" goes from the eave to the ridge, and across from the room's
+    face (0) to the roof covering (1); "room" and "sky" are boxes.
+    """
+    wide, high = scene.size
+    sky(scene, season)
+    low, ridge, thick = _SLOPES[scene.shape]
+    run, rise = ridge[0] - low[0], ridge[1] - low[1]
+    length = math.hypot(run, rise)
+    out = (rise / length * thick, -run / length * thick)
+    axes = Axes(low, (run, rise), out)
+    floor = high - 26
+    # The room, the wall under the eave and the floor.
+    room = [low, ridge, (wide, ridge[1] + 40), (wide, floor), (low[0], floor)]
+    scene.shape_of(room, "room")
+    scene.shape_of([(low[0] - 34, floor), (low[0], floor), low, (low[0] - 34, low[1] + 14)], "wall")
+    scene.filled([(0, floor), (wide, floor), (wide, high), (0, high)], "floor", "ground")
+    # The other slope falls away behind the ridge.
+    peak = axes.at(1, 1)
+    middle = axes.at(1, 0)
+    scene.shape_of([peak, (wide, peak[1] + (wide - peak[0]) * 0.38), (wide, middle[1] + 40), middle], "far-slope")
+    stack(scene, "slope", axes, assembly)
+    # Eave board and ridge board close the bay.
+    for s, kind in ((0.0, "eave"), (1.0, "ridge")):
+        scene.line([axes.at(s, 0), axes.at(s, 1)], kind)
+    scene.line([axes.at(-0.05, 1.0), axes.at(1, 1.0)], "roofing")
+    if person_at is not None:
+        stand = (wide * person_at, floor)
+        person(scene, stand, (floor - axes.at((stand[0] - low[0]) / run, 0)[1]) * 0.62)
+    left = low[0] + 12
+    scene.box("room", left, low[1] + 30, wide * 0.52, floor - 8)
+
+
+def through(assembly: Assembly, depth: float) -> float:
+    """A depth from the room's face [m] as the share of the way through."""
+    return depth / sum(layer.drawn_thickness for layer in assembly.layers)
+
+
+def lens(scene: Scene, name: str, middle: Point, radius: float, of: Place, bands: Sequence[tuple[str, float]]) -> None:
+    """A round glass over a place, which shows thin layers large: kinds from the room outward with their shares of it.
+
+    Its axes lie as those it looks at: across from the room's side (0) to the other (1).
+    """
+    seen = scene.axes[of[0]]
+    ways = []
+    for x, y in (seen.along, seen.across):
+        long = math.hypot(x, y)
+        ways.append((2 * radius * x / long, 2 * radius * y / long))
+    (ax, ay), (cx, cy) = ways
+    axes = scene.axes[name] = Axes((middle[0] - (ax + cx) / 2, middle[1] - (ay + cy) / 2), ways[0], ways[1])
+    spot = seen.at(of[1], of[2])
+    away = math.hypot(spot[0] - middle[0], spot[1] - middle[1])
+    rim = tuple(m + (p - m) * radius / away for m, p in zip(middle, spot, strict=True))
+    scene.line([(rim[0], rim[1]), spot], "lens-line")
+    scene.circle(spot, 12, "lens-spot")
+    scene.parts.append(
+        f'<clipPath id="@-{name}"><circle cx="{middle[0]:.1f}" cy="{middle[1]:.1f}" r="{radius:.1f}"/></clipPath>'
+        f'<g clip-path="url(#@-{name})">'
+    )
+    total, before = sum(share for _, share in bands), 0.0
+    for kind, share in bands:
+        after = before + share / total
+        corners = [axes.at(0, before), axes.at(1, before), axes.at(1, after), axes.at(0, after)]
+        scene.filled(corners, f"layer-{kind}", kind)
+        before = after
+    scene.parts.append("</g>")
+    scene.circle(middle, radius, "lens-rim")
+
+
+# --- what happens in a scene -----------------------------------------------------------
+#
+# Marks, words and flows are plain tables for the browser.  A place is (axes, along, across).
+
+
+def line(look: str, *places: Place) -> dict[str, Any]:
+    """A line through places, in the look of a quantity."""
+    return {"kind": "line", "look": _look(look), "points": [list(each) for each in places]}
+
+
+def area(look: str, *places: Place) -> dict[str, Any]:
+    """A filled shape, in the look of a quantity."""
+    return {"kind": "area", "look": _look(look), "points": [list(each) for each in places]}
+
+
+def drops(start: Place, end: Place, amount: float, frost: bool = False) -> dict[str, Any]:
+    """Water along a face, or frost; `amount` 0 to 1 is how much."""
+    ends = [list(start), list(end)]
+    return {"kind": "frost" if frost else "drops", "look": "wet", "points": ends, "amount": amount}
+
+
+def arrow(look: str, start: Place, end: Place, share: float = 1.0) -> dict[str, Any]:
+    """An arrow; `share` 0 to 1 is how wide."""
+    return {"kind": "arrow", "look": _look(look), "points": [list(start), list(end)], "amount": share}
+
+
+def tag(text: str, at: Place, look: str = "", side: str = "middle") -> dict[str, Any]:
+    """Words at a place; `side` is where they stand from it: left, right, over, under or middle."""
+    return {"text": text, "at": list(at), "look": _look(look), "side": side}
+
+
+def flow(rate: float, *places: Place, spread: float = 0.0) -> dict[str, Any]:
+    """Dots that go from place to place, so many a minute; `spread` scatters them along the axes."""
+    return {"rate": rate, "points": [list(each) for each in places], "spread": spread}
+
+
+def _look(name: str) -> str:
+    return name.replace(" ", "-")

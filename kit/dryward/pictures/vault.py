@@ -1,0 +1,136 @@
+"""A steady roof on the stage: the vault, its two airs, the dew-point line, water at its faces and vapor on its way."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from typing import Any
+
+from dryward import units
+from dryward.building import Assembly
+from dryward.language import message
+from dryward.physics.steady import Profile
+from dryward.pictures import scenery
+from dryward.pictures.scenery import Place, Scene, through
+from dryward.units import amounts, to_si
+from dryward.units.table import kept_together
+from dryward.weather import Air
+
+#: Dots a minute for a fluid ounce of water a day on the roof that fluxes are told on.
+DOTS = 30
+#: The flux of one fluid ounce a day on that roof [kg/(s m2)].
+_OUNCE = to_si(1.0, "fl oz") * 1000.0 / (86400.0 * amounts.ROOF["us"])
+#: Water that gathers so fast is drawn as much [kg/(s m2)].
+_MUCH = to_si(5.0, "g/m2/day")
+#: Where the lens stands, and its radius, in each shape [px].
+_LENSES = {
+    "wide": ((846.0, 486.0), 118.0),
+    "tall": ((478.0, 486.0), 96.0),
+    "post": ((466.0, 634.0), 112.0),
+    "strip": ((790.0, 368.0), 78.0),
+}
+#: Where someone stands in the room, as a share of the width.
+_PERSON = {"wide": 0.5, "tall": 0.42, "post": 0.4, "strip": 0.52}
+
+
+def draw(scene: Scene, assembly: Assembly, season: str, at: str = "outer layer") -> None:
+    """The vault in a season, with a lens on the inner face of a layer."""
+    scenery.vault(scene, assembly, season, person_at=_PERSON[scene.shape])
+    found = scenery.layers_through(assembly)
+    number = next(k for k, (layer, *_) in enumerate(found) if layer.name == at)
+    bands = [(found[k][1], share) for k, share in ((number - 1, 1.3), (number, 0.55), (number + 1, 0.8))]
+    middle, radius = _LENSES[scene.shape]
+    scenery.lens(scene, "lens", middle, radius, ("slope", 0.86, found[number][2]), bands)
+
+
+#: Where the face that a lens of `draw` looks at stands in it, across.
+LENS_FACE = 1.3 / 2.65
+
+
+def airs(indoor: Air, outdoor: Air, system: str) -> dict[str, Any]:
+    """The two airs, in words at their places."""
+    tags = []
+    for name, air, at in (("room", indoor, ("room", 0.5, 0.55)), ("outdoors", outdoor, ("sky", 0.3, 0.1))):
+        temperature, humidity = _state(air.temperature, air.relative_humidity, system)
+        text = message(f"pictures.air-of-{name}", temperature=temperature, humidity=humidity)
+        tags.append(scenery.tag(text, at))
+    return {"tags": tags}
+
+
+def _state(temperature: float, humidity: float, system: str) -> tuple[str, str]:
+    """A temperature and a relative humidity, each on one line with its unit."""
+    return (
+        kept_together(units.show(temperature, "temperature", system, 0)),
+        kept_together(units.show(humidity, "relative humidity", system)),
+    )
+
+
+def dew_line(profile: Profile, assembly: Assembly) -> dict[str, Any]:
+    """The dew-point line along the slope; nothing where there is none."""
+    if profile.dew_point_depth is None:
+        return {}
+    d = through(assembly, float(profile.dew_point_depth))
+    text = message("pictures.dew-point-line")
+    return {
+        "marks": [scenery.line("dew point", ("slope", 0.0, d), ("slope", 1.0, d))],
+        "tags": [scenery.tag(text, ("slope", 0.16, d), "dew point")],
+    }
+
+
+def water(profile: Profile, assembly: Assembly, system: str) -> dict[str, Any]:
+    """Drops or frost at every wet plane, and how much gathers at the worst, in words and in the lens."""
+    marks, tags = [], []
+    worst = max(profile.wet_planes, key=lambda plane: plane.rate, default=None)
+    for plane in profile.wet_planes:
+        d, amount = through(assembly, float(plane.depth)), min(1.0, plane.rate / _MUCH)
+        frost = bool(plane.temperature < 0)
+        marks.append(scenery.drops(("slope", 0.03, d), ("slope", 0.97, d), amount, frost))
+        if plane is worst:
+            marks.append(scenery.drops(("lens", 0.08, LENS_FACE), ("lens", 0.92, LENS_FACE), amount, frost))
+            text = message("pictures.gathers-here", frost=frost, amount=a_day(plane.rate, system))
+            tags.append(scenery.tag(text, ("slope", 0.45, 1.0), "wet", "over"))
+    return {"marks": marks, "tags": tags}
+
+
+def face(profile: Profile, layer: str, system: str) -> dict[str, Any]:
+    """How warm and how humid the inner face of a layer is, in words at the lens."""
+    node = profile.face(layer, 0)
+    temperature, humidity = _state(float(profile.temperature[node]), float(profile.relative_humidity[node]), system)
+    text = message("pictures.face-is", temperature=temperature, humidity=humidity)
+    return {"tags": [scenery.tag(text, ("lens", 0.5, 1.0), "", "over")]}
+
+
+def vapor(profile: Profile, assembly: Assembly) -> dict[str, Any]:
+    """Vapor on its way, at the state's own fluxes: from face to face, ending where water gathers."""
+    stops = [through(assembly, float(plane.depth)) for plane in profile.wet_planes]
+    ends = (-0.55, *stops, 1.3)
+    flux = float(profile.vapor_flux_in)
+    flows = []
+    for number, (start, end) in enumerate(pairwise(ends)):
+        flows += _way(flux, start, end)
+        if number < len(stops):
+            flux -= float(profile.wet_planes[number].rate)
+    return {"flows": flows}
+
+
+def _way(flux: float, start: float, end: float) -> list[dict[str, Any]]:
+    """Dots from one depth to another, the other way round where the flux goes in."""
+    places: tuple[Place, Place] = (("slope", 0.5, start), ("slope", 0.5, end))
+    rate = dots(flux)
+    if rate < 0.01:
+        return []
+    return [scenery.flow(rate, *(places if flux > 0 else places[::-1]), spread=0.9)]
+
+
+def dots(flux: float) -> float:
+    """Dots a minute of a flux [kg/(s m2)]."""
+    return abs(flux) / _OUNCE * DOTS
+
+
+def a_day(flux: float, system: str) -> str:
+    """A flux [kg/(s m2)] as the water of a day on the roof that fluxes are told on, in few words."""
+    return amounts.water(abs(flux) * 86400.0 * amounts.ROOF[system] / 1000.0, system)
+
+
+def scale(system: str) -> str:
+    """What the dots stand for, in words."""
+    return message("pictures.dots-stand-for", number=DOTS, amount=amounts.on_a_roof(_OUNCE, system))
