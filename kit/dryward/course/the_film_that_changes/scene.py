@@ -163,7 +163,7 @@ class LaminateFaces(Judged):
 
     #: With the sensitive sheet to the room [-].
     facing: tuple[float, float, float]
-    #: With the backing to the room [-].
+    #: With the sensitive sheet outward, the backing to the room [-].
     flipped: tuple[float, float, float]
     #: [kg/(s m2 Pa)].
     permeance: float
