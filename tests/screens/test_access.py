@@ -110,6 +110,27 @@ def test_a_lesson_in_every_state(server, screen, axe, id):
             assert findings(screen, axe) == [], mode
 
 
+@pytest.mark.parametrize(
+    ("size", "look"), [((390, 844), {}), ((1366, 768), {"color_scheme": "dark"})], ids=["phone", "dark"]
+)
+def test_nothing_serious_is_found_on_a_phone_and_in_the_dark(server, browser, axe, size, look):
+    context = browser.new_context(viewport=dict(zip(("width", "height"), size, strict=True)), **look)
+    window = context.new_page()
+    opened(window, server, "where-it-gets-wet")
+    assert findings(window, axe) == [], "as it opens"
+    window.click(".dw-prediction input[type=radio] >> nth=0")
+    window.wait_for_selector(".dw-said")
+    for fold in window.locator(".dw-fold summary").all():
+        fold.click()
+    if window.locator("[data-key=in-use]").count():
+        window.locator("[data-key=in-use]").focus()
+        window.keyboard.press("ArrowDown")
+        window.keyboard.press("Tab")
+        assert window.evaluate("document.activeElement.closest('.dw-control') !== null"), "the control that was chosen"
+    assert findings(window, axe) == [], "open"
+    context.close()
+
+
 def test_tab_goes_through_everything_in_order_and_shows_where_it_is(server, screen):
     opened(screen, server, "where-it-gets-wet")
     screen.click(".dw-prediction input[type=radio] >> nth=0")

@@ -105,12 +105,22 @@ def test_the_sentence_is_spoken_when_the_slider_rests(lesson):
     assert status.text_content() == lesson.locator(SENTENCE).text_content()
 
 
-def test_the_working_part_fits_a_small_laptop(lesson):
-    lesson.evaluate("document.querySelector('.jp-WindowedPanel-outer').scrollTop = 0")
-    foot = lesson.locator(SENTENCE).bounding_box()
-    assert foot["y"] + foot["height"] <= 768
-    right = lesson.locator(".dw-page").bounding_box()
-    assert right["x"] + right["width"] <= 1366
+@pytest.mark.parametrize("size", [(1366, 768), (1920, 1080)], ids=["laptop", "large"])
+def test_the_working_part_fits_between_the_bars_of_lab(lesson, size):
+    lesson.set_viewport_size(dict(zip(("width", "height"), size, strict=True)))
+    lesson.wait_for_timeout(300)
+    # The reader scrolls the output to the top.
+    lesson.evaluate("document.querySelector('.dw-page').scrollIntoView({ block: 'start' })")
+    frame = lesson.locator(".jp-WindowedPanel-outer").first.bounding_box()
+    for part in (".dw-layers", SENTENCE, *(f"[data-key={name}]" for name in ("slider-T_out", "slider-M_in"))):
+        box = lesson.locator(part).first.bounding_box()
+        assert box["y"] >= frame["y"] - 1, part
+        assert box["y"] + box["height"] <= frame["y"] + frame["height"] + 1, part
+        assert box["x"] + box["width"] <= size[0], part
+    shown = lesson.locator(".dw-ground").first.bounding_box()["width"]
+    drawn = lesson.evaluate("document.querySelector('.dw-ground').naturalWidth")
+    assert 12 * shown / drawn >= 11, "letters of the picture"
+    lesson.set_viewport_size({"width": 1366, "height": 768})
 
 
 def test_nothing_is_cut_off(lesson):

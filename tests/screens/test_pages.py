@@ -141,9 +141,9 @@ def test_nothing_runs_off_the_screen(server, browser, size):
         window.click("[data-key=projector]")
         window.wait_for_selector(".dw-projector")
         assert window.evaluate("document.scrollingElement.scrollWidth <= innerWidth"), "projector"
-        # 20 points are 26.7 px.
-        size = window.evaluate("parseFloat(getComputedStyle(document.querySelector('.dw-sentence')).fontSize)")
-        assert size >= 26.6
+        # In proportion to the screen: 20 px of the 1920 of most projectors.
+        letters = window.evaluate("parseFloat(getComputedStyle(document.querySelector('.dw-sentence')).fontSize)")
+        assert letters >= min(16, 20 * size[0] / 1920)
     window.close()
 
 

@@ -287,7 +287,7 @@ class SectionPart:
         self.limits = self.temperature_limits(state)
         low, high = (p.shown(t, "temperature") for t in self.limits)
         step = 20 if p.unit_system == "us" else 10
-        if (high - low) / step * 1.5 * p.line > self.roof - self.floor:
+        while (high - low) / step * 1.5 * p.line > self.roof - self.floor:
             step *= 2
         for number in np.arange(math.ceil(low / step - 1e-9) * step, high + 1e-6, step):
             share = (number - low) / (high - low)
@@ -538,7 +538,7 @@ class SectionAndProfile(LivePicture[SteadyRoof]):
     """Section and graph side by side in one figure."""
 
     size = (860, 400)
-    projector_size = (1180, 680)
+    narrow_size = (366, 470)
 
     def __init__(self, *args: Any, **keys: Any) -> None:
         super().__init__(*args, **keys)
@@ -549,8 +549,14 @@ class SectionAndProfile(LivePicture[SteadyRoof]):
 
     def draw_static(self, state: SteadyRoof) -> None:
         middle = 0.52 * self.width
-        self.section.static(state, (6, 6, middle - 10, self.height - 4))
-        self.graph_part.static(state, (middle + 6, 4, self.width - 6, self.height - 4))
+        section, graph = (
+            (6.0, 6.0, middle - 10, self.height - 4.0),
+            (middle + 6, 4.0, self.width - 6.0, self.height - 4.0),
+        )
+        if self.narrow:
+            section, graph = self.columns(0.52, 0.48, rows=(0.57, 0.43))
+        self.section.static(state, section)
+        self.graph_part.static(state, graph)
 
     def draw_moving(self, state: SteadyRoof) -> None:
         self.section.moving(state)
