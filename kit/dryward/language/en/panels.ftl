@@ -70,6 +70,7 @@ js-on = The way on
 # $lesson is the number and the title of a lesson.
 js-on-named = Open it from your list of lessons: { $lesson }
 js-controls = Controls
+js-in-use = Control to move
 js-arithmetic = The arithmetic, step by step
 js-lesson = Lesson { $number }: { $title }
 js-takeaway = On the job
