@@ -5,6 +5,7 @@ import json
 
 import pytest
 from bare import LETTERS, LOOK, SIZES, Bare
+from chromium import findings
 from lesson_page import first_visit, open_page
 
 import made_up
@@ -259,3 +260,64 @@ def test_dots_cross_at_the_states_own_flux(bare, id, tmp_path):
         page.hear({"kind": "beat", "number": number + 1})
     shows_flows = any(page.play.shows(page, each).get("flows") for each in page.stage.states)
     assert counted or not shows_flows
+
+
+@pytest.mark.browser
+@pytest.mark.parametrize("size", ["laptop", "phone"])
+@pytest.mark.parametrize("id", PLAYED)
+def test_axe_finds_nothing_in_any_beat(bare, axe, id, size, tmp_path):
+    wrong = []
+    walked(
+        bare,
+        first_visit(id, tmp_path),
+        size,
+        lambda where: wrong.extend(f"{where}: {each}" for each in findings(bare.window, axe)),
+    )
+    assert wrong == []
+
+
+@pytest.mark.browser
+def test_with_still_motion_the_dots_stand(browser, tmp_path):
+    """Whoever asked for less motion sees where the vapor is, and nothing moves."""
+    still = Bare(browser, reduced_motion="reduce")
+    page = first_visit("where-it-gets-wet", tmp_path)
+    bet_all(page)
+    still.show(page)
+    places = "() => [...document.querySelectorAll('.dw-vapor')].map((each) => each.flows.dots.map((dot) => dot.part))"
+    before = still.window.evaluate(places)
+    still.window.wait_for_timeout(300)
+    assert before == still.window.evaluate(places)
+    assert all(before)
+    still.window.close()
+
+
+@pytest.mark.browser
+def test_a_bet_is_made_with_the_pointer_in_the_picture(bare, tmp_path):
+    page = first_visit("where-it-gets-wet", tmp_path)
+    bare.show(page)
+    spot = bare.window.locator("[data-scene='1'] .dw-spot", has_text="B")
+    spot.click()
+    assert bare.window.locator(".dw-open input").nth(1).is_checked()
+    # Taken hold of and drawn to another place.
+    here, there = spot.bounding_box(), bare.window.locator(".dw-spot", has_text="D").bounding_box()
+    bare.window.mouse.move(here["x"] + 12, here["y"] + 12)
+    bare.window.mouse.down()
+    bare.window.mouse.move(there["x"] + 14, there["y"] + 14, steps=5)
+    bare.window.mouse.up()
+    bare.window.click("[data-key=lay]")
+    bare.settle()
+    assert page.prediction.key() == "d"
+    assert "✓" in bare.window.inner_text(".dw-reply")
+
+
+@pytest.mark.browser
+def test_a_move_leaves_a_ghost_and_is_told(bare, tmp_path):
+    page = first_visit("where-it-gets-wet", tmp_path)
+    to_beat(page, 1)
+    bare.show(page)
+    bare.window.wait_for_timeout(800)
+    bare.window.locator(".dw-card .dw-range").focus()
+    bare.press("Home")
+    assert bare.window.locator(".dw-ghost > *").count()
+    bare.window.wait_for_timeout(600)
+    assert bare.window.locator(".dw-status").inner_text() == page.widget.live["stage"]["told"]
