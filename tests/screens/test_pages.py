@@ -3,6 +3,7 @@
 import re
 
 import pytest
+from opening import to_the_free_page
 from served import served
 
 from dryward.teaching import lessons, questions
@@ -26,9 +27,7 @@ def server(tmp_path_factory):
 def unlock(window, address):
     """Open a lesson and make its prediction."""
     window.goto(address)
-    window.wait_for_selector(".dw-page", timeout=90_000)
-    window.click(".dw-prediction input[type=radio] >> nth=0")
-    window.wait_for_selector(".dw-said")
+    to_the_free_page(window)
 
 
 @pytest.mark.parametrize("id", LESSONS)
@@ -107,7 +106,7 @@ def test_the_index_with_its_plan_leads_to_lessons(server, screen):
     screen.click("text=Start here")
     screen.wait_for_selector(".dw-lesson-link", timeout=60_000)
     screen.click(".dw-lesson-link >> nth=1")
-    screen.wait_for_selector(".dw-page .dw-picture[src]", timeout=60_000)
+    screen.wait_for_selector(".dw-page :is(.dw-stage, .dw-layers)", timeout=60_000)
     assert re.search(r"/lesson/[a-z-]+$", screen.url)
     assert (screen.errors, screen.strangers) == ([], [])
 
@@ -119,9 +118,7 @@ def test_two_browsers_are_two_learners(server, browser):
         window = context.new_page()
         window.goto(server.entry)
         window.goto(f"{server.address}lesson/where-it-gets-wet")
-        window.wait_for_selector(".dw-prediction input[type=radio]", timeout=60_000)
-        window.click(f".dw-prediction input[type=radio] >> nth={number}")
-        window.wait_for_selector(".dw-said")
+        to_the_free_page(window, number)
         window.reload()  # kept, and only for this one
         window.wait_for_selector(".dw-said", timeout=60_000)
         chosen.append(window.inner_text(".dw-said strong"))
