@@ -1,6 +1,5 @@
 """For everybody: names and contrast by axe-core, tab order, visible focus, stillness, large type, paper."""
 
-
 import pytest
 from chromium import findings
 from opening import to_the_free_page

@@ -139,6 +139,9 @@ def test_an_instructor_steps_and_shows_without_a_bet(tmp_path):
     page = first_visit(PLAYED[0], tmp_path)
     page.hear({"kind": "instructor", "value": True})
     assert page.widget.live["stage"]["told"] == ""
+    for by in (1, 1, -1):
+        page.hear({"kind": "hands", "choice": 1, "by": by})
+    assert page.widget.frame["stage"]["bets"][0]["hands"][:2] == [0, 1]
     page.hear({"kind": "reveal"})
     assert page.widget.live["stage"]["told"]
     page.hear({"kind": "reveal"})
@@ -308,6 +311,50 @@ def test_a_bet_is_made_with_the_pointer_in_the_picture(bare, tmp_path):
     bare.settle()
     assert page.prediction.key() == "d"
     assert "✓" in bare.window.inner_text(".dw-reply")
+
+
+@pytest.mark.browser
+def test_it_reads_aloud_where_there_is_a_voice_and_stops_when_touched(bare, tmp_path):
+    page = first_visit("where-it-gets-wet", tmp_path)
+    bare.show(page)
+    assert bare.window.locator("[data-key=listen]").is_hidden(), "no voice in this browser"
+    bare.window.evaluate("""() => {
+      window.spoken = []; window.hushed = 0;
+      Object.defineProperty(window, "speechSynthesis", { value: {
+        getVoices: () => [{}], speak: (each) => window.spoken.push(each.text), cancel: () => { window.hushed += 1; },
+        addEventListener: () => {} } });
+    }""")
+    page.hear({"kind": "system", "value": "us"})
+    bare.window.click("[data-key=si]")
+    bare.settle()
+    listen = bare.window.locator("[data-key=listen]")
+    listen.click()
+    frame = page.widget.frame["stage"]
+    (said,) = bare.window.evaluate("window.spoken")
+    assert frame["say"] in said
+    assert all(choice["text"] in said for choice in frame["bets"][0]["choices"])
+    assert listen.get_attribute("aria-pressed") == "true"
+    before = bare.window.evaluate("window.hushed")
+    bare.window.click(".dw-say")
+    assert bare.window.evaluate("window.hushed") > before
+    assert listen.get_attribute("aria-pressed") == "false"
+
+
+@pytest.mark.browser
+@pytest.mark.parametrize("look", [{"color_scheme": "dark"}, {"forced_colors": "active"}])
+def test_a_dark_theme_and_a_contrast_theme_keep_every_distinction(browser, axe, look, tmp_path):
+    """The scene stays on its own light paper with its own colors; its words and the card can be read."""
+    found = Bare(browser, **look)
+    page = first_visit("where-it-gets-wet", tmp_path)
+    bet_all(page)
+    found.show(page)
+    assert findings(found.window, axe) == []
+    color = "(one) => getComputedStyle(document.querySelector(one)).%s"
+    assert found.window.evaluate(color % "backgroundColor", ".dw-box") == "rgb(255, 253, 248)"
+    assert found.window.evaluate(color % "color", ".dw-tag") == "rgb(28, 28, 28)"
+    fills = {found.window.evaluate(color % "stroke", one) for one in (".sc-dew-point", ".sc-membrane", ".sc-frost")}
+    assert len(fills) == 3
+    found.window.close()
 
 
 @pytest.mark.browser
