@@ -114,9 +114,10 @@ def ratio(fahrenheit, percent):
 
 
 def beat(page, id):
-    """The page on one of its beats."""
-    page.hear({"kind": "beat", "number": [each.id for each in PLAY.beats].index(id)})
-    assert page.stage.beat.id == id
+    """The page on one of its beats, the bets before it made."""
+    while page.stage.beat.id != id:
+        lay(page, *(bet.spots[0].key for bet in page.stage.beat.bets))
+        page.hear({"kind": "beat", "number": page.stage.at + 1})
     return page.stage
 
 

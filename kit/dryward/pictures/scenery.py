@@ -341,9 +341,12 @@ def ticks(shares: Iterable[float], name: str, width: float = 0.3) -> dict[str, A
     return {"kind": "ticks", "look": "tick", "points": points}
 
 
-def tag(text: str, at: Place, look: str = "", side: str = "middle") -> dict[str, Any]:
-    """Words at a place; `side` is where they stand from it: left, right, over, under or middle."""
-    return {"text": text, "at": list(at), "look": _look(look), "side": side}
+def tag(text: str, at: Place, look: str = "", side: str = "middle", minor: bool = False) -> dict[str, Any]:
+    """Words at a place; `side` is where they stand from it: left, right, over, under or middle.
+
+    Minor ones are placed last, and left out of a small picture that has no room for them.
+    """
+    return {"text": text, "at": list(at), "look": _look(look), "side": side, "minor": minor}
 
 
 def flow(rate: float, *places: Place, spread: float = 0.0) -> dict[str, Any]:
