@@ -8,7 +8,7 @@ from dryward import building, units
 from dryward.building import FixedMembrane, library
 from dryward.course.the_film_that_changes.scene import FilmBetweenFaces, LaminateFaces
 from dryward.physics import steady
-from dryward.teaching import lessons, vault
+from dryward.teaching import beliefs, guide, lessons, vault
 from dryward.verdict import of_steady
 from dryward.weather import Air
 
@@ -26,7 +26,7 @@ def film(kind):
     if kind == "variable":
         return library.membrane("teaching-variable")
     laminate = library.membrane("teaching-laminate")
-    return laminate.flipped() if kind == "flipped" else laminate
+    return laminate if kind == "flipped" else laminate.flipped()  # sensitive sheet to the room, or outward
 
 
 def profile(at):
@@ -103,17 +103,17 @@ def test_tight_and_opening_are_one_rule(tmp_path):
                 assert not (times <= 1.5 and "It opens" in page.sentence)
     go(page, Weather="desert", Film="variable", RH_in=40)
     assert "the film is tight, 0.611 perm" in page.sentence
-    go(page, Weather="winter", Film="flipped")
+    go(page, Weather="winter", Film="direction-dependent")
     assert "the film is tight, 0.471 perm" in page.sentence
 
 
 @pytest.mark.parametrize(
-    ("near", "far", "right", "wrong"), [(0.75, 0.25, 1.54, 0.83), (1.0, 0.5, 1.82, 1.31), (0.5, 0.0, 0.67, 0.40)]
+    ("near", "far", "toward", "outward"), [(0.75, 0.25, 1.54, 0.83), (1.0, 0.5, 1.82, 1.31), (0.5, 0.0, 0.67, 0.40)]
 )
-def test_known_numbers_of_the_film_with_two_faces(near, far, right, wrong):
-    both = film("direction-dependent"), film("flipped")
-    assert units.from_si(both[0].permeance(near, far), "perm") == pytest.approx(right, rel=0.02)
-    assert units.from_si(both[1].permeance(near, far), "perm") == pytest.approx(wrong, rel=0.02)
+def test_known_numbers_of_the_film_with_two_faces(near, far, toward, outward):
+    both = film("flipped"), film("direction-dependent")
+    assert units.from_si(both[0].permeance(near, far), "perm") == pytest.approx(toward, rel=0.02)
+    assert units.from_si(both[1].permeance(near, far), "perm") == pytest.approx(outward, rel=0.02)
 
 
 def test_the_picture_follows_the_kind_of_film(tmp_path):
@@ -122,10 +122,10 @@ def test_the_picture_follows_the_kind_of_film(tmp_path):
     go(page, Film="direction-dependent")
     right = page.views(page.state)
     assert isinstance(right, LaminateFaces)
-    assert right.permeance == pytest.approx(page.readouts["permeance"])
+    assert right.permeance_flipped == pytest.approx(page.readouts["permeance"])
     go(page, Film="flipped")
     wrong = page.views(page.state)
-    assert wrong.permeance_flipped == pytest.approx(page.readouts["permeance"])
+    assert wrong.permeance == pytest.approx(page.readouts["permeance"])
     assert wrong.permeance == pytest.approx(right.permeance, rel=1e-6)
 
 
@@ -188,3 +188,44 @@ def test_the_prediction_and_its_numbers():
     assert [round(each) for each in summer[:3]] == [75, 86, 80]
     assert [round(each) for each in winter[:2]] == [41, 14]
     assert (round(summer[3]), round(winter[3], 2)) == (13, 0.5)
+
+
+@pytest.mark.parametrize("outer", OUTER)
+@pytest.mark.parametrize("humidity", [40, 50])
+def test_the_right_way_round_is_the_better_one_in_january_and_in_july(outer, humidity, tmp_path):
+    """Tighter while the room pushes vapor out, more open while the heat pushes it in."""
+    page = open_page(ID, tmp_path)
+    right, wrong = (go(page, Weather="winter", Film=each, Outer=outer, RH_in=humidity) for each in SIDES)
+    assert right["permeance"] < 0.9 * wrong["permeance"]
+    assert right["gain"] <= wrong["gain"]
+    assert right["flow"] < wrong["flow"]
+    right, wrong = (go(page, Weather="summer", Film=each, Outer=outer, RH_in=humidity) for each in SIDES)
+    assert right["permeance"] > 1.02 * wrong["permeance"]
+    assert right["flow"] >= 0.999 * wrong["flow"]
+
+
+SIDES = "direction-dependent", "flipped"
+
+
+def test_words_sheet_and_belief_say_the_same_side(tmp_path):
+    page = open_page(ID, tmp_path)
+    options = [dict(each) if isinstance(each, dict) else each for each in page.controls["Film"].frame()["options"]]
+    assert "sensitive one outward" in str(options)
+    assert "sensitive sheet belongs outward" in beliefs.belief("same-both-ways").right
+    assert "sensitive sheet belongs outward" in guide.sheet(ID)
+    assert "sensitive sheet belongs outward" in lessons.lesson(ID).worked.text
+    for text in (lessons.lesson(ID).takeaway, *lessons.lesson(ID).notes.traps):
+        assert "not to a direction" not in text
+
+
+def test_what_the_sheet_tells_of_both_sides_is_on_the_page(tmp_path):
+    page = open_page(ID, tmp_path)
+    (trap,) = (each for each in lessons.lesson(ID).notes.traps if "belongs outward" in each)
+    for each in SIDES:
+        gain = go(page, Weather="winter", Film=each, Outer="osb", RH_in=40)["gain"]
+        assert units.show(gain, "vapor flux", "us") in trap
+    asked = lessons.read(lessons.lesson(ID).folder).still
+    told = dict(asked)["same-both-ways"]
+    for each in SIDES:
+        open_ = go(page, Weather="winter", Film=each, Outer="open-sheet", RH_in=60)["permeance"]
+        assert f"{{{units.from_si(open_, 'perm'):.2f} perm}}" in told

@@ -5,8 +5,10 @@ import io
 import numpy as np
 import pytest
 from drawn import CASES, cut, overlapping
+from matplotlib.text import Text
 from PIL import Image
 
+from dryward.pictures.drawing import DPI
 from dryward.pictures.exhibits import static
 
 NAMES = list(CASES)
@@ -18,19 +20,25 @@ def pixels(data):
 
 @pytest.mark.parametrize("name", NAMES)
 @pytest.mark.parametrize(
-    ("unit_system", "projector"),
-    [("us", False), ("us", True), ("si", False), pytest.param("si", True, marks=pytest.mark.slow)],
-)
-def test_words_are_whole_and_apart(name, unit_system, projector):
+    ("unit_system", "place"),
+    [("us", ""), ("us", "projector"), ("us", "narrow"), ("si", ""), ("si", "narrow"),
+     pytest.param("si", "projector", marks=pytest.mark.slow)],
+)  # fmt: skip
+def test_words_are_whole_and_apart(name, unit_system, place):
     kind, states = CASES[name]
-    picture = kind(unit_system, projector=projector)
+    picture = kind(unit_system, projector=place == "projector", narrow=place == "narrow")
     for state in states:
         picture.paint(state)
         assert cut(picture) == []
         assert overlapping(picture) == []
-    if projector:
-        texts = picture.figure.findobj(lambda artist: hasattr(artist, "get_fontsize"))
-        assert min(text.get_fontsize() for text in texts if text.get_text()) >= 20
+        texts = [text for text in picture.figure.findobj(Text) if text.get_text() and text.get_visible()]
+        assert not [text.get_text() for text in texts if place and "…" in text.get_text()]
+        # In px: 20 of the 1080 of a projector, 12 of a phone.
+        least = min(text.get_fontsize() for text in texts) * DPI / 72
+        assert least >= {"projector": 20, "narrow": 12, "": 11}[place] - 1e-9
+    if place == "narrow":
+        assert picture.width <= 366
+        assert picture.height <= 500
 
 
 @pytest.mark.parametrize("name", NAMES)
@@ -54,14 +62,18 @@ def straight(data):
 
 
 @pytest.mark.parametrize("name", NAMES)
-@pytest.mark.parametrize("projector", [False, pytest.param(True, marks=pytest.mark.slow)])
-def test_ground_and_layer_are_the_whole_picture(name, projector):
+@pytest.mark.parametrize(
+    "place", ["", *(pytest.param(each, marks=pytest.mark.slow) for each in ("projector", "narrow"))]
+)
+def test_ground_and_layer_are_the_whole_picture(name, place):
     kind, states = CASES[name]
-    picture, alone = kind(projector=projector), kind(projector=projector)
+    look = {"projector": {"projector": True}, "narrow": {"narrow": True, "scale": 2.0}}.get(place, {})
+    picture, alone = kind(**look), kind(**look)
     for state in (*states, states[0]):
         ground, moving = picture.layers(state)
         (below, _), (above, cover) = straight(ground), straight(moving)
-        assert above.shape == below.shape == (picture.height, picture.width, 3)
+        scale = int(picture.scale)
+        assert above.shape == below.shape == (scale * picture.height, scale * picture.width, 3)
         assert (cover == 0).mean() > 0.3, "the layer is mostly empty"
         assert cover.max() == 1
         assert np.array_equal(above * cover + below * (1 - cover), pixels(alone.render(state)))

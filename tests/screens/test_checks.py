@@ -44,6 +44,7 @@ def test_a_first_wrong_try_gets_a_hint_and_nothing_that_tells(id):
                 made = asked.answer(number, place(question, False, nth))
                 card = asked.frame()[number]
                 assert (card["right"], card["hint"], card["wrong"]) == (False, True, [card["chosen"]])
+                assert card["found"] is None
                 assert made.hint in card["reply"]
                 told = {each.reply for each in question.choices} | {each.why for each in question.choices if each.why}
                 assert not any(each in json.dumps(card, ensure_ascii=False) for each in told)
@@ -62,7 +63,8 @@ def test_the_second_wrong_try_is_told_in_full(page):
 
 def test_a_right_first_try_is_told_why_and_later_ones_are_no_riddle(page):
     assert answer(page, 1, True)["reply"] == page.questions.asked[1].right.reply
-    assert not answer(page, 1, False)["hint"]
+    later = answer(page, 1, False)
+    assert (later["hint"], later["right"], later["found"]) == (False, False, place(page.questions.asked[1], True))
 
 
 def test_the_same_choice_sent_twice_is_one_try(page):
@@ -77,7 +79,7 @@ def test_nothing_sent_before_an_answer_depends_on_which_one_is_right(page, monke
         for each in question.choices:
             object.__setattr__(each, "right", not each.right)
     assert page.questions.frame() == before
-    assert all(card["reply"] == "" and not card["right"] for card in before)
+    assert all((card["reply"], card["right"], card["found"]) == ("", False, None) for card in before)
 
 
 def test_opened_again_it_shows_the_answers_given(page, tmp_path):

@@ -286,6 +286,7 @@ MALFORMED = (
     {"kind": "answer", "number": 0, "choice": 99},
     {"kind": "fold", "key": "arithmetic", "open": "yes"},
     {"kind": "projector", "value": 1},
+    {"kind": "narrow", "value": 1},
 )
 
 
@@ -381,6 +382,20 @@ def test_projector_draws_another_picture(page):
     page.hear({"kind": "projector", "value": True})
     assert page.picture != before
     page.hear({"kind": "projector", "value": False})
+    assert page.picture == before
+
+
+def test_a_narrow_place_has_a_picture_of_its_own(page):
+    before, state = page.picture, page.state
+    page.hear({"kind": "narrow", "value": True})
+    assert page.widget.frame["narrow"]
+    assert page.state is state, "nothing is computed again"
+    assert page.live_pictures()[0].width < 400
+    assert page.picture != before
+    page.hear({"kind": "projector", "value": True})
+    assert not page.widget.frame["projector"], "a phone is no projector"
+    page.hear({"kind": "projector", "value": False})
+    page.hear({"kind": "narrow", "value": False})
     assert page.picture == before
 
 

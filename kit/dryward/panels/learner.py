@@ -218,6 +218,7 @@ class Questions:
                     "chosen": chosen,
                     "right": chosen is not None and question.choices[chosen].right,
                     "wrong": sorted({each for each in tries if not question.choices[each].right}),
+                    "found": next((each for each in tries if question.choices[each].right), None),
                     "hint": chosen is not None and not self.told(number),
                     "reply": self.reply(number),
                 }

@@ -216,6 +216,7 @@ class Page:
         self.questions, self.tasks = Questions(self.id, self.unit_system), Tasks(self.id)
         self.questions.again(self.settings.answers(self.id), self.unit_system)
         self._open: set[str] = set()  # the folds that are open
+        self._narrow = False  # whether the browser has a place as wide as a phone
         self.widget = protocol.PageWidget(texts=protocol.texts())
         self._make_controls({})
         self.stage = Stage(self)
@@ -389,12 +390,14 @@ class Page:
         return self.locked or self.stage.on
 
     def live_pictures(self) -> tuple[PictureCache, ...]:
-        """The pictures of the present unit system and type size, made once; a switch of either drops them."""
+        """The pictures of the present unit system, type size and width, made once; a switch of one drops them."""
         from dryward.pictures.drawing import PictureCache  # Matplotlib: a page needs it only when it is opened
 
         if not self._live_pictures:
             projector = bool(self.settings["projector"])
-            self._live_pictures = tuple(PictureCache(kind, self.unit_system, projector) for kind in self.kinds)
+            self._live_pictures = tuple(
+                PictureCache(kind, self.unit_system, projector, self._narrow) for kind in self.kinds
+            )
         return self._live_pictures
 
     # --- from one state to the next --------------------------------------------------
@@ -685,6 +688,13 @@ class Page:
     def _on_projector(self, value: bool) -> None:
         self._switch("projector", value)
 
+    def _on_narrow(self, value: bool) -> None:
+        self._narrow, self._live_pictures = value, ()
+        self.result = dataclasses.replace(self.result, layers=(), alts=())  # the same state, drawn anew
+        self._drawn, self._whole = self._drawn + 1, None
+        self.send_live()
+        self.send_frame()
+
     def _on_instructor(self, value: bool) -> None:
         self.prediction.reveal = False
         self._switch("instructor", value)
@@ -754,7 +764,8 @@ class Page:
             "care": self.lesson.care,
             "needs": needs and message("panels.best-after", lessons=needs),
             "system": self.unit_system,
-            "projector": settings["projector"],
+            "projector": settings["projector"] and not self._narrow,
+            "narrow": self._narrow,
             "type_size": settings["type_size"],
             "instructor": settings["instructor"],
             "locked": self.locked,
@@ -767,12 +778,13 @@ class Page:
             else [{"width": each.width, "height": each.height} for each in self.live_pictures()],
             "readouts": [{"name": each.name, "words": each.words} for each in self.readout_list if not each.hidden],
             "has_arithmetic": self.has_steps,
-            "folds": self._folds(),
-            "questions": self.questions.frame(),
+            # What it comes to, where from, and what is asked of it would tell a good part of the answer.
+            "folds": [] if self.covered else self._folds(),
+            "questions": [] if self.covered else self.questions.frame(),
             "still": leaving.frame(self.unit_system),
             "on": leaving.way(),
             "unkept": settings.trouble,
-            "takeaway": self.lesson.takeaway,
+            "takeaway": "" if self.covered else self.lesson.takeaway,
             "cautions": [
                 {"title": each.title, "text": self.say(each.text)} for each in map(words.caution, self.lesson.cautions)
             ],

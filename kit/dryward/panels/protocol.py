@@ -50,6 +50,7 @@ MESSAGES: dict[str, dict[str, tuple[type, ...]]] = {
     "fold": {"key": (str,), "open": (bool,)},
     "system": {"value": (str,)},
     "projector": {"value": (bool,)},
+    "narrow": {"value": (bool,)},  # the page has a place as wide as a phone, or no more
     "instructor": {"value": (bool,)},
 }
 
@@ -92,6 +93,7 @@ TEXTS: dict[str, tuple[str, ...]] = {
     "on-named": ("lesson",),
     "titled": ("title",),
     "controls": (),
+    "in-use": (),
     "arithmetic": (),
     "lesson": ("number", "title"),
     "takeaway": (),
@@ -184,6 +186,7 @@ class Frame(TypedDict):
     needs: str
     system: str
     projector: bool
+    narrow: bool
     type_size: int
     instructor: bool
     locked: bool

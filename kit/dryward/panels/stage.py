@@ -38,10 +38,11 @@ from dataclasses import dataclass, field
 from types import SimpleNamespace
 from typing import Any, Protocol
 
-from dryward.language import Beside
+from dryward.checks import PlainError
+from dryward.language import Beside, message
 from dryward.panels import protocol
 from dryward.panels.controls import Control
-from dryward.panels.learner import Prediction
+from dryward.panels.learner import Prediction, Settings
 from dryward.pictures import scenery
 from dryward.pictures.scenery import Place, Scene
 
@@ -52,6 +53,7 @@ class Page(Protocol):
     controls: dict[str, Control]
     unit_system: str
     prediction: Prediction
+    settings: Settings
     play: Play | None
     stage: Stage
 
@@ -181,9 +183,10 @@ class Stage:
         self.states: States = ()
         #: The states of the beat's case, before anything was moved.
         self.first: States = ()
-        back = page.prediction.chosen is not None
-        self.at = len(self.beats) if back else 0
-        if back:
+        #: Whether the learner was here before.
+        self._back = page.prediction.chosen is not None
+        self.at = len(self.beats) if self._back else 0
+        if self._back:
             for gone in self._gone.values():
                 gone.shown = gone.done = True
 
@@ -218,6 +221,9 @@ class Stage:
         """To a beat, or past the last one to the free page; the page's controls stand in its case."""
         if number != len(self.beats):
             protocol.place(number, self.beats)
+        before = (bet.name in self._gone[beat.id].chosen for beat in self.beats[:number] for bet in beat.bets)
+        if not (self._back or self.page.settings["instructor"] or all(before)):
+            raise PlainError(message("panels.first-the-bet"))
         self.at = number
         self.stand()
 

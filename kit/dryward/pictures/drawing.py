@@ -60,7 +60,7 @@ Entry: TypeAlias = tuple[str, str | None] | tuple[str, str | None, str]
 Grid: TypeAlias = Literal["both", "x", "y", ""]
 Made = TypeVar("Made", bound=Artist)
 
-#: Pixels per inch at scale 1, so that 20 pt are 20 pt on a screen.
+#: Pixels per inch at scale 1, so that 9 pt are 12 px of a page.
 DPI = 96
 
 
@@ -76,7 +76,10 @@ class Drawing:
 
     #: Width and height [px].
     size: tuple[int, int] = (860, 400)
-    projector_size: tuple[int, int] = (1180, 620)
+    #: At the right of the controls on a screen of 1920 x 1080, with the sentence under it.
+    projector_size: tuple[int, int] = (1440, 690)
+    #: Across a phone, with a slider and the sentence under it; parts that stand side by side stand one a row.
+    narrow_size: tuple[int, int] = (366, 420)
 
     def __init__(
         self,
@@ -85,10 +88,15 @@ class Drawing:
         paper: bool = False,
         size: tuple[int, int] | None = None,
         scale: float = 1.0,
+        narrow: bool = False,
     ) -> None:
-        self.unit_system, self.projector, self.paper = unit_system, projector, paper
-        self.width, self.height = size or (self.projector_size if projector else self.size)
-        self.type = style.PROJECTOR if projector else style.PRINTED if paper else style.NORMAL
+        self.unit_system, self.paper, self.narrow = unit_system, paper, narrow
+        self.projector = projector and not narrow
+        usual = self.narrow_size if narrow else self.projector_size if self.projector else self.size
+        self.width, self.height = size or usual
+        self.type = (
+            style.NARROW if narrow else style.PROJECTOR if self.projector else style.PRINTED if paper else style.NORMAL
+        )
         self.background = "#ffffff" if paper else style.PAPER
         self.pencil = "#8c8c8c" if paper else style.PENCIL
         self.faint = "#dddddd" if paper else style.FAINT
@@ -149,6 +157,17 @@ class Drawing:
             words = words[:-1]
         return words.rstrip() + "…" if words else ""
 
+    def folded(self, words: str, room: float, small: bool = False, most: int = 2) -> list[str]:
+        """The words in lines of a width [px], broken between words, and cut only where they need more lines."""
+        lines = [""]
+        for word in words.split(" "):
+            longer = f"{lines[-1]} {word}".lstrip()
+            if not lines[-1] or len(lines) == most or self.extent(longer, small) <= room:
+                lines[-1] = longer
+            else:
+                lines.append(word)
+        return [self.fitted(each, room, small) for each in lines]
+
     def words(
         self,
         x: float,
@@ -173,9 +192,14 @@ class Drawing:
         ax.set_facecolor("none")
         return ax
 
-    def columns(self, *shares: float, gap: float = 1.0) -> list[Box]:
-        """Boxes of px side by side, by their shares of the width."""
+    def columns(self, *shares: float, gap: float = 1.0, rows: Sequence[float] = ()) -> list[Box]:
+        """Boxes of px side by side, by their shares of the width.
+
+        On a narrow screen they stand one a row, by `rows`, their shares of the height.
+        """
         edge, space = 0.5 * self.type.words, gap * self.type.words
+        if self.narrow:
+            return self._stacked(rows or shares)
         room = self.width - 2 * edge - space * (len(shares) - 1)
         boxes, left = [], edge
         for share in shares:
@@ -184,11 +208,24 @@ class Drawing:
             left = right + space
         return boxes
 
+    def _stacked(self, shares: Sequence[float]) -> list[Box]:
+        """Boxes of px one below the other, by their shares of the height."""
+        space, top = 0.6 * self.type.words, self.height - 2.0
+        room = top - 2.0 - space * (len(shares) - 1)
+        boxes = []
+        for share in shares:
+            bottom = top - room * share / sum(shares)
+            boxes.append((3.0, bottom, self.width - 3.0, top))
+            top = bottom - space
+        return boxes
+
     def title(self, box: Box, words: str) -> Box:
-        """A line of words over a box; gives the box that is left."""
+        """Words over a box, in two lines where they need them; gives the box that is left."""
         left, bottom, right, top = box
-        self.words(left + 2, top - self.line, self.fitted(words, right - left), weight="bold")
-        return left, bottom, right, top - 1.35 * self.line
+        for line in self.folded(words, (right - left) / 1.12):  # bold is wider
+            top -= self.line
+            self.words(left + 2, top, line, weight="bold")
+        return left, bottom, right, top - 0.35 * self.line
 
     def put(self, artist: Made) -> Made:
         """An artist in px on the figure; gives it back."""
@@ -219,11 +256,15 @@ class Drawing:
         """
         left, bottom, right, top = box
         line = self.line
+        a, b = left + self.extent(digits, small=True) + 10, right - 0.7 * line
+        middle = (a + b) / 2
+        across = self.folded(xlabel, 2 * min(middle - left, right - middle)) if xlabel else []
+        upward = self.folded(ylabel, right - left) if ylabel else []
         inner = (
-            left + self.extent(digits, small=True) + 10,
-            bottom + (2.35 if xlabel else 1.25) * line,
-            right - 0.7 * line,
-            top - (1.75 if ylabel else 0.6) * line,
+            a,
+            bottom + (1.25 + 1.1 * len(across)) * line,
+            b,
+            top - (0.75 + len(upward) if upward else 0.6) * line,
         )
         ax = self.place(inner)
         for side in ("top", "right"):
@@ -231,63 +272,70 @@ class Drawing:
         for side in ("left", "bottom"):
             ax.spines[side].set(color=style.INK, linewidth=1.0 * self.type.thick)
         ax.tick_params(
-            length=3 * self.type.thick, width=0.8 * self.type.thick, color=style.INK, labelcolor=style.INK, pad=2
+            length=3 * self.type.thick,
+            width=0.8 * self.type.thick,
+            color=style.INK,
+            labelcolor=style.INK,
+            pad=2 * self.type.thick,
         )
         ax.tick_params(labelsize=self.type.small, labelfontfamily=style.FAMILY[0])
         if grid:
             ax.grid(axis=grid, color=self.faint, linewidth=0.8 * self.type.thick)
             ax.set_axisbelow(True)
-        across = (inner[2] - inner[0]) / (1.7 * self.extent("0000", small=True))
-        upward = (inner[3] - inner[1]) / (1.7 * line)
-        for axis, room in ((ax.xaxis, across), (ax.yaxis, upward)):
+        wide = (inner[2] - inner[0]) / (1.7 * self.extent("0000", small=True))
+        high = (inner[3] - inner[1]) / (1.7 * line)
+        for axis, room in ((ax.xaxis, wide), (ax.yaxis, high)):
             axis.set_major_formatter(_Ticks())
             axis.set_major_locator(MaxNLocator(max(2, int(room)), steps=[1, 2, 2.5, 5, 10]))
-        if xlabel:
-            middle = (inner[0] + inner[2]) / 2
-            xlabel = self.fitted(xlabel, 2 * min(middle - left, right - middle))
-            self.words(middle, bottom + 0.35 * line, xlabel, ha="center")
-        if ylabel:
-            self.words(left + 2, top - line, self.fitted(ylabel, right - left), weight="normal")
+        for row, words in enumerate(reversed(across)):
+            self.words(middle, bottom + (0.35 + 1.1 * row) * line, words, ha="center")
+        for row, words in enumerate(upward):
+            self.words(left + 2, top - (1 + row) * line, words)
         return ax
 
     def key(self, entries: Sequence[Entry], left: float, top: float, right: float) -> float:
         """A key: samples with words, in as many rows as it takes; gives its lower edge [px]."""
-        for (quantity, words, *marker), x, row in self._set(entries, left, right):
-            y = top - row * self.line
+        places, rows = self._set([words or style.label(quantity) for quantity, words, *_ in entries], left, right)
+        for (quantity, _, *marker), (lines, x, row) in zip(entries, places, strict=True):
+            y = self._told(lines, x, top - row * self.line, 3.0)
             self._sample(quantity, x, y + 0.34 * self.line, 2.2 * self.type.words, *marker)
-            self.words(x + 3.0 * self.type.words, y + 0.1 * self.line, words, small=True)
-        return top - row * self.line
+        return top - rows * self.line
 
     def line_key(
         self, looks: Sequence[dict[str, Any]], names: Sequence[str], left: float, top: float, right: float
     ) -> float:
         """A key of lines that differ by more than their quantity, by keywords; gives its edge [px]."""
-        x, y = left, top - self.line
-        for look, name in zip(looks, names, strict=True):
-            wide = 3.0 * self.type.words + self.extent(name, small=True)
-            if x > left and x + wide > right:
-                x, y = left, y - self.line
+        places, rows = self._set(names, left, right)
+        for look, (lines, x, row) in zip(looks, places, strict=True):
+            y = self._told(lines, x, top - row * self.line, 3.0)
             self.put(Line2D([x, x + 2.4 * self.type.words], [y + 0.34 * self.line] * 2, **look))
-            fitted = self.fitted(name, right - x - 3.0 * self.type.words, small=True)
-            self.words(x + 3.0 * self.type.words, y + 0.1 * self.line, fitted, small=True)
-            x += wide + 1.2 * self.type.words
-        return y
+        return top - rows * self.line
 
     def key_height(self, entries: Sequence[Entry], left: float, right: float) -> float:
         """Height a key will take [px]."""
-        return self._set(entries, left, right)[-1][-1] * self.line
+        return (
+            self._set([words or style.label(quantity) for quantity, words, *_ in entries], left, right)[1] * self.line
+        )
 
-    def _set(self, entries: Sequence[Entry], left: float, right: float) -> list[tuple[tuple[str, ...], float, int]]:
-        """Each entry of a key with its place: x [px] and row, from 1."""
+    def _told(self, lines: Sequence[str], x: float, y: float, indent: float) -> float:
+        """The words of an entry, right of its sample; gives the height of the first line [px]."""
+        for number, line in enumerate(lines):
+            self.words(x + indent * self.type.words, y + (0.1 - number) * self.line, line, small=True)
+        return y
+
+    def _set(self, names: Sequence[str], left: float, right: float) -> tuple[list[tuple[list[str], float, int]], int]:
+        """The lines of each entry of a key, its x [px] and its first row, from 1; and how many rows there are."""
         x, row, found = left, 1, []
-        for quantity, words, *marker in entries:
-            words = words or style.label(quantity)
-            wide = 3.0 * self.type.words + self.extent(words, small=True)
+        sample = 3.0 * self.type.words
+        for name in names:
+            wide = sample + self.extent(name, small=True)
             if x > left and x + wide > right:
                 x, row = left, row + 1
-            found.append(((quantity, words, *marker), x, row))
+            lines = self.folded(name, right - x - sample, small=True)
+            found.append((lines, x, row))
+            row += len(lines) - 1
             x += wide + 1.2 * self.type.words
-        return found
+        return found, row
 
     def _sample(self, quantity: str, x: float, y: float, long: float, marker: str = "") -> None:
         this, color = style.look(quantity), self.color(quantity)
@@ -623,8 +671,11 @@ def described(picture: LivePicture[State], state: State) -> str:
 class PictureCache(Generic[State]):
     """Draws states of one kind, each with a picture whose standing part fits already, if there is one."""
 
-    def __init__(self, kind: type[LivePicture[State]], unit_system: str = "us", projector: bool = False) -> None:
-        self._make = lambda: kind(unit_system, projector)
+    def __init__(
+        self, kind: type[LivePicture[State]], unit_system: str = "us", projector: bool = False, narrow: bool = False
+    ) -> None:
+        # A phone has two or three of its own pixels to one of the page.
+        self._make = lambda: kind(unit_system, projector, scale=2.0 if narrow else 1.0, narrow=narrow)
         self._first = self._make()
         self._drawn: OrderedDict[Hashable, LivePicture[State]] = OrderedDict()
         self._last: tuple[State, LivePicture[State]] | None = None

@@ -387,9 +387,12 @@ def arrow(look: str, start: Place, end: Place, share: float = 1.0) -> dict[str, 
     return {"kind": "arrow", "look": _look(look), "points": [list(start), list(end)], "amount": share}
 
 
-def tag(text: str, at: Place, look: str = "", side: str = "middle") -> dict[str, Any]:
-    """Words at a place; `side` is where they stand from it: left, right, over, under or middle."""
-    return {"text": text, "at": list(at), "look": _look(look), "side": side}
+def tag(text: str, at: Place, look: str = "", side: str = "middle", minor: bool = False) -> dict[str, Any]:
+    """Words at a place; `side` is where they stand from it: left, right, over, under or middle.
+
+    Minor ones are placed last, and left out of a small picture that has no room for them.
+    """
+    return {"text": text, "at": list(at), "look": _look(look), "side": side, "minor": minor}
 
 
 def flow(rate: float, *places: Place, spread: float = 0.0) -> dict[str, Any]:

@@ -120,6 +120,8 @@ def draw_layer(picture: LivePicture[Any], what: str, left: float, right: float, 
     )  # fmt: skip
 
 
+#: Planes closer than this are one [m].
+_SAME_PLACE = 1e-6
 #: A drying arrow of full width stands for this much [kg/(s m2)]: 20 g/m2 day.
 FULL_ARROW = 20e-3 / 86400
 
@@ -192,10 +194,16 @@ class SectionPart:
         self._make(state)
 
     def _key(self, state: SteadyRoof) -> list[Entry]:
-        entries = [("temperature", None), ("dew point", message("pictures.dew-point-depth")), ("wet", None)]
+        entries: list[Entry] = [
+            ("temperature", None),
+            ("dew point", message("pictures.dew-point-depth")),
+            ("wet", None),
+        ]
         if state.drying is not None:
-            wide = None if self.picture.projector else message("pictures.drying-wide-is-fast")
-            entries.append(("drying", wide))
+            entries += [
+                ("drying", message("pictures.leaves")),
+                ("vapor pressure", message("pictures.comes-in"), "arrow"),
+            ]
         return [*entries, *self.extra]
 
     def _scale(self, assembly: Assembly, left: float, right: float) -> None:
@@ -279,7 +287,7 @@ class SectionPart:
         self.limits = self.temperature_limits(state)
         low, high = (p.shown(t, "temperature") for t in self.limits)
         step = 20 if p.unit_system == "us" else 10
-        if (high - low) / step * 1.5 * p.line > self.roof - self.floor:
+        while (high - low) / step * 1.5 * p.line > self.roof - self.floor:
             step *= 2
         for number in np.arange(math.ceil(low / step - 1e-9) * step, high + 1e-6, step):
             share = (number - low) / (high - low)
@@ -310,7 +318,11 @@ class SectionPart:
         return self._moving(shape)
 
     def _make(self, state: SteadyRoof) -> None:
-        self.arrows = [self._shape("drying"), self._shape("drying")] if state.drying is not None else []
+        self.arrows: list[Polygon] = []
+        self.supplies: list[Polygon] = []
+        if state.drying is not None:
+            self.arrows = [self._shape("drying") for _ in range(2)]
+            self.supplies = [self._shape("vapor pressure") for _ in range(2)]
         self.isotherm = self._line("dew point")
         self.temperature = self._line("temperature")
         wet = style.look("wet")
@@ -338,16 +350,20 @@ class SectionPart:
             spots = np.repeat([float(self.x(plane.depth)) for plane in planes], len(heights))
             self.drops.set_data(spots, np.tile(heights, len(planes)))
         if state.drying is not None:
-            self._drying(state.drying, dried_depth(state))
+            depth = dried_depth(state)
+            self._drying(state.drying, depth, any(abs(plane.depth - depth) < _SAME_PLACE for plane in planes))
 
-    def _drying(self, drying: Drying, depth: float) -> None:
+    def _drying(self, drying: Drying, depth: float, wet: bool) -> None:
+        """What leaves a wet face, and what comes to it; nothing at a dry one."""
         spot, high = float(self.x(depth)), self.roof - self.floor
         tallest = 0.3 * high
         rates = (drying.inward, drying.outward)
-        for shape, rate, way in zip(self.arrows, rates, (-1, 1), strict=True):
+        for leaves, comes, rate, way in zip(self.arrows, self.supplies, rates, (-1, 1), strict=True):
             width = tallest * min(abs(rate) / FULL_ARROW, 1.0)
-            shape.set_visible(width > 0.8)
             # A negative rate comes in from that side instead of leaving that way.
+            shape, other = (leaves, comes) if rate > 0 else (comes, leaves)
+            shape.set_visible(wet and width > 0.8)
+            other.set_visible(False)
             reach = (self.left + self.inside) / 2 if way < 0 else (self.outside + self.right) / 2
             start, end = (spot, reach) if rate > 0 else (reach, spot)
             shape.set_xy(arrow(start, self.floor + 0.3 * high, end, max(width, 2.5), max(1.5 * width, 9)))
@@ -522,7 +538,7 @@ class SectionAndProfile(LivePicture[SteadyRoof]):
     """Section and graph side by side in one figure."""
 
     size = (860, 400)
-    projector_size = (1180, 680)
+    narrow_size = (366, 470)
 
     def __init__(self, *args: Any, **keys: Any) -> None:
         super().__init__(*args, **keys)
@@ -533,8 +549,14 @@ class SectionAndProfile(LivePicture[SteadyRoof]):
 
     def draw_static(self, state: SteadyRoof) -> None:
         middle = 0.52 * self.width
-        self.section.static(state, (6, 6, middle - 10, self.height - 4))
-        self.graph_part.static(state, (middle + 6, 4, self.width - 6, self.height - 4))
+        section, graph = (
+            (6.0, 6.0, middle - 10, self.height - 4.0),
+            (middle + 6, 4.0, self.width - 6.0, self.height - 4.0),
+        )
+        if self.narrow:
+            section, graph = self.columns(0.52, 0.48, rows=(0.57, 0.43))
+        self.section.static(state, section)
+        self.graph_part.static(state, graph)
 
     def draw_moving(self, state: SteadyRoof) -> None:
         self.section.moving(state)

@@ -98,7 +98,8 @@ class Type:
     thick: float
 
 
-#: At a desk, on a projector, on paper.
+#: At a desk, on a projector (20 px of 1080), on a phone (12 px), on paper.
 NORMAL = Type(10.0, 9.0, 1.0)
-PROJECTOR = Type(20.0, 20.0, 1.7)
+PROJECTOR = Type(15.75, 15.0, 1.7)
+NARROW = Type(9.0, 9.0, 1.0)
 PRINTED = Type(9.0, 8.0, 0.8)

@@ -72,7 +72,7 @@ def dew_line(profile: Profile, assembly: Assembly) -> dict[str, Any]:
     text = message("pictures.dew-point-line")
     return {
         "marks": [scenery.line("dew point", ("slope", 0.0, d), ("slope", 1.0, d))],
-        "tags": [scenery.tag(text, ("slope", 0.16, d), "dew point")],
+        "tags": [scenery.tag(text, ("slope", 0.16, d), "dew point", minor=True)],
     }
 
 
@@ -87,7 +87,7 @@ def water(profile: Profile, assembly: Assembly, system: str) -> dict[str, Any]:
         if plane is worst:
             marks.append(scenery.drops(("lens", 0.08, LENS_FACE), ("lens", 0.92, LENS_FACE), amount, frost))
             text = message("pictures.gathers-here", frost=frost, amount=a_day(plane.rate, system))
-            tags.append(scenery.tag(text, ("slope", 0.45, 1.0), "wet", "over"))
+            tags.append(scenery.tag(text, ("slope", 0.45, 1.0), "wet", "over", minor=True))
     return {"marks": marks, "tags": tags}
 
 
@@ -96,7 +96,7 @@ def face(profile: Profile, layer: str, system: str) -> dict[str, Any]:
     node = profile.face(layer, 0)
     temperature, humidity = _state(float(profile.temperature[node]), float(profile.relative_humidity[node]), system)
     text = message("pictures.face-is", temperature=temperature, humidity=humidity)
-    return {"tags": [scenery.tag(text, ("lens", 0.5, 1.0), "", "over")]}
+    return {"tags": [scenery.tag(text, ("lens", 0.5, 1.0), "", "over", minor=True)]}
 
 
 def vapor(profile: Profile, assembly: Assembly) -> dict[str, Any]:

@@ -179,7 +179,6 @@ class YearGraph(LivePicture[MoistureYear]):
     """Moisture of the planes over the months, over bars of water in and out."""
 
     size = (860, 420)
-    projector_size = (1180, 740)
 
     def signature(self, state: MoistureYear) -> tuple[Any, ...]:
         bars = ceiling(
@@ -373,7 +372,7 @@ class MonthBars(LivePicture[MonthlyWater]):
     """Bars up for wetting, bars down for drying, and the carry-over line."""
 
     size = (760, 400)
-    projector_size = (1180, 620)
+    narrow_size = (366, 360)
 
     def signature(self, state: MonthlyWater) -> tuple[Any, ...]:
         up = self.shown(max(*state.condensed, *state.held), "area density")
@@ -456,7 +455,6 @@ class TwoYearGraphs(LivePicture[TwoYears]):
     """The same graph twice, so that heights can be compared across."""
 
     size = (860, 360)
-    projector_size = (1180, 600)
 
     def signature(self, state: TwoYears) -> tuple[Any, ...]:
         one, other = state.years

@@ -163,12 +163,6 @@ class Draw:
         return Question(self.kind, prompt, (), self.seed, looked_for, given=dict(self.given))
 
     why = ""
-    hint = ""
-
-    def hinted(self, text: str) -> Draw:
-        """What is said to the first wrong answer: where to look, and not what is right."""
-        self.hint = text
-        return self
 
     def because(self, text: str) -> Draw:
         """What the reply to the right answer says, and every wrong one ends with."""
@@ -179,8 +173,6 @@ class Draw:
         """The question, once the reason of its answer is known to the replies."""
         if self._has("why"):
             self.because(self._text("why"))
-        if self._has("hint"):
-            self.hinted(self._text("hint"))
         return self._text("ask")
 
     def _ends(self, name: str) -> list[str]:
@@ -205,7 +197,8 @@ class Draw:
         return message("questions.right-because", why=self.why) if self.why else message("questions.right")
 
     def _hint(self, id: str) -> str:
-        return self.hint or words.shown(belief(id).hint, self.unit_system)
+        """Where to look, and not what is right: as the check says it, else as its belief does."""
+        return self._text("hint") if self._has("hint") else words.shown(belief(id).hint, self.unit_system)
 
     def _reply(self, id: str, here: Sequence[str]) -> str:
         known = belief(id)

@@ -47,7 +47,6 @@ class NightPicture(LivePicture[NightUnderSky]):
     """Three temperatures through a night, and a bar of frost."""
 
     size = (860, 400)
-    projector_size = (1180, 620)
 
     def _limits(self, state: NightUnderSky) -> tuple[float, float]:
         """The ends of the temperature axis, in whole steps of the reader's unit [degC]."""
@@ -66,7 +65,7 @@ class NightPicture(LivePicture[NightUnderSky]):
 
     def draw_static(self, state: NightUnderSky) -> None:
         limits, most, (start, end) = self.signature(state)
-        left, right = self.columns(0.78, 0.22)
+        left, right = self.columns(0.78, 0.22, rows=(0.7, 0.3))
         entries: list[Entry] = [("outdoor air", None), ("temperature", message("covering")),
                    ("dew point", message("dew-point")), ("frost", message("frosting"))]  # fmt: skip
         foot = self.key(entries, left[0], left[3], left[2])

@@ -48,6 +48,7 @@ step-rise = From the driest day to the wettest of the judged year, in percent, t
 
 why-late-why = { $rate } over { $weeks } more weeks add { $points } MC to { $board }. Gain goes on until drying beats it.
 why-late-ask = In a run the sheathing is wettest { $weeks } weeks after the coldest day. In those weeks { $board } still gains { $rate }. Why so late?
+why-late-hint = What does the OSB do in those weeks, week by week?
 why-late-right = Storage: the wood gains as long as more comes than goes.
 why-late-one-check-decides = The model lags behind.
 why-late-one-check-decides-reply = The lag is real. Wood fills up and empties slowly.
@@ -58,6 +59,7 @@ why-late-wet-roof-needs-vents-reply = There is no rain in this run. It is water 
 why-late-wet-roof-needs-vents-seems = A roof that is wet in spring has been rained on.
 each-october-why = It rises by { $step } MC a year and does not level off. It does not dry back.
 each-october-ask = Three Octobers in a run show { $years } MC in the sheathing. What do you do?
+each-october-hint = Hold the three against each other. Where would the fourth one be?
 # One more year of the list in the question.
 each-october-next = { $years }, { $year }
 each-october-right = Change something: the leaks, the indoor RH or the layers. Then run it again.
@@ -66,6 +68,7 @@ each-october-no-drops-no-problem = Nothing. There are no drops.
 each-october-one-check-decides = Nothing. It passed the dew-point check.
 north-and-south-why = At noon in late December the south side takes { $south } of the straight sun, the north side { $north }.
 north-and-south-ask = The same roof, { $pitch } in 12, faces north on one side and south on the other, at { $latitude }° north. Which side is wetter at winter's end?
+north-and-south-hint = What falls on the one side and not on the other?
 north-and-south-right = North.
 north-and-south-air-is-a-sponge = South. Warm air holds more water.
 north-and-south-sun-does-not-matter = The same. It is one roof and one house.

@@ -31,6 +31,7 @@ step-flow = Flow: permeance times push.
 ## The questions
 
 class-of-ask = A sheet has { $perms } by dry cup. Which vapor retarder class is it?
+class-of-hint = Look up the limits of the three classes, and hold the number against each.
 class-of-class = { $kind ->
         [class-I] Class I
         [class-II] Class II
@@ -40,9 +41,11 @@ class-of-vapor-barrier-is-air-barrier = No class. Only a perfect sheet is a reta
 # $limits is a whole sentence.
 class-of-other-reply = { $other } has other limits. { $limits }
 which-rules-ask = Drywall of { $drywall }, paint of { $paint } and a sheet of { $sheet } lie in a row. { $asked }
+which-rules-hint = Must the vapor pass one of these layers, or all of them?
 which-rules-label-perm-is-the-perm-reply = Vapor must pass all three. The tightest rules: { $found }.
 gap-why = By area, { $share } open and the rest shut make { $left }, not { $beside }.
 gap-ask = A film of { $film } lies behind painted drywall, and { $share } of the film is missing. How much of the diffusion does it still stop?
+gap-hint = How much of the area is still covered, and how much passes through each of the two parts?
 gap-label-perm-is-the-perm-reply = The label holds for the whole sheet. With the gap it stops { $cut }.
 gap-share-reply = { $share } is the part that is missing, not what the rest stops: that is { $cut }.
 

@@ -45,7 +45,6 @@ class Pipe(LivePicture[LayersInRow]):
     """The pipe with its valves, over the steps of vapor pressure; a bar of flow."""
 
     size = (860, 400)
-    projector_size = (1180, 640)
 
     def signature(self, state: LayersInRow) -> tuple[float, float, tuple[str, ...]]:
         drop = ceiling(self.shown(state.difference, "pressure") / 1.001, _DROPS[self.unit_system])
@@ -54,7 +53,7 @@ class Pipe(LivePicture[LayersInRow]):
 
     def draw_static(self, state: LayersInRow) -> None:
         drop, flow, names = self.signature(state)
-        left, right = self.columns(0.78, 0.22)
+        left, right = self.columns(0.78, 0.22, rows=(0.7, 0.3))
         middle = left[1] + 0.54 * (left[3] - left[1])
         self._steps((left[0], left[1], left[2], middle), drop, len(names))
         a, b = (self.ax.transAxes.transform([(0, 0), (1, 0)]) / self.scale)[:, 0]
@@ -77,12 +76,14 @@ class Pipe(LivePicture[LayersInRow]):
         self.dots = self.dot(ax, "vapor pressure", "o", 0.7)
 
     def _pipe(self, left: float, right: float, floor: float, top: float, names: tuple[str, ...]) -> None:
-        roof = top - 1.4 * self.line
-        self.floor, self.roof, self.left, self.right = floor, roof, left, right
         wide = (right - left) / len(names)
-        for place, name in enumerate(names):
+        folded = [self.folded(name, wide - 6, small=True) for name in names]
+        roof = top - (0.4 + max(map(len, folded))) * self.line
+        self.floor, self.roof, self.left, self.right = floor, roof, left, right
+        for place, lines in enumerate(folded):
             x = left + (place + 0.5) * wide
-            self.words(x, roof + 0.35 * self.line, self.fitted(name, wide - 6, small=True), small=True, ha="center")
+            for row, words in enumerate(reversed(lines)):
+                self.words(x, roof + (0.35 + row) * self.line, words, small=True, ha="center")
         wall: dict[str, Any] = {"facecolor": self.pencil, "edgecolor": style.INK, "linewidth": 1.2 * self.type.thick}
         self.gates = [
             [self.moving(self.put(Polygon(np.zeros((3, 2)), closed=True, **wall))) for _ in range(2)] for _ in names

@@ -41,6 +41,7 @@ filled-cavity-why = The film goes from { $warm } to { $cool }, its room face see
    *[no] The roof is { $after }
 }, with { $share } of the R inside the film.
 filled-cavity-ask = Someone fills the service cavity with { $inside }, under { $outside } outside the film. It is { $cold } outside, { $room } and { $rh } inside. What does the film do?
+filled-cavity-hint = How warm is the film once the cavity is filled, and what RH does it see there?
 filled-cavity-right = It cools, feels damper air, and opens.
 filled-cavity-label-r-is-wall-r = It gets better. More R is more R.
 filled-cavity-label-r-is-wall-r-reply = More R inside the film makes the film colder.
@@ -48,6 +49,7 @@ filled-cavity-film-knows-the-season = Nothing. It is winter, so it is tight.
 filled-cavity-film-closes-when-humid = It closes, since it is more humid.
 why-empty-why = With { $resistance } in the cavity the film sits at { $warm } and { $humid } on its room face.
 why-empty-ask = It is { $cold } outside and { $rh } inside. Why is the service cavity left nearly empty?
+why-empty-hint = Fill the cavity on the page and watch the film: how warm it is, what RH it sees, what it does.
 why-empty-right = So that the film stays warm and on the dry side.
 why-empty-label-r-is-wall-r = To save money.
 why-empty-label-r-is-wall-r-reply = R there would cost little. It would make the film cold.
@@ -62,6 +64,7 @@ steam-bath-why = In this roof the bath brings { $bath }, a bedroom { $bedroom }.
    *[dry] and the roof is dry
 }.
 steam-bath-ask = A bathroom that stays steamy, { $room } and { $steam }, lies under the same vault, with { $resistance } inside the film, OSB outside, and { $cold } outdoors. What do you change?
+steam-bath-hint = What RH does the film see over such a room, and how open is it then?
 steam-bath-right = More fan, less R inside the film or a tighter film there. Then work it out in the kit, and ask the designer.
 steam-bath-more-vents-always-help = More vents outside.
 steam-bath-more-vents-always-help-reply = The vent is beyond the OSB. The water comes from the room.

@@ -39,7 +39,6 @@ class Inside(LivePicture[FilmInLayers]):
     """Three small graphs over the share of R inside, with one moving dot each."""
 
     size = (860, 400)
-    projector_size = (1180, 640)
 
     def signature(self, state: FilmInLayers) -> Any:
         low, high = float(np.min(state.temperature)), float(np.max(state.temperature))
@@ -53,8 +52,7 @@ class Inside(LivePicture[FilmInLayers]):
     def draw_static(self, state: FilmInLayers) -> None:
         low, high, far = self.signature(state)
         boxes = self.columns(1, 1, 1, gap=1.4)
-        wide = boxes[-1][2] - boxes[0][0]
-        x, y = boxes[0][0] + wide / 2, boxes[0][1] + 0.3 * self.line
+        x, y = (boxes[0][0] + boxes[-1][2]) / 2, boxes[-1][1] + 0.3 * self.line
         self.words(x, y, message("graph-share"), ha="center")
         labels = (
             message("graph-temperature", unit=self.symbol("temperature")),
@@ -64,7 +62,8 @@ class Inside(LivePicture[FilmInLayers]):
         quantities = ("temperature", "relative humidity", "permeance")
         self.graphs = []
         for (left, bottom, right, top), label, quantity in zip(boxes, labels, quantities, strict=True):
-            ax = self.graph((left, bottom + 1.2 * self.line, right, top), "", label)
+            words = 1.2 * self.line if bottom == boxes[-1][1] else 0.0
+            ax = self.graph((left, bottom + words, right, top), "", label)
             ax.set_xlim(0, 100 * far)
             line = self.moving(ax.plot([], [], **self.stroke(quantity))[0])
             look = self.stroke("here", linestyle=(0, (2, 2)), linewidth=1.3 * self.type.thick)

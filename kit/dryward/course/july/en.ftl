@@ -65,12 +65,14 @@ colder-room-why = { $damp ->
    *[yes] The plastic got colder. Its outer face goes from { $first } to wet, { $wet }. At { $first } it was damp: { $reason }.
 }
 colder-room-ask = Plastic is on the inside, and it is { $hot } and { $humid } outside. The air conditioning goes from { $high } to { $low }. What happens on the outer face of the plastic?
+colder-room-hint = How cold is the outer face of the plastic, before and after? What is the dew point of the outdoor air?
 colder-room-right = It gets wet.
 colder-room-barrier-always-inside = Nothing. Plastic is plastic.
 colder-room-wrong-side-of-the-film = It dries. Air conditioning dries.
 colder-room-wrong-side-of-the-film-reply = It dries the room, not the cavity behind the plastic.
 summer-water-why = The outdoor dew point is { $dew }, above { $back }. So it depends on the layers.
 summer-water-ask = Outside it is { $hot } and { $humid }. The back of the drywall is { $back }. Can water form there?
+summer-water-hint = Hold the back of the drywall against the dew point of the outdoor air.
 summer-water-right = Yes, if the outdoor vapor can get there.
 summer-water-barrier-always-inside = No, it is summer.
 summer-water-barrier-always-inside-reply = The damp side swaps with the season. In July it is outside.
@@ -78,6 +80,7 @@ summer-water-wrong-side-of-the-film = Only if the room is humid.
 summer-water-wrong-side-of-the-film-reply = The vapor comes from outside. The room only makes the face cold.
 spring-drying-why = Toward the room: { $bare } with no film, { $film } with the variable film, { $plastic } with plastic.
 spring-drying-ask = It is spring, { $mild } and 60 % outside, { $room } and { $rh } inside. Wood on the inside of the OSB is wet. Which inner layer lets it dry toward the room?
+spring-drying-hint = For each of the three: how open is the way from the wet wood to the room?
 spring-drying-right = The variable film, or no film.
 spring-drying-two-barriers-twice-as-good = Plastic. It keeps water out.
 spring-drying-two-barriers-twice-as-good-reply = It keeps water in just as well: { $plastic } inward, not { $film }.

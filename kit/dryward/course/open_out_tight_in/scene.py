@@ -46,7 +46,6 @@ class BalanceMap(LivePicture[GainMap]):
     """Filled bands of gain, a key of bands, and the mark of where you are."""
 
     size = (860, 420)
-    projector_size = (1180, 660)
 
     def signature(self, state: GainMap) -> Hashable:
         return tuple(state.inner), tuple(state.outer)
@@ -58,7 +57,7 @@ class BalanceMap(LivePicture[GainMap]):
         return shown
 
     def draw_static(self, state: GainMap) -> None:
-        left, right = self.columns(0.72, 0.28)
+        left, right = self.columns(0.72, 0.28, rows=(0.74, 0.26))
         foot = self.key([("here", None)], left[0], left[3], left[2])
         unit = self.symbol("permeance")
         self.ax = ax = self.graph(
@@ -116,12 +115,17 @@ class BalanceMap(LivePicture[GainMap]):
             message("key-band", low=written(low, "g"), high=written(high, "g"))
             for low, high in zip(bands[-2::-1], bands[:0:-1], strict=True)
         ]
-        for text, tint in zip((*words, message("key-none")), (*tints[::-1], self.background), strict=True):
-            swatch = Rectangle((left, y - 0.1 * self.line), 2.2 * self.type.words, 0.95 * self.line, facecolor=tint,
+        # Under the map they stand in two columns.
+        columns = 2 if self.narrow else 1
+        pairs = zip((*words, message("key-none")), (*tints[::-1], self.background), strict=True)
+        for place, (text, tint) in enumerate(pairs):
+            x = left + place % columns * (right - left) / columns
+            swatch = Rectangle((x, y - 0.1 * self.line), 2.2 * self.type.words, 0.95 * self.line, facecolor=tint,
                                edgecolor=style.INK, linewidth=0.9 * self.type.thick)  # fmt: skip
             self.put(swatch)
-            self.words(left + 3.0 * self.type.words, y + 0.1 * self.line, text, small=True)
-            y -= step
+            self.words(x + 3.0 * self.type.words, y + 0.1 * self.line, text, small=True)
+            if place % columns == columns - 1:
+                y -= step
 
     def draw_moving(self, state: GainMap) -> None:
         if self.gain is None or not np.array_equal(self.gain, state.gain):

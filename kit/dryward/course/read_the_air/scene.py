@@ -34,7 +34,6 @@ class Curve(LivePicture[AirsOnCurve]):
     """Vapor pressure over temperature, and a bar of water for each air."""
 
     size = (860, 400)
-    projector_size = (1180, 620)
     looks = ("vapor pressure", "room air")
 
     def _airs(self, state: AirsOnCurve) -> tuple[Air, Air]:
@@ -52,7 +51,7 @@ class Curve(LivePicture[AirsOnCurve]):
 
     def draw_static(self, state: AirsOnCurve) -> None:
         warmest, most = self.signature(state)
-        left, right = self.columns(0.7, 0.3)
+        left, right = self.columns(0.7, 0.3, rows=(0.64, 0.36))
         first, second = (message("key-air", name=name) for name in NAMES)
         entries: list[Entry] = [("saturation", None), ("vapor pressure", first, "o"), ("room air", second, "s"),
                    ("dew point", message("key-dew-point"))]  # fmt: skip

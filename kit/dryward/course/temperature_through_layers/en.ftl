@@ -44,14 +44,17 @@ step-there = { $over ->
 
 behind-the-board-why = { $outer } of { $total } is outside the plane, so it is { $share } of the way up from outdoors: { $found }.
 behind-the-board-ask = A wall has { $total } in { $thick }. Of that, { $outer } in { $board } is outside one plane. It is { $warm } inside and { $cold } outside. How warm is the plane?
+behind-the-board-hint = Write down the whole R, and the R on each side of this plane.
 doubled-why = Less heat flows, so less temperature is lost on the way to that plane.
 doubled-ask = A layer of { $middle } is doubled. Before that the plane on its room side was { $before }, with { $room } inside and { $cold } outside. What happens to that plane?
+doubled-hint = What share of the whole R stands between the room and this plane, before and after?
 doubled-right = It gets warmer: { $after }.
 doubled-outside-insulation-makes-water = It gets colder: { $colder }.
 doubled-outside-insulation-makes-water-seems = A plane outside the layer does get colder.
 doubled-inches-not-r = It stays at { $before }. The layer only got thicker.
 squeezed-why = R per inch rises a little, by about a fifth, but { $lost } are lost: about { $found }.
 squeezed-ask = A batt of { $r }, { $full } thick, is squeezed into a { $bay } bay. What do you get?
+squeezed-hint = Two things change in a squeezed batt: how thick it is, and how dense. Hold both against the label.
 squeezed-right = Less than the label: about { $found }.
 squeezed-label-r-is-wall-r = { $r }. It says so on the label.
 squeezed-inches-not-r = More: { $squeezed }. It is denser now.

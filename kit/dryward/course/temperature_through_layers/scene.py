@@ -69,7 +69,7 @@ class Ladder(LivePicture[LayerTemperatures]):
     """Temperature over depth, or over thermal resistance."""
 
     size = (860, 400)
-    projector_size = (1180, 620)
+    narrow_size = (366, 380)
 
     def _axis(self, state: LayerTemperatures) -> tuple[str, float]:
         quantity = "length" if state.against == "depth" else "thermal resistance"
@@ -83,7 +83,7 @@ class Ladder(LivePicture[LayerTemperatures]):
 
     def _count(self, state: LayerTemperatures) -> int:
         most = self._axis(state)[1] * 1.1
-        scale = 0.9 * self.width / most
+        scale = (0.78 if self.narrow else 0.9) * self.width / most
         x = [place * scale for place, _ in state.points]
         return self._stairs(state, np.array(x))[2]
 

@@ -15,8 +15,8 @@ film = Inner membrane
 variable = humidity-variable
 fixed-us = fixed (1 perm)
 fixed-si = fixed (sd 3.5 m)
-direction-dependent = direction-dependent
-flipped = wrong face in
+direction-dependent = two sheets, the sensitive one outward
+flipped = two sheets, wrong face in
 open-sheet = open by mistake
 permeance-at-mean = at a mean of { $mean }
 permeance-other-way = the other way round { $other }
@@ -101,11 +101,11 @@ alt-year = Over the year it goes from { $lowest } to { $highest }.
 alt-curve = Curve of the permeance of a film over the mean relative humidity of its two faces.
 alt-now = Now its faces are at { $inside } on the room side and { $outside } on the other side, mean { $mean }: it has { $now }.
 facing = sensitive sheet to room
-turned = flipped over
+turned = sensitive sheet outward
 bar-facing = to room
-bar-facing-short = as is
-bar-turned = flipped
-bar-turned-short = flip
+bar-facing-short = in
+bar-turned = outward
+bar-turned-short = out
 sheet-sensitive = sensitive
 sheet-backing = backing
 room = room
@@ -113,6 +113,6 @@ axis-humidity = RH, %
 far-side = far side
 alt-two-sheets = A film of two sheets, both ways round.
 alt-both-ways = { $turned ->
-        [yes] Flipped over, the humidity goes from { $near } at the room face over { $middle } between the sheets to { $far } at the far face, and the film has { $permeance }.
+        [yes] With the sensitive sheet outward, the humidity goes from { $near } at the room face over { $middle } between the sheets to { $far } at the far face, and the film has { $permeance }.
        *[no] With the sensitive sheet to the room, the humidity goes from { $near } at the room face over { $middle } between the sheets to { $far } at the far face, and the film has { $permeance }.
     }

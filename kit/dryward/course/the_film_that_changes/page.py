@@ -41,8 +41,10 @@ WEATHER = Choice(
         ("desert", "the_film_that_changes.desert-us", "the_film_that_changes.desert-si"),
     ),
 )
+#: Of two sheets. Over a heated room its sensitive sheet belongs outward: in January that face is the drier one, so the
+#: film stays tighter, and in July the damper one, so it opens wider.
+LAMINATE = library.membrane("teaching-laminate").flipped()
 #: Option -> the film itself.
-LAMINATE = library.membrane("teaching-laminate")
 FILMS: dict[str, FixedMembrane | VariableMembrane | LaminateMembrane] = {
     "variable": library.membrane("teaching-variable"),
     "fixed": FixedMembrane(to_si(1.0, "perm"), Origin(name="fixed sheet")),
@@ -133,10 +135,10 @@ class TheFilmThatChanges(Page):
     def views(self, state: FilmInRoof) -> FilmBetweenFaces | LaminateFaces:
         """The film with its year; for a film with two faces, both ways round."""
         if isinstance(state.film, LaminateMembrane):
-            right, wrong = state.profile, state.turned
+            toward, outward = state.profile, state.turned
             if state.film.turned:
-                right, wrong = wrong, right
-            return _both_ways(state.film, _faces(right), _faces(wrong))
+                toward, outward = outward, toward
+            return _both_ways(state.film, _faces(toward), _faces(outward))
         inside, outside = state.faces
         return FilmBetweenFaces(
             CURVE,
@@ -268,15 +270,17 @@ class TheFilmThatChanges(Page):
         ]
 
 
-def _both_ways(film: LaminateMembrane, right: tuple[float, float], wrong: tuple[float, float]) -> LaminateFaces:
-    """Humidities through the laminate as the maker says, and turned over."""
+def _both_ways(film: LaminateMembrane, toward: tuple[float, float], outward: tuple[float, float]) -> LaminateFaces:
+    """Humidities through the laminate with its sensitive sheet toward the room, and outward."""
     backing = film.backing.level
     ways = (film.flipped(), film) if film.turned else (film, film.flipped())
-    facing, flipped = ways[0].permeance(*right), ways[1].permeance(*wrong)
+    facing, flipped = ways[0].permeance(*toward), ways[1].permeance(*outward)
     # What passes both sheets passes the backing, and that fixes the humidity between them.
-    between = right[1] + (right[0] - right[1]) * facing / backing
-    other = wrong[0] - (wrong[0] - wrong[1]) * flipped / backing
-    return LaminateFaces((right[0], between, right[1]), (wrong[0], other, wrong[1]), float(facing), float(flipped))
+    between = toward[1] + (toward[0] - toward[1]) * facing / backing
+    other = outward[0] - (outward[0] - outward[1]) * flipped / backing
+    return LaminateFaces(
+        (toward[0], between, toward[1]), (outward[0], other, outward[1]), float(facing), float(flipped)
+    )
 
 
 PAGE = TheFilmThatChanges

@@ -50,13 +50,13 @@ class Film(LivePicture[FilmBetweenFaces]):
     """The curve with a dot; the film with its faces; twelve bars."""
 
     size = (860, 400)
-    projector_size = (1180, 640)
 
     def signature(self, state: FilmBetweenFaces) -> Hashable:
         return bool(state.months)
 
     def draw_static(self, state: FilmBetweenFaces) -> None:
-        boxes = self.columns(0.44, 0.22, 0.34) if state.months else self.columns(0.68, 0.32)
+        three, two = (0.37, 0.29, 0.34), (0.58, 0.42)
+        boxes = self.columns(0.44, 0.22, 0.34, rows=three) if state.months else self.columns(0.68, 0.32, rows=two)
         self._curve(boxes[0])
         self._faces(boxes[1])
         self.bars = self._months(boxes[2]) if state.months else []
@@ -78,12 +78,15 @@ class Film(LivePicture[FilmBetweenFaces]):
     def _faces(self, box: Box) -> None:
         left, bottom, right, top = box
         left, right = left + 4, right - 4
-        floor, roof, middle = bottom + 3.6 * self.line, top - 1.8 * self.line, (left + right) / 2
+        sides = [message("room-side"), message("other-side")]
+        if self.narrow:  # the faces are wide: one line
+            sides = [each.replace("\n", " ") for each in sides]
+        under = 1.6 + max(each.count("\n") + 1 for each in sides)
+        floor, roof, middle = bottom + under * self.line, top - 1.8 * self.line, (left + right) / 2
         self.floor, self.roof = floor, roof
         half = 0.5 * self.type.words
         color, self.fills = self.color("relative humidity"), []
-        sides = ((message("room-side"), left, middle - half), (message("other-side"), middle + half, right))
-        for words, a, b in sides:
+        for words, (a, b) in zip(sides, ((left, middle - half), (middle + half, right)), strict=True):
             fill = Rectangle((a, floor), b - a, 0, facecolor=color, alpha=0.5, edgecolor="none")
             self.fills.append(self.moving(self.put(fill)))
             frame = Rectangle((a, floor), b - a, roof - floor, facecolor="none", edgecolor=style.INK)
@@ -160,7 +163,7 @@ class LaminateFaces(Judged):
 
     #: With the sensitive sheet to the room [-].
     facing: tuple[float, float, float]
-    #: With the backing to the room [-].
+    #: With the sensitive sheet outward, the backing to the room [-].
     flipped: tuple[float, float, float]
     #: [kg/(s m2 Pa)].
     permeance: float
@@ -171,7 +174,6 @@ class Sandwich(LivePicture):
     """Two sandwiches with their humidity line, and a bar for each."""
 
     size = (860, 380)
-    projector_size = (1180, 600)
 
     def _bar(self, permeance):
         # An equivalent air layer falls as a film opens, so SI bars are in ng/(s m2 Pa).
@@ -187,7 +189,7 @@ class Sandwich(LivePicture):
         return ceiling(most, _TOPS["si"])
 
     def draw_static(self, state: LaminateFaces) -> None:
-        one, other, bars = self.columns(0.385, 0.385, 0.23, gap=1.2)
+        one, other, bars = self.columns(0.385, 0.385, 0.23, gap=1.2, rows=(0.37, 0.37, 0.26))
         names = (("sensitive", "backing"), ("backing", "sensitive"))
         titles = (message("facing"), message("turned"))
         self.sheets = [
@@ -261,7 +263,7 @@ class FilmSides(Film, Sandwich):
     """
 
     size = Film.size
-    projector_size = Film.projector_size
+    narrow_size = Film.narrow_size
 
     def _kind(self, state: Any) -> type[Film] | type[Sandwich]:
         return Sandwich if isinstance(state, LaminateFaces) else Film

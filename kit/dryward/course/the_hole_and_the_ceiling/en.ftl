@@ -69,6 +69,7 @@ alt-graph = The graph shows water over the permeance of the ceiling with its fil
 
 half-hole-why = At the same push flow goes with area: { $half } is half of { $whole }.
 half-hole-ask = In a winter the air of a hole of { $area } at { $push } Pa carries about { $whole } of water past the cold face, over and above what it can keep there. Half of the hole gets sealed and the push stays. How much is it now?
+half-hole-hint = With what does the flow of air go, at the same push? Halve the hole on the page.
 half-hole-vapor-barrier-is-air-barrier-reply = For air the hole is the throttle. Half of the hole is half of the air: { $half }.
 half-hole-vapor-barrier-is-air-barrier-seems = As long as a gap is left, the whole barrier looks useless.
 half-hole-half-is-closed-reply = The other half still leaks, at the same push: { $half }.
@@ -77,9 +78,11 @@ half-humidity-why = { $system ->
    *[si] Each kilogram of dry air has { $moist } g of vapor with it at { $rh }, { $drier } at { $half }, and can keep { $held } at the cold face. What is over that falls, and so does what stays: from { $before } to { $after }.
 }
 half-humidity-ask = A leak leaves about { $before } of water at a { $cold } sheathing in a winter, with { $rh } indoors at { $room }. Indoor RH is brought down to { $half }. How much is it now?
+half-humidity-hint = Work out for both: how much vapor comes, and how much can there be at the cold sheathing?
 half-humidity-counts-air-not-water-reply = The same air leaks, but with half the vapor in it. What stays falls to { $after }.
 which-test-why = Blow or draw at 50 Pa while the film can still be reached, and watch the smoke at each joint.
 which-test-ask = A house tests at { $ach } ACH50, { $cfm50 } at 50 Pa, about { $everyday } in everyday use. You want to find where the ceiling leaks. Which test?
+which-test-hint = What do you want to find? Which of these shows just that?
 which-test-right = A blower door with smoke, before the drywall goes up.
 which-test-wrong-tool = A moisture meter in July.
 which-test-wrong-tool-reply = In July the wood has dried. The leak shows in winter, or with smoke.

@@ -47,7 +47,6 @@ class Buckets(LivePicture[TwoPaths]):
     """Buckets, kilograms over permeance, and the house with its pressure triangle."""
 
     size = (860, 400)
-    projector_size = (1180, 640)
 
     def signature(self, state: TwoPaths) -> Any:
         return ceiling(self.shown(max(state.carried, state.by_vapor), "mass"), _FULL), (
@@ -58,7 +57,7 @@ class Buckets(LivePicture[TwoPaths]):
     def draw_static(self, state: TwoPaths) -> None:
         full = self.signature(state)[0]
         self.full = full
-        one, two, three = self.columns(0.27, 0.44, 0.29, gap=1.4)
+        one, two, three = self.columns(0.27, 0.44, 0.29, gap=1.4, rows=(0.27, 0.39, 0.34))
         self._buckets(one, full)
         self._graph(two, state, full)
         self._house(three)

@@ -25,12 +25,14 @@ step-month = { $month }: what was there, plus gained, minus dried.
 
 adding-up-why = Each month starts with what the last one left: { $gains } less { $loss }.
 adding-up-ask = From November to February a deck gains { $each }. In March it loses { $loss }. How much does it hold at the end of March?
+adding-up-hint = Go month by month. What lies there when the next one begins?
 # One more gain of the list in the question.
 adding-up-next = { $gains }, { $gain }
 adding-up-march-alone-reply = One month of drying takes only its own share off the pile.
 adding-up-coldest-is-wettest-reply = The sum of the cold months is there, but March takes some of it off.
 wettest-month-why = It adds up from { $first } on and is at its most, { $peak }, at the end of { $peak_month }.
 wettest-month-ask = A roof with OSB outside and { $inner } inside stands in the made-up town "{ $town }", with { $rh } indoors. { $coldest } is the coldest month. At the end of which month does the OSB hold the most water?
+wettest-month-hint = In which months does the OSB still gain, and when does it begin to lose? Look at the page.
 wettest-month-months-stand-alone-reply = That is when it starts. Later months add to it.
 wettest-month-rh-drives-vapor = July, when the air is most humid.
 left-over-no-film = no film
@@ -45,3 +47,4 @@ left-over-grows-why = At the end of the first year { $left } are still there, an
 left-over-dries-why = It holds at most { $peak }, and nothing is left at the year's end.
 left-over-no-wetting-why = In each month more can leave through the outer layer than comes.
 left-over-ask = A roof in the made-up town "{ $town }" has { $inside } inside and the outer layer "{ $outer }", { $perms }. Indoors it is { $room } and { $rh }. What do twelve months show?
+left-over-hint = Look at the water at the end of the year. Is it where it began?

@@ -46,7 +46,7 @@ class Channel(LivePicture[VentAir]):
     """The channel over the humidity along it; months with power and loads."""
 
     size = (860, 400)
-    projector_size = (1180, 640)
+    narrow_size = (366, 400)
 
     @property
     def long(self) -> str:
@@ -58,7 +58,7 @@ class Channel(LivePicture[VentAir]):
         return most, round(float(state.along[-1]), 3)
 
     def draw_static(self, state: VentAir) -> None:
-        left, right = self.columns(0.44, 0.56)
+        left, right = self.columns(0.44, 0.56, rows=(0.5, 0.5))
         self._channel(left, state)
         self._months(right, self.signature(state)[0])
 

@@ -84,7 +84,7 @@ def risk_face(draw: Draw) -> Question | None:
     if not water:
         reply = message("risk-face-no-drops-no-problem-reply", why=why)
         wrong.append((message("risk-face-no-drops-no-problem"), "no-drops-no-problem", reply))
-    draw.because(why).hinted(message("risk-face-hint"))
+    draw.because(why)
     return draw.words(
         message(
             "risk-face-ask",

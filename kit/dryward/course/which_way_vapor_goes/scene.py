@@ -56,7 +56,6 @@ class Rooms(LivePicture[AirsBesideCeiling]):
     """Two rooms with dots of vapor, an arrow through the board, and the curve."""
 
     size = (860, 400)
-    projector_size = (1180, 620)
 
     def _airs(self, state: AirsBesideCeiling) -> tuple[Air, Air]:
         return state.inside, state.outside
@@ -66,7 +65,7 @@ class Rooms(LivePicture[AirsBesideCeiling]):
 
     def draw_static(self, state: AirsBesideCeiling) -> None:
         warmest = self.signature(state)
-        left, right = self.columns(0.52, 0.48)
+        left, right = self.columns(0.52, 0.48, rows=(0.48, 0.52))
         entries: list[Entry] = [("vapor pressure", message("key-vapor"), "arrow")]
         self._rooms(left, entries)
         self._curve(right, warmest)

@@ -46,7 +46,6 @@ class Tank(LivePicture):
     """The tank, and relative humidity over fresh air."""
 
     size = (860, 400)
-    projector_size = (1180, 640)
 
     def signature(self, state: HouseWater) -> Any:
         made = tuple(round(production * 86400, 3) for production, _ in state.curves)
@@ -54,7 +53,7 @@ class Tank(LivePicture):
         return most, made, (float(state.flows[0]), float(state.flows[-1]))
 
     def draw_static(self, state: HouseWater) -> None:
-        left, right = self.columns(0.46, 0.54)
+        left, right = self.columns(0.46, 0.54, rows=(0.46, 0.54))
         self.most = self.signature(state)[0]
         self._tank(left)
         self._graph(right, state)

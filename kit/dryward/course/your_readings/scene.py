@@ -51,7 +51,6 @@ class Traces(LivePicture[LoggerTraces]):
     """Long lines on one time axis."""
 
     size = (860, 420)
-    projector_size = (1180, 660)
 
     def _top(self, state: LoggerTraces) -> Any:
         """The top of the upper axis, or both its ends."""

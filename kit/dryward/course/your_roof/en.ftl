@@ -40,3 +40,9 @@ search-nothing = The library has nothing called "{ $search }".
 not-done = That could not be done; nothing was changed.
 file-too-large = { $file }: it is larger than { $limit } bytes, too large for a roof.
 weather-too-large = { $file }: it is larger than { $limit } bytes, too large for a weather file.
+
+## The questions
+
+direction-hint = Work out the vapor pressure on both sides. Then look at your answer again.
+line-or-water-hint = Go along the layers from the room. At each face ask how cold it is, and how the vapor gets on.
+leak-or-diffusion-hint = Count by weight what stays: of what diffuses through the ceiling, and of what comes through the hole.

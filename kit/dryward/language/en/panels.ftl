@@ -70,6 +70,7 @@ js-on = The way on
 # $lesson is the number and the title of a lesson.
 js-on-named = Open it from your list of lessons: { $lesson }
 js-controls = Controls
+js-in-use = Control to move
 js-arithmetic = The arithmetic, step by step
 js-lesson = Lesson { $number }: { $title }
 js-takeaway = On the job
@@ -82,6 +83,7 @@ js-play = Play
 js-pause = Pause
 js-play-one = Play { $label }
 js-so-many-of = { $done } of { $total }
+first-the-bet = First lay your bet on this step.
 js-beat-of = Step { $at } of { $count }
 js-next-beat = Next
 js-beat-before = Back

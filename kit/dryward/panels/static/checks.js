@@ -18,7 +18,7 @@ function questionsPart(questions, page) {
   const row = make("div", { class: "dw-check-row" });
   questions.forEach((question, number) => {
     const marks = Object.fromEntries(question.wrong.map((index) => [index, say("not-right")]));
-    if (question.right) marks[question.chosen] = say("right");
+    if (question.found !== null) marks[question.found] = say("right");
     row.append(make("div", { class: "dw-check" },
       choices(`check-${number}`, say("asked", { number: number + 1, question: question.prompt }), question.choices, {
         chosen: question.chosen, marks, act: (index) => page.send({ kind: "answer", number, choice: index }),

@@ -1,6 +1,9 @@
 // The page of one lesson.  `frame` is what rarely changes (words, units, locks) and builds
 // the page; `live` is what a slider changes and is written into it: one message a move.
 
+// Narrower than this [px] the page is a phone's.
+const NARROW = 560;
+
 function switchPart(frame, page) {
   const toggle = (key, words, on, message, title) =>
     button(key, words, () => page.send(message), { "aria-pressed": String(on), title });
@@ -103,6 +106,29 @@ function picturePart(frame, kept) {
   return column;
 }
 
+// On a phone the sentence and one control at a time stand at the lower edge, the picture in sight above them.
+function dockPart(frame, page, parts, board) {
+  const several = frame.controls.length > 1;
+  const shown = frame.controls.find((spec) => spec.name === page.inUse) || frame.controls[0];
+  // The words of a strip may be many lines: they stand under the dock, not in it.
+  const words = frame.controls.map((spec) => parts.controls[spec.name].element.querySelector(".dw-strip-words"));
+  const show = (name) => {
+    page.inUse = name;
+    frame.controls.forEach((spec, index) => {
+      words[index].hidden = parts.controls[spec.name].element.hidden = spec.name !== name;
+    });
+  };
+  if (shown) show(shown.name);
+  const which = several ? reachable(make("select", { class: "dw-select", "aria-label": say("in-use") },
+    ...frame.controls.map((spec) => make("option", { value: spec.name, selected: spec === shown }, spec.label))), "in-use") : null;
+  if (which) {
+    which.addEventListener("change", () => show(which.value));
+    which.addEventListener("keydown", (event) => event.stopPropagation());
+  }
+  board.classList.toggle("dw-one", several);
+  return [make("div", { class: "dw-dock" }, parts.sentence, parts.trouble, which, board), ...words];
+}
+
 function buildStage(frame, page, kept) {
   const stage = stagePart(frame, page, kept);
   const parts = { controls: stage.controls, readouts: {}, stage };
@@ -114,16 +140,25 @@ function buildStage(frame, page, kept) {
   return { root, parts };
 }
 
+// On a phone the picture comes first, as soon as it may be seen.
+function pictureFirst(frame, page) {
+  return frame.narrow && !page.locked;
+}
+
+function carePart(frame) {
+  return frame.care ? make("span", { class: "dw-care" }, frame.care) : null;
+}
+
 // The frame of a page with its title and switches.
 function pageRoot(frame, page, kind, ...children) {
   const root = make("article", {
-    class: `dw-page ${frame.projector ? "dw-projector" : ""} ${page.locked ? "dw-locked" : ""} ${kind}`,
+    class: `dw-page ${frame.projector ? "dw-projector" : ""} ${frame.narrow ? "dw-narrow" : ""} ${page.locked ? "dw-locked" : ""} ${kind}`,
     lang: texts.language, "aria-label": say("lesson", { number: frame.number, title: frame.title }),
   },
     make("header", { class: "dw-title" },
       make("span", { class: "dw-number", "aria-hidden": "true" }, String(frame.number)),
-      make("h2", { class: "dw-question" }, frame.question,
-        frame.care && !kind ? make("span", { class: "dw-care" }, frame.care) : null), switchPart(frame, page)), ...children);
+      make("h2", { class: "dw-question" }, frame.question, kind || pictureFirst(frame, page) ? null : carePart(frame)),
+      !kind && pictureFirst(frame, page) ? null : switchPart(frame, page)), ...children);
   // The reader's own size of type, 16 being usual; a projector has its own.
   if (!frame.projector) root.style.fontSize = `${14 / 16 * frame.type_size}px`;
   return root;
@@ -151,20 +186,24 @@ function build(frame, page, kept) {
   parts.steps = make("ol", { class: "dw-steps" });
   parts.status = make("div", { class: "dw-status", role: "status" });
   parts.desk = make("div", { class: "dw-desk" });
-  parts.work = make("div", { class: "dw-work" }, board,
-    make("div", { class: "dw-view" }, picturePart(frame, kept), parts.given, readouts, parts.sentence, parts.trouble));
+  const pictures = picturePart(frame, kept);
+  parts.work = make("div", { class: "dw-work" }, ...(frame.narrow
+    ? [pictures, ...dockPart(frame, page, parts, board), parts.given, readouts]
+    : [board, make("div", { class: "dw-view" }, pictures, parts.sentence, parts.trouble, parts.given, readouts)]));
+  const later = pictureFirst(frame, page);
+  const above = make("div", { class: "dw-above" }, predictionPart(frame, page),
+    frame.stage ? button("beats", say("to-the-beats"), () => page.send({ kind: "beat", number: 0 })) : null);
   const opened = (key) => page.open.has(key);
   const folds = make("div", { class: "dw-folds" },
     frame.has_arithmetic && !page.locked ? fold("arithmetic", say("arithmetic"), parts.steps, opened("arithmetic"), page.toggled) : null,
     ...frame.folds.map((each) => fold(each.key, each.title,
       make("ul", {}, ...each.items.map((item) => make("li", {}, item))), opened(each.key), page.toggled)));
-  const root = pageRoot(frame, page, "",
-    frame.stage ? make("div", { class: "dw-back-to-beats" }, button("beats", say("to-the-beats"), () => page.send({ kind: "beat", number: 0 }))) : null,
-    predictionPart(frame, page), frame.controls.length || frame.pictures.length ? parts.work : parts.sentence, parts.desk, folds,
+  const root = pageRoot(frame, page, "", later ? null : above, frame.controls.length || frame.pictures.length ? parts.work : parts.sentence,
+    ...(later ? [carePart(frame), switchPart(frame, page), above] : []), parts.desk, folds,
     frame.unkept ? make("p", { class: "dw-unkept", role: "alert" }, frame.unkept) : null,
     frame.questions.length ? questionsPart(frame.questions, page) : null, leavingPart(frame, page),
     frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, say("takeaway")), make("p", {}, frame.takeaway,
-      frame.care ? make("span", { class: "dw-care" }, frame.care) : null)) : null,
+      carePart(frame))) : null,
     listPart(say("cautions"), frame.cautions, "dw-cautions"), parts.status);
   return { root, parts };
 }
@@ -326,12 +365,22 @@ function render({ model, el }) {
   model.on("change:desk", changeDesk);
   rebuild();
   send({ kind: "opened" });
+  // A phone has pictures of its own: the page says when its place has become as narrow as one, or wide again.
+  let narrow = model.get("frame").narrow;
+  const sized = new ResizeObserver(() => {
+    const now = el.clientWidth < NARROW;
+    if (!el.clientWidth || now === narrow) return;
+    narrow = now;
+    send({ kind: "narrow", value: now });
+  });
+  sized.observe(el);
   // The index follows what was done in other windows since it was last in view.
   const watch = new IntersectionObserver((found) => found.some((each) => each.isIntersecting) && send({ kind: "seen" }));
   if (model.get("frame").number === 0) watch.observe(el);
   return () => {
     clearTimeout(rest);
     watch.disconnect();
+    sized.disconnect();
     el.removeEventListener("keydown", revealKey);
     model.off("change:frame", rebuild);
     model.off("change:live", update);
