@@ -18,7 +18,7 @@ from dryward.weather import Air
 #: Dots a minute for a fluid ounce of water a day on the roof that fluxes are told on.
 DOTS = 30
 #: The flux of one fluid ounce a day on that roof [kg/(s m2)].
-_OUNCE = to_si(1.0, "fl oz") * 1000.0 / (86400.0 * amounts.ROOF["us"])
+OUNCE = to_si(1.0, "fl oz") * 1000.0 / (86400.0 * amounts.ROOF["us"])
 #: Water that gathers so fast is drawn as much [kg/(s m2)].
 _MUCH = to_si(5.0, "g/m2/day")
 #: Where the lens stands, and its radius, in each shape [px].
@@ -72,7 +72,7 @@ def dew_line(profile: Profile, assembly: Assembly) -> dict[str, Any]:
     text = message("pictures.dew-point-line")
     return {
         "marks": [scenery.line("dew point", ("slope", 0.0, d), ("slope", 1.0, d))],
-        "tags": [scenery.tag(text, ("slope", 0.16, d), "dew point")],
+        "tags": [scenery.tag(text, ("slope", 0.16, d), "dew point", minor=True)],
     }
 
 
@@ -87,7 +87,7 @@ def water(profile: Profile, assembly: Assembly, system: str) -> dict[str, Any]:
         if plane is worst:
             marks.append(scenery.drops(("lens", 0.08, LENS_FACE), ("lens", 0.92, LENS_FACE), amount, frost))
             text = message("pictures.gathers-here", frost=frost, amount=a_day(plane.rate, system))
-            tags.append(scenery.tag(text, ("slope", 0.45, 1.0), "wet", "over"))
+            tags.append(scenery.tag(text, ("slope", 0.45, 1.0), "wet", "over", minor=True))
     return {"marks": marks, "tags": tags}
 
 
@@ -96,7 +96,7 @@ def face(profile: Profile, layer: str, system: str) -> dict[str, Any]:
     node = profile.face(layer, 0)
     temperature, humidity = _state(float(profile.temperature[node]), float(profile.relative_humidity[node]), system)
     text = message("pictures.face-is", temperature=temperature, humidity=humidity)
-    return {"tags": [scenery.tag(text, ("lens", 0.5, 1.0), "", "over")]}
+    return {"tags": [scenery.tag(text, ("lens", 0.5, 1.0), "", "over", minor=True)]}
 
 
 def vapor(profile: Profile, assembly: Assembly) -> dict[str, Any]:
@@ -121,9 +121,9 @@ def _way(flux: float, start: float, end: float) -> list[dict[str, Any]]:
     return [scenery.flow(rate, *(places if flux > 0 else places[::-1]), spread=0.9)]
 
 
-def dots(flux: float) -> float:
-    """Dots a minute of a flux [kg/(s m2)]."""
-    return abs(flux) / _OUNCE * DOTS
+def dots(flux: float, number: int = DOTS) -> float:
+    """Dots a minute of a flux [kg/(s m2)], so many for each fluid ounce a day."""
+    return abs(flux) / OUNCE * number
 
 
 def a_day(flux: float, system: str) -> str:
@@ -133,4 +133,4 @@ def a_day(flux: float, system: str) -> str:
 
 def scale(system: str) -> str:
     """What the dots stand for, in words."""
-    return message("pictures.dots-stand-for", number=DOTS, amount=amounts.on_a_roof(_OUNCE, system))
+    return message("pictures.dots-stand-for", number=DOTS, amount=amounts.on_a_roof(OUNCE, system))
