@@ -372,7 +372,8 @@ function stagePart(frame, page, kept) {
   };
   const scenes = (stage.titles.length > 1 ? stage.titles : [""]).map((title, k) => sceneView(title, k, own));
   const bets = stage.bets.map((bet, k) => betPart(bet, k, frame, scenes, page, kept));
-  const spec = frame.controls.find((each) => each.name === stage.control);
+  const standing = frame.controls.find((each) => each.name === stage.control);
+  const spec = standing && stage.control_words ? { ...standing, label: stage.control_words } : standing;
   const control = spec ? (spec.kind === "choice" ? choiceControl(spec, page) : sliderControl(spec, page)) : null;
   const answer = make("p", { class: "dw-answer" }), also = make("p", { class: "dw-also" });
   const open = stage.bets.some((bet) => bet.open);
