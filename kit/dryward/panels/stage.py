@@ -13,7 +13,8 @@ answers it with one number a builder can hold.  Three kinds of acts::
 
 A beat's words are messages of the lesson: ``beat-<id>-say`` (the sentence, at
 most 20 words), ``-ask`` (the act), ``-answer`` (the number) and ``-also`` (the
-same as a flux, smaller, where there is one); of two scenes ``-first`` and
+same as a flux, smaller, where there is one); ``-control`` is what the control
+is called there, where that is not its own name; of two scenes ``-first`` and
 ``-second`` are what stands over them.  A bet has ``beat-<id>-<bet>-ask``, and
 ``-<key>`` and ``-<key>-reply`` for each choice.  All get the facts that
 ``Beat.facts`` tells of the states.
@@ -127,6 +128,8 @@ class Beat:
     beliefs: tuple[str, ...] = ()
     #: Marks of one state in this beat alone, over those of the play.
     marks: Callable[[Page, Any], Mapping[str, Any]] | None = None
+    #: What draws its scenes, where they are not those of the play.
+    draw: Callable[[Scene, Any], None] | None = None
 
 
 @dataclass(frozen=True)
@@ -300,17 +303,12 @@ class Stage:
             return []
         found = []
         for state in self.states:
-            look = self.play.signature(state)
+            draw = self.beat.draw or self.play.draw
+            look = draw, self.play.signature(state)
             if look not in self._stills:
-                self._stills[look] = {shape: self._drawn(shape, state) for shape in scenery.SHAPES}
+                self._stills[look] = {shape: _drawn(draw, shape, state) for shape in scenery.SHAPES}
             found.append(self._stills[look])
         return found
-
-    def _drawn(self, shape: str, state: Any) -> dict[str, Any]:
-        assert self.play is not None
-        scene = scenery.begin(shape)
-        self.play.draw(scene, state)
-        return scene.still()
 
     def live(self) -> dict[str, Any] | None:
         """What a move changes; nothing of a state before the bets are made."""
@@ -352,6 +350,7 @@ class Stage:
             "titles": [self._text(each) for each in titles],
             "bets": [self._bet(bet) for bet in beat.bets],
             "control": beat.unlocks if self.shown else "",
+            "control_words": self._text("control", need=False),
             "scale": self.play.scale(self.page),
         }
 
@@ -398,6 +397,12 @@ class Stage:
         if not need and id not in self.play.texts:
             return ""
         return self.play.texts(id, **self.beat.facts(self.page, self.states))
+
+
+def _drawn(draw: Callable[[Scene, Any], None], shape: str, state: Any) -> dict[str, Any]:
+    scene = scenery.begin(shape)
+    draw(scene, state)
+    return scene.still()
 
 
 #: The bet whose words are the lesson's prediction.

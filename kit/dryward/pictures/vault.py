@@ -18,7 +18,7 @@ from dryward.weather import Air
 #: Dots a minute for a fluid ounce of water a day on the roof that fluxes are told on.
 DOTS = 30
 #: The flux of one fluid ounce a day on that roof [kg/(s m2)].
-_OUNCE = to_si(1.0, "fl oz") * 1000.0 / (86400.0 * amounts.ROOF["us"])
+OUNCE = to_si(1.0, "fl oz") * 1000.0 / (86400.0 * amounts.ROOF["us"])
 #: Water that gathers so fast is drawn as much [kg/(s m2)].
 _MUCH = to_si(5.0, "g/m2/day")
 #: Where the lens stands, and its radius, in each shape [px].
@@ -121,9 +121,9 @@ def _way(flux: float, start: float, end: float) -> list[dict[str, Any]]:
     return [scenery.flow(rate, *(places if flux > 0 else places[::-1]), spread=0.9)]
 
 
-def dots(flux: float) -> float:
-    """Dots a minute of a flux [kg/(s m2)]."""
-    return abs(flux) / _OUNCE * DOTS
+def dots(flux: float, number: int = DOTS) -> float:
+    """Dots a minute of a flux [kg/(s m2)], so many for each fluid ounce a day."""
+    return abs(flux) / OUNCE * number
 
 
 def a_day(flux: float, system: str) -> str:
@@ -133,4 +133,4 @@ def a_day(flux: float, system: str) -> str:
 
 def scale(system: str) -> str:
     """What the dots stand for, in words."""
-    return message("pictures.dots-stand-for", number=DOTS, amount=amounts.on_a_roof(_OUNCE, system))
+    return message("pictures.dots-stand-for", number=DOTS, amount=amounts.on_a_roof(OUNCE, system))

@@ -49,8 +49,17 @@ function arrowShape([[x0, y0], [x1, y1]], share) {
   return [at(0, half), at(long - head, half), at(long - head, wing), at(long, 0), at(long - head, -wing), at(long - head, -half), at(0, -half)];
 }
 
+// Vapor that stands between two corners: so many dots, scattered evenly, the same each time (the R2 sequence).
+function standing([[x0, y0], [x1, y1]], count) {
+  return Array.from({ length: count }, (_, k) => svg("circle", {
+    class: "sc-vapor", r: 6, cx: x0 + ((0.5 + k * 0.754878) % 1) * (x1 - x0), cy: y0 + ((0.5 + k * 0.56984) % 1) * (y1 - y0),
+  }));
+}
+
 function drawMark(still, mark) {
   const points = mark.points.map((place) => placed(still, place));
+  if (mark.kind === "dots") return standing(points, mark.count);
+  if (mark.kind === "ticks") return points.flatMap((from, k) => (k % 2 ? [] : [svg("polyline", { class: "sc-tick", points: pairs([from, points[k + 1]]) })]));
   const look = `sc-mark sc-${mark.look}`;
   if (mark.kind === "line") return [svg("polyline", { class: look, points: pairs(points) })];
   if (mark.kind === "area") return [svg("polygon", { class: `${look} sc-area`, points: pairs(points) })];
@@ -373,7 +382,8 @@ function stagePart(frame, page, kept) {
   };
   const scenes = (stage.titles.length > 1 ? stage.titles : [""]).map((title, k) => sceneView(title, k, own));
   const bets = stage.bets.map((bet, k) => betPart(bet, k, frame, scenes, page, kept));
-  const spec = frame.controls.find((each) => each.name === stage.control);
+  const standing = frame.controls.find((each) => each.name === stage.control);
+  const spec = standing && stage.control_words ? { ...standing, label: stage.control_words } : standing;
   const control = spec ? (spec.kind === "choice" ? choiceControl(spec, page) : sliderControl(spec, page)) : null;
   const answer = make("p", { class: "dw-answer" }), also = make("p", { class: "dw-also" });
   const open = stage.bets.some((bet) => bet.open);
@@ -435,7 +445,9 @@ function stagePart(frame, page, kept) {
       scenes.forEach((scene, k) => scene.update(stills[k], now.scenes[k]));
       const moves = now.scenes.some((each) => each.flows.length);
       pause.hidden = !moves;
-      setText(scale, moves ? stage.scale : "");
+      // What is counted or measured in the picture has its scale printed.
+      const measured = now.scenes.some((each) => each.marks.some((mark) => mark.kind === "dots" || mark.kind === "ticks"));
+      setText(scale, moves || measured ? stage.scale : "");
       setText(answer, now.told);
       setText(also, now.also);
       element.classList.toggle("dw-done", now.done);
