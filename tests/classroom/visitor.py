@@ -126,9 +126,9 @@ class Visitor:
             await asyncio.wait_for(self.changed.wait(), max(end - time.monotonic(), 0.001))
 
     async def predict(self, choice=0):
-        """Make the prediction, which unlocks the sliders."""
+        """Make the prediction, which unlocks the sliders where there is no stage before them."""
         self.say({"kind": "predict", "choice": choice})
-        await self.wait(lambda: not self.frame["locked"])
+        await self.wait(lambda: self.frame["prediction"]["chosen"] == choice and not self.frame["locked"])
 
     def say(self, content):
         """Send what a click sends."""

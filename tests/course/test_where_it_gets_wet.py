@@ -200,3 +200,15 @@ def test_the_prediction_and_its_numbers():
     assert (mild.state, mild.worst.what) == ("damp", "wood-moisture")
     assert f"that wood would settle at {mild.worst.value:.0f} %" in asked.reveal("where-it-gets-wet")
     assert gain(roof(1.0, "OSB"), (70, 40), (36, 80)) == 0
+
+
+def test_an_arrow_is_drawn_where_the_face_is_wet_and_nowhere_else(tmp_path):
+    page = open_page(ID, tmp_path)
+    picture = page.draws()
+    for outer in ("open-sheet", "osb", "closed-sheet"):
+        for cold in (page.controls["T_out"].min, 20, page.controls["T_out"].max):
+            page.controls["Outer"].value, page.controls["T_out"].value = outer, cold
+            picture.redraw(page.result.views[0])
+            shown = [each.get_visible() for each in (*picture.section.arrows, *picture.section.supplies)]
+            face = page.state.profile.face("outer layer", 0)
+            assert any(shown) == (face in [plane.node for plane in page.state.profile.wet_planes])

@@ -195,3 +195,25 @@ def test_what_is_written_is_read(size):
 
 def test_nothing_takes_next_to_nothing():
     assert len(png(np.zeros((400, 860, 4), np.uint8))) < 400 * 860 * 4 / 150
+
+
+def test_what_comes_to_a_wet_face_is_told_from_what_leaves_it():
+    wet = profile_state(roof(3), DAMP)
+    at = float(wet.profile.wet_planes[0].depth)
+    picture = SectionAndProfile()
+    picture.redraw(replace(wet, drying=SimpleNamespace(inward=-8e-8, outward=8e-8), drying_depth=at))
+    part = picture.section
+    leaves, comes = ([each.get_visible() for each in shapes] for shapes in (part.arrows, part.supplies))
+    assert (leaves, comes) == ([False, True], [True, False])
+    spot = part.x(at)
+    assert part.supplies[0].get_xy()[3, 0] == pytest.approx(spot)  # its point is at the wet face
+    assert part.arrows[1].get_xy()[0, 0] == pytest.approx(spot)  # its tail is
+    assert part.arrows[1].get_facecolor() != part.supplies[0].get_facecolor()
+
+
+def test_no_arrow_starts_at_a_dry_face():
+    wet = profile_state(roof(3), DAMP)
+    picture = SectionAndProfile()
+    rates = SimpleNamespace(inward=8e-8, outward=8e-8)
+    picture.redraw(replace(wet, drying=rates, drying_depth=float(wet.profile.wet_planes[0].depth) / 2))
+    assert not any(each.get_visible() for each in (*picture.section.arrows, *picture.section.supplies))

@@ -6,6 +6,7 @@ import subprocess
 import tarfile
 
 import pytest
+from opening import to_the_free_page
 from served import served
 
 from dryward.teaching import lessons, questions
@@ -87,9 +88,8 @@ def test_pages_round_the_lessons(server, screen, axe):
 def test_a_lesson_in_every_state(server, screen, axe, id):
     opened(screen, server, id)
     assert findings(screen, axe) == [], "locked"
-    if screen.locator(".dw-prediction input[type=radio]").count():
-        screen.click(".dw-prediction input[type=radio] >> nth=0")
-        screen.wait_for_selector(".dw-said")
+    if id != "start":
+        to_the_free_page(screen)
     for fold in screen.locator(".dw-fold summary").all():
         fold.click()
     asked = questions.checks(id) if screen.locator("[data-key=check-0-0]").count() else ()
@@ -118,8 +118,7 @@ def test_nothing_serious_is_found_on_a_phone_and_in_the_dark(server, browser, ax
     window = context.new_page()
     opened(window, server, "where-it-gets-wet")
     assert findings(window, axe) == [], "as it opens"
-    window.click(".dw-prediction input[type=radio] >> nth=0")
-    window.wait_for_selector(".dw-said")
+    to_the_free_page(window)
     for fold in window.locator(".dw-fold summary").all():
         fold.click()
     if window.locator("[data-key=in-use]").count():
@@ -133,8 +132,7 @@ def test_nothing_serious_is_found_on_a_phone_and_in_the_dark(server, browser, ax
 
 def test_tab_goes_through_everything_in_order_and_shows_where_it_is(server, screen):
     opened(screen, server, "where-it-gets-wet")
-    screen.click(".dw-prediction input[type=radio] >> nth=0")
-    screen.wait_for_selector(".dw-range:not([disabled])")
+    to_the_free_page(screen)
     screen.evaluate("document.activeElement.blur()")
     screen.evaluate("window.getSelection().removeAllRanges(); document.body.tabIndex = -1; document.body.focus()")
     seen = []
@@ -172,8 +170,7 @@ def test_stillness_is_kept(server, browser):
     context = browser.new_context(reduced_motion="reduce")
     window = context.new_page()
     opened(window, server, "clear-night")
-    window.click(".dw-prediction input[type=radio] >> nth=0")
-    window.wait_for_selector(".dw-said")
+    to_the_free_page(window)
     moving = window.evaluate(
         "[...document.querySelectorAll('*')].filter(e => { const s = getComputedStyle(e);"
         " return (s.animationName !== 'none') || parseFloat(s.transitionDuration) > 0 }).map(e => e.className)"
@@ -187,8 +184,7 @@ def test_stillness_is_kept(server, browser):
 
 def test_on_paper_it_is_black_and_white(server, screen):
     opened(screen, server, "where-it-gets-wet")
-    screen.click(".dw-prediction input[type=radio] >> nth=0")
-    screen.wait_for_selector(".dw-said")
+    to_the_free_page(screen)
     screen.emulate_media(media="print")
     colored = screen.evaluate(
         """() => {
@@ -211,8 +207,7 @@ def test_on_paper_it_is_black_and_white(server, screen):
 def test_at_twice_the_size_everything_is_still_reached(server, browser):
     window = browser.new_page(viewport={"width": 683, "height": 384}, device_scale_factor=2)
     opened(window, server, "where-it-gets-wet")
-    window.click(".dw-prediction input[type=radio] >> nth=0")
-    window.wait_for_selector(".dw-range:not([disabled])")
+    to_the_free_page(window)
     small = window.evaluate(
         """() => [...document.querySelectorAll('.dw-page :is(button, select, summary, .dw-range)')]
           .filter(e => e.offsetParent)

@@ -114,6 +114,15 @@ def test_questions_and_cautions_of_a_page_speak_it_too(id, tmp_path, spoken):
     for number in range(len(page.questions.asked)):
         page.hear({"kind": "answer", "number": number, "choice": 0})
     assert unmarked(texts({key: page.widget.frame[key] for key in ASKED})) == {}
+    for number, question in enumerate(page.questions.asked):
+        right = [each.right for each in question.choices].index(True)
+        page.hear({"kind": "answer", "number": number, "choice": right})
+    page.hear({"kind": "predict", "choice": 0})
+    page.hear({"kind": "reveal"})
+    for still in page.widget.frame["still"]:
+        page.hear({"kind": "still", "belief": still["id"], "holds": bool(page.lesson.number % 2)})
+    after = {key: page.widget.frame[key] for key in ("questions", "still", "prediction")}
+    assert unmarked(texts({**after, "on": page.widget.frame["on"].get("links", {})})) == {}
 
 
 def test_the_served_pages(spoken, tmp_path):

@@ -4,6 +4,7 @@ import contextlib
 import re
 
 import pytest
+from opening import to_the_free_page
 from served import served, start, stop
 from session import TOKEN, session
 from wire import Wire
@@ -25,8 +26,7 @@ def window(browser):
 def unlock(window, entry, address):
     window.goto(entry)
     window.goto(address)
-    window.wait_for_selector(".dw-prediction input[type=radio]", timeout=60_000)
-    window.click(".dw-prediction input[type=radio] >> nth=1")
+    to_the_free_page(window, 1)
     window.wait_for_selector(".dw-range:not([disabled])")
     return window.inner_text(".dw-said strong")
 

@@ -11,7 +11,13 @@ from unittest.mock import patch
 
 import textstat
 
+from dryward import units
 from dryward.teaching import lessons
+
+#: The sign of every unit, the longest first, and what a text may write for perm.
+_SIGNS = "|".join(
+    map(re.escape, sorted({each.symbol for each in units.UNITS.values() if each.symbol} | {"perms"}, key=len)[::-1])
+)
 
 
 def plain(text):
@@ -22,11 +28,7 @@ def plain(text):
     text = re.sub(r"([^.?!:\s])\s*$", r"\1.", text, flags=re.M)
     text = re.sub(r"[*_`]", " ", text)
     text = re.sub(r"\b(?:R|RSI)-[\d.]+", "R ten", text)
-    text = re.sub(
-        r"-?\d[\d.,/]*\s*(°F|°C|%|perms?|m sd|Pa(?: \([^)]*\))?|g/m² day|gr/ft² day|ft²?|in\.?²?|lb|kg|cfm)?",
-        "ten",
-        text,
-    )
+    text = re.sub(rf"[-−]?\d(?:[\d.,/]*\d)?(?:\s*(?:{_SIGNS})(?!\w)(?: \([^)]*\))?)?", "ten", text)
     return re.sub(r"\s+", " ", text)
 
 

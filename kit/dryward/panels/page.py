@@ -778,12 +778,13 @@ class Page:
             else [{"width": each.width, "height": each.height} for each in self.live_pictures()],
             "readouts": [{"name": each.name, "words": each.words} for each in self.readout_list if not each.hidden],
             "has_arithmetic": self.has_steps,
-            "folds": self._folds(),
-            "questions": self.questions.frame(),
+            # What it comes to, where from, and what is asked of it would tell a good part of the answer.
+            "folds": [] if self.covered else self._folds(),
+            "questions": [] if self.covered else self.questions.frame(),
             "still": leaving.frame(self.unit_system),
             "on": leaving.way(),
             "unkept": settings.trouble,
-            "takeaway": self.lesson.takeaway,
+            "takeaway": "" if self.covered else self.lesson.takeaway,
             "cautions": [
                 {"title": each.title, "text": self.say(each.text)} for each in map(words.caution, self.lesson.cautions)
             ],

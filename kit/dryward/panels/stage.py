@@ -13,7 +13,8 @@ answers it with one number a builder can hold.  Three kinds of acts::
 
 A beat's words are messages of the lesson: ``beat-<id>-say`` (the sentence, at
 most 20 words), ``-ask`` (the act), ``-answer`` (the number) and ``-also`` (the
-same as a flux, smaller, where there is one); of two scenes ``-first`` and
+same as a flux, smaller, where there is one); ``-control`` is what the control
+is called there, where that is not its own name; of two scenes ``-first`` and
 ``-second`` are what stands over them.  A bet has ``beat-<id>-<bet>-ask``, and
 ``-<key>`` and ``-<key>-reply`` for each choice.  All get the facts that
 ``Beat.facts`` tells of the states.
@@ -37,10 +38,11 @@ from dataclasses import dataclass, field
 from types import SimpleNamespace
 from typing import Any, Protocol
 
-from dryward.language import Beside
+from dryward.checks import PlainError
+from dryward.language import Beside, message
 from dryward.panels import protocol
 from dryward.panels.controls import Control
-from dryward.panels.learner import Prediction
+from dryward.panels.learner import Prediction, Settings
 from dryward.pictures import scenery
 from dryward.pictures.scenery import Place, Scene
 
@@ -51,6 +53,7 @@ class Page(Protocol):
     controls: dict[str, Control]
     unit_system: str
     prediction: Prediction
+    settings: Settings
     play: Play | None
     stage: Stage
 
@@ -125,6 +128,8 @@ class Beat:
     beliefs: tuple[str, ...] = ()
     #: Marks of one state in this beat alone, over those of the play.
     marks: Callable[[Page, Any], Mapping[str, Any]] | None = None
+    #: What draws its scenes, where they are not those of the play.
+    draw: Callable[[Scene, Any], None] | None = None
 
 
 @dataclass(frozen=True)
@@ -178,9 +183,10 @@ class Stage:
         self.states: States = ()
         #: The states of the beat's case, before anything was moved.
         self.first: States = ()
-        back = page.prediction.chosen is not None
-        self.at = len(self.beats) if back else 0
-        if back:
+        #: Whether the learner was here before.
+        self._back = page.prediction.chosen is not None
+        self.at = len(self.beats) if self._back else 0
+        if self._back:
             for gone in self._gone.values():
                 gone.shown = gone.done = True
 
@@ -215,6 +221,9 @@ class Stage:
         """To a beat, or past the last one to the free page; the page's controls stand in its case."""
         if number != len(self.beats):
             protocol.place(number, self.beats)
+        before = (bet.name in self._gone[beat.id].chosen for beat in self.beats[:number] for bet in beat.bets)
+        if not (self._back or self.page.settings["instructor"] or all(before)):
+            raise PlainError(message("panels.first-the-bet"))
         self.at = number
         self.stand()
 
@@ -281,17 +290,12 @@ class Stage:
             return []
         found = []
         for state in self.states:
-            look = self.play.signature(state)
+            draw = self.beat.draw or self.play.draw
+            look = draw, self.play.signature(state)
             if look not in self._stills:
-                self._stills[look] = {shape: self._drawn(shape, state) for shape in scenery.SHAPES}
+                self._stills[look] = {shape: _drawn(draw, shape, state) for shape in scenery.SHAPES}
             found.append(self._stills[look])
         return found
-
-    def _drawn(self, shape: str, state: Any) -> dict[str, Any]:
-        assert self.play is not None
-        scene = scenery.begin(shape)
-        self.play.draw(scene, state)
-        return scene.still()
 
     def live(self) -> dict[str, Any] | None:
         """What a move changes; nothing of a state before the bets are made."""
@@ -333,6 +337,7 @@ class Stage:
             "titles": [self._text(each) for each in titles],
             "bets": [self._bet(bet) for bet in beat.bets],
             "control": beat.unlocks if self.shown else "",
+            "control_words": self._text("control", need=False),
             "scale": self.play.scale(self.page),
         }
 
@@ -378,6 +383,12 @@ class Stage:
         if not need and id not in self.play.texts:
             return ""
         return self.play.texts(id, **self.beat.facts(self.page, self.states))
+
+
+def _drawn(draw: Callable[[Scene, Any], None], shape: str, state: Any) -> dict[str, Any]:
+    scene = scenery.begin(shape)
+    draw(scene, state)
+    return scene.still()
 
 
 #: The bet whose words are the lesson's prediction.

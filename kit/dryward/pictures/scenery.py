@@ -273,6 +273,63 @@ def vault(scene: Scene, assembly: Assembly, season: str = "winter", person_at: f
     scene.box("room", left, low[1] + 30, wide * 0.52, floor - 8)
 
 
+def crawlspace(scene: Scene, person_at: float | None = 0.76) -> None:
+    """A room over a floor on joists, and under it a crawlspace with walls, piers and bare earth.
+
+    Axes: "floor" goes from wall to wall, and across from the room's face (0)
+    down to the underside of the boards (1); "room" and "crawlspace" are boxes.
+    """
+    wide, high = scene.size
+    left, right = 0.085 * wide, 0.915 * wide
+    floor, under, joist, grade, earth = (high * share for share in (0.45, 0.485, 0.555, 0.7, 0.83))
+    wall = 0.03 * wide
+    scene.shape_of([(0, 0), (wide, 0), (wide, high), (0, high)], "sky-mild")
+    scene.filled([(0, grade), (wide, grade), (wide, high), (0, high)], "floor", "ground")
+    scene.shape_of(_corners(left, 0, right, floor), "room")
+    scene.shape_of(_corners(left, under, right, earth), "crawlspace")
+    for x in (left, right - wall):
+        scene.shape_of(_corners(x, 0, x + wall, floor), "wall")
+        scene.shape_of(_corners(x, floor, x + wall, earth + 0.05 * high), "wall")
+    axes = scene.axes["floor"] = Axes((left, floor), (right - left, 0.0), (0.0, under - floor))
+    for s in (0.1, 0.9):
+        x = axes.at(s, 0)[0]
+        scene.shape_of(_corners(x - 0.6 * wall, joist, x + 0.6 * wall, earth), "wall")
+    for s in (0.1, 0.38, 0.66, 0.9):
+        x = axes.at(s, 0)[0]
+        scene.filled(_corners(x - 0.009 * wide, under, x + 0.009 * wide, joist), "layer-board", "board")
+    scene.filled(_corners(left, floor, right, under), "layer-board", "board")
+    # Bare earth, with stones in it.
+    scene.filled(_corners(left + wall, earth, right - wall, high), "earth", "ground")
+    for k in range(24):
+        across, down = (0.5 + k * 0.754878) % 1, (0.5 + k * 0.569840) % 1
+        x, y = left + wall + (right - left - 2 * wall) * across, earth + 8 + (high - earth - 14) * down
+        scene.circle((x, y), 2.5 + 2.5 * down, "stone")
+    # A window, and someone beside it.
+    x, y = left + 0.16 * (right - left), 0.36 * floor
+    scene.shape_of(_corners(x - 0.06 * wide, y - 0.16 * floor, x + 0.06 * wide, y + 0.2 * floor), "pane")
+    scene.line([(x, y - 0.16 * floor), (x, y + 0.2 * floor)], "frame")
+    if person_at is not None:
+        person(scene, (wide * person_at, floor), 0.72 * floor)
+    scene.box("room", left + wall, 0.05 * high, right - wall, floor)
+    scene.box("crawlspace", left + wall, joist, right - wall, earth)
+
+
+def _corners(left: float, top: float, right: float, bottom: float) -> list[Point]:
+    return [(left, top), (right, top), (right, bottom), (left, bottom)]
+
+
+def air_conditioner(scene: Scene, corner: Point, wide: float) -> None:
+    """One on a wall, which blows into the room; `corner` is its upper left."""
+    x, y = corner
+    high = 0.34 * wide
+    scene.shape_of(_corners(x, y, x + wide, y + high), "machine")
+    scene.line([(x + 0.1 * wide, y + 0.72 * high), (x + 0.9 * wide, y + 0.72 * high)], "frame")
+    for k in range(3):
+        start = x + (0.25 + 0.27 * k) * wide
+        bow = 0.09 * wide
+        scene.path(f"M{start:.1f} {y + 1.25 * high:.1f}q{bow:.1f} {bow:.1f} 0 {2 * bow:.1f}t0 {2 * bow:.1f}", "breath")
+
+
 def through(assembly: Assembly, depth: float) -> float:
     """A depth from the room's face [m] as the share of the way through."""
     return depth / sum(layer.drawn_thickness for layer in assembly.layers)
@@ -357,9 +414,12 @@ def arrow(look: str, start: Place, end: Place, share: float = 1.0) -> dict[str, 
     return {"kind": "arrow", "look": _look(look), "points": [list(start), list(end)], "amount": share}
 
 
-def tag(text: str, at: Place, look: str = "", side: str = "middle") -> dict[str, Any]:
-    """Words at a place; `side` is where they stand from it: left, right, over, under or middle."""
-    return {"text": text, "at": list(at), "look": _look(look), "side": side}
+def tag(text: str, at: Place, look: str = "", side: str = "middle", minor: bool = False) -> dict[str, Any]:
+    """Words at a place; `side` is where they stand from it: left, right, over, under or middle.
+
+    Minor ones are placed last, and left out of a small picture that has no room for them.
+    """
+    return {"text": text, "at": list(at), "look": _look(look), "side": side, "minor": minor}
 
 
 def flow(rate: float, *places: Place, spread: float = 0.0) -> dict[str, Any]:

@@ -120,6 +120,8 @@ def draw_layer(picture: LivePicture[Any], what: str, left: float, right: float, 
     )  # fmt: skip
 
 
+#: Planes closer than this are one [m].
+_SAME_PLACE = 1e-6
 #: A drying arrow of full width stands for this much [kg/(s m2)]: 20 g/m2 day.
 FULL_ARROW = 20e-3 / 86400
 
@@ -192,10 +194,16 @@ class SectionPart:
         self._make(state)
 
     def _key(self, state: SteadyRoof) -> list[Entry]:
-        entries = [("temperature", None), ("dew point", message("pictures.dew-point-depth")), ("wet", None)]
+        entries: list[Entry] = [
+            ("temperature", None),
+            ("dew point", message("pictures.dew-point-depth")),
+            ("wet", None),
+        ]
         if state.drying is not None:
-            wide = None if self.picture.projector else message("pictures.drying-wide-is-fast")
-            entries.append(("drying", wide))
+            entries += [
+                ("drying", message("pictures.leaves")),
+                ("vapor pressure", message("pictures.comes-in"), "arrow"),
+            ]
         return [*entries, *self.extra]
 
     def _scale(self, assembly: Assembly, left: float, right: float) -> None:
@@ -310,7 +318,11 @@ class SectionPart:
         return self._moving(shape)
 
     def _make(self, state: SteadyRoof) -> None:
-        self.arrows = [self._shape("drying"), self._shape("drying")] if state.drying is not None else []
+        self.arrows: list[Polygon] = []
+        self.supplies: list[Polygon] = []
+        if state.drying is not None:
+            self.arrows = [self._shape("drying") for _ in range(2)]
+            self.supplies = [self._shape("vapor pressure") for _ in range(2)]
         self.isotherm = self._line("dew point")
         self.temperature = self._line("temperature")
         wet = style.look("wet")
@@ -338,16 +350,20 @@ class SectionPart:
             spots = np.repeat([float(self.x(plane.depth)) for plane in planes], len(heights))
             self.drops.set_data(spots, np.tile(heights, len(planes)))
         if state.drying is not None:
-            self._drying(state.drying, dried_depth(state))
+            depth = dried_depth(state)
+            self._drying(state.drying, depth, any(abs(plane.depth - depth) < _SAME_PLACE for plane in planes))
 
-    def _drying(self, drying: Drying, depth: float) -> None:
+    def _drying(self, drying: Drying, depth: float, wet: bool) -> None:
+        """What leaves a wet face, and what comes to it; nothing at a dry one."""
         spot, high = float(self.x(depth)), self.roof - self.floor
         tallest = 0.3 * high
         rates = (drying.inward, drying.outward)
-        for shape, rate, way in zip(self.arrows, rates, (-1, 1), strict=True):
+        for leaves, comes, rate, way in zip(self.arrows, self.supplies, rates, (-1, 1), strict=True):
             width = tallest * min(abs(rate) / FULL_ARROW, 1.0)
-            shape.set_visible(width > 0.8)
             # A negative rate comes in from that side instead of leaving that way.
+            shape, other = (leaves, comes) if rate > 0 else (comes, leaves)
+            shape.set_visible(wet and width > 0.8)
+            other.set_visible(False)
             reach = (self.left + self.inside) / 2 if way < 0 else (self.outside + self.right) / 2
             start, end = (spot, reach) if rate > 0 else (reach, spot)
             shape.set_xy(arrow(start, self.floor + 0.3 * high, end, max(width, 2.5), max(1.5 * width, 9)))

@@ -18,7 +18,7 @@ from dryward.weather import Air
 #: Dots a minute for a fluid ounce of water a day on the roof that fluxes are told on.
 DOTS = 30
 #: The flux of one fluid ounce a day on that roof [kg/(s m2)].
-_OUNCE = to_si(1.0, "fl oz") * 1000.0 / (86400.0 * amounts.ROOF["us"])
+OUNCE = to_si(1.0, "fl oz") * 1000.0 / (86400.0 * amounts.ROOF["us"])
 #: Water that gathers so fast is drawn as much [kg/(s m2)].
 _MUCH = to_si(5.0, "g/m2/day")
 #: Where the lens stands, and its radius, in each shape [px].
@@ -72,7 +72,7 @@ def dew_line(profile: Profile, assembly: Assembly) -> dict[str, Any]:
     text = message("pictures.dew-point-line")
     return {
         "marks": [scenery.line("dew point", ("slope", 0.0, d), ("slope", 1.0, d))],
-        "tags": [scenery.tag(text, ("slope", 0.16, d), "dew point")],
+        "tags": [scenery.tag(text, ("slope", 0.16, d), "dew point", minor=True)],
     }
 
 
@@ -88,7 +88,7 @@ def water(profile: Profile, assembly: Assembly, system: str, lens: bool = True) 
             if lens:
                 marks.append(scenery.drops(("lens", 0.08, LENS_FACE), ("lens", 0.92, LENS_FACE), amount, frost))
             text = message("pictures.gathers-here", frost=frost, amount=a_day(plane.rate, system))
-            tags.append(scenery.tag(text, ("slope", 0.45, 1.0), "wet", "over"))
+            tags.append(scenery.tag(text, ("slope", 0.45, 1.0), "wet", "over", minor=True))
     return {"marks": marks, "tags": tags}
 
 
@@ -97,7 +97,7 @@ def face(profile: Profile, layer: str, system: str) -> dict[str, Any]:
     node = profile.face(layer, 0)
     temperature, humidity = _state(float(profile.temperature[node]), float(profile.relative_humidity[node]), system)
     text = message("pictures.face-is", temperature=temperature, humidity=humidity)
-    return {"tags": [scenery.tag(text, ("lens", 0.5, 1.0), "", "over")]}
+    return {"tags": [scenery.tag(text, ("lens", 0.5, 1.0), "", "over", minor=True)]}
 
 
 def much(plane: WetPlane) -> float:
@@ -105,25 +105,25 @@ def much(plane: WetPlane) -> float:
     return min(1.0, float(plane.rate) / _MUCH)
 
 
-def vapor(profile: Profile, assembly: Assembly, per_ounce: float = DOTS) -> dict[str, Any]:
+def vapor(profile: Profile, assembly: Assembly, number: int = DOTS) -> dict[str, Any]:
     """Vapor on its way, at the state's own fluxes: from face to face, ending where water gathers."""
     stops = [through(assembly, float(plane.depth)) for plane in profile.wet_planes]
     ends = (-0.55, *stops, 1.3)
     flux = float(profile.vapor_flux_in)
     flows = []
-    for number, (start, end) in enumerate(pairwise(ends)):
+    for k, (start, end) in enumerate(pairwise(ends)):
         places: tuple[Place, Place] = (("slope", 0.5, start), ("slope", 0.5, end))
-        rate = dots(flux, per_ounce)
+        rate = dots(flux, number)
         if rate >= 0.01:
             flows.append(scenery.flow(rate, *(places if flux > 0 else places[::-1]), spread=0.9))
-        if number < len(stops):
-            flux -= float(profile.wet_planes[number].rate)
+        if k < len(stops):
+            flux -= float(profile.wet_planes[k].rate)
     return {"flows": flows}
 
 
-def dots(flux: float, per_ounce: float = DOTS) -> float:
-    """Dots a minute of a flux [kg/(s m2)]; so many for a fluid ounce a day."""
-    return abs(flux) / _OUNCE * per_ounce
+def dots(flux: float, number: int = DOTS) -> float:
+    """Dots a minute of a flux [kg/(s m2)], so many for each fluid ounce a day."""
+    return abs(flux) / OUNCE * number
 
 
 def a_day(flux: float, system: str) -> str:
@@ -131,6 +131,6 @@ def a_day(flux: float, system: str) -> str:
     return amounts.water(abs(flux) * 86400.0 * amounts.ROOF[system] / 1000.0, system)
 
 
-def scale(system: str, per_ounce: float = DOTS) -> str:
+def scale(system: str, number: int = DOTS) -> str:
     """What the dots stand for, in words."""
-    return message("pictures.dots-stand-for", number=per_ounce, amount=amounts.on_a_roof(_OUNCE, system))
+    return message("pictures.dots-stand-for", number=number, amount=amounts.on_a_roof(OUNCE, system))

@@ -69,7 +69,7 @@ def on_a_roof(flux: float, unit_system: str) -> str:
     3.9 pints a day on 1000 ft² of roof, 2 L a day on 100 m² of roof
     """
     volume = abs(flux) * DAY * ROOF[unit_system] / WATER_DENSITY
-    return message("units.on-a-roof", water=water(volume, unit_system), area=_roof(unit_system))
+    return message("units.on-a-roof", water=water(volume, unit_system), area=roof_area(unit_system))
 
 
 def buckets(flux: float, unit_system: str) -> float:
@@ -97,7 +97,7 @@ def a_winter(flux: float, unit_system: str) -> str:
         amount = message(
             "units.buckets", number=text, one=text == _two(1.0), size=water(BUCKET[unit_system], unit_system)
         )
-    return message("units.in-a-winter", water=amount, area=_roof(unit_system), days=WINTER)
+    return message("units.in-a-winter", water=amount, area=roof_area(unit_system), days=WINTER)
 
 
 def wood_points(mass_per_area: float, thickness: float, density: float) -> float:
@@ -174,7 +174,12 @@ def _at_least(value: float, unit: str) -> str:
     return kept_together(with_unit(_two(value), unit))
 
 
-def _roof(unit_system: str) -> str:
+def roof_area(unit_system: str) -> str:
+    """How large that roof is, in words.
+
+    >>> roof_area("us"), roof_area("si")
+    ('1000\\xa0ft²', '100\\xa0m²')
+    """
     area = show_in(ROOF[unit_system], "ft2" if unit_system == "us" else "m2", 0)
     return kept_together(area)
 

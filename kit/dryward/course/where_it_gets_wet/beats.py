@@ -47,8 +47,8 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
     """The line, the water, the vapor; where no water gathers, how humid the face is."""
     system = page.unit_system
     parts = [
-        vault.dew_line(state.profile, state.roof),
         vault.water(state.profile, state.roof, system),
+        vault.dew_line(state.profile, state.roof),
         vault.vapor(state.profile, state.roof),
     ]
     if not state.profile.wet_planes:

@@ -124,6 +124,6 @@ beat-check-closed-stays-reply = The sheet lets hardly any out, and the summer is
 beat-check-answer = One check, one result, two ends: none is left under the OSB, { $more } more each year under the sheet.
 beat-check-also = { $flux } a year
 left-after-a-year = { $dries ->
-        [yes] A year later: all gone
-       *[no] A year later: { $left } more
+        [yes] Next fall: all gone
+       *[no] Next fall: { $left } more
     }

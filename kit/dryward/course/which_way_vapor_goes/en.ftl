@@ -20,24 +20,96 @@ folk-said = { $way ->
        *[in] in
     }
 almost-no-push = Almost no push: { $push } either way, whatever the two RH numbers say.
-# $against: what the vapor does that the two rules of thumb deny.
+# $against: what the vapor does that the two rules of thumb deny; $floor: whether a crawlspace is the other side.
 goes = { $way ->
-        [out] Vapor goes out{ $against ->
+        [out] Vapor goes { $floor ->
+            [yes] down
+           *[no] out
+        }{ $against ->
             [rh] , from low RH to high RH
             [warmth] , from cold to warm
             [both] , from low RH to high RH and from cold to warm
            *[neither] {""}
-        }: the outdoor air has { $push } less than the room air.
-       *[in] Vapor goes in{ $against ->
+        }: the { $floor ->
+            [yes] crawlspace
+           *[no] outdoor
+        } air has { $push } less than the room air.
+       *[in] Vapor goes { $floor ->
+            [yes] up
+           *[no] in
+        }{ $against ->
             [rh] , from low RH to high RH
             [warmth] , from cold to warm
             [both] , from low RH to high RH and from cold to warm
            *[neither] {""}
-        }: the room air has { $push } less than the outdoor air.
+        }: the room air has { $push } less than the { $floor ->
+            [yes] crawlspace
+           *[no] outdoor
+        } air.
     }
 step-inside = Vapor pressure inside.
 step-outside = Vapor pressure outside.
 step-push = The push: inside minus outside.
+
+## The beats
+
+beat-first-say = The same two RH numbers on two days. Which way does vapor push through the ceiling?
+beat-first-ask = Take an arrow in the picture or in the list. Bet on both days before you see either.
+beat-first-first = Winter day, { $cold }
+beat-first-second = Mild day, { $warm }
+beat-first-mild-ask = And on the mild day? Outside it is { $warm } and { $high } now.
+beat-first-mild-in = In.
+beat-first-mild-out = Out, from the warm room to the cooler air.
+beat-first-mild-none = Neither way.
+beat-first-mild-in-reply = There is { $outside } outside and { $inside } in the room. The winter day has the same two RH numbers, and there it goes out.
+beat-first-mild-out-reply = In winter it does go that way. But air at { $warm } and { $high } has { $outside }. The warmer room has only { $inside }, so vapor goes in.
+beat-first-mild-none-reply = A mild day looks like no day for vapor. But it is { $outside } outside and { $inside } in the room, so vapor goes in.
+beat-first-answer = In winter { $amount } a day go out through { $area } of ceiling: from { $low } to { $high } RH.
+beat-first-also = { $flux } out in winter, { $other } in on the mild day
+
+beat-heat-say = The same heat, the same cooled room. Which way does vapor push through the ceiling?
+beat-heat-ask = Bet on both before you see either.
+beat-heat-first = Desert day, { $low } RH
+beat-heat-second = Gulf Coast day, { $high } RH
+beat-heat-desert-ask = Which way on the desert day?
+beat-heat-desert-in = In, from the hot side to the cool side.
+beat-heat-desert-out = Out, into the heat.
+beat-heat-desert-none = Neither way.
+beat-heat-desert-in-reply = It looks so, since on most hot days vapor does go in. But this hot air has only { $desert }, and the cool room has { $inside }. So vapor goes out, into the heat.
+beat-heat-desert-out-reply = The cool room has { $inside }, the hot air only { $desert }. Heat does not push vapor, vapor pressure does.
+beat-heat-desert-none-reply = Desert air seems to have nothing to push with, and that is why the room wins: { $inside } in the room, { $desert } outside. So vapor goes out.
+beat-heat-coast-ask = And on the coast?
+beat-heat-coast-in = In.
+beat-heat-coast-out = Out, from { $indoor } to { $high }.
+beat-heat-coast-none = Neither way.
+beat-heat-coast-in-reply = The hot air has { $coast }, the room { $inside }. The desert is just as hot, and there vapor goes out.
+beat-heat-coast-out-reply = { $indoor } is the bigger number. But { $high } at { $hot } is more vapor: { $coast } outside and { $inside } in the room. So vapor goes in.
+beat-heat-coast-none-reply = The RH numbers are nearly the same. But { $high } at { $hot } is { $coast }, and { $indoor } at { $cool } is { $inside }. So vapor goes in.
+beat-heat-answer = From the cool room into the desert heat go { $amount } a day through { $area } of ceiling.
+beat-heat-also = { $flux } out in the desert, { $other } in on the coast
+
+beat-crawlspace-say = The cool crawlspace pushes vapor up into the warm room. Turn the arrow around.
+beat-crawlspace-ask = You cover the bare earth. Slide the RH of the crawlspace down until vapor goes down too.
+beat-crawlspace-control = Crawlspace RH
+beat-crawlspace-answer = { $way ->
+        [out] Now { $amount } a day go down through { $area } of floor.
+        [in] Now { $amount } a day come up through { $area } of floor.
+       *[none] Now there is almost no push.
+    } The arrow turns at { $turn }, not at the { $indoor } of the room.
+beat-crawlspace-also = { $flux }. That is only which way vapor goes: the wood of the floor still follows the RH beside it.
+
+## The scene
+
+air-of-crawlspace = Crawlspace: { $temperature }, { $humidity }
+push-here = { $way ->
+        [none] Almost no push: { $push }
+       *[other] Push: { $push }
+    }
+# $floor: whether vapor goes through a floor, not a ceiling.
+dots-stand-for = Blue columns: vapor pressure. { $number } dots a minute: { $amount } a day through { $area }. { $floor ->
+        [yes] The floor is OSB of { $permeance }
+       *[no] Of the ceiling only the painted drywall counts: { $permeance }
+    }.
 
 ## The questions
 

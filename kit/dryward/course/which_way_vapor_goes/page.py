@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from types import SimpleNamespace
 
 from dryward import language, units
-from dryward.course.which_way_vapor_goes.questions import ALMOST_NONE
+from dryward.course.which_way_vapor_goes.beats import CRAWLSPACE, PLAY, way
 from dryward.course.which_way_vapor_goes.scene import AirsBesideCeiling, Rooms
 from dryward.panels import hand
-from dryward.panels.controls import standard
+from dryward.panels.controls import Scale, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout
 from dryward.teaching.words import Step
@@ -31,17 +31,22 @@ class AirsApart:
         return self.inside.vapor_pressure - self.outside.vapor_pressure
 
 
+#: As dry as a desert's.
+OUTDOOR_HUMIDITY = replace(standard("RH_out"), us=Scale(10, 100, 90, 1), si=Scale(10, 100, 90, 1))
+
+
 class WhichWayVaporGoes(Page):
-    """Four sliders, two rooms and an arrow."""
+    """Four sliders, two rooms and an arrow; it starts where its bet does."""
 
     id = "which-way-vapor-goes"
     handles = (
         "T_out",
-        standard("RH_out").starting(50, 50),
+        OUTDOOR_HUMIDITY,
         "T_in",
-        standard("RH_in").starting(50, 50),
+        standard("RH_in").starting(35),
     )
     draws = Rooms
+    play = PLAY
 
     def compute(self, at: SimpleNamespace) -> AirsApart:
         """Two airs; nothing more is needed for the direction."""
@@ -64,7 +69,7 @@ class WhichWayVaporGoes(Page):
             Readout("inside", message("inside"), state.inside.vapor_pressure, "pressure", both=True),
             Readout("outside", message("outside"), state.outside.vapor_pressure, "pressure", both=True),
             Readout("push", message("push"), state.push, "pressure", text=shown, note=also),
-            Readout("way", message("way"), None, text=message("way-said", way=_way(state.push))),
+            Readout("way", message("way"), None, text=message("way-said", way=way(state.push))),
             Readout("folk", message("folk"), None, text=message("folk-said", way=_folk(state))),
         ]
 
@@ -77,16 +82,17 @@ class WhichWayVaporGoes(Page):
         push = state.push
         high, low = (state.inside, state.outside) if push > 0 else (state.outside, state.inside)
         apart = units.difference(high.vapor_pressure, low.vapor_pressure, "pressure", self.unit_system)
-        if abs(push) < ALMOST_NONE:
+        if way(push) == "none":
             return message("almost-no-push", push=apart)
         rh = bool(high.relative_humidity < low.relative_humidity)
         warmth = bool(high.temperature < low.temperature)
         against = "both" if rh and warmth else "rh" if rh else "warmth" if warmth else "neither"
         return message(
             "goes",
-            way="out" if push > 0 else "in",
+            way=way(push),
             against=against,
             push=apart,
+            floor=self.stage.on and self.stage.beat is CRAWLSPACE,
         )
 
     def steps(self, state: AirsApart) -> list[Step]:
@@ -104,13 +110,6 @@ class WhichWayVaporGoes(Page):
             *lines,
             Step(message("step-push"), f"{inside} − {outside}", self._push(state, self.unit_system)),
         ]
-
-
-def _way(push: float) -> str:
-    """The way vapor goes."""
-    if abs(push) < ALMOST_NONE:
-        return "none"
-    return "out" if push > 0 else "in"
 
 
 def _folk(state: AirsApart) -> str:

@@ -83,6 +83,7 @@ js-play = Play
 js-pause = Pause
 js-play-one = Play { $label }
 js-so-many-of = { $done } of { $total }
+first-the-bet = First lay your bet on this step.
 js-beat-of = Step { $at } of { $count }
 js-next-beat = Next
 js-beat-before = Back

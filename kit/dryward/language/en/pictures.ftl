@@ -61,7 +61,9 @@ with-unit = { $what }, { $unit }
 saturation = saturation
 touching-is-wet = touching: wet
 dew-point-depth = dew-point depth
-drying-wide-is-fast = drying: wider = faster
+# Of a wet face: its two arrows, one away from it and one to it.
+leaves = leaves a wet face
+comes-in = comes to it
 room = room
 outside = outside
 water-in = water in

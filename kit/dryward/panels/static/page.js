@@ -191,16 +191,15 @@ function build(frame, page, kept) {
     ? [pictures, ...dockPart(frame, page, parts, board), parts.given, readouts]
     : [board, make("div", { class: "dw-view" }, pictures, parts.sentence, parts.trouble, parts.given, readouts)]));
   const later = pictureFirst(frame, page);
-  const above = [
-    frame.stage ? make("div", { class: "dw-back-to-beats" }, button("beats", say("to-the-beats"), () => page.send({ kind: "beat", number: 0 }))) : null,
-    predictionPart(frame, page)];
+  const above = make("div", { class: "dw-above" }, predictionPart(frame, page),
+    frame.stage ? button("beats", say("to-the-beats"), () => page.send({ kind: "beat", number: 0 })) : null);
   const opened = (key) => page.open.has(key);
   const folds = make("div", { class: "dw-folds" },
     frame.has_arithmetic && !page.locked ? fold("arithmetic", say("arithmetic"), parts.steps, opened("arithmetic"), page.toggled) : null,
     ...frame.folds.map((each) => fold(each.key, each.title,
       make("ul", {}, ...each.items.map((item) => make("li", {}, item))), opened(each.key), page.toggled)));
-  const root = pageRoot(frame, page, "", ...(later ? [] : above), frame.controls.length || frame.pictures.length ? parts.work : parts.sentence,
-    ...(later ? [carePart(frame), switchPart(frame, page), ...above] : []), parts.desk, folds,
+  const root = pageRoot(frame, page, "", later ? null : above, frame.controls.length || frame.pictures.length ? parts.work : parts.sentence,
+    ...(later ? [carePart(frame), switchPart(frame, page), above] : []), parts.desk, folds,
     frame.unkept ? make("p", { class: "dw-unkept", role: "alert" }, frame.unkept) : null,
     frame.questions.length ? questionsPart(frame.questions, page) : null, leavingPart(frame, page),
     frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, say("takeaway")), make("p", {}, frame.takeaway,

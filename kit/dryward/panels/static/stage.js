@@ -107,6 +107,23 @@ class Flows {
 }
 Flows.seconds = 4.5; // from one end of a path to the other
 
+// The place nearest to one that is wanted where a box of a size fits into a room and covers nothing that is taken.
+function free(taken, [wide, high], [x, y], [w, h]) {
+  const inside = (left, top) => [Math.max(3, Math.min(wide - w - 3, left)), Math.max(3, Math.min(high - h - 3, top))];
+  const covers = ([left, top]) => taken.some(([a, b, c, d]) => left < c && left + w > a && top < d && top + h > b);
+  for (let off = 0; off < Math.max(wide, high); off += 5) {
+    // Up and down before sideways: words stay at the height of what they name.
+    for (const turn of off ? [1, -1, 0.75, -0.75, 0.5, -0.5, 0.25, -0.25, 0, 2] : [0]) {
+      for (const side of off && Math.abs(turn) < 1 ? [1, -1] : [1]) {
+        const angle = (turn * Math.PI) / 2;
+        const found = inside(x + side * off * Math.cos(angle), y + off * Math.sin(angle));
+        if (!covers(found)) return found;
+      }
+    }
+  }
+  return null;
+}
+
 // --- one scene ---------------------------------------------------------------------------
 
 function sceneView(title, index, page) {
@@ -120,7 +137,7 @@ function sceneView(title, index, page) {
   const element = make("figure", { class: "dw-scene", "data-scene": index }, title ? make("figcaption", {}, title) : null, box);
   const flows = new Flows();
   canvas.flows = flows;
-  let stills = null, still = null, live = null, markText = "", tagText = "", moved = 0;
+  let stills = null, still = null, now = null, markText = "", tagText = "", moved = 0;
 
   function shape() {
     const found = page.shape();
@@ -137,21 +154,21 @@ function sceneView(title, index, page) {
   }
 
   function put() {
-    if (!still || !live) return;
-    const text = JSON.stringify([live.marks, still.size]);
+    if (!still || !now) return;
+    const text = JSON.stringify([now.marks, still.size]);
     if (text !== markText) {
       // What was drawn before the last move stays as thin lines until the next one.
-      const now = performance.now();
-      if (markText && now - moved > 700) ghost.replaceChildren(...[...marks.children].map((each) => each.cloneNode(true)));
-      moved = now;
+      const clock = performance.now();
+      if (markText && clock - moved > 700) ghost.replaceChildren(...[...marks.children].map((each) => each.cloneNode(true)));
+      moved = clock;
       markText = text;
-      marks.replaceChildren(...live.marks.flatMap((mark) => drawMark(still, mark)));
+      marks.replaceChildren(...now.marks.flatMap((mark) => drawMark(still, mark)));
     }
-    flows.set(live.flows);
-    const words = JSON.stringify(live.tags);
+    flows.set(now.flows);
+    const words = JSON.stringify(now.tags);
     if (words !== tagText) {
       tagText = words;
-      tags.replaceChildren(...live.tags.map((each) => make("span", { class: `dw-tag dw-tag-${each.look || "plain"}` }, each.text)));
+      tags.replaceChildren(...now.tags.map((each) => make("span", { class: `dw-tag dw-tag-${each.look || "plain"} ${each.minor ? "dw-minor" : ""}` }, each.text)));
     }
     arrange();
   }
@@ -170,21 +187,18 @@ function sceneView(title, index, page) {
       const px = (x / wide) * room[0], py = (y / high) * room[1];
       taken.push([px - half, py - up, px + half, py + up]);
     });
-    [...tags.children].forEach((tag, k) => {
-      const each = live.tags[k];
+    const order = [...tags.children].map((tag, k) => [tag, k]).sort(([, a], [, b]) => Boolean(now.tags[a]?.minor) - Boolean(now.tags[b]?.minor));
+    order.forEach(([tag, k]) => {
+      const each = now.tags[k];
       if (!each) return;
       const [x, y] = placed(still, each.at);
       const w = tag.offsetWidth, h = tag.offsetHeight, gap = 7;
       const shift = { left: [-w - gap, -h / 2], right: [gap, -h / 2], over: [-w / 2, -h - gap], under: [-w / 2, gap], middle: [-w / 2, -h / 2] }[each.side];
-      let left = (x / wide) * room[0] + shift[0], top = (y / high) * room[1] + shift[1];
-      left = Math.max(3, Math.min(room[0] - w - 3, left));
-      const inside = (t) => Math.max(3, Math.min(room[1] - h - 3, t));
-      const free = (t) => taken.every(([a, b, c, d]) => left >= c || left + w <= a || t >= d || t + h <= b);
-      top = inside(top);
-      for (let off = 0; off < room[1] && !free(top); off += 4) {
-        if (free(inside(top + off))) top = inside(top + off);
-        else if (free(inside(top - off))) top = inside(top - off);
-      }
+      const found = free(taken, room, [(x / wide) * room[0] + shift[0], (y / high) * room[1] + shift[1]], [w, h]);
+      // What only names a line makes way where there is no room for it.
+      tag.style.visibility = found ? "visible" : "hidden";
+      if (!found) return;
+      const [left, top] = found;
       tag.style.left = `${left}px`;
       tag.style.top = `${top}px`;
       taken.push([left - 2, top - 2, left + w + 2, top + h + 2]);
@@ -224,9 +238,9 @@ function sceneView(title, index, page) {
       });
       return best;
     },
-    update(newStills, newLive) {
+    update(newStills, newNow) {
       if (newStills) stills = newStills;
-      if (newLive) live = newLive;
+      if (newNow) now = newNow;
       shape();
       put();
     },
@@ -349,7 +363,8 @@ function stagePart(frame, page, kept) {
   };
   const scenes = (stage.titles.length > 1 ? stage.titles : [""]).map((title, k) => sceneView(title, k, own));
   const bets = stage.bets.map((bet, k) => betPart(bet, k, frame, scenes, page, kept));
-  const spec = frame.controls.find((each) => each.name === stage.control);
+  const standing = frame.controls.find((each) => each.name === stage.control);
+  const spec = standing && stage.control_words ? { ...standing, label: stage.control_words } : standing;
   const control = spec ? (spec.kind === "choice" ? choiceControl(spec, page) : sliderControl(spec, page)) : null;
   const answer = make("p", { class: "dw-answer" }), also = make("p", { class: "dw-also" });
   const open = stage.bets.some((bet) => bet.open);

@@ -1,0 +1,261 @@
+"""The beats of lessons that are played: what is sent and when, and how it looks at every size, by keyboard alone."""
+
+import itertools
+import json
+
+import pytest
+from bare import LETTERS, LOOK, SIZES, Bare
+from lesson_page import first_visit, open_page
+
+import made_up
+from dryward.panels.stage import LESSON
+from dryward.teaching import lessons
+
+PLAYED = [id for id in lessons.pages() if lessons.module(id, "page").PAGE.play is not None]
+
+
+def to_beat(page, number):
+    """Go to a beat, every earlier bet made."""
+    for k in range(number):
+        while page.stage.open_bet:
+            page.hear({"kind": "bet", "choice": 0})
+        page.hear({"kind": "beat", "number": k + 1})
+        assert page.trouble == ""
+    return page.stage.beat
+
+
+def bet_all(page, choices=()):
+    """Make the open bets of a beat, the first choice where none is given."""
+    for choice in itertools.chain(choices, itertools.repeat(0)):
+        if page.stage.open_bet is None:
+            return
+        page.hear({"kind": "bet", "choice": choice})
+        assert page.trouble == ""
+
+
+def beats():
+    """(lesson, number of a beat) of all."""
+    return [(id, k) for id in PLAYED for k in range(len(lessons.module(id, "page").PAGE.play.beats))]
+
+
+def sent(page):
+    """What the browser holds, as a text."""
+    widget = page.widget
+    return json.dumps([widget.frame, widget.live, widget.stills, [len(each) for each in widget.grounds]])
+
+
+@pytest.mark.parametrize("id", PLAYED)
+def test_a_lesson_is_three_to_five_beats_with_the_free_page(id, tmp_path):
+    page = first_visit(id, tmp_path)
+    assert 3 <= len(page.stage.beats) + 1 <= 5
+    assert page.stage.beats[0].bets[0].name == LESSON
+    assert page.controls.keys() == open_page(id, tmp_path / "again").controls.keys()
+    start = {name: control.value for name, control in page.controls.items()}
+    assert start == {name: control.start for name, control in page.controls.items()}, "the first bet is the page's case"
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+@pytest.mark.parametrize(("id", "number"), beats())
+def test_a_beat_tells_nothing_before_its_bets_and_all_after(id, number, system, tmp_path):
+    page = first_visit(id, tmp_path, system)
+    beat = to_beat(page, number)
+    frame = page.widget.frame["stage"]
+    assert len(frame["say"].split()) <= 20, frame["say"]
+    for before in range(len(beat.bets)):
+        live, stage = page.widget.live, page.widget.frame["stage"]
+        for empty in ("pictures", "alts", "readouts", "strips", "sentence", "state", "steps"):
+            assert not live[empty], empty
+        assert (live["stage"]["told"], live["stage"]["also"], live["stage"]["done"]) == ("", "", False)
+        assert all(each["right"] is None and each["reply"] == "" for each in stage["bets"])
+        assert not any(each["marks"] or each["flows"] for each in live["stage"]["scenes"])
+        held = sent(page)
+        page.hear({"kind": "bet", "choice": before % len(beat.bets[before].spots)})
+    shown = page.widget.live["stage"]
+    if beat.bets:
+        told = page.widget.frame["stage"]["bets"]
+        assert all(each["right"] is not None and len(each["reply"]) > 15 for each in told)
+        later = [tag["text"] for scene in shown["scenes"] for tag in scene["tags"]] + [each["reply"] for each in told]
+        known = [tag["text"] for each in page.stage.states for tag in page.play.given(page, each).get("tags", ())]
+        for text in later:
+            assert text in known or json.dumps(text)[1:-1] not in held, f"{text} was there before the bet"
+    if beat.unlocks and beat.aim:
+        assert page.widget.frame["stage"]["control"] == beat.unlocks
+    else:
+        assert shown["done"]
+        assert shown["told"]
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+@pytest.mark.parametrize(("id", "number"), beats())
+def test_every_choice_has_its_own_reply(id, number, system, tmp_path):
+    replies = {}
+    beat = to_beat(first_visit(id, tmp_path / "first", system), number)
+    for k, bet in enumerate(beat.bets):
+        for choice, spot in enumerate(bet.spots):
+            page = first_visit(id, tmp_path / f"{k}-{choice}", system)
+            to_beat(page, number)
+            bet_all(page, [choice if each == k else 0 for each in range(len(beat.bets))])
+            told = page.widget.frame["stage"]["bets"][k]
+            assert told["chosen"] == choice
+            assert (told["right"] == choice) == (bet.right(page.stage.states) == spot.key)
+            if told["right"] != choice:
+                assert told["reply"] not in replies, (replies.get(told["reply"]), spot.key)
+                replies[told["reply"]] = spot.key
+
+
+@pytest.mark.parametrize(("id", "number"), beats())
+def test_what_a_beat_unlocks_goes_to_both_ends_and_reaches_its_aim(id, number, tmp_path):
+    page = first_visit(id, tmp_path)
+    beat = to_beat(page, number)
+    bet_all(page)
+    if not beat.unlocks:
+        return
+    control, reached = page.controls[beat.unlocks], False
+    for value in [*(control.options or [control.at(k / 20) for k in range(21)])]:
+        page.widget.moves = {"serial": 1, "system": "us", "values": {beat.unlocks: value}}
+        assert page.trouble == "", value
+        assert page.stage.on
+        live = page.widget.live["stage"]
+        reached = reached or live["done"]
+        assert live["done"] == bool(live["told"])
+    assert reached, "the aim can be reached"
+
+
+def test_a_pair_comes_out_both_ways(tmp_path):
+    """Two cases that look alike to who holds a belief: what is so in one is not so in the other."""
+    pairs = 0
+    for id, number in beats():
+        page = first_visit(id, tmp_path / f"{id}-{number}")
+        beat = to_beat(page, number)
+        if len(beat.bets) == 2 and [s.key for s in beat.bets[0].spots] == [s.key for s in beat.bets[1].spots]:
+            first, second = (bet.right(page.stage.states) for bet in beat.bets)
+            assert first != second, (id, beat.id)
+            pairs += 1
+    assert pairs >= len(PLAYED)
+
+
+def test_an_instructor_steps_and_shows_without_a_bet(tmp_path):
+    page = first_visit(PLAYED[0], tmp_path)
+    page.hear({"kind": "instructor", "value": True})
+    assert page.widget.live["stage"]["told"] == ""
+    page.hear({"kind": "reveal"})
+    assert page.widget.live["stage"]["told"]
+    page.hear({"kind": "reveal"})
+    assert page.widget.live["stage"]["told"] == ""
+    for number in range(len(page.stage.beats) + 1):
+        page.hear({"kind": "beat", "number": number})
+        assert page.trouble == ""
+    assert page.widget.live["pictures"]
+    page.hear({"kind": "beat", "number": 99})
+    assert page.trouble
+
+
+def test_a_learner_bets_before_going_on_and_comes_back_to_the_free_page(tmp_path):
+    page = first_visit(PLAYED[0], tmp_path)
+    page.hear({"kind": "beat", "number": len(page.stage.beats)})
+    assert page.trouble
+    assert page.stage.at == 0
+    bet_all(page)
+    again = first_visit(PLAYED[0], tmp_path)
+    assert not again.stage.on
+    assert again.widget.live["sentence"] == again.sentence
+    again.hear({"kind": "beat", "number": 0})
+    assert again.stage.shown, "what was bet stays known"
+
+
+# --- in Chromium ---------------------------------------------------------------------
+
+#: What must be in sight at once: the scene, the sentence, what is asked, what is moved or chosen, what came of it.
+IN_SIGHT = (".dw-box", ".dw-say", ".dw-card .dw-range", ".dw-card .dw-select", ".dw-open .dw-choice", "[data-key=lay]",
+            ".dw-answer:not(:empty)", "[data-key=next]")  # fmt: skip
+
+
+@pytest.fixture(scope="module")
+def bare(browser):
+    """A window for pages."""
+    found = Bare(browser)
+    yield found
+    found.window.close()
+
+
+def walked(bare, page, size, look):
+    """Go through the beats of a page by keyboard alone; `look` is called before each bet and after it."""
+    bare.show(page, SIZES[size])
+    if (size == "projector") != page.settings["projector"]:
+        bare.window.focus("[data-key=projector]")
+        bare.press("Enter")
+    for number in range(len(page.stage.beats)):
+        assert page.stage.at == number
+        look(f"{size} {number} before")
+        while page.stage.open_bet is not None:
+            bare.window.locator(".dw-open input").first.focus()
+            bare.press("Space", "Enter")
+        if page.stage.beat.unlocks:
+            slider = bare.window.locator(".dw-card :is(.dw-range, .dw-select)")
+            slider.focus()
+            for key in ("Home", "End"):
+                bare.press(key)
+                look(f"{size} {number} {key}")
+        look(f"{size} {number} after")
+        bare.window.locator("[data-key=next]").focus()
+        bare.press("Enter")
+    assert not page.stage.on
+    assert bare.errors == []
+
+
+def looker(bare, size, wrong):
+    def look(where):
+        bare.settle()
+        found = bare.window.evaluate(LOOK, {"least": LETTERS[size], "inSight": IN_SIGHT})
+        wrong.extend(f"{where}: {each}" for each in found)
+
+    return look
+
+
+@pytest.mark.browser
+@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("id", PLAYED)
+def test_every_beat_is_in_sight_at_every_size(bare, id, size, tmp_path):
+    wrong = []
+    walked(bare, first_visit(id, tmp_path), size, looker(bare, size, wrong))
+    assert wrong == []
+
+
+@pytest.mark.browser
+@pytest.mark.parametrize("size", ["laptop", "phone"])
+@pytest.mark.parametrize("id", PLAYED)
+def test_nothing_is_cut_off_in_a_longer_language(bare, id, size, tmp_path):
+    wrong = []
+    with made_up.spoken():
+        walked(bare, first_visit(id, tmp_path), size, looker(bare, size, wrong))
+    assert [each for each in wrong if "out of sight" not in each] == []
+
+
+@pytest.mark.browser
+@pytest.mark.parametrize("id", PLAYED)
+def test_dots_cross_at_the_states_own_flux(bare, id, tmp_path):
+    """A minute of the clock of the dots: as many reach the end of each path as its rate says."""
+    page = first_visit(id, tmp_path)
+    bare.show(page)
+    counted = 0
+    for number in range(len(page.stage.beats)):
+        bet_all(page)
+        bare.show(page)
+        if bare.window.locator("[data-key=pause]").is_visible():
+            bare.window.click("[data-key=pause]")  # its own clock stands, and the test's goes
+        for scene, live in enumerate(page.widget.live["stage"]["scenes"]):
+            crossed = bare.window.evaluate(
+                """(scene) => { const flows = document.querySelectorAll(".dw-vapor")[scene].flows;
+                for (let k = 0; k < 300; k += 1) flows.step(0.1);
+                const before = [...flows.crossed];
+                for (let k = 0; k < 600; k += 1) flows.step(0.1);
+                return flows.crossed.map((each, k) => each - before[k]); }""",
+                scene,
+            )
+            assert len(crossed) == len(live["flows"])
+            for count, flow in zip(crossed, live["flows"], strict=True):
+                assert abs(count - flow["rate"]) <= 1.0, (number, flow)
+                counted += 1
+        page.hear({"kind": "beat", "number": number + 1})
+    shows_flows = any(page.play.shows(page, each).get("flows") for each in page.stage.states)
+    assert counted or not shows_flows
