@@ -143,6 +143,7 @@ beat-first-answer = The same film is { $times } times as open in July. It lets {
 beat-first-also = { $flux } in July, { $other } in January
 beat-site-say = It is January on a job site. New plaster dries, and the room gets damp.
 beat-site-ask = Slide the room humidity up until the film is twice as open.
+beat-site-control = Room humidity
 beat-site-answer = { $open ->
         [yes] Still January, and the damp room opened the film: { $now } of frost a day at the OSB, not { $before }.
        *[no] { $wet ->
