@@ -414,6 +414,17 @@ def arrow(look: str, start: Place, end: Place, share: float = 1.0) -> dict[str, 
     return {"kind": "arrow", "look": _look(look), "points": [list(start), list(end)], "amount": share}
 
 
+def dots(count: int, low: Place, high: Place) -> dict[str, Any]:
+    """So many dots of vapor that stand, scattered evenly between two corners: an amount, where a `flow` is a rate."""
+    return {"kind": "dots", "look": "vapor-pressure", "points": [list(low), list(high)], "count": count}
+
+
+def ticks(shares: Iterable[float], name: str, width: float = 0.3) -> dict[str, Any]:
+    """Short lines across axes, at shares of their height: the scale of what they measure."""
+    points = [[name, s, each] for each in shares for s in (0.0, width)]
+    return {"kind": "ticks", "look": "tick", "points": points}
+
+
 def tag(text: str, at: Place, look: str = "", side: str = "middle", minor: bool = False) -> dict[str, Any]:
     """Words at a place; `side` is where they stand from it: left, right, over, under or middle.
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from types import SimpleNamespace
 
 from dryward import air, language, units
+from dryward.course.read_the_air.beats import PLAY
 from dryward.course.read_the_air.scene import AirsOnCurve, Curve
 from dryward.panels import hand
 from dryward.panels.controls import standard
@@ -42,6 +43,7 @@ class ReadTheAir(Page):
         replace(standard("RH"), name="RH_2", words="read_the_air.air-b-humidity").starting(80, 80),
     )
     draws = Curve
+    play = PLAY
 
     def compute(self, at: SimpleNamespace) -> AirPair:
         """Two airs."""
