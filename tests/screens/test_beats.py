@@ -68,7 +68,10 @@ def test_a_beat_tells_nothing_before_its_bets_and_all_after(id, number, system, 
             assert not live[empty], empty
         assert (live["stage"]["told"], live["stage"]["also"], live["stage"]["done"]) == ("", "", False)
         assert all(each["right"] is None and each["reply"] == "" for each in stage["bets"])
-        assert not any(each["marks"] or each["flows"] for each in live["stage"]["scenes"])
+        # What is drawn is what the question says: gauges, say.
+        asked = [page.play.given(page, state).get("marks", []) for state in page.stage.states]
+        assert [each["marks"] for each in live["stage"]["scenes"]] == asked
+        assert not any(each["flows"] for each in live["stage"]["scenes"])
         held = sent(page)
         page.hear({"kind": "bet", "choice": before % len(beat.bets[before].spots)})
     shown = page.widget.live["stage"]
