@@ -5,11 +5,11 @@ import os
 import shutil
 
 import pytest
-from chromium import browser, lab, screen
+from chromium import axe, browser, lab, screen
 from hypothesis import settings
 
 # One browser and one server of a run, whichever folder asks for them first: two would not share a thread.
-__all__ = ["browser", "lab", "screen"]
+__all__ = ["axe", "browser", "lab", "screen"]
 
 # What a developer keeps for own lessons is none of the tests' business.
 os.environ["DRYWARD_OWN_LESSONS"] = ""

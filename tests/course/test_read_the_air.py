@@ -1,10 +1,19 @@
 """Lesson 1: the page against the air itself, and its known numbers."""
 
+import re
+from pathlib import Path
+from types import SimpleNamespace
+
 import asked
 import pytest
-from lesson_page import check_replies, open_page, places
+from lesson_page import check_replies, first_visit, open_page, places
 
 from dryward import air, units
+from dryward.course import read_the_air
+from dryward.course.read_the_air.beats import PLAY
+from dryward.course.read_the_air.page import ReadTheAir
+from dryward.pictures import scenery
+from dryward.units import to_si
 from dryward.weather import Air
 
 ID = "read-the-air"
@@ -33,13 +42,14 @@ def test_known_dew_points(temperature, humidity, dew_point, tmp_path):
     assert units.from_si(page.readouts["dew_point"], "degF") == pytest.approx(dew_point, abs=0.1)
 
 
-def test_known_numbers_of_the_start(tmp_path):
+def test_known_numbers(tmp_path):
     page = open_page(ID, tmp_path)
+    page.controls["RH"].value = 40
     assert page.readouts["vapor_pressure"] == pytest.approx(1002, rel=0.002)
     assert units.from_si(page.readouts["vapor_pressure"], "inHg") == pytest.approx(0.296, rel=0.002)
     assert units.from_si(page.readouts["humidity_ratio"], "gr/lb") == pytest.approx(43.5, rel=0.005)
     assert page.readouts["vapor_density"] * 1e3 == pytest.approx(7.38, rel=0.005)
-    page.controls["RH"].value = 30  # the two airs of the prediction
+    page = open_page(ID, tmp_path)  # the two airs of the prediction
     assert page.readouts["vapor_pressure"] == pytest.approx(751, rel=0.002)
     assert page.state.second.vapor_pressure == pytest.approx(446, rel=0.002)
     assert "though its RH is lower" in page.sentence
@@ -47,7 +57,7 @@ def test_known_numbers_of_the_start(tmp_path):
 
 def test_the_same_air_twice(tmp_path):
     page = open_page(ID, tmp_path)
-    page.controls["T_2"].value, page.controls["RH_2"].value = 70, 40
+    page.controls["RH"].value, page.controls["T_2"].value, page.controls["RH_2"].value = 40, 70, 40
     assert page.sentence == "Both airs have nearly the same water, 43.5 gr/lb, whatever their RH."
 
 
@@ -75,7 +85,7 @@ def test_the_dry_air_is_named_in_the_arithmetic(tmp_path):
 
 def test_no_air_has_one_times_the_water_of_the_other(tmp_path):
     page = open_page(ID, tmp_path)
-    page.controls["T_2"].value = 70
+    page.controls["RH"].value, page.controls["T_2"].value = 40, 70
     for humidity in range(30, 51):
         page.controls["RH_2"].value = humidity
         assert "has 1.0 times" not in page.sentence
@@ -93,3 +103,156 @@ def test_the_checks_with_their_fixed_numbers():
 def test_the_prediction_and_its_numbers():
     assert f"{asked.pressure(70, 30):.0f} Pa" in asked.reveal("read-the-air")
     assert f"{asked.pressure(30, 80):.0f} Pa" in asked.reveal("read-the-air")
+
+
+# --- the beats, against direct physics -----------------------------------------------
+
+
+def ratio(fahrenheit, percent):
+    """Water per dry air [kg/kg], from the saturation curve alone."""
+    pressure = percent / 100 * float(air.saturation_vapor_pressure(to_si(fahrenheit, "degF")))
+    return air.MASS_RATIO * pressure / (air.STANDARD_PRESSURE - pressure)
+
+
+def beat(page, id):
+    """The page on one of its beats, the bets before it made."""
+    while page.stage.beat.id != id:
+        lay(page, *(bet.spots[0].key for bet in page.stage.beat.bets))
+        page.hear({"kind": "beat", "number": page.stage.at + 1})
+    return page.stage
+
+
+def lay(page, *keys):
+    """Make the bets of the beat that is on."""
+    for bet, key in zip(page.stage.beat.bets, keys, strict=True):
+        page.hear({"kind": "bet", "choice": [spot.key for spot in bet.spots].index(key)})
+    return page.widget.live["stage"], page.widget.frame["stage"]
+
+
+def words_of(scene):
+    return [each["text"].replace("\xa0", " ") for each in scene["tags"]]
+
+
+def marks_of(scene, kind, look=""):
+    return [each for each in scene["marks"] if each["kind"] == kind and look in ("", each["look"])]
+
+
+@pytest.mark.parametrize(("system", "room", "yard"), [("us", "5.3 fl oz", "3.2 fl oz"), ("si", "160 mL", "93 mL")])
+def test_the_first_bet_is_on_the_jars(system, room, yard, tmp_path):
+    page = first_visit(ID, tmp_path, system)
+    before = page.widget.live["stage"]["scenes"][0]
+    assert not marks_of(before, "dots")
+    assert not marks_of(before, "area", "wet")
+    assert not [text for text in words_of(before) if "fl oz" in text or "mL" in text]
+    live, frame = lay(page, "b")
+    scene, bet = live["scenes"][0], frame["bets"][0]
+    # 34.02 kg of dry air by hand: 4.645 and 2.750 g/kg of water.
+    assert [ratio(70, 30) * 1e3, ratio(30, 80) * 1e3] == pytest.approx([4.645, 2.750], rel=2e-3)
+    assert [text for text in words_of(scene) if text in (room, yard)] == [room, yard]
+    assert bet["right"] == 0
+    said = f"{bet['reply']} {live['told']}".replace("\xa0", " ")
+    assert said.count(room) == said.count(yard) == 2
+    assert "1.7 times" in said
+    low, high = (max(point[2] for point in each["points"]) for each in marks_of(scene, "area", "wet"))
+    assert low / high == pytest.approx(ratio(70, 30) / ratio(30, 80), rel=2e-3)  # 21.1 degC in SI
+    many, few = (each["count"] for each in marks_of(scene, "dots"))
+    assert many / few == pytest.approx(low / high, abs=0.12)
+
+
+@pytest.mark.parametrize("key", "abc")
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_every_number_of_a_reply_to_the_first_bet_is_on_the_screen(system, key, tmp_path):
+    page = first_visit(ID, tmp_path, system)
+    live, frame = lay(page, key)
+    shown = " ".join([*words_of(live["scenes"][0]), live["told"], live["also"]]).replace("\xa0", " ")
+    reply = frame["bets"][0]["reply"].replace("\xa0", " ")
+    for number in re.findall(r"\d[\d.,]*(?= ?(?:fl oz|mL|%|°|times))", reply):
+        assert number in shown, number
+
+
+def test_the_same_reading_has_little_water_in_january_and_much_in_august(tmp_path):
+    """Whatever fog: from 90 to 100 % the two jars stay far apart, on either side of half a jar."""
+    page = first_visit(ID, tmp_path)
+    beat(page, "fog")
+    live, frame = lay(page, "high", "high")
+    assert [bet["right"] for bet in frame["bets"]] == [2, 0]
+    january, august = (words_of(scene) for scene in live["scenes"])
+    assert ["3.8 fl oz" in january, "20 fl oz" in august] == [True, True]
+    ounce, mass = to_si(1, "fl oz") * 1e3, to_si(75, "lb")
+    assert [ratio(30, 95) * mass / ounce, ratio(75, 95) * mass / ounce] == pytest.approx([3.76, 20.5], rel=3e-3)
+    for percent in (90, 100):
+        assert ratio(75, percent) * mass / ounce > 12 > 3 * ratio(30, percent) * mass / ounce
+    heated = 95 * air.saturation_vapor_pressure(to_si(30, "degF")) / air.saturation_vapor_pressure(to_si(70, "degF"))
+    assert f"{heated:.0f}%" in live["also"].replace("\xa0", "").replace(" ", "")
+    reply = frame["bets"][0]["reply"].replace("\xa0", " ")
+    assert "3.8 fl oz" in reply
+
+
+def test_two_meters_fall_alike_and_one_jar_keeps_its_water(tmp_path):
+    page = first_visit(ID, tmp_path)
+    stage = beat(page, "heat")
+    scenes = page.widget.live["stage"]["scenes"]
+    assert not marks_of(scenes[0], "area", "wet")
+    assert not marks_of(scenes[1], "dots")
+    _, frame = lay(page, "lower", "same")
+    assert [bet["right"] for bet in frame["bets"]] == [0, 1]
+    heated, dried = (state.first for state in stage.states)
+    assert heated.relative_humidity == dried.relative_humidity  # what the meters read
+    before = ratio(55, 60)
+    assert air.humidity_ratio(heated.vapor_pressure) == pytest.approx(before, rel=1e-9)
+    assert air.humidity_ratio(dried.vapor_pressure) == pytest.approx(before / 2, rel=0.02)
+    assert heated.dew_point == pytest.approx(stage.states[0].second.dew_point)
+    assert heated.dew_point > dried.dew_point + 5
+    # The spots stand at what may be: the level as it was, and half of it.
+    share = before * to_si(75, "lb") / 1e3 / to_si(24, "fl oz")
+    spots = [spot.at[2] for spot in stage.beat.bets[0].spots]
+    assert spots == pytest.approx([share, share / 2], abs=0.01)
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_the_can_sweats_from_the_dew_point_on(system, tmp_path):
+    """At each notch there are drops on the can where the most vapor there can be at it is less than what is there."""
+    page = first_visit(ID, tmp_path, system)
+    beat(page, "dew")
+    can = float(air.saturation_vapor_pressure(to_si(40, "degF")))
+    room, seen = float(air.saturation_vapor_pressure(page.controls["T"].si)), set()
+    for percent in (5, 20, *range(30, 38), 50, 100, 33, 5):
+        page.hear({"kind": "moved", "serial": 1, "system": system, "values": {"RH": percent}})
+        live = page.widget.live["stage"]
+        wet = bool(marks_of(live["scenes"][0], "drops"))
+        assert wet == (percent / 100 * room >= can)
+        seen.add(wet)
+        assert live["done"] == (True in seen)
+        if live["done"]:
+            assert ("it sweats" in live["told"]) == wet
+            dew, cold = re.findall(r"-?[\d.]+(?= ?°)", " ".join(words_of(live["scenes"][0])).replace("−", "-"))[-2:]
+            assert (float(dew) >= float(cold)) == wet, (dew, cold)
+    assert seen == {True, False}
+
+
+def test_what_is_bet_on_is_marked_in_every_shape():
+    """Whatever a scene tells of, its drawing has axes for, in all four shapes."""
+    page = SimpleNamespace(unit_system="us")
+    for each in PLAY.beats:
+        for case in each.cases:
+            state = ReadTheAir.compute(
+                page, SimpleNamespace(**{"T": 21.1, "RH": 0.4, "T_2": -1.1, "RH_2": 0.8, **case})
+            )
+            page.stage = SimpleNamespace(states=each.cases)
+            before = [mark for mark in PLAY.given(page, state)["marks"] if each.bets]
+            assert not [mark for mark in before if mark["kind"] == "dots" or mark["look"] == "wet"]
+            told = [part(page, state) for part in (PLAY.given, PLAY.shows, *([each.marks] if each.marks else []))]
+            named = {place[0] for part in told for mark in part["marks"] for place in mark["points"]}
+            named |= {tag["at"][0] for part in told for tag in part["tags"]}
+            named |= {spot.at[0] for bet in each.bets for spot in bet.spots}
+            for shape in ("wide", "tall") if len(each.cases) == 1 else ("post", "strip"):
+                scene = scenery.begin(shape)
+                PLAY.draw(scene, state)
+                assert named <= set(scene.axes)
+
+
+def test_no_text_says_that_air_holds_water():
+    """What air can have is set by warmth alone; a sponge is what the lesson argues against."""
+    whole = (Path(read_the_air.__file__).parent / "en.ftl").read_text()
+    belief = re.compile(r"\b(air|it) (can )?holds?\b|\bfuller?\b|room left", re.IGNORECASE)
+    assert not belief.findall(whole)

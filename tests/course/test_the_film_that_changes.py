@@ -1,11 +1,15 @@
 """Lesson 8: the page against the steady state, its known numbers, which face goes in, its ends."""
 
+import re
+from types import SimpleNamespace
+
 import asked
 import pytest
-from lesson_page import check_replies, open_page, strips_are_the_page, to_both_ends
+from lesson_page import check_replies, first_visit, open_page, strips_are_the_page, to_both_ends
 
 from dryward import building, units
 from dryward.building import FixedMembrane, library
+from dryward.course.the_film_that_changes import film_in_vault
 from dryward.course.the_film_that_changes.scene import FilmBetweenFaces, LaminateFaces
 from dryward.physics import steady
 from dryward.teaching import beliefs, guide, lessons, vault
@@ -229,3 +233,193 @@ def test_what_the_sheet_tells_of_both_sides_is_on_the_page(tmp_path):
     for each in SIDES:
         open_ = go(page, Weather="winter", Film=each, Outer="open-sheet", RH_in=60)["permeance"]
         assert f"{{{units.from_si(open_, 'perm'):.2f} perm}}" in told
+
+
+# --- the beats ---------------------------------------------------------------------------
+
+
+def played(tmp_path, system="us"):
+    """The lesson as it is met for the first time, and how to go to a beat and lay all its bets alike."""
+    page = first_visit(ID, tmp_path, system)
+    page.hear({"kind": "instructor", "value": True})
+
+    def go_to(beat, choice=0):
+        page.hear({"kind": "beat", "number": [each.id for each in page.stage.beats].index(beat)})
+        page.stage.again()
+        while page.stage.open_bet:
+            page.hear({"kind": "bet", "choice": choice})
+        return page.stage.live()
+
+    return page, go_to
+
+
+def at(day, humidity, kind="variable", outer="open-sheet"):
+    """The state of a case, worked again."""
+    return profile(SimpleNamespace(Weather=day, RH_in=humidity, Film=kind, Outer=outer))
+
+
+def perms(found, kind="variable"):
+    """What the film has in a state."""
+    return units.from_si(film(kind).permeance(*faces(found)), "perm")
+
+
+def faces(found):
+    """Humidity on its room side and on its other side."""
+    return [float(found.relative_humidity[found.face(FILM, side)]) for side in (0, 1)]
+
+
+def ounces(found, kind="variable"):
+    """Fluid ounces a day through 1000 ft2 of the film, by hand: gr/(h ft2 in. Hg), a gallon is 8.345 lb."""
+    inside, outside = (found.vapor_pressure[found.face(FILM, side)] for side in (0, 1))
+    return perms(found, kind) * (inside - outside) / 3386.389 * 24 * 1000 / 7000 / 8.345 * 128
+
+
+def shown(text, unit="fl oz"):
+    """The amounts of a text in a unit, as they are written."""
+    return [float(each) for each in re.findall(rf"([\d.]+)\s{unit}", text.replace("\N{NO-BREAK SPACE}", " "))]
+
+
+def test_january_and_july_are_the_physics(tmp_path):
+    page, go_to = played(tmp_path)
+    told = go_to("first")["told"]
+    january, july = at("winter", 0.4), at("summer", 0.5)
+    assert [round(perms(each), 1) for each in (january, july)] == [0.5, 13.0]
+    assert page.stage.beat.bets[0].right(page.stage.states) == "a"
+    assert "26 times as open" in told
+    assert shown(told)[-1] == pytest.approx(ounces(january), rel=0.02)
+    assert 16 * shown(told, "pints")[0] == pytest.approx(-ounces(july), rel=0.02)
+
+
+def test_two_julys_come_out_opposite(tmp_path):
+    """The town opens the film at every humidity of a room, the desert at none; at the beat's own it is tight there."""
+    page, go_to = played(tmp_path)
+    told = go_to("season")["told"]
+    town, desert = at("summer", 0.4), at("desert", 0.4)
+    assert [bet.right(page.stage.states) for bet in page.stage.beat.bets] == ["open", "tight"]
+    assert perms(desert) <= 0.75
+    assert ounces(desert) > 0 > ounces(town)
+    assert shown(told)[0] == pytest.approx(ounces(desert), rel=0.02)
+    assert 16 * shown(told, "pints")[0] == pytest.approx(-ounces(town), rel=0.02)
+    for humidity in (0.15, 0.4, 0.7):
+        assert perms(at("summer", humidity)) > 1.5 > perms(at("desert", humidity))
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_a_damp_room_opens_it_in_january(system, tmp_path):
+    page, go_to = played(tmp_path, system)
+    go_to("site")
+    assert page.widget.frame["stage"]["control"] == "RH_in"
+    control, before = page.controls["RH_in"], at("winter", 0.4, outer="osb").gain
+    unit, least = ("fl oz", 29.5735e-3) if system == "us" else ("mL", 1e-3)
+    roof = 92.903 if system == "us" else 100.0
+
+    def a_day(gain):
+        return gain * 86400 * roof / least
+
+    reached = False
+    for humidity in (40, 15, 55, 62, 66, 70, 40, 15):
+        control.value = humidity
+        found, live = at("winter", humidity / 100, outer="osb"), page.stage.live()
+        opened = perms(found) >= 1.0
+        reached = reached or opened
+        assert live["done"] == reached
+        if not reached:
+            assert live["told"] == ""
+            continue
+        assert ("Still January" in live["told"]) == opened
+        amounts = shown(live["told"], unit)
+        if found.wet_planes:
+            # Of two figures each.
+            assert amounts[0] == pytest.approx(a_day(found.gain), rel=0.05)
+        else:
+            assert amounts == []
+            assert "no frost" in live["told"]
+        if opened:
+            assert amounts[1] == pytest.approx(a_day(before), rel=0.05)
+
+
+def test_outward_is_the_better_way_in_january_and_in_july(tmp_path):
+    page, go_to = played(tmp_path)
+    go_to("sides")
+    assert [bet.right(page.stage.states) for bet in page.stage.beat.bets] == ["out", "out"]
+    for humidity in (0.3, 0.4, 0.5, 0.6, 0.7):
+        for outer in ("osb", "open-sheet"):
+            for day in ("winter", "summer"):
+                outward, inward = (at(day, humidity, kind, outer).vapor_flux_in for kind in SIDES)
+                # Less goes in, or more comes out: positive is outward.
+                assert outward < inward
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_the_differences_on_the_screen_are_those_of_its_numbers(system, tmp_path):
+    _, go_to = played(tmp_path, system)
+    live = go_to("sides")
+    unit = "fl oz" if system == "us" else "mL"
+    for scene, apart, day in zip(live["scenes"], shown(live["told"], unit), ("winter", "summer"), strict=True):
+        inward, outward = shown(
+            " ".join(each["text"] for each in scene["tags"] if each["look"] == "vapor-pressure"), unit
+        )
+        assert apart == pytest.approx(abs(inward - outward), abs=1e-9)
+        if system == "us":
+            for number, kind in ((outward, SIDES[0]), (inward, SIDES[1])):
+                assert number == pytest.approx(abs(ounces(at(day, 0.4, kind, "osb"), kind)), rel=0.03)  # two figures
+
+
+def test_nothing_of_the_film_is_told_before_the_bets(tmp_path):
+    page = first_visit(ID, tmp_path)
+    for number, beat in enumerate(page.stage.beats):
+        page.hear({"kind": "beat", "number": number})
+        for _ in beat.bets:
+            stage = page.widget.live["stage"], page.widget.frame["stage"]
+            assert not re.search(r"perm\b|fl.oz|pint|gr/ft", str(stage).replace("5.96", ""))
+            assert all(not scene["marks"] and not scene["flows"] for scene in stage[0]["scenes"])
+            page.hear({"kind": "bet", "choice": 0})
+        assert page.stage.shown
+        assert all(scene["marks"] and scene["flows"] for scene in page.widget.live["stage"]["scenes"])
+        assert bool(beat.bets) == page.stage.live()["done"]
+
+
+def length(mark):
+    """Of a strip along its axes."""
+    along = [point[1] for point in mark["points"]]
+    return max(along) - min(along)
+
+
+@pytest.mark.parametrize("beat", ["first", "site", "season", "sides"])
+def test_the_film_is_drawn_as_it_is(beat, tmp_path):
+    """Gauges are the humidity of the faces, gaps grow with the perms, dots are the flux on the one scale."""
+    page, go_to = played(tmp_path)
+    gaps, scenes = [], go_to(beat)["scenes"]
+    for state, scene in zip(page.stage.states, scenes, strict=True):
+        sheets = [state.profile, state.turned] if beat == "sides" else [state.profile]
+        strips = [mark for mark in scene["marks"] if mark["look"] == "relative-humidity"]
+        drawn = sorted(length(each) for each in strips)
+        whole = 0.35 if beat == "sides" else 0.68
+        found = sorted(faces(sheets[1])[:1] + faces(sheets[0])[1:] if beat == "sides" else faces(sheets[0]))
+        assert drawn == pytest.approx([whole * each for each in found])
+        if beat != "sides":
+            solid = sum(length(mark) for mark in scene["marks"] if mark["look"] == "permeance")
+            gaps.append((state.permeance, 1 - solid / 0.96))
+        axes = "cut" if beat == "sides" else "lens"
+        inner = [flow for flow in scene["flows"] if flow["points"][0][0] == axes and not flow["spread"]]
+        rate = sum(abs(found.vapor_flux_in) for found in sheets) * 86400 * 92.903 / 29.5735e-3 * film_in_vault.DOTS
+        assert sum(flow["rate"] for flow in inner) == pytest.approx(rate, rel=0.01)
+        for flow in inner:
+            (_, _, start), (_, _, end) = flow["points"]
+            assert (start < end) == (state.profile.vapor_flux_in > 0)
+    assert gaps == sorted(gaps) or gaps == sorted(gaps, reverse=True)
+    assert len({round(share, 3) for _, share in gaps}) == len(gaps)
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_each_number_of_a_reply_of_the_stage_is_in_the_picture(system, tmp_path):
+    page, go_to = played(tmp_path, system)
+    number = r"(?:sd )?[\d.]*\d (?:%|perm|fl oz|mL|pints|L|m)\b|[\d.]*\d %"
+    for beat in ("season", "sides"):
+        tags = " ".join(each["text"] for scene in go_to(beat)["scenes"] for each in scene["tags"])
+        there = set(re.findall(number, tags.replace("\N{NO-BREAK SPACE}", " ")))
+        for bet in page.stage.beat.bets:
+            for spot in bet.spots:
+                told = set(re.findall(number, page.stage._reply(bet, spot.key).replace("\N{NO-BREAK SPACE}", " ")))
+                assert len(told) >= 3
+                assert told <= there, (spot.key, told - there)

@@ -46,8 +46,8 @@ def _encoded(part):
 class Bare:
     """A window in which pages are shown one after the other."""
 
-    def __init__(self, browser):
-        self.window = browser.new_page()
+    def __init__(self, browser, **looks):
+        self.window = browser.new_page(**looks)
         self.errors = []
         self.window.on("pageerror", lambda error: self.errors.append(str(error)))
         self.window.expose_function("toPage", self._hear)
@@ -55,9 +55,10 @@ class Bare:
 
     def show(self, page, size=(1366, 768)):
         """Show a page in a window of a size."""
-        self.page, self._sent = page, {}
         self.window.set_viewport_size({"width": size[0], "height": size[1]})
         self.window.set_content(_CHROME.format(site=_SITE.read_text("utf-8"), css=PageWidget._css))
+        # Only now: what the page before had still to say is heard before this one begins.
+        self.page, self._sent = page, {}
         self.window.evaluate(_START, {"esm": PageWidget._esm, "traits": self._changes()})
         self.settle()
 

@@ -1,9 +1,12 @@
 """A Chromium, and JupyterLab on a fresh copy of the lessons, for the tests of what is on the screen."""
 
+import json
 import os
 import re
+import shutil
 import subprocess
 import sys
+import tarfile
 import time
 
 import pytest
@@ -13,6 +16,16 @@ import sessions
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
 #: The screen of a small laptop.
 LAPTOP = {"width": 1366, "height": 768}
+#: The version of axe-core whose findings count.
+AXE = "axe-core@4.10.3"
+_FINDINGS = """
+async () => {
+  const found = await axe.run(document, { resultTypes: ['violations'] });
+  return found.violations.filter(each => ['serious', 'critical'].includes(each.impact))
+    .map(each => `${each.id} (${each.impact}): ` +
+      each.nodes.slice(0, 3).map(node => node.html.slice(0, 110)).join(' | '));
+}
+"""
 
 
 @pytest.fixture(autouse=True, scope="module")
@@ -102,3 +115,25 @@ def screen(browser):
     )
     yield window
     window.close()
+
+
+@pytest.fixture(scope="session")
+def axe(pytestconfig):
+    """The script of axe-core, fetched once by npm."""
+    folder = pytestconfig.cache.mkdir("axe")
+    script = folder / f"{AXE}.js"
+    if not script.is_file():
+        npm = shutil.which("npm")
+        if npm is None:
+            pytest.skip("npm is missing: axe-core cannot be fetched")
+        done = subprocess.run([npm, "pack", AXE, "--json"], cwd=folder, capture_output=True, text=True, timeout=120)
+        if done.returncode:
+            pytest.skip(f"npm could not fetch {AXE}")
+        with tarfile.open(folder / json.loads(done.stdout)[0]["filename"]) as packed:
+            script.write_bytes(packed.extractfile("package/axe.min.js").read())
+    return script.read_text("utf-8")
+
+
+def findings(window, axe):
+    window.evaluate(axe)
+    return window.evaluate(_FINDINGS)

@@ -1,11 +1,7 @@
 """For everybody: names and contrast by axe-core, tab order, visible focus, stillness, large type, paper."""
 
-import json
-import shutil
-import subprocess
-import tarfile
-
 import pytest
+from chromium import findings
 from opening import to_the_free_page
 from served import served
 
@@ -13,18 +9,8 @@ from dryward.teaching import lessons, questions
 
 pytestmark = pytest.mark.browser
 
-#: The version of axe-core whose findings count.
-AXE = "axe-core@4.10.3"
 FEW = ("where-it-gets-wet", "your-roof")
 LESSONS = [id if id in FEW else pytest.param(id, marks=pytest.mark.slow) for id in lessons.pages()]
-_FINDINGS = """
-async () => {
-  const found = await axe.run(document, { resultTypes: ['violations'] });
-  return found.violations.filter(each => ['serious', 'critical'].includes(each.impact))
-    .map(each => `${each.id} (${each.impact}): ` +
-      each.nodes.slice(0, 3).map(node => node.html.slice(0, 110)).join(' | '));
-}
-"""
 _FOCUS = """
 () => {
   const e = document.activeElement;
@@ -38,32 +24,10 @@ _FOCUS = """
 """
 
 
-@pytest.fixture(scope="session")
-def axe(pytestconfig):
-    """The script of axe-core, fetched once by npm."""
-    folder = pytestconfig.cache.mkdir("axe")
-    script = folder / f"{AXE}.js"
-    if not script.is_file():
-        npm = shutil.which("npm")
-        if npm is None:
-            pytest.skip("npm is missing: axe-core cannot be fetched")
-        done = subprocess.run([npm, "pack", AXE, "--json"], cwd=folder, capture_output=True, text=True, timeout=120)
-        if done.returncode:
-            pytest.skip(f"npm could not fetch {AXE}")
-        with tarfile.open(folder / json.loads(done.stdout)[0]["filename"]) as packed:
-            script.write_bytes(packed.extractfile("package/axe.min.js").read())
-    return script.read_text("utf-8")
-
-
 @pytest.fixture(scope="module")
 def server(tmp_path_factory):
     with served(tmp_path_factory.mktemp("access"), "--ready", "2") as found:
         yield found
-
-
-def findings(window, axe):
-    window.evaluate(axe)
-    return window.evaluate(_FINDINGS)
 
 
 def opened(window, server, id):

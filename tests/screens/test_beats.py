@@ -5,6 +5,7 @@ import json
 
 import pytest
 from bare import LETTERS, LOOK, SIZES, Bare
+from chromium import findings
 from lesson_page import first_visit, open_page
 
 import made_up
@@ -67,7 +68,10 @@ def test_a_beat_tells_nothing_before_its_bets_and_all_after(id, number, system, 
             assert not live[empty], empty
         assert (live["stage"]["told"], live["stage"]["also"], live["stage"]["done"]) == ("", "", False)
         assert all(each["right"] is None and each["reply"] == "" for each in stage["bets"])
-        assert not any(each["marks"] or each["flows"] for each in live["stage"]["scenes"])
+        # What is drawn is what the question says: gauges, say.
+        asked = [page.play.given(page, state).get("marks", []) for state in page.stage.states]
+        assert [each["marks"] for each in live["stage"]["scenes"]] == asked
+        assert not any(each["flows"] for each in live["stage"]["scenes"])
         held = sent(page)
         page.hear({"kind": "bet", "choice": before % len(beat.bets[before].spots)})
     shown = page.widget.live["stage"]
@@ -138,6 +142,9 @@ def test_an_instructor_steps_and_shows_without_a_bet(tmp_path):
     page = first_visit(PLAYED[0], tmp_path)
     page.hear({"kind": "instructor", "value": True})
     assert page.widget.live["stage"]["told"] == ""
+    for by in (1, 1, -1):
+        page.hear({"kind": "hands", "choice": 1, "by": by})
+    assert page.widget.frame["stage"]["bets"][0]["hands"][:2] == [0, 1]
     page.hear({"kind": "reveal"})
     assert page.widget.live["stage"]["told"]
     page.hear({"kind": "reveal"})
@@ -259,3 +266,108 @@ def test_dots_cross_at_the_states_own_flux(bare, id, tmp_path):
         page.hear({"kind": "beat", "number": number + 1})
     shows_flows = any(page.play.shows(page, each).get("flows") for each in page.stage.states)
     assert counted or not shows_flows
+
+
+@pytest.mark.browser
+@pytest.mark.parametrize("size", ["laptop", "phone"])
+@pytest.mark.parametrize("id", PLAYED)
+def test_axe_finds_nothing_in_any_beat(bare, axe, id, size, tmp_path):
+    wrong = []
+    walked(
+        bare,
+        first_visit(id, tmp_path),
+        size,
+        lambda where: wrong.extend(f"{where}: {each}" for each in findings(bare.window, axe)),
+    )
+    assert wrong == []
+
+
+@pytest.mark.browser
+def test_with_still_motion_the_dots_stand(browser, tmp_path):
+    """Whoever asked for less motion sees where the vapor is, and nothing moves."""
+    still = Bare(browser, reduced_motion="reduce")
+    page = first_visit("where-it-gets-wet", tmp_path)
+    bet_all(page)
+    still.show(page)
+    places = "() => [...document.querySelectorAll('.dw-vapor')].map((each) => each.flows.dots.map((dot) => dot.part))"
+    before = still.window.evaluate(places)
+    still.window.wait_for_timeout(300)
+    assert before == still.window.evaluate(places)
+    assert all(before)
+    still.window.close()
+
+
+@pytest.mark.browser
+def test_a_bet_is_made_with_the_pointer_in_the_picture(bare, tmp_path):
+    page = first_visit("where-it-gets-wet", tmp_path)
+    bare.show(page)
+    spot = bare.window.locator("[data-scene='1'] .dw-spot", has_text="B")
+    spot.click()
+    assert bare.window.locator(".dw-open input").nth(1).is_checked()
+    # Taken hold of and drawn to another place.
+    here, there = spot.bounding_box(), bare.window.locator(".dw-spot", has_text="D").bounding_box()
+    bare.window.mouse.move(here["x"] + 12, here["y"] + 12)
+    bare.window.mouse.down()
+    bare.window.mouse.move(there["x"] + 14, there["y"] + 14, steps=5)
+    bare.window.mouse.up()
+    bare.window.click("[data-key=lay]")
+    bare.settle()
+    assert page.prediction.key() == "d"
+    assert "✓" in bare.window.inner_text(".dw-reply")
+
+
+@pytest.mark.browser
+def test_it_reads_aloud_where_there_is_a_voice_and_stops_when_touched(bare, tmp_path):
+    page = first_visit("where-it-gets-wet", tmp_path)
+    bare.show(page)
+    assert bare.window.locator("[data-key=listen]").is_hidden(), "no voice in this browser"
+    bare.window.evaluate("""() => {
+      window.spoken = []; window.hushed = 0;
+      Object.defineProperty(window, "speechSynthesis", { value: {
+        getVoices: () => [{}], speak: (each) => window.spoken.push(each.text), cancel: () => { window.hushed += 1; },
+        addEventListener: () => {} } });
+    }""")
+    page.hear({"kind": "system", "value": "us"})
+    bare.window.click("[data-key=si]")
+    bare.settle()
+    listen = bare.window.locator("[data-key=listen]")
+    listen.click()
+    frame = page.widget.frame["stage"]
+    (said,) = bare.window.evaluate("window.spoken")
+    assert frame["say"] in said
+    assert all(choice["text"] in said for choice in frame["bets"][0]["choices"])
+    assert listen.get_attribute("aria-pressed") == "true"
+    before = bare.window.evaluate("window.hushed")
+    bare.window.click(".dw-say")
+    assert bare.window.evaluate("window.hushed") > before
+    assert listen.get_attribute("aria-pressed") == "false"
+
+
+@pytest.mark.browser
+@pytest.mark.parametrize("look", [{"color_scheme": "dark"}, {"forced_colors": "active"}])
+def test_a_dark_theme_and_a_contrast_theme_keep_every_distinction(browser, axe, look, tmp_path):
+    """The scene stays on its own light paper with its own colors; its words and the card can be read."""
+    found = Bare(browser, **look)
+    page = first_visit("where-it-gets-wet", tmp_path)
+    bet_all(page)
+    found.show(page)
+    assert findings(found.window, axe) == []
+    color = "(one) => getComputedStyle(document.querySelector(one)).%s"
+    assert found.window.evaluate(color % "backgroundColor", ".dw-box") == "rgb(255, 253, 248)"
+    assert found.window.evaluate(color % "color", ".dw-tag") == "rgb(28, 28, 28)"
+    fills = {found.window.evaluate(color % "stroke", one) for one in (".sc-dew-point", ".sc-membrane", ".sc-frost")}
+    assert len(fills) == 3
+    found.window.close()
+
+
+@pytest.mark.browser
+def test_a_move_leaves_a_ghost_and_is_told(bare, tmp_path):
+    page = first_visit("where-it-gets-wet", tmp_path)
+    to_beat(page, 1)
+    bare.show(page)
+    bare.window.wait_for_timeout(800)
+    bare.window.locator(".dw-card .dw-range").focus()
+    bare.press("Home")
+    assert bare.window.locator(".dw-ghost > *").count()
+    bare.window.wait_for_timeout(600)
+    assert bare.window.locator(".dw-status").inner_text() == page.widget.live["stage"]["told"]

@@ -30,8 +30,9 @@ def answer(page, number, right, nth=0):
 
 
 def finish(page):
-    for number in range(3):
-        answer(page, number, True)
+    """Answer all right; a page that is covered keeps its questions back, and hears the answers all the same."""
+    for number, question in enumerate(page.questions.asked):
+        page.hear({"kind": "answer", "number": number, "choice": place(question, True)})
 
 
 @pytest.mark.parametrize("id", lessons.pages())

@@ -17,6 +17,7 @@ from dryward import panels
 from dryward.panels import protocol
 from dryward.panels.learner import Settings
 from dryward.panels.protocol import PageWidget
+from dryward.teaching import lessons
 from dryward.teaching.progress import Progress
 
 pytestmark = pytest.mark.browser
@@ -107,6 +108,7 @@ def opened(tmp_path):
         kept = Settings(Progress(tmp_path))
         for name, value in {"instructor": True, **settings}.items():
             kept[name] = value
+        kept.predicted(id, lessons.lesson(id).prediction.right)  # who comes back, to the free page
         return panels.page(id, "us", kept)
 
     return opened

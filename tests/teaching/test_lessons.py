@@ -40,12 +40,14 @@ def test_a_lesson_is_whole(lesson):
 
 @pytest.mark.parametrize("lesson", ALL[1:], ids=IDS[1:])
 def test_a_lesson_names_the_beliefs_it_meets(lesson):
-    """A belief is met when a prediction or a check of the lesson offers it as a wrong answer, or its words name it."""
+    """A belief is met when a prediction, another bet or a check of the lesson offers it as a wrong answer."""
     from dryward.teaching import questions
 
     if len(lesson.beliefs) == len(beliefs.beliefs()):
         return  # it looks back at all of them
     offered = {each.belief for each in lesson.prediction.choices}
+    play = lessons.module(lesson.id, "page").PAGE.play
+    offered |= {spot.belief for beat in (play.beats if play else ()) for bet in beat.bets for spot in bet.spots}
     for seed in (None, 1, 2, 3):
         for question in questions.checks(lesson.id, seed):
             offered |= {each.belief for each in question.choices}

@@ -661,7 +661,7 @@ class Page:
             self.send_frame()
 
     def _on_hands(self, choice: int, by: int) -> None:
-        self.prediction.raise_hand(choice, by)
+        (self.stage if self.stage.on else self.prediction).raise_hand(choice, by)
         self.send_frame()
 
     def _on_answer(self, number: int, choice: int) -> None:

@@ -153,8 +153,12 @@ class Play:
 
 @dataclass
 class _Gone:
-    """How far a beat was gone: the choice of each bet by its name, whether it is shown, whether its aim was reached."""
+    """How far a beat was gone: the choice of each bet by its name, whether it is shown, whether its aim was reached.
 
+    `hands` are those of a class, for each choice of a bet.
+    """
+
+    hands: dict[str, list[int]] = field(default_factory=dict)
     chosen: dict[str, str] = field(default_factory=dict)
     shown: bool = False
     done: bool = False
@@ -253,6 +257,15 @@ class Stage:
         spot = bet.spots[protocol.place(choice, bet.spots)]
         self.gone.chosen[bet.name] = spot.key
         return spot.key
+
+    def raise_hand(self, choice: int, by: int) -> None:
+        """One hand of a class more for a choice of the first bet that is not shown, or one less."""
+        bet = self.open_bet
+        if bet is None:
+            raise protocol.Malformed
+        hands = self.gone.hands.setdefault(bet.name, [0] * len(bet.spots))
+        k = protocol.place(choice, bet.spots)
+        hands[k] = max(0, hands[k] + (1 if by > 0 else -1))
 
     def again(self) -> None:
         """Take the bets of the beat back."""
@@ -363,6 +376,7 @@ class Stage:
                 {"text": text, "scene": spot.scene, "at": list(spot.at), "glyph": spot.glyph}
                 for text, spot in zip(texts, bet.spots, strict=True)
             ],
+            "hands": gone.hands.get(bet.name, [0] * len(keys)),
             "chosen": None if chosen is None else keys.index(chosen),
             # What the beat says asks it already; the list has it for those who listen.
             "said": bet.name == LESSON,

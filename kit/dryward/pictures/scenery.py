@@ -66,6 +66,11 @@ class Axes:
             self.origin[1] + s * self.along[1] + d * self.across[1],
         )
 
+    def corners(self, along: tuple[float, float], across: tuple[float, float]) -> list[Point]:
+        """Of a strip on them, in px of the scene."""
+        (a, b), (c, d) = along, across
+        return [self.at(a, c), self.at(b, c), self.at(b, d), self.at(a, d)]
+
 
 @dataclass
 class Scene:
@@ -376,6 +381,28 @@ def area(look: str, *places: Place) -> dict[str, Any]:
     return {"kind": "area", "look": _look(look), "points": [list(each) for each in places]}
 
 
+def gaps(along: tuple[float, float], count: int) -> list[float]:
+    """Where the gaps of a sheet are, evenly along axes."""
+    start, end = along
+    return [start + (k + 0.5) / count * (end - start) for k in range(count)]
+
+
+def sheet(
+    look: str, axes: str, along: tuple[float, float], across: tuple[float, float], open_share: float, count: int
+) -> list[dict[str, Any]]:
+    """A sheet drawn thick, with `count` gaps that take `open_share` of its length."""
+    start, end = along
+    half = 0.5 * open_share * (end - start) / count
+    edges = [start, *(edge for s in gaps(along, count) for edge in (s - half, s + half)), end]
+    return [band(look, axes, (a, b), across) for a, b in zip(edges[::2], edges[1::2], strict=True)]
+
+
+def band(look: str, axes: str, along: tuple[float, float], across: tuple[float, float]) -> dict[str, Any]:
+    """A filled strip on axes."""
+    (a, b), (c, d) = along, across
+    return area(look, (axes, a, c), (axes, b, c), (axes, b, d), (axes, a, d))
+
+
 def drops(start: Place, end: Place, amount: float, frost: bool = False) -> dict[str, Any]:
     """Water along a face, or frost; `amount` 0 to 1 is how much."""
     ends = [list(start), list(end)]
@@ -385,6 +412,17 @@ def drops(start: Place, end: Place, amount: float, frost: bool = False) -> dict[
 def arrow(look: str, start: Place, end: Place, share: float = 1.0) -> dict[str, Any]:
     """An arrow; `share` 0 to 1 is how wide."""
     return {"kind": "arrow", "look": _look(look), "points": [list(start), list(end)], "amount": share}
+
+
+def dots(count: int, low: Place, high: Place) -> dict[str, Any]:
+    """So many dots of vapor that stand, scattered evenly between two corners: an amount, where a `flow` is a rate."""
+    return {"kind": "dots", "look": "vapor-pressure", "points": [list(low), list(high)], "count": count}
+
+
+def ticks(shares: Iterable[float], name: str, width: float = 0.3) -> dict[str, Any]:
+    """Short lines across axes, at shares of their height: the scale of what they measure."""
+    points = [[name, s, each] for each in shares for s in (0.0, width)]
+    return {"kind": "ticks", "look": "tick", "points": points}
 
 
 def tag(text: str, at: Place, look: str = "", side: str = "middle", minor: bool = False) -> dict[str, Any]:

@@ -8,7 +8,7 @@ from typing import Any
 from dryward import units
 from dryward.building import Assembly
 from dryward.language import message
-from dryward.physics.steady import Profile
+from dryward.physics.steady import Profile, WetPlane
 from dryward.pictures import scenery
 from dryward.pictures.scenery import Place, Scene, through
 from dryward.units import amounts, to_si
@@ -46,10 +46,10 @@ def draw(scene: Scene, assembly: Assembly, season: str, at: str = "outer layer")
 LENS_FACE = 1.3 / 2.65
 
 
-def airs(indoor: Air, outdoor: Air, system: str) -> dict[str, Any]:
+def airs(indoor: Air, outdoor: Air, system: str, room_at: Place = ("room", 0.5, 0.55)) -> dict[str, Any]:
     """The two airs, in words at their places."""
     tags = []
-    for name, air, at in (("room", indoor, ("room", 0.5, 0.55)), ("outdoors", outdoor, ("sky", 0.3, 0.1))):
+    for name, air, at in (("room", indoor, room_at), ("outdoors", outdoor, ("sky", 0.3, 0.1))):
         temperature, humidity = _state(air.temperature, air.relative_humidity, system)
         text = message(f"pictures.air-of-{name}", temperature=temperature, humidity=humidity)
         tags.append(scenery.tag(text, at))
@@ -76,16 +76,17 @@ def dew_line(profile: Profile, assembly: Assembly) -> dict[str, Any]:
     }
 
 
-def water(profile: Profile, assembly: Assembly, system: str) -> dict[str, Any]:
-    """Drops or frost at every wet plane, and how much gathers at the worst, in words and in the lens."""
+def water(profile: Profile, assembly: Assembly, system: str, lens: bool = True) -> dict[str, Any]:
+    """Drops or frost at every wet plane, and how much gathers at the worst, in words and in a lens on it."""
     marks, tags = [], []
     worst = max(profile.wet_planes, key=lambda plane: plane.rate, default=None)
     for plane in profile.wet_planes:
-        d, amount = through(assembly, float(plane.depth)), min(1.0, plane.rate / _MUCH)
+        d, amount = through(assembly, float(plane.depth)), much(plane)
         frost = bool(plane.temperature < 0)
         marks.append(scenery.drops(("slope", 0.03, d), ("slope", 0.97, d), amount, frost))
         if plane is worst:
-            marks.append(scenery.drops(("lens", 0.08, LENS_FACE), ("lens", 0.92, LENS_FACE), amount, frost))
+            if lens:
+                marks.append(scenery.drops(("lens", 0.08, LENS_FACE), ("lens", 0.92, LENS_FACE), amount, frost))
             text = message("pictures.gathers-here", frost=frost, amount=a_day(plane.rate, system))
             tags.append(scenery.tag(text, ("slope", 0.45, 1.0), "wet", "over", minor=True))
     return {"marks": marks, "tags": tags}
@@ -99,26 +100,25 @@ def face(profile: Profile, layer: str, system: str) -> dict[str, Any]:
     return {"tags": [scenery.tag(text, ("lens", 0.5, 1.0), "", "over", minor=True)]}
 
 
-def vapor(profile: Profile, assembly: Assembly) -> dict[str, Any]:
+def much(plane: WetPlane) -> float:
+    """How much gathers, 0 to 1, as drops are drawn."""
+    return min(1.0, float(plane.rate) / _MUCH)
+
+
+def vapor(profile: Profile, assembly: Assembly, number: int = DOTS) -> dict[str, Any]:
     """Vapor on its way, at the state's own fluxes: from face to face, ending where water gathers."""
     stops = [through(assembly, float(plane.depth)) for plane in profile.wet_planes]
     ends = (-0.55, *stops, 1.3)
     flux = float(profile.vapor_flux_in)
     flows = []
-    for number, (start, end) in enumerate(pairwise(ends)):
-        flows += _way(flux, start, end)
-        if number < len(stops):
-            flux -= float(profile.wet_planes[number].rate)
+    for k, (start, end) in enumerate(pairwise(ends)):
+        places: tuple[Place, Place] = (("slope", 0.5, start), ("slope", 0.5, end))
+        rate = dots(flux, number)
+        if rate >= 0.01:
+            flows.append(scenery.flow(rate, *(places if flux > 0 else places[::-1]), spread=0.9))
+        if k < len(stops):
+            flux -= float(profile.wet_planes[k].rate)
     return {"flows": flows}
-
-
-def _way(flux: float, start: float, end: float) -> list[dict[str, Any]]:
-    """Dots from one depth to another, the other way round where the flux goes in."""
-    places: tuple[Place, Place] = (("slope", 0.5, start), ("slope", 0.5, end))
-    rate = dots(flux)
-    if rate < 0.01:
-        return []
-    return [scenery.flow(rate, *(places if flux > 0 else places[::-1]), spread=0.9)]
 
 
 def dots(flux: float, number: int = DOTS) -> float:
@@ -131,6 +131,6 @@ def a_day(flux: float, system: str) -> str:
     return amounts.water(abs(flux) * 86400.0 * amounts.ROOF[system] / 1000.0, system)
 
 
-def scale(system: str) -> str:
+def scale(system: str, number: int = DOTS) -> str:
     """What the dots stand for, in words."""
-    return message("pictures.dots-stand-for", number=DOTS, amount=amounts.on_a_roof(OUNCE, system))
+    return message("pictures.dots-stand-for", number=number, amount=amounts.on_a_roof(OUNCE, system))

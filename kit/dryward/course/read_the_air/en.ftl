@@ -20,7 +20,7 @@ more-water = { $lower ->
        *[no] Air { $more } has { $times } times the water of air { $less }. Its dew point is { $dew_point }.
     }
 step-pressure = Vapor pressure of air A.
-step-dew-point = Dew point: the temperature at which so much fills the air.
+step-dew-point = Dew point: the temperature at which this is the most vapor there can be.
 step-water = { $system ->
         [us] Water for each weight of dry air: 0.622 times the vapor pressure, over the pressure of the dry air alone. 7000 grains are a pound.
        *[si] Water for each weight of dry air: 0.622 times the vapor pressure, over the pressure of the dry air alone. 1000 g are a kg.
@@ -28,11 +28,11 @@ step-water = { $system ->
 
 ## The questions
 
-cooled-why = The vapor pressure stays, and colder air is fuller with it: { $then }.
+cooled-why = The vapor pressure stays, and where it is colder there can be less: it is { $then } of the most there can be.
 cooled-ask = Air at { $warm } and { $rh } is cooled to { $cool }. Nothing is added or taken out. What is its RH now?
 cooled-hint = Set air A on the page to { $warm } and { $rh }, then to { $cool }. Which of its numbers has to be the same before and after?
 cooled-rh-alone-reply = It would stay { $rh } only if water left the air. None did, so RH goes up to { $then }.
-cooled-air-is-a-sponge-reply = Full air comes at the dew point, { $dew }. It is not that cold yet.
+cooled-air-is-a-sponge-reply = It is at 100 % only from the dew point down, { $dew }. It is not that cold yet.
 cooled-air-is-a-sponge-seems = Air that is cooled far enough does end there.
 heated-why = No water came or went, so the vapor pressure and the dew point stay: { $dew }.
 heated-ask = Air at { $start } and { $rh } is heated to { $rise }. Where is its dew point now?
@@ -48,8 +48,8 @@ wet-things-treats-the-sign-reply = The glass is { $glass }, above the dew point 
 wet-things-dew-point-is-air-temperature = Both. They are colder than the room.
 wet-things-dew-point-is-air-temperature-reply = Colder than the room is not yet wet. The dew point is { $dew }: the pipe, { $pipe }, is below it, and the glass, { $glass }, is not.
 wet-things-dew-point-is-air-temperature-seems = What sweats is always cold.
-wet-things-rh-alone = Neither. { $rh } is far from full.
-wet-things-rh-alone-reply = At { $warm } it is far from full, yes. At the pipe the same air is cooled to { $pipe }, and from { $dew } down it is full.
+wet-things-rh-alone = Neither. { $rh } is far from 100 %.
+wet-things-rh-alone-reply = At { $warm } it is far from 100 %, yes. At the pipe the same air is cooled to { $pipe }, and from { $dew } down it is at 100 %.
 
 ## The picture
 
@@ -59,8 +59,73 @@ axis-temperature = temperature, { $unit }
 axis-vapor-pressure = vapor pressure, { $unit }
 axis-water = water in the air
 axis-of-dry-air = { $unit } of dry air
-alt-same-water = Both hold the same water.
-alt-more-water = Air { $more } holds more water than air { $less }.
+alt-same-water = Both have the same water.
+alt-more-water = Air { $more } has more water than air { $less }.
 alt-graph = Graph of vapor pressure over temperature with the saturation curve.
 alt-air = Air { $name } at { $temperature } and { $humidity } has a vapor pressure of { $pressure } and a dew point of { $dew_point }.
 alt-no-dew-point = none
+
+## The beats
+
+stage-room = Room: { $temperature }, { $humidity }
+stage-yard = Yard: { $temperature }, { $humidity }
+stage-air = { $temperature }, { $humidity }
+stage-before = Before: { $temperature }, { $humidity }
+stage-after = Now: { $temperature }, { $humidity }
+stage-had = before: { $water }
+stage-has = now: { $water }
+stage-can = Can: { $temperature }
+stage-dew-point = Dew point: { $temperature }
+# $air is a weight, $room the room that much air fills.
+stage-scale = Each box is { $air } of air, about a room of { $room }. Its jar has all its water. A mark on the jar is { $mark }. A dot is { $dot } of water as vapor.
+
+beat-first-say = Take a small room of each air, { $weight }. All its water goes into a jar. Which gets more?
+beat-first-ask = Take a letter in the picture, or choose from the list.
+beat-first-answer = The room's air has { $room }, the yard's { $yard }. That is { $times } times as much, at the lower RH.
+beat-first-also = Vapor pressure: { $room_pressure } and { $yard_pressure }. Heated to { $warm } the yard's air would be at { $heated }, not { $room_humidity }.
+
+beat-fog-say = Fog both mornings, and { $humidity } both times. How high is the water in each jar?
+beat-fog-ask = Bet on both before you see either.
+beat-fog-first = January
+beat-fog-second = August
+beat-fog-january-ask = How much water is in the January fog's jar?
+beat-fog-january-high = Near the top. Air at { $humidity } is wet air.
+beat-fog-january-high-reply = Fog looks wet. But at { $cold } there can be little vapor, and { $humidity } of little is little: { $january }.
+beat-fog-january-half = About half way up.
+beat-fog-january-half-reply = Less. At { $cold } there can be little vapor, and { $humidity } of little is little: { $january }.
+beat-fog-january-low = Near the bottom.
+beat-fog-january-low-reply = At { $cold } there can be little vapor, and { $humidity } of that is { $january }.
+beat-fog-august-ask = And in the August fog's jar?
+beat-fog-august-high = Near the top.
+beat-fog-august-high-reply = At { $warm } there can be much more vapor, and { $humidity } of that is { $august }.
+beat-fog-august-half = About half way up.
+beat-fog-august-half-reply = More. At { $warm } there can be much more vapor, and { $humidity } of that is { $august }.
+beat-fog-august-low = Near the bottom.
+beat-fog-august-low-reply = The meter reads as in January. But at { $warm } there can be much more vapor, and { $humidity } of that is { $august }.
+beat-fog-answer = January has { $january }, August { $august }: { $times } times as much at the same RH.
+beat-fog-also = January air heated to { $room }: { $heated } RH. August air leaves drops on what is colder than { $dew }.
+
+beat-heat-say = Both meters fell from { $from } to { $to }. Where is the water now?
+beat-heat-ask = Bet on both before you see either.
+beat-heat-first = An electric heater
+beat-heat-second = A dehumidifier
+beat-heat-heater-ask = The heater warmed the room to { $warm }. Where is its level now?
+beat-heat-heater-same = Where it was.
+beat-heat-heater-same-reply = The water had nowhere to go: still { $heated }. RH fell because at { $warm } there can be more vapor.
+beat-heat-heater-lower = Lower. Heat takes water out of the air.
+beat-heat-heater-lower-reply = The meter fell, but the water had nowhere to go: still { $heated }. RH fell because at { $warm } there can be more vapor.
+beat-heat-dehumidifier-ask = The dehumidifier ran, and the room stayed at { $cool }. Where is its level now?
+beat-heat-dehumidifier-same = Where it was.
+beat-heat-dehumidifier-same-reply = The room is no warmer, so half the reading is half the water. The bucket has the rest: { $dried } are left.
+beat-heat-dehumidifier-lower = Lower.
+beat-heat-dehumidifier-lower-reply = The room is no warmer, so half the reading is half the water. The bucket has the rest: { $dried } are left.
+beat-heat-answer = The heater left all { $heated } in the air, the dehumidifier { $dried }.
+beat-heat-also = Dew point: { $dew_before } before, { $dew_heated } with the heater, { $dew_dried } with the dehumidifier.
+
+beat-dew-say = A can at { $can } stands in the room. How much vapor makes it sweat?
+beat-dew-ask = Slide the humidity of the room, air A, until there are drops on the can.
+beat-dew-answer = { $sweats ->
+        [yes] The dew point is { $dew }, and the can is colder: it sweats. The air has { $water } of water.
+       *[no] The dew point is { $dew }, and the can is warmer: no drops. The air has { $water } of water.
+    }
+beat-dew-also = At { $humidity } the vapor pressure is { $pressure }.

@@ -1,4 +1,4 @@
-"""Two airs on the saturation curve: how much each holds, and its dew point."""
+"""Two airs on the saturation curve: how much water each has, and its dew point."""
 
 from __future__ import annotations
 

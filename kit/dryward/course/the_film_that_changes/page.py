@@ -10,6 +10,8 @@ import numpy as np
 
 from dryward import building, language, units
 from dryward.building import FixedMembrane, LaminateMembrane, Origin, VariableMembrane, library
+from dryward.course.the_film_that_changes.beats import PLAY
+from dryward.course.the_film_that_changes.film_in_vault import FILM
 from dryward.course.the_film_that_changes.scene import FilmBetweenFaces, FilmSides, LaminateFaces
 from dryward.course.where_it_gets_wet.page import OUTER, ROOFS
 from dryward.panels import hand, readouts
@@ -25,7 +27,6 @@ from dryward.weather.places import demo_climate
 
 message = language.beside(__file__)
 
-FILM = "inner membrane"
 #: Option -> room temperature, outdoor temperature and humidity, and the month it stands for.
 DAYS = {
     "winter": (to_si(70.0, "degF"), Air(to_si(20.0, "degF"), 0.80), 0),
@@ -102,6 +103,13 @@ class FilmInRoof:
         """Of the film when all is dry [kg/(s m2 Pa)]."""
         return float(self.film.permeance(0.0, 0.0))
 
+    @property
+    def does(self) -> str:
+        """Whether the film is tight, opening or open."""
+        if self.permeance > OPEN * self.tight:
+            return "open"
+        return "opening" if self.permeance > TIGHT * self.tight else "tight"
+
 
 def _faces(profile: steady.Profile) -> tuple[float, float]:
     """Relative humidity at the two faces of the film, the room side first [-]."""
@@ -120,6 +128,7 @@ class TheFilmThatChanges(Page):
     id = "the-film-that-changes"
     handles = (WEATHER, "RH_in", FILM_CHOICE, OUTER.starting("open-sheet"))
     draws = FilmSides
+    play = PLAY
 
     def compute(self, at: SimpleNamespace) -> FilmInRoof:
         """One steady day, and the same with the film turned over."""
@@ -164,7 +173,9 @@ class TheFilmThatChanges(Page):
         return self._known[1]
 
     def given(self, state: FilmInRoof) -> str:
-        """What the weather sets, and what no control moves."""
+        """What the weather sets, and what no control moves; on the stage the airs stand in the picture."""
+        if self.stage.on:
+            return self.roof_held(state.roof)
         room = self.held(state.indoor.temperature, "temperature")
         return message("given", room=room, outdoor=self.air_held(state.outdoor), roof=self.roof_held(state.roof))
 
@@ -197,7 +208,7 @@ class TheFilmThatChanges(Page):
 
     def says(self, state: FilmInRoof) -> str:
         """What the film does, and whether it is the right time for it."""
-        opens = self._opens(state)
+        opens = state.does != "tight"
         seen = {
             "inside": self.show(state.faces[0], "relative humidity"),
             "outside": self.show(state.faces[1], "relative humidity"),
@@ -206,8 +217,7 @@ class TheFilmThatChanges(Page):
         if isinstance(state.film, FixedMembrane):
             sees = message("fixed-sees", **seen)
         else:
-            word = "open" if state.permeance > OPEN * state.tight else "opening" if opens else "tight"
-            sees = message("film-sees", state=word, **seen)
+            sees = message("film-sees", state=state.does, **seen)
         outward = bool(state.profile.vapor_flux_in > 0)
         if state.profile.wet_planes:
             gathers = readouts.gathers(state.profile, self.judge(state), self.unit_system)
@@ -218,9 +228,6 @@ class TheFilmThatChanges(Page):
         if outward and opens:
             return message("opens-and-stays-dry", sees=sees, settles=settles)
         return message("no-water", outward=outward, sees=sees, settles=settles)
-
-    def _opens(self, state: FilmInRoof) -> bool:
-        return state.permeance > TIGHT * state.tight
 
     def strips(self, at: SimpleNamespace, state: FilmInRoof) -> dict[str, Any]:
         """The state along each control."""

@@ -49,8 +49,17 @@ function arrowShape([[x0, y0], [x1, y1]], share) {
   return [at(0, half), at(long - head, half), at(long - head, wing), at(long, 0), at(long - head, -wing), at(long - head, -half), at(0, -half)];
 }
 
+// Vapor that stands between two corners: so many dots, scattered evenly, the same each time (the R2 sequence).
+function standing([[x0, y0], [x1, y1]], count) {
+  return Array.from({ length: count }, (_, k) => svg("circle", {
+    class: "sc-vapor", r: 6, cx: x0 + ((0.5 + k * 0.754878) % 1) * (x1 - x0), cy: y0 + ((0.5 + k * 0.56984) % 1) * (y1 - y0),
+  }));
+}
+
 function drawMark(still, mark) {
   const points = mark.points.map((place) => placed(still, place));
+  if (mark.kind === "dots") return standing(points, mark.count);
+  if (mark.kind === "ticks") return points.flatMap((from, k) => (k % 2 ? [] : [svg("polyline", { class: "sc-tick", points: pairs([from, points[k + 1]]) })]));
   const look = `sc-mark sc-${mark.look}`;
   if (mark.kind === "line") return [svg("polyline", { class: look, points: pairs(points) })];
   if (mark.kind === "area") return [svg("polygon", { class: `${look} sc-area`, points: pairs(points) })];
@@ -243,6 +252,7 @@ function sceneView(title, index, page) {
       if (newNow) now = newNow;
       shape();
       put();
+      paint();
     },
     reshape() {
       if (shape()) markText = "";
@@ -256,6 +266,15 @@ function sceneView(title, index, page) {
 // --- the bet: spots in the picture and a list of choices are one control -------------------
 
 const GLYPHS = { in: "↓", out: "↑", none: "=" };
+
+// An instructor counts the hands of a class.
+function handsOf(bet, marks, page) {
+  return make("div", { class: "dw-hands" }, ...bet.choices.map((choice, k) => make("span", { class: "dw-hand" },
+    button(`less-${k}`, "−", () => page.send({ kind: "hands", choice: k, by: -1 }), { "aria-label": say("hand-fewer", { choice: choice.text }) }),
+    make("output", {}, String(bet.hands[k])),
+    button(`more-${k}`, "+", () => page.send({ kind: "hands", choice: k, by: 1 }), { "aria-label": say("hand-more", { choice: choice.text }) }),
+    make("span", { "aria-hidden": "true" }, marks[k]))));
+}
 
 function betPart(bet, number, frame, scenes, page, restore) {
   const card = make("div", { class: `dw-bet ${bet.open ? "dw-open" : ""} ${bet.said ? "dw-said-above" : ""}` });
@@ -292,7 +311,8 @@ function betPart(bet, number, frame, scenes, page, restore) {
       { chosen: picked, act: (k) => pick(k, false) });
     // Enter lays the bet that is picked.
     group.addEventListener("keydown", (event) => event.key === "Enter" && picked !== null && lay.click());
-    card.append(group, lay);
+    card.append(group);
+    if (!frame.instructor) card.append(lay);
     // What is taken hold of in the picture goes to the nearest spot.
     for (const scene of scenes) {
       let held = false;
@@ -311,7 +331,7 @@ function betPart(bet, number, frame, scenes, page, restore) {
     }
   }
   if (frame.instructor && bet.open) {
-    card.append(button("reveal", say("show-it"), () => page.send({ kind: "reveal" })));
+    card.append(handsOf(bet, marks, page), button("reveal", say("show-it"), () => page.send({ kind: "reveal" }), { class: "dw-button dw-main" }));
   }
   return card;
 }
@@ -392,6 +412,12 @@ function stagePart(frame, page, kept) {
       stage.at > 0 ? button("back", say("beat-before"), step(stage.at - 1)) : null,
       stage.bets.length && !open ? button("again", say("again"), () => page.send({ kind: "predict", choice: null })) : null,
       speaker(words), pause, next), given, scale);
+  // As high as what is left of the window, or of the notebook's own part of it.
+  function fit() {
+    const lab = element.closest(".jp-WindowedPanel-outer, .jp-Notebook");
+    const above = element.getBoundingClientRect().top - (lab ? element.closest(".dw-page").getBoundingClientRect().top : -window.scrollY);
+    element.style.setProperty("--room-high", `${Math.round((lab ? lab.clientHeight - 26 : window.innerHeight - 14) - above)}px`);
+  }
   const element = make("section", { class: `dw-stage ${scenes.length > 1 ? "dw-twin" : ""}`, "data-beat": stage.id, "aria-label": say("beat-of", { at: stage.at + 1, count: stage.count + 1 }) },
     make("div", { class: "dw-scenes" }, ...scenes.map((each) => each.element)), card);
   let before = null, watching = null;
@@ -399,15 +425,20 @@ function stagePart(frame, page, kept) {
     if (!element.isConnected) return;
     const seconds = before === null ? 0 : Math.min(0.1, (now - before) / 1000);
     before = now;
-    if (!kept.held && !still.matches && !document.hidden) for (const scene of scenes) scene.flows.step(seconds);
-    for (const scene of scenes) scene.paint();
+    const moves = !kept.held && !still.matches && !document.hidden;
+    for (const scene of scenes) {
+      if (!moves || !(scene.flows.flows.length || scene.flows.dots.length)) continue; // nothing moves
+      scene.flows.step(seconds);
+      scene.paint();
+    }
     requestAnimationFrame(draw);
   }
   return {
     element,
     controls: control ? { [spec.name]: control } : {},
     started() {
-      watching = new ResizeObserver(() => scenes.forEach((scene) => scene.reshape()));
+      fit();
+      watching = new ResizeObserver(() => fit() || scenes.forEach((scene) => scene.reshape()));
       watching.observe(element);
       requestAnimationFrame(draw);
     },
@@ -419,7 +450,9 @@ function stagePart(frame, page, kept) {
       scenes.forEach((scene, k) => scene.update(stills[k], now.scenes[k]));
       const moves = now.scenes.some((each) => each.flows.length);
       pause.hidden = !moves;
-      setText(scale, moves ? stage.scale : "");
+      // What is counted or measured in the picture has its scale printed.
+      const measured = now.scenes.some((each) => each.marks.some((mark) => mark.kind === "dots" || mark.kind === "ticks"));
+      setText(scale, moves || measured ? stage.scale : "");
       setText(answer, now.told);
       setText(also, now.also);
       element.classList.toggle("dw-done", now.done);

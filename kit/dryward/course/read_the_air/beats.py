@@ -1,0 +1,347 @@
+"""The beats of read the air: RH is not the water, fog in January, what heat takes out, the dew point by hand."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from dryward import air, language, units
+from dryward.course.read_the_air import places
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.pictures import instruments, scenery
+from dryward.units import amounts, to_si
+from dryward.units.table import kept_together
+from dryward.weather import Air
+
+message = language.beside(__file__)
+
+#: The dry air whose water is poured out, by unit system [kg].  Air that is heated swells, so it is counted by weight:
+#: the jar then has all of the same air's water, before and after.
+AIR = {"us": to_si(75.0, "lb"), "si": 34.0}
+#: The room that so much air about makes, by unit system [m3]: 28.6 m3 at 70 degF and 30 %.
+ROOM = {"us": to_si(1000.0, "ft3"), "si": 29.0}
+#: A jar to its brim [m3]; one mark of it and one dot of vapor, by unit system [m3].
+JAR = to_si(24.0, "fl oz")
+MARK = {"us": to_si(4.0, "fl oz"), "si": to_si(100.0, "mL")}
+DOT = {"us": to_si(0.25, "fl oz"), "si": to_si(10.0, "mL")}
+#: A can out of the fridge [degC]; common practice, no source.
+CAN = to_si(40.0, "degF")
+
+
+def water(state: Air, system: str) -> float:
+    """The water of so much air, as liquid [m3]."""
+    return float(air.humidity_ratio(state.vapor_pressure)) * AIR[system] / units.WATER_DENSITY
+
+
+def told(state: Air, system: str) -> str:
+    """The same in words."""
+    return amounts.water(water(state, system), system)
+
+
+def degrees(temperature: float, system: str, digits: int | None = None) -> str:
+    """A temperature, on one line with its unit; those of the scenes are whole in degF, as the question has them."""
+    found = (0 if system == "us" else 1) if digits is None else digits
+    return kept_together(units.show(temperature, "temperature", system, found))
+
+
+def percent(humidity: float, system: str) -> str:
+    """A relative humidity, the same way."""
+    return kept_together(units.show(humidity, "relative humidity", system))
+
+
+# --- what stands in the scenes ----------------------------------------------------------
+
+
+def _twin(page: Page) -> bool:
+    return len(page.stage.states) > 1
+
+
+def _gauges(page: Page, letter: str, state: Air) -> list[dict[str, Any]]:
+    marks = [MARK[page.unit_system] * k / JAR for k in range(1, int(JAR / MARK[page.unit_system] + 0.01) + 1)]
+    return [
+        instruments.column(f"{letter}-thermometer", state.temperature),
+        instruments.needle(f"{letter}-dial", state.relative_humidity),
+        scenery.ticks(marks, f"{letter}-jar"),
+    ]
+
+
+def _is_so(page: Page, name: str, state: Air) -> str:
+    system = page.unit_system
+    return message(
+        name, temperature=degrees(state.temperature, system), humidity=percent(state.relative_humidity, system)
+    )
+
+
+def given(page: Page, state: Any) -> dict[str, Any]:
+    """The two airs on their gauges; of air that was changed, what it was before and its water then."""
+    if not _twin(page):
+        airs = (("a", "stage-room", state.first), ("b", "stage-yard", state.second))
+        return {
+            "marks": [mark for letter, _, each in airs for mark in _gauges(page, letter, each)],
+            "tags": [
+                scenery.tag(_is_so(page, name, each), (f"{letter}-box", 0.55, 1.15), "", "over")
+                for letter, name, each in airs
+            ],
+        }
+    marks = _gauges(page, "a", state.first)
+    if places.happens(state) == "yard":
+        return {
+            "marks": marks,
+            "tags": [scenery.tag(_is_so(page, "stage-air", state.first), ("a-box", 0.55, 1.15), "", "over")],
+        }
+    before = state.second
+    share = water(before, page.unit_system) / JAR
+    had = message("stage-had", water=told(before, page.unit_system))
+    return {
+        "marks": [
+            *marks,
+            instruments.needle("a-dial", before.relative_humidity, "before"),
+            scenery.line("before", ("a-jar", -0.12, share), ("a-jar", 1.12, share)),
+        ],
+        "tags": [
+            scenery.tag(_is_so(page, "stage-before", before), ("a-box", 0.55, 1.15), "", "over"),
+            scenery.tag(_is_so(page, "stage-after", state.first), ("a-dial", 0.0, 0.0), "", "under"),
+            scenery.tag(had, ("a-jar", 0.5, share), "", "over"),
+        ],
+    }
+
+
+def shows(page: Page, state: Any) -> dict[str, Any]:
+    """The vapor in each box as dots, and its water in the jar."""
+    changed = _twin(page) and places.happens(state) != "yard"
+    airs = (("a", state.first),) if _twin(page) else (("a", state.first), ("b", state.second))
+    marks, tags = [], []
+    for letter, each in airs:
+        poured = water(each, page.unit_system)
+        share = poured / JAR
+        marks.append(instruments.vapor(f"{letter}-box", round(poured / DOT[page.unit_system])))
+        marks.append(instruments.level(f"{letter}-jar", share))
+        text, side = told(each, page.unit_system), "over"
+        if changed:
+            text, side = message("stage-has", water=text), "under"
+        if changed and places.happens(state) == "dehumidifier":
+            marks.append(scenery.drops(("bucket", 0.15, 0.3), ("bucket", 0.85, 0.3), 0.6))
+        tags.append(scenery.tag(text, (f"{letter}-jar", 0.5, min(share, 1.0)), "wet", side))
+    return {"marks": marks, "tags": tags}
+
+
+def scale(page: Page) -> str:
+    """What a jar, its marks and a dot stand for."""
+    system = page.unit_system
+    return message(
+        "stage-scale",
+        air=_weight(system),
+        room=kept_together(units.show_in(ROOM[system], "ft3" if system == "us" else "m3", 0)),
+        mark=amounts.water(MARK[system], system),
+        dot=amounts.water(DOT[system], system),
+    )
+
+
+def _weight(system: str) -> str:
+    return kept_together(units.show_in(AIR[system], "lb" if system == "us" else "kg", 0))
+
+
+def _times(more: Air, less: Air, system: str) -> float:
+    """How many times the water of another air, of the amounts as they are told."""
+    unit = "fl oz" if system == "us" else "mL"
+    shown = [float(f"{units.from_si(water(each, system), unit):.2g}") for each in (more, less)]
+    return shown[0] / shown[1]
+
+
+# --- first: which air has more water? -----------------------------------------------------
+
+
+def first_right(states: States) -> str:
+    """Of room and yard, the one with more water."""
+    room, yard = (float(air.humidity_ratio(each.vapor_pressure)) for each in (states[0].first, states[0].second))
+    if abs(room - yard) < 0.05 * room:
+        return "c"
+    return "a" if room > yard else "b"
+
+
+def first_facts(page: Page, states: States) -> dict[str, Any]:
+    """Both waters, and where the yard's air would be in the room's warmth."""
+    room, yard, system = states[0].first, states[0].second, page.unit_system
+    return {
+        "weight": _weight(system),
+        "room": told(room, system),
+        "yard": told(yard, system),
+        "times": units.number(_times(room, yard, system), 1),
+        "room_pressure": kept_together(page.show(room.vapor_pressure, "pressure")),
+        "yard_pressure": kept_together(page.show(yard.vapor_pressure, "pressure")),
+        "warm": degrees(room.temperature, system),
+        "heated": percent(float(air.relative_humidity(room.temperature, yard.vapor_pressure)), system),
+        "room_humidity": percent(room.relative_humidity, system),
+    }
+
+
+FIRST = Beat(
+    "first",
+    bets=(
+        Bet(
+            LESSON,
+            (
+                Spot("a", ("a-jar", 0.5, 0.5)),
+                Spot("b", ("b-jar", 0.5, 0.5)),
+                Spot("c", ("b-box", -0.2, -0.55), glyph="none"),
+            ),
+            first_right,
+        ),
+    ),
+    facts=first_facts,
+)
+
+
+# --- fog: one reading, two seasons --------------------------------------------------------
+
+#: Where a level may be bet on, as a share of the jar's height.
+_LEVELS = {"low": 0.15, "half": 0.5, "high": 0.85}
+
+
+def level_right(number: int) -> Callable[[States], str]:
+    """The level that is nearest to a scene's own."""
+
+    def right(states: States) -> str:
+        share = water(states[number].first, "us") / JAR
+        return min(_LEVELS, key=lambda key: abs(_LEVELS[key] - share))
+
+    return right
+
+
+def fog_facts(page: Page, states: States) -> dict[str, Any]:
+    """Both waters; the winter air heated, and the summer air cooled."""
+    january, august = (state.first for state in states)
+    system, room = page.unit_system, to_si(70.0, "degF")
+    return {
+        "humidity": percent(january.relative_humidity, system),
+        "cold": degrees(january.temperature, system),
+        "warm": degrees(august.temperature, system),
+        "january": told(january, system),
+        "august": told(august, system),
+        "times": units.number(_times(august, january, system), 0),
+        "room": degrees(room, system),
+        "heated": percent(float(air.relative_humidity(room, january.vapor_pressure)), system),
+        "dew": degrees(august.dew_point, system),
+    }
+
+
+def _fog(fahrenheit: float) -> Mapping[str, float]:
+    one = to_si(fahrenheit, "degF")
+    return {"T": one, "RH": 0.95, "T_2": one, "RH_2": 0.95}
+
+
+def _level_bet(name: str, number: int, beliefs: Mapping[str, str]) -> Bet:
+    spots = tuple(
+        Spot(key, ("a-jar", 0.5, share), number, beliefs.get(key, "")) for key, share in reversed(_LEVELS.items())
+    )
+    return Bet(name, spots, level_right(number))
+
+
+FOG = Beat(
+    "fog",
+    cases=(_fog(30.0), _fog(75.0)),
+    bets=(_level_bet("january", 0, {"high": "winter-fog-is-wet-air"}), _level_bet("august", 1, {})),
+    facts=fog_facts,
+    beliefs=("winter-fog-is-wet-air",),
+)
+
+
+# --- heat: two meters that fall alike --------------------------------------------------------
+
+_COOL, _WARM, _HUMID = to_si(55.0, "degF"), to_si(75.0, "degF"), 0.6
+#: What the heater makes of the humidity: the same vapor, warmer.
+_HEATED = float(air.relative_humidity(_WARM, Air(_COOL, _HUMID).vapor_pressure))
+
+
+def heat_right(number: int) -> Callable[[States], str]:
+    """Whether the water of a scene is less than it was."""
+
+    def right(states: States) -> str:
+        now, before = states[number].first, states[number].second
+        return "lower" if now.vapor_pressure < 0.99 * before.vapor_pressure else "same"
+
+    return right
+
+
+def heat_facts(page: Page, states: States) -> dict[str, Any]:
+    """The water before and after, and the dew points."""
+    system = page.unit_system
+    before, heated, dried = states[0].second, states[0].first, states[1].first
+    return {
+        "cool": degrees(dried.temperature, system),
+        "warm": degrees(heated.temperature, system),
+        "from": percent(before.relative_humidity, system),
+        "to": percent(heated.relative_humidity, system),
+        "heated": told(heated, system),
+        "dried": told(dried, system),
+        "dew_before": degrees(before.dew_point, system),
+        "dew_heated": degrees(heated.dew_point, system),
+        "dew_dried": degrees(dried.dew_point, system),
+    }
+
+
+def _heat_bet(name: str, number: int, belief: str = "") -> Bet:
+    spots = (Spot("same", ("a-jar", 0.2, 0.265), number), Spot("lower", ("a-jar", 0.8, 0.13), number, belief))
+    return Bet(name, spots, heat_right(number))
+
+
+_BEFORE = {"T_2": _COOL, "RH_2": _HUMID, "RH": _HEATED}
+
+HEAT = Beat(
+    "heat",
+    cases=({**_BEFORE, "T": _WARM}, {**_BEFORE, "T": _COOL}),
+    bets=(_heat_bet("heater", 0, "heating-dries-the-air"), _heat_bet("dehumidifier", 1)),
+    facts=heat_facts,
+    beliefs=("heating-dries-the-air",),
+)
+
+
+# --- dew: the dew point with one's own hands ---------------------------------------------------
+
+
+def sweats(state: Any) -> bool:
+    """Whether the can is no warmer than the dew point of the room."""
+    return bool(state.first.dew_point >= CAN)
+
+
+def dew_facts(page: Page, states: States) -> dict[str, Any]:
+    """The dew point, and the water of the room."""
+    room, system = states[0].first, page.unit_system
+    return {
+        "can": degrees(CAN, system),
+        "dew": degrees(room.dew_point, system, 1),
+        "sweats": sweats(states[0]),
+        "water": told(room, system),
+        "humidity": percent(room.relative_humidity, system),
+        "pressure": kept_together(page.show(room.vapor_pressure, "pressure")),
+    }
+
+
+def can_in_the_room(page: Page, state: Any) -> dict[str, Any]:
+    """The can, how cold it is, and drops on it if it sweats; the dew point on the room's thermometer."""
+    system, dew = page.unit_system, state.first.dew_point
+    marks = [*instruments.can("can"), instruments.pointer("a-thermometer", dew)]
+    if sweats(state):
+        # All drops that fit from 20 K on.
+        marks += instruments.sweat("can", 0.05 + (dew - CAN) / 20.0)
+    can = message("stage-can", temperature=degrees(CAN, system))
+    point = message("stage-dew-point", temperature=degrees(dew, system, 1))
+    return {
+        "marks": marks,
+        "tags": [
+            scenery.tag(point, ("a-dial", 0.0, 0.0), "dew point", "under"),
+            scenery.tag(can, ("can", 0.5, 1.0), "", "over"),
+        ],
+    }
+
+
+DEW = Beat(
+    "dew",
+    cases=({"RH": 0.2},),
+    unlocks="RH",
+    aim=lambda page, states: sweats(states[0]),
+    facts=dew_facts,
+    marks=can_in_the_room,
+)
+
+PLAY = Play((FIRST, FOG, HEAT, DEW), message, places.draw, places.signature, given, shows, scale=scale)
