@@ -252,6 +252,7 @@ function sceneView(title, index, page) {
       if (newNow) now = newNow;
       shape();
       put();
+      paint();
     },
     reshape() {
       if (shape()) markText = "";
@@ -424,8 +425,12 @@ function stagePart(frame, page, kept) {
     if (!element.isConnected) return;
     const seconds = before === null ? 0 : Math.min(0.1, (now - before) / 1000);
     before = now;
-    if (!kept.held && !still.matches && !document.hidden) for (const scene of scenes) scene.flows.step(seconds);
-    for (const scene of scenes) scene.paint();
+    const moves = !kept.held && !still.matches && !document.hidden;
+    for (const scene of scenes) {
+      if (!moves || !(scene.flows.flows.length || scene.flows.dots.length)) continue; // nothing moves
+      scene.flows.step(seconds);
+      scene.paint();
+    }
     requestAnimationFrame(draw);
   }
   return {
