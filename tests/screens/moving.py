@@ -1,7 +1,7 @@
 """The moving picture of the front page, made from the real lesson in a real Chromium.
 
 Run ``python tests/screens/moving.py``: it opens lesson 5 through the launcher,
-makes a prediction, moves the sliders by key, and writes an animated GIF.
+goes past its beats, moves the sliders by key, and writes an animated GIF.
 """
 
 import io
@@ -53,7 +53,8 @@ def frames(window):
 
 
 def main():
-    from chromium import FLAGS, LAPTOP, _address  # stands beside this script
+    from chromium import FLAGS, LAPTOP, _address  # stand beside this script
+    from opening import to_the_free_page
     from playwright.sync_api import sync_playwright
 
     with tempfile.TemporaryDirectory() as folder:
@@ -77,7 +78,7 @@ def main():
                 chromium = play.chromium.launch(executable_path=shutil.which("chromium"), args=FLAGS)
                 window = chromium.new_page(viewport={**LAPTOP, "height": 1000})
                 window.goto(address)
-                window.locator(".dw-prediction input[type=radio]").nth(1).check(timeout=60000)
+                to_the_free_page(window, 1)
                 window.wait_for_timeout(1500)
                 made = frames(window)
                 chromium.close()
