@@ -4,7 +4,7 @@ import itertools
 import json
 
 import pytest
-from bare import LETTERS, LOOK, SIZES, Bare
+from bare import IN_SIGHT, LETTERS, LOOK, SIZES, Bare
 from chromium import findings
 from lesson_page import first_visit, open_page
 
@@ -68,7 +68,10 @@ def test_a_beat_tells_nothing_before_its_bets_and_all_after(id, number, system, 
             assert not live[empty], empty
         assert (live["stage"]["told"], live["stage"]["also"], live["stage"]["done"]) == ("", "", False)
         assert all(each["right"] is None and each["reply"] == "" for each in stage["bets"])
-        assert not any(each["marks"] or each["flows"] for each in live["stage"]["scenes"])
+        # What is drawn is what the question says: gauges, say.
+        asked = [page.play.given(page, state).get("marks", []) for state in page.stage.states]
+        assert [each["marks"] for each in live["stage"]["scenes"]] == asked
+        assert not any(each["flows"] for each in live["stage"]["scenes"])
         held = sent(page)
         page.hear({"kind": "bet", "choice": before % len(beat.bets[before].spots)})
     shown = page.widget.live["stage"]
@@ -168,10 +171,6 @@ def test_a_learner_bets_before_going_on_and_comes_back_to_the_free_page(tmp_path
 
 
 # --- in Chromium ---------------------------------------------------------------------
-
-#: What must be in sight at once: the scene, the sentence, what is asked, what is moved or chosen, what came of it.
-IN_SIGHT = (".dw-box", ".dw-say", ".dw-card .dw-range", ".dw-card .dw-select", ".dw-open .dw-choice", "[data-key=lay]",
-            ".dw-answer:not(:empty)", "[data-key=next]")  # fmt: skip
 
 
 @pytest.fixture(scope="module")

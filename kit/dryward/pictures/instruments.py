@@ -129,8 +129,8 @@ def heater(scene: Scene, box: Box) -> None:
         scene.line([(x + (6 if k % 2 else -6), body - 10 - high * 0.055 * k) for k in range(6)], "hot")
 
 
-def dehumidifier(scene: Scene, box: Box) -> None:
-    """A dehumidifier: a grille, and the bucket under it that takes the water."""
+def dehumidifier(scene: Scene, name: str, box: Box) -> None:
+    """A dehumidifier: a grille, and the bucket under it, which axes of that name lie in."""
     left, top, right, bottom = box
     wide, high = right - left, bottom - top
     scene.shape_of([(left, top), (right, top), (right, bottom), (left, bottom)], "face")
@@ -138,6 +138,6 @@ def dehumidifier(scene: Scene, box: Box) -> None:
         y = top + 0.08 * high * k
         scene.line([(left + 0.15 * wide, y), (right - 0.15 * wide, y)], "thin")
     a, b, rim, low = left + 0.2 * wide, right - 0.2 * wide, top + 0.56 * high, bottom - 0.06 * high
-    full, taper = rim + 0.45 * (low - rim), 0.06 * wide
-    scene.shape_of([(a + 0.5 * taper, full), (b - 0.5 * taper, full), (b - taper, low), (a + taper, low)], "drop")
+    taper = 0.06 * wide
     scene.line([(a, rim), (a + taper, low), (b - taper, low), (b, rim)], "thin")
+    scene.box(name, a + taper, rim, b - taper, low)

@@ -53,7 +53,7 @@ def percent(humidity: float, system: str) -> str:
 
 
 def _twin(page: Page) -> bool:
-    return len(page.stage.beat.cases) > 1
+    return len(page.stage.states) > 1
 
 
 def _gauges(page: Page, letter: str, state: Air) -> list[dict[str, Any]]:
@@ -116,8 +116,12 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
         share = poured / JAR
         marks.append(instruments.vapor(f"{letter}-box", round(poured / DOT[page.unit_system])))
         marks.append(instruments.level(f"{letter}-jar", share))
-        side = "under" if changed else "over"
-        tags.append(scenery.tag(told(each, page.unit_system), (f"{letter}-jar", 0.5, min(share, 1.0)), "wet", side))
+        text, side = told(each, page.unit_system), "over"
+        if changed:
+            text, side = message("stage-has", water=text), "under"
+        if changed and places.happens(state) == "dehumidifier":
+            marks.append(scenery.drops(("bucket", 0.15, 0.3), ("bucket", 0.85, 0.3), 0.6))
+        tags.append(scenery.tag(text, (f"{letter}-jar", 0.5, min(share, 1.0)), "wet", side))
     return {"marks": marks, "tags": tags}
 
 
@@ -173,7 +177,6 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
 
 FIRST = Beat(
     "first",
-    cases=({"T": to_si(70.0, "degF"), "RH": 0.3, "T_2": to_si(30.0, "degF"), "RH_2": 0.8},),
     bets=(
         Bet(
             LESSON,

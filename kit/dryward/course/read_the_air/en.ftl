@@ -73,12 +73,13 @@ stage-air = { $temperature }, { $humidity }
 stage-before = Before: { $temperature }, { $humidity }
 stage-after = Now: { $temperature }, { $humidity }
 stage-had = before: { $water }
+stage-has = now: { $water }
 stage-can = Can: { $temperature }
 stage-dew-point = Dew point: { $temperature }
 # $air is a weight, $room the room that much air fills.
 stage-scale = Each box is { $air } of air, about a room of { $room }. Its jar has all its water. A mark on the jar is { $mark }. A dot is { $dot } of water as vapor.
 
-beat-first-say = Pour all the water in { $weight } of each air into its jar. Which jar gets more?
+beat-first-say = Take a small room of each air, { $weight }. All its water goes into a jar. Which gets more?
 beat-first-ask = Take a letter in the picture, or choose from the list.
 beat-first-answer = The room's air has { $room }, the yard's { $yard }. That is { $times } times as much, at the lower RH.
 beat-first-also = Vapor pressure: { $room_pressure } and { $yard_pressure }. Heated to { $warm } the yard's air would be at { $heated }, not { $room_humidity }.

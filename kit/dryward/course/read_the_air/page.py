@@ -37,10 +37,11 @@ class ReadTheAir(Page):
 
     id = "read-the-air"
     handles = (
-        replace(standard("T"), words="read_the_air.air-a-temperature"),
-        replace(standard("RH"), words="read_the_air.air-a-humidity"),
-        replace(standard("T"), name="T_2", words="read_the_air.air-b-temperature").starting(30, -1),
-        replace(standard("RH"), name="RH_2", words="read_the_air.air-b-humidity").starting(80, 80),
+        # As the prediction has them.
+        replace(standard("T"), words="read_the_air.air-a-temperature").starting(70),
+        replace(standard("RH"), words="read_the_air.air-a-humidity").starting(30),
+        replace(standard("T"), name="T_2", words="read_the_air.air-b-temperature").starting(30),
+        replace(standard("RH"), name="RH_2", words="read_the_air.air-b-humidity").starting(80),
     )
     draws = Curve
     play = PLAY

@@ -35,7 +35,7 @@ _SPREADS = {
         _Spread((344, 120, 472, 248), (362, 290, 606), ((434, 370), 46), (498, 70, 590, 606), (0, 0, 1, 1)),
     ),
     "post": (
-        _Spread((46, 120, 296, 370), (80, 420, 756), ((216, 520), 82), (390, 70, 540, 756), (130, 592, 300, 766)),
+        _Spread((46, 200, 266, 420), (80, 462, 756), ((216, 548), 82), (390, 70, 540, 756), (136, 612, 300, 766)),
     ),
     "strip": (
         _Spread((26, 104, 256, 334), (336, 84, 440), ((524, 150), 84), (706, 30, 850, 446), (400, 262, 570, 452)),
@@ -71,8 +71,10 @@ def draw(scene: Scene, state: Any) -> None:
         _outdoors(scene, state)
     else:
         _room(scene, scene.size[0])
-        part = instruments.heater if happens(state) == "heater" else instruments.dehumidifier
-        part(scene, spreads[0].thing)
+        if happens(state) == "heater":
+            instruments.heater(scene, spreads[0].thing)
+        else:
+            instruments.dehumidifier(scene, "bucket", spreads[0].thing)
     for letter, spread in zip("ab", spreads, strict=False):
         instruments.air_box(scene, f"{letter}-box", spread.box)
         instruments.thermometer(scene, f"{letter}-thermometer", *spread.thermometer)

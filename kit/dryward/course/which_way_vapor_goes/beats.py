@@ -93,7 +93,7 @@ def draw(scene: Scene, state: Any) -> None:
     scenery.vault(scene, CEILING, _season(state), person_at=_PERSON[scene.shape])
     if _cooled(state):
         wide, high = scene.size
-        scenery.air_conditioner(scene, (0.58 * wide, 0.72 * high), 0.12 * wide)
+        scenery.air_conditioner(scene, (0.62 * wide, 0.74 * high), 0.12 * wide)
     _sides(scene, "slope", _OUTDOORS[scene.shape])
     ends = scene.axes["inside"].at(_BETS, 0.75), scene.axes["outside"].at(_BETS, 0.75)
     scene.line(ends, "lens-line")
