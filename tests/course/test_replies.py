@@ -22,16 +22,18 @@ def set_to(page, **values):
 
 
 def air(page):
-    """Lesson 1: the bet's two airs, the cold one heated, and full air of the room."""
+    """Lesson 1: the bet's two airs, the cold one heated, the most there can be in the room, and fog twice."""
     warm = dict(set_to(page, T=70, RH=30, T_2=30, RH_2=80))
     cold = dict(set_to(page, T=30, RH=80))
     heated = set_to(page, RH=18, T=70)
     assert round(warm["humidity_ratio"] / warm["humidity_ratio_2"], 1) == 1.7
     assert round(100 * cold["vapor_pressure"] / pressure(70, 100)) == 18
+    fog = set_to(page, T=75, RH=95, T_2=30, RH_2=95)
+    assert 5 < fog["humidity_ratio"] / fog["humidity_ratio_2"] < 6
     return {
         "Pa": [warm["vapor_pressure"], cold["vapor_pressure"], pressure(70, 100)],
-        "degF": [70, 30, *(from_si(each["dew_point"], "degF") for each in (cold, heated))],
-        "%": [30, 80, 18],
+        "degF": [70, 30, 75, *(from_si(each["dew_point"], "degF") for each in (cold, heated))],
+        "%": [30, 80, 18, 95],
     }
 
 

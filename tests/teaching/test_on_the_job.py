@@ -144,7 +144,7 @@ def test_what_fog_leaves_is_a_share_of_what_there_was(seed):
     was, now = 100 - found.given["dry"], 100 - found.given["damp"]
     shares = {"a quarter": 1 / 4, "a third": 1 / 3, "two fifths": 2 / 5, "half": 1 / 2}
     share = re.search(r"Now it has (\d+) %, (.*) as much", found.right.reply)
-    assert f"It had {was} % left until full" in found.right.reply
+    assert f"It had {was} % left until then" in found.right.reply
     assert int(share.group(1)) == now
     assert shares[share.group(2)] == pytest.approx(now / was)
 

@@ -68,7 +68,7 @@ def saturation_vapor_pressure(temperature: float, over: str = "auto") -> float: 
 @overload
 def saturation_vapor_pressure(temperature: Floats, over: str = "auto") -> Floats: ...
 def saturation_vapor_pressure(temperature: float | Floats, over: str = "auto") -> float | Floats:
-    """Vapor pressure of air that can hold no more.
+    """The most vapor pressure there can be at a temperature.
 
     Parameters
     ----------

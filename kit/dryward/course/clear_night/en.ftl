@@ -13,7 +13,7 @@ top = Top of the covering
 on-bare = On the bare covering it would be { $frost }.
 # $full is where the outdoor air has all the vapor it can have; $state what the frost of the night comes to.
 frosts = Before any frost it is { $below } colder under the covering than the air, and { $full ->
-    [yes] the air is full, so frost starts at once
+    [yes] the air is at 100 %, so frost starts at once
    *[no] frost starts when it is { $margin } colder
 }: { $amount } form by morning, all from outdoor air, { $state ->
     [dry] too little to see
@@ -58,7 +58,7 @@ clouds-winter-fog-is-wet-air-reply = Clouds warm the roof from above. That count
 clouds-roof-never-colder-than-air = The same. A roof is as cold as the air.
 more-vent-air-why = The covering is { $under } below the air, and { $margin } below it the outdoor air frosts. New air brings new vapor, and some of it freezes while the metal stays that cold. Only air fast enough to warm the metal stops it.
 more-vent-air-ask = On a clear night with a light breeze it is { $cold } and { $rh }. Someone opens the vents wider. What does that do to the frost under the covering?
-more-vent-air-hint = How full is the outdoor air, and how cold does the covering get? Look at the page.
+more-vent-air-hint = How near is the outdoor air to 100 %, and how cold does the covering get? Look at the page.
 more-vent-air-right = It can bring more frost.
 more-vent-air-more-vents-always-help = It always dries.
 more-vent-air-roof-never-colder-than-air = Nothing. The covering is as warm as the air.

@@ -42,7 +42,7 @@ inward = { $sun ->
 step-outside = Vapor pressure outside.
 step-inside = Vapor pressure in the room.
 step-push = The push: outside minus inside.
-step-dew-point = Dew point outside: the temperature at which so much fills the air.
+step-dew-point = Dew point outside: the temperature at which this is the most vapor there can be.
 step-behind = Temperature behind the inner layer.
 step-most = The most vapor pressure there is { $most }. On the vapor line:
 

@@ -41,7 +41,7 @@ as-tight = { $ratio } as tight
 
 ## The questions
 
-inner-changes-why = More gets in, but it leaves as fast. The outer face stays below full: { $humid }.
+inner-changes-why = More gets in, but it leaves as fast. The outer face stays below 100 %: { $humid }.
 inner-changes-ask = The outer membrane has { $perms }. The inner film changes from { $tight } to { $loose }. The room is { $room } and { $rh }, it is { $cold } and 80 % outside. How much water does the roof gain?
 inner-changes-hint = Set both films on the page, one after the other. Read what gathers, and the dampest face.
 inner-changes-right = None in both cases. RH at the outer face goes from { $before } to { $after }.

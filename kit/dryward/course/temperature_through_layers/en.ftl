@@ -33,7 +33,7 @@ step-before = R from the room to the sheathing: film, gypsum board, bay.
 step-total = R of everything.
 step-plane = Go down from the room by that share.
 step-pressure = Vapor pressure of the room air.
-step-most = The most vapor pressure there can be at the sheathing: that of full air as cold.
+step-most = The most vapor pressure there can be at the sheathing: that of air at 100 % as cold.
 # $over: whether it comes to more than 100 %.
 step-there = { $over ->
         [yes] Room air that leaks there: the one over the other. What is over 100 % does not stay.

@@ -29,7 +29,7 @@ carries = { $begins ->
     [sentence] At
    *[clause] at
 } { $cold } and { $humidity } { $full ->
-    [yes] the outdoor air is full and carries nothing off, however wide the gap
+    [yes] the outdoor air is at 100 % and carries nothing off, however wide the gap
    *[no] the vent air can carry at most { $power }
 }{ $meaning ->
     [keeps-up] : on such a day it can keep up
@@ -79,12 +79,12 @@ share-33 = a third
 share-40 = two fifths
 share-50 = half
 # $left is one of share-25 to share-50.
-fog-why = The air is nearly full. It had { $room } left until full. Now it has { $rest }, { $left } as much.
+fog-why = The air is near 100 %. It had { $room } left until then. Now it has { $rest }, { $left } as much.
 fog-ask = A { $gap } vent space can carry off { $before } at { $cold } and { $dry }. Now fog comes in, { $cold } and { $damp }. How much can it carry?
-fog-hint = How much can this air take up before it is full, and how much could the other?
-fog-more-vents-always-help-reply = Air moves as before, but it comes in nearly full.
+fog-hint = How much can this air take up up to 100 %, and how much could the other?
+fog-more-vents-always-help-reply = Air moves as before, but it comes in near 100 %.
 fog-winter-fog-is-wet-air-reply = It can still take a little. It would bring water only to a face colder than its dew point.
-fog-rh-alone-reply = What counts is the room left up to full, not the RH itself.
+fog-rh-alone-reply = What counts is how much is left up to 100 %, not the RH itself.
 what-300-needs-why = 40 to 50 % of it must be high, near the ridge, the rest low. In zones 6 to 8 a class I or II retarder must be on the warm side. This is a code minimum, as adopted locally, not physics.
 what-300-needs-ask = A vault of { $area } needs { $high } of net free area by 1/150. When may it be { $low } by 1/300?
 what-300-needs-hint = Look up what the code asks for beside the area.

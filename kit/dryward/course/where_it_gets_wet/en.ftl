@@ -36,7 +36,7 @@ water = { $line ->
        *[no] No part of the roof is as cold as the dew point of the room, and still there is water: { $gathers }.
     }
 step-pressure = Vapor pressure of the room.
-step-dew-point = Dew point of the room: the temperature at which so much fills the air.
+step-dew-point = Dew point of the room: the temperature at which this is the most vapor there can be.
 step-wood = But the { $layer } is wood. Its curve, at the { $humidity } of its face:
 
 ## The questions
@@ -49,12 +49,12 @@ line-moves-outward = Outward: from { $then } to { $first } into the fill.
 line-moves-outward-reply = It goes the other way, from { $first } to { $then } into the fill. Damper room air has a higher dew point, and the roof is that warm nearer to the room.
 line-moves-stays = It stays at { $first }. Only the cold moves it.
 line-moves-stays-reply = The cold is one end of it, the room air is the other. With { $high } in the room its dew point is higher, so the line goes to { $then }.
-water-at-the-line-why = The vapor does not stop at the line. It passes on through the open layer, and even the coldest face stays at { $humid } RH, below full.
+water-at-the-line-why = The vapor does not stop at the line. It passes on through the open layer, and even the coldest face stays at { $humid } RH, below 100 %.
 water-at-the-line-ask = The room is { $room } and { $rh }, it is { $cold } and 80 % outside. The dew-point line lies { $line } into the fill, and the outer membrane has { $perms }. Is there water at the line?
 water-at-the-line-hint = Set the outer layer on the page to the open sheet. Read the highest humidity in the roof, and where it is.
 water-at-the-line-right = No. The vapor pressure there is below saturation.
 water-at-the-line-dew-point-is-a-place = Yes. That is where the air is at its dew point.
-water-at-the-line-dew-point-is-a-place-reply = The room's air would be full there. But the vapor thins out on its way and passes through the open layer. Even the coldest face stays at { $humid } RH.
+water-at-the-line-dew-point-is-a-place-reply = The room's air would be at 100 % there. But the vapor thins out on its way and passes through the open layer. Even the coldest face stays at { $humid } RH.
 water-at-the-line-only-at-night = Only at night.
 water-at-the-line-only-at-night-reply = This cold does not change with the hour. The vapor passes on through the open layer, and the coldest face stays at { $humid } RH all day and all night.
 # What follows the fill, in the question below.
@@ -98,13 +98,13 @@ beat-drops-second = Milder day
 beat-drops-colder-ask = What does the meter end at on the colder day?
 beat-drops-colder-dry = Less than 16 %, like any dry lumber.
 beat-drops-colder-over = 20 % or more. That is damp.
-beat-drops-colder-dry-reply = No drops looks like dry. But wood goes by the RH at its face, and here that is nearly full. The meter ends at { $first }.
-beat-drops-colder-over-reply = The face is nearly full, so the wood takes up water with no drop to see. The meter ends at { $first }.
+beat-drops-colder-dry-reply = No drops looks like dry. But wood goes by the RH at its face, and here that is near 100 %. The meter ends at { $first }.
+beat-drops-colder-over-reply = The face is near 100 % RH, so the wood takes up water with no drop to see. The meter ends at { $first }.
 beat-drops-milder-ask = And on the milder day?
 beat-drops-milder-dry = Less than 16 %, like any dry lumber.
 beat-drops-milder-over = 20 % or more. That is damp.
 beat-drops-milder-dry-reply = The face is warmer, so its RH is lower. The meter ends at { $second }.
-beat-drops-milder-over-reply = It is the same wood, but a warmer face is less full. The meter ends at { $second }.
+beat-drops-milder-over-reply = It is the same wood, but a warmer face has a lower RH. The meter ends at { $second }.
 beat-drops-answer = Both look dry. The wood is { $points } points apart: { $first } and { $second }. That is { $water } on the whole roof.
 meter-reads = Meter: { $moisture }
 beat-check-say = Both roofs fail the January check. What is left by next fall?

@@ -139,7 +139,7 @@ equal-rh-right = { $way ->
 equal-rh-ask = It is { $inside } and { $rh } inside, { $outside } and { $rh } outside. Which way does vapor push?
 equal-rh-hint = { $rh } of what? Set both sides on the page and look at the two vapor pressures.
 equal-rh-rh-drives-vapor = Neither way. The RH is equal.
-equal-rh-rh-drives-vapor-reply = { $rh } is a share, and warm air is full only with more. So vapor pressure is { $first } inside and { $second } outside, and the higher one pushes.
+equal-rh-rh-drives-vapor-reply = { $rh } is a share, and where it is warm there can be more vapor. So vapor pressure is { $first } inside and { $second } outside, and the higher one pushes.
 # $way is the wrong way.
 equal-rh-dew-point-is-air-temperature = { $other ->
         [out] Out. The cooler side is nearer to its dew point.
@@ -149,7 +149,7 @@ equal-rh-dew-point-is-air-temperature-reply = { $way ->
         [out] How near air is to its dew point does not push. Vapor pressure does: { $first } inside and { $second } outside, so vapor goes out.
        *[in] How near air is to its dew point does not push. Vapor pressure does: { $first } inside and { $second } outside, so vapor goes in.
     }
-equal-rh-dew-point-is-air-temperature-seems = Air near its dew point looks full and ready to push.
+equal-rh-dew-point-is-air-temperature-seems = Air near its dew point looks as if it were ready to push.
 
 ## The picture
 

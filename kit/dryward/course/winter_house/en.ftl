@@ -81,6 +81,6 @@ axis-humidity = indoor RH, %
 alt-clear = The pane is clear.
 alt-edge-fogs = The edge of the pane fogs, the middle of the glass is clear.
 alt-runs = The whole pane runs with water.
-alt-full = The air is full, and the tank runs over.
+alt-full = The air is at 100 %, and the tank runs over.
 alt-tank = A house as a tank of water. People bring in { $people }, outdoor air brings { $outside }, and the air that leaves carries { $away }.
 alt-stands = With { $fresh_air } of fresh air the tank stands at { $humidity } RH; the edge of the pane fogs at { $edge }, the middle of the glass at { $glass }.

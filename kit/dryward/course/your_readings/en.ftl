@@ -158,4 +158,4 @@ cold-ninety-right = Normal: it follows the outdoor air.
 cold-ninety-logger-90-means-wet = A wet roof. { $rh } is wet.
 cold-ninety-wet-roof-needs-vents = A rain leak.
 cold-ninety-dew-point-is-a-place = Water is forming there.
-cold-ninety-dew-point-is-a-place-reply = { $rh } is below full, so nothing forms.
+cold-ninety-dew-point-is-a-place-reply = { $rh } is below 100 %, so nothing forms.

@@ -97,10 +97,10 @@ with-the-room-late = { $when ->
    *[together] Hour by hour the cavity's vapor pressure changes with the room's, sun and weather taken out: likeness { $likeness } of 1, best in the same hour.
 }
 from-the-wood = { $drier ->
-    [yes] In { $share } % of the hours the cavity holds more vapor than the room and outdoors alike, and it changes with the deck's warmth: likeness { $likeness } of 1; the wood ends { $points } points drier than it began.
-   *[no] In { $share } % of the hours the cavity holds more vapor than the room and outdoors alike, and it changes with the deck's warmth: likeness { $likeness } of 1; the wood ends { $points } points wetter than it began.
+    [yes] In { $share } % of the hours the cavity has more vapor than the room and outdoors alike, and it changes with the deck's warmth: likeness { $likeness } of 1; the wood ends { $points } points drier than it began.
+   *[no] In { $share } % of the hours the cavity has more vapor than the room and outdoors alike, and it changes with the deck's warmth: likeness { $likeness } of 1; the wood ends { $points } points wetter than it began.
 }
-damp-room = The room holds { $excess } more vapor than outdoors (a damp dwelling from { $damp }), and the cavity is above outdoors in { $share } % of the hours.
+damp-room = The room has { $excess } more vapor than outdoors (a damp dwelling from { $damp }), and the cavity is above outdoors in { $share } % of the hours.
 as-outdoors = The cavity follows outdoors: likeness { $likeness } of 1.
 
 ## Errors

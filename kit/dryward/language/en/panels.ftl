@@ -180,7 +180,7 @@ just-under = just under { $amount }
 ## Lines of a hand calculation
 
 times = { $number } times
-most-at = { $words } Full air at { $temperature } has { $most }.
+most-at = { $words } The most there can be at { $temperature } is { $most }.
 share-of-most = { $share } × { $most }
 # What is taken off in a sum, where it is below zero.
 in-brackets = ({ $amount })
@@ -194,7 +194,7 @@ flow-formula = { $system ->
 }
 temperature-there = Temperature { $place }: go down by the R-values.
 temperature-at-another = Water gathers up to another face. Temperature { $place }: go down by the R-values.
-most-there = The most vapor pressure that place can have: that of full air as cold.
+most-there = The most vapor pressure that place can have: that of air at 100 % as cold.
 vapor-of-the-room = { $arrives ->
     [yes] If it is at that limit: vapor that arrives from the room.
    *[no] If it is at that limit: vapor that leaves to the room.

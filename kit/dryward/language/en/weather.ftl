@@ -8,7 +8,7 @@ invented-year = An invented year for teaching: no place on earth had this weathe
 twelve-values = { $what } needs 12 values, one for each month from January; { $count } are given.
 list-of-hours = { $what } must be a list of hours, one number for each.
 other-hours = { $what } has { $count } hours, but temperature has { $hours }.
-above-saturation = Vapor pressure in hour { $hour } is { $pressure }; air at { $temperature } holds at most { $most }.
+above-saturation = Vapor pressure in hour { $hour } is { $pressure }; at { $temperature } there can be at most { $most }.
 whole-years = There are { $count } hours of weather; monthly means need whole years of { $hours } hours.
 saturated-months = In { $count } of 12 months the mean vapor pressure lies above saturation (over ice in frost); those months are taken as saturated.
 
@@ -100,5 +100,5 @@ room-of-other-hours = The room was read in { $count } hours, but the weather has
 class-without-limit = Humidity class is 5, which has no upper limit; it must be 1 to 4, or give the room's own air.
 no-humidity-class = Humidity class is { $given }; it must be 1, 2, 3 or 4.
 room-series = The room has { $temperatures } temperatures, but { $pressures } vapor pressures.
-room-above-saturation = Vapor pressure in the room in hour { $hour } is { $pressure }; air at { $temperature } holds at most { $most }.
+room-above-saturation = Vapor pressure in the room in hour { $hour } is { $pressure }; at { $temperature } there can be at most { $most }.
 no-air-dries = Vapor pressure outdoors is { $pressure }, not below the one wanted indoors; no amount of fresh air dries the room.
