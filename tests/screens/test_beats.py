@@ -166,8 +166,11 @@ def test_a_learner_bets_before_going_on_and_comes_back_to_the_free_page(tmp_path
     again = first_visit(PLAYED[0], tmp_path)
     assert not again.stage.on
     assert again.widget.live["sentence"] == again.sentence
-    again.hear({"kind": "beat", "number": 0})
-    assert again.stage.shown, "what was bet stays known"
+    for back in ({"kind": "beat", "number": 0}, {"kind": "predict", "choice": None}):
+        again.hear({"kind": "beat", "number": len(again.stage.beats)})
+        again.hear(back)
+        assert again.stage.on
+        assert not again.stage.shown, "it is played anew"
 
 
 # --- in Chromium ---------------------------------------------------------------------

@@ -416,7 +416,8 @@ function stagePart(frame, page, kept) {
     make("div", { class: "dw-walk" },
       stage.at > 0 ? button("back", say("beat-before"), step(stage.at - 1)) : null,
       stage.bets.length && !open ? button("again", say("again"), () => page.send({ kind: "predict", choice: null })) : null,
-      speaker(words), pause, next), given, scale);
+      speaker(words), pause,
+      stage.may_leave && !last ? button("leave", say("to-the-bench"), step(stage.count)) : null, next), given, scale);
   // As high as what is left of the window, or of the notebook's own part of it.
   function fit() {
     const lab = element.closest(".jp-WindowedPanel-outer, .jp-Notebook");
