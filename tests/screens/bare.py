@@ -86,3 +86,6 @@ class Bare:
 
 #: What is wrong with what the window shows: words cut off or too small, words over words, what is out of sight.
 LOOK = (_HERE / "look.js").read_text("utf-8")
+#: What must be in sight at once: the scene, the sentence, what is asked, what is moved or chosen, what came of it.
+IN_SIGHT = (".dw-box", ".dw-say", ".dw-card .dw-range", ".dw-card .dw-select", ".dw-open .dw-choice", "[data-key=lay]",
+            ".dw-answer:not(:empty)", "[data-key=next]")  # fmt: skip

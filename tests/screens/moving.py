@@ -1,96 +1,82 @@
-"""The moving picture of the front page, made from the real lesson in a real Chromium.
+"""The moving picture of the front page: a bet in lesson 5, the vapor that runs, and what is so.
 
-Run ``python tests/screens/moving.py``: it opens lesson 5 through the launcher,
-makes a prediction, moves the sliders by key, and writes an animated GIF.
+Run ``python tests/screens/moving.py``: it plays two beats of the real page in a
+real Chromium and writes an animated GIF.
 """
 
 import io
-import os
 import shutil
-import subprocess
 import sys
 import tempfile
 from pathlib import Path
 
 from PIL import Image
 
-TARGET = Path(__file__).resolve().parents[2] / "lessons" / "guide" / "pictures" / "where-it-gets-wet.gif"
-WIDTH = 880
-#: Control, key and how often: what the picture tells.
-STORY = (
-    ("RH_in", "ArrowRight", 24, 2),
-    ("Outer", "first", 1, 1),
-    ("RH_in", "ArrowLeft", 24, 2),
-    ("T_out", "ArrowLeft", 24, 2),
-)
+HERE = Path(__file__).resolve().parent
+TARGET = HERE.parents[1] / "lessons" / "guide" / "pictures" / "where-it-gets-wet.gif"
+WIDTH, SIZE = 880, (1180, 640)
+#: Of a picture that stands, and between two that move [ms].
+STANDS, MOVES = 1600, 180
 
 
-def frames(window):
-    """The sheet after each press of a key."""
-    part = window.locator(".dw-work").first
+def frames(bare):
+    """(picture, how long it stands) of the story: the bet, the run, the reveal, the line that moves."""
+    window = bare.window
+    part = window.locator(".dw-page")
 
-    def shot():
+    def shot(lasts=MOVES):
         picture = Image.open(io.BytesIO(part.screenshot())).convert("RGB")
-        return picture.resize((WIDTH, round(picture.height * WIDTH / picture.width)), Image.Resampling.LANCZOS)
+        high = round(SIZE[1] * WIDTH / SIZE[0])
+        sheet = Image.new("RGB", (WIDTH, high), "#efeee7")
+        sheet.paste(picture.resize((WIDTH, round(picture.height * WIDTH / picture.width)), Image.Resampling.LANCZOS))
+        return sheet, lasts
 
-    made = [shot()] * 4
-    for name, key, times, every in STORY:
-        kind = "choice" if key == "first" else "slider"
-        control = window.locator(f"[data-key={kind}-{name}]")
-        control.focus()
-        if key == "first":
-            control.select_option(index=0)
-            window.wait_for_timeout(400)
-            made += [shot()] * 6
-            continue
-        for press in range(times):
-            window.keyboard.press(key)
-            if press % every == every - 1:
-                window.wait_for_timeout(150)
-                made.append(shot())
-        made += [made[-1]] * 5
-    return made
+    def run(count):
+        for _ in range(count):
+            window.wait_for_timeout(60)
+            yield shot()
+
+    yield shot(STANDS)
+    window.locator("[data-scene='1'] .dw-spot", has_text="A").click()
+    yield shot(STANDS)
+    window.click("[data-key=lay]")
+    bare.settle()
+    yield from run(26)
+    yield shot(STANDS)
+    window.click("[data-key=next]")
+    bare.settle()
+    yield from run(6)
+    window.focus(".dw-card .dw-range")
+    for key, count in (("ArrowLeft", 12), ("ArrowRight", 24)):
+        for _ in range(count):
+            bare.press(key)
+            yield shot()
+    yield shot(STANDS)
 
 
 def main():
-    from chromium import FLAGS, LAPTOP, _address  # stands beside this script
+    sys.path[:0] = [str(HERE), str(HERE.parent)]
+    from bare import Bare  # stands beside this script
+    from chromium import FLAGS
+    from lesson_page import first_visit
     from playwright.sync_api import sync_playwright
 
-    with tempfile.TemporaryDirectory() as folder:
-        log = Path(folder) / "log"
-        typed = [
-            sys.executable,
-            "-m",
-            "dryward",
-            "lessons",
-            "--no-browser",
-            "--folder",
-            f"{folder}/lessons",
-            "--port",
-            "8770",
-        ]
-        with log.open("w") as out:
-            server = subprocess.Popen(typed, stdout=out, stderr=out, env={**os.environ, "HOME": folder})
-        try:
-            address = _address(server, log).replace("00-start.ipynb", "05-where-it-gets-wet.ipynb")
-            with sync_playwright() as play:
-                chromium = play.chromium.launch(executable_path=shutil.which("chromium"), args=FLAGS)
-                window = chromium.new_page(viewport={**LAPTOP, "height": 1000})
-                window.goto(address)
-                window.locator(".dw-prediction input[type=radio]").nth(1).check(timeout=60000)
-                window.wait_for_timeout(1500)
-                made = frames(window)
-                chromium.close()
-        finally:
-            server.terminate()
+    with tempfile.TemporaryDirectory() as folder, sync_playwright() as play:
+        chromium = play.chromium.launch(executable_path=shutil.which("chromium"), args=FLAGS)
+        bare = Bare(chromium)
+        bare.show(first_visit("where-it-gets-wet", folder), SIZE)
+        made = list(frames(bare))
+        chromium.close()
+    pictures = [each for each, _ in made]
     # One palette for all: from the first, a middle and the last picture together.
-    sample = Image.new("RGB", (made[0].width, 3 * made[0].height))
-    for place, each in enumerate((made[0], made[len(made) // 2], made[-1])):
+    sample = Image.new("RGB", (WIDTH, 3 * pictures[0].height))
+    for place, each in enumerate((pictures[0], pictures[len(pictures) // 2], pictures[-1])):
         sample.paste(each, (0, place * each.height))
-    palette = sample.quantize(200, dither=Image.Dither.NONE)
-    small = [each.quantize(palette=palette, dither=Image.Dither.NONE) for each in made]
+    palette = sample.quantize(220, dither=Image.Dither.NONE)
+    small = [each.quantize(palette=palette, dither=Image.Dither.NONE) for each in pictures]
     TARGET.parent.mkdir(parents=True, exist_ok=True)
-    small[0].save(TARGET, save_all=True, append_images=small[1:], duration=160, loop=0, optimize=True)
+    lasts = [each for _, each in made]
+    small[0].save(TARGET, save_all=True, append_images=small[1:], duration=lasts, loop=0, optimize=True)
     print(f"{TARGET.name}: {len(small)} pictures, {TARGET.stat().st_size / 1e6:.2f} MB")
 
 

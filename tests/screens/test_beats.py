@@ -4,7 +4,7 @@ import itertools
 import json
 
 import pytest
-from bare import LETTERS, LOOK, SIZES, Bare
+from bare import IN_SIGHT, LETTERS, LOOK, SIZES, Bare
 from chromium import findings
 from lesson_page import first_visit, open_page
 
@@ -171,10 +171,6 @@ def test_a_learner_bets_before_going_on_and_comes_back_to_the_free_page(tmp_path
 
 
 # --- in Chromium ---------------------------------------------------------------------
-
-#: What must be in sight at once: the scene, the sentence, what is asked, what is moved or chosen, what came of it.
-IN_SIGHT = (".dw-box", ".dw-say", ".dw-card .dw-range", ".dw-card .dw-select", ".dw-open .dw-choice", "[data-key=lay]",
-            ".dw-answer:not(:empty)", "[data-key=next]")  # fmt: skip
 
 
 @pytest.fixture(scope="module")

@@ -1,6 +1,7 @@
 """A lesson in JupyterLab in a real Chromium: opened, unlocked, moved by keys, typed into."""
 
 import pytest
+from bare import IN_SIGHT, LOOK
 from opening import to_the_free_page
 
 pytestmark = pytest.mark.browser
@@ -169,6 +170,27 @@ def test_nothing_is_fetched_from_elsewhere_and_nothing_breaks(lesson):
     ]
     assert outside == []
     assert lesson.errors == []
+
+
+def test_a_beat_fits_between_the_bars_of_lab(lab, screen):
+    """Scene, sentence and bet in sight together, before the bet and after it, at a desk and on a projector."""
+    screen.goto(lab("05-where-it-gets-wet.ipynb"))
+    screen.wait_for_selector(".dw-stage .dw-spot", timeout=90_000)
+    least = {"width": 1366, "height": 768}, {"width": 1920, "height": 1080}
+    for size in least:
+        screen.set_viewport_size(size)
+        screen.locator(".dw-page").evaluate("page => page.scrollIntoView()")
+        screen.wait_for_timeout(400)
+        assert screen.evaluate(LOOK, {"least": 11, "inSight": IN_SIGHT}) == [], size
+    screen.locator(".dw-open input").first.focus()
+    screen.keyboard.press("Space")
+    screen.keyboard.press("Enter")
+    screen.wait_for_selector(".dw-reply")
+    for size in least:
+        screen.set_viewport_size(size)
+        screen.wait_for_timeout(400)
+        assert screen.evaluate(LOOK, {"least": 11, "inSight": IN_SIGHT}) == [], size
+    assert screen.errors == []
 
 
 def test_the_first_page_lists_the_lessons(lab, screen):

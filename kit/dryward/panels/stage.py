@@ -396,7 +396,8 @@ class Stage:
         id = f"beat-{self.beat.id}-{name}"
         if not need and id not in self.play.texts:
             return ""
-        return self.play.texts(id, **self.beat.facts(self.page, self.states))
+        # A unit that ends in a dot needs no second one.
+        return self.play.texts(id, **self.beat.facts(self.page, self.states)).replace("..", ".")
 
 
 def _drawn(draw: Callable[[Scene, Any], None], shape: str, state: Any) -> dict[str, Any]:

@@ -46,10 +46,16 @@ def draw(scene: Scene, assembly: Assembly, season: str, at: str = "outer layer")
 LENS_FACE = 1.3 / 2.65
 
 
-def airs(indoor: Air, outdoor: Air, system: str, room_at: Place = ("room", 0.5, 0.55)) -> dict[str, Any]:
+def airs(
+    indoor: Air,
+    outdoor: Air,
+    system: str,
+    room_at: Place = ("room", 0.5, 0.55),
+    outdoors_at: Place = ("sky", 0.3, 0.1),
+) -> dict[str, Any]:
     """The two airs, in words at their places."""
     tags = []
-    for name, air, at in (("room", indoor, room_at), ("outdoors", outdoor, ("sky", 0.3, 0.1))):
+    for name, air, at in (("room", indoor, room_at), ("outdoors", outdoor, outdoors_at)):
         temperature, humidity = _state(air.temperature, air.relative_humidity, system)
         text = message(f"pictures.air-of-{name}", temperature=temperature, humidity=humidity)
         tags.append(scenery.tag(text, at))

@@ -13,6 +13,7 @@ from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
 from dryward.pictures import vault
 from dryward.pictures.scenery import Place, Scene
 from dryward.units import amounts
+from dryward.units.table import kept_together
 
 message = language.beside(__file__)
 
@@ -41,6 +42,11 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
     return _scene(state).shows(page, state)
 
 
+def _shown(page: Page, value: float, quantity: str) -> str:
+    """A number that stays on one line with its unit."""
+    return kept_together(page.show(value, quantity))
+
+
 # --- first: January and July ---------------------------------------------------------------
 
 
@@ -57,8 +63,8 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "times": units.number(july.permeance / january.permeance, 0),
         "january": vault.a_day(january.profile.vapor_flux_in, page.unit_system),
         "july": vault.a_day(july.profile.vapor_flux_in, page.unit_system),
-        "flux": page.show(abs(july.profile.vapor_flux_in), "vapor flux"),
-        "other": page.show(abs(january.profile.vapor_flux_in), "vapor flux"),
+        "flux": _shown(page, abs(july.profile.vapor_flux_in), "vapor flux"),
+        "other": _shown(page, abs(january.profile.vapor_flux_in), "vapor flux"),
     }
 
 
@@ -101,10 +107,10 @@ def site_facts(page: Page, states: States) -> dict[str, Any]:
     return {
         "open": opened(page, states),
         "wet": bool(now.wet_planes),
-        "room": page.show(states[0].indoor.relative_humidity, "relative humidity"),
+        "room": _shown(page, states[0].indoor.relative_humidity, "relative humidity"),
         "now": vault.a_day(now.gain, page.unit_system),
         "before": vault.a_day(before.gain, page.unit_system),
-        "flux": page.show(now.gain, "vapor flux"),
+        "flux": _shown(page, now.gain, "vapor flux"),
     }
 
 
@@ -134,20 +140,21 @@ def season_facts(page: Page, states: States) -> dict[str, Any]:
     """What the faces see, and what passes, in both places."""
     facts: dict[str, Any] = {}
     for name, state in zip(("town", "desert"), states, strict=True):
-        inside, outside = (page.show(each, "relative humidity") for each in state.faces)
+        inside, outside = (_shown(page, each, "relative humidity") for each in state.faces)
         facts |= {
             f"{name}-inside": inside,
             f"{name}-outside": outside,
-            f"{name}-film": page.show(state.permeance, "permeance"),
+            f"{name}-film": _shown(page, state.permeance, "permeance"),
             f"{name}-amount": vault.a_day(state.profile.vapor_flux_in, page.unit_system),
-            f"{name}-flux": page.show(abs(state.profile.vapor_flux_in), "vapor flux"),
+            f"{name}-flux": _shown(page, abs(state.profile.vapor_flux_in), "vapor flux"),
         }
     return facts
 
 
 def _season_bet(name: str, number: int) -> Bet:
     spots = (
-        Spot("open", _at_film(0.3), number, "film-knows-the-season"),
+        # Where it is so, the words are no belief.
+        Spot("open", _at_film(0.3), number, "film-knows-the-season" if number else ""),
         Spot("tight", _at_film(0.65), number),
     )
     return Bet(name, spots, season_right(number))
@@ -188,11 +195,11 @@ def sides_facts(page: Page, states: States) -> dict[str, Any]:
             sees = two_sheets.sees(side, profile)
             facts |= {
                 f"{month}-{side}": amounts.water(volume[side], system),
-                f"{month}-{side}-sees": page.show(sees, "relative humidity"),
+                f"{month}-{side}-sees": _shown(page, sees, "relative humidity"),
             }
         facts[f"{month}-apart"] = amounts.water(abs(volume["in"] - volume["out"]), system)
         inward, outward = (float(profile.vapor_flux_in) for _, profile in two_sheets.ways(state).values())
-        facts[f"{month}-flux"] = page.show(abs(inward - outward), "vapor flux")
+        facts[f"{month}-flux"] = _shown(page, abs(inward - outward), "vapor flux")
     return facts
 
 

@@ -135,17 +135,17 @@ sensitive = sensitive sheet
 sensitive-sees = sensitive, RH { $humidity }
 backing = backing
 a-day = { $amount } a day
-beat-first-say = The air outdoors is damp, in January and in July. When is the film open?
+beat-first-say = The air outdoors is humid, in January and in July. When is the film open?
 beat-first-ask = Take a letter in the picture, or choose from the list.
 beat-first-first = January
 beat-first-second = July
 beat-first-answer = The same film is { $times } times as open in July. It lets { $july } a day into the room; in January it lets { $january } into the roof.
 beat-first-also = { $flux } in July, { $other } in January
-beat-site-say = It is January on a job site. New plaster dries, and the room gets damp.
+beat-site-say = It is January on a job site. New plaster dries, and the room gets humid.
 beat-site-ask = Slide the room humidity up until the film is twice as open.
 beat-site-control = Room humidity
 beat-site-answer = { $open ->
-        [yes] Still January, and the damp room opened the film: { $now } of frost a day at the OSB, not { $before }.
+        [yes] Still January, and the humid room opened the film: { $now } of frost a day at the OSB, not { $before }.
        *[no] { $wet ->
             [yes] At { $room } in the room the film is tighter again, and the OSB gets { $now } of frost a day.
            *[no] At { $room } in the room the film is tight again, and the OSB gets no frost.
@@ -159,13 +159,13 @@ beat-season-second = July, desert
 beat-season-town-ask = What does the film do in the humid town?
 beat-season-town-open = It opens, as it does in July.
 beat-season-town-tight = It stays tight, July or not.
-beat-season-town-open-reply = It is open at { $town-film }. But July did not do it: damp did, { $town-inside } on one face and { $town-outside } on the other.
-beat-season-town-tight-reply = It goes by RH alone, and here both faces are damp: { $town-inside } and { $town-outside }. So it is open at { $town-film }.
+beat-season-town-open-reply = It is open at { $town-film }. But July did not do it: humid air did, { $town-inside } on one face and { $town-outside } on the other.
+beat-season-town-tight-reply = It goes by RH alone, and here both faces are humid: { $town-inside } and { $town-outside }. So it is open at { $town-film }.
 beat-season-desert-ask = And in the desert?
 beat-season-desert-open = It opens, as it does in July.
 beat-season-desert-tight = It stays tight, July or not.
-beat-season-desert-open-reply = Where most of us build, July is damp, so it looks like a calendar. Here the faces see { $desert-inside } and { $desert-outside }, and it is tight at { $desert-film }.
-beat-season-desert-tight-reply = It has no calendar. Its faces see { $desert-inside } and { $desert-outside }, as little as in winter, and it is tight at { $desert-film }.
+beat-season-desert-open-reply = Where most of us build, July is humid, so it looks like a calendar. Here the faces see { $desert-inside } and { $desert-outside }, and it is tight at { $desert-film }.
+beat-season-desert-tight-reply = It has no calendar. Its faces see { $desert-inside } and { $desert-outside }, not much more than in winter, and it is tight at { $desert-film }.
 beat-season-answer = Both are July. In the humid town { $town-amount } a day pass the film, in the desert { $desert-amount }.
 beat-season-also = { $town-flux } into the room, { $desert-flux } into the roof
 beat-sides-say = This film is two sheets, and only one changes with RH. Which way round is better?
@@ -176,15 +176,15 @@ beat-sides-january-ask = Which way round lets less vapor into the roof in Januar
 beat-sides-january-in = Inward: the sensitive sheet toward the room.
 beat-sides-january-out = Outward: the sensitive sheet toward the insulation.
 beat-sides-january-same = No difference: a film is the same both ways.
-beat-sides-january-in-reply = One thinks that the sheet that works belongs to the damp side. There it sees { $january-in-sees } and opens: { $january-in } a day get in. Outward it sees { $january-out-sees }: { $january-out }.
+beat-sides-january-in-reply = One thinks that the sheet that works belongs to the humid side. There it sees { $january-in-sees } RH and opens: { $january-in } a day get in. Outward it sees { $january-out-sees }: { $january-out }.
 beat-sides-january-out-reply = Out there the sheet sees only { $january-out-sees } and stays tight: { $january-out } a day get in, not { $january-in }.
 beat-sides-january-same-reply = One plain sheet is the same both ways. Here the sheet sees { $january-in-sees } one way, { $january-out-sees } the other, and { $january-in } or { $january-out } get in.
 beat-sides-july-ask = And which lets more out of the roof, into the room, in July?
 beat-sides-july-in = Inward: the sensitive sheet toward the room.
 beat-sides-july-out = Outward: the sensitive sheet toward the insulation.
 beat-sides-july-same = No difference: a film is the same both ways.
-beat-sides-july-in-reply = The damp is outside now. Inward, the sheet sees { $july-in-sees }. Outward, it sees { $july-out-sees } and opens more: { $july-out } a day, not { $july-in }.
-beat-sides-july-out-reply = The damp is outside now, and out there the sheet sees { $july-out-sees } and opens: { $july-out } a day, not { $july-in }.
+beat-sides-july-in-reply = The humid side is outside now. Inward, the sheet sees { $july-in-sees }. Outward, it sees { $july-out-sees } and opens more: { $july-out } a day, not { $july-in }.
+beat-sides-july-out-reply = The humid side is outside now, and there the sheet sees { $july-out-sees } and opens: { $july-out } a day, not { $july-in }.
 beat-sides-july-same-reply = One plain sheet is the same both ways. Here the sheet sees { $july-in-sees } one way, { $july-out-sees } the other: { $july-in } or { $july-out } a day get out.
 beat-sides-answer = Sensitive sheet outward: { $january-apart } a day less gets in, in January, and { $july-apart } a day more gets out in July.
 beat-sides-also = { $january-flux } and { $july-flux }

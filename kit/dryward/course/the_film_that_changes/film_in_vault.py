@@ -25,7 +25,7 @@ _LENSES = {
     "strip": ((752.0, 332.0), 138.0),
 }
 #: Where someone stands, of the width; nobody where there are words.
-_PERSON = {"wide": 0.3, "tall": None, "post": None, "strip": None}
+_PERSON = {"wide": 0.36, "tall": None, "post": None, "strip": None}
 #: Across the lens: the film, and the gauges of humidity at its inner and its outer face.
 _FILM, _GAUGES = (0.40, 0.60), ((0.19, 0.29), (0.71, 0.81))
 #: Along the lens: the film, and a gauge.
@@ -64,7 +64,7 @@ def draw(scene: Scene, state: Any) -> None:
 
 def given(page: Page, state: Any) -> dict[str, Any]:
     """The two airs; before the bet, what is asked."""
-    found = vault.airs(state.indoor, state.outdoor, page.unit_system, room_at=("room", 0.22, 0.0))
+    found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.22, 0.0), ("sky", 0.52, 0.06))
     if not page.stage.shown:
         found["tags"] += _column(message("face-unknown"), message("film-unknown"), message("face-unknown"))
     return found

@@ -24,6 +24,7 @@ _BANDS = (
     ("fibrous", 0.86),
     ("board", 0.92),
     ("vent", 0.96),
+    ("covering", 1.0),
 )
 _FILM, _BETWEEN, _OUTER = (0.36, 0.58), 0.47, 0.86
 #: The two ways round, along the cut: the sensitive sheet inward, and outward.
@@ -84,8 +85,7 @@ def passes(state: Any, system: str) -> dict[str, float]:
 
 def given(page: Page, state: Any) -> dict[str, Any]:
     """The two airs, and which sheet is where."""
-    found = vault.airs(state.indoor, state.outdoor, page.unit_system, room_at=("cut", 0.5, 0.04))
-    found["tags"][1]["at"] = ["sky", 0.5, 0.05]
+    found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("cut", 0.5, 0.04), ("sky", 0.5, 0.05))
     for side, (start, end) in HALVES.items():
         other = "out" if side == "in" else "in"
         middle = (start + end) / 2

@@ -79,10 +79,12 @@ class Flows {
   }
   set(flows) {
     if (JSON.stringify(flows) === JSON.stringify(this.flows)) return;
+    // A path that goes on with another rate goes on with its lanes; what is new begins.
+    const before = (list, start) => flows.map((flow, k) => (list && k in list ? list[k] : start(flow)));
     this.flows = flows;
-    this.crossed = flows.map(() => 0);
-    this.due = flows.map((flow) => (flow.rate > 0 ? 0.5 : 0));
-    this.sent = flows.map(() => 0);
+    this.crossed = before(this.crossed, () => 0);
+    this.due = before(this.due, (flow) => (flow.rate > 0 ? 0.5 : 0));
+    this.sent = before(this.sent, () => 0);
     this.dots = this.dots.filter((dot) => dot.flow < flows.length);
   }
   step(seconds) {
@@ -404,7 +406,8 @@ function stagePart(frame, page, kept) {
   const words = () => [stage.say, stage.ask, ...bets.map((each) => each.textContent), answer.textContent].filter(Boolean).join(" ");
   const scale = make("p", { class: "dw-scale" });
   const given = make("p", { class: "dw-given-line" });
-  const care = frame.care ? make("p", { class: "dw-care" }, frame.care) : null;
+  // Where the first beat proposes an act it stands beside it.
+  const care = frame.care && stage.at === 0 ? make("p", { class: "dw-care" }, frame.care) : null;
   const card = make("div", { class: "dw-card" }, make("div", { class: "dw-lead" }, place, sayLine, care),
     ...(stage.ask ? [task] : []), control ? make("div", { class: "dw-board", role: "group", "aria-label": say("controls") }, control.element) : null,
     ...bets, make("div", { class: "dw-outcome" }, answer, also),
