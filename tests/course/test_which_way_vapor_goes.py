@@ -233,7 +233,8 @@ def test_dots_are_the_flux_of_the_push(system, tmp_path):
     page, lay = played(tmp_path, system)
     lay("a")
     lay("in")
-    assert "6 perm" in page.widget.frame["stage"]["scale"].replace("\N{NO-BREAK SPACE}", " ")
+    counted = {"us": "6 perm", "si": "0.6 m sd"}[system]
+    assert counted in page.widget.frame["stage"]["scale"].replace("\N{NO-BREAK SPACE}", " ")
     for state, scene in zip(page.stage.states, page.stage.live()["scenes"], strict=True):
         (flow,) = scene["flows"]
         ounces = 16 * ceiling_a_day(abs(state.push))
@@ -261,6 +262,8 @@ def test_the_arrow_is_turned_with_one_slider(system, tmp_path):
         live = page.stage.live()
         way = beats.way(vapor(72, 45) - vapor(62, humidity))
         assert way == ("none" if abs(humidity - turn) < 2.6 else "in" if humidity > turn else "out")
+        covered = [mark for mark in live["scenes"][0]["marks"] if mark["look"] == "permeance"]
+        assert bool(covered) == (humidity < 95), "a cover lies where the RH is lower than over bare earth"
         if not live["done"]:
             assert way != "out"
             continue

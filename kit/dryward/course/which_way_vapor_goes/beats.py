@@ -169,7 +169,8 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
 def scale(page: Page) -> str:
     """What the dots stand for, and what alone holds them back."""
     floor = _under_floor(page)
-    permeance = units.show_in(SUBFLOOR if floor else DRYWALL, "perm", 1 if floor else 0)
+    digits = 0 if page.unit_system == "us" and not floor else 1
+    permeance = page.show(SUBFLOOR if floor else DRYWALL, "permeance", digits)
     ounce = amounts.water(vault.OUNCE * 86400.0 * amounts.ROOF[page.unit_system] / 1000.0, page.unit_system)
     return message(
         "dots-stand-for",
@@ -310,6 +311,16 @@ def crawlspace_facts(page: Page, states: States) -> dict[str, Any]:
     }
 
 
+def cover(page: Page, state: Any) -> dict[str, Any]:
+    """The sheet on the earth, as soon as the RH is lower than it was over bare earth."""
+    if state.outside.relative_humidity >= page.stage.first[0].outside.relative_humidity:
+        return {}
+    return {
+        "marks": [scenery.line("permeance", ("crawlspace", 0.0, 0.0), ("crawlspace", 1.0, 0.0))],
+        "tags": [scenery.tag(message("ground-cover"), ("crawlspace", 0.5, 0.0), "", "under")],
+    }
+
+
 CRAWLSPACE = Beat(
     "crawlspace",
     cases=({"T_in": to_si(72.0, "degF"), "RH_in": 0.45, "T_out": to_si(62.0, "degF"), "RH_out": 0.95},),
@@ -317,6 +328,7 @@ CRAWLSPACE = Beat(
     aim=lambda page, states: way(states[0].push) == "out",
     facts=crawlspace_facts,
     beliefs=("warm-to-cold", "rh-drives-vapor"),
+    marks=cover,
     draw=draw_floor,
 )
 

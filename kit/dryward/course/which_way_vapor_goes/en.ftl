@@ -61,9 +61,9 @@ beat-first-mild-ask = And on the mild day? Outside it is { $warm } and { $high }
 beat-first-mild-in = In.
 beat-first-mild-out = Out, from the warm room to the cooler air.
 beat-first-mild-none = Neither way.
-beat-first-mild-in-reply = There is { $outside } outside and { $inside } in the room. The winter day has the same two RH numbers, and there it goes out.
-beat-first-mild-out-reply = In winter it does go that way. But air at { $warm } and { $high } has { $outside }. The warmer room has only { $inside }, so vapor goes in.
-beat-first-mild-none-reply = A mild day looks like no day for vapor. But it is { $outside } outside and { $inside } in the room, so vapor goes in.
+beat-first-mild-in-reply = The vapor pressure is { $outside } outside and { $inside } in the room. The winter day has the same two RH numbers, and there it goes out.
+beat-first-mild-out-reply = In winter it does go that way. But the vapor pressure is { $outside } outside, and only { $inside } in the warmer room. So vapor goes in.
+beat-first-mild-none-reply = A mild day looks like no day for vapor. But the vapor pressure is { $outside } outside and { $inside } in the room, so vapor goes in.
 beat-first-answer = In winter { $amount } a day go out through { $area } of ceiling: from { $low } to { $high } RH.
 beat-first-also = { $flux } out in winter, { $other } in on the mild day
 
@@ -75,14 +75,14 @@ beat-heat-desert-ask = Which way on the desert day?
 beat-heat-desert-in = In, from the hot side to the cool side.
 beat-heat-desert-out = Out, into the heat.
 beat-heat-desert-none = Neither way.
-beat-heat-desert-in-reply = It looks so, since on most hot days vapor does go in. But this hot air has only { $desert }, and the cool room has { $inside }. So vapor goes out, into the heat.
-beat-heat-desert-out-reply = The cool room has { $inside }, the hot air only { $desert }. Heat does not push vapor, vapor pressure does.
+beat-heat-desert-in-reply = It looks so, since on most hot days vapor does go in. But the vapor pressure of this hot air is only { $desert }, and of the cool room { $inside }. So vapor goes out, into the heat.
+beat-heat-desert-out-reply = The vapor pressure is { $inside } in the cool room and only { $desert } in the hot air. Heat alone does not push.
 beat-heat-desert-none-reply = Desert air seems to have nothing to push with, and that is why the room wins: { $inside } in the room, { $desert } outside. So vapor goes out.
 beat-heat-coast-ask = And on the coast?
 beat-heat-coast-in = In.
 beat-heat-coast-out = Out, from { $indoor } to { $high }.
 beat-heat-coast-none = Neither way.
-beat-heat-coast-in-reply = The hot air has { $coast }, the room { $inside }. The desert is just as hot, and there vapor goes out.
+beat-heat-coast-in-reply = The vapor pressure is { $coast } outside and { $inside } in the room. The desert is just as hot, and there vapor goes out.
 beat-heat-coast-out-reply = { $indoor } is the bigger number. But { $high } at { $hot } is more vapor: { $coast } outside and { $inside } in the room. So vapor goes in.
 beat-heat-coast-none-reply = The RH numbers are nearly the same. But { $high } at { $hot } is { $coast }, and { $indoor } at { $cool } is { $inside }. So vapor goes in.
 beat-heat-answer = From the cool room into the desert heat go { $amount } a day through { $area } of ceiling.
@@ -101,6 +101,7 @@ beat-crawlspace-also = { $flux }. That is only which way vapor goes: the wood of
 ## The scene
 
 air-of-crawlspace = Crawlspace: { $temperature }, { $humidity }
+ground-cover = Ground cover
 push-here = { $way ->
         [none] Almost no push: { $push }
        *[other] Push: { $push }
