@@ -330,6 +330,7 @@ def test_it_reads_aloud_where_there_is_a_voice_and_stops_when_touched(bare, tmp_
     listen.click()
     frame = page.widget.frame["stage"]
     (said,) = bare.window.evaluate("window.spoken")
+    said = said.replace("\u00a0", " ")
     assert frame["say"] in said
     assert all(choice["text"] in said for choice in frame["bets"][0]["choices"])
     assert listen.get_attribute("aria-pressed") == "true"
