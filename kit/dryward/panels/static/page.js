@@ -346,6 +346,8 @@ function render({ model, el }) {
 
   // An instructor shows the answer by "r" and steps the beats by "n" and "b".
   function revealKey(event) {
+    // In a notebook the keys are Lab's wherever the page has not the focus; on a page of its own they work anywhere.
+    if (!el.contains(event.target) && (!el.isConnected || el.closest(".jp-Notebook, .jp-WindowedPanel-outer"))) return;
     const typing = event.target.matches("input[type=text], textarea, select");
     const frame = model.get("frame"), key = event.key.toLowerCase();
     if (typing || event.ctrlKey || event.metaKey || !frame.instructor || !"rnb".includes(key)) return;
@@ -358,7 +360,7 @@ function render({ model, el }) {
   }
 
   el.classList.add("dw-root");
-  el.addEventListener("keydown", revealKey);
+  document.addEventListener("keydown", revealKey);
   model.on("change:frame", rebuild);
   model.on("change:live", update);
   const changeDesk = () => parts && putDesk(parts.desk, model.get("desk"), desk);
@@ -381,7 +383,7 @@ function render({ model, el }) {
     clearTimeout(rest);
     watch.disconnect();
     sized.disconnect();
-    el.removeEventListener("keydown", revealKey);
+    document.removeEventListener("keydown", revealKey);
     model.off("change:frame", rebuild);
     model.off("change:live", update);
     model.off("change:desk", changeDesk);
