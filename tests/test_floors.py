@@ -153,7 +153,7 @@ def test_few_import_by_name():
         "import dryward.physics.steady, dryward.physics.drying, dryward.physics.limits, dryward.physics.monthly",
         "import dryward.panels",
         "import dryward.cli",
-        "from dryward import panels; panels.page('where-it-gets-wet').refresh()",
+        "from dryward import panels; panels.page('where-it-gets-wet').picture",
     ],
 )
 def test_a_steady_lesson_loads_nothing_heavy(code):
@@ -170,7 +170,7 @@ def test_no_lesson_but_the_hourly_ones_loads_anything_heavy():
     """Opened one after the other in one process; fluids and pandas are heavy too."""
     ids = [each.id for each in lessons.lessons() if each.number and not each.hourly]
     assert len(ids) >= 13
-    assert loaded_by(f"from dryward import panels\nfor id in {ids!r}: panels.page(id)") == []
+    assert loaded_by(f"from dryward import panels\nfor id in {ids!r}: panels.page(id).picture") == []
 
 
 def test_the_test_sees_a_heavy_import():

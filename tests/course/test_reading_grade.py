@@ -9,12 +9,10 @@ passages says nothing of a line of four words.
 import re
 
 import pytest
+from lesson_page import open_page
 from reading import grades
 
-from dryward import panels
-from dryward.panels.learner import Settings
 from dryward.teaching import lessons, questions
-from dryward.teaching.progress import Progress
 
 GRADE = 8.0
 LESSONS = ("read-the-air", "which-way-vapor-goes", "where-it-gets-wet", "the-film-that-changes")
@@ -33,7 +31,7 @@ def kinds_of(id, system, folder):
     said["prediction"] = [guess.prompt, *(each.text for each in guess.choices), guess.reveal]
     said["replies to the prediction"] = [getattr(each, "reply", "") for each in guess.choices]
     said["limits"] = list(lesson.limits)
-    page = panels.page(id, system, Settings(Progress(folder)))
+    page = open_page(id, folder, system)
     said["sentence and givens"] = [page.sentence, page.widget.live["given"]]
     asked = [each for seed in (None, 2) for each in questions.checks(id, seed, system)]
     said["checks"] = [text for each in asked for text in (each.prompt, *(choice.text for choice in each.choices))]

@@ -19,6 +19,23 @@ def first_visit(id, folder, system="us"):
     return panels.page(id, unit_system=system, settings=Settings(Progress(folder)))
 
 
+def on_the_way(page, choice=0):
+    """From a first visit to the free page: every bet made, and what a beat unlocks moved along; stops at each place."""
+    yield page
+    while page.covered:
+        if page.stage.on and page.stage.open_bet is None:
+            control = page.controls.get(page.stage.beat.unlocks)
+            for value in () if control is None else control.options or [control.at(k / 4) for k in range(5)]:
+                page.hear({"kind": "moved", "serial": 1, "system": page.unit_system, "values": {control.name: value}})
+                assert page.trouble == ""
+                yield page
+            page.hear({"kind": "beat", "number": page.stage.at + 1})
+        else:
+            page.hear({"kind": "predict", "choice": choice})
+        assert page.trouble == ""
+        yield page
+
+
 def to_both_ends(page):
     """Move each control to both ends and through every choice, alone, and back.
 

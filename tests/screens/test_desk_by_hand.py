@@ -3,6 +3,7 @@
 import io
 
 import pytest
+from opening import to_the_free_page
 
 from dryward.building import preset
 
@@ -17,8 +18,7 @@ def desk(lab, browser):
     window.on("pageerror", lambda error: window.errors.append(str(error)))
     window.on("dialog", lambda dialog: (window.asked.append(dialog.type), dialog.accept()))
     window.goto(lab("17-your-roof.ipynb"))
-    window.wait_for_selector(".dw-picture[src]", timeout=60_000)
-    window.click("[data-key=prediction-0]")
+    to_the_free_page(window)
     window.wait_for_selector("[data-key=slider-RH_in]:not([disabled])")
     yield window
     window.close()

@@ -8,9 +8,9 @@ import math
 import re
 
 import pytest
+from lesson_page import first_visit, on_the_way, open_page
+from opening import to_the_free_page
 
-from dryward import panels
-from dryward.panels.learner import Settings
 from dryward.panels.page import Page
 from dryward.teaching import lessons, practical
 from dryward.teaching.progress import Progress
@@ -33,8 +33,7 @@ CHOSEN = {"july-film": ("Roof", "variable")}
 
 @pytest.fixture(scope="module", params=IDS)
 def page(request, tmp_path_factory):
-    settings = Settings(Progress(tmp_path_factory.mktemp("learner")))
-    shown = panels.page(request.param, unit_system="us", settings=settings)
+    shown = open_page(request.param, tmp_path_factory.mktemp("learner"))
     yield shown
     shown.widget.close()
 
@@ -69,11 +68,30 @@ def test_it_opens_on_its_own_words(page):
     frame = page.widget.frame
     assert frame["question"]
     assert frame["takeaway"]
-    assert frame["locked"]
+    assert frame["folds"]
+    assert not frame["locked"]
     assert len(frame["questions"]) == 3
     assert len(frame["controls"]) <= MOST_CONTROLS
     assert 1 <= len(frame["readouts"]) <= MOST_READOUTS
     assert all(item["words"] for item in frame["readouts"])
+
+
+@pytest.mark.parametrize("id", IDS)
+def test_a_first_visit_waits_for_a_bet_and_holds_nothing_of_the_answer(id, tmp_path):
+    page = first_visit(id, tmp_path)
+    frame, live = page.widget.frame, page.widget.live
+    assert frame["question"]
+    assert frame["locked"] != page.stage.on, "covered, or on its first beat"
+    for told in ("questions", "folds", "takeaway"):
+        assert not frame[told], told
+    for told in ("pictures", "alts", "readouts", "strips", "sentence", "state", "steps"):
+        assert not live[told], told
+    assert not page.widget.grounds
+    list(on_the_way(page))
+    frame, live = page.widget.frame, page.widget.live
+    assert all(frame[told] for told in ("questions", "folds", "takeaway"))
+    assert all(live[told] for told in ("pictures", "alts", "readouts", "sentence"))
+    assert page.widget.grounds
 
 
 @pytest.mark.parametrize("system", ["us", "si"])
@@ -142,7 +160,7 @@ def test_a_broken_callback_fails_the_test_and_says_one_sentence(page, monkeypatc
 
 @pytest.mark.parametrize("task", practical.tasks(), ids=lambda task: task.id)
 def test_a_practical_job_is_solved_on_the_page(task, tmp_path):
-    page = panels.page(task.lesson, unit_system="us", settings=Settings(Progress(tmp_path)))
+    page = open_page(task.lesson, tmp_path)
     heard = page.hear
 
     def press(what):
@@ -215,9 +233,7 @@ IN_LAB = {"where-it-gets-wet", "hour-by-hour", "your-readings", "your-roof"}
 )
 def test_it_opens_unlocks_and_moves_in_a_browser(lab, screen, lesson):
     screen.goto(lab(lesson.file))
-    screen.wait_for_selector(".dw-page", timeout=90_000)
-    screen.click(".dw-prediction input[type=radio] >> nth=0")
-    screen.wait_for_selector(".dw-said")
+    to_the_free_page(screen)
     sliders = screen.locator(".dw-range")
     assert sliders.count() + screen.locator(".dw-select, .dw-desk").count() >= 1
     for number in range(sliders.count()):

@@ -3,12 +3,11 @@
 import re
 
 import pytest
+from lesson_page import first_visit
 from told import SUMS, TYPED, everywhere
 
-from dryward import language, panels, weather
-from dryward.panels.learner import Settings
+from dryward import language, weather
 from dryward.teaching import lessons
-from dryward.teaching.progress import Progress
 
 PAGES = ("start", *lessons.pages())
 #: How the units of each system look behind a number.
@@ -88,8 +87,7 @@ RULES = (hyphens, powers, too_exact, plurals, slips, raw_units, other_first, oth
     ],
 )
 def test_every_text_of_a_page_is_written_by_the_rules(id, system, tmp_path):
-    page = panels.page(id, system, Settings(Progress(tmp_path / "progress.json")))
-    found = everywhere(page)
+    found = everywhere(first_visit(id, tmp_path, system))
     assert len(found) > 10
     wrong = [
         (rule.__name__, slip, what, text[:200])
@@ -130,7 +128,7 @@ CLIMATES = {"the-film-that-changes", "twelve-months", "hour-by-hour", "your-roof
 )
 def test_a_climate_is_called_the_same_on_every_page(id, tmp_path):
     """In small letters, in a menu as within a sentence."""
-    page = panels.page(id, "us", Settings(Progress(tmp_path / "progress.json")))
+    page = first_visit(id, tmp_path)
     named = {each: language.called(weather.demo_climate(each).name) for each in weather.demos()}
     assert all(name == name.lower() for name in named.values())
     menus = [

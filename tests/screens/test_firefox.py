@@ -1,5 +1,8 @@
-"""The pages in a real Firefox: they open, unlock, follow the keys, fit three screens, and ask nobody else."""
+"""The pages in a real Firefox: they open, are played to the free page, follow the keys, fit three screens, and ask
+nobody else.
+"""
 
+import json
 import re
 
 import fox
@@ -29,10 +32,29 @@ def window(server):
     found.close()
 
 
+def click(window, at):
+    window.ask(f"document.querySelector({at!r}).click() ?? null")
+
+
 def unlock(window, server, id):
+    """Every bet made, the first choice of each, on the stage and before the free page."""
     window.goto(f"{server.address}lesson/{id}")
-    window.wait("document.querySelector('.dw-prediction input[type=radio], .dw-said')")
-    window.ask("document.querySelector('.dw-prediction input[type=radio]')?.click() ?? null")
+    window.wait("document.querySelector('.dw-on-stage, .dw-prediction')")
+    while window.ask("document.querySelectorAll('.dw-on-stage').length"):
+        bets = window.ask("document.querySelectorAll('.dw-open').length && document.querySelectorAll('.dw-bet').length")
+        if bets:
+            said = "[...document.querySelectorAll('.dw-bet')].map(each => each.className + each.textContent).join()"
+            click(window, ".dw-open input")
+            before = window.ask(said)
+            click(window, "[data-key=lay]")
+            window.wait(f"{said} !== {json.dumps(before)}")
+        else:
+            beat = window.ask("document.querySelector('.dw-stage').dataset.beat")
+            assert window.ask("document.querySelectorAll('.dw-scene .dw-drawn').length"), f"a scene of {beat}"
+            click(window, "[data-key=next]")
+            window.wait(f"document.querySelector('.dw-stage')?.dataset.beat !== {beat!r}")
+    if window.ask("document.querySelectorAll('.dw-prediction input[type=radio]').length"):
+        click(window, ".dw-prediction input[type=radio]")
     window.wait("document.querySelector('.dw-said')")
 
 

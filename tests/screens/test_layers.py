@@ -11,6 +11,7 @@ import json
 import fox
 import numpy as np
 import pytest
+from lesson_page import first_visit
 from PIL import Image
 
 from dryward import panels
@@ -274,15 +275,17 @@ def test_a_second_view_shows_the_same_and_what_is_gone_is_released(opened, stage
     assert stage.evaluate("window.held.size") == 0
 
 
-def test_covered_and_printed_both_layers(opened, stage):
-    page = opened("where-it-gets-wet", instructor=False)
+def test_nothing_before_the_bet_and_printed_both_layers(stage, tmp_path):
+    page = first_visit("july", tmp_path)
     take(stage, page, frame=True)
     stage.evaluate("void window.open_view()")
-    settled(stage)
-    filters = "[...document.querySelectorAll('.dw-layers img')].map(e => getComputedStyle(e).filter)"
-    assert stage.evaluate(filters) == ["blur(18px)"] * 2
+    drawn = "[...document.querySelectorAll('.dw-layers img')].filter(e => e.naturalWidth).length"
+    assert (stage.evaluate(drawn), page.widget.grounds) == (0, [])
     page.hear({"kind": "predict", "choice": 0})
     take(stage, page, frame=True)
+    settled(stage)
+    assert stage.evaluate(drawn) == 2
+    filters = "[...document.querySelectorAll('.dw-layers img')].map(e => getComputedStyle(e).filter)"
     assert stage.evaluate(filters) == ["none"] * 2
     stage.emulate_media(media="print")
     assert stage.evaluate(filters) == ["grayscale(1)"] * 2

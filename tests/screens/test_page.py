@@ -438,7 +438,7 @@ def test_a_slow_page_previews_and_then_runs_once(page, monkeypatch):
 
 def test_the_kernel_stays_light():
     ask = (
-        "import sys; from dryward import panels; panels.page('where-it-gets-wet');"
+        "import sys; from dryward import panels; panels.page('where-it-gets-wet').picture;"
         "print([m for m in ('numba', 'scipy', 'pvlib', 'CoolProp', 'pandas') if m in sys.modules])"
     )
     done = subprocess.run([sys.executable, "-c", ask], capture_output=True, text=True, check=True)

@@ -1,10 +1,14 @@
-"""At every size of screen the picture, the control in use and the sentence are in sight together, and can be read."""
+"""At every size of screen the picture, the control in use and the sentence are in sight together, and can be read.
+
+The free pages, without a server (`bare`); that a served page fits is told in `test_pages.py`, and one in Lab in
+`test_lab.py`.
+"""
 
 import os
 
 import pytest
-from opening import to_the_free_page
-from served import served
+from bare import Bare
+from lesson_page import open_page
 
 import made_up
 from dryward.pictures import style
@@ -80,37 +84,17 @@ FAULTS = """
 
 
 @pytest.fixture(scope="module")
-def english(tmp_path_factory):
-    with served(tmp_path_factory.mktemp("sizes"), "--ready", "2") as found:
-        yield found
+def bare(browser):
+    """One window for all lessons."""
+    found = Bare(browser)
+    yield found
+    found.window.close()
 
 
-@pytest.fixture(scope="module")
-def longer(tmp_path_factory):
-    with served(
-        tmp_path_factory.mktemp("longer"), "--ready", "2", env={"DRYWARD_LANGUAGE": str(made_up.home())}
-    ) as found:
-        yield found
-
-
-@pytest.fixture(scope="module")
-def window(browser):
-    """One window for all lessons, so that the switches stay as the test before left them: off."""
-    context = browser.new_context()
-    made = context.new_page()
-    made.set_default_navigation_timeout(120_000)  # the first hourly lesson on a machine compiles before it answers
-    made.set_default_timeout(60_000)
-    yield made
-    context.close()
-
-
-def opened(window, server, id):
-    """The lesson in a window of a laptop, its prediction made."""
-    window.goto(server.entry)
-    window.set_viewport_size({"width": 1366, "height": 768})
-    window.goto(f"{server.address}lesson/{id}")
-    to_the_free_page(window)
-    window.wait_for_selector(".dw-picture[src]")
+def opened(bare, folder, id):
+    """The lesson in a window of a laptop, as who made the bet comes back to it."""
+    bare.show(open_page(id, folder), DESKS[0])
+    bare.window.wait_for_selector(".dw-picture[src]")
 
 
 def turned(window, size):
@@ -151,23 +135,23 @@ def noted(window, name):
 
 
 @pytest.mark.parametrize("id", LESSONS)
-def test_in_sight_together(english, window, id):
-    opened(window, english, id)
+def test_in_sight_together(bare, tmp_path, id):
+    opened(bare, tmp_path, id)
     wrong = {}
     for size in (*DESKS, PHONE, PROJECTOR):
-        wrong[size] = faults(window, size)
-        noted(window, f"{id}-{size[0]}x{size[1]}")
-    turned(window, DESKS[0])
+        wrong[size] = faults(bare.window, size)
+        noted(bare.window, f"{id}-{size[0]}x{size[1]}")
     assert {size: each for size, each in wrong.items() if each} == {}
 
 
 @pytest.mark.parametrize("id", LESSONS)
-def test_in_sight_together_in_a_longer_language(longer, window, id):
-    opened(window, longer, id)
+def test_in_sight_together_in_a_longer_language(bare, tmp_path, id):
     wrong = {}
-    for size in (DESKS[1], PHONE):
-        wrong[size] = faults(window, size)
-        noted(window, f"{id}-{size[0]}x{size[1]}-longer")
+    with made_up.spoken():
+        opened(bare, tmp_path, id)
+        for size in (DESKS[1], PHONE):
+            wrong[size] = faults(bare.window, size)
+            noted(bare.window, f"{id}-{size[0]}x{size[1]}-longer")
     assert {size: each for size, each in wrong.items() if each} == {}
 
 
@@ -251,31 +235,29 @@ THEMES = {
 
 
 @pytest.mark.parametrize("theme", THEMES)
-def test_a_theme_keeps_every_distinction(english, browser, theme):
-    context = browser.new_context(**THEMES[theme])
-    page = context.new_page()
-    opened(page, english, "where-it-gets-wet")
-    noted(page, f"theme-{theme}")
-    looks = page.evaluate(LOOKS)
+def test_a_theme_keeps_every_distinction(browser, tmp_path, theme):
+    bare = Bare(browser, **THEMES[theme])
+    opened(bare, tmp_path, "where-it-gets-wet")
+    noted(bare.window, f"theme-{theme}")
+    looks = bare.window.evaluate(LOOKS)
     assert looks.pop("ringWidth") >= 2
     assert looks.pop("frame") != "nonenone"
     for name, each in looks.items():
         assert len(set(each)) == len(each), (name, each)
-    assert page.evaluate(FAINT) == []
-    context.close()
+    assert bare.window.evaluate(FAINT) == []
+    bare.window.close()
 
 
-def test_lab_says_which_of_its_themes_it_wears(english, browser):
+@pytest.mark.parametrize(("system", "lab"), [("light", "false"), ("dark", "true")])
+def test_lab_says_which_of_its_themes_it_wears(browser, tmp_path, system, lab):
     """A dark Lab on a light system, and a light one on a dark system."""
-    for system, lab in (("light", "false"), ("dark", "true")):
-        context = browser.new_context(color_scheme=system)
-        page = context.new_page()
-        opened(page, english, "where-it-gets-wet")
-        paper = "getComputedStyle(document.querySelector('.dw-page')).backgroundColor"
-        before = page.evaluate(paper)
-        page.evaluate("lab => document.body.setAttribute('data-jp-theme-light', lab)", lab)
-        assert page.evaluate(paper) != before
-        page.evaluate("document.body.setAttribute('data-jp-theme-light', 'true')")
-        light = page.evaluate(paper)
-        assert (light == before) is (system == "light")
-        context.close()
+    bare = Bare(browser, color_scheme=system)
+    opened(bare, tmp_path, "where-it-gets-wet")
+    paper = "getComputedStyle(document.querySelector('.dw-page')).backgroundColor"
+    before = bare.window.evaluate(paper)
+    bare.window.evaluate("lab => document.body.setAttribute('data-jp-theme-light', lab)", lab)
+    assert bare.window.evaluate(paper) != before
+    bare.window.evaluate("document.body.setAttribute('data-jp-theme-light', 'true')")
+    light = bare.window.evaluate(paper)
+    assert (light == before) is (system == "light")
+    bare.window.close()

@@ -1,11 +1,9 @@
 """What the words of a lesson say in numbers is what its page shows, on the same page."""
 
 import pytest
+from lesson_page import open_page
 
-from dryward import panels
-from dryward.panels.learner import Settings
 from dryward.teaching import lessons, words
-from dryward.teaching.progress import Progress
 
 
 def said(id):
@@ -16,7 +14,7 @@ def said(id):
 
 def shown(tmp_path, id, **at):
     """Readouts of a page as they are printed: name -> text."""
-    page = panels.page(id, unit_system="us", settings=Settings(Progress(tmp_path / "progress.json")))
+    page = open_page(id, tmp_path)
     for name, value in at.items():
         page.controls[name].value = value
     return {each.name: each.shown("us")["value"] for each in page.readout_list}

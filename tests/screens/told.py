@@ -1,11 +1,12 @@
 """All texts of a page at both ends and the middle of each control, for tests that read them."""
 
+from lesson_page import on_the_way
 from matplotlib.text import Text
 
 #: What of a message to the browser is no text of the reader's: ids, keys and looks.
 NO_TEXT = {
     "name", "id", "key", "kind", "class", "type", "file", "mark", "answer", "system", "spans", "state", "fold",
-    "accept", "retype", "at", "points", "axes", "side", "look", "glyph",
+    "accept", "retype", "at", "points", "axes", "side", "look", "glyph", "control",
 }  # fmt: skip
 #: Of the desk, what the learner types.
 TYPED = "desk.value"
@@ -36,15 +37,19 @@ def _drawn(page):
 def _now(page):
     yield from texts({key: each for key, each in page.widget.live.items() if key not in ("values", "pictures")}, "live")
     yield from texts(page.widget.desk, "desk")
-    yield from _drawn(page)
+    if not page.covered:
+        yield from _drawn(page)
 
 
 def everywhere(page):
-    """Every text of a page once, as (what it is, the text): with the sums open, at each control's ends and middle."""
-    page.hear({"kind": "predict", "choice": 0})
+    """Every text of a page once, as (what it is, the text): beat by beat, then with the sums open, at each control's
+    ends and middle.
+    """
+    found = {}
+    for _ in on_the_way(page):
+        found |= dict.fromkeys(texts(page.widget.frame, "frame")) | dict.fromkeys(_now(page))
     page.hear({"kind": "fold", "key": "arithmetic", "open": True})
-    found = dict.fromkeys(texts(page.widget.frame, "frame"))
-    found |= dict.fromkeys(_now(page))
+    found |= dict.fromkeys(texts(page.widget.frame, "frame")) | dict.fromkeys(_now(page))
     for control in page.controls.values():
         middle = () if control.options else (control.rounded(control.at(0.5)),)
         for value in control.options or (control.min, *middle, control.max):

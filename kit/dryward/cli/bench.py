@@ -33,6 +33,8 @@ from dryward.cli import front_page
 from dryward.language import joined, message
 from dryward.physics import airleak, hourly, steady, ventspace
 from dryward.physics.hourly import reference
+from dryward.teaching import lessons
+from dryward.teaching.progress import Progress
 from dryward.units import KELVIN, number, with_unit
 from dryward.weather import Air, indoor
 
@@ -380,8 +382,13 @@ def pictures() -> Iterator[Measurement]:
     """A slider's move to the picture's bytes, beside the usual ways to draw: milliseconds."""
     from dryward import panels  # the widgets are not needed to measure anything else
     from dryward.panels.controls import SliderControl
+    from dryward.panels.learner import Settings
 
-    page = panels.page(_MOVED_PAGE, unit_system="us")
+    # Of one who made the bet: before it no picture is drawn for the browser.
+    with tempfile.TemporaryDirectory() as folder:
+        settings = Settings(Progress(folder))
+        settings.predicted(_MOVED_PAGE, lessons.lesson(_MOVED_PAGE).prediction.right)
+        page = panels.page(_MOVED_PAGE, "us", settings)
     control = page.controls[_MOVED]
     assert isinstance(control, SliderControl)
     values = [control.min + (control.max - control.min) * share for share in (0.35, 0.45, 0.55, 0.65)]

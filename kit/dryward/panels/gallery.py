@@ -44,7 +44,9 @@ def pages(ids: Iterable[str] | None = None, unit_system: str = "us") -> dict[str
     with tempfile.TemporaryDirectory() as folder:
         for id in ids or lessons.pages():
             this = lessons.lesson(id, unit_system)
-            page = panels.page(id, unit_system, Settings(Progress(folder)))
+            settings = Settings(Progress(folder))
+            settings.predicted(id, this.prediction.right)  # the free page
+            page = panels.page(id, unit_system, settings)
             name = f"pictures/{id}.webp"
             made[name] = small(page.picture)
             parts.append(

@@ -85,7 +85,7 @@ beat-line-say = The dew-point line can move. Watch if the water goes with it.
 beat-line-ask = Slide the room humidity until the line has moved { $far } or more.
 beat-line-answer = { $line ->
         [yes] { $water ->
-                [yes] The line moved { $moved }. The water did not: it is still at the OSB, { $amount }.
+                [yes] The line moved { $moved } and the water did not: it is still at the OSB, { $amount }.
                *[no] The line moved { $moved }, and no water gathers now. It was never on the line.
             }
        *[no] Now there is no line at all.
