@@ -230,6 +230,7 @@ NOT_SHOWN = {
     ("dryward.panels.desk.house", "share / 100"): "the key of an option",
     ("dryward.units.table", "value"): "where the reader's marks are put in, a line on",
     ("dryward.units.table", "format(value, form)"): "the same",
+    ("dryward.units.table", "first - second"): "the same, in the same line",
     ("dryward.weather.places", "warmth"): "the table that it writes",
     ("dryward.weather.places", "share"): "the table that it writes",
 }

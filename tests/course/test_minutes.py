@@ -1,7 +1,5 @@
 """The minutes of a lesson that is played: walked at the speed of one who reads, not guessed."""
 
-import math
-
 import pytest
 from lesson_page import first_visit
 
@@ -58,4 +56,4 @@ def walked(page):
 @pytest.mark.parametrize("id", PLAYED)
 def test_the_minutes_are_those_of_a_walk(id, tmp_path):
     found = walked(first_visit(id, tmp_path))
-    assert lessons.lesson(id).minutes == math.ceil(found), f"walked in {found:.1f} minutes"
+    assert abs(lessons.lesson(id).minutes - found) <= 1.0, f"walked in {found:.1f} minutes"

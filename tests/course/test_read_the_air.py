@@ -10,6 +10,7 @@ from lesson_page import check_replies, first_visit, open_page, places
 
 from dryward import air, units
 from dryward.course import read_the_air
+from dryward.course.read_the_air import beats
 from dryward.course.read_the_air.beats import PLAY
 from dryward.course.read_the_air.page import ReadTheAir
 from dryward.pictures import scenery
@@ -203,10 +204,24 @@ def test_two_meters_fall_alike_and_one_jar_keeps_its_water(tmp_path):
     assert air.humidity_ratio(dried.vapor_pressure) == pytest.approx(before / 2, rel=0.02)
     assert heated.dew_point == pytest.approx(stage.states[0].second.dew_point)
     assert heated.dew_point > dried.dew_point + 5
+    # So it is from any cool room to any warmer one: what the heater leaves is all, and half the reading half the water.
+    for cool, warm, percent in ((45, 60, 50), (55, 75, 60), (65, 80, 70)):
+        most = [float(air.saturation_vapor_pressure(to_si(each, "degF"))) for each in (cool, warm)]
+        reads = percent * most[0] / most[1]
+        assert ratio(warm, reads) == pytest.approx(ratio(cool, percent))
+        assert ratio(cool, reads) == pytest.approx(ratio(cool, percent) * reads / percent, rel=0.02)
     # The spots stand at what may be: the level as it was, and half of it.
     share = before * to_si(75, "lb") / 1e3 / to_si(24, "fl oz")
     spots = [spot.at[2] for spot in stage.beat.bets[0].spots]
     assert spots == pytest.approx([share, share / 2], abs=0.01)
+
+
+@pytest.mark.parametrize(("system", "volume"), [("us", to_si(1000, "ft3")), ("si", 28.0)])
+def test_a_box_is_about_the_room_that_is_named(system, volume):
+    """Dry air at 70 degF and 30 %, by the gas law: some percent more than the room in the lesson's limits."""
+    density = (air.STANDARD_PRESSURE - 0.3 * air.saturation_vapor_pressure(to_si(70, "degF"))) / (287.055 * 294.26)
+    assert 0 < beats.AIR[system] / density / volume - 1 < 0.025
+    assert beats.ROOM[system] == pytest.approx(beats.AIR[system] / density, rel=0.02)
 
 
 @pytest.mark.parametrize("system", ["us", "si"])

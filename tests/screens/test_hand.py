@@ -16,7 +16,7 @@ ROOM, YARD = to_si(70.0, "degF"), to_si(20.0, "degF")
 def test_the_vapor_pressure_of_an_air():
     full = air.saturation_vapor_pressure(ROOM)
     step = hand.pressure("The room.", ROOM, 0.4, full, "us")
-    assert step.line == "The room. Full air at 70.0 °F has 0.740 in. Hg. 40 % × 0.740 in. Hg = 0.296 in. Hg"
+    assert step.line == "The room. The most there can be at 70.0 °F is 0.740 in. Hg. 40 % × 0.740 in. Hg = 0.296 in. Hg"
     assert hand.pressure("The room.", 20.0, 0.5, 2338.0, "si").formula == "50 % × 2338 Pa"
 
 

@@ -620,6 +620,9 @@ class Page:
             self.stage.again()
             self._turn()
             return
+        if self.play and choice is None:
+            self._on_beat(0)
+            return
         self._predict(choice)
         self.send_live()
         self.send_frame()

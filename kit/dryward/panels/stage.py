@@ -190,9 +190,6 @@ class Stage:
         #: Whether the learner was here before.
         self._back = page.prediction.chosen is not None
         self.at = len(self.beats) if self._back else 0
-        if self._back:
-            for gone in self._gone.values():
-                gone.shown = gone.done = True
 
     @property
     def on(self) -> bool:
@@ -228,6 +225,8 @@ class Stage:
         before = (bet.name in self._gone[beat.id].chosen for beat in self.beats[:number] for bet in beat.bets)
         if not (self._back or self.page.settings["instructor"] or all(before)):
             raise PlainError(message("panels.first-the-bet"))
+        if not self.on:  # back from the free page: every bet is open again
+            self._gone = {beat.id: _Gone() for beat in self.beats}
         self.at = number
         self.stand()
 
@@ -337,7 +336,8 @@ class Stage:
         """What rarely changes: the words of the beat, its bets, its control; None where there is no play."""
         if self.play is None:
             return None
-        shared: dict[str, Any] = {"at": self.at, "count": len(self.beats)}
+        # Who was here before may go to the free page at any time.
+        shared: dict[str, Any] = {"at": self.at, "count": len(self.beats), "may_leave": self._back}
         if not self.on:
             return shared
         beat = self.beat

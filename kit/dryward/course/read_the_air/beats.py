@@ -65,6 +65,11 @@ def _gauges(page: Page, letter: str, state: Air) -> list[dict[str, Any]]:
     ]
 
 
+def _of_the_dial(letter: str) -> dict[str, Any]:
+    """What the dial shows; left out where there is no room."""
+    return scenery.tag(message("stage-dial"), (f"{letter}-dial", 0.0, 1.0), "", "over", minor=True)
+
+
 def _is_so(page: Page, name: str, state: Air) -> str:
     system = page.unit_system
     return message(
@@ -79,15 +84,21 @@ def given(page: Page, state: Any) -> dict[str, Any]:
         return {
             "marks": [mark for letter, _, each in airs for mark in _gauges(page, letter, each)],
             "tags": [
-                scenery.tag(_is_so(page, name, each), (f"{letter}-box", 0.55, 1.15), "", "over")
-                for letter, name, each in airs
+                *(
+                    scenery.tag(_is_so(page, name, each), (f"{letter}-box", 0.55, 1.15), "", "over")
+                    for letter, name, each in airs
+                ),
+                *(_of_the_dial(letter) for letter, *_ in airs),
             ],
         }
     marks = _gauges(page, "a", state.first)
     if places.happens(state) == "yard":
         return {
             "marks": marks,
-            "tags": [scenery.tag(_is_so(page, "stage-air", state.first), ("a-box", 0.55, 1.15), "", "over")],
+            "tags": [
+                scenery.tag(_is_so(page, "stage-air", state.first), ("a-box", 0.55, 1.15), "", "over"),
+                _of_the_dial("a"),
+            ],
         }
     before = state.second
     share = water(before, page.unit_system) / JAR
@@ -102,6 +113,7 @@ def given(page: Page, state: Any) -> dict[str, Any]:
             scenery.tag(_is_so(page, "stage-before", before), ("a-box", 0.55, 1.15), "", "over"),
             scenery.tag(_is_so(page, "stage-after", state.first), ("a-dial", 0.0, 0.0), "", "under"),
             scenery.tag(had, ("a-jar", 0.5, share), "", "over"),
+            _of_the_dial("a"),
         ],
     }
 

@@ -74,6 +74,7 @@ stage-before = Before: { $temperature }, { $humidity }
 stage-after = Now: { $temperature }, { $humidity }
 stage-had = before: { $water }
 stage-has = now: { $water }
+stage-dial = RH
 stage-can = Can: { $temperature }
 stage-dew-point = Dew point: { $temperature }
 # $air is a weight, $room the room that much air fills.
@@ -102,7 +103,7 @@ beat-fog-august-half = About half way up.
 beat-fog-august-half-reply = More. At { $warm } there can be much more vapor, and { $humidity } of that is { $august }.
 beat-fog-august-low = Near the bottom.
 beat-fog-august-low-reply = The meter reads as in January. But at { $warm } there can be much more vapor, and { $humidity } of that is { $august }.
-beat-fog-answer = January has { $january }, August { $august }: { $times } times as much at the same RH.
+beat-fog-answer = January has { $january }, August { $august }: about { $times } times as much at the same RH.
 beat-fog-also = January air heated to { $room }: { $heated } RH. August air leaves drops on what is colder than { $dew }.
 
 beat-heat-say = Both meters fell from { $from } to { $to }. Where is the water now?

@@ -105,6 +105,7 @@ def site_facts(page: Page, states: States) -> dict[str, Any]:
     """What gathers at the OSB now, and what gathered before."""
     now, before = states[0].profile, page.stage.first[0].profile
     return {
+        "target": _shown(page, 2 * states[0].tight, "permeance"),
         "open": opened(page, states),
         "wet": bool(now.wet_planes),
         "room": _shown(page, states[0].indoor.relative_humidity, "relative humidity"),

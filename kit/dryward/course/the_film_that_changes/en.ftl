@@ -141,8 +141,8 @@ beat-first-first = January
 beat-first-second = July
 beat-first-answer = The same film is { $times } times as open in July. It lets { $july } a day into the room; in January it lets { $january } into the roof.
 beat-first-also = { $flux } in July, { $other } in January
-beat-site-say = It is January on a job site. New plaster dries, and the room gets humid.
-beat-site-ask = Slide the room humidity up until the film is twice as open.
+beat-site-say = January on a job site, with an OSB deck. New plaster dries, and the room gets humid.
+beat-site-ask = Slide the room humidity up until the film is twice as open: { $target }.
 beat-site-control = Room humidity
 beat-site-answer = { $open ->
         [yes] Still January, and the humid room opened the film: { $now } of frost a day at the OSB, not { $before }.

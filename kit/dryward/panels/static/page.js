@@ -327,12 +327,12 @@ function render({ model, el }) {
     live.readouts.forEach((each) => {
       const place = parts.readouts[each.name];
       if (!place) return;
-      setText(place.value, each.value);
-      setText(place.also, each.also);
+      setText(place.value, together(each.value));
+      setText(place.also, together(each.also));
     });
-    setText(parts.sentence, live.sentence);
+    setText(parts.sentence, together(live.sentence));
     parts.sentence.className = `dw-sentence${live.state ? ` dw-is-${live.state.replaceAll(" ", "-")}` : ""}`;
-    setText(parts.given, live.given);
+    setText(parts.given, together(live.given));
     parts.work.classList.toggle("dw-busy", live.busy);
     if (page.open.has("arithmetic")) parts.steps.replaceChildren(...steps(live.steps));
     tell(live.trouble || (page.locked ? say("covered") : live.sentence));

@@ -12,6 +12,11 @@ function typedFigures(text) {
   return text.replace(".", () => texts["decimal-mark"]);
 }
 
+// No number is parted from its unit at the end of a line.
+function together(text) {
+  return text.replace(/(\d) (?=[^\s\d])/g, "$1\u00a0").replace(/(ft²|m²|fl) (day|oz)/g, "$1\u00a0$2");
+}
+
 // An element with attributes and children; a string child is text, never markup.
 function make(tag, attributes = {}, ...children) {
   const element = document.createElement(tag);

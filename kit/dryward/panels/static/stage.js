@@ -172,6 +172,8 @@ function sceneView(title, index, page) {
       const clock = performance.now();
       if (markText && clock - moved > 700) ghost.replaceChildren(...[...marks.children].map((each) => each.cloneNode(true)));
       moved = clock;
+      // Water that is seen for the first time gathers; a move only changes how much there is.
+      marks.classList.toggle("dw-fresh", markText === "");
       markText = text;
       marks.replaceChildren(...now.marks.flatMap((mark) => drawMark(still, mark)));
     }
@@ -309,7 +311,7 @@ function betPart(bet, number, frame, scenes, page, restore) {
     });
   }
   if (bet.open) {
-    const group = choices(`bet-${number}`, bet.prompt, bet.choices.map((choice, k) => `${marks[k]}  ${choice.text}`),
+    const group = choices(`bet-${number}`, bet.prompt, bet.choices.map((choice, k) => together(`${marks[k]}  ${choice.text}`)),
       { chosen: picked, act: (k) => pick(k, false) });
     // Enter lays the bet that is picked.
     group.addEventListener("keydown", (event) => event.key === "Enter" && picked !== null && lay.click());
@@ -329,7 +331,7 @@ function betPart(bet, number, frame, scenes, page, restore) {
     if (bet.right !== null) {
       const good = bet.chosen === bet.right;
       const head = bet.chosen === null ? say("it-is-so", { choice: bet.choices[bet.right].text }) : say(good ? "right" : "not-right");
-      card.append(make("p", { class: `dw-reply ${good || bet.chosen === null ? "dw-right" : ""}` }, make("strong", {}, head), " ", bet.reply));
+      card.append(make("p", { class: `dw-reply ${good || bet.chosen === null ? "dw-right" : ""}` }, make("strong", {}, head), " ", together(bet.reply)));
     }
   }
   if (frame.instructor && bet.open) {
@@ -400,8 +402,8 @@ function stagePart(frame, page, kept) {
     pause.setAttribute("aria-pressed", String(Boolean(kept.held)));
   }
   showPause();
-  const task = make("p", { class: "dw-task" }, stage.ask);
-  const sayLine = make("p", { class: "dw-say" }, stage.say);
+  const task = make("p", { class: "dw-task" }, together(stage.ask));
+  const sayLine = make("p", { class: "dw-say" }, together(stage.say));
   const place = make("p", { class: "dw-beat" }, say("beat-of", { at: stage.at + 1, count: stage.count + 1 }));
   const words = () => [stage.say, stage.ask, ...bets.map((each) => each.textContent), answer.textContent].filter(Boolean).join(" ");
   const scale = make("p", { class: "dw-scale" });
@@ -414,7 +416,8 @@ function stagePart(frame, page, kept) {
     make("div", { class: "dw-walk" },
       stage.at > 0 ? button("back", say("beat-before"), step(stage.at - 1)) : null,
       stage.bets.length && !open ? button("again", say("again"), () => page.send({ kind: "predict", choice: null })) : null,
-      speaker(words), pause, next), given, scale);
+      speaker(words), pause,
+      stage.may_leave && !last ? button("leave", say("to-the-bench"), step(stage.count)) : null, next), given, scale);
   // As high as what is left of the window, or of the notebook's own part of it.
   function fit() {
     const lab = element.closest(".jp-WindowedPanel-outer, .jp-Notebook");
@@ -448,16 +451,16 @@ function stagePart(frame, page, kept) {
     update(live, stills) {
       if (control) control.update(live);
       const now = live.stage;
-      setText(given, live.given);
+      setText(given, together(live.given));
       if (!now || now.id !== stage.id) return; // of another beat, whose words come next
       scenes.forEach((scene, k) => scene.update(stills[k], now.scenes[k]));
       const moves = now.scenes.some((each) => each.flows.length);
       pause.hidden = !moves;
       // What is counted or measured in the picture has its scale printed.
       const measured = now.scenes.some((each) => each.marks.some((mark) => mark.kind === "dots" || mark.kind === "ticks"));
-      setText(scale, moves || measured ? stage.scale : "");
-      setText(answer, now.told);
-      setText(also, now.also);
+      setText(scale, moves || measured ? together(stage.scale) : "");
+      setText(answer, together(now.told));
+      setText(also, together(now.also));
       element.classList.toggle("dw-done", now.done);
       // With motion turned off the dots stand where they would be after a while.
       if (still.matches && moves) for (const scene of scenes) if (!scene.flows.dots.length) for (let k = 0; k < 60; k += 1) scene.flows.step(0.1);
