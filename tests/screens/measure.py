@@ -1,27 +1,71 @@
-"""Measure key press to changed pixels: ``python tests/screens/measure.py ADDRESS [SLIDER] [PRESSES]``.
+"""Measure key press to changed pixels: ``python tests/screens/measure.py ADDRESS [LESSON] [PRESSES]``.
 
-ADDRESS is the one ``dryward lessons --no-browser`` prints: with it alone, every
-lesson is measured and a Markdown table printed; with a lesson's file name in it
-and a SLIDER, that one.
+ADDRESS is the one ``dryward lessons --no-browser`` prints.  The free page of
+every lesson is measured (or of the one whose id is given), each beat in which
+a slider is moved, and in the same run the floor: a slider that sends its value
+to the kernel and writes the answer as a text, which is all that is left when
+nothing is worked out and nothing is drawn.  A Markdown table is printed, each
+row beside the floor.
 The clock starts in the browser when the key arrives and stops at the first
-frame painted after the new picture has been decoded.
+frame painted after the new picture has been decoded, or the new scene is in
+the page.
 """
 
+import contextlib
+import re
 import shutil
 import statistics
 import sys
 
+import httpx
 import sessions
+from opening import to_the_free_page
 from playwright.sync_api import sync_playwright
 
 from dryward.teaching import lessons
 
 START = "00-start.ipynb"
+FLOOR = "measured-floor.ipynb"
+
+#: The floor: one anywidget with a slider and a text, and a kernel that gives back what it was sent.
+_FLOOR = '''
+import anywidget, traitlets
+
+class Floor(anywidget.AnyWidget):
+    _esm = """
+    function render({ model, el }) {
+      const range = Object.assign(document.createElement("input"), { type: "range", min: 0, max: 100, value: 40 });
+      const text = document.createElement("p");
+      range.dataset.key = "slider-floor";
+      text.className = "floor-text";
+      range.addEventListener("keydown", (event) => {
+        event.preventDefault();
+        event.stopPropagation();
+        range.value = Number(range.value) + (event.key === "ArrowRight" ? 1 : -1);
+        model.set("moved", Number(range.value));
+        model.save_changes();
+      });
+      model.on("change:answer", () => { text.textContent = model.get("answer"); });
+      el.append(range, text);
+    }
+    export default { render };
+    """
+    moved = traitlets.Int(40).tag(sync=True)
+    answer = traitlets.Unicode("").tag(sync=True)
+
+    @traitlets.observe("moved")
+    def _answer(self, change):
+        self.answer = f"{change['new']} of 100"
+
+Floor()
+'''
 
 _SCRIPT = """
-async ([name, presses]) => {
-  const slider = document.querySelector(`[data-key=slider-${name}]`);
-  const picture = document.querySelector('.dw-picture');
+async ([at, watched, presses]) => {
+  const slider = document.querySelector(at);
+  const shown = document.querySelector(watched);
+  const what = shown.tagName === 'IMG' ? { attributes: true, attributeFilter: ['src'] }
+    : { childList: true, subtree: true, characterData: true };
   const frame = () => new Promise(done => requestAnimationFrame(() => {
     const port = new MessageChannel();  // after this frame is painted
     port.port1.onmessage = () => done(performance.now());
@@ -33,20 +77,20 @@ async ([name, presses]) => {
   for (let i = 0; i < presses; i++) {
     const changed = new Promise(done => {
       const watch = new MutationObserver(() => { watch.disconnect(); done(); });
-      watch.observe(picture, { attributes: true, attributeFilter: ['src'] });
+      watch.observe(shown, what);
     });
     const key = (i % 20) < 10 ? 'ArrowRight' : 'ArrowLeft';
     const start = performance.now();
     slider.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true }));
     await changed;
-    await picture.decode().catch(() => {});
+    if (shown.decode) await shown.decode().catch(() => {});
     took.push(await frame() - start);
     await rest(60 + 7 * (i % 5));
   }
   // A drag: as fast as the screen draws, for two seconds.
   let pictures = 0, last = 0;
   const count = new MutationObserver(() => { pictures += 1; last = performance.now(); });
-  count.observe(picture, { attributes: true, attributeFilter: ['src'] });
+  count.observe(shown, what);
   const begin = performance.now();
   for (let i = 0; performance.now() - begin < 2000; i++) {
     const key = (i % 60) < 30 ? 'ArrowRight' : 'ArrowLeft';
@@ -61,61 +105,103 @@ async ([name, presses]) => {
 """
 
 
-def measure(window, slider, presses):
-    """Milliseconds of each press, pictures a second on a drag, and lag after it [ms]."""
-    return window.evaluate(_SCRIPT, [slider, presses])
+def measure(window, slider, watched, presses):
+    """Milliseconds of each press, changes a second on a drag, and lag after it [ms]."""
+    return window.evaluate(_SCRIPT, [f"[data-key=slider-{slider}]", watched, presses])
 
 
 def opened(browser, address):
-    """A window with the lesson open, unlocked."""
+    """A window with a notebook open, its widget there and at rest."""
     window = browser.new_page(viewport={"width": 1366, "height": 768})
     window.goto(address)
-    window.wait_for_selector(".dw-picture[src]", timeout=90_000)
+    if FLOOR in address:  # not one of the kit's: nobody runs it but us
+        window.click(".jp-CodeCell .cm-content", timeout=90_000)
+        while not window.locator(".floor-text").count():
+            window.keyboard.press("Control+Enter")
+            window.wait_for_timeout(3000)
+    window.wait_for_selector(".dw-on-stage, .dw-prediction, .dw-layers, .floor-text", state="attached", timeout=90_000)
     window.wait_for_timeout(1500)
-    if window.locator(".dw-locked").count():
-        window.click(".dw-prediction input[type=radio] >> nth=0")
-        window.wait_for_selector(".dw-page:not(.dw-locked)")
     return window
 
 
-def row(took, pictures, lag):
-    """Median and p95 of the presses [ms], pictures a second on a drag, lag after it [ms]."""
-    took = sorted(took)
-    return statistics.median(took), took[int(0.95 * len(took))], pictures, lag
+@contextlib.contextmanager
+def floor_notebook(address):
+    """The notebook of the floor, beside the lessons of the server, as long as the block lasts."""
+    root, token = re.match(r"(http://[^/]+)/.*token=(\w+)", address).groups()
+    cell = {"cell_type": "code", "id": "page", "source": _FLOOR, "metadata": {}, "outputs": [], "execution_count": None}
+    kernel = {"display_name": "", "language": "python", "name": "python3"}
+    body = {"cells": [cell], "metadata": {"kernelspec": kernel}, "nbformat": 4, "nbformat_minor": 5}
+    here = f"{root}/api/contents/{FLOOR}"
+    with httpx.Client(headers={"Authorization": f"token {token}"}, timeout=30) as ask:
+        ask.put(here, json={"type": "notebook", "format": "json", "content": body}).raise_for_status()
+        try:
+            yield address.replace(START, FLOOR)
+        finally:
+            ask.delete(here)
 
 
-def table(browser, address, presses):
-    """A Markdown table of all lessons, each by its first slider."""
-    yield "| lesson | slider | median, ms | p95, ms | pictures a second on a drag | lag after it, ms |"
-    yield "|---|---|---|---|---|---|"
+def beats_with_a_slider(window):
+    """Play through the beats of an open lesson, the first choice of every bet; gives (beat, slider) where one moves."""
+    while window.locator(".dw-on-stage").count():
+        if window.locator(".dw-open input").count():
+            bets = window.locator(".dw-open").get_attribute("class"), window.locator(".dw-bet").all_inner_texts()
+            window.click(".dw-open input >> nth=0")
+            window.click("[data-key=lay]")
+            window.wait_for_function(
+                "before => document.querySelectorAll('.dw-open').length === 0"
+                " || [...document.querySelectorAll('.dw-bet')].map(e => e.innerText).join() !== before",
+                arg=",".join(bets[1]),
+            )
+            continue
+        beat = window.get_attribute(".dw-stage", "data-beat")
+        slider = window.locator(".dw-card .dw-range")
+        if slider.count():
+            yield beat, slider.get_attribute("data-key").removeprefix("slider-")
+        window.click("[data-key=next]")
+        window.wait_for_function("beat => document.querySelector('.dw-stage')?.dataset.beat !== beat", arg=beat)
+
+
+def rows(browser, address, presses, wanted):
+    """What was measured: (where, slider, presses [ms], changes a second, lag [ms]); the floor first."""
+    with floor_notebook(address) as here:
+        window = opened(browser, here)
+        yield "floor: a slider and a text", "-", *measure(window, "floor", ".floor-text", presses)
+        window.close()
+        sessions.end_all(address)
     for lesson in lessons.lessons()[1:]:
+        if wanted not in ("", lesson.id):
+            continue
         window = opened(browser, address.replace(START, lesson.file))
+        for beat, slider in beats_with_a_slider(window):
+            found = measure(window, slider, ".dw-scenes", presses)
+            yield f"{lesson.number}. {lesson.title}, beat {beat}", slider, *found
+        to_the_free_page(window)
+        window.wait_for_selector(".dw-picture[src]")
         sliders = window.locator("[data-key^=slider-]")
         if sliders.count():
             names = [each.get_attribute("data-key").removeprefix("slider-") for each in sliders.all()]
             # Of an hourly run the day is what is dragged; the others wait for a new run.
             name = "Day" if "Day" in names else names[0]
-            found = row(*measure(window, name, presses))
-            yield f"| {lesson.number}. {lesson.title} | {name} | " + " | ".join(f"{each:.0f}" for each in found) + " |"
-        else:
-            yield f"| {lesson.number}. {lesson.title} | no slider | - | - | - | - |"
+            yield f"{lesson.number}. {lesson.title}", name, *measure(window, name, ".dw-picture", presses)
         window.close()
         sessions.end_all(address)
 
 
-def main(address, slider="", presses=60):
+def main(address, wanted="", presses=60):
     chromium = shutil.which("chromium") or shutil.which("google-chrome")
+    print("| where | slider | median, ms | times the floor | p95, ms | times the floor | changes a second on a drag"
+          " | lag after it, ms |\n|---|---|---|---|---|---|---|---|")  # fmt: skip
     with sync_playwright() as play:
         browser = play.chromium.launch(
             executable_path=chromium, args=["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
         )
-        if slider:
-            middle, high, pictures, lag = row(*measure(opened(browser, address), slider, int(presses)))
-            print(f"{slider}: {presses} presses, median {middle:.0f} ms, p95 {high:.0f} ms")
-            print(f"drag: {pictures:.0f} pictures a second, the last {lag:.0f} ms after the drag")
-        else:
-            for line in table(browser, address, int(presses)):
-                print(line, flush=True)
+        floor = None
+        for where, slider, took, changes, lag in rows(browser, address, int(presses), wanted):
+            took = sorted(took)
+            middle, high = statistics.median(took), took[int(0.95 * len(took))]
+            floor = floor or (middle, high)
+            cells = f"{middle:.0f} | {middle / floor[0]:.1f} | {high:.0f} | {high / floor[1]:.1f}"
+            print(f"| {where} | {slider} | {cells} | {changes:.0f} | {lag:.0f} |", flush=True)
         browser.close()
 
 

@@ -1,7 +1,13 @@
-"""For everybody: names and contrast by axe-core, tab order, visible focus, stillness, large type, paper."""
+"""For everybody: names and contrast by axe-core, tab order, visible focus, stillness, large type, paper.
+
+What is of the page itself is looked at without a server (`bare`); the pages round it, the way by Tab from the site into
+the lesson, and one lesson as it is served, with one.
+"""
 
 import pytest
+from bare import Bare
 from chromium import findings
+from lesson_page import first_visit, open_page
 from opening import to_the_free_page
 from served import served
 
@@ -48,41 +54,58 @@ def test_pages_round_the_lessons(server, screen, axe):
     assert findings(screen, axe) == [], "the board"
 
 
+def test_a_lesson_as_it_is_served(server, screen, axe):
+    opened(screen, server, "where-it-gets-wet")
+    assert findings(screen, axe) == [], "as it opens"
+    to_the_free_page(screen)
+    assert findings(screen, axe) == [], "open"
+
+
+@pytest.fixture(scope="module")
+def bare(browser):
+    """A window for pages."""
+    found = Bare(browser)
+    yield found
+    found.window.close()
+
+
 @pytest.mark.parametrize("id", [*LESSONS, "start"])
-def test_a_lesson_in_every_state(server, screen, axe, id):
-    opened(screen, server, id)
-    assert findings(screen, axe) == [], "locked"
-    if id != "start":
-        to_the_free_page(screen)
-    for fold in screen.locator(".dw-fold summary").all():
+def test_a_lesson_in_every_state(bare, tmp_path, axe, id):
+    bare.show(first_visit(id, tmp_path / "first"))
+    window = bare.window
+    assert findings(window, axe) == [], "as it opens"
+    bare.show(open_page(id, tmp_path))
+    for fold in window.locator(".dw-fold summary").all():
         fold.click()
-    asked = questions.checks(id) if screen.locator("[data-key=check-0-0]").count() else ()
+    asked = questions.checks(id) if window.locator("[data-key=check-0-0]").count() else ()
     for number, question in enumerate(asked):
         right = [choice.right for choice in question.choices].index(True)
         for choice in (right - 1 if right else right + 1, right)[number == 2 :]:  # two with a wrong try before
-            screen.click(f"[data-key=check-{number}-{choice}]")
+            window.click(f"[data-key=check-{number}-{choice}]")
     if asked:
-        screen.wait_for_selector(".dw-leaving")
-    if screen.locator("[data-key^=still-]").count():
-        screen.click("[data-key^=still-] >> nth=0")
-    screen.wait_for_timeout(700)
-    assert findings(screen, axe) == [], "open"
+        window.wait_for_selector(".dw-leaving")
+    if window.locator("[data-key^=still-]").count():
+        window.click("[data-key^=still-] >> nth=0")
+    bare.settle()
+    assert findings(window, axe) == [], "open"
     for mode in ("projector", "si", "instructor"):
-        if screen.locator(f"[data-key={mode}]").count():
-            screen.click(f"[data-key={mode}]")
-            screen.wait_for_timeout(500)
-            assert findings(screen, axe) == [], mode
+        if window.locator(f"[data-key={mode}]").count():
+            window.click(f"[data-key={mode}]")
+            bare.settle()
+            assert findings(window, axe) == [], mode
+    assert bare.errors == []
 
 
 @pytest.mark.parametrize(
     ("size", "look"), [((390, 844), {}), ((1366, 768), {"color_scheme": "dark"})], ids=["phone", "dark"]
 )
-def test_nothing_serious_is_found_on_a_phone_and_in_the_dark(server, browser, axe, size, look):
-    context = browser.new_context(viewport=dict(zip(("width", "height"), size, strict=True)), **look)
-    window = context.new_page()
-    opened(window, server, "where-it-gets-wet")
+def test_nothing_serious_is_found_on_a_phone_and_in_the_dark(browser, tmp_path, axe, size, look):
+    bare = Bare(browser, **look)
+    window = bare.window
+    bare.show(first_visit("where-it-gets-wet", tmp_path / "first"), size)
     assert findings(window, axe) == [], "as it opens"
-    to_the_free_page(window)
+    bare.show(open_page("where-it-gets-wet", tmp_path), size)
+    window.wait_for_function(f"() => Boolean(document.querySelector('.dw-narrow')) === {str(size[0] < 500).lower()}")
     for fold in window.locator(".dw-fold summary").all():
         fold.click()
     if window.locator("[data-key=in-use]").count():
@@ -91,7 +114,7 @@ def test_nothing_serious_is_found_on_a_phone_and_in_the_dark(server, browser, ax
         window.keyboard.press("Tab")
         assert window.evaluate("document.activeElement.closest('.dw-control') !== null"), "the control that was chosen"
     assert findings(window, axe) == [], "open"
-    context.close()
+    window.close()
 
 
 def test_tab_goes_through_everything_in_order_and_shows_where_it_is(server, screen):
@@ -130,11 +153,11 @@ def test_the_skip_link_leads_to_the_lesson(server, screen):
     assert screen.evaluate("document.activeElement.id") == "inside"
 
 
-def test_stillness_is_kept(server, browser):
-    context = browser.new_context(reduced_motion="reduce")
-    window = context.new_page()
-    opened(window, server, "clear-night")
-    to_the_free_page(window)
+def test_stillness_is_kept(browser, tmp_path):
+    bare = Bare(browser, reduced_motion="reduce")
+    window = bare.window
+    bare.show(open_page("clear-night", tmp_path))
+    window.wait_for_selector(".dw-picture[src]")
     moving = window.evaluate(
         "[...document.querySelectorAll('*')].filter(e => { const s = getComputedStyle(e);"
         " return (s.animationName !== 'none') || parseFloat(s.transitionDuration) > 0 }).map(e => e.className)"
@@ -143,12 +166,14 @@ def test_stillness_is_kept(server, browser):
     before = window.locator(".dw-picture").first.get_attribute("src")
     window.wait_for_timeout(1500)
     assert window.locator(".dw-picture").first.get_attribute("src") == before  # nothing plays by itself
-    context.close()
+    window.close()
 
 
-def test_on_paper_it_is_black_and_white(server, screen):
-    opened(screen, server, "where-it-gets-wet")
-    to_the_free_page(screen)
+def test_on_paper_it_is_black_and_white(browser, tmp_path):
+    bare = Bare(browser)
+    screen = bare.window
+    bare.show(open_page("where-it-gets-wet", tmp_path))
+    screen.wait_for_selector(".dw-picture[src]")
     screen.emulate_media(media="print")
     colored = screen.evaluate(
         """() => {
@@ -166,12 +191,13 @@ def test_on_paper_it_is_black_and_white(server, screen):
     for gone in (".top", ".dw-switches", ".dw-range"):
         assert screen.locator(gone).first.is_hidden(), gone
     assert screen.locator(".dw-typed").first.is_visible()  # the numbers stay
+    screen.close()
 
 
-def test_at_twice_the_size_everything_is_still_reached(server, browser):
-    window = browser.new_page(viewport={"width": 683, "height": 384}, device_scale_factor=2)
-    opened(window, server, "where-it-gets-wet")
-    to_the_free_page(window)
+def test_at_twice_the_size_everything_is_still_reached(browser, tmp_path):
+    bare = Bare(browser, device_scale_factor=2)
+    window = bare.window
+    bare.show(open_page("where-it-gets-wet", tmp_path), (683, 384))
     small = window.evaluate(
         """() => [...document.querySelectorAll('.dw-page :is(button, select, summary, .dw-range)')]
           .filter(e => e.offsetParent)

@@ -1,6 +1,8 @@
 """What every control of every lesson writes, at both ends and the middle, in both systems: signs, units, plurals."""
 
 import re
+from functools import cache
+from tempfile import TemporaryDirectory
 
 import pytest
 from lesson_page import first_visit
@@ -77,17 +79,28 @@ def other_alone(id, system, what, text):
 RULES = (hyphens, powers, too_exact, plurals, slips, raw_units, other_first, other_alone)
 
 
+#: Each page in one of the two unit systems, and in both with --slow.
+USUAL = {id: "us" if at % 2 else "si" for at, id in enumerate(PAGES)}
+
+
+@cache
+def read(id, system):
+    """All texts of a page, gone through once."""
+    with TemporaryDirectory() as folder:
+        page = first_visit(id, folder, system)
+        return everywhere(page), page.widget.frame["controls"]
+
+
 @pytest.mark.parametrize(
     ("id", "system"),
-    # Each page in one of the two unit systems, and in both with --slow.
     [
-        pytest.param(id, system, marks=() if (at + (system == "si")) % 2 else pytest.mark.slow)
-        for at, id in enumerate(PAGES)
+        pytest.param(id, system, marks=() if system == USUAL[id] else pytest.mark.slow)
+        for id in PAGES
         for system in ("us", "si")
     ],
 )
-def test_every_text_of_a_page_is_written_by_the_rules(id, system, tmp_path):
-    found = everywhere(first_visit(id, tmp_path, system))
+def test_every_text_of_a_page_is_written_by_the_rules(id, system):
+    found, _ = read(id, system)
     assert len(found) > 10
     wrong = [
         (rule.__name__, slip, what, text[:200])
@@ -119,23 +132,15 @@ def test_a_rule_finds_its_own_slip(rule, system, text):
     assert rule("july", system, "live.sentence", text)
 
 
-#: Pages with a menu of climates that is their own; the others share its parts.
-CLIMATES = {"the-film-that-changes", "twelve-months", "hour-by-hour", "your-roof"}
-
-
-@pytest.mark.parametrize(
-    "id", [pytest.param(each, marks=() if each in CLIMATES else pytest.mark.slow) for each in PAGES]
-)
-def test_a_climate_is_called_the_same_on_every_page(id, tmp_path):
+@pytest.mark.parametrize("id", PAGES)
+def test_a_climate_is_called_the_same_on_every_page(id):
     """In small letters, in a menu as within a sentence."""
-    page = first_visit(id, tmp_path)
+    found, controls = read(id, USUAL[id])
     named = {each: language.called(weather.demo_climate(each).name) for each in weather.demos()}
     assert all(name == name.lower() for name in named.values())
-    menus = [
-        {option["id"]: option["words"] for option in each.get("options", ())} for each in page.widget.frame["controls"]
-    ]
+    menus = [{option["id"]: option["words"] for option in each.get("options", ())} for each in controls]
     for menu in menus:
         if set(menu) & set(named) == set(named):
             assert {each: menu[each] for each in named} == named
     capital = re.compile(rf"(?<=[a-z,;:] )(?:{'|'.join(name.capitalize() for name in named.values())})\b(?! \w+ing)")
-    assert not [text for _, text in everywhere(page) if capital.search(text)]
+    assert not [text for _, text in found if capital.search(text)]

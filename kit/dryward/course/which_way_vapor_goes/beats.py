@@ -37,8 +37,10 @@ FULL = 2500.0
 _WIDEST = 1200.0
 #: In each shape of the scene [px].
 _LONG = {"wide": 170.0, "tall": 150.0, "post": 165.0, "strip": 110.0}
-#: Along the face: the columns, the arrow, and the line on which a bet is drawn.
-_COLUMNS, _ARROW, _BETS = 0.16, 0.54, 0.74
+#: Along the face: the columns and the arrow.
+_COLUMNS, _ARROW = 0.16, 0.54
+#: The line on which a bet is drawn: where it crosses the ceiling, and how far from a face its ends are [px].
+_BETS = {"wide": (0.74, 85.0), "tall": (0.74, 75.0), "post": (0.74, 82.0), "strip": (0.94, 34.0)}
 _HALF = 0.04
 
 
@@ -95,8 +97,12 @@ def draw(scene: Scene, state: Any) -> None:
         wide, high = scene.size
         scenery.air_conditioner(scene, (0.62 * wide, 0.74 * high), 0.12 * wide)
     _sides(scene, "slope", _OUTDOORS[scene.shape])
-    ends = scene.axes["inside"].at(_BETS, 0.75), scene.axes["outside"].at(_BETS, 0.75)
-    scene.line(ends, "lens-line")
+    between = scene.axes["through"]
+    share, far = _BETS[scene.shape]
+    x, y = between.across
+    grown = 0.5 + far / math.hypot(x, y)
+    bets = scene.axes["bets"] = Axes(between.at(share, 0.5), between.along, (grown * x, grown * y))
+    scene.line((bets.at(0, -1.15), bets.at(0, 1.15)), "lens-line")
 
 
 def draw_floor(scene: Scene, state: Any) -> None:
@@ -157,7 +163,7 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
         start, end = ends if goes == "out" else ends[::-1]
         marks.append(scenery.arrow("vapor pressure", start, end, min(1.0, abs(state.push) / _WIDEST)))
     text = message("push-here", way=goes, push=push(page, state))
-    tags.append(scenery.tag(text, ("through", _ARROW, 0.5), "vapor pressure", "right"))
+    tags.append(scenery.tag(text, ("through", _ARROW, 0.5), "vapor pressure", "right", minor=True))
     moves = flux(page, state)
     reach = _REACH["floor" if _under_floor(page) else "slope"]
     path = [("through", 0.5, -reach), ("through", 0.5, 1.0 + reach)]
@@ -204,12 +210,8 @@ def _flux(page: Page, state: Any) -> str:
 
 def _spots(scene: int, **beliefs: str) -> tuple[Spot, ...]:
     """In, out and neither, on the line through the ceiling."""
-    places = {
-        "in": ("inside", _BETS, 0.5),
-        "out": ("outside", _BETS, 0.5),
-        "none": ("through", _BETS, 0.5),
-    }
-    return tuple(Spot(key, at, scene, beliefs.get(key, ""), key) for key, at in places.items())
+    places = {"in": -1.0, "out": 1.0, "none": 0.0}
+    return tuple(Spot(key, ("bets", 0.0, at), scene, beliefs.get(key, ""), key) for key, at in places.items())
 
 
 # --- first: the same two RH numbers, on two days ----------------------------------------

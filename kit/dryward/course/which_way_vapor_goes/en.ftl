@@ -53,7 +53,7 @@ step-push = The push: inside minus outside.
 
 ## The beats
 
-beat-first-say = The same two RH numbers on two days. Which way does vapor push through the ceiling?
+beat-first-say = The same two RH numbers on two days. Which way does vapor push?
 beat-first-ask = Take an arrow in the picture or in the list. Bet on both days before you see either.
 beat-first-first = Winter day, { $cold }
 beat-first-second = Mild day, { $warm }
@@ -65,9 +65,9 @@ beat-first-mild-in-reply = The vapor pressure is { $outside } outside and { $ins
 beat-first-mild-out-reply = In winter it does go that way. But the vapor pressure is { $outside } outside, and only { $inside } in the warmer room. So vapor goes in.
 beat-first-mild-none-reply = A mild day looks like no day for vapor. But the vapor pressure is { $outside } outside and { $inside } in the room, so vapor goes in.
 beat-first-answer = In winter { $amount } a day go out through { $area } of ceiling: from { $low } to { $high } RH.
-beat-first-also = { $flux } out in winter, { $other } in on the mild day
+beat-first-also = Winter: { $flux } out. Mild day: { $other } in.
 
-beat-heat-say = The same heat, the same cooled room. Which way does vapor push through the ceiling?
+beat-heat-say = The same heat, the same cooled room. Which way does vapor push?
 beat-heat-ask = Bet on both before you see either.
 beat-heat-first = Desert day, { $low } RH
 beat-heat-second = Gulf Coast day, { $high } RH
@@ -75,9 +75,9 @@ beat-heat-desert-ask = Which way on the desert day?
 beat-heat-desert-in = In, from the hot side to the cool side.
 beat-heat-desert-out = Out, into the heat.
 beat-heat-desert-none = Neither way.
-beat-heat-desert-in-reply = It looks so, since on most hot days vapor does go in. But the vapor pressure of this hot air is only { $desert }, and of the cool room { $inside }. So vapor goes out, into the heat.
+beat-heat-desert-in-reply = On most hot days it does go in. But the vapor pressure is only { $desert } in this heat, and { $inside } in the cool room. So vapor goes out.
 beat-heat-desert-out-reply = The vapor pressure is { $inside } in the cool room and only { $desert } in the hot air. Heat alone does not push.
-beat-heat-desert-none-reply = Desert air seems to have nothing to push with, and that is why the room wins: { $inside } in the room, { $desert } outside. So vapor goes out.
+beat-heat-desert-none-reply = Desert air has little to push with, and so the room wins: { $inside } in the room, { $desert } outside. So vapor goes out.
 beat-heat-coast-ask = And on the coast?
 beat-heat-coast-in = In.
 beat-heat-coast-out = Out, from { $indoor } to { $high }.
@@ -86,7 +86,7 @@ beat-heat-coast-in-reply = The vapor pressure is { $coast } outside and { $insid
 beat-heat-coast-out-reply = { $indoor } is the bigger number. But { $high } at { $hot } is more vapor: { $coast } outside and { $inside } in the room. So vapor goes in.
 beat-heat-coast-none-reply = The RH numbers are nearly the same. But { $high } at { $hot } is { $coast }, and { $indoor } at { $cool } is { $inside }. So vapor goes in.
 beat-heat-answer = From the cool room into the desert heat go { $amount } a day through { $area } of ceiling.
-beat-heat-also = { $flux } out in the desert, { $other } in on the coast
+beat-heat-also = Desert: { $flux } out. Coast: { $other } in.
 
 beat-crawlspace-say = The cool crawlspace pushes vapor up into the warm room. Turn the arrow around.
 beat-crawlspace-ask = You cover the bare earth. Slide the RH of the crawlspace down until vapor goes down too.
