@@ -65,6 +65,15 @@ class Settings:
         """Keep a prediction."""
         self._keep(self.progress.predicted, lesson, key)
 
+    def left(self, lesson: str, beat: str) -> None:
+        """Keep the beat at which a lesson is left; empty for its free page."""
+        if self.progress.left_off(lesson) != (beat, beat == ""):
+            self._keep(self.progress.left, lesson, beat)
+
+    def left_off(self, lesson: str) -> tuple[str | None, bool]:
+        """The beat at which a lesson was left, None where there is none, and whether its free page was ever reached."""
+        return self.progress.left_off(lesson)
+
     def bet(self, lesson: str, bet: str, choice: str, right: str, belief: str) -> None:
         """Keep a bet of a beat."""
         self._keep(self.progress.bet, lesson, bet, choice, choice == right, belief)

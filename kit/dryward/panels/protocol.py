@@ -115,6 +115,8 @@ TEXTS: dict[str, tuple[str, ...]] = {
     "your-bet": ("choice",),
     "it-is-so": ("choice",),
     "show-it": (),
+    "next-bet": (),
+    "hands-up": (),
     "hold-vapor": (),
     "read-aloud": (),
 }

@@ -52,6 +52,7 @@ class Page(Protocol):
 
     controls: dict[str, Control]
     unit_system: str
+    id: str
     prediction: Prediction
     settings: Settings
     play: Play | None
@@ -153,14 +154,15 @@ class Play:
 
 @dataclass
 class _Gone:
-    """How far a beat was gone: the choice of each bet by its name, whether it is shown, whether its aim was reached.
+    """How far a beat was gone: the choice of each bet by its name, and whether its aim was reached.
 
-    `hands` are those of a class, for each choice of a bet.
+    `hands` are those of a class, for each choice of a bet; `counted` are the
+    bets that an instructor has closed.
     """
 
+    counted: set[str] = field(default_factory=set)
     hands: dict[str, list[int]] = field(default_factory=dict)
     chosen: dict[str, str] = field(default_factory=dict)
-    shown: bool = False
     done: bool = False
 
 
@@ -187,9 +189,13 @@ class Stage:
         self.states: States = ()
         #: The states of the beat's case, before anything was moved.
         self.first: States = ()
-        #: Whether the learner was here before.
-        self._back = page.prediction.chosen is not None
-        self.at = len(self.beats) if self._back else 0
+        left, through = page.settings.left_off(page.id)
+        ids = [beat.id for beat in self.beats]
+        #: Whether the learner was on the free page before; the files of earlier versions know the prediction alone.
+        self._back = through or (left is None and page.prediction.chosen is not None)
+        self.at = len(self.beats) if self._back else ids.index(left) if left in ids else 0
+        #: The beats before it were gone through on an earlier visit.
+        self._begun = self.at
 
     @property
     def on(self) -> bool:
@@ -209,12 +215,13 @@ class Stage:
     @property
     def shown(self) -> bool:
         """Whether what is so may be seen: all bets of the beat are made, or an instructor shows it."""
-        return self.gone.shown or self.open_bet is None
+        return self.open_bet is None
 
     @property
     def open_bet(self) -> Bet | None:
         """The bet that is to be made next."""
-        return next((bet for bet in self.beat.bets if bet.name not in self.gone.chosen), None)
+        closed = self.gone.chosen.keys() | self.gone.counted
+        return next((bet for bet in self.beat.bets if bet.name not in closed), None)
 
     # --- what is done ----------------------------------------------------------------
 
@@ -222,13 +229,20 @@ class Stage:
         """To a beat, or past the last one to the free page; the page's controls stand in its case."""
         if number != len(self.beats):
             protocol.place(number, self.beats)
-        before = (bet.name in self._gone[beat.id].chosen for beat in self.beats[:number] for bet in beat.bets)
+        between = self.beats[self._begun : number]
+        before = (bet.name in self._gone[beat.id].chosen for beat in between for bet in beat.bets)
         if not (self._back or self.page.settings["instructor"] or all(before)):
             raise PlainError(message("panels.first-the-bet"))
         if not self.on:  # back from the free page: every bet is open again
             self._gone = {beat.id: _Gone() for beat in self.beats}
         self.at = number
+        self._keep()
         self.stand()
+
+    def _keep(self) -> None:
+        """Keep where the learner is, for the next visit."""
+        if self.beats:
+            self.page.settings.left(self.page.id, self.beat.id if self.on else "")
 
     def stand(self) -> None:
         """Put the page's controls into the case of the beat."""
@@ -255,6 +269,7 @@ class Stage:
             raise protocol.Malformed
         spot = bet.spots[protocol.place(choice, bet.spots)]
         self.gone.chosen[bet.name] = spot.key
+        self._keep()
         return spot.key
 
     def raise_hand(self, choice: int, by: int) -> None:
@@ -262,17 +277,33 @@ class Stage:
         bet = self.open_bet
         if bet is None:
             raise protocol.Malformed
+        if bet.name == LESSON:
+            keys = [each.key for each in self.page.prediction.asked.choices]
+            self.page.prediction.raise_hand(keys.index(bet.spots[protocol.place(choice, bet.spots)].key), by)
+            return
         hands = self.gone.hands.setdefault(bet.name, [0] * len(bet.spots))
         k = protocol.place(choice, bet.spots)
         hands[k] = max(0, hands[k] + (1 if by > 0 else -1))
+
+    def _hands(self, bet: Bet) -> list[int]:
+        """The hands for each choice, in the order of the spots."""
+        if bet.name == LESSON:
+            asked = self.page.prediction
+            counted = dict(zip([each.key for each in asked.asked.choices], asked.hands, strict=True))
+            return [counted[spot.key] for spot in bet.spots]
+        return list(self.gone.hands.get(bet.name, [0] * len(bet.spots)))
 
     def again(self) -> None:
         """Take the bets of the beat back."""
         self._gone[self.beat.id] = _Gone()
 
     def show(self) -> None:
-        """Show what is so without a bet, or hide it; for an instructor."""
-        self.gone.shown = not self.gone.shown
+        """For an instructor: close the open bet, after the last one see what is so, and hide it again."""
+        bet = self.open_bet
+        if bet is None:
+            self.gone.counted.clear()
+        else:
+            self.gone.counted.add(bet.name)
 
     def follow(self, state: Any) -> None:
         """Take in the page's new state: work the other scene out, and see whether the aim is reached."""
@@ -284,8 +315,7 @@ class Stage:
             for number, case in enumerate(beat.cases)
         )
         self.first = self.first or self.states
-        if self.shown and (beat.aim is None or beat.aim(self.page, self.states)):
-            self.gone.done = True
+        self.gone.done = self.shown and (beat.aim is None or beat.aim(self.page, self.states))
 
     def _of_case(self, case: Mapping[str, Any]) -> SimpleNamespace:
         """The controls of the other scene: its case, and the control that moves both."""
@@ -376,7 +406,8 @@ class Stage:
                 {"text": text, "scene": spot.scene, "at": list(spot.at), "glyph": spot.glyph}
                 for text, spot in zip(texts, bet.spots, strict=True)
             ],
-            "hands": gone.hands.get(bet.name, [0] * len(keys)),
+            "hands": self._hands(bet),
+            "counted": bet.name in gone.counted,
             "chosen": None if chosen is None else keys.index(chosen),
             # What the beat says asks it already; the list has it for those who listen.
             "said": bet.name == LESSON,

@@ -16,8 +16,9 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
-from dryward.building import AirSpace, Assembly, Layer, Material
+from dryward.building import AirSpace, Assembly, FixedMembrane, LaminateMembrane, Layer, Material, VariableMembrane
 from dryward.pictures import style
+from dryward.units import to_si
 
 #: Width and height of each shape of a scene, in its own px: alone beside its words, alone on a phone, and two of
 #: them side by side or, on a phone, one over the other.
@@ -132,6 +133,7 @@ _PATTERNS = {
     "board": (14, 14, '<path d="M-2 9l9 -9M5 16l11 -11" class="sc-stroke"/>'),
     "foam": (14, 14, '<path d="M1 4a3 3 0 1 0 6 0a3 3 0 1 0-6 0M8 11a3 3 0 1 0 6 0a3 3 0 1 0-6 0" class="sc-stroke"/>'),
     "covering": (26, 12, '<path d="M0 10h24l-4 -6" class="sc-stroke"/>'),
+    "membrane-open": (46, 46, '<path d="M4 23h26" class="sc-gaps"/>'),
     "ground": (12, 12, '<path d="M0 12l12 -12" class="sc-stroke"/>'),
 }  # fmt: skip
 
@@ -217,6 +219,17 @@ def layers_through(assembly: Assembly) -> list[tuple[Layer, str, float, float]]:
     return found
 
 
+#: From here on a sheet is drawn with gaps [kg/(s m2 Pa)]: beyond class III of the codes it holds back hardly any vapor.
+OPEN_SHEET = to_si(10.0, "perm")
+
+
+def sheet(layer: Layer) -> str:
+    """What a membrane is drawn as: with gaps where it lets much vapor through at half humidity."""
+    made = layer.substance
+    assert isinstance(made, (FixedMembrane, VariableMembrane, LaminateMembrane))
+    return "membrane-open" if float(made.permeance(0.5, 0.5)) > OPEN_SHEET else "membrane"
+
+
 def stack(scene: Scene, name: str, axes: Axes, assembly: Assembly) -> None:
     """The layers of an assembly on axes: along them, to scale across them, membranes as strong lines."""
     scene.axes[name] = axes
@@ -226,7 +239,7 @@ def stack(scene: Scene, name: str, axes: Axes, assembly: Assembly) -> None:
             scene.filled([axes.at(0, a), axes.at(1, a), axes.at(1, b), axes.at(0, b)], f"layer-{kind}", kind)
     for layer, kind, a, _ in drawn:
         if kind == "membrane" and layer.name != "paint":
-            scene.line([axes.at(0, a), axes.at(1, a)], "membrane")
+            scene.line([axes.at(0, a), axes.at(1, a)], sheet(layer))
 
 
 #: Of the slope: its inner edge at the eave and at the ridge, and how thick it is drawn, in each shape [px].

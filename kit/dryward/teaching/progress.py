@@ -44,6 +44,7 @@ _NEEDS: dict[str, dict[str, Any]] = {
     "setting": {"name": str, "value": (str, bool, int, float)},
     "opened": {"lesson": str},
     "task": {"lesson": str, "task": str},
+    "left": {"lesson": str, "beat": str},
     "bet": {"lesson": str, "bet": str, "choice": str, "right": bool},
     "belief": {"lesson": str, "belief": str, "still": bool},
 }
@@ -98,6 +99,16 @@ class Progress:
             right=choice.right,
             belief=choice.belief,
         )
+
+    def left(self, lesson: str, beat: str) -> None:
+        """Keep the beat at which a lesson is left; empty for its free page."""
+        lessons.lesson(lesson)
+        self._keep("left", lesson=lesson, beat=beat)
+
+    def left_off(self, lesson: str) -> tuple[str | None, bool]:
+        """The beat at which a lesson was left, None where none is known, and whether its free page was ever reached."""
+        beats = [each["beat"] for each in self.events("left", lesson)]
+        return (beats[-1] if beats else None), "" in beats
 
     def bet(self, lesson: str, bet: str, choice: str, right: bool, belief: str = "") -> None:
         """Keep a bet of a beat, and the belief behind it."""

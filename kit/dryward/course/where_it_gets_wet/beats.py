@@ -112,21 +112,18 @@ FIRST = Beat(
 
 
 def line_moved(page: Page, states: States) -> float:
-    """How far the line is from where it was [m]; without a line, as far as there is."""
+    """How far the line came toward the room [m]; below 0 where it went outward or is no more."""
     now, before = states[0].profile.dew_point_depth, page.stage.first[0].profile.dew_point_depth
-    return 1.0 if now is None or before is None else abs(float(now) - float(before))
+    return -1.0 if now is None or before is None else float(before) - float(now)
 
 
 def line_facts(page: Page, states: States) -> dict[str, Any]:
-    """How far the line went, and where water gathers now."""
+    """How far the line went, and what gathers at the outer layer all the same."""
     profile = states[0].profile
-    wet = [plane for plane in profile.wet_planes if plane.outer_layer == OUTER]
-    far = line_moved(page, states)
+    assert all(plane.outer_layer == OUTER for plane in profile.wet_planes)
     return {
         "far": units.show(FAR, "length", page.unit_system, 0),
-        "line": bool(far < 1.0),
-        "moved": units.show(far, "length", page.unit_system),
-        "water": bool(wet),
+        "moved": units.show(line_moved(page, states), "length", page.unit_system),
         "amount": amounts.on_a_roof(profile.gain, page.unit_system),
         "flux": units.show(profile.gain, "vapor flux", page.unit_system),
     }

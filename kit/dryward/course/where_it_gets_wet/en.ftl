@@ -82,14 +82,8 @@ beat-first-second = OSB deck, 1.5 perm
 beat-first-answer = The line is in nearly the same place: { $line } and { $other } deep. Only the OSB gets wet: { $winter }.
 beat-first-also = { $flux }
 beat-line-say = The dew-point line can move. Watch if the water goes with it.
-beat-line-ask = Slide the room humidity until the line has moved { $far } or more.
-beat-line-answer = { $line ->
-        [yes] { $water ->
-                [yes] The line moved { $moved } and the water did not: it is still at the OSB, { $amount }.
-               *[no] The line moved { $moved }, and no water gathers now. It was never on the line.
-            }
-       *[no] Now there is no line at all.
-    }
+beat-line-ask = Slide the room humidity up until the line has moved { $far } or more.
+beat-line-answer = The line came { $moved } toward the room. The frost did not: it is still at the OSB, { $amount }.
 beat-line-also = { $flux }
 beat-drops-say = Not a drop in either roof. What would a meter read in the OSB?
 beat-drops-ask = Bet on both before you see either.

@@ -93,7 +93,9 @@ js-lay-bet = That is my bet
 js-your-bet = You bet: { $choice }
 js-it-is-so = So it is: { $choice }
 js-show-it = Show it
-js-hold-vapor = Hold the vapor
+js-hands-up = Hands up, one letter after the other.
+js-next-bet = To the next bet
+js-hold-vapor = Stop the dots
 js-read-aloud = Read aloud
 
 ## The sliders that all lessons share

@@ -191,7 +191,8 @@ function build(frame, page, kept) {
     ? [pictures, ...dockPart(frame, page, parts, board), parts.given, readouts]
     : [board, make("div", { class: "dw-view" }, pictures, parts.sentence, parts.trouble, parts.given, readouts)]));
   const later = pictureFirst(frame, page);
-  const above = make("div", { class: "dw-above" }, predictionPart(frame, page),
+  // A class has voted in the beats.
+  const above = make("div", { class: "dw-above" }, frame.stage && frame.instructor ? null : predictionPart(frame, page),
     frame.stage ? button("beats", say("to-the-beats"), () => page.send({ kind: "beat", number: 0 })) : null);
   const opened = (key) => page.open.has(key);
   const folds = make("div", { class: "dw-folds" },

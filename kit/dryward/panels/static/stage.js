@@ -271,20 +271,23 @@ function sceneView(title, index, page) {
 
 const GLYPHS = { in: "↓", out: "↑", none: "=" };
 
-// An instructor counts the hands of a class.
+// An instructor counts the hands of a class, and sees them again beside what is so.
 function handsOf(bet, marks, page) {
-  return make("div", { class: "dw-hands" }, ...bet.choices.map((choice, k) => make("span", { class: "dw-hand" },
-    button(`less-${k}`, "−", () => page.send({ kind: "hands", choice: k, by: -1 }), { "aria-label": say("hand-fewer", { choice: choice.text }) }),
-    make("output", {}, String(bet.hands[k])),
-    button(`more-${k}`, "+", () => page.send({ kind: "hands", choice: k, by: 1 }), { "aria-label": say("hand-more", { choice: choice.text }) }),
-    make("span", { "aria-hidden": "true" }, marks[k]))));
+  return make("div", { class: "dw-hands" }, make("span", { class: "dw-ask" }, bet.prompt), ...bet.choices.map((choice, k) => {
+    const words = `${marks[k]}  ${choice.text}`;
+    const count = (by, sign, name) => button(`${name}-${k}`, sign, () => page.send({ kind: "hands", choice: k, by }),
+      { "aria-label": say(`hand-${name === "less" ? "fewer" : "more"}`, { choice: choice.text }) });
+    return make("span", { class: `dw-hand ${bet.right === k ? "dw-right" : ""}` },
+      bet.open ? count(-1, "−", "less") : null, make("output", {}, String(bet.hands[k])), bet.open ? count(1, "+", "more") : null,
+      make("span", {}, together(bet.right === k ? say("marked-right", { choice: words }) : words)));
+  }));
 }
 
-function betPart(bet, number, frame, scenes, page, restore) {
+function betPart(bet, number, frame, scenes, page, restore, last) {
   const card = make("div", { class: `dw-bet ${bet.open ? "dw-open" : ""} ${bet.said ? "dw-said-above" : ""}` });
   const letter = (k) => String.fromCharCode(65 + k);
   const marks = bet.choices.map((choice, k) => GLYPHS[choice.glyph] || letter(k));
-  const shownSpots = bet.open || bet.chosen !== null;
+  const shownSpots = bet.open || bet.chosen !== null || bet.right !== null;
   let picked = bet.chosen ?? restore.picked;
   const lay = bet.open ? button("lay", say("lay-bet"), () => page.send({ kind: "bet", choice: picked }),
     { class: "dw-button dw-main", disabled: picked === null }) : null;
@@ -307,7 +310,7 @@ function betPart(bet, number, frame, scenes, page, restore) {
       spot.at = choice.at;
       inPicture[k] = spot;
       scenes[choice.scene].spots.append(spot);
-      if (bet.open) spot.addEventListener("click", () => pick(k, true));
+      if (bet.open && !frame.instructor) spot.addEventListener("click", () => pick(k, true));
     });
   }
   if (bet.open) {
@@ -315,10 +318,10 @@ function betPart(bet, number, frame, scenes, page, restore) {
       { chosen: picked, act: (k) => pick(k, false) });
     // Enter lays the bet that is picked.
     group.addEventListener("keydown", (event) => event.key === "Enter" && picked !== null && lay.click());
-    card.append(group);
-    if (!frame.instructor) card.append(lay);
+    if (frame.instructor) card.append(handsOf(bet, marks, page));
+    else card.append(group, lay);
     // What is taken hold of in the picture goes to the nearest spot.
-    for (const scene of scenes) {
+    for (const scene of frame.instructor ? [] : scenes) {
       let held = false;
       scene.spots.addEventListener("pointerdown", (event) => { held = true; const near = scene.nearest(event); if (near) pick(Number(near.dataset.choice), false); });
       scene.spots.addEventListener("pointermove", (event) => { const near = held && scene.nearest(event); if (near) pick(Number(near.dataset.choice), false); });
@@ -327,16 +330,16 @@ function betPart(bet, number, frame, scenes, page, restore) {
     }
   } else if (bet.chosen !== null || bet.right !== null) {
     const said = bet.chosen !== null ? say("your-bet", { choice: bet.choices[bet.chosen].text }) : bet.prompt;
-    card.append(make("p", { class: "dw-laid" }, said));
+    if (!bet.counted) card.append(make("p", { class: "dw-laid" }, said));
     if (bet.right !== null) {
       const good = bet.chosen === bet.right;
-      const head = bet.chosen === null ? say("it-is-so", { choice: bet.choices[bet.right].text }) : say(good ? "right" : "not-right");
+      const head = bet.chosen === null ? bet.counted ? "" : say("it-is-so", { choice: bet.choices[bet.right].text }) : say(good ? "right" : "not-right");
       card.append(make("p", { class: `dw-reply ${good || bet.chosen === null ? "dw-right" : ""}` }, make("strong", {}, head), " ", together(bet.reply)));
     }
   }
   if (frame.instructor && bet.open) {
-    card.append(handsOf(bet, marks, page), button("reveal", say("show-it"), () => page.send({ kind: "reveal" }), { class: "dw-button dw-main" }));
-  }
+    card.append(button("reveal", say(last ? "show-it" : "next-bet"), () => page.send({ kind: "reveal" }), { class: "dw-button dw-main" }));
+  } else if (frame.instructor && bet.counted) card.prepend(handsOf(bet, marks, page));
   return card;
 }
 
@@ -386,7 +389,7 @@ function stagePart(frame, page, kept) {
     vaporColor: () => getComputedStyle(element).getPropertyValue("--q-vapor-pressure") || "#0072b2",
   };
   const scenes = (stage.titles.length > 1 ? stage.titles : [""]).map((title, k) => sceneView(title, k, own));
-  const bets = stage.bets.map((bet, k) => betPart(bet, k, frame, scenes, page, kept));
+  const bets = stage.bets.map((bet, k) => betPart(bet, k, frame, scenes, page, kept, k === stage.bets.length - 1));
   const standing = frame.controls.find((each) => each.name === stage.control);
   const spec = standing && stage.control_words ? { ...standing, label: stage.control_words } : standing;
   const control = spec ? (spec.kind === "choice" ? choiceControl(spec, page) : sliderControl(spec, page)) : null;
@@ -402,7 +405,7 @@ function stagePart(frame, page, kept) {
     pause.setAttribute("aria-pressed", String(Boolean(kept.held)));
   }
   showPause();
-  const task = make("p", { class: "dw-task" }, together(stage.ask));
+  const task = make("p", { class: "dw-task" }, frame.instructor && open ? say("hands-up") : together(stage.ask));
   const sayLine = make("p", { class: "dw-say" }, together(stage.say));
   const place = make("p", { class: "dw-beat" }, say("beat-of", { at: stage.at + 1, count: stage.count + 1 }));
   const words = () => [stage.say, stage.ask, ...bets.map((each) => each.textContent), answer.textContent].filter(Boolean).join(" ");
