@@ -34,6 +34,13 @@ def bet_all(page, choices=()):
         assert page.trouble == ""
 
 
+def to_free_page(page):
+    """Go on from a beat through all that are left."""
+    while page.stage.on:
+        bet_all(page)
+        page.hear({"kind": "beat", "number": page.stage.at + 1})
+
+
 def beats():
     """(lesson, number of a beat) of all."""
     return [(id, k) for id in PLAYED for k in range(len(lessons.module(id, "page").PAGE.play.beats))]
@@ -151,8 +158,17 @@ def test_an_instructor_steps_and_shows_without_a_bet(tmp_path):
     assert page.widget.frame["stage"]["bets"][0]["hands"][:2] == [0, 1]
     page.hear({"kind": "reveal"})
     assert page.widget.live["stage"]["told"]
+    assert page.widget.frame["stage"]["bets"][0]["hands"][:2] == [0, 1], "beside what is so"
     page.hear({"kind": "reveal"})
     assert page.widget.live["stage"]["told"] == ""
+    pair = next(k for k, beat in enumerate(page.stage.beats) if len(beat.bets) == 2)
+    page.hear({"kind": "beat", "number": pair})
+    page.hear({"kind": "reveal"})
+    assert page.widget.live["stage"]["told"] == "", "the second bet comes first"
+    page.hear({"kind": "hands", "choice": 0, "by": 1})
+    page.hear({"kind": "reveal"})
+    assert page.widget.live["stage"]["told"]
+    assert [sum(bet["hands"]) for bet in page.widget.frame["stage"]["bets"]] == [0, 1]
     for number in range(len(page.stage.beats) + 1):
         page.hear({"kind": "beat", "number": number})
         assert page.trouble == ""
@@ -180,6 +196,12 @@ def test_a_learner_bets_before_going_on_and_comes_back_to_the_free_page(tmp_path
     assert page.trouble
     assert page.stage.at == 0
     bet_all(page)
+    page.hear({"kind": "beat", "number": 1})
+    bet_all(page, [1])
+    again = first_visit(PLAYED[0], tmp_path)
+    assert again.stage.at == 1, "taken up where it was left"
+    assert again.stage.gone.chosen == page.stage.gone.chosen
+    to_free_page(page)
     again = first_visit(PLAYED[0], tmp_path)
     assert not again.stage.on
     assert again.widget.live["sentence"] == again.sentence
@@ -387,4 +409,4 @@ def test_a_move_leaves_a_ghost_and_is_told(bare, tmp_path):
     bare.press("Home")
     assert bare.window.locator(".dw-ghost > *").count()
     bare.window.wait_for_timeout(600)
-    assert bare.window.locator(".dw-status").inner_text() == page.widget.live["stage"]["told"]
+    assert bare.window.locator(".dw-status").inner_text() == page.widget.live["stage"]["status"]

@@ -74,6 +74,10 @@ class Settings:
         """The beat at which a lesson was left, None where there is none, and whether its free page was ever reached."""
         return self.progress.left_off(lesson)
 
+    def bets(self, lesson: str) -> dict[str, str]:
+        """Bet of a beat -> the choice made last."""
+        return {each["bet"]: each["choice"] for each in self.progress.events("bet", lesson)}
+
     def bet(self, lesson: str, bet: str, choice: str, right: str, belief: str) -> None:
         """Keep a bet of a beat."""
         self._keep(self.progress.bet, lesson, bet, choice, choice == right, belief)

@@ -196,6 +196,17 @@ class Stage:
         self.at = len(self.beats) if self._back else ids.index(left) if left in ids else 0
         #: The beats before it were gone through on an earlier visit.
         self._begun = self.at
+        if not self._back:
+            self._take_up()
+
+    def _take_up(self) -> None:
+        """Take in the bets of a visit that ended before the free page."""
+        made = self.page.settings.bets(self.page.id)
+        for beat in self.beats[: self.at + 1]:
+            for bet in beat.bets:
+                key = self.page.prediction.key() if bet.name == LESSON else made.get(f"{beat.id}-{bet.name}")
+                if key in [spot.key for spot in bet.spots]:
+                    self._gone[beat.id].chosen[bet.name] = str(key)
 
     @property
     def on(self) -> bool:

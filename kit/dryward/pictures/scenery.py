@@ -223,7 +223,7 @@ def layers_through(assembly: Assembly) -> list[tuple[Layer, str, float, float]]:
 OPEN_SHEET = to_si(10.0, "perm")
 
 
-def sheet(layer: Layer) -> str:
+def membrane_kind(layer: Layer) -> str:
     """What a membrane is drawn as: with gaps where it lets much vapor through at half humidity."""
     made = layer.substance
     assert isinstance(made, (FixedMembrane, VariableMembrane, LaminateMembrane))
@@ -239,7 +239,7 @@ def stack(scene: Scene, name: str, axes: Axes, assembly: Assembly) -> None:
             scene.filled([axes.at(0, a), axes.at(1, a), axes.at(1, b), axes.at(0, b)], f"layer-{kind}", kind)
     for layer, kind, a, _ in drawn:
         if kind == "membrane" and layer.name != "paint":
-            scene.line([axes.at(0, a), axes.at(1, a)], sheet(layer))
+            scene.line([axes.at(0, a), axes.at(1, a)], membrane_kind(layer))
 
 
 #: Of the slope: its inner edge at the eave and at the ridge, and how thick it is drawn, in each shape [px].

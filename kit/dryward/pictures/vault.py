@@ -37,7 +37,7 @@ def draw(scene: Scene, assembly: Assembly, season: str, at: str = "outer layer")
     scenery.vault(scene, assembly, season, person_at=_PERSON[scene.shape])
     found = scenery.layers_through(assembly)
     number = next(k for k, (layer, *_) in enumerate(found) if layer.name == at)
-    kinds = [scenery.sheet(layer) if kind == "membrane" else kind for layer, kind, *_ in found]
+    kinds = [scenery.membrane_kind(layer) if kind == "membrane" else kind for layer, kind, *_ in found]
     bands = [(kinds[k], share) for k, share in ((number - 1, 1.3), (number, 0.55), (number + 1, 0.8))]
     middle, radius = _LENSES[scene.shape]
     scenery.lens(scene, "lens", middle, radius, ("slope", 0.86, found[number][2]), bands)
