@@ -116,7 +116,8 @@ class Beat:
     `cases` are values of controls in SI, a case a scene; what they do not name
     stands at its start.  The page itself stands in the case numbered `own`.
     `unlocks` names the control that is moved, `aim` says of the states when it
-    was moved far enough.  `facts` are told to all texts.
+    was moved far enough; once reached it `stays` so, and the answer tells of
+    every state after, or it is asked for again.  `facts` are told to all texts.
     """
 
     id: str
@@ -125,6 +126,7 @@ class Beat:
     bets: tuple[Bet, ...] = ()
     unlocks: str = ""
     aim: Callable[[Page, States], bool] | None = None
+    stays: bool = True
     facts: Callable[[Page, States], Mapping[str, Any]] = _nothing
     beliefs: tuple[str, ...] = ()
     #: Marks of one state in this beat alone, over those of the play.
@@ -326,7 +328,8 @@ class Stage:
             for number, case in enumerate(beat.cases)
         )
         self.first = self.first or self.states
-        self.gone.done = self.shown and (beat.aim is None or beat.aim(self.page, self.states))
+        reached = self.shown and (beat.aim is None or beat.aim(self.page, self.states))
+        self.gone.done = reached or (beat.stays and self.gone.done)
 
     def _of_case(self, case: Mapping[str, Any]) -> SimpleNamespace:
         """The controls of the other scene: its case, and the control that moves both."""

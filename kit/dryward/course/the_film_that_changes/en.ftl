@@ -147,8 +147,8 @@ beat-site-control = Room humidity
 beat-site-answer = { $open ->
         [yes] Still January, and the humid room opened the film: { $now } of frost a day at the OSB, not { $before }.
        *[no] { $wet ->
-            [yes] At { $room } in the room the film is tighter again, and the OSB gets { $now } of frost a day.
-           *[no] At { $room } in the room the film is tight again, and the OSB gets no frost.
+            [yes] At { $room } in the room the film lets less through, and the OSB gets { $now } of frost a day.
+           *[no] At { $room } in the room the film is tight, and the OSB gets no frost.
         }
     }
 beat-site-also = { $flux }

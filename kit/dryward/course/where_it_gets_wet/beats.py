@@ -133,6 +133,7 @@ LINE = Beat(
     "line",
     unlocks="RH_in",
     aim=lambda page, states: line_moved(page, states) >= FAR,
+    stays=False,
     facts=line_facts,
     beliefs=("dew-point-is-a-place",),
 )
