@@ -2,6 +2,7 @@
 
 import itertools
 import json
+import re
 
 import pytest
 from bare import IN_SIGHT, LETTERS, LOOK, SIZES, Bare
@@ -9,8 +10,10 @@ from chromium import findings
 from lesson_page import first_visit, open_page
 
 import made_up
+from dryward.panels.protocol import PageWidget
 from dryward.panels.stage import LESSON
 from dryward.teaching import lessons
+from dryward.teaching.beliefs import belief
 
 PLAYED = [id for id in lessons.pages() if lessons.module(id, "page").PAGE.play is not None]
 
@@ -60,6 +63,47 @@ def test_a_lesson_is_three_to_five_beats_with_the_free_page(id, tmp_path):
     assert page.controls.keys() == open_page(id, tmp_path / "again").controls.keys()
     start = {name: control.value for name, control in page.controls.items()}
     assert start == {name: control.start for name, control in page.controls.items()}, "the first bet is the page's case"
+
+
+def kinds_styled():
+    """The kinds of lines and shapes that the style sheet of the stage knows."""
+    return set(re.findall(r"\.sc-([a-z-]+)", PageWidget._css))
+
+
+@pytest.mark.parametrize(("id", "number"), beats())
+def test_a_beat_fits_its_page_and_its_scene(id, number, tmp_path):
+    """What it names is there: controls, spots for all choices, beliefs, axes in every shape, a look for each line."""
+    page = first_visit(id, tmp_path)
+    beat = to_beat(page, number)
+    shapes = ("wide", "tall") if len(beat.cases) == 1 else ("post", "strip")  # alone, or two of them
+    stills = [[still[shape] for shape in shapes] for still in page.stage.stills()]
+    assert 1 <= len(beat.cases) <= 2
+    assert not beat.unlocks or beat.unlocks in page.controls
+    for case in beat.cases:
+        assert case.keys() <= page.controls.keys()
+        for name, value in case.items():
+            control = page.controls[name]
+            before = control.value
+            control.put_si(value)  # in its range
+            control.put(before)
+    for held in beat.beliefs:
+        belief(held)
+    for bet in beat.bets:
+        assert len({spot.key for spot in bet.spots}) == len(bet.spots)
+        if bet.name == LESSON:
+            assert {spot.key for spot in bet.spots} == {each.key for each in page.prediction.asked.choices}
+        for spot in bet.spots:
+            assert spot.glyph in ("", "in", "out", "none")
+            assert not spot.belief or belief(spot.belief)
+            assert all(spot.at[0] in shape["axes"] for shape in stills[spot.scene])
+    bet_all(page)
+    styled = kinds_styled()
+    for still, live in zip(page.stage.stills(), page.widget.live["stage"]["scenes"], strict=True):
+        for shape in (still[each] for each in shapes):
+            drawn = set(re.findall(r'class="sc-([a-z-]+)"', shape["svg"]))
+            assert drawn <= styled, drawn - styled
+            places = [place for part in ("marks", "flows") for each in live[part] for place in each["points"]]
+            assert {place[0] for place in places} | {tag["at"][0] for tag in live["tags"]} <= shape["axes"].keys()
 
 
 @pytest.mark.parametrize("system", ["us", "si"])

@@ -2,8 +2,8 @@
 
 How a play is written
 ---------------------
-``course/<name>/beats.py`` has a `Play`: a scene and three to five beats, which
-the page names in ``play``.  A beat says one sentence, asks for one act and
+``course/<name>/beats.py`` has a `Play`: a scene and two to four beats (three to
+five steps with the free page), which the page names in ``play``.  A beat says one sentence, asks for one act and
 answers it with one number a builder can hold.  Three kinds of acts::
 
     Beat("first", bets=(LESSON_BET,))            # the lesson's prediction, made in the picture
@@ -18,6 +18,11 @@ is called there, where that is not its own name; of two scenes ``-first`` and
 ``-second`` are what stands over them.  A bet has ``beat-<id>-<bet>-ask``, and
 ``-<key>`` and ``-<key>-reply`` for each choice.  All get the facts that
 ``Beat.facts`` tells of the states.
+
+The first bet of the first beat is the lesson's prediction, and its `own` case
+is the page as it starts; each of its choices has a `reply` in ``lesson.toml``.
+A beat has one scene or two; what is more than two is drawn in one, with
+`Beat.draw`.  A choice that is no place stands in the room.
 
 Nothing of a state goes to the browser before all bets of a beat are made: the
 scenes are then empty but for what `Play.given` shows, the two airs say.  What
@@ -81,8 +86,8 @@ States = tuple[Any, ...]
 class Spot:
     """A choice of a bet, and where it stands in the picture.
 
-    `glyph` is what marks it: a letter where empty, else "in", "out" or "none"
-    for an arrow.
+    `glyph` is what marks it in the picture and in the list: a letter where
+    empty, else "in" or "out" for an arrow, "none" for an equals sign.
     """
 
     key: str
@@ -248,9 +253,13 @@ class Stage:
             raise PlainError(message("panels.first-the-bet"))
         if not self.on:  # back from the free page: every bet is open again
             self._gone = {beat.id: _Gone() for beat in self.beats}
-        self.at = number
+        before, self.at = self.at, number
+        try:
+            self.stand()
+        except PlainError:
+            self.at = before
+            raise
         self._keep()
-        self.stand()
 
     def _keep(self) -> None:
         """Keep where the learner is, for the next visit."""
