@@ -94,7 +94,7 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
         parts.append(vault.water(profile, state.roof, system, lens=False))
     else:
         text = message("vapor-goes", **passes(page, profile))
-        parts.append({"tags": [scenery.tag(text, ("slope", 0.4, 1.0), "vapor pressure", "over")]})
+        parts.append({"tags": [scenery.tag(text, ("slope", 0.4, 1.0), "vapor pressure", "over", minor=True)]})
     return together(parts)
 
 

@@ -89,7 +89,7 @@ def given(page: Page, state: Any) -> dict[str, Any]:
     for side, (start, end) in HALVES.items():
         other = "out" if side == "in" else "in"
         middle = (start + end) / 2
-        found["tags"].append(scenery.tag(message("backing"), ("cut", middle, _WORDS[other]), "permeance"))
+        found["tags"].append(scenery.tag(message("backing"), ("cut", middle, _WORDS[other]), "permeance", minor=True))
         if not page.stage.shown:
             found["tags"].append(scenery.tag(message("sensitive"), ("cut", middle, _WORDS[side]), "relative humidity"))
     return found
