@@ -268,7 +268,7 @@ def test_dots_cross_at_the_states_own_flux(bare, id, tmp_path):
 
 
 @pytest.mark.browser
-# A phone has the same elements, whose sizes and words are looked at above; `test_access.py` runs axe on one of its beats.
+# A phone has the same elements, looked at above for size and words; `test_access.py` runs axe on a beat of one.
 @pytest.mark.parametrize("size", ["laptop", pytest.param("phone", marks=pytest.mark.slow)])
 @pytest.mark.parametrize("id", PLAYED)
 def test_axe_finds_nothing_in_any_beat(bare, axe, id, size, tmp_path):
