@@ -126,9 +126,16 @@ class Visitor:
             await asyncio.wait_for(self.changed.wait(), max(end - time.monotonic(), 0.001))
 
     async def predict(self, choice=0):
-        """Make the prediction, which unlocks the sliders where there is no stage before them."""
+        """Make the prediction, and go on to the free page, the first choice of every later bet."""
         self.say({"kind": "predict", "choice": choice})
         await self.wait(lambda: self.frame["prediction"]["chosen"] == choice and not self.frame["locked"])
+        while (stage := self.frame["stage"] or {}) and stage["at"] < stage["count"]:
+            if any(each["open"] for each in stage["bets"]):
+                self.say({"kind": "bet", "choice": 0})
+            else:
+                self.say({"kind": "beat", "number": stage["at"] + 1})
+            await self.wait(lambda before=stage: self.frame["stage"] is not before)
+        await self.wait(lambda: self.live["sentence"] and self.frame["questions"])
 
     def say(self, content):
         """Send what a click sends."""

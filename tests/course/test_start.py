@@ -115,7 +115,7 @@ def test_its_links_open_lessons_and_nothing_is_covered(lab, screen):
     screen.select_option("[data-key=type_size]", "16")
     assert screen.locator(".dw-desk-table .dw-lesson-link").count() == len(lessons.pages())
     screen.click("[data-key='open:which-way-vapor-goes']")
-    screen.wait_for_selector(".dw-picture[src]", timeout=90_000)
+    screen.wait_for_selector(".dw-on-stage, .dw-prediction", timeout=90_000)
     assert "03-which-way" in screen.url
     assert screen.errors == []
     assert screen.strangers == []

@@ -351,7 +351,8 @@ def test_dots_cross_at_the_states_own_flux(bare, id, tmp_path):
 
 
 @pytest.mark.browser
-@pytest.mark.parametrize("size", ["laptop", "phone"])
+# A phone has the same elements, looked at above for size and words; `test_access.py` runs axe on a beat of one.
+@pytest.mark.parametrize("size", ["laptop", pytest.param("phone", marks=pytest.mark.slow)])
 @pytest.mark.parametrize("id", PLAYED)
 def test_axe_finds_nothing_in_any_beat(bare, axe, id, size, tmp_path):
     wrong = []
