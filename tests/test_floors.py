@@ -23,6 +23,7 @@ HEAVY = ("numba", "scipy", "pvlib", "CoolProp", "fluids", "pandas")
 LATE = {
     ("dryward.cli.bench", "dryward.panels"): "anywidget",
     ("dryward.cli.bench", "dryward.panels.controls"): "anywidget",
+    ("dryward.cli.bench", "dryward.panels.learner"): "anywidget",
     ("dryward.cli.check", "dryward.report.document"): "matplotlib",
     ("dryward.cli.pages", "dryward.school.learners"): "tornado",
     ("dryward.cli.pages", "dryward.school.server"): "voila",

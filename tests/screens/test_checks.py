@@ -196,6 +196,8 @@ def test_a_lesson_that_is_not_on_the_way_leads_to_the_next_number():
 def test_before_the_bet_nothing_of_the_answer_is_sent(id, tmp_path):
     page = open_page(id, tmp_path)
     for choice in (None, *range(len(page.prediction.asked.choices))):
+        if page.stage.on and choice is not None:
+            break  # once more is played on the stage, where a bet is answered at once
         page.hear({"kind": "predict", "choice": choice})
         shown = page.widget.frame["prediction"]
         assert (shown["right"], shown["reply"]) == (None, "")
