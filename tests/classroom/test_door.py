@@ -214,6 +214,7 @@ def test_a_page_may_not_run_code(server):
     async def tried():
         visitor = Visitor(server.address, enter(server), LESSON)
         await visitor.open()
+        await visitor.predict(1)
         mark = server.folder / "was-here"
         code = f"open({str(mark)!r}, 'w').write('x')"
         for channel_message in ("execute_request", "inspect_request", "complete_request"):

@@ -94,7 +94,10 @@ def test_frost_measured_over_water_is_said_aloud():
         (lambda: HourlyWeather.constant(Air(5, 0.5), hours=0), "Number of hours is 0 h; it must be 1 to 1e\\+06 h"),
         (lambda: HourlyWeather([1.0, 2.0], [300.0]), "Vapor pressure has 1 hours, but temperature has 2"),
         (lambda: HourlyWeather([1.0], [300.0], [-1.0]), "Wind speed is −1 m/s; it must be 0 to 120 m/s"),
-        (lambda: HourlyWeather([0.0, 1.0], [300.0, 900.0]), "Vapor pressure in hour 2 is 900 Pa; air at 1.0 °C holds"),
+        (
+            lambda: HourlyWeather([0.0, 1.0], [300.0, 900.0]),
+            "Vapor pressure in hour 2 is 900 Pa; at 1.0 °C there can be",
+        ),
         (lambda: HourlyWeather([[1.0]], [[300.0]]), "Air temperature must be a list of hours"),
         (lambda: HourlyWeather([1.0], [300.0], latitude=91), "Latitude is 91 °; it must be −90 to 90 °"),
         (lambda: HourlyWeather([1.0, np.nan], [300.0, 300.0]), "Air temperature is not a number"),

@@ -3,7 +3,8 @@
 How a play is written
 ---------------------
 ``course/<name>/beats.py`` has a `Play`: a scene and two to four beats (three to
-five steps with the free page), which the page names in ``play``.  A beat says one sentence, asks for one act and
+five steps with the free page), which the page names in ``play``.  A beat says
+one sentence, asks for one act and
 answers it with one number a builder can hold.  Three kinds of acts::
 
     Beat("first", bets=(LESSON_BET,))            # the lesson's prediction, made in the picture
@@ -253,11 +254,11 @@ class Stage:
             raise PlainError(message("panels.first-the-bet"))
         if not self.on:  # back from the free page: every bet is open again
             self._gone = {beat.id: _Gone() for beat in self.beats}
-        before, self.at = self.at, number
+        came_from, self.at = self.at, number
         try:
             self.stand()
         except PlainError:
-            self.at = before
+            self.at = came_from
             raise
         self._keep()
 

@@ -154,6 +154,15 @@ def colors() -> dict[str, str]:
     return {f"--q-{name.replace(' ', '-')}": each.color for name, each in style.LOOKS.items()}
 
 
+def scattered(number: int) -> Point:
+    """A place in the unit square: those of 0, 1, 2 ... fill it evenly, the same each time.
+
+    The R2 sequence, which is to the plane what the golden section is to a line: each step is a power of 1 over the
+    number whose cube is itself and 1.
+    """
+    return (0.5 + number * 0.754878) % 1, (0.5 + number * 0.569840) % 1
+
+
 # --- what stands outside ------------------------------------------------------------
 
 
@@ -167,8 +176,7 @@ def sky(scene: Scene, season: str) -> None:
         _sun(scene, (x, y))
     elif season == "winter":
         for k in range(14):
-            # Scattered evenly, the same each time (the R2 sequence, which is to the plane what the golden section is).
-            across, down = (0.5 + k * 0.754878) % 1, (0.5 + k * 0.569840) % 1
+            across, down = scattered(k)
             _flake(scene, (wide * (0.04 + 0.93 * across), high * (0.05 + 0.27 * down)))
     elif season == "night":
         scene.path(f"M{x:.0f} {y - 30:.0f}a34 34 0 1 0 26 58a28 28 0 1 1 -26 -58z", "moon")
@@ -314,7 +322,7 @@ def crawlspace(scene: Scene, person_at: float | None = 0.76) -> None:
     # Bare earth, with stones in it.
     scene.filled(_corners(left + wall, earth, right - wall, high), "earth", "ground")
     for k in range(24):
-        across, down = (0.5 + k * 0.754878) % 1, (0.5 + k * 0.569840) % 1
+        across, down = scattered(k)
         x, y = left + wall + (right - left - 2 * wall) * across, earth + 8 + (high - earth - 14) * down
         scene.circle((x, y), 2.5 + 2.5 * down, "stone")
     # A window, and someone beside it.

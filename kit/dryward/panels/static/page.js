@@ -99,6 +99,8 @@ function laidTogether(ground, moving) {
 function picturePart(frame, kept) {
   const column = make("div", { class: "dw-pictures" });
   frame.pictures.forEach((each, index) => {
+    // Before the bet there is no picture at all, only where it will stand.
+    if (frame.locked) return column.append(make("p", { class: "dw-cover" }, say("covered")));
     // The same img elements throughout: a new one would blink while it decodes.
     if (!kept[index]) kept[index] = layeredPicture();
     column.append(kept[index].element);
@@ -321,7 +323,7 @@ function render({ model, el }) {
       const picture = kept[index];
       if (!picture) return;
       if (shown !== live.drawn) putPicture(picture, grounds[index], bytes);
-      const alt = page.locked ? say("covered") : live.alts[index];
+      const alt = live.alts[index];
       if (picture.moving.alt !== alt) picture.moving.alt = alt;
     });
     if (live.pictures.length) shown = live.drawn;
@@ -336,7 +338,7 @@ function render({ model, el }) {
     setText(parts.given, together(live.given));
     parts.work.classList.toggle("dw-busy", live.busy);
     if (page.open.has("arithmetic")) parts.steps.replaceChildren(...steps(live.steps));
-    tell(live.trouble || (page.locked ? say("covered") : live.sentence));
+    tell(live.trouble || (page.locked ? say("covered") : together(live.sentence)));
   }
 
   // A screen reader hears the sentence once the slider has come to rest, not at every step.
