@@ -94,11 +94,13 @@ def test_no_air_has_one_times_the_water_of_the_other(tmp_path):
 
 
 def test_the_checks_with_their_fixed_numbers():
-    cooled, heated, wet = asked.fixed("read-the-air")
+    cooled, heated, fog = asked.fixed("read-the-air")
     assert round(cooled.answer) == 82
     assert {round(each.value) for each in cooled.choices} == {20, 40, 82, 100}
     assert round(heated.answer, 1) == 44.6
-    assert wet.answer == "Only the pipe."
+    outdoors, indoors = (float(air.saturation_vapor_pressure(to_si(each, "degF"))) for each in (30, 70))
+    assert fog.answer == f"As little as before: about {95 * outdoors / indoors:.0f} % RH."
+    assert {each.belief for each in fog.choices} == {"", "winter-fog-is-wet-air", "heating-dries-the-air"}
 
 
 def test_the_prediction_and_its_numbers():

@@ -39,17 +39,14 @@ heated-ask = Air at { $start } and { $rh } is heated to { $rise }. Where is its 
 heated-hint = Which number of air A on the page counts its water? Set { $start } and { $rh }, and read it.
 heated-dew-point-is-air-temperature-reply = The dew point counts water, not heat. No water was added.
 heated-heating-dries-the-air-reply = RH falls when you heat air. The water, and so the dew point, stays.
-wet-things-why = The dew point of this room is { $dew }. Only what is colder than that gets wet.
-wet-things-ask = The room is { $warm } and { $rh }. The window glass is { $glass }, a water pipe is { $pipe }. What gets wet?
-wet-things-hint = Set air A on the page to { $warm } and { $rh } and read its dew point. Hold the glass and the pipe against it.
-wet-things-right = Only the pipe.
-wet-things-treats-the-sign = Only the glass.
-wet-things-treats-the-sign-reply = The glass is { $glass }, above the dew point of this room, { $dew }. It stays dry. The pipe, { $pipe }, is below it.
-wet-things-dew-point-is-air-temperature = Both. They are colder than the room.
-wet-things-dew-point-is-air-temperature-reply = Colder than the room is not yet wet. The dew point is { $dew }: the pipe, { $pipe }, is below it, and the glass, { $glass }, is not.
-wet-things-dew-point-is-air-temperature-seems = What sweats is always cold.
-wet-things-rh-alone = Neither. { $rh } is far from 100 %.
-wet-things-rh-alone-reply = At { $warm } it is far from 100 %, yes. At the pipe the same air is cooled to { $pipe }, and from { $dew } down it is at 100 %.
+brought-in-why = Its dew point stays { $dew }, and at { $warm } that is only about { $then } RH.
+brought-in-ask = There is fog outside: { $cold } and { $fog }. This air comes into the house and is heated to { $warm }. How much vapor has it then?
+brought-in-hint = Set the fog as air B on the page and read its dew point. What would heat do to that number?
+brought-in-right = As little as before: about { $then } RH.
+brought-in-winter-fog-is-wet-air = Much. Foggy air is wet air, and it brings that in.
+brought-in-winter-fog-is-wet-air-reply = { $fog } of little is little. The dew point of this fog is { $dew }, and at { $warm } that is only about { $then } RH.
+brought-in-heating-dries-the-air = Less than before. The heat takes water out of it.
+brought-in-heating-dries-the-air-reply = RH falls from { $fog } to about { $then }, but no water goes anywhere: the dew point stays { $dew }.
 
 ## The picture
 

@@ -1,4 +1,4 @@
-"""Checks: cooling air, heating air, and which cold thing gets wet."""
+"""Checks: cooling air, heating air, and winter fog brought into a warm house."""
 
 from dryward import air
 from dryward.teaching import vault
@@ -39,19 +39,17 @@ def heated(draw: Draw) -> Question | None:
     )
 
 
-def wet_things(draw: Draw) -> Question | None:
-    """Which of two cold things gets wet in a room."""
+def brought_in(draw: Draw) -> Question | None:
+    """Foggy winter air that comes into the house and is heated."""
+    cold = draw.pick(30, (20, 25, 30, 35))
+    fog = draw.pick(95, (90, 95))
     warm = draw.pick(70, (68, 70, 72))
-    rh = draw.pick(40, (35, 40, 45, 50))
-    dew = from_si(vault.air(warm, rh).dew_point, "degF")
-    glass = draw.pick(48, range(40, 62))
-    pipe = draw.pick(42, range(34, 58))
-    if not (glass >= dew + 2 and pipe <= dew - 2):
-        return None
-    draw.note(warm=warm, rh=rh, glass=glass, pipe=pipe)
-    draw.tell("degF", dew=dew, warm=warm, glass=glass, pipe=pipe)
-    draw.tell("%", rh=rh)
-    return draw.ask("treats-the-sign", "dew-point-is-air-temperature", "rh-alone")
+    draw.note(cold=cold, fog=fog, warm=warm)
+    outdoors = vault.air(cold, fog)
+    then = 100 * air.relative_humidity(to_si(warm, "degF"), outdoors.vapor_pressure)
+    draw.tell("degF", cold=cold, warm=warm, dew=from_si(outdoors.dew_point, "degF"))
+    draw.tell("%", fog=fog, then=round(float(then)))
+    return draw.ask("winter-fog-is-wet-air", "heating-dries-the-air")
 
 
-CHECKS = (cooled, heated, wet_things)
+CHECKS = (cooled, heated, brought_in)

@@ -41,14 +41,15 @@ step-wood = But the { $layer } is wood. Its curve, at the { $humidity } of its f
 
 ## The questions
 
-line-moves-why = Damper room air has a higher dew point. The roof is that warm nearer to the room, so the line goes from { $first } to { $then } into the fill.
-line-moves-ask = It is { $cold } outside. Indoor RH goes up from { $low } to { $high } at { $room }. Where does the dew-point line in the fill go?
-line-moves-hint = Move the indoor humidity on the page and watch two things: the dew point of the room, and where the roof is that cold.
-line-moves-right = Toward the room: from { $first } to { $then } into the fill.
-line-moves-outward = Outward: from { $then } to { $first } into the fill.
-line-moves-outward-reply = It goes the other way, from { $first } to { $then } into the fill. Damper room air has a higher dew point, and the roof is that warm nearer to the room.
-line-moves-stays = It stays at { $first }. Only the cold moves it.
-line-moves-stays-reply = The cold is one end of it, the room air is the other. With { $high } in the room its dew point is higher, so the line goes to { $then }.
+passes-why = The check asks for water at a face. It does not ask the wood, which would settle at { $moist }, over the caution of { $caution }. It knows no leak and no rain.
+passes-ask = A film of { $perms } is inside, OSB is outside. With { $room } and { $rh } in the room and { $cold } outside the check finds no water. What do you know of this roof?
+passes-hint = Set this day on the page. What does it say besides that no water gathers?
+passes-right = No water gathers that day. What the wood does is another question.
+passes-passed = It is fine. It passed.
+passes-passed-reply = A yes sounds final. But the wood would settle at { $moist }, over the caution of { $caution }, and the check does not ask the wood.
+passes-rots = It will rot. OSB out there fails sooner or later.
+passes-rots-reply = A warning is not yet rot. The wood would settle at { $moist }: over the caution of { $caution }, and below the { $damage } of damage. Look closer.
+
 water-at-the-line-why = The vapor does not stop at the line. It passes on through the open layer, and even the coldest face stays at { $humid } RH, below 100 %.
 water-at-the-line-ask = The room is { $room } and { $rh }, it is { $cold } and 80 % outside. The dew-point line lies { $line } into the fill, and the outer membrane has { $perms }. Is there water at the line?
 water-at-the-line-hint = Set the outer layer on the page to the open sheet. Read the highest humidity in the roof, and where it is.
@@ -57,6 +58,8 @@ water-at-the-line-dew-point-is-a-place = Yes. That is where the air is at its de
 water-at-the-line-dew-point-is-a-place-reply = The room's air would be at 100 % there. But the vapor thins out on its way and passes through the open layer. Even the coldest face stays at { $humid } RH.
 water-at-the-line-only-at-night = Only at night.
 water-at-the-line-only-at-night-reply = This cold does not change with the hour. The vapor passes on through the open layer, and the coldest face stays at { $humid } RH all day and all night.
+water-at-the-line-outward = Not yet. With damper room air the line goes outward to the membrane, and then it is wet there.
+water-at-the-line-outward-reply = Damper room air has a higher dew point, so the line goes the other way, toward the room. And at { $humid } RH not even the membrane is at 100 %.
 # What follows the fill, in the question below.
 risk-face-osb = OSB of { $perms }
 risk-face-other-layer = an outer layer of { $perms }

@@ -1,4 +1,4 @@
-"""Checks: the line moves, the line is not the water, and what makes the face at risk."""
+"""Checks: one check does not decide, the line is not the water, and what makes the face at risk."""
 
 from dryward import language
 from dryward.teaching.questions import Draw, Question
@@ -11,18 +11,20 @@ message = language.beside(__file__)
 ROOM = 70
 
 
-def line_moves(draw: Draw) -> Question | None:
-    """Where the dew-point line goes when the room gets more humid."""
-    low, high = draw.pick((20, 60), ((20, 50), (25, 50), (20, 60), (25, 60), (30, 60)))
-    cold = draw.pick(20, (5, 10, 15, 20, 25))
-    draw.note(low=low, high=high, outdoor=cold)
-    first, then = (line_inches(roof(), (ROOM, rh), (cold, 80)) for rh in (low, high))
-    assert first is not None  # such cold has a line at every RH that is drawn
-    assert then is not None
-    draw.tell("in", first=first, then=then)
-    draw.tell("degF", cold=cold, room=ROOM)
-    draw.tell("%", low=low, high=high)
-    return draw.ask(("line-moves-wrong-way", "outward"), ("line-moves-wrong-way", "stays"))
+def passes(draw: Draw) -> Question | None:
+    """What a check for water says of a roof whose wood would settle over its caution."""
+    rh = draw.pick(40, (35, 40, 45))
+    cold = draw.pick(36, (33, 34, 36, 37, 38, 39, 40))
+    case = roof(1.0, "OSB"), (ROOM, rh), (cold, 80)
+    draw.note(indoor_rh=rh, outdoor=cold)
+    found = verdict(*case).finding("wood-moisture")
+    if gain(*case) > 0 or found is None or found.state == DRY:
+        return None
+    caution, damage = found.criterion.caution, found.criterion.damage
+    draw.tell("%", rh=rh, moist=round(found.value), caution=caution, damage=damage)
+    draw.tell("degF", room=ROOM, cold=cold)
+    draw.tell("perm", perms=1)
+    return draw.ask(("one-check-decides", "passed"), ("one-check-decides", "rots"))
 
 
 def water_at_the_line(draw: Draw) -> Question | None:
@@ -39,7 +41,7 @@ def water_at_the_line(draw: Draw) -> Question | None:
     draw.tell("degF", room=ROOM, cold=cold)
     draw.tell("in", line=line)
     draw.tell("perm", perms=50)
-    return draw.ask("dew-point-is-a-place", "only-at-night")
+    return draw.ask("dew-point-is-a-place", "only-at-night", ("line-moves-wrong-way", "outward"))
 
 
 def risk_face(draw: Draw) -> Question | None:
@@ -100,4 +102,4 @@ def risk_face(draw: Draw) -> Question | None:
     )
 
 
-CHECKS = (line_moves, water_at_the_line, risk_face)
+CHECKS = (passes, water_at_the_line, risk_face)
