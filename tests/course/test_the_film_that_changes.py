@@ -405,8 +405,13 @@ def test_the_film_is_drawn_as_it_is(beat, tmp_path):
             gaps.append((state.permeance, 1 - solid / 0.96))
         axes = "cut" if beat == "sides" else "lens"
         inner = [flow for flow in scene["flows"] if flow["points"][0][0] == axes and not flow["spread"]]
-        rate = sum(abs(found.vapor_flux_in) for found in sheets) * 86400 * 92.903 / 29.5735e-3 * film_in_vault.DOTS
+        ounces = 86400 * 92.903 / 29.5735e-3 * film_in_vault.DOTS
+        rate = sum(abs(found.vapor_flux_in) for found in sheets) * ounces
         assert sum(flow["rate"] for flow in inner) == pytest.approx(rate, rel=0.01)
+        # What passes the outermost face, at the same scale.
+        last = [flow for flow in scene["flows"] if flow["spread"] and max(each[2] for each in flow["points"]) > 1.0]
+        rate = sum(abs(found.vapor_flux_out) for found in sheets) * ounces
+        assert sum(flow["rate"] for flow in last) == pytest.approx(rate, rel=0.01)
         for flow in inner:
             (_, _, start), (_, _, end) = flow["points"]
             assert (start < end) == (state.profile.vapor_flux_in > 0)

@@ -128,7 +128,7 @@ def vapor(profile: Profile, assembly: Assembly, number: int = DOTS) -> dict[str,
     return {"flows": flows}
 
 
-def dots(flux: float, number: int = DOTS) -> float:
+def dots(flux: float, number: int) -> float:
     """Dots a minute of a flux [kg/(s m2)], so many for each fluid ounce a day."""
     return abs(flux) / OUNCE * number
 

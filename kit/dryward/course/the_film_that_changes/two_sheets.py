@@ -6,7 +6,7 @@ from typing import Any
 
 from dryward import language
 from dryward.building import LaminateMembrane
-from dryward.course.the_film_that_changes.film_in_vault import FILM, filled, gap, season, through_gaps, together
+from dryward.course.the_film_that_changes.film_in_vault import DOTS, FILM, filled, gap, season, through_gaps, together
 from dryward.panels.stage import Page
 from dryward.physics import steady
 from dryward.pictures import scenery, vault
@@ -139,5 +139,5 @@ def _vapor(profile: steady.Profile, along: tuple[float, float]) -> list[dict[str
     flows = through_gaps(profile, "cut", [(s, 0.02, _OUTER) for s in places])
     flux = float(profile.vapor_flux_out)
     ends = (("cut", sum(along) / 2, _OUTER), ("cut", sum(along) / 2, 1.12))
-    flows.append(scenery.flow(vault.dots(flux), *(ends if flux > 0 else ends[::-1]), spread=along[1] - along[0]))
+    flows.append(scenery.flow(vault.dots(flux, DOTS), *(ends if flux > 0 else ends[::-1]), spread=along[1] - along[0]))
     return flows
