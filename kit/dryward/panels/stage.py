@@ -195,6 +195,7 @@ class Stage:
         self._gone = {beat.id: _Gone() for beat in self.beats}
         self._stills: dict[Any, dict[str, Any]] = {}
         self.states: States = ()
+        self._facts: Mapping[str, Any] | None = None
         #: The states of the beat's case, before anything was moved.
         self.first: States = ()
         left, through = page.settings.left_off(page.id)
@@ -269,7 +270,7 @@ class Stage:
 
     def stand(self) -> None:
         """Put the page's controls into the case of the beat."""
-        self.first = ()
+        self.first, self._facts = (), None
         controls = self.page.controls
         for control in controls.values():
             control.put(control.start)
@@ -338,6 +339,7 @@ class Stage:
             for number, case in enumerate(beat.cases)
         )
         self.first = self.first or self.states
+        self._facts = None
         reached = self.shown and (beat.aim is None or beat.aim(self.page, self.states))
         self.gone.done = reached or (beat.stays and self.gone.done)
 
@@ -374,7 +376,7 @@ class Stage:
                 parts.append(self.play.shows(self.page, state))
                 if self.beat.marks:
                     parts.append(self.beat.marks(self.page, state))
-            scenes.append({name: [one for part in parts for one in part.get(name, ())] for name in _PARTS})
+            scenes.append(scenery.together(parts))
         done = self.gone.done and self.shown
         answer = self._text("answer") if done else ""
         return {
@@ -451,8 +453,10 @@ class Stage:
         id = f"beat-{self.beat.id}-{name}"
         if not need and id not in self.play.texts:
             return ""
+        if self._facts is None:  # a beat has a dozen texts, and all are told the same
+            self._facts = self.beat.facts(self.page, self.states)
         # A unit that ends in a dot needs no second one.
-        return self.play.texts(id, **self.beat.facts(self.page, self.states)).replace("..", ".")
+        return self.play.texts(id, **self._facts).replace("..", ".")
 
 
 def _drawn(draw: Callable[[Scene, Any], None], shape: str, state: Any) -> dict[str, Any]:
@@ -463,4 +467,3 @@ def _drawn(draw: Callable[[Scene, Any], None], shape: str, state: Any) -> dict[s
 
 #: The bet whose words are the lesson's prediction.
 LESSON = "lesson"
-_PARTS = ("marks", "tags", "flows")

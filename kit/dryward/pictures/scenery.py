@@ -12,7 +12,7 @@ Nothing here needs Matplotlib.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -244,7 +244,7 @@ def stack(scene: Scene, name: str, axes: Axes, assembly: Assembly) -> None:
     drawn = layers_through(assembly)
     for _, kind, a, b in drawn:
         if kind != "membrane":
-            scene.filled([axes.at(0, a), axes.at(1, a), axes.at(1, b), axes.at(0, b)], f"layer-{kind}", kind)
+            scene.filled(axes.corners((0, 1), (a, b)), f"layer-{kind}", kind)
     for layer, kind, a, _ in drawn:
         if kind == "membrane" and layer.name != "paint":
             scene.line([axes.at(0, a), axes.at(1, a)], membrane_kind(layer))
@@ -380,8 +380,7 @@ def lens(scene: Scene, name: str, middle: Point, radius: float, of: Place, bands
     total, before = sum(share for _, share in bands), 0.0
     for kind, share in bands:
         after = before + share / total
-        corners = [axes.at(0, before), axes.at(1, before), axes.at(1, after), axes.at(0, after)]
-        scene.filled(corners, f"layer-{kind}", kind)
+        scene.filled(axes.corners((0, 1), (before, after)), f"layer-{kind}", kind)
         before = after
     scene.parts.append("</g>")
     scene.circle(middle, radius, "lens-rim")
@@ -457,6 +456,12 @@ def tag(text: str, at: Place, look: str = "", side: str = "middle", minor: bool 
 def flow(rate: float, *places: Place, spread: float = 0.0) -> dict[str, Any]:
     """Dots that go from place to place, so many a minute; `spread` scatters them along the axes."""
     return {"rate": rate, "points": [list(each) for each in places], "spread": spread}
+
+
+def together(parts: Iterable[Mapping[str, Any]]) -> dict[str, Any]:
+    """The marks, tags and flows of several parts, in their order."""
+    found = list(parts)
+    return {name: [each for part in found for each in part.get(name, ())] for name in ("marks", "tags", "flows")}
 
 
 def _look(name: str) -> str:

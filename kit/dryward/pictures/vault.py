@@ -18,9 +18,11 @@ from dryward.weather import Air
 #: Dots a minute for a fluid ounce of water a day on the roof that fluxes are told on.
 DOTS = 30
 #: The flux of one fluid ounce a day on that roof [kg/(s m2)].
-OUNCE = to_si(1.0, "fl oz") * 1000.0 / (86400.0 * amounts.ROOF["us"])
+OUNCE = to_si(1.0, "fl oz") / amounts.a_day(1.0, "us")
 #: Water that gathers so fast is drawn as much [kg/(s m2)].
 _MUCH = to_si(5.0, "g/m2/day")
+#: Snow lies below the first, and the sun burns above the second [degC].
+_COLD, _HOT = to_si(45.0, "degF"), to_si(80.0, "degF")
 #: Where the lens stands, and its radius, in each shape [px].
 _LENSES = {
     "wide": ((846.0, 486.0), 118.0),
@@ -30,6 +32,11 @@ _LENSES = {
 }
 #: Where someone stands in the room, as a share of the width.
 _PERSON = {"wide": 0.5, "tall": 0.42, "post": 0.4, "strip": 0.52}
+
+
+def season(temperature: float) -> str:
+    """The season that a temperature outdoors [degC] is drawn as."""
+    return "winter" if temperature < _COLD else "summer" if temperature > _HOT else "mild"
 
 
 def draw(scene: Scene, assembly: Assembly, season: str, at: str = "outer layer") -> None:
@@ -57,13 +64,13 @@ def airs(
     """The two airs, in words at their places."""
     tags = []
     for name, air, at in (("room", indoor, room_at), ("outdoors", outdoor, outdoors_at)):
-        temperature, humidity = _state(air.temperature, air.relative_humidity, system)
+        temperature, humidity = told(air.temperature, air.relative_humidity, system)
         text = message(f"pictures.air-of-{name}", temperature=temperature, humidity=humidity)
         tags.append(scenery.tag(text, at))
     return {"tags": tags}
 
 
-def _state(temperature: float, humidity: float, system: str) -> tuple[str, str]:
+def told(temperature: float, humidity: float, system: str) -> tuple[str, str]:
     """A temperature and a relative humidity, each on one line with its unit."""
     return (
         kept_together(units.show(temperature, "temperature", system, 0)),
@@ -102,7 +109,7 @@ def water(profile: Profile, assembly: Assembly, system: str, lens: bool = True) 
 def face(profile: Profile, layer: str, system: str) -> dict[str, Any]:
     """How warm and how humid the inner face of a layer is, in words at the lens."""
     node = profile.face(layer, 0)
-    temperature, humidity = _state(float(profile.temperature[node]), float(profile.relative_humidity[node]), system)
+    temperature, humidity = told(float(profile.temperature[node]), float(profile.relative_humidity[node]), system)
     text = message("pictures.face-is", temperature=temperature, humidity=humidity)
     return {"tags": [scenery.tag(text, ("lens", 0.5, 1.0), "", "over", minor=True)]}
 
@@ -135,7 +142,7 @@ def dots(flux: float, number: int) -> float:
 
 def a_day(flux: float, system: str) -> str:
     """A flux [kg/(s m2)] as the water of a day on the roof that fluxes are told on, in few words."""
-    return amounts.water(abs(flux) * 86400.0 * amounts.ROOF[system] / 1000.0, system)
+    return amounts.water(amounts.a_day(flux, system), system)
 
 
 def scale(system: str, number: int = DOTS) -> str:

@@ -58,6 +58,24 @@ def water(volume: float, unit_system: str) -> str:
     return _at_least(volume * 1e6, "mL") if volume < 0.995e-3 else kept_together(with_unit(_two(volume * 1000), "L"))
 
 
+def of_a_roof(mass_per_area: float, unit_system: str) -> float:
+    """Water on each part of a face [kg/m2] as the volume on the whole roof that fluxes are told on [m3].
+
+    Examples
+    --------
+    By hand: 1 kg/m2 on 100 m2 are 100 kg, 0.1 m3 of water.
+
+    >>> of_a_roof(1.0, "si")
+    0.1
+    """
+    return mass_per_area * ROOF[unit_system] / WATER_DENSITY
+
+
+def a_day(flux: float, unit_system: str) -> float:
+    """A flux of water or vapor [kg/(s m2)] as its volume in a day on that roof [m3], by its size."""
+    return of_a_roof(abs(flux) * DAY, unit_system)
+
+
 def on_a_roof(flux: float, unit_system: str) -> str:
     """A flux of water or vapor [kg/(s m2)] as what it brings in a day on 1000 ft2 of roof, in SI on 100 m2.
 
@@ -68,13 +86,12 @@ def on_a_roof(flux: float, unit_system: str) -> str:
     >>> print(on_a_roof(20e-3 / DAY, "us"), on_a_roof(20e-3 / DAY, "si"), sep=", ")
     3.9 pints a day on 1000 ft² of roof, 2 L a day on 100 m² of roof
     """
-    volume = abs(flux) * DAY * ROOF[unit_system] / WATER_DENSITY
-    return message("units.on-a-roof", water=water(volume, unit_system), area=roof_area(unit_system))
+    return message("units.on-a-roof", water=water(a_day(flux, unit_system), unit_system), area=roof_area(unit_system))
 
 
 def buckets(flux: float, unit_system: str) -> float:
     """The same flux [kg/(s m2)] as buckets on that roof in a winter [-]."""
-    return abs(flux) * WINTER * DAY * ROOF[unit_system] / WATER_DENSITY / BUCKET[unit_system]
+    return a_day(flux, unit_system) * WINTER / BUCKET[unit_system]
 
 
 def a_winter(flux: float, unit_system: str) -> str:

@@ -45,7 +45,7 @@ def gap(permeance: float) -> float:
 
 def season(state: Any) -> str:
     """Of the sky."""
-    return "winter" if state.outdoor.temperature < to_si(45.0, "degF") else "summer"
+    return vault.season(state.outdoor.temperature)
 
 
 def draw(scene: Scene, state: Any) -> None:
@@ -95,7 +95,7 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
     else:
         text = message("vapor-goes", **passes(page, profile))
         parts.append({"tags": [scenery.tag(text, ("slope", 0.4, 1.0), "vapor pressure", "over", minor=True)]})
-    return together(parts)
+    return scenery.together(parts)
 
 
 def passes(page: Page, profile: steady.Profile) -> dict[str, Any]:
@@ -127,8 +127,3 @@ def through_gaps(profile: steady.Profile, axes: str, ways: list[tuple[float, flo
         rate = vault.dots(flux, DOTS) * share / sum(shares)
         flows.append(scenery.flow(rate, *(ends if flux > 0 else ends[::-1])))
     return flows
-
-
-def together(parts: list[dict[str, Any]]) -> dict[str, Any]:
-    """Marks, tags and flows of several parts."""
-    return {name: [each for part in parts for each in part.get(name, ())] for name in ("marks", "tags", "flows")}

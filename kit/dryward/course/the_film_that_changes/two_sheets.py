@@ -6,12 +6,12 @@ from typing import Any
 
 from dryward import language
 from dryward.building import LaminateMembrane
-from dryward.course.the_film_that_changes.film_in_vault import DOTS, FILM, filled, gap, season, through_gaps, together
+from dryward.course.the_film_that_changes.film_in_vault import DOTS, FILM, filled, gap, season, through_gaps
 from dryward.panels.stage import Page
 from dryward.physics import steady
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Scene
-from dryward.units import DAY, amounts, from_si, to_si
+from dryward.units import amounts, from_si, to_si
 
 message = language.beside(__file__)
 
@@ -78,7 +78,7 @@ def passes(state: Any, system: str) -> dict[str, float]:
     unit = "fl oz" if system == "us" else "mL"
     found = {}
     for side, (_, profile) in ways(state).items():
-        volume = abs(float(profile.vapor_flux_in)) * DAY * amounts.ROOF[system] / 1000.0
+        volume = amounts.a_day(float(profile.vapor_flux_in), system)
         found[side] = to_si(float(f"{from_si(volume, unit):.2g}"), unit)
     return found
 
@@ -120,7 +120,7 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
                 "flows": _vapor(profile, along),
             }
         )
-    return together(parts)
+    return scenery.together(parts)
 
 
 def _water(profile: steady.Profile, along: tuple[float, float]) -> list[dict[str, Any]]:

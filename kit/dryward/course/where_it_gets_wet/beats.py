@@ -26,16 +26,12 @@ CAUTION = 20.0
 
 def signature(state: Any) -> Any:
     """What of a state stands still: the layers, and the season."""
-    return state.roof.layers, _season(state)
-
-
-def _season(state: Any) -> str:
-    return "winter" if state.outdoor.temperature < to_si(45.0, "degF") else "mild"
+    return state.roof.layers, vault.season(state.outdoor.temperature)
 
 
 def draw(scene: Scene, state: Any) -> None:
     """The vault, with a lens on the face at risk."""
-    vault.draw(scene, state.roof, _season(state), OUTER)
+    vault.draw(scene, state.roof, vault.season(state.outdoor.temperature), OUTER)
 
 
 def given(page: Page, state: Any) -> dict[str, Any]:
@@ -53,7 +49,12 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
     ]
     if not state.profile.wet_planes:
         parts.append(vault.face(state.profile, OUTER, system))
-    return {name: [each for part in parts for each in part.get(name, ())] for name in ("marks", "tags", "flows")}
+    return scenery.together(parts)
+
+
+def _whole(mass: float, page: Page) -> str:
+    """Water of each part of a face [kg/m2] as that of the whole roof, in words."""
+    return amounts.water(amounts.of_a_roof(mass, page.unit_system), page.unit_system)
 
 
 def wood(state: Any) -> float:
@@ -162,7 +163,7 @@ def wood_facts(page: Page, states: States) -> dict[str, Any]:
         "second": amount(second, "% MC", page.unit_system, named=False),
         # Of the readings as they are shown, so that the sum on the screen is right.
         "points": units.number(abs(round(first) - round(second)), 0),
-        "water": amounts.water(mass * amounts.ROOF[page.unit_system] / 1000.0, page.unit_system),
+        "water": _whole(mass, page),
     }
 
 
@@ -213,10 +214,9 @@ def year_facts(page: Page, states: States) -> dict[str, Any]:
     """What each roof held at most, and what is left a year later."""
     osb, closed = (year(state) for state in states)
     assert osb.dries_out
-    roof = amounts.ROOF[page.unit_system] / 1000.0
     return {
-        "most": amounts.water(osb.peak * roof, page.unit_system),
-        "more": amounts.water(float(closed.growth) * roof, page.unit_system),
+        "most": _whole(osb.peak, page),
+        "more": _whole(float(closed.growth), page),
         "flux": units.show(float(closed.growth), "area density", page.unit_system),
     }
 
@@ -224,7 +224,7 @@ def year_facts(page: Page, states: States) -> dict[str, Any]:
 def left_over(page: Page, state: Any) -> dict[str, Any]:
     """What a year leaves behind, in words at the face."""
     found = year(state)
-    left = amounts.water(float(found.growth) * amounts.ROOF[page.unit_system] / 1000.0, page.unit_system)
+    left = _whole(float(found.growth), page)
     text = message("left-after-a-year", dries=bool(found.dries_out), left=left)
     return {"tags": [scenery.tag(text, ("slope", 0.75, 1.0), "moisture content", "over")]}
 

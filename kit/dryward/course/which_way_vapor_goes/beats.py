@@ -54,19 +54,16 @@ def way(push: float) -> str:
 # --- the scenes -----------------------------------------------------------------------
 
 
-def _season(state: Any) -> str:
-    warmth = state.outside.temperature
-    return "winter" if warmth < to_si(45.0, "degF") else "summer" if warmth > to_si(80.0, "degF") else "mild"
-
-
 def _cooled(state: Any) -> bool:
     """Whether an air conditioner runs."""
-    return bool(_season(state) == "summer" and state.inside.temperature < state.outside.temperature)
+    return bool(
+        vault.season(state.outside.temperature) == "summer" and state.inside.temperature < state.outside.temperature
+    )
 
 
 def signature(state: Any) -> Any:
     """What of a state stands still: the season, and the air conditioner."""
-    return _season(state), _cooled(state)
+    return vault.season(state.outside.temperature), _cooled(state)
 
 
 def _sides(scene: Scene, face: str, outdoors: Point) -> None:
@@ -92,7 +89,7 @@ _REACH = {"slope": 0.85, "floor": 6.0}
 
 def draw(scene: Scene, state: Any) -> None:
     """The room under its ceiling, the sky over it, and the line on which a bet is drawn."""
-    scenery.vault(scene, CEILING, _season(state), person_at=_PERSON[scene.shape])
+    scenery.vault(scene, CEILING, vault.season(state.outside.temperature), person_at=_PERSON[scene.shape])
     if _cooled(state):
         wide, high = scene.size
         scenery.air_conditioner(scene, (0.62 * wide, 0.74 * high), 0.12 * wide)
@@ -127,10 +124,7 @@ def given(page: Page, state: Any) -> dict[str, Any]:
 
 def _said(page: Page, air: Air) -> tuple[str, str]:
     """How warm an air is, and its RH."""
-    return (
-        kept_together(page.show(air.temperature, "temperature", 0)),
-        kept_together(page.show(air.relative_humidity, "relative humidity")),
-    )
+    return vault.told(air.temperature, air.relative_humidity, page.unit_system)
 
 
 def pressure(page: Page, air: Air) -> str:
@@ -154,8 +148,7 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
     marks, tags = [], []
     for side, air in (("inside", state.inside), ("outside", state.outside)):
         long = air.vapor_pressure / FULL
-        corners = ((_COLUMNS - _HALF, 0.0), (_COLUMNS + _HALF, 0.0), (_COLUMNS + _HALF, long), (_COLUMNS - _HALF, long))
-        marks.append(scenery.area("vapor pressure", *((side, s, d) for s, d in corners)))
+        marks.append(scenery.band("vapor pressure", side, (_COLUMNS - _HALF, _COLUMNS + _HALF), (0.0, long)))
         tags.append(scenery.tag(pressure(page, air), (side, _COLUMNS + _HALF, long / 2), "vapor pressure", "right"))
     goes = way(state.push)
     ends = [("inside", _ARROW, 0.5), ("outside", _ARROW, 0.5)]
@@ -177,7 +170,7 @@ def scale(page: Page) -> str:
     floor = _under_floor(page)
     digits = 0 if page.unit_system == "us" and not floor else 1
     permeance = page.show(SUBFLOOR if floor else DRYWALL, "permeance", digits)
-    ounce = amounts.water(vault.OUNCE * 86400.0 * amounts.ROOF[page.unit_system] / 1000.0, page.unit_system)
+    ounce = vault.a_day(vault.OUNCE, page.unit_system)
     return message(
         "dots-stand-for",
         floor=floor,
@@ -208,6 +201,16 @@ def _flux(page: Page, state: Any) -> str:
     return kept_together(page.show(abs(flux(page, state)), "vapor flux"))
 
 
+def _passing(page: Page, state: Any, other: Any) -> dict[str, str]:
+    """What goes through the ceiling in one of two scenes, and the flux in both."""
+    return {
+        "amount": _amount(page, state),
+        "area": amounts.roof_area(page.unit_system),
+        "flux": _flux(page, state),
+        "other": _flux(page, other),
+    }
+
+
 def _spots(scene: int, **beliefs: str) -> tuple[Spot, ...]:
     """In, out and neither, on the line through the ceiling."""
     places = {"in": -1.0, "out": 1.0, "none": 0.0}
@@ -233,10 +236,7 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "high": high,
         "inside": pressure(page, mild.inside),
         "outside": pressure(page, mild.outside),
-        "amount": _amount(page, winter),
-        "area": amounts.roof_area(page.unit_system),
-        "flux": _flux(page, winter),
-        "other": _flux(page, mild),
+        **_passing(page, winter, mild),
     }
 
 
@@ -275,10 +275,7 @@ def heat_facts(page: Page, states: States) -> dict[str, Any]:
         "inside": pressure(page, desert.inside),
         "desert": pressure(page, desert.outside),
         "coast": pressure(page, coast.outside),
-        "amount": _amount(page, desert),
-        "area": amounts.roof_area(page.unit_system),
-        "flux": _flux(page, desert),
-        "other": _flux(page, coast),
+        **_passing(page, desert, coast),
     }
 
 

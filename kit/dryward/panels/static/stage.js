@@ -75,7 +75,6 @@ class Flows {
     this.flows = [];
     this.dots = [];
     this.crossed = [];
-    this.clock = 0;
   }
   set(flows) {
     if (JSON.stringify(flows) === JSON.stringify(this.flows)) return;
@@ -88,7 +87,6 @@ class Flows {
     this.dots = this.dots.filter((dot) => dot.flow < flows.length);
   }
   step(seconds) {
-    this.clock += seconds;
     this.flows.forEach((flow, index) => {
       this.due[index] += (seconds * flow.rate) / 60;
       while (this.due[index] >= 1) {
@@ -468,6 +466,5 @@ function stagePart(frame, page, kept) {
       // With motion turned off the dots stand where they would be after a while.
       if (still.matches && moves) for (const scene of scenes) if (!scene.flows.dots.length) for (let k = 0; k < 60; k += 1) scene.flows.step(0.1);
     },
-    spoken: () => words(),
   };
 }
