@@ -26,7 +26,7 @@ class Belief:
     right: str
     #: Where to look again, for whom it led astray; it does not tell the answer.
     hint: str
-    #: 1 to 26; 0 for a slip.
+    #: Counted from 1; 0 for a slip.
     number: int = 0
     #: The grain of truth in it.
     grain: str = ""
