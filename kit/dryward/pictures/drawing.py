@@ -349,7 +349,7 @@ class Drawing:
         elif this.shape == "arrow" or marker == "arrow":
             made = Polygon(arrow(x, y, x + long, high * 1.1), closed=True, facecolor=color, edgecolor="none")
         elif this.shape == "line" and marker:
-            spots = {"marker": marker, "markevery": [1], "markersize": self.type.words * 0.6}
+            spots: dict[str, Any] = {"marker": marker, "markevery": [1], "markersize": self.type.words * 0.6}
             made = Line2D([x, x + long / 2, x + long], [y] * 3, **spots, **self.stroke(quantity))
         elif this.shape == "mark" or marker:
             size = self.type.words * 0.75

@@ -144,7 +144,8 @@ def keeps_up(state: Any) -> bool:
 
 def first_right(states: States) -> str:
     """Over which ceilings the vent keeps up."""
-    return {(True, True): "a", (True, False): "b", (False, False): "c"}[tuple(keeps_up(each) for each in states)]
+    found = {(True, True): "a", (True, False): "b", (False, False): "c", (False, True): "d"}
+    return found[keeps_up(states[0]), keeps_up(states[1])]
 
 
 def first_facts(page: Page, states: States) -> dict[str, Any]:
@@ -175,6 +176,7 @@ FIRST = Beat(
                 Spot("a", ("gap", 1.05, 1.5), 1, "one-in-300-is-physics"),
                 Spot("b", ("roof", 0.5, 0.0), 0),
                 Spot("c", ("gap", 0.62, 0.5), 1, "more-vents-always-help"),
+                Spot("d", ("roof", 0.5, 0.0), 1, "house-must-breathe"),
             ),
             first_right,
         ),
@@ -275,7 +277,7 @@ def shower_shown(page: Page, state: Any) -> dict[str, Any]:
     """The air of the fan on its way: outdoors, or into the bay, whose own air takes little of it along."""
     blown = vault.dots(shower(COLD) / (ONE_BAY * DAY), DOTS)
     text = message("stage-fan", amount=amounts.water(shower(COLD) / WATER_DENSITY, page.unit_system))
-    tags = [scenery.tag(text, ("duct", 0.0, 1.6), "vapor pressure", "left"), told(page, state)[1]]
+    tags = [scenery.tag(text, ("room", 0.3, 0.86), "vapor pressure"), told(page, state)[1]]
     fan = ("duct", -0.6, 0.0)
     if not state.blown:
         return {"flows": [scenery.flow(blown, fan, ("duct", 1.0, 0.0), ("duct", 1.7, 0.0))], "tags": tags}
