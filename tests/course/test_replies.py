@@ -41,12 +41,14 @@ def push(page):
     """Lesson 3: the bet's day, and a cool, damp place beside a warm room."""
     winter = dict(set_to(page, T_in=70, RH_in=35, T_out=20, RH_out=90))
     assert (winter["push"] > 0, page.sentence.startswith("Vapor goes out, from low RH to high RH")) == (True, True)
-    damp = set_to(page, T_in=75, RH_in=50, T_out=65, RH_out=95)
-    assert "from cold to warm" in page.sentence
+    assert set_to(page, T_out=60)["push"] < 0
+    desert = dict(set_to(page, T_in=75, RH_in=50, T_out=95, RH_out=15))
+    assert page.sentence.startswith("Vapor goes out, from cold to warm")
+    assert set_to(page, RH_out=45)["push"] < 0
     return {
-        "Pa": [winter["inside"], winter["outside"], winter["push"], -damp["push"]],
-        "degF": [70, 20, 75, 65],
-        "%": [35, 90, 50, 95],
+        "Pa": [winter["inside"], winter["outside"], winter["push"], desert["push"]],
+        "degF": [70, 20, 60, 75, 95],
+        "%": [35, 90, 50, 15, 45],
     }
 
 
