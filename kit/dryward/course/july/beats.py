@@ -124,7 +124,7 @@ def dries_right(number: int) -> Callable[[States], str]:
     """Whether the deck of a scene is dry again soon."""
 
     def right(states: States) -> str:
-        return "yes" if states[number].days <= SOON else "no"
+        return "yes" if scene.days(states[number]) <= SOON else "no"
 
     return right
 
@@ -135,22 +135,22 @@ def spring_facts(page: Page, states: States) -> dict[str, Any]:
     system = page.unit_system
     return {
         "days": SOON,
-        "leak": _leak(page, plastic),
+        "leak": _leak(page),
         "area": amounts.roof_area(system),
-        "plastic": plastic.days,
-        "film": film.days,
+        "plastic": scene.days(plastic),
+        "film": scene.days(film),
         "outward": vault.a_day(plastic.spring.outward, system),
         "plastic_inward": vault.a_day(plastic.spring.inward, system),
         "film_inward": vault.a_day(film.spring.inward, system),
-        "winter": vault.a_day(steady.profile(film.leaked, *WINTER).gain, system),
+        "winter": vault.a_day(steady.profile(scene.leaked(film), *WINTER).gain, system),
         "cold": kept_together(units.show(WINTER[1].temperature, "temperature", system, 0)),
         "damp": _humidity(page, WINTER[0].relative_humidity),
     }
 
 
-def _leak(page: Page, state: Any) -> str:
+def _leak(page: Page) -> str:
     system = page.unit_system
-    return amounts.water(amounts.of_a_roof(state.leak, system), system)
+    return amounts.water(amounts.of_a_roof(scene.LEAK, system), system)
 
 
 def _dries_bet(name: str, number: int, belief: str = "") -> Bet:
@@ -235,7 +235,7 @@ def given(page: Page, state: Any) -> dict[str, Any]:
     if _on(page) is AIRED:
         return scene.given_crawlspace(page, state)
     if _on(page) is SPRING:
-        return scene.given_wet_deck(page, state, message("in-the-deck", water=_leak(page, state)))
+        return scene.given_wet_deck(page, state, message("in-the-deck", water=_leak(page)))
     return scene.given(page, state)
 
 

@@ -19,7 +19,7 @@ from dryward.physics import drying, limits, steady
 from dryward.teaching import vault, words
 from dryward.teaching.practical import NO_FILM
 from dryward.teaching.words import Step
-from dryward.units import DAY, to_si
+from dryward.units import to_si
 from dryward.verdict import Verdict
 from dryward.weather import Air
 
@@ -30,8 +30,6 @@ ROOM_HUMIDITY = 0.5
 SPRING = Air(to_si(70.0, "degF"), ROOM_HUMIDITY), Air(to_si(60.0, "degF"), 0.55)
 #: Above this it is wood in the sun, not outdoor air [degC].
 SUN = to_si(100.0, "degF")
-#: Water that a leak left in the deck [kg/m2]: 7 to 8 points of the moisture of 7/16 in. of OSB.
-LEAK = 0.5
 #: A ceiling of 1000 ft2, for the air conditioner's share.
 THOUSAND = to_si(1000.0, "ft2")
 #: Option -> inner layer of the vented roof: its perms, "variable", or None.
@@ -68,18 +66,6 @@ class HotDay:
     outdoor: Air
     profile: steady.Profile
     spring: drying.Drying
-    #: Water of a leak in the deck [kg/m2].
-    leak: float = LEAK
-
-    @property
-    def leaked(self) -> building.Assembly:
-        """The roof whose deck got wet in spring: the vented one with OSB over its insulation."""
-        return self.roof if self.inner == "foam" else vault.roof(INNER[self.inner], "OSB")
-
-    @property
-    def days(self) -> int:
-        """Days of spring until that water is gone, at the pace of a wet face."""
-        return round(self.leak / (self.spring.total * DAY))
 
     @property
     def push(self) -> float:
