@@ -9,9 +9,11 @@ import numpy as np
 
 from dryward import language, units
 from dryward.building import codes
+from dryward.course.how_fast_perms.beats import PLAY
 from dryward.course.how_fast_perms.scene import LayersInRow, Pipe
+from dryward.course.how_fast_perms.shelf import SHELF
 from dryward.panels import hand
-from dryward.panels.controls import standard
+from dryward.panels.controls import Choice, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout
 from dryward.physics.airleak import permeance_with_gaps
@@ -22,7 +24,12 @@ message = language.beside(__file__)
 
 #: What stands before the film, gap or not: gypsum board and paint, 40 and 7 perm in a row.
 PAINTED_DRYWALL = to_si(1 / (1 / 40 + 1 / 7), "perm")
-NAMES = ("how_fast_perms.painted-drywall", "how_fast_perms.film", "how_fast_perms.outer-sheet")
+NAMES = ("how_fast_perms.painted-drywall", "how_fast_perms.film", "how_fast_perms.outer-layer")
+OUTER = Choice(
+    "Outer",
+    "how_fast_perms.outer-layer-choice",
+    tuple((id, f"how_fast_perms.{id}-us", f"how_fast_perms.{id}-si") for id in SHELF),
+)
 
 
 @dataclass(frozen=True)
@@ -34,6 +41,8 @@ class SheetsInRow:
     outer: float
     push: float
     gap: float
+    #: What the outer layer is, by its place on the shelf.
+    thing: str
 
     @property
     def permeances(self) -> tuple[float, float, float]:
@@ -44,6 +53,11 @@ class SheetsInRow:
     def cut(self) -> float:
         """What drywall and film with gaps cut off, against drywall alone [-]."""
         return 1 - self.inner / PAINTED_DRYWALL
+
+    @property
+    def flow(self) -> float:
+        """That passes them all [kg/(s m2)]."""
+        return self.together * self.push
 
     @property
     def together(self) -> float:
@@ -58,21 +72,20 @@ class HowFastPerms(Page):
     handles = (
         "dp_vapor",
         replace(standard("M_in"), words="how_fast_perms.film-slider"),
-        replace(standard("M_out"), words="how_fast_perms.outer-sheet-slider"),
+        OUTER,
         replace(standard("Gap_share"), words="how_fast_perms.gap-slider"),
     )
     draws = Pipe
+    play = PLAY
 
     def compute(self, at: SimpleNamespace) -> SheetsInRow:
         """The permeances in a row; the film with its gaps."""
         inner = float(permeance_with_gaps(at.M_in, PAINTED_DRYWALL, at.Gap_share))
-        return SheetsInRow(at.M_in, inner, at.M_out, at.dp_vapor, at.Gap_share)
+        return SheetsInRow(at.M_in, inner, SHELF[at.Outer].permeance, at.dp_vapor, at.Gap_share, at.Outer)
 
     def views(self, state: SheetsInRow) -> LayersInRow:
-        """Painted drywall, film, outer sheet."""
-        return LayersInRow(
-            tuple(language.told(each) for each in NAMES), state.permeances, state.push, state.together * state.push
-        )
+        """Painted drywall, film, outer layer."""
+        return LayersInRow(tuple(language.told(each) for each in NAMES), state.permeances, state.push, state.flow)
 
     def given(self, state: SheetsInRow) -> str:
         """What no control moves."""
@@ -86,7 +99,7 @@ class HowFastPerms(Page):
         kind = codes.retarder_class(state.film)
         return [
             Readout("together", message("together"), state.together, "permeance", both=True),
-            Readout("flow", message("flow"), state.together * state.push, "vapor flux", both=True),
+            Readout("flow", message("flow"), state.flow, "vapor flux", both=True),
             Readout(
                 "rules", message("rules"), float(share), text=language.told(NAMES[rules]),
                 note=message("rules-note", share=self.show(float(share), "relative humidity"))
@@ -103,7 +116,7 @@ class HowFastPerms(Page):
 
     def says(self, state: SheetsInRow) -> str:
         """The tightest rules; a gap costs its share, not the whole."""
-        flow = self.show(state.together * state.push, "vapor flux")
+        flow = self.show(state.flow, "vapor flux")
         if state.gap > 0.0:
             return message(
                 "with-a-gap",
