@@ -20,10 +20,10 @@ osb-dry-us = OSB 7/16 in., dry cup (0.91 perm)
 osb-dry-si = OSB 11 mm, dry cup (sd 3.8 m)
 osb-wet-us = OSB 7/16 in., wet cup (2.3 perm)
 osb-wet-si = OSB 11 mm, wet cup (sd 1.5 m)
-felt-dry-us = 15 lb felt, dry cup (1 perm)
-felt-dry-si = 15 lb felt, dry cup (sd 3.5 m)
-felt-wet-us = 15 lb felt, wet cup (5.6 perm)
-felt-wet-si = 15 lb felt, wet cup (sd 0.62 m)
+felt-dry-us = No. 15 felt, dry cup (1 perm)
+felt-dry-si = No. 15 felt, dry cup (sd 3.5 m)
+felt-wet-us = No. 15 felt, wet cup (5.6 perm)
+felt-wet-si = No. 15 felt, wet cup (sd 0.62 m)
 synthetic-us = synthetic underlayment (0.06 perm)
 synthetic-si = synthetic underlayment (sd 58 m)
 self-adhered-us = self-adhered sheet (0.05 perm)
@@ -78,7 +78,7 @@ wet-label-right = { $wet }, its wet-cup number.
 wet-label-label-perm-is-the-perm = { $label }. It says so on the label.
 wet-label-middle-of-the-curve = { $middle }, half way between its two cups.
 wet-label-middle-of-the-curve-reply = Half way is where neither cup was. { $humid } RH is as damp as the wet cup: { $wet }.
-roll-ask = A plywood deck is covered with 15 lb felt. The new bid has { $roll ->
+roll-ask = A plywood deck is covered with No. 15 felt. The new bid has { $roll ->
         [synthetic] a synthetic underlayment
        *[adhered] a self-adhered sheet
     } in place of it. A film of { $film } is inside, and it is { $cold } out. What changes for the deck?
@@ -149,7 +149,7 @@ beat-cup-answer = By their stamps both get frost, { $plywood-by-stamp } and { $o
 beat-cup-also = { $osb-flux }
 beat-rolls-say = Two rolls on two plywood decks, alike from the yard. Does frost gather under them?
 beat-rolls-ask = Bet on both before you see either. The film inside has { $film }.
-beat-rolls-first = 15 lb felt
+beat-rolls-first = No. 15 felt
 beat-rolls-second = Synthetic
 beat-rolls-felt-ask = What gathers under the felt?
 beat-rolls-felt-frost = Frost. Felt is asphalt, and asphalt is tight.

@@ -28,7 +28,18 @@ NAMES = ("how_fast_perms.painted-drywall", "how_fast_perms.film", "how_fast_perm
 OUTER = Choice(
     "Outer",
     "how_fast_perms.outer-layer-choice",
-    tuple((id, f"how_fast_perms.{id}-us", f"how_fast_perms.{id}-si") for id in SHELF),
+    (
+        ("one-perm", "how_fast_perms.one-perm-us", "how_fast_perms.one-perm-si"),
+        ("open-sheet", "how_fast_perms.open-sheet-us", "how_fast_perms.open-sheet-si"),
+        ("plywood-dry", "how_fast_perms.plywood-dry-us", "how_fast_perms.plywood-dry-si"),
+        ("plywood-wet", "how_fast_perms.plywood-wet-us", "how_fast_perms.plywood-wet-si"),
+        ("osb-dry", "how_fast_perms.osb-dry-us", "how_fast_perms.osb-dry-si"),
+        ("osb-wet", "how_fast_perms.osb-wet-us", "how_fast_perms.osb-wet-si"),
+        ("felt-dry", "how_fast_perms.felt-dry-us", "how_fast_perms.felt-dry-si"),
+        ("felt-wet", "how_fast_perms.felt-wet-us", "how_fast_perms.felt-wet-si"),
+        ("synthetic", "how_fast_perms.synthetic-us", "how_fast_perms.synthetic-si"),
+        ("self-adhered", "how_fast_perms.self-adhered-us", "how_fast_perms.self-adhered-si"),
+    ),
 )
 
 

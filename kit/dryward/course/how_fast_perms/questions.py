@@ -45,7 +45,7 @@ def which_rules(draw: Draw) -> Question | None:
     draw.note(drywall=drywall, paint=paint, sheet=sheet)
     found = in_a_row(drywall, paint, sheet)
     draw.because(row_sum(draw, drywall, paint, sheet))
-    draw.tell("perm", drywall=drywall, paint=paint, sheet=sheet, found=found)
+    draw.tell("perm", drywall=drywall, paint=paint, sheet=sheet)
     draw.tell(asked=asked_in_a_row(draw))
     return draw.ask_number(
         found,
