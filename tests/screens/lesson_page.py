@@ -78,10 +78,10 @@ def replies(page):
 def check_replies(page):
     """One right answer to each check, a reply to every wrong one."""
     found = replies(page)
-    checks = len(page.questions.asked)
-    assert sum(right for _, right, _ in found) == 2 * checks
+    asked = len(page.questions.asked)
+    assert sum(right for _, right, _ in found) == 2 * asked
     assert all(len(reply) > 15 for _, right, reply in found if not right)
-    assert {number for number, *_ in found} == set(range(checks))
+    assert {number for number, *_ in found} == set(range(asked))
 
 
 def places(page):
