@@ -111,6 +111,23 @@ def film(page):
     }
 
 
+def july(page):
+    """Lesson 9: the push and the back of the plastic, a cooler room with both films, and the dew points of two days."""
+    hot = dict(set_to(page, T_out=85, RH_out=75, T_in=75, Roof="plastic"))
+    cooler = set_to(page, T_in=70)["gain"]
+    assert set_to(page, Roof="variable")["gain"] == 0
+    dews = []
+    for rh in (75, 30):
+        set_to(page, T_out=80, RH_out=rh)
+        dews.append(from_si(page.state.outdoor.dew_point, "degF"))
+    return {
+        "Pa": [hot["push"]],
+        "g/m2/day": [from_si(each, "g/m2/day") for each in (hot["gain"], cooler)],
+        "degF": [85, 70, 80, 62, *dews],
+        "%": [50, 75, 30],
+    }
+
+
 CASES = {
     "read-the-air": air,
     "winter-house": house,
@@ -118,6 +135,7 @@ CASES = {
     "where-it-gets-wet": wet,
     "how-fast-perms": perms,
     "the-film-that-changes": film,
+    "july": july,
 }
 
 

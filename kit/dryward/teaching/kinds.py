@@ -347,7 +347,7 @@ def summer_face(draw: Draw) -> Question | None:
     if water:
         draw.because(message("kinds.summer-face-wet-why", water=say(water, "g/m2/day")))
         wrong: tuple[str, ...] = (
-            no,
+            message("kinds.no-face-inside"),
             "barrier-always-inside",
             message("kinds.summer-face-july"),
         )
@@ -358,7 +358,7 @@ def summer_face(draw: Draw) -> Question | None:
         message("kinds.summer-face", hot=say(hot, "degF"), humid=humid, cool=say(cool, "degF"), film=sheet),
         yes if water else no,
         wrong,
-        (message("kinds.deck-inner-face"), "barrier-always-inside"),
+        (message("kinds.deck-inner-face"), "wet-where-winter-wets"),
         (message("kinds.drywall-room-face"), "wrong-side-of-the-film"),
     )
 

@@ -31,6 +31,7 @@ the-variable-film = the teaching variable film
 a-film = a film of { $perms }
 film-outer-face = The outer face of the film.
 no-face = None.
+no-face-inside = None. The film is on the inside, where it always goes.
 summer-face-wet-why = The push is inward and the film is cool: { $water } gather on its outer face.
 summer-face-july = In July the damp side is outside. The film stops it on the cool side.
 summer-face-dry-why = The outer face of the film stays at { $humid } % RH, below 100 %.{ $damp }
