@@ -37,6 +37,20 @@ def air(page):
     }
 
 
+def house(page):
+    """Lesson 2: the bet's day with the fan as it is and twice as fast, and the numbers of the glass."""
+    slow = dict(set_to(page, T_out=20, RH_out=90, Water=21, Fresh_air=45))
+    fast = dict(set_to(page, Fresh_air=90))
+    less = dict(set_to(page, Fresh_air=30))
+    assert less["state"] == "damp"
+    assert fast["state"] == "dry"
+    before, after = (dict(set_to(page, Fresh_air=45, Water=each)) for each in (11, 40))
+    assert after["dew_point"] > before["dew_point"] + 10
+    assert after["state"] == "wet"
+    humidity = [100 * each["relative_humidity"] for each in (slow, fast, less)]
+    return {"%": [90, *humidity, 100 * slow["outdoor_warmed"], 12.5], "degF": [70, 20]}
+
+
 def push(page):
     """Lesson 3: the bet's day, and a cool, damp place beside a warm room."""
     winter = dict(set_to(page, T_in=70, RH_in=35, T_out=20, RH_out=90))
@@ -118,6 +132,7 @@ def july(page):
 
 CASES = {
     "read-the-air": air,
+    "winter-house": house,
     "which-way-vapor-goes": push,
     "where-it-gets-wet": wet,
     "how-fast-perms": perms,

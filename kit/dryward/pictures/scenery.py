@@ -461,9 +461,12 @@ def tag(text: str, at: Place, look: str = "", side: str = "middle", minor: bool 
     return {"text": text, "at": list(at), "look": _look(look), "side": side, "minor": minor}
 
 
-def flow(rate: float, *places: Place, spread: float = 0.0) -> dict[str, Any]:
-    """Dots that go from place to place, so many a minute; `spread` scatters them along the axes."""
-    return {"rate": rate, "points": [list(each) for each in places], "spread": spread}
+def flow(rate: float, *places: Place, spread: float = 0.0, look: str = "vapor pressure") -> dict[str, Any]:
+    """Dots of vapor that go from place to place, so many a minute; `spread` scatters them along the axes.
+
+    Moving air, whose look is "air flow", is drawn as darts that point the way they go.
+    """
+    return {"rate": rate, "points": [list(each) for each in places], "spread": spread, "look": _look(look)}
 
 
 def together(parts: Iterable[Mapping[str, Any]]) -> dict[str, Any]:
