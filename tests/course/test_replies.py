@@ -124,6 +124,8 @@ def vent(page):
     assert 3.5 < -leaky["rest"] / leaky["power"] < 4.5
     amounts = [leaky["load"], leaky["power"], -leaky["rest"], tight["load"], fan["load"], -pulled["rest"]]
     return {"g/m2/day": [from_si(each, "g/m2/day") for each in amounts], "in": [1, 2]}
+
+
 def july(page):
     """Lesson 9: the push and the back of the plastic, a cooler room with both films, and the dew points of two days."""
     hot = dict(set_to(page, T_out=85, RH_out=75, T_in=75, Roof="plastic"))
