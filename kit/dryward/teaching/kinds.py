@@ -572,11 +572,13 @@ def storage(draw: Draw) -> Question | None:
     )
 
 
+#: Cause -> its sample, and what is behind a guess at it.
 _CAUSES = {
-    "rain leak": ("rain-leak", "wet-roof-needs-vents"),
-    "air leak": ("air-leak", "one-path-does-it-all"),
-    "built-in water": ("built-in-water", "trust-the-trend-later"),
-    "indoor humidity": ("indoor-humidity", "treats-the-sign"),
+    "air leak": ("air-leak", "goes-by-experience"),
+    "blocked vents": ("blocked-vents", "wet-roof-needs-vents"),
+    "rain leak": ("rain-leak", "goes-by-experience"),
+    "built-in water": ("built-in-water", "goes-by-experience"),
+    "indoor humidity": ("indoor-humidity", "goes-by-experience"),
 }
 
 
@@ -615,23 +617,25 @@ def logger_cause(draw: Draw) -> Question | None:
     evidence = units.read_in(found.evidence[0], draw.unit_system)
     draw.because(evidence)
     spells, share = n["wet spells"], n["wet spells that wet the wood"]
+    facts = {
+        "above_out": share_of("share above outdoors"),
+        "above_both": share_of("share above both"),
+        "room": units.number(n["changes with the room"], 2),
+        "outdoors": units.number(n["changes with outdoors"], 2),
+        "warmth": units.number(n["changes with the sun"], 2),
+        "excess": say(n["room above outdoors"], "Pa"),
+        "wetter": round(spells * share),
+        "spells": round(spells),
+        "points": units.number(abs(change), 1),
+        "drier": change < 0,
+    }
+    others = [_CAUSES[other] for other in _CAUSES if other != cause][:3]
     return draw.words(
-        message(
-            "kinds.logger-cause",
-            above_out=share_of("share above outdoors"),
-            above_both=share_of("share above both"),
-            room=units.number(n["changes with the room"], 2),
-            warmth=units.number(n["changes with the sun"], 2),
-            excess=say(n["room above outdoors"], "Pa"),
-            wetter=round(spells * share),
-            spells=round(spells),
-            points=units.number(abs(change), 1),
-            drier=change < 0,
-        ),
+        message("kinds.logger-cause", **facts),
         message(f"kinds.cause-{_CAUSES[cause][0]}"),
         *(
-            (message(f"kinds.cause-{sample}"), belief, message("kinds.logger-otherwise", evidence=evidence))
-            for sample, belief in (_CAUSES[other] for other in _CAUSES if other != cause)
+            (message(f"kinds.cause-{sample}"), belief, message(f"kinds.not-{sample}", evidence=evidence, **facts))
+            for sample, belief in others
         ),
     )
 

@@ -60,7 +60,6 @@ air-changes = A blower door reads { $flow } at 50 Pa in a house of { $volume }. 
 storage-why = Dry weight times { $change } %: { $found }. At { $rate } that takes { $days } days.
 storage = { $board } weighs { $weight } dry. It goes from { $start } % to { $end } % MC. How much water does it take up?
 storage-start = It did not start dry. Only the { $change } % in between is new.
-logger-otherwise = The readings say otherwise. { $evidence }
 meter-why = Cold wood conducts less, so the meter reads low. At { $cold } it is about { $found } %.
 meter = A pin meter set for room temperature reads { $reading } % in framing lumber at { $cold }. What is the MC?
 explain = A client asks: "{ $question }" Answer in one drawing and three sentences.
@@ -93,9 +92,19 @@ cause-rain-leak = Rain gets in.
 cause-air-leak = House air leaks in.
 cause-built-in-water = Water was built into the wood.
 cause-indoor-humidity = The house is too humid.
+cause-blocked-vents = Its vents do not work.
+# Why the readings do not point to a cause; $evidence is what they point to.
+not-rain-leak = Rain would wet the wood after each spell. It did after { $wetter } of { $spells }. { $evidence }
+not-air-leak = Leaking house air would move the roof with the room, near 1. It is { $room }. { $evidence }
+not-built-in-water = Built-in water goes with the deck's warmth, and the wood loses it. Here the wood ends { $points } points { $drier ->
+    [yes] drier
+   *[no] wetter
+}. { $evidence }
+not-indoor-humidity = A humid room stands far above outdoors. Here it is { $excess }. { $evidence }
+not-blocked-vents = A wet roof is not yet a roof that needs vents. Ask what its air follows: with outdoors { $outdoors }, with the room { $room }. { $evidence }
 logger-cause = { $drier ->
-    [yes] Three weeks of readings in a roof. Vapor a tenth or more above outdoors: { $above_out } % of hours. Well above room and outdoors: { $above_both } %. Moves with the room: { $room } (1 is perfect). Moves with deck warmth: { $warmth }. Room above outdoors: { $excess }. Wetter after rain: { $wetter } of { $spells } spells. Wood: { $points } points of MC drier. What is the cause?
-   *[no] Three weeks of readings in a roof. Vapor a tenth or more above outdoors: { $above_out } % of hours. Well above room and outdoors: { $above_both } %. Moves with the room: { $room } (1 is perfect). Moves with deck warmth: { $warmth }. Room above outdoors: { $excess }. Wetter after rain: { $wetter } of { $spells } spells. Wood: { $points } points of MC wetter. What is the cause?
+    [yes] Three weeks of readings in a roof. Vapor a tenth or more above outdoors: { $above_out } % of hours. Well above room and outdoors: { $above_both } %. Moves with the room: { $room } (1 is perfect). Moves with outdoors: { $outdoors }. Moves with deck warmth: { $warmth }. Room above outdoors: { $excess }. Wetter after rain: { $wetter } of { $spells } spells. Wood: { $points } points of MC drier. What is the cause?
+   *[no] Three weeks of readings in a roof. Vapor a tenth or more above outdoors: { $above_out } % of hours. Well above room and outdoors: { $above_both } %. Moves with the room: { $room } (1 is perfect). Moves with outdoors: { $outdoors }. Moves with deck warmth: { $warmth }. Room above outdoors: { $excess }. Wetter after rain: { $wetter } of { $spells } spells. Wood: { $points } points of MC wetter. What is the cause?
 }
 
 ## Explain it to a client

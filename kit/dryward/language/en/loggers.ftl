@@ -101,6 +101,11 @@ from-the-wood = { $drier ->
    *[no] In { $share } % of the hours the cavity has more vapor than the room and outdoors alike, and it changes with the deck's warmth: likeness { $likeness } of 1; the wood ends { $points } points wetter than it began.
 }
 damp-room = The room has { $excess } more vapor than outdoors (a damp dwelling from { $damp }), and the cavity is above outdoors in { $share } % of the hours.
+shut = { $drier ->
+    [yes] Hour by hour the cavity's vapor pressure and outdoors: likeness { $likeness } of 1, sun and room taken out; it is above outdoors in { $share } % of the hours, and the wood ends { $points } points drier than it began.
+   *[no] Hour by hour the cavity's vapor pressure and outdoors: likeness { $likeness } of 1, sun and room taken out; it is above outdoors in { $share } % of the hours, and the wood ends { $points } points wetter than it began.
+}
+saturated = In { $share } % of the hours the cavity's air was full of vapor. It cannot show there what comes in, so its hourly changes leave these hours out.
 as-outdoors = The cavity follows outdoors: likeness { $likeness } of 1.
 
 ## Errors
