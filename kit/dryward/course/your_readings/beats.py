@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, cached_property
 from typing import Any
 
 import numpy as np
@@ -33,8 +33,8 @@ DIAL, WARM, COLD = 17.0, to_si(70.0, "degF"), to_si(20.0, "degF")
 CARE = criterion("wood-moisture").caution
 #: The ends of the strips: humidity [-], wood moisture [mass %], vapor pressure [Pa].
 _HUMID, _WOOD, _VAPOR = (0.5, 1.0), (12.0, 20.0), (0.0, 1300.0)
-#: Hours of the two papers that are drawn: three days of little sun, which would lift the vapor of any wood.
-_DAYS = slice(13 * 24, 16 * 24)
+#: Top of the strip of rises [Pa].
+_RISE = 110.0
 #: The air of the room rises by so much when someone showers, and the roof's shows it when it rises by a third of that
 #: in the same hour [Pa].
 SHOWER, SHOWN = 150.0, 50.0
@@ -69,12 +69,16 @@ class House:
         """The wood in the first and in the last day."""
         return float(self.wood[:24].mean()), float(self.wood[-24:].mean())
 
+    @cached_property
+    def rises(self) -> Any:
+        """How far the roof's vapor rose in the hour of each shower [Pa]."""
+        room, roof = (np.diff(each.vapor_pressure) for each in (self.indoors, self.cavity))
+        return roof[room > SHOWER]
+
     @property
     def showers(self) -> tuple[int, int]:
-        """How many showers there were, and after how many the roof's vapor rose within the hour."""
-        room, roof = (np.diff(each.vapor_pressure) for each in (self.indoors, self.cavity))
-        when = np.flatnonzero(room > SHOWER)
-        return len(when), int(np.sum(roof[when] > SHOWN))
+        """How many showers there were, and with how many the roof's vapor rose."""
+        return len(self.rises), int(np.sum(self.rises > SHOWN))
 
 
 def shown(record: loggers.Record) -> Any:
@@ -232,37 +236,40 @@ def _of_logger(page: Page, state: Logger) -> dict[str, Any]:
     }
 
 
-#: The traces, the roof's over the others; and where their names stand on the paper.
-_DRAWN = (("room air", "indoors"), ("outdoor air", "outdoors"), ("cavity air", "cavity"))
-_NAMED = {
-    "fog": (("indoors", "room air", 0.2, "over"), ("both", "cavity air", 0.6, "over")),
-    "days": (
-        ("indoors", "room air", 0.16, "over"),
-        ("cavity", "cavity air", 0.5, "over"),
-        ("outdoors", "outdoor air", 0.82, "under"),
-    ),
-}
-
-
 def _of_house(page: Page, state: House) -> dict[str, Any]:
-    """The three traces as vapor pressure, and what is wrong with the roof."""
-    fog = state.cause == "outdoor air"
-    days, hours = (slice(None), 12) if fog else (_DAYS, 1)
-    values = {look: _by_day(getattr(state, place).vapor_pressure[days], hours) for look, place in _DRAWN}
-    marks = [stage_scene.trace(look, "lower", each, *_VAPOR) for look, each in values.items()]
-    count = round(len(state.cavity.time[days]) / 24)
-    tags = [scenery.tag(message("paper-vapor", days=count), ("lower", 0.5, 1.0), side="over")]
-    for name, look, s, side in _NAMED["fog" if fog else "days"]:
-        y = float(values[look][int(s * (len(values[look]) - 1))]) / _VAPOR[1]
-        text = message("trace-of", place=name)
-        tags.append(scenery.tag(text, ("lower", s, y), look, side, minor=name == "outdoors"))
+    """What the air of the roof follows, and what is wrong with the roof."""
+    if state.cause == "outdoor air":
+        return _four_weeks(state)
+    found = _at_each_shower(state)
     if state.cause == "air leak":
-        marks.append(scenery.arrow("vapor pressure", ("slope", 0.75, -1.9), ("slope", 0.75, 0.6), 0.8))
-        tags.append(scenery.tag(message("the-gap"), ("slope", 0.75, -1.9), "vapor pressure", "under"))
-    elif state.cause == "blocked vents":
-        marks.append(scenery.band("limit", "slope", (-0.1, 0.16), (0.62, 0.8)))
-        tags.append(scenery.tag(message("the-plug"), ("slope", -0.05, 0.7), "", "under"))
-    return {"marks": marks, "tags": tags}
+        found["marks"].append(scenery.arrow("vapor pressure", ("slope", 0.75, -1.9), ("slope", 0.75, 0.6), 0.8))
+        found["tags"].append(scenery.tag(message("the-gap"), ("slope", 0.75, -1.9), "vapor pressure", "under"))
+    else:
+        found["marks"].append(scenery.band("limit", "slope", (-0.1, 0.16), (0.62, 0.8)))
+        found["tags"].append(scenery.tag(message("the-plug"), ("slope", -0.05, 0.7), "", "under"))
+    return found
+
+
+def _four_weeks(state: House) -> dict[str, Any]:
+    """All three traces: the roof's lies on the yard's."""
+    lines = {"room air": state.indoors, "outdoor air": state.outdoors, "cavity air": state.cavity}
+    values = {look: _by_day(record.vapor_pressure, 12) for look, record in lines.items()}
+    tags = [scenery.tag(message("paper-all"), ("lower", 0.5, 1.0), side="over")]
+    for name, look, s in (("room", "room air", 0.2), ("both", "cavity air", 0.6)):
+        y = float(values[look][int(s * (len(values[look]) - 1))]) / _VAPOR[1]
+        tags.append(scenery.tag(message(f"trace-of-{name}"), ("lower", s, y), look, "over"))
+    return {"marks": [stage_scene.trace(look, "lower", each, *_VAPOR) for look, each in values.items()], "tags": tags}
+
+
+def _at_each_shower(state: House) -> dict[str, Any]:
+    """How far the roof's vapor rose in the hour of each shower, a bar each."""
+    rises = state.rises
+    marks = []
+    for k, rise in enumerate(rises):
+        middle, half = (k + 0.5) / len(rises), 0.32 / len(rises)
+        high = float(np.clip(rise / _RISE, 0.012, 1.0))
+        marks.append(scenery.band("vapor pressure", "lower", (middle - half, middle + half), (0.0, high)))
+    return {"marks": marks, "tags": [scenery.tag(message("paper-rises"), ("lower", 0.5, 1.0), side="over")]}
 
 
 # --- first: 90 % in a foggy January --------------------------------------------------------------

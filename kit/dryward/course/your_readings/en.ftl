@@ -190,15 +190,12 @@ logger-of = { $place ->
    *[outdoors] Yard: { $warmth }, { $humidity }
 }
 logger-shows = Logger: { $warmth }, { $humidity }
-trace-of = { $place ->
-    [indoors] room air
-    [cavity] roof air
-    [both] roof air on yard air
-   *[outdoors] yard air
-}
+trace-of-room = room air
+trace-of-both = roof air on yard air
 paper-humidity = RH in roof and yard, four weeks
 paper-wood = Wood, four weeks: { $start } to { $end }
-paper-vapor = Vapor pressure, { $days } days
+paper-all = Vapor pressure, four weeks
+paper-rises = Roof's rise at each shower
 wood-goes-to = Wood ends at { $percent }
 mold-sleeps = Too cold for mold
 mold-starts = Mold in about { $weeks } weeks

@@ -33,6 +33,7 @@ _WET_EVENTS = 0.6  # share of wet spells after which the wood is wetter [-]
 _POINT = 0.8  # what counts as wetter [mass %]
 _SURPLUS = 0.5  # share of hours with the cavity above outdoors by a tenth [-]
 _SHUT = 0.4  # likeness of hourly changes, cavity and outdoors, below which no outdoor air comes in [-]
+_FOLLOWS = 0.8  # the same, above which the roof has the air of the yard in it [-]
 _STAYS = 0.4  # share of hours above outdoors by a tenth, from which on vapor is held in a roof without outdoor air [-]
 _WORTH_SAYING = 0.05  # share of saturated hours from which on they are told of [-]
 _SATURATED = 0.97  # relative humidity at which a cavity can show no more vapor [-]
@@ -51,6 +52,8 @@ class Diagnosis:
     def evidence(self) -> tuple[str, ...]:
         """Sentences with numbers, the strongest first."""
         said = _sentences(self.numbers)
+        # One of the last two tells of outdoors: what follows it is not shut off from it.
+        said.pop("blocked vents" if self.cause == "outdoor air" else "outdoor air")
         told = tuple(said[each] for each in sorted(said, key=lambda name: name != self.cause))
         full = self.numbers["share saturated"]
         if full < _WORTH_SAYING:
@@ -88,7 +91,6 @@ def numbers(indoors: Record, cavity: Record, outdoors: Record) -> dict[str, floa
         "changes with the room": _beyond(changes, np.diff(inside), np.diff(saturation), np.diff(outside)),
         "changes with outdoors": _beyond(changes, np.diff(outside), np.diff(saturation), np.diff(inside)),
         "changes with the sun": correlation(np.diff(saturation), changes),
-        "likeness with outdoors": correlation(outside, within_roof),
         "room above outdoors": float(np.nanmean(inside - outside)),
         "damp room from": float(indoor.humidity_class(3).excess(cold)),
         "dew point margin": float(np.nanmin(hollow.temperature[known] - hollow.dew_point[known])),
@@ -165,7 +167,7 @@ def diagnose(readings: Readings) -> Diagnosis:
     }
     cause = next((name for name in CAUSES if seen[name]), None)
     if cause is None:
-        follows = n["likeness with outdoors"] > 0.8 and n["share above outdoors"] < _SURPLUS
+        follows = n["changes with outdoors"] > _FOLLOWS and n["share above outdoors"] < _SURPLUS
         cause = "outdoor air" if follows else "not clear"
     return Diagnosis(cause, n)
 
@@ -214,5 +216,5 @@ def _sentences(n: dict[str, float]) -> dict[str, str]:
             points=number(abs(end), 1),
             drier=bool(end < 0),
         ),
-        "outdoor air": message("loggers.as-outdoors", likeness=likeness("likeness with outdoors")),
+        "outdoor air": message("loggers.as-outdoors", likeness=likeness("changes with outdoors")),
     }
