@@ -6,6 +6,7 @@ import pytest
 from asked import outside, pressure
 from lesson_page import open_page
 
+from dryward.course.your_readings import beats
 from dryward.teaching import lessons
 from dryward.teaching.vault import film_state, roof
 from dryward.units import from_si, to_si
@@ -84,11 +85,31 @@ def film(page):
     }
 
 
+def readings(page):
+    """Lesson 15: the fog's averages and its wood, two houses against outdoors, and both folds of one reading."""
+    fog = beats.house("outdoor-air")
+    warm, humid = fog.mean("cavity")
+    assert fog.mean("outdoors") == pytest.approx((warm, humid))
+    shares = []
+    for name, most in (("cause-air-leak", True), ("cause-blocked-vents", False)):
+        page.act("sample", name)
+        shares.append(100 * page.readouts["share_above_outdoors"])
+        assert ("most like the room" in page.sentence) == most
+    april = beats.Logger(to_si(45, "degF"))
+    pins = [beats.Pins(to_si(each, "degF")).true for each in (70, 20)]
+    assert [f"{each:.1f}" for each in pins] == ["17.2", "20.9"]
+    return {
+        "degF": [from_si(warm, "degF"), 32, 45, 70, 20],
+        "%": [100 * humid, *fog.ends, april.wood, beats.DIAL, *shares],
+    }
+
+
 CASES = {
     "read-the-air": air,
     "which-way-vapor-goes": push,
     "where-it-gets-wet": wet,
     "the-film-that-changes": film,
+    "your-readings": readings,
 }
 
 

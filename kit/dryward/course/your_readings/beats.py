@@ -51,7 +51,7 @@ class House:
     indoors: loggers.Record
     cavity: loggers.Record
     outdoors: loggers.Record
-    season: str
+    season: str = "winter"
 
     def mean(self, place: str) -> tuple[float, float]:
         """What a logger shows on average: temperature [degC] and humidity over water, as sensors do [-]."""
@@ -61,8 +61,9 @@ class House:
     @property
     def wood(self) -> Any:
         """The moisture of the wood [mass %]."""
-        record = self.cavity
-        return loggers.moisture_content(record.moisture_content, record.temperature)
+        dial = self.cavity.moisture_content
+        assert dial is not None  # every sample of the kit has a meter in the deck
+        return loggers.moisture_content(dial, self.cavity.temperature)
 
     @property
     def ends(self) -> tuple[float, float]:
@@ -91,8 +92,7 @@ def house(name: str) -> House:
     """A house of the kit's own files."""
     with loggers.sample(f"cause-{name}") as path:
         read = loggers.read(path)
-    found = (read[place] for place in loggers.PLACES)
-    return House(loggers.diagnose(read).cause, *found, season="winter")
+    return House(loggers.diagnose(read).cause, read["indoors"], read["cavity"], read["outdoors"])
 
 
 @dataclass(frozen=True)
@@ -176,7 +176,8 @@ def given(page: Page, state: Any) -> dict[str, Any]:
         }
     tags = []
     for place in loggers.PLACES if state.cause == "outdoor air" else ("cavity",):
-        warmth, humidity = vault.told(*state.mean(place), system)
+        warm, humid = state.mean(place)
+        warmth, humidity = vault.told(warm, humid, system)
         side = "over" if place == "cavity" else "under"
         at = _at(place) if side == "over" else (place, 0.5, 0.0)
         tags.append(scenery.tag(message("logger-of", place=place, warmth=warmth, humidity=humidity), at, side=side))
@@ -199,10 +200,12 @@ def _by_day(values: Any, hours: int) -> Any:
 
 def shows(page: Page, state: Any) -> dict[str, Any]:
     """What is so."""
-    return {Pins: _of_pins, Logger: _of_logger, House: _of_house}[type(state)](page, state)
+    if isinstance(state, Pins):
+        return _of_pins(state)
+    return _of_logger(state) if isinstance(state, Logger) else _of_house(state)
 
 
-def _of_pins(page: Page, state: Pins) -> dict[str, Any]:
+def _of_pins(state: Pins) -> dict[str, Any]:
     """Dial and wood on one scale, with the line where care begins."""
     most = 24.0
     marks = [
@@ -220,7 +223,7 @@ def _of_pins(page: Page, state: Pins) -> dict[str, Any]:
     return {"marks": marks, "tags": tags}
 
 
-def _of_logger(page: Page, state: Logger) -> dict[str, Any]:
+def _of_logger(state: Logger) -> dict[str, Any]:
     """Where the wood goes, and whether mold can start."""
     weeks = state.weeks
     marks = [] if weeks is None else stage_scene.patches("lower", np.linspace(0.08, 0.92, 14).tolist(), 0.68)
@@ -236,7 +239,7 @@ def _of_logger(page: Page, state: Logger) -> dict[str, Any]:
     }
 
 
-def _of_house(page: Page, state: House) -> dict[str, Any]:
+def _of_house(state: House) -> dict[str, Any]:
     """What the air of the roof follows, and what is wrong with the roof."""
     if state.cause == "outdoor air":
         return _four_weeks(state)
@@ -282,12 +285,13 @@ def first_right(states: States) -> str:
 
 def first_facts(page: Page, states: States) -> dict[str, Any]:
     """The readings, and where wood in that air ends."""
-    warmth, humidity = vault.told(*states[0].mean("cavity"), page.unit_system)
+    warm, humid = states[0].mean("cavity")
+    warmth, humidity = vault.told(warm, humid, page.unit_system)
     start, end = states[0].ends
     return {
         "warmth": warmth,
         "humidity": humidity,
-        "end": _percent(Logger(*states[0].mean("cavity")).wood),
+        "end": _percent(Logger(warm, humid).wood),
         "start": _percent(start),
         "now": _percent(end),
     }

@@ -59,6 +59,15 @@ OFFSETS = (
     ),
     Slider("Shift", "your_readings.clock", "time", _HOURS, _HOURS, said="your_readings.clock-error"),
 )
+#: The houses by the letter they have on the page: their files tell what is wrong, and that is the question.
+HOUSES = {
+    "A": "cause-outdoor-air",
+    "B": "cause-air-leak",
+    "C": "cause-blocked-vents",
+    "D": "cause-built-in-water",
+    "E": "cause-rain-leak",
+    "F": "cause-indoor-humidity",
+}
 #: What the readings of a dry roof point to.
 _NONE = "outdoor air"
 #: What the air of the roof may move like, and what that is called in the numbers.
@@ -244,7 +253,9 @@ class YourReadings(Page):
 
     def _file_section(self) -> Part:
         """Which file is looked at."""
-        samples = [(name, message("sample", name=language.called(name.replace("-", " ")))) for name in loggers.names()]
+        samples = [(name, message("house", letter=letter)) for letter, name in HOUSES.items()]
+        rest = (name for name in loggers.names() if name not in HOUSES.values())
+        samples += [(name, message("sample", name=language.called(name.replace("-", " ")))) for name in rest]
         if self.file.name not in loggers.names():
             samples = [(self.file.name, self.file.name), *samples]
         return parts.section(

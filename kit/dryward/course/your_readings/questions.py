@@ -46,10 +46,8 @@ def months_at_ninety(draw: Draw) -> Question | None:
     wood = material("spruce")
     draw.tell("degF", cold=cold, mild=mild)
     draw.tell("%", rh=rh, lower=lower)
-    draw.tell(
-        "%",
-        **{"low-wood": round(float(moisture(wood, lower / 100))), "high-wood": round(float(moisture(wood, rh / 100)))},
-    )
+    low, high = (round(float(moisture(wood, each / 100))) for each in (lower, rh))
+    draw.tell("%", in_may=low, in_january=high)
     draw.tell(weeks=round(float(mold.weeks_to_start(warmth, lower / 100))))
     return draw.ask("logger-90-means-wet", "wet-roof-needs-vents", "trust-the-trend-later")
 

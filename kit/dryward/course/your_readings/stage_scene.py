@@ -188,7 +188,8 @@ def meter(scene: Scene, cold: bool) -> None:
     scene.filled([(0, top), (wide, top), (wide, high), (0, high)], "layer-board", "board")
     for k in range(5):
         d = top + (k + 1) * (high - top) / 6
-        scene.path(f"M0 {d:.0f}q{wide / 4:.0f} {14 - 6 * k} {wide / 2:.0f} 0t{wide / 2:.0f} 0", "stroke")
+        bow = 8 - 3 * k
+        scene.line([(wide * s, d + bow * math.sin(2 * math.pi * s)) for s in np.linspace(0, 1, 25).tolist()], "stroke")
     if cold:
         for k in range(12):
             across, down = scenery.scattered(k)

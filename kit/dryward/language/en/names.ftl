@@ -535,12 +535,6 @@ the-kit-s-own = the kit's own
 
 ## Sample files of loggers.
 
-cause-air-leak = house B
-cause-blocked-vents = house C
-cause-built-in-water = house D
-cause-indoor-humidity = house F
-cause-outdoor-air = house A
-cause-rain-leak = house E
 messy-dew-point = messy dew point
 messy-no-titles = messy no titles
 messy-report = messy report

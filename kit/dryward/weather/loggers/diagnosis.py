@@ -35,6 +35,7 @@ _SURPLUS = 0.5  # share of hours with the cavity above outdoors by a tenth [-]
 _SHUT = 0.4  # likeness of hourly changes, cavity and outdoors, below which no outdoor air comes in [-]
 _FOLLOWS = 0.8  # the same, above which the roof has the air of the yard in it [-]
 _STAYS = 0.4  # share of hours above outdoors by a tenth, from which on vapor is held in a roof without outdoor air [-]
+_TOO_FULL = 0.3  # share of saturated hours, above which what a roof does not follow tells nothing [-]
 _WORTH_SAYING = 0.05  # share of saturated hours from which on they are told of [-]
 _SATURATED = 0.97  # relative humidity at which a cavity can show no more vapor [-]
 
@@ -162,6 +163,7 @@ def diagnose(readings: Readings) -> Diagnosis:
         and n["wood at the end against the start"] < -_POINT,
         "indoor humidity": n["room above outdoors"] > n["damp room from"] and n["share above outdoors"] >= _SURPLUS,
         "blocked vents": n["changes with outdoors"] < _SHUT
+        and n["share saturated"] < _TOO_FULL
         and n["share above outdoors"] >= _STAYS
         and n["wood at the end against the start"] > _POINT,
     }

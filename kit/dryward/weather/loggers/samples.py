@@ -134,6 +134,8 @@ FAULTS = {
     "nothing": Fault(8, 0.032, 0.02, 0.0, 2.5, 0.4, 12.0),
 }
 _FROST = 1.5  # openness to a frosty deck [-]
+#: How much nearer to the room than the deck the sensor is, without a leak and for each openness of one [-].
+_HOLLOW = 0.12, 0.12
 # Wet spells: first hour, hours, mm an hour.
 _RAIN = ((80, 7, 1.6), (201, 5, 2.2), (333, 9, 1.2), (452, 6, 1.8), (560, 4, 2.4))
 
@@ -195,7 +197,7 @@ def four_weeks(cause: str, place: str = "cold") -> Story:
     ways = fault.film + fault.hole + fault.outside + fault.wood
     saturation = air.saturation_vapor_pressure(deck)
     # The sensor hangs a little inside of the deck, and leaking air is warm.
-    hollow = deck + (0.12 + 0.12 * fault.hole) * (room_temperature - deck)
+    hollow = deck + (_HOLLOW[0] + _HOLLOW[1] * fault.hole) * (room_temperature - deck)
     hollow_saturation = air.saturation_vapor_pressure(hollow)
     for i in range(pick.size):
         of_wood = _wood_humidity(moisture) * saturation[i]
