@@ -200,6 +200,24 @@ def _flake(scene: Scene, middle: Point) -> None:
         scene.line([(x - c, y - s), (x + c, y + s)], "flake")
 
 
+def snow(scene: Scene, left: float, right: float, top: float, foot: float) -> None:
+    """Snow that lies on the ground, in soft waves."""
+    wave = (right - left) / 3
+    scene.path(
+        f"M{left:.1f} {top:.1f}" + f"q{wave / 2:.1f} -14 {wave:.1f} 0" * 3 + f"V{foot:.1f}H{left:.1f}Z",
+        "snow",
+    )
+
+
+def fir(scene: Scene, foot: Point, high: float) -> None:
+    """A fir in the yard, in lines."""
+    x, y = foot
+    scene.line([(x, y), (x, y - 0.2 * high)], "person")
+    for k, (low, tip) in enumerate(((0.14, 0.52), (0.38, 0.78), (0.62, 1.0))):
+        half = (0.27 - 0.065 * k) * high
+        scene.shape_of([(x - half, y - low * high), (x, y - tip * high), (x + half, y - low * high)], "fir")
+
+
 # --- the house ------------------------------------------------------------------------
 
 
