@@ -84,9 +84,28 @@ def film(page):
     }
 
 
+def layers(page):
+    """Lesson 4: the bet's board, boards of R-5, an inch of foam in the deep bay, and the wood."""
+    bare, board = dict(page.readouts), dict(set_to(page, R_out=10))
+    thick = page.state.wall.layer("outer board").thickness
+    assert (board["gain"], set_to(page, R_out=5)["gain"]) == (0, 0)
+    foil = dict(set_to(page, Wall="2x6-foil"))
+    inch = dict(set_to(page, Wall="2x12-foam", R_out=6.3))
+    assert page.state.wall.layer("foam").thickness == pytest.approx(to_si(1, "in"), rel=0.01)
+    whole = set_to(page, Wall="2x6-usual", R_out=0)["whole"]
+    return {
+        "degF": [20, 70, 16, *(from_si(each["face"], "degF") for each in (bare, board, inch))],
+        "g/m2/day": [from_si(each["gain"], "g/m2/day") for each in (bare, foil, inch)],
+        "in": [5.5, from_si(thick, "in")],
+        "R": [10, 5, 6.3, 20, from_si(bare["total"], "R"), from_si(whole, "R")],
+        "%": [100 * board["share"], 25],
+    }
+
+
 CASES = {
     "read-the-air": air,
     "which-way-vapor-goes": push,
+    "temperature-through-layers": layers,
     "where-it-gets-wet": wet,
     "the-film-that-changes": film,
 }

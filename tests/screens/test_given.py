@@ -42,8 +42,6 @@ LEFT_OUT = {
     "MOST_YEARS": "how long a run may take",
     "NORTH": "told in words: facing north",
     "UNDER": "an assumption of the method; the fold says it",
-    "BOARD": "R of each inch of a board whose R is a control",
-    "NOTHING": "below it a layer is not there",
     "TIGHT": "where a word of the film begins",
     "OPEN": "where a word of the film begins",
 }

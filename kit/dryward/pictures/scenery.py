@@ -369,6 +369,24 @@ def air_conditioner(scene: Scene, corner: Point, wide: float) -> None:
         scene.path(f"M{start:.1f} {y + 1.25 * high:.1f}q{bow:.1f} {bow:.1f} 0 {2 * bow:.1f}t0 {2 * bow:.1f}", "breath")
 
 
+def thermometer(scene: Scene, foot: Point, top: float, half: float) -> None:
+    """An empty thermometer, so wide to each side: its scale begins at `foot` and ends at the height `top`."""
+    x, y = foot
+    scene.path(
+        f"M{x - half:.1f} {y:.1f}V{top:.1f}a{half} {half} 0 0 1 {2 * half} 0V{y:.1f}"
+        f"a{1.5 * half:.1f} {1.5 * half:.1f} 0 1 1 {-2 * half} 0Z",
+        "tube",
+    )
+    scene.circle((x, y + 1.1 * half), 0.95 * half, "bulb")
+
+
+def goes_on(scene: Scene, head: Point, foot: float) -> None:
+    """The line with a kink at which a thing is cut off that goes on."""
+    x, y = head
+    third = (foot - y) / 3
+    scene.path(f"M{x:.1f} {y:.1f}v{third:.1f}l-8 7l16 8l-8 7V{foot:.1f}", "thin")
+
+
 def through(assembly: Assembly, depth: float) -> float:
     """A depth from the room's face [m] as the share of the way through."""
     return depth / sum(layer.drawn_thickness for layer in assembly.layers)

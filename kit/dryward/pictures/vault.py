@@ -106,7 +106,9 @@ def water(
         if plane is worst:
             if lens:
                 marks.append(scenery.drops(("lens", 0.08, LENS_FACE), ("lens", 0.92, LENS_FACE), amount, frost))
-            text = message("pictures.gathers-here", frost=frost, amount=a_day(profile.gain if in_all else plane.rate, system))
+            text = message(
+                "pictures.gathers-here", frost=frost, amount=a_day(profile.gain if in_all else plane.rate, system)
+            )
             tags.append(scenery.tag(text, ("slope", 0.45, 1.0), "wet", "over", minor=True))
     return {"marks": marks, "tags": tags}
 

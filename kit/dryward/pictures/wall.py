@@ -109,14 +109,7 @@ def height(temperature: float) -> float:
 
 def _thermometer(scene: Scene, axes: Axes, d: float) -> None:
     """An empty one: its tube, and its bulb below the foot."""
-    (x, top), (_, foot) = axes.at(_HEAD + 0.02, d), axes.at(_FOOT, d)
-    half = _half(scene.shape)
-    scene.path(
-        f"M{x - half:.1f} {foot:.1f}V{top:.1f}a{half} {half} 0 0 1 {2 * half} 0V{foot:.1f}"
-        f"a{1.5 * half:.1f} {1.5 * half:.1f} 0 1 1 {-2 * half} 0Z",
-        "tube",
-    )
-    scene.circle((x, foot + 1.1 * half), 0.95 * half, "bulb")
+    scenery.thermometer(scene, axes.at(_FOOT, d), axes.at(_HEAD + 0.02, d)[1], _half(scene.shape))
 
 
 def _half(shape: str) -> int:
@@ -174,9 +167,7 @@ def from_above(scene: Scene, assembly: Assembly, whole: WholeAssembly) -> None:
         _wood(scene, axes, (a, b), _between(assembly))
     # The wall goes on at both sides.
     for s in (0.0, 1.0):
-        (x, top), (_, foot) = axes.at(s, 1.05), axes.at(s, -0.05)
-        third = (foot - top) / 3
-        scene.path(f"M{x:.1f} {top:.1f}v{third:.1f}l-8 7l16 8l-8 7V{foot:.1f}", "thin")
+        scenery.goes_on(scene, axes.at(s, 1.05), axes.at(s, -0.05)[1])
     scene.box("room", 0, near, wide, high)
     scene.box("sky", 0, 0, wide, far)
 

@@ -1,4 +1,4 @@
-"""The beats of temperature through the layers: a board outside, two boards of one R, foam at the deck, and the studs."""
+"""The beats of temperature through the layers: a board outside, two boards of one R, foam, and the studs."""
 
 from __future__ import annotations
 
@@ -7,12 +7,12 @@ from typing import Any
 
 from dryward import language, units
 from dryward.building import material
-from dryward.course.temperature_through_layers.wall import BAYS, ROOM, face_layer, wall_with
+from dryward.course.temperature_through_layers.wall import BAYS, ROOM, face_layer, wall_of, wall_with
 from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
 from dryward.physics import steady
 from dryward.pictures import scenery, vault, wall
 from dryward.pictures.scenery import Place, Scene
-from dryward.units import amounts, to_si
+from dryward.units import to_si
 from dryward.units.table import kept_together
 
 message = language.beside(__file__)
@@ -56,7 +56,9 @@ def given(page: Page, state: Any) -> dict[str, Any]:
     if view(state) == "above":
         label = message("batt", label=_label(page, BAYS["2x6"][1]))
         tags = [scenery.tag(label, ("slope", 0.5, 0.5))]
-        return scenery.together([vault.airs(ROOM, state.outdoor, system, ("room", 0.5, 0.3), ("sky", 0.5, 0.75)), {"tags": tags}])
+        return scenery.together(
+            [vault.airs(ROOM, state.outdoor, system, ("room", 0.5, 0.3), ("sky", 0.5, 0.75)), {"tags": tags}]
+        )
     known = list(wall.BESIDE)
     if _bare(state):
         known.append(_face(state))
@@ -227,7 +229,7 @@ def _outside_bet(name: str, number: int) -> Bet:
 
 OUTSIDE = Beat(
     "outside",
-    cases=({"R_out": THIN}, {"R_out": THIN, "Board": "foil"}),
+    cases=({"R_out": THIN}, {"R_out": THIN, "Wall": "2x6-foil"}),
     bets=(_outside_bet("open", 0), _outside_bet("foil", 1)),
     facts=outside_facts,
     beliefs=("outside-insulation-makes-water",),
@@ -262,18 +264,20 @@ def inch_facts(page: Page, states: States) -> dict[str, Any]:
             f"{name}-at": _degrees(page, state),
             f"{name}-amount": _a_day(page, state.profile.gain),
         }
-    facts["enough-humid"] = _shown(page, float(states[1].profile.relative_humidity[states[1].node]), "relative humidity")
+    facts["enough-humid"] = _shown(
+        page, float(states[1].profile.relative_humidity[states[1].node]), "relative humidity"
+    )
     return facts
 
 
 def foam(thick: float) -> dict[str, Any]:
     """The case of rafters with foam of a thickness [m] against the deck."""
-    return {"Bay": "2x12", "Board": "foil-inside", "R_out": thick / material("polyiso-foil-faced").conductivity}
+    return {"Wall": "2x12-foam", "R_out": thick / material("polyiso-foil-faced").conductivity}
 
 
 def _inch_bet(name: str, number: int, thick: float) -> Bet:
     case = foam(thick)
-    d = wall.face_at(wall_with(case["Bay"], case["Board"], case["R_out"]), "foam")
+    d = wall.face_at(wall_of(case["Wall"], case["R_out"]), "foam")
     spots = (
         Spot("none", ("slope", 0.3, d), number, "" if number else "inch-of-foam-is-enough"),
         Spot("wet", ("slope", 0.6, d), number),
@@ -333,7 +337,7 @@ def _label_bet(name: str, number: int) -> Bet:
 LABEL = Beat(
     "label",
     # Counted by R, and so drawn from above.
-    cases=({"Axis": "resistance"}, {"Axis": "resistance", "Framing": "usual"}),
+    cases=({"Axis": "resistance"}, {"Axis": "resistance", "Wall": "2x6-usual"}),
     bets=(_label_bet("between", 0), _label_bet("whole", 1)),
     facts=label_facts,
     beliefs=("label-r-is-wall-r",),

@@ -11,9 +11,9 @@ from dryward.building import Assembly
 from dryward.building.framing import WholeAssembly, with_framing
 from dryward.course.temperature_through_layers.beats import PLAY
 from dryward.course.temperature_through_layers.scene import Ladder, LayerTemperatures, from_profile
-from dryward.course.temperature_through_layers.wall import FILM, FRAMING, ROOM, SHEATHING, face_layer, wall_with
+from dryward.course.temperature_through_layers.wall import FILM, ROOM, SHEATHING, WALLS, face_layer, wall_of
 from dryward.panels import hand, readouts
-from dryward.panels.controls import PLACES, Choice, standard
+from dryward.panels.controls import Choice, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import limits, steady
@@ -25,24 +25,13 @@ message = language.beside(__file__)
 
 OUTDOOR_HUMIDITY = 0.8
 
-BAY = Choice(
-    "Bay",
-    "temperature_through_layers.bay",
+WALL = Choice(
+    "Wall",
+    "temperature_through_layers.wall",
     tuple(
-        (each, f"temperature_through_layers.bay-{each}-us", f"temperature_through_layers.bay-{each}-si")
-        for each in ("2x4", "2x6", "2x12")
+        (each, f"temperature_through_layers.wall-{each}-us", f"temperature_through_layers.wall-{each}-si")
+        for each in WALLS
     ),
-    start="2x6",
-)
-BOARD = Choice(
-    "Board",
-    "temperature_through_layers.board",
-    tuple((each, f"temperature_through_layers.board-{each}") for each in ("open", "foil", "foil-inside")),
-)
-STUDS = Choice(
-    "Framing",
-    "temperature_through_layers.framing",
-    tuple((each, f"temperature_through_layers.framing-{each}") for each in FRAMING),
 )
 AXIS = Choice(
     "Axis",
@@ -94,10 +83,8 @@ class TemperatureThroughLayers(Page):
     id = "temperature-through-layers"
     handles = (
         standard("T_out"),
-        BAY,
-        BOARD,
+        WALL,
         replace(standard("R_out"), words="temperature_through_layers.board-r"),
-        STUDS,
         AXIS,
     )
     draws = Ladder
@@ -105,7 +92,7 @@ class TemperatureThroughLayers(Page):
 
     def compute(self, at: SimpleNamespace) -> WallInCold:
         """One steady state of the wall, between the studs; and its R with them."""
-        wall = wall_with(at.Bay, at.Board, at.R_out, FRAMING[at.Framing])
+        wall = wall_of(at.Wall, at.R_out)
         outdoor = Air(at.T_out, OUTDOOR_HUMIDITY)
         return WallInCold(wall, steady.profile(wall, ROOM, outdoor), outdoor, with_framing(wall), at.Axis)
 
@@ -120,7 +107,7 @@ class TemperatureThroughLayers(Page):
         return message("given", room=self.air_held(ROOM), humidity=humidity, film=film, sheathing=sheathing)
 
     def numbers(self, state: WallInCold) -> list[Readout]:
-        """The face, the share outside it, what gathers, the R of the whole wall, and the room air that wets the face."""
+        """The face, the share outside it, what gathers, the R of the whole wall, and the room air that wets it."""
         whole, layer = state.whole, language.called(state.layer)
         limit = state.full / (ROOM.vapor_pressure / ROOM.relative_humidity)
         humidity = self.show(ROOM.relative_humidity, "relative humidity")
@@ -170,15 +157,13 @@ class TemperatureThroughLayers(Page):
         """The state along each control that moves it."""
         found = limits.dry_ranges(state.wall, ROOM, state.outdoor, {"outdoor_temperature": self.along("T_out")})
 
-        def judged(**one: Any) -> str:
-            values = {"bay": at.Bay, "board": at.Board, "resistance": at.R_out} | one
-            return steady.profile(wall_with(**values), ROOM, state.outdoor).verdict.state
+        def judged(wall: str, resistance: float) -> str:
+            return steady.profile(wall_of(wall, resistance), ROOM, state.outdoor).verdict.state
 
         return {
             "T_out": Strip(tuple(found["outdoor_temperature"].states)),
-            "R_out": Strip(tuple(judged(resistance=each) for each in self.along("R_out", PLACES // 2 + 1))),
-            "Bay": Strip(tuple(judged(bay=each) for each in self.along("Bay"))),
-            "Board": Strip(tuple(judged(board=each) for each in self.along("Board"))),
+            "R_out": Strip(tuple(judged(at.Wall, each) for each in self.along("R_out", 16))),
+            "Wall": Strip(tuple(judged(each, at.R_out) for each in WALLS)),
         }
 
     def steps(self, state: WallInCold) -> list[Step]:

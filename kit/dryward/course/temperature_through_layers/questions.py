@@ -48,9 +48,7 @@ def over_the_deck(draw: Draw) -> Question | None:
     bay = draw.pick("2x12", ("2x6", "2x12"))
     cold = draw.pick(10, (0, 5, 10, 15, 25))
     draw.note(r=r, bay=bay, outside=cold)
-    found = [
-        steady.profile(wall_with(bay, "open", to_si(each, "R")), ROOM, air(cold, 80)) for each in (0.0, float(r))
-    ]
+    found = [steady.profile(wall_with(bay, "open", to_si(each, "R")), ROOM, air(cold, 80)) for each in (0.0, float(r))]
     gained, gains = (from_si(each.gain, "g/m2/day") for each in found)
     before, after = (from_si(float(each.temperature[each.face("sheathing", 0)]), "degF") for each in found)
     if gains > 0.8 * gained:
@@ -87,7 +85,7 @@ def inch_of_foam(draw: Draw) -> Question | None:
 
 def whole_roof(draw: Draw) -> Question | None:
     """R of a layer of fill with its rafters."""
-    deep, fill = draw.pick((9.25, 30), ((7.25, 25), (9.25, 30), (11.25, 38)))
+    deep, fill = draw.pick((9.25, 30), ((7.25, 25), (9.25, 30), (9.25, 34)))
     part = draw.pick(10, (10, 15, 20))
     draw.note(deep=deep, fill=fill, part=part)
     wood = deep * WOOD

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import dataclasses
+from functools import lru_cache
 
 from dryward import building
 from dryward.building import Assembly, FixedMembrane, Framing, Layer
@@ -16,22 +17,28 @@ FILM = to_si(1.0, "perm")
 SHEATHING = to_si(1.5, "perm")
 #: Depth and R of a filled bay, by the lumber: common practice, no source.
 BAYS = {
-    "2x4": (to_si(3.5, "in"), to_si(13.0, "R")),
     "2x6": (to_si(5.5, "in"), to_si(20.0, "R")),
     "2x12": (to_si(11.25, "in"), to_si(40.0, "R")),
 }
 #: A board outside the sheathing that lets vapor through, foam with foil outside it, and such foam in the bay.
 OPEN, FOIL, FOIL_INSIDE = "open", "foil", "foil-inside"
-BOARDS = (OPEN, FOIL, FOIL_INSIDE)
-#: Share of the wall that is wood, by choice: 15 % is little for a wall and 25 % usual, with plates and headers
-#: (common practice, no source).
-FRAMING = {"none": 0.0, "some": 0.15, "usual": 0.25}
+#: The walls to choose from: bay, board, and the share that is wood.  15 % is little for a wall and 25 % usual, with
+#: plates and headers (common practice, no source).
+WALLS = {
+    "2x6": ("2x6", OPEN, 0.0),
+    "2x6-some": ("2x6", OPEN, 0.15),
+    "2x6-usual": ("2x6", OPEN, 0.25),
+    "2x6-foil": ("2x6", FOIL, 0.0),
+    "2x12": ("2x12", OPEN, 0.0),
+    "2x12-foam": ("2x12", FOIL_INSIDE, 0.0),
+}
 #: The open board has so much R each inch (common practice, no source), the foam that of the library.
 _OPEN_BOARD = to_si(4.0, "R") / to_si(1.0, "in")
 #: A board with less than this counts as not there [m2 K/W].
 _NOTHING = 1e-3
 
 
+@lru_cache(maxsize=512)  # the places of a strip are asked for at every move
 def wall_with(bay: str, board: str = OPEN, resistance: float = 0.0, framing: float = 0.0) -> Assembly:
     """A wall with a filled bay, and a board of an R [m2 K/W]; a board in the bay takes the place of fill."""
     inch = to_si(1.0, "in")
@@ -55,6 +62,12 @@ def wall_with(bay: str, board: str = OPEN, resistance: float = 0.0, framing: flo
     between = tuple(each.name for each in layers if each.name in ("bay", "foam"))
     studs = Framing(framing, building.material("spruce"), between) if framing else None
     return Assembly("wall", tuple(layers), to_si(0.68, "R"), to_si(0.17, "R"), slope=90, framing=studs)
+
+
+def wall_of(wall: str, resistance: float) -> Assembly:
+    """One of `WALLS` with a board of an R [m2 K/W]."""
+    bay, board, framing = WALLS[wall]
+    return wall_with(bay, board, resistance, framing)
 
 
 def _board(board: str, resistance: float) -> Layer | None:
