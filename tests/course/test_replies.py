@@ -70,6 +70,19 @@ def wet(page):
     }
 
 
+def perms(page):
+    """Lesson 6: the bet's row and what each takes; a panel and two rolls; a tenth of the film missing."""
+    row = page.state
+    taken = [100 * row.together / each for each in row.permeances]
+    assert from_si(row.together, "perm") == pytest.approx(0.46, abs=0.005)
+    day = row.flow * 86400 * 1000 * 0.3048**2 / 1000
+    assert from_si(day, "fl oz") == pytest.approx(4.6, abs=0.05)
+    kinds = ("plywood-dry", "plywood-wet", "felt-wet", "synthetic")
+    found = [set_to(page, Outer=each)["together"] for each in kinds]
+    cut = set_to(page, Outer="one-perm", Gap_share=10)["cut"]
+    return {"perm": [1, 0.46, *(from_si(each, "perm") for each in found)], "%": [10, 100 * cut, *taken]}
+
+
 def film(page):
     """Lesson 8: the film in January and July, in a damp January, in the desert, and two sheets both ways round."""
     january, july = film_state(roof(), (70, 40), (20, 80)), film_state(roof(), (75, 50), (85, 75))
@@ -107,6 +120,7 @@ CASES = {
     "which-way-vapor-goes": push,
     "temperature-through-layers": layers,
     "where-it-gets-wet": wet,
+    "how-fast-perms": perms,
     "the-film-that-changes": film,
 }
 

@@ -225,7 +225,6 @@ def series_perms(draw: Draw) -> Question | None:
         0.03 * found,
         (sum(perms), "adds-perms"),
         (average(draw, *perms), "averages-layers"),
-        (max(perms), "label-perm-is-the-perm", message("kinds.series-perms-label", found=say(found, "perm"))),
         (min(perms), "tightest-is-all"),
     )
 

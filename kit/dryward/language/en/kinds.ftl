@@ -15,7 +15,6 @@ direction-neither = Neither way. RH and temperature cancel out.
 plane-temperature-why = { $outer } of { $total } is outside the batt: { $found }.
 plane-temperature = A wall from inside to outside: { $layers }. Its faces are at { $warm } and { $cold }. How warm is the outer face of the batt?
 series-perms = Three layers of { $one }, { $two } and { $three } lie in a row. { $asked }
-series-perms-label = Vapor must pass all three: { $found }.
 retarder-class = A sheet has { $perms } by dry cup. Which vapor retarder class is it?
 it-is-class = It is { $kind }.
 water-at-the-outer-layer = On the inner face of the outer layer.
