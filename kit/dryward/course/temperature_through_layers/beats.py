@@ -272,7 +272,7 @@ def inch_facts(page: Page, states: States) -> dict[str, Any]:
 
 def foam(thick: float) -> dict[str, Any]:
     """The case of rafters with foam of a thickness [m] against the deck."""
-    return {"Wall": "2x12-foam", "R_out": thick / material("polyiso-foil-faced").conductivity}
+    return {"Wall": "2x12-foam", "R_out": thick / material("polyiso-foil-faced").conductivity_at(0.0)}
 
 
 def _inch_bet(name: str, number: int, thick: float) -> Bet:

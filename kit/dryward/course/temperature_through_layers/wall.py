@@ -78,7 +78,7 @@ def _board(board: str, resistance: float) -> Layer | None:
         wool = dataclasses.replace(building.material("mineral-wool-board"), conductivity=1 / _OPEN_BOARD)
         return Layer(wool, resistance / _OPEN_BOARD, "outer board")
     foam = building.material("polyiso-foil-faced")
-    return Layer(foam, resistance * foam.conductivity, "foam" if board == FOIL_INSIDE else "outer board")
+    return Layer(foam, resistance * foam.conductivity_at(0.0), "foam" if board == FOIL_INSIDE else "outer board")
 
 
 def face_layer(wall: Assembly) -> str:
