@@ -84,11 +84,27 @@ def film(page):
     }
 
 
+def year(page):
+    """Lesson 14: the bet's year on four days of its film, then drier room air and leakier houses."""
+    start = dict(set_to(page, RH_in=40, ACH50=3))
+    days = page.state.run.film.moisture
+    assert start["ran_off"] == 0
+    leakier = [set_to(page, ACH50=each)["peak"] for each in (1, 10)]
+    drier = set_to(page, ACH50=3, RH_in=20)["peak"]
+    middle = [days[each] for each in (318, 14, 195)]
+    return {
+        "degF": [70],
+        "Pa": [50],
+        "%": [40, 20, start["peak"], page.state.run.lowest, days.min(), *middle, *leakier, drier],
+    }
+
+
 CASES = {
     "read-the-air": air,
     "which-way-vapor-goes": push,
     "where-it-gets-wet": wet,
     "the-film-that-changes": film,
+    "hour-by-hour": year,
 }
 
 
