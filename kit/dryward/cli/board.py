@@ -6,7 +6,7 @@ from pathlib import Path
 
 from dryward.language import message
 from dryward.school import folders
-from dryward.school.standing import board, learner_folders, right_of, still_said, titles
+from dryward.school.standing import board, held_heads, held_rows, learner_folders, right_of, titles
 from dryward.teaching import lessons
 
 
@@ -58,8 +58,8 @@ def run(args: argparse.Namespace) -> int:
             print(f"  {told}")
         for claim, times in group.beliefs[:3]:
             print(f"  {message('cli.board-said', count=times, claim=claim)}")
-        if still := still_said(group):
-            print(f"  {still}")
+        if held := held_rows(group):
+            print(_table(held_heads(), held))
     return 0
 
 

@@ -78,9 +78,10 @@ class Settings:
         """Bet of a beat -> the choice made last."""
         return {each["bet"]: each["choice"] for each in self.progress.events("bet", lesson)}
 
-    def bet(self, lesson: str, bet: str, choice: str, right: str, belief: str) -> None:
-        """Keep a bet of a beat."""
-        self._keep(self.progress.bet, lesson, bet, choice, choice == right, belief)
+    def bet(self, lesson: str, bet: str, choice: str, right: str, beliefs: Mapping[str, str]) -> None:
+        """Keep a bet of a beat; `beliefs` are those behind its choices, by key."""
+        offers = sorted({each for each in beliefs.values() if each})
+        self._keep(self.progress.bet, lesson, bet, choice, choice == right, beliefs[choice], offers)
 
     def answered(self, lesson: str, question: questions.Question, choice: questions.Choice) -> None:
         """Keep an answer to a question."""

@@ -642,8 +642,8 @@ class Page:
             keys = [each.key for each in self.prediction.asked.choices]
             self._predict(keys.index(key))
         else:
-            belief = bet.spots[choice].belief
-            self.settings.bet(self.id, f"{self.stage.beat.id}-{bet.name}", key, bet.right(self.stage.states), belief)
+            behind = {spot.key: spot.belief for spot in bet.spots}
+            self.settings.bet(self.id, f"{self.stage.beat.id}-{bet.name}", key, bet.right(self.stage.states), behind)
         self._turn()
 
     def _on_beat(self, number: int) -> None:

@@ -27,7 +27,18 @@ from dryward.checks import BadFile
 from dryward.language import message
 from dryward.school.kernels import Busy, Full, Gone, Kernels
 from dryward.school.learners import Door, read_code, spoken
-from dryward.school.standing import board, contents, following, known_way, nobody_yet, right_of, titles, words_of
+from dryward.school.standing import (
+    board,
+    contents,
+    following,
+    held_heads,
+    held_rows,
+    known_way,
+    nobody_yet,
+    right_of,
+    titles,
+    words_of,
+)
 from dryward.teaching import lessons
 
 #: Kernels on which a page is tried before the learner is told.
@@ -146,8 +157,9 @@ class InstructorsBoard(Plain):
         if not door.sees_board(self):
             raise web.HTTPError(404)
         told = board(door.learners.folders())
-        groups = [(group, *words_of(group)) for group in told.groups]
-        self.show("board.html", board=told, groups=groups, titles=titles(), right_of=right_of, nobody=nobody_yet())
+        groups = [(group, *words_of(group), held_rows(group)) for group in told.groups]
+        texts = {"titles": titles(), "right_of": right_of, "nobody": nobody_yet(), "held_heads": held_heads()}
+        self.show("board.html", board=told, groups=groups, **texts)
 
 
 class Afresh(Plain):

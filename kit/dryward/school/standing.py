@@ -114,7 +114,8 @@ class Group:
     first: int  # of those tried, right at the first try
     tried: int
     beliefs: tuple[tuple[str, int], ...]  # behind the wrong answers, and how often; the most frequent first
-    still: tuple[tuple[str, int, int], ...]  # its beliefs, how many still say so at the end, of how many
+    #: Its beliefs: how many bet on them before, of how many who could; how many still say so after, of how many asked.
+    held: tuple[tuple[str, int, int, int, int], ...]
 
 
 @dataclass(frozen=True)
@@ -183,8 +184,9 @@ def _group(lesson: Lesson, files: Collection[Progress], learners: tuple[Learner,
     chosen = [file.prediction(lesson.id) for file in files]
     answers = [right for file in files for right in _last(file.events("answer", lesson.id))]
     first = [right for file in files for right in file.first_tries(lesson.id)]
-    said = [file.still_held(lesson.id) for file in files]
-    held = {id: [each[id] for each in said if id in each] for id in lesson.beliefs}
+    before = [file.held_before(lesson.id) for file in files]
+    after = [file.still_held(lesson.id) for file in files]
+    held = [(_belief(id), *_counted(id, before), *_counted(id, after)) for id in lesson.beliefs]
     count: dict[str, int] = {}
     for file in files:
         for each in file.events("answer", lesson.id):
@@ -202,8 +204,14 @@ def _group(lesson: Lesson, files: Collection[Progress], learners: tuple[Learner,
         sum(first),
         len(first),
         tuple(sorted(((_belief(id), times) for id, times in count.items()), key=lambda each: (-each[1], each[0]))),
-        tuple((_belief(id), sum(each), len(each)) for id, each in held.items() if each),
+        tuple(each for each in held if each[2] or each[4]),
     )
+
+
+def _counted(id: str, files: Iterable[dict[str, bool]]) -> tuple[int, int]:
+    """How many hold a belief, of how many who were asked."""
+    said = [each[id] for each in files if id in each]
+    return sum(said), len(said)
 
 
 def _belief(id: str) -> str:
@@ -231,8 +239,8 @@ def right_of(right: int, answered: int) -> str:
     return message("school.right-of", right=str(right), answered=str(answered)) if answered else ""
 
 
-def words_of(group: Group) -> tuple[str, str, str]:
-    """The head of a lesson's table on the board, what stands behind the wrong answers, and what is still said."""
+def words_of(group: Group) -> tuple[str, str]:
+    """The head of a lesson's table on the board, and what stands behind the wrong answers."""
     facts = {"lesson": titles()[group.lesson], "here": str(group.here)}
     head = message("school.here-now", **facts)
     if group.answered:
@@ -241,11 +249,14 @@ def words_of(group: Group) -> tuple[str, str, str]:
     claims = [message("school.belief-times", claim=claim, times=str(times)) for claim, times in group.beliefs[:3]]
     told = joined("school.belief-after-belief", claims)
     behind = message("school.behind-wrong", beliefs=told) if told else ""
-    return head, behind, still_said(group)
+    return head, behind
 
 
-def still_said(group: Group) -> str:
-    """Which beliefs of a lesson are still held by whom has answered its checks; empty where nobody was asked."""
-    facts = ({"claim": claim, "still": str(still), "asked": str(asked)} for claim, still, asked in group.still)
-    told = joined("school.belief-after-belief", [message("school.belief-still", **each) for each in facts])
-    return message("school.still-said", beliefs=told) if told else ""
+def held_heads() -> tuple[str, str, str]:
+    """The heads of the table of beliefs."""
+    return message("school.belief-said"), message("school.held-before"), message("school.held-after")
+
+
+def held_rows(group: Group) -> list[tuple[str, str, str]]:
+    """The beliefs of a lesson: who bet on each before it was shown, and who still says so after the checks."""
+    return [(claim, right_of(before, bet), right_of(after, asked)) for claim, before, bet, after, asked in group.held]

@@ -30,6 +30,8 @@ class Belief:
     number: int = 0
     #: The grain of truth in it.
     grain: str = ""
+    #: The kind of question that always offers it as a wrong answer: of `kinds`, or ``lesson/check``.
+    asked: str = ""
     #: Where the belief or the correction was read, and how.
     source: str = ""
 

@@ -17,7 +17,7 @@ from dryward.language import called, listing, message
 from dryward.physics.airleak import LONG_SHARE, Leak, brought, orifice_flow
 from dryward.physics.ventspace import carrying_limit, net_free_area
 from dryward.teaching import vault
-from dryward.teaching.questions import Draw, Question, made
+from dryward.teaching.questions import Draw, Question, check, made
 from dryward.teaching.vault import FILM, OUTERS, damp_all_the_same, face, film, gain, plane, roof
 from dryward.units import DAY, HOUR, from_si, to_si
 from dryward.weather import loggers
@@ -701,7 +701,9 @@ KINDS = {
 
 
 def draw(kind: str, seed: int | None = None, unit_system: str = "us") -> Question:
-    """One question of a kind."""
+    """One question of a kind, or a lesson's check by ``lesson/check``."""
+    if "/" in kind:
+        return check(kind, seed, unit_system)
     if kind not in KINDS:
         raise UnknownName("kind of question", kind, KINDS)
     return made(KINDS[kind], kind, seed, unit_system)

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import json
 import uuid
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
@@ -19,7 +19,7 @@ from dryward.checks import BadFile, OutOfRange, UnknownName
 from dryward.language import listed, message
 from dryward.storage import Format, NewerFile, locked, reason, set_aside, write_whole
 from dryward.teaching import beliefs, lessons
-from dryward.teaching.questions import Choice, Question
+from dryward.teaching.questions import Choice, Question, check_names
 
 #: An event as it stands in the file.
 Event = dict[str, Any]
@@ -110,10 +110,12 @@ class Progress:
         beats = [each["beat"] for each in self.events("left", lesson)]
         return (beats[-1] if beats else None), "" in beats
 
-    def bet(self, lesson: str, bet: str, choice: str, right: bool, belief: str = "") -> None:
-        """Keep a bet of a beat, and the belief behind it."""
+    def bet(
+        self, lesson: str, bet: str, choice: str, right: bool, belief: str = "", offers: Sequence[str] = ()
+    ) -> None:
+        """Keep a bet of a beat, the belief behind it, and those that its choices offered."""
         lessons.lesson(lesson)
-        self._keep("bet", lesson=lesson, bet=bet, choice=choice, right=right, belief=belief)
+        self._keep("bet", lesson=lesson, bet=bet, choice=choice, right=right, belief=belief, offers=list(offers))
 
     def solved(self, lesson: str, task: str) -> None:
         """Keep a practical task that was solved."""
@@ -163,6 +165,23 @@ class Progress:
             first.setdefault((each["question"], json.dumps(each.get("seed"))), each["right"])
         return tuple(first.values())
 
+    def held_before(self, lesson: str) -> dict[str, bool]:
+        """Belief -> whether it was behind a first bet of the lesson, of all that the bets made there offered."""
+        first: dict[str, Event] = {}
+        for each in self.events("bet", lesson):
+            first.setdefault(each["bet"], each)
+        told = [(each.get("belief"), each.get("offers")) for each in first.values()]
+        if predicted := self.events("prediction", lesson):
+            asked = lessons.lesson(lesson).prediction
+            chosen = {each.key: each.belief for each in asked.choices}.get(predicted[0]["choice"])
+            told.append((chosen, [each.belief for each in asked.choices]))
+        held: dict[str, bool] = {}
+        for belief, offers in told:
+            for each in offers if isinstance(offers, list) else ():
+                if isinstance(each, str) and each:
+                    held[each] = held.get(each, False) or each == belief
+        return held
+
     def still_held(self, lesson: str) -> dict[str, bool]:
         """Belief -> whether it was still held when it was last asked for in a lesson."""
         return {each["belief"]: each["still"] for each in self.events("belief", lesson)}
@@ -173,7 +192,8 @@ class Progress:
         for each in self.events("answer", lesson):
             if each["right"]:
                 right.setdefault(each["question"], each["when"])
-        return _moment(sorted(right.values())[2]) if len(right) >= 3 else None
+        asked = check_names(lesson) if right else ()
+        return _moment(max(right[each] for each in asked)) if asked and set(asked) <= right.keys() else None
 
     def resume(self) -> str | None:
         """The lesson to go on with, or None when all are finished."""

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from dryward import units
-from dryward.checks import OutOfRange
+from dryward.checks import OutOfRange, UnknownName
 from dryward.language import Beside, beside, message
 from dryward.teaching import lessons, words
 from dryward.teaching.beliefs import belief
@@ -251,9 +251,26 @@ def made(maker: Maker, name: str, seed: int | None, unit_system: str, texts: Bes
 
 
 def checks(lesson_id: str, seed: int | None = None, unit_system: str = "us") -> tuple[Question, ...]:
-    """The three checks of a lesson."""
-    if not lessons.lesson(lesson_id, unit_system).number:
-        return ()
-    module = lessons.module(lesson_id, "questions")
-    texts = beside(str(module.__file__))
-    return tuple(made(each, f"{lesson_id}/{each.__name__}", seed, unit_system, texts) for each in module.CHECKS)
+    """The checks of a lesson."""
+    return tuple(check(kind, seed, unit_system) for kind in check_names(lesson_id))
+
+
+def check_names(lesson_id: str) -> tuple[str, ...]:
+    """The checks of a lesson by both their names, ``lesson/check``, in order."""
+    return tuple(f"{lesson_id}/{name}" for name in _makers(lesson_id))
+
+
+def check(kind: str, seed: int | None = None, unit_system: str = "us") -> Question:
+    """One check of a lesson by both their names."""
+    lesson_id, _, name = kind.partition("/")
+    makers = _makers(lesson_id)
+    if name not in makers:
+        raise UnknownName("kind of question", kind, check_names(lesson_id))
+    texts = beside(str(lessons.module(lesson_id, "questions").__file__))
+    return made(makers[name], kind, seed, unit_system, texts)
+
+
+def _makers(lesson_id: str) -> dict[str, Maker]:
+    if not lessons.lesson(lesson_id).number:
+        return {}
+    return {each.__name__: each for each in lessons.module(lesson_id, "questions").CHECKS}

@@ -68,9 +68,10 @@ page-choice = { $key }. { $text }
 page-right = ✓ right
 behind-wrong = Behind the wrong answers: { $beliefs }
 belief-times = { $claim } ({ $times })
-# How many of those asked still say so.
-belief-still = { $claim } ({ $still } of { $asked })
-still-said = Still said after the checks: { $beliefs }
+# A table: a belief, how many bet on it before it was shown, and how many still say so after the checks.
+belief-said = What is said on the job
+held-before = Bet on it before
+held-after = Still says so after
 belief-after-belief = { $first }; { $next }
 page-learners = { $count ->
     [one] { $count } learner
