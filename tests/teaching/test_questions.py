@@ -83,7 +83,7 @@ def test_there_are_sixteen_kinds_and_four_must_be_right():
 def test_each_lesson_has_three_checks_and_the_index_none():
     assert questions.checks("start", 1) == ()
     for id in lessons.pages():
-        assert len(questions.checks(id)) == 3
+        assert 3 <= len(questions.checks(id)) <= 5
 
 
 def test_an_unknown_kind_is_one_sentence():

@@ -254,7 +254,8 @@ def _leaves(warmth: Floats) -> Floats:
     """Of each month: the share of leaves on a tree, below zero where they turn."""
     share = np.clip((warmth - _BUDS) / (_GREEN - _BUDS), 0.0, 1.0)
     turns = (np.roll(warmth, -1) < warmth) & (warmth < _GREEN)
-    return np.round(np.where(turns, -share, share), 2)
+    leaves: Floats = np.where(turns, -share, share).astype(float)
+    return leaves.round(2)
 
 
 def _sun(latitude: float, row: int) -> tuple[float, float]:
