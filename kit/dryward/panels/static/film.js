@@ -116,7 +116,7 @@ function filmScene(back, front) {
       parts.drops.replaceChildren(...(told ? beads(face, share, false) : []));
     }
     // Vapor at the faces of the wood: from the room or to it, to the vent air or from it.
-    const flow = (rate, from, to) => ({ rate: Math.abs(rate), spread: 0.9, points: rate < 0 ? [to, from] : [from, to] });
+    const flow = (rate, from, to) => ({ rate: Math.abs(rate), spread: 0.9, look: "vapor-pressure", points: rate < 0 ? [to, from] : [from, to] });
     flows.set([
       flow(now.inner, ["slope", 0.5, -0.4], ["slope", 0.5, film.wood]),
       flow(now.outer, ["slope", 0.47, film.wood], ["slope", 0.53, film.vent]),
