@@ -113,6 +113,19 @@ def film(page):
     }
 
 
+def vent(page):
+    """Lesson 11: the leaky and the airtight ceiling, twice the vent with its pull, a bath fan, a bay that is cut."""
+    leaky = dict(set_to(page, RH_out=80, Gap=1, Air=20, Leak="leaky"))
+    tight, fan, cut, pulled = (
+        dict(set_to(page, Gap=gap, Leak=bay))
+        for bay, gap in (("airtight", 1), ("bath-fan", 1), ("cut", 1), ("leaky-and-pulled", 2))
+    )
+    assert cut["power"] == 0
+    assert 3.5 < -leaky["rest"] / leaky["power"] < 4.5
+    amounts = [leaky["load"], leaky["power"], -leaky["rest"], tight["load"], fan["load"], -pulled["rest"]]
+    return {"g/m2/day": [from_si(each, "g/m2/day") for each in amounts], "in": [1, 2]}
+
+
 def july(page):
     """Lesson 9: the push and the back of the plastic, a cooler room with both films, and the dew points of two days."""
     hot = dict(set_to(page, T_out=85, RH_out=75, T_in=75, Roof="plastic"))
@@ -137,6 +150,7 @@ CASES = {
     "where-it-gets-wet": wet,
     "how-fast-perms": perms,
     "the-film-that-changes": film,
+    "vent-space": vent,
     "july": july,
 }
 
