@@ -51,6 +51,24 @@ def house(page):
     return {"%": [90, *humidity, 100 * slow["outdoor_warmed"], 12.5], "degF": [70, 20]}
 
 
+def layers(page):
+    """Lesson 4: the bet's board, boards of R-5, an inch of foam in the deep bay, and the wood."""
+    bare, board = dict(page.readouts), dict(set_to(page, R_out=10))
+    thick = page.state.wall.layer("outer board").thickness
+    assert (board["gain"], set_to(page, R_out=5)["gain"]) == (0, 0)
+    foil = dict(set_to(page, Wall="2x6-foil"))
+    inch = dict(set_to(page, Wall="2x12-foam", R_out=6.3))
+    assert page.state.wall.layer("foam").thickness == pytest.approx(to_si(1, "in"), rel=0.01)
+    whole = set_to(page, Wall="2x6-usual", R_out=0)["whole"]
+    return {
+        "degF": [20, 70, 16, *(from_si(each["face"], "degF") for each in (bare, board, inch))],
+        "g/m2/day": [from_si(each["gain"], "g/m2/day") for each in (bare, foil, inch)],
+        "in": [5.5, from_si(thick, "in")],
+        "R": [10, 5, 6.3, 20, from_si(bare["total"], "R"), from_si(whole, "R")],
+        "%": [100 * board["share"], 25],
+    }
+
+
 def push(page):
     """Lesson 3: the bet's day, and a cool, damp place beside a warm room."""
     winter = dict(set_to(page, T_in=70, RH_in=35, T_out=20, RH_out=90))
@@ -113,21 +131,18 @@ def film(page):
     }
 
 
-def layers(page):
-    """Lesson 4: the bet's board, boards of R-5, an inch of foam in the deep bay, and the wood."""
-    bare, board = dict(page.readouts), dict(set_to(page, R_out=10))
-    thick = page.state.wall.layer("outer board").thickness
-    assert (board["gain"], set_to(page, R_out=5)["gain"]) == (0, 0)
-    foil = dict(set_to(page, Wall="2x6-foil"))
-    inch = dict(set_to(page, Wall="2x12-foam", R_out=6.3))
-    assert page.state.wall.layer("foam").thickness == pytest.approx(to_si(1, "in"), rel=0.01)
-    whole = set_to(page, Wall="2x6-usual", R_out=0)["whole"]
+def year(page):
+    """Lesson 14: the bet's year on four days of its film, then drier room air and leakier houses."""
+    start = dict(set_to(page, RH_in=40, ACH50=3))
+    days = page.state.run.film.moisture
+    assert start["ran_off"] == 0
+    leakier = [set_to(page, ACH50=each)["peak"] for each in (1, 10)]
+    drier = set_to(page, ACH50=3, RH_in=20)["peak"]
+    middle = [days[each] for each in (318, 14, 195)]
     return {
-        "degF": [20, 70, 16, *(from_si(each["face"], "degF") for each in (bare, board, inch))],
-        "g/m2/day": [from_si(each["gain"], "g/m2/day") for each in (bare, foil, inch)],
-        "in": [5.5, from_si(thick, "in")],
-        "R": [10, 5, 6.3, 20, from_si(bare["total"], "R"), from_si(whole, "R")],
-        "%": [100 * board["share"], 25],
+        "degF": [70],
+        "Pa": [50],
+        "%": [40, 20, start["peak"], page.state.run.lowest, days.min(), *middle, *leakier, drier],
     }
 
 
@@ -171,6 +186,7 @@ CASES = {
     "the-film-that-changes": film,
     "vent-space": vent,
     "july": july,
+    "hour-by-hour": year,
 }
 
 

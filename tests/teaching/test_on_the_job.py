@@ -384,20 +384,20 @@ def test_every_slip_is_offered_by_some_question():
 
 
 def test_the_index_says_how_many_lessons_a_meeting_has():
-    counts = [sum(id != "start" for id in each.lessons) for each in pathways.pathway("eight-week").sessions]
-    assert (min(counts), max(counts)) == (1, 3)
+    counts = [sum(id != "start" for id in each.lessons) for each in pathways.pathway("nine-evenings").sessions]
+    assert (min(counts), max(counts)) == (1, 2)
     index = nbformat.read(LESSONS / "00-start.ipynb", as_version=4)
     said = "\n".join(cell.source for cell in index.cells)
-    assert "one to three lessons a week, mostly in order" in said
+    assert "one or two lessons an evening, mostly in order" in said
     assert "Falls from roofs and ladders kill." in said
 
 
 def test_a_pathway_is_given_in_hours_and_minutes():
     text = guide.pathways_page()
-    for time in ("In all 3 h 30 min.", "In all 16 hours in class and 6 hours at home."):
+    for time in ("In all 4 hours.", "In all 18 hours in class and 6 h 45 min at home."):
         assert time in text
-    assert "45 minutes of homework" in pathways.pathway("eight-week").who
-    assert pathways.pathway("eight-week").homework == 45
+    assert "45 minutes of homework" in pathways.pathway("nine-evenings").who
+    assert pathways.pathway("nine-evenings").homework == 45
 
 
 def test_the_dampest_house_is_looked_for():

@@ -167,10 +167,15 @@ def scattered(number: int) -> Point:
 
 
 def sky(scene: Scene, season: str) -> None:
-    """The sky of a season: "winter" with snow, "summer" with sun, "night" with a moon, "mild" with a cloud."""
+    """The sky of a season: "winter" with snow, "summer" with sun, "night" with a moon, "mild" with a cloud.
+
+    An "open" one is left to what moves behind the drawing.
+    """
     wide, high = scene.size
-    scene.shape_of([(0, 0), (wide, 0), (wide, high), (0, high)], f"sky-{season}")
     scene.axes["sky"] = Axes((0.0, 0.0), (wide, 0.0), (0.0, high))
+    if season == "open":
+        return
+    scene.shape_of([(0, 0), (wide, 0), (wide, high), (0, high)], f"sky-{season}")
     x, y = wide * 0.1, high * 0.13
     if season == "summer":
         _sun(scene, (x, y))
@@ -506,9 +511,11 @@ def flow(rate: float, *places: Place, spread: float = 0.0, look: str = "vapor pr
 
 
 def together(parts: Iterable[Mapping[str, Any]]) -> dict[str, Any]:
-    """The marks, tags and flows of several parts, in their order."""
+    """The marks, tags and flows of several parts, in their order; a film where one of them has it."""
     found = list(parts)
-    return {name: [each for part in found for each in part.get(name, ())] for name in ("marks", "tags", "flows")}
+    films = [part["film"] for part in found if "film" in part]
+    drawn = {name: [each for part in found for each in part.get(name, ())] for name in ("marks", "tags", "flows")}
+    return {**drawn, "film": films[0]} if films else drawn
 
 
 def _look(name: str) -> str:
