@@ -78,9 +78,11 @@ def replies(page):
 def check_replies(page):
     """One right answer to each check, a reply to every wrong one."""
     found = replies(page)
-    assert sum(right for _, right, _ in found) == 6
+    asked = len(page.questions.asked)
+    assert 3 <= asked <= 5
+    assert sum(right for _, right, _ in found) == 2 * asked
     assert all(len(reply) > 15 for _, right, reply in found if not right)
-    assert {number for number, *_ in found} == {0, 1, 2}
+    assert {number for number, *_ in found} == set(range(asked))
 
 
 def places(page):

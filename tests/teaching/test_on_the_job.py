@@ -93,12 +93,12 @@ def test_the_jars_of_colored_water_hold_a_tenth_of_the_winter():
     assert "half a cup for the ceiling with a {1 perm} film" in said
 
 
-def test_the_gaps_of_the_question_are_those_of_the_answer():
+def test_the_gaps_of_the_answer_are_that_of_the_question_and_twice_that():
     guess = lessons.lesson("vent-space").prediction
     for inches in (1, 2):
         carried = vent_space.power(inches, 20, vent_space.RAFTER, (20, 80))
         assert f"{words.number(carried, 'g/m2/day')} through a {inches} in. gap" in guess.reveal
-        assert f"{inches} in." in guess.prompt
+    assert "a gap of 1 in." in guess.prompt
 
 
 def test_cold_air_heated_is_not_the_warm_air_of_the_question():
@@ -366,7 +366,11 @@ def test_house_air_in_the_roof_is_not_a_house_that_breathes():
     for seed in SEEDS:
         for each in kinds.draw("logger-cause", seed).choices:
             if each.text == "House air leaks in.":
+<<<<<<< HEAD
                 assert each.belief in ("", "goes-by-experience")
+=======
+                assert each.belief in ("", "usual-suspect")
+>>>>>>> main
 
 
 def test_every_slip_is_offered_by_some_question():
@@ -382,20 +386,20 @@ def test_every_slip_is_offered_by_some_question():
 
 
 def test_the_index_says_how_many_lessons_a_meeting_has():
-    counts = [sum(id != "start" for id in each.lessons) for each in pathways.pathway("eight-week").sessions]
-    assert (min(counts), max(counts)) == (1, 3)
+    counts = [sum(id != "start" for id in each.lessons) for each in pathways.pathway("nine-evenings").sessions]
+    assert (min(counts), max(counts)) == (1, 2)
     index = nbformat.read(LESSONS / "00-start.ipynb", as_version=4)
     said = "\n".join(cell.source for cell in index.cells)
-    assert "one to three lessons a week, mostly in order" in said
+    assert "one or two lessons an evening, mostly in order" in said
     assert "Falls from roofs and ladders kill." in said
 
 
 def test_a_pathway_is_given_in_hours_and_minutes():
     text = guide.pathways_page()
-    for time in ("In all 3 h 30 min.", "In all 16 hours in class and 6 hours at home."):
+    for time in ("In all 4 hours.", "In all 18 hours in class and 6 h 45 min at home."):
         assert time in text
-    assert "45 minutes of homework" in pathways.pathway("eight-week").who
-    assert pathways.pathway("eight-week").homework == 45
+    assert "45 minutes of homework" in pathways.pathway("nine-evenings").who
+    assert pathways.pathway("nine-evenings").homework == 45
 
 
 def test_the_dampest_house_is_looked_for():

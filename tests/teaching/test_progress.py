@@ -214,17 +214,32 @@ def test_the_second_version_still_opens(tmp_path):
 
 def test_first_tries_are_kept_whatever_is_clicked_later(tmp_path):
     progress = Progress(tmp_path, Clock())
-    one, two, three = questions.checks("july", None)
+    one, two, *others = questions.checks("july", None)
     for asked in (one, two):  # clicked through until it is right
         for choice in sorted(asked.choices, key=lambda each: each.right):
             progress.answered("july", asked, choice)
-    progress.answered("july", three, three.right)
+    for asked in others:
+        progress.answered("july", asked, asked.right)
     assert progress.finished("july")
-    assert progress.first_tries("july") == (False, False, True)
+    tries = (False, False, *(True for _ in others))
+    assert progress.first_tries("july") == tries
     other = questions.checks("july", 1)[0]  # new numbers: a new first try
     progress.answered("july", other, other.right)
-    assert Progress(tmp_path).first_tries("july") == (False, False, True, True)
+    assert Progress(tmp_path).first_tries("july") == (*tries, True)
     assert Progress(tmp_path).first_tries("winter-house") == ()
+
+
+def test_the_third_version_still_opens_on_its_course(tmp_path):
+    event = {
+        "id": "a",
+        "when": "2026-01-02T00:00:00+00:00",
+        "kind": "setting",
+        "name": "pathway",
+        "value": "eight-week",
+    }
+    (tmp_path / FILE).write_text(json.dumps({"format": "dryward progress", "version": 3, "events": [event]}))
+    found = Progress(tmp_path)
+    assert (found.setting("pathway"), found.trouble) == ("nine-evenings", "")
 
 
 def test_what_is_still_said_is_kept_and_the_last_word_counts(tmp_path):
@@ -255,13 +270,13 @@ def test_a_lesson_comes_back_after_two_days_and_after_two_weeks(tmp_path):
     assert progress.reviews() == ()
 
 
-def test_a_lesson_is_finished_by_three_right_answers(tmp_path):
+def test_a_lesson_is_finished_by_a_right_answer_to_each_check(tmp_path):
     progress = Progress(tmp_path, Clock())
     asked = questions.checks("july", 1)
     wrong = next(each for each in asked[0].choices if not each.right)
     progress.answered("july", asked[0], wrong)
-    progress.answered("july", asked[1], asked[1].right)
-    progress.answered("july", asked[2], asked[2].right)
+    for each in asked[1:]:
+        progress.answered("july", each, each.right)
     assert progress.finished("july") is None
     assert progress.beliefs() == ((wrong.belief, 1),)
     progress.answered("july", asked[0], asked[0].right)
@@ -331,3 +346,19 @@ def test_ids_and_keys_that_old_files_hold_stay():
     found = [{choice.key for choice in each.prediction.choices} for each in lessons.lessons()]
     assert all(set(old) <= now for old, now in zip(KEYS.split(), found, strict=False))
     assert "".join(each.prediction.right for each in lessons.lessons()).startswith(RIGHT)
+
+
+def test_what_was_bet_before_counts_once_and_only_where_it_was_wrong(tmp_path):
+    found = Progress(tmp_path)
+    found.predicted("where-it-gets-wet", "c")
+    found.predicted("where-it-gets-wet", "d")  # the second word is no first one
+    pair = ("one-check-decides",)
+    found.bet("where-it-gets-wet", "check-osb", "gone", True, "", pair)
+    found.bet("where-it-gets-wet", "check-closed", "stays", True, "one-check-decides", pair)
+    held = found.held_before("where-it-gets-wet")
+    assert held["no-drops-no-problem"]
+    assert not held["dew-point-is-a-place"]
+    assert not held["one-check-decides"], "of this roof it was so"
+    found.bet("where-it-gets-wet", "drops-milder", "dry", False, "no-drops-no-problem", ("no-drops-no-problem",))
+    assert Progress(tmp_path).held_before("where-it-gets-wet") == found.held_before("where-it-gets-wet") != {}
+    assert found.held_before("july") == {}

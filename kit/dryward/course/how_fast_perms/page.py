@@ -9,9 +9,11 @@ import numpy as np
 
 from dryward import language, units
 from dryward.building import codes
+from dryward.course.how_fast_perms.beats import PLAY
 from dryward.course.how_fast_perms.scene import LayersInRow, Pipe
+from dryward.course.how_fast_perms.shelf import SHELF
 from dryward.panels import hand
-from dryward.panels.controls import standard
+from dryward.panels.controls import Choice, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout
 from dryward.physics.airleak import permeance_with_gaps
@@ -22,7 +24,23 @@ message = language.beside(__file__)
 
 #: What stands before the film, gap or not: gypsum board and paint, 40 and 7 perm in a row.
 PAINTED_DRYWALL = to_si(1 / (1 / 40 + 1 / 7), "perm")
-NAMES = ("how_fast_perms.painted-drywall", "how_fast_perms.film", "how_fast_perms.outer-sheet")
+NAMES = ("how_fast_perms.painted-drywall", "how_fast_perms.film", "how_fast_perms.outer-layer")
+OUTER = Choice(
+    "Outer",
+    "how_fast_perms.outer-layer-choice",
+    (
+        ("one-perm", "how_fast_perms.one-perm-us", "how_fast_perms.one-perm-si"),
+        ("open-sheet", "how_fast_perms.open-sheet-us", "how_fast_perms.open-sheet-si"),
+        ("plywood-dry", "how_fast_perms.plywood-dry-us", "how_fast_perms.plywood-dry-si"),
+        ("plywood-wet", "how_fast_perms.plywood-wet-us", "how_fast_perms.plywood-wet-si"),
+        ("osb-dry", "how_fast_perms.osb-dry-us", "how_fast_perms.osb-dry-si"),
+        ("osb-wet", "how_fast_perms.osb-wet-us", "how_fast_perms.osb-wet-si"),
+        ("felt-dry", "how_fast_perms.felt-dry-us", "how_fast_perms.felt-dry-si"),
+        ("felt-wet", "how_fast_perms.felt-wet-us", "how_fast_perms.felt-wet-si"),
+        ("synthetic", "how_fast_perms.synthetic-us", "how_fast_perms.synthetic-si"),
+        ("self-adhered", "how_fast_perms.self-adhered-us", "how_fast_perms.self-adhered-si"),
+    ),
+)
 
 
 @dataclass(frozen=True)
@@ -34,6 +52,8 @@ class SheetsInRow:
     outer: float
     push: float
     gap: float
+    #: What the outer layer is, by its place on the shelf.
+    thing: str
 
     @property
     def permeances(self) -> tuple[float, float, float]:
@@ -44,6 +64,11 @@ class SheetsInRow:
     def cut(self) -> float:
         """What drywall and film with gaps cut off, against drywall alone [-]."""
         return 1 - self.inner / PAINTED_DRYWALL
+
+    @property
+    def flow(self) -> float:
+        """That passes them all [kg/(s m2)]."""
+        return self.together * self.push
 
     @property
     def together(self) -> float:
@@ -58,21 +83,20 @@ class HowFastPerms(Page):
     handles = (
         "dp_vapor",
         replace(standard("M_in"), words="how_fast_perms.film-slider"),
-        replace(standard("M_out"), words="how_fast_perms.outer-sheet-slider"),
+        OUTER,
         replace(standard("Gap_share"), words="how_fast_perms.gap-slider"),
     )
     draws = Pipe
+    play = PLAY
 
     def compute(self, at: SimpleNamespace) -> SheetsInRow:
         """The permeances in a row; the film with its gaps."""
         inner = float(permeance_with_gaps(at.M_in, PAINTED_DRYWALL, at.Gap_share))
-        return SheetsInRow(at.M_in, inner, at.M_out, at.dp_vapor, at.Gap_share)
+        return SheetsInRow(at.M_in, inner, SHELF[at.Outer].permeance, at.dp_vapor, at.Gap_share, at.Outer)
 
     def views(self, state: SheetsInRow) -> LayersInRow:
-        """Painted drywall, film, outer sheet."""
-        return LayersInRow(
-            tuple(language.told(each) for each in NAMES), state.permeances, state.push, state.together * state.push
-        )
+        """Painted drywall, film, outer layer."""
+        return LayersInRow(tuple(language.told(each) for each in NAMES), state.permeances, state.push, state.flow)
 
     def given(self, state: SheetsInRow) -> str:
         """What no control moves."""
@@ -86,7 +110,7 @@ class HowFastPerms(Page):
         kind = codes.retarder_class(state.film)
         return [
             Readout("together", message("together"), state.together, "permeance", both=True),
-            Readout("flow", message("flow"), state.together * state.push, "vapor flux", both=True),
+            Readout("flow", message("flow"), state.flow, "vapor flux", both=True),
             Readout(
                 "rules", message("rules"), float(share), text=language.told(NAMES[rules]),
                 note=message("rules-note", share=self.show(float(share), "relative humidity"))
@@ -103,7 +127,7 @@ class HowFastPerms(Page):
 
     def says(self, state: SheetsInRow) -> str:
         """The tightest rules; a gap costs its share, not the whole."""
-        flow = self.show(state.together * state.push, "vapor flux")
+        flow = self.show(state.flow, "vapor flux")
         if state.gap > 0.0:
             return message(
                 "with-a-gap",

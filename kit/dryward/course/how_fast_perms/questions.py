@@ -1,10 +1,14 @@
-"""Checks: the class of a sheet, layers in a row, and a gap in the film."""
+"""Checks: the class of a sheet, layers in a row, a gap in the film, a label where it is damp, and two rolls."""
 
 from dryward import language
+from dryward.building import library
+from dryward.building.library import DRY_CUP, WET_CUP
+from dryward.course.how_fast_perms.shelf import DECK, at_humidity, roof
 from dryward.physics.airleak import permeance_with_gaps
 from dryward.teaching.kinds import asked_in_a_row, average, class_limits, in_a_row, row_sum, sheet_class
 from dryward.teaching.questions import Draw, Question
-from dryward.units import from_si, to_si
+from dryward.teaching.vault import gain as gained
+from dryward.units import from_si, number, to_si
 
 message = language.beside(__file__)
 
@@ -30,7 +34,6 @@ def class_of(draw: Draw) -> Question | None:
             (_title(name), "class-limits-mixed", message("class-of-other-reply", other=_title(name), limits=limits))
             for name in others
         ),
-        (message("class-of-vapor-barrier-is-air-barrier"), "vapor-barrier-is-air-barrier"),
     )
 
 
@@ -42,13 +45,13 @@ def which_rules(draw: Draw) -> Question | None:
     draw.note(drywall=drywall, paint=paint, sheet=sheet)
     found = in_a_row(drywall, paint, sheet)
     draw.because(row_sum(draw, drywall, paint, sheet))
-    draw.tell("perm", drywall=drywall, paint=paint, sheet=sheet, found=found)
+    draw.tell("perm", drywall=drywall, paint=paint, sheet=sheet)
     draw.tell(asked=asked_in_a_row(draw))
     return draw.ask_number(
         found,
         "perm",
         0.03 * found,
-        (drywall, "label-perm-is-the-perm"),
+        (sheet, "tightest-is-all"),
         (drywall + paint + sheet, "adds-perms"),
         (average(draw, drywall, paint, sheet), "averages-layers"),
     )
@@ -61,7 +64,7 @@ def gap(draw: Draw) -> Question | None:
     beside = in_a_row(40, 7)
     draw.note(film=film, share=share)
     left = from_si(permeance_with_gaps(to_si(film, "perm"), to_si(beside, "perm"), share / 100), "perm")
-    cut = 100 * (1 - left / beside)
+    cut, whole = 100 * (1 - left / beside), 100 * (1 - in_a_row(film, beside) / beside)
     draw.tell("%", share=share, cut=round(cut))
     draw.tell("perm", left=left, beside=beside, film=film)
     return draw.ask_number(
@@ -69,9 +72,48 @@ def gap(draw: Draw) -> Question | None:
         "%",
         2.0,
         (0.0, "vapor-barrier-is-air-barrier"),
-        (share, "vapor-barrier-is-air-barrier", "share"),
-        (99.9, "label-perm-is-the-perm"),
+        (whole, "small-gap-is-nothing"),
     )
 
 
-CHECKS = (class_of, which_rules, gap)
+#: What has a label by dry cup and lets more through when damp: the name it has in the texts, and its row.
+LABELED = {"kraft": "kraft-facing", "felt": "asphalt-felt-15", "plywood": "plywood", "osb": "osb"}
+
+
+def wet_label(draw: Draw) -> Question | None:
+    """What a labeled thing lets through where it is as damp as in the wet cup."""
+    thing = draw.pick("kraft", LABELED)
+    humid = draw.pick(85, (80, 85, 90))
+    label, wet, now = (at_humidity(LABELED[thing], each) for each in (DRY_CUP, WET_CUP, humid / 100))
+    assert now == wet  # so the wet cup's number is what holds there
+    draw.note(thing=thing, humid=humid)
+    draw.tell("perm", label=from_si(label, "perm"), wet=from_si(wet, "perm"), middle=from_si((label + wet) / 2, "perm"))
+    draw.tell("%", humid=humid)
+    draw.tell(thing=thing, times=number(wet / label, figures=2))
+    return draw.ask("label-perm-is-the-perm", "middle-of-the-curve")
+
+
+#: Rolls that look like felt from the yard: the name they have in the texts, and their row.
+ROLLS = {"synthetic": "synthetic-underlayment", "adhered": "self-adhered-underlayment"}
+FELT = "asphalt-felt-15"
+
+
+def roll(draw: Draw) -> Question | None:
+    """What another roll on the same deck changes."""
+    kind = draw.pick("adhered", ROLLS)
+    film = draw.pick(0.5, (0.3, 0.5, 1.0))
+    cold = draw.pick(30, (25, 30, 35))
+    draw.note(roll=kind, film=film, outdoor=cold)
+    airs = (70, 40), (cold, 80)
+    felt, sheet = (gained(roof(to_si(film, "perm"), DECK, row), *airs) for row in (FELT, ROLLS[kind]))
+    if felt > 0 or sheet < 0.3:
+        return None
+    draw.tell("g/m2/day", gain=sheet)
+    perms = from_si(library.membrane(ROLLS[kind]).permeance(0.9, 0.9), "perm")
+    draw.tell("perm", film=film, felt=from_si(at_humidity(FELT, WET_CUP), "perm"), perms=perms)
+    draw.tell("degF", cold=cold)
+    draw.tell(roll=kind)
+    return draw.ask("any-underlayment-breathes", "two-barriers-twice-as-good")
+
+
+CHECKS = (class_of, which_rules, gap, wet_label, roll)

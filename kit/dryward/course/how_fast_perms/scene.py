@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
 from typing import Any
 
@@ -10,13 +9,12 @@ import numpy as np
 from matplotlib.patches import Polygon, Rectangle
 
 from dryward import language
+from dryward.course.how_fast_perms.row import opening
 from dryward.pictures import style
 from dryward.pictures.drawing import Box, LivePicture, arrow, ceiling, sentences
 
 message = language.beside(__file__)
 
-#: From shut to open, for the opening of a valve [kg/(s m2 Pa)]: 0.05 and 100 perm.
-_SHUT, _OPEN = 2.86e-12, 5.72e-9
 #: Tops of the scales: pressure difference [Pa] and flow [kg/(s m2)].
 _DROPS = {"us": (0.2, 0.4, 0.6, 1.0), "si": (700, 1400, 2000, 3400)}
 _FLOWS = {"us": (10, 30, 100, 300, 1000, 3000, 10000, 40000), "si": (5, 20, 50, 200, 500, 2000, 5000, 20000)}
@@ -33,12 +31,6 @@ class LayersInRow:
     difference: float
     #: [kg/(s m2)].
     flow: float
-
-
-def opening(permeance: float) -> float:
-    """How far a valve stands open on a log scale [-], 0.03 to 1."""
-    share = math.log(max(permeance, _SHUT) / _SHUT) / math.log(_OPEN / _SHUT)
-    return min(max(share, 0.03), 1.0)
 
 
 class Pipe(LivePicture[LayersInRow]):
@@ -78,12 +70,16 @@ class Pipe(LivePicture[LayersInRow]):
     def _pipe(self, left: float, right: float, floor: float, top: float, names: tuple[str, ...]) -> None:
         wide = (right - left) / len(names)
         folded = [self.folded(name, wide - 6, small=True) for name in names]
-        roof = top - (0.4 + max(map(len, folded))) * self.line
+        roof = top - (1.4 + max(map(len, folded))) * self.line
         self.floor, self.roof, self.left, self.right = floor, roof, left, right
         for place, lines in enumerate(folded):
             x = left + (place + 0.5) * wide
             for row, words in enumerate(reversed(lines)):
-                self.words(x, roof + (0.35 + row) * self.line, words, small=True, ha="center")
+                self.words(x, roof + (1.35 + row) * self.line, words, small=True, ha="center")
+        self.perms = [
+            self.moving(self.words(left + (k + 0.5) * wide, roof + 0.35 * self.line, "", small=True, ha="center"))
+            for k in range(len(names))
+        ]
         wall: dict[str, Any] = {"facecolor": self.pencil, "edgecolor": style.INK, "linewidth": 1.2 * self.type.thick}
         self.gates = [
             [self.moving(self.put(Polygon(np.zeros((3, 2)), closed=True, **wall))) for _ in range(2)] for _ in names
@@ -97,6 +93,7 @@ class Pipe(LivePicture[LayersInRow]):
         count = len(state.names)
         wide, high, middle = (self.right - self.left) / count, self.roof - self.floor, (self.roof + self.floor) / 2
         for place, (gates, permeance) in enumerate(zip(self.gates, state.permeances, strict=True)):
+            self.perms[place].set_text(self.show(permeance, "permeance"))
             half = 0.5 * high * opening(permeance)
             a, b, x = (
                 self.left + (place + 0.2) * wide,
