@@ -132,7 +132,6 @@ def film(page):
     }
 
 
-<<<<<<< HEAD
 def readings(page):
     """Lesson 15: the fog's averages and its wood, two houses against outdoors, and both folds of one reading."""
     fog = beats.house("outdoor-air")
@@ -149,7 +148,9 @@ def readings(page):
     return {
         "degF": [from_si(warm, "degF"), 32, 45, 70, 20],
         "%": [100 * humid, *fog.ends, april.wood, beats.DIAL, *shares],
-=======
+    }
+
+
 def year(page):
     """Lesson 14: the bet's year on four days of its film, then drier room air and leakier houses."""
     start = dict(set_to(page, RH_in=40, ACH50=3))
@@ -192,7 +193,6 @@ def july(page):
         "g/m2/day": [from_si(each, "g/m2/day") for each in (hot["gain"], cooler)],
         "degF": [85, 70, 80, 62, *dews],
         "%": [50, 75, 30],
->>>>>>> main
     }
 
 
@@ -204,13 +204,10 @@ CASES = {
     "where-it-gets-wet": wet,
     "how-fast-perms": perms,
     "the-film-that-changes": film,
-<<<<<<< HEAD
-    "your-readings": readings,
-=======
     "vent-space": vent,
     "july": july,
     "hour-by-hour": year,
->>>>>>> main
+    "your-readings": readings,
 }
 
 

@@ -588,22 +588,13 @@ def storage(draw: Draw) -> Question | None:
     )
 
 
-<<<<<<< HEAD
-#: Cause -> its sample, and what is behind a guess at it.
-_CAUSES = {
-    "air leak": ("air-leak", "goes-by-experience"),
-    "blocked vents": ("blocked-vents", "wet-roof-needs-vents"),
-    "rain leak": ("rain-leak", "goes-by-experience"),
-    "built-in water": ("built-in-water", "goes-by-experience"),
-    "indoor humidity": ("indoor-humidity", "goes-by-experience"),
-=======
 #: Each cause, and what it is in the names of messages and samples.
 _CAUSES = {
-    "rain leak": "rain-leak",
+    "blocked vents": "blocked-vents",
     "air leak": "air-leak",
+    "rain leak": "rain-leak",
     "built-in water": "built-in-water",
     "indoor humidity": "indoor-humidity",
->>>>>>> main
 }
 
 
@@ -642,18 +633,11 @@ def logger_cause(draw: Draw) -> Question | None:
     evidence = units.read_in(found.evidence[0], draw.unit_system)
     draw.because(evidence)
     spells, share = n["wet spells"], n["wet spells that wet the wood"]
-<<<<<<< HEAD
-    facts = {
-        "above_out": share_of("share above outdoors"),
-        "above_both": share_of("share above both"),
-        "room": units.number(n["changes with the room"], 2),
-        "outdoors": units.number(n["changes with outdoors"], 2),
-=======
     seen = {
         "above_out": share_of("share above outdoors"),
         "above_both": share_of("share above both"),
         "room": units.number(n["changes with the room"], 2),
->>>>>>> main
+        "outdoors": units.number(n["changes with outdoors"], 2),
         "warmth": units.number(n["changes with the sun"], 2),
         "excess": say(n["room above outdoors"], "Pa"),
         "wetter": round(spells * share),
@@ -661,28 +645,17 @@ def logger_cause(draw: Draw) -> Question | None:
         "points": units.number(abs(change), 1),
         "drier": change < 0,
     }
-<<<<<<< HEAD
-    others = [_CAUSES[other] for other in _CAUSES if other != cause][:3]
-    return draw.words(
-        message("kinds.logger-cause", **facts),
-        message(f"kinds.cause-{_CAUSES[cause][0]}"),
-        *(
-            (message(f"kinds.cause-{sample}"), belief, message(f"kinds.not-{sample}", evidence=evidence, **facts))
-            for sample, belief in others
-=======
     return draw.words(
         message("kinds.logger-cause", **seen),
         message(f"kinds.cause-{_CAUSES[cause]}"),
         *(
             (
                 message(f"kinds.cause-{other}"),
-                "usual-suspect",
+                "wet-roof-needs-vents" if other == "blocked-vents" else "usual-suspect",
                 message(f"kinds.not-{other}", evidence=evidence, **seen),
                 message(f"kinds.suspect-{other}"),
             )
-            for other in _CAUSES.values()
-            if other != _CAUSES[cause]
->>>>>>> main
+            for other in [each for each in _CAUSES.values() if each != _CAUSES[cause]][:3]
         ),
     )
 

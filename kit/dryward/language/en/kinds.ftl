@@ -69,8 +69,6 @@ air-changes = A blower door reads { $flow } at 50 Pa in a house of { $volume }. 
 storage-why = Dry weight times { $change } %: { $found }. At { $rate } that takes { $days } days.
 storage = { $board } weighs { $weight } dry. It goes from { $start } % to { $end } % MC. How much water does it take up?
 storage-start = It did not start dry. Only the { $change } % in between is new.
-<<<<<<< HEAD
-=======
 # Of each cause that it is not: what it would show, and why it looked right.
 not-rain-leak = Rain that gets in shows after rain: here the wood was wetter after { $wetter } of { $spells } spells. { $evidence }
 not-air-leak = A leak of house air goes up and down with the room, near 1: here it is { $room }. { $evidence }
@@ -79,11 +77,12 @@ not-built-in-water = { $drier ->
    *[no] Water that was built in comes out, so the wood gets drier: here it is { $points } points wetter. { $evidence }
 }
 not-indoor-humidity = A damp house is far above outdoors and drives the roof: here the room is { $excess } above. { $evidence }
+not-blocked-vents = A wet roof is not yet a roof that needs vents. See what its air follows: the room { $room }, outdoors { $outdoors } (1 is perfect). { $evidence }
+suspect-blocked-vents = Vents are what one can see from the ladder.
 suspect-rain-leak = Rain is what a roof is there for, so it is the first guess.
 suspect-air-leak = House air leaks into most wet roofs.
 suspect-built-in-water = Lumber is often closed in wet.
 suspect-indoor-humidity = People, showers and pots make most of the vapor in a house.
->>>>>>> main
 meter-why = Cold wood conducts less, so the meter reads low. At { $cold } it is about { $found } %.
 meter = A pin meter set for room temperature reads { $reading } % in framing lumber at { $cold }. What is the MC?
 explain = A client asks: "{ $question }" Answer in one drawing and three sentences.
@@ -117,15 +116,6 @@ cause-air-leak = House air leaks in.
 cause-built-in-water = Water was built into the wood.
 cause-indoor-humidity = The house is too humid.
 cause-blocked-vents = Its vents do not work.
-# Why the readings do not point to a cause; $evidence is what they point to.
-not-rain-leak = Rain would wet the wood after each spell. It did after { $wetter } of { $spells }. { $evidence }
-not-air-leak = Leaking house air would move the roof with the room, near 1. It is { $room }. { $evidence }
-not-built-in-water = Built-in water goes with the deck's warmth, and the wood loses it. Here the wood ends { $points } points { $drier ->
-    [yes] drier
-   *[no] wetter
-}. { $evidence }
-not-indoor-humidity = A humid room stands far above outdoors. Here it is { $excess }. { $evidence }
-not-blocked-vents = A wet roof is not yet a roof that needs vents. Ask what its air follows: with outdoors { $outdoors }, with the room { $room }. { $evidence }
 logger-cause = { $drier ->
     [yes] Three weeks of readings in a roof. Vapor a tenth or more above outdoors: { $above_out } % of hours. Well above room and outdoors: { $above_both } %. Moves with the room: { $room } (1 is perfect). Moves with outdoors: { $outdoors }. Moves with deck warmth: { $warmth }. Room above outdoors: { $excess }. Wetter after rain: { $wetter } of { $spells } spells. Wood: { $points } points of MC drier. What is the cause?
    *[no] Three weeks of readings in a roof. Vapor a tenth or more above outdoors: { $above_out } % of hours. Well above room and outdoors: { $above_both } %. Moves with the room: { $room } (1 is perfect). Moves with outdoors: { $outdoors }. Moves with deck warmth: { $warmth }. Room above outdoors: { $excess }. Wetter after rain: { $wetter } of { $spells } spells. Wood: { $points } points of MC wetter. What is the cause?
