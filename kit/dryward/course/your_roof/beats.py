@@ -81,20 +81,21 @@ def given(page: Page, state: Any) -> dict[str, Any]:
 def winter(page: Page, state: Any) -> dict[str, Any]:
     """What gathers by vapor, and what house air leaves."""
     roof, profile = state.here.job.assembly, state.profile
-    leak = house_air(state)
-    parts = [
-        vault.water(profile, roof, page.unit_system, lens=False),
-        vault.vapor(profile, roof),
-        {
-            "marks": [scenery.arrow("air-flow", ("slope", 0.24, -0.75), ("slope", 0.24, 0.6), 0.7)] if leak else [],
-            "tags": [
-                scenery.tag(
-                    message("air-leaves", amount=_amount(page, leak)), ("slope", 0.24, -0.75), "air flow", "under"
-                )
-            ],
-        },
-    ]
-    return scenery.together(parts)
+    by_vapor, by_air = (_amount(page, each) for each in (profile.gain, house_air(state)))
+    arrow = scenery.arrow("air-flow", ("slope", 0.24, -0.75), ("slope", 0.24, 0.6), 0.7)
+    return scenery.together(
+        [
+            {"marks": vault.water(profile, roof, page.unit_system, lens=False).get("marks", [])},
+            vault.vapor(profile, roof),
+            {
+                "marks": [arrow] if house_air(state) > LITTLE else [],
+                "tags": [
+                    scenery.tag(message("by-vapor", amount=by_vapor), ("slope", 0.72, 1.0), "vapor pressure", "over"),
+                    scenery.tag(message("by-air", amount=by_air), ("slope", 0.24, -0.75), "air flow", "under"),
+                ],
+            },
+        ]
+    )
 
 
 def summer(page: Page, state: Any) -> dict[str, Any]:

@@ -49,14 +49,15 @@ leak-or-diffusion-hint = Count by weight what stays: of what diffuses through th
 
 ## The beats
 
-air-leaves = house air leaves { $amount }
+by-vapor = by vapor: { $amount }
+by-air = by house air: { $amount }
 dries-out = outward: { $amount }
 dries-in = inward: { $amount }
 next-to-nothing = next to nothing
 
 beat-first-say = This is your roof in its coldest month. What is its weakest point?
 beat-first-ask = Take a letter in the picture, or choose from the list.
-beat-first-answer = By vapor it gains { $vapor } a day, by house air { $air }. Weigh the two before you build.
+beat-first-answer = What a day leaves in it, by vapor: { $vapor }; by house air: { $air }. Weigh the two before you build.
 # $ach is the blower-door number; $known whether it is the house's own.
 beat-first-also = { $known ->
     [yes] On your roof's size, with your blower door of { $ach } air changes.

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import contextlib
 import dataclasses
+import math
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from types import SimpleNamespace
@@ -75,7 +76,8 @@ class YourRoof(Page):
         self.search, self.after, self.size = "", 0, ""
         self.wrong: dict[str, str] = {}
         self.wants_file = False
-        self._season, self._follows = "winter", self.draft.job.room.relative_humidity
+        # The first look puts the slider at the job's own room.
+        self._season, self._follows = "winter", math.nan
         super().__init__(unit_system, settings)
         self.size = "letter" if self.unit_system == "us" else "a4"
         if self.unit_system == "us" and not kept:  # a room of whole degrees
