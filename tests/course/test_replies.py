@@ -83,6 +83,24 @@ def perms(page):
     return {"perm": [1, 0.46, *(from_si(each, "perm") for each in found)], "%": [10, 100 * cut, *taken]}
 
 
+def map_of_roofs(page):
+    """Lesson 7: the four roofs of the bet, and the roof of ten to one on two days."""
+    volumes = []
+    for outer, inner in ((1.5, 1), (0.1, 0.1)):
+        gain = set_to(page, M_in=inner, M_out=outer)["gain"]
+        volumes.append(from_si(gain * 86400 * 1000 * 0.3048**2 / 1000, "fl oz"))
+    assert volumes == pytest.approx([5.9, 0.85], rel=0.01)
+    tight = page.readouts["gain"]
+    assert set_to(page, M_out=50)["gain"] == set_to(page, M_in=1)["gain"] == set_to(page, M_out=10)["gain"] == 0
+    deep = set_to(page, T_out=0)["gain"]
+    return {
+        "perm": [50, 10, 1.5, 0.1],
+        "g/m2/day": [from_si(each, "g/m2/day") for each in (tight, deep)],
+        "degF": [20, 0],
+        "%": [40],
+    }
+
+
 def film(page):
     """Lesson 8: the film in January and July, in a damp January, in the desert, and two sheets both ways round."""
     january, july = film_state(roof(), (70, 40), (20, 80)), film_state(roof(), (75, 50), (85, 75))
@@ -102,6 +120,7 @@ CASES = {
     "which-way-vapor-goes": push,
     "where-it-gets-wet": wet,
     "how-fast-perms": perms,
+    "open-out-tight-in": map_of_roofs,
     "the-film-that-changes": film,
 }
 

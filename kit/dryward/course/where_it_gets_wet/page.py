@@ -78,9 +78,7 @@ class WhereItGetsWet(Page):
         roof = roof_with(at.Outer, at.M_in)
         indoor, outdoor = Air(ROOM_TEMPERATURE, at.RH_in), Air(at.T_out, OUTDOOR_HUMIDITY)
         profile = steady.profile(roof, indoor, outdoor)
-        return RoofInCold(
-            roof, indoor, outdoor, profile, drying.of_a_wet_face(roof, "outer layer", indoor, outdoor)
-        )
+        return RoofInCold(roof, indoor, outdoor, profile, drying.of_a_wet_face(roof, "outer layer", indoor, outdoor))
 
     def views(self, state: RoofInCold) -> SteadyRoof:
         """The section and the graph draw the same state."""
