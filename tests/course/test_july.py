@@ -4,9 +4,9 @@ import dataclasses
 
 import asked
 import pytest
-from lesson_page import check_replies, open_page, strips_are_the_page, to_both_ends
+from lesson_page import check_replies, first_visit, open_page, strips_are_the_page, to_both_ends
 
-from dryward import building, units
+from dryward import air, building, units
 from dryward.building import FixedMembrane, Layer, Material, library
 from dryward.physics import drying, steady
 from dryward.teaching import lessons, questions, vault
@@ -181,10 +181,12 @@ def test_cooling_the_room_finds_the_plastic_damp_or_dry_before(seed):
 
 
 def test_the_checks_with_their_fixed_numbers():
-    colder, water, spring = asked.fixed("july")
+    colder, water, spring, day, cooler = asked.fixed("july")
     assert "from 93 % to wet, 30.3 gr/ft² day" in asked.said(colder)  # 21 g/m2 a day
     assert "76.2 °F" in asked.said(water)
     assert spring.answer.startswith("The variable film, or no film")
+    assert day.answer == "On the second day only."
+    assert cooler.answer == "On the face toward the shop."
     wet = building.Layer(library.material("wood-boards"), 0.019, "damp wood")
     built = asked.vault("OSB", 0.06)
     place = built.index("outer layer")
@@ -204,3 +206,113 @@ def test_the_prediction_and_its_numbers():
         assert vault.verdict(*july).state == state
         assert round(vault.face(*july, vault.FILM, 1)[1]) == humid
         assert state == "wet" or f"{humid} %" in asked.reveal("july")
+
+
+@pytest.mark.parametrize("seed", [None, *range(6)])
+def test_the_beliefs_are_asked_in_other_places_in_every_draw(seed):
+    """A floor that is aired and a cooler in a shop: worked again, and the words of the belief are always offered."""
+    day, cooler = questions.checks("july", seed)[3:]
+    g = day.given
+    floor = to_si(g["floor"], "degF")
+    dews = [asked.outside(g[name], g[f"{name}_rh"]).dew_point for name in ("first", "second")]
+    assert dews[1] < floor < dews[0]
+    assert g["first_rh"] < g["second_rh"]
+    assert "summer-air-dries" in [each.belief for each in day.choices]
+    g = cooler.given
+    sides = asked.outside(g["cold"], g["cold_rh"]), asked.outside(g["shop"], g["shop_rh"])
+    inside = steady.profile(asked.vault("open membrane", 0.06), *sides)
+    toward_shop = asked.vault("open membrane", 50.0).replace("outer layer", FixedMembrane(to_si(0.06, "perm")))
+    assert inside.wet_planes
+    assert not steady.profile(toward_shop, *sides).wet_planes
+    assert "barrier-always-inside" in [each.belief for each in cooler.choices]
+
+
+# --- the beats ---------------------------------------------------------------------------
+
+
+def at_beat(page, number):
+    """The page on a beat, all its bets made."""
+    for k in range(number + 1):
+        while page.stage.open_bet:
+            page.hear({"kind": "bet", "choice": 0})
+        if k < number:
+            page.hear({"kind": "beat", "number": k + 1})
+    return page.widget.live["stage"]
+
+
+def tags(live):
+    """The words in each scene."""
+    return [" ".join(tag["text"] for tag in scene["tags"]).replace("\u00a0", " ") for scene in live["scenes"]]
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_the_plastic_is_wet_in_july_and_not_in_january(system, tmp_path):
+    page = first_visit(ID, tmp_path, system)
+    live = at_beat(page, 0)
+    july, january = page.stage.states
+    for state, out in ((july, page.at.T_out), (january, to_si(20, "degF"))):
+        again = steady.profile(roof("plastic"), Air(page.at.T_in, 0.5), Air(out, page.at.RH_out))
+        assert state.profile.gain == pytest.approx(again.gain)
+        assert state.profile.vapor_flux_in == pytest.approx(again.vapor_flux_in)
+    assert july.profile.vapor_flux_in < 0 < january.profile.vapor_flux_in
+    assert [plane.inner_layer for plane in july.profile.wet_planes] == [FILM]
+    assert not january.profile.wet_planes
+    assert of_steady(january.profile).state == "dry"
+    right = [bet["right"] for bet in page.widget.frame["stage"]["bets"]]
+    assert right == [1, 2]
+    told, _ = tags(live)
+    assert ("8.3 fl oz" if system == "us" else "mL") in told
+
+
+def test_of_the_inner_layers_the_variable_film_alone_suits_both_months(tmp_path):
+    page = first_visit(ID, tmp_path)
+    at_beat(page, 1)
+    fit = {}
+    for option in page.controls["Roof"].options:
+        page.widget.moves = {"serial": 1, "system": "us", "values": {"Roof": option}}
+        fit[option] = page.widget.live["stage"]["done"]
+        for state in page.stage.states:
+            found = steady.profile(roof(option), Air(page.at.T_in, 0.5), state.outdoor).relative_humidity[1:-1]
+            assert fit[option] <= (max(found) <= 0.9)
+    assert [option for option, fits in fit.items() if fits] == ["variable"]
+
+
+def test_a_wet_deck_dries_in_time_behind_the_film_alone(tmp_path):
+    page = first_visit(ID, tmp_path)
+    live = at_beat(page, 2)
+    room, mild = Air(to_si(70, "degF"), 0.5), Air(to_si(60, "degF"), 0.55)
+    days = []
+    for inner in (0.06, "variable"):
+        built = vault.roof(inner, "OSB")
+        place = built.index("outer layer")
+        wood = vault.stack(("wet wood", 0.75, 0.9)).layers[0]
+        built = dataclasses.replace(built, layers=(*built.layers[:place], wood, *built.layers[place:]))
+        days.append(0.5 / (drying.rates(built, "wet wood", room, mild).total * 86400))
+    assert days[1] < 50 < 70 < days[0]
+    assert all(f"Dry in {count:.0f} days" in told for count, told in zip(days, tags(live), strict=True))
+    assert [bet["right"] for bet in page.widget.frame["stage"]["bets"]] == [1, 0]
+    # What speaks for the plastic is told too.
+    winter = [
+        steady.profile(vault.roof(each, "OSB"), *(vault.air(*one) for one in asked.WINTER))
+        for each in (0.06, "variable")
+    ]
+    assert winter[0].gain == 0
+    ounces = winter[1].gain * 86400 * 92.9 / 0.02957
+    assert f"the film lets {ounces:.1f} fl oz a day" in live["also"].replace("\u00a0", " ")
+
+
+def test_one_hot_day_wets_the_ground_and_the_other_dries_it(tmp_path):
+    page = first_visit(ID, tmp_path)
+    live = at_beat(page, 3)
+    ground = to_si(62, "degF")
+    most = float(air.saturation_vapor_pressure(ground))
+    share = [state.outdoor.vapor_pressure / most for state in page.stage.states]
+    assert share[1] < 0.7 < 1.2 < share[0]
+    assert [bet["right"] for bet in page.widget.frame["stage"]["bets"]] == [1, 0]
+    assert [f"{each * 100:.0f} %" in told for each, told in zip(share, tags(live), strict=True)] == [True, True]
+    # By hand: 1000 ft3 at 62 degF and 1 atm are 28.3 m3 of air, 1.20 kg/m3 less its vapor: 33.7 kg.
+    apart = [
+        float(air.humidity_ratio(each.outdoor.vapor_pressure) - air.humidity_ratio(most)) for each in page.stage.states
+    ]
+    ounces = [abs(each) * 33.7 / 0.02957 for each in apart]
+    assert [f"{each:.1f} fl oz" in live["told"].replace("\u00a0", " ") for each in ounces] == [True, True], ounces

@@ -37,16 +37,32 @@ def air(page):
     }
 
 
+def house(page):
+    """Lesson 2: the bet's day with the fan as it is and twice as fast, and the numbers of the glass."""
+    slow = dict(set_to(page, T_out=20, RH_out=90, Water=21, Fresh_air=45))
+    fast = dict(set_to(page, Fresh_air=90))
+    less = dict(set_to(page, Fresh_air=30))
+    assert less["state"] == "damp"
+    assert fast["state"] == "dry"
+    before, after = (dict(set_to(page, Fresh_air=45, Water=each)) for each in (11, 40))
+    assert after["dew_point"] > before["dew_point"] + 10
+    assert after["state"] == "wet"
+    humidity = [100 * each["relative_humidity"] for each in (slow, fast, less)]
+    return {"%": [90, *humidity, 100 * slow["outdoor_warmed"], 12.5], "degF": [70, 20]}
+
+
 def push(page):
     """Lesson 3: the bet's day, and a cool, damp place beside a warm room."""
     winter = dict(set_to(page, T_in=70, RH_in=35, T_out=20, RH_out=90))
     assert (winter["push"] > 0, page.sentence.startswith("Vapor goes out, from low RH to high RH")) == (True, True)
-    damp = set_to(page, T_in=75, RH_in=50, T_out=65, RH_out=95)
-    assert "from cold to warm" in page.sentence
+    assert set_to(page, T_out=60)["push"] < 0
+    desert = dict(set_to(page, T_in=75, RH_in=50, T_out=95, RH_out=15))
+    assert page.sentence.startswith("Vapor goes out, from cold to warm")
+    assert set_to(page, RH_out=45)["push"] < 0
     return {
-        "Pa": [winter["inside"], winter["outside"], winter["push"], -damp["push"]],
-        "degF": [70, 20, 75, 65],
-        "%": [35, 90, 50, 95],
+        "Pa": [winter["inside"], winter["outside"], winter["push"], desert["push"]],
+        "degF": [70, 20, 60, 75, 95],
+        "%": [35, 90, 50, 15, 45],
     }
 
 
@@ -115,13 +131,32 @@ def film(page):
     }
 
 
+def july(page):
+    """Lesson 9: the push and the back of the plastic, a cooler room with both films, and the dew points of two days."""
+    hot = dict(set_to(page, T_out=85, RH_out=75, T_in=75, Roof="plastic"))
+    cooler = set_to(page, T_in=70)["gain"]
+    assert set_to(page, Roof="variable")["gain"] == 0
+    dews = []
+    for rh in (75, 30):
+        set_to(page, T_out=80, RH_out=rh)
+        dews.append(from_si(page.state.outdoor.dew_point, "degF"))
+    return {
+        "Pa": [hot["push"]],
+        "g/m2/day": [from_si(each, "g/m2/day") for each in (hot["gain"], cooler)],
+        "degF": [85, 70, 80, 62, *dews],
+        "%": [50, 75, 30],
+    }
+
+
 CASES = {
     "read-the-air": air,
+    "winter-house": house,
     "which-way-vapor-goes": push,
     "where-it-gets-wet": wet,
     "how-fast-perms": perms,
     "open-out-tight-in": map_of_roofs,
     "the-film-that-changes": film,
+    "july": july,
 }
 
 

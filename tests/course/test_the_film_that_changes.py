@@ -180,7 +180,8 @@ def test_checks_reply(tmp_path):
 
 
 def test_the_checks_with_their_fixed_numbers():
-    opens, site, face = asked.fixed("the-film-that-changes")
+    opens, site, dry, face = asked.fixed("the-film-that-changes")
+    assert dry.answer == "It is tight, as in a dry winter."
     assert "about 13 perm" in opens.answer
     assert "from 0.5 perm to 1.04 perm" in asked.said(site)
     assert "0.99 gr/ft² day to 6.2 gr/ft² day" in asked.said(site)  # 0.7 and 4.3 g/m2 a day

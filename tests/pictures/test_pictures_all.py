@@ -10,6 +10,7 @@ from PIL import Image
 
 from dryward.pictures.drawing import DPI
 from dryward.pictures.exhibits import static
+from turns import in_turn
 
 NAMES = list(CASES)
 
@@ -18,13 +19,12 @@ def pixels(data):
     return np.asarray(Image.open(io.BytesIO(data)).convert("RGB"))
 
 
-@pytest.mark.parametrize("name", NAMES)
 @pytest.mark.parametrize(
-    ("unit_system", "place"),
-    [("us", ""), ("us", "projector"), ("us", "narrow"), ("si", ""), ("si", "narrow"),
-     pytest.param("si", "projector", marks=pytest.mark.slow)],
-)  # fmt: skip
-def test_words_are_whole_and_apart(name, unit_system, place):
+    ("name", "way"),
+    in_turn(NAMES, [(system, place) for place in ("", "narrow", "projector") for system in ("us", "si")], usual=2),
+)
+def test_words_are_whole_and_apart(name, way):
+    unit_system, place = way
     kind, states = CASES[name]
     picture = kind(unit_system, projector=place == "projector", narrow=place == "narrow")
     for state in states:

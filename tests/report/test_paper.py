@@ -46,7 +46,11 @@ def test_which_way_it_faces(azimuth, slope, said):
     assert rows(Job(built, azimuth=azimuth))["Slope, facing"] == said
 
 
-@pytest.mark.parametrize("id", presets())
+#: One that is vented, one with foam, and the rest with --slow.
+USUAL = ("vented-vault", "unvented-vault-foam-above-deck")
+
+
+@pytest.mark.parametrize("id", [id if id in USUAL else pytest.param(id, marks=pytest.mark.slow) for id in presets()])
 def test_sources_are_whole_and_without_empty_places(id):
     made = document.document(review(Job(preset(id)), hourly=False))
     for each in made.sources:

@@ -14,6 +14,7 @@ from dryward.panels.protocol import PageWidget
 from dryward.panels.stage import LESSON
 from dryward.teaching import lessons
 from dryward.teaching.beliefs import belief
+from turns import in_turn
 
 PLAYED = [id for id in lessons.pages() if lessons.module(id, "page").PAGE.play is not None]
 
@@ -106,9 +107,9 @@ def test_a_beat_fits_its_page_and_its_scene(id, number, tmp_path):
             assert {place[0] for place in places} | {tag["at"][0] for tag in live["tags"]} <= shape["axes"].keys()
 
 
-@pytest.mark.parametrize("system", ["us", "si"])
-@pytest.mark.parametrize(("id", "number"), beats())
-def test_a_beat_tells_nothing_before_its_bets_and_all_after(id, number, system, tmp_path):
+@pytest.mark.parametrize(("beat", "system"), in_turn(beats(), ("si", "us")))
+def test_a_beat_tells_nothing_before_its_bets_and_all_after(beat, system, tmp_path):
+    id, number = beat
     page = first_visit(id, tmp_path, system)
     beat = to_beat(page, number)
     frame = page.widget.frame["stage"]
@@ -140,9 +141,9 @@ def test_a_beat_tells_nothing_before_its_bets_and_all_after(id, number, system, 
         assert shown["told"]
 
 
-@pytest.mark.parametrize("system", ["us", "si"])
-@pytest.mark.parametrize(("id", "number"), beats())
-def test_every_choice_has_its_own_reply(id, number, system, tmp_path):
+@pytest.mark.parametrize(("beat", "system"), in_turn(beats(), ("us", "si")))
+def test_every_choice_has_its_own_reply(beat, system, tmp_path):
+    id, number = beat
     replies = {}
     beat = to_beat(first_visit(id, tmp_path / "first", system), number)
     for k, bet in enumerate(beat.bets):
@@ -302,17 +303,23 @@ def looker(bare, size, wrong):
 
 
 @pytest.mark.browser
-@pytest.mark.parametrize("size", SIZES)
-@pytest.mark.parametrize("id", PLAYED)
-def test_every_beat_is_in_sight_at_every_size(bare, id, size, tmp_path):
+@pytest.mark.parametrize(("id", "size"), in_turn(PLAYED, SIZES, always=("laptop",)))
+def test_every_beat_is_in_sight_at_every_size(bare, axe, id, size, tmp_path):
+    """And axe finds nothing in it; a phone has the same elements as a laptop."""
     wrong = []
-    walked(bare, first_visit(id, tmp_path), size, looker(bare, size, wrong))
+    look = looker(bare, size, wrong)
+
+    def looked(where):
+        look(where)
+        if size == "laptop":
+            wrong.extend(f"{where}: {each}" for each in findings(bare.window, axe))
+
+    walked(bare, first_visit(id, tmp_path), size, looked)
     assert wrong == []
 
 
 @pytest.mark.browser
-@pytest.mark.parametrize("size", ["laptop", "phone"])
-@pytest.mark.parametrize("id", PLAYED)
+@pytest.mark.parametrize(("id", "size"), in_turn(PLAYED, ("phone", "laptop")))
 def test_nothing_is_cut_off_in_a_longer_language(bare, id, size, tmp_path):
     wrong = []
     with made_up.spoken():
@@ -348,21 +355,6 @@ def test_dots_cross_at_the_states_own_flux(bare, id, tmp_path):
         page.hear({"kind": "beat", "number": number + 1})
     shows_flows = any(page.play.shows(page, each).get("flows") for each in page.stage.states)
     assert counted or not shows_flows
-
-
-@pytest.mark.browser
-# A phone has the same elements, looked at above for size and words; `test_access.py` runs axe on a beat of one.
-@pytest.mark.parametrize("size", ["laptop", pytest.param("phone", marks=pytest.mark.slow)])
-@pytest.mark.parametrize("id", PLAYED)
-def test_axe_finds_nothing_in_any_beat(bare, axe, id, size, tmp_path):
-    wrong = []
-    walked(
-        bare,
-        first_visit(id, tmp_path),
-        size,
-        lambda where: wrong.extend(f"{where}: {each}" for each in findings(bare.window, axe)),
-    )
-    assert wrong == []
 
 
 @pytest.mark.browser

@@ -70,7 +70,7 @@ def test_it_opens_on_its_own_words(page):
     assert frame["takeaway"]
     assert frame["folds"]
     assert not frame["locked"]
-    assert len(frame["questions"]) == 3
+    assert 3 <= len(frame["questions"]) <= 5
     assert len(frame["controls"]) <= MOST_CONTROLS
     assert 1 <= len(frame["readouts"]) <= MOST_READOUTS
     assert all(item["words"] for item in frame["readouts"])

@@ -120,7 +120,7 @@ def test_a_page_speaks_another_language(id, system, tmp_path, spoken, monkeypatc
 @pytest.mark.parametrize("id", PAGES)
 def test_questions_and_cautions_of_a_page_speak_it_too(id, tmp_path, spoken):
     page = open_page(id, tmp_path)
-    assert id == "start" or len(page.widget.frame["questions"]) == 3
+    assert id == "start" or 3 <= len(page.widget.frame["questions"]) <= 5
     for number in range(len(page.questions.asked)):
         page.hear({"kind": "answer", "number": number, "choice": 0})
     assert unmarked(texts({key: page.widget.frame[key] for key in ASKED})) == {}

@@ -14,6 +14,7 @@ from dryward import language
 from dryward.panels.filling import Filling
 from dryward.teaching import lessons
 from dryward.verdict import STATES
+from turns import in_turn
 
 #: Pages that show physics without judging a roof by it.
 TEACH_ONLY = {"read-the-air", "which-way-vapor-goes", "how-fast-perms", "your-readings"}
@@ -103,8 +104,7 @@ def says_one_state(page, where):
     assert page.widget.live["state"] == state, where
 
 
-@pytest.mark.parametrize("system", ["us", "si"])
-@pytest.mark.parametrize("id", JUDGING)
+@pytest.mark.parametrize(("id", "system"), in_turn(JUDGING, ("us", "si")))
 def test_everything_on_a_page_says_the_same(id, system, tmp_path, monkeypatch):
     # Strips of the slow pages are worked out for their own tests; here they stand as they begin.
     monkeypatch.setattr(Filling, "start", lambda self, work: None)

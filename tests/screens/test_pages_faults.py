@@ -37,9 +37,37 @@ def lost(window, sentence):
     )
 
 
+def spied(window):
+    """What a page sends to its kernel from now on."""
+    sent = []
+
+    def listen(socket):
+        if "/channels" in socket.url:
+            socket.on("framesent", lambda frame: sent.append(frame if isinstance(frame, bytes) else frame.encode()))
+
+    window.on("websocket", listen)
+    return sent
+
+
+def moves(sent):
+    """Those that move a slider; none of what was sent may go to a second shell, where it could be lost."""
+    assert not [each for each in sent if re.search(rb'"subshell_id":\s*"', each)]
+    return [each for each in sent if b'"moves"' in each and b"comm_msg" in each]
+
+
+def move(window):
+    window.locator(".dw-range").first.focus()
+    for _ in range(4):
+        window.keyboard.press("ArrowRight")
+        window.wait_for_timeout(300)
+
+
 def test_a_dead_kernel(tmp_path, window):
     with served(tmp_path, "--ready", "1") as server:
+        sent = spied(window)
         said = unlock(window, server.entry, server.address + LESSON)
+        move(window)
+        assert moves(sent), "the page talks to the kernel itself"
         for kernel in server.kernels():
             kernel.kill()
         lost(window, STOPPED)
@@ -116,39 +144,7 @@ def test_a_closed_and_opened_browser(tmp_path, browser):
         context.close()
 
 
-def spied(window):
-    """What a page sends to its kernel from now on."""
-    sent = []
-
-    def listen(socket):
-        if "/channels" in socket.url:
-            socket.on("framesent", lambda frame: sent.append(frame if isinstance(frame, bytes) else frame.encode()))
-
-    window.on("websocket", listen)
-    return sent
-
-
-def moves(sent):
-    """Those that move a slider; none of what was sent may go to a second shell, where it could be lost."""
-    assert not [each for each in sent if re.search(rb'"subshell_id":\s*"', each)]
-    return [each for each in sent if b'"moves"' in each and b"comm_msg" in each]
-
-
-def move(window):
-    window.locator(".dw-range").first.focus()
-    for _ in range(4):
-        window.keyboard.press("ArrowRight")
-        window.wait_for_timeout(300)
-
-
-def test_a_page_talks_to_the_kernel_itself(tmp_path, window):
-    with served(tmp_path, "--ready", "1") as server:
-        sent = spied(window)
-        unlock(window, server.entry, server.address + LESSON)
-        move(window)
-        assert moves(sent)
-
-
+@pytest.mark.slow
 def test_a_cloud_session_talks_to_the_kernel_itself(tmp_path, window):
     with session(tmp_path) as address:
         sent = spied(window)

@@ -368,7 +368,7 @@ def test_house_air_in_the_roof_is_not_a_house_that_breathes():
     for seed in SEEDS:
         for each in kinds.draw("logger-cause", seed).choices:
             if each.text == "House air leaks in.":
-                assert each.belief in ("", "one-path-does-it-all")
+                assert each.belief in ("", "usual-suspect")
 
 
 def test_every_slip_is_offered_by_some_question():

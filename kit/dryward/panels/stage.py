@@ -15,8 +15,9 @@ answers it with one number a builder can hold.  Three kinds of acts::
 A beat's words are messages of the lesson: ``beat-<id>-say`` (the sentence, at
 most 20 words), ``-ask`` (the act), ``-answer`` (the number) and ``-also`` (the
 same as a flux, smaller, where there is one); ``-control`` is what the control
-is called there, where that is not its own name; of two scenes ``-first`` and
-``-second`` are what stands over them.  A bet has ``beat-<id>-<bet>-ask``, and
+is called there, where that is not its own name; ``-care`` is what to mind where
+it proposes an act; of two scenes ``-first`` and ``-second`` are what stands
+over them.  A bet has ``beat-<id>-<bet>-ask``, and
 ``-<key>`` and ``-<key>-reply`` for each choice.  All get the facts that
 ``Beat.facts`` tells of the states.
 
@@ -403,6 +404,7 @@ class Stage:
             "id": beat.id,
             "say": self._text("say"),
             "ask": "" if beat.bets and not beat.unlocks and self.shown else self._text("ask", need=False),
+            "care": self._text("care", need=False),
             "titles": [self._text(each) for each in titles],
             "bets": [self._bet(bet) for bet in beat.bets],
             "control": beat.unlocks if self.shown else "",

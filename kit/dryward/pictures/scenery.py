@@ -294,11 +294,12 @@ def vault(scene: Scene, assembly: Assembly, season: str = "winter", person_at: f
     scene.box("room", left, low[1] + 30, wide * 0.52, floor - 8)
 
 
-def crawlspace(scene: Scene, person_at: float | None = 0.76) -> None:
+def crawlspace(scene: Scene, person_at: float | None = 0.76, vents: bool = False) -> None:
     """A room over a floor on joists, and under it a crawlspace with walls, piers and bare earth.
 
     Axes: "floor" goes from wall to wall, and across from the room's face (0)
-    down to the underside of the boards (1); "room" and "crawlspace" are boxes.
+    down to the underside of the boards (1); "room" and "crawlspace" are boxes,
+    and with `vents` the openings in its two walls, "vent-left" and "vent-right".
     """
     wide, high = scene.size
     left, right = 0.085 * wide, 0.915 * wide
@@ -311,6 +312,13 @@ def crawlspace(scene: Scene, person_at: float | None = 0.76) -> None:
     for x in (left, right - wall):
         scene.shape_of(_corners(x, 0, x + wall, floor), "wall")
         scene.shape_of(_corners(x, floor, x + wall, earth + 0.05 * high), "wall")
+        if vents:
+            top, sill = 0.58 * high, 0.67 * high
+            scene.shape_of(_corners(x - 2, top, x + wall + 2, sill), "pane")
+            for k in (1, 2, 3):
+                y = top + k * (sill - top) / 4
+                scene.line([(x - 2, y), (x + wall + 2, y)], "frame")
+            scene.box("vent-left" if x == left else "vent-right", x, top, x + wall, sill)
     axes = scene.axes["floor"] = Axes((left, floor), (right - left, 0.0), (0.0, under - floor))
     for s in (0.1, 0.9):
         x = axes.at(s, 0)[0]
@@ -453,9 +461,12 @@ def tag(text: str, at: Place, look: str = "", side: str = "middle", minor: bool 
     return {"text": text, "at": list(at), "look": _look(look), "side": side, "minor": minor}
 
 
-def flow(rate: float, *places: Place, spread: float = 0.0) -> dict[str, Any]:
-    """Dots that go from place to place, so many a minute; `spread` scatters them along the axes."""
-    return {"rate": rate, "points": [list(each) for each in places], "spread": spread}
+def flow(rate: float, *places: Place, spread: float = 0.0, look: str = "vapor pressure") -> dict[str, Any]:
+    """Dots of vapor that go from place to place, so many a minute; `spread` scatters them along the axes.
+
+    Moving air, whose look is "air flow", is drawn as darts that point the way they go.
+    """
+    return {"rate": rate, "points": [list(each) for each in places], "spread": spread, "look": _look(look)}
 
 
 def together(parts: Iterable[Mapping[str, Any]]) -> dict[str, Any]:

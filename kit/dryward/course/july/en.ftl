@@ -67,15 +67,16 @@ colder-room-why = { $damp ->
 colder-room-ask = Plastic is on the inside, and it is { $hot } and { $humid } outside. The air conditioning goes from { $high } to { $low }. What happens on the outer face of the plastic?
 colder-room-hint = How cold is the outer face of the plastic, before and after? What is the dew point of the outdoor air?
 colder-room-right = It gets wet.
-colder-room-barrier-always-inside = Nothing. Plastic is plastic.
+colder-room-barrier-always-inside = Nothing. The plastic is on the inside, where it belongs.
+colder-room-barrier-always-inside-reply = It is on the inside, and there the room cools it. In July the vapor comes from outside. At { $low } in the room the back of the plastic takes up { $wet }.
 colder-room-wrong-side-of-the-film = It dries. Air conditioning dries.
 colder-room-wrong-side-of-the-film-reply = It dries the room, not the cavity behind the plastic.
 summer-water-why = The outdoor dew point is { $dew }, above { $back }. So it depends on the layers.
 summer-water-ask = Outside it is { $hot } and { $humid }. The back of the drywall is { $back }. Can water form there?
 summer-water-hint = Hold the back of the drywall against the dew point of the outdoor air.
 summer-water-right = Yes, if the outdoor vapor can get there.
-summer-water-barrier-always-inside = No, it is summer.
-summer-water-barrier-always-inside-reply = The damp side swaps with the season. In July it is outside.
+summer-water-summer-air-dries = No. In summer the air dries things.
+summer-water-summer-air-dries-reply = It dries what is warmer than its dew point. That is { $dew } here, and the back of the drywall is at { $back }.
 summer-water-wrong-side-of-the-film = Only if the room is humid.
 summer-water-wrong-side-of-the-film-reply = The vapor comes from outside. The room only makes the face cold.
 spring-drying-why = Toward the room: { $bare } with no film, { $film } with the variable film, { $plastic } with plastic.
@@ -87,3 +88,107 @@ spring-drying-two-barriers-twice-as-good-reply = It keeps water in just as well:
 spring-drying-one-path-does-it-all = All the same. It dries out through the OSB.
 spring-drying-one-path-does-it-all-reply = Outward it loses { $outward } in all three. What goes inward comes on top.
 spring-drying-one-path-does-it-all-seems = In winter that is the way it dries.
+
+which-day-why = The first day's dew point is { $first_dew }, above the { $face } of the floor. The second day's is { $second_dew }, below it.
+which-day-ask = A basement floor is { $face } in July. One day it is { $first } and { $first_rh } outside, the next day { $second } and { $second_rh }. You open the windows to dry the floor. On which day does that work?
+which-day-hint = Set each day on the page, and read its dew point in the arithmetic. Hold it against the floor.
+which-day-right = On the second day only.
+which-day-summer-air-dries = On either day. Open up in summer and it airs out.
+which-day-summer-air-dries-reply = On the first day the air is { $first_humid } of the most there can be at the floor. It leaves water there.
+which-day-rh-alone = On the first day only. Its RH is lower.
+which-day-rh-alone-reply = Lower RH, but more vapor: the dew point of the first day is { $first_dew }, and the floor is at { $face }.
+cooler-why = Vapor goes from the shop, { $shop_dew } dew point, into the cold. A film on the cooler's side is at { $cold }: it takes up { $wet } on its back. On the shop's side it takes up none.
+cooler-ask = A walk-in cooler at { $cold } and { $cold_rh } stands in a shop at { $shop } and { $shop_rh }. Its walls have plastic on one face and an open sheet on the other. On which face does the plastic belong?
+cooler-hint = Which side has the higher vapor pressure, all year? Hold the dew point of that air against both faces.
+cooler-right = On the face toward the shop.
+cooler-barrier-always-inside = On the inside, toward the cooler. The barrier always goes inside.
+cooler-barrier-always-inside-reply = Here the damp side is outside, all year. On the inside the plastic is at { $cold }, and the shop's air has a dew point of { $shop_dew }. It takes up { $wet }.
+cooler-two-barriers-twice-as-good = On both faces. Two hold more than one.
+cooler-two-barriers-twice-as-good-reply = Toward the shop it does the work: no water gathers there. One more toward the cooler only keeps in what a leak lets in.
+
+## The beats
+
+push-is = { $inward ->
+        [yes] Push in: { $push }
+       *[no] Push out: { $push }
+    }
+# What stands behind the drywall, in the round glass.
+inner-layer = { $inner ->
+        [plastic] Plastic
+        [three-perm] { $system ->
+                [us] Film, 3 perm
+               *[si] Film, sd 1.2 m
+            }
+        [variable] Variable film
+        [open-sheet] Open sheet
+       *[none] Drywall alone
+    }
+most-humid = Most humid face: { $humidity }
+in-the-deck = { $water } in the deck
+dries = { $way ->
+        [in] To the room: { $amount } a day
+       *[out] Outward: { $amount } a day
+    }
+dry-in = Dry in { $days } days
+air-comes-in = Air coming in: { $temperature }, { $humidity }
+ground-is = Ground: { $temperature }
+at-the-ground = { $wet ->
+        [yes] At the ground it would be { $humidity }: wet
+       *[no] At the ground it is { $humidity }: it dries
+    }
+
+beat-first-say = One roof, plastic inside, in July and in January. Which face gets wet first in July?
+beat-first-ask = Bet on both before you see either.
+beat-first-first = July
+beat-first-second = January
+beat-first-january-ask = And in January?
+beat-first-january-back = The outer face of the plastic.
+beat-first-january-back-reply = So it is in July. In January the push turns round, { $outward } outward, and the plastic holds the room's vapor back while it is warm. No face is over { $most }.
+beat-first-january-deck = The outer layer over the insulation, since it is cold there.
+beat-first-january-deck-reply = It is the coldest face. But the plastic lets next to no vapor come, and the open sheet lets it go. No face is over { $most }.
+beat-first-january-none = No face.
+beat-first-january-none-reply = The push is { $outward } outward, and the plastic stops it on the warm side. No face is over { $most }. That is where the rule comes from.
+beat-first-answer = The same plastic: no water in January, and in July { $amount }.
+beat-first-also = Push: { $outward } outward in January, { $inward } inward in July. On the back of the plastic: { $flux }.
+
+beat-both-say = A roof has both months. Find an inner layer that suits both.
+beat-both-ask = Choose until no face is over { $enough } in either month.
+beat-both-first = July
+beat-both-second = January
+beat-both-control = Inner layer
+beat-both-answer = No face is over { $july } in July, none over { $january } in January. In July { $amount } go on into the room.
+beat-both-also = Into the room: { $flux }. The air conditioner has to take that out.
+
+beat-spring-say = A leak left { $leak } in { $area } of OSB deck. Is it gone in { $days } spring days?
+beat-spring-ask = Bet on both before you see either.
+beat-spring-first = Plastic inside
+beat-spring-second = Variable film inside
+beat-spring-plastic-ask = The town is cold, and the plastic is inside. Is the deck dry by then?
+beat-spring-plastic-yes = Yes. In a cold town plastic inside is right.
+beat-spring-plastic-yes-reply = It stops the room's vapor in winter, and it stops the leak's water too. To the room go { $plastic_inward } a day: { $plastic } days in all.
+beat-spring-plastic-no = No. It takes longer.
+beat-spring-plastic-no-reply = Outward go { $outward } a day, to the room only { $plastic_inward }: { $plastic } days in all.
+beat-spring-film-ask = And with the variable film?
+beat-spring-film-yes = Yes.
+beat-spring-film-yes-reply = The same { $outward } a day go outward, and { $film_inward } to the room: { $film } days in all.
+beat-spring-film-no = No. It takes longer.
+beat-spring-film-no-reply = It would, if outward were the only way. But the damp opens the film, and { $film_inward } a day go to the room: { $film } days in all.
+beat-spring-answer = Behind the plastic the deck needs { $plastic } days, behind the film { $film }.
+beat-spring-also = In January, { $cold } outside and { $damp } in the room, the film lets { $winter } a day into this deck and the plastic none. A spring day takes { $film_inward } back out through it.
+
+beat-air-say = Two hot summer days, and the vents are open. What does the air do to the ground?
+beat-air-ask = Bet on both before you see either.
+beat-air-first = A humid day
+beat-air-second = A dry day
+beat-air-humid-ask = Under the house the ground is at { $ground }. What does the humid day do to it?
+beat-air-humid-drier = It gets drier. Summer air airs things out.
+beat-air-humid-drier-reply = The air is warm, and the ground is not. The dew point is { $humid_dew }, and the ground is at { $ground }: water gathers there.
+beat-air-humid-wetter = It gets wetter.
+beat-air-humid-wetter-reply = The dew point is { $humid_dew }, above the { $ground } of the ground.
+beat-air-dry-ask = And the dry day, just as hot?
+beat-air-dry-drier = It gets drier.
+beat-air-dry-drier-reply = The dew point is { $dry_dew }, below the { $ground } of the ground.
+beat-air-dry-wetter = It gets wetter.
+beat-air-dry-wetter-reply = It is as hot, and it has less vapor. The dew point is { $dry_dew }, below the { $ground } of the ground: it dries.
+beat-air-answer = From each { $volume } the humid day leaves up to { $humid_water } on the ground. The dry day takes up as much as { $dry_water }.
+beat-air-also = The same holds for a cold duct, a basement floor or a cooled room: { $humid_dew } and { $dry_dew } are what counts.

@@ -8,6 +8,7 @@ from typing import Any
 
 from dryward import building, language
 from dryward.checks import PlainError
+from dryward.course.july.beats import PLAY
 from dryward.course.july.questions import with_damp_wood
 from dryward.course.july.scene import Reversal, SummerRoof
 from dryward.panels import hand, readouts
@@ -101,8 +102,8 @@ class July(Page):
             standard("T_out"),
             words="july.outdoors",
             said="july.outdoors-temperature",
-            us=Scale(60, 150, 85, 1),
-            si=Scale(16, 66, 29.5, 0.5),
+            us=Scale(10, 150, 85, 1),
+            si=Scale(-12, 66, 29.5, 0.5),
         ),
         # Short of 100 %, where dew would form on the very outside of the roof.
         replace(standard("RH_out"), us=Scale(30, 95, 75, 1), si=Scale(30, 95, 75, 1)),
@@ -110,6 +111,7 @@ class July(Page):
         ROOF,
     )
     draws = Reversal
+    play = PLAY
     #: What `task_values` tells the practical task of.
     task_choices = ("Roof",)
 

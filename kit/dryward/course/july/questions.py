@@ -1,16 +1,18 @@
-"""Checks: cooler rooms, a dew point outside, and drying inward in spring."""
+"""Checks: cooler rooms, a dew point outside, drying inward in spring, a floor that is aired, a walk-in cooler."""
 
 import dataclasses
 
+from dryward import air
 from dryward.building import Assembly
 from dryward.physics import drying
 from dryward.teaching import vault
 from dryward.teaching.practical import JULY, Outcome, Say, Task, Values, dry, in_si, perms, vault_state
 from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import FILM, face, gain
-from dryward.units import from_si
+from dryward.units import from_si, to_si
 
-PLASTIC = 0.06
+#: Perms of a plastic sheet, and of an open one.
+PLASTIC, OPEN = 0.06, 50.0
 
 
 def colder_room(draw: Draw) -> Question | None:
@@ -42,7 +44,7 @@ def summer_water(draw: Draw) -> Question | None:
     draw.note(outdoor=hot, outdoor_rh=humid, back=back)
     draw.tell("degF", dew=dew, back=back, hot=hot)
     draw.tell("%", humid=humid)
-    return draw.ask("barrier-always-inside", "wrong-side-of-the-film")
+    return draw.ask("summer-air-dries", "wrong-side-of-the-film")
 
 
 def with_damp_wood(inner: float | str | None) -> Assembly:
@@ -71,7 +73,38 @@ def spring_drying(draw: Draw) -> Question | None:
     return draw.ask("two-barriers-twice-as-good", "one-path-does-it-all")
 
 
-CHECKS = (colder_room, summer_water, spring_drying)
+def which_day(draw: Draw) -> Question | None:
+    """Two summer days and a cool floor: one has the lower RH, the other the lower dew point."""
+    floor = draw.pick(60, (58, 60, 62, 64))
+    hot, low = draw.pick((88, 50), ((88, 50), (90, 45), (92, 45), (86, 52)))
+    mild, high = draw.pick((66, 60), ((66, 60), (68, 60), (64, 65), (65, 62)))
+    first, second = vault.air(hot, low), vault.air(mild, high)
+    dews = [from_si(each.dew_point, "degF") for each in (first, second)]
+    if dews[0] < floor + 2 or dews[1] > floor - 2:
+        return None
+    draw.note(floor=floor, first=hot, first_rh=low, second=mild, second_rh=high)
+    draw.tell("degF", face=floor, first=hot, second=mild, first_dew=dews[0], second_dew=dews[1])
+    there = 100 * float(air.relative_humidity(to_si(floor, "degF"), first.vapor_pressure))
+    draw.tell("%", first_rh=low, second_rh=high, first_humid=round(there))
+    return draw.ask("summer-air-dries", "rh-alone")
+
+
+def cooler(draw: Draw) -> Question | None:
+    """A walk-in cooler: the plastic belongs on its outside, all year."""
+    cold, cold_rh = draw.pick((38, 85), ((36, 85), (38, 85), (40, 80), (42, 80)))
+    shop, shop_rh = draw.pick((75, 50), ((72, 50), (75, 50), (76, 45), (78, 45)))
+    sides = (cold, cold_rh), (shop, shop_rh)
+    wet, dry = gain(vault.roof(PLASTIC), *sides), gain(vault.roof(OPEN, PLASTIC), *sides)
+    if wet < 1 or dry > 0:
+        return None
+    draw.note(cold=cold, cold_rh=cold_rh, shop=shop, shop_rh=shop_rh)
+    draw.tell("degF", cold=cold, shop=shop, shop_dew=from_si(vault.air(shop, shop_rh).dew_point, "degF"))
+    draw.tell("%", cold_rh=cold_rh, shop_rh=shop_rh)
+    draw.tell("g/m2/day", wet=wet)
+    return draw.ask("barrier-always-inside", "two-barriers-twice-as-good")
+
+
+CHECKS = (colder_room, summer_water, spring_drying, which_day, cooler)
 
 
 def _july(now: Values, say: Say) -> Outcome:

@@ -180,4 +180,11 @@ gathers-here = { $frost ->
     }
 face-is = Inner face: { $temperature }, { $humidity }
 
+dart-stands-for = Each small arrow is { $air } of moving air.
+neutral-level = neutral level
+neutral-over = neutral level: over the roof
+neutral-under = neutral level: under the floor
+air-in = { $air } in
+air-out = { $air } out
+air-of-fan = fan { $air }
 dots-stand-for = Amounts are for one roof. { $number } dots a minute: { $amount }.

@@ -104,17 +104,34 @@ class Flows {
       return false;
     });
   }
+  // Where each dot is, which way it goes, and in what look.
   places(still) {
     return this.dots.map((dot) => {
-      const { points, spread } = this.flows[dot.flow];
+      const { points, spread, look } = this.flows[dot.flow];
       const at = dot.part * (points.length - 1);
       const k = Math.min(points.length - 2, Math.floor(at)), rest = at - k;
       const [axes, s0, d0] = points[k], [, s1, d1] = points[k + 1];
-      return placed(still, [axes, s0 + rest * (s1 - s0) + dot.lane * spread, d0 + rest * (d1 - d0)]);
+      const [from, to] = [placed(still, points[k]), placed(still, points[k + 1])];
+      const spot = placed(still, [axes, s0 + rest * (s1 - s0) + dot.lane * spread, d0 + rest * (d1 - d0)]);
+      return [...spot, Math.atan2(to[1] - from[1], to[0] - from[0]), look];
     });
   }
 }
 Flows.seconds = 4.5; // from one end of a path to the other
+
+// Vapor is a dot; moving air is a dart, which points the way it goes.
+function dot(pen, [x, y], size) {
+  pen.moveTo(x + size, y);
+  pen.arc(x, y, size, 0, 6.2832);
+}
+
+function dart(pen, [x, y], size, angle) {
+  const [c, s] = [Math.cos(angle) * size * 1.25, Math.sin(angle) * size * 1.25];
+  for (const [k, [along, aside]] of [[1.9, 0], [-1.2, 1.05], [-0.6, 0], [-1.2, -1.05]].entries()) {
+    pen[k ? "lineTo" : "moveTo"](x + along * c - aside * s, y + along * s + aside * c);
+  }
+  pen.closePath();
+}
 
 // The place nearest to one that is wanted where a box of a size fits into a room and covers nothing that is taken.
 function free(taken, [wide, high], [x, y], [w, h]) {
@@ -225,16 +242,16 @@ function sceneView(title, index, page) {
     pen.clearRect(0, 0, wide, high);
     const scale = wide / still.size[0];
     const size = Math.max(3.2 * ratio, 5.5 * scale);
-    pen.fillStyle = page.vaporColor();
     pen.strokeStyle = "#ffffff";
     pen.lineWidth = ratio;
-    pen.beginPath();
-    for (const [x, y] of flows.places(still)) {
-      pen.moveTo(x * scale + size, y * scale);
-      pen.arc(x * scale, y * scale, size, 0, 6.2832);
+    const all = flows.places(still);
+    for (const kind of new Set(all.map((each) => each[3]))) {
+      pen.fillStyle = page.color(kind);
+      pen.beginPath();
+      for (const [x, y, angle, look] of all) if (look === kind) (look === "air-flow" ? dart : dot)(pen, [x * scale, y * scale], size, angle);
+      pen.fill();
+      pen.stroke();
     }
-    pen.fill();
-    pen.stroke();
   }
 
   return {
@@ -384,7 +401,7 @@ function stagePart(frame, page, kept) {
       const alone = stage.titles.length < 2;
       return element.clientWidth < 640 ? (alone ? "tall" : "strip") : alone ? "wide" : "post";
     },
-    vaporColor: () => getComputedStyle(element).getPropertyValue("--q-vapor-pressure") || "#0072b2",
+    color: (look) => getComputedStyle(element).getPropertyValue(`--q-${look}`) || "#0072b2",
   };
   const scenes = (stage.titles.length > 1 ? stage.titles : [""]).map((title, k) => sceneView(title, k, own));
   const bets = stage.bets.map((bet, k) => betPart(bet, k, frame, scenes, page, kept, k === stage.bets.length - 1));
@@ -409,8 +426,9 @@ function stagePart(frame, page, kept) {
   const words = () => [stage.say, stage.ask, ...bets.map((each) => each.textContent), answer.textContent].filter(Boolean).join(" ");
   const scale = make("p", { class: "dw-scale" });
   const given = make("p", { class: "dw-given-line" });
-  // Where the first beat proposes an act it stands beside it.
-  const care = frame.care && stage.at === 0 ? make("p", { class: "dw-care" }, frame.care) : null;
+  // What is proposed in the first beat, or in this one, has its care beside it.
+  const mind = stage.care || (stage.at === 0 ? frame.care : "");
+  const care = mind ? make("p", { class: "dw-care" }, mind) : null;
   const card = make("div", { class: "dw-card" }, make("div", { class: "dw-lead" }, place, sayLine, care),
     ...(stage.ask ? [task] : []), control ? make("div", { class: "dw-board", role: "group", "aria-label": say("controls") }, control.element) : null,
     ...bets, make("div", { class: "dw-outcome" }, answer, also),

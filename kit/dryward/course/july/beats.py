@@ -1,0 +1,254 @@
+"""The beats of July: the push turns round, one film for both months, a wet deck, a crawlspace that is aired."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+from dryward import units
+from dryward.course.july import stage_scene as scene
+from dryward.course.july.stage_scene import message
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.physics import steady
+from dryward.pictures import vault
+from dryward.units import amounts, kept_together, to_si
+from dryward.weather import Air
+
+#: The inner layer's outer face, the outer layer, and the room: across the slope.
+_BACK, _DECK, _ROOM = 0.135, 0.825, ("room", 0.72, 0.06)
+
+
+def _humidity(page: Page, value: float) -> str:
+    return kept_together(page.show(value, "relative humidity"))
+
+
+def _flux(page: Page, value: float) -> str:
+    return kept_together(page.show(abs(value), "vapor flux"))
+
+
+# --- first: the plastic in July and in January ---------------------------------------------
+
+
+#: The lesson's keys of the places where it may be wet.
+_KEYS = {"deck": "a", "back": "b", "none": "d"}
+
+
+def first_facts(page: Page, states: States) -> dict[str, Any]:
+    """What gathers in July, and the two pushes."""
+    july, january = states
+    return {
+        "amount": amounts.on_a_roof(july.profile.gain, page.unit_system),
+        "flux": _flux(page, july.profile.gain),
+        "inward": scene.pressure(page, july),
+        "outward": scene.pressure(page, january),
+        "most": _humidity(page, scene.most_humid(january.profile)),
+    }
+
+
+#: Both months differ in how warm it is outdoors, and in nothing else.
+_JANUARY = {"T_out": to_si(20.0, "degF")}
+
+FIRST = Beat(
+    "first",
+    cases=({}, _JANUARY),
+    bets=(
+        Bet(
+            LESSON,
+            (
+                Spot("a", ("slope", 0.3, 0.955), 0, "wet-where-winter-wets"),
+                Spot("b", ("slope", 0.55, _BACK), 0),
+                Spot("c", ("slope", 0.36, -0.16), 0, "wrong-side-of-the-film"),
+                Spot("d", _ROOM, 0, "barrier-always-inside"),
+            ),
+            lambda states: _KEYS[scene.wet_at(states[0])],
+        ),
+        Bet(
+            "january",
+            (
+                Spot("back", ("slope", 0.55, _BACK), 1),
+                Spot("deck", ("slope", 0.3, _DECK), 1),
+                Spot("none", _ROOM, 1),
+            ),
+            lambda states: scene.wet_at(states[1]),
+        ),
+    ),
+    facts=first_facts,
+    beliefs=("barrier-always-inside",),
+)
+
+
+# --- both: one inner layer for both months ---------------------------------------------------
+
+#: No face is to be more humid than this.
+ENOUGH = 0.9
+
+
+def fits_both(page: Page, states: States) -> bool:
+    """Whether no face of the roof is too humid in either month."""
+    return all(scene.most_humid(state.profile) <= ENOUGH for state in states)
+
+
+def both_facts(page: Page, states: States) -> dict[str, Any]:
+    """The most humid face of each month, and what passes to the room in July."""
+    july, january = (state.profile for state in states)
+    inward = max(0.0, -float(july.vapor_flux_in))
+    return {
+        "enough": _humidity(page, ENOUGH),
+        "july": _humidity(page, scene.most_humid(july)),
+        "january": _humidity(page, scene.most_humid(january)),
+        "amount": amounts.on_a_roof(inward, page.unit_system),
+        "flux": _flux(page, inward),
+    }
+
+
+BOTH = Beat(
+    "both",
+    cases=({}, _JANUARY),
+    unlocks="Roof",
+    aim=fits_both,
+    stays=False,
+    facts=both_facts,
+    beliefs=("barrier-always-inside",),
+)
+
+
+# --- spring: a deck that got wet -----------------------------------------------------------------
+
+#: The days of spring in which a deck should be dry again: two months.
+SOON = 60
+#: A January day, on which the same two roofs are compared: the room and the yard.
+WINTER = Air(to_si(70.0, "degF"), 0.4), Air(to_si(20.0, "degF"), 0.8)
+
+
+def dries_right(number: int) -> Callable[[States], str]:
+    """Whether the deck of a scene is dry again soon."""
+
+    def right(states: States) -> str:
+        return "yes" if scene.days(states[number]) <= SOON else "no"
+
+    return right
+
+
+def spring_facts(page: Page, states: States) -> dict[str, Any]:
+    """Days to dry, and what leaves each way in a day."""
+    plastic, film = states
+    system = page.unit_system
+    return {
+        "days": SOON,
+        "leak": _leak(page),
+        "area": amounts.roof_area(system),
+        "plastic": scene.days(plastic),
+        "film": scene.days(film),
+        "outward": vault.a_day(plastic.spring.outward, system),
+        "plastic_inward": vault.a_day(plastic.spring.inward, system),
+        "film_inward": vault.a_day(film.spring.inward, system),
+        "winter": vault.a_day(steady.profile(scene.leaked(film), *WINTER).gain, system),
+        "cold": kept_together(units.show(WINTER[1].temperature, "temperature", system, 0)),
+        "damp": _humidity(page, WINTER[0].relative_humidity),
+    }
+
+
+def _leak(page: Page) -> str:
+    system = page.unit_system
+    return amounts.water(amounts.of_a_roof(scene.LEAK, system), system)
+
+
+def _dries_bet(name: str, number: int, belief: str = "") -> Bet:
+    spots = (
+        Spot("yes", ("slope", 0.3, _DECK), number, belief),
+        Spot("no", ("slope", 0.6, _DECK), number),
+    )
+    return Bet(name, spots, dries_right(number))
+
+
+_SPRING = {"T_out": to_si(60.0, "degF"), "RH_out": 0.55, "T_in": to_si(70.0, "degF")}
+
+SPRING = Beat(
+    "spring",
+    cases=({**_SPRING, "Roof": "plastic"}, {**_SPRING, "Roof": "variable"}),
+    bets=(_dries_bet("plastic", 0, "barrier-always-inside"), _dries_bet("film", 1)),
+    facts=spring_facts,
+    beliefs=("barrier-always-inside",),
+    draw=scene.draw_wet_deck,
+)
+
+
+# --- air: one vent, two summer days ----------------------------------------------------------------
+
+
+def air_right(number: int) -> Callable[[States], str]:
+    """What the air of a scene does to the ground under the house."""
+
+    def right(states: States) -> str:
+        return "wetter" if scene.at_ground(states[number].outdoor) > 1.0 else "drier"
+
+    return right
+
+
+def air_facts(page: Page, states: States) -> dict[str, Any]:
+    """Both dew points, and what the air leaves or takes up."""
+    system = page.unit_system
+    facts: dict[str, Any] = {
+        "ground": kept_together(units.show(scene.GROUND, "temperature", system, 0)),
+        "volume": kept_together(units.show_in(scene.VOLUME[system], "ft3" if system == "us" else "m3", 0)),
+    }
+    for name, state in zip(("humid", "dry"), states, strict=True):
+        facts |= {
+            name: _humidity(page, state.outdoor.relative_humidity),
+            f"{name}_dew": kept_together(page.show(state.outdoor.dew_point, "temperature")),
+            f"{name}_water": scene.so_much(state, system),
+            f"{name}_there": _humidity(page, scene.at_ground(state.outdoor)),
+        }
+    return facts
+
+
+def _air_bet(name: str, number: int, belief: str = "") -> Bet:
+    spots = (
+        Spot("drier", ("crawlspace", 0.35, 0.16), number, belief),
+        Spot("wetter", ("crawlspace", 0.65, 0.16), number),
+    )
+    return Bet(name, spots, air_right(number))
+
+
+_HOT = to_si(80.0, "degF")
+
+AIRED = Beat(
+    "air",
+    cases=({"T_out": _HOT, "RH_out": 0.75}, {"T_out": _HOT, "RH_out": 0.3}),
+    bets=(_air_bet("humid", 0, "summer-air-dries"), _air_bet("dry", 1)),
+    facts=air_facts,
+    beliefs=("summer-air-dries",),
+    draw=scene.draw_crawlspace,
+)
+
+
+# --- what is seen ------------------------------------------------------------------------------------
+
+
+def _on(page: Page) -> Beat | None:
+    """The beat that is on; none on the free page."""
+    return page.stage.beat if page.stage.on else None
+
+
+def given(page: Page, state: Any) -> dict[str, Any]:
+    """What the question of the beat says."""
+    if _on(page) is AIRED:
+        return scene.given_crawlspace(page, state)
+    if _on(page) is SPRING:
+        return scene.given_wet_deck(page, state, message("in-the-deck", water=_leak(page)))
+    return scene.given(page, state)
+
+
+def shows(page: Page, state: Any) -> dict[str, Any]:
+    """What is so."""
+    if _on(page) is AIRED:
+        return scene.shows_crawlspace(page, state)
+    return scene.shows_wet_deck(page, state) if _on(page) is SPRING else scene.shows(page, state)
+
+
+def scale(page: Page) -> str:
+    """What the dots stand for; there are none where air moves."""
+    return "" if _on(page) is AIRED else vault.scale(page.unit_system, scene.DOTS)
+
+
+PLAY = Play((FIRST, BOTH, SPRING, AIRED), message, scene.draw, scene.signature, given, shows, scale)
