@@ -67,17 +67,17 @@ open-is-not-enough-same-humidity-all-winter = Nothing. { $rh } is healthy, summe
 open-is-not-enough-same-humidity-all-winter-reply = For the nose it may be. What the roof can take falls with the cold: at { $cold } it gains { $found }.
 open-is-not-enough-counts-only-what-leaves = Nothing. An open outside lets out all that comes.
 open-is-not-enough-counts-only-what-leaves-reply = Open helps only as long as more can leave than comes. Here { $found } stay.
-# $wet: what is in it; the rest are days.
+# $wet: what is in it; $soon, $half and $tight: days.
 wet-start-ask = A leak left { $wet } on { $area } of each of three roofs, at the outer layer. It is mended. Spring comes: { $room } and { $rh } inside, { $mild } and 60 % outside. Which roof is dry first?
 wet-start-hint = The leak is mended, so nothing more comes. For each roof: which way is open to the water that is in it?
 wet-start-right = The variable film inside, { $open } outside.
 wet-start-two-barriers-twice-as-good = Plastic on both sides. Two barriers protect twice as well.
-wet-start-two-barriers-twice-as-good-reply = They keep vapor out, and they keep this water in: { $tight-days } days at that rate. With the film and the open outside it is { $open-days }.
+wet-start-two-barriers-twice-as-good-reply = They keep vapor out, and they keep this water in: { $tight } days at that rate. With the film and the open outside it is { $soon }.
 wet-start-wet-lumber-dries-itself = All about the same. Once it is warm inside wet wood dries by itself.
-wet-start-wet-lumber-dries-itself-reply = Warmth is in all three. But behind plastic on both sides it takes { $tight-days } days at that rate, with plastic inside alone { $half-days }, and with the film { $open-days }.
+wet-start-wet-lumber-dries-itself-reply = Warmth is in all three. But behind plastic on both sides it takes { $tight } days at that rate, with plastic inside alone { $half }, and with the film { $soon }.
 wet-start-counts-only-what-comes = Plastic inside and { $osb } outside, since no more can come from the room.
-wet-start-counts-only-what-comes-reply = With the plastic it gets less from the room, and it gives less to the room. It takes { $half-days } days at that rate, not { $open-days }.
-wet-start-why = The variable film and an open outside let it out both ways: { $open-days } days at that day's rate. Plastic on both sides: { $tight-days }.
+wet-start-counts-only-what-comes-reply = With the plastic it gets less from the room, and it gives less to the room. It takes { $half } days at that rate, not { $soon }.
+wet-start-why = The variable film and an open outside let it out both ways: { $soon } days at that day's rate. Plastic on both sides: { $tight }.
 
 ## The picture
 

@@ -96,7 +96,8 @@ def wet_start(draw: Draw) -> Question | None:
     draw.tell("degF", mild=mild, room=70)
     draw.tell("%", rh=rh)
     draw.tell("perm", open=open_out, osb=OSB)
-    draw.tell(**{f"{name}-days": number(days, figures=2, rounded=True) for name, days in found.items()})
+    soon, half, tight = (number(found[name], figures=2, rounded=True) for name in ("open", "half", "tight"))
+    draw.tell(soon=soon, half=half, tight=tight)
     return draw.ask("two-barriers-twice-as-good", "wet-lumber-dries-itself", "counts-only-what-comes")
 
 
