@@ -113,18 +113,25 @@ def dew_line(profile: Profile, assembly: Assembly) -> dict[str, Any]:
     }
 
 
-def water(profile: Profile, assembly: Assembly, system: str, lens: bool = True) -> dict[str, Any]:
-    """Drops or frost at every wet plane, and how much gathers at the worst, in words and in a lens on it."""
+def water(
+    profile: Profile, assembly: Assembly, system: str, lens: bool = True, in_all: bool = False, before: float = 0.0
+) -> dict[str, Any]:
+    """Drops or frost at every wet plane, and how much gathers at the worst, or in all, in words and in a lens on it.
+
+    The drops stand `before` their planes, toward the room, where something else hangs on these.
+    """
     marks, tags = [], []
     worst = max(profile.wet_planes, key=lambda plane: plane.rate, default=None)
     for plane in profile.wet_planes:
         d, amount = through(assembly, float(plane.depth)), much(plane)
         frost = bool(plane.temperature < 0)
-        marks.append(scenery.drops(("slope", 0.03, d), ("slope", 0.97, d), amount, frost))
+        marks.append(scenery.drops(("slope", 0.03, d - before), ("slope", 0.97, d - before), amount, frost))
         if plane is worst:
             if lens:
                 marks.append(scenery.drops(("lens", 0.08, LENS_FACE), ("lens", 0.92, LENS_FACE), amount, frost))
-            text = message("pictures.gathers-here", frost=frost, amount=a_day(plane.rate, system))
+            text = message(
+                "pictures.gathers-here", frost=frost, amount=a_day(profile.gain if in_all else plane.rate, system)
+            )
             tags.append(scenery.tag(text, ("slope", 0.45, 1.0), "wet", "over", minor=True))
     return {"marks": marks, "tags": tags}
 
