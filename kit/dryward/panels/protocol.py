@@ -120,6 +120,12 @@ TEXTS: dict[str, tuple[str, ...]] = {
     "hands-up": (),
     "hold-vapor": (),
     "read-aloud": (),
+    "film": (),
+    "film-play": (),
+    "film-stop": (),
+    "film-at": (),
+    "film-hint": (),
+    "film-two": ("month", "first", "one", "second", "two"),
 }
 
 
@@ -239,7 +245,7 @@ class Desk(TypedDict, total=False):
 
 
 _STATIC = files("dryward.panels") / "static"
-_SCRIPTS = ("parts.js", "controls.js", "desk.js", "checks.js", "stage.js", "page.js")
+_SCRIPTS = ("parts.js", "controls.js", "desk.js", "checks.js", "stage.js", "film.js", "page.js")
 
 
 def _text(name: str) -> str:

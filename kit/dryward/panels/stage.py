@@ -136,6 +136,8 @@ class Beat:
     stays: bool = True
     facts: Callable[[Page, States], Mapping[str, Any]] = _nothing
     beliefs: tuple[str, ...] = ()
+    #: What works its states out, a state a scene, where they are not the page's own.
+    states: Callable[[Page], States] | None = None
     #: Marks of one state in this beat alone, over those of the play.
     marks: Callable[[Page, Any], Mapping[str, Any]] | None = None
     #: What draws its scenes, where they are not those of the play.
@@ -335,14 +337,18 @@ class Stage:
         if not self.on:
             return
         beat = self.beat
-        self.states = tuple(
-            state if number == beat.own else self.page.compute(self._of_case(case))
-            for number, case in enumerate(beat.cases)
-        )
+        self.states = beat.states(self.page) if beat.states else self._of_page(state, beat)
         self.first = self.first or self.states
         self._facts = None
         reached = self.shown and (beat.aim is None or beat.aim(self.page, self.states))
         self.gone.done = reached or (beat.stays and self.gone.done)
+
+    def _of_page(self, state: Any, beat: Beat) -> States:
+        """The page's state in each case; its own stands already."""
+        return tuple(
+            state if number == beat.own else self.page.compute(self._of_case(case))
+            for number, case in enumerate(beat.cases)
+        )
 
     def _of_case(self, case: Mapping[str, Any]) -> SimpleNamespace:
         """The controls of the other scene: its case, and the control that moves both."""

@@ -97,6 +97,13 @@ js-hands-up = Hands up, one letter after the other.
 js-next-bet = To the next bet
 js-hold-vapor = Stop the dots
 js-read-aloud = Read aloud
+js-film = The year as a film
+js-film-play = Play the year
+js-film-stop = Stop here
+js-film-at = Time of the year
+js-film-hint = Tap the picture or press the space bar to stop. One day stands for each month.
+# Two roofs side by side: what each is called, and the moisture of its wood.
+js-film-two = { $month }. { $first }: { $one }. { $second }: { $two }.
 
 ## The sliders that all lessons share
 

@@ -37,6 +37,8 @@ month-letter = { $number ->
     [11] N
    *[12] D
 }
+# Over the highest point of a year's curve.
+peak-in = { $moisture } in { $month }
 month = month
 days = days
 year-number = year { $number }
