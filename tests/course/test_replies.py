@@ -69,6 +69,18 @@ def layers(page):
     }
 
 
+def inside(page):
+    """Lesson 16: the empty and the filled cavity, and with a little wool a drier and a damper room."""
+    empty, full = dict(page.readouts), dict(set_to(page, R_in=22))
+    wool, damp = (dict(set_to(page, R_in=5.5, RH_in=rh)) for rh in (50, 70))
+    return {
+        "degF": [0, *(from_si(each["film_temperature"], "degF") for each in (empty, full))],
+        "%": [50, 70, *(100 * each["inside_face"] for each in (empty, full))],
+        "perm": [from_si(each["permeance"], "perm") for each in (empty, full, wool, damp)],
+        "R": [5.5, 22],
+    }
+
+
 def push(page):
     """Lesson 3: the bet's day, and a cool, damp place beside a warm room."""
     winter = dict(set_to(page, T_in=70, RH_in=35, T_out=20, RH_out=90))
@@ -184,6 +196,7 @@ CASES = {
     "where-it-gets-wet": wet,
     "how-fast-perms": perms,
     "the-film-that-changes": film,
+    "inside-the-film": inside,
     "vent-space": vent,
     "july": july,
     "hour-by-hour": year,
