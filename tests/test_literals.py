@@ -219,6 +219,7 @@ TAKERS = ("figures", "sums", "written", "float", "int", "Step")
 NO_READER = {
     "dryward.weather.loggers.samples": "files of loggers, as their makers write them",
     "dryward.pictures.scenery": "places in a drawing, as SVG has them",
+    "dryward.pictures.house": "the same",
     "dryward.pictures.instruments": "the same",
 }
 #: A single number -> what it is.

@@ -2,16 +2,27 @@
 
 import asked
 import pytest
-from lesson_page import check_replies, open_page, places, to_both_ends
+from lesson_page import check_replies, first_visit, open_page, places, to_both_ends
 
 from dryward import air, units
+from dryward.course.winter_house import beats
+from dryward.physics.airleak import Leak, brought
+from dryward.physics.house_air import balanced
+from dryward.pictures import house
 from dryward.teaching import lessons, practical, questions
-from dryward.units import to_si
+from dryward.units import DAY, to_si
 from dryward.weather import Air, indoor
 from dryward.weather.indoor import steady_humidity
 
 ID = "winter-house"
 ROOM = units.to_si(70, "degF")
+
+
+def at_eighty(tmp_path, system="us"):
+    """The page with 80 % outdoors, as its known numbers have it."""
+    page = open_page(ID, tmp_path, system)
+    page.controls["RH_out"].value = 80
+    return page
 
 
 def fogs_at(r_value, outdoors):
@@ -52,7 +63,7 @@ def test_every_place_is_the_physics(system, tmp_path):
 
 @pytest.mark.parametrize(("fresh", "humidity"), [(30, 55), (45, 41), (60, 33), (90, 26)])
 def test_known_numbers(fresh, humidity, tmp_path):
-    page = open_page(ID, tmp_path)
+    page = at_eighty(tmp_path)
     page.controls["Water"].put(units.from_si(units.to_si(10, "kg/day"), "pint/day"))
     page.controls["Fresh_air"].value = fresh
     assert page.readouts["relative_humidity"] * 100 == pytest.approx(humidity, abs=1)
@@ -83,7 +94,7 @@ def test_strips_are_the_page_itself(system, tmp_path):
 
 def test_the_edge_is_judged_before_the_middle(tmp_path):
     """At 20 degF a room at 55 % fogs the edge of the pane, one at 71 % the whole of it."""
-    page = open_page(ID, tmp_path)
+    page = at_eighty(tmp_path)
     found = {}
     for fresh in (45, 30, 20):
         page.controls["Fresh_air"].value = fresh
@@ -107,7 +118,7 @@ def test_a_damp_room_is_not_called_dry_because_no_glass_is_cold(tmp_path):
 
 def test_the_task_is_done_where_the_page_says_dry(tmp_path):
     """One limit for both: the edge of the pane."""
-    page, start = open_page(ID, tmp_path), practical.task("january-air").start
+    page, start = at_eighty(tmp_path), practical.task("january-air").start
     page.controls["T_out"].value = 10
     seen = set()
     for fresh in range(15, 105, 5):
@@ -123,7 +134,7 @@ def test_the_task_is_done_where_the_page_says_dry(tmp_path):
 def test_wet_edges_are_asked_about_where_they_are_wet():
     limit = 100 * fogs_at(1.5, units.to_si(20, "degF"))
     for seed in (None, *range(40)):
-        asked = questions.checks(ID, seed)[2]
+        asked = questions.checks(ID, seed)[3]
         before = int(asked.prompt.split("the room is ")[1].split(" and ")[1].split(" %")[0])
         after = int(asked.right.reply.split("would sit at ")[1].split(" %")[0])
         assert after < limit < before
@@ -172,9 +183,12 @@ def test_ends_and_checks(tmp_path):
 
 
 def test_the_checks_with_their_fixed_numbers():
-    tight, milder, _ = asked.fixed("winter-house")
+    tight, milder, july, _, burner = asked.fixed("winter-house")
     assert "From 26 % up to 55 %" in tight.answer
     assert round(milder.answer) == 61
+    # By hand: 120 and 50 cfm, 85 degF and 70 % (2880 Pa) against 75 degF and 50 % (1482 Pa): 10.2 g/m3.
+    assert "105 pints/day against 43.9 pints/day" in july.right.reply
+    assert "32.7 lb from a bottle of 20 lb" in burner.right.reply
     share = steady_humidity(to_si(10, "kg/day"), to_si(60, "cfm"), asked.outside(20, 80), to_si(70.0, "degF"))
     assert round(100 * share) == 33
 
@@ -182,3 +196,123 @@ def test_the_checks_with_their_fixed_numbers():
 def test_the_prediction_and_its_numbers():
     brought_in = air.relative_humidity(to_si(70.0, "degF"), asked.pressure(20, 90))
     assert f"{100 * brought_in:.1f} %" in asked.reveal("winter-house")
+
+
+# --- the beats ------------------------------------------------------------------------
+
+
+def beat_of(tmp_path, number, system="us"):
+    """A page on one of its beats, all bets before it and on it made."""
+    page = first_visit(ID, tmp_path, system)
+    for k in range(number + 1):
+        while page.stage.open_bet:
+            page.hear({"kind": "bet", "choice": 0})
+        if k < number:
+            page.hear({"kind": "beat", "number": k + 1})
+    return page
+
+
+def right(page):
+    return [bet.right(page.stage.states) for bet in page.stage.beat.bets]
+
+
+def in_roof(changes, fan, cold, humid=0.8, made=None):
+    """What a roof takes in, and the RH: a house of so many air changes at 50 Pa, worked from the physics again."""
+    made = to_si(21, "pint/day") if made is None else made
+    outdoor = Air(to_si(cold, "degF"), humid)
+    leak = Leak.from_blower_door(changes, to_si(20_000, "ft3"))
+    found = balanced(leak.coefficient, house.PLACES, ROOM, outdoor.temperature, to_si(fan, "cfm"))
+    rh = float(indoor.steady_humidity(made, found.fresh_air, outdoor, ROOM))
+    out = max(0.0, found.flows[-1])
+    return float(brought(out, Air(ROOM, rh), outdoor.temperature, 0.1).stays) * 150 * DAY, rh
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_raw_air_brings_the_level_down_in_any_cold(system, tmp_path):
+    page = beat_of(tmp_path, 0, system)
+    assert right(page) == ["b"]
+    told = page.widget.live["stage"]["told"].replace("\u00a0", " ")
+    assert "from 42 % to 27 %" in told
+    brings, takes, makes = {"us": ("18", "39", "21"), "si": ("8", "18", "10")}[system]
+    assert f"People make {makes} " in told
+    assert f"brings {brings} " in told
+    assert f"takes {takes} " in told
+    for cold in range(-20, 41, 10):
+        slow, fast = (
+            indoor.steady_humidity(to_si(21, "pint/day"), to_si(cfm, "cfm"), Air(to_si(cold, "degF"), 0.9), ROOM)
+            for cfm in (45, 90)
+        )
+        assert fast < slow
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_tight_is_wetter_without_a_fan_and_drier_with_one(system, tmp_path):
+    page = beat_of(tmp_path, 1, system)
+    assert right(page) == ["more", "less"]
+    (drafty, dry), (closed, damp), (fan, between) = (in_roof(*each, 20) for each in ((8, 0), (2, 0), (2, 60)))
+    assert fan < drafty < closed
+    assert dry < between < damp  # the drafty house has the driest air, and not the driest roof
+    states = page.stage.states
+    assert [beats.roof_of(each) for each in states] == pytest.approx([closed, fan], rel=0.02)
+    assert [each.humidity for each in states] == pytest.approx([damp, between], rel=0.02)
+    for cold in (5, 10, 20, 30, 40):
+        (drafty, _), (closed, _), (fan, _) = (in_roof(*each, cold) for each in ((8, 0), (2, 0), (2, 60)))
+        assert fan < 0.5 * drafty < closed, cold
+    told = page.widget.live["stage"]["told"].replace("\u00a0", " ")
+    assert (
+        told
+        == {
+            "us": "Sealed, no fan: 23 gallons. Drafty: 18 gallons. Sealed with a fan: 5.1 gallons.",
+            "si": "Sealed, no fan: 89 L. Drafty: 70 L. Sealed with a fan: 19 L.",
+        }[system]
+    )
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_the_fan_clears_the_glass_and_lifts_the_neutral_level(system, tmp_path):
+    page = beat_of(tmp_path, 2, system)
+    control, before, done = page.controls["Fresh_air"], -1.0, set()
+    for k in range(21):
+        page.widget.moves = {"serial": 1, "system": system, "values": {"Fresh_air": control.at(k / 20)}}
+        state = page.stage.states[0]
+        found = beats.house_air(state)
+        assert found.fresh_air == pytest.approx(state.fresh_air)
+        assert found.neutral >= before - 1e-6
+        before = found.neutral
+        live = page.widget.live["stage"]
+        assert live["done"] == (state.humidity < state.edge)
+        done.add(live["done"])
+        if found.neutral > house.HEIGHT:
+            assert all(flow <= 0 for flow in found.flows)
+            assert not live["done"] or "even at the ridge" in live["told"]
+    assert done == {True, False}
+    assert before > house.HEIGHT
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_the_same_heat_dries_one_job_and_wets_the_other(system, tmp_path):
+    page = beat_of(tmp_path, 3, system)
+    assert right(page) == ["low", "high"]
+    electric, burner = page.stage.states
+    # By hand: 4500 W at 46.4 MJ/kg are 8.38 kg of propane a day, which make 1.634 times as much water.
+    assert (burner.production - electric.production) * DAY == pytest.approx(13.69, abs=0.01)
+    outdoor = Air(to_si(30, "degF"), 0.8)
+    for job, cfm in ((10, 35), (10, 45), (15, 60)):
+        made = to_si(job, "pint/day")
+        low, high = (
+            indoor.steady_humidity(each, to_si(cfm, "cfm"), outdoor, ROOM) for each in (made, made + 13.69 / DAY)
+        )
+        assert low < 0.4 < 0.6 < high + 0.05, (job, cfm)
+    told = page.widget.live["stage"]["told"].replace("\u00a0", " ")
+    assert f"{100 * electric.humidity:.0f} % and {100 * burner.humidity:.0f} %" in told
+
+
+def test_the_level_stands_in_the_picture_where_the_air_is(tmp_path):
+    page = beat_of(tmp_path, 1)
+    for state, scene in zip(page.stage.states, page.widget.live["stage"]["scenes"], strict=True):
+        (level,) = (each for each in scene["marks"] if each["look"] == "level")
+        assert max(d for _, _, d in level["points"]) == pytest.approx(state.humidity)
+        air_flows = [each["rate"] for each in scene["flows"]]
+        inward = beats.house_air(state)
+        total = sum(abs(flow) for flow in inward.flows) + inward.fan
+        assert sum(air_flows) == pytest.approx(total * 60 / to_si(0.5, "ft3"), rel=1e-6)

@@ -78,6 +78,7 @@ def check_replies(page):
     """One right answer to each check, a reply to every wrong one."""
     found = replies(page)
     asked = len(page.questions.asked)
+    assert 3 <= asked <= 5
     assert sum(right for _, right, _ in found) == 2 * asked
     assert all(len(reply) > 15 for _, right, reply in found if not right)
     assert {number for number, *_ in found} == set(range(asked))

@@ -678,6 +678,19 @@ class Page:
         Leaving(self.lesson, self.settings).say(belief, holds)
         self.send_frame()
 
+    def _on_set_out(self, belief: str) -> None:
+        """Put the controls as the words that deny a belief say; those it does not name at their start."""
+        asked = dict(self.lesson.sets).get(belief)
+        if asked is None or self.covered:
+            raise protocol.Malformed
+        for control in self.controls.values():
+            value = asked.get(control.name, control.start)
+            if isinstance(control, SliderControl) and isinstance(value, str):
+                value = control.read(value)
+            control.put(value)
+            self._errors.pop(control.name, None)
+        self.follow()
+
     def _on_new_questions(self) -> None:
         self.questions.renew(self.unit_system)
         self.send_frame()

@@ -15,8 +15,9 @@ answers it with one number a builder can hold.  Three kinds of acts::
 A beat's words are messages of the lesson: ``beat-<id>-say`` (the sentence, at
 most 20 words), ``-ask`` (the act), ``-answer`` (the number) and ``-also`` (the
 same as a flux, smaller, where there is one); ``-control`` is what the control
-is called there, where that is not its own name; of two scenes ``-first`` and
-``-second`` are what stands over them.  A bet has ``beat-<id>-<bet>-ask``, and
+is called there, where that is not its own name; ``-care`` is what to mind where
+it proposes an act; of two scenes ``-first`` and ``-second`` are what stands
+over them.  A bet has ``beat-<id>-<bet>-ask``, and
 ``-<key>`` and ``-<key>-reply`` for each choice.  All get the facts that
 ``Beat.facts`` tells of the states.
 
@@ -135,6 +136,8 @@ class Beat:
     stays: bool = True
     facts: Callable[[Page, States], Mapping[str, Any]] = _nothing
     beliefs: tuple[str, ...] = ()
+    #: What works its states out, a state a scene, where they are not the page's own.
+    states: Callable[[Page], States] | None = None
     #: Marks of one state in this beat alone, over those of the play.
     marks: Callable[[Page, Any], Mapping[str, Any]] | None = None
     #: What draws its scenes, where they are not those of the play.
@@ -342,14 +345,18 @@ class Stage:
         if not self.on:
             return
         beat = self.beat
-        self.states = tuple(
-            state if number == beat.own else self.page.compute(self._of_case(case))
-            for number, case in enumerate(beat.cases)
-        )
+        self.states = beat.states(self.page) if beat.states else self._of_page(state, beat)
         self.first = self.first or self.states
         self._facts = None
         reached = self.shown and (beat.aim is None or beat.aim(self.page, self.states))
         self.gone.done = reached or (beat.stays and self.gone.done)
+
+    def _of_page(self, state: Any, beat: Beat) -> States:
+        """The page's state in each case; its own stands already."""
+        return tuple(
+            state if number == beat.own else self.page.compute(self._of_case(case))
+            for number, case in enumerate(beat.cases)
+        )
 
     def _of_case(self, case: Mapping[str, Any]) -> SimpleNamespace:
         """The controls of the other scene: its case, and the control that moves both."""
@@ -410,6 +417,7 @@ class Stage:
             "id": beat.id,
             "say": self._text("say"),
             "ask": "" if beat.bets and not beat.unlocks and self.shown else self._text("ask", need=False),
+            "care": self._text("care", need=False),
             "titles": [self._text(each) for each in titles],
             "bets": [self._bet(bet) for bet in beat.bets],
             "control": beat.unlocks if self.shown else "",

@@ -45,6 +45,13 @@ paper = For the instructor: a quiz on paper, and its key
 quiz-number = Number of the quiz
 quiz-number-hint = the same number, the same quiz
 quiz-make = Make quiz and key
+quiz-asks = It asks
+# $what is a set of questions, $count how many they are.
+quiz-asks-what = { $what ->
+        [kinds] one of each kind
+        [exit] what the four-hour day ends with
+       *[beliefs] what each belief of the trade leads to
+    } ({ $count } questions)
 # $what is the quiz or its key.
 quiz-save = Save the { $what ->
         [quiz] quiz

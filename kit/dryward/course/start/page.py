@@ -49,7 +49,7 @@ class Start(Page):
     benched = False
 
     def __init__(self, *args: Any, **keys: Any) -> None:
-        self.quiz_seed, self.words = str(FIRST_SEED), ""
+        self.quiz_seed, self.quiz_asks, self.words = str(FIRST_SEED), paper.SETS[0], ""
         #: Quiz and key, as files.
         self.quiz: dict[str, bytes] = {}
         #: The ten questions once they are shown, and the choices taken by their numbers.
@@ -214,6 +214,7 @@ class Start(Page):
             )
             for name, content in self.quiz.items()
         ]
+        asks = [(each, message("quiz-asks-what", what=each, count=len(paper.asks(each)))) for each in paper.SETS]
         return parts.section(
             "paper",
             message("paper"),
@@ -225,6 +226,7 @@ class Start(Page):
                     size=6,
                     hint=message("quiz-number-hint"),
                 ),
+                parts.select("asks", message("quiz-asks"), asks, self.quiz_asks),
                 parts.button("quiz", message("quiz-make")),
                 *made,
             ),
@@ -263,6 +265,8 @@ class Start(Page):
             self.plan = pathways.placed(right)
         elif kind == "seed":
             self.quiz_seed, self.quiz = str(value).strip()[:9], {}
+        elif kind == "asks" and value in paper.SETS:
+            self.quiz_asks, self.quiz = str(value), {}
         elif kind == "quiz":
             self._quiz()
 
@@ -270,7 +274,7 @@ class Start(Page):
         if not self.quiz_seed.isdigit():
             self.words = message("quiz-number-wrong", quiz_seed=self.quiz_seed)
             return
-        quiz = paper.paper(int(self.quiz_seed), unit_system=self.unit_system)
+        quiz = paper.paper(int(self.quiz_seed), paper.asks(self.quiz_asks), self.unit_system)
         self.quiz = {"quiz": quiz.quiz().encode("utf-8"), "key": quiz.key().encode("utf-8")}
 
 

@@ -1,4 +1,4 @@
-"""Checks: which way the film moves, a wet job site, and the face to the room."""
+"""Checks: which way the film moves, a wet job site, a dry July, and the face to the room."""
 
 from dryward.building.library import membrane
 from dryward.teaching.questions import Draw, Question
@@ -14,7 +14,7 @@ def opens(draw: Draw) -> Question | None:
     found = from_si(film().permeance(inside / 100, outside / 100), "perm")
     draw.tell("%", mean=round((inside + outside) / 2), inside=inside, outside=outside)
     draw.tell("perm", found=found, dry=dry)
-    return draw.ask("film-closes-when-humid", "no-drops-no-problem")
+    return draw.ask("film-closes-when-humid", "film-waits-for-water")
 
 
 def wet_site(draw: Draw) -> Question | None:
@@ -38,6 +38,22 @@ def wet_site(draw: Draw) -> Question | None:
     return draw.ask("film-closes-when-humid", "film-knows-the-season")
 
 
+def dry_july(draw: Draw) -> Question | None:
+    """A hot July where the air is dry on both sides."""
+    hot = draw.pick(95, (90, 95, 100, 105))
+    low = draw.pick(15, (10, 12, 15))
+    rh = draw.pick(30, (20, 25, 30, 35))
+    draw.note(outdoor=hot, outdoor_rh=low, indoor_rh=rh)
+    inside, outside, _, found = film_state(roof(), (75, rh), (hot, low))
+    tight = from_si(film().at_mean(0.0), "perm")
+    if found > 1.2 * tight:
+        return None
+    draw.tell("perm", found=found)
+    draw.tell("degF", hot=hot, room=75)
+    draw.tell("%", low=low, rh=rh, inside=round(inside), outside=round(outside))
+    return draw.ask("film-knows-the-season", "film-is-a-check-valve")
+
+
 def face_to_room(draw: Draw) -> Question | None:
     """A film of two sheets, its sensitive sheet to the damp side or away from it."""
     damp, dry = draw.pick((75, 25), ((75, 25), (80, 30), (85, 35), (70, 20), (100, 50)))
@@ -49,4 +65,4 @@ def face_to_room(draw: Draw) -> Question | None:
     return draw.ask("film-closes-when-humid", "same-both-ways", "film-is-a-check-valve")
 
 
-CHECKS = (opens, wet_site, face_to_room)
+CHECKS = (opens, wet_site, dry_july, face_to_room)

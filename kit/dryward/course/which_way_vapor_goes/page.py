@@ -6,8 +6,9 @@ from dataclasses import dataclass, replace
 from types import SimpleNamespace
 
 from dryward import language, units
-from dryward.course.which_way_vapor_goes.beats import CRAWLSPACE, PLAY, way
+from dryward.course.which_way_vapor_goes.beats import PLAY
 from dryward.course.which_way_vapor_goes.scene import AirsBesideCeiling, Rooms
+from dryward.course.which_way_vapor_goes.stage_scene import under_floor, way
 from dryward.panels import hand
 from dryward.panels.controls import Scale, standard
 from dryward.panels.page import Page
@@ -92,7 +93,7 @@ class WhichWayVaporGoes(Page):
             way=way(push),
             against=against,
             push=apart,
-            floor=self.stage.on and self.stage.beat is CRAWLSPACE,
+            floor=under_floor(self.stage),
         )
 
     def steps(self, state: AirsApart) -> list[Step]:

@@ -9,7 +9,8 @@ from typing import Any
 import numpy as np
 
 from dryward import air, language, units
-from dryward.course.winter_house.questions import EDGE, FILM, GLASS, fogs_at
+from dryward.course.winter_house.beats import PLAY
+from dryward.course.winter_house.questions import EDGE, FILM, GLASS, ROOM_TEMPERATURE, fogs_at
 from dryward.course.winter_house.scene import HouseWater, Tank
 from dryward.panels import hand
 from dryward.panels.controls import standard
@@ -23,7 +24,6 @@ from dryward.weather import Air, indoor
 
 message = language.beside(__file__)
 
-ROOM_TEMPERATURE = to_si(70.0, "degF")
 #: Curves of the picture: small, usual and large production [kg/s].
 PRODUCTIONS = tuple(to_si(each, "kg/day") for each in (5.0, 10.0, 15.0))
 
@@ -69,8 +69,9 @@ class WinterHouse(Page):
     """A tank, and room humidity against fresh air."""
 
     id = "winter-house"
-    handles = ("T_out", standard("RH_out").starting(80, 80), "Water", "Fresh_air")
+    handles = ("T_out", standard("RH_out").starting(90, 90), "Water", "Fresh_air")
     draws = Tank
+    play = PLAY
 
     def compute(self, at: SimpleNamespace) -> HouseInBalance:
         """The balance of what is made and what is carried out."""
@@ -229,7 +230,7 @@ def _many(values: Any) -> Any:
 
 
 def _shown(judged: Verdict) -> dict[str, str]:
-    """What the panes and the walls of a house show whose air is not full, as facts of its sentence."""
+    """What the panes and the walls of a house show whose air is below 100 % RH, as facts of its sentence."""
     edge, glass, wall = (found.state for id in PLACES if (found := judged.finding(id)))
     panes = "runs" if glass == WET else "fogs" if edge == DAMP else "clear"
     return {"panes": panes, "mold": "none" if wall == DRY else "alone" if edge == DRY else "too"}

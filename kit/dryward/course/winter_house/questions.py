@@ -1,4 +1,4 @@
-"""Checks: tightening without a fan, another season, and the first step for wet windows."""
+"""Checks: tightening without a fan, milder air, a cooled house in July, wet windows, and a burner in a basement."""
 
 from typing import Any
 
@@ -7,13 +7,15 @@ from dryward.checks import OutOfRange
 from dryward.teaching import vault
 from dryward.teaching.practical import Outcome, Say, Task, Values, in_si
 from dryward.teaching.questions import Draw, Question
-from dryward.units import to_si, written
+from dryward.units import from_si, to_si, written
 from dryward.verdict import DRY, criterion
 from dryward.weather import Air
-from dryward.weather.indoor import steady_humidity
+from dryward.weather.indoor import WATER_OF_PROPANE, steady_humidity
 
 message = language.beside(__file__)
 
+#: The room of this lesson [degC].
+ROOM_TEMPERATURE = to_si(70.0, "degF")
 #: A double pane with its films [m2 K/W]: the edge on a metal spacer, and the middle of the glass; common practice,
 #: no source.
 EDGE, GLASS = to_si(1.5, "R"), to_si(3.0, "R")
@@ -57,12 +59,30 @@ def milder(draw: Draw) -> Question | None:
     mild = draw.pick(50, (42, 45, 48, 50, 52))
     draw.note(kilograms=kilograms, cfm=cfm, outdoor=mild)
     cold, then = (indoor(kilograms, cfm, (outside, 80)) for outside in (20, mild))
-    draw.tell("%", then=round(then), humidity=round(cold))
+    alone = 100 * vault.air(mild, 80).vapor_pressure / vault.air(70, 100).vapor_pressure
+    draw.tell("%", then=round(then), humidity=round(cold), alone=round(alone))
     draw.tell("degF", cold=20, mild=mild, room=70)
     draw.tell("cfm", cfm=cfm)
     return draw.ask_number(
-        then, "%", 3.0, (cold, "rh-alone"), (80, "rh-alone", "outdoor-rh"), (0.5 * cold, "heating-dries-the-air")
+        then, "%", 3.0, (cold, "rh-alone"), (80, "rh-alone", "outdoor-rh"), (alone, "nothing-is-added-indoors")
     )
+
+
+def july(draw: Draw) -> Question | None:
+    """Two cooled houses in summer: from which one the cooling has to take more water."""
+    hot = draw.pick(85, (82, 84, 85, 88, 90))
+    humid = draw.pick(70, (65, 70, 75))
+    drafty = draw.pick(120, (100, 110, 120, 140))
+    fan = draw.pick(50, (40, 50, 60))
+    draw.note(outdoor=hot, outdoor_rh=humid, drafty=drafty, fan=fan)
+    room = vault.air(75, 50)
+    more = air.vapor_density(room.temperature, vault.air(hot, humid).vapor_pressure - room.vapor_pressure)
+    first, second = (from_si(more * to_si(cfm, "cfm"), "kg/day") for cfm in (drafty, fan))
+    draw.tell("degF", hot=hot, room=75)
+    draw.tell("%", humid=humid, rh=50)
+    draw.tell("cfm", drafty=drafty, fan=fan)
+    draw.tell("kg/day", first=first, second=second)
+    return draw.ask("house-must-breathe", "rh-alone")
 
 
 def wet_windows(draw: Draw) -> Question | None:
@@ -81,7 +101,15 @@ def wet_windows(draw: Draw) -> Question | None:
     return draw.ask("heating-dries-the-air", "winter-fog-is-wet-air", "treats-the-sign")
 
 
-CHECKS = (tightened, milder, wet_windows)
+def burner(draw: Draw) -> Question | None:
+    """What an open burner does to the air of a basement in spring."""
+    pounds = draw.pick(20, (10, 15, 20, 25, 30))
+    draw.note(propane=pounds)
+    draw.tell("lb", bottle=pounds, water=pounds * WATER_OF_PROPANE)
+    return draw.ask("propane-heater-dries", "nothing-is-added-indoors")
+
+
+CHECKS = (tightened, milder, july, wet_windows, burner)
 
 
 def _edges_clear(now: Values, say: Say) -> Outcome:

@@ -12,12 +12,13 @@ from matplotlib.patches import Polygon, Rectangle
 from dryward import language
 from dryward.checks import Floats
 from dryward.pictures import style
-from dryward.pictures.drawing import Judged, LivePicture, arrow, ceiling, sentences
+from dryward.pictures.drawing import Judged, LivePicture, arrow, sentences
+from dryward.units import DAY
 
 message = language.beside(__file__)
 
-#: Tops of the water scale [kg/s]: 20, 40, 80 and 160 kg a day.
-_MOST = tuple(kg / 86400 for kg in (20, 40, 80, 160, 400))
+#: The one scale of the arrows: so much water [kg/s], and all that is more, is drawn as wide as they get.
+_MOST = 40.0 / DAY
 _DASHES = ((0, (1.2, 1.4)), "-", (0, (6, 2)), (0, (6, 2, 1, 2)))
 
 
@@ -49,18 +50,16 @@ class Tank(LivePicture):
 
     def signature(self, state: HouseWater) -> Any:
         made = tuple(round(production * 86400, 3) for production, _ in state.curves)
-        most = ceiling(max(state.people + state.from_outside, state.carried_out) / 1.001, _MOST)
-        return most, made, (float(state.flows[0]), float(state.flows[-1]))
+        return made, (float(state.flows[0]), float(state.flows[-1]))
 
     def draw_static(self, state: HouseWater) -> None:
         left, right = self.columns(0.46, 0.54, rows=(0.46, 0.54))
-        self.most = self.signature(state)[0]
         self._tank(left)
         self._graph(right, state)
 
     def _tank(self, box):
         left, bottom, right, top = box
-        entries = [("vapor pressure", message("key-water"), "arrow")]
+        entries = [("vapor pressure", message("key-water", most=self.show(_MOST, "mass flow", 0)), "arrow")]
         wide = right - left
         foot = self.key(entries, left, bottom + self.line + 2, right) + 1.5 * self.line
         # A house with a pitched roof, open at no place but its three pipes.
@@ -73,16 +72,18 @@ class Tank(LivePicture):
                                                   linewidth=2.2 * self.type.thick)))  # fmt: skip
         self.fogs = [self.moving(self.put(Line2D([], [], **look))) for look in self._limits()]
         spots = ((message("people"), left, 0.68), (message("outdoors"), left, 0.22))
-        self.inlets = []
+        self.inlets, self.amounts = [], []
         for words, x, share in spots:
             y = foot + share * (eave - foot)
             above = y + 0.17 * (eave - foot)
             self.words(x, above, self.fitted(words, a - x - 4, small=True), small=True)
             self.inlets.append((self._pipe(), x, a + 0.06 * wide, y))
+            self.amounts.append(self._amount(x, y - 0.17 * (eave - foot), "left"))
         y = foot + 0.45 * (eave - foot)
         above = y + 0.17 * (eave - foot)
         self.words(right, above, self.fitted(message("leaving"), right - b - 4, small=True), small=True, ha="right")
         self.outlet = (self._pipe(), b - 0.06 * wide, right - 2, y)
+        self.amounts.append(self._amount(right, y - 0.17 * (eave - foot), "right"))
         x = (a + b) / 2
         self.words(x, eave + 0.25 * self.line, message("full"), small=True, ha="center", va="bottom")
 
@@ -90,6 +91,10 @@ class Tank(LivePicture):
         shape = Polygon(np.zeros((3, 2)), closed=True, facecolor=self.color("vapor pressure"),
                         edgecolor=self.background, linewidth=1.2 * self.type.thick)  # fmt: skip
         return self.moving(self.put(shape))
+
+    def _amount(self, x, y, side):
+        """How much water an arrow stands for."""
+        return self.moving(self.words(x, y, "", small=True, ha=side))
 
     def _limits(self):
         """Looks of the two limits: the edge of the pane, and the middle of the glass."""
@@ -125,8 +130,9 @@ class Tank(LivePicture):
             line.set_data([a, b], [y, y])
         tallest = 0.2 * (eave - floor)
         flows = zip((*self.inlets, self.outlet), (state.people, state.from_outside, state.carried_out), strict=True)
-        for (shape, start, end, height), flow in flows:
-            wide = tallest * min(flow / self.most, 1.0)
+        for ((shape, start, end, height), flow), amount in zip(flows, self.amounts, strict=True):
+            amount.set_text(self.show(flow, "mass flow", 0))
+            wide = tallest * min(flow / _MOST, 1.0)
             shape.set_visible(wide > 0.3)
             shape.set_xy(arrow(start, height, end, max(wide, 1.5), max(1.5 * wide, 8)))
         x = self.shown(np.asarray(state.flows), "air flow")
@@ -144,7 +150,7 @@ class Tank(LivePicture):
         humidity, edge, glass = (
             self.show(h, "relative humidity") for h in (state.relative_humidity, state.edge, state.glass)
         )
-        # At a limit of 100 % the glass is as warm as the room: the air is full, not the glass cold.
+        # At a limit of 100 % the glass is as warm as the room: the air is at 100 % RH, not the glass cold.
         panes = (
             message("alt-clear")
             if state.relative_humidity < state.edge

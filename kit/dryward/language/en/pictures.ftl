@@ -37,6 +37,8 @@ month-letter = { $number ->
     [11] N
    *[12] D
 }
+# Over the highest point of a year's curve.
+peak-in = { $moisture } in { $month }
 month = month
 days = days
 year-number = year { $number }
@@ -180,4 +182,11 @@ gathers-here = { $frost ->
     }
 face-is = Inner face: { $temperature }, { $humidity }
 
+dart-stands-for = Each small arrow is { $air } of moving air.
+neutral-level = neutral level
+neutral-over = neutral level: over the roof
+neutral-under = neutral level: under the floor
+air-in = { $air } in
+air-out = { $air } out
+air-of-fan = fan { $air }
 dots-stand-for = Amounts are for one roof. { $number } dots a minute: { $amount }.

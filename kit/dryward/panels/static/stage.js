@@ -75,6 +75,7 @@ class Flows {
     this.flows = [];
     this.dots = [];
     this.crossed = [];
+    this.seconds = 4.5; // from one end of a path to the other
   }
   set(flows) {
     if (JSON.stringify(flows) === JSON.stringify(this.flows)) return;
@@ -97,24 +98,40 @@ class Flows {
         this.dots.push({ flow: index, part: 0, lane });
       }
     });
-    for (const dot of this.dots) dot.part += seconds / Flows.seconds;
+    for (const dot of this.dots) dot.part += seconds / this.seconds;
     this.dots = this.dots.filter((dot) => {
       if (dot.part < 1) return true;
       this.crossed[dot.flow] += 1;
       return false;
     });
   }
+  // Where each dot is, which way it goes, and in what look.
   places(still) {
     return this.dots.map((dot) => {
-      const { points, spread } = this.flows[dot.flow];
+      const { points, spread, look } = this.flows[dot.flow];
       const at = dot.part * (points.length - 1);
       const k = Math.min(points.length - 2, Math.floor(at)), rest = at - k;
       const [axes, s0, d0] = points[k], [, s1, d1] = points[k + 1];
-      return placed(still, [axes, s0 + rest * (s1 - s0) + dot.lane * spread, d0 + rest * (d1 - d0)]);
+      const [from, to] = [placed(still, points[k]), placed(still, points[k + 1])];
+      const spot = placed(still, [axes, s0 + rest * (s1 - s0) + dot.lane * spread, d0 + rest * (d1 - d0)]);
+      return [...spot, Math.atan2(to[1] - from[1], to[0] - from[0]), look];
     });
   }
 }
-Flows.seconds = 4.5; // from one end of a path to the other
+
+// Vapor is a dot; moving air is a dart, which points the way it goes.
+function dot(pen, [x, y], size) {
+  pen.moveTo(x + size, y);
+  pen.arc(x, y, size, 0, 6.2832);
+}
+
+function dart(pen, [x, y], size, angle) {
+  const [c, s] = [Math.cos(angle) * size * 1.25, Math.sin(angle) * size * 1.25];
+  for (const [k, [along, aside]] of [[1.9, 0], [-1.2, 1.05], [-0.6, 0], [-1.2, -1.05]].entries()) {
+    pen[k ? "lineTo" : "moveTo"](x + along * c - aside * s, y + along * s + aside * c);
+  }
+  pen.closePath();
+}
 
 // The place nearest to one that is wanted where a box of a size fits into a room and covers nothing that is taken.
 function free(taken, [wide, high], [x, y], [w, h]) {
@@ -138,7 +155,9 @@ function free(taken, [wide, high], [x, y], [w, h]) {
 function sceneView(title, index, page) {
   const drawn = svg("svg", { class: "dw-drawn", "aria-hidden": "true" });
   const ghost = svg("g", { class: "dw-ghost" }), marks = svg("g", { class: "dw-marks" }), ground = svg("g", {});
-  drawn.append(ground, ghost, marks);
+  const back = svg("g", {}), front = svg("g", {});
+  drawn.append(back, ground, ghost, marks, front);
+  const film = filmScene(back, front);
   const canvas = make("canvas", { class: "dw-vapor", "aria-hidden": "true" });
   const tags = make("div", { class: "dw-tags" });
   const spots = make("div", { class: "dw-spots" });
@@ -179,7 +198,7 @@ function sceneView(title, index, page) {
     const words = JSON.stringify(now.tags);
     if (words !== tagText) {
       tagText = words;
-      tags.replaceChildren(...now.tags.map((each) => make("span", { class: `dw-tag dw-tag-${each.look || "plain"} ${each.minor ? "dw-minor" : ""}` }, each.text)));
+      tags.replaceChildren(...now.tags.map((each) => make("span", { class: `dw-tag dw-tag-${each.look || "plain"} ${each.minor ? "dw-minor" : ""}`, "data-film": each.film }, each.text)));
     }
     arrange();
   }
@@ -225,20 +244,31 @@ function sceneView(title, index, page) {
     pen.clearRect(0, 0, wide, high);
     const scale = wide / still.size[0];
     const size = Math.max(3.2 * ratio, 5.5 * scale);
-    pen.fillStyle = page.vaporColor();
     pen.strokeStyle = "#ffffff";
     pen.lineWidth = ratio;
-    pen.beginPath();
-    for (const [x, y] of flows.places(still)) {
-      pen.moveTo(x * scale + size, y * scale);
-      pen.arc(x * scale, y * scale, size, 0, 6.2832);
+    const all = (film.film ? film.flows : flows).places(still);
+    for (const kind of new Set(all.map((each) => each[3]))) {
+      pen.fillStyle = page.color(kind);
+      pen.beginPath();
+      for (const [x, y, angle, look] of all) if (look === kind) (look === "air-flow" ? dart : dot)(pen, [x * scale, y * scale], size, angle);
+      pen.fill();
+      pen.stroke();
     }
-    pen.fill();
-    pen.stroke();
   }
 
   return {
-    element, spots, flows, arrange, paint,
+    element, spots, flows, film, box, arrange, paint,
+    showFilm(time) {
+      film.show(time, tags);
+      paint();
+    },
+    // How far along the year of a film a pointer is; null beside it.
+    yearAt(event) {
+      if (!still.axes.year) return null;
+      const at = box.getBoundingClientRect(), [wide, high] = still.size, [x0, y0, far, , , up] = still.axes.year;
+      const x = ((event.clientX - at.left) / at.width) * wide, y = ((event.clientY - at.top) / at.height) * high;
+      return y > y0 + up ? held((x - x0) / far, 0, 1) : null;
+    },
     nearest(event) {
       // The spot that is nearest to a pointer.
       const at = box.getBoundingClientRect();
@@ -253,11 +283,13 @@ function sceneView(title, index, page) {
       if (newStills) stills = newStills;
       if (newNow) now = newNow;
       shape();
+      film.load(now && now.film, still);
       put();
       paint();
     },
     reshape() {
       if (shape()) markText = "";
+      if (now) film.load(now.film, still);
       put();
       arrange();
       paint();
@@ -378,25 +410,26 @@ function speaker(words) {
 function stagePart(frame, page, kept) {
   const stage = frame.stage;
   const fresh = kept.beat !== stage.id;
-  if (fresh) Object.assign(kept, { beat: stage.id, picked: null });
+  if (fresh) Object.assign(kept, { beat: stage.id, picked: null, year: "", film: { at: null, runs: false, seen: false } });
   const own = {
     shape: () => {
       const alone = stage.titles.length < 2;
       return element.clientWidth < 640 ? (alone ? "tall" : "strip") : alone ? "wide" : "post";
     },
-    vaporColor: () => getComputedStyle(element).getPropertyValue("--q-vapor-pressure") || "#0072b2",
+    color: (look) => getComputedStyle(element).getPropertyValue(`--q-${look}`) || "#0072b2",
   };
   const scenes = (stage.titles.length > 1 ? stage.titles : [""]).map((title, k) => sceneView(title, k, own));
   const bets = stage.bets.map((bet, k) => betPart(bet, k, frame, scenes, page, kept, k === stage.bets.length - 1));
   const standing = frame.controls.find((each) => each.name === stage.control);
   const spec = standing && stage.control_words ? { ...standing, label: stage.control_words } : standing;
   const control = spec ? (spec.kind === "choice" ? choiceControl(spec, page) : sliderControl(spec, page)) : null;
+  const still = window.matchMedia("(prefers-reduced-motion: reduce)");
+  const film = filmPart(scenes, stage.titles, kept, still, (runs) => element.classList.toggle("dw-rolling", runs));
   const answer = make("p", { class: "dw-answer" }), also = make("p", { class: "dw-also" });
   const open = stage.bets.some((bet) => bet.open);
   const step = (number) => () => page.send({ kind: "beat", number });
   const last = stage.at + 1 === stage.count;
   const next = button("next", say(last ? "to-the-bench" : "next-beat"), step(stage.at + 1), { class: "dw-button dw-main dw-next", disabled: open && !frame.instructor });
-  const still = window.matchMedia("(prefers-reduced-motion: reduce)");
   const pause = button("pause", say("hold-vapor"), () => { kept.held = !kept.held; showPause(); },
     { class: "dw-button dw-hold", "aria-pressed": "false" });
   function showPause() {
@@ -409,11 +442,12 @@ function stagePart(frame, page, kept) {
   const words = () => [stage.say, stage.ask, ...bets.map((each) => each.textContent), answer.textContent].filter(Boolean).join(" ");
   const scale = make("p", { class: "dw-scale" });
   const given = make("p", { class: "dw-given-line" });
-  // Where the first beat proposes an act it stands beside it.
-  const care = frame.care && stage.at === 0 ? make("p", { class: "dw-care" }, frame.care) : null;
+  // What is proposed in the first beat, or in this one, has its care beside it.
+  const mind = stage.care || (stage.at === 0 ? frame.care : "");
+  const care = mind ? make("p", { class: "dw-care" }, mind) : null;
   const card = make("div", { class: "dw-card" }, make("div", { class: "dw-lead" }, place, sayLine, care),
     ...(stage.ask ? [task] : []), control ? make("div", { class: "dw-board", role: "group", "aria-label": say("controls") }, control.element) : null,
-    ...bets, make("div", { class: "dw-outcome" }, answer, also),
+    film.element, ...bets, make("div", { class: "dw-outcome" }, answer, also),
     make("div", { class: "dw-walk" },
       stage.at > 0 ? button("back", say("beat-before"), step(stage.at - 1)) : null,
       stage.bets.length && !open ? button("again", say("again"), () => page.send({ kind: "predict", choice: null })) : null,
@@ -433,6 +467,7 @@ function stagePart(frame, page, kept) {
     const seconds = before === null ? 0 : Math.min(0.1, (now - before) / 1000);
     before = now;
     const moves = !kept.held && !still.matches && !document.hidden;
+    if (!document.hidden) film.step(seconds);
     for (const scene of scenes) {
       if (!moves || !(scene.flows.flows.length || scene.flows.dots.length)) continue; // nothing moves
       scene.flows.step(seconds);
@@ -447,6 +482,13 @@ function stagePart(frame, page, kept) {
       fit();
       watching = new ResizeObserver(() => fit() || scenes.forEach((scene) => scene.reshape()));
       watching.observe(element);
+      for (const scene of scenes) scene.box.addEventListener("click", (event) => open || film.tapped(scene.yearAt(event)));
+      // The space bar stops the film wherever the focus is, but for a notebook, whose keys are its own.
+      const key = (event) => {
+        if (!element.isConnected) document.removeEventListener("keydown", key);
+        else if (element.contains(event.target) || event.target === document.body) film.key(event);
+      };
+      document.addEventListener("keydown", key);
       requestAnimationFrame(draw);
     },
     update(live, stills) {
@@ -455,10 +497,14 @@ function stagePart(frame, page, kept) {
       setText(given, together(live.given));
       if (!now || now.id !== stage.id) return; // of another beat, whose words come next
       scenes.forEach((scene, k) => scene.update(stills[k], now.scenes[k]));
+      const year = JSON.stringify(now.scenes.map((each) => each.film && each.film.moisture));
+      kept.film.changed = kept.year !== "" && kept.year !== year && now.scenes[0].film;
+      kept.year = now.scenes[0].film ? year : "";
+      film.update();
       const moves = now.scenes.some((each) => each.flows.length);
       pause.hidden = !moves;
       // What is counted or measured in the picture has its scale printed.
-      const measured = now.scenes.some((each) => each.marks.some((mark) => mark.kind === "dots" || mark.kind === "ticks"));
+      const measured = now.scenes.some((each) => each.film || each.marks.some((mark) => mark.kind === "dots" || mark.kind === "ticks"));
       setText(scale, moves || measured ? together(stage.scale) : "");
       setText(answer, together(now.told));
       setText(also, together(now.also));
