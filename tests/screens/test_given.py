@@ -40,7 +40,6 @@ WRITTEN = {
 LEFT_OUT = {
     "HOUR": "a unit",
     "HOURS": "of a whole year",
-    "WIDE_OPEN": "the wet sheet that drying is asked of",
     "KEPT": "how many runs are remembered",
     "EVERY": "hours between points of the picture",
     "MOST_YEARS": "how long a run may take",
