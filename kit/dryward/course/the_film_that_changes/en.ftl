@@ -105,7 +105,9 @@ faces = RH at its faces
 gaps-open = gaps = open
 axis-by-month = { $unit } by month
 axis-month = month
-alt-year = Over the year it goes from { $lowest } to { $highest }.
+year-bars = bars: humid town
+year-dots = dots: desert town
+alt-year = Over the year it goes from { $lowest } to { $highest } in a humid town, and from { $least } to { $most } in a desert town.
 alt-curve = Curve of the permeance of a film over the mean relative humidity of its two faces.
 alt-now = Now its faces are at { $inside } on the room side and { $outside } on the other side, mean { $mean }: it has { $now }.
 facing = sensitive sheet to room

@@ -93,7 +93,7 @@ class WhichWayVaporGoes(Page):
             way=way(push),
             against=against,
             push=apart,
-            floor=under_floor(self),
+            floor=under_floor(self.stage),
         )
 
     def steps(self, state: AirsApart) -> list[Step]:
