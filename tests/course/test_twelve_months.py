@@ -12,7 +12,7 @@ from dryward import building, units
 from dryward.building import FixedMembrane
 from dryward.course.twelve_months import beats, lumber
 from dryward.course.twelve_months import questions as twelve_months
-from dryward.course.where_it_gets_wet.page import roof_with, with_wet_face
+from dryward.course.where_it_gets_wet.page import roof_with
 from dryward.physics import drying, monthly
 from dryward.pictures import months
 from dryward.teaching import lessons, vault
@@ -235,10 +235,12 @@ def test_the_reply_tells_the_numbers_of_the_beat(system, tmp_path):
 
 def by_hand(outer, humidity_of=0.9):
     """Water that leaves a wet face on the mean days of the cold town, month by month [g/m2 day]."""
-    climate, roof = demo_climate("cold"), with_wet_face(roof_with(outer, to_si(0.06, "perm")))
+    climate, roof = demo_climate("cold"), roof_with(outer, to_si(0.06, "perm"))
     room = Air(to_si(70.0, "degF"), 0.4)
     days = [Air(float(t), float(h)) for t, h in zip(climate.temperature, climate.relative_humidity, strict=True)]
-    return [from_si(drying.rates(roof, "wet face", room, day, humidity_of).total, "g/m2/day") for day in days]
+    return [
+        from_si(drying.of_a_wet_face(roof, "outer layer", room, day, humidity_of).total, "g/m2/day") for day in days
+    ]
 
 
 def test_wet_rafters_dry_under_an_open_sheet_and_not_under_a_closed_one(tmp_path):

@@ -6,7 +6,6 @@ from functools import lru_cache
 
 from dryward.building import Assembly
 from dryward.building.library import humidity_of_wood, material
-from dryward.course.where_it_gets_wet.page import with_wet_face
 from dryward.physics import drying
 from dryward.pictures.film import ORDER
 from dryward.units import DAY, to_si
@@ -30,7 +29,7 @@ def year(roof: Assembly, place: str, indoor: Air) -> tuple[float, ...]:
     As quick as it could be: each face of the wood stands at the humidity of
     the wood as a whole, and the wood itself holds nothing back.
     """
-    wet, climate = with_wet_face(roof), demo_climate(place)
+    climate = demo_climate(place)
     moisture, found = START, []
     for number in ORDER:
         k = number - 1
@@ -38,6 +37,7 @@ def year(roof: Assembly, place: str, indoor: Air) -> tuple[float, ...]:
         seconds = float(DAYS[k]) * DAY / _STEPS
         for _ in range(_STEPS):
             face = humidity_of_wood(min(moisture, _MOST) / 100)
-            moisture -= 100 * drying.rates(wet, "wet face", indoor, outdoor, face).total * seconds / RAFTERS
+            leaving = drying.of_a_wet_face(roof, "outer layer", indoor, outdoor, face).total
+            moisture -= 100 * leaving * seconds / RAFTERS
         found.append(moisture)
     return tuple(found)
