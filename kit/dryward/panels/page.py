@@ -196,6 +196,8 @@ class Page:
     slow: bool = False
     #: The beats before the free page, on a lesson that has them.
     play: Play | None = None
+    #: Whether its controls stand on the free page too.
+    benched: bool = True
     #: Choices that `task_values` answers for.
     task_choices: tuple[str, ...] = ()
 
@@ -787,7 +789,9 @@ class Page:
             "locked": self.locked,
             "reveal": self.prediction.reveal,
             "prediction": self.prediction.frame(settings["instructor"]),
-            "controls": [control.frame() for control in self.controls.values()],
+            "controls": [control.frame() for control in self.controls.values()]
+            if self.benched or self.stage.on
+            else [],
             "actions": [{"name": name, "words": text} for name, text in self.buttons],
             "pictures": []
             if self.stage.on
