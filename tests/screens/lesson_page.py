@@ -9,8 +9,7 @@ from dryward.teaching.progress import Progress
 def open_page(id, folder, system="us"):
     """The free page of a lesson, as who has been there comes back to it, with settings of its own."""
     settings = Settings(Progress(folder))
-    if id != "start":
-        settings.predicted(id, lessons.lesson(id).prediction.right)
+    settings.predicted(id, lessons.lesson(id).prediction.right)
     return panels.page(id, unit_system=system, settings=settings)
 
 

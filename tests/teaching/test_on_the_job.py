@@ -339,7 +339,7 @@ def test_a_powered_fan_is_refused_for_its_own_reason():
     ("id", "key", "belief"),
     [
         ("open-out-tight-in", "a", "counts-only-what-comes"),
-        ("open-out-tight-in", "b", "two-barriers-twice-as-good"),
+        ("open-out-tight-in", "b", "counts-only-what-leaves"),
         ("the-film-that-changes", "d", "label-perm-is-the-perm"),
     ],
 )

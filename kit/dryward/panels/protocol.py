@@ -47,6 +47,7 @@ MESSAGES: dict[str, dict[str, tuple[type, ...]]] = {
     "answer": {"number": (int,), "choice": (int,)},
     "new_questions": {},
     "still": {"belief": (str,), "holds": (bool,)},  # do you still say so
+    "set_out": {"belief": (str,)},  # the picture as the words that deny it say
     "fold": {"key": (str,), "open": (bool,)},
     "system": {"value": (str,)},
     "projector": {"value": (bool,)},

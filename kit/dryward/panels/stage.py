@@ -161,6 +161,8 @@ class Play:
     given: Callable[[Page, Any], Mapping[str, Any]]
     shows: Callable[[Page, Any], Mapping[str, Any]]
     scale: Callable[[Page], str] = lambda page: ""
+    #: Whether who is here for the first time may go to the free page at once.
+    may_leave: bool = False
 
 
 @dataclass
@@ -226,6 +228,11 @@ class Stage:
         return self.at < len(self.beats)
 
     @property
+    def may_leave(self) -> bool:
+        """Whether the free page may be gone to at once."""
+        return self._back or bool(self.play and self.play.may_leave)
+
+    @property
     def beat(self) -> Beat:
         """The beat that is on."""
         return self.beats[self.at]
@@ -254,7 +261,8 @@ class Stage:
             protocol.place(number, self.beats)
         between = self.beats[self._begun : number]
         before = (bet.name in self._gone[beat.id].chosen for beat in between for bet in beat.bets)
-        if not (self._back or self.page.settings["instructor"] or all(before)):
+        leaves = self.may_leave and number == len(self.beats)
+        if not (leaves or self._back or self.page.settings["instructor"] or all(before)):
             raise PlainError(message("panels.first-the-bet"))
         if not self.on:  # back from the free page: every bet is open again
             self._gone = {beat.id: _Gone() for beat in self.beats}
@@ -399,8 +407,7 @@ class Stage:
         """What rarely changes: the words of the beat, its bets, its control; None where there is no play."""
         if self.play is None:
             return None
-        # Who was here before may go to the free page at any time.
-        shared: dict[str, Any] = {"at": self.at, "count": len(self.beats), "may_leave": self._back}
+        shared: dict[str, Any] = {"at": self.at, "count": len(self.beats), "may_leave": self.may_leave}
         if not self.on:
             return shared
         beat = self.beat

@@ -52,6 +52,29 @@ def draw(scene: Scene, assembly: Assembly, season: str, at: str = "outer layer")
     scenery.lens(scene, "lens", middle, radius, ("slope", 0.86, found[number][2]), bands)
 
 
+def small(scene: Scene, assembly: Assembly, season: str, box: tuple[float, float, float, float]) -> None:
+    """The slope of a vault in a box (left, top, right, bottom) of another scene, between the sky and the room.
+
+    Axes: "slope" as that of the whole vault, "room" and "sky" for the words of the two airs.
+    """
+    left, top, right, bottom = box
+    wide, high = right - left, bottom - top
+    scene.shape_of([(left, top), (right, top), (right, bottom), (left, bottom)], f"sky-{season}")
+    low, ridge = (left + 0.16 * wide, top + 0.76 * high), (right, top + 0.5 * high)
+    run, rise = ridge[0] - low[0], ridge[1] - low[1]
+    thick = 0.34 * high
+    lean = thick * rise / (run**2 + rise**2) ** 0.5, -thick * run / (run**2 + rise**2) ** 0.5
+    scene.shape_of([low, ridge, (right, bottom), (low[0], bottom)], "room")
+    scene.shape_of([(low[0] - 12, bottom), (low[0], bottom), low, (low[0] - 12, low[1] + 5)], "wall")
+    # It ends at the box, not at a ridge.
+    axes = scenery.Axes(low, (run + lean[0] * -1, rise * (run - lean[0]) / run), lean)
+    scenery.stack(scene, "slope", axes, assembly)
+    scene.line([axes.at(0, 0), axes.at(0, 1)], "eave")
+    scene.line([axes.at(-0.03, 1), axes.at(1, 1)], "roofing")
+    scene.box("room", low[0], low[1], right, bottom)
+    scene.axes["sky"] = scenery.Axes((left, top), (wide, 0.0), (0.0, high))
+
+
 #: Where the face that a lens of `draw` looks at stands in it, across.
 LENS_FACE = 1.3 / 2.65
 
