@@ -35,6 +35,10 @@ column-with-title = Column { $number } "{ $title }" is { $holds }
 holds = { $quantity }
 holds-in = { $quantity } in { $unit }
 # $what is one of the two above.
+# Where a logger was.
+place-indoors = indoors
+place-cavity = in the roof
+place-outdoors = outdoors
 holds-at = { $what }, { $place }
 
 ## Why it was taken so

@@ -48,6 +48,15 @@ CLOCKS = ("standard time", "daylight saving time", "changes with the season")
 PLACES = ("indoors", "cavity", "outdoors")
 
 
+def place_name(place: str) -> str:
+    """What a place of the logger is called; any other word of a file stays.
+
+    >>> place_name("cavity"), place_name("attic hatch")
+    ('in the roof', 'attic hatch')
+    """
+    return message(f"loggers.place-{place}") if place in PLACES else called(place)
+
+
 #: Why, for each part that was guessed.
 Reasons = dict[str, str]
 
@@ -144,7 +153,7 @@ def _of_column(column: Column) -> str:
     if column.unit:
         holds = message("loggers.holds-in", quantity=called(column.quantity), unit=unit_as_read(column.unit))
     if column.place:
-        holds = message("loggers.holds-at", what=holds, place=called(column.place))
+        holds = message("loggers.holds-at", what=holds, place=place_name(column.place))
     if column.header:
         return message("loggers.column-with-title", number=column.number, title=column.header, holds=holds)
     return message("loggers.column", number=column.number, holds=holds)
