@@ -56,6 +56,7 @@ no-jump = no jump of an hour in it
 no-title = from its numbers, as it has no title
 no-unit = from its numbers, no unit is written
 no-unit-unsure = from its numbers, no unit is written; not sure
+unit-of-the-others = no unit is written; taken as in the file's other temperatures; check it
 none-above-one = from its numbers, none above 1
 
 ## What was odd in it

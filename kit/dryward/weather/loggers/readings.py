@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 
 from dryward import air
 from dryward.checks import BadFile, Floats, UnknownName, within
-from dryward.language import called, listing, message
+from dryward.language import listing, message
 from dryward.units import number as shown
 from dryward.units import to_si, written
 from dryward.weather.loggers import sheet
