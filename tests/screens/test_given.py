@@ -40,14 +40,13 @@ WRITTEN = {
 LEFT_OUT = {
     "HOUR": "a unit",
     "HOURS": "of a whole year",
-    "WIDE_OPEN": "the wet sheet that drying is asked of",
     "KEPT": "how many runs are remembered",
     "EVERY": "hours between points of the picture",
     "MOST_YEARS": "how long a run may take",
     "NORTH": "told in words: facing north",
     "UNDER": "an assumption of the method; the fold says it",
-    "BOARD": "R of each inch of a board whose R is a control",
-    "NOTHING": "below it a layer is not there",
+    "DEEP_FILL": "of an option, whose words say it",
+    "ALMOST_EMPTY": "from where the cavity is drawn with a batt in it",
     "TIGHT": "where a word of the film begins",
     "OPEN": "where a word of the film begins",
 }

@@ -590,8 +590,9 @@ def storage(draw: Draw) -> Question | None:
 
 #: Each cause, and what it is in the names of messages and samples.
 _CAUSES = {
-    "rain leak": "rain-leak",
+    "blocked vents": "blocked-vents",
     "air leak": "air-leak",
+    "rain leak": "rain-leak",
     "built-in water": "built-in-water",
     "indoor humidity": "indoor-humidity",
 }
@@ -636,6 +637,7 @@ def logger_cause(draw: Draw) -> Question | None:
         "above_out": share_of("share above outdoors"),
         "above_both": share_of("share above both"),
         "room": units.number(n["changes with the room"], 2),
+        "outdoors": units.number(n["changes with outdoors"], 2),
         "warmth": units.number(n["changes with the sun"], 2),
         "excess": say(n["room above outdoors"], "Pa"),
         "wetter": round(spells * share),
@@ -649,12 +651,11 @@ def logger_cause(draw: Draw) -> Question | None:
         *(
             (
                 message(f"kinds.cause-{other}"),
-                "usual-suspect",
+                "wet-roof-needs-vents" if other == "blocked-vents" else "usual-suspect",
                 message(f"kinds.not-{other}", evidence=evidence, **seen),
                 message(f"kinds.suspect-{other}"),
             )
-            for other in _CAUSES.values()
-            if other != _CAUSES[cause]
+            for other in [each for each in _CAUSES.values() if each != _CAUSES[cause]][:3]
         ),
     )
 

@@ -8,7 +8,7 @@ from typing import Any
 
 from dryward import building, language, units
 from dryward.course.which_way_vapor_goes.questions import ALMOST_NONE
-from dryward.panels.stage import Page
+from dryward.panels.stage import Page, Stage
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Axes, Point, Scene
 from dryward.units import amounts, kept_together, to_si
@@ -123,16 +123,16 @@ def draw_bet_floor(scene: Scene, state: Any) -> None:
     _bets(scene, 0.93, _FLOOR_BETS[scene.shape])
 
 
-def under_floor(page: Page) -> bool:
+def under_floor(stage: Stage) -> bool:
     """Whether the other side is the crawlspace."""
-    return page.stage.on and page.stage.beat.draw in (draw_floor, draw_bet_floor)
+    return stage.on and stage.beat.draw in (draw_floor, draw_bet_floor)
 
 
 def given(page: Page, state: Any) -> dict[str, Any]:
     """The two airs."""
     room, other = (each["text"] for each in vault.airs(state.inside, state.outside, page.unit_system)["tags"])
     covered: dict[str, Any] = {}
-    if under_floor(page):
+    if under_floor(page.stage):
         temperature, humidity = said(page, state.outside)
         other = message("air-of-crawlspace", temperature=temperature, humidity=humidity)
         covered = cover(state)
@@ -168,7 +168,7 @@ def push(page: Page, state: Any) -> str:
 
 def flux(page: Page, state: Any) -> float:
     """Vapor through the ceiling or the floor, positive outward [kg/(s m2)]."""
-    return (SUBFLOOR if under_floor(page) else DRYWALL) * float(state.push)
+    return (SUBFLOOR if under_floor(page.stage) else DRYWALL) * float(state.push)
 
 
 def shows(page: Page, state: Any) -> dict[str, Any]:
@@ -186,7 +186,7 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
     text = message("push-here", way=goes, push=push(page, state))
     tags.append(scenery.tag(text, ("through", _ARROW, 0.5), "vapor pressure", "right", minor=True))
     moves = flux(page, state)
-    reach = _REACH["floor" if under_floor(page) else "slope"]
+    reach = _REACH["floor" if under_floor(page.stage) else "slope"]
     path = [("through", 0.5, -reach), ("through", 0.5, 1.0 + reach)]
     rate = vault.dots(moves, DOTS)
     flows = [scenery.flow(rate, *(path if moves > 0 else path[::-1]), spread=0.9)] if rate > 0.01 else []
@@ -195,7 +195,7 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
 
 def scale(page: Page) -> str:
     """What the dots stand for, and what alone holds them back."""
-    floor = under_floor(page)
+    floor = under_floor(page.stage)
     digits = 0 if page.unit_system == "us" and not floor else 1
     permeance = page.show(SUBFLOOR if floor else DRYWALL, "permeance", digits)
     ounce = vault.a_day(vault.OUNCE, page.unit_system)

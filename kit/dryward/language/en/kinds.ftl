@@ -77,6 +77,8 @@ not-built-in-water = { $drier ->
    *[no] Water that was built in comes out, so the wood gets drier: here it is { $points } points wetter. { $evidence }
 }
 not-indoor-humidity = A damp house is far above outdoors and drives the roof: here the room is { $excess } above. { $evidence }
+not-blocked-vents = A wet roof is not yet a roof that needs vents. See what its air follows: the room { $room }, outdoors { $outdoors } (1 is perfect). { $evidence }
+suspect-blocked-vents = Vents are what one can see from the ladder.
 suspect-rain-leak = Rain is what a roof is there for, so it is the first guess.
 suspect-air-leak = House air leaks into most wet roofs.
 suspect-built-in-water = Lumber is often closed in wet.
@@ -113,9 +115,10 @@ cause-rain-leak = Rain gets in.
 cause-air-leak = House air leaks in.
 cause-built-in-water = Water was built into the wood.
 cause-indoor-humidity = The house is too humid.
+cause-blocked-vents = Its vents do not work.
 logger-cause = { $drier ->
-    [yes] Three weeks of readings in a roof. Vapor a tenth or more above outdoors: { $above_out } % of hours. Well above room and outdoors: { $above_both } %. Moves with the room: { $room } (1 is perfect). Moves with deck warmth: { $warmth }. Room above outdoors: { $excess }. Wetter after rain: { $wetter } of { $spells } spells. Wood: { $points } points of MC drier. What is the cause?
-   *[no] Three weeks of readings in a roof. Vapor a tenth or more above outdoors: { $above_out } % of hours. Well above room and outdoors: { $above_both } %. Moves with the room: { $room } (1 is perfect). Moves with deck warmth: { $warmth }. Room above outdoors: { $excess }. Wetter after rain: { $wetter } of { $spells } spells. Wood: { $points } points of MC wetter. What is the cause?
+    [yes] Three weeks of readings in a roof. Vapor a tenth or more above outdoors: { $above_out } % of hours. Well above room and outdoors: { $above_both } %. Moves with the room: { $room } (1 is perfect). Moves with outdoors: { $outdoors }. Moves with deck warmth: { $warmth }. Room above outdoors: { $excess }. Wetter after rain: { $wetter } of { $spells } spells. Wood: { $points } points of MC drier. What is the cause?
+   *[no] Three weeks of readings in a roof. Vapor a tenth or more above outdoors: { $above_out } % of hours. Well above room and outdoors: { $above_both } %. Moves with the room: { $room } (1 is perfect). Moves with outdoors: { $outdoors }. Moves with deck warmth: { $warmth }. Room above outdoors: { $excess }. Wetter after rain: { $wetter } of { $spells } spells. Wood: { $points } points of MC wetter. What is the cause?
 }
 
 ## Explain it to a client
