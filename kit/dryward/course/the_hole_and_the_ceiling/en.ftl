@@ -65,6 +65,86 @@ alt-push = The house pushes air out at the ceiling with { $top } Pa; at the floo
 alt-buckets = Two buckets on one scale. In the season the air of the hole carries { $carried } past the cold face; a line in its bucket marks the { $stays } that stay. Through the ceiling { $vapor } come by vapor.
 alt-graph = The graph shows water over the permeance of the ceiling with its film; you are at { $inner_now }.
 
+## The beats.
+
+so-many-quarts = { $number } quarts
+stage-outdoors = Outdoors: { $temperature }
+stage-inside = Indoors: { $temperature }
+stage-room = Room: { $temperature }, { $humidity }
+stage-cold = Cold face: { $temperature }
+stage-hole = hole, { $area }
+stage-by-air = by air: { $water }
+stage-by-vapor = by vapor: { $water }
+stage-taped = taped membrane
+stage-holes = { $few ->
+        [yes] leaks next to nothing
+       *[no] leaks like { $holes } holes of { $area }
+    }
+# $mark is one mark of a jar.
+stage-scale = Dots: { $number } a minute are { $amount } a day through { $area } of ceiling. Jars: what a winter leaves, { $mark } a mark.
+beat-first-say = One hole of { $one }, or a sheet of ceiling around it. Which leaves more water?
+beat-first-ask = Bet on both before you see either.
+beat-first-first = Painted drywall, no film
+beat-first-second = A { $perm } film behind it
+beat-first-film-ask = Now a film of { $perm } hangs behind the drywall. The same hole goes through both. Which leaves more?
+beat-first-film-ceiling = Still the ceiling.
+beat-first-film-hole = Now the hole.
+beat-first-film-ceiling-reply = The ceiling did lead with no film. The film cuts its vapor from { $bare } to { $film }. The hole still leaves { $hole }, so now it leads, { $film_times } times.
+beat-first-film-hole-reply = The film cuts the vapor from { $bare } to { $film }, and does nothing for the hole: { $hole }. So the hole leads, { $film_times } times.
+beat-first-answer = The same hole both times: { $hole }. The ceiling went from { $bare } to { $film }. So the lead turned around.
+beat-first-also = Share of the air: { $share }, then { $film_share }. The hole carries { $carried } past the cold face. A tenth of that stays, an assumption.
+beat-heights-say = It is winter and calm. Where does air come in, and where does it go out?
+beat-heights-ask = Bet on both. Then run a fan: slide the push at the ridge down until the middle arrow turns.
+beat-heights-control = Push at the ridge
+beat-heights-floor-ask = At the floor: in or out?
+beat-heights-floor-in = In.
+beat-heights-floor-out = Out.
+beat-heights-floor-in-reply = In, { $floor } with no fan. That is the draft you feel.
+beat-heights-floor-out-reply = Warm air does push out somewhere, but not down here. At the floor { $floor } come in with no fan.
+beat-heights-ridge-ask = At the ridge: in or out?
+beat-heights-ridge-in = In. In winter the house leaks in everywhere.
+beat-heights-ridge-out = Out.
+beat-heights-ridge-in-reply = You feel the air that comes in low, and nobody feels what leaves { $high } up. With no fan { $ridge } go out at the ridge, damp from the rooms.
+beat-heights-ridge-out-reply = Out, { $ridge } with no fan, damp from the rooms. Warm air is lighter, so it pushes up and out.
+beat-heights-answer = The fan blows { $fan } out, and the neutral level rose from { $was } to { $now }. The middle arrow turned: under that level all leaks blow in.
+beat-heights-also = Push at the ridge now { $top }: { $out } go out there.
+beat-barrier-say = Two ceilings. Is one of them a barrier to both, air and vapor?
+beat-barrier-ask = Bet on both before you see either.
+beat-barrier-first = Drywall, paint, all joints taped
+beat-barrier-second = Plastic film, holes of { $hole }
+beat-barrier-taped-ask = The drywall lets { $taped_perm } through, and has no hole to speak of. What brings water to the roof?
+beat-barrier-taped-vapor = Vapor, through the sheet.
+beat-barrier-taped-air = Air, through leaks.
+beat-barrier-taped-little = Hardly a thing. An air barrier is a vapor barrier.
+beat-barrier-taped-vapor-reply = { $taped_vapor } a winter come through as vapor. No air leaks, and it is wet all the same.
+beat-barrier-taped-air-reply = It is taped: next to no air gets by. But paint and board are open to vapor, and { $taped_vapor } a winter come through.
+beat-barrier-taped-little-reply = It does stop the air, and that looks like the whole job. Vapor goes through the sheet itself: { $taped_vapor } a winter.
+beat-barrier-plastic-ask = The plastic lets { $plastic_perm } through, and { $hole } of holes are in it. What brings water to the roof?
+beat-barrier-plastic-vapor = Vapor, through the sheet.
+beat-barrier-plastic-air = Air, through the holes.
+beat-barrier-plastic-little = Hardly a thing. A vapor barrier is an air barrier.
+beat-barrier-plastic-vapor-reply = Plastic is made to stop just that: only { $plastic_vapor } come through it. The air of the holes leaves { $plastic_air }.
+beat-barrier-plastic-air-reply = The air of the holes leaves { $plastic_air }. As vapor only { $plastic_vapor } come through.
+beat-barrier-plastic-little-reply = It does stop vapor: { $plastic_vapor }. But air does not ask for perms, only for a hole. It leaves { $plastic_air }.
+beat-barrier-answer = { $taped_vapor } by vapor through the taped sheet, { $plastic_air } by air through the plastic. Two jobs: each did one.
+beat-barrier-also = Through the plastic as vapor: { $plastic_vapor }. The holes took hardly a thing off that job: for vapor the area counts.
+beat-boards-say = Tongue-and-groove boards, joints as wide as a hair. Is that a ceiling that stops air?
+beat-boards-ask = Bet on both before you see either.
+beat-boards-first = Boards on the insulation
+beat-boards-second = Boards over a taped membrane
+beat-boards-bare-ask = { $area } of boards, their joints open { $joint }, a push of 1 Pa. How much do all joints leak?
+beat-boards-bare-tight = Next to nothing. Boards are a ceiling like any other.
+beat-boards-bare-leaks = More than { $many } holes of { $one }.
+beat-boards-bare-tight-reply = No joint lets you see through, so they look closed. But there are { $length } of them: together they leak like { $holes } holes of { $one }.
+beat-boards-bare-leaks-reply = { $length } of joints leak { $air } of air, like { $holes } holes of { $one }.
+beat-boards-taped-ask = The same boards, with a membrane taped at every edge above them. And now?
+beat-boards-taped-tight = Next to nothing. The membrane is the air barrier.
+beat-boards-taped-leaks = More than { $many } holes of { $one }.
+beat-boards-taped-tight-reply = The joints are as open as before, and the air ends at the membrane.
+beat-boards-taped-leaks-reply = The joints are as open as before. But the air must pass boards and membrane both, and the tape shuts that way.
+beat-boards-answer = { $length } of hair-wide joints: { $holes } holes of { $one }. Over a taped membrane: next to none.
+beat-boards-also = In a winter that air carries { $past } past the cold face. { $tenth } stay if a tenth of it seeps, all of it where it must go through the fill.
+
 ## The checks: -ask the question, -right its answer, -why what is said of it; a wrong answer by its belief.
 
 half-hole-why = At the same push flow goes with area: { $half } is half of { $whole }.
