@@ -30,7 +30,7 @@ from dryward.units import DAY, amounts, kept_together, to_si
 message = language.beside(__file__)
 
 #: Dots a minute for a fluid ounce of water a day through the piece of ceiling.
-DOTS = 15
+DOTS = 20
 OUNCE = 1000 * to_si(1.0, "fl oz") / DAY
 #: Water in the roof is drawn as much at so much on the piece of ceiling [kg].
 _MUCH = 9.0
@@ -87,7 +87,7 @@ def given(page: Page, state: Any) -> dict[str, Any]:
         return {"tags": [outdoors, scenery.tag(message("stage-inside", temperature=room), ("house", 0.5, 0.68))]}
     humidity = kept_together(page.show(state.room.relative_humidity, "relative humidity"))
     tags = [
-        scenery.tag(message("stage-room", temperature=room, humidity=humidity), ("room", 0.05, 0.08), "", "right"),
+        scenery.tag(message("stage-room", temperature=room, humidity=humidity), ("room", 0.75, -0.08)),
         scenery.tag(message("stage-cold", temperature=cold), ("sky", 0.3, 0.06)),
     ]
     if _at(page, "boards"):
@@ -139,7 +139,7 @@ def scale(page: Page) -> str:
         area=kept_together(page.show(CEILING, "area", 0)),
         number=DOTS,
         amount=amounts.water(OUNCE * DAY / units.WATER_DENSITY, page.unit_system),
-        mark=amounts.water(MARK[page.unit_system] / units.WATER_DENSITY, page.unit_system),
+        mark=quarts(page, MARK[page.unit_system]),
     )
 
 
@@ -324,9 +324,10 @@ def boards_facts(page: Page, states: States) -> dict[str, Any]:
     """How long the joints are, how many holes they are, and what their air carries."""
     system, whole = page.unit_system, WHOLE[page.unit_system]
     us, boards = system == "us", states[0]
+    long = "ft" if us else "m"
     past = boards.carried * whole / CEILING / units.WATER_DENSITY
     return {
-        "length": kept_together(units.show_in(joints(whole), "ft" if us else "m", 0)),
+        "length": _joined(units.number(units.from_si(joints(whole), long), figures=3, rounded=True), long),
         "joint": kept_together(units.thickness(JOINT, "us") if us else units.show_in(JOINT, "mm", 1)),
         "area": kept_together(page.show(whole, "area", 0)),
         "holes": units.number(round(holes(boards, system))),
