@@ -266,14 +266,16 @@ def test_the_prediction_and_its_numbers():
         return to_si(how_fast_perms.in_a_row(*perms), "perm") * to_si(32, "ft2") * drive * 150 * DAY
 
     told = lessons.lesson("the-hole-and-the-ceiling", "si").prediction.reveal
-    for kilograms, behind in ((past, "past"), (stays, "stays"), (diffused(40, 7), "drywall"), (diffused(40, 7, 1), "")):
+    # As the page has it once its ceiling is set to 0.86 perm, the two in a row.
+    film = diffused(40, 7) * 0.86 / how_fast_perms.in_a_row(40, 7)
+    for kilograms, behind in ((past, "past"), (stays, "stays"), (diffused(40, 7), "drywall"), (film, "film")):
         assert f"{kilograms:.3g} kg" in told, behind
     assert past / diffused(40, 7) == pytest.approx(3.64, abs=0.01)
     assert diffused(40, 7) / stays == pytest.approx(2.7, abs=0.05)
     assert stays / diffused(40, 7, 1) == pytest.approx(2.5, abs=0.05)
-    for number in ("3.6 times", "2.7 times", "2.5 times", "0.856 perm"):
+    for number in ("3.6 times", "2.7 times", "2.5 times", "0.86 perm"):
         assert number in asked.reveal("the-hole-and-the-ceiling")
-    assert how_fast_perms.in_a_row(40, 7, 1) == pytest.approx(0.856, abs=0.0005)
+    assert how_fast_perms.in_a_row(40, 7, 1) == pytest.approx(0.86, abs=0.005)
 
 
 # --- the beats ------------------------------------------------------------------------

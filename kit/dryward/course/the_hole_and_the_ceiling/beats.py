@@ -34,8 +34,8 @@ DOTS = 20
 OUNCE = 1000 * to_si(1.0, "fl oz") / DAY
 #: Water in the roof is drawn as much at so much on the piece of ceiling [kg].
 _MUCH = 9.0
-#: A whole ceiling of boards, by unit system [m2]; the joints of its boards.
-WHOLE, JOINT = {"us": to_si(600.0, "ft2"), "si": 56.0}, stage_scene.JOINT
+#: A whole ceiling of boards, by unit system [m2].
+WHOLE = {"us": to_si(600.0, "ft2"), "si": 56.0}
 
 
 def quarts(page: Page, kilograms: float) -> str:
@@ -91,6 +91,9 @@ def given(page: Page, state: Any) -> dict[str, Any]:
         scenery.tag(message("stage-cold", temperature=cold), ("sky", 0.3, 0.06)),
     ]
     if _at(page, "boards"):
+        if stage_scene.filmed(state):
+            tape = stage_scene.through(True, True)["inner membrane"][0]
+            tags.append(scenery.tag(message("stage-taped"), ("slope", 0.2, tape), "", "under", minor=True))
         return {"tags": tags}
     marks = stage_scene.hole(state.hole, stage_scene.filmed(state))
     ticks = [MARK[page.unit_system] * k / JAR for k in range(1, int(JAR / MARK[page.unit_system] + 0.01) + 1)]
@@ -328,7 +331,7 @@ def boards_facts(page: Page, states: States) -> dict[str, Any]:
     past = boards.carried * whole / CEILING / units.WATER_DENSITY
     return {
         "length": _joined(units.number(units.from_si(joints(whole), long), figures=3, rounded=True), long),
-        "joint": kept_together(units.thickness(JOINT, "us") if us else units.show_in(JOINT, "mm", 1)),
+        "joint": message("joint-open", system=system, parts=64),
         "area": kept_together(page.show(whole, "area", 0)),
         "holes": units.number(round(holes(boards, system))),
         "many": units.number(_MANY),
@@ -348,8 +351,6 @@ def boards_show(page: Page, state: Any) -> dict[str, Any]:
     if not stage_scene.filmed(state):
         rate = 60 * flow / house.DART[page.unit_system]
         return {"tags": tags, "flows": [scenery.flow(rate, *path, spread=0.9, look="air flow")]}
-    tape = stage_scene.through(True, True)["inner membrane"][0]
-    tags.append(scenery.tag(message("stage-taped"), ("slope", 0.2, tape), "", "under", minor=True))
     return {"tags": tags}
 
 

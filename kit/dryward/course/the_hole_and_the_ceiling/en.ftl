@@ -68,6 +68,17 @@ alt-graph = The graph shows water over the permeance of the ceiling with its fil
 ## The beats.
 
 so-many-quarts = { $number } quarts
+# How wide the joint between two boards is open: a part of an inch.
+joint-open = { $system ->
+        [us] { $parts ->
+            [32] 1/32 in.
+           *[64] 1/64 in.
+        }
+       *[si] { $parts ->
+            [32] 0.8 mm
+           *[64] 0.4 mm
+        }
+    }
 stage-outdoors = Outdoors: { $temperature }
 stage-inside = Indoors: { $temperature }
 stage-room = Room: { $temperature }, { $humidity }

@@ -92,17 +92,17 @@ def upstairs(draw: Draw) -> Question | None:
 def two_barriers(draw: Draw) -> Question | None:
     """Boards and stapled paper over a room: neither stops air."""
     area = draw.pick(400, (300, 400, 500, 800))
-    sixty_fourths = draw.pick(1, (1, 1.5, 2))
+    parts = draw.pick(64, (32, 64))
     inches = draw.pick(3.5, (3.5, 4.5, 5.25))
-    draw.note(area=area, joint=sixty_fourths / 64, board=inches)
-    ceiling, wide, joint = to_si(area, "ft2"), to_si(inches, "in"), to_si(sixty_fourths / 64, "in")
+    draw.note(area=area, joint=1 / parts, board=inches)
+    ceiling, wide, joint = to_si(area, "ft2"), to_si(inches, "in"), to_si(1 / parts, "in")
     flow = slot_flow(1.0, joint, to_si(0.75, "in"), ceiling / wide)
     holes = flow / orifice_flow(1.0, to_si(1.0, "in2"))
     draw.tell("ft2", area=area)
     draw.tell("ft", length=round(from_si(ceiling / wide, "ft"), -1))
     draw.tell("in2", one=1)
-    draw.tell("in", wide=inches, joint=sixty_fourths / 64)
-    draw.tell(holes=written(holes, ".2g"))
+    draw.tell("in", wide=inches)
+    draw.tell(joint=message("joint-open", system=draw.unit_system, parts=parts), holes=written(holes, ".2g"))
     return draw.ask("boards-are-a-ceiling", "vapor-barrier-is-air-barrier")
 
 
