@@ -303,7 +303,7 @@ def told(page, name="told"):
 @pytest.mark.parametrize("system", ["us", "si"])
 def test_the_same_hole_leads_behind_a_film_and_not_without_one(system, tmp_path):
     page = beat_of(tmp_path, 0, system)
-    assert right(page) == ["a", "hole"]
+    assert right(page) == ["b", "hole"]
     for state, leader in zip(page.stage.states, ("vapor", "air"), strict=True):
         air_left, vapor = state.stays, state.by_vapor
         assert (air_left > vapor) == (leader == "air")

@@ -228,9 +228,9 @@ def slot_flow(pressure: Numeric, width: Numeric, depth: Numeric, length: Numeric
     0.147
     """
     push = within("Pressure", pressure, -1000.0, 1000.0, "Pa")
-    wide = within("Width of the slot", width, 0.0, 0.01, "m")
-    deep = within("Depth of the slot", depth, 0.0, 1.0, "m", above=True)
-    long = within("Length of the slot", length, 0.0, 1e5, "m")
+    wide = within("Slot width", width, 0.0, 0.01, "m")
+    deep = within("Slot depth", depth, 0.0, 1.0, "m", above=True)
+    long = within("Slot length", length, 0.0, 1e5, "m")
     return plain(push * wide**3 * long / (12.0 * viscosity(kelvin) * deep))
 
 

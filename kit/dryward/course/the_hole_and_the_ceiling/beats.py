@@ -152,7 +152,7 @@ def scale(page: Page) -> str:
 def first_right(states: States) -> str:
     """Which leaves more of the first state, and about how many times as much."""
     times = states[0].times
-    return "a" if times < 1 else "b" if times < 10 else "c" if times < 200 else "d"
+    return "b" if times < 1 else "a" if times < 10 else "c" if times < 200 else "d"
 
 
 def film_right(states: States) -> str:
@@ -184,8 +184,8 @@ FIRST = Beat(
         Bet(
             LESSON,
             (
-                Spot("a", ("slope", 0.28, 0.45), 0),
-                Spot("b", ("slope", 0.6, 0.45), 0, "forgets-what-goes-by"),
+                Spot("a", ("slope", 0.6, 0.45), 0, "forgets-what-goes-by"),
+                Spot("b", ("slope", 0.28, 0.45), 0),
                 Spot("c", ("slope", 0.76, 0.45), 0, "one-path-does-it-all"),
                 Spot("d", ("slope", 0.92, 0.45), 0, "vapor-barrier-is-air-barrier"),
             ),

@@ -158,13 +158,26 @@ beat-boards-also = In a winter that air carries { $past } past the cold face. { 
 
 ## The checks: -ask the question, -right its answer, -why what is said of it; a wrong answer by its belief.
 
-half-humidity-why = { $system ->
-    [us] Each pound of dry air has { $moist } grains of vapor with it at { $rh }, { $drier } at { $half }, and can keep { $held } at the cold face. What is over that falls, and so does what stays: from { $before } to { $after }.
-   *[si] Each kilogram of dry air has { $moist } g of vapor with it at { $rh }, { $drier } at { $half }, and can keep { $held } at the cold face. What is over that falls, and so does what stays: from { $before } to { $after }.
+# $what is halved: the hole, or the humidity.
+halved-why = { $what ->
+    [hole] At the same push flow goes with area: { $half } is half of { $whole }.
+   *[humidity] { $system ->
+            [us] Each pound of dry air has { $moist } grains of vapor with it at { $rh }, { $drier } at { $half }, and can keep { $held } at the cold face. What is over that falls, and so does what stays: from { $before } to { $after }.
+           *[si] Each kilogram of dry air has { $moist } g of vapor with it at { $rh }, { $drier } at { $half }, and can keep { $held } at the cold face. What is over that falls, and so does what stays: from { $before } to { $after }.
+        }
 }
-half-humidity-ask = A leak leaves about { $before } of water at a { $cold } sheathing in a winter, with { $rh } indoors at { $room }. Indoor RH is brought down to { $half }. How much is it now?
-half-humidity-hint = Work out for both: how much vapor comes, and how much can there be at the cold sheathing?
-half-humidity-counts-air-not-water-reply = The same air leaks, but with half the vapor in it. What stays falls to { $after }.
+halved-ask = { $what ->
+    [hole] In a winter the air of a hole of { $area } at { $push } Pa carries about { $whole } of water past the cold face, over and above what it can keep there. Half of the hole gets sealed and the push stays. How much is it now?
+   *[humidity] A leak leaves about { $before } of water at a { $cold } sheathing in a winter, with { $rh } indoors at { $room }. Indoor RH is brought down to { $half }. How much is it now?
+}
+halved-hint = { $what ->
+    [hole] With what does the flow of air go, at the same push? Halve the hole on the page.
+   *[humidity] Work out for both: how much vapor comes, and how much can there be at the cold sheathing?
+}
+halved-just-the-same-reply = Half of the hole is half of the air, whatever the rest of the ceiling is like: { $half }.
+halved-just-the-same-seems = As long as a gap is left, sealing looks useless.
+halved-half-is-closed-reply = The other half still leaks, at the same push: { $half }.
+halved-counts-air-not-water-reply = The same air leaks, but with half the vapor in it. What stays falls to { $after }.
 which-test-why = Blow or draw at 50 Pa while the film can still be reached, and watch the smoke at each joint.
 which-test-ask = A house tests at { $ach } ACH50, { $cfm50 } at 50 Pa, about { $everyday } in everyday use. You want to find where the ceiling leaks. Which test?
 which-test-hint = What do you want to find? Which of these shows just that?
@@ -174,7 +187,7 @@ which-test-wrong-tool-reply = In July the wood has dried. The leak shows in wint
 which-test-vapor-barrier-is-air-barrier = A perm test of the film. A vapor barrier is an air barrier.
 which-test-house-must-breathe = No test. A house has to breathe, and those leaks let it.
 which-test-house-must-breathe-reply = People breathe. A fan brings them air without wetting the roof.
-which-test-house-leaks-in-everywhere = Feel for drafts under the ceiling. In winter the house leaks in everywhere.
+which-test-house-leaks-in-everywhere = Wait for a draft under the ceiling. In winter the house leaks in everywhere.
 which-test-house-leaks-in-everywhere-reply = In winter air comes in low and leaves high. The ceiling leaks outward, so no draft is felt there.
 which-test-vapor-barrier-is-air-barrier-reply = A perm test says what vapor does in the sheet. Air goes through joints and holes, and no perm shows them.
 big-ceiling-why = The hole leaves { $hole }, and { $ceiling } come through the ceiling as vapor. The area makes it so.

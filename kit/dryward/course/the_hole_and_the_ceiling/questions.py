@@ -1,4 +1,4 @@
-"""Checks: half the humidity, the test that finds a leak, a big ceiling, an upstairs window, and two false barriers."""
+"""Checks: half of it, the test that finds a leak, a big ceiling, an upstairs window, and two false barriers."""
 
 from dryward import air, language
 from dryward.physics.airleak import LONG_SHARE, brought, natural_airflow, orifice_flow, slot_flow, stack_pressure
@@ -19,8 +19,26 @@ def winter_water(square_inches: float, push: float, rh: float, cold: float, days
     return float(brought(flow, vault.air(room, rh), to_si(float(cold), "degF")).excess * days * DAY)
 
 
-def half_humidity(draw: Draw) -> Question | None:
-    """Half the indoor humidity."""
+def halved(draw: Draw) -> Question | None:
+    """Half the indoor humidity, or half of the hole at the same push."""
+    what = draw.pick("humidity", ("humidity", "hole"))
+    draw.tell(what=what)
+    if what == "hole":
+        area = draw.pick(1.0, (0.5, 1.0, 1.5, 2.0, 3.0))
+        push = draw.pick(1.0, (1.0, 2.0, 3.0, 4.0))
+        draw.note(area=area, push=push)
+        whole, half = (winter_water(each, push, 40, 20, 150) for each in (area, area / 2))
+        draw.tell("kg", half=half, whole=whole)
+        draw.tell("in2", area=area)
+        draw.tell(push=written(push, "g"))
+        return draw.ask_number(
+            half,
+            "kg",
+            0.02 * half,
+            (half / 2, "flow-with-square"),
+            (whole, "flow-with-square", "just-the-same"),
+            (0.0, "half-is-closed"),
+        )
     rh = draw.pick(40, (36, 40, 44))
     cold = draw.pick(20, (15, 18, 20, 22))
     draw.note(rh=rh, plane=cold)
@@ -106,7 +124,7 @@ def two_barriers(draw: Draw) -> Question | None:
     return draw.ask("boards-are-a-ceiling", "vapor-barrier-is-air-barrier")
 
 
-CHECKS = (half_humidity, which_test, big_ceiling, upstairs, two_barriers)
+CHECKS = (halved, which_test, big_ceiling, upstairs, two_barriers)
 
 
 def _within(now: Values, say: Say) -> Outcome:
