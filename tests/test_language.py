@@ -80,7 +80,7 @@ def named_checks():
 
 def plays():
     """(folder, names its beats must have, those they may have) of each lesson that is played in beats."""
-    for id in lessons.pages():
+    for id in ("start", *lessons.pages()):
         play = lessons.module(id, "page").PAGE.play
         if play is None:
             continue

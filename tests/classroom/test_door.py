@@ -97,7 +97,7 @@ def test_the_first_page_lists_every_lesson_by_pathway(server):
     _, _, alone = ask(f"{server.address}?way=self-study", cookies=cookies)
     assert re.findall(r'lesson/([a-z-]+)\?way=self-study">\d', alone) == list(lessons.pages())
     _, _, half = ask(f"{server.address}?way=half-day", cookies=cookies)
-    assert "Half-day session" in half
+    assert "Four-hour day" in half
     assert "lesson/july?way=half-day" in half
     assert "lesson/twelve-months" not in half
     assert ask(f"{server.address}?way=%3Cscript%3E", cookies=cookies)[0] == 200

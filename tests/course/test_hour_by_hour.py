@@ -5,18 +5,20 @@ import dataclasses
 import asked
 import numpy as np
 import pytest
-from lesson_page import check_replies, open_page, places
+from lesson_page import check_replies, first_visit, open_page, places
 
 from dryward import building, units, weather
 from dryward.building import library
+from dryward.course.hour_by_hour import beats
 from dryward.course.hour_by_hour import page as hour_by_hour
 from dryward.panels.filling import Filling
 from dryward.physics import hourly
 from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Leak
 from dryward.physics.ventspace import VentSpace
+from dryward.pictures import film
 from dryward.teaching import lessons
 from dryward.units import from_si, to_si
-from dryward.verdict import STATES, UNKNOWN, criterion, of_year
+from dryward.verdict import DRY, STATES, UNKNOWN, criterion, of_year
 from dryward.verdict.words import amount, does_it_dry, how_long, how_wet, month_of
 from dryward.weather import Air
 
@@ -215,14 +217,15 @@ def test_a_preview_shows_nothing_that_was_not_run(tmp_path, monkeypatch):
 def test_only_what_is_shown_is_kept(monkeypatch):
     """A run of five years is a hundred megabytes; what stays of it is less than a tenth of one."""
     found = hour_by_hour.run_of("cold", 0.40, units.to_si(3, "1/h"))
-    arrays = [found.days, found.brought, found.carried, *found.moisture.values()]
+    shown = [each for each in vars(found.film).values() if isinstance(each, np.ndarray)]
+    arrays = [found.days, found.brought, found.carried, *found.moisture.values(), *shown]
     assert sum(each.nbytes for each in arrays) < 1e5
     assert all(each.base is None for each in arrays), "no view that keeps the whole run alive"
 
     tried = []
     monkeypatch.setattr(hour_by_hour, "_runs", {})
     monkeypatch.setattr(hour_by_hour, "simulated", lambda *key: tried.append(key) or key)
-    monkeypatch.setattr(hour_by_hour, "kept", lambda hours: hours)
+    monkeypatch.setattr(hour_by_hour, "kept", lambda hours, place: hours)
     for k in range(hour_by_hour.KEPT + 5):
         hour_by_hour.run_of("cold", 0.2, float(k))
     hour_by_hour.run_of("cold", 0.2, 20.0)
@@ -265,9 +268,96 @@ def test_checks_reply(tmp_path):
 
 
 def test_the_checks_with_their_fixed_numbers():
-    late, october, sides = asked.fixed("hour-by-hour")
+    late, october, sides, old = asked.fixed("hour-by-hour")
     assert late.answer.startswith("Storage")
     assert "12 %, 14 %, 16 %" in october.prompt
     assert sides.answer == "North."
+    assert old.answer.startswith("It begins to take up water")
     mass = library.material("teaching-osb").density * to_si(7 / 16, "in")
     assert from_si(mass * 0.01, "g/m2") == pytest.approx(71, abs=0.5)
+
+
+# --- the beats -------------------------------------------------------------------------
+
+
+@pytest.fixture(scope="module")
+def wetted():
+    """The roof of the first beat, its books by the hour."""
+    page = hour_by_hour.simulated("cold", 0.40, to_si(3, "1/h"))
+    return page, film.cut(page, weather.demo("cold"), "sheathing")
+
+
+def test_a_film_is_the_year_of_the_wood(wetted):
+    """Its moisture is that of the hours; what passes the wood's faces, month by month, is what it holds more."""
+    hours, cut = wetted
+    moisture = hours.layer("sheathing").moisture_content[-HOURS:]
+    assert cut.moisture.max() == moisture.max()
+    assert np.all(cut.moisture[:, None] >= moisture.reshape(365, 24))
+    layer = hours.assembly.layer("sheathing")
+    kilograms = moisture / 100 * layer.substance.density * layer.thickness
+    ends = np.cumsum(weather.DAYS) * 24
+    before = np.concatenate([[hours.layer("sheathing").moisture_content[-HOURS - 1]], moisture[ends[:-1] - 1]])
+    gained = kilograms[ends - 1] - before / 100 * layer.substance.density * layer.thickness
+    crossed = (cut.inner - cut.outer).mean(axis=1) * weather.DAYS * 86400
+    assert crossed == pytest.approx(gained, abs=1e-4)
+    assert 0.3 < cut.cloud.mean() < 0.9
+    assert cut.outdoors.mean() == pytest.approx(weather.demo("cold").temperature.mean(), abs=0.1)
+
+
+def test_the_frames_of_a_film_are_those_of_its_year_in_the_order_of_its_months(wetted):
+    hours, cut = wetted
+    frames = film.frames(cut, "us", hours.assembly, "sheathing", beats.message)
+    assert frames["names"][0] == "September"
+    assert sum(frames["months"]) == len(frames["moisture"]) == 365
+    assert frames["moisture"][122] == round(cut.moisture[0], 1), "January 1 after 122 days"
+    assert max(frames["moisture"]) == frames["moisture"][frames["peak"] - 1]
+    assert {str(round(each)) for each in cut.moisture} <= frames["readings"].keys()
+    assert all(len(month) == len(film.PARTS) for month in frames["said"])
+    assert "takes up water" in frames["said"][4][0]  # January
+    assert "gives up water" in frames["said"][8][2]  # May
+    assert "no drop" in frames["said"][4][0]
+    noon = [low + swing for low, swing in frames["sun"]]
+    assert np.degrees(np.arcsin([max(noon), min(noon)])) == pytest.approx([90 - 43 + 23.2, 90 - 43 - 23.3], abs=1.0)
+    assert frames["leaves"][4] == 0.0
+    assert frames["leaves"][10] == 1.0
+    assert frames["leaves"][1] < 0, "in October they turn"
+
+
+def test_the_month_of_the_first_bet_is_the_one_of_the_run(wetted, tmp_path):
+    hours, cut = wetted
+    last = hours.layer("sheathing").moisture_content[-HOURS:]
+    assert month_of(int(last.argmax())) == "March"
+    assert cut.wettest == 3
+    assert hours.free_water[-HOURS:, hours.cell_layer <= hours.assembly.index("sheathing")].max() == 0.0
+    page = first_visit(ID, tmp_path)
+    page.hear({"kind": "bet", "choice": 2})
+    told = page.widget.live["stage"]["told"]
+    assert f"{last.max():.0f}\N{NO-BREAK SPACE}%" in told
+    rise = (round(last.max()) - round(last.min())) / 100 * 7.1 * 92.9 / 3.785  # 71 g for each 1 %, 1000 ft2
+    assert f"{rise:.0f}" in told
+
+
+def test_a_tight_house_is_dry_and_a_drafty_one_is_not_at_the_same_humidity(tmp_path):
+    """Opposite over all humidities of a lived-in room; at a fifth the drafty one is dry as well."""
+    peaks = {}
+    for rh in (0.35, 0.40, 0.45):
+        for ach50 in (1, 10):
+            peaks[rh, ach50] = hour_by_hour.run_of("cold", rh, to_si(ach50, "1/h")).wood("sheathing").value
+    assert peaks[0.40, 1] < 20 < 28 < peaks[0.40, 10]
+    assert all(peaks[rh, 10] > 1.3 * peaks[rh, 1] for rh in (0.35, 0.40, 0.45))
+    assert hour_by_hour.run_of("cold", 0.20, to_si(10, "1/h")).verdict.state == DRY
+    page = first_visit(ID, tmp_path)
+    for number, choices in enumerate(((0,), (1, 0))):
+        for choice in choices:
+            page.hear({"kind": "bet", "choice": choice})
+        if number == 1:
+            bets = page.widget.frame["stage"]["bets"]
+            assert [each["right"] for each in bets] == [0, 1]
+        page.hear({"kind": "beat", "number": number + 1})
+    reached = {}
+    for room in (40, 28, 27):
+        page.widget.moves = {"serial": 1, "system": "us", "values": {"RH_in": room}}
+        reached[room] = page.widget.live["stage"]["done"]
+        both = [page.state.run.wood(each).value for each in ("sheathing", "deck")]
+        assert reached[room] == (max(both) < 20)
+    assert reached == {40: False, 28: False, 27: True}

@@ -261,7 +261,13 @@ def test_the_plastic_is_wet_in_july_and_not_in_january(system, tmp_path):
     right = [bet["right"] for bet in page.widget.frame["stage"]["bets"]]
     assert right == [1, 2]
     told, _ = tags(live)
-    assert ("8.3 fl oz" if system == "us" else "mL") in told
+    assert ("8.3 fl oz" if system == "us" else "260 mL") in told
+    # What is replied and what the beat says are one number, in both systems.
+    replied = [each.reply for each in page.prediction.asked.choices]
+    shown = page.show(july.profile.gain, "vapor flux"), page.show(july.push, "pressure")
+    assert all(shown[0] in each and shown[0] in live["also"].replace("\u00a0", " ") for each in replied)
+    assert shown[1] in replied[1]
+    assert shown[1] in told
 
 
 def test_of_the_inner_layers_the_variable_film_alone_suits_both_months(tmp_path):

@@ -6,10 +6,12 @@ import pytest
 from lesson_page import check_replies, open_page, places, strips_are_the_page, to_both_ends
 
 from dryward import building, units
+from dryward.air import saturation_vapor_pressure
 from dryward.building import FixedMembrane
+from dryward.course.open_out_tight_in import beats, roof_map
 from dryward.physics import steady
-from dryward.teaching import lessons, vault
-from dryward.units import from_si, to_si
+from dryward.teaching import lessons, questions, vault
+from dryward.units import amounts, from_si, to_si
 from dryward.verdict import of_steady
 from dryward.weather import Air
 
@@ -195,13 +197,14 @@ def test_ends_and_checks(tmp_path):
 
 
 def test_the_checks_with_their_fixed_numbers():
-    inner, cut, enough = asked.fixed("open-out-tight-in")
+    inner, cut, enough, wet = asked.fixed("open-out-tight-in")
     assert "from 78 % to 81 %" in inner.answer
     assert "0.1 perm inside" in cut.answer
     state = steady.profile(asked.vault("open membrane", 30.0), asked.outside(70, 50), asked.outside(0, 80))
     assert state.gain > 0
     assert from_si(to_si(17.1, "gr/ft2/day"), "g/m2/day") == pytest.approx(11.8, rel=0.02)
     assert "17.1 gr/ft² day" in enough.answer
+    assert wet.answer == "The variable film inside, 20 perm outside."
 
 
 def test_the_prediction_and_its_numbers():
@@ -215,3 +218,115 @@ def test_the_prediction_and_its_numbers():
         for outer, inner in ((50.0, 1), (50.0, 0.1), (1.5, 1), (0.1, 0.1))
     ]
     assert states == ["dry", "dry", "wet", "wet"]
+
+
+# --- the beats --------------------------------------------------------------------------
+
+
+def on_beat(folder, number, system="us"):
+    """The page on one of its beats, and its bets' right answers."""
+    page = open_page(ID, folder, system)
+    page.hear({"kind": "beat", "number": number})
+    return page, [bet.right(page.stage.states) for bet in page.stage.beat.bets]
+
+
+def steady_gain(inner, outer, cold=20, humidity=0.4):
+    """Straight from the steady state [kg/(s m2)], of perms and degF."""
+    built = roof(to_si(inner, "perm"), to_si(outer, "perm"))
+    return float(steady.profile(built, Air(ROOM, humidity), Air(to_si(float(cold), "degF"), 0.8)).gain)
+
+
+def test_the_bet_on_the_map_is_the_four_roofs(tmp_path):
+    page, right = on_beat(tmp_path, 0)
+    assert right == ["c"]
+    known = {key: steady_gain(*pair) for key, pair in beats.ROOFS.items()}
+    assert beats.gains_of(page.stage.states[0]) == pytest.approx(known)
+    assert (page.at.M_in, page.at.M_out) == pytest.approx(tuple(to_si(beats.ROOFS["c"], "perm")))
+    for spot in page.stage.beat.bets[0].spots:
+        _, s, d = spot.at
+        inner, outer = (0.05 * 2000**each for each in (s, d))
+        assert (inner, outer) == pytest.approx(beats.ROOFS[spot.key])
+
+
+@pytest.mark.parametrize("cold", [50, 35, 20, 0, -20])
+def test_the_edge_of_the_region_is_where_the_gain_begins(cold, tmp_path):
+    page = open_page(ID, tmp_path)
+    go(page, T_out=cold)
+    for _, s, d in roof_map.edge(page.state)[::3]:
+        inner, outer = (0.05 * 2000**each for each in (s, d))
+        if d < 1:  # not on the upper side of the map
+            assert steady_gain(inner, outer * 1.2, cold) == 0
+        if d > 0.01:
+            assert steady_gain(inner, outer / 1.2, cold) > 0
+
+
+def test_five_to_one_holds_above_a_cold_and_not_below(tmp_path):
+    """The folk rule's roof of the second beat: on its line, without water in mild frost, with it in the cold."""
+    page, _ = on_beat(tmp_path, 1)
+    (state,) = page.stage.states
+    assert state.outer / state.inner == pytest.approx(5)
+    assert not page.stage.gone.done
+    assert [steady_gain(1, 5, cold) > 0 for cold in (35, 27, 20, 0)] == [False, False, True, True]
+    page.hear({"kind": "moved", "serial": 1, "system": "us", "values": {"T_out": 0}})
+    told = page.widget.live["stage"]["told"]
+    assert amounts.on_a_roof(steady_gain(1, 5, 0), "us") in told
+    assert "21 to one" in told
+    assert [steady_gain(1, outer, 0) > 0 for outer in (20, 22)] == [True, False]
+    page.hear({"kind": "moved", "serial": 2, "system": "us", "values": {"T_out": 40}})
+    assert page.widget.live["stage"]["told"] == ""
+    assert page.state.gains == pytest.approx(page.compute(page.at).gains), "the map moves along"
+
+
+def test_the_page_tells_the_days_of_who_still_holds_to_two_barriers(tmp_path):
+    page, still = open_page(ID, tmp_path), dict(lessons.lesson(ID).still)["two-barriers-twice-as-good"]
+    for outer, words in ((0.1, "dries in 750 days"), (50, "2.8 days")):
+        go(page, M_in=0.1, M_out=outer)
+        told = next(each.text for each in page.readout_list if each.name == "dries")
+        assert told in words
+        assert words in still
+
+
+def test_the_winner_of_january_is_the_loser_of_spring(tmp_path):
+    """Tight on both sides against 1 perm and 1.5 perm; the days against the flux by hand through what lies each way."""
+    page, right = on_beat(tmp_path, 2)
+    assert right == ["tight", "other"]
+    gains = [steady_gain(0.1, 0.1), steady_gain(1, 1.5)]
+    assert gains[0] < gains[1] / 5
+    inside, outside = asked.outside(70, 45), asked.outside(60, 60)
+    for state, inner, outer in zip(page.stage.states, (0.1, 1.0), (0.1, 1.5), strict=True):
+        # The face is close to the outdoor temperature: under 12 in. of fill lies all but R-1 of the roof outside it.
+        warm = saturation_vapor_pressure(outside.temperature + 0.02 * (inside.temperature - outside.temperature))
+        row = 1 / (1 / 40 + 1 / 7 + 1 / inner + 1 / 10)
+        rate = to_si(outer, "perm") * (warm - outside.vapor_pressure) + to_si(row, "perm") * (
+            warm - inside.vapor_pressure
+        )
+        assert beats.days(state.roof) == pytest.approx(0.5 / (rate * 86400), rel=0.06)
+    tight, other = (beats.days(each.roof) for each in page.stage.states)
+    assert tight > 600
+    assert other < 80
+    assert "750 days" in page.stage._text("answer")
+    assert "64" in page.stage._text("answer")
+
+
+def test_one_humidity_is_fine_one_day_and_too_much_on_another(tmp_path):
+    page, right = on_beat(tmp_path, 3)
+    assert right == ["none", "frost"]
+    for outer in (8, 10, 15):  # not by a hair
+        assert steady_gain(1, outer, 20) == 0
+        assert steady_gain(1, outer, 0) > 0
+    for state, cold in zip(page.stage.states, (20, 0), strict=True):
+        most = beats.can_take(state)
+        assert steady_gain(1, 10, cold, most) == 0
+        assert steady_gain(1, 10, cold, most + 0.01) > 0
+
+
+@pytest.mark.parametrize("seed", range(8))
+def test_each_draw_offers_the_belief_itself(seed):
+    """The two beliefs of the lesson are a wrong answer of a check in every draw, in their own words."""
+    _, cut, enough, wet = questions.checks(ID, seed)
+    for question, held, words in (
+        (cut, "two-barriers-twice-as-good", "Two keep out more than one"),
+        (wet, "two-barriers-twice-as-good", "Two barriers protect twice"),
+        (enough, "same-humidity-all-winter", "summer and winter"),
+    ):
+        assert words in next(each.text for each in question.choices if each.belief == held)

@@ -69,7 +69,7 @@ def go(page, **values):
 def test_known_numbers_of_the_variable_film(tmp_path):
     page = open_page(ID, tmp_path)
     for humidity, mean, perm in ((20, 17, 0.50), (40, 27, 0.50), (50, 32, 0.58), (60, 37, 0.81), (70, 42, 1.10)):
-        found = go(page, RH_in=humidity)
+        found = go(page, Weather="winter", RH_in=humidity)
         assert 100 * found["mean"] == pytest.approx(mean, abs=0.5)
         assert units.from_si(found["permeance"], "perm") == pytest.approx(perm, rel=0.02)
     found = go(page, RH_in=40)
@@ -86,7 +86,7 @@ def test_known_numbers_of_the_variable_film(tmp_path):
 
 def test_it_opens_at_the_wrong_time_on_a_wet_site(tmp_path):
     page = open_page(ID, tmp_path)
-    dry = dict(go(page, Outer="osb", RH_in=40))
+    dry = dict(go(page, Weather="winter", Outer="osb", RH_in=40))
     assert "wrong time" not in page.sentence
     wet = go(page, RH_in=65)
     assert "opens at the wrong time" in page.sentence
@@ -147,7 +147,7 @@ def test_between_the_sheets_as_much_arrives_as_leaves(tmp_path):
 
 def test_an_open_sheet_on_the_room_side_gathers_water_behind_osb(tmp_path):
     page = open_page(ID, tmp_path)
-    film_gain = go(page, Outer="osb")["gain"]
+    film_gain = go(page, Weather="winter", Outer="osb")["gain"]
     assert go(page, Film="open-sheet")["gain"] > 10 * film_gain
 
 
@@ -164,9 +164,28 @@ def test_a_july_that_never_ends_is_damp_behind_the_open_film(humidity, state, tm
 
 def test_the_year_is_open_in_summer(tmp_path):
     page = open_page(ID, tmp_path)
-    months = page.views(page.state).months
-    assert months[0] == min(months)
-    assert max(months) in months[5:8]
+    view = page.views(page.state)
+    assert view.months[0] < 1.05 * min(view.months)
+    assert max(view.months) in view.months[5:8]
+
+
+@pytest.mark.parametrize("humidity", [30, 40, 50])
+def test_a_desert_has_the_same_months_and_no_hump(humidity, tmp_path):
+    """Who reads a calendar off the bars finds none in the dots."""
+    page = open_page(ID, tmp_path)
+    go(page, RH_in=humidity)
+    view = page.views(page.state)
+    assert max(view.dry_months) < 2 * min(view.dry_months)
+    assert max(view.months) > 4 * min(view.months)
+    july = {"months": view.months[6], "dry": view.dry_months[6]}
+    assert july["months"] > 3 * july["dry"]
+
+
+def test_the_free_page_opens_where_the_film_decides(tmp_path):
+    """One sheet of fixed perms and the variable film are not the same to this roof."""
+    page = open_page(ID, tmp_path)
+    states = [go(page, Film=each) and page.readouts["state"] for each in ("variable", "fixed")]
+    assert states == ["dry", "damp"]
 
 
 def test_strips_are_the_page_itself(tmp_path):
@@ -180,7 +199,10 @@ def test_checks_reply(tmp_path):
 
 
 def test_the_checks_with_their_fixed_numbers():
-    opens, site, face = asked.fixed("the-film-that-changes")
+    opens, site, dry, face, over = asked.fixed("the-film-that-changes")
+    assert over.answer == "Only the one of two sheets."
+    assert "from 0.61 perm to 1.03 perm" in asked.said(over)  # as the page has it with 60 % in the room
+    assert dry.answer == "It is tight, as in a dry winter."
     assert "about 13 perm" in opens.answer
     assert "from 0.5 perm to 1.04 perm" in asked.said(site)
     assert "0.99 gr/ft² day to 6.2 gr/ft² day" in asked.said(site)  # 0.7 and 4.3 g/m2 a day
@@ -188,10 +210,10 @@ def test_the_checks_with_their_fixed_numbers():
 
 
 def test_the_prediction_and_its_numbers():
-    summer, winter = vault.film_state(vault.roof(), (75, 50), (85, 75)), vault.film_state(vault.roof(), *asked.WINTER)
-    assert [round(each) for each in summer[:3]] == [75, 86, 80]
+    summer, winter = vault.film_state(vault.roof(), (75, 40), (85, 75)), vault.film_state(vault.roof(), *asked.WINTER)
+    assert [round(each) for each in summer[:3]] == [68, 84, 76]
     assert [round(each) for each in winter[:2]] == [41, 14]
-    assert (round(summer[3]), round(winter[3], 2)) == (13, 0.5)
+    assert (round(summer[3], 1), round(winter[3], 2)) == (9.8, 0.5)
 
 
 @pytest.mark.parametrize("outer", OUTER)
@@ -282,10 +304,10 @@ def shown(text, unit="fl oz"):
 def test_january_and_july_are_the_physics(tmp_path):
     page, go_to = played(tmp_path)
     told = go_to("first")["told"]
-    january, july = at("winter", 0.4), at("summer", 0.5)
-    assert [round(perms(each), 1) for each in (january, july)] == [0.5, 13.0]
+    january, july = at("winter", 0.4), at("summer", 0.4)
+    assert [round(perms(each), 1) for each in (january, july)] == [0.5, 9.8]
     assert page.stage.beat.bets[0].right(page.stage.states) == "a"
-    assert "26 times as open" in told
+    assert "20 times as open" in told
     assert shown(told)[-1] == pytest.approx(ounces(january), rel=0.02)
     assert 16 * shown(told, "pints")[0] == pytest.approx(-ounces(july), rel=0.02)
 
@@ -357,15 +379,16 @@ def test_outward_is_the_better_way_in_january_and_in_july(tmp_path):
 def test_the_differences_on_the_screen_are_those_of_its_numbers(system, tmp_path):
     _, go_to = played(tmp_path, system)
     live = go_to("sides")
-    unit = "fl oz" if system == "us" else "mL"
+    unit, room = "fl oz" if system == "us" else "mL", {"winter": 0.6, "summer": 0.5}
     for scene, apart, day in zip(live["scenes"], shown(live["told"], unit), ("winter", "summer"), strict=True):
         inward, outward = shown(
             " ".join(each["text"] for each in scene["tags"] if each["look"] == "vapor-pressure"), unit
         )
         assert apart == pytest.approx(abs(inward - outward), abs=1e-9)
+        assert apart > 0.15 * inward, "one way round is better by what can be seen"
         if system == "us":
             for number, kind in ((outward, SIDES[0]), (inward, SIDES[1])):
-                assert number == pytest.approx(abs(ounces(at(day, 0.4, kind, "osb"), kind)), rel=0.03)  # two figures
+                assert number == pytest.approx(abs(ounces(at(day, room[day], kind), kind)), rel=0.03)  # two figures
 
 
 def test_nothing_of_the_film_is_told_before_the_bets(tmp_path):

@@ -8,7 +8,7 @@ import asked
 import pytest
 from lesson_page import check_replies, first_visit, open_page, places
 
-from dryward.course.which_way_vapor_goes import beats
+from dryward.course.which_way_vapor_goes import beats, stage_scene
 from dryward.panels.stage import LESSON
 from dryward.teaching import questions
 from dryward.weather import Air
@@ -78,9 +78,23 @@ def test_equal_rh_goes_neither_way_by_the_rh_rule(tmp_path):
     assert {each.name: each.text for each in page.readout_list}["folk"] == "neither way"
 
 
+def test_the_page_says_what_warmth_would_say_too(tmp_path):
+    """In the desert it is the other way round; of two airs as warm as each other it says nothing."""
+    page = open_page(ID, tmp_path)
+    go(page, T_in=75, RH_in=50, T_out=95, RH_out=15)
+    said = {each.name: each.text for each in page.readout_list}
+    assert (said["way"], said["warmth"]) == ("out", "in")
+    go(page, T_out=75)
+    assert {each.name: each.text for each in page.readout_list}["warmth"] == "neither way"
+
+
 def test_the_checks_with_their_fixed_numbers():
-    up, none, out = asked.fixed("which-way-vapor-goes")
+    up, desert, none, out, boards = asked.fixed("which-way-vapor-goes")
     assert (up.answer, none.answer, out.answer) == ("Up into the room.", "Almost none.", "Out.")
+    assert (desert.answer, boards.answer) == ("Out, into the heat.", "The one in the garage.")
+    assert f"{asked.pressure(76, 45):.0f} Pa" in asked.said(desert)
+    assert f"{asked.pressure(100, 10):.0f} Pa" in asked.said(desert)
+    assert "at 85 % it settles at about 19 % MC, at 35 % at about 7 %" in asked.said(boards)
     assert "2003 Pa" in asked.said(up)
     assert "1186 Pa" in asked.said(none)
     assert "1190 Pa" in asked.said(none)
@@ -98,7 +112,7 @@ def test_what_a_check_calls_almost_none_the_page_does_too(tmp_path):
     asked_airs = set()
     for seed in range(12):
         for system in ("us", "si"):
-            question = questions.checks(ID, seed, system)[1]
+            question = questions.check(f"{ID}/no_push", seed, system)
             warm, cool = (tuple(question.given[side]) for side in ("warm", "cool"))
             asked_airs.add((warm, cool))
             for pressure in (r"([\d.]+) in\. Hg", r"([\d.]+) Pa"):
@@ -159,6 +173,7 @@ def played(tmp_path, system="us"):
 PLAYED = {
     "first": ((70, 35), {(20, 90): "out", (60, 90): "in"}),
     "heat": ((75, 50), {(95, 15): "out", (95, 45): "in"}),
+    "floor": ((72, 45), {(62, 95): "in", (62, 50): "out"}),
     "crawlspace": ((72, 45), {(62, 95): "in"}),
 }
 
@@ -173,26 +188,33 @@ def test_each_beat_is_the_physics(tmp_path):
             push = vapor(*room) - vapor(*other)
             assert state.push == pytest.approx(push, abs=2)
             assert abs(push) > 4 * 50, "no pair hangs on a degree or two"
-            assert beats.way(push) == goes
+            assert stage_scene.way(push) == goes
         for bet in page.stage.beat.bets:
             lay(bet.spots[0].key)
         rights = [bet["choices"][bet["right"]]["glyph"] for bet in page.stage.frame()["bets"]]
-        assert rights == list(others.values())[: len(rights)]
+        ways = list(others.values())[: len(rights)]
+        # A glyph is an arrow as it stands on the screen: into the room is down from the sky, and up from the earth.
+        turned = {"in": "out", "out": "in"} if page.stage.beat.id == "floor" else {"in": "in", "out": "out"}
+        assert rights == [turned[each] for each in ways]
 
 
 def test_a_belief_is_wrong_in_one_of_each_pair():
-    """Who goes by RH, or by warmth, loses one bet of the pair; and no rule of thumb wins all four."""
+    """Who goes by RH, or by warmth, loses one bet of each pair; and what is so is no belief."""
     won = {"rh": [], "warmth": []}
-    for room, others in list(PLAYED.values())[:2]:
+    for room, others in list(PLAYED.values())[:3]:
         for other, goes in others.items():
             won["rh"].append((goes == "in") == (other[1] > room[1]))
             won["warmth"].append((goes == "in") == (other[0] > room[0]))
-    assert won == {"rh": [False, True, True, False], "warmth": [True, False, False, True]}
-    for beat in (beats.FIRST, beats.HEAT):
+    pairs = {rule: list(zip(found[::2], found[1::2], strict=True)) for rule, found in won.items()}
+    assert all(sum(pair) == 1 for found in pairs.values() for pair in found), won
+    for beat in (beats.FIRST, beats.HEAT, beats.FLOOR):
         for bet in beat.bets:
             lessons_own = bet.name == LESSON
             for spot in bet.spots:
-                key = {"a": "in", "b": "out", "c": "none"}[spot.key] if lessons_own else spot.key
+                of_others = {"up": "in", "down": "out"}
+                key = (
+                    {"a": "in", "b": "out", "c": "none"}[spot.key] if lessons_own else of_others.get(spot.key, spot.key)
+                )
                 if spot.belief:
                     room, others = PLAYED[beat.id]
                     assert key != list(others.values())[spot.scene], "what is so is no belief"
@@ -238,7 +260,7 @@ def test_dots_are_the_flux_of_the_push(system, tmp_path):
     for state, scene in zip(page.stage.states, page.stage.live()["scenes"], strict=True):
         (flow,) = scene["flows"]
         ounces = 16 * ceiling_a_day(abs(state.push))
-        assert flow["rate"] == pytest.approx(beats.DOTS * ounces, rel=0.01)
+        assert flow["rate"] == pytest.approx(stage_scene.DOTS * ounces, rel=0.01)
         (_, _, start), (_, _, end) = flow["points"]
         assert (start < end) == (state.push > 0)
         arrow = next(mark for mark in scene["marks"] if mark["kind"] == "arrow")
@@ -250,7 +272,7 @@ def test_the_arrow_is_turned_with_one_slider(system, tmp_path):
     """It turns where the crawlspace has the vapor pressure of the room: far from the RH of the room."""
     page, _ = played(tmp_path, system)
     page.hear({"kind": "instructor", "value": True})
-    page.hear({"kind": "beat", "number": 2})
+    page.hear({"kind": "beat", "number": 3})
     turn = 100 * vapor(72, 45) / vapor(62, 100)
     assert turn == pytest.approx(64, abs=0.5)
     control = page.controls["RH_out"]
@@ -260,7 +282,7 @@ def test_the_arrow_is_turned_with_one_slider(system, tmp_path):
     for humidity in (100, 95, 75, 64, 62, 60, 45, 10):
         control.value = humidity
         live = page.stage.live()
-        way = beats.way(vapor(72, 45) - vapor(62, humidity))
+        way = stage_scene.way(vapor(72, 45) - vapor(62, humidity))
         assert way == ("none" if abs(humidity - turn) < 2.6 else "in" if humidity > turn else "out")
         covered = [mark for mark in live["scenes"][0]["marks"] if mark["look"] == "permeance"]
         assert bool(covered) == (humidity < 95), "a cover lies where the RH is lower than over bare earth"
@@ -286,7 +308,7 @@ def test_the_arrow_is_turned_with_one_slider(system, tmp_path):
 def test_the_push_in_the_picture_is_the_difference_of_its_columns(tmp_path):
     for system in ("us", "si"):
         page, lay = played(tmp_path, system)
-        for number in range(3):
+        for number in range(4):
             page.hear({"kind": "beat", "number": number})
             while page.stage.open_bet:
                 lay(page.stage.open_bet.spots[0].key)
@@ -301,7 +323,7 @@ def test_each_number_of_a_reply_is_in_the_picture(tmp_path):
     for system in ("us", "si"):
         page, _ = played(tmp_path, system)
         page.hear({"kind": "instructor", "value": True})
-        for number in (0, 1):
+        for number in (0, 1, 2):
             page.hear({"kind": "beat", "number": number})
             while page.stage.open_bet:
                 page.hear({"kind": "bet", "choice": 0})

@@ -9,8 +9,7 @@ from dryward.teaching.progress import Progress
 def open_page(id, folder, system="us"):
     """The free page of a lesson, as who has been there comes back to it, with settings of its own."""
     settings = Settings(Progress(folder))
-    if id != "start":
-        settings.predicted(id, lessons.lesson(id).prediction.right)
+    settings.predicted(id, lessons.lesson(id).prediction.right)
     return panels.page(id, unit_system=system, settings=settings)
 
 
@@ -79,6 +78,7 @@ def check_replies(page):
     """One right answer to each check, a reply to every wrong one."""
     found = replies(page)
     asked = len(page.questions.asked)
+    assert 3 <= asked <= 5
     assert sum(right for _, right, _ in found) == 2 * asked
     assert all(len(reply) > 15 for _, right, reply in found if not right)
     assert {number for number, *_ in found} == set(range(asked))

@@ -16,7 +16,7 @@ from dryward.teaching import lessons
 from dryward.teaching.beliefs import belief
 from turns import in_turn
 
-PLAYED = [id for id in lessons.pages() if lessons.module(id, "page").PAGE.play is not None]
+PLAYED = [id for id in (*lessons.pages(), "start") if lessons.module(id, "page").PAGE.play is not None]
 
 
 def to_beat(page, number):

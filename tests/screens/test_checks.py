@@ -5,7 +5,7 @@ import json
 import pytest
 from lesson_page import open_page
 
-from dryward import panels
+from dryward import panels, units
 from dryward.panels.learner import Leaving, Questions, Settings
 from dryward.teaching import beliefs, lessons, pathways
 from dryward.teaching.progress import Progress
@@ -104,7 +104,7 @@ def test_opened_again_it_asks_with_the_numbers_used_last(page, tmp_path):
     answer(page, 1, False)
     again = open_page(ID, tmp_path)
     assert again.questions.seed == page.questions.seed == 1
-    assert [card["chosen"] is None for card in again.widget.frame["questions"]] == [True, False, True]
+    assert [card["chosen"] is None for card in again.widget.frame["questions"]] == [True, False, True, True, True]
     again.hear({"kind": "new_questions"})
     assert again.questions.seed == 2
     assert answer(again, 1, False)["hint"], "new numbers are a new first try"
@@ -119,12 +119,14 @@ def test_what_no_kit_has_written_is_left_out():
 # --- do you still say so, and the way on --------------------------------------------------
 
 
-def test_beliefs_and_the_way_on_come_after_three_right_answers(page):
-    answer(page, 0, True), answer(page, 1, True)
+def test_beliefs_and_the_way_on_come_after_the_last_right_answer(page):
+    last = len(page.questions.asked) - 1
+    for number in range(last):
+        answer(page, number, True)
     assert (page.widget.frame["still"], page.widget.frame["on"]) == ([], {})
     page.hear({"kind": "still", "belief": "rh-drives-vapor", "holds": True})
     assert "did not understand" in page.trouble
-    answer(page, 2, True)
+    answer(page, last, True)
     claims = [each["claim"] for each in page.widget.frame["still"]]
     assert claims == [beliefs.belief(id).claim for id in page.lesson.beliefs]
     assert all(each["still"] is None and each["reply"] == "" for each in page.widget.frame["still"])
@@ -232,3 +234,26 @@ def test_a_class_and_a_lesson_without_replies_hear_the_one_text(page, tmp_path):
     july.hear({"kind": "predict", "choice": 0})
     july.hear({"kind": "reveal"})
     assert july.widget.frame["prediction"]["reply"] == july.lesson.prediction.reveal
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+@pytest.mark.parametrize("id", [each.id for each in lessons.lessons() if each.sets])
+def test_the_way_back_sets_the_picture_as_its_words_say(id, system, tmp_path):
+    """All that the words name, and nothing else; a belief that sets nothing is refused and moves nothing."""
+    page = open_page(id, tmp_path, system)
+    asked = lessons.read(lessons.lesson(id).folder)
+    for belief, values in asked.sets:
+        for control in page.controls.values():
+            control.put(control.options[-1] if control.options else control.max)
+        page.hear({"kind": "set_out", "belief": belief})
+        for name, control in page.controls.items():
+            set_to = values.get(name, control.start)
+            if isinstance(set_to, str) and not control.options:
+                assert set_to in dict(asked.still)[belief], "a number that the words do not name"
+                number, unit = set_to.split(" ")
+                assert control.si == pytest.approx(units.to_si(float(number), unit), rel=1e-6, abs=1e-9)
+            else:
+                assert control.value == set_to
+    before = vars(page.at)
+    page.hear({"kind": "set_out", "belief": "meter-reads-true"})
+    assert vars(page.at) == before

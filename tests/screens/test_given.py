@@ -2,7 +2,8 @@
 
 import ast
 import dataclasses
-import importlib
+import importlib.util
+import itertools
 from functools import cache
 from types import SimpleNamespace
 
@@ -29,6 +30,9 @@ WRITTEN = {
     ("winter-house", "EDGE"): "R-1.5",
     ("winter-house", "GLASS"): "R-3",
     ("vent-space", "RAFTER"): "16.4 ft",
+    ("vent-space", "SPACING"): "one bay 16 in. wide",
+    ("vent-space", "FAN"): "80 cfm",
+    ("vent-space", "SHOWER"): "20 minutes",
     ("clear-night", "HOURS"): "12 hours",
     ("the-hole-and-the-ceiling", "WINTER"): "150 days",
 }
@@ -36,14 +40,13 @@ WRITTEN = {
 LEFT_OUT = {
     "HOUR": "a unit",
     "HOURS": "of a whole year",
-    "WIDE_OPEN": "the wet sheet that drying is asked of",
     "KEPT": "how many runs are remembered",
     "EVERY": "hours between points of the picture",
     "MOST_YEARS": "how long a run may take",
     "NORTH": "told in words: facing north",
     "UNDER": "an assumption of the method; the fold says it",
-    "BOARD": "R of each inch of a board whose R is a control",
-    "NOTHING": "below it a layer is not there",
+    "DEEP_FILL": "of an option, whose words say it",
+    "ALMOST_EMPTY": "from where the cavity is drawn with a batt in it",
     "TIGHT": "where a word of the film begins",
     "OPEN": "where a word of the film begins",
 }
@@ -63,7 +66,10 @@ def used(id):
     """Numbers and airs in capitals that the page's `compute` and what it calls in the page's module use."""
     name = f"dryward.course.{id.replace('-', '_')}.page"
     module, parts = importlib.import_module(name), {}
-    for node in tree(name).body:
+    # A page whose beats are played on the same day has that day in a module of its own.
+    day = f"{name.rpartition('.')[0]}.day"
+    names = [day, name] if importlib.util.find_spec(day) else [name]
+    for node in itertools.chain.from_iterable(tree(each).body for each in names):
         if isinstance(node, ast.ClassDef):
             parts |= {each.name: each for each in node.body if isinstance(each, ast.FunctionDef)} | {node.name: node}
         elif isinstance(node, ast.FunctionDef):

@@ -56,7 +56,7 @@ def test_every_lesson_opens_and_moves(server, screen, id):
 def test_from_the_first_page_along_a_way(server, screen):
     screen.goto(server.entry)
     assert screen.url == server.address  # the key does not stay in the address
-    screen.click("text=Half-day session")
+    screen.click("text=Four-hour day")
     screen.click("a:text('3. Which way vapor goes')")
     to_the_free_page(screen)  # the way on is there once the lesson was gone through
     screen.click("a:text('Next: 4. Temperature through the layers')")

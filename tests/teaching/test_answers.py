@@ -167,6 +167,7 @@ def test_logger_cause(draw):
     words = {
         "rain leak": "Rain gets in.",
         "air leak": "House air leaks in.",
+        "blocked vents": "Its vents do not work.",
         "built-in water": "Water was built into the wood.",
         "indoor humidity": "The house is too humid.",
     }

@@ -108,14 +108,15 @@ def test_the_handouts_fit_one_page():
 
 def test_pathways_add_up():
     half, course, alone = pathways.pathways()
-    assert half.minutes == 210
-    assert [each.minutes for each in course.sessions] == [120] * 8
+    assert half.minutes == 240
+    assert [each.minutes for each in course.sessions] == [120] * 9
     assert alone.minutes == sum(each.minutes for each in lessons.lessons()[1:])
     covered = [id for each in course.sessions for id in each.lessons]
     assert sorted(covered) == sorted(each.id for each in lessons.lessons())
     for way in (half, course, alone):
         for each in way.sessions:
             assert all(lessons.lesson(id) for id in each.lessons)
+            assert each.walked <= each.minutes, each.title
     with pytest.raises(UnknownName, match='There is no pathway "half-dya"; did you mean half-day'):
         pathways.pathway("half-dya")
 

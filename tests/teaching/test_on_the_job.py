@@ -93,12 +93,12 @@ def test_the_jars_of_colored_water_hold_a_tenth_of_the_winter():
     assert "half a cup for the ceiling with a {1 perm} film" in said
 
 
-def test_the_gaps_of_the_question_are_those_of_the_answer():
+def test_the_gaps_of_the_answer_are_that_of_the_question_and_twice_that():
     guess = lessons.lesson("vent-space").prediction
     for inches in (1, 2):
         carried = vent_space.power(inches, 20, vent_space.RAFTER, (20, 80))
         assert f"{words.number(carried, 'g/m2/day')} through a {inches} in. gap" in guess.reveal
-        assert f"{inches} in." in guess.prompt
+    assert "a gap of 1 in." in guess.prompt
 
 
 def test_cold_air_heated_is_not_the_warm_air_of_the_question():
@@ -122,8 +122,6 @@ def test_one_case_has_one_number_wherever_it_stands():
         (lambda: lessons.lesson("read-the-air").prediction.reveal, (30, 80)),
         (lambda: lessons.lesson("which-way-vapor-goes").prediction.reveal, (70, 35)),
         (lambda: lessons.lesson("which-way-vapor-goes").prediction.reveal, (20, 90)),
-        (lambda: lessons.lesson("your-readings").prediction.reveal, (21, 90)),
-        (lambda: words.shown(beliefs.belief("logger-90-means-wet").right), (21, 90)),
     ],
 )
 def test_mercury_is_turned_from_the_pressure_that_is_not_rounded(text, pressure):
@@ -328,7 +326,7 @@ def test_a_powered_fan_is_refused_for_its_own_reason():
     ("id", "key", "belief"),
     [
         ("open-out-tight-in", "a", "counts-only-what-comes"),
-        ("open-out-tight-in", "b", "two-barriers-twice-as-good"),
+        ("open-out-tight-in", "b", "counts-only-what-leaves"),
         ("the-film-that-changes", "d", "label-perm-is-the-perm"),
     ],
 )
@@ -341,7 +339,7 @@ def test_a_prediction_names_the_belief_that_fits(id, key, belief):
     [
         ("open-out-tight-in", 0, "10 times", "counts-only-what-comes", "What comes in is what you think of first."),
         ("open-out-tight-in", 0, "It gains less", "counts-only-what-leaves", "More ways out should mean less water."),
-        ("your-readings", 0, "Diffusion", "vapor-barrier-is-air-barrier", "The film is all that lies between"),
+        ("your-readings", 0, "Look for a gap", "vapor-barrier-is-air-barrier", "One sheet often does both jobs"),
         ("where-it-gets-wet", 2, "The plane in the fill", "dew-point-is-a-place", "You can draw the line"),
     ],
 )
@@ -355,7 +353,7 @@ def test_house_air_in_the_roof_is_not_a_house_that_breathes():
     for seed in SEEDS:
         for each in kinds.draw("logger-cause", seed).choices:
             if each.text == "House air leaks in.":
-                assert each.belief in ("", "one-path-does-it-all")
+                assert each.belief in ("", "usual-suspect")
 
 
 def test_every_slip_is_offered_by_some_question():
@@ -371,20 +369,20 @@ def test_every_slip_is_offered_by_some_question():
 
 
 def test_the_index_says_how_many_lessons_a_meeting_has():
-    counts = [sum(id != "start" for id in each.lessons) for each in pathways.pathway("eight-week").sessions]
-    assert (min(counts), max(counts)) == (1, 3)
+    counts = [sum(id != "start" for id in each.lessons) for each in pathways.pathway("nine-evenings").sessions]
+    assert (min(counts), max(counts)) == (1, 2)
     index = nbformat.read(LESSONS / "00-start.ipynb", as_version=4)
     said = "\n".join(cell.source for cell in index.cells)
-    assert "one to three lessons a week, mostly in order" in said
+    assert "one or two lessons an evening, mostly in order" in said
     assert "Falls from roofs and ladders kill." in said
 
 
 def test_a_pathway_is_given_in_hours_and_minutes():
     text = guide.pathways_page()
-    for time in ("In all 3 h 30 min.", "In all 16 hours in class and 6 hours at home."):
+    for time in ("In all 4 hours.", "In all 18 hours in class and 6 h 45 min at home."):
         assert time in text
-    assert "45 minutes of homework" in pathways.pathway("eight-week").who
-    assert pathways.pathway("eight-week").homework == 45
+    assert "45 minutes of homework" in pathways.pathway("nine-evenings").who
+    assert pathways.pathway("nine-evenings").homework == 45
 
 
 def test_the_dampest_house_is_looked_for():

@@ -229,6 +229,19 @@ def test_first_tries_are_kept_whatever_is_clicked_later(tmp_path):
     assert Progress(tmp_path).first_tries("winter-house") == ()
 
 
+def test_the_third_version_still_opens_on_its_course(tmp_path):
+    event = {
+        "id": "a",
+        "when": "2026-01-02T00:00:00+00:00",
+        "kind": "setting",
+        "name": "pathway",
+        "value": "eight-week",
+    }
+    (tmp_path / FILE).write_text(json.dumps({"format": "dryward progress", "version": 3, "events": [event]}))
+    found = Progress(tmp_path)
+    assert (found.setting("pathway"), found.trouble) == ("nine-evenings", "")
+
+
 def test_what_is_still_said_is_kept_and_the_last_word_counts(tmp_path):
     progress = Progress(tmp_path, Clock())
     progress.said_of("july", "barrier-always-inside", True)
@@ -333,3 +346,19 @@ def test_ids_and_keys_that_old_files_hold_stay():
     found = [{choice.key for choice in each.prediction.choices} for each in lessons.lessons()]
     assert all(set(old) <= now for old, now in zip(KEYS.split(), found, strict=False))
     assert "".join(each.prediction.right for each in lessons.lessons()).startswith(RIGHT)
+
+
+def test_what_was_bet_before_counts_once_and_only_where_it_was_wrong(tmp_path):
+    found = Progress(tmp_path)
+    found.predicted("where-it-gets-wet", "c")
+    found.predicted("where-it-gets-wet", "d")  # the second word is no first one
+    pair = ("one-check-decides",)
+    found.bet("where-it-gets-wet", "check-osb", "gone", True, "", pair)
+    found.bet("where-it-gets-wet", "check-closed", "stays", True, "one-check-decides", pair)
+    held = found.held_before("where-it-gets-wet")
+    assert held["no-drops-no-problem"]
+    assert not held["dew-point-is-a-place"]
+    assert not held["one-check-decides"], "of this roof it was so"
+    found.bet("where-it-gets-wet", "drops-milder", "dry", False, "no-drops-no-problem", ("no-drops-no-problem",))
+    assert Progress(tmp_path).held_before("where-it-gets-wet") == found.held_before("where-it-gets-wet") != {}
+    assert found.held_before("july") == {}

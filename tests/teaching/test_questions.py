@@ -107,9 +107,13 @@ def test_a_wrong_answer_may_have_a_reason_of_its_own():
     assert replies["A broken logger."].startswith("Why it looked right: Loggers do fail")
     assert "comes and goes with the sun" in replies["A broken logger."]
     replies = {each.text: each.reply for check in questions.checks("which-way-vapor-goes", 0) for each in check.choices}
-    told = replies["Neither way. Heat holds the damp down."]
-    assert told.startswith("Why it looked right: Warm air lies on top")
-    assert "so vapor pushes up" in told
+    assert "so vapor pushes up" in replies["Neither way. The warm air lies on top like a lid."]
+
+
+@pytest.mark.parametrize("id", [each.id for each in beliefs.beliefs() if each.asked])
+def test_the_question_that_a_belief_names_always_offers_it(id):
+    for seed in SEEDS:
+        assert id in {each.belief for each in kinds.draw(beliefs.belief(id).asked, seed).choices}, seed
 
 
 def all_checks():
@@ -120,8 +124,17 @@ def all_checks():
                 yield from questions.checks(id, seed, system)
 
 
+def all_questions():
+    """Those, and the kinds of the generator."""
+    yield from all_checks()
+    for kind in kinds.KINDS:
+        for system in ("us", "si"):
+            for seed in (None, 1, 2, 3, 4):
+                yield kinds.draw(kind, seed, system)
+
+
 def test_each_wrong_answer_has_a_reply_of_its_own():
-    for asked in all_checks():
+    for asked in all_questions():
         replies = [each.reply for each in asked.choices if not each.right]
         assert len(set(replies)) == len(replies), (asked.kind, asked.seed, replies)
 

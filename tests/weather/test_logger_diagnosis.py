@@ -15,6 +15,7 @@ from dryward.weather.loggers.comparison import hour_of_year
 NAMES = {
     "indoor-humidity": "indoor humidity",
     "air-leak": "air leak",
+    "blocked-vents": "blocked vents",
     "built-in-water": "built-in water",
     "rain-leak": "rain leak",
     "nothing": "outdoor air",
@@ -27,16 +28,56 @@ def readings_of(cause, tmp_path, place="cold"):
     return loggers.read(path)
 
 
-@pytest.mark.parametrize("cause", samples.CAUSES)
+@pytest.mark.parametrize("cause", [*samples.CAUSES, samples.FOG])
 def test_each_sample_file_names_its_cause(cause):
     with loggers.sample(f"cause-{cause}") as path:
         found = loggers.diagnose(loggers.read(path))
-    assert found.cause == NAMES[cause]
+    assert found.cause == {**NAMES, samples.FOG: "outdoor air"}[cause]
+
+
+def test_wood_alike_two_causes():
+    """A leak and a shut vent: the wood of both rises by the same, and no spell of rain wets it."""
+    leak, shut = (four_weeks_read(cause) for cause in ("air-leak", "blocked-vents"))
+    ends = [each["wood at the end against the start"] for each in (leak, shut)]
+    assert ends[0] == pytest.approx(ends[1], abs=0.3)
+    assert leak["wet spells that wet the wood"] == shut["wet spells that wet the wood"] == 0
+    assert leak["changes with the room"] > 0.8
+    assert shut["changes with the room"] < 0.2
+    assert leak["changes with outdoors"] > 0.5 > 0.3 > shut["changes with outdoors"]
+
+
+def four_weeks_read(cause):
+    with loggers.sample(f"cause-{cause}") as path:
+        return loggers.diagnose(loggers.read(path)).numbers
+
+
+@pytest.mark.parametrize("place", ["very-cold", "cold", "mixed-humid"])
+def test_a_strong_leak_in_the_cold_is_told_by_the_hours_that_are_not_full(place, tmp_path, monkeypatch):
+    """A roof full of vapor shows its temperature alone; such hours are left out, and that is said."""
+    strong = replace(samples.FAULTS["air-leak"], first_day=8, fresh_air=0.02, hole=6.0, outside=0.5)
+    monkeypatch.setitem(samples.FAULTS, "air-leak", strong)
+    monkeypatch.setattr(samples, "_HOLLOW", (0.12, 0.04))
+    found = loggers.diagnose(readings_of("air-leak", tmp_path, place))
+    assert found.numbers["share saturated"] > 0.3
+    assert found.cause == "air leak"
+    assert "full of vapor" in found.evidence[-1]
+
+
+def test_a_roof_too_full_of_vapor_to_tell_is_not_laid_to_its_vents(tmp_path, monkeypatch):
+    leak = replace(samples.FAULTS["air-leak"], first_day=8, fresh_air=0.02, outside=0.5)
+    monkeypatch.setitem(samples.FAULTS, "air-leak", leak)
+    monkeypatch.setattr(samples, "_HOLLOW", (0.05, 0.02))
+    found = loggers.diagnose(readings_of("air-leak", tmp_path))
+    assert found.numbers["share saturated"] > 0.7
+    assert found.numbers["changes with outdoors"] < 0.4
+    assert found.cause == "not clear"
 
 
 @pytest.mark.parametrize("place", demos())
 @pytest.mark.parametrize("cause", NAMES)
 def test_the_same_roof_in_another_climate_has_the_same_cause(cause, place, tmp_path):
+    if (cause, place) == ("blocked-vents", "hot-dry"):
+        pytest.skip("there the wood gives off more than seeps in")
     assert loggers.diagnose(readings_of(cause, tmp_path, place)).cause == NAMES[cause]
 
 

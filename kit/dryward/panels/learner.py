@@ -283,7 +283,8 @@ class Leaving:
                     if id in denied
                     else message("panels.belief-held", right=right)
                 )
-            shown.append({"id": id, "claim": claim, "still": still, "reply": reply})
+            sets = id in dict(self.lesson.sets)
+            shown.append({"id": id, "claim": claim, "still": still, "reply": reply, "sets": sets})
         return shown
 
     def way(self) -> dict[str, Any]:

@@ -196,6 +196,8 @@ class Page:
     slow: bool = False
     #: The beats before the free page, on a lesson that has them.
     play: Play | None = None
+    #: Whether its controls stand on the free page too.
+    benched: bool = True
     #: Choices that `task_values` answers for.
     task_choices: tuple[str, ...] = ()
 
@@ -676,6 +678,19 @@ class Page:
         Leaving(self.lesson, self.settings).say(belief, holds)
         self.send_frame()
 
+    def _on_set_out(self, belief: str) -> None:
+        """Put the controls as the words that deny a belief say; those it does not name at their start."""
+        asked = dict(self.lesson.sets).get(belief)
+        if asked is None or self.covered:
+            raise protocol.Malformed
+        for control in self.controls.values():
+            value = asked.get(control.name, control.start)
+            if isinstance(control, SliderControl) and isinstance(value, str):
+                value = control.read(value)
+            control.put(value)
+            self._errors.pop(control.name, None)
+        self.follow()
+
     def _on_new_questions(self) -> None:
         self.questions.renew(self.unit_system)
         self.send_frame()
@@ -774,7 +789,9 @@ class Page:
             "locked": self.locked,
             "reveal": self.prediction.reveal,
             "prediction": self.prediction.frame(settings["instructor"]),
-            "controls": [control.frame() for control in self.controls.values()],
+            "controls": [control.frame() for control in self.controls.values()]
+            if self.benched or self.stage.on
+            else [],
             "actions": [{"name": name, "words": text} for name, text in self.buttons],
             "pictures": []
             if self.stage.on

@@ -47,6 +47,7 @@ MESSAGES: dict[str, dict[str, tuple[type, ...]]] = {
     "answer": {"number": (int,), "choice": (int,)},
     "new_questions": {},
     "still": {"belief": (str,), "holds": (bool,)},  # do you still say so
+    "set_out": {"belief": (str,)},  # the picture as the words that deny it say
     "fold": {"key": (str,), "open": (bool,)},
     "system": {"value": (str,)},
     "projector": {"value": (bool,)},
@@ -119,6 +120,12 @@ TEXTS: dict[str, tuple[str, ...]] = {
     "hands-up": (),
     "hold-vapor": (),
     "read-aloud": (),
+    "film": (),
+    "film-play": (),
+    "film-stop": (),
+    "film-at": (),
+    "film-hint": (),
+    "film-two": ("month", "first", "one", "second", "two"),
 }
 
 
@@ -238,7 +245,7 @@ class Desk(TypedDict, total=False):
 
 
 _STATIC = files("dryward.panels") / "static"
-_SCRIPTS = ("parts.js", "controls.js", "desk.js", "checks.js", "stage.js", "page.js")
+_SCRIPTS = ("parts.js", "controls.js", "desk.js", "checks.js", "stage.js", "film.js", "page.js")
 
 
 def _text(name: str) -> str:

@@ -136,6 +136,8 @@ class Beat:
     stays: bool = True
     facts: Callable[[Page, States], Mapping[str, Any]] = _nothing
     beliefs: tuple[str, ...] = ()
+    #: What works its states out, a state a scene, where they are not the page's own.
+    states: Callable[[Page], States] | None = None
     #: Marks of one state in this beat alone, over those of the play.
     marks: Callable[[Page, Any], Mapping[str, Any]] | None = None
     #: What draws its scenes, where they are not those of the play.
@@ -159,6 +161,8 @@ class Play:
     given: Callable[[Page, Any], Mapping[str, Any]]
     shows: Callable[[Page, Any], Mapping[str, Any]]
     scale: Callable[[Page], str] = lambda page: ""
+    #: Whether who is here for the first time may go to the free page at once.
+    may_leave: bool = False
 
 
 @dataclass
@@ -224,6 +228,11 @@ class Stage:
         return self.at < len(self.beats)
 
     @property
+    def may_leave(self) -> bool:
+        """Whether the free page may be gone to at once."""
+        return self._back or bool(self.play and self.play.may_leave)
+
+    @property
     def beat(self) -> Beat:
         """The beat that is on."""
         return self.beats[self.at]
@@ -252,7 +261,8 @@ class Stage:
             protocol.place(number, self.beats)
         between = self.beats[self._begun : number]
         before = (bet.name in self._gone[beat.id].chosen for beat in between for bet in beat.bets)
-        if not (self._back or self.page.settings["instructor"] or all(before)):
+        leaves = self.may_leave and number == len(self.beats)
+        if not (leaves or self._back or self.page.settings["instructor"] or all(before)):
             raise PlainError(message("panels.first-the-bet"))
         if not self.on:  # back from the free page: every bet is open again
             self._gone = {beat.id: _Gone() for beat in self.beats}
@@ -335,14 +345,18 @@ class Stage:
         if not self.on:
             return
         beat = self.beat
-        self.states = tuple(
-            state if number == beat.own else self.page.compute(self._of_case(case))
-            for number, case in enumerate(beat.cases)
-        )
+        self.states = beat.states(self.page) if beat.states else self._of_page(state, beat)
         self.first = self.first or self.states
         self._facts = None
         reached = self.shown and (beat.aim is None or beat.aim(self.page, self.states))
         self.gone.done = reached or (beat.stays and self.gone.done)
+
+    def _of_page(self, state: Any, beat: Beat) -> States:
+        """The page's state in each case; its own stands already."""
+        return tuple(
+            state if number == beat.own else self.page.compute(self._of_case(case))
+            for number, case in enumerate(beat.cases)
+        )
 
     def _of_case(self, case: Mapping[str, Any]) -> SimpleNamespace:
         """The controls of the other scene: its case, and the control that moves both."""
@@ -393,8 +407,7 @@ class Stage:
         """What rarely changes: the words of the beat, its bets, its control; None where there is no play."""
         if self.play is None:
             return None
-        # Who was here before may go to the free page at any time.
-        shared: dict[str, Any] = {"at": self.at, "count": len(self.beats), "may_leave": self._back}
+        shared: dict[str, Any] = {"at": self.at, "count": len(self.beats), "may_leave": self.may_leave}
         if not self.on:
             return shared
         beat = self.beat

@@ -1,17 +1,17 @@
 """Which way a wet layer dries, and how fast."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
 from dryward import air
-from dryward.building import Assembly
+from dryward.building import Assembly, FixedMembrane, Layer
 from dryward.checks import Floats, Ints, OutOfRange, within
 from dryward.exhibit import Exhibit, one_line
 from dryward.language import called, message
 from dryward.physics.nodes import Nodes, nodes_of, settle, tight_line
-from dryward.units import show
+from dryward.units import show, to_si
 from dryward.weather import Air
 
 
@@ -109,6 +109,32 @@ def rates(assembly: Assembly, wet_layer: str, indoor: Air, outdoor: Air, relativ
         nodes, saturated, range(outer, len(saturated)), wetness * saturated[outer], outdoor.vapor_pressure
     )
     return Drying(inward, outward, float(0.5 * (temperature[inner] + temperature[outer])))
+
+
+#: Permeance of a sheet that is there only to be wet [kg/(s m2 Pa)].
+_WIDE_OPEN = to_si(10_000.0, "perm")
+
+
+def of_a_wet_face(assembly: Assembly, layer: str, indoor: Air, outdoor: Air, relative_humidity: float = 1.0) -> Drying:
+    """Drying of a wet inner face of a layer: through the layer one way, through what is before it the other.
+
+    The face stands at a relative humidity [-], of damp wood there, say.
+
+    Examples
+    --------
+    By hand: a sheet between two equal airs lets as much out each way as the other.
+
+    >>> from dryward.building import Assembly, Layer, Material
+    >>> from dryward.weather import Air
+    >>> board = Material("board", "board", 640, 1090, 0.16, 5e-11)
+    >>> wall = Assembly("wall", [Layer(board, 0.016, "in"), Layer(board, 0.016, "out")])
+    >>> round(of_a_wet_face(wall, "out", Air(20, 0.5), Air(20, 0.5)).share_outward, 2)
+    0.5
+    """
+    place = assembly.index(layer)
+    face = Layer(FixedMembrane(_WIDE_OPEN), None, "wet face")
+    wet = replace(assembly, layers=(*assembly.layers[:place], face, *assembly.layers[place:]))
+    return rates(wet, "wet face", indoor, outdoor, relative_humidity)
 
 
 def _leaving(nodes: Nodes, saturated: list[float], way: Sequence[int], start: float, end: float) -> float:

@@ -343,8 +343,14 @@ class Drawing:
         made: Artist
         if this.shape == "patch":
             made = Rectangle((x, y - high), long, 2 * high, facecolor="none", edgecolor=color, hatch=this.hatch)
+        elif marker == "bar":
+            place = (x + 0.3 * long, y - 1.4 * high)
+            made = Rectangle(place, 0.4 * long, 2.8 * high, facecolor=color, edgecolor="none")
         elif this.shape == "arrow" or marker == "arrow":
             made = Polygon(arrow(x, y, x + long, high * 1.1), closed=True, facecolor=color, edgecolor="none")
+        elif this.shape == "line" and marker:
+            spots: dict[str, Any] = {"marker": marker, "markevery": [1], "markersize": self.type.words * 0.6}
+            made = Line2D([x, x + long / 2, x + long], [y] * 3, **spots, **self.stroke(quantity))
         elif this.shape == "mark" or marker:
             size = self.type.words * 0.75
             made = Line2D(

@@ -167,10 +167,15 @@ def scattered(number: int) -> Point:
 
 
 def sky(scene: Scene, season: str) -> None:
-    """The sky of a season: "winter" with snow, "summer" with sun, "night" with a moon, "mild" with a cloud."""
+    """The sky of a season: "winter" with snow, "summer" with sun, "night" with a moon, "mild" with a cloud.
+
+    An "open" one is left to what moves behind the drawing.
+    """
     wide, high = scene.size
-    scene.shape_of([(0, 0), (wide, 0), (wide, high), (0, high)], f"sky-{season}")
     scene.axes["sky"] = Axes((0.0, 0.0), (wide, 0.0), (0.0, high))
+    if season == "open":
+        return
+    scene.shape_of([(0, 0), (wide, 0), (wide, high), (0, high)], f"sky-{season}")
     x, y = wide * 0.1, high * 0.13
     if season == "summer":
         _sun(scene, (x, y))
@@ -198,6 +203,24 @@ def _flake(scene: Scene, middle: Point) -> None:
     for k in range(3):
         c, s = 6 * math.cos(k * math.pi / 3), 6 * math.sin(k * math.pi / 3)
         scene.line([(x - c, y - s), (x + c, y + s)], "flake")
+
+
+def snow(scene: Scene, left: float, right: float, top: float, foot: float) -> None:
+    """Snow that lies on the ground, in soft waves."""
+    wave = (right - left) / 3
+    scene.path(
+        f"M{left:.1f} {top:.1f}" + f"q{wave / 2:.1f} -14 {wave:.1f} 0" * 3 + f"V{foot:.1f}H{left:.1f}Z",
+        "snow",
+    )
+
+
+def fir(scene: Scene, foot: Point, high: float) -> None:
+    """A fir in the yard, in lines."""
+    x, y = foot
+    scene.line([(x, y), (x, y - 0.2 * high)], "person")
+    for k, (low, tip) in enumerate(((0.14, 0.52), (0.38, 0.78), (0.62, 1.0))):
+        half = (0.27 - 0.065 * k) * high
+        scene.shape_of([(x - half, y - low * high), (x, y - tip * high), (x + half, y - low * high)], "fir")
 
 
 # --- the house ------------------------------------------------------------------------
@@ -359,6 +382,34 @@ def air_conditioner(scene: Scene, corner: Point, wide: float) -> None:
         scene.path(f"M{start:.1f} {y + 1.25 * high:.1f}q{bow:.1f} {bow:.1f} 0 {2 * bow:.1f}t0 {2 * bow:.1f}", "breath")
 
 
+def thermometer(scene: Scene, foot: Point, top: float, half: float) -> None:
+    """An empty thermometer, so wide to each side: its scale begins at `foot` and ends at the height `top`."""
+    x, y = foot
+    scene.path(
+        f"M{x - half:.1f} {y:.1f}V{top:.1f}a{half} {half} 0 0 1 {2 * half} 0V{y:.1f}"
+        f"a{1.5 * half:.1f} {1.5 * half:.1f} 0 1 1 {-2 * half} 0Z",
+        "tube",
+    )
+    scene.circle((x, y + 1.1 * half), 0.95 * half, "bulb")
+
+
+def cable(scene: Scene, middle: Point, radius: float) -> None:
+    """A cable cut across: its sheath, and three wires in it."""
+    x, y = middle
+    scene.circle(middle, radius, "sheath")
+    for k in range(3):
+        angle = (0.5 + 4 * k / 3) * math.pi / 2
+        at = x + 0.48 * radius * math.cos(angle), y + 0.48 * radius * math.sin(angle)
+        scene.circle(at, 0.3 * radius, "wire")
+
+
+def goes_on(scene: Scene, head: Point, foot: float) -> None:
+    """The line with a kink at which a thing is cut off that goes on."""
+    x, y = head
+    third = (foot - y) / 3
+    scene.path(f"M{x:.1f} {y:.1f}v{third:.1f}l-8 7l16 8l-8 7V{foot:.1f}", "thin")
+
+
 def through(assembly: Assembly, depth: float) -> float:
     """A depth from the room's face [m] as the share of the way through."""
     return depth / sum(layer.drawn_thickness for layer in assembly.layers)
@@ -470,9 +521,11 @@ def flow(rate: float, *places: Place, spread: float = 0.0, look: str = "vapor pr
 
 
 def together(parts: Iterable[Mapping[str, Any]]) -> dict[str, Any]:
-    """The marks, tags and flows of several parts, in their order."""
+    """The marks, tags and flows of several parts, in their order; a film where one of them has it."""
     found = list(parts)
-    return {name: [each for part in found for each in part.get(name, ())] for name in ("marks", "tags", "flows")}
+    films = [part["film"] for part in found if "film" in part]
+    drawn = {name: [each for part in found for each in part.get(name, ())] for name in ("marks", "tags", "flows")}
+    return {**drawn, "film": films[0]} if films else drawn
 
 
 def _look(name: str) -> str:

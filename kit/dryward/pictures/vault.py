@@ -40,14 +40,39 @@ def season(temperature: float) -> str:
 
 
 def draw(scene: Scene, assembly: Assembly, season: str, at: str = "outer layer") -> None:
-    """The vault in a season, with a lens on the inner face of a layer."""
+    """The vault in a season, with a lens on the inner face of a layer; without one where no layer is named."""
     scenery.vault(scene, assembly, season, person_at=_PERSON[scene.shape])
+    if not at:
+        return
     found = scenery.layers_through(assembly)
     number = next(k for k, (layer, *_) in enumerate(found) if layer.name == at)
     kinds = [scenery.membrane_kind(layer) if kind == "membrane" else kind for layer, kind, *_ in found]
     bands = [(kinds[k], share) for k, share in ((number - 1, 1.3), (number, 0.55), (number + 1, 0.8))]
     middle, radius = _LENSES[scene.shape]
     scenery.lens(scene, "lens", middle, radius, ("slope", 0.86, found[number][2]), bands)
+
+
+def small(scene: Scene, assembly: Assembly, season: str, box: tuple[float, float, float, float]) -> None:
+    """The slope of a vault in a box (left, top, right, bottom) of another scene, between the sky and the room.
+
+    Axes: "slope" as that of the whole vault, "room" and "sky" for the words of the two airs.
+    """
+    left, top, right, bottom = box
+    wide, high = right - left, bottom - top
+    scene.shape_of([(left, top), (right, top), (right, bottom), (left, bottom)], f"sky-{season}")
+    low, ridge = (left + 0.16 * wide, top + 0.76 * high), (right, top + 0.5 * high)
+    run, rise = ridge[0] - low[0], ridge[1] - low[1]
+    thick = 0.34 * high
+    lean = thick * rise / (run**2 + rise**2) ** 0.5, -thick * run / (run**2 + rise**2) ** 0.5
+    scene.shape_of([low, ridge, (right, bottom), (low[0], bottom)], "room")
+    scene.shape_of([(low[0] - 12, bottom), (low[0], bottom), low, (low[0] - 12, low[1] + 5)], "wall")
+    # It ends at the box, not at a ridge.
+    axes = scenery.Axes(low, (run + lean[0] * -1, rise * (run - lean[0]) / run), lean)
+    scenery.stack(scene, "slope", axes, assembly)
+    scene.line([axes.at(0, 0), axes.at(0, 1)], "eave")
+    scene.line([axes.at(-0.03, 1), axes.at(1, 1)], "roofing")
+    scene.box("room", low[0], low[1], right, bottom)
+    scene.axes["sky"] = scenery.Axes((left, top), (wide, 0.0), (0.0, high))
 
 
 #: Where the face that a lens of `draw` looks at stands in it, across.
@@ -90,18 +115,25 @@ def dew_line(profile: Profile, assembly: Assembly) -> dict[str, Any]:
     }
 
 
-def water(profile: Profile, assembly: Assembly, system: str, lens: bool = True) -> dict[str, Any]:
-    """Drops or frost at every wet plane, and how much gathers at the worst, in words and in a lens on it."""
+def water(
+    profile: Profile, assembly: Assembly, system: str, lens: bool = True, in_all: bool = False, before: float = 0.0
+) -> dict[str, Any]:
+    """Drops or frost at every wet plane, and how much gathers at the worst, or in all, in words and in a lens on it.
+
+    The drops stand `before` their planes, toward the room, where something else hangs on these.
+    """
     marks, tags = [], []
     worst = max(profile.wet_planes, key=lambda plane: plane.rate, default=None)
     for plane in profile.wet_planes:
         d, amount = through(assembly, float(plane.depth)), much(plane)
         frost = bool(plane.temperature < 0)
-        marks.append(scenery.drops(("slope", 0.03, d), ("slope", 0.97, d), amount, frost))
+        marks.append(scenery.drops(("slope", 0.03, d - before), ("slope", 0.97, d - before), amount, frost))
         if plane is worst:
             if lens:
                 marks.append(scenery.drops(("lens", 0.08, LENS_FACE), ("lens", 0.92, LENS_FACE), amount, frost))
-            text = message("pictures.gathers-here", frost=frost, amount=a_day(plane.rate, system))
+            text = message(
+                "pictures.gathers-here", frost=frost, amount=a_day(profile.gain if in_all else plane.rate, system)
+            )
             tags.append(scenery.tag(text, ("slope", 0.45, 1.0), "wet", "over", minor=True))
     return {"marks": marks, "tags": tags}
 

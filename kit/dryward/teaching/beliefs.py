@@ -32,6 +32,15 @@ class Belief:
     grain: str = ""
     #: The kind of question that always offers it as a wrong answer: of `kinds`, or ``lesson/check``.
     asked: str = ""
+    #: Where two cases that look alike to who holds it come out opposite: the lesson, and which of its steps.
+    lesson: str = ""
+    step: int = 0
+    #: By what it is broken there, with the numbers.
+    broken: str = ""
+    #: What was changed in the lessons after they were read as by one who wants to keep it.
+    changed: str = ""
+    #: What a stubborn holder can still say.
+    survives: str = ""
     #: Where the belief or the correction was read, and how.
     source: str = ""
 

@@ -88,12 +88,12 @@ def pathways_page() -> str:
     titles = {each.id: f"{each.number:02d} {each.title}" for each in lessons.lessons()}
     lines = [f"# {message('teaching.pathways')}", "", message("teaching.pathways-intro"), ""]
     for way in pathways():
-        lines += [f"## {way.title}", "", _way(way), "", message("teaching.pathway-table"), "|---|---|---|---|"]
+        lines += [f"## {way.title}", "", _way(way), "", message("teaching.pathway-table"), "|---|---|---|---|---|"]
         start = 0
         for each in way.sessions:
             taken = listing([titles[id] for id in each.lessons]) or message("teaching.no-lesson")
             clock = f"{start // 60}:{start % 60:02d}" if way.id == "half-day" else ""
-            lines.append(f"| {clock} | {each.minutes} | {each.title} | {taken} |")
+            lines.append(f"| {clock} | {each.minutes} | {each.title} | {taken} | {each.walked or ''} |")
             start += each.minutes
         lines.append("")
     lines += [*_head("short-of-time"), message("teaching.short-of-time-cut"), ""]
@@ -153,11 +153,32 @@ def _counts(question: Question) -> list[str]:
     return found
 
 
+def _broken() -> list[beliefs.Belief]:
+    return [each for each in beliefs.beliefs() if each.broken]
+
+
+def beliefs_page() -> str:
+    """Where each belief is broken, by what, and what is left of it, as Markdown."""
+    lines = [f"# {message('teaching.beliefs')}", "", message("teaching.beliefs-intro"), ""]
+    lines += [message("teaching.beliefs-board"), "", message("teaching.beliefs-table"), "|---|---|---|"]
+    for each in _broken():
+        place = message("teaching.beliefs-place", number=lessons.lesson(each.lesson).number, step=each.step)
+        broken = words.shown(each.broken)
+        lines.append(message("teaching.beliefs-row", claim=each.claim, place=place, broken=broken))
+    lines += ["", *_head("beliefs-one-by-one")]
+    for each in _broken():
+        lines += [f"### {each.number}. {each.claim}", ""]
+        told = {"changed": each.changed, "survives": each.survives, "kind": each.asked}
+        lines += _list(words.shown(message(f"teaching.beliefs-{name}", text=text)) for name, text in told.items())
+    return "\n".join(lines)
+
+
 def pages() -> dict[str, str]:
     """All pages that are made, by their place in ``lessons/guide``."""
     made = {
         "glossary.md": words.glossary_page(),
         "pathways.md": pathways_page(),
+        "beliefs.md": beliefs_page(),
         "quiz.md": quiz_page(),
         "handouts/predictions.md": predictions_page(),
     }

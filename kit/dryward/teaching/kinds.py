@@ -157,7 +157,7 @@ def direction(draw: Draw) -> Question | None:
         ),
         message("kinds.direction-by-pressure", out=out),
         (message(f"kinds.direction-by-{trap}", out=not out), belief),
-        (message("kinds.direction-neither"), "rh-alone"),
+        (message("kinds.direction-neither"), "rules-cancel"),
         must=True,
     )
 
@@ -225,8 +225,13 @@ def series_perms(draw: Draw) -> Question | None:
         0.03 * found,
         (sum(perms), "adds-perms"),
         (average(draw, *perms), "averages-layers"),
+        (max(perms), "most-open-rules", message("kinds.series-perms-open", found=say(found, "perm"))),
         (min(perms), "tightest-is-all"),
     )
+
+
+#: What a class is to its message.
+_CLASS_KEYS = {"class I": "one", "class II": "two", "class III": "three", "no retarder": "none"}
 
 
 def retarder_class(draw: Draw) -> Question | None:
@@ -240,7 +245,15 @@ def retarder_class(draw: Draw) -> Question | None:
     return draw.words(
         message("kinds.retarder-class", perms=say(perms, "perm")),
         message("kinds.it-is-class", kind=called(found)),
-        *((message("kinds.it-is-class", kind=called(name)), "class-limits-mixed") for name in names if name != found),
+        *(
+            (
+                message("kinds.it-is-class", kind=called(name)),
+                "class-limits-mixed",
+                message("kinds.not-that-class", perms=say(perms, "perm"), of=_CLASS_KEYS[name], limits=draw.why),
+            )
+            for name in names
+            if name != found
+        ),
     )
 
 
@@ -260,7 +273,7 @@ def line_or_water(draw: Draw) -> Question | None:
     there, nowhere = message("kinds.water-at-the-outer-layer"), message("kinds.water-nowhere")
     if water:
         draw.because(message("kinds.water-why", water=say(water, "g/m2/day")))
-        wrong = (nowhere, "no-drops-no-problem")
+        wrong = (nowhere, "film-stops-it-all")
     else:
         draw.because(message("kinds.no-water-why", humid=units.number(humid, 0), damp=damp_all_the_same(*case)))
         wrong = (there, "cold-face-always-wet")
@@ -314,13 +327,13 @@ def film_state(draw: Draw) -> Question | None:
         (0.5 * (dry + wet), "middle-of-the-curve"),
         (
             dry,
-            "film-knows-the-season",
-            message("kinds.film-state-season", mean=units.written(mean, "g"), found=say(found, "perm")),
+            "reads-one-end",
+            message("kinds.film-state-dry-end", low=units.number(low, 0), why=draw.why),
         ),
         (
             wet,
-            "film-knows-the-season",
-            message("kinds.film-state-season", mean=units.written(mean, "g"), found=say(found, "perm")),
+            "reads-one-end",
+            message("kinds.film-state-damp-end", high=units.number(high, 0), why=draw.why),
         ),
         must=True,
     )
@@ -349,7 +362,7 @@ def summer_face(draw: Draw) -> Question | None:
         wrong: tuple[str, ...] = (
             message("kinds.no-face-inside"),
             "barrier-always-inside",
-            message("kinds.summer-face-july"),
+            message("kinds.summer-face-july", water=say(water, "g/m2/day")),
         )
     else:
         draw.because(message("kinds.summer-face-dry-why", humid=units.number(back, 0), damp=damp_all_the_same(*case)))
@@ -422,8 +435,8 @@ def leak_or_diffusion(draw: Draw) -> Question | None:
         (part(share * leak.carried), "forgets-saturation", message("kinds.leak-below-saturation", why=draw.why)),
         (
             0.0,
-            "house-leaks-in-everywhere",
-            message("kinds.leak-push-outward", push=units.written(push, "g"), why=draw.why),
+            "vapor-alone",
+            message("kinds.leak-takes-vapor-along", push=units.written(push, "g"), why=draw.why),
         ),
         tail=message("kinds.tail-percent"),
         must=True,
@@ -488,8 +501,12 @@ def vent_power(draw: Draw) -> Question | None:
         "g/m2/day",
         0.15 * found,
         (full, "starts-with-dry-air"),
-        (2 * full, "more-vents-always-help", message("kinds.vent-power-weather", found=say(found, "g/m2/day"))),
-        (0.0, "winter-fog-is-wet-air", message("kinds.vent-power-not-full", rh=rh, found=say(found, "g/m2/day"))),
+        (
+            full * rh / 100,
+            "rh-is-what-it-takes",
+            message("kinds.vent-power-share", rh=rh, found=say(found, "g/m2/day")),
+        ),
+        (0.0, "nearly-full-is-full", message("kinds.vent-power-not-full", rh=rh, found=say(found, "g/m2/day"))),
     )
 
 
@@ -567,15 +584,17 @@ def storage(draw: Draw) -> Question | None:
         0.1 * found,
         (grams((end - start) / 100, thickness * 1000), "forgets-density"),
         (wet, "percent-of-wet-weight"),
-        (grams(end / 100), "months-stand-alone", message("kinds.storage-start", change=end - start)),
+        (grams(end / 100), "starts-bone-dry", message("kinds.storage-start", change=end - start)),
     )
 
 
+#: Each cause, and what it is in the names of messages and samples.
 _CAUSES = {
-    "rain leak": ("rain-leak", "wet-roof-needs-vents"),
-    "air leak": ("air-leak", "one-path-does-it-all"),
-    "built-in water": ("built-in-water", "trust-the-trend-later"),
-    "indoor humidity": ("indoor-humidity", "treats-the-sign"),
+    "blocked vents": "blocked-vents",
+    "air leak": "air-leak",
+    "rain leak": "rain-leak",
+    "built-in water": "built-in-water",
+    "indoor humidity": "indoor-humidity",
 }
 
 
@@ -598,7 +617,7 @@ def logger_cause(draw: Draw) -> Question | None:
     """The cause behind three weeks of readings."""
     cause = draw.pick("air leak", tuple(_CAUSES))
     first = draw.pick(0, range(0, 168, 12))
-    whole = _readings(_CAUSES[cause][0])
+    whole = _readings(_CAUSES[cause])
     part = replace(whole, records=tuple(_part(each, first, first + 504) for each in whole.records))
     found = loggers.diagnose(part)
     if found.cause != cause or not found.numbers["wet spells"] >= 1:  # without a spell of rain no share of them
@@ -614,23 +633,29 @@ def logger_cause(draw: Draw) -> Question | None:
     evidence = units.read_in(found.evidence[0], draw.unit_system)
     draw.because(evidence)
     spells, share = n["wet spells"], n["wet spells that wet the wood"]
+    seen = {
+        "above_out": share_of("share above outdoors"),
+        "above_both": share_of("share above both"),
+        "room": units.number(n["changes with the room"], 2),
+        "outdoors": units.number(n["changes with outdoors"], 2),
+        "warmth": units.number(n["changes with the sun"], 2),
+        "excess": say(n["room above outdoors"], "Pa"),
+        "wetter": round(spells * share),
+        "spells": round(spells),
+        "points": units.number(abs(change), 1),
+        "drier": change < 0,
+    }
     return draw.words(
-        message(
-            "kinds.logger-cause",
-            above_out=share_of("share above outdoors"),
-            above_both=share_of("share above both"),
-            room=units.number(n["changes with the room"], 2),
-            warmth=units.number(n["changes with the sun"], 2),
-            excess=say(n["room above outdoors"], "Pa"),
-            wetter=round(spells * share),
-            spells=round(spells),
-            points=units.number(abs(change), 1),
-            drier=change < 0,
-        ),
-        message(f"kinds.cause-{_CAUSES[cause][0]}"),
+        message("kinds.logger-cause", **seen),
+        message(f"kinds.cause-{_CAUSES[cause]}"),
         *(
-            (message(f"kinds.cause-{sample}"), belief, message("kinds.logger-otherwise", evidence=evidence))
-            for sample, belief in (_CAUSES[other] for other in _CAUSES if other != cause)
+            (
+                message(f"kinds.cause-{other}"),
+                "wet-roof-needs-vents" if other == "blocked-vents" else "usual-suspect",
+                message(f"kinds.not-{other}", evidence=evidence, **seen),
+                message(f"kinds.suspect-{other}"),
+            )
+            for other in [each for each in _CAUSES.values() if each != _CAUSES[cause]][:3]
         ),
     )
 

@@ -161,6 +161,8 @@ class Lesson:
     tasks: tuple[tuple[str, str], ...] = ()
     #: Belief -> what on this page denies it, for whom still holds it at the end.
     still: tuple[tuple[str, str], ...] = ()
+    #: Belief -> the controls that stand as `still` says, by name: a number with its unit, or the id of an option.
+    sets: tuple[tuple[str, dict[str, str]], ...] = ()
 
     @property
     def id(self) -> str:
@@ -204,7 +206,7 @@ def read(folder: Path) -> Lesson:
     row["prediction"] = build(Prediction, guess, name)
     row["worked"] = build(Worked, {key: text.strip("\n") for key, text in row["worked"].items()}, name)
     row["passages"] = [build(Passage, each, name) for each in row.get("passages", ())]
-    for key in ("sessions", "tasks", "still"):
+    for key in ("sessions", "tasks", "still", "sets"):
         row[key] = list(row.get(key, {}).items())
     if "notes" in row:
         row["notes"] = build(Notes, row["notes"], name)
@@ -260,7 +262,7 @@ def _checked(lesson: Lesson, name: str) -> None:
         lesson.prediction.choice(lesson.prediction.right)
         for each in (*lesson.beliefs, *(each.belief for each in lesson.prediction.choices if each.belief)):
             belief(each)
-        for each, _ in lesson.still:
+        for each, _ in (*lesson.still, *lesson.sets):
             if each not in lesson.beliefs:
                 raise UnknownName("belief", each, lesson.beliefs)
         for each in lesson.cautions:

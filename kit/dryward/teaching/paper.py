@@ -10,17 +10,19 @@ from typing import TYPE_CHECKING
 from zlib import crc32
 
 from dryward import language, units
-from dryward.checks import OutOfRange
+from dryward.checks import OutOfRange, UnknownName
 from dryward.language import message
-from dryward.teaching.beliefs import belief
+from dryward.teaching.beliefs import belief, beliefs
 from dryward.teaching.kinds import KINDS, draw
 from dryward.teaching.questions import Question
 
 if TYPE_CHECKING:
     from jinja2 import Template
 
-#: The six items of the exit quiz of a half-day session.
+#: The six items of the exit quiz of a four-hour day.
 EXIT = ("direction", "line-or-water", "film-state", "leak-or-diffusion", "vent-power", "air-changes")
+#: What a quiz may ask: one of each kind, the exit quiz, or one question for each belief.
+SETS = ("kinds", "exit", "beliefs")
 PASS = 0.8
 LETTERS = "ABCDEF"
 
@@ -89,6 +91,18 @@ def paper(
         raise OutOfRange(message("teaching.quiz-no-seed"))
     title = message("teaching.quiz-title") if title is None else title
     return Paper(title, seed, unit_system, tuple(draw(kind, seed, unit_system) for kind in chosen))
+
+
+def asks(name: str) -> tuple[str, ...]:
+    """The kinds of question of one of the `SETS`.
+
+    >>> asks("exit") == EXIT
+    True
+    """
+    if name not in SETS:
+        raise UnknownName("quiz", name, SETS)
+    asked = tuple(dict.fromkeys(each.asked for each in beliefs() if each.asked))
+    return {"kinds": tuple(KINDS), "exit": EXIT, "beliefs": asked}[name]
 
 
 def passed(quiz: Paper, letters: Sequence[str]) -> tuple[bool, int, int]:

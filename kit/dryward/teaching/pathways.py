@@ -1,4 +1,4 @@
-"""Ways through the lessons: a half day, eight weeks, or alone, and the pre-test that tells whom which to skip."""
+"""Ways through the lessons: a day of four hours, nine evenings, or alone; and the pre-test for who may skip."""
 
 from __future__ import annotations
 
@@ -25,6 +25,11 @@ class Session:
     lessons: tuple[str, ...] = ()
     #: What a lesson names to be taken in it; empty where no lesson is.
     id: str = ""
+
+    @property
+    def walked(self) -> int:
+        """Minutes of its lessons on the screen, as one learner walks them; the rest is for talk and props."""
+        return sum(lessons.lesson(each).minutes for each in self.lessons)
 
 
 @dataclass(frozen=True)

@@ -33,7 +33,7 @@ SETTINGS = {
     "type_size": (16, (12, 40)),
     "projector": (False, (True, False)),
     "instructor": (False, (True, False)),
-    "pathway": ("self-study", ("half-day", "eight-week", "self-study")),
+    "pathway": ("self-study", ("half-day", "nine-evenings", "self-study")),
 }
 #: How long a window waits for another that writes [s]: a learner's answer is worth more than a moment.
 _PATIENCE = 20.0
@@ -170,7 +170,8 @@ class Progress:
         first: dict[str, Event] = {}
         for each in self.events("bet", lesson):
             first.setdefault(each["bet"], each)
-        told = [(each.get("belief"), each.get("offers")) for each in first.values()]
+        # In one of a pair what the holder says is so.
+        told = [("" if each["right"] else each.get("belief"), each.get("offers")) for each in first.values()]
         if predicted := self.events("prediction", lesson):
             asked = lessons.lesson(lesson).prediction
             chosen = {each.key: each.belief for each in asked.choices}.get(predicted[0]["choice"])
@@ -349,4 +350,15 @@ def _from_2(body: dict[str, Any]) -> dict[str, Any]:
     return body
 
 
-FORMAT = Format("dryward progress", 3, {1: _from_1, 2: _from_2})
+def _from_3(body: dict[str, Any]) -> dict[str, Any]:
+    """The course of version 3 had eight weeks; it has nine evenings now."""
+
+    def moved(each: Any) -> Any:
+        old = isinstance(each, dict) and (each.get("name"), each.get("value")) == ("pathway", "eight-week")
+        return {**each, "value": "nine-evenings"} if old else each
+
+    events = body.get("events")
+    return {**body, "events": [moved(each) for each in events]} if isinstance(events, list) else body
+
+
+FORMAT = Format("dryward progress", 4, {1: _from_1, 2: _from_2, 3: _from_3})

@@ -117,15 +117,6 @@ def damp_all_the_same(assembly: Assembly, indoor: Side, outdoor: Side) -> str:
     return f" {message('vault.damp-all-the-same', why=why)}" if why else ""
 
 
-def line_inches(assembly: Assembly, indoor: Side, outdoor: Side) -> float | None:
-    """How far into the fill the dew-point line lies."""
-    depth = state(assembly, indoor, outdoor).dew_point_depth
-    if depth is None:
-        return None
-    start = sum(each.thickness or 0.0 for each in assembly.layers[: assembly.index(FILL)])
-    return from_si(depth - start, "in")
-
-
 def face(assembly: Assembly, indoor: Side, outdoor: Side, layer: str = OUTER, side: int = 0) -> tuple[float, float]:
     """Temperature and RH at one face of one layer."""
     found = state(assembly, indoor, outdoor)

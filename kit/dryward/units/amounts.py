@@ -106,15 +106,21 @@ def a_winter(flux: float, unit_system: str) -> str:
     >>> print(a_winter(0.02e-3 / DAY, "si"))
     300 mL on 100 m² of roof in a winter of 150 such days
     """
-    many = buckets(flux, unit_system)
-    if many < 0.5:
-        amount = water(many * BUCKET[unit_system], unit_system)
-    else:
-        text = _two(many)
-        amount = message(
-            "units.buckets", number=text, one=text == _two(1.0), size=water(BUCKET[unit_system], unit_system)
-        )
+    amount = in_buckets(a_day(flux, unit_system) * WINTER, unit_system)
     return message("units.in-a-winter", water=amount, area=roof_area(unit_system), days=WINTER)
+
+
+def in_buckets(volume: float, unit_system: str) -> str:
+    """A volume of water [m3] in buckets, from half of one on.
+
+    >>> print(in_buckets(0.0379, "us"), in_buckets(0.003, "si"), sep=", ")
+    2 buckets of 5 gallons, 3 L
+    """
+    many = volume / BUCKET[unit_system]
+    if many < 0.5:
+        return water(volume, unit_system)
+    text = _two(many)
+    return message("units.buckets", number=text, one=text == _two(1.0), size=water(BUCKET[unit_system], unit_system))
 
 
 def wood_points(mass_per_area: float, thickness: float, density: float) -> float:

@@ -50,11 +50,10 @@ why-late-why = { $rate } over { $weeks } more weeks add { $points } MC to { $boa
 why-late-ask = In a run the sheathing is wettest { $weeks } weeks after the coldest day. In those weeks { $board } still gains { $rate }. Why so late?
 why-late-hint = What does the OSB do in those weeks, week by week?
 why-late-right = Storage: the wood gains as long as more comes than goes.
-why-late-one-check-decides = The model lags behind.
-why-late-one-check-decides-reply = The lag is real. Wood fills up and empties slowly.
-why-late-one-check-decides-seems = A peak that comes late looks like a fault of the run.
+why-late-one-check-decides = It does not matter. The check of the coldest day decides, and what it says is final.
+why-late-one-check-decides-reply = That check knows one day and no storage. What lies in the wood by then is the sum of all the days before.
 why-late-coldest-is-wettest = The coldest day must be the wettest. The run is wrong.
-why-late-wet-roof-needs-vents = Spring rain.
+why-late-wet-roof-needs-vents = It is a roof leak. The spring rain gets in.
 why-late-wet-roof-needs-vents-reply = There is no rain in this run. It is water the wood took up.
 why-late-wet-roof-needs-vents-seems = A roof that is wet in spring has been rained on.
 each-october-why = It rises by { $step } MC a year and does not level off. It does not dry back.
@@ -72,3 +71,57 @@ north-and-south-hint = What falls on the one side and not on the other?
 north-and-south-right = North.
 north-and-south-air-is-a-sponge = South. Warm air holds more water.
 north-and-south-sun-does-not-matter = The same. It is one roof and one house.
+
+old-house-why = The same leaks bring the same air as before, but its dew point goes from { $old } to { $new }, and the sheathing is at { $cold }.
+old-house-ask = An old, drafty house had { $room } and { $before } in its rooms each winter, and its roof stayed dry. Then a humidifier holds them at { $after }. On such days the sheathing is at { $cold }. What does the roof do?
+old-house-hint = What came up through the leaks before, and what comes now? Work out the dew point of both.
+old-house-right = It begins to take up water in winter, since the leaks now bring damper air.
+old-house-house-must-breathe = It stays dry. A house that breathes does not rot.
+old-house-house-must-breathe-reply = It did stay dry, and it was drafty. But it was the air that kept it dry: its dew point of { $old } was below the { $cold } of the wood. Now it is { $new }, and the drafts bring it up.
+old-house-more-vents-always-help = It stays dry if it gets more vents.
+old-house-more-vents-always-help-reply = Vents take some of it out. Over a leaky ceiling they can also draw up more of this air, with its dew point of { $new }. Close the leaks or turn the humidifier off.
+old-house-no-drops-no-problem = Nothing, as long as no drops show.
+old-house-no-drops-no-problem-reply = Drops come late. Wood takes the water into itself as soon as the air at its face is damp, and a dew point of { $new } against { $cold } is more than damp.
+
+## The beats
+
+gauge = Sheathing
+# The middle of the film: $part is night, morning, afternoon or evening; $outdoors and $moisture are put in.
+film-said = { $part ->
+    [night] { $month }, at night
+    [morning] { $month }, in the morning
+    [afternoon] { $month }, in the afternoon
+   *[evening] { $month }, in the evening
+}: { $outdoors } out, the sheathing is at { $moisture } and { $trend ->
+    [up] takes up water
+    [down] gives up water
+   *[steady] holds its water
+}, { $drops ->
+    [yes] with drops on its face
+   *[no] with no drop on its face
+}.
+beat-first-say = One year of a roof. In which month is its sheathing wettest?
+beat-first-ask = Take a month in the picture, or choose from the list. Then the year runs.
+beat-first-answer = Wettest in { $month }, at { $peak }. From { $low } in summer it took up { $water } on { $area }, and not one drop showed.
+beat-first-also = { $flux }, { $points } points of wood moisture
+beat-houses-say = Same roof, same room air. One house is tight, one is drafty.
+beat-houses-ask = Bet on both before the year runs.
+beat-houses-first = Tight, 1 ACH50, with a fan
+beat-houses-second = Drafty, 10 ACH50
+beat-houses-tight-ask = The tight house, room at { $room } all year: how wet does its sheathing get?
+beat-houses-tight-under = It stays under { $caution }.
+beat-houses-tight-over = Over { $damage }. It cannot breathe, so it rots.
+beat-houses-tight-under-reply = Little room air gets up there. It peaks at { $tight }.
+beat-houses-tight-over-reply = A tight house with no fan does get damp, and people saw that. With a fan it is at { $room }, and little of that air gets up. It peaks at { $tight }.
+beat-houses-drafty-ask = And the drafty house, room at { $room } too?
+beat-houses-drafty-under = It stays under { $caution }. It breathes.
+beat-houses-drafty-over = Over { $damage }.
+beat-houses-drafty-under-reply = Old drafty houses often were dry. But this air is at { $room }, and much of it leaks up. The cold wood takes its water: { $drafty }.
+beat-houses-drafty-over-reply = Much room air leaks up, at { $room }. The cold wood takes its water: { $drafty }.
+beat-houses-answer = { $tight } in the tight house, { $drafty } in the drafty one. The drafts brought { $water } more, on { $area } of roof.
+beat-houses-also = { $flux }, { $points } points of wood moisture
+beat-air-say = So why were old drafty houses dry? Dry the air of the room.
+beat-air-ask = Slide the room humidity down until sheathing and deck stay under { $caution } all year.
+beat-air-answer = At { $room } in the room the drafty house stays dry. The tight one could have { $before }. It was the dry air, not the drafts.
+beat-air-also = sheathing up to { $peak }, deck up to { $deck }
+deck-peaks = Deck up to { $moisture }

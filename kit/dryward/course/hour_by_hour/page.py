@@ -12,6 +12,7 @@ import numpy as np
 
 from dryward import building, language, weather
 from dryward.checks import Floats, begun
+from dryward.course.hour_by_hour.beats import DECK, PLAY, SHEATHING, WOOD
 from dryward.panels.controls import Choice, Scale, Slider
 from dryward.panels.filling import Filling
 from dryward.panels.learner import Settings
@@ -21,11 +22,12 @@ from dryward.physics import hourly
 from dryward.physics.airleak import Leak
 from dryward.physics.hourly import Hours
 from dryward.physics.ventspace import VentSpace
+from dryward.pictures import film
 from dryward.pictures.year import MoistureYear, YearGraph
 from dryward.teaching import words
 from dryward.teaching.words import Step
 from dryward.units import HOUR, WATER_DENSITY, from_si, number, to_si, written
-from dryward.verdict import Finding, Verdict, criterion
+from dryward.verdict import Finding, Verdict
 from dryward.verdict.words import account, amount, month_of
 from dryward.weather import Air
 
@@ -34,9 +36,6 @@ message = language.beside(__file__)
 ROOM_TEMPERATURE = to_si(70.0, "degF")
 #: A run ends with the first year that repeats, and after so many at most; its last year is judged.
 MOST_YEARS, HOURS = 5, 8760
-#: The wood of this roof, the one that the lesson is about first.
-SHEATHING, DECK = "sheathing", "deck"
-WOOD = criterion("wood-moisture")
 #: Every layer starts in balance with this air.
 START = Air(20.0, 0.65)
 #: A house of 566 m3 whose vault of 56 m2 has a fifth of its leaks; the roof faces north.
@@ -73,6 +72,9 @@ class Run:
     ran_off: float
     #: Of all years [-].
     balance_error: float
+    #: The judged year of the sheathing, and the roof that it runs over.
+    film: film.Film
+    assembly: building.Assembly
 
     def wood(self, name: str) -> Finding:
         """What was found of the moisture of a wood layer in the judged year."""
@@ -116,7 +118,7 @@ def simulated(place: str, humidity: float, ach50: float) -> Hours:
     )
 
 
-def kept(hours: Hours) -> Run:
+def kept(hours: Hours, place: str) -> Run:
     """The small part of a run that the page shows; the rest, some fifty megabytes, may go."""
     before = hours.time.size - HOURS
     moisture = {name: hours.layer(name).moisture_content for name in (SHEATHING, DECK)}
@@ -137,6 +139,8 @@ def kept(hours: Hours) -> Run:
         change=float(sheathing[-1] - sheathing[before - 1]),
         ran_off=float(hours.ran_off[-1].sum()),
         balance_error=hours.balance_error,
+        film=film.cut(hours, weather.demo(place), SHEATHING),
+        assembly=hours.assembly,
     )
 
 
@@ -150,7 +154,7 @@ def run_of(place: str, humidity: float, ach50: float) -> Run:
     key = place, humidity, ach50
     run = _runs.get(key)
     if run is None:
-        run = kept(simulated(*key))
+        run = kept(simulated(*key), place)
         with _keeping:
             _runs[key] = run
             while len(_runs) > KEPT:
@@ -164,6 +168,7 @@ class HourByHour(Page):
     id = "hour-by-hour"
     handles = (PLACE, "RH_in", "ACH50", DAY)
     draws = YearGraph
+    play = PLAY
     slow = True
 
     def __init__(self, unit_system: str | None = None, settings: Settings | None = None) -> None:

@@ -1,4 +1,4 @@
-"""Checks: why the wettest day comes late, each October wetter, and north against south."""
+"""Checks: why the wettest day comes late, each October wetter, north against south, and a drafty house."""
 
 import math
 
@@ -6,9 +6,12 @@ from dryward import language
 from dryward.building.library import material
 from dryward.teaching.kinds import BOARDS, board_name
 from dryward.teaching.questions import Draw, Question
+from dryward.teaching.vault import air
 from dryward.units import from_si, to_si
 
 message = language.beside(__file__)
+
+ROOM = 70
 
 
 def per_percent(board: str, inches: float) -> float:
@@ -64,4 +67,18 @@ def north_and_south(draw: Draw) -> Question | None:
     return draw.ask("air-is-a-sponge", "sun-does-not-matter")
 
 
-CHECKS = (why_late, each_october, north_and_south)
+def old_house(draw: Draw) -> Question | None:
+    """A drafty house that was dry as long as its air was, and whose air is made damper."""
+    before = draw.pick(20, (18, 20, 22))
+    after = draw.pick(40, (40, 45, 50))
+    cold = draw.pick(32, (31, 32, 33, 34))
+    draw.note(before=before, after=after, cold=cold)
+    old, new = (from_si(air(ROOM, each).dew_point, "degF") for each in (before, after))
+    if not old + 1 < cold < new - 5:
+        return None
+    draw.tell("%", before=before, after=after)
+    draw.tell("degF", room=ROOM, cold=cold, old=old, new=new)
+    return draw.ask("house-must-breathe", "more-vents-always-help", "no-drops-no-problem")
+
+
+CHECKS = (why_late, each_october, north_and_south, old_house)

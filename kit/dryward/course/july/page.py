@@ -28,6 +28,8 @@ message = language.beside(__file__)
 #: Humidity of the room, and the spring day on which damp wood dries.
 ROOM_HUMIDITY = 0.5
 SPRING = Air(to_si(70.0, "degF"), ROOM_HUMIDITY), Air(to_si(60.0, "degF"), 0.55)
+#: How warm it is outdoors and in the room at first [degC]: not rounded, since little more or less doubles the water.
+_HOT, _COOL = to_si(85.0, "degF"), to_si(75.0, "degF")
 #: Above this it is wood in the sun, not outdoor air [degC].
 SUN = to_si(100.0, "degF")
 #: A ceiling of 1000 ft2, for the air conditioner's share.
@@ -103,11 +105,11 @@ class July(Page):
             words="july.outdoors",
             said="july.outdoors-temperature",
             us=Scale(10, 150, 85, 1),
-            si=Scale(-12, 66, 29.5, 0.5),
+            si=Scale(-12, 66, _HOT, 0.5),
         ),
         # Short of 100 %, where dew would form on the very outside of the roof.
         replace(standard("RH_out"), us=Scale(30, 95, 75, 1), si=Scale(30, 95, 75, 1)),
-        standard("T_in").starting(75, 24),
+        standard("T_in").starting(75, _COOL),
         ROOF,
     )
     draws = Reversal

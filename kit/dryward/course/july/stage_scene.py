@@ -115,8 +115,7 @@ def _water(state: Any, system: str) -> dict[str, Any]:
 
 def pressure(page: Page, state: Any) -> str:
     """The push in words, whichever way it goes."""
-    low, high = sorted(each.vapor_pressure for each in (state.indoor, state.outdoor))
-    return kept_together(units.difference(high, low, "pressure", page.unit_system))
+    return kept_together(page.show(abs(state.push), "pressure"))
 
 
 def _push(page: Page, state: Any) -> dict[str, Any]:

@@ -11,6 +11,7 @@ import numpy as np
 from dryward import building, language
 from dryward.building import FixedMembrane
 from dryward.checks import Floats
+from dryward.course.open_out_tight_in.beats import PLAY, SPRING, days, told_days
 from dryward.course.open_out_tight_in.scene import BalanceMap, GainMap
 from dryward.panels import hand, readouts
 from dryward.panels.controls import standard
@@ -44,6 +45,10 @@ class RoofOnMap:
     inner: float
     outer: float
 
+    #: Permeances that the map is worked out for [kg/(s m2 Pa)].
+    inner_axis: Floats
+    outer_axis: Floats
+
     @property
     def balance(self) -> float | None:
         """The least outer permeance with no gain at this inner one [kg/(s m2 Pa)]; None beyond the map."""
@@ -67,13 +72,14 @@ class OpenOutTightIn(Page):
     id = "open-out-tight-in"
     handles = (WINTER, "RH_in", "M_in", standard("M_out").starting(1.5, 2.3))
     draws = BalanceMap
+    play = PLAY
     # A new map is a new drawing: while the weather moves, the point and the
     # numbers follow at once and the map when the slider rests.
     slow = True
 
     def preview(self, at: SimpleNamespace) -> RoofOnMap | None:
-        """The roof here, on the map as it stands."""
-        return self._state(at, self._kept[1])
+        """The roof here, on the map as it stands; the stage's map is quickly drawn and moves along."""
+        return self._state(at, None if self.stage.on else self._kept[1])
 
     def compute(self, at: SimpleNamespace) -> RoofOnMap:
         """The roof here, and every other pair of permeances in the same weather."""
@@ -84,7 +90,9 @@ class OpenOutTightIn(Page):
         roof = roof.replace("inner membrane", FixedMembrane(at.M_in)).replace("outer layer", FixedMembrane(at.M_out))
         indoor, outdoor = Air(ROOM_TEMPERATURE, at.RH_in), Air(at.T_out, OUTDOOR_HUMIDITY)
         gains = self._map(roof, indoor, outdoor) if gains is None else gains
-        return RoofOnMap(roof, indoor, outdoor, steady.profile(roof, indoor, outdoor), gains, at.M_in, at.M_out)
+        return RoofOnMap(
+            roof, indoor, outdoor, steady.profile(roof, indoor, outdoor), gains, at.M_in, at.M_out, AXIS, AXIS
+        )
 
     def _map(self, roof, indoor, outdoor):
         # The map follows the weather and the room only: moving on it costs nothing.
@@ -106,7 +114,7 @@ class OpenOutTightIn(Page):
         return message("given", room=room, humidity=humidity, roof=self.roof_held(state.roof))
 
     def numbers(self, state: RoofOnMap) -> list[Readout]:
-        """Gain, the outer face, how much more open outside, and how much it would take."""
+        """Gain, the outer face, how open outside it is and would have to be, and how long it dries once wet."""
         face = state.profile.face("outer layer", 0)
         balance = state.balance
         return [
@@ -140,6 +148,13 @@ class OpenOutTightIn(Page):
                 else message("needed-note", compared=_compared(balance / state.inner))
                 if balance
                 else message("needed-over-note"),
+            ),
+            Readout(
+                "dries",
+                message("dries"),
+                days(state.roof),
+                text=message("days", days=told_days(state.roof)),
+                note=message("dries-note", spring=self.show(SPRING[1].temperature, "temperature")),
             ),
         ]
 

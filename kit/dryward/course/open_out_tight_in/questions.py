@@ -1,9 +1,16 @@
-"""Checks: an open outside, what cuts the gain on OSB, and when open is not enough."""
+"""Checks: an open outside, what cuts the gain on OSB, when open is not enough, and which wet roof is dry first."""
 
+from dataclasses import replace
+
+from dryward.building import Assembly, FixedMembrane, Layer
+from dryward.physics import drying
 from dryward.teaching.practical import WINTER, Outcome, Say, Task, Values, dry, perms, vault_state
 from dryward.teaching.questions import Draw, Question
-from dryward.teaching.vault import face, gain, roof
-from dryward.units import from_si, written
+from dryward.teaching.vault import OUTER, air, face, gain, roof
+from dryward.units import amounts, from_si, number, to_si, written
+
+#: Perms of plastic, and of OSB in this kit's teaching roofs.
+PLASTIC, OSB = 0.1, 1.5
 
 
 def inner_changes(draw: Draw) -> Question | None:
@@ -23,23 +30,31 @@ def inner_changes(draw: Draw) -> Question | None:
     return draw.ask("counts-only-what-comes", "counts-only-what-leaves")
 
 
+def under_plastic(built: Assembly) -> Assembly:
+    """The same roof with a sheet of plastic on its outer layer."""
+    place = built.index(OUTER) + 1
+    sheet = Layer(FixedMembrane(to_si(PLASTIC, "perm")), None, "plastic")
+    return replace(built, layers=(*built.layers[:place], sheet, *built.layers[place:]))
+
+
 def what_cuts(draw: Draw) -> Question | None:
     """The change that cuts the winter gain of an OSB roof most."""
     inner = draw.pick(1.0, (1.0, 1.5, 2.0, 3.0))
     tighter = draw.pick(0.1, (0.1, 0.2))
     rh = draw.pick(40, (40, 45))
     cold = draw.pick(20, (15, 20, 25))
-    air = (70, rh), (cold, 80)
+    airs = (70, rh), (cold, 80)
     draw.note(inner=inner, tighter=tighter, rh=rh, outdoor=cold)
-    builds = roof(inner, "OSB"), roof(tighter, "OSB"), roof(inner, "OSB", fill_r=60)
-    now, less, fill = (gain(each, *air) for each in builds)
+    osb = roof(inner, "OSB")
+    builds = osb, roof(tighter, "OSB"), roof(inner, "OSB", fill_r=60), under_plastic(osb)
+    now, less, fill, both = (gain(each, *airs) for each in builds)
     if now <= 0:
         return None
-    draw.tell("g/m2/day", now=now, less=less, fill=fill)
+    draw.tell("g/m2/day", now=now, less=less, fill=fill, both=both)
     draw.tell("perm", osb=1.5, inner=inner, tighter=tighter)
     draw.tell("degF", cold=cold)
     draw.tell("R", more=60, usual=44)
-    return draw.ask("more-vents-always-help", "label-r-is-wall-r", "two-barriers-twice-as-good")
+    return draw.ask("more-vents-always-help", "more-r-is-drier", "two-barriers-twice-as-good")
 
 
 def open_is_not_enough(draw: Draw) -> Question | None:
@@ -54,10 +69,39 @@ def open_is_not_enough(draw: Draw) -> Question | None:
     draw.tell("perm", perms=50)
     draw.tell("%", rh=rh)
     draw.tell("degF", cold=cold, room=70)
-    return draw.ask("one-check-decides", "dew-point-is-a-place")
+    return draw.ask("same-humidity-all-winter", "counts-only-what-leaves")
 
 
-CHECKS = (inner_changes, what_cuts, open_is_not_enough)
+def wet_start(draw: Draw) -> Question | None:
+    """Which of three wet roofs is dry first in spring."""
+    mild = draw.pick(60, (55, 58, 60, 62))
+    rh = draw.pick(40, (40, 45, 50))
+    wet = draw.pick(500, (300, 500, 700))
+    open_out = draw.pick(20.0, (10.0, 20.0))
+    draw.note(outdoor=mild, rh=rh, wet=wet, outer=open_out)
+    found = {
+        name: wet
+        / from_si(drying.of_a_wet_face(roof(inner, outer), OUTER, air(70, rh), air(mild, 60)).total, "g/m2/day")
+        for name, inner, outer in (
+            ("open", "variable", open_out),
+            ("half", PLASTIC, OSB),
+            ("tight", PLASTIC, PLASTIC),
+        )
+    }
+    if min(found, key=lambda name: found[name]) != "open":
+        return None
+    system = draw.unit_system
+    volume = amounts.of_a_roof(to_si(wet, "g/m2"), system)
+    draw.tell(wet=amounts.water(volume, system), area=amounts.roof_area(system))
+    draw.tell("degF", mild=mild, room=70)
+    draw.tell("%", rh=rh)
+    draw.tell("perm", open=open_out, osb=OSB)
+    soon, half, tight = (number(found[name], figures=2, rounded=True) for name in ("open", "half", "tight"))
+    draw.tell(soon=soon, half=half, tight=tight)
+    return draw.ask("two-barriers-twice-as-good", "wet-lumber-dries-itself", "counts-only-what-comes")
+
+
+CHECKS = (inner_changes, what_cuts, open_is_not_enough, wet_start)
 
 
 def _deck(now: Values, say: Say) -> Outcome:

@@ -35,7 +35,7 @@ def heated(draw: Draw) -> Question | None:
     draw.tell("degF", dew=dew, start=start, rise=start + rise)
     draw.tell("%", rh=rh)
     return draw.ask_number(
-        dew, "degF", 1.0, (dew + rise, "dew-point-is-air-temperature"), (dew - rise, "heating-dries-the-air")
+        dew, "degF", 1.0, (start + rise, "dew-point-is-air-temperature"), (dew - rise, "heating-dries-the-air")
     )
 
 

@@ -45,6 +45,13 @@ paper = For the instructor: a quiz on paper, and its key
 quiz-number = Number of the quiz
 quiz-number-hint = the same number, the same quiz
 quiz-make = Make quiz and key
+quiz-asks = It asks
+# $what is a set of questions, $count how many they are.
+quiz-asks-what = { $what ->
+        [kinds] one of each kind
+        [exit] what the four-hour day ends with
+       *[beliefs] what each belief of the trade leads to
+    } ({ $count } questions)
 # $what is the quiz or its key.
 quiz-save = Save the { $what ->
         [quiz] quiz
@@ -56,3 +63,65 @@ quiz-number-wrong = The number of the quiz is "{ $quiz_seed }"; it must be a who
 span-both = { $hours } h { $minutes } min
 span-hours = { $hours } h
 span-minutes = { $minutes } min
+
+## The first water
+
+given = the room at { $room }, January in an invented town, { $fill } of fiber between painted drywall and OSB; air leaks of a usual house, at { $push } across { $area } of roof
+done = What is done to the roof
+done-bare = as it is: painted drywall, with leaks
+done-vents = more vents, which pull more air
+done-plastic = plastic inside, the leaks stay
+done-breathes = a house that breathes: twice the leaks
+done-sealed = no leaks, and a film it can dry through
+place = Where you are
+place-cold = cold
+place-very-cold = very cold
+place-cool-marine = cool, by the sea
+place-mixed-humid = mixed and humid
+place-hot-humid = hot and humid
+place-hot-dry = hot and dry
+gathers = { $frost ->
+        [yes] Frost: { $amount } a day
+       *[no] Water: { $amount } a day
+    }
+none-gathers = No water gathers
+leak = Air leak
+
+beat-first-say = A roof in a cold January. What do you think keeps it dry most of all?
+beat-first-ask = Take a letter in the picture, or choose from the list. A wrong guess costs nothing.
+beat-first-first = As it is
+beat-first-second = Dry air, no leaks, a way out
+beat-first-answer = As it is, the deck takes in { $bare }. With all three done, { $sealed }.
+beat-first-also = { $flux } and { $other }
+
+beat-try-say = Now try each of them, one at a time, on the same roof and in the same room.
+beat-try-ask = Choose until less than a tenth of the water is left.
+beat-try-control = What is done
+beat-try-answer = Of { $was } a day, { $now } are left. The room air is as it was.
+beat-try-also = { $flux }
+
+beat-run-say = The leaks are closed, and the room is damp. The water is back.
+beat-run-ask = Slide the humidity of the room down until no more gathers.
+beat-run-answer = At { $humidity } no more gathers. At { $damp } it was { $before } a day.
+
+beat-place-say = All that was in a cold town. Where are you?
+beat-place-ask = Choose a place, and see the same roof there, as it was at first.
+beat-place-answer = { $some ->
+        [yes] There a January day, at { $cold }, brings { $water }.
+       *[no] There no water gathers in January, at { $cold }.
+    } { $inward ->
+        [yes] In July, over a cooled room, vapor pushes inward.
+       *[no] Even in July, over a cooled room, vapor pushes outward.
+    }
+beat-place-also = The lesson that begins there is number { $number }, { $title }. All of them are on the next page.
+
+## What one may want to know
+
+wants = What do you want to know?
+want-ground = From the ground up: what is in the air?
+want-winter = Why is my roof wet in winter?
+want-summer = What does air conditioning do to a roof?
+want-leaks = What do holes in the ceiling cost?
+want-vents = Do I need vents, and how many?
+want-readings = I have a meter or a logger. What does it say?
+want-roof = I have a roof to build.

@@ -1,4 +1,4 @@
-"""Start here: the way through, what is done, what is due, and how the pages look."""
+"""Start here: the first water, then the way through, what is done, what is due, and how the pages look."""
 
 from __future__ import annotations
 
@@ -6,8 +6,12 @@ from collections.abc import Sequence
 from types import SimpleNamespace
 from typing import Any
 
-from dryward import language
+from dryward import language, units
 from dryward.checks import PlainError
+from dryward.course.start import first_water
+from dryward.course.start.beats import PLAY
+from dryward.course.start.first_water import FirstWater
+from dryward.panels.controls import Choice
 from dryward.panels.desk import parts
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout
@@ -18,19 +22,34 @@ message = language.beside(__file__)
 
 #: Sizes of type offered, 16 being usual; a projector has its own.
 SIZES = {"16": "start.type-usual", "18": "start.type-larger", "20": "start.type-large"}
+#: What is done to the roof of the first water, and where it stands.
+DONE = Choice("Done", "start.done", tuple((each, f"start.done-{each}") for each in first_water.DONE))
+PLACE = Choice("Place", "start.place", tuple((each, f"start.place-{each}") for each in first_water.PLACES))
+#: What somebody may want to know, and the lesson that begins it.
+WANTS = {
+    "ground": "read-the-air",
+    "winter": "where-it-gets-wet",
+    "summer": "july",
+    "leaks": "the-hole-and-the-ceiling",
+    "vents": "vent-space",
+    "readings": "your-readings",
+    "roof": "your-roof",
+}
 #: Numbers of the quiz that is printed first.
 FIRST_SEED = 1
 
 
 class Start(Page):
-    """The index: no sliders, no picture; a plan and settings."""
+    """The first water in a few beats; then the index, with no sliders and no picture: a plan and settings."""
 
     id = "start"
-    handles = ()
+    handles = ("RH_in", DONE, PLACE)
     draws = ()
+    play = PLAY
+    benched = False
 
     def __init__(self, *args: Any, **keys: Any) -> None:
-        self.quiz_seed, self.words = str(FIRST_SEED), ""
+        self.quiz_seed, self.quiz_asks, self.words = str(FIRST_SEED), paper.SETS[0], ""
         #: Quiz and key, as files.
         self.quiz: dict[str, bytes] = {}
         #: The ten questions once they are shown, and the choices taken by their numbers.
@@ -40,8 +59,21 @@ class Start(Page):
         super().__init__(*args, **keys)
 
     def compute(self, at: SimpleNamespace) -> Any:
-        """What the learner's file says."""
-        return self.settings.progress
+        """The first water; what else is told is what the learner's file says."""
+        return first_water.in_january(at.Done, at.Place, at.RH_in)
+
+    def given(self, state: FirstWater) -> str:
+        """What no control moves; the index holds nothing."""
+        if not self.stage.on:
+            return ""
+        fill = units.thickness(state.roof.layer("insulation").drawn_thickness, self.unit_system)
+        return message(
+            "given",
+            room=self.held(first_water.WARM, "temperature"),
+            fill=fill,
+            push=units.show_in(first_water.PUSH, "Pa", 0),
+            area=self.held(first_water.AREA, "area"),
+        )
 
     def numbers(self, state: Any) -> list[Readout]:
         """None: the plan below has them."""
@@ -49,8 +81,9 @@ class Start(Page):
 
     def says(self, state: Any) -> str:
         """Where to go on."""
-        done = sum(state.finished(id) is not None for id in lessons.pages())
-        on = state.resume()
+        progress = self.settings.progress
+        done = sum(progress.finished(id) is not None for id in lessons.pages())
+        on = progress.resume()
         if on is None:
             return message("all-done", done=done)
         title = lessons.lesson(on).title
@@ -65,8 +98,19 @@ class Start(Page):
     # --- the sections ----------------------------------------------------------------
 
     def desk(self) -> list[dict[str, Any] | None]:
-        """The plan, reviews, settings, the ten questions and the paper quiz."""
-        return [self._plan(), self._reviews(), self._settings(), self._test(), self._paper()]
+        """The plan, what one may want to know, reviews, settings, the ten questions and the paper quiz."""
+        return [self._plan(), self._wants(), self._reviews(), self._settings(), self._test(), self._paper()]
+
+    def _wants(self):
+        """Whoever wants to know one thing goes to the lesson that begins it."""
+        links = []
+        for want, id in WANTS.items():
+            this = lessons.lesson(id)
+            title = message("lesson-title", number=this.number, title=this.title)
+            links.append(
+                parts.row(parts.text(message(f"want-{want}")), parts.lesson(f"want:{want}", title, id, this.file))
+            )
+        return parts.section("wants", message("wants"), *links)
 
     def _plan(self):
         way = pathways.pathway(self.settings.progress.setting("pathway"))
@@ -170,6 +214,7 @@ class Start(Page):
             )
             for name, content in self.quiz.items()
         ]
+        asks = [(each, message("quiz-asks-what", what=each, count=len(paper.asks(each)))) for each in paper.SETS]
         return parts.section(
             "paper",
             message("paper"),
@@ -181,6 +226,7 @@ class Start(Page):
                     size=6,
                     hint=message("quiz-number-hint"),
                 ),
+                parts.select("asks", message("quiz-asks"), asks, self.quiz_asks),
                 parts.button("quiz", message("quiz-make")),
                 *made,
             ),
@@ -219,6 +265,8 @@ class Start(Page):
             self.plan = pathways.placed(right)
         elif kind == "seed":
             self.quiz_seed, self.quiz = str(value).strip()[:9], {}
+        elif kind == "asks" and value in paper.SETS:
+            self.quiz_asks, self.quiz = str(value), {}
         elif kind == "quiz":
             self._quiz()
 
@@ -226,7 +274,7 @@ class Start(Page):
         if not self.quiz_seed.isdigit():
             self.words = message("quiz-number-wrong", quiz_seed=self.quiz_seed)
             return
-        quiz = paper.paper(int(self.quiz_seed), unit_system=self.unit_system)
+        quiz = paper.paper(int(self.quiz_seed), paper.asks(self.quiz_asks), self.unit_system)
         self.quiz = {"quiz": quiz.quiz().encode("utf-8"), "key": quiz.key().encode("utf-8")}
 
 

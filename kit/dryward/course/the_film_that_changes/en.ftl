@@ -59,12 +59,12 @@ step-curve = { $system ->
 ## The questions
 
 opens-why = Read the curve at the mean RH, { $mean }: { $found }.
-opens-ask = In winter the teaching film has { $dry }. Now its two faces see { $inside } and { $outside }. What does it do?
+opens-ask = Between dry faces the teaching film has { $dry }. Now its two faces see { $inside } and { $outside }. What does it do?
 opens-hint = Find the mean of { $inside } and { $outside } under the film's curve on the page. Which way does the curve run to get there?
 opens-right = It opens, to about { $found }.
 opens-film-closes-when-humid = It closes, to well below { $dry }.
-opens-no-drops-no-problem = It stays at { $dry } until it is wet.
-opens-no-drops-no-problem-reply = It starts to open near 30 % mean RH on this curve, long before drops.
+opens-film-waits-for-water = It stays at { $dry } until it is wet.
+opens-film-waits-for-water-reply = It starts to open near 30 % mean RH on this curve, long before drops.
 wet-site-why = It opens from { $first } to { $then }, and the gain rises from { $little } to { $much }. Dry the site air.
 wet-site-ask = It is January and { $cold }. New plaster dries, and the house goes from { $dry } to { $wet } at { $room }. The roof has OSB outside and the teaching film inside. What does the film do?
 wet-site-hint = Stay in January on the page and take the room from { $dry } to { $wet }. Watch the dot on the curve.
@@ -73,6 +73,14 @@ wet-site-film-closes-when-humid = It closes, since it is humid.
 wet-site-film-closes-when-humid-reply = Damp is what opens it: from { $first } to { $then }. The gain rises from { $little } to { $much }.
 wet-site-film-knows-the-season = It stays tight, since it is winter.
 wet-site-film-knows-the-season-reply = It does not know that it is winter. At { $wet } in the room it opens from { $first } to { $then }, and the gain rises from { $little } to { $much }.
+dry-july-why = Its faces see { $inside } and { $outside }, and at that its curve gives { $found }.
+dry-july-ask = It is July in a desert, { $hot } and { $low }, and the room is cooled to { $room } and { $rh }. The roof has the teaching film inside. What does the film do?
+dry-july-hint = Choose the desert on the page and set the room to { $rh }. What do the two faces of the film see?
+dry-july-right = It is tight, as in a dry winter.
+dry-july-film-knows-the-season = It is open. It is July.
+dry-july-film-knows-the-season-reply = Where July is humid it is open. Here its faces see { $inside } and { $outside }, and it goes by that: { $found }, July or not.
+dry-july-film-is-a-check-valve = It is open inward and shut outward.
+dry-july-film-is-a-check-valve-reply = It has one number for both ways. At the { $inside } and { $outside } that its faces see, that is { $found }.
 face-to-room-why = { $toward } with the sensitive sheet to the damp side, { $away } away from it.
 face-to-room-ask = A film is bonded from a sensitive sheet and a backing with fixed perms. One side has { $damp } RH, the other { $dry }. With which sheet to the damp side is it more open?
 face-to-room-hint = Which of the two sheets can change at all? Ask how damp it gets, one way round and the other.
@@ -83,6 +91,14 @@ face-to-room-same-both-ways = It makes no difference. A film is the same both wa
 face-to-room-same-both-ways-reply = One plain sheet is. This film has { $toward } one way round and { $away } the other, at the same { $damp } and { $dry }.
 face-to-room-film-is-a-check-valve = Neither. It lets vapor one way only.
 face-to-room-film-is-a-check-valve-reply = Vapor passes both ways: { $toward } with the sensitive sheet to the damp side, { $away } with the backing there.
+turned-over-why = In this January the film of two sheets goes from { $right } to { $wrong } when it is turned over. One plain sheet does not change: { $plain } both ways.
+turned-over-ask = It is January, { $cold } outside, and the room is at { $room } and { $rh }. In two roofs the film is turned over by mistake. One film is a plain variable sheet, the other is two sheets, made to have its sensitive one outward. Which lets more vapor in than before?
+turned-over-hint = Choose each of the films on the page in January. Which of them has a second number, the other way round?
+turned-over-right = Only the one of two sheets.
+turned-over-same-both-ways = Neither. A film is the same both ways.
+turned-over-same-both-ways-reply = The plain sheet is: { $plain } both ways. But of two sheets the sensitive one meets the damp room now, and the film goes from { $right } to { $wrong }.
+turned-over-every-film-has-a-side = Both. Every film has a right side.
+turned-over-every-film-has-a-side-reply = Turn one plain sheet over and nothing changes: { $plain } both ways. The film of two sheets goes from { $right } to { $wrong }.
 
 ## The picture
 
@@ -97,7 +113,9 @@ faces = RH at its faces
 gaps-open = gaps = open
 axis-by-month = { $unit } by month
 axis-month = month
-alt-year = Over the year it goes from { $lowest } to { $highest }.
+year-bars = bars: humid town
+year-dots = dots: desert town
+alt-year = Over the year it goes from { $lowest } to { $highest } in a humid town, and from { $least } to { $most } in a desert town.
 alt-curve = Curve of the permeance of a film over the mean relative humidity of its two faces.
 alt-now = Now its faces are at { $inside } on the room side and { $outside } on the other side, mean { $mean }: it has { $now }.
 facing = sensitive sheet to room

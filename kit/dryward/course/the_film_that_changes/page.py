@@ -41,6 +41,8 @@ WEATHER = Choice(
         ("summer", "the_film_that_changes.july-us", "the_film_that_changes.july-si"),
         ("desert", "the_film_that_changes.desert-us", "the_film_that_changes.desert-si"),
     ),
+    # The day on which the film decides: behind one of fixed perms this roof is damp.
+    start="summer",
 )
 #: Of two sheets. Over a heated room its sensitive sheet belongs outward: in January that face is the drier one, so the
 #: film stays tighter, and in July the damper one, so it opens wider.
@@ -64,8 +66,10 @@ FILM_CHOICE = Choice(
         ("open-sheet", "the_film_that_changes.open-sheet"),
     ),
 )
-#: The year in the picture is that of an invented cold town, cooled in months warmer than this [degC].
-TOWN, COOLED_FROM = demo_climate("cold"), to_si(65.0, "degF")
+#: The years in the picture are those of two invented towns, one humid in summer and one dry: one calendar for both.
+TOWNS = tuple(demo_climate(each) for each in ("mixed-humid", "hot-dry"))
+#: Cooled in months warmer than this [degC].
+COOLED_FROM = to_si(65.0, "degF")
 CURVE = np.linspace(0.0, 1.0, 41)
 #: A film is called tight up to this many times its dry permeance, and open from here on.
 TIGHT, OPEN = 1.5, 3.0
@@ -129,6 +133,8 @@ class TheFilmThatChanges(Page):
     handles = (WEATHER, "RH_in", FILM_CHOICE, OUTER.starting("open-sheet"))
     draws = FilmSides
     play = PLAY
+    #: What the years were worked out for, and they.
+    _known: tuple[Any, list[tuple[float, ...]]] = (None, [])
 
     def compute(self, at: SimpleNamespace) -> FilmInRoof:
         """One steady day, and the same with the film turned over."""
@@ -149,27 +155,32 @@ class TheFilmThatChanges(Page):
                 toward, outward = outward, toward
             return _both_ways(state.film, _faces(toward), _faces(outward))
         inside, outside = state.faces
+        months, dry_months = self._years(state)
         return FilmBetweenFaces(
             CURVE,
             state.film.at_mean(CURVE),
             inside,
             outside,
             state.permeance,
-            self._year(state),
+            months,
+            dry_months,
             DAYS[state.weather][2],
         )
 
-    def _year(self, state):
-        """The film's permeance in each month of the town."""
+    def _years(self, state: FilmInRoof) -> list[tuple[float, ...]]:
+        """The film's permeance in each month of both towns."""
         key = (state.roof, state.indoor.relative_humidity)
-        if getattr(self, "_known", (None,))[0] != key:
-            months = []
-            for month in range(1, 13):
-                outdoor = TOWN.air(month)
-                room = DAYS["summer" if outdoor.temperature > COOLED_FROM else "winter"][0]
-                found = steady.profile(state.roof, Air(room, state.indoor.relative_humidity), outdoor)
-                months.append(float(state.film.permeance(*_faces(found))))
-            self._known = key, tuple(months)
+        if self._known[0] != key:
+            years = []
+            for town in TOWNS:
+                months = []
+                for month in range(1, 13):
+                    outdoor = town.air(month)
+                    room = DAYS["summer" if outdoor.temperature > COOLED_FROM else "winter"][0]
+                    found = steady.profile(state.roof, Air(room, state.indoor.relative_humidity), outdoor)
+                    months.append(float(state.film.permeance(*_faces(found))))
+                years.append(tuple(months))
+            self._known = key, years
         return self._known[1]
 
     def given(self, state: FilmInRoof) -> str:

@@ -1,8 +1,9 @@
-"""Checks: which way the film moves, a wet job site, and the face to the room."""
+"""Checks: which way the film moves, a wet job site, a dry July, the face to the room, and films put in backwards."""
 
 from dryward.building.library import membrane
+from dryward.teaching import vault
 from dryward.teaching.questions import Draw, Question
-from dryward.teaching.vault import film, film_state, gain, roof
+from dryward.teaching.vault import FILM, film, film_state, gain, roof
 from dryward.units import from_si
 
 
@@ -14,7 +15,7 @@ def opens(draw: Draw) -> Question | None:
     found = from_si(film().permeance(inside / 100, outside / 100), "perm")
     draw.tell("%", mean=round((inside + outside) / 2), inside=inside, outside=outside)
     draw.tell("perm", found=found, dry=dry)
-    return draw.ask("film-closes-when-humid", "no-drops-no-problem")
+    return draw.ask("film-closes-when-humid", "film-waits-for-water")
 
 
 def wet_site(draw: Draw) -> Question | None:
@@ -38,6 +39,22 @@ def wet_site(draw: Draw) -> Question | None:
     return draw.ask("film-closes-when-humid", "film-knows-the-season")
 
 
+def dry_july(draw: Draw) -> Question | None:
+    """A hot July where the air is dry on both sides."""
+    hot = draw.pick(95, (90, 95, 100, 105))
+    low = draw.pick(15, (10, 12, 15))
+    rh = draw.pick(30, (20, 25, 30, 35))
+    draw.note(outdoor=hot, outdoor_rh=low, indoor_rh=rh)
+    inside, outside, _, found = film_state(roof(), (75, rh), (hot, low))
+    tight = from_si(film().at_mean(0.0), "perm")
+    if found > 1.2 * tight:
+        return None
+    draw.tell("perm", found=found)
+    draw.tell("degF", hot=hot, room=75)
+    draw.tell("%", low=low, rh=rh, inside=round(inside), outside=round(outside))
+    return draw.ask("film-knows-the-season", "film-is-a-check-valve")
+
+
 def face_to_room(draw: Draw) -> Question | None:
     """A film of two sheets, its sensitive sheet to the damp side or away from it."""
     damp, dry = draw.pick((75, 25), ((75, 25), (80, 30), (85, 35), (70, 20), (100, 50)))
@@ -49,4 +66,23 @@ def face_to_room(draw: Draw) -> Question | None:
     return draw.ask("film-closes-when-humid", "same-both-ways", "film-is-a-check-valve")
 
 
-CHECKS = (opens, wet_site, face_to_room)
+def turned_over(draw: Draw) -> Question | None:
+    """A plain sheet and a film of two sheets, each put in backwards."""
+    rh = draw.pick(60, (50, 55, 60, 65))
+    cold = draw.pick(20, (10, 15, 20, 25))
+    draw.note(indoor_rh=rh, outdoor=cold)
+    case, laminate = ((70, rh), (cold, 80)), membrane("teaching-laminate")
+    found = []
+    for each in (laminate.flipped(), laminate):
+        state = vault.state(roof().replace(FILM, each), *case)
+        found.append(each.permeance(*(float(state.relative_humidity[state.face(FILM, side)]) for side in (0, 1))))
+    right, wrong = (from_si(float(each), "perm") for each in found)
+    if wrong < 1.3 * right:
+        return None
+    draw.tell("perm", right=right, wrong=wrong, plain=film_state(roof(), *case)[3])
+    draw.tell("degF", cold=cold, room=70)
+    draw.tell("%", rh=rh)
+    return draw.ask("same-both-ways", "every-film-has-a-side")
+
+
+CHECKS = (opens, wet_site, dry_july, face_to_room, turned_over)

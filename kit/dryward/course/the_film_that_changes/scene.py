@@ -35,8 +35,9 @@ class FilmBetweenFaces(Judged):
     outside: float
     #: Its permeance now [kg/(s m2 Pa)].
     now: float
-    #: Month by month [kg/(s m2 Pa)]; no third part when empty.
+    #: Month by month in a town with a humid summer, and in one with a dry one [kg/(s m2 Pa)]; no third part when empty.
     months: tuple[float, ...] = ()
+    dry_months: tuple[float, ...] = ()
     #: The month that is shown, 0 to 11.
     month: int | None = None
 
@@ -47,7 +48,7 @@ class FilmBetweenFaces(Judged):
 
 
 class Film(LivePicture[FilmBetweenFaces]):
-    """The curve with a dot; the film with its faces; twelve bars."""
+    """The curve with a dot; the film with its faces; twelve bars, and twelve dots over the same months."""
 
     size = (860, 400)
 
@@ -111,7 +112,14 @@ class Film(LivePicture[FilmBetweenFaces]):
         bars = [
             Rectangle((m - 0.38, bottom), 0.76, 0, facecolor=color, edgecolor=style.INK, linewidth=0) for m in range(12)
         ]
-        return [self.patch(ax, bar) for bar in bars]
+        made = [self.patch(ax, bar) for bar in bars]
+        self.desert = self.dot(ax, "here", "o", 0.6)
+        place = ax.get_position()
+        left, wide, top = self.width * place.x0, self.width * place.width, self.height * (place.y0 + place.height)
+        for line, words in enumerate((message("year-bars"), message("year-dots"))):
+            fitted = self.fitted(words, wide - 0.4 * self.line, small=True)
+            self.words(left + 0.4 * self.line, top - (1.0 + line) * self.line, fitted, small=True)
+        return made
 
     def draw_moving(self, state: FilmBetweenFaces) -> None:
         self.curve.set_data(100 * np.asarray(state.humidity), self.shown(np.asarray(state.permeance), "permeance"))
@@ -133,13 +141,16 @@ class Film(LivePicture[FilmBetweenFaces]):
         for place, (bar, permeance) in enumerate(zip(self.bars, state.months, strict=True)):
             bar.set_height(float(self.shown(permeance, "permeance")) - self.base)
             bar.set_linewidth(2.2 * self.type.thick if place == state.month else 0)
+        if state.months:
+            self.desert.set_data(range(12), self.shown(np.asarray(state.dry_months), "permeance"))
 
     def alt(self, state: FilmBetweenFaces) -> str:
         faces = [self.show(h, "relative humidity") for h in (state.inside, state.outside, state.mean)]
         year = ""
         if state.months:
             lowest, highest = (self.show(f(state.months), "permeance") for f in (min, max))
-            year = message("alt-year", lowest=lowest, highest=highest)
+            least, most = (self.show(f(state.dry_months), "permeance") for f in (min, max))
+            year = message("alt-year", lowest=lowest, highest=highest, least=least, most=most)
         return sentences(
             message("alt-curve"),
             message(

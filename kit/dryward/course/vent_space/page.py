@@ -2,126 +2,73 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from functools import cached_property
 from types import SimpleNamespace
 from typing import Any
 
 import numpy as np
 
-from dryward import air, building, language, units
-from dryward.building import codes
-from dryward.checks import Numeric
+from dryward import air, language, units
+from dryward.course.vent_space.beats import PLAY
+from dryward.course.vent_space.day import (
+    ACH50,
+    AREA,
+    BATH,
+    BAY,
+    COLD,
+    EAVES,
+    FAN,
+    LEAKY,
+    LIMIT,
+    PUSHES,
+    RAFTER,
+    RATIO,
+    RIDGE,
+    ROOF,
+    ROOM,
+    SHARE,
+    SHOWER,
+    SPACING,
+    VOLUME,
+    VentDay,
+    by_air,
+    by_fan,
+    by_vapor,
+    power,
+    share,
+)  # fmt: skip
 from dryward.course.vent_space.scene import Channel, VentAir
 from dryward.panels import hand
-from dryward.panels.controls import Choice
+from dryward.panels.controls import Choice, standard
 from dryward.panels.learner import Settings
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import steady
-from dryward.physics.airleak import Brought, Leak
 from dryward.physics.moving_air import density
-from dryward.physics.ventspace import carrying_limit, clear_area, net_free_area
+from dryward.physics.ventspace import clear_area, net_free_area
 from dryward.teaching.words import Step
-from dryward.units import KELVIN, to_si
-from dryward.verdict import Place, Verdict, criterion, of_amount
+from dryward.units import KELVIN
+from dryward.verdict import Place, Verdict, of_amount
 from dryward.weather import Air
 from dryward.weather.places import demo_climate
 
 message = language.beside(__file__)
 
-#: The day, the room and the roof of this lesson.
-ROOM, COLD = Air(to_si(70.0, "degF"), 0.4), to_si(20.0, "degF")
-ROOF = building.preset("vented-vault-variable")
-RAFTER, AREA = 5.0, to_si(600.0, "ft2")
-EAVES, RIDGE = to_si(60.0, "ft"), to_si(30.0, "ft")
-BAY, SPACING = to_si(14.5, "in"), to_si(16.0, "in")
-#: Roof for each opening, where the conditions of the code hold [-].
-RATIO = round(1 / codes.required("vent-area-reduced"))
-#: A fifth of the leaks of a house at 3 ACH50 goes into this roof, part of it straight, part of it seeping.
-ACH50, VOLUME, SHARE = 3.0, to_si(20_000.0, "ft3"), 0.2
-LEAKY = Leak.from_blower_door(ACH50, VOLUME, SHARE, area=AREA)
-#: Option -> outward pressure on the leaks [Pa]; None without leaks.
-PUSHES = {"leaky": 4.0, "leaky-and-pulled": 6.0, "airtight": None}
 LEAK = Choice(
     "Leak",
-    "vent_space.ceiling",
+    "vent_space.bay",
     (
         ("leaky", "vent_space.leak-leaky"),
         ("leaky-and-pulled", "vent_space.leak-pulled"),
         ("airtight", "vent_space.leak-airtight"),
+        ("bath-fan", "vent_space.leak-bath-fan"),
+        ("cut", "vent_space.leak-cut"),
     ),
 )
 #: The months are those of an invented cold town.
 TOWN = demo_climate("cold")
 PLACES = np.linspace(0.0, RAFTER, 41)
-#: What comes over what the vent air can carry at most.
-LIMIT = criterion("vent-share")
 #: What the sum of one such day does not count.
 LEFT_OUT = ("time", "sun", "rain")
-
-
-@dataclass(frozen=True)
-class VentDay:
-    """A gap, its air, the day outside, and what comes through the ceiling."""
-
-    gap: float
-    speed: float
-    outdoor: Air
-    leak: str
-
-    @cached_property
-    def power(self) -> float:
-        """The most the air can carry off [kg/(s m2)]."""
-        return float(carrying_limit(self.gap, self.speed, RAFTER, self.outdoor))
-
-    @cached_property
-    def diffusion(self) -> float:
-        """What comes through the layers [kg/(s m2)]."""
-        return by_vapor(self.outdoor.temperature, self.outdoor.relative_humidity)
-
-    @cached_property
-    def leaking(self) -> float:
-        """What straight air of the leaks brings over what air that cold can have [kg/(s m2)]."""
-        return by_air(self.leak, self.outdoor.temperature)
-
-    @property
-    def below(self) -> float:
-        """What seeping air leaves in the roof below, before it gets here [kg/(s m2)]."""
-        return leaked(self.leak, self.outdoor.temperature).stays
-
-    @property
-    def load(self) -> float:
-        """By vapor and by straight air [kg/(s m2)]."""
-        return self.diffusion + self.leaking
-
-    @property
-    def share(self) -> float:
-        """The load over what the air can carry at most [-]; infinite where it can carry nothing."""
-        return float(share(self.load, self.power))
-
-
-def by_vapor(temperature: float, relative_humidity: float) -> float:
-    """Vapor that the layers let into the vent space [kg/(s m2)]; none when it goes inward."""
-    found = steady.profile(ROOF, ROOM, Air(temperature, relative_humidity))
-    return max(found.vapor_flux_out, 0.0)
-
-
-def leaked(leak: str, temperature: float) -> Brought:
-    """Water of the leaks where it is that cold, a `Brought` [kg/(s m2)]."""
-    return LEAKY.moisture(PUSHES[leak] or 0.0, ROOM, temperature)
-
-
-def by_air(leak: str, temperature: float) -> float:
-    """What straight air brings over what air of that temperature can have [kg/(s m2)]."""
-    found = leaked(leak, temperature)
-    return float(found.excess - found.stays)
-
-
-def share(load: Numeric, power: Numeric) -> Numeric:
-    """What comes over what can go [-], numbers or arrays; where nothing can go, any load is beyond all measure."""
-    load, power = np.broadcast_arrays(np.asarray(load, dtype=float), np.asarray(power, dtype=float))
-    return np.divide(load, power, out=np.where(load > 0.0, np.inf, 0.0), where=power > 0.0)
 
 
 def meaning(state: VentDay) -> str:
@@ -139,8 +86,9 @@ class VentSpace(Page):
     """Outdoor humidity, leak, gap and air speed; the air on its way, and twelve months."""
 
     id = "vent-space"
-    handles = ("RH_out", "Gap", "Air", LEAK)
+    handles = ("RH_out", standard("Gap").starting(1.0, 25.4), standard("Air").starting(20.0, 0.1016), LEAK)
     draws = Channel
+    play = PLAY
 
     def __init__(self, unit_system: str | None = None, settings: Settings | None = None) -> None:
         # By vapor the months do not hang on any control.
@@ -157,10 +105,13 @@ class VentSpace(Page):
         full = air.vapor_density(COLD, air.saturation_vapor_pressure(COLD))
         start = full * state.outdoor.relative_humidity
         humidity = np.minimum((start + state.load * PLACES / (state.gap * state.speed)) / full, 1.0)
+        speed = state.speed
+        if not state.open:  # what comes stays, until the air that stands there is full
+            speed, humidity = 0.0, np.full(PLACES.shape, 1.0 if state.load > 0 else state.outdoor.relative_humidity)
         airs, diffusion = self.months
-        power = tuple(float(carrying_limit(state.gap, state.speed, RAFTER, each)) for each in airs)
-        leak = tuple(by_air(state.leak, each.temperature) for each in airs)
-        return VentAir(PLACES, humidity, state.gap, state.speed, power, diffusion, leak)
+        most = tuple(float(power(state.leak, state.gap, state.speed, each)) for each in airs)
+        leak = tuple(by_air(state.leak, each.temperature) + by_fan(state.leak, each.temperature) for each in airs)
+        return VentAir(PLACES, humidity, state.gap, speed, most, diffusion, leak)
 
     def given(self, state: VentDay) -> str:
         """What no control moves."""
@@ -169,15 +120,25 @@ class VentSpace(Page):
             "given", room=self.air_held(ROOM), cold=show(COLD, "temperature"), area=show(AREA, "area"),
             rafter=units.show_in(RAFTER, "ft" if us else "m"), volume=show(VOLUME, "volume"),
             changes=units.number(ACH50), share=show(SHARE, "relative humidity"),
+            bath=self.air_held(BATH), minutes=units.number(SHOWER, 0), fan=self._fan(),
+            bay=units.show_in(SPACING, "in" if us else "mm", 0),
         )  # fmt: skip
+
+    def _fan(self) -> str:
+        """What the bath fan moves."""
+        return units.show_in(FAN, "cfm" if self.unit_system == "us" else "m3/h", 0)
 
     def numbers(self, state: VentDay) -> list[Readout]:
         """What it can carry, what comes, what is left; what a code asks for and what the gap gives."""
         need = net_free_area(AREA, RATIO, eave_length=EAVES, ridge_length=RIDGE)
         given = clear_area(state.gap, BAY, SPACING)
         rest = state.power - state.load
-        vapor, blown, below = (self.show(each, "vapor flux") for each in (state.diffusion, state.leaking, state.below))
-        parts = message("load-note", leaks=state.leaking > 0, vapor=vapor, air=blown, more=below)
+        vapor, leaked_air, below = (
+            self.show(each, "vapor flux") for each in (state.diffusion, state.leaking, state.below)
+        )
+        by = "leaks" if state.leaking > 0 else "fan" if state.blown > 0 else "vapor"
+        fan = self.show(state.blown, "vapor flux")
+        parts = message("load-note", by=by, vapor=vapor, air=leaked_air, fan=fan, more=below)
         low, high = (self._opening(each) for each in (need.lower_per_length, need.upper_per_length))
         return [
             Readout("power", message("power"), state.power, "vapor flux", both=True),
@@ -222,20 +183,24 @@ class VentSpace(Page):
 
     def says(self, state: VentDay) -> str:
         """What comes against what can go on this day; a leak is named before the vent."""
-        power, load, leaking, below, vapor = (
+        most, load, leaking, blown, below, vapor = (
             self.show(each, "vapor flux")
-            for each in (state.power, state.load, state.leaking, state.below, state.diffusion)
+            for each in (state.power, state.load, state.leaking, state.blown, state.below, state.diffusion)
         )
+        if not state.open:
+            return message("cut-off", load=load)
         carries = message(
             "carries",
             begins="sentence" if state.leaking > 0 and state.share >= LIMIT.caution else "clause",
             cold=self.show(COLD, "temperature"),
             humidity=self.show(state.outdoor.relative_humidity, "relative humidity"),
             full=state.power <= 0,
-            power=power,
+            power=most,
             meaning=meaning(state),
             times=hand.times(state.share) if np.isfinite(state.share) else "",
         )
+        if state.blown > 0:
+            return message("bath-fan", blown=blown, carries=carries, vapor=vapor)
         if state.leaking <= 0:
             return message("airtight", load=load, carries=carries, little=state.share >= LIMIT.damage)
         if state.share < LIMIT.caution:
@@ -248,14 +213,17 @@ class VentSpace(Page):
         humid: Any = np.array(self.along("RH_out"))
         layers = steady.sweep(ROOF, ROOM, each, outdoor_relative_humidity=humid).vapor_flux_out
         outdoor = Air(humid * 0.0 + COLD, humid)
-        leaks = np.array([by_air(option, COLD) for option in self.along("Leak")])
+        options = self.along("Leak")
+        brings = np.array([by_air(option, COLD) + by_fan(option, COLD) for option in options])
+        takes = np.array([power(option, state.gap, state.speed, each) for option in options])
+        by_layers = np.maximum(layers, 0.0)
         shares = {
             "RH_out": share(
-                np.maximum(layers, 0.0) + state.leaking, carrying_limit(state.gap, state.speed, RAFTER, outdoor)
+                by_layers + state.leaking + state.blown, power(state.leak, state.gap, state.speed, outdoor)
             ),
-            "Gap": share(state.load, carrying_limit(gaps, state.speed, RAFTER, each)),
-            "Air": share(state.load, carrying_limit(state.gap, speeds, RAFTER, each)),
-            "Leak": share(state.diffusion + leaks, state.power),
+            "Gap": share(state.load, power(state.leak, gaps, state.speed, each)),
+            "Air": share(state.load, power(state.leak, state.gap, speeds, each)),
+            "Leak": share(state.diffusion + brings, takes),
         }
         return {name: Strip(tuple(LIMIT.state(found))) for name, found in shares.items()}
 
@@ -272,8 +240,10 @@ class VentSpace(Page):
                 units.written(here, ".3f", "g"),
             ),
             Step(
-                message("step-carried"),
-                f"{state.gap:.4g} × {state.speed:.4g} / {RAFTER:g} × ({full:.3f} − {here:.3f}) × 86 400",
+                message("step-carried", open=state.open),
+                f"{state.gap:.4g} × {state.speed:.4g} / {RAFTER:g} × ({full:.3f} − {here:.3f}) × 86 400"
+                if state.open
+                else "",
                 self._rate(state.power),
             ),
         ]
@@ -304,7 +274,9 @@ class VentSpace(Page):
         return units.in_both(self.show(flux, "vapor flux"), rate) if self.unit_system == "us" else rate
 
     def _leak_steps(self, state: VentDay) -> list[Step]:
-        """What the leaks bring, from the blower door."""
+        """What the leaks bring, from the blower door, or a bath fan."""
+        if state.blown > 0:
+            return [self._fan_step(state)]
         if state.leaking <= 0:
             return []
         push = PUSHES[state.leak]
@@ -325,6 +297,18 @@ class VentSpace(Page):
                 self._rate(state.leaking),
             ),
         ]
+
+    def _fan_step(self, state: VentDay) -> Step:
+        """What one shower blows in."""
+        heavy = density(BATH.temperature + KELVIN, air.STANDARD_PRESSURE - BATH.vapor_pressure)
+        inside, held = (
+            1e3 * air.humidity_ratio(each) for each in (BATH.vapor_pressure, air.saturation_vapor_pressure(COLD))
+        )
+        return Step(
+            message("step-fan", minutes=units.number(SHOWER, 0), fan=self._fan()),
+            f"{FAN:.4g} × {SHOWER * 60:g} × {heavy:.3f} × ({inside:.3f} − {held:.3f}) / ({RAFTER:g} × {SPACING:.3g})",
+            self._rate(state.blown),
+        )
 
 
 PAGE = VentSpace

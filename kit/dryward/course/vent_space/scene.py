@@ -92,9 +92,9 @@ class Channel(LivePicture[VentAir]):
     def _months(self, box: Box, most: float) -> None:
         """Twelve months: what the air can carry, and what comes."""
         entries: list[Entry] = [
-            ("drying", message("can-carry"), "arrow"),
-            ("air flow", message("air-line")),
-            ("vapor pressure", message("vapor-line")),
+            ("drying", message("can-carry"), "bar"),
+            ("air flow", message("air-line"), "s"),
+            ("vapor pressure", message("vapor-line"), "o"),
         ]
         foot = self.key(entries, box[0], box[3], box[2])
         ax = self.graph((box[0], box[1], box[2], foot - 2), message("month"), self.symbol("vapor flux"), "y")
@@ -136,7 +136,7 @@ class Channel(LivePicture[VentAir]):
         start, end = (self.show(float(np.asarray(state.humidity)[k]), "relative humidity") for k in (0, -1))
         loads = np.asarray(state.diffusion) + np.asarray(state.leak)
         short = int((np.asarray(state.power) < loads).sum())
-        way = "up" if state.speed >= 0 else "down"
+        way = "up" if state.speed > 0 else "down" if state.speed < 0 else "none"
         return sentences(
             message(
                 "alt-air",

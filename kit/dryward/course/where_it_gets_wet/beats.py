@@ -176,7 +176,8 @@ def reading(page: Page, state: Any) -> dict[str, Any]:
 
 def _wood_bet(name: str, number: int) -> Bet:
     spots = (
-        Spot("dry", ("slope", 0.3, 0.825), number, "no-drops-no-problem"),
+        # Where it is so, the words are no belief.
+        Spot("dry", ("slope", 0.3, 0.825), number, "" if number else "no-drops-no-problem"),
         Spot("over", ("slope", 0.6, 0.825), number),
     )
     return Bet(name, spots, wood_right(number))
@@ -232,7 +233,7 @@ def left_over(page: Page, state: Any) -> dict[str, Any]:
 def _year_bet(name: str, number: int) -> Bet:
     spots = (
         Spot("gone", ("slope", 0.3, 0.825), number),
-        Spot("stays", ("slope", 0.6, 0.825), number, "one-check-decides"),
+        Spot("stays", ("slope", 0.6, 0.825), number, "" if number else "one-check-decides"),
     )
     return Bet(name, spots, year_right(number))
 

@@ -41,17 +41,36 @@ step-wood = But the { $layer } is wood. Its curve, at the { $humidity } of its f
 
 ## The questions
 
-passes-why = The check asks for water at a face. It does not ask the wood, which would settle at { $moist }, over the caution of { $caution }. It knows no leak and no rain.
-passes-ask = A film of { $perms } is inside, OSB is outside. With { $room } and { $rh } in the room and { $cold } outside the check finds no water. What do you know of this roof?
-passes-hint = Set this day on the page. What does it say besides that no water gathers?
-passes-right = No water gathers that day. What the wood does is another question.
-passes-passed = It is fine. It passed.
-passes-passed-reply = A yes sounds final. But the wood would settle at { $moist }, over the caution of { $caution }, and the check does not ask the wood.
-passes-rots = It will rot. OSB out there fails sooner or later.
-passes-rots-reply = A warning is not yet rot. The wood would settle at { $moist }: over the caution of { $caution }, and below the { $damage } of damage. Look closer.
+# $failed: whether the check of that month finds water; else it finds none.
+passes-why = { $failed ->
+        [yes] The check asks what gathers in that month. It knows no summer: in this town all of it is gone by fall.
+       *[no] The check asks for water at a face. It does not ask the wood, which would settle at { $moist }, over the caution of { $caution }. It knows no leak and no rain.
+    }
+passes-ask = { $failed ->
+        [yes] A film of { $perms } is inside, OSB is outside. With { $room } and { $rh } in the room and a January mean of { $cold } outside the check finds { $water } at the OSB. What do you know of this roof?
+       *[no] A film of { $perms } is inside, OSB is outside. With { $room } and { $rh } in the room and { $cold } outside the check finds no water. What do you know of this roof?
+    }
+passes-hint = What was this check asked, and for which days? Set them on the page, and ask what else you would have to know.
+passes-right = { $failed ->
+        [yes] Water gathers in such a month. Whether it is gone by fall is another question.
+       *[no] No water gathers that day. What the wood does is another question.
+    }
+passes-one-check-decides = { $failed ->
+        [yes] It will rot. It failed.
+       *[no] It is fine. It passed.
+    }
+passes-one-check-decides-reply = { $failed ->
+        [yes] A no sounds final. But this check asked for one month. Summer pulls the water out again, and by fall all of it is gone.
+       *[no] A yes sounds final. But the wood would settle at { $moist }, over the caution of { $caution }, and the check does not ask the wood.
+    }
+passes-a-check-tells-nothing = Nothing. A check on paper says nothing of a roof.
+passes-a-check-tells-nothing-reply = { $failed ->
+        [yes] It says that { $water } gather in such a month: that is so. It does not say what is left by fall.
+       *[no] It says that no water gathers on such a day: that is so. It does not say what the wood does.
+    }
 
 water-at-the-line-why = The vapor does not stop at the line. It passes on through the open layer, and even the coldest face stays at { $humid } RH, below 100 %.
-water-at-the-line-ask = The room is { $room } and { $rh }, it is { $cold } and 80 % outside. The dew-point line lies { $line } into the fill, and the outer membrane has { $perms }. Is there water at the line?
+water-at-the-line-ask = The room is { $room } and { $rh }, it is { $cold } and 80 % outside. The dew-point line lies { $line } from the room, and the outer membrane has { $perms }. Is there water at the line?
 water-at-the-line-hint = Set the outer layer on the page to the open sheet. Read the highest humidity in the roof, and where it is.
 water-at-the-line-right = No. The vapor pressure there is below saturation.
 water-at-the-line-dew-point-is-a-place = Yes. That is where the air is at its dew point.
@@ -76,6 +95,23 @@ risk-face-ask = Behind a { $perms } film lies { $fill } of fill, then { $layer }
 risk-face-hint = Two things must meet at one face: it is cold, and the vapor is held up there. Go along the layers and look for both.
 risk-face-right = The inner face of the outer layer: cold, and tighter than what is before it.
 
+summer-line-why = The vapor does not stop there. It goes on inward through the fill, and the back of the film stays at { $back } RH, below 100 %.{ $damp }
+summer-line-ask = It is July, { $hot } and { $humid } outside, and the room is cooled to { $cool } and { $indoor }. The outdoor air has its dew point at { $dew }, and the roof is that cold { $line } from the room, in the fill. The film is the variable one. Is there water at that place?
+summer-line-hint = The line comes from outdoors now. Does open fill hold vapor back there? Go on to the first layer that does.
+summer-line-right = No. The vapor goes on through the fill.
+summer-line-dew-point-is-a-place = Yes. That is where the air is at its dew point.
+summer-line-dew-point-is-a-place-reply = Outdoor air would be at 100 % there. But in the fill the vapor goes on inward and thins out. Even at the back of the film it is at { $back } RH.{ $damp }
+summer-line-push-is-always-outward = No. In a roof only the room's air counts.
+summer-line-push-is-always-outward-reply = Today the outdoor air has more vapor than the room, and it comes in. There is no water for another reason: in the fill it goes on, and at the back of the film it is at { $back } RH.{ $damp }
+joists-why = Wood follows the RH beside it. At { $humid } it settles at about { $moist } MC, with no drop to see.
+joists-ask = In August the air of a crawlspace is at { $cool } and { $humid }. A hand finds no drop on the joists. What do they do?
+joists-hint = Two roofs of this lesson had no drop either. What did their wood go by, and how much of it is here?
+joists-right = They take up water, to about { $moist } MC.
+joists-no-drops-no-problem = Nothing. No drops, no problem.
+joists-no-drops-no-problem-reply = Drops come at 100 %. Wood takes up vapor long before: at { $humid } RH it settles at about { $moist } MC.
+joists-rh-is-moisture-content = They go to { $humid } MC, as the air is.
+joists-rh-is-moisture-content-reply = At { $humid } RH wood settles at about { $moist } MC. { $humid } is the share of the most vapor there can be in the air.
+
 ## The beats
 
 beat-first-say = Two roofs, alike but for the outer layer. Where does water show up first?
@@ -88,21 +124,21 @@ beat-line-say = The dew-point line can move. Watch if the water goes with it.
 beat-line-ask = Slide the room humidity up until the line has moved { $far } or more.
 beat-line-answer = The line came { $moved } toward the room. The frost did not: it is still at the OSB, { $amount }.
 beat-line-also = { $flux }
-beat-drops-say = Not a drop in either roof. What would a meter read in the OSB?
+beat-drops-say = Not a drop: both roofs pass the check for water. What would a meter read in the OSB?
 beat-drops-ask = Bet on both before you see either.
 beat-drops-first = Colder day
 beat-drops-second = Milder day
 beat-drops-colder-ask = What does the meter end at on the colder day?
-beat-drops-colder-dry = Less than 16 %, like any dry lumber.
+beat-drops-colder-dry = Less than 16 %. No drops, no problem.
 beat-drops-colder-over = 20 % or more. That is damp.
-beat-drops-colder-dry-reply = No drops looks like dry. But wood goes by the RH at its face, and here that is near 100 %. The meter ends at { $first }.
+beat-drops-colder-dry-reply = No drops looks like dry, and the check agrees. But wood goes by the RH at its face, and here that is near 100 %. The meter ends at { $first }.
 beat-drops-colder-over-reply = The face is near 100 % RH, so the wood takes up water with no drop to see. The meter ends at { $first }.
 beat-drops-milder-ask = And on the milder day?
-beat-drops-milder-dry = Less than 16 %, like any dry lumber.
+beat-drops-milder-dry = Less than 16 %, as in dry lumber.
 beat-drops-milder-over = 20 % or more. That is damp.
 beat-drops-milder-dry-reply = The face is warmer, so its RH is lower. The meter ends at { $second }.
 beat-drops-milder-over-reply = It is the same wood, but a warmer face has a lower RH. The meter ends at { $second }.
-beat-drops-answer = Both look dry. The wood is { $points } points apart: { $first } and { $second }. That is { $water } on the whole roof.
+beat-drops-answer = Both look dry, and both pass. The wood is { $points } points apart: { $first } and { $second }. That is { $water } on the whole roof.
 meter-reads = Meter: { $moisture }
 beat-check-say = Both roofs fail the January check. What is left by next fall?
 beat-check-ask = Bet on both before you see either.
@@ -110,12 +146,12 @@ beat-check-first = OSB deck
 beat-check-second = Closed sheet
 beat-check-osb-ask = What is left under the OSB deck by next fall?
 beat-check-osb-gone = All of it is gone.
-beat-check-osb-stays = It is still there, and more comes.
+beat-check-osb-stays = It failed, so it stays: more comes each year.
 beat-check-osb-gone-reply = Summer pulls it all out again. The winter gave { $most }, and none of it is left.
 beat-check-osb-stays-reply = It failed in January, so it looked lost. But a check of one month knows no summer. By fall all { $most } are gone.
 beat-check-closed-ask = And under the closed sheet?
 beat-check-closed-gone = All of it is gone.
-beat-check-closed-stays = It is still there, and more comes.
+beat-check-closed-stays = It stays: more comes each year.
 beat-check-closed-gone-reply = A summer helps only if water can get out. This sheet lets so little pass that { $more } stay, each year.
 beat-check-closed-stays-reply = The sheet lets hardly any out, and the summer is short: { $more } stay, each year.
 beat-check-answer = One check, one result, two ends: none is left under the OSB, { $more } more each year under the sheet.

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from types import SimpleNamespace
 from typing import Any
 
 from dryward import building, language
-from dryward.building import FixedMembrane, Layer
+from dryward.building import FixedMembrane
 from dryward.course.where_it_gets_wet.beats import PLAY
 from dryward.panels import hand, readouts
 from dryward.panels.controls import Choice
@@ -26,8 +26,6 @@ message = language.beside(__file__)
 #: The room and the outdoor humidity of this lesson; the sliders move the rest.
 ROOM_TEMPERATURE = to_si(70.0, "degF")
 OUTDOOR_HUMIDITY = 0.8
-#: Permeance of a sheet that is there only to be wet.
-WIDE_OPEN = to_si(10_000.0, "perm")
 
 #: Option -> the roof with that outer layer; all else is the same in them.
 ROOFS = {
@@ -67,13 +65,6 @@ def roof_with(outer: str, permeance: float) -> building.Assembly:
     return roof.replace("inner membrane", FixedMembrane(permeance, origin))
 
 
-def with_wet_face(roof: building.Assembly) -> building.Assembly:
-    """The same roof with a wet, wide-open sheet on the outer layer's inner face: what dries from there."""
-    place = roof.index("outer layer")
-    face = Layer(FixedMembrane(WIDE_OPEN), None, "wet face")
-    return replace(roof, layers=(*roof.layers[:place], face, *roof.layers[place:]))
-
-
 class WhereItGetsWet(Page):
     """Outdoor cold, room humidity, inner membrane and outer layer; section and vapor line."""
 
@@ -87,9 +78,7 @@ class WhereItGetsWet(Page):
         roof = roof_with(at.Outer, at.M_in)
         indoor, outdoor = Air(ROOM_TEMPERATURE, at.RH_in), Air(at.T_out, OUTDOOR_HUMIDITY)
         profile = steady.profile(roof, indoor, outdoor)
-        return RoofInCold(
-            roof, indoor, outdoor, profile, drying.rates(with_wet_face(roof), "wet face", indoor, outdoor)
-        )
+        return RoofInCold(roof, indoor, outdoor, profile, drying.of_a_wet_face(roof, "outer layer", indoor, outdoor))
 
     def views(self, state: RoofInCold) -> SteadyRoof:
         """The section and the graph draw the same state."""

@@ -1,10 +1,15 @@
-"""Checks: one check does not decide, the line is not the water, and what makes the face at risk."""
+"""Checks: one check does not decide, the line is not the water, the face at risk, July, and joists with no drop."""
+
+import numpy as np
 
 from dryward import language
+from dryward.building.library import wood_moisture
+from dryward.physics import monthly
 from dryward.teaching.questions import Draw, Question
-from dryward.teaching.vault import air, damp_all_the_same, face, gain, line_inches, roof, verdict
+from dryward.teaching.vault import FILM, air, damp_all_the_same, face, gain, roof, state, verdict
 from dryward.units import from_si
 from dryward.verdict import DRY
+from dryward.weather import demo_climate
 
 message = language.beside(__file__)
 
@@ -12,19 +17,31 @@ ROOM = 70
 
 
 def passes(draw: Draw) -> Question | None:
-    """What a check for water says of a roof whose wood would settle over its caution."""
+    """A check for water that a roof passes whose wood is over its caution, or fails though all is gone by fall."""
     rh = draw.pick(40, (35, 40, 45))
-    cold = draw.pick(36, (33, 34, 36, 37, 38, 39, 40))
-    case = roof(1.0, "OSB"), (ROOM, rh), (cold, 80)
-    draw.note(indoor_rh=rh, outdoor=cold)
-    found = verdict(*case).finding("wood-moisture")
-    if gain(*case) > 0 or found is None or found.state == DRY:
-        return None
-    caution, damage = found.criterion.caution, found.criterion.damage
-    draw.tell("%", rh=rh, moist=round(found.value), caution=caution, damage=damage)
-    draw.tell("degF", room=ROOM, cold=cold)
+    failed = draw.seed is not None and draw.coin
+    draw.tell(failed=failed)
+    draw.tell("%", rh=rh)
+    draw.tell("degF", room=ROOM)
     draw.tell("perm", perms=1)
-    return draw.ask(("one-check-decides", "passed"), ("one-check-decides", "rots"))
+    built = roof(1.0, "OSB")
+    if failed:
+        town = demo_climate(draw.random.choice(("cold", "very-cold")))
+        cold = round(from_si(float(min(town.temperature)), "degF"))
+        year = monthly.balance(built, town, air(ROOM, rh))
+        if not year.dries_out or year.peak <= 0:
+            return None
+        draw.tell("g/m2/day", water=gain(built, (ROOM, rh), (cold, 80)))
+    else:
+        cold = draw.pick(36, (33, 34, 36, 37, 38, 39, 40))
+        case = built, (ROOM, rh), (cold, 80)
+        found = verdict(*case).finding("wood-moisture")
+        if gain(*case) > 0 or found is None or found.state == DRY:
+            return None
+        draw.tell("%", moist=round(found.value), caution=found.criterion.caution)
+    draw.note(indoor_rh=rh, outdoor=cold, failed=failed)
+    draw.tell("degF", cold=cold)
+    return draw.ask("one-check-decides", "a-check-tells-nothing")
 
 
 def water_at_the_line(draw: Draw) -> Question | None:
@@ -33,13 +50,12 @@ def water_at_the_line(draw: Draw) -> Question | None:
     cold = draw.pick(20, (15, 20, 25, 30))
     case = roof(), (ROOM, rh), (cold, 80)
     draw.note(indoor_rh=rh, outdoor=cold)
-    wet = gain(*case) > 0
-    line, humid = line_inches(*case), face(*case)[1]
-    if wet or line is None:
+    profile, humid = state(*case), face(*case)[1]
+    if profile.wet_planes or profile.dew_point_depth is None:
         return None
     draw.tell("%", humid=round(humid), rh=rh)
     draw.tell("degF", room=ROOM, cold=cold)
-    draw.tell("in", line=line)
+    draw.tell("in", line=from_si(profile.dew_point_depth, "in"))
     draw.tell("perm", perms=50)
     return draw.ask("dew-point-is-a-place", "only-at-night", ("line-moves-wrong-way", "outward"))
 
@@ -102,4 +118,36 @@ def risk_face(draw: Draw) -> Question | None:
     )
 
 
-CHECKS = (passes, water_at_the_line, risk_face)
+def summer_line(draw: Draw) -> Question | None:
+    """Whether there is water in July where the fill is as cold as the dew point of the outdoor air."""
+    hot = draw.pick(88, (85, 86, 88, 90))
+    humid = draw.pick(70, (65, 70, 75))
+    cool = draw.pick(72, (70, 72, 74, 75))
+    case = roof("variable"), (cool, 50), (hot, humid)
+    draw.note(outdoor=hot, outdoor_rh=humid, indoor=cool)
+    profile, back = state(*case), face(*case, FILM, 1)[1]
+    dew = air(hot, humid).dew_point
+    fill = slice(profile.face("insulation", 0), profile.face("insulation", 1) + 1)
+    if profile.wet_planes or back > 97 or not profile.temperature[fill][0] < dew < profile.temperature[fill][-1]:
+        return None
+    depth = float(np.interp(dew, profile.temperature[fill], profile.depth[fill]))
+    draw.tell("degF", hot=hot, cool=cool, dew=from_si(dew, "degF"))
+    draw.tell("%", humid=humid, indoor=50, back=round(back))
+    draw.tell("in", line=from_si(depth, "in"))
+    draw.tell(damp=damp_all_the_same(*case))
+    return draw.ask("dew-point-is-a-place", "push-is-always-outward")
+
+
+def joists(draw: Draw) -> Question | None:
+    """Wood in humid summer air with no drop on it."""
+    cool = draw.pick(66, (60, 62, 64, 66, 68, 70))
+    humid = draw.pick(88, (84, 86, 88, 90, 92))
+    draw.note(temperature=cool, rh=humid)
+    crawlspace = air(cool, humid)
+    moist = 100 * float(wood_moisture(crawlspace.relative_humidity, crawlspace.temperature))
+    draw.tell("degF", cool=cool)
+    draw.tell("%", humid=humid, moist=round(moist))
+    return draw.ask("no-drops-no-problem", "rh-is-moisture-content")
+
+
+CHECKS = (passes, water_at_the_line, risk_face, summer_line, joists)

@@ -8,7 +8,8 @@ outside = Vapor pressure outside
 push = Push, inside to outside
 way = Vapor goes
 folk = The RH rule would say
-# The way vapor goes, and the way the RH rule would say.
+warmth = From warm to cold would be
+# The way vapor goes, and the way that a rule of thumb would say.
 way-said = { $way ->
         [none] hardly at all
         [out] out
@@ -88,7 +89,28 @@ beat-heat-coast-none-reply = The RH numbers are nearly the same. But { $high } a
 beat-heat-answer = From the cool room into the desert heat go { $amount } a day through { $area } of ceiling.
 beat-heat-also = Desert: { $flux } out. Coast: { $other } in.
 
-beat-crawlspace-say = The cool crawlspace pushes vapor up into the warm room. Turn the arrow around.
+beat-floor-say = Two crawlspaces under the same warm room, and both are cooler. Which way does vapor push?
+beat-floor-ask = Bet on both before you see either.
+beat-floor-first = Bare earth, { $wet } RH
+beat-floor-second = Covered earth, { $dry } RH
+beat-floor-bare-ask = Which way over the bare earth?
+beat-floor-bare-up = Up, into the warm room.
+beat-floor-bare-down = Down, from warm to cold.
+beat-floor-bare-none = Neither way. Warm air lies on top.
+beat-floor-bare-up-reply = The vapor pressure is { $bare } in the crawlspace and { $inside } in the room. So vapor goes up, from cool to warm.
+beat-floor-bare-down-reply = Under a winter roof it does go that way. But the vapor pressure is { $bare } in the cool crawlspace, and only { $inside } in the warm room. So vapor goes up.
+beat-floor-bare-none-reply = The air may lie still. Vapor goes by itself: { $bare } under the floor, { $inside } over it. So it goes up.
+beat-floor-covered-ask = And over the covered earth?
+beat-floor-covered-up = Up, from { $dry } to { $indoor }.
+beat-floor-covered-down = Down, out of the warm room.
+beat-floor-covered-none = Neither way. The cover stops it.
+beat-floor-covered-up-reply = { $dry } is the bigger number. But at { $cool } that is only { $covered }, and the room has { $inside }. So vapor goes down.
+beat-floor-covered-down-reply = The vapor pressure is { $inside } in the room and { $covered } under the floor. So vapor goes down. Warmth did not do it: over the bare earth the same warm room gets vapor.
+beat-floor-covered-none-reply = The cover holds back what the earth gives off, not what goes through the floor: { $inside } over it, { $covered } under it. So vapor goes down.
+beat-floor-answer = Over bare earth { $amount } a day come up through { $area } of floor. Over the cover vapor goes down.
+beat-floor-also = Bare earth: { $flux } up. Covered: { $other } down.
+
+beat-crawlspace-say = Where does the arrow turn: at the RH of the room, or at another?
 beat-crawlspace-ask = You cover the bare earth. Slide the RH of the crawlspace down until vapor goes down too.
 beat-crawlspace-control = Crawlspace RH
 beat-crawlspace-answer = { $way ->
@@ -120,9 +142,24 @@ crawlspace-hint = Put the crawlspace outside and the room inside on the page. Wh
 crawlspace-right = Up into the room.
 crawlspace-warm-to-cold = Down, from warm to cold.
 crawlspace-warm-to-cold-reply = The warm room has { $low }, the cool crawlspace has { $high }. So vapor pushes up, from cold to warm.
-crawlspace-heating-dries-the-air = Neither way. Heat holds the damp down.
-crawlspace-heating-dries-the-air-reply = Warm air on top holds no vapor down. The crawlspace has { $high } and the room { $low }, so vapor pushes up.
-crawlspace-heating-dries-the-air-seems = Warm air lies on top and stays there.
+crawlspace-warm-air-lid = Neither way. The warm air lies on top like a lid.
+crawlspace-warm-air-lid-reply = Warm air on top holds no vapor down. The crawlspace has { $high } and the room { $low }, so vapor pushes up.
+desert-why = Vapor pressure is { $inside } in the room and { $outside } in the heat.
+desert-ask = A room is cooled to { $cool } and { $indoor }. Outside is desert, { $hot } and { $low }. Which way does vapor push?
+desert-hint = Set both sides on the page. Which of the two vapor pressures is higher?
+desert-right = Out, into the heat.
+desert-warm-to-cold = In, from warm to cold.
+desert-warm-to-cold-reply = The hot air has only { $outside }, the cool room has { $inside }. So vapor pushes out, from cool to hot.
+desert-rules-cancel = Neither way. RH says out, heat says in, and they cancel out.
+desert-rules-cancel-reply = Neither of them pushes. The room has { $inside }, the desert { $outside }, so vapor pushes out.
+two-boards-why = Wood follows the RH beside it: at { $humid } it settles at about { $wet } MC, at { $low } at about { $dry }.
+two-boards-ask = A board lies in a cold garage, { $cold } and { $humid }. Its twin lies in a warm room, { $warm } and { $low }. Which one ends up wetter?
+two-boards-hint = Two numbers stand for each air. Which of them does wood go by? The words under "On the job" say it.
+two-boards-right = The one in the garage.
+two-boards-only-pressure-counts = The one in the room. The vapor pressure is higher there.
+two-boards-only-pressure-counts-reply = It is higher: { $room }, against { $garage }. So vapor would go from the room to the garage. But wood follows the RH beside it: about { $wet } MC at { $humid }, about { $dry } at { $low }.
+two-boards-no-drops-no-problem = Neither. There are no drops on them.
+two-boards-no-drops-no-problem-reply = Wood takes up vapor with no drop to see. At { $humid } RH it settles at about { $wet } MC, at { $low } at about { $dry }.
 no-push-why = { $first } against { $second }: a push of only { $push }.
 no-push-ask = One room is { $warm } and { $warm_rh }, the next is { $cool } and { $cool_rh }. How strong is the push of the vapor, and which way?
 no-push-hint = Leave RH and warmth aside. Work out the two vapor pressures: how far apart are they?
@@ -141,15 +178,14 @@ equal-rh-hint = { $rh } of what? Set both sides on the page and look at the two 
 equal-rh-rh-drives-vapor = Neither way. The RH is equal.
 equal-rh-rh-drives-vapor-reply = { $rh } is a share, and where it is warm there can be more vapor. So vapor pressure is { $first } inside and { $second } outside, and the higher one pushes.
 # $way is the wrong way.
-equal-rh-dew-point-is-air-temperature = { $other ->
-        [out] Out. The cooler side is nearer to its dew point.
-       *[in] In. The cooler side is nearer to its dew point.
+equal-rh-cooler-is-damper = { $other ->
+        [out] Out. The cooler air, inside, is the damper one.
+       *[in] In. The cooler air, outside, is the damper one.
     }
-equal-rh-dew-point-is-air-temperature-reply = { $way ->
-        [out] How near air is to its dew point does not push. Vapor pressure does: { $first } inside and { $second } outside, so vapor goes out.
-       *[in] How near air is to its dew point does not push. Vapor pressure does: { $first } inside and { $second } outside, so vapor goes in.
+equal-rh-cooler-is-damper-reply = { $way ->
+        [out] At one RH the cooler air has less vapor: { $first } inside and { $second } outside, so vapor goes out.
+       *[in] At one RH the cooler air has less vapor: { $first } inside and { $second } outside, so vapor goes in.
     }
-equal-rh-dew-point-is-air-temperature-seems = Air near its dew point looks as if it were ready to push.
 
 ## The picture
 

@@ -1,5 +1,6 @@
-"""Checks: up from the crawlspace, almost no push, and equal RH."""
+"""Checks: up from the crawlspace, out into the desert, almost no push, equal RH, and what wood goes by."""
 
+from dryward.building.library import wood_moisture
 from dryward.teaching import vault
 from dryward.teaching.questions import Draw, Question
 
@@ -18,7 +19,7 @@ def crawlspace(draw: Draw) -> Question | None:
     draw.tell("Pa", high=high, low=low)
     draw.tell("degF", below=below[0], above=above[0])
     draw.tell("%", below_rh=below[1], above_rh=above[1])
-    return draw.ask("warm-to-cold", "heating-dries-the-air")
+    return draw.ask("warm-to-cold", "warm-air-lid")
 
 
 def no_push(draw: Draw) -> Question | None:
@@ -49,7 +50,38 @@ def equal_rh(draw: Draw) -> Question | None:
     draw.tell("degF", inside=inside, outside=outside)
     draw.tell("%", rh=rh)
     draw.tell(way=way, other=other)
-    return draw.ask("rh-drives-vapor", "dew-point-is-air-temperature")
+    return draw.ask("rh-drives-vapor", "cooler-is-damper")
 
 
-CHECKS = (crawlspace, no_push, equal_rh)
+def desert(draw: Draw) -> Question | None:
+    """A cooled room in dry heat."""
+    hot = draw.pick(100, (90, 95, 100, 105))
+    low = draw.pick(10, (10, 12, 15))
+    cool = draw.pick(76, (74, 75, 76, 78))
+    indoor = draw.pick(45, (40, 45, 50))
+    draw.note(outdoor=hot, outdoor_rh=low, indoor=cool, indoor_rh=indoor)
+    inside, outside = vault.air(cool, indoor).vapor_pressure, vault.air(hot, low).vapor_pressure
+    if inside < outside + 4 * ALMOST_NONE:
+        return None
+    draw.tell("Pa", inside=inside, outside=outside)
+    draw.tell("degF", hot=hot, cool=cool)
+    draw.tell("%", low=low, indoor=indoor)
+    return draw.ask("warm-to-cold", "rules-cancel")
+
+
+def two_boards(draw: Draw) -> Question | None:
+    """A board in cold, humid air with little vapor, and one in a warm, dry room with more."""
+    cold, humid = draw.pick((35, 85), ((30, 80), (30, 85), (35, 80), (35, 85), (38, 80)))
+    warm, low = draw.pick((70, 35), ((68, 35), (70, 30), (70, 35), (72, 35)))
+    draw.note(cold=cold, humid=humid, warm=warm, low=low)
+    garage, room = vault.air(cold, humid), vault.air(warm, low)
+    if room.vapor_pressure < garage.vapor_pressure + ALMOST_NONE:
+        return None
+    wet, dry = (100 * float(wood_moisture(each.relative_humidity, each.temperature)) for each in (garage, room))
+    draw.tell("Pa", garage=garage.vapor_pressure, room=room.vapor_pressure)
+    draw.tell("degF", cold=cold, warm=warm)
+    draw.tell("%", humid=humid, low=low, wet=round(wet), dry=round(dry))
+    return draw.ask("only-pressure-counts", "no-drops-no-problem")
+
+
+CHECKS = (crawlspace, desert, no_push, equal_rh, two_boards)

@@ -6,46 +6,49 @@ show = Show
 show-readings = as logged: T and RH
 show-vapor = as vapor pressure
 show-model = wood, with the model
-offset-temperature = Cavity sensor reads low by
-offset-temperature-error = Error of the cavity temperature
-offset-humidity = Cavity humidity reads low by
-offset-humidity-error = Error of the cavity humidity
-clock = Cavity clock is slow by
-clock-error = Error of the cavity clock
+offset-temperature = Roof sensor reads low by
+offset-temperature-error = Error of the roof temperature
+offset-humidity = Roof humidity reads low by
+offset-humidity-error = Error of the roof humidity
+clock = Roof clock is slow by
+clock-error = Error of the roof clock
 choose-one = choose one
 cause-none = none: it follows outdoors
 # What can wet a roof.
 cause-rain-leak = rain leak
 cause-air-leak = air leak
+cause-blocked-vents = blocked vents
 cause-built-in-water = built-in water
 cause-indoor-humidity = indoor humidity
 cause-outdoor-air = outdoor air
 cause-not-clear = not clear
 # The names that a place of the logger has in this lesson.
 place-indoors = indoors
-place-cavity = cavity
+place-cavity = in the roof
 place-outdoors = outdoors
 place-logger = the logger
 # $places is a list of what is missing.
-places-missing = To look for a cause it takes readings indoors, in the cavity and outdoors; missing: { $places }.
+places-missing = To look for a cause it takes readings indoors, in the roof and outdoors; missing: { $places }.
 no-pairs = No hour has both a temperature and a humidity; look at the columns, units and decimal sign below.
 wood-measured = measured, corrected
 wood-modeled = modeled
-mean-pressure = Cavity, mean vapor pressure
+mean-pressure = In the roof, mean vapor pressure
 above = At least a tenth over outdoors
 above-note = of the hours
 lag = Lag behind the room
 margin = Least margin to the dew point
 bias = Measured less modeled
 bias-text = run the model
+# What its air moves like hour by hour, each with the others taken out.
 likeness = { $most ->
-    [room] In { $share } of the hours the cavity has at least a tenth more vapor than outdoors, and it moves most like the room.
-    [outdoors] In { $share } of the hours the cavity has at least a tenth more vapor than outdoors, and it moves most like outdoors.
-   *[sun] In { $share } of the hours the cavity has at least a tenth more vapor than outdoors, and it moves most like the sun on the deck.
+    [room] In { $share } of the hours the roof has at least a tenth more vapor than outdoors. Hour by hour it moves most like the room.
+    [outdoors] In { $share } of the hours the roof has at least a tenth more vapor than outdoors. Hour by hour it moves most like outdoors.
+    [sun] In { $share } of the hours the roof has at least a tenth more vapor than outdoors. Hour by hour it moves most like the sun on the deck.
+   *[none] In { $share } of the hours the roof has at least a tenth more vapor than outdoors. It is too full of vapor to show what it moves like.
 }
 # One reading of each place, worked by hand.
 step-hour = { $place ->
-    [cavity] The cavity at { $time }.
+    [cavity] The roof at { $time }.
     [indoors] Indoors at { $time }.
     [outdoors] Outdoors at { $time }.
    *[logger] The logger at { $time }.
@@ -54,11 +57,12 @@ step-same-hour = { $place ->
     [outdoors] Outdoors, the same hour.
    *[indoors] Indoors, the same hour.
 }
-step-compare = Compare: the cavity less outdoors.
+step-compare = Compare: the roof less outdoors.
 file = The file
 open = Open
 file-upload = or a CSV from this computer
-sample = sample: { $name }
+sample = a file that is a mess: { $name }
+house = house { $letter }
 frost-hint = In frost a humidity sensor shows RH over liquid water; so the file is read. The page then turns it into vapor pressure, and gives dew point and RH over ice, as all lessons do.
 cause-ask = What do you think wets this roof?
 cause-show = Show what the readings point to
@@ -71,12 +75,21 @@ cause-order = Ask in this order: room humidity, air leaks, vents, rain, water fr
 cause-head = What wets it
 meter-corrected = Corrected: { $moisture } MC.
 meter-numbers = Slope and offset must be numbers.
+spot-head = One reading of a logger
+spot-humidity = RH on the logger
+spot-temperature = Temperature there
+spot-hint = Wood goes by the RH at its face, and slowly: over weeks. Mold needs warmth too: none starts at freezing or below. A logger in frost shows RH over water, and wood goes by that.
+# $moisture is where wood ends; $weeks until mold can start.
+spot-goes-to = { $mold ->
+    [yes] If this lasts, lumber there ends at { $moisture } MC. Mold could start after about { $weeks } weeks.
+   *[no] If this lasts, lumber there ends at { $moisture } MC. No mold starts in such air.
+}
 meter-head = A pin meter's reading, corrected
 meter-dial = On the dial
 meter-temperature = Wood temperature
 meter-slope = Species slope
 meter-offset = Species offset
-meter-hint = Slope and offset stand in the meter's booklet. Above 25 to 30 % it is only a hint.
+meter-hint = Slope and offset stand in the meter's booklet. Above 25 to 30 % it is only a hint. Never read on a glue line, in treated lumber or through foil: that number means nothing.
 model-roof = Roof to compare with
 model-leak = Blower door of the house
 model-leak-unit = air changes at 50 Pa
@@ -128,34 +141,121 @@ alt-model = Wood moisture over { $days ->
 ## The checks: -ask the question, -right its answer, -why what is said of it; a wrong answer by its belief.
 
 showers-why = { $minutes } minutes is far too fast for a film. Only moving air does that.
-showers-ask = Each day at { $hour }:00 someone showers. Within { $minutes } minutes the vapor pressure in the roof jumps from { $before } to { $after }. What is the cause?
+showers-ask = It is October, under a metal roof. Each day at { $hour }:00 someone showers. Within { $minutes } minutes the vapor pressure in the roof jumps from { $before } to { $after }. The wood gets wetter each week. What do you do first?
 showers-hint = How fast did it come? What can move that fast?
-showers-right = An air path from the bathroom.
-showers-vapor-barrier-is-air-barrier = Diffusion through the film.
-showers-vapor-barrier-is-air-barrier-reply = A film lets far too little through in { $minutes } minutes to lift the whole cavity.
-showers-vapor-barrier-is-air-barrier-seems = The film is all that lies between, so you look at it first.
-showers-wet-roof-needs-vents = A rain leak.
-showers-wet-roof-needs-vents-reply = Rain would follow the weather, not the shower.
-showers-logger-90-means-wet = The logger. Such jumps are not real.
-showers-logger-90-means-wet-reply = It comes each day with the shower. It is real.
-showers-logger-90-means-wet-seems = Loggers do fail, and a jump looks like a fault.
+showers-right = Find the air path from the bathroom and seal it.
+showers-wet-roof-needs-vents = Add vents. A roof that gets wet needs more of them, or it leaks.
+showers-wet-roof-needs-vents-reply = Vents and rain are what a roofer looks for first. But wind and rain know nothing of a shower at { $hour }:00. More vents can even pull more house air through the hole.
+showers-vapor-barrier-is-air-barrier = Look for a gap in the film. With one gap a vapor barrier is useless.
+showers-vapor-barrier-is-air-barrier-reply = A small gap spoils little of what a film does for vapor: the film still covers nearly all of the area. What comes in { $minutes } minutes is air. Look for the path it takes, in lights, pipes and the tops of walls.
+showers-blames-the-sensor = Change the logger. Such jumps are not real.
+showers-blames-the-sensor-reply = It comes each day with the shower. A bad sensor does not know when someone showers.
 noon-leap-why = { $inside } in the roof against a flat { $outside } outdoors. It came out of the wood.
 noon-leap-ask = At noon the sun is on the roof and the logger shows { $warm } and { $rh }. Outdoors it stays { $cool } and { $outdoor } all day. By night the vapor pressure in the roof is low again. What is the cause?
 noon-leap-hint = Work out the vapor pressure outdoors and in the roof at noon. Which is higher?
 noon-leap-right = Water stored in the wood, driven off by the heat.
-noon-leap-rh-alone = Humid air from outdoors.
-noon-leap-rh-alone-reply = The outdoor vapor pressure did not move.
-noon-leap-logger-90-means-wet = A broken logger.
-noon-leap-logger-90-means-wet-reply = It comes and goes with the sun, as stored water does.
-noon-leap-logger-90-means-wet-seems = Loggers do fail, and a jump looks like a fault.
-noon-leap-house-must-breathe = Showers in the house.
-noon-leap-house-must-breathe-reply = It follows the sun, not the people.
-noon-leap-house-must-breathe-seems = Showers come each day too.
-cold-ninety-why = It is only { $found }, as much as a room at { $warm } and { $room }. The frost point is { $dew }, below the face.
-cold-ninety-ask = All January the logger under an open outer membrane shows { $cold } and { $rh }. Outdoors reads the same. What does it mean?
-cold-ninety-hint = Hold the logger against the outdoor air. How much vapor is in air that cold?
-cold-ninety-right = Normal: it follows the outdoor air.
-cold-ninety-logger-90-means-wet = A wet roof. { $rh } is wet.
-cold-ninety-wet-roof-needs-vents = A rain leak.
-cold-ninety-dew-point-is-a-place = Water is forming there.
-cold-ninety-dew-point-is-a-place-reply = { $rh } is below 100 %, so nothing forms.
+noon-leap-rh-alone = Outdoor air. The two RH numbers are near each other, so it is the same air.
+noon-leap-rh-alone-reply = The RH numbers are near, and the air is not: { $inside } in the roof, { $outside } outdoors. Warm air at that RH holds far more.
+noon-leap-blames-the-sensor = A broken logger.
+noon-leap-blames-the-sensor-reply = It comes and goes with the sun, as stored water does.
+noon-leap-wet-roof-needs-vents = Too few vents. A roof that is wet needs more.
+noon-leap-wet-roof-needs-vents-reply = Vents may help it dry. They are not the cause: the vapor rises with the sun, so it comes out of wood that was wet before. Ask first how it got wet.
+# Two loggers in two seasons: which one costs a roof.
+months-at-ninety-why = At { $mild } mold could start after about { $weeks } weeks at { $lower }. At { $cold } it sleeps. The wood would end at { $in_may } in May, at { $in_january } in January.
+months-at-ninety-ask = Two tile roofs, each with a logger under the deck. One showed { $rh } all January at { $cold }. The other shows { $lower } all May at { $mild }. Which one do you act on?
+months-at-ninety-hint = Read the temperature beside the RH. What needs warmth to grow?
+months-at-ninety-right = The one in May. It is warm enough for mold to grow.
+months-at-ninety-logger-90-means-wet = The one in January. { $rh } RH means that the roof is wet.
+months-at-ninety-logger-90-means-wet-reply = The higher number looks like the wetter roof. Wood takes weeks to follow it, and at { $cold } mold sleeps. In May, { $lower } is enough: about { $weeks } weeks at { $mild }.
+months-at-ninety-wet-roof-needs-vents = Both, with vents. Wet roofs need vents.
+months-at-ninety-wet-roof-needs-vents-reply = Vents come third in the order, and a cold roof that follows the yard needs none for that. Start with May, and ask first where the vapor comes from.
+months-at-ninety-trust-the-trend-later = Neither. Both settle by themselves.
+months-at-ninety-trust-the-trend-later-reply = January may, as it warms and the air gets drier. In May there is no such time to wait for: about { $weeks } weeks at { $mild } and mold can start.
+cold-pins-why = Cold wood conducts less, so the meter reads low. At { $cold } a reading of { $dial } is about { $found }.
+cold-pins-ask = A deck of boards in December, at { $cold }. The pin meter is set for room temperature and reads { $dial }. You close the roof below { $limit }. Do you close it?
+cold-pins-hint = How cold is the wood? Which way does the cold move the needle?
+cold-pins-right = No. It is about { $found }.
+cold-pins-meter-reads-true = Yes. The meter says { $dial }, so it is { $dial }.
+cold-pins-meter-reads-true-reply = It is a number on a screen, and at room temperature it would be right. At { $cold } the wood holds about { $found }, over { $limit }.
+cold-pins-correction-wrong-way = Yes. Cold wood reads too high, so it is only about { $less }.
+cold-pins-correction-wrong-way-reply = Cold and damp feel alike, so you take some off. But cold wood conducts less: the meter reads too low. Add. It is about { $found }.
+cold-pins-wrong-tool = Read it once more on a glue line or a treated plate. There it reads true.
+cold-pins-wrong-tool-reply = Glue and the salts in treated lumber conduct by themselves, so pins there read far too high. Read in plain lumber, and correct for the cold: about { $found }.
+
+## The beats
+
+# $place is where the logger is.
+logger-of = { $place ->
+    [indoors] Room: { $warmth }, { $humidity }
+    [cavity] Roof: { $warmth }, { $humidity }
+   *[outdoors] Yard: { $warmth }, { $humidity }
+}
+logger-shows = Logger: { $warmth }, { $humidity }
+trace-of-room = room air
+trace-of-both = roof air on yard air
+paper-humidity = RH in roof and yard, four weeks
+paper-wood = Wood, four weeks: { $start } to { $end }
+paper-all = Vapor pressure, four weeks
+paper-rises = Roof's rise at each shower
+wood-goes-to = Wood ends at { $percent }
+mold-sleeps = Too cold for mold
+mold-starts = Mold in about { $weeks } weeks
+the-gap = air through a gap
+the-plug = vent stuffed shut
+pins-wood = wood at { $warmth }
+pins-true = wood: { $percent }
+pins-dial = dial: { $percent }
+pins-care = care: { $percent }
+
+beat-first-say = A foggy January. The logger in this roof shows 90 %. Is the roof wet?
+beat-first-ask = Take a letter in the picture, or choose from the list.
+beat-first-answer = The roof reads what the yard reads. Its wood went from { $start } to { $now } in four weeks. In such air it ends at { $end }.
+beat-first-also = { $warmth } and { $humidity } on average, in the roof and in the yard.
+beat-ninety-say = The same { $humidity } in January and in April. Which one costs a roof?
+beat-ninety-ask = Bet on both before you see either.
+beat-ninety-first = January
+beat-ninety-second = April
+beat-ninety-january-ask = Can mold start in January, at { $cold }?
+beat-ninety-january-yes = Yes. { $humidity } means the roof is wet.
+beat-ninety-january-no = No. It is too cold for that.
+beat-ninety-january-yes-reply = { $humidity } in a room would be a wet room. But no mold starts below { $freezing }. The wood drifts toward { $wood }, over weeks. Look again when it warms.
+beat-ninety-january-no-reply = Cold keeps mold asleep. But it does not dry the wood: that drifts toward { $wood }, over weeks.
+beat-ninety-april-ask = And in April, at { $mild }?
+beat-ninety-april-yes = Yes. { $humidity } means the roof is wet.
+beat-ninety-april-no = No. It is a mild day.
+beat-ninety-april-yes-reply = Here it can: after about { $weeks } weeks. It takes the warmth, not the { $humidity } alone.
+beat-ninety-april-no-reply = Mild is what mold waits for. After about { $weeks } weeks at { $humidity } it can start.
+beat-ninety-answer = The wood ends at { $wood } in both. Only April is warm enough: mold can start in about { $weeks } weeks.
+beat-ninety-also = The wood goes by the RH. Mold needs warmth too.
+beat-vents-say = Two roofs whose wood rises alike. Which one needs its vents opened?
+beat-vents-ask = No spot follows the rain in either. Bet on both.
+beat-vents-first = House B
+beat-vents-second = House C
+beat-vents-left-ask = What does house B need first?
+beat-vents-left-vents = Vents. A wet roof needs vents.
+beat-vents-left-seal = A tight ceiling.
+beat-vents-left-vents-reply = Vents are what one can see and sell. But the roof jumps with the room: after { $left-jumps } of { $left-count } showers, within the hour. Only air through a gap does that. Seal it first.
+beat-vents-left-seal-reply = After { $left-jumps } of { $left-count } showers the roof rose within the hour. Only air through a gap is that fast.
+beat-vents-right-ask = And house C?
+beat-vents-right-vents = Vents. A wet roof needs vents.
+beat-vents-right-seal = A tight ceiling.
+beat-vents-right-vents-reply = Here they do: after { $right-jumps } of { $right-count } showers the roof rose, and it does not follow the yard. What seeps in finds no way out.
+beat-vents-right-seal-reply = It is tight: after { $right-jumps } of { $right-count } showers the roof rose. It does not follow the yard either. The vent is stuffed shut.
+beat-vents-answer = The wood rose alike. House B jumped after { $left-jumps } of { $left-count } showers, house C after { $right-jumps }. Ask what it follows, then mend.
+beat-vents-also = Wood in house B: { $left-start } to { $left-end }. In house C: { $right-start } to { $right-end }.
+beat-meter-say = The same { $dial } on the dial, in warm wood and in cold. What does each hold?
+beat-meter-ask = Bet on both before you see either.
+beat-meter-first = Wood at { $room }
+beat-meter-second = Wood at { $temperature }
+beat-meter-warm-ask = What does the warm wood hold?
+beat-meter-warm-same = { $dial }. The meter says it.
+beat-meter-warm-more = More than the dial says.
+beat-meter-warm-same-reply = In plain lumber at room temperature, yes: { $warm }. The meter is set for that.
+beat-meter-warm-more-reply = At room temperature the meter is right: { $warm }. It is set for that.
+beat-meter-cold-ask = And the cold wood?
+beat-meter-cold-same = { $dial }. The meter says it.
+beat-meter-cold-more = More than the dial says.
+beat-meter-cold-same-reply = The dial is the same, the wood is not. Cold wood conducts less, so the meter reads low. It holds { $cold }.
+beat-meter-cold-more-reply = Cold wood conducts less, so the meter reads low. It holds { $cold }.
+beat-meter-answer = { $dial } on both dials. The warm wood holds { $warm }, the cold wood { $cold }: { $points } points more, and over the 20 % where care begins.
+beat-meter-also = Never on a glue line or in treated lumber: there no table helps.

@@ -12,7 +12,8 @@ from numpy.typing import NDArray
 
 from dryward import air, building, language, units
 from dryward.building.job import Tightness
-from dryward.checks import OutOfRange, PlainError
+from dryward.checks import OutOfRange, PlainError, within
+from dryward.course.your_readings.beats import PLAY, Logger
 from dryward.course.your_readings.scene import LoggerTraces, Trace, Traces
 from dryward.panels import hand
 from dryward.panels.controls import Choice, Scale, Slider
@@ -58,8 +59,19 @@ OFFSETS = (
     ),
     Slider("Shift", "your_readings.clock", "time", _HOURS, _HOURS, said="your_readings.clock-error"),
 )
+#: The houses by the letter they have on the page: their files tell what is wrong, and that is the question.
+HOUSES = {
+    "A": "cause-outdoor-air",
+    "B": "cause-air-leak",
+    "C": "cause-blocked-vents",
+    "D": "cause-built-in-water",
+    "E": "cause-rain-leak",
+    "F": "cause-indoor-humidity",
+}
 #: What the readings of a dry roof point to.
 _NONE = "outdoor air"
+#: What the air of the roof may move like, and what that is called in the numbers.
+_LIKE = {"room": "the room", "outdoors": "outdoors", "sun": "the sun"}
 #: Most points drawn of a line.
 _POINTS = 3000
 
@@ -84,14 +96,16 @@ class YourReadings(Page):
     id = "your-readings"
     handles = (VIEW, *OFFSETS)
     draws = Traces
+    play = PLAY
 
     def __init__(self, unit_system: str | None = None, settings: Settings | None = None) -> None:
-        self.file = readings.File.sample("cause-air-leak")
+        self.file = readings.File.sample("cause-outdoor-air")
         self.troubles: dict[str, str] = {}
         self.words, self.said, self.shown = "", "", False
         self.roof, self.ach50 = "vented-vault-osb", ""
         self.model: tuple[Hours, NDArray[np.datetime64]] | None = None
-        self.meter = {"reading": "15 %", "temperature": "50 F", "slope": "1", "offset": "0"}
+        self.meter = {"reading": "17 %", "temperature": "20 F", "slope": "1", "offset": "0"}
+        self.spot = {"humidity": "90 %", "temperature": "21 F"}
         super().__init__(unit_system, settings)
 
     def compute(self, at: SimpleNamespace) -> CavityRecord:
@@ -159,6 +173,7 @@ class YourReadings(Page):
         n = state.found.numbers if state.found else {}
         cavity = state.records.get("cavity", next(iter(state.records.values())))
         share, lag = n.get("share above outdoors"), n.get("lag behind the room")
+        lag = None if lag is None or np.isnan(lag) else lag  # a roof that does not follow the room has none
         margin = n.get("dew point margin")
         bias = state.agreement.bias if state.agreement else None
         return [
@@ -179,16 +194,13 @@ class YourReadings(Page):
         return Readout("lag", message("lag"), lag, text=text, note=note)
 
     def says(self, state: CavityRecord) -> str:
-        """What the vapor pressures say, without naming the cause."""
+        """What the vapor pressures say, by the numbers that the cause is told by, and without naming it."""
         if not state.found:
             return state.why
         n = state.found.numbers
-        likeness = {
-            "room": n["likeness with the room"],
-            "outdoors": n["likeness with outdoors"],
-            "sun": n["changes with the sun"],
-        }
-        most = max(likeness, key=lambda each: likeness[each])
+        likeness = {each: n[f"changes with {name}"] for each, name in _LIKE.items()}
+        known = {each: value for each, value in likeness.items() if np.isfinite(value)}
+        most = max(known, key=lambda each: known[each]) if known else "none"
         return message("likeness", share=self.show(n["share above outdoors"], "relative humidity"), most=most)
 
     def steps(self, state: CavityRecord) -> list[Step]:
@@ -235,13 +247,16 @@ class YourReadings(Page):
             self._file_section(),
             readings.guess_section(self.file, self.troubles),
             self._cause_section(),
+            self._spot_section(),
             self._meter_section(),
             self._model_section(),
         ]
 
     def _file_section(self) -> Part:
         """Which file is looked at."""
-        samples = [(name, message("sample", name=language.called(name.replace("-", " ")))) for name in loggers.names()]
+        samples = [(name, message("house", letter=letter)) for letter, name in HOUSES.items()]
+        rest = (name for name in loggers.names() if name not in HOUSES.values())
+        samples += [(name, message("sample", name=language.called(name.replace("-", " ")))) for name in rest]
         if self.file.name not in loggers.names():
             samples = [(self.file.name, self.file.name), *samples]
         return parts.section(
@@ -277,6 +292,35 @@ class YourReadings(Page):
             ]
         inside.append(parts.text(message("cause-order")))
         return parts.section("cause", message("cause-head"), *inside)
+
+    def _spot_section(self) -> Part:
+        """One reading of a logger under the deck: where wood there ends, and whether mold can start on it."""
+
+        def field(name: str, label: str) -> Part:
+            return parts.field(f"spot:{name}", label, self.spot[name], size=7)
+
+        try:
+            warm = units.quantity(self.spot["temperature"], "temperature")
+            humid = units.quantity(self.spot["humidity"], "relative humidity", "%")
+            at = Logger(within("Temperature", warm, -35, 60, "degC"), within("Humidity", humid, 0, 1, "%"))
+            weeks = at.weeks
+            text = message(
+                "spot-goes-to",
+                moisture=self.show(at.wood / 100, "relative humidity"),
+                mold=weeks is not None,
+                weeks="" if weeks is None else units.number(weeks, 0),
+            )
+            result = parts.text(text, "dw-verdict")
+        except PlainError as error:
+            result = parts.text(str(error), "dw-trouble", alert=True)
+        return parts.section(
+            "spot",
+            message("spot-head"),
+            parts.row(field("humidity", message("spot-humidity")), field("temperature", message("spot-temperature")),
+                      result),
+            parts.text(message("spot-hint"), "dw-hint"),
+            fold="open",
+        )  # fmt: skip
 
     def _meter_section(self) -> Part:
         """One reading of a pin meter, put right."""
@@ -371,8 +415,8 @@ class YourReadings(Page):
             self.said, self.shown = str(value), False
         elif kind == "show":
             self.shown = True
-        elif kind == "meter" and rest in self.meter:
-            self.meter[rest] = str(value)[:20]
+        elif kind in ("meter", "spot") and rest in (known := {"meter": self.meter, "spot": self.spot}[kind]):
+            known[rest] = str(value)[:20]
         elif kind == "roof":
             self.roof, self.model = str(value), None
         elif kind == "ach50":

@@ -15,8 +15,16 @@ direction-neither = Neither way. RH and temperature cancel out.
 plane-temperature-why = { $outer } of { $total } is outside the batt: { $found }.
 plane-temperature = A wall from inside to outside: { $layers }. Its faces are at { $warm } and { $cold }. How warm is the outer face of the batt?
 series-perms = Three layers of { $one }, { $two } and { $three } lie in a row. { $asked }
+series-perms-open = The other two hold back as well, and vapor must pass all three: { $found }.
 retarder-class = A sheet has { $perms } by dry cup. Which vapor retarder class is it?
 it-is-class = It is { $kind }.
+# $of: which class the wrong answer names.
+not-that-class = { $of ->
+    [one] { $perms } is more open than class I is. { $limits }
+    [two] { $perms } is not in class II. { $limits }
+    [three] { $perms } is not in class III. { $limits }
+   *[none] { $perms } holds back enough to be in a class. { $limits }
+}
 water-at-the-outer-layer = On the inner face of the outer layer.
 water-nowhere = Nowhere.
 water-why = More comes to that cold, tight face than can leave: it gains { $water }.
@@ -26,14 +34,15 @@ water-at-the-dew-point = In the fill, where it is at the dew point.
 water-at-the-film = On the inner film.
 film-state-why = The mean RH is { $mean } %. On the log curve that reads { $found }.
 film-state = A variable film has { $dry } up to a mean RH of { $low } % and { $wet } from { $high } %, straight on a log scale between. Its faces see { $inside } % and { $outside } %. How open is it?
-film-state-season = It knows no season. It reads { $mean } %: { $found }.
+film-state-dry-end = That is what it has up to a mean RH of { $low } %. { $why }
+film-state-damp-end = That is what it has from a mean RH of { $high } % on. { $why }
 the-variable-film = the teaching variable film
 a-film = a film of { $perms }
 film-outer-face = The outer face of the film.
 no-face = None.
 no-face-inside = None. The film is on the inside, where it always goes.
 summer-face-wet-why = The push is inward and the film is cool: { $water } gather on its outer face.
-summer-face-july = In July the damp side is outside. The film stops it on the cool side.
+summer-face-july = In this July the damp side is outside, and the film stops the vapor on its cool side: { $water } gather there.
 summer-face-dry-why = The outer face of the film stays at { $humid } % RH, below 100 %.{ $damp }
 summer-face = It is { $hot } and { $humid } % outside, the room is cooled to { $cool } and 50 %. The vault has { $film } and an open outer membrane. Which face gets wet?
 deck-inner-face = The inner face of the roof deck.
@@ -45,14 +54,14 @@ leak-or-diffusion = A ceiling of { $area }, { $layers }, has one hole of { $hole
 leak-no-one-number = No one number holds. { $why }
 leak-goes-by = Air that goes straight by keeps its water. { $why }
 leak-below-saturation = What is below saturation moves on. { $why }
-leak-push-outward = Up here the push is outward, { $push } Pa. { $why }
+leak-takes-vapor-along = At { $push } Pa air goes out through the hole and takes its vapor along. { $why }
 tail-in2-per-ft = { " " }in² per ft
 tail-cm2-per-m = { " " }cm² per m
 vent-area-why = 1/{ $ratio } of { $area } is { $total }. Half of it low, over { $eave } of eave.
 vent-area = A vault of { $area } is vented by 1/{ $ratio }, half high and half low. The eaves are { $eave } long in all. How much net free area does the eave need?
 vent-power-why = The air comes in at { $rh } % and can take up only the other { $rest } %: { $found }.
 vent-power = Vent air moves at { $speed } through a { $gap } gap under a { $rafter } rafter. It is { $cold } and { $rh } % outside. Bone-dry air could carry off { $full } here. How much can this air carry at most?
-vent-power-weather = The weather sets the limit: { $found }.
+vent-power-share = { $rh } % is what it has already. It can take up the rest alone: { $found }.
 vent-power-not-full = It is at { $rh } %, not quite at 100. It can take up { $found }.
 air-changes-why-cfm = 60 minutes times { $flow }, over { $volume }: { $found } per hour.
 air-changes-why = { $flow } over { $volume }: { $found } per hour. The flow is already per hour.
@@ -60,7 +69,20 @@ air-changes = A blower door reads { $flow } at 50 Pa in a house of { $volume }. 
 storage-why = Dry weight times { $change } %: { $found }. At { $rate } that takes { $days } days.
 storage = { $board } weighs { $weight } dry. It goes from { $start } % to { $end } % MC. How much water does it take up?
 storage-start = It did not start dry. Only the { $change } % in between is new.
-logger-otherwise = The readings say otherwise. { $evidence }
+# Of each cause that it is not: what it would show, and why it looked right.
+not-rain-leak = Rain that gets in shows after rain: here the wood was wetter after { $wetter } of { $spells } spells. { $evidence }
+not-air-leak = A leak of house air goes up and down with the room, near 1: here it is { $room }. { $evidence }
+not-built-in-water = { $drier ->
+    [yes] Water that was built in comes out in bursts when the deck is warm: here in { $above_both } % of hours. { $evidence }
+   *[no] Water that was built in comes out, so the wood gets drier: here it is { $points } points wetter. { $evidence }
+}
+not-indoor-humidity = A damp house is far above outdoors and drives the roof: here the room is { $excess } above. { $evidence }
+not-blocked-vents = A wet roof is not yet a roof that needs vents. See what its air follows: the room { $room }, outdoors { $outdoors } (1 is perfect). { $evidence }
+suspect-blocked-vents = Vents are what one can see from the ladder.
+suspect-rain-leak = Rain is what a roof is there for, so it is the first guess.
+suspect-air-leak = House air leaks into most wet roofs.
+suspect-built-in-water = Lumber is often closed in wet.
+suspect-indoor-humidity = People, showers and pots make most of the vapor in a house.
 meter-why = Cold wood conducts less, so the meter reads low. At { $cold } it is about { $found } %.
 meter = A pin meter set for room temperature reads { $reading } % in framing lumber at { $cold }. What is the MC?
 explain = A client asks: "{ $question }" Answer in one drawing and three sentences.
@@ -93,9 +115,10 @@ cause-rain-leak = Rain gets in.
 cause-air-leak = House air leaks in.
 cause-built-in-water = Water was built into the wood.
 cause-indoor-humidity = The house is too humid.
+cause-blocked-vents = Its vents do not work.
 logger-cause = { $drier ->
-    [yes] Three weeks of readings in a roof. Vapor a tenth or more above outdoors: { $above_out } % of hours. Well above room and outdoors: { $above_both } %. Moves with the room: { $room } (1 is perfect). Moves with deck warmth: { $warmth }. Room above outdoors: { $excess }. Wetter after rain: { $wetter } of { $spells } spells. Wood: { $points } points of MC drier. What is the cause?
-   *[no] Three weeks of readings in a roof. Vapor a tenth or more above outdoors: { $above_out } % of hours. Well above room and outdoors: { $above_both } %. Moves with the room: { $room } (1 is perfect). Moves with deck warmth: { $warmth }. Room above outdoors: { $excess }. Wetter after rain: { $wetter } of { $spells } spells. Wood: { $points } points of MC wetter. What is the cause?
+    [yes] Three weeks of readings in a roof. Vapor a tenth or more above outdoors: { $above_out } % of hours. Well above room and outdoors: { $above_both } %. Moves with the room: { $room } (1 is perfect). Moves with outdoors: { $outdoors }. Moves with deck warmth: { $warmth }. Room above outdoors: { $excess }. Wetter after rain: { $wetter } of { $spells } spells. Wood: { $points } points of MC drier. What is the cause?
+   *[no] Three weeks of readings in a roof. Vapor a tenth or more above outdoors: { $above_out } % of hours. Well above room and outdoors: { $above_both } %. Moves with the room: { $room } (1 is perfect). Moves with outdoors: { $outdoors }. Moves with deck warmth: { $warmth }. Room above outdoors: { $excess }. Wetter after rain: { $wetter } of { $spells } spells. Wood: { $points } points of MC wetter. What is the cause?
 }
 
 ## Explain it to a client

@@ -35,6 +35,10 @@ column-with-title = Column { $number } "{ $title }" is { $holds }
 holds = { $quantity }
 holds-in = { $quantity } in { $unit }
 # $what is one of the two above.
+# Where a logger was.
+place-indoors = indoors
+place-cavity = in the roof
+place-outdoors = outdoors
 holds-at = { $what }, { $place }
 
 ## Why it was taken so
@@ -52,6 +56,7 @@ no-jump = no jump of an hour in it
 no-title = from its numbers, as it has no title
 no-unit = from its numbers, no unit is written
 no-unit-unsure = from its numbers, no unit is written; not sure
+unit-of-the-others = no unit is written; taken as in the file's other temperatures; check it
 none-above-one = from its numbers, none above 1
 
 ## What was odd in it
@@ -89,19 +94,24 @@ filled-in = { $series ->
 
 no-rain-read = There are no readings of rain, so a leak from outside cannot be told.
 after-rain = After { $share } % of { $spells } wet spells the wood was wetter a day later.
-with-the-room = Hour by hour the cavity's vapor pressure changes with the room's, sun and weather taken out: likeness { $likeness } of 1.
+with-the-room = Hour by hour the roof's vapor pressure changes with the room's, sun and weather taken out: likeness { $likeness } of 1.
 # $late is how many hours lie between the two.
 with-the-room-late = { $when ->
-    [after] Hour by hour the cavity's vapor pressure changes with the room's, sun and weather taken out: likeness { $likeness } of 1, best { $late } h after it.
-    [before] Hour by hour the cavity's vapor pressure changes with the room's, sun and weather taken out: likeness { $likeness } of 1, best { $late } h before it: one of the clocks may be off.
-   *[together] Hour by hour the cavity's vapor pressure changes with the room's, sun and weather taken out: likeness { $likeness } of 1, best in the same hour.
+    [after] Hour by hour the roof's vapor pressure changes with the room's, sun and weather taken out: likeness { $likeness } of 1, best { $late } h after it.
+    [before] Hour by hour the roof's vapor pressure changes with the room's, sun and weather taken out: likeness { $likeness } of 1, best { $late } h before it: one of the clocks may be off.
+   *[together] Hour by hour the roof's vapor pressure changes with the room's, sun and weather taken out: likeness { $likeness } of 1, best in the same hour.
 }
 from-the-wood = { $drier ->
-    [yes] In { $share } % of the hours the cavity has more vapor than the room and outdoors alike, and it changes with the deck's warmth: likeness { $likeness } of 1; the wood ends { $points } points drier than it began.
-   *[no] In { $share } % of the hours the cavity has more vapor than the room and outdoors alike, and it changes with the deck's warmth: likeness { $likeness } of 1; the wood ends { $points } points wetter than it began.
+    [yes] In { $share } % of the hours the roof has more vapor than the room and outdoors alike, and it changes with the deck's warmth: likeness { $likeness } of 1; the wood ends { $points } points drier than it began.
+   *[no] In { $share } % of the hours the roof has more vapor than the room and outdoors alike, and it changes with the deck's warmth: likeness { $likeness } of 1; the wood ends { $points } points wetter than it began.
 }
-damp-room = The room has { $excess } more vapor than outdoors (a damp dwelling from { $damp }), and the cavity is above outdoors in { $share } % of the hours.
-as-outdoors = The cavity follows outdoors: likeness { $likeness } of 1.
+damp-room = The room has { $excess } more vapor than outdoors (a damp dwelling from { $damp }), and the roof is above outdoors in { $share } % of the hours.
+shut = { $drier ->
+    [yes] Hour by hour the roof's vapor pressure and outdoors: likeness { $likeness } of 1, sun and room taken out; it is above outdoors in { $share } % of the hours, and the wood ends { $points } points drier than it began.
+   *[no] Hour by hour the roof's vapor pressure and outdoors: likeness { $likeness } of 1, sun and room taken out; it is above outdoors in { $share } % of the hours, and the wood ends { $points } points wetter than it began.
+}
+saturated = In { $share } % of the hours the roof's air was full of vapor. It cannot show there what comes in, so its hourly changes leave these hours out.
+as-outdoors = Hour by hour the roof's vapor pressure follows outdoors, sun and room taken out: likeness { $likeness } of 1.
 
 ## Errors
 

@@ -477,6 +477,7 @@ very-cold = very cold
 
 air-leak = air leak
 built-in-water = built-in water
+blocked-vents = blocked vents
 cavity = cavity
 changes-with-the-season = changes with the season
 clock = clock
@@ -534,10 +535,6 @@ the-kit-s-own = the kit's own
 
 ## Sample files of loggers.
 
-cause-air-leak = cause air leak
-cause-built-in-water = cause built in water
-cause-indoor-humidity = cause indoor humidity
-cause-rain-leak = cause rain leak
 messy-dew-point = messy dew point
 messy-no-titles = messy no titles
 messy-report = messy report

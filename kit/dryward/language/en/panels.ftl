@@ -54,7 +54,7 @@ js-hide = Hide the answer
 js-bet-right = ✓ Right.
 js-bet-not-right = ✗ Not so.
 js-again = Predict again
-js-checks = Three checks
+js-checks = Checks
 js-new-numbers = New numbers
 js-right = ✓ right
 js-not-right = ✗ not this one
@@ -97,6 +97,13 @@ js-hands-up = Hands up, one letter after the other.
 js-next-bet = To the next bet
 js-hold-vapor = Stop the dots
 js-read-aloud = Read aloud
+js-film = The year as a film
+js-film-play = Play the year
+js-film-stop = Stop here
+js-film-at = Time of the year
+js-film-hint = Tap the picture or press the space bar to stop. One day stands for each month.
+# Two roofs side by side: what each is called, and the moisture of its wood.
+js-film-two = { $month }. { $first }: { $one }. { $second }: { $two }.
 
 ## The sliders that all lessons share
 

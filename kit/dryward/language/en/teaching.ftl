@@ -25,18 +25,31 @@ sheet-caution = **{ $title }.** { $text }
 ## The page of pathways
 
 pathways = Pathways
-pathways-intro = Three ways through the lessons. Any lesson also opens alone.
+pathways-intro = Three ways through the lessons. Any lesson also opens alone. The last column is walked: what one learner needs for the lessons of that row, each bet and each check wrong once. The rest of the time is yours: for talk, props, smoke and lumber.
 # $time and $home are as below.
 pathway = { $who } In all { $time }.
 pathway-homework = { $who } In all { $time } in class and { $home } at home.
 hours = { $count } hours
 hours-and-minutes = { $hours } h { $minutes } min
-pathway-table = | from | minutes | what | lessons |
+pathway-table = | from | minutes | what | lessons | of it on the screen |
 no-lesson = none
 short-of-time = Short of time
 short-of-time-cut = Cut the clear night first, then which face goes in, then inside the film. Never cut a prediction.
 skilled-people = Skilled people
 skilled-people-pretest = Give them the pre-test of { $count } items. It names the lessons they can skip.
+
+## The page of beliefs; | is Markdown
+
+beliefs = Beliefs, and what breaks them
+beliefs-intro = Each lesson was read as by a builder who holds a belief and would like to keep it. In one step of the lesson two cases look alike to that builder and come out opposite, and both are bet on before either is shown. A check then takes the same thing to another season or another assembly. At the end the page asks: do you still say so?
+beliefs-board = The board tells, belief by belief, how many bet on it before and how many still say so after. When somebody says one of these lines in class, open the step that is named here and let the class bet.
+beliefs-table = | what is said | lesson and step | what breaks it |
+beliefs-place = lesson { $number }, step { $step }
+beliefs-row = | { $claim } | { $place } | { $broken } |
+beliefs-one-by-one = One by one
+beliefs-changed = Changed for it: { $text }
+beliefs-survives = What can still be said: { $text }
+beliefs-kind = On paper: `{ $text }`
 
 ## The page of quizzes; ` and | are Markdown, and $command, $exit, $si and $kind are typed as they stand
 
@@ -45,7 +58,7 @@ quizzes-make = Make one
 quizzes-seed = A quiz is made from a seed, which is a whole number. The same seed gives the same paper on every machine. Another seed draws new numbers for a retake.
 quizzes-command = Type this in a shell: `{ $command }`
 quizzes-print = Open both files in a browser and print them. The code at the foot of each page tells which key belongs to which quiz.
-quizzes-exit = Use `{ $exit }` for the { $count } items of the exit quiz of a half day. Use `{ $si }` for metric pages.
+quizzes-exit = Use `{ $exit }` for the { $count } items of the exit quiz of the four-hour day. Use `{ $si }` for metric pages.
 quizzes-kinds = The kinds
 # $marked are the kinds that a person marks.
 quizzes-count = There are { $count } kinds of questions, and { $letters } of them have letters to circle. A person marks { $marked } with the rubric: it is a drawing with three sentences. The table has each kind with its usual numbers.

@@ -44,7 +44,10 @@ function beliefPart(belief, page) {
     make("p", { class: "dw-claim" }, make("q", {}, belief.claim)),
     make("div", { class: "dw-answers" }, answer(true), answer(false)),
     replyPlace(page, `still-${belief.id}`, belief.reply, belief.still === false ? "dw-right" : "dw-pointer"),
-    belief.still ? button(`still-${belief.id}-back`, say("still-back"), toThePicture) : null);
+    belief.still ? button(`still-${belief.id}-back`, say("still-back"), (event) => {
+      if (belief.sets) page.send({ kind: "set_out", belief: belief.id });
+      toThePicture(event);
+    }) : null);
 }
 
 // The next lesson of the way that the address names, else of the learner's own.

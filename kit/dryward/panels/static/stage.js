@@ -75,6 +75,7 @@ class Flows {
     this.flows = [];
     this.dots = [];
     this.crossed = [];
+    this.seconds = 4.5; // from one end of a path to the other
   }
   set(flows) {
     if (JSON.stringify(flows) === JSON.stringify(this.flows)) return;
@@ -97,7 +98,7 @@ class Flows {
         this.dots.push({ flow: index, part: 0, lane });
       }
     });
-    for (const dot of this.dots) dot.part += seconds / Flows.seconds;
+    for (const dot of this.dots) dot.part += seconds / this.seconds;
     this.dots = this.dots.filter((dot) => {
       if (dot.part < 1) return true;
       this.crossed[dot.flow] += 1;
@@ -117,7 +118,6 @@ class Flows {
     });
   }
 }
-Flows.seconds = 4.5; // from one end of a path to the other
 
 // Vapor is a dot; moving air is a dart, which points the way it goes.
 function dot(pen, [x, y], size) {
@@ -155,14 +155,16 @@ function free(taken, [wide, high], [x, y], [w, h]) {
 function sceneView(title, index, page) {
   const drawn = svg("svg", { class: "dw-drawn", "aria-hidden": "true" });
   const ghost = svg("g", { class: "dw-ghost" }), marks = svg("g", { class: "dw-marks" }), ground = svg("g", {});
-  drawn.append(ground, ghost, marks);
+  const back = svg("g", {}), front = svg("g", {});
+  drawn.append(back, ground, ghost, marks, front);
+  const film = filmScene(back, front);
   const canvas = make("canvas", { class: "dw-vapor", "aria-hidden": "true" });
   const tags = make("div", { class: "dw-tags" });
   const spots = make("div", { class: "dw-spots" });
   const box = make("div", { class: "dw-box" }, drawn, canvas, tags, spots);
   const element = make("figure", { class: "dw-scene", "data-scene": index }, title ? make("figcaption", {}, title) : null, box);
   const flows = new Flows();
-  canvas.flows = flows;
+  Object.assign(canvas, { flows, film });
   let stills = null, still = null, now = null, markText = "", tagText = "", moved = 0;
 
   function shape() {
@@ -196,7 +198,7 @@ function sceneView(title, index, page) {
     const words = JSON.stringify(now.tags);
     if (words !== tagText) {
       tagText = words;
-      tags.replaceChildren(...now.tags.map((each) => make("span", { class: `dw-tag dw-tag-${each.look || "plain"} ${each.minor ? "dw-minor" : ""}` }, each.text)));
+      tags.replaceChildren(...now.tags.map((each) => make("span", { class: `dw-tag dw-tag-${each.look || "plain"} ${each.minor ? "dw-minor" : ""}`, "data-film": each.film }, each.text)));
     }
     arrange();
   }
@@ -244,7 +246,7 @@ function sceneView(title, index, page) {
     const size = Math.max(3.2 * ratio, 5.5 * scale);
     pen.strokeStyle = "#ffffff";
     pen.lineWidth = ratio;
-    const all = flows.places(still);
+    const all = (film.film ? film.flows : flows).places(still);
     for (const kind of new Set(all.map((each) => each[3]))) {
       pen.fillStyle = page.color(kind);
       pen.beginPath();
@@ -255,7 +257,18 @@ function sceneView(title, index, page) {
   }
 
   return {
-    element, spots, flows, arrange, paint,
+    element, spots, flows, film, box, arrange, paint,
+    showFilm(time) {
+      film.show(time, tags);
+      paint();
+    },
+    // How far along the year of a film a pointer is; null beside it.
+    yearAt(event) {
+      if (!still.axes.year) return null;
+      const at = box.getBoundingClientRect(), [wide, high] = still.size, [x0, y0, far, , , up] = still.axes.year;
+      const x = ((event.clientX - at.left) / at.width) * wide, y = ((event.clientY - at.top) / at.height) * high;
+      return y > y0 + up ? held((x - x0) / far, 0, 1) : null;
+    },
     nearest(event) {
       // The spot that is nearest to a pointer.
       const at = box.getBoundingClientRect();
@@ -270,11 +283,13 @@ function sceneView(title, index, page) {
       if (newStills) stills = newStills;
       if (newNow) now = newNow;
       shape();
+      film.load(now && now.film, still);
       put();
       paint();
     },
     reshape() {
       if (shape()) markText = "";
+      if (now) film.load(now.film, still);
       put();
       arrange();
       paint();
@@ -395,7 +410,7 @@ function speaker(words) {
 function stagePart(frame, page, kept) {
   const stage = frame.stage;
   const fresh = kept.beat !== stage.id;
-  if (fresh) Object.assign(kept, { beat: stage.id, picked: null });
+  if (fresh) Object.assign(kept, { beat: stage.id, picked: null, year: "", film: { at: null, runs: false, seen: false } });
   const own = {
     shape: () => {
       const alone = stage.titles.length < 2;
@@ -408,12 +423,13 @@ function stagePart(frame, page, kept) {
   const standing = frame.controls.find((each) => each.name === stage.control);
   const spec = standing && stage.control_words ? { ...standing, label: stage.control_words } : standing;
   const control = spec ? (spec.kind === "choice" ? choiceControl(spec, page) : sliderControl(spec, page)) : null;
+  const still = window.matchMedia("(prefers-reduced-motion: reduce)");
+  const film = filmPart(scenes, stage.titles, kept, still, (runs) => element.classList.toggle("dw-rolling", runs));
   const answer = make("p", { class: "dw-answer" }), also = make("p", { class: "dw-also" });
   const open = stage.bets.some((bet) => bet.open);
   const step = (number) => () => page.send({ kind: "beat", number });
   const last = stage.at + 1 === stage.count;
   const next = button("next", say(last ? "to-the-bench" : "next-beat"), step(stage.at + 1), { class: "dw-button dw-main dw-next", disabled: open && !frame.instructor });
-  const still = window.matchMedia("(prefers-reduced-motion: reduce)");
   const pause = button("pause", say("hold-vapor"), () => { kept.held = !kept.held; showPause(); },
     { class: "dw-button dw-hold", "aria-pressed": "false" });
   function showPause() {
@@ -431,7 +447,7 @@ function stagePart(frame, page, kept) {
   const care = mind ? make("p", { class: "dw-care" }, mind) : null;
   const card = make("div", { class: "dw-card" }, make("div", { class: "dw-lead" }, place, sayLine, care),
     ...(stage.ask ? [task] : []), control ? make("div", { class: "dw-board", role: "group", "aria-label": say("controls") }, control.element) : null,
-    ...bets, make("div", { class: "dw-outcome" }, answer, also),
+    film.element, ...bets, make("div", { class: "dw-outcome" }, answer, also),
     make("div", { class: "dw-walk" },
       stage.at > 0 ? button("back", say("beat-before"), step(stage.at - 1)) : null,
       stage.bets.length && !open ? button("again", say("again"), () => page.send({ kind: "predict", choice: null })) : null,
@@ -451,6 +467,7 @@ function stagePart(frame, page, kept) {
     const seconds = before === null ? 0 : Math.min(0.1, (now - before) / 1000);
     before = now;
     const moves = !kept.held && !still.matches && !document.hidden;
+    if (!document.hidden) film.step(seconds);
     for (const scene of scenes) {
       if (!moves || !(scene.flows.flows.length || scene.flows.dots.length)) continue; // nothing moves
       scene.flows.step(seconds);
@@ -465,6 +482,13 @@ function stagePart(frame, page, kept) {
       fit();
       watching = new ResizeObserver(() => fit() || scenes.forEach((scene) => scene.reshape()));
       watching.observe(element);
+      for (const scene of scenes) scene.box.addEventListener("click", (event) => open || film.tapped(scene.yearAt(event)));
+      // The space bar stops the film wherever the focus is, but for a notebook, whose keys are its own.
+      const key = (event) => {
+        if (!element.isConnected) document.removeEventListener("keydown", key);
+        else if (element.contains(event.target) || event.target === document.body) film.key(event);
+      };
+      document.addEventListener("keydown", key);
       requestAnimationFrame(draw);
     },
     update(live, stills) {
@@ -473,10 +497,14 @@ function stagePart(frame, page, kept) {
       setText(given, together(live.given));
       if (!now || now.id !== stage.id) return; // of another beat, whose words come next
       scenes.forEach((scene, k) => scene.update(stills[k], now.scenes[k]));
+      const year = JSON.stringify(now.scenes.map((each) => each.film && each.film.moisture));
+      kept.film.changed = kept.year !== "" && kept.year !== year && now.scenes[0].film;
+      kept.year = now.scenes[0].film ? year : "";
+      film.update();
       const moves = now.scenes.some((each) => each.flows.length);
       pause.hidden = !moves;
       // What is counted or measured in the picture has its scale printed.
-      const measured = now.scenes.some((each) => each.marks.some((mark) => mark.kind === "dots" || mark.kind === "ticks"));
+      const measured = now.scenes.some((each) => each.film || each.marks.some((mark) => mark.kind === "dots" || mark.kind === "ticks"));
       setText(scale, moves || measured ? together(stage.scale) : "");
       setText(answer, together(now.told));
       setText(also, together(now.also));

@@ -1,9 +1,10 @@
-"""Four causes of a wet roof, told apart by the trace each leaves in the readings.
+"""Five causes of a wet roof, told apart by the trace each leaves in the readings.
 
 Room air through a hole arrives within the hour, with every shower.  Water in
 the wood is driven off by the sun, and there is less of it each week.  Rain
 comes with the rain.  A damp room without a hole shows as a slow, steady
-surplus.  Readings can mislead: two causes together, or a sensor in the wrong
+surplus.  Where the vents are shut the air of the roof no longer follows
+outdoors, and what seeps in stays.  Readings can mislead: two causes together, or a sensor in the wrong
 place, look like a third.
 """
 
@@ -20,7 +21,7 @@ from dryward.weather import indoor
 from dryward.weather.loggers.comparison import correlation, lag, shared_clock
 from dryward.weather.loggers.readings import Readings, Record, moisture_content
 
-CAUSES = ("rain leak", "air leak", "built-in water", "indoor humidity")
+CAUSES = ("rain leak", "air leak", "built-in water", "indoor humidity", "blocked vents")
 #: Hours of readings below which nothing is said.
 FEWEST = 72
 # Where a trace counts as seen.  Common practice, no source; tried on the
@@ -31,6 +32,12 @@ _BURSTS = 0.04  # share of hours with the cavity above room and outdoors alike [
 _WET_EVENTS = 0.6  # share of wet spells after which the wood is wetter [-]
 _POINT = 0.8  # what counts as wetter [mass %]
 _SURPLUS = 0.5  # share of hours with the cavity above outdoors by a tenth [-]
+_SHUT = 0.4  # likeness of hourly changes, cavity and outdoors, below which no outdoor air comes in [-]
+_FOLLOWS = 0.8  # the same, above which the roof has the air of the yard in it [-]
+_STAYS = 0.4  # share of hours above outdoors by a tenth, from which on vapor is held in a roof without outdoor air [-]
+_TOO_FULL = 0.3  # share of saturated hours, above which what a roof does not follow tells nothing [-]
+_WORTH_SAYING = 0.05  # share of saturated hours from which on they are told of [-]
+_SATURATED = 0.97  # relative humidity at which a cavity can show no more vapor [-]
 
 
 @dataclass(frozen=True)
@@ -46,7 +53,13 @@ class Diagnosis:
     def evidence(self) -> tuple[str, ...]:
         """Sentences with numbers, the strongest first."""
         said = _sentences(self.numbers)
-        return tuple(said[each] for each in sorted(said, key=lambda name: name != self.cause))
+        # One of the last two tells of outdoors: what follows it is not shut off from it.
+        said.pop("blocked vents" if self.cause == "outdoor air" else "outdoor air")
+        told = tuple(said[each] for each in sorted(said, key=lambda name: name != self.cause))
+        full = self.numbers["share saturated"]
+        if full < _WORTH_SAYING:
+            return told
+        return (*told, message("loggers.saturated", share=number(100 * full, 0)))
 
 
 def numbers(indoors: Record, cavity: Record, outdoors: Record) -> dict[str, float]:
@@ -65,17 +78,20 @@ def numbers(indoors: Record, cavity: Record, outdoors: Record) -> dict[str, floa
     with np.errstate(invalid="ignore"):
         above_both = within_roof[known] > 1.15 * np.maximum(inside, outside)[known]
         above_out = within_roof[known] > 1.10 * outside[known]
-    changes = np.diff(within_roof)
+    # At saturation the air shows its temperature and no longer what comes in: such hours tell of no cause.
+    with np.errstate(invalid="ignore"):
+        full = within_roof >= _SATURATED * saturation
+    changes = np.where(full[1:] | full[:-1], np.nan, np.diff(within_roof))
     cold = float(np.nanmean(out.temperature))
     late, likeness = lag(np.diff(inside), changes)
     found = {
         "share above outdoors": float(above_out.mean()),
         "share above both": float(above_both.mean()),
+        "share saturated": float(full[known].mean()),
         "lag behind the room": float(late) if likeness > 0 else float("nan"),
         "changes with the room": _beyond(changes, np.diff(inside), np.diff(saturation), np.diff(outside)),
+        "changes with outdoors": _beyond(changes, np.diff(outside), np.diff(saturation), np.diff(inside)),
         "changes with the sun": correlation(np.diff(saturation), changes),
-        "likeness with the room": correlation(inside, within_roof),
-        "likeness with outdoors": correlation(outside, within_roof),
         "room above outdoors": float(np.nanmean(inside - outside)),
         "damp room from": float(indoor.humidity_class(3).excess(cold)),
         "dew point margin": float(np.nanmin(hollow.temperature[known] - hollow.dew_point[known])),
@@ -91,6 +107,8 @@ def numbers(indoors: Record, cavity: Record, outdoors: Record) -> dict[str, floa
 def _beyond(changes: Floats, cause: Floats, *others: Floats) -> float:
     """Likeness of two series once what others explain is taken out of both: the partial correlation."""
     known = np.isfinite(changes + cause + sum(others))
+    if known.sum() < FEWEST:
+        return float("nan")
     explained = np.column_stack([np.ones(known.sum()), *(other[known] for other in others)])
     left = [y[known] - explained @ np.linalg.lstsq(explained, y[known])[0] for y in (changes, cause)]
     return correlation(*left)
@@ -131,7 +149,7 @@ def _wet_spells(rain: Floats | None, wetness: Floats) -> tuple[float, float]:
 
 
 def diagnose(readings: Readings) -> Diagnosis:
-    """Which of four causes the readings of a wet roof point to, and why.
+    """Which of five causes the readings of a wet roof point to, and why.
 
     A first sorting by plain rules, for learning; two causes can act at once.
     Look, open and measure before anything is taken apart.
@@ -144,10 +162,14 @@ def diagnose(readings: Readings) -> Diagnosis:
         and n["share above both"] >= _BURSTS
         and n["wood at the end against the start"] < -_POINT,
         "indoor humidity": n["room above outdoors"] > n["damp room from"] and n["share above outdoors"] >= _SURPLUS,
+        "blocked vents": n["changes with outdoors"] < _SHUT
+        and n["share saturated"] < _TOO_FULL
+        and n["share above outdoors"] >= _STAYS
+        and n["wood at the end against the start"] > _POINT,
     }
     cause = next((name for name in CAUSES if seen[name]), None)
     if cause is None:
-        follows = n["likeness with outdoors"] > 0.8 and n["share above outdoors"] < _SURPLUS
+        follows = n["changes with outdoors"] > _FOLLOWS and n["share above outdoors"] < _SURPLUS
         cause = "outdoor air" if follows else "not clear"
     return Diagnosis(cause, n)
 
@@ -189,5 +211,12 @@ def _sentences(n: dict[str, float]) -> dict[str, str]:
                 share=share("share above outdoors"),
             )
         ),
-        "outdoor air": message("loggers.as-outdoors", likeness=likeness("likeness with outdoors")),
+        "blocked vents": message(
+            "loggers.shut",
+            likeness=likeness("changes with outdoors"),
+            share=share("share above outdoors"),
+            points=number(abs(end), 1),
+            drier=bool(end < 0),
+        ),
+        "outdoor air": message("loggers.as-outdoors", likeness=likeness("changes with outdoors")),
     }

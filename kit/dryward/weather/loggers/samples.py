@@ -1,4 +1,4 @@
-"""Sample files of our own making: five that are a mess, and four roofs with a hidden cause.
+"""Sample files of our own making: five that are a mess, and six roofs with a hidden cause, or none.
 
 All are made of one invented roof with something wrong with it.  Nothing here
 is measured and nothing is meant for design: four nodes (room, cavity, deck
@@ -32,19 +32,21 @@ import numpy as np
 
 from dryward import air
 from dryward.checks import Floats, UnknownName
-from dryward.units import DAY, KELVIN, STEFAN_BOLTZMANN, from_si
+from dryward.units import DAY, KELVIN, STEFAN_BOLTZMANN, from_si, to_si
 from dryward.weather.indoor import vapor_excess
 from dryward.weather.loggers.readings import moisture_content
 from dryward.weather.places import demo
 
-CAUSES = ("indoor-humidity", "air-leak", "built-in-water", "rain-leak")
+CAUSES = ("indoor-humidity", "air-leak", "blocked-vents", "built-in-water", "rain-leak")
+#: The roof with no fault, in a foggy January.
+FOG = "outdoor-air"
 _NAMES = (
     "messy-semicolon",
     "messy-report",
     "messy-dew-point",
     "messy-no-titles",
     "messy-three-places",
-    *(f"cause-{cause}" for cause in CAUSES),
+    *(f"cause-{cause}" for cause in (*CAUSES, FOG)),
 )
 
 
@@ -81,17 +83,18 @@ def files() -> dict[str, bytes]:
         "messy-no-titles": no_titles(),
         "messy-three-places": three_places(),
     }
-    return made | {f"cause-{cause}": cause_file(cause) for cause in CAUSES}
+    return made | {f"cause-{cause}": cause_file(cause) for cause in (*CAUSES, FOG)}
 
 
 def cause_file(cause: str, place: str = "cold") -> bytes:
     """Four weeks of one roof in US units: room, cavity, outdoors, pin meter, rain."""
-    story = four_weeks(cause, place)
+    story = foggy_weeks(place) if cause == FOG else four_weeks(cause, place)
     titles = ["Date and time"]
     columns: list[Floats] = []
     for where in ("indoors", "cavity", "outdoors"):
         temperature, vapor = getattr(story, where)
-        titles += [f"{where.capitalize()} temperature (F)", f"{where.capitalize()} RH (%)"]
+        named = "Roof" if where == "cavity" else where.capitalize()
+        titles += [f"{named} temperature (F)", f"{named} RH (%)"]
         columns += [from_si(temperature, "degF"), shown_humidity(temperature, vapor)]
     titles += ["Pin meter MC in the roof deck (%)", "Outdoors rain (mm)"]
     columns += [dial(story.wood, story.cavity[0]), story.rain]
@@ -125,11 +128,15 @@ class Fault:
 FAULTS = {
     "indoor-humidity": Fault(8, 0.011, 0.6, 0.0, 0.5, 1.5, 15.0),
     "air-leak": Fault(318, 0.028, 0.03, 1.2, 1.4, 0.5, 14.0),
+    # The ceiling is airtight; what seeps through it has no way out.
+    "blocked-vents": Fault(318, 0.028, 0.22, 0.0, 0.06, 0.9, 14.0),
     "built-in-water": Fault(66, 0.028, 0.03, 0.0, 0.5, 2.0, 29.0),
     "rain-leak": Fault(276, 0.035, 0.03, 0.0, 0.8, 1.6, 13.0, 0.35),
     "nothing": Fault(8, 0.032, 0.02, 0.0, 2.5, 0.4, 12.0),
 }
 _FROST = 1.5  # openness to a frosty deck [-]
+#: How much nearer to the room than the deck the sensor is, without a leak and for each openness of one [-].
+_HOLLOW = 0.12, 0.12
 # Wet spells: first hour, hours, mm an hour.
 _RAIN = ((80, 7, 1.6), (201, 5, 2.2), (333, 9, 1.2), (452, 6, 1.8), (560, 4, 2.4))
 
@@ -191,7 +198,7 @@ def four_weeks(cause: str, place: str = "cold") -> Story:
     ways = fault.film + fault.hole + fault.outside + fault.wood
     saturation = air.saturation_vapor_pressure(deck)
     # The sensor hangs a little inside of the deck, and leaking air is warm.
-    hollow = deck + (0.12 + 0.12 * fault.hole) * (room_temperature - deck)
+    hollow = deck + (_HOLLOW[0] + _HOLLOW[1] * fault.hole) * (room_temperature - deck)
     hollow_saturation = air.saturation_vapor_pressure(hollow)
     for i in range(pick.size):
         of_wood = _wood_humidity(moisture) * saturation[i]
@@ -211,6 +218,28 @@ def four_weeks(cause: str, place: str = "cold") -> Story:
         wood,
         rain,
     )
+
+
+#: Of the foggy January: the mean outdoors [degC], and how humid the fog is over water, on average and by how much more
+#: or less [-].
+_FOG_MEAN, _FOG_HUMIDITY, _FOG_SWING = to_si(21.0, "degF"), 0.90, 0.03
+
+
+def foggy_weeks(place: str = "cold") -> Story:
+    """Four weeks of a vented roof under snow in a foggy January: its air is the air outdoors."""
+    story, fault = four_weeks("nothing", place), FAULTS["nothing"]
+    outside = _FOG_MEAN + 0.5 * (story.outdoors[0] - story.outdoors[0].mean())
+    hours = np.arange(outside.size)
+    humidity = _FOG_HUMIDITY - _FOG_SWING * np.cos(2 * np.pi * (hours - 5) / 24)
+    vapor = humidity * air.saturation_vapor_pressure(outside, over="water")
+    room = _room(vapor, fault)
+    moisture, wood = fault.moisture, np.empty(outside.size)
+    of_wood = air.saturation_vapor_pressure(outside, over="water")
+    for i in hours:
+        moisture += 7e-5 * fault.wood * (vapor[i] - _wood_humidity(moisture) * of_wood[i])
+        wood[i] = moisture
+    dry = np.zeros(outside.size)
+    return Story(story.first_hour, room, (outside, vapor), (outside, vapor), wood, dry)
 
 
 # --- files that are a mess, each in its own way -----------------------------------

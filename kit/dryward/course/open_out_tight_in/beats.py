@@ -1,0 +1,327 @@
+"""The beats of open out, tight in: four roofs, five to one in the cold, two barriers twice, one humidity twice."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+import numpy as np
+
+from dryward import building, language, units
+from dryward.building import FixedMembrane
+from dryward.course.open_out_tight_in import roof_map
+from dryward.course.open_out_tight_in.scene import FOLK
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.physics import drying, steady
+from dryward.pictures import scenery, vault
+from dryward.pictures.scenery import Scene
+from dryward.units import DAY, amounts, to_si
+from dryward.units.table import kept_together
+from dryward.weather import Air
+
+message = language.beside(__file__)
+
+OUTER = "outer layer"
+#: A dry spring day, indoors and outdoors, and what a leak left at the outer layer before it [kg/m2].
+SPRING = Air(to_si(70.0, "degF"), 0.45), Air(to_si(60.0, "degF"), 0.6)
+LEAKED = to_si(500.0, "g/m2")
+#: Drying that is drawn as a full arrow [kg/(s m2)].
+_WIDEST = to_si(8.0, "g/m2/day")
+
+
+def signature(state: Any) -> Any:
+    """What of a state stands still: the layers, and the season."""
+    return state.roof.layers, vault.season(state.outdoor.temperature)
+
+
+def draw(scene: Scene, state: Any) -> None:
+    """The map of roofs, and a small vault."""
+    roof_map.draw(scene, state)
+
+
+def draw_vault(scene: Scene, state: Any) -> None:
+    """One roof, with a lens on its outer face."""
+    vault.draw(scene, state.roof, vault.season(state.outdoor.temperature), OUTER)
+
+
+def _on_map(page: Page) -> bool:
+    """Whether the beat that is on shows the map; on the free page no scene is drawn."""
+    return not page.stage.on or page.stage.beat.draw is None
+
+
+def given(page: Page, state: Any) -> dict[str, Any]:
+    """What the question says."""
+    if _on_map(page):
+        return roof_map.given(page, state)
+    found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.4, 0.05))
+    found["tags"] += [
+        scenery.tag(
+            message("film-has", permeance=_perms(page, state.inner)), ("slope", 0.3, 0.06), "permeance", "under"
+        ),
+        scenery.tag(
+            message("outer-has", permeance=_perms(page, state.outer)), ("slope", 0.34, 1.0), "permeance", "over"
+        ),
+    ]
+    return found
+
+
+def shows(page: Page, state: Any) -> dict[str, Any]:
+    """What is so."""
+    if _on_map(page):
+        return roof_map.shows(page, state)
+    parts = [vault.water(state.profile, state.roof, page.unit_system), vault.vapor(state.profile, state.roof)]
+    if not state.profile.wet_planes:
+        parts.append(vault.face(state.profile, OUTER, page.unit_system))
+    return scenery.together(parts)
+
+
+def _perms(page: Page, value: float) -> str:
+    return kept_together(page.show(value, "permeance"))
+
+
+def _flux(page: Page, value: float) -> str:
+    return kept_together(page.show(value, "vapor flux"))
+
+
+# --- first: four roofs on the map ---------------------------------------------------------
+
+#: Inside and outside of the four roofs [perm]; the page starts as "c".
+ROOFS = {"a": (1.0, 50.0), "b": (0.1, 50.0), "c": (1.0, 1.5), "d": (0.1, 0.1)}
+
+
+def roof_of(state: Any, inner: float, outer: float) -> building.Assembly:
+    """The roof of a state with other permeances [kg/(s m2 Pa)]."""
+    return state.roof.replace("inner membrane", FixedMembrane(inner)).replace(OUTER, FixedMembrane(outer))
+
+
+def gains_of(state: Any) -> dict[str, float]:
+    """What each of the four gains on the day of a state [kg/(s m2)]."""
+    return {
+        key: float(steady.profile(roof_of(state, *to_si(pair, "perm")), state.indoor, state.outdoor).gain)
+        for key, pair in ROOFS.items()
+    }
+
+
+def first_right(states: States) -> str:
+    """The one that gains the most."""
+    found = gains_of(states[0])
+    return max(found, key=lambda key: found[key])
+
+
+def first_facts(page: Page, states: States) -> dict[str, Any]:
+    """What the two gain that gain at all."""
+    found = gains_of(states[0])
+    assert found["a"] == found["b"] == 0
+    return {
+        "most": amounts.on_a_roof(found["c"], page.unit_system),
+        "other": vault.a_day(found["d"], page.unit_system),
+        "flux": _flux(page, found["c"]),
+    }
+
+
+def four(page: Page, state: Any) -> dict[str, Any]:
+    """The four roofs on the map, those that gain with how much."""
+    marks, tags = [], []
+    for key, gain in gains_of(state).items():
+        inner, outer = to_si(ROOFS[key], "perm")
+        _, s, d = roof_map.place(float(inner), float(outer))
+        if gain:
+            text = message("gains-a-day", amount=vault.a_day(gain, page.unit_system))
+            tags.append(scenery.tag(text, ("map", s + 0.03, d), "wet", "right"))
+        marks.append(scenery.band("here", "map", (s - 0.016, s + 0.016), (d - 0.015, d + 0.015)))
+    return {"marks": marks, "tags": tags}
+
+
+_TAGS = {"a": "counts-only-what-comes", "b": "counts-only-what-leaves", "d": "counts-only-what-leaves"}
+
+FIRST = Beat(
+    "first",
+    bets=(
+        Bet(
+            LESSON,
+            tuple(
+                Spot(key, roof_map.place(*(to_si(each, "perm") for each in pair)), 0, _TAGS.get(key, ""))
+                for key, pair in ROOFS.items()
+            ),
+            first_right,
+        ),
+    ),
+    facts=first_facts,
+    marks=four,
+)
+
+
+# --- five: five to one, until it is too cold for it -----------------------------------------
+
+
+def five_facts(page: Page, states: States) -> dict[str, Any]:
+    """How cold it is, what gathers then, and how many to one it would take."""
+    (state,) = states
+    balance = state.balance
+    return {
+        "cold": kept_together(units.show(state.outdoor.temperature, "temperature", page.unit_system, 0)),
+        "amount": amounts.on_a_roof(state.profile.gain, page.unit_system),
+        "stops": balance is not None,
+        "needed": units.number(balance / state.inner, figures=2, rounded=True) if balance else "",
+        "flux": _flux(page, state.profile.gain),
+    }
+
+
+FIVE = Beat(
+    "five",
+    cases=({"T_out": to_si(35.0, "degF"), "M_out": to_si(FOLK, "perm")},),
+    unlocks="T_out",
+    aim=lambda page, states: bool(states[0].profile.gain > 0),
+    stays=False,
+    facts=five_facts,
+)
+
+
+# --- both: two barriers in January, and wet in spring ------------------------------------------
+
+
+def days(roof: building.Assembly) -> float:
+    """How long a roof needs in such a spring to lose what leaked in, at this day's rate [days]."""
+    return float(LEAKED / drying.of_a_wet_face(roof, OUTER, *SPRING).total / DAY)
+
+
+def gains_less(states: States) -> str:
+    """Which of two roofs gains less in January."""
+    tight, other = (float(state.profile.gain) for state in states)
+    return "tight" if tight < other else "other"
+
+
+def dries_first(states: States) -> str:
+    """Which of two wet roofs is dry first."""
+    tight, other = (days(state.roof) for state in states)
+    return "tight" if tight < other else "other"
+
+
+def told_days(roof: building.Assembly) -> str:
+    """The same as it is shown."""
+    return units.number(days(roof), figures=2, rounded=True)
+
+
+def both_facts(page: Page, states: States) -> dict[str, Any]:
+    """January's gain and spring's days of both roofs, and of one that is open outside."""
+    tight, other = states
+    system = page.unit_system
+    third = to_si((1.0, 50.0), "perm")
+    open_out = steady.profile(roof_of(tight, *third), tight.indoor, tight.outdoor)
+    assert open_out.gain == 0
+    rate = drying.of_a_wet_face(tight.roof, OUTER, *SPRING).total
+    return {
+        "tight-gain": vault.a_day(tight.profile.gain, system),
+        "other-gain": vault.a_day(other.profile.gain, system),
+        "tight-days": told_days(tight.roof),
+        "other-days": told_days(other.roof),
+        "open": _perms(page, float(third[1])),
+        "open-days": told_days(roof_of(tight, float(third[0]), float(third[1]))),
+        "leaked": amounts.water(amounts.of_a_roof(LEAKED, system), system),
+        "tight-a-day": vault.a_day(rate, system),
+        "flux": _flux(page, rate),
+    }
+
+
+def spring(page: Page, state: Any) -> dict[str, Any]:
+    """How long it takes to dry, in words under the roof."""
+    text = message("dries-in", days=told_days(state.roof))
+    found = drying.of_a_wet_face(state.roof, OUTER, *SPRING)
+    ways = (
+        (found.outward, ("slope", 0.84, 0.84), ("slope", 0.84, 1.3)),
+        (found.inward, ("slope", 0.9, 0.8), ("slope", 0.9, 0.1)),
+    )
+    arrows = [scenery.arrow("drying", start, end, abs(rate) / _WIDEST) for rate, start, end in ways]
+    return {"marks": arrows, "tags": [scenery.tag(text, ("slope", 0.62, 0.0), "drying", "under")]}
+
+
+def _which(name: str, right: Callable[[States], str], along: float, belief: str = "") -> Bet:
+    spots = (Spot("tight", ("slope", along, 0.47), 0, belief), Spot("other", ("slope", along, 0.47), 1))
+    return Bet(name, spots, right)
+
+
+_TENTH = to_si(0.1, "perm")
+
+BOTH = Beat(
+    "both",
+    cases=({"M_in": _TENTH, "M_out": _TENTH}, {}),
+    own=1,
+    # In January the holder is right: there the words are no belief.
+    bets=(_which("january", gains_less, 0.3), _which("spring", dries_first, 0.56, "two-barriers-twice-as-good")),
+    facts=both_facts,
+    beliefs=("two-barriers-twice-as-good",),
+    marks=spring,
+    draw=draw_vault,
+)
+
+
+# --- humid: one humidity, two cold days ----------------------------------------------------------
+
+
+#: Room humidities that are tried for the most that a roof can take [-].
+_TRIED = np.arange(0.05, 0.901, 0.01)
+
+
+def can_take(state: Any) -> float:
+    """The highest room humidity, in whole percents, with which a roof gains nothing on its day [-]."""
+    gains = np.array(
+        [steady.profile(state.roof, Air(state.indoor.temperature, float(h)), state.outdoor).gain for h in _TRIED]
+    )
+    wet = np.flatnonzero(gains > 0)
+    return float(_TRIED[wet[0] - 1 if wet.size else -1])
+
+
+def frost_right(number: int) -> Callable[[States], str]:
+    """Whether frost gathers in one of the scenes."""
+
+    def right(states: States) -> str:
+        return "frost" if states[number].profile.wet_planes else "none"
+
+    return right
+
+
+def humid_facts(page: Page, states: States) -> dict[str, Any]:
+    """What gathers on both days, and how humid the house may be."""
+    mild, deep = states
+    return {
+        "room": page.show(mild.indoor.relative_humidity, "relative humidity"),
+        "amount": vault.a_day(deep.profile.gain, page.unit_system),
+        "mild-limit": page.show(can_take(mild), "relative humidity"),
+        "deep-limit": page.show(can_take(deep), "relative humidity"),
+        "flux": _flux(page, deep.profile.gain),
+    }
+
+
+def limit(page: Page, state: Any) -> dict[str, Any]:
+    """How humid the house may be that day, in words at the room."""
+    text = message("takes", humidity=page.show(can_take(state), "relative humidity"))
+    return {"tags": [scenery.tag(text, ("slope", 0.62, 0.0), "relative humidity", "under")]}
+
+
+def _frost_bet(name: str, number: int, belief: str = "") -> Bet:
+    spots = (Spot("none", ("slope", 0.42, 0.8), number, belief), Spot("frost", ("slope", 0.66, 0.8), number))
+    return Bet(name, spots, frost_right(number))
+
+
+_TEN_TO_ONE = {"M_out": to_si(10.0, "perm")}
+
+HUMID = Beat(
+    "humid",
+    cases=(_TEN_TO_ONE, {**_TEN_TO_ONE, "T_out": to_si(0.0, "degF")}),
+    # Where it is so, the words are no belief.
+    bets=(_frost_bet("mild", 0), _frost_bet("deep", 1, "same-humidity-all-winter")),
+    facts=humid_facts,
+    beliefs=("same-humidity-all-winter",),
+    marks=limit,
+    draw=draw_vault,
+)
+
+PLAY = Play(
+    (FIRST, FIVE, BOTH, HUMID),
+    message,
+    draw,
+    signature,
+    given,
+    shows,
+    scale=lambda page: vault.scale(page.unit_system),
+)
