@@ -40,8 +40,10 @@ def season(temperature: float) -> str:
 
 
 def draw(scene: Scene, assembly: Assembly, season: str, at: str = "outer layer") -> None:
-    """The vault in a season, with a lens on the inner face of a layer."""
+    """The vault in a season, with a lens on the inner face of a layer; without one where no layer is named."""
     scenery.vault(scene, assembly, season, person_at=_PERSON[scene.shape])
+    if not at:
+        return
     found = scenery.layers_through(assembly)
     number = next(k for k, (layer, *_) in enumerate(found) if layer.name == at)
     kinds = [scenery.membrane_kind(layer) if kind == "membrane" else kind for layer, kind, *_ in found]
