@@ -8,7 +8,7 @@ outside = Vapor pressure outside
 push = Push, inside to outside
 way = Vapor goes
 folk = The RH rule would say
-# The way vapor goes, and the way the RH rule would say.
+# The way vapor goes, and the way that a rule of thumb would say.
 way-said = { $way ->
         [none] hardly at all
         [out] out
@@ -18,6 +18,11 @@ folk-said = { $way ->
         [none] neither way
         [out] out
        *[in] in
+    }
+warmth-said = { $way ->
+        [none] from warm to cold: neither way
+        [out] from warm to cold: out
+       *[in] from warm to cold: in
     }
 almost-no-push = Almost no push: { $push } either way, whatever the two RH numbers say.
 # $against: what the vapor does that the two rules of thumb deny; $floor: whether a crawlspace is the other side.
@@ -153,7 +158,7 @@ desert-rules-cancel = Neither way. RH says out, heat says in, and they cancel ou
 desert-rules-cancel-reply = Neither of them pushes. The room has { $inside }, the desert { $outside }, so vapor pushes out.
 two-boards-why = Wood follows the RH beside it: at { $humid } it settles at about { $wet } MC, at { $low } at about { $dry }.
 two-boards-ask = A board lies in a cold garage, { $cold } and { $humid }. Its twin lies in a warm room, { $warm } and { $low }. Which one ends up wetter?
-two-boards-hint = Two numbers stand for each air. Which of them does wood go by? The takeaway of this lesson says which.
+two-boards-hint = Two numbers stand for each air. Which of them does wood go by? The words under "On the job" say it.
 two-boards-right = The one in the garage.
 two-boards-only-pressure-counts = The one in the room. The vapor pressure is higher there.
 two-boards-only-pressure-counts-reply = It is higher: { $room }, against { $garage }. So vapor would go from the room to the garage. But wood follows the RH beside it: about { $wet } MC at { $humid }, about { $dry } at { $low }.

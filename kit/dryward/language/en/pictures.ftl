@@ -192,5 +192,8 @@ neutral-over = neutral level: over the roof
 neutral-under = neutral level: under the floor
 air-in = { $air } in
 air-out = { $air } out
-air-of-fan = fan { $air }
+air-of-fan = { $way ->
+        [in] fan { $air } in
+       *[out] fan { $air } out
+    }
 dots-stand-for = Amounts are for one roof. { $number } dots a minute: { $amount }.
