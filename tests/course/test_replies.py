@@ -49,7 +49,7 @@ def house(page):
     assert after["dew_point"] > before["dew_point"] + 10
     assert after["state"] == "wet"
     humidity = [100 * each["relative_humidity"] for each in (slow, fast, less)]
-    return {"%": [90, *humidity, 100 * slow["outdoor_warmed"], 12.5], "degF": [70, 20]}
+    return {"%": [90, *humidity, 100 * slow["outdoor_warmed"]], "degF": [70, 20]}
 
 
 def layers(page):
