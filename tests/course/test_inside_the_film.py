@@ -1,13 +1,15 @@
 """Lesson 16: the page against the steady state, its known numbers, its ends."""
 
 import dataclasses
+from types import SimpleNamespace
 
 import asked
 import pytest
-from lesson_page import check_replies, open_page, strips_are_the_page, to_both_ends
+from lesson_page import check_replies, first_visit, open_page, strips_are_the_page, to_both_ends
 
 from dryward import building, units
 from dryward.building import AirSpace, FixedMembrane
+from dryward.course.inside_the_film import beats, layers_scene
 from dryward.physics import steady
 from dryward.teaching import lessons, questions, vault
 from dryward.units import from_si, to_si
@@ -17,15 +19,17 @@ from dryward.weather import Air
 ID = "inside-the-film"
 FILM, CAVITY = "inner membrane", "service cavity"
 OUTER = {"open-sheet": "vented-vault", "fiberboard": "vented-vault-fiberboard", "osb": "vented-vault-osb"}
-OUTER["closed-sheet"] = "vented-vault-closed"
+OUTER |= {"closed-sheet": "vented-vault-closed", "open-sheet-deep": "vented-vault"}
 
 
 def profile(at):
     """The roof on the sliders, with the R in a still air space: another way to the same R."""
     roof = building.preset(OUTER[at.Outer])
     roof = roof.replace(FILM, building.preset("vented-vault-variable").layer(FILM))
-    space = roof.layer(CAVITY)
+    space, fill = roof.layer(CAVITY), roof.layer("insulation")
     roof = roof.replace(CAVITY, AirSpace(at.R_in, space.substance.vapor_permeance))
+    if at.Outer == "open-sheet-deep":
+        roof = roof.replace("insulation", dataclasses.replace(fill, thickness=fill.thickness * 66 / 44))
     return steady.profile(roof, Air(units.to_si(70, "degF"), at.RH_in), Air(at.T_out, 0.8))
 
 
@@ -129,6 +133,7 @@ def test_a_batt_in_the_cavity_is_dry_in_this_weather_only(moved, state, tmp_path
 
 def test_the_known_case_goes_from_dry_to_wet(tmp_path):
     page = open_page(ID, tmp_path)
+    assert page.controls["R_in"].value == 1
     assert page.readouts["state"] == "dry"
     page.controls["R_in"].value = 22
     assert page.readouts["state"] == "wet"
@@ -208,11 +213,85 @@ def test_the_checks_with_their_fixed_numbers():
 
 
 def test_the_prediction_and_its_numbers():
-    for inside, warm, perms in ((5.5, 61, 0.73), (22.0, 46, 3.1)):
+    for inside, warm, perms in ((1.0, 66.9, 0.50), (22.0, 46, 3.1)):
         built = vault.roof("variable", "open membrane", inside)
         assert vault.face(built, (70, 50), (0, 80), vault.FILM)[0] == pytest.approx(warm, abs=0.5)
         assert vault.film_state(built, (70, 50), (0, 80))[3] == pytest.approx(perms, rel=0.02)
     assert vault.film_state(built, (70, 50), (0, 80))[0] == pytest.approx(86, abs=0.5)
     assert vault.gain(built, (70, 50), (0, 80)) == pytest.approx(1.87, abs=0.005)
-    states = [vault.verdict(vault.roof("variable", "open membrane", r), (70, 50), (0, 80)).state for r in (5.5, 22.0)]
+    states = [vault.verdict(vault.roof("variable", "open membrane", r), (70, 50), (0, 80)).state for r in (1.0, 22.0)]
     assert states == ["dry", "wet"]
+
+
+# --- the beats ---------------------------------------------------------------------------
+
+
+def states(page, beat):
+    """The states of a beat, worked on the page."""
+    start = {name: control.si for name, control in page.controls.items()}
+    return tuple(page.compute(SimpleNamespace(**{**start, **case})) for case in beat.cases)
+
+
+def test_each_bet_is_right_by_the_physics(tmp_path):
+    page = first_visit(ID, tmp_path)
+    rights = [[bet.right(states(page, beat)) for bet in beat.bets] for beat in beats.PLAY.beats]
+    assert rights == [["b"], ["tight", "open"], ["tight", "open"], []]
+
+
+def test_the_same_r_inside_and_outside_comes_out_opposite(tmp_path):
+    """One batt of R-22: by hand the film is at 70 - 70 (R before it) / (R in all)."""
+    page = first_visit(ID, tmp_path)
+    outside, inside = states(page, beats.SWAP)
+    assert outside.inside + outside.outside == pytest.approx(inside.inside + inside.outside)
+    whole = [each.roof.thermal_resistance for each in (outside, inside)]
+    assert whole[0] == pytest.approx(whole[1])
+    for state in (outside, inside):
+        before = state.profile.thermal_resistance[state.profile.face(FILM, 0)] / whole[0]
+        assert from_si(state.temperature, "degF") == pytest.approx(70 - 70 * before, abs=0.05)
+    assert (outside.does, inside.does) == ("tight", "open")
+    assert not outside.profile.wet_planes
+    assert from_si(inside.profile.gain, "g/m2/day") == pytest.approx(2.27, abs=0.05)
+    assert inside.profile.gain == pytest.approx(vault.state(vault.roof(inside_r=23), (70, 50), (0, 80)).gain, rel=1e-3)
+
+
+def test_a_damp_room_opens_it_in_the_same_january(tmp_path):
+    page = first_visit(ID, tmp_path)
+    bed, bath = states(page, beats.BATH)
+    assert (bed.outdoor, bed.roof.thermal_resistance) == (bath.outdoor, pytest.approx(bath.roof.thermal_resistance))
+    for state, rh in ((bed, 40), (bath, 70)):
+        perms = vault.film_state(vault.roof(inside_r=5.5), (70, rh), (0, 80))[3]
+        assert from_si(state.profile.permeance[FILM], "perm") == pytest.approx(perms, rel=1e-3)
+    assert not bed.profile.wet_planes
+    assert bath.profile.wet_planes
+
+
+def test_frost_begins_where_the_slider_says(tmp_path):
+    """The last beat: with an empty cavity none, and somewhere between R-16 and R-18 it begins."""
+    page = first_visit(ID, tmp_path)
+    control, starts = page.controls["R_in"], []
+    for value in (control.min, 1, 16, 18, control.max):
+        control.put(value)
+        state = page.compute(page.at)
+        starts.append(beats.FILL.aim(page, (state,)))
+    assert starts == [False, False, False, True, True]
+
+
+def test_a_batt_is_as_deep_as_its_r_and_the_film_moves_with_it(tmp_path):
+    """R-44 in 12 in. of the fill: R-22 takes 6 in., R-5.5 the 1-1/2 in. that are there."""
+    page = first_visit(ID, tmp_path)
+    places = []
+    for value, inches in ((1, 1.5), (5.5, 1.5), (22, 6.0)):
+        page.controls["R_in"].put(value)
+        state = page.compute(page.at)
+        assert state.roof.layer(CAVITY).drawn_thickness == pytest.approx(to_si(inches, "in"))
+        assert state.filled == (value > 2)
+        places.append(layers_scene.film_at(state)[0])
+    assert places[0] == places[1] < places[2] < 0.9
+
+
+@pytest.mark.parametrize("seed", [None, *range(10)])
+def test_every_draw_asks_for_the_season_again(seed):
+    for found in questions.checks(ID, seed):
+        held = [each for each in found.choices if each.belief == "film-knows-the-season"]
+        assert len(held) == 1
+        assert "winter" in held[0].text.lower()

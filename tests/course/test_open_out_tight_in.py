@@ -277,6 +277,15 @@ def test_five_to_one_holds_above_a_cold_and_not_below(tmp_path):
     assert page.state.gains == pytest.approx(page.compute(page.at).gains), "the map moves along"
 
 
+def test_the_page_tells_the_days_of_who_still_holds_to_two_barriers(tmp_path):
+    page, still = open_page(ID, tmp_path), dict(lessons.lesson(ID).still)["two-barriers-twice-as-good"]
+    for outer, words in ((0.1, "dries in 750 days"), (50, "2.8 days")):
+        go(page, M_in=0.1, M_out=outer)
+        told = next(each.text for each in page.readout_list if each.name == "dries")
+        assert told in words
+        assert words in still
+
+
 def test_the_winner_of_january_is_the_loser_of_spring(tmp_path):
     """Tight on both sides against 1 perm and 1.5 perm; the days against the flux by hand through what lies each way."""
     page, right = on_beat(tmp_path, 2)
@@ -291,8 +300,8 @@ def test_the_winner_of_january_is_the_loser_of_spring(tmp_path):
         rate = to_si(outer, "perm") * (warm - outside.vapor_pressure) + to_si(row, "perm") * (
             warm - inside.vapor_pressure
         )
-        assert beats.days(state) == pytest.approx(0.5 / (rate * 86400), rel=0.06)
-    tight, other = (beats.days(each) for each in page.stage.states)
+        assert beats.days(state.roof) == pytest.approx(0.5 / (rate * 86400), rel=0.06)
+    tight, other = (beats.days(each.roof) for each in page.stage.states)
     assert tight > 600
     assert other < 80
     assert "750 days" in page.stage._text("answer")

@@ -199,7 +199,9 @@ def test_checks_reply(tmp_path):
 
 
 def test_the_checks_with_their_fixed_numbers():
-    opens, site, dry, face = asked.fixed("the-film-that-changes")
+    opens, site, dry, face, over = asked.fixed("the-film-that-changes")
+    assert over.answer == "Only the one of two sheets."
+    assert "from 0.61 perm to 1.03 perm" in asked.said(over)  # as the page has it with 60 % in the room
     assert dry.answer == "It is tight, as in a dry winter."
     assert "about 13 perm" in opens.answer
     assert "from 0.5 perm to 1.04 perm" in asked.said(site)

@@ -6,12 +6,15 @@ import sys
 import asked
 import numpy as np
 import pytest
-from lesson_page import check_replies, open_page, to_both_ends
+from lesson_page import check_replies, first_visit, open_page, to_both_ends
 
 from dryward import building, units
 from dryward.building import FixedMembrane
+from dryward.course.twelve_months import beats, lumber
 from dryward.course.twelve_months import questions as twelve_months
-from dryward.physics import monthly
+from dryward.course.where_it_gets_wet.page import roof_with
+from dryward.physics import drying, monthly
+from dryward.pictures import months
 from dryward.teaching import lessons, vault
 from dryward.teaching.vault import roof
 from dryward.units import from_si, to_si
@@ -50,7 +53,7 @@ def says_how_the_year_ends(page, found):
     """Nothing gathers, all of it leaves, or so much is left."""
     ends = {
         "no wetting": "No month adds water to this roof",
-        "dries": "dries back each year: the last of it is gone in",
+        "dries": "the last of it is gone in",
         "grows": "are left when the next winter comes, and the second year adds to it.",
         "holds": "are left when the next winter comes, and the second year ends the same.",
     }
@@ -169,7 +172,12 @@ def test_checks_reply(tmp_path):
 
 
 def test_the_checks_with_their_fixed_numbers():
-    adding, wettest, left = asked.fixed("twelve-months")
+    adding, wettest, left, august, studs = asked.fixed("twelve-months")
+    assert august.answer.startswith("On the back of the plastic")
+    # 25 to 15 % of 2x6 studs at 16 in. is 574 g/m2, and two sides of 0.1 perm let 1.45 g/m2 a day out: 13 months.
+    too_much, a_day = 0.1 * 445 * 0.0381 * 0.1397 / 0.4064, 2 * 0.1 * 5.721e-11 * 0.5 * 2963 * 86400
+    assert too_much / a_day / 30 == pytest.approx(13, abs=0.5)
+    assert studs.answer.startswith("About 13 months")
     assert from_si(to_si(adding.answer, "gr/ft2"), "g/m2") == pytest.approx(190)
     assert wettest.answer in ("February", "March", "April")
     assert left.answer.startswith("It grows")
@@ -180,3 +188,109 @@ def test_the_prediction_and_its_numbers():
     assert found.month[0] in (10, 11, 12)
     assert found.peak_month in (2, 3)
     assert twelve_months.demo_climate("cold").coldest == 1
+
+
+# --- the beats -------------------------------------------------------------------------
+
+
+def to_beat(page, number, choices):
+    """Go to a beat and bet."""
+    for k in range(number):
+        while page.stage.open_bet:
+            page.hear({"kind": "bet", "choice": 0})
+        page.hear({"kind": "beat", "number": k + 1})
+    for choice in choices:
+        page.hear({"kind": "bet", "choice": choice})
+    assert page.trouble == ""
+    return page.widget.frame["stage"]["bets"], page.widget.live["stage"]
+
+
+def test_the_first_bet_is_the_month_at_whose_end_the_most_is_held(tmp_path):
+    page = first_visit(ID, tmp_path)
+    found = year(page.at)
+    bets, live = to_beat(page, 0, [2])
+    assert found.peak_month == 3
+    assert bets[0]["right"] == 2
+    gallons = found.peak * 92.903 / 3.7854
+    assert f"{gallons:.1f}\N{NO-BREAK SPACE}gallons" in live["told"]
+    last = [float(each) for each in found.held.sum(axis=1)]
+    assert last[last.index(max(last)) + 3] == 0.0
+    assert "gone in June" in live["told"]
+    held = months.held_by(found)
+    bars = [mark for mark in live["scenes"][0]["marks"] if mark["look"] == "lies"]
+    assert sorted(mark["points"][2][2] for mark in bars) == pytest.approx(
+        sorted(each / beats.TOP for each in held.values() if each > 0)
+    )
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_the_reply_tells_the_numbers_of_the_beat(system, tmp_path):
+    """Both are rounded starts of a slider, so the two systems have their own."""
+    page = first_visit(ID, tmp_path, system)
+    bets, live = to_beat(page, 0, [0])
+    peak, january = live["also"].split("; at the end of January ")
+    assert peak in bets[0]["reply"]
+    assert january in bets[0]["reply"]
+
+
+def by_hand(outer, humidity_of=0.9):
+    """Water that leaves a wet face on the mean days of the cold town, month by month [g/m2 day]."""
+    climate, roof = demo_climate("cold"), roof_with(outer, to_si(0.06, "perm"))
+    room = Air(to_si(70.0, "degF"), 0.4)
+    days = [Air(float(t), float(h)) for t, h in zip(climate.temperature, climate.relative_humidity, strict=True)]
+    return [
+        from_si(drying.of_a_wet_face(roof, "outer layer", room, day, humidity_of).total, "g/m2/day") for day in days
+    ]
+
+
+def test_wet_rafters_dry_under_an_open_sheet_and_not_under_a_closed_one(tmp_path):
+    page = first_visit(ID, tmp_path)
+    bets, live = to_beat(page, 1, [0, 0])
+    assert [each["right"] for each in bets] == [1, 0]
+    closed, opened = (beats.rafters(state) for state in page.stage.states)
+    # 445 kg/m3 in 1-1/2 by 11-1/4 in. at 16 in.
+    assert pytest.approx(445 * 0.0381 * 0.28575 / 0.4064, rel=1e-3) == lumber.RAFTERS
+    # What can leave in a year at best, with the face always wet, is less than a tenth of what is too much.
+    best = sum(max(0.0, rate) * 30.4 for rate in by_hand("closed-sheet", 1.0))
+    assert best < 0.12 * (lumber.START - beats.DRIED) * 10 * lumber.RAFTERS
+    assert lumber.START - best / 10 / lumber.RAFTERS < closed[-1] < lumber.START
+    assert opened[0] < beats.DRIED
+    assert min(by_hand("open-sheet")) > 0
+    assert "23\N{NO-BREAK SPACE}%" in bets[0]["reply"]
+    assert "September" in live["told"]
+
+
+def test_wet_rafters_are_so_in_each_town_and_room(tmp_path):
+    """The pair does not hang on the one town: after a year the two roofs are at the two sides everywhere it is cold."""
+    for place in ("very-cold", "cold", "cool-marine"):
+        for rh in (0.3, 0.5):
+            room = Air(to_si(70.0, "degF"), rh)
+            ends = [
+                min(lumber.year(roof_with(outer, to_si(0.06, "perm")), place, room))
+                for outer in ("closed-sheet", "open-sheet")
+            ]
+            assert ends[0] > 20 > beats.DRIED > ends[1] - 1.0, (place, rh, ends)
+
+
+def test_a_january_check_says_the_opposite_of_the_year(tmp_path):
+    page = first_visit(ID, tmp_path)
+    bets, live = to_beat(page, 2, [1, 0])
+    assert [each["right"] for each in bets] == [0, 1]
+    fails, passes = (state.months for state in page.stage.states)
+    rows = [dict(zip(each.month, each.condensed.sum(axis=1), strict=True)) for each in (fails, passes)]
+    assert rows[0][1] > 0 == rows[1][1]
+    assert passes.peak > 5 * fails.peak
+    plane = passes.planes[int(passes.held.max(axis=0).argmax())]
+    assert (plane.inner_layer, plane.outer_layer) == ("inner membrane", "insulation"), "the back of the plastic"
+    assert f"{passes.peak * 92.903 / 3.7854:.0f}\N{NO-BREAK SPACE}gallons" in live["told"]
+
+
+def test_water_that_leaves_in_fall_is_not_told_as_a_good_end(tmp_path):
+    """Plastic inside in a hot, humid town: the sentence says that it is too much, and not that it dries back."""
+    page = open_page(ID, tmp_path)
+    for name, value in (("Place", "hot-humid"), ("M_in", 0.06), ("Outer", "open-sheet")):
+        page.controls[name].value = value
+    assert page.readouts["state"] == "wet"
+    assert page.state.months.dries_out
+    assert "That is too much" in page.sentence
+    assert "dries back" not in page.sentence

@@ -78,6 +78,16 @@ def test_equal_rh_goes_neither_way_by_the_rh_rule(tmp_path):
     assert {each.name: each.text for each in page.readout_list}["folk"] == "neither way"
 
 
+def test_the_page_says_what_warmth_would_say_too(tmp_path):
+    """In the desert it is the other way round; of two airs as warm as each other it says nothing."""
+    page = open_page(ID, tmp_path)
+    go(page, T_in=75, RH_in=50, T_out=95, RH_out=15)
+    said = {each.name: each.text for each in page.readout_list}
+    assert (said["way"], said["warmth"]) == ("out", "in")
+    go(page, T_out=75)
+    assert {each.name: each.text for each in page.readout_list}["warmth"] == "neither way"
+
+
 def test_the_checks_with_their_fixed_numbers():
     up, desert, none, out, boards = asked.fixed("which-way-vapor-goes")
     assert (up.answer, none.answer, out.answer) == ("Up into the room.", "Almost none.", "Out.")

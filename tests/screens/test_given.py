@@ -45,6 +45,8 @@ LEFT_OUT = {
     "MOST_YEARS": "how long a run may take",
     "NORTH": "told in words: facing north",
     "UNDER": "an assumption of the method; the fold says it",
+    "DEEP_FILL": "of an option, whose words say it",
+    "ALMOST_EMPTY": "from where the cavity is drawn with a batt in it",
     "TIGHT": "where a word of the film begins",
     "OPEN": "where a word of the film begins",
 }

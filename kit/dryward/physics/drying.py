@@ -115,8 +115,10 @@ def rates(assembly: Assembly, wet_layer: str, indoor: Air, outdoor: Air, relativ
 _WIDE_OPEN = to_si(10_000.0, "perm")
 
 
-def of_a_wet_face(assembly: Assembly, layer: str, indoor: Air, outdoor: Air) -> Drying:
+def of_a_wet_face(assembly: Assembly, layer: str, indoor: Air, outdoor: Air, relative_humidity: float = 1.0) -> Drying:
     """Drying of a wet inner face of a layer: through the layer one way, through what is before it the other.
+
+    The face stands at a relative humidity [-], of damp wood there, say.
 
     Examples
     --------
@@ -132,7 +134,7 @@ def of_a_wet_face(assembly: Assembly, layer: str, indoor: Air, outdoor: Air) -> 
     place = assembly.index(layer)
     face = Layer(FixedMembrane(_WIDE_OPEN), None, "wet face")
     wet = replace(assembly, layers=(*assembly.layers[:place], face, *assembly.layers[place:]))
-    return rates(wet, "wet face", indoor, outdoor)
+    return rates(wet, "wet face", indoor, outdoor, relative_humidity)
 
 
 def _leaving(nodes: Nodes, saturated: list[float], way: Sequence[int], start: float, end: float) -> float:

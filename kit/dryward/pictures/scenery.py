@@ -393,6 +393,16 @@ def thermometer(scene: Scene, foot: Point, top: float, half: float) -> None:
     scene.circle((x, y + 1.1 * half), 0.95 * half, "bulb")
 
 
+def cable(scene: Scene, middle: Point, radius: float) -> None:
+    """A cable cut across: its sheath, and three wires in it."""
+    x, y = middle
+    scene.circle(middle, radius, "sheath")
+    for k in range(3):
+        angle = (0.5 + 4 * k / 3) * math.pi / 2
+        at = x + 0.48 * radius * math.cos(angle), y + 0.48 * radius * math.sin(angle)
+        scene.circle(at, 0.3 * radius, "wire")
+
+
 def goes_on(scene: Scene, head: Point, foot: float) -> None:
     """The line with a kink at which a thing is cut off that goes on."""
     x, y = head

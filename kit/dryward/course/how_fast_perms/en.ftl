@@ -32,7 +32,11 @@ gap-slider = Share of the film missing
 together = All three in a row
 flow = Vapor that passes
 rules = What rules
-rules-note = { $share } of the resistance
+and-rules = { $first } and { $next }
+rules-note = { $share } of the resistance{ $alone ->
+        [yes] {""}
+       *[no] {" "}each
+    }
 class = The film's class
 # The class of a vapor retarder: I, II or III.
 class-said = { $kind ->

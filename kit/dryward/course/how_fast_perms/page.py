@@ -105,15 +105,15 @@ class HowFastPerms(Page):
     def numbers(self, state: SheetsInRow) -> list[Readout]:
         """Together, the flow, the class of the film, which one rules, what a gap costs."""
         drops = np.array([1 / each for each in state.permeances])
-        rules = int(np.argmax(drops))
-        share = drops[rules] / drops.sum()
+        share = float(drops.max() / drops.sum())
+        rules = [language.told(name) for name, drop in zip(NAMES, drops, strict=True) if drop > 0.99 * drops.max()]
         kind = codes.retarder_class(state.film)
         return [
             Readout("together", message("together"), state.together, "permeance", both=True),
             Readout("flow", message("flow"), state.flow, "vapor flux", both=True),
             Readout(
-                "rules", message("rules"), float(share), text=language.told(NAMES[rules]),
-                note=message("rules-note", share=self.show(float(share), "relative humidity"))
+                "rules", message("rules"), share, text=language.joined("how_fast_perms.and-rules", rules),
+                note=message("rules-note", share=self.show(share, "relative humidity"), alone=len(rules) == 1)
             ),
             Readout(
                 "class", message("class"), state.film, "permeance",

@@ -10,7 +10,9 @@ import numpy as np
 
 from dryward import building, language, units
 from dryward.building import AirSpace, Layer, Material
+from dryward.course.inside_the_film.beats import PLAY
 from dryward.course.inside_the_film.scene import FilmInLayers, Inside
+from dryward.course.the_film_that_changes.page import OPEN, TIGHT
 from dryward.course.where_it_gets_wet.page import OUTER, ROOFS
 from dryward.panels import hand, readouts
 from dryward.panels.controls import standard
@@ -28,6 +30,17 @@ message = language.beside(__file__)
 ROOM_TEMPERATURE = to_si(70.0, "degF")
 OUTDOOR_HUMIDITY = 0.8
 FILM, CAVITY, FILL = "inner membrane", "service cavity", "insulation"
+#: The roof with a batt more outside the film, and the R of its fill [m2 K/W].
+DEEP, DEEP_FILL = "open-sheet-deep", to_si(44.0 + 22.0, "R")
+#: Up to so much R the service cavity has air in it and no batt [m2 K/W].
+ALMOST_EMPTY = to_si(2.0, "R")
+ROOF = replace(
+    OUTER.starting("open-sheet"),
+    options=(
+        *OUTER.options,
+        (DEEP, "inside_the_film.deep-us", "inside_the_film.deep-si"),
+    ),
+)
 
 
 @dataclass(frozen=True)
@@ -53,6 +66,24 @@ class FilmInRoof:
         return float(self.profile.temperature[self.profile.face(FILM, 0)])
 
     @property
+    def filled(self) -> bool:
+        """Whether there is a batt in the service cavity."""
+        return self.inside > ALMOST_EMPTY
+
+    @property
+    def empty(self) -> float:
+        """How deep the service cavity is without a batt [m]."""
+        return building.preset(ROOFS["open-sheet"]).layer(CAVITY).drawn_thickness
+
+    @property
+    def does(self) -> str:
+        """Whether the film is tight, opening or open."""
+        curve = self.roof.layer(FILM).membrane
+        assert isinstance(curve, building.VariableMembrane)
+        times = self.profile.permeance[FILM] / curve.points[0][1]
+        return "open" if times > OPEN else "opening" if times > TIGHT else "tight"
+
+    @property
     def share(self) -> float:
         """Of the insulation inside the film [-]."""
         return self.inside / (self.inside + self.outside)
@@ -62,13 +93,21 @@ def roof_with(resistance: float, outer: str = "open-sheet") -> building.Assembly
     """The teaching roof with its variable film and so much R in the service cavity.
 
     An empty space, or a batt as open to vapor as the space: what changes is
-    the R alone.
+    the R alone.  A batt that does not fit makes the cavity as deep as it is.
     """
-    roof = building.preset(ROOFS[outer]).replace(FILM, building.preset("vented-vault-variable").layer(FILM))
+    deep = outer == DEEP
+    roof = building.preset(ROOFS["open-sheet" if deep else outer]).replace(
+        FILM, building.preset("vented-vault-variable").layer(FILM)
+    )
+    fill = roof.layer(FILL)
+    inch = fill.drawn_thickness / fill.thermal_resistance
+    if deep:
+        roof = roof.replace(FILL, replace(fill, thickness=DEEP_FILL * inch))
     space = roof.layer(CAVITY)
     permeance, thick = space.air_space.vapor_permeance, space.drawn_thickness
     if resistance <= 0.0:
         return roof.replace(CAVITY, AirSpace(0.0, permeance, name=CAVITY))
+    thick = max(thick, resistance * inch)
     batt = Material("batt", CAVITY, 20.0, 850.0, thick / resistance, permeance * thick)
     return roof.replace(CAVITY, Layer(batt, thick, CAVITY))
 
@@ -80,10 +119,11 @@ class InsideTheFilm(Page):
     handles = (
         standard("T_out").starting(0, -18),
         standard("RH_in").starting(50, 50),
-        replace(standard("R_in"), words="inside_the_film.inside"),
-        OUTER.starting("open-sheet"),
+        replace(standard("R_in").starting(1, 0.2), words="inside_the_film.inside"),
+        ROOF,
     )
     draws = Inside
+    play = PLAY
 
     def compute(self, at: SimpleNamespace) -> FilmInRoof:
         """One steady winter."""
@@ -171,7 +211,10 @@ class InsideTheFilm(Page):
         found = limits.dry_ranges(
             state.roof, state.indoor, state.outdoor, {key: self.along(name) for name, key in numbers.items()}
         )
-        roofs = [steady.profile(roof_with(at.R_in, each), state.indoor, state.outdoor).verdict for each in ROOFS]
+        roofs = [
+            steady.profile(roof_with(at.R_in, each), state.indoor, state.outdoor).verdict
+            for each in self.along("Outer")
+        ]
         return {
             **{name: Strip(tuple(found[key].states)) for name, key in numbers.items()},
             # The places of the curve, where the states are known already.

@@ -36,7 +36,7 @@ def filled_cavity(draw: Draw) -> Question | None:
         after=language.message("verdict.state", state=states[1]),
     )
     draw.tell("R", inside=inside, outside=outside)
-    return draw.ask("label-r-is-wall-r", "film-knows-the-season", "film-closes-when-humid")
+    return draw.ask("r-anywhere", "film-knows-the-season", "film-closes-when-humid")
 
 
 def why_empty(draw: Draw) -> Question | None:
@@ -49,7 +49,7 @@ def why_empty(draw: Draw) -> Question | None:
     draw.tell("R", resistance=1)
     draw.tell("degF", warm=warm, cold=cold)
     draw.tell("%", humid=round(humid), rh=rh)
-    return draw.ask("label-r-is-wall-r", "film-closes-when-humid", "house-must-breathe")
+    return draw.ask("r-anywhere", "film-knows-the-season", "film-closes-when-humid", "house-must-breathe")
 
 
 def steam_bath(draw: Draw) -> Question | None:

@@ -10,6 +10,7 @@ import numpy as np
 from dryward import building, language, units
 from dryward.building import FixedMembrane
 from dryward.course.open_out_tight_in import roof_map
+from dryward.course.open_out_tight_in.scene import FOLK
 from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
 from dryward.physics import drying, steady
 from dryward.pictures import scenery, vault
@@ -168,7 +169,7 @@ def five_facts(page: Page, states: States) -> dict[str, Any]:
 
 FIVE = Beat(
     "five",
-    cases=({"T_out": to_si(35.0, "degF"), "M_out": to_si(roof_map.FOLK, "perm")},),
+    cases=({"T_out": to_si(35.0, "degF"), "M_out": to_si(FOLK, "perm")},),
     unlocks="T_out",
     aim=lambda page, states: bool(states[0].profile.gain > 0),
     stays=False,
@@ -179,9 +180,8 @@ FIVE = Beat(
 # --- both: two barriers in January, and wet in spring ------------------------------------------
 
 
-def days(state: Any, inner: float | None = None, outer: float | None = None) -> float:
+def days(roof: building.Assembly) -> float:
     """How long a roof needs in such a spring to lose what leaked in, at this day's rate [days]."""
-    roof = state.roof if inner is None or outer is None else roof_of(state, inner, outer)
     return float(LEAKED / drying.of_a_wet_face(roof, OUTER, *SPRING).total / DAY)
 
 
@@ -193,12 +193,13 @@ def gains_less(states: States) -> str:
 
 def dries_first(states: States) -> str:
     """Which of two wet roofs is dry first."""
-    tight, other = (days(state) for state in states)
+    tight, other = (days(state.roof) for state in states)
     return "tight" if tight < other else "other"
 
 
-def _days(value: float) -> str:
-    return units.number(value, figures=2, rounded=True)
+def told_days(roof: building.Assembly) -> str:
+    """The same as it is shown."""
+    return units.number(days(roof), figures=2, rounded=True)
 
 
 def both_facts(page: Page, states: States) -> dict[str, Any]:
@@ -212,10 +213,10 @@ def both_facts(page: Page, states: States) -> dict[str, Any]:
     return {
         "tight-gain": vault.a_day(tight.profile.gain, system),
         "other-gain": vault.a_day(other.profile.gain, system),
-        "tight-days": _days(days(tight)),
-        "other-days": _days(days(other)),
+        "tight-days": told_days(tight.roof),
+        "other-days": told_days(other.roof),
         "open": _perms(page, float(third[1])),
-        "open-days": _days(days(tight, float(third[0]), float(third[1]))),
+        "open-days": told_days(roof_of(tight, float(third[0]), float(third[1]))),
         "leaked": amounts.water(amounts.of_a_roof(LEAKED, system), system),
         "tight-a-day": vault.a_day(rate, system),
         "flux": _flux(page, rate),
@@ -224,7 +225,7 @@ def both_facts(page: Page, states: States) -> dict[str, Any]:
 
 def spring(page: Page, state: Any) -> dict[str, Any]:
     """How long it takes to dry, in words under the roof."""
-    text = message("dries-in", days=_days(days(state)))
+    text = message("dries-in", days=told_days(state.roof))
     found = drying.of_a_wet_face(state.roof, OUTER, *SPRING)
     ways = (
         (found.outward, ("slope", 0.84, 0.84), ("slope", 0.84, 1.3)),

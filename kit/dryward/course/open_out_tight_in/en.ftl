@@ -14,6 +14,10 @@ needed-over = over { $most }
 needed-any-note = even a tight one
 needed-note = { $compared } as the inside
 needed-over-note = first lower the humidity
+dries = Once wet, it dries in
+days = { $days } days
+# $spring: how warm it is outdoors.
+dries-note = at one spring day's rate, { $spring } out
 # $compared: "just as open", "3 times as open" or "3 times as tight", from below.
 stop-it = To stop it the outside must have { $balance }: { $compared } as the inside.
 nothing-stops-it = No outer layer stops it at this humidity.

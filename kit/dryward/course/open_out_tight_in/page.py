@@ -11,7 +11,7 @@ import numpy as np
 from dryward import building, language
 from dryward.building import FixedMembrane
 from dryward.checks import Floats
-from dryward.course.open_out_tight_in.beats import PLAY
+from dryward.course.open_out_tight_in.beats import PLAY, SPRING, days, told_days
 from dryward.course.open_out_tight_in.scene import BalanceMap, GainMap
 from dryward.panels import hand, readouts
 from dryward.panels.controls import standard
@@ -114,7 +114,7 @@ class OpenOutTightIn(Page):
         return message("given", room=room, humidity=humidity, roof=self.roof_held(state.roof))
 
     def numbers(self, state: RoofOnMap) -> list[Readout]:
-        """Gain, the outer face, how much more open outside, and how much it would take."""
+        """Gain, the outer face, how open outside it is and would have to be, and how long it dries once wet."""
         face = state.profile.face("outer layer", 0)
         balance = state.balance
         return [
@@ -148,6 +148,13 @@ class OpenOutTightIn(Page):
                 else message("needed-note", compared=_compared(balance / state.inner))
                 if balance
                 else message("needed-over-note"),
+            ),
+            Readout(
+                "dries",
+                message("dries"),
+                days(state.roof),
+                text=message("days", days=told_days(state.roof)),
+                note=message("dries-note", spring=self.show(SPRING[1].temperature, "temperature")),
             ),
         ]
 

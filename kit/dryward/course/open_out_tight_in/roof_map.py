@@ -9,7 +9,7 @@ from typing import Any
 import numpy as np
 
 from dryward import language
-from dryward.course.open_out_tight_in.scene import edged
+from dryward.course.open_out_tight_in.scene import FOLK, edged
 from dryward.panels.stage import Page
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Place, Scene
@@ -20,8 +20,6 @@ message = language.beside(__file__)
 
 #: Ends of both axes, and where they have ticks and numbers [perm].
 LEAST, MOST, TICKS = 0.05, 100.0, (0.1, 1.0, 10.0)
-#: The folk rule: outside so many times as open as inside.
-FOLK = 5.0
 #: Left, top, right and bottom of the map, and of the small vault, in each shape [px].
 _MAPS = {"wide": (118.0, 58.0, 640.0, 596.0), "tall": (116.0, 46.0, 584.0, 386.0)}
 _VAULTS = {"wide": (676.0, 120.0, 984.0, 520.0), "tall": (116.0, 482.0, 584.0, 634.0)}

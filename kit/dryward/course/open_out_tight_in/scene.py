@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Hashable
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 from matplotlib.colors import ListedColormap
@@ -18,6 +19,8 @@ from dryward.units import written
 
 message = language.beside(__file__)
 
+#: The folk rule: outside so many times as open as inside.
+FOLK = 5.0
 #: Bounds of the bands of gain, in the unit shown.
 _BANDS = {"us": (0.0, 1.0, 3.0, 10.0, 30.0), "si": (0.0, 0.5, 2.0, 5.0, 20.0)}
 #: From paper to deep blue, darker for more water; the same in gray.
@@ -72,6 +75,22 @@ class BalanceMap(LivePicture[GainMap]):
         self.gain: Floats | None = None
         for spine in ax.spines.values():  # over the bands
             self.moving(spine)
+        folk = FOLK * np.asarray(state.inner)
+        kept = folk <= state.outer[-1]
+        line = self.shown(np.asarray(state.inner)[kept], "permeance"), self.shown(folk[kept], "permeance")
+        dashes: dict[str, Any] = {"color": style.INK, "linewidth": 1.4 * self.type.thick, "linestyle": (0, (5, 3))}
+        self.moving(ax.plot(*line, **dashes)[0])
+        k = int(0.6 * len(line[0]))
+        self.moving(
+            ax.text(
+                line[0][k],
+                line[1][k],
+                message("map-folk") + "  ",
+                fontproperties=self.font(True),
+                ha="right",
+                va="bottom",
+            )
+        )
         self.here = self.dot(ax, "here", style.look("here").marker, 1.6, markeredgewidth=2 * self.type.thick)
         self._key_of_bands(right)
 

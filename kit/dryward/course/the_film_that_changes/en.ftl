@@ -59,7 +59,7 @@ step-curve = { $system ->
 ## The questions
 
 opens-why = Read the curve at the mean RH, { $mean }: { $found }.
-opens-ask = In winter the teaching film has { $dry }. Now its two faces see { $inside } and { $outside }. What does it do?
+opens-ask = Between dry faces the teaching film has { $dry }. Now its two faces see { $inside } and { $outside }. What does it do?
 opens-hint = Find the mean of { $inside } and { $outside } under the film's curve on the page. Which way does the curve run to get there?
 opens-right = It opens, to about { $found }.
 opens-film-closes-when-humid = It closes, to well below { $dry }.
@@ -91,6 +91,14 @@ face-to-room-same-both-ways = It makes no difference. A film is the same both wa
 face-to-room-same-both-ways-reply = One plain sheet is. This film has { $toward } one way round and { $away } the other, at the same { $damp } and { $dry }.
 face-to-room-film-is-a-check-valve = Neither. It lets vapor one way only.
 face-to-room-film-is-a-check-valve-reply = Vapor passes both ways: { $toward } with the sensitive sheet to the damp side, { $away } with the backing there.
+turned-over-why = In this January the film of two sheets goes from { $right } to { $wrong } when it is turned over. One plain sheet does not change: { $plain } both ways.
+turned-over-ask = It is January, { $cold } outside, and the room is at { $room } and { $rh }. In two roofs the film is turned over by mistake. One film is a plain variable sheet, the other is two sheets, made to have its sensitive one outward. Which lets more vapor in than before?
+turned-over-hint = Choose each of the films on the page in January. Which of them has a second number, the other way round?
+turned-over-right = Only the one of two sheets.
+turned-over-same-both-ways = Neither. A film is the same both ways.
+turned-over-same-both-ways-reply = The plain sheet is: { $plain } both ways. But of two sheets the sensitive one meets the damp room now, and the film goes from { $right } to { $wrong }.
+turned-over-every-film-has-a-side = Both. Every film has a right side.
+turned-over-every-film-has-a-side-reply = Turn one plain sheet over and nothing changes: { $plain } both ways. The film of two sheets goes from { $right } to { $wrong }.
 
 ## The picture
 

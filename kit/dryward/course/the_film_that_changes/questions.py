@@ -1,8 +1,9 @@
-"""Checks: which way the film moves, a wet job site, a dry July, and the face to the room."""
+"""Checks: which way the film moves, a wet job site, a dry July, the face to the room, and films put in backwards."""
 
 from dryward.building.library import membrane
+from dryward.teaching import vault
 from dryward.teaching.questions import Draw, Question
-from dryward.teaching.vault import film, film_state, gain, roof
+from dryward.teaching.vault import FILM, film, film_state, gain, roof
 from dryward.units import from_si
 
 
@@ -65,4 +66,23 @@ def face_to_room(draw: Draw) -> Question | None:
     return draw.ask("film-closes-when-humid", "same-both-ways", "film-is-a-check-valve")
 
 
-CHECKS = (opens, wet_site, dry_july, face_to_room)
+def turned_over(draw: Draw) -> Question | None:
+    """A plain sheet and a film of two sheets, each put in backwards."""
+    rh = draw.pick(60, (50, 55, 60, 65))
+    cold = draw.pick(20, (10, 15, 20, 25))
+    draw.note(indoor_rh=rh, outdoor=cold)
+    case, laminate = ((70, rh), (cold, 80)), membrane("teaching-laminate")
+    found = []
+    for each in (laminate.flipped(), laminate):
+        state = vault.state(roof().replace(FILM, each), *case)
+        found.append(each.permeance(*(float(state.relative_humidity[state.face(FILM, side)]) for side in (0, 1))))
+    right, wrong = (from_si(float(each), "perm") for each in found)
+    if wrong < 1.3 * right:
+        return None
+    draw.tell("perm", right=right, wrong=wrong, plain=film_state(roof(), *case)[3])
+    draw.tell("degF", cold=cold, room=70)
+    draw.tell("%", rh=rh)
+    return draw.ask("same-both-ways", "every-film-has-a-side")
+
+
+CHECKS = (opens, wet_site, dry_july, face_to_room, turned_over)

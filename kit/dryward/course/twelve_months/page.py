@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 
 from dryward import language
 from dryward.checks import begun
+from dryward.course.twelve_months.beats import PLAY
 from dryward.course.where_it_gets_wet.page import OUTER, roof_with
 from dryward.panels import readouts
 from dryward.panels.controls import Choice, standard
@@ -21,7 +22,7 @@ from dryward.physics import monthly
 from dryward.pictures.year import MonthBars, MonthlyWater, from_balance
 from dryward.teaching.words import Step
 from dryward.units import to_si
-from dryward.verdict import Verdict
+from dryward.verdict import WET, Verdict
 from dryward.verdict.words import month as name_of
 from dryward.verdict.words import wet_and_how_long
 from dryward.weather import Air
@@ -41,6 +42,8 @@ class TownYear:
     """A year of one roof in one town."""
 
     months: monthly.Months
+    place: str
+    indoor: Air
 
     @property
     def total(self) -> NDArray[np.float64]:
@@ -66,10 +69,12 @@ class TwelveMonths(Page):
     id = "twelve-months"
     handles = (PLACE, "RH_in", standard("M_in").starting(3), OUTER)
     draws = MonthBars
+    play = PLAY
 
     def compute(self, at: SimpleNamespace) -> TownYear:
         """One year of the roof."""
-        return TownYear(year(at.Place, at.RH_in, at.M_in, at.Outer))
+        months = year(at.Place, at.RH_in, at.M_in, at.Outer)
+        return TownYear(months, at.Place, Air(ROOM_TEMPERATURE, at.RH_in))
 
     def views(self, state: TownYear) -> MonthlyWater:
         """All planes together."""
@@ -127,7 +132,8 @@ class TwelveMonths(Page):
         assert months.peak_month is not None  # a year that wets has its peak
         month, peak = name_of(months.peak_month), self.show(months.peak, "area density")
         if months.ending == "dries":
-            return message("dries", month=month, peak=peak, gone=self._gone(state))
+            wet = self.judge(state).state == WET
+            return message("dries", wet=wet, month=month, peak=peak, gone=self._gone(state))
         left = self.show(months.left, "area density")
         return message("grows" if months.ending == "grows" else "carries", month=month, peak=peak, left=left)
 

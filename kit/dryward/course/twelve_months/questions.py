@@ -1,9 +1,12 @@
-"""Checks: adding up the months, the wettest one, and what is left over."""
+"""Checks: adding up the months, the wettest one, what is left over, a summer behind plastic, and wet studs."""
 
 from dryward import language
+from dryward.building.library import material
 from dryward.physics import monthly
 from dryward.teaching import vault
 from dryward.teaching.questions import Draw, Question
+from dryward.units import from_si, to_si
+from dryward.verdict import WET
 from dryward.verdict.words import month
 from dryward.weather.places import demo_climate, place
 
@@ -68,7 +71,7 @@ def wettest_month(draw: Draw) -> Question | None:
         month(found.peak_month),
         (month(coldest), "coldest-is-wettest"),
         (month(first), "months-stand-alone", message("wettest-month-months-stand-alone-reply")),
-        (message("wettest-month-rh-drives-vapor"), "rh-drives-vapor"),
+        (message("wettest-month-counts-only-what-comes"), "counts-only-what-comes"),
     )
 
 
@@ -99,9 +102,9 @@ def left_over(draw: Draw) -> Question | None:
         "no wetting": message("left-over-no-wetting"),
     }
     beliefs = {
-        "grows": ("one-check-decides", message("left-over-grows-reply")),
+        "grows": ("counts-only-what-comes", message("left-over-grows-reply")),
         "dries": ("trust-the-trend-later", message("left-over-dries-reply")),
-        "no wetting": ("no-drops-no-problem", message("left-over-no-wetting-reply")),
+        "no wetting": ("counts-only-what-leaves", message("left-over-no-wetting-reply")),
     }
     left = say(found.left * 1000, "g/m2")
     draw.because(
@@ -129,4 +132,49 @@ def left_over(draw: Draw) -> Question | None:
     )
 
 
-CHECKS = (adding_up, wettest_month, left_over)
+def august(draw: Draw) -> Question | None:
+    """Where water lies in a hot, humid town that a January check passes."""
+    inner = draw.pick(0.06, (0.06, 0.1, 0.5))
+    outer = draw.pick("open membrane", ("open membrane", "fiberboard"))
+    rh = draw.pick(45, (40, 45, 50))
+    found = year(inner, outer, "hot-humid", rh)
+    draw.note(inner=inner, outer=outer, rh=rh)
+    if found.verdict.state != WET or found.peak_month is None:
+        return None
+    plane = found.planes[int(found.held.max(axis=0).argmax())]
+    january = dict(zip(found.month, found.condensed.sum(axis=1), strict=True))[1]
+    if plane.inner_layer != vault.FILM or january > 0:
+        return None
+    draw.tell("perm", inner=inner, perms=vault.OUTERS[outer][1])
+    draw.tell("degF", room=70)
+    draw.tell("%", rh=rh)
+    draw.tell("g/m2", peak=found.peak * 1000)
+    draw.tell(month=month(found.peak_month), outer=language.called(outer))
+    return draw.ask("barrier-always-inside", "one-check-decides", "dew-point-is-a-place")
+
+
+#: Studs of 2x6 at 16 in. hold so much wood on each part of a wall [kg/m2].
+STUDS = material("spruce").density * to_si(1.5, "in") * to_si(5.5, "in") / to_si(16.0, "in")
+
+
+def wet_studs(draw: Draw) -> Question | None:
+    """How long wet studs need between two tight sides, on summer days that do not end."""
+    start = draw.pick(25, (22, 24, 25, 28))
+    tight = draw.pick(0.1, (0.06, 0.1))
+    draw.note(start=start, tight=tight)
+    points = start - 15
+    push = vault.air(75, 100).vapor_pressure - vault.air(75, 50).vapor_pressure
+    a_day = from_si(to_si(tight, "perm") * push, "g/m2/day")
+    both = 2 * a_day
+    days = points / 100 * STUDS * 1000 / both
+    open_days = points / 100 * STUDS * 1000 / (a_day + from_si(to_si(20.0, "perm") * push, "g/m2/day"))
+    draw.tell("%", start=start, end=15)
+    draw.tell("degF", room=75)
+    draw.tell("perm", tight=tight, wide=20)
+    draw.tell("g/m2/day", both=both)
+    draw.tell("g/m2", water=points / 100 * STUDS * 1000)
+    draw.tell(months=round(days / 30), days=max(1, round(open_days)))
+    return draw.ask("wet-lumber-dries-itself", "two-barriers-twice-as-good", "no-drops-no-problem")
+
+
+CHECKS = (adding_up, wettest_month, left_over, august, wet_studs)

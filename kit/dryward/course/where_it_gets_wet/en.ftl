@@ -55,14 +55,19 @@ passes-right = { $failed ->
         [yes] Water gathers in such a month. Whether it is gone by fall is another question.
        *[no] No water gathers that day. What the wood does is another question.
     }
-passes-passed = It is fine. It passed.
-passes-passed-reply = A yes sounds final. But the wood would settle at { $moist }, over the caution of { $caution }, and the check does not ask the wood.
-passes-failed = It will rot. It failed.
-passes-failed-reply = A no sounds final. But this check asked for one month. Summer pulls the water out again, and by fall all of it is gone.
-passes-rots = It will rot. Damp wood always does.
-passes-rots-reply = The wood would settle at { $moist }: over the caution of { $caution }, and below the { $damage } of damage. That says look closer, not rot.
-passes-rain = It has a rain leak. Water comes from rain.
-passes-rain-reply = This check knows no rain. Vapor from the room is all that it has, and { $water } of it gather in the cold. By fall all of it is gone.
+passes-one-check-decides = { $failed ->
+        [yes] It will rot. It failed.
+       *[no] It is fine. It passed.
+    }
+passes-one-check-decides-reply = { $failed ->
+        [yes] A no sounds final. But this check asked for one month. Summer pulls the water out again, and by fall all of it is gone.
+       *[no] A yes sounds final. But the wood would settle at { $moist }, over the caution of { $caution }, and the check does not ask the wood.
+    }
+passes-a-check-tells-nothing = Nothing. A check on paper says nothing of a roof.
+passes-a-check-tells-nothing-reply = { $failed ->
+        [yes] It says that { $water } gather in such a month: that is so. It does not say what is left by fall.
+       *[no] It says that no water gathers on such a day: that is so. It does not say what the wood does.
+    }
 
 water-at-the-line-why = The vapor does not stop at the line. It passes on through the open layer, and even the coldest face stays at { $humid } RH, below 100 %.
 water-at-the-line-ask = The room is { $room } and { $rh }, it is { $cold } and 80 % outside. The dew-point line lies { $line } from the room, and the outer membrane has { $perms }. Is there water at the line?

@@ -28,22 +28,20 @@ def passes(draw: Draw) -> Question | None:
     if failed:
         town = demo_climate(draw.random.choice(("cold", "very-cold")))
         cold = round(from_si(float(min(town.temperature)), "degF"))
-        draw.note(indoor_rh=rh, outdoor=cold, failed=failed)
         year = monthly.balance(built, town, air(ROOM, rh))
         if not year.dries_out or year.peak <= 0:
             return None
-        draw.tell("degF", cold=cold)
         draw.tell("g/m2/day", water=gain(built, (ROOM, rh), (cold, 80)))
-        return draw.ask(("one-check-decides", "failed"), ("usual-suspect", "rain"))
-    cold = draw.pick(36, (33, 34, 36, 37, 38, 39, 40))
-    case = built, (ROOM, rh), (cold, 80)
+    else:
+        cold = draw.pick(36, (33, 34, 36, 37, 38, 39, 40))
+        case = built, (ROOM, rh), (cold, 80)
+        found = verdict(*case).finding("wood-moisture")
+        if gain(*case) > 0 or found is None or found.state == DRY:
+            return None
+        draw.tell("%", moist=round(found.value), caution=found.criterion.caution)
     draw.note(indoor_rh=rh, outdoor=cold, failed=failed)
-    found = verdict(*case).finding("wood-moisture")
-    if gain(*case) > 0 or found is None or found.state == DRY:
-        return None
-    draw.tell("%", moist=round(found.value), caution=found.criterion.caution, damage=found.criterion.damage)
     draw.tell("degF", cold=cold)
-    return draw.ask(("one-check-decides", "passed"), ("warning-is-rot", "rots"))
+    return draw.ask("one-check-decides", "a-check-tells-nothing")
 
 
 def water_at_the_line(draw: Draw) -> Question | None:

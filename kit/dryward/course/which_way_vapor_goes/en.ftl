@@ -8,7 +8,8 @@ outside = Vapor pressure outside
 push = Push, inside to outside
 way = Vapor goes
 folk = The RH rule would say
-# The way vapor goes, and the way the RH rule would say.
+warmth = From warm to cold would be
+# The way vapor goes, and the way that a rule of thumb would say.
 way-said = { $way ->
         [none] hardly at all
         [out] out
@@ -153,7 +154,7 @@ desert-rules-cancel = Neither way. RH says out, heat says in, and they cancel ou
 desert-rules-cancel-reply = Neither of them pushes. The room has { $inside }, the desert { $outside }, so vapor pushes out.
 two-boards-why = Wood follows the RH beside it: at { $humid } it settles at about { $wet } MC, at { $low } at about { $dry }.
 two-boards-ask = A board lies in a cold garage, { $cold } and { $humid }. Its twin lies in a warm room, { $warm } and { $low }. Which one ends up wetter?
-two-boards-hint = Two numbers stand for each air. Which of them does wood go by? The takeaway of this lesson says which.
+two-boards-hint = Two numbers stand for each air. Which of them does wood go by? The words under "On the job" say it.
 two-boards-right = The one in the garage.
 two-boards-only-pressure-counts = The one in the room. The vapor pressure is higher there.
 two-boards-only-pressure-counts-reply = It is higher: { $room }, against { $garage }. So vapor would go from the room to the garage. But wood follows the RH beside it: about { $wet } MC at { $humid }, about { $dry } at { $low }.

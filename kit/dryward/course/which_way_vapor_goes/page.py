@@ -72,6 +72,7 @@ class WhichWayVaporGoes(Page):
             Readout("push", message("push"), state.push, "pressure", text=shown, note=also),
             Readout("way", message("way"), None, text=message("way-said", way=way(state.push))),
             Readout("folk", message("folk"), None, text=message("folk-said", way=_folk(state))),
+            Readout("warmth", message("warmth"), None, text=message("folk-said", way=_by_warmth(state))),
         ]
 
     def _push(self, state: AirsApart, system: str) -> str:
@@ -115,8 +116,17 @@ class WhichWayVaporGoes(Page):
 
 def _folk(state: AirsApart) -> str:
     """The way that the RH rule would say."""
-    gap = state.inside.relative_humidity - state.outside.relative_humidity
-    if abs(gap) < 0.005:
+    return _from_more(state.inside.relative_humidity - state.outside.relative_humidity, 0.005)
+
+
+def _by_warmth(state: AirsApart) -> str:
+    """The way from warm to cold."""
+    return _from_more(state.inside.temperature - state.outside.temperature, 0.25)
+
+
+def _from_more(gap: float, least: float) -> str:
+    """The way from the side that has more of something, inside minus outside."""
+    if abs(gap) < least:
         return "none"
     return "out" if gap > 0 else "in"
 

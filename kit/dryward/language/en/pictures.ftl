@@ -39,6 +39,10 @@ month-letter = { $number ->
 }
 # Over the highest point of a year's curve.
 peak-in = { $moisture } in { $month }
+# Beside the bars of a month: what lies in the roof, what the month brings to it and what it takes.
+held = held
+comes = comes
+leaves = leaves
 month = month
 days = days
 year-number = year { $number }

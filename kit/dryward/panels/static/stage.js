@@ -164,7 +164,7 @@ function sceneView(title, index, page) {
   const box = make("div", { class: "dw-box" }, drawn, canvas, tags, spots);
   const element = make("figure", { class: "dw-scene", "data-scene": index }, title ? make("figcaption", {}, title) : null, box);
   const flows = new Flows();
-  canvas.flows = flows;
+  Object.assign(canvas, { flows, film });
   let stills = null, still = null, now = null, markText = "", tagText = "", moved = 0;
 
   function shape() {
