@@ -53,7 +53,14 @@ def walked(page):
     return read / READ + acts * ACT / 60.0
 
 
+#: Where the learner's own work is done: a roof is built in more than its walk takes.
+AT_THE_DESK = {"your-roof"}
+
+
 @pytest.mark.parametrize("id", PLAYED)
 def test_the_minutes_are_those_of_a_walk(id, tmp_path):
     found = walked(first_visit(id, tmp_path))
+    if id in AT_THE_DESK:
+        assert lessons.lesson(id).minutes > 3 * found
+        return
     assert abs(lessons.lesson(id).minutes - found) <= 1.0, f"walked in {found:.1f} minutes"

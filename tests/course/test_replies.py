@@ -49,7 +49,7 @@ def house(page):
     assert after["dew_point"] > before["dew_point"] + 10
     assert after["state"] == "wet"
     humidity = [100 * each["relative_humidity"] for each in (slow, fast, less)]
-    return {"%": [90, *humidity, 100 * slow["outdoor_warmed"], 12.5], "degF": [70, 20]}
+    return {"%": [90, *humidity, 100 * slow["outdoor_warmed"]], "degF": [70, 20]}
 
 
 def layers(page):
@@ -196,6 +196,15 @@ def year(page):
     }
 
 
+def sky(page):
+    """Lesson 12: the bet's night before its frost and with it, and what melts under snow over the leaky ceiling."""
+    clear = dict(set_to(page, RH_out=90, Sky=36, Snow="none"))
+    snowed, tight = (dict(set_to(page, Snow=roof)) for roof in ("leaky", "tight"))
+    assert tight["drip"] == 0
+    far = [1.8 * clear[name] for name in ("below", "frosted")]
+    return {"degF difference": [9, 36, *far], "degF": [20, from_si(clear["top"], "degF")], "kg": [snowed["drip"]]}
+
+
 def vent(page):
     """Lesson 11: the leaky and the airtight ceiling, twice the vent with its pull, a bath fan, a bay that is cut."""
     leaky = dict(set_to(page, RH_out=80, Gap=1, Air=20, Leak="leaky"))
@@ -226,6 +235,28 @@ def july(page):
     }
 
 
+def hole(page):
+    """Lesson 10: both waters of the bet, without a hole, with a film, with plastic, and the joints of the boards."""
+    bare = dict(set_to(page, RH_in=40, M_in=5.96, Hole=1, dP=1))
+    closed = dict(set_to(page, Hole=0.01))
+    assert closed["state"] == "wet"
+    film = dict(set_to(page, M_in=0.86))
+    plastic = dict(set_to(page, M_in=0.05, Hole=1))
+    assert plastic["state"] == "wet"
+    joints = dict(set_to(page, Hole=0.67))
+    share = bare["stays"] / (bare["stays"] + bare["by_vapor"])
+    view = page.views(page.state)
+    waters = [each[name] for each in (bare, closed, film, plastic, joints) for name in ("stays", "by_vapor", "carried")]
+    return {
+        "kg": waters,
+        "%": [98, 100 * share],
+        "perm": [0.86, 0.05],
+        "in2": [1, 0.67],
+        "ft2": [32],
+        "Pa": [1, -view.bottom],
+    }
+
+
 def months(page):
     """Lesson 13: the bet's roof, two tight sides, and the hot, humid town behind plastic."""
     start = dict(set_to(page, RH_in=40, M_in=3, Outer="osb"))
@@ -250,8 +281,10 @@ CASES = {
     "how-fast-perms": perms,
     "open-out-tight-in": map_of_roofs,
     "the-film-that-changes": film,
+    "the-hole-and-the-ceiling": hole,
     "inside-the-film": inside,
     "vent-space": vent,
+    "clear-night": sky,
     "july": july,
     "twelve-months": months,
     "hour-by-hour": year,

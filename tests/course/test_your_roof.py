@@ -7,14 +7,16 @@ import json
 from importlib.resources import files
 
 import pytest
-from lesson_page import open_page
+from lesson_page import first_visit, open_page
 from pypdf import PdfReader
 
 from dryward import building, cli, units
 from dryward.building.framing import with_framing
-from dryward.building.job import DESIGNS, Job, Place, job_text, load_job, parse_job
+from dryward.building.job import DESIGNS, Job, Place, Room, Tightness, job_text, load_job, parse_job, save_job
+from dryward.course.your_roof import beats
 from dryward.panels.desk.results import difference, names_of
-from dryward.physics import steady
+from dryward.physics import drying, steady
+from dryward.physics.airleak import Leak, stack_pressure
 from dryward.report import document, many, review
 from dryward.report import setting as weathered
 from dryward.verdict.words import heading
@@ -512,3 +514,76 @@ def test_the_tables_say_what_was_not_read(page):
     assert sources("Layer, inside first")[3] == "typed by the reader"
     page.act("layer:1:resistance", "R-0.5")
     assert "typed by the reader" in sources("Layer, inside first")[1]
+
+
+# --- the beats ------------------------------------------------------------------------
+
+
+def kept(folder, **more):
+    """A roof of the learner's that is in the folder: OSB over the fill, with a room of its own."""
+    job = Job(building.preset("vented-vault-osb"), room=Room(relative_humidity=0.33), **more)
+    save_job(job, folder / "my-roof.toml")
+    return job
+
+
+def test_a_kept_roof_is_drawn_as_it_is_and_no_beat_changes_it(tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    job = kept(tmp_path, tightness=Tightness(7.0))
+    page = first_visit("your-roof", tmp_path)
+    for _ in page.stage.beats:
+        assert page.draft.job == job
+        assert not page.unsaved
+        (state,) = page.stage.states
+        assert state.here.job.assembly == job.assembly
+        assert state.indoor == (state.here.winter_room if page.stage.at == 0 else state.here.summer_room)
+        page.hear({"kind": "bet", "choice": 0})
+        page.hear({"kind": "beat", "number": page.stage.at + 1})
+    assert not page.stage.on
+    assert page.draft.job == job
+    assert page.controls["RH_in"].value == pytest.approx(33)
+
+
+def test_a_file_that_cannot_be_read_leaves_the_teaching_roof(tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    (tmp_path / "my-roof.toml").write_text("no roof")
+    page = first_visit("your-roof", tmp_path)
+    assert rows(page) == [each.name for each in building.preset("vented-vault-variable").layers]
+
+
+@pytest.mark.parametrize("ach", [None, 0.6, 7.0])
+def test_the_winter_of_the_roof_is_the_physics(tmp_path, monkeypatch, ach):
+    monkeypatch.chdir(tmp_path)
+    kept(tmp_path, tightness=None if ach is None else Tightness(ach))
+    page = first_visit("your-roof", tmp_path)
+    (state,) = page.stage.states
+    here, house = weathered.setting(page.draft.job), Tightness(ach or 3.0)
+    profile = steady.profile(page.draft.job.assembly, here.winter_room, here.winter)
+    leak = Leak.from_blower_door(house.ach50, house.volume, house.share, area=house.area)
+    push = stack_pressure(house.height, here.winter_room.temperature, here.winter.temperature)
+    wanted = leak.moisture(push, here.winter_room, profile.temperature[profile.wettest]).stays
+    assert beats.house_air(state) == pytest.approx(wanted)
+    assert state.profile.gain == profile.gain > 0
+    assert beats.first_right((state,)) == "d", "both ways in count"
+    page.hear({"kind": "bet", "choice": 0})
+    assert f"{ach or 3:g} air changes" in page.widget.live["stage"]["also"]
+    assert ("has none yet" in page.widget.live["stage"]["also"]) == (ach is None)
+
+
+def test_where_no_air_leaks_the_film_is_the_point(tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    kept(tmp_path, tightness=Tightness(0.0))
+    (state,) = first_visit("your-roof", tmp_path).stage.states
+    assert beats.first_right((state,)) == "a"
+
+
+@pytest.mark.parametrize("preset", building.presets())
+def test_each_roof_dries_the_way_the_physics_say(page, preset):
+    page.act("preset", preset)
+    page.controls["Season"].value = "summer"
+    state = page.state
+    name = beats.wet_layer(state)
+    found = drying.rates(job(page).assembly, name, state.indoor, state.outdoor)
+    assert beats.dries(state) == (max(found.inward, 0), max(found.outward, 0))
+    right = "out" if found.outward >= found.inward else "in"
+    assert beats.summer_right((state,)) == right
+    assert {"vented-vault-closed": "in", "vented-vault": "out"}.get(preset, right) == right

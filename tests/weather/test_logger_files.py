@@ -394,3 +394,18 @@ def test_a_date_order_that_is_known(tmp_path):
     guess = loggers.guess(path, date_order="dmy")
     assert guess.reasons["date_order"] == "set by you"
     assert loggers.read(path, guess)["cavity"].time[0] == np.datetime64("2023-02-01T00:00:00")
+
+
+@pytest.mark.parametrize("indoors", [68.0, 72.0])
+def test_one_file_has_one_unit_of_temperature(tmp_path, indoors):
+    """A winter in degF: the cold columns alone could be degC, beside the warm one they are not."""
+    rows = "".join(f"2023-01-01 {k:02}:00,{indoors + k % 2},{30 + k},{21 + k % 3}\n" for k in range(12))
+    guess = loggers.guess(write(tmp_path, "time,Room temperature,Roof temperature,Outside temperature\n" + rows))
+    assert [each.unit for each in guess.columns[1:]] == ["degF"] * 3
+    assert sum("check it" in each for each in guess.sentences()) == 2, "what was not written is said"
+    part = "time,Room temperature (F),Roof temperature,Outside temperature\n"
+    guess = loggers.guess(write(tmp_path, part + rows))
+    assert [each.unit for each in guess.columns[1:]] == ["degF"] * 3
+    cold = "".join(f"2023-01-01 {k:02}:00,{20 + k % 2},{3 + k},{k % 3}\n" for k in range(12))
+    guess = loggers.guess(write(tmp_path, "time,Room temperature,Roof temperature,Outside temperature\n" + cold))
+    assert [each.unit for each in guess.columns[1:]] == ["degC"] * 3

@@ -40,8 +40,10 @@ def season(temperature: float) -> str:
 
 
 def draw(scene: Scene, assembly: Assembly, season: str, at: str = "outer layer") -> None:
-    """The vault in a season, with a lens on the inner face of a layer."""
+    """The vault in a season, with a lens on the inner face of a layer; without one where no layer is named."""
     scenery.vault(scene, assembly, season, person_at=_PERSON[scene.shape])
+    if not at:
+        return
     found = scenery.layers_through(assembly)
     number = next(k for k, (layer, *_) in enumerate(found) if layer.name == at)
     kinds = [scenery.membrane_kind(layer) if kind == "membrane" else kind for layer, kind, *_ in found]
@@ -99,6 +101,18 @@ def told(temperature: float, humidity: float, system: str) -> tuple[str, str]:
         kept_together(units.show(temperature, "temperature", system, 0)),
         kept_together(units.show(humidity, "relative humidity", system)),
     )
+
+
+def perms(permeance: float, system: str) -> str:
+    """A permeance [kg/(s m2 Pa)] on one line with its unit, of a small one two places: 0.69 perm, sd 0.07 m.
+
+    Examples
+    --------
+    >>> perms(to_si(0.6857, "perm"), "us"), perms(to_si(6.857, "perm"), "us"), perms(to_si(50.0, "perm"), "si")
+    ('0.69\xa0perm', '6.86\xa0perm', '0.07\xa0m\xa0sd')
+    """
+    small = units.from_si(permeance, "perm" if system == "us" else "sd m") < 1
+    return kept_together(units.show(permeance, "permeance", system, 2 if small else None))
 
 
 def dew_line(profile: Profile, assembly: Assembly) -> dict[str, Any]:

@@ -173,6 +173,7 @@ class YourReadings(Page):
         n = state.found.numbers if state.found else {}
         cavity = state.records.get("cavity", next(iter(state.records.values())))
         share, lag = n.get("share above outdoors"), n.get("lag behind the room")
+        lag = None if lag is None or np.isnan(lag) else lag  # a roof that does not follow the room has none
         margin = n.get("dew point margin")
         bias = state.agreement.bias if state.agreement else None
         return [

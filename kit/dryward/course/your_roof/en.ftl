@@ -46,3 +46,42 @@ weather-too-large = { $file }: it is larger than { $limit } bytes, too large for
 direction-hint = Work out the vapor pressure on both sides. Then look at your answer again.
 line-or-water-hint = Go along the layers from the room. At each face ask how cold it is, and how the vapor gets on.
 leak-or-diffusion-hint = Count by weight what stays: of what diffuses through the ceiling, and of what comes through the hole.
+
+## The beats
+
+by-vapor = by vapor: { $amount }
+by-air = by house air: { $amount }
+dries-out = outward: { $amount }
+dries-in = inward: { $amount }
+next-to-nothing = next to nothing
+
+beat-first-say = This is your roof in its coldest month. What is its weakest point?
+beat-first-ask = Take a letter in the picture, or choose from the list.
+beat-first-answer = What a day leaves in it, by vapor: { $vapor }; by house air: { $air }. Weigh the two before you build.
+# $ach is the blower-door number; $known whether it is the house's own.
+beat-first-also = { $known ->
+    [yes] On your roof's size, with your blower door of { $ach } air changes.
+   *[no] With a blower door of { $ach } air changes: your file has none yet.
+}
+beat-summer-say = Now the warmest month. Say your roof is wet: which way does it dry?
+beat-summer-ask = Take a sign in the picture, or choose from the list.
+beat-summer-way-ask = Which way does more of the water leave?
+beat-summer-way-out = Outward.
+beat-summer-way-in = Inward, to the room.
+beat-summer-way-none = Neither. Hardly any leaves.
+beat-summer-way-out-reply = { $way ->
+    [out] Outward { $out } a day, inward { $in }.
+    [in] The sky is where you would send it. But inward it is { $in } a day, outward { $out }. What is outside holds it back.
+   *[none] The sky is where you would send it. But what is outside holds it back: { $out }.
+}
+beat-summer-way-in-reply = { $way ->
+    [in] Inward { $in } a day, outward { $out }.
+    [out] In summer vapor often comes inward. But from wet wood more leaves outward: { $out } a day, inward { $in }.
+   *[none] The film could let it in. But it lets through { $in }.
+}
+beat-summer-way-none-reply = { $way ->
+    [none] Both ways it is next to nothing. What gets wet here stays wet.
+    [out] It can dry: { $out } a day outward, { $in } inward.
+   *[in] It can dry: { $in } a day inward, { $out } outward.
+}
+beat-summer-answer = When it is wet, the { $layer } gives off { $out } a day outward and { $in } inward.

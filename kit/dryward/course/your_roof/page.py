@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import contextlib
 import dataclasses
+import math
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from types import SimpleNamespace
@@ -14,6 +15,7 @@ from dryward.building import layer_order
 from dryward.building.framing import with_framing
 from dryward.building.job import Job, Room
 from dryward.checks import PlainError
+from dryward.course.your_roof.beats import PLAY
 from dryward.panels import readouts
 from dryward.panels.controls import Choice
 from dryward.panels.desk import house, layers, parts
@@ -63,23 +65,34 @@ class YourRoof(Page):
     id = "your-roof"
     handles = (SEASON, "RH_in")
     draws = SectionAndProfile
+    play = PLAY
 
     def __init__(self, unit_system: str | None = None, settings: Settings | None = None) -> None:
         self.draft = Draft(Job(building.preset("vented-vault-variable")))
+        kept = self._open_kept()
         self.checking, self.comparing, self.printing = Checking(self._news), Comparing(self._news), Printing()
         self.troubles: dict[str, str] = {}
         self.own, self.words = layers.blank(), ""
         self.search, self.after, self.size = "", 0, ""
         self.wrong: dict[str, str] = {}
         self.wants_file = False
-        self._season, self._follows = "winter", self.draft.job.room.relative_humidity
+        # The first look puts the slider at the job's own room.
+        self._season, self._follows = "winter", math.nan
         super().__init__(unit_system, settings)
         self.size = "letter" if self.unit_system == "us" else "a4"
-        if self.unit_system == "us":  # a room of whole degrees
+        if self.unit_system == "us" and not kept:  # a room of whole degrees
             room = Room(temperature=units.to_si(70, "degF"), summer_temperature=units.to_si(75, "degF"))
             self.draft = Draft(dataclasses.replace(self.draft.job, room=room))
             self.follow()
         self.send_desk()
+
+    def _open_kept(self) -> bool:
+        """Open the roof that was saved under the usual name; a file that cannot be read is for the desk to open."""
+        with contextlib.suppress(PlainError):
+            if self.draft.name in self.draft.files():
+                self.draft.open(self.draft.name)
+                return True
+        return False
 
     def compute(self, at: SimpleNamespace) -> RoofInMonth:
         """The steady state of one month; the humidity slider is the job's own room in that season."""
@@ -301,6 +314,8 @@ class YourRoof(Page):
         if abs(self.controls["RH_in"].si - humidity) > _SAME:
             with contextlib.suppress(PlainError):  # beyond its ends
                 self.controls["RH_in"].put(humidity * 100)
+            # Each beat begins with the controls at their start: that is the job's own room.
+            self.controls["RH_in"].start = self.controls["RH_in"].value
         self._follows = self.controls["RH_in"].si
 
     def _do(self, key: str, value: Any, buffers: Sequence[Any]) -> None:

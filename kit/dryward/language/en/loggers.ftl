@@ -35,6 +35,10 @@ column-with-title = Column { $number } "{ $title }" is { $holds }
 holds = { $quantity }
 holds-in = { $quantity } in { $unit }
 # $what is one of the two above.
+# Where a logger was.
+place-indoors = indoors
+place-cavity = in the roof
+place-outdoors = outdoors
 holds-at = { $what }, { $place }
 
 ## Why it was taken so
@@ -52,6 +56,7 @@ no-jump = no jump of an hour in it
 no-title = from its numbers, as it has no title
 no-unit = from its numbers, no unit is written
 no-unit-unsure = from its numbers, no unit is written; not sure
+unit-of-the-others = no unit is written; taken as in the file's other temperatures; check it
 none-above-one = from its numbers, none above 1
 
 ## What was odd in it

@@ -138,7 +138,7 @@ def guess_section(file: File, troubles: Troubles) -> Part:
                 parts.select(
                     f"{key}:place",
                     message("panels.column-place"),
-                    [("", message("panels.place-not-said")), *((p, called(p)) for p in loggers.PLACES)],
+                    [("", message("panels.place-not-said")), *((p, loggers.place_name(p)) for p in loggers.PLACES)],
                     column.place,
                     bare=True,
                 )

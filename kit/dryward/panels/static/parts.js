@@ -12,9 +12,9 @@ function typedFigures(text) {
   return text.replace(".", () => texts["decimal-mark"]);
 }
 
-// No number is parted from its unit at the end of a line.
+// No number is parted from its unit at the end of a line, nor an R-value from its R.
 function together(text) {
-  return text.replace(/(\d) (?=[^\s\d])/g, "$1\u00a0").replace(/(ft²|m²|fl) (day|oz)/g, "$1\u00a0$2");
+  return text.replace(/(\d) (?=[^\s\d])/g, "$1\u00a0").replace(/(ft²|m²|fl) (day|oz)/g, "$1\u00a0$2").replace(/\bR-(?=\d)/g, "R\u2011");
 }
 
 // An element with attributes and children; a string child is text, never markup.

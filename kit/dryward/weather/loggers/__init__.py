@@ -7,7 +7,17 @@ gives a file of our own making to try it on.
 
 from dryward.weather.loggers.comparison import Agreement, agreement, correlation, driving, lag, shared_clock
 from dryward.weather.loggers.diagnosis import CAUSES, Diagnosis, diagnose, numbers
-from dryward.weather.loggers.guessing import CLOCKS, PLACES, QUANTITIES, UNITS, Column, Guess, guess, unit_as_read
+from dryward.weather.loggers.guessing import (
+    CLOCKS,
+    PLACES,
+    QUANTITIES,
+    UNITS,
+    Column,
+    Guess,
+    guess,
+    place_name,
+    unit_as_read,
+)
 from dryward.weather.loggers.readings import Readings, Record, moisture_content, read
 from dryward.weather.loggers.samples import names, sample
 
@@ -21,6 +31,7 @@ __all__ = [
     "QUANTITIES",
     "UNITS",
     "unit_as_read",
+    "place_name",
     "CLOCKS",
     "PLACES",
     "moisture_content",

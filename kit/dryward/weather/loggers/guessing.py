@@ -48,6 +48,15 @@ CLOCKS = ("standard time", "daylight saving time", "changes with the season")
 PLACES = ("indoors", "cavity", "outdoors")
 
 
+def place_name(place: str) -> str:
+    """What a place of the logger is called; any other word of a file stays.
+
+    >>> place_name("cavity"), place_name("attic hatch")
+    ('in the roof', 'attic hatch')
+    """
+    return message(f"loggers.place-{place}") if place in PLACES else called(place)
+
+
 #: Why, for each part that was guessed.
 Reasons = dict[str, str]
 
@@ -144,7 +153,7 @@ def _of_column(column: Column) -> str:
     if column.unit:
         holds = message("loggers.holds-in", quantity=called(column.quantity), unit=unit_as_read(column.unit))
     if column.place:
-        holds = message("loggers.holds-at", what=holds, place=called(column.place))
+        holds = message("loggers.holds-at", what=holds, place=place_name(column.place))
     if column.header:
         return message("loggers.column-with-title", number=column.number, title=column.header, holds=holds)
     return message("loggers.column", number=column.number, holds=holds)
@@ -261,11 +270,25 @@ def _columns(header: list[str], body: list[list[str]], decimal: str, reasons: Re
         columns.append(replace(column, unit=_unit(column, cells, values, reasons)))
         if not title and quantity in UNITS:
             reasons[f"column {i + 1}"] = message("loggers.no-title")
+    columns = _one_unit(columns, reasons)
     if not any(c.quantity == "date and time" for c in columns) and not any(
         c.quantity == "time of day" for c in columns
     ):
         columns = [replace(c, quantity="date and time") if c.quantity == "date" else c for c in columns]
     return columns
+
+
+def _one_unit(columns: list[Column], reasons: Reasons) -> list[Column]:
+    """Temperatures without a written unit in that of the others: a logger writes one unit in a file."""
+    degrees = [c for c in columns if c.quantity in ("temperature", "dew point")]
+    bare = [c for c in degrees if f"column {c.number}" in reasons]
+    written = {c.unit for c in degrees if c not in bare}
+    # Numbers too warm for Celsius are seen indoors first; the same file's cold ones could be either.
+    unit = written.pop() if len(written) == 1 else "degF" if any(c.unit == "degF" for c in bare) else "degC"
+    changed = {c.number for c in bare if c.unit != unit}
+    for number in changed:
+        reasons[f"column {number}"] = message("loggers.unit-of-the-others")
+    return [replace(c, unit=unit) if c.number in changed else c for c in columns]
 
 
 def _quantity(title: str, cells: list[str], values: list[float], before: list[Column]) -> str:

@@ -13,11 +13,11 @@ from numpy.typing import NDArray
 
 from dryward import air
 from dryward.checks import BadFile, Floats, UnknownName, within
-from dryward.language import called, listing, message
+from dryward.language import listing, message
 from dryward.units import number as shown
 from dryward.units import to_si, written
 from dryward.weather.loggers import sheet
-from dryward.weather.loggers.guessing import PLACES, Column, Guess, place_in, row_date
+from dryward.weather.loggers.guessing import PLACES, Column, Guess, place_in, place_name, row_date
 from dryward.weather.loggers.guessing import guess as guessed
 
 Times = NDArray[np.datetime64]
@@ -229,7 +229,7 @@ def _records(
         elif temperature is not None and humidity is not None:
             over = np.minimum(humidity, 1.0)
             if np.nanmax(humidity, initial=0.0) > 1.0:
-                notes.append(message("loggers.above-saturation", file=name, place=called(place)))
+                notes.append(message("loggers.above-saturation", file=name, place=place_name(place)))
             vapor = over * saturation(temperature, over="water")
         if set(values) == {"rain"}:
             gauge = values["rain"]

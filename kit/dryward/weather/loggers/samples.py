@@ -93,7 +93,8 @@ def cause_file(cause: str, place: str = "cold") -> bytes:
     columns: list[Floats] = []
     for where in ("indoors", "cavity", "outdoors"):
         temperature, vapor = getattr(story, where)
-        titles += [f"{where.capitalize()} temperature (F)", f"{where.capitalize()} RH (%)"]
+        named = "Roof" if where == "cavity" else where.capitalize()
+        titles += [f"{named} temperature (F)", f"{named} RH (%)"]
         columns += [from_si(temperature, "degF"), shown_humidity(temperature, vapor)]
     titles += ["Pin meter MC in the roof deck (%)", "Outdoors rain (mm)"]
     columns += [dial(story.wood, story.cavity[0]), story.rain]
