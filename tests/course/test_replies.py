@@ -226,6 +226,28 @@ def july(page):
     }
 
 
+def hole(page):
+    """Lesson 10: both waters of the bet, without a hole, with a film, with plastic, and the joints of the boards."""
+    bare = dict(set_to(page, RH_in=40, M_in=5.96, Hole=1, dP=1))
+    closed = dict(set_to(page, Hole=0.01))
+    assert closed["state"] == "wet"
+    film = dict(set_to(page, M_in=0.86))
+    plastic = dict(set_to(page, M_in=0.05, Hole=1))
+    assert plastic["state"] == "wet"
+    joints = dict(set_to(page, Hole=0.67))
+    share = bare["stays"] / (bare["stays"] + bare["by_vapor"])
+    view = page.views(page.state)
+    waters = [each[name] for each in (bare, closed, film, plastic, joints) for name in ("stays", "by_vapor", "carried")]
+    return {
+        "kg": waters,
+        "%": [98, 100 * share],
+        "perm": [0.86, 0.05],
+        "in2": [1, 0.67],
+        "ft2": [32],
+        "Pa": [1, -view.bottom],
+    }
+
+
 def months(page):
     """Lesson 13: the bet's roof, two tight sides, and the hot, humid town behind plastic."""
     start = dict(set_to(page, RH_in=40, M_in=3, Outer="osb"))
@@ -250,6 +272,7 @@ CASES = {
     "how-fast-perms": perms,
     "open-out-tight-in": map_of_roofs,
     "the-film-that-changes": film,
+    "the-hole-and-the-ceiling": hole,
     "inside-the-film": inside,
     "vent-space": vent,
     "july": july,

@@ -115,7 +115,8 @@ def test_the_whole_wall_is_both_paths_side_by_side(wall, share, tmp_path):
     rest = BEFORE + AFTER
     assert found == pytest.approx(1 / ((1 - share) / (rest + to_si(20, "R")) + share / (rest + wood)))
     line = page.readout_list[3].note
-    assert line == f"R-21.9 between studs; wood {100 * share:.0f} %"
+    counted = f"R-21.9 between studs; wood {100 * share:.0f} %"
+    assert line == (counted if share else "between the studs alone, no wood counted")
     assert go(page)["total"] == pytest.approx(rest + to_si(20, "R")), "wood is not in the way of this line"
 
 

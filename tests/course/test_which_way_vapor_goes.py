@@ -82,10 +82,10 @@ def test_the_page_says_what_warmth_would_say_too(tmp_path):
     """In the desert it is the other way round; of two airs as warm as each other it says nothing."""
     page = open_page(ID, tmp_path)
     go(page, T_in=75, RH_in=50, T_out=95, RH_out=15)
-    said = {each.name: each.text for each in page.readout_list}
-    assert (said["way"], said["warmth"]) == ("out", "in")
+    way, folk = page.readout_list[3:]
+    assert (way.text, folk.note) == ("out", "from warm to cold: in")
     go(page, T_out=75)
-    assert {each.name: each.text for each in page.readout_list}["warmth"] == "neither way"
+    assert page.readout_list[4].note == "from warm to cold: neither way"
 
 
 def test_the_checks_with_their_fixed_numbers():

@@ -96,6 +96,21 @@ def with_fresh_air(
     return pushed.at(floor, max(0.0, -sum(pushed.flows(floor))))
 
 
+def at_push(
+    coefficient: float,
+    places: Places,
+    warm: float,
+    cold: float,
+    push: float,
+    height: float,
+    exponent: float = 0.65,
+) -> HouseAir:
+    """The same house with the fan that makes so much push at a height [Pa, m]; where `fan` is below 0 it blows in."""
+    pushed = _Pushed(coefficient, places, warm, cold, exponent)
+    floor = single("Pressure", push, -1000.0, 1000.0, "Pa") - pushed.slope * height
+    return pushed.at(floor, -sum(pushed.flows(floor)))
+
+
 class _Pushed:
     """The leaks of a house at any push at its floor."""
 

@@ -285,8 +285,8 @@ def named(found: HouseAir, system: str) -> dict[str, Any]:
         if abs(flow) >= _LEAST:
             text = message("pictures.air-in" if flow < 0 else "pictures.air-out", air=told(abs(flow), system))
             tags.append(scenery.tag(text, at, "air flow", side))
-    if found.fan >= _LEAST:
-        text = message("pictures.air-of-fan", air=told(found.fan, system))
+    if abs(found.fan) >= _LEAST:
+        text = message("pictures.air-of-fan", air=told(abs(found.fan), system), way="out" if found.fan > 0 else "in")
         tags.append(scenery.tag(text, ("house", 1.21, _FAN - 0.05), "air flow", "under"))
     return {"tags": tags}
 

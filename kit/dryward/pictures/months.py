@@ -93,9 +93,9 @@ def water(months: Months, top: float) -> dict[str, Any]:
 def rows() -> dict[str, Any]:
     """What the rows of bars are called."""
     tags = [
-        scenery.tag(message("pictures.held"), ("months", 0.0, 0.4), "wet", "left", minor=True),
-        scenery.tag(message("pictures.comes"), ("flows", 0.0, 0.55), "vapor pressure", "left", minor=True),
-        scenery.tag(message("pictures.leaves"), ("flows", 0.0, -0.55), "drying", "left", minor=True),
+        scenery.tag(message("pictures.month-held"), ("months", 0.0, 0.4), "wet", "left", minor=True),
+        scenery.tag(message("pictures.month-comes"), ("flows", 0.0, 0.55), "vapor pressure", "left", minor=True),
+        scenery.tag(message("pictures.month-leaves"), ("flows", 0.0, -0.55), "drying", "left", minor=True),
     ]
     return {"tags": tags}
 

@@ -103,6 +103,18 @@ def told(temperature: float, humidity: float, system: str) -> tuple[str, str]:
     )
 
 
+def perms(permeance: float, system: str) -> str:
+    """A permeance [kg/(s m2 Pa)] on one line with its unit, of a small one two places: 0.69 perm, sd 0.07 m.
+
+    Examples
+    --------
+    >>> perms(to_si(0.6857, "perm"), "us"), perms(to_si(6.857, "perm"), "us"), perms(to_si(50.0, "perm"), "si")
+    ('0.69\xa0perm', '6.86\xa0perm', '0.07\xa0m\xa0sd')
+    """
+    small = units.from_si(permeance, "perm" if system == "us" else "sd m") < 1
+    return kept_together(units.show(permeance, "permeance", system, 2 if small else None))
+
+
 def dew_line(profile: Profile, assembly: Assembly) -> dict[str, Any]:
     """The dew-point line along the slope; nothing where there is none."""
     if profile.dew_point_depth is None:

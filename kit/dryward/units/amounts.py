@@ -58,6 +58,19 @@ def water(volume: float, unit_system: str) -> str:
     return _at_least(volume * 1e6, "mL") if volume < 0.995e-3 else kept_together(with_unit(_two(volume * 1000), "L"))
 
 
+def ounces(volume: float, unit_system: str) -> str:
+    """The same always in fluid ounces, or in mL: for amounts that stand side by side.
+
+    Examples
+    --------
+    By hand: 1.42 L are 48 times 29.6 mL.
+
+    >>> ounces(1.42e-3, "us"), ounces(1.42e-3, "si")
+    ('48\xa0fl\xa0oz', '1400\xa0mL')
+    """
+    return _at_least(from_si(volume, "fl oz"), "fl oz") if unit_system == "us" else _at_least(volume * 1e6, "mL")
+
+
 def of_a_roof(mass_per_area: float, unit_system: str) -> float:
     """Water on each part of a face [kg/m2] as the volume on the whole roof that fluxes are told on [m3].
 
@@ -114,7 +127,7 @@ def in_buckets(volume: float, unit_system: str) -> str:
     """A volume of water [m3] in buckets, from half of one on.
 
     >>> print(in_buckets(0.0379, "us"), in_buckets(0.003, "si"), sep=", ")
-    2 buckets of 5 gallons, 3 L
+    2 buckets of 5 gallons, 3 L
     """
     many = volume / BUCKET[unit_system]
     if many < 0.5:

@@ -11,7 +11,7 @@ from dryward.course.how_fast_perms.shelf import DECK, OVER_ROLL, SHELF, by_the_s
 from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
 from dryward.pictures import vault
 from dryward.pictures.scenery import Scene
-from dryward.units import to_si
+from dryward.units import amounts, to_si
 from dryward.units.table import kept_together
 
 message = language.beside(__file__)
@@ -43,11 +43,16 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
 
 
 def _permeance(page: Page, value: float) -> str:
-    return kept_together(page.show(value, "permeance"))
+    return vault.perms(value, page.unit_system)
 
 
 def _flux(page: Page, value: float) -> str:
     return kept_together(page.show(value, "vapor flux"))
+
+
+def _ounces(page: Page, flux: float) -> str:
+    """Of a day, in one unit for amounts that are compared."""
+    return amounts.ounces(amounts.a_day(flux, page.unit_system), page.unit_system)
 
 
 # --- first: three in a row ------------------------------------------------------------
@@ -119,9 +124,9 @@ def gap_facts(page: Page, states: States) -> dict[str, Any]:
     return {
         "missing": page.show(cut.gap, "relative humidity"),
         "held": page.show(held_back(cut), "relative humidity"),
-        "whole": vault.a_day(whole.flow, page.unit_system),
-        "gap": vault.a_day(cut.flow, page.unit_system),
-        "no-film": vault.a_day(ceiling.without_film(cut), page.unit_system),
+        "whole": _ounces(page, whole.flow),
+        "gap": _ounces(page, cut.flow),
+        "no-film": _ounces(page, ceiling.without_film(cut)),
         "flux": _flux(page, cut.flow),
     }
 

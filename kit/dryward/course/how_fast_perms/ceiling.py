@@ -9,7 +9,7 @@ from dryward.course.how_fast_perms.row import DOTS
 from dryward.panels.stage import Page
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Axes, Scene
-from dryward.units.table import kept_together
+from dryward.units import amounts
 
 message = language.beside(__file__)
 
@@ -41,7 +41,7 @@ def given(page: Page, state: Any) -> dict[str, Any]:
     return {
         "tags": [
             scenery.tag(
-                message(name, permeance=kept_together(page.show(permeance, "permeance"))),
+                message(name, permeance=vault.perms(permeance, page.unit_system)),
                 ("cut", 0.24, d),
                 "permeance",
                 minor=name != "row-film",
@@ -72,5 +72,5 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
         flows.append(
             scenery.flow(vault.dots(through_gap, DOTS), ("cut", 0.5, start), ("cut", 0.5, end), spread=0.8 * state.gap)
         )
-    text = message("a-day", amount=vault.a_day(state.flow, page.unit_system))
+    text = message("a-day", amount=amounts.ounces(amounts.a_day(state.flow, page.unit_system), page.unit_system))
     return {"tags": [scenery.tag(text, ("cut", 0.5, 1.0), "vapor pressure", "under")], "flows": flows}

@@ -10,7 +10,6 @@ from dryward.course.how_fast_perms.shelf import ROOM, SHELF, InRoof, in_roof
 from dryward.panels.stage import Page
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Scene
-from dryward.units.table import kept_together
 
 message = language.beside(__file__)
 
@@ -48,7 +47,7 @@ def given(page: Page, state: Any) -> dict[str, Any]:
     """The two airs; of a panel what is stamped on it."""
     found = vault.airs(ROOM, of(state).outdoor, page.unit_system, ("room", 0.2, 0.0), ("sky", 0.5, 0.06))
     if SHELF[state.thing].panel:
-        stamped = message("stamped", permeance=kept_together(page.show(SHELF[state.thing].permeance, "permeance")))
+        stamped = message("stamped", permeance=vault.perms(SHELF[state.thing].permeance, page.unit_system))
         found["tags"].append(scenery.tag(stamped, ("lens", 0.5, 0.57), "permeance"))
     return found
 
@@ -70,7 +69,7 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
         humidity = float(profile.relative_humidity[profile.face(DECK, 0)])
         text = message("no-frost", humidity=page.show(humidity, "relative humidity"))
         parts.append({"tags": [scenery.tag(text, ("slope", 0.45, 1.0), "", "over")]})
-    held = kept_together(page.show(found.deck if panel else found.roll, "permeance"))
+    held = vault.perms(found.deck if panel else found.roll, page.unit_system)
     text = message("damp-perms" if panel else "roll-perms", permeance=held)
     parts.append({"tags": [scenery.tag(text, ("lens", 0.5, 0.88), "permeance")]})
     return scenery.together(parts)

@@ -101,7 +101,7 @@ def given(page: Page, state: Any) -> dict[str, Any]:
     names = ("row-drywall", "row-film", "row-sheet")
     tags = [
         scenery.tag(
-            message(name, permeance=kept_together(page.show(permeance, "permeance"))),
+            message(name, permeance=vault.perms(permeance, page.unit_system)),
             ("pipe", x, 0.0 if side == "under" else 1.0),
             "permeance",
             side,
@@ -115,7 +115,7 @@ def given(page: Page, state: Any) -> dict[str, Any]:
         scenery.tag(message("row-one"), ("one", 0.5, 0.0), "", "under"),
     ]
     for each in (_PRINTED[0], _PRINTED[-1]):
-        text = kept_together(page.show(to_si(each, "perm"), "permeance", None if page.unit_system == "us" else 1))
+        text = vault.perms(to_si(each, "perm"), page.unit_system)
         tags.append(scenery.tag(text, ("one", 1.0, on_scale(to_si(each, "perm"))[2]), "", "right", minor=True))
     ticks = [on_scale(to_si(each, "perm"))[2] for each in _PRINTED]
     return {"marks": [scenery.ticks(ticks, "one", 0.35)], "tags": tags}
@@ -135,7 +135,7 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
     points.append(("steps", 1.0, max(left, 0.0)))
     here = on_scale(state.together)
     tags += [
-        scenery.tag(kept_together(page.show(state.together, "permeance")), here, "permeance", "left"),
+        scenery.tag(vault.perms(state.together, page.unit_system), here, "permeance", "left"),
     ]
     marks = [
         scenery.line("vapor pressure", *points),

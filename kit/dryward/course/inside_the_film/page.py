@@ -117,9 +117,9 @@ class InsideTheFilm(Page):
 
     id = "inside-the-film"
     handles = (
-        standard("T_out").starting(0, -18),
+        standard("T_out").starting(0),
         standard("RH_in").starting(50, 50),
-        replace(standard("R_in").starting(1, 0.2), words="inside_the_film.inside"),
+        replace(standard("R_in").starting(1), words="inside_the_film.inside"),
         ROOF,
     )
     draws = Inside

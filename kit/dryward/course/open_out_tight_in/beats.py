@@ -76,7 +76,7 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
 
 
 def _perms(page: Page, value: float) -> str:
-    return kept_together(page.show(value, "permeance"))
+    return vault.perms(value, page.unit_system)
 
 
 def _flux(page: Page, value: float) -> str:

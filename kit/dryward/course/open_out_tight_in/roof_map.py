@@ -14,7 +14,6 @@ from dryward.panels.stage import Page
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Place, Scene
 from dryward.units import from_si, to_si
-from dryward.units.table import kept_together
 
 message = language.beside(__file__)
 
@@ -51,7 +50,7 @@ def draw(scene: Scene, state: Any) -> None:
 
 
 def _perms(page: Page, value: float) -> str:
-    return kept_together(page.show(value, "permeance"))
+    return vault.perms(value, page.unit_system)
 
 
 def given(page: Page, state: Any) -> dict[str, Any]:

@@ -80,17 +80,10 @@ class BalanceMap(LivePicture[GainMap]):
         line = self.shown(np.asarray(state.inner)[kept], "permeance"), self.shown(folk[kept], "permeance")
         dashes: dict[str, Any] = {"color": style.INK, "linewidth": 1.4 * self.type.thick, "linestyle": (0, (5, 3))}
         self.moving(ax.plot(*line, **dashes)[0])
+        # Beside the line, on its upper side.
         k = int(0.6 * len(line[0]))
-        self.moving(
-            ax.text(
-                line[0][k],
-                line[1][k],
-                message("map-folk") + "  ",
-                fontproperties=self.font(True),
-                ha="right",
-                va="bottom",
-            )
-        )
+        words: dict[str, Any] = {"fontproperties": self.font(True), "color": style.INK, "ha": "right", "va": "bottom"}
+        self.moving(ax.text(line[0][k - 1], line[1][k], message("map-folk"), **words))
         self.here = self.dot(ax, "here", style.look("here").marker, 1.6, markeredgewidth=2 * self.type.thick)
         self._key_of_bands(right)
 

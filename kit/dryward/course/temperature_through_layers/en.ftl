@@ -25,8 +25,12 @@ face = Coldest face in the bay
 face-note = inner face of { $layer }
 share = R outside that face
 gain = Water gained
-whole = R of the whole wall
-whole-note = { $between } between studs; wood { $share }
+whole = R from air to air
+# $share is that of the wood; $wood: whether any is counted.
+whole-note = { $wood ->
+        [yes] { $between } between studs; wood { $share }
+       *[no] between the studs alone, no wood counted
+    }
 humidity-limit = Leaking room air wets it from
 humidity-limit-none = no room air
 humidity-limit-note = RH; this room has { $humidity }, dew point { $dew }

@@ -122,7 +122,12 @@ class TemperatureThroughLayers(Page):
                 message("whole"),
                 whole.parallel,
                 "thermal resistance",
-                note=message("whole-note", between=between, share=self.held(whole.share, "relative humidity")),
+                note=message(
+                    "whole-note",
+                    wood=bool(whole.share),
+                    between=between,
+                    share=self.held(whole.share, "relative humidity"),
+                ),
             ),
             Readout(
                 "humidity_limit",

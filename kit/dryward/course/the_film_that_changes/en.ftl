@@ -42,7 +42,7 @@ opens-at-the-wrong-time = { $sees }. It opens at the wrong time: the room pushes
 opens-and-stays-dry = { $sees }. It opens while the room pushes vapor out, but all of it can leave: { $settles }.
 no-water = { $outward ->
         [yes] { $sees }. Vapor goes out of the room, and no water gathers: { $settles }.
-       *[no] { $sees }. Vapor goes into the room, so the roof gives off inward, and no water gathers: { $settles }.
+       *[no] { $sees }. Vapor goes into the room. So the roof gives off inward, and no water gathers: { $settles }.
     }
 step-fixed = A fixed sheet: nothing to work out.
 step-sensitive = The sensitive sheet, read at the mean RH of its own two faces; then both sheets in a row.

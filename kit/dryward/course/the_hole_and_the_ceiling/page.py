@@ -10,12 +10,24 @@ import numpy as np
 
 from dryward import air, language, units
 from dryward.checks import Numeric
+from dryward.course.the_hole_and_the_ceiling.beats import PLAY
+from dryward.course.the_hole_and_the_ceiling.givens import (
+    ACH50,
+    CEILING,
+    COLD,
+    HEIGHT,
+    HOUSE,
+    ROOM,
+    UP_THERE,
+    VOLUME,
+    WINTER,
+)
 from dryward.course.the_hole_and_the_ceiling.scene import Buckets, TwoPaths
 from dryward.panels import hand
 from dryward.panels.controls import standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
-from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Brought, Leak, brought, orifice_flow, stack_pressure
+from dryward.physics.airleak import LONG_SHARE, LONG_SHARES, Brought, brought, orifice_flow, stack_pressure
 from dryward.physics.moving_air import density
 from dryward.teaching import words
 from dryward.teaching.words import Step
@@ -25,14 +37,6 @@ from dryward.weather import Air
 
 message = language.beside(__file__)
 
-#: The room, the cold face the water meets, the ceiling and the winter of this lesson.
-ROOM, COLD = to_si(70.0, "degF"), to_si(20.0, "degF")
-CEILING, WINTER = to_si(32.0, "ft2"), 150 * DAY
-#: From the floor to the ceiling under the ridge.
-HEIGHT = to_si(12.0, "ft")
-#: A house to compare with: its blower-door number, its volume, the share of its leaks up there.
-ACH50, VOLUME, UP_THERE = 3.0, to_si(20_000.0, "ft3"), 0.2
-HOUSE = Leak.from_blower_door(ACH50, VOLUME)
 #: The graph's inner layers: 0.05 to 100 perm.
 INNER = np.geomspace(to_si(0.05, "perm"), to_si(100.0, "perm"), 61)
 #: What a roof can be expected to give back in a summer, as a caution limit.
@@ -130,6 +134,7 @@ class TheHoleAndTheCeiling(Page):
         "dP",
     )
     draws = Buckets
+    play = PLAY
 
     def compute(self, at: SimpleNamespace) -> Winter:
         """What one winter brings by two ways."""

@@ -9,7 +9,8 @@ from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
 from dryward.physics import monthly
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Scene
-from dryward.units import amounts, to_si
+from dryward.teaching import words
+from dryward.units import amounts, kept_together, to_si
 from dryward.verdict.words import amount
 from dryward.weather import demo_climate
 
@@ -81,6 +82,8 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
     return {
         "winter": amounts.a_winter(osb.gain, page.unit_system),
         "flux": units.show(osb.gain, "vapor flux", page.unit_system),
+        "open": kept_together(words.number(50, "perm", page.unit_system)),
+        "deck": kept_together(words.number(1.5, "perm", page.unit_system)),
         "line": lines[0],
         "other": lines[1],
     }

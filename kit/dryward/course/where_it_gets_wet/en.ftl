@@ -116,8 +116,8 @@ joists-rh-is-moisture-content-reply = At { $humid } RH wood settles at about { $
 
 beat-first-say = Two roofs, alike but for the outer layer. Where does water show up first?
 beat-first-ask = Take a letter in the picture, or choose from the list.
-beat-first-first = Outer sheet, 50 perm
-beat-first-second = OSB deck, 1.5 perm
+beat-first-first = Outer sheet, { $open }
+beat-first-second = OSB deck, { $deck }
 beat-first-answer = The line is in nearly the same place: { $line } and { $other } deep. Only the OSB gets wet: { $winter }.
 beat-first-also = { $flux }
 beat-line-say = The dew-point line can move. Watch if the water goes with it.

@@ -8,7 +8,6 @@ outside = Vapor pressure outside
 push = Push, inside to outside
 way = Vapor goes
 folk = The RH rule would say
-warmth = From warm to cold would be
 # The way vapor goes, and the way that a rule of thumb would say.
 way-said = { $way ->
         [none] hardly at all
@@ -19,6 +18,11 @@ folk-said = { $way ->
         [none] neither way
         [out] out
        *[in] in
+    }
+warmth-said = { $way ->
+        [none] from warm to cold: neither way
+        [out] from warm to cold: out
+       *[in] from warm to cold: in
     }
 almost-no-push = Almost no push: { $push } either way, whatever the two RH numbers say.
 # $against: what the vapor does that the two rules of thumb deny; $floor: whether a crawlspace is the other side.

@@ -71,8 +71,13 @@ class WhichWayVaporGoes(Page):
             Readout("outside", message("outside"), state.outside.vapor_pressure, "pressure", both=True),
             Readout("push", message("push"), state.push, "pressure", text=shown, note=also),
             Readout("way", message("way"), None, text=message("way-said", way=way(state.push))),
-            Readout("folk", message("folk"), None, text=message("folk-said", way=_folk(state))),
-            Readout("warmth", message("warmth"), None, text=message("folk-said", way=_by_warmth(state))),
+            Readout(
+                "folk",
+                message("folk"),
+                None,
+                text=message("folk-said", way=_folk(state)),
+                note=message("warmth-said", way=_by_warmth(state)),
+            ),
         ]
 
     def _push(self, state: AirsApart, system: str) -> str:

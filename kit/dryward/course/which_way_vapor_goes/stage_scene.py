@@ -118,7 +118,7 @@ def draw_floor(scene: Scene, state: Any) -> None:
 
 def draw_bet_floor(scene: Scene, state: Any) -> None:
     """The same with the line on which a bet is drawn."""
-    scenery.crawlspace(scene, person_at=0.7)
+    scenery.crawlspace(scene, person_at=0.77)
     _sides(scene, "floor", (0.5, 0.78))
     _bets(scene, 0.93, _FLOOR_BETS[scene.shape])
 

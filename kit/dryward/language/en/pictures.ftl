@@ -40,9 +40,9 @@ month-letter = { $number ->
 # Over the highest point of a year's curve.
 peak-in = { $moisture } in { $month }
 # Beside the bars of a month: what lies in the roof, what the month brings to it and what it takes.
-held = held
-comes = comes
-leaves = leaves
+month-held = held
+month-comes = comes
+month-leaves = leaves
 month = month
 days = days
 year-number = year { $number }
@@ -192,5 +192,8 @@ neutral-over = neutral level: over the roof
 neutral-under = neutral level: under the floor
 air-in = { $air } in
 air-out = { $air } out
-air-of-fan = fan { $air }
+air-of-fan = { $way ->
+        [in] fan { $air } in
+       *[out] fan { $air } out
+    }
 dots-stand-for = Amounts are for one roof. { $number } dots a minute: { $amount }.
