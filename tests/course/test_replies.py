@@ -196,6 +196,15 @@ def year(page):
     }
 
 
+def sky(page):
+    """Lesson 12: the bet's night before its frost and with it, and what melts under snow over the leaky ceiling."""
+    clear = dict(set_to(page, RH_out=90, Sky=36, Snow="none"))
+    snowed, tight = (dict(set_to(page, Snow=roof)) for roof in ("leaky", "tight"))
+    assert tight["drip"] == 0
+    far = [1.8 * clear[name] for name in ("below", "frosted")]
+    return {"degF difference": [9, 36, *far], "degF": [20, from_si(clear["top"], "degF")], "kg": [snowed["drip"]]}
+
+
 def vent(page):
     """Lesson 11: the leaky and the airtight ceiling, twice the vent with its pull, a bath fan, a bay that is cut."""
     leaky = dict(set_to(page, RH_out=80, Gap=1, Air=20, Leak="leaky"))
@@ -275,6 +284,7 @@ CASES = {
     "the-hole-and-the-ceiling": hole,
     "inside-the-film": inside,
     "vent-space": vent,
+    "clear-night": sky,
     "july": july,
     "twelve-months": months,
     "hour-by-hour": year,
