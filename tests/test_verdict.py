@@ -282,6 +282,7 @@ def test_a_face_rises_with_the_vapor_that_reaches_it():
     [
         ("winter", "winter-water"),
         ("night", "night-frost"),
+        ("night", "night-melt"),
         ("vent", "vent-share"),
         ("window", "window-edge"),
         ("window", "window-glass"),

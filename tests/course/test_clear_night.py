@@ -2,14 +2,14 @@
 
 import asked
 import pytest
-from lesson_page import check_replies, open_page, to_both_ends
+from lesson_page import check_replies, first_visit, open_page, to_both_ends
 
 from dryward import units
-from dryward.course.clear_night.page import states_of_nights
+from dryward.course.clear_night.night import states_of_nights
 from dryward.course.clear_night.questions import below_air
 from dryward.physics import sky
 from dryward.physics.sky import frost_margin, night
-from dryward.teaching import lessons
+from dryward.teaching import lessons, questions
 from dryward.units import to_si
 from dryward.verdict import criterion
 from dryward.weather import Air
@@ -18,12 +18,35 @@ ID = "clear-night"
 COLD = units.to_si(20, "degF")
 
 
+def melts(roof, inches=12, gap=1.0, layer=0.0):
+    """How warm the covering is under snow of R-1 an inch [degC], and what melts there [kg/(s m2)], by hand.
+
+    Of the house 18.32 L/s leak at 4 Pa into 600 ft2; a gap of 1 in. at 20 ft/min on 5 m; air of 1.2 and 1.32 kg/m3.
+    """
+    leak = 0.01832 / 55.74 * 1.2 * 1006 if roof.startswith("leaky") else 0.0
+    below = leak + (1 / (60 * 0.17611) if roof == "leaky-and-thick" else 0.126)
+    vent = 1.324 * 1006 * gap * 0.0254 * 0.1016 / 5.0
+    snow = 1 / (inches * 0.17611 + 0.125)
+    cold = (20 - 32) / 1.8
+    rest, joined = (below * 21.1 + vent * cold) / (below + vent), 1 / (layer + 1 / (below + vent))
+    left = joined * rest + snow * cold
+    return min(left / (joined + snow), 0.0), max(left, 0.0) / 334e3
+
+
 @pytest.mark.parametrize("system", ["us", "si"])
 def test_every_place_is_the_physics(system, tmp_path):
     page = open_page(ID, tmp_path, system)
     for name, value, *_ in to_both_ends(page):
         page.controls[name].value = value
         at = page.at
+        if at.Snow != "none":
+            assert page.readouts["melt"] == pytest.approx(
+                melts(at.Snow, layer=at.R_cover)[1] * 43200, rel=0.03, abs=0.002
+            )
+            assert page.readouts["drip"] == pytest.approx(page.readouts["melt"] * units.to_si(600, "ft2"))
+            assert page.readouts["state"] == criterion("night-melt").state(page.readouts["melt"])
+            assert ("of snow melt from" in page.sentence) == (page.readouts["melt"] > 0)
+            continue
         found = night(
             Air(COLD, at.RH_out), at.Sky, at.Wind, resistance=at.R_cover, u_value=0.126, indoor_temperature=21.1
         )
@@ -69,13 +92,21 @@ def test_strips_are_the_night_itself(system, tmp_path):
         for name, strip in page.strips(page.at, page.state).items():
             control = page.controls[name]
             start, places = control.value, page.along(name)
-            for place in range(0, 41, 4):
-                control.put(control.shown(places[place]))
+            for place in range(0, len(places), 1 if control.options else 4):
+                control.put(places[place] if control.options else control.shown(places[place]))
                 page.refresh()
                 assert strip.states[place] == page.readouts["state"], (name, place)
             seen |= set(strip.states)
             control.value = start
     assert seen == {"dry", "damp", "wet"}
+    page.controls["Snow"].value = "leaky-and-thick"
+    for name, strip in page.strips(page.at, page.state).items():
+        control, start, places = page.controls[name], page.controls[name].value, page.along(name)
+        for place in (0, len(places) // 2, -1):
+            control.put(places[place] if control.options else control.shown(places[place]))
+            page.refresh()
+            assert strip.states[place] == page.readouts["state"], (name, place)
+        control.value = start
 
 
 def test_many_nights_at_once_are_as_one_after_the_other():
@@ -184,7 +215,12 @@ def test_the_wind_says_what_its_numbers_mean(tmp_path):
 
 
 def test_the_checks_with_their_fixed_numbers():
-    clouds, vent, drip = asked.fixed("clear-night")
+    clouds, vent, drip, dew, twins = asked.fixed("clear-night")
+    assert dew.answer.startswith("Yes")
+    assert twins.answer.startswith("Only the one with R-20")
+    for r, warm in ((20, 38.8), (60, 28.3)):  # 20 + 50 * 12 / (12 + R)
+        assert round(20 + 50 * 12 / (12 + r), 1) == warm
+        assert f"{warm} °F" in twins.right.reply
     assert clouds.answer.startswith("Less")
     assert vent.answer.startswith("It can bring more")
     assert drip.answer.startswith("The outer membrane")
@@ -193,6 +229,63 @@ def test_the_checks_with_their_fixed_numbers():
     cold = to_si(20.0, "degF")
     roof = sky.roof_surface(cold, cold - 20, 8.0, u_value=asked.vault().u_value, indoor_temperature=to_si(70.0, "degF"))
     assert 1.8 * (cold - roof) == pytest.approx(9.9, abs=0.1)
+
+
+@pytest.mark.parametrize("seed", [None, *range(25)])
+def test_each_belief_is_offered_in_every_draw_of_its_check(seed):
+    offered = [{each.belief for each in found.choices} for found in questions.checks(ID, seed)]
+    assert "roof-never-colder-than-air" in offered[3]
+    assert "ice-dams-are-gutters" in offered[4]
+
+
+# --- the beats ---------------------------------------------------------------------------
+
+
+@pytest.fixture(scope="module")
+def played(tmp_path_factory):
+    """Each beat with its states and what is shown, by its id; of what is moved both ends."""
+    page, found = first_visit(ID, tmp_path_factory.mktemp("played")), {}
+    for beat in page.stage.beats:
+        while page.stage.open_bet:
+            page.hear({"kind": "bet", "choice": 0})
+        if beat.unlocks:
+            control = page.controls[beat.unlocks]
+            page.widget.moves = {"serial": 1, "system": "us", "values": {beat.unlocks: (control.options or [0.0])[-1]}}
+        found[beat.id] = beat, page.stage.states, page.widget.live["stage"]
+        page.hear({"kind": "beat", "number": page.stage.at + 1})
+    return found
+
+
+def test_each_bet_comes_out_as_the_physics_says(played):
+    beat, states, _ = played["first"]
+    assert [bet.right(states) for bet in beat.bets] == ["b", "like"]
+    for cooling, far in ((20.0, (8.0, 11.0)), (7 / 1.8, (0.5, 3.0))):
+        found = night(Air(COLD, 0.9), cooling, 8.0, u_value=0.126, indoor_temperature=21.1)
+        assert far[0] < 1.8 * (COLD - found.underside_temperature[-1]) < far[1]
+    beat, states, _ = played["dam"]
+    assert [bet.right(states) for bet in beat.bets] == ["heat", "none"]
+    # The same under less and under more snow, with the same gutter and the same vents.
+    for inches in (10, 12, 14):
+        assert melts("leaky", inches)[1] > melts("leaky-and-thick", inches)[1] > 0 == melts("tight", inches)[1]
+    assert melts("leaky", gap=2.0)[1] == 0.0, "vents that are twice as open would do here, and the text grants it"
+
+
+def test_the_numbers_of_the_beats(played):
+    """By hand: 0.45 kg/m2 in 12 hours are 83 kg a day on 92.9 m2, 22 gallons."""
+    told = {id: live["told"].replace("\xa0", " ") for id, (_, _, live) in played.items()}
+    assert "20 °F both times" in told["first"]
+    assert "9.2 °F colder than that, under clouds 1.7 °F" in told["first"]
+    assert f"left {76.86 * 92.9 / 3785:.1f} gallons on 1000 ft²" in told["clouds"]
+    for id, roof in (("dam", "leaky"), ("mend", "leaky-and-thick")):
+        assert f"{melts(roof)[1] * 86400 * 92.9 / 3.785:.2g} gallons a day" in told[id]
+    shown = [tag["text"] for scene in played["dam"][2]["scenes"] for tag in scene["tags"]]
+    assert [f"Roof under the snow: {each}\xa0°F" in shown for each in (32, 25)] == [True, True]
+
+
+def test_clouds_end_the_frost_before_the_sky_is_as_warm_as_the_air(played):
+    _, states, live = played["clouds"]
+    assert live["done"]
+    assert states[0].frost == 0
 
 
 def test_the_prediction_and_its_numbers():

@@ -49,7 +49,7 @@ def house(page):
     assert after["dew_point"] > before["dew_point"] + 10
     assert after["state"] == "wet"
     humidity = [100 * each["relative_humidity"] for each in (slow, fast, less)]
-    return {"%": [90, *humidity, 100 * slow["outdoor_warmed"], 12.5], "degF": [70, 20]}
+    return {"%": [90, *humidity, 100 * slow["outdoor_warmed"]], "degF": [70, 20]}
 
 
 def layers(page):
@@ -196,6 +196,15 @@ def year(page):
     }
 
 
+def sky(page):
+    """Lesson 12: the bet's night before its frost and with it, and what melts under snow over the leaky ceiling."""
+    clear = dict(set_to(page, RH_out=90, Sky=36, Snow="none"))
+    snowed, tight = (dict(set_to(page, Snow=roof)) for roof in ("leaky", "tight"))
+    assert tight["drip"] == 0
+    far = [1.8 * clear[name] for name in ("below", "frosted")]
+    return {"degF difference": [9, 36, *far], "degF": [20, from_si(clear["top"], "degF")], "kg": [snowed["drip"]]}
+
+
 def vent(page):
     """Lesson 11: the leaky and the airtight ceiling, twice the vent with its pull, a bath fan, a bay that is cut."""
     leaky = dict(set_to(page, RH_out=80, Gap=1, Air=20, Leak="leaky"))
@@ -275,6 +284,7 @@ CASES = {
     "the-hole-and-the-ceiling": hole,
     "inside-the-film": inside,
     "vent-space": vent,
+    "clear-night": sky,
     "july": july,
     "twelve-months": months,
     "hour-by-hour": year,

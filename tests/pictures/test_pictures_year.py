@@ -1,5 +1,7 @@
 """The year of wood moisture when the wood is wetter than the chart is high."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
@@ -52,6 +54,12 @@ def test_named_years_stand_under_the_axis_and_the_last_one_counts():
     picture.render(view)
     ticks = [text.get_text() for text in picture.figure.axes[0].get_xticklabels()]
     assert ticks == ["first", "year 3"]
+    # Over the bars of the months the curve has the letters, and the bars the years.
+    barred = replace(view, brought=np.full(24, 0.1), carried=np.full(24, 0.1))
+    picture.render(barred)
+    curve, bars = ([text.get_text() for text in ax.get_xticklabels()] for ax in picture.figure.axes)
+    assert "".join(curve) == 2 * "JFMAMJJASOND"
+    assert bars == ["first", "year 3"]
     said = picture.alt(view)
     assert "over 730 days, first, then year 3: " in said
     assert "in the last year peaks at 30.0 % in April" in said

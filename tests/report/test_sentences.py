@@ -81,7 +81,7 @@ def test_the_inspector_reads_the_state_and_its_method(checked):
 
 
 #: Limits of a page's own state, or of a steady one: no year and no twelve months are held against them.
-NO_YEAR = {"steady-gain", "window-edge", "window-glass", "winter-water", "night-frost", "vent-share"}
+NO_YEAR = {"steady-gain", "window-edge", "window-glass", "winter-water", "night-frost", "night-melt", "vent-share"}
 
 
 def test_every_limit_that_may_decide_a_year_has_its_advice():

@@ -66,9 +66,9 @@ def used(id):
     """Numbers and airs in capitals that the page's `compute` and what it calls in the page's module use."""
     name = f"dryward.course.{id.replace('-', '_')}.page"
     module, parts = importlib.import_module(name), {}
-    # A page whose beats are played on the same day has that day in a module of its own.
-    day = f"{name.rpartition('.')[0]}.day"
-    names = [day, name] if importlib.util.find_spec(day) else [name]
+    # A page whose beats are played on the same day or night has that in a module of its own.
+    beside = [f"{name.rpartition('.')[0]}.{each}" for each in ("day", "night")]
+    names = [*filter(importlib.util.find_spec, beside), name]
     for node in itertools.chain.from_iterable(tree(each).body for each in names):
         if isinstance(node, ast.ClassDef):
             parts |= {each.name: each for each in node.body if isinstance(each, ast.FunctionDef)} | {node.name: node}

@@ -281,7 +281,7 @@ MALFORMED = (
     {"kind": "predict", "choice": -1},
     {"kind": "predict", "choice": True},
     {"kind": "hands", "choice": 99, "by": 1},
-    {"kind": "answer", "number": 3, "choice": 0},
+    {"kind": "answer", "number": 99, "choice": 0},
     {"kind": "answer", "number": -1, "choice": 0},
     {"kind": "answer", "number": 0, "choice": 99},
     {"kind": "fold", "key": "arithmetic", "open": "yes"},

@@ -154,7 +154,7 @@ class Prediction:
 
 
 class Questions:
-    """The three questions at the end of a lesson: as they are asked, the tries made, the replies.
+    """The questions at the end of a lesson: as they are asked, the tries made, the replies.
 
     The first wrong try gets a hint; the second one is told, and so is a right
     one.  Until then nothing of what goes to the browser says which is right.

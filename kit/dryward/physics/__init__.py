@@ -11,6 +11,7 @@ airleak      air through a leak, and the water it brings
 ventspace    air through a vent space, and what it carries off
 moving_air   density, stack, holes, films: what both stand on
 sky          the night sky, a roof under it, frost
+snow         a covering under snow, and what melts there
 mold         the mold index
 nodes        an assembly as resistances between nodes, and the vapor line through them
 ===========  ==============================================================

@@ -54,7 +54,7 @@ class _Drawn(Figure):
 Numbers: TypeAlias = float | Floats
 #: Left, bottom, right, top [px].
 Box: TypeAlias = tuple[float, float, float, float]
-#: Of a key: quantity, words (its label where None), and a marker where the sample is that point or "arrow".
+#: Of a key: quantity, words (its label where None), and a marker where the sample is that point, "arrow" or "bar".
 Entry: TypeAlias = tuple[str, str | None] | tuple[str, str | None, str]
 #: Which lines of a grid a graph has.
 Grid: TypeAlias = Literal["both", "x", "y", ""]

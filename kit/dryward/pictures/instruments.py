@@ -48,9 +48,9 @@ def thermometer(scene: Scene, name: str, x: float, top: float, bottom: float) ->
     scene.box(name, x - wide + 3, top, x + wide - 3, low)
 
 
-def column(name: str, temperature: float) -> dict[str, Any]:
+def column(name: str, temperature: float, ends: tuple[float, float] = (COLDEST, WARMEST)) -> dict[str, Any]:
     """How high the column of a thermometer stands; it begins in the bulb."""
-    share = _high(temperature)
+    share = _high(temperature, ends)
     return scenery.area("temperature", (name, 0.0, -0.1), (name, 1.0, -0.1), (name, 1.0, share), (name, 0.0, share))
 
 
@@ -59,8 +59,9 @@ def pointer(name: str, dew_point: float) -> dict[str, Any]:
     return scenery.line("dew point", (name, -1.6, _high(dew_point)), (name, 3.4, _high(dew_point)))
 
 
-def _high(temperature: float) -> float:
-    return min(1.0, max(0.02, (temperature - COLDEST) / (WARMEST - COLDEST)))
+def _high(temperature: float, ends: tuple[float, float] = (COLDEST, WARMEST)) -> float:
+    coldest, warmest = ends
+    return min(1.0, max(0.02, (temperature - coldest) / (warmest - coldest)))
 
 
 def dial(scene: Scene, name: str, middle: Point, radius: float) -> None:

@@ -187,7 +187,15 @@ def sky(scene: Scene, season: str) -> None:
         scene.path(f"M{x:.0f} {y - 30:.0f}a34 34 0 1 0 26 58a28 28 0 1 1 -26 -58z", "moon")
     else:
         _sun(scene, (x, y))
-        scene.path(f"M{x - 10:.0f} {y + 34:.0f}h88a22 22 0 0 0 -6 -43a32 32 0 0 0 -60 -3a24 24 0 0 0 -22 46z", "cloud")
+        cloud(scene, (x - 10, y + 34), 1.0)
+
+
+def cloud(scene: Scene, corner: Point, size: float) -> None:
+    """A cloud, 88 px wide at size 1; `corner` is its lower left."""
+    x, y = corner
+    steps = ((22, -6, -43), (32, -60, -3), (24, -22, 46))
+    bows = "".join(f"a{r * size:.1f} {r * size:.1f} 0 0 0 {a * size:.1f} {b * size:.1f}" for r, a, b in steps)
+    scene.path(f"M{x:.1f} {y:.1f}h{88 * size:.1f}{bows}z", "cloud")
 
 
 def _sun(scene: Scene, middle: Point) -> None:

@@ -12,10 +12,10 @@ _INCH = to_si(1.0, "in")
 #: Of the roof below the vent space, in each shape [px]: its inner edge at the eave and at the ridge, its thickness,
 #: and how high an inch of the vent space is drawn.
 _PLANES = {
-    "wide": ((140.0, 520.0), (850.0, 300.0), 92.0, 54.0),
-    "tall": ((92.0, 470.0), (520.0, 318.0), 66.0, 44.0),
-    "post": ((96.0, 590.0), (530.0, 420.0), 90.0, 56.0),
-    "strip": ((130.0, 366.0), (780.0, 222.0), 56.0, 33.0),
+    "wide": ((190.0, 520.0), (880.0, 306.0), 92.0, 54.0),
+    "tall": ((132.0, 470.0), (545.0, 322.0), 66.0, 44.0),
+    "post": ((140.0, 590.0), (550.0, 430.0), 90.0, 56.0),
+    "strip": ((170.0, 366.0), (800.0, 226.0), 56.0, 33.0),
 }
 #: The covering [px].
 _SKIN = 13.0
@@ -81,6 +81,11 @@ def _cap(scene: Scene, space: Axes, high: float) -> None:
     right = (top[0] + (top[0] - left[0]), top[1] + 0.75 * (left[1] - top[1]))
     scene.line([space.at(0.985, 1 + _SKIN / high), space.at(0.985, lift)], "mesh")
     scene.line([left, top, right], "roofing")
+
+
+def skin(scene: Scene) -> float:
+    """Where the upper face of the covering is on the axes "gap", across."""
+    return 1 + _SKIN / math.hypot(*scene.axes["gap"].across)
 
 
 def breeze(scene: Scene, name: str, places: list[tuple[float, float]], long: float) -> None:

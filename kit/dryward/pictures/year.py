@@ -72,7 +72,7 @@ class MoistureGraph:
         p, far = picture, float(np.asarray(state.days)[-1])
         ax.set_xlim(0, far)
         ax.set_ylim(0, top)
-        month_ticks(p, ax, far, state)
+        month_ticks(p, ax, far, state, letters=len(state.brought) > 0)
         scale = p.height * ax.get_position().height / top
         # Words stand right of the graph, where no line crosses them, and apart where the lines are close.
         bands = told_apart(state.bands, 0.5 * p.line / scale)
@@ -151,10 +151,15 @@ def band_room(picture: LivePicture[Any], bands: Sequence[tuple[float, str]]) -> 
     return 8 + max([0.0, *(picture.extent(_told(*band), small=True) for band in bands)])
 
 
-def month_ticks(picture: LivePicture[Any], ax: Axes, far: float, state: MoistureYear) -> None:
-    """Letters of months under a time axis in days; years where months are too many."""
+def month_ticks(picture: LivePicture[Any], ax: Axes, far: float, state: MoistureYear, letters: bool = False) -> None:
+    """Letters of months under a time axis in days; years where months are too many.
+
+    With `letters` two years have their months too: another axis below names the years.
+    """
     starts = np.arange(0, far - 1, _YEAR / 12)
-    if len(starts) <= 14:
+    for start in np.arange(_YEAR, far - 1, _YEAR):
+        ax.axvline(start, color=picture.pencil, linewidth=0.9 * picture.type.thick, zorder=0.5)
+    if len(starts) <= (24 if letters else 14):
         middles = starts + _YEAR / 24
         every = letters_every(picture, ax, len(starts))
         names = month_letters(state.first_month, len(starts))
@@ -165,8 +170,6 @@ def month_ticks(picture: LivePicture[Any], ax: Axes, far: float, state: Moisture
     named = state.years or [message("pictures.year-number", number=k + 1) for k in range(len(years))]
     ax.set_xticks(years + _YEAR / 2, named)
     ax.tick_params(axis="x", length=0)
-    for start in years[1:]:
-        ax.axvline(start, color=picture.pencil, linewidth=0.9 * picture.type.thick, zorder=0.5)
 
 
 def top_of(state: MoistureYear) -> float:
@@ -230,8 +233,8 @@ class YearGraph(LivePicture[MoistureYear]):
 
     def _water(self, box: Box, state: MoistureYear, most: float) -> None:
         entries = [
-            ("vapor pressure", message("pictures.water-in"), "arrow"),
-            ("drying", message("pictures.water-out"), "arrow"),
+            ("vapor pressure", message("pictures.water-in"), "bar"),
+            ("drying", message("pictures.water-out"), "bar"),
         ]
         left, bottom, right, top = box
         head = message("pictures.a-month", unit=self.symbol("area density"))
@@ -383,8 +386,8 @@ class MonthBars(LivePicture[MonthlyWater]):
         up, down, order = self.signature(state)
         (box,) = self.columns(1)
         entries: list[Entry] = [
-            ("vapor pressure", message("pictures.wetting"), "arrow"),
-            ("drying", message("pictures.drying"), "arrow"),
+            ("vapor pressure", message("pictures.wetting"), "bar"),
+            ("drying", message("pictures.drying"), "bar"),
             ("wet", message("pictures.held"), "o"),
         ]
         if state.limit is not None:

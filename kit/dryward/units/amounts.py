@@ -127,7 +127,7 @@ def in_buckets(volume: float, unit_system: str) -> str:
     """A volume of water [m3] in buckets, from half of one on.
 
     >>> print(in_buckets(0.0379, "us"), in_buckets(0.003, "si"), sep=", ")
-    2 buckets of 5 gallons, 3 L
+    2 buckets of 5 gallons, 3 L
     """
     many = volume / BUCKET[unit_system]
     if many < 0.5:

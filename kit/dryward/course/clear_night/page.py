@@ -2,107 +2,66 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from types import SimpleNamespace
 from typing import Any
 
 import numpy as np
-from numpy.typing import NDArray
 
-from dryward import air, language, units
-from dryward.checks import Numeric
+from dryward import language, units
+from dryward.course.clear_night import snow
+from dryward.course.clear_night.beats import PLAY
+from dryward.course.clear_night.night import (
+    AREA,
+    HOURS,
+    HOUSE,
+    OUTDOORS,
+    UNDER,
+    FrostNight,
+    frost_of,
+    snowed_night,
+    states_of_melting,
+    states_of_nights,
+)  # fmt: skip
 from dryward.course.clear_night.scene import NightPicture, NightUnderSky, from_night
 from dryward.panels import hand
-from dryward.panels.controls import standard
+from dryward.panels.controls import Choice, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
-from dryward.physics.moving_air import film_permeance
-from dryward.physics.sky import STEFAN_BOLTZMANN, SUBLIMATION_HEAT, Night, dry_underside, frost_margin, night
+from dryward.physics.sky import STEFAN_BOLTZMANN, Night, dry_underside
+from dryward.physics.snow import MELTING_HEAT
 from dryward.teaching import words
 from dryward.teaching.words import Step
-from dryward.units import HOUR, KELVIN, to_si
-from dryward.verdict import STATES, Place, Verdict, criterion, of_amount
+from dryward.units import HOUR, KELVIN
+from dryward.verdict import Place, Verdict, of_amount
 from dryward.weather import Air
 
 message = language.beside(__file__)
 
-#: The night of this lesson, and its length [h].
-OUTDOORS, HOURS = to_si(20.0, "degF"), 12
-#: The house under the vent space lets this much heat up [W/(m2 K)], at this indoor temperature [degC].
-HOUSE: dict[str, Any] = {"u_value": 0.126, "indoor_temperature": 21.1}
-#: Part of the heat exchange with the air that is at the lower face [-]; an assumption of `physics.sky.night`.
-UNDER = 0.4
-#: The roof that drips in the morning.
-AREA = to_si(600.0, "ft2")
-
-
-@dataclass(frozen=True)
-class FrostNight:
-    """One night, and the covering before any frost."""
-
-    outdoor: Air
-    cooling: float
-    wind: float
-    layer: float
-    night: Night
-    underside: float
-    bare: float
-
-    @property
-    def below(self) -> float:
-        """How far the lower face is below the air, with no frost on it yet [K]."""
-        return self.outdoor.temperature - self.underside
-
-    @property
-    def frosted(self) -> float:
-        """The same with the frost on it, which gives off heat as it forms [K]."""
-        return self.outdoor.temperature - float(self.night.underside_temperature[-1])
-
-    @property
-    def margin(self) -> float:
-        """How far below the air a face may be before that air frosts it [K]."""
-        return round(float(frost_margin(self.outdoor)), 9)  # saturated air has none; the last bits are rounding
-
-    @property
-    def frost(self) -> float:
-        """At the night's end [kg/m2]."""
-        return float(self.night.frost[-1])
-
-
-def frost_of(outdoor: Air, cooling: float, wind: float, layer: float) -> Night:
-    """The night of this lesson with its frost."""
-    return night(outdoor, cooling, wind, resistance=layer, under_share=UNDER, hours=HOURS, **HOUSE)
-
-
-def states_of_nights(vapor_pressure: Numeric, cooling: Numeric, wind: Numeric, layer: Numeric) -> NDArray[Any]:
-    """The state of many nights at once, each of one weather; numbers or arrays of one shape.
-
-    Frost forms as fast as vapor reaches the face, and its heat warms the
-    face.  So a limit is passed where vapor would still come as fast as the
-    limit asks if the face had that much heat from below.
-    """
-    limit = criterion("night-frost")
-    film, rank = film_permeance(UNDER * np.asarray(wind), OUTDOORS), 0
-    for amount in (limit.caution, limit.damage):
-        rate = amount / (HOURS * HOUR)
-        below = HOUSE["indoor_temperature"] + rate * SUBLIMATION_HEAT / HOUSE["u_value"]
-        face = dry_underside(
-            OUTDOORS, cooling, wind, resistance=layer, under_share=UNDER, **{**HOUSE, "indoor_temperature": below}
-        )
-        rank = rank + (film * (vapor_pressure - air.saturation_vapor_pressure(face)) >= rate)
-    return np.asarray(STATES, dtype=object)[rank]
+SNOW = Choice(
+    "Snow",
+    "clear_night.on-the-roof",
+    (
+        ("none", "clear_night.snow-none"),
+        ("leaky", "clear_night.snow-leaky-us", "clear_night.snow-leaky-si"),
+        ("leaky-and-thick", "clear_night.snow-thick-us", "clear_night.snow-thick-si"),
+        ("tight", "clear_night.snow-tight-us", "clear_night.snow-tight-si"),
+    ),
+)
 
 
 class ClearNight(Page):
-    """Outdoor humidity, sky, wind and a layer under the covering; a night and its frost."""
+    """Outdoor humidity, sky, wind, a layer under the covering and snow on it; a night, its frost or what melts."""
 
     id = "clear-night"
-    handles = (standard("RH_out").starting(90, 90), "Sky", "Wind", "R_cover")
+    handles = (standard("RH_out").starting(90, 90), "Sky", "Wind", "R_cover", SNOW)
     draws = NightPicture
+    play = PLAY
 
     def compute(self, at: SimpleNamespace) -> FrostNight:
         """Twelve hours of one weather, and the same with no layer under the covering."""
         outdoor = Air(OUTDOORS, at.RH_out)
+        if at.Snow != "none":
+            return snowed_night(outdoor, at.Sky, at.Wind, at.R_cover, at.Snow)
         found = frost_of(outdoor, at.Sky, at.Wind, at.R_cover)
         under = float(dry_underside(OUTDOORS, at.Sky, at.Wind, resistance=at.R_cover, under_share=UNDER, **HOUSE))
         return FrostNight(outdoor, at.Sky, at.Wind, at.R_cover, found, under, self._bare(outdoor, at, found))
@@ -124,12 +83,26 @@ class ClearNight(Page):
         return message(
             "given", cold=self.held(OUTDOORS, "temperature"), hours=HOURS, area=self.held(AREA, "area"),
             room=self.held(HOUSE["indoor_temperature"], "temperature"),
-            house=units.r_value(1 / HOUSE["u_value"], self.unit_system, 0),
+            house=units.r_value(1 / HOUSE["u_value"], self.unit_system, 0), snow=self._snow_given(state),
+        )  # fmt: skip
+
+    def _snow_given(self, state: FrostNight) -> str:
+        """What is held of the snow and of the roofs under it; nothing where there is none."""
+        if not state.snowed:
+            return ""
+        us = self.unit_system == "us"
+        return message(
+            "given-snow", depth=units.show_in(snow.DEPTH, "in" if us else "mm", 0),
+            r=units.r_value(snow.DEPTH * snow.RESISTIVITY, self.unit_system, 0),
+            changes=units.number(snow.ACH50), volume=self.held(snow.VOLUME, "volume"),
+            share=self.held(snow.SHARE, "relative humidity"), push=units.number(snow.PUSH),
+            gap=units.show_in(snow.GAP, "in" if us else "mm", 0), speed=self.held(snow.SPEED, "speed"),
+            rafter=units.show_in(snow.RAFTER, "ft" if us else "m"),
         )  # fmt: skip
 
     def numbers(self, state: FrostNight) -> list[Readout]:
         """How far below, how far it may be, the frost, and what drips in the morning."""
-        drip = state.frost * AREA
+        drip = (state.melt if state.snowed else state.frost) * AREA
         top = float(state.night.roof_temperature[-1])
         frosted = message("below-note", frosted=self.show(state.frosted, "temperature difference"))
         return [
@@ -140,18 +113,33 @@ class ClearNight(Page):
             Readout("frosted", "", state.frosted, "temperature difference", hidden=True),
             Readout("margin", message("margin"), state.margin, "temperature difference", both=True),
             Readout("frost", message("frost"), state.frost, "area density", both=True),
-            Readout("drip", message("drip", area=words.number(600, "ft2", self.unit_system)), drip, "mass", both=True),
+            Readout(
+                "drip",
+                message("drip", area=words.number(600, "ft2", self.unit_system), snow=state.snowed),
+                drip, "mass", both=True,
+            ),
             Readout("top", message("top"), top, "temperature", both=True),
             Readout("bare", "", state.bare, "area density", hidden=True),
+            Readout("melt", "", state.melt, "area density", hidden=True),
         ]  # fmt: skip
 
     def judge(self, state: FrostNight) -> Verdict:
-        """The frost of the night."""
+        """The frost of the night, or the snow that melts in it."""
+        if state.snowed:
+            return of_amount("night", "night-melt", state.melt, Place("covering", "outer"), ("storage", "sun", "rain"))
         place = Place("covering", "inner", "vent space")
         return of_amount("night", "night-frost", state.frost, place, ("storage",), frost=True)
 
     def says(self, state: FrostNight) -> str:
         """Whether frost forms, from which water, by what margin; and what it comes to."""
+        if state.snowed:
+            return message(
+                "snowed",
+                covering=self.show(state.underside, "temperature"),
+                melts=state.melt > 0,
+                amount=self.show(state.melt * AREA, "mass"),
+                area=self.held(AREA, "area"),
+            )
         below, margin = (self.show(each, "temperature difference") for each in (max(state.below, 0.0), state.margin))
         if state.frost > 0:
             amount, found = self.show(state.frost, "area density"), self.judge(state).state
@@ -167,15 +155,22 @@ class ClearNight(Page):
     def strips(self, at: SimpleNamespace, state: FrostNight) -> dict[str, Any]:
         """The state of the night along each slider."""
         along: dict[str, Any] = {name: np.array(self.along(name)) for name in self.controls}
-        air_at = Air(along["RH_out"] * 0.0 + OUTDOORS, along["RH_out"])
         now = state.outdoor.vapor_pressure
+        bare = states_of_nights(now, at.Sky, at.Wind, at.R_cover)
+        roofs = tuple(str(bare if each == "none" else states_of_melting(each, at.R_cover)) for each in along["Snow"])
+        if state.snowed:
+            found = {name: states_of_melting(at.Snow, at.R_cover + 0.0 * places) for name, places in along.items()
+                     if name not in ("R_cover", "Snow")}  # fmt: skip
+            found["R_cover"] = states_of_melting(at.Snow, along["R_cover"])
+            return {**{name: Strip(tuple(states)) for name, states in found.items()}, "Snow": Strip(roofs)}
+        air_at = Air(along["RH_out"] * 0.0 + OUTDOORS, along["RH_out"])
         found = {
             "RH_out": states_of_nights(air_at.vapor_pressure, at.Sky, at.Wind, at.R_cover),
             "Sky": states_of_nights(now, along["Sky"], at.Wind, at.R_cover),
             "Wind": states_of_nights(now, at.Sky, along["Wind"], at.R_cover),
             "R_cover": states_of_nights(now, at.Sky, at.Wind, along["R_cover"]),
         }
-        return {name: Strip(tuple(states)) for name, states in found.items()}
+        return {**{name: Strip(tuple(states)) for name, states in found.items()}, "Snow": Strip(roofs)}
 
     def _flux(self, flux: float) -> str:
         """A flux of heat in the reader's unit, and in W/m2, as it is worked, where that is another."""
@@ -184,6 +179,8 @@ class ClearNight(Page):
 
     def steps(self, state: FrostNight) -> list[Step]:
         """Heat lost to the sky against heat from the air, for a bare covering."""
+        if state.snowed:
+            return self._snow_steps(state)
         show, air_kelvin = self.show, OUTDOORS + KELVIN
         sky = air_kelvin - state.cooling
         bare = float(dry_underside(OUTDOORS, state.cooling, state.wind, under_share=UNDER, **HOUSE)) + KELVIN
@@ -208,6 +205,34 @@ class ClearNight(Page):
                 f"{show(OUTDOORS, 'temperature', 2)} − "
                 f"{hand.taken_off(state.outdoor.dew_point, 'temperature', self.unit_system, 2)}",
                 show(state.margin, "temperature difference"),
+            ),
+        ]
+
+    def _snow_steps(self, state: FrostNight) -> list[Step]:
+        """What comes up and what goes out while the covering is at 0 degC, and what that melts."""
+        house = HOUSE["u_value"], AREA, HOUSE["indoor_temperature"]
+        below, vent = snow.from_below(state.snow, *house), snow.to_vent(OUTDOORS)
+        away = 1.0 / snow.RESISTANCE
+        joined = 1.0 / (state.layer + 1.0 / (below + vent))
+        rest = (below * house[2] + vent * OUTDOORS) / (below + vent)
+        left = joined * rest + away * OUTDOORS
+        cold = f"({units.written(OUTDOORS, '.2f')})"
+        return [
+            Step(
+                message("step-rest"),
+                f"({below:.3f} × {house[2]:g} + {vent:.3f} × {cold}) / ({below:.3f} + {vent:.3f})",
+                units.show(rest, "temperature", self.unit_system),
+            ),
+            Step(
+                message("step-left"),
+                f"{units.written(rest, '.2f')} / ({state.layer:.3g} + 1 / {below + vent:.3f})"
+                f" + {cold} / {snow.RESISTANCE:.3g}",
+                self._flux(left),
+            ),
+            Step(
+                message("step-melt", melts=left > 0),
+                f"{left:.2f} × {HOURS * HOUR} / {MELTING_HEAT:g}" if left > 0 else "",
+                self.show(state.melt, "area density"),
             ),
         ]
 

@@ -1,10 +1,11 @@
-"""Checks: cloud at midnight, more vent air, and the morning drip."""
+"""Checks: cloud at midnight, more vent air, the morning drip, dew in the fall, and two roofs under snow."""
 
 import numpy as np
 
 from dryward.checks import Numeric
 from dryward.physics import sky
 from dryward.physics.sky import frost_margin, night
+from dryward.physics.snow import RESISTIVITY
 from dryward.teaching import vault
 from dryward.teaching.questions import Draw, Question
 from dryward.teaching.vault import Side
@@ -67,7 +68,40 @@ def drip(draw: Draw) -> Question | None:
     draw.tell("kg", water=water)
     draw.tell("degF", cold=cold)
     draw.tell("ft2", area=area)
-    return draw.ask("no-drops-no-problem", "roof-never-colder-than-air")
+    return draw.ask("no-drops-no-problem", "trust-the-trend-later")
 
 
-CHECKS = (clouds, more_vent_air, drip)
+def fall_dew(draw: Draw) -> Question | None:
+    """A clear night above freezing."""
+    cold = draw.pick(45, (40, 42, 45, 48, 50))
+    rh = draw.pick(85, (80, 85, 88, 90))
+    draw.note(outdoor=cold, rh=rh)
+    margin = 1.8 * float(frost_margin(vault.air(cold, rh)))
+    under = below_air(cold, 20.0)
+    if under < margin + 3.0:
+        return None
+    draw.tell("degF difference", under=under, margin=margin)
+    draw.tell("degF", cold=cold)
+    draw.tell("%", rh=rh)
+    return draw.ask("roof-never-colder-than-air", "wet-roof-needs-vents")
+
+
+def twin_dams(draw: Draw) -> Question | None:
+    """Two roofs under the same snow, by share of R."""
+    cold = draw.pick(20, (15, 18, 20, 22))
+    inches = draw.pick(12, (9, 10, 12, 14))
+    thin = draw.pick(20, (15, 20, 25))
+    thick = draw.pick(60, (49, 60))
+    room = 70
+    snow = inches * to_si(1.0, "in") * RESISTIVITY
+    warm, cool = (cold + (room - cold) * from_si(snow, "R") / (from_si(snow, "R") + each) for each in (thin, thick))
+    draw.note(outdoor=cold, snow=inches, thin=thin, thick=thick)
+    if warm < 34.0 or cool > 31.0:
+        return None
+    draw.tell("degF", cold=cold, room=room, warm=warm, cool=cool)
+    draw.tell("in", inches=inches)
+    draw.tell("R", snow=from_si(snow, "R"), thin=thin, thick=thick)
+    return draw.ask("ice-dams-are-gutters", "freezing-outside")
+
+
+CHECKS = (clouds, more_vent_air, drip, fall_dew, twin_dams)

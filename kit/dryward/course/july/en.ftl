@@ -85,9 +85,8 @@ spring-drying-hint = For each of the three: how open is the way from the wet woo
 spring-drying-right = The variable film, or no film.
 spring-drying-two-barriers-twice-as-good = Plastic. It keeps water out.
 spring-drying-two-barriers-twice-as-good-reply = It keeps water in just as well: { $plastic } inward, not { $film }.
-spring-drying-one-path-does-it-all = All the same. It dries out through the OSB.
-spring-drying-one-path-does-it-all-reply = Outward it loses { $outward } in all three. What goes inward comes on top.
-spring-drying-one-path-does-it-all-seems = In winter that is the way it dries.
+spring-drying-wet-lumber-dries-itself = All the same. Wet wood dries by itself once it is warm inside.
+spring-drying-wet-lumber-dries-itself-reply = It is as warm behind all three, and outward it loses { $outward } in each. Toward the room it is { $film } behind the film and { $plastic } behind plastic.
 
 which-day-why = The first day's dew point is { $first_dew }, above the { $face } of the floor. The second day's is { $second_dew }, below it.
 which-day-ask = A basement floor is { $face } in July. One day it is { $first } and { $first_rh } outside, the next day { $second } and { $second_rh }. You open the windows to dry the floor. On which day does that work?

@@ -243,7 +243,7 @@ def town_facts(page: Page, states: States) -> dict[str, Any]:
 
 
 def _town_bet(name: str, number: int, held: str) -> Bet:
-    places = {"little": ("months", 0.4, 0.24), "much": ("months", 0.62, 0.76)}
+    places = {"little": ("months", 0.24, 0.28), "much": ("months", 0.62, 0.76)}
     spots = tuple(Spot(key, at, number, "one-check-decides" if key == held else "") for key, at in places.items())
     return Bet(name, spots, town_right(number))
 

@@ -244,10 +244,9 @@ def breathe_facts(page: Page, states: States) -> dict[str, Any]:
         "with_fan": percent(page, fan.humidity),
         "edge": percent(page, fan.edge),
         "fan": house.told(FAN, page.unit_system),
+        "volume": kept_together(page.show(house.VOLUME, "volume")),
         "sealed_ach": units.number(SEALED_ACH),
         "drafty_ach": units.number(DRAFTY_ACH),
-        "ridge": house.told(house_air(fan).flows[-1], page.unit_system),
-        "closed_ridge": house.told(house_air(closed).flows[-1], page.unit_system),
         "days": amounts.WINTER,
     }
 

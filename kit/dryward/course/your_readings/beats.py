@@ -17,6 +17,7 @@ from dryward.physics import mold
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Place, Scene
 from dryward.units import to_si
+from dryward.units.table import kept_together
 from dryward.verdict.findings import criterion
 from dryward.verdict.judgment import moisture
 from dryward.weather import loggers
@@ -35,8 +36,8 @@ CARE = criterion("wood-moisture").caution
 _HUMID, _WOOD, _VAPOR = (0.5, 1.0), (12.0, 20.0), (0.0, 1300.0)
 #: Top of the strip of rises [Pa].
 _RISE = 110.0
-#: The air of the room rises by so much when someone showers, and the roof's shows it when it rises by a third of that
-#: in the same hour [Pa].
+#: The air of the room rises by so much when someone showers; the roof's has jumped when it rises by a third of that in
+#: the same hour [Pa].
 SHOWER, SHOWN = 150.0, 50.0
 
 
@@ -269,9 +270,10 @@ def _at_each_shower(state: House) -> dict[str, Any]:
     rises = state.rises
     marks = []
     for k, rise in enumerate(rises):
-        middle, half = (k + 0.5) / len(rises), 0.32 / len(rises)
+        middle, half = (k + 0.5) / len(rises), 0.47 / len(rises)
         high = float(np.clip(rise / _RISE, 0.012, 1.0))
         marks.append(scenery.band("vapor pressure", "lower", (middle - half, middle + half), (0.0, high)))
+    marks.append(scenery.line("before", ("lower", 0.0, SHOWN / _RISE), ("lower", 1.0, SHOWN / _RISE)))
     return {"marks": marks, "tags": [scenery.tag(message("paper-rises"), ("lower", 0.5, 1.0), side="over")]}
 
 
@@ -377,7 +379,7 @@ def need_right(number: int) -> Callable[[States], str]:
 
 def vents_facts(page: Page, states: States) -> dict[str, Any]:
     """How often the roof jumped with the showers, and how far the wood went."""
-    facts: dict[str, Any] = {}
+    facts: dict[str, Any] = {"jump": kept_together(units.show(SHOWN, "pressure", page.unit_system))}
     for name, state in zip(("left", "right"), states, strict=True):
         count, jumps = state.showers
         start, end = state.ends

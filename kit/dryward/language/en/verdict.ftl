@@ -141,6 +141,7 @@ would-face-humidity = { $mold ->
 }
 found-winter-water = the winter leaves { $amount } at the cold face
 found-night-frost = a night leaves { $amount } of frost
+found-night-melt = a night melts { $amount } of snow
 # $amount is a share in percent.
 found-vent-share = { $none ->
     [yes] water comes, and the vent air can carry none of it
@@ -163,6 +164,7 @@ heading-window-edge = Relative humidity at the edge of the pane
 heading-window-glass = Relative humidity at the middle of the pane
 heading-winter-water = Water that a winter leaves at a cold face
 heading-night-frost = Frost of one night
+heading-night-melt = Snow that melts in one night
 heading-vent-share = Water that comes over what vent air can carry at most
 quantity-wood-moisture = the moisture of the { $layer }
 quantity-cladding-moisture = the moisture of the { $layer }
@@ -176,6 +178,7 @@ quantity-window-edge = relative humidity at the edge of the pane
 quantity-window-glass = relative humidity at the middle of the pane
 quantity-winter-water = water that a winter leaves at a cold face
 quantity-night-frost = frost of one night
+quantity-night-melt = snow that melts in one night
 quantity-vent-share = water that comes over what vent air can carry at most
 
 ## What is limited
@@ -192,6 +195,7 @@ limit-window-edge = relative humidity at the edge of the pane
 limit-window-glass = relative humidity at the middle of the pane
 limit-winter-water = water that a winter leaves at a cold face
 limit-night-frost = frost of one night
+limit-night-melt = snow that melts in one night
 limit-vent-share = water that comes over what vent air can carry at most
 
 ## How long: $limit is a moisture in percent, or "the caution level"

@@ -34,6 +34,13 @@ function filmAt(film, time) {
   };
 }
 
+// The time of a day of a film.
+function timeOf(film, day) {
+  let month = 0;
+  while (day >= film.months[month]) day -= film.months[month++];
+  return month + day / film.months[month];
+}
+
 // The sentence of a time, with the numbers that stand in the picture.
 function filmSays(film, time) {
   const now = filmAt(film, time);
@@ -45,7 +52,7 @@ function filmSays(film, time) {
 function filmScene(back, front) {
   const flows = new Flows();
   flows.seconds = 1.2;
-  let film = null, still = null, parts = null, wet = "";
+  let film = null, still = null, parts = null, wet = "", spots = [];
 
   function build() {
     const [wide, high] = still.size;
@@ -68,14 +75,14 @@ function filmScene(back, front) {
       earth: one("path", { d: `M0 ${base - 8}q${eave / 2} ${-16} ${eave + 60} 6V${high}H0z`, class: "sc-earth-line" }),
       trunk: one("path", { d: branch, class: "sc-trunk" }), leaves,
       level: one("polygon", { class: "sc-mark sc-area sc-moisture-content" }),
-      curve: one("polyline", { class: "sc-mark sc-moisture-content" }),
+      curve: one("polyline", { class: "sc-mark sc-moisture-content" }), whole: one("polyline", { class: "sc-reel-whole" }),
       lines: one("g", {}), mark: one("line", { class: "sc-reel" }), here: one("circle", { class: "sc-reel-here", r: 8 }), drops: one("g", {}),
     };
     for (let k = 0; k < 26; k += 1) {
       parts.stars.append(one("circle", { cx: ((0.5 + k * 0.754878) % 1) * wide, cy: ((0.5 + k * 0.56984) % 1) * 0.5 * high, r: 1.4 + (k % 3) * 0.5 }));
     }
     back.replaceChildren(parts.sky, parts.stars, parts.moon, parts.glow, parts.sun, ...parts.clouds, parts.earth, parts.trunk, ...leaves.map((each) => each.shape));
-    front.replaceChildren(parts.level, parts.lines, parts.curve, parts.mark, parts.here, parts.drops);
+    front.replaceChildren(parts.level, parts.lines, parts.whole, parts.curve, parts.mark, parts.here, parts.drops);
     wet = "";
   }
 
@@ -103,7 +110,7 @@ function filmScene(back, front) {
     const high = held(now.moisture / film.top, 0, 1);
     set(parts.level, { points: pairs([[0, 0], [1, 0], [1, high], [0, high]].map(([s, d]) => placed(still, ["gauge", s, d]))) });
     const total = film.moisture.length, days = Math.max(1, Math.floor(now.day));
-    const line = film.moisture.slice(0, days).map((each, k) => placed(still, ["year", (k + 0.5) / total, held(each / film.top, 0, 1)]));
+    const line = spots.slice(0, days);
     const [x, y] = placed(still, ["year", now.day / total, high]);
     set(parts.curve, { points: pairs([...line, [x, y]]) });
     const [, bottom] = placed(still, ["year", 0, -0.12]), [, top] = placed(still, ["year", 0, 1]);
@@ -132,13 +139,16 @@ function filmScene(back, front) {
         if (still && still.axes.gauge) build();
       }
       film = newFilm || null;
+      if (parts && film) spots = film.moisture.map((each, k) => placed(still, ["year", (k + 0.5) / film.moisture.length, held(each / film.top, 0, 1)]));
       // Over what fills the gauge.
       if (parts && film) parts.lines.replaceChildren(...film.lines.map((limit) => svg("polyline", { class: "sc-thin", points: pairs([0, 1].map((s) => placed(still, ["gauge", s, limit / film.top]))) })));
       front.style.display = film ? "" : "none";
       if (parts && !film) outside({ sun: 0.6, cloud: 0.2, hour: 12, leaves: 0, turned: 0 });
     },
-    show(time, tags) {
+    // Once the year was seen its whole curve stays, thin.
+    show(time, tags, known = false) {
       if (!film || !parts) return;
+      set(parts.whole, { points: known ? pairs(spots) : "" });
       const now = filmAt(film, time);
       outside(now);
       inside(now);
@@ -147,7 +157,7 @@ function filmScene(back, front) {
         if (tag) setText(tag, text);
       }
       const peak = tags.querySelector("[data-film=peak]");
-      if (peak) peak.style.opacity = now.day >= film.peak ? 1 : 0;
+      if (peak) peak.style.opacity = known || now.day >= film.peak ? 1 : 0;
     },
   };
 }
@@ -165,7 +175,7 @@ function filmPart(scenes, titles, kept, reduced, rolled) {
 
   function show() {
     if (!films().length) return;
-    scenes.forEach((scene) => scene.showFilm(state.at));
+    scenes.forEach((scene) => scene.showFilm(state.at, state.known));
     reel.value = state.at;
     const [first] = films();
     reel.setAttribute("aria-valuetext", first.names[filmAt(first, state.at).month]);
@@ -208,7 +218,7 @@ function filmPart(scenes, titles, kept, reduced, rolled) {
         state.at = 0;
         if (reduced.matches) Object.assign(state, { at: afternoon(0), seen: true });
         else run(true);
-      } else if (state.changed) Object.assign(state, { at: MONTHS, runs: false, seen: true });
+      } else if (state.changed) Object.assign(state, { at: timeOf(films()[0], films()[0].peak - 0.5), runs: false, seen: true, known: true });
       state.changed = false;
       show();
     },
@@ -226,7 +236,7 @@ function filmPart(scenes, titles, kept, reduced, rolled) {
     step(seconds) {
       if (!state.runs || !films().length) return false;
       state.at += (seconds / FILM_SECONDS) * MONTHS;
-      if (state.at >= MONTHS) Object.assign(state, { at: MONTHS, runs: false, seen: true });
+      if (state.at >= MONTHS) Object.assign(state, { at: MONTHS, runs: false, seen: true, known: true });
       for (const scene of scenes) scene.film.flows.step(seconds);
       show();
       return true;

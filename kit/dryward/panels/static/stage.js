@@ -258,8 +258,8 @@ function sceneView(title, index, page) {
 
   return {
     element, spots, flows, film, box, arrange, paint,
-    showFilm(time) {
-      film.show(time, tags);
+    showFilm(time, known) {
+      film.show(time, tags, known);
       paint();
     },
     // How far along the year of a film a pointer is; null beside it.

@@ -222,16 +222,18 @@ def four_weeks(cause: str, place: str = "cold") -> Story:
 
 #: Of the foggy January: the mean outdoors [degC], and how humid the fog is over water, on average and by how much more
 #: or less [-].
-_FOG_MEAN, _FOG_HUMIDITY, _FOG_SWING = to_si(21.0, "degF"), 0.90, 0.03
+_FOG_MEAN, _FOG_HUMIDITY, _FOG_SWING = to_si(21.0, "degF"), 0.90, 0.02
 
 
 def foggy_weeks(place: str = "cold") -> Story:
     """Four weeks of a vented roof under snow in a foggy January: its air is the air outdoors."""
     story, fault = four_weeks("nothing", place), FAULTS["nothing"]
-    outside = _FOG_MEAN + 0.5 * (story.outdoors[0] - story.outdoors[0].mean())
+    outside = _FOG_MEAN + 0.25 * (story.outdoors[0] - story.outdoors[0].mean())
     hours = np.arange(outside.size)
     humidity = _FOG_HUMIDITY - _FOG_SWING * np.cos(2 * np.pi * (hours - 5) / 24)
-    vapor = humidity * air.saturation_vapor_pressure(outside, over="water")
+    # Rime takes what is above saturation over ice.
+    most = 0.99 * air.saturation_vapor_pressure(outside)
+    vapor = np.minimum(humidity * air.saturation_vapor_pressure(outside, over="water"), most)
     room = _room(vapor, fault)
     moisture, wood = fault.moisture, np.empty(outside.size)
     of_wood = air.saturation_vapor_pressure(outside, over="water")
