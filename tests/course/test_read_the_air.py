@@ -14,6 +14,7 @@ from dryward.course.read_the_air import beats
 from dryward.course.read_the_air.beats import PLAY
 from dryward.course.read_the_air.page import ReadTheAir
 from dryward.pictures import scenery
+from dryward.teaching import questions
 from dryward.units import to_si
 from dryward.weather import Air
 
@@ -94,12 +95,14 @@ def test_no_air_has_one_times_the_water_of_the_other(tmp_path):
 
 
 def test_the_checks_with_their_fixed_numbers():
-    cooled, heated, fog = asked.fixed("read-the-air")
+    cooled, heated, fog, high = asked.fixed("read-the-air")
     assert round(cooled.answer) == 82
     assert {round(each.value) for each in cooled.choices} == {20, 40, 82, 100}
     assert round(heated.answer, 1) == 44.6
     outdoors, indoors = (float(air.saturation_vapor_pressure(to_si(each, "degF"))) for each in (30, 70))
     assert fog.answer == f"As little as before: about {95 * outdoors / indoors:.0f} % RH."
+    assert high.answer == "As high as at sea level."
+    assert "26 %" in high.prompt  # 75.3 kPa at 8000 ft, of 101.3 at sea level
     assert {each.belief for each in fog.choices} == {"", "winter-fog-is-wet-air", "heating-dries-the-air"}
 
 
@@ -227,35 +230,50 @@ def test_a_box_is_about_the_room_that_is_named(system, volume):
 
 
 @pytest.mark.parametrize("system", ["us", "si"])
-def test_the_can_sweats_from_the_dew_point_on(system, tmp_path):
-    """At each notch there are drops on the can where the most vapor there can be at it is less than what is there."""
+def test_the_can_sweats_where_the_water_stayed(system, tmp_path):
+    """There are drops on the can where the most vapor there can be at it is less than what is there."""
     page = first_visit(ID, tmp_path, system)
-    beat(page, "dew")
+    stage = beat(page, "heat")
+    live, _ = lay(page, "same", "same")
     can = float(air.saturation_vapor_pressure(to_si(40, "degF")))
-    room, seen = float(air.saturation_vapor_pressure(page.controls["T"].si)), set()
-    for percent in (5, 20, *range(30, 38), 50, 100, 33, 5):
-        page.hear({"kind": "moved", "serial": 1, "system": system, "values": {"RH": percent}})
+    wet = [any(mark["points"][0][0] == "can" for mark in marks_of(scene, "drops")) for scene in live["scenes"]]
+    assert wet == [state.first.vapor_pressure >= can for state in stage.states] == [True, False]
+    assert ["sweats" in " ".join(words_of(scene)) for scene in live["scenes"]] == wet
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_vapor_stands_as_high_without_air(system, tmp_path):
+    """Both jars at any warmth: the saturation pressure, which has no number of the air in it."""
+    page = first_visit(ID, tmp_path, system)
+    beat(page, "jar")
+    live, frame = lay(page, "none", "none")
+    assert [bet["right"] for bet in frame["bets"]] == [1, 1]
+    assert not live["done"]
+    control, seen = page.controls["T"], set()
+    for part in (0.0, 0.3, 0.7, 0.9, 0.95, 1.0):
+        page.hear({"kind": "moved", "serial": 1, "system": system, "values": {"T": control.at(part)}})
         live = page.widget.live["stage"]
-        wet = bool(marks_of(live["scenes"][0], "drops"))
-        assert wet == (percent / 100 * room >= can)
-        seen.add(wet)
+        stands = float(air.saturation_vapor_pressure(control.si))
+        filled = [max(point[2] for point in mark["points"]) for scene in live["scenes"]
+                  for mark in marks_of(scene, "area", "vapor-pressure")]  # fmt: skip
+        assert filled == pytest.approx([stands / 7000] * 2)
+        counts = [mark["count"] for scene in live["scenes"] for mark in marks_of(scene, "dots")]
+        assert counts[0] == counts[1]
+        seen.add(stands >= 2 * float(air.saturation_vapor_pressure(to_si(70, "degF"))))
         assert live["done"] == (True in seen)
-        if live["done"]:
-            assert ("it sweats" in live["told"]) == wet
-            dew, cold = re.findall(r"-?[\d.]+(?= ?°)", " ".join(words_of(live["scenes"][0])).replace("−", "-"))[-2:]
-            assert (float(dew) >= float(cold)) == wet, (dew, cold)
     assert seen == {True, False}
+    assert page.show(stands, "pressure") in live["told"].replace("\u00a0", " ")
 
 
 def test_what_is_bet_on_is_marked_in_every_shape():
     """Whatever a scene tells of, its drawing has axes for, in all four shapes."""
-    page = SimpleNamespace(unit_system="us")
+    page = SimpleNamespace(unit_system="us", show=lambda value, quantity, digits=None: f"{value}")
     for each in PLAY.beats:
         for case in each.cases:
             state = ReadTheAir.compute(
                 page, SimpleNamespace(**{"T": 21.1, "RH": 0.4, "T_2": -1.1, "RH_2": 0.8, **case})
             )
-            page.stage = SimpleNamespace(states=each.cases)
+            page.stage = SimpleNamespace(states=each.cases, beat=each, on=True)
             before = [mark for mark in PLAY.given(page, state)["marks"] if each.bets]
             assert not [mark for mark in before if mark["kind"] == "dots" or mark["look"] == "wet"]
             told = [part(page, state) for part in (PLAY.given, PLAY.shows, *([each.marks] if each.marks else []))]
@@ -264,7 +282,7 @@ def test_what_is_bet_on_is_marked_in_every_shape():
             named |= {spot.at[0] for bet in each.bets for spot in bet.spots}
             for shape in ("wide", "tall") if len(each.cases) == 1 else ("post", "strip"):
                 scene = scenery.begin(shape)
-                PLAY.draw(scene, state)
+                (each.draw or PLAY.draw)(scene, state)
                 assert named <= set(scene.axes)
 
 
@@ -275,6 +293,14 @@ SPONGE = re.compile(
     r"|% full\b|\b(below|until|nearly|less|is) full\b|\broom left\b|\bfills the air\b",
     re.IGNORECASE,
 )
+
+
+@pytest.mark.parametrize("seed", [None, *range(6)])
+def test_thin_air_is_asked_of_in_every_draw(seed):
+    high = questions.checks(ID, seed)[3]
+    pressure = float(air.saturation_vapor_pressure(to_si(high.given["warm"], "degF")))
+    assert f"{pressure:.0f} Pa" in next(each for each in high.choices if not each.right).reply
+    assert "air-is-a-sponge" in [each.belief for each in high.choices]
 
 
 def test_no_text_of_the_kit_says_that_air_holds_water():

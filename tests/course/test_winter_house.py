@@ -193,6 +193,15 @@ def test_the_checks_with_their_fixed_numbers():
     assert round(100 * share) == 33
 
 
+@pytest.mark.parametrize("seed", range(0, 40, 5))
+def test_each_belief_is_a_wrong_answer_in_every_draw(seed):
+    """What carries a belief over to a cooled house, or to a basement in spring, always offers it, and it is wrong."""
+    drawn = questions.checks(ID, seed)
+    for number, belief in ((2, "house-must-breathe"), (4, "propane-heater-dries")):
+        assert belief in {each.belief for each in drawn[number].choices if not each.right}
+    assert drawn[2].answer.startswith("In the drafty one.")
+
+
 def test_the_prediction_and_its_numbers():
     brought_in = air.relative_humidity(to_si(70.0, "degF"), asked.pressure(20, 90))
     assert f"{100 * brought_in:.1f} %" in asked.reveal("winter-house")

@@ -60,7 +60,7 @@ def test_a_strong_leak_in_the_cold_is_told_by_the_hours_that_are_not_full(place,
     found = loggers.diagnose(readings_of("air-leak", tmp_path, place))
     assert found.numbers["share saturated"] > 0.3
     assert found.cause == "air leak"
-    assert "full of vapor" in found.evidence[-1]
+    assert "all the vapor there can be" in found.evidence[-1]
 
 
 def test_a_roof_too_full_of_vapor_to_tell_is_not_laid_to_its_vents(tmp_path, monkeypatch):

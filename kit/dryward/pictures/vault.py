@@ -108,11 +108,12 @@ def perms(permeance: float, system: str) -> str:
 
     Examples
     --------
-    >>> perms(to_si(0.6857, "perm"), "us"), perms(to_si(6.857, "perm"), "us"), perms(to_si(50.0, "perm"), "si")
-    ('0.69\xa0perm', '6.86\xa0perm', '0.07\xa0m\xa0sd')
+    >>> perms(to_si(0.6857, "perm"), "us"), perms(to_si(0.1, "perm"), "us"), perms(to_si(50.0, "perm"), "si")
+    ('0.69\xa0perm', '0.1\xa0perm', '0.07\xa0m\xa0sd')
     """
-    small = units.from_si(permeance, "perm" if system == "us" else "sd m") < 1
-    return kept_together(units.show(permeance, "permeance", system, 2 if small else None))
+    unit = "perm" if system == "us" else "sd m"
+    shown = units.from_si(permeance, unit)
+    return kept_together(units.show(to_si(round(shown, 2), unit) if shown < 1 else permeance, "permeance", system))
 
 
 def dew_line(profile: Profile, assembly: Assembly) -> dict[str, Any]:

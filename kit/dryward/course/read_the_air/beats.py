@@ -1,4 +1,4 @@
-"""The beats of read the air: RH is not the water, fog in January, what heat takes out, the dew point by hand."""
+"""The beats of read the air: RH is not the water, fog in January, what heat takes out, water with no air over it."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from dryward import air, language, units
-from dryward.course.read_the_air import places
+from dryward.course.read_the_air import closed_jar, places
 from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
 from dryward.pictures import instruments, scenery
 from dryward.units import amounts, to_si
@@ -135,18 +135,6 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
             marks.append(scenery.drops(("bucket", 0.15, 0.3), ("bucket", 0.85, 0.3), 0.6))
         tags.append(scenery.tag(text, (f"{letter}-jar", 0.5, min(share, 1.0)), "wet", side))
     return {"marks": marks, "tags": tags}
-
-
-def scale(page: Page) -> str:
-    """What a jar, its marks and a dot stand for."""
-    system = page.unit_system
-    return message(
-        "stage-scale",
-        air=_weight(system),
-        room=kept_together(units.show_in(ROOM[system], "ft3" if system == "us" else "m3", 0)),
-        mark=amounts.water(MARK[system], system),
-        dot=amounts.water(DOT[system], system),
-    )
 
 
 def _weight(system: str) -> str:
@@ -289,6 +277,7 @@ def heat_facts(page: Page, states: States) -> dict[str, Any]:
         "dew_before": degrees(before.dew_point, system),
         "dew_heated": degrees(heated.dew_point, system),
         "dew_dried": degrees(dried.dew_point, system),
+        "can": degrees(CAN, system),
     }
 
 
@@ -299,61 +288,116 @@ def _heat_bet(name: str, number: int, belief: str = "") -> Bet:
 
 _BEFORE = {"T_2": _COOL, "RH_2": _HUMID, "RH": _HEATED}
 
-HEAT = Beat(
-    "heat",
-    cases=({**_BEFORE, "T": _WARM}, {**_BEFORE, "T": _COOL}),
-    bets=(_heat_bet("heater", 0, "heating-dries-the-air"), _heat_bet("dehumidifier", 1)),
-    facts=heat_facts,
-    beliefs=("heating-dries-the-air",),
-)
-
-
-# --- dew: the dew point with one's own hands ---------------------------------------------------
-
 
 def sweats(state: Any) -> bool:
     """Whether the can is no warmer than the dew point of the room."""
     return bool(state.first.dew_point >= CAN)
 
 
-def dew_facts(page: Page, states: States) -> dict[str, Any]:
-    """The dew point, and the water of the room."""
-    room, system = states[0].first, page.unit_system
-    return {
-        "can": degrees(CAN, system),
-        "dew": degrees(room.dew_point, system, 1),
-        "sweats": sweats(states[0]),
-        "water": told(room, system),
-        "humidity": percent(room.relative_humidity, system),
-        "pressure": kept_together(page.show(room.vapor_pressure, "pressure")),
-    }
-
-
 def can_in_the_room(page: Page, state: Any) -> dict[str, Any]:
     """The can, how cold it is, and drops on it if it sweats; the dew point on the room's thermometer."""
-    system, dew = page.unit_system, state.first.dew_point
+    dew = state.first.dew_point
     marks = [*instruments.can("can"), instruments.pointer("a-thermometer", dew)]
     if sweats(state):
         # All drops that fit from 20 K on.
         marks += instruments.sweat("can", 0.05 + (dew - CAN) / 20.0)
-    can = message("stage-can", temperature=degrees(CAN, system))
-    point = message("stage-dew-point", temperature=degrees(dew, system, 1))
-    return {
-        "marks": marks,
-        "tags": [
-            scenery.tag(point, ("a-dial", 0.0, 0.0), "dew point", "under"),
-            scenery.tag(can, ("can", 0.5, 1.0), "", "over"),
-        ],
-    }
+    can = message("stage-can", temperature=degrees(CAN, page.unit_system), sweats=sweats(state))
+    return {"marks": marks, "tags": [scenery.tag(can, ("can", 0.5, 1.0), "", "over")]}
 
 
-DEW = Beat(
-    "dew",
-    cases=({"RH": 0.2},),
-    unlocks="RH",
-    aim=lambda page, states: sweats(states[0]),
-    facts=dew_facts,
+HEAT = Beat(
+    "heat",
+    cases=({**_BEFORE, "T": _WARM}, {**_BEFORE, "T": _COOL}),
+    bets=(_heat_bet("heater", 0, "heating-dries-the-air"), _heat_bet("dehumidifier", 1)),
+    facts=heat_facts,
+    beliefs=("heating-dries-the-air",),
     marks=can_in_the_room,
 )
 
-PLAY = Play((FIRST, FOG, HEAT, DEW), message, places.draw, places.signature, given, shows, scale=scale)
+
+# --- jar: with air and without ----------------------------------------------------------------
+
+#: Where a level may be bet on, as a share of the gauge.
+_STANDS = {"none": 0.05, "mark": float(air.saturation_vapor_pressure(closed_jar.ROOM)) / closed_jar.FULL, "over": 0.72}
+
+
+def jar_right(number: int) -> Callable[[States], str]:
+    """The level that is nearest to where the vapor pressure of a jar stands."""
+
+    def right(states: States) -> str:
+        share = closed_jar.pressure(states[number]) / closed_jar.FULL
+        return min(_STANDS, key=lambda key: abs(_STANDS[key] - share))
+
+    return right
+
+
+def doubled(page: Page, states: States) -> bool:
+    """Whether the pressure is twice what it was when it was bet on."""
+    return closed_jar.pressure(states[0]) >= 2 * float(air.saturation_vapor_pressure(closed_jar.ROOM))
+
+
+def jar_facts(page: Page, states: States) -> dict[str, Any]:
+    """The pressure in both jars now, and as it was bet on."""
+    room = float(air.saturation_vapor_pressure(closed_jar.ROOM))
+    return {
+        "room": degrees(closed_jar.ROOM, page.unit_system),
+        "stood": kept_together(page.show(room, "pressure")),
+        "warm": degrees(states[0].first.temperature, page.unit_system),
+        "pressure": kept_together(page.show(closed_jar.pressure(states[0]), "pressure")),
+    }
+
+
+def _jar_bet(name: str, number: int, belief: str = "") -> Bet:
+    spots = tuple(
+        Spot(key, ("column", 0.5, share), number, belief if key == "none" else "")
+        for key, share in reversed(_STANDS.items())
+    )
+    return Bet(name, spots, jar_right(number))
+
+
+_JAR = {"T": closed_jar.ROOM, "RH": 1.0, "T_2": closed_jar.ROOM}
+
+PUMPED = Beat(
+    "jar",
+    cases=({**_JAR, "RH_2": 1.0}, {**_JAR, "RH_2": 0.05}),
+    bets=(_jar_bet("with", 0), _jar_bet("without", 1, "air-is-a-sponge")),
+    unlocks="T",
+    aim=doubled,
+    facts=jar_facts,
+    beliefs=("air-is-a-sponge",),
+    draw=closed_jar.draw,
+)
+
+
+# --- what is seen ------------------------------------------------------------------------------
+
+
+def _jars(page: Page) -> bool:
+    return page.stage.on and page.stage.beat is PUMPED
+
+
+def seen_before(page: Page, state: Any) -> dict[str, Any]:
+    """What the question of the beat says."""
+    return closed_jar.given(page, state) if _jars(page) else given(page, state)
+
+
+def seen_after(page: Page, state: Any) -> dict[str, Any]:
+    """What is so."""
+    return closed_jar.shows(page, state) if _jars(page) else shows(page, state)
+
+
+def scale(page: Page) -> str:
+    """What a jar, its marks and a dot stand for."""
+    system = page.unit_system
+    if _jars(page):
+        return message("jar-scale", dot=kept_together(page.show(closed_jar.DOT[system], "pressure")))
+    return message(
+        "stage-scale",
+        air=_weight(system),
+        room=kept_together(units.show_in(ROOM[system], "ft3" if system == "us" else "m3", 0)),
+        mark=amounts.water(MARK[system], system),
+        dot=amounts.water(DOT[system], system),
+    )
+
+
+PLAY = Play((FIRST, FOG, HEAT, PUMPED), message, places.draw, places.signature, seen_before, seen_after, scale=scale)

@@ -32,8 +32,8 @@ cooled-why = The vapor pressure stays, and where it is colder there can be less:
 cooled-ask = Air at { $warm } and { $rh } is cooled to { $cool }. Nothing is added or taken out. What is its RH now?
 cooled-hint = Set air A on the page to { $warm } and { $rh }, then to { $cool }. Which of its numbers has to be the same before and after?
 cooled-rh-alone-reply = It would stay { $rh } only if water left the air. None did, so RH goes up to { $then }.
-cooled-air-is-a-sponge-reply = It is at 100 % only from the dew point down, { $dew }. It is not that cold yet.
-cooled-air-is-a-sponge-seems = Air that is cooled far enough does end there.
+cooled-dew-point-is-air-temperature-reply = It is at 100 % only from the dew point down, { $dew }. It is not that cold yet.
+cooled-dew-point-is-air-temperature-seems = Air that is cooled far enough does end there.
 heated-why = No water came or went, so the vapor pressure and the dew point stay: { $dew }.
 heated-ask = Air at { $start } and { $rh } is heated to { $rise }. Where is its dew point now?
 heated-hint = Which number of air A on the page counts its water? Set { $start } and { $rh }, and read it.
@@ -47,6 +47,15 @@ brought-in-winter-fog-is-wet-air = Much. Foggy air is wet air, and it brings tha
 brought-in-winter-fog-is-wet-air-reply = { $fog } of little is little. The dew point of this fog is { $dew }, and at { $warm } that is only about { $then } RH.
 brought-in-heating-dries-the-air = Less than before. The heat takes water out of it.
 brought-in-heating-dries-the-air-reply = RH falls from { $fog } to about { $then }, but no water goes anywhere: the dew point stays { $dew }.
+
+up-high-why = It is { $most } there as at sea level: only the warmth counts.
+up-high-ask = A cabin stands at { $height }, where the air is { $thin } thinner than at sea level. Both rooms are at { $warm }. How high can the vapor pressure get before water shows up?
+up-high-hint = Think of the two jars. Which of them was at a higher pressure of air, and what did that change?
+up-high-right = As high as at sea level.
+up-high-air-is-a-sponge = Less high. Thin air holds less water.
+up-high-air-is-a-sponge-reply = In the jar without any air it stood as high as with air. At { $warm } it is { $most }, in thin air too.
+up-high-rh-alone = That depends on the RH up there.
+up-high-rh-alone-reply = RH says how near the vapor is to the most there can be. That most is { $most } at { $warm }, here and there.
 
 ## The picture
 
@@ -72,8 +81,14 @@ stage-after = Now: { $temperature }, { $humidity }
 stage-had = before: { $water }
 stage-has = now: { $water }
 stage-dial = RH
-stage-can = Can: { $temperature }
-stage-dew-point = Dew point: { $temperature }
+stage-can = { $sweats ->
+        [yes] Can, { $temperature }: sweats
+       *[no] Can, { $temperature }: no drops
+    }
+jar-with-air = Air and water
+jar-without-air = Water, no air
+jar-mark = mark
+jar-scale = A dot of vapor is { $dot }. The rings are air.
 # $air is a weight, $room the room that much air fills.
 stage-scale = Each box is { $air } of air, about a room of { $room }. Its jar has all its water. A mark on the jar is { $mark }. A dot is { $dot } of water as vapor.
 
@@ -117,13 +132,27 @@ beat-heat-dehumidifier-same = Where it was.
 beat-heat-dehumidifier-same-reply = The room is no warmer, so half the reading is half the water. The bucket has the rest: { $dried } are left.
 beat-heat-dehumidifier-lower = Lower.
 beat-heat-dehumidifier-lower-reply = The room is no warmer, so half the reading is half the water. The bucket has the rest: { $dried } are left.
-beat-heat-answer = The heater left all { $heated } in the air, the dehumidifier { $dried }.
+beat-heat-answer = The heater left all { $heated } in the air, the dehumidifier { $dried }. So a can at { $can } sweats in the heated room alone.
 beat-heat-also = Dew point: { $dew_before } before, { $dew_heated } with the heater, { $dew_dried } with the dehumidifier.
 
-beat-dew-say = A can at { $can } stands in the room. How much vapor makes it sweat?
-beat-dew-ask = Slide the humidity of the room, air A, until there are drops on the can.
-beat-dew-answer = { $sweats ->
-        [yes] The dew point is { $dew }, and the can is colder: it sweats. The air has { $water } of water.
-       *[no] The dew point is { $dew }, and the can is warmer: no drops. The air has { $water } of water.
-    }
-beat-dew-also = At { $humidity } the vapor pressure is { $pressure }.
+beat-jar-say = A closed jar with some water stands at { $room }. From the second one all air was pumped out.
+beat-jar-ask = Bet on both. Then warm them until the pressure has doubled.
+beat-jar-first = With air
+beat-jar-second = Without air
+beat-jar-control = How warm both jars are
+beat-jar-with-ask = The mark is the most there can be at { $room }, by the table. With air: how high does the vapor pressure come to stand?
+beat-jar-with-none = At nothing. Water must boil first.
+beat-jar-with-none-reply = Water gives off vapor long before it boils: { $stood } at { $room }.
+beat-jar-with-mark = At the mark.
+beat-jar-with-mark-reply = At { $stood } as much vapor goes back into the water as comes out.
+beat-jar-with-over = Far over it.
+beat-jar-with-over-reply = It stops at { $stood }: as much vapor goes back then as comes out.
+beat-jar-without-ask = And in the jar without air, closed and left to stand?
+beat-jar-without-none = At nothing. There is no air to hold the vapor.
+beat-jar-without-none-reply = Vapor needs no air to be in. The water gives off as much: { $stood }.
+beat-jar-without-mark = At the same mark.
+beat-jar-without-mark-reply = The same { $stood }. It comes from how warm the water is.
+beat-jar-without-over = Far over it. No air is in the way.
+beat-jar-without-over-reply = It comes faster with no air in the way. But it stops at the same { $stood }.
+beat-jar-answer = At { $warm } both stand at { $pressure }. Warmth sets it, not air.
+beat-jar-also = At { $room } both stood at { $stood }. It is the curve of the next page, with air or without.

@@ -20,25 +20,29 @@ class _Spread:
     thermometer: tuple[float, float, float]
     dial: tuple[Point, float]
     jar: Box
-    #: A can, a heater or a dehumidifier.
+    #: A heater or a dehumidifier.
     thing: Box
+    #: Where a can stands.
+    can: Box = (0, 0, 1, 1)
 
 
 #: Each air's things, in each shape; two side by side show one air each.
 _SPREADS = {
     "wide": (
-        _Spread((40, 165, 220, 345), (62, 395, 640), ((168, 480), 66), (330, 90, 450, 640), (130, 560, 206, 648)),
+        _Spread((40, 165, 220, 345), (62, 395, 640), ((168, 480), 66), (330, 90, 450, 640), (0, 0, 1, 1)),
         _Spread((612, 165, 792, 345), (634, 395, 640), ((740, 480), 66), (850, 90, 970, 640), (0, 0, 1, 1)),
     ),
     "tall": (
-        _Spread((14, 120, 142, 248), (32, 290, 606), ((104, 370), 46), (196, 70, 288, 606), (72, 476, 136, 612)),
+        _Spread((14, 120, 142, 248), (32, 290, 606), ((104, 370), 46), (196, 70, 288, 606), (0, 0, 1, 1)),
         _Spread((344, 120, 472, 248), (362, 290, 606), ((434, 370), 46), (498, 70, 590, 606), (0, 0, 1, 1)),
     ),
     "post": (
-        _Spread((46, 200, 266, 420), (80, 462, 756), ((216, 548), 82), (390, 70, 540, 756), (136, 612, 300, 766)),
+        _Spread((46, 200, 266, 420), (80, 462, 756), ((216, 548), 82), (390, 70, 540, 756),
+                (122, 612, 276, 766), (306, 650, 366, 766)),
     ),
     "strip": (
-        _Spread((26, 104, 256, 334), (336, 84, 440), ((524, 150), 84), (706, 30, 850, 446), (400, 262, 570, 452)),
+        _Spread((26, 104, 256, 334), (336, 84, 440), ((524, 150), 84), (706, 30, 850, 446),
+                (386, 262, 556, 452), (606, 346, 664, 452)),
     ),
 }  # fmt: skip
 #: The lower edge of things, and the outer face of the house's wall, in each shape [px].
@@ -80,7 +84,7 @@ def draw(scene: Scene, state: Any) -> None:
         instruments.thermometer(scene, f"{letter}-thermometer", *spread.thermometer)
         instruments.dial(scene, f"{letter}-dial", *spread.dial)
         instruments.jar(scene, f"{letter}-jar", spread.jar)
-    scene.box("can", *spreads[0].thing)
+    scene.box("can", *spreads[0].can)
 
 
 def _outdoors(scene: Scene, state: Any) -> None:

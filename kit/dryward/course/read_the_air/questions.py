@@ -1,4 +1,4 @@
-"""Checks: cooling air, heating air, and winter fog brought into a warm house."""
+"""Checks: cooling air, heating air, winter fog brought into a warm house, and the thin air of a mountain."""
 
 from dryward import air
 from dryward.teaching import vault
@@ -21,7 +21,7 @@ def cooled(draw: Draw) -> Question | None:
     draw.tell("%", then=round(then), rh=rh)
     draw.tell("degF", warm=warm, cool=cool, dew=dew)
     return draw.ask_number(
-        then, "%", 2.0, (falls, "water-leaves-on-cooling"), (rh, "rh-alone"), (100, "air-is-a-sponge")
+        then, "%", 2.0, (falls, "water-leaves-on-cooling"), (rh, "rh-alone"), (100, "dew-point-is-air-temperature")
     )
 
 
@@ -52,4 +52,17 @@ def brought_in(draw: Draw) -> Question | None:
     return draw.ask("winter-fog-is-wet-air", "heating-dries-the-air")
 
 
-CHECKS = (cooled, heated, brought_in)
+def up_high(draw: Draw) -> Question | None:
+    """The most vapor there can be in thin air, at one warmth."""
+    height = draw.pick(8000, (5000, 6000, 7000, 8000, 9000, 10_000))
+    warm = draw.pick(70, (60, 65, 70, 75))
+    thin = 100 * (1 - float(air.standard_pressure(to_si(height, "ft"))) / air.STANDARD_PRESSURE)
+    draw.note(height=height, warm=warm)
+    draw.tell("ft", height=height)
+    draw.tell("degF", warm=warm)
+    draw.tell("%", thin=round(thin))
+    draw.tell("Pa", most=float(air.saturation_vapor_pressure(to_si(warm, "degF"))))
+    return draw.ask("air-is-a-sponge", "rh-alone")
+
+
+CHECKS = (cooled, heated, brought_in, up_high)

@@ -110,7 +110,7 @@ shut = { $drier ->
     [yes] Hour by hour the roof's vapor pressure and outdoors: likeness { $likeness } of 1, sun and room taken out; it is above outdoors in { $share } % of the hours, and the wood ends { $points } points drier than it began.
    *[no] Hour by hour the roof's vapor pressure and outdoors: likeness { $likeness } of 1, sun and room taken out; it is above outdoors in { $share } % of the hours, and the wood ends { $points } points wetter than it began.
 }
-saturated = In { $share } % of the hours the roof's air was full of vapor. It cannot show there what comes in, so its hourly changes leave these hours out.
+saturated = In { $share } % of the hours the roof had all the vapor there can be. It cannot show there what comes in, so its hourly changes leave these hours out.
 as-outdoors = Hour by hour the roof's vapor pressure follows outdoors, sun and room taken out: likeness { $likeness } of 1.
 
 ## Errors
