@@ -57,7 +57,7 @@ def draw_snow(scene: Scene, state: Any) -> None:
 def given(page: Page, state: Any) -> dict[str, Any]:
     """The air outdoors: on its thermometer, or beside the room's."""
     if not state.snowed:
-        text = message("stage-air", temperature=degrees(page, OUTDOORS))
+        text = message("stage-air", temperature=of_air(page))
         return {
             "marks": [nights.column("air", OUTDOORS)],
             "tags": [scenery.tag(text, ("air", 0.5, 0.0), "", "under")],
@@ -74,6 +74,11 @@ def given(page: Page, state: Any) -> dict[str, Any]:
 def degrees(page: Page, temperature: float, digits: int = 0) -> str:
     """A temperature on one line with its unit."""
     return kept_together(page.show(temperature, "temperature", digits))
+
+
+def of_air(page: Page) -> str:
+    """The outdoor air, so that differences to the metal's temperature come out as shown."""
+    return degrees(page, OUTDOORS, 0 if page.unit_system == "us" else 1)
 
 
 def to_the_sky(state: Any) -> float:
@@ -148,12 +153,6 @@ def scale(page: Page) -> str:
 # --- first: how cold is the metal? ----------------------------------------------------------
 
 
-def below(page: Page, state: Any) -> str:
-    """How far the covering is below the air, of the two temperatures as they are shown."""
-    metal = float(state.night.underside_temperature[-1])
-    return kept_together(units.difference(OUTDOORS, metal, "temperature", page.unit_system))
-
-
 def how_cold(state: Any) -> str:
     """How cold the covering gets, in the words of the bets."""
     under = state.frosted
@@ -168,7 +167,7 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
     """Both coverings, and where the two skies are."""
     clear, cloudy = states
     return {
-        "air": degrees(page, OUTDOORS),
+        "air": of_air(page),
         "clear": degrees(page, float(clear.night.underside_temperature[-1]), 1),
         "cloudy": degrees(page, float(cloudy.night.underside_temperature[-1]), 1),
         "below": kept_together(page.show(clear.frosted, "temperature difference", 1)),
