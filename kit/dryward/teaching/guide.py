@@ -153,20 +153,16 @@ def _counts(question: Question) -> list[str]:
     return found
 
 
-def _broken() -> list[beliefs.Belief]:
-    return [each for each in beliefs.beliefs() if each.broken]
-
-
 def beliefs_page() -> str:
     """Where each belief is broken, by what, and what is left of it, as Markdown."""
     lines = [f"# {message('teaching.beliefs')}", "", message("teaching.beliefs-intro"), ""]
     lines += [message("teaching.beliefs-board"), "", message("teaching.beliefs-table"), "|---|---|---|"]
-    for each in _broken():
+    for each in beliefs.beliefs():
         place = message("teaching.beliefs-place", number=lessons.lesson(each.lesson).number, step=each.step)
         broken = words.shown(each.broken)
         lines.append(message("teaching.beliefs-row", claim=each.claim, place=place, broken=broken))
     lines += ["", *_head("beliefs-one-by-one")]
-    for each in _broken():
+    for each in beliefs.beliefs():
         lines += [f"### {each.number}. {each.claim}", ""]
         told = {"changed": each.changed, "survives": each.survives, "kind": each.asked}
         lines += _list(words.shown(message(f"teaching.beliefs-{name}", text=text)) for name, text in told.items())

@@ -101,7 +101,7 @@ def asks(name: str) -> tuple[str, ...]:
     """
     if name not in SETS:
         raise UnknownName("quiz", name, SETS)
-    asked = tuple(dict.fromkeys(each.asked for each in beliefs() if each.asked))
+    asked = tuple(dict.fromkeys(each.asked for each in beliefs()))
     return {"kinds": tuple(KINDS), "exit": EXIT, "beliefs": asked}[name]
 
 

@@ -60,7 +60,7 @@ graph-across = ceiling with its film, { $symbol }
 graph-up = { $symbol } in the season
 push-on-the-house = push on the house
 push-arrow = long = hard push
-no-push = no push
+no-push = neutral level
 alt-push = The house pushes air out at the ceiling with { $top } Pa; at the floor it is { $bottom } Pa.
 alt-buckets = Two buckets on one scale. In the season the air of the hole carries { $carried } past the cold face; a line in its bucket marks the { $stays } that stay. Through the ceiling { $vapor } come by vapor.
 alt-graph = The graph shows water over the permeance of the ceiling with its film; you are at { $inner_now }.

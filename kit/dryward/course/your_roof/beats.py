@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from typing import Any
 
-from dryward import language
+from dryward import language, units
 from dryward.building import Material
 from dryward.building.job import Tightness
 from dryward.checks import PlainError
@@ -140,7 +140,7 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
     return {
         "vapor": _amount(page, state.profile.gain),
         "air": _amount(page, house_air(state)),
-        "ach": f"{(known or USUAL).ach50:g}",
+        "ach": units.number((known or USUAL).ach50, figures=3),
         "known": known is not None,
     }
 
