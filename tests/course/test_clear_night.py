@@ -16,9 +16,11 @@ from dryward.weather import Air
 
 ID = "clear-night"
 COLD = units.to_si(20, "degF")
+#: R under the metal, by option.
+LAYERS = {"none": 0, "thin-layer": 1, "layer": 4}
 
 
-def melts(roof, inches=12, gap=1.0, layer=0.0):
+def melts(roof, inches=12, gap=1.0):
     """How warm the covering is under snow of R-1 an inch [degC], and what melts there [kg/(s m2)], by hand.
 
     Of the house 18.32 L/s leak at 4 Pa into 600 ft2; a gap of 1 in. at 20 ft/min on 5 m; air of 1.2 and 1.32 kg/m3.
@@ -28,9 +30,8 @@ def melts(roof, inches=12, gap=1.0, layer=0.0):
     vent = 1.324 * 1006 * gap * 0.0254 * 0.1016 / 5.0
     snow = 1 / (inches * 0.17611 + 0.125)
     cold = (20 - 32) / 1.8
-    rest, joined = (below * 21.1 + vent * cold) / (below + vent), 1 / (layer + 1 / (below + vent))
-    left = joined * rest + snow * cold
-    return min(left / (joined + snow), 0.0), max(left, 0.0) / 334e3
+    left = below * 21.1 + (vent + snow) * cold
+    return min(left / (below + vent + snow), 0.0), max(left, 0.0) / 334e3
 
 
 @pytest.mark.parametrize("system", ["us", "si"])
@@ -39,16 +40,19 @@ def test_every_place_is_the_physics(system, tmp_path):
     for name, value, *_ in to_both_ends(page):
         page.controls[name].value = value
         at = page.at
-        if at.Snow != "none":
-            assert page.readouts["melt"] == pytest.approx(
-                melts(at.Snow, layer=at.R_cover)[1] * 43200, rel=0.03, abs=0.002
-            )
+        if at.Snow not in LAYERS:
+            assert page.readouts["melt"] == pytest.approx(melts(at.Snow)[1] * 43200, rel=0.03, abs=0.002)
             assert page.readouts["drip"] == pytest.approx(page.readouts["melt"] * units.to_si(600, "ft2"))
             assert page.readouts["state"] == criterion("night-melt").state(page.readouts["melt"])
             assert ("of snow melt from" in page.sentence) == (page.readouts["melt"] > 0)
             continue
         found = night(
-            Air(COLD, at.RH_out), at.Sky, at.Wind, resistance=at.R_cover, u_value=0.126, indoor_temperature=21.1
+            Air(COLD, at.RH_out),
+            at.Sky,
+            at.Wind,
+            resistance=units.to_si(float(LAYERS[at.Snow]), "R"),
+            u_value=0.126,
+            indoor_temperature=21.1,
         )
         assert page.readouts["frost"] == pytest.approx(found.frost[-1], rel=1e-9)
         assert page.readouts["drip"] == pytest.approx(found.frost[-1] * units.to_si(600, "ft2"))
@@ -79,7 +83,7 @@ def test_cloud_and_a_layer_bring_less_frost(tmp_path):
     page.controls["Sky"].value = 10
     assert page.readouts["frost"] < 0.5 * clear
     page.controls["Sky"].value = 36
-    page.controls["R_cover"].value = 4
+    page.controls["Snow"].value = "layer"
     assert page.readouts["frost"] < 0.5 * clear
 
 
@@ -132,25 +136,23 @@ def test_many_nights_at_once_are_as_one_after_the_other():
                 assert found[0] != found[1], (wind, layer, humidity, amount)
 
 
-@pytest.mark.parametrize(("system", "thick"), [("us", 4), ("si", 0.7)])
-def test_a_layer_is_seen_to_change_the_night(system, thick, tmp_path):
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_a_layer_is_seen_to_change_the_night(system, tmp_path):
     """Less than a twentieth of the frost is left, and strip and sentence show it: wet, damp, dry."""
     page = open_page(ID, tmp_path, system)
     bare = page.readouts["frost"]
     assert page.readouts["state"] == "wet"
     assert "bare covering" not in page.sentence
-    control = page.controls["R_cover"]
-    control.put(thick / 4)
-    page.refresh()
+    control = page.controls["Snow"]
+    control.value = "thin-layer"
     assert page.readouts["state"] == "damp"
     assert "enough to see and feel" in page.sentence
-    control.value = thick
+    control.value = "layer"
     assert page.readouts["state"] == "dry"
     assert 0 < page.readouts["frost"] < bare / 20
     assert page.readouts["bare"] == pytest.approx(bare)
     assert f"On the bare covering it would be {page.show(bare, 'area density')}." in page.sentence
-    found = page.strips_shown["R_cover"]["spans"]
-    assert [state for *_, state in found] == ["wet", "damp", "dry"]
+    assert page.strips(page.at, page.state)["Snow"].states[:3] == ("wet", "damp", "dry")
     lesson = lessons.lesson(ID, system)
     assert f"By morning it holds {lesson_number(bare, system)} of frost" in lesson.prediction.reveal
     assert "less than a twentieth" in lesson.prediction.reveal
@@ -158,7 +160,7 @@ def test_a_layer_is_seen_to_change_the_night(system, thick, tmp_path):
 
 def test_a_layer_that_ends_the_frost_says_what_it_spares(tmp_path):
     page = open_page(ID, tmp_path)
-    page.controls["RH_out"].value, page.controls["R_cover"].value = 80, 4
+    page.controls["RH_out"].value, page.controls["Snow"].value = 80, "layer"
     assert page.readouts["frost"] == 0 < page.readouts["bare"]
     assert page.sentence.endswith(
         f"none forms. On the bare covering it would be {page.show(page.readouts['bare'], 'area density')}."

@@ -431,7 +431,6 @@ _SLIDERS = (
     _resistance("R_ins", "panels.slider-r-ins", 60, 10.5, 44, 7.7, 1),
     _resistance("R_out", "panels.slider-r-out", 30, 5.3, 0, 0),
     _resistance("R_in", "panels.slider-r-in", 30, 5.3, 5.5, 1.0),
-    _resistance("R_cover", "panels.slider-r-cover", 4, 0.7, 0, 0),
     _alike("Gap_share", "panels.slider-gap-share", "relative humidity", Scale(0, 20, 0, 0.5)),
     Slider(
         "dp_vapor",

@@ -33,7 +33,7 @@ CLOUDS = to_si(7.0, "degF difference")
 
 def signature(state: Any) -> Any:
     """What of a state stands still: the sky, and the snow with the ceiling under it."""
-    return state.snow, state.cooling > 2 * CLOUDS
+    return state.snow if state.snowed else "", state.cooling > 2 * CLOUDS
 
 
 def draw(scene: Scene, state: Any) -> None:
@@ -271,10 +271,9 @@ DAM = Beat(
 
 def mend_facts(page: Page, states: States) -> dict[str, Any]:
     """What melts as it was, with more R alone, and now."""
-    now = states[0]
 
     def of(roof: str) -> str:
-        return night_water(page, float(under_snow(roof, now.layer).melting) * DAY)
+        return night_water(page, float(under_snow(roof).melting) * DAY)
 
     return {
         "before": of("leaky"),

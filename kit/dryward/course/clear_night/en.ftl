@@ -6,8 +6,12 @@
 given = outdoor air { $cold }, { $hours } hours of the same weather, { $area } of roof, a house of { $room } below { $house }{ $snow }
 # Follows the rest of what is given, or is empty.
 given-snow = ; snow { $depth } deep, { $r }; a leaky ceiling as in a house of { $volume } with { $changes } air changes an hour at 50 Pa, { $share } of its leaks in this roof, at { $push } Pa; a vent space of { $gap }, { $rafter } long, with air at { $speed }
-on-the-roof = On the roof
-snow-none = no snow
+on-the-metal = On and under the metal
+snow-none = bare
+layer-1-us = R-1 under it
+layer-1-si = RSI 0.18 under it
+layer-4-us = R-4 under it
+layer-4-si = RSI 0.7 under it
 snow-leaky-us = 12 in. of snow, leaky ceiling
 snow-leaky-si = 305 mm of snow, leaky ceiling
 snow-thick-us = 12 in. of snow, leaky, R-60

@@ -24,6 +24,8 @@ OUTDOORS, HOURS = to_si(20.0, "degF"), 12
 HOUSE: dict[str, Any] = {"u_value": 0.126, "indoor_temperature": 21.1}
 #: Part of the heat exchange with the air that is at the lower face [-]; an assumption of `physics.sky.night`.
 UNDER = 0.4
+#: Option -> R of the layer under a covering without snow [m2 K/W].
+LAYERS = {"none": 0.0, "thin-layer": to_si(1.0, "R"), "layer": to_si(4.0, "R")}
 #: The roof that drips in the morning.
 AREA = to_si(600.0, "ft2")
 
@@ -39,7 +41,7 @@ class FrostNight:
     night: Night
     underside: float
     bare: float
-    #: What lies on the roof: "none", or snow on one of the roofs of `snow`.
+    #: What is on or under the covering: one of `LAYERS`, or snow on one of the roofs of `snow`.
     snow: str = "none"
     #: Of snow, over the hours of the night [kg/m2].
     melt: float = 0.0
@@ -47,7 +49,7 @@ class FrostNight:
     @property
     def snowed(self) -> bool:
         """Whether snow lies on the roof."""
-        return self.snow != "none"
+        return self.snow in snow.ROOFS
 
     @property
     def below(self) -> float:
@@ -75,14 +77,14 @@ def frost_of(outdoor: Air, cooling: float, wind: float, layer: float) -> Night:
     return night(outdoor, cooling, wind, resistance=layer, under_share=UNDER, hours=HOURS, **HOUSE)
 
 
-def under_snow(roof: str, layer: Numeric = 0.0) -> UnderSnow:
+def under_snow(roof: str) -> UnderSnow:
     """The covering under the snow of this lesson."""
-    return snow.on_roof(roof, OUTDOORS, area=AREA, layer=layer, **HOUSE)
+    return snow.on_roof(roof, OUTDOORS, area=AREA, **HOUSE)
 
 
-def snowed_night(outdoor: Air, cooling: float, wind: float, layer: float, roof: str) -> FrostNight:
+def snowed_night(outdoor: Air, cooling: float, wind: float, roof: str) -> FrostNight:
     """The same night with snow on the roof: the covering no longer sees the sky."""
-    found = under_snow(roof, layer)
+    found = under_snow(roof)
     hours = np.array([0.25, HOURS])
 
     def steady(value: float) -> NDArray[Any]:
@@ -91,7 +93,7 @@ def snowed_night(outdoor: Air, cooling: float, wind: float, layer: float, roof: 
     covering, around = steady(float(found.temperature)), steady(outdoor.temperature)
     still = Night(hours, around, steady(outdoor.dew_point), around - cooling, covering, covering, steady(0.0))
     melted = float(found.melting) * HOURS * HOUR
-    return FrostNight(outdoor, cooling, wind, layer, still, float(found.temperature), 0.0, roof, melted)
+    return FrostNight(outdoor, cooling, wind, 0.0, still, float(found.temperature), 0.0, roof, melted)
 
 
 def states_of_nights(vapor_pressure: Numeric, cooling: Numeric, wind: Numeric, layer: Numeric) -> NDArray[Any]:
@@ -113,7 +115,6 @@ def states_of_nights(vapor_pressure: Numeric, cooling: Numeric, wind: Numeric, l
     return np.asarray(STATES, dtype=object)[rank]
 
 
-def states_of_melting(roof: str, layer: Numeric) -> NDArray[Any]:
-    """The state of nights with snow on a roof, along the layer under its covering."""
-    melted = np.asarray(under_snow(roof, layer).melting) * HOURS * HOUR
-    return np.asarray(criterion("night-melt").state(melted))
+def state_of_melting(roof: str) -> str:
+    """The state of a night with snow on a roof."""
+    return str(criterion("night-melt").state(float(under_snow(roof).melting) * HOURS * HOUR))

@@ -14,12 +14,13 @@ from dryward.course.clear_night.night import (
     AREA,
     HOURS,
     HOUSE,
+    LAYERS,
     OUTDOORS,
     UNDER,
     FrostNight,
     frost_of,
     snowed_night,
-    states_of_melting,
+    state_of_melting,
     states_of_nights,
 )  # fmt: skip
 from dryward.course.clear_night.scene import NightPicture, NightUnderSky, from_night
@@ -39,9 +40,11 @@ message = language.beside(__file__)
 
 SNOW = Choice(
     "Snow",
-    "clear_night.on-the-roof",
+    "clear_night.on-the-metal",
     (
         ("none", "clear_night.snow-none"),
+        ("thin-layer", "clear_night.layer-1-us", "clear_night.layer-1-si"),
+        ("layer", "clear_night.layer-4-us", "clear_night.layer-4-si"),
         ("leaky", "clear_night.snow-leaky-us", "clear_night.snow-leaky-si"),
         ("leaky-and-thick", "clear_night.snow-thick-us", "clear_night.snow-thick-si"),
         ("tight", "clear_night.snow-tight-us", "clear_night.snow-tight-si"),
@@ -53,24 +56,25 @@ class ClearNight(Page):
     """Outdoor humidity, sky, wind, a layer under the covering and snow on it; a night, its frost or what melts."""
 
     id = "clear-night"
-    handles = (standard("RH_out").starting(90, 90), "Sky", "Wind", "R_cover", SNOW)
+    handles = (standard("RH_out").starting(90, 90), "Sky", "Wind", SNOW)
     draws = NightPicture
     play = PLAY
 
     def compute(self, at: SimpleNamespace) -> FrostNight:
         """Twelve hours of one weather, and the same with no layer under the covering."""
         outdoor = Air(OUTDOORS, at.RH_out)
-        if at.Snow != "none":
-            return snowed_night(outdoor, at.Sky, at.Wind, at.R_cover, at.Snow)
-        found = frost_of(outdoor, at.Sky, at.Wind, at.R_cover)
-        under = float(dry_underside(OUTDOORS, at.Sky, at.Wind, resistance=at.R_cover, under_share=UNDER, **HOUSE))
-        return FrostNight(outdoor, at.Sky, at.Wind, at.R_cover, found, under, self._bare(outdoor, at, found))
+        if at.Snow not in LAYERS:
+            return snowed_night(outdoor, at.Sky, at.Wind, at.Snow)
+        layer = LAYERS[at.Snow]
+        found = frost_of(outdoor, at.Sky, at.Wind, layer)
+        under = float(dry_underside(OUTDOORS, at.Sky, at.Wind, resistance=layer, under_share=UNDER, **HOUSE))
+        return FrostNight(outdoor, at.Sky, at.Wind, layer, found, under, self._bare(outdoor, at, found), at.Snow)
 
     def _bare(self, outdoor: Air, at: SimpleNamespace, found: Night) -> float:
         """Frost by morning on the bare covering [kg/m2]; kept while only the layer changes."""
         key = (at.RH_out, at.Sky, at.Wind)
         if getattr(self, "_known", (None,))[0] != key:
-            bare = found if at.R_cover == 0 else frost_of(outdoor, at.Sky, at.Wind, 0.0)
+            bare = found if LAYERS[at.Snow] == 0 else frost_of(outdoor, at.Sky, at.Wind, 0.0)
             self._known = key, float(bare.frost[-1])
         return self._known[1]
 
@@ -156,19 +160,18 @@ class ClearNight(Page):
         """The state of the night along each slider."""
         along: dict[str, Any] = {name: np.array(self.along(name)) for name in self.controls}
         now = state.outdoor.vapor_pressure
-        bare = states_of_nights(now, at.Sky, at.Wind, at.R_cover)
-        roofs = tuple(str(bare if each == "none" else states_of_melting(each, at.R_cover)) for each in along["Snow"])
-        if state.snowed:
-            found = {name: states_of_melting(at.Snow, at.R_cover + 0.0 * places) for name, places in along.items()
-                     if name not in ("R_cover", "Snow")}  # fmt: skip
-            found["R_cover"] = states_of_melting(at.Snow, along["R_cover"])
-            return {**{name: Strip(tuple(states)) for name, states in found.items()}, "Snow": Strip(roofs)}
+        roofs = tuple(
+            str(states_of_nights(now, at.Sky, at.Wind, LAYERS[each])) if each in LAYERS else state_of_melting(each)
+            for each in along["Snow"]
+        )
+        if state.snowed:  # it shuts the covering off from air and sky
+            melts = state_of_melting(state.snow)
+            return {name: Strip(roofs if name == "Snow" else (melts,) * len(along[name])) for name in along}
         air_at = Air(along["RH_out"] * 0.0 + OUTDOORS, along["RH_out"])
         found = {
-            "RH_out": states_of_nights(air_at.vapor_pressure, at.Sky, at.Wind, at.R_cover),
-            "Sky": states_of_nights(now, along["Sky"], at.Wind, at.R_cover),
-            "Wind": states_of_nights(now, at.Sky, along["Wind"], at.R_cover),
-            "R_cover": states_of_nights(now, at.Sky, at.Wind, along["R_cover"]),
+            "RH_out": states_of_nights(air_at.vapor_pressure, at.Sky, at.Wind, state.layer),
+            "Sky": states_of_nights(now, along["Sky"], at.Wind, state.layer),
+            "Wind": states_of_nights(now, at.Sky, along["Wind"], state.layer),
         }
         return {**{name: Strip(tuple(states)) for name, states in found.items()}, "Snow": Strip(roofs)}
 
@@ -213,9 +216,8 @@ class ClearNight(Page):
         house = HOUSE["u_value"], AREA, HOUSE["indoor_temperature"]
         below, vent = snow.from_below(state.snow, *house), snow.to_vent(OUTDOORS)
         away = 1.0 / snow.RESISTANCE
-        joined = 1.0 / (state.layer + 1.0 / (below + vent))
         rest = (below * house[2] + vent * OUTDOORS) / (below + vent)
-        left = joined * rest + away * OUTDOORS
+        left = (below + vent) * rest + away * OUTDOORS
         cold = f"({units.written(OUTDOORS, '.2f')})"
         return [
             Step(
@@ -225,8 +227,7 @@ class ClearNight(Page):
             ),
             Step(
                 message("step-left"),
-                f"{units.written(rest, '.2f')} / ({state.layer:.3g} + 1 / {below + vent:.3f})"
-                f" + {cold} / {snow.RESISTANCE:.3g}",
+                f"{units.written(rest, '.2f')} × {below + vent:.3f} + {cold} / {snow.RESISTANCE:.3g}",
                 self._flux(left),
             ),
             Step(

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dryward.checks import Numeric
 from dryward.physics.airleak import Leak
 from dryward.physics.moving_air import AIR_SPECIFIC_HEAT, density
 from dryward.physics.snow import RESISTIVITY, UnderSnow, taken_by_vent, under_snow
@@ -42,9 +41,7 @@ def to_vent(outdoor_temperature: float) -> float:
     return float(taken_by_vent(GAP, SPEED, RAFTER, outdoor_temperature))
 
 
-def on_roof(
-    roof: str, outdoor_temperature: float, u_value: float, indoor_temperature: float, area: float, layer: Numeric = 0.0
-) -> UnderSnow:
-    """The covering of a roof under this snow, with a layer under that covering."""
+def on_roof(roof: str, outdoor_temperature: float, u_value: float, indoor_temperature: float, area: float) -> UnderSnow:
+    """The covering of a roof under this snow."""
     below, vent = from_below(roof, u_value, area, indoor_temperature), to_vent(outdoor_temperature)
-    return under_snow(outdoor_temperature, indoor_temperature, below, RESISTANCE, vent, layer)
+    return under_snow(outdoor_temperature, indoor_temperature, below, RESISTANCE, vent)

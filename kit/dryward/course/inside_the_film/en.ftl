@@ -47,7 +47,7 @@ film-is = film { $permeance }: { $state ->
     }
 face-has = RH { $humidity }
 face-at = film at { $temperature }
-beat-first-say = January. The service cavity is filled: { $after-r } inside the film, not { $before-r }. What does the film do?
+beat-first-say = January. The service cavity is filled, to { $after-r } inside the film. What does the film do?
 beat-first-ask = Take a letter in the picture, or choose from the list.
 beat-first-first = { $before-r } inside
 beat-first-second = { $after-r } inside

@@ -12,7 +12,7 @@ from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
 from dryward.physics import steady
 from dryward.pictures import scenery, vault, wall
 from dryward.pictures.scenery import Place, Scene
-from dryward.units import to_si
+from dryward.units import amounts, to_si
 from dryward.units.table import kept_together
 
 message = language.beside(__file__)
@@ -343,6 +343,13 @@ LABEL = Beat(
     beliefs=("label-r-is-wall-r",),
 )
 
+
+def scale(page: Page) -> str:
+    """What the dots stand for; here there is a wall too."""
+    system = page.unit_system
+    return message("scale", number=DOTS, amount=vault.a_day(vault.OUNCE, system), area=amounts.roof_area(system))
+
+
 PLAY = Play(
     (FIRST, OUTSIDE, FOAM, LABEL),
     message,
@@ -350,5 +357,5 @@ PLAY = Play(
     signature,
     given,
     shows,
-    scale=lambda page: vault.scale(page.unit_system, DOTS),
+    scale=scale,
 )

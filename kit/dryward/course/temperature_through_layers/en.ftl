@@ -58,7 +58,7 @@ over-the-deck-outside-insulation-makes-water = It gets more. The board moves the
 over-the-deck-outside-insulation-makes-water-reply = The line on the drawing does move. But the OSB is at { $after }, not { $before }, so it gains { $gains }, not { $gained }.
 over-the-deck-outside-insulation-makes-water-seems = A thin board with foil can do that. This one is open.
 over-the-deck-inches-not-r = Nothing. A board of { $board } on { $deep } is too thin to count.
-over-the-deck-inches-not-r-reply = Thin in inches, but { $r }: the OSB goes from { $before } to { $after }.
+over-the-deck-inches-not-r-reply = It is thin, but it has { $r }: the OSB goes from { $before } to { $after }.
 inch-of-foam-why = { $share } of the R is outside the foam's inner face, so it is at { $face }. Air of { $room } and { $rh } leaves water on all that is colder than { $dew }.
 inch-of-foam-ask = It is { $cold } outside. A roof has { $inch } of foam, { $foam }, against the deck and { $fill } of open fill under it. The room has { $room } and { $rh }. Some of its air gets up to the foam. What does it find there?
 inch-of-foam-hint = Add up the R, outdoors to room. What share is outside the foam's inner face, and how warm is that?
@@ -77,11 +77,13 @@ squeezed-denser-is-more = More than { $r }. It is denser now.
 
 ## The beats
 
+# $area is that of the wall or roof that amounts are told on.
+scale = Amounts are for { $area } of wall or roof. { $number } dots a minute: { $amount } a day.
 sheathing-at = Sheathing { $temperature }
 batt = label: { $label }
 through-fill = heat, through fill: { $r }
 through-wood = heat, through a stud: { $r }
-beat-first-say = It is cold out. You put { $r } of open board outside. Where does the sheathing's thermometer go?
+beat-first-say = It is cold out. You put { $r } of vapor-open board outside. Where does the sheathing's thermometer go?
 beat-first-ask = Take a letter at the thermometer, or choose from the list.
 beat-first-first = Before: no board
 beat-first-second = With { $r } outside
@@ -89,9 +91,9 @@ beat-first-answer = { $share } of the R is outside the sheathing now, so it goes
 beat-first-also = { $flux } before
 beat-outside-say = Bare, this sheathing gets { $bare } of frost a day. Behind each of these boards: more frost, or less?
 beat-outside-ask = Bet on both before you see either.
-beat-outside-first = Open board, { $r }
+beat-outside-first = Vapor-open board, { $r }
 beat-outside-second = Foam with foil, { $r }
-beat-outside-open-ask = Behind the open board: more water than { $bare } a day, or less?
+beat-outside-open-ask = Behind the vapor-open board: more water than { $bare } a day, or less?
 beat-outside-open-more = More. Insulation outside moves the dew point and makes water.
 beat-outside-open-less = Less than bare.
 beat-outside-open-more-reply = The line on the drawing does move. But the sheathing is warmer, { $open-at } and not { $bare-at }, and the board lets vapor on: { $open } a day, not { $bare }.

@@ -122,7 +122,6 @@ slider-m-out = Outer layer
 slider-r-ins = Insulation
 slider-r-out = Insulation outside the sheathing
 slider-r-in = Insulation inside the membrane
-slider-r-cover = Insulation under the covering
 slider-gap-share = Share of the membrane missing
 slider-dp-vapor = Vapor pressure difference
 slider-hole = Hole in the ceiling
