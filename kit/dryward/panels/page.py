@@ -343,6 +343,11 @@ class Page:
         return self.result.sentence
 
     @property
+    def narrow(self) -> bool:
+        """Whether the browser has a place as wide as a phone."""
+        return self._narrow
+
+    @property
     def alts(self) -> tuple[str, ...]:
         """Each picture in words."""
         return self._painted().alts

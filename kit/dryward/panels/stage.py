@@ -73,6 +73,10 @@ class Page(Protocol):
     def sentence(self) -> str:
         """What is so, in a sentence."""
 
+    @property
+    def narrow(self) -> bool:
+        """Whether the browser has a place as wide as a phone."""
+
     def compute(self, at: SimpleNamespace) -> Any:
         """The state at the controls' values."""
 

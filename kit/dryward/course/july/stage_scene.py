@@ -122,10 +122,12 @@ def _push(page: Page, state: Any) -> dict[str, Any]:
     """An arrow on the side where the vapor pressure is higher, toward the roof."""
     inward = state.push > 0
     ends = (("slope", 0.2, 1.85), ("slope", 0.2, 1.12)) if inward else (("slope", 0.2, -0.68), ("slope", 0.2, -0.08))
+    # Below its arrow, beside the glass, where there is room.
+    side = "right" if inward or page.narrow else "under"
     text = message("push-is", inward=inward, push=pressure(page, state))
     return {
         "marks": [scenery.arrow("vapor pressure", *ends, min(1.0, abs(state.push) / _WIDEST))],
-        "tags": [scenery.tag(text, ends[0], "vapor pressure", "right" if inward else "under")],
+        "tags": [scenery.tag(text, ends[0], "vapor pressure", side)],
     }
 
 
