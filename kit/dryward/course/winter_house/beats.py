@@ -128,7 +128,8 @@ def given(page: Page, state: Any) -> dict[str, Any]:
         ends, water_in = (("house", 0.62, 0.83), ("house", 0.62, 0.64)), JOB if job else state.production
         marks.append(scenery.arrow("vapor pressure", *ends, water_in / _WIDEST))
         text = message("stage-tap", job=job, water=a_day(page, water_in))
-        tags.append(scenery.tag(text, ("house", 0.62, 0.84), "vapor pressure", "over", minor=True))
+        if not (job and page.narrow and page.stage.shown):  # on a phone there is no room for it beside what is so
+            tags.append(scenery.tag(text, ("house", 0.62, 0.84), "vapor pressure", "over", minor=True))
     if _at(page, "first"):
         level = page.stage.first[0].humidity
         marks.append(scenery.line("before", ("house", 0.0, level), ("house", 1.0, level)))

@@ -20,7 +20,7 @@ message = language.beside(__file__)
 #: The one scale of the arrows: so much water [kg/s], and all that is more, is drawn as wide as they get.
 _MOST = 40.0 / DAY
 #: Less than this runs down is not told [kg/s].
-_LEAST = 0.25 / DAY
+_LEAST = 0.01 / DAY
 _DASHES = ((0, (1.2, 1.4)), "-", (0, (6, 2)), (0, (6, 2, 1, 2)))
 
 
@@ -140,7 +140,7 @@ class Tank(LivePicture):
             shape.set_visible(wide > 0.3)
             shape.set_xy(arrow(start, height, end, max(wide, 1.5), max(1.5 * wide, 8)))
         rest = state.people + state.from_outside - state.carried_out
-        text = message("stays", water=self.show(rest, "mass flow", 0)) if rest > _LEAST else ""
+        text = message("stays", water=self.show(rest, "mass flow")) if rest > _LEAST else ""
         self.rest.set_text(self.fitted(text, self.between, small=True) if text else "")
         x = self.shown(np.asarray(state.flows), "air flow")
         for line, (_, humidity) in zip(self.curves, state.curves, strict=True):
