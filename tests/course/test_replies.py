@@ -34,7 +34,7 @@ def air(page):
     return {
         "Pa": [warm["vapor_pressure"], cold["vapor_pressure"], pressure(70, 100)],
         "degF": [70, 30, 75, *(from_si(each["dew_point"], "degF") for each in (cold, heated))],
-        "%": [30, 80, 18, 95],
+        "%": [30, 80, 18, 95, 100],
     }
 
 
