@@ -12,6 +12,10 @@ from dryward.building.assembly import Assembly
 from dryward.building.layers import Layer
 from dryward.checks import OutOfRange
 from dryward.language import called, message
+from dryward.units import to_si
+
+#: Depth of dry lumber by its name [m]: common practice, no source.
+DEPTHS = {name: to_si(inches, "in") for name, inches in (("2x4", 3.5), ("2x6", 5.5), ("2x12", 11.25))}
 
 
 @dataclass(frozen=True)
