@@ -14,8 +14,8 @@ from dryward.checks import OutOfRange
 from dryward.language import called, message
 from dryward.units import to_si
 
-#: Depth of dry lumber by its name [m]: common practice, no source.
-DEPTHS = {name: to_si(inches, "in") for name, inches in (("2x4", 3.5), ("2x6", 5.5), ("2x12", 11.25))}
+#: How deep a 2x12 is [m]: common practice, no source.
+DEEP_2X12 = to_si(11.25, "in")
 
 
 @dataclass(frozen=True)

@@ -10,7 +10,6 @@ from dryward import units
 from dryward.building import AirSpace, Assembly, Layer, codes
 from dryward.building.assembly import WALL
 from dryward.building.codes import Ruling
-from dryward.building.framing import DEPTHS
 from dryward.building.library import DRY_CUP, WET_CUP
 from dryward.building.substances import HIGHEST, Material
 from dryward.checks import begun
@@ -21,7 +20,7 @@ from dryward.report.setting import Setting
 from dryward.units import to_si
 
 #: Depth of the studs the rows know, and how far a depth may lie from it [m].
-_STUDS, _NEAR = {name: DEPTHS[name] for name in ("2x4", "2x6")}, to_si(0.25, "in")
+_STUDS, _NEAR = {"2x4": to_si(3.5, "in"), "2x6": to_si(5.5, "in")}, to_si(0.25, "in")
 #: Insulating sheathing: a core of R-2 or more, from memory, of what insulates [W/(m K)].
 _LEAST_CORE, _INSULATES = to_si(2.0, "R"), 0.06
 #: A responsive retarder lets more through than this in the wet cup.

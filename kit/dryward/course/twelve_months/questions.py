@@ -1,7 +1,6 @@
 """Checks: adding up the months, the wettest one, what is left over, a summer behind plastic, and wet studs."""
 
 from dryward import language
-from dryward.building.framing import DEPTHS
 from dryward.building.library import material
 from dryward.physics import monthly
 from dryward.teaching import vault
@@ -155,7 +154,7 @@ def august(draw: Draw) -> Question | None:
 
 
 #: Studs of 2x6 at 16 in. hold so much wood on each part of a wall [kg/m2].
-STUDS = material("spruce").density * to_si(1.5, "in") * DEPTHS["2x6"] / to_si(16.0, "in")
+STUDS = material("spruce").density * to_si(1.5, "in") * to_si(5.5, "in") / to_si(16.0, "in")
 
 
 def wet_studs(draw: Draw) -> Question | None:
