@@ -64,7 +64,7 @@ def test_every_place_is_the_ratio_of_r(system, tmp_path):
         limit = air.saturation_vapor_pressure(expected) / air.saturation_vapor_pressure(ROOM.temperature)
         assert found["humidity_limit"] == pytest.approx(min(limit, 1.0))
         said = page.says(state)
-        assert f"{share * 100:.0f} % of the way" in said
+        assert f"{share * 100:.1f}".removesuffix(".0") + " % of the way" in said
         assert page.show(expected, "temperature") in said
         assert ("No water gathers" in said) == (found["gain"] == 0)
 
@@ -104,6 +104,30 @@ def test_a_board_in_the_bay_takes_the_place_of_fill_and_no_more_than_all_of_it()
     assert full.layer("foam").thickness == pytest.approx(deep["2x6"])
     part = wall_with("2x12", "foil-inside", to_si(30, "R"))
     assert part.layer("foam").thickness + part.layer("bay").thickness == pytest.approx(deep["2x12"])
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_the_face_is_the_end_of_the_bay_that_the_page_says_it_is(system, tmp_path):
+    """From the deepest cold to the greatest heat: coldest or warmest, and water there only where it gathers there."""
+    page = open_page(ID, tmp_path, system)
+    seen = set()
+    for cold, wall, board in itertools.product(page.controls["T_out"].along(7), page.controls["Wall"].options, (0, 9)):
+        values = {"T_out": cold, "Wall": wall, "R_out": page.controls["R_out"].along(10)[board]}
+        state = page.compute(SimpleNamespace(**{**vars(page.at), **values}))
+        profile, said = state.profile, page.says(state)
+        faces = range(profile.face("inner membrane", 1), state.node + 1)
+        most = (min if cold < ROOM.temperature else max)(profile.temperature[k] for k in faces)
+        assert most == pytest.approx(state.temperature)
+        note = page.numbers(state)[0].note
+        assert ("coldest" in note) == (cold < ROOM.temperature)
+        assert ("warmest" in note) == (cold > ROOM.temperature)
+        places = {plane.node for plane in profile.wet_planes}
+        assert ("comes through the film" in said) == (state.node in places)
+        assert ("Not at that face" in said) == bool(places and state.node not in places)
+        if "from outdoors" in said:
+            assert cold > ROOM.temperature
+        seen.add(state.gathers)
+    assert seen == {"there", "elsewhere", "nowhere"}
 
 
 @pytest.mark.parametrize(("wall", "share"), [("2x6", 0.0), ("2x6-some", 0.15), ("2x6-usual", 0.25)])

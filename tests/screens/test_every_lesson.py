@@ -244,10 +244,15 @@ def test_it_opens_unlocks_and_moves_in_a_browser(lab, screen, lesson):
         slider = sliders.nth(number)
         said = slider.get_attribute("aria-valuetext")
         slider.focus()
-        screen.keyboard.press("ArrowRight")
+        keys = ["ArrowRight", "ArrowLeft"]
+        screen.keyboard.press(keys[0])
         if slider.get_attribute("aria-valuetext") == said:  # it stands at its right end
-            screen.keyboard.press("ArrowLeft")
+            keys.reverse()
+            screen.keyboard.press(keys[0])
         assert slider.get_attribute("aria-valuetext") != said
+        screen.keyboard.press(keys[1])  # and back to where it opened, also where that is between two notches
+        assert slider.get_attribute("aria-valuetext") == said
+        screen.keyboard.press(keys[0])
     screen.wait_for_timeout(900)
     assert screen.locator(".dw-trouble").first.inner_text() == ""  # the page's own; a desk has others
     for mode in ("projector", "si"):

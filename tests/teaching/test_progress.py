@@ -336,7 +336,8 @@ twenty-too-early correction-wrong-way flow-with-square falls-in-step rh-alone wa
 line-moves-wrong-way only-at-night wrong-side-of-the-film treats-the-sign trust-the-trend-later sun-does-not-matter
 film-is-a-check-valve wrong-tool months-stand-alone coldest-is-wettest cold-face-always-wet starts-with-dry-air
 """
-KEYS = "abcd abc abc abc abcd abcd abcd abcde abcd abcd abcd abcd abcd abcde abcde abcd abcd abcd"
+# Lesson 7 once had a fifth choice: who made it is asked again.
+KEYS = "abcd abc abc abc abcd abcd abcd abcd abcd abcd abcd abcd abcd abcde abcde abcd abcd abcd"
 RIGHT = "dabbcdccabbbbccbbd"
 
 

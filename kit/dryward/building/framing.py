@@ -12,6 +12,10 @@ from dryward.building.assembly import Assembly
 from dryward.building.layers import Layer
 from dryward.checks import OutOfRange
 from dryward.language import called, message
+from dryward.units import to_si
+
+#: How deep a 2x12 is [m]: common practice, no source.
+DEEP_2X12 = to_si(11.25, "in")
 
 
 @dataclass(frozen=True)

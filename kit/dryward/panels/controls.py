@@ -310,6 +310,7 @@ class SliderControl(Control):
             "right": float(self.scale.right),
             "log": self.slider.log,
             "notches": self.notches,
+            "start": self.start,
             "digits": self.digits,
             "play": self.slider.play,
             "value": self._value,

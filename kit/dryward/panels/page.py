@@ -689,7 +689,7 @@ class Page:
         self.send_frame()
 
     def _on_set_out(self, belief: str) -> None:
-        """Put the controls as the words that deny a belief say; those it does not name at their start."""
+        """Put controls and desk as the words that deny a belief say; controls that they do not name at their start."""
         asked = dict(self.lesson.sets).get(belief)
         if asked is None or self.covered:
             raise protocol.Malformed
@@ -699,6 +699,9 @@ class Page:
                 value = control.read(value)
             control.put(value)
             self._errors.pop(control.name, None)
+        for key, value in asked.items():
+            if key not in self.controls:
+                self.act(key, value)
         self.follow()
 
     def _on_new_questions(self) -> None:

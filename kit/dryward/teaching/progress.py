@@ -240,7 +240,7 @@ class Progress:
             raise BadFile(self.trouble) from None
         self.trouble = ""
 
-    def _keep(self, kind: str, **what: Setting | None) -> None:
+    def _keep(self, kind: str, **what: Setting | list[str] | None) -> None:
         event: Event = {"id": uuid.uuid4().hex, "when": self._now().astimezone(UTC).isoformat(timespec="microseconds")}
         event |= {"kind": kind, **what}
         self._events[event["id"]] = event

@@ -33,9 +33,10 @@ FAN = {"us": to_si(80.0, "cfm"), "si": to_si(140.0, "m3/h")}
 _LEAST = 0.1
 
 
-def water(volume: float, unit_system: str) -> str:
+def water(volume: float, unit_system: str, figures: int = 2) -> str:
     """A volume of water [m3] in the measure that makes a number one can picture.
 
+    With more `figures` where it is divided by another amount on the screen.
     In US units fluid ounces below two pints, then pints, and gallons from one on.
 
     Examples
@@ -44,18 +45,20 @@ def water(volume: float, unit_system: str) -> str:
 
     >>> print(*(water(each * 1e-3, "us") for each in (0.0296, 0.946, 1.42, 37.85)))
     1 fl oz 32 fl oz 3 pints 10 gallons
-    >>> water(0.0296e-3, "si"), water(1.42e-3, "si")
-    ('30\\xa0mL', '1.4\\xa0L')
+    >>> water(0.0296e-3, "si"), water(1.42e-3, "si"), water(1.42e-3, "si", 3)
+    ('30\\xa0mL', '1.4\\xa0L', '1.42\\xa0L')
     """
     if unit_system == "us":
         ounces = from_si(volume, "fl oz")
         # By what is shown: 32.2 ounces read as 32, 127.8 as a gallon.
         if ounces > 127.5:
-            return _counted("gallons", from_si(volume, "gallon"))
+            return _counted("gallons", from_si(volume, "gallon"), figures)
         if ounces > 32.5:
-            return _counted("pints", from_si(volume, "pint"))
-        return _at_least(ounces, "fl oz")
-    return _at_least(volume * 1e6, "mL") if volume < 0.995e-3 else kept_together(with_unit(_two(volume * 1000), "L"))
+            return _counted("pints", from_si(volume, "pint"), figures)
+        return _at_least(ounces, "fl oz", figures)
+    if volume < 0.995e-3:
+        return _at_least(volume * 1e6, "mL", figures)
+    return kept_together(with_unit(_rounded(volume * 1000, figures), "L"))
 
 
 def ounces(volume: float, unit_system: str) -> str:
@@ -197,17 +200,17 @@ _TIMES = (("days", DAY), ("hours", HOUR), ("minutes", 60.0))
 _FROM = 1.5
 
 
-def _counted(what: str, value: float) -> str:
+def _counted(what: str, value: float, figures: int) -> str:
     """Pints or gallons: one or many."""
-    text = _two(value)
+    text = _rounded(value, figures)
     return message(f"units.so-many-{what}", number=text, one=text == _two(1.0))
 
 
-def _at_least(value: float, unit: str) -> str:
+def _at_least(value: float, unit: str, figures: int = 2) -> str:
     """An amount of the smallest measure, which ends somewhere."""
     if 0 < value < _LEAST:
         return message("units.less-than", amount=kept_together(with_unit(number(_LEAST), unit)))
-    return kept_together(with_unit(_two(value), unit))
+    return kept_together(with_unit(_rounded(value, figures), unit))
 
 
 def roof_area(unit_system: str) -> str:
@@ -221,4 +224,8 @@ def roof_area(unit_system: str) -> str:
 
 
 def _two(value: float) -> str:
-    return number(value, figures=2, rounded=True)
+    return _rounded(value, 2)
+
+
+def _rounded(value: float, figures: int) -> str:
+    return number(value, figures=figures, rounded=True)

@@ -44,9 +44,10 @@ class-said = { $kind ->
        *[other] Class { $kind }
     }
 class-note = by dry-cup perms; see local code
-cut = Film and gaps cut
-cut-note = off what drywall lets through
-with-a-gap = With { $gap } % of it missing the film cuts { $cut } of the vapor: { $flow } passes. For air the gap would be a hole.
+cut = The film holds back
+cut-note = of what would pass without it
+# $bare: what would pass with no film.
+with-a-gap = With { $gap } % of it missing the film holds back { $cut } of the vapor: { $flow } passes, and { $bare } would with no film. For air the gap would be a hole.
 in-a-row = In a row the three act like one sheet of { $whole }, tighter than the tightest alone: { $flow } passes.
 step-gap = Drywall and film: where the film is, both in a row; where it is missing, the drywall alone.
 step-row = All in a row: one over the sum of one over each.
@@ -66,7 +67,7 @@ class-of-other-reply = { $other } has other limits. { $limits }
 which-rules-ask = Drywall of { $drywall }, paint of { $paint } and a sheet of { $sheet } lie in a row. { $asked }
 which-rules-hint = Must the vapor pass one of these layers, or all of them?
 gap-why = By area, { $share } open and the rest shut make { $left }, not { $beside }.
-gap-ask = A film of { $film } lies behind painted drywall, and { $share } of the film is missing. How much of the diffusion does it still stop?
+gap-ask = A film of { $film } lies behind painted drywall, with nothing outside it, and { $share } of the film is missing. How much of the diffusion does it still stop?
 gap-hint = How much of the area is still covered, and how much passes through each of the two parts?
 gap-small-gap-is-nothing-reply = What passes where the film is missing adds to the rest. With the gap it stops { $cut }.
 # $label: of the dry cup; $wet: of the wet cup; $middle: half way between.

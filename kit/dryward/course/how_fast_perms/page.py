@@ -62,8 +62,18 @@ class SheetsInRow:
 
     @property
     def cut(self) -> float:
-        """What drywall and film with gaps cut off, against drywall alone [-]."""
-        return 1 - self.inner / PAINTED_DRYWALL
+        """What the film holds back, gaps and all, of what drywall and outer layer would let pass without it [-]."""
+        return 1 - self.together / self._bare
+
+    @property
+    def _bare(self) -> float:
+        """Of drywall and outer layer in a row [kg/(s m2 Pa)]."""
+        return 1 / (1 / PAINTED_DRYWALL + 1 / self.outer)
+
+    @property
+    def without_film(self) -> float:
+        """What would pass with no film [kg/(s m2)]."""
+        return self._bare * self.push
 
     @property
     def flow(self) -> float:
@@ -134,6 +144,7 @@ class HowFastPerms(Page):
                 gap=units.written(state.gap * 100, ".3g"),
                 cut=self.show(state.cut, "relative humidity"),
                 flow=flow,
+                bare=self.show(state.without_film, "vapor flux"),
             )
         whole = self.show(state.together, "permeance")
         return message("in-a-row", whole=whole, flow=flow)

@@ -79,6 +79,10 @@ def _perms(page: Page, value: float) -> str:
     return vault.perms(value, page.unit_system)
 
 
+def _degrees(page: Page, air: Air) -> str:
+    return kept_together(units.show(air.temperature, "temperature", page.unit_system, 0))
+
+
 def _flux(page: Page, value: float) -> str:
     return kept_together(page.show(value, "vapor flux"))
 
@@ -217,7 +221,9 @@ def both_facts(page: Page, states: States) -> dict[str, Any]:
         "other-days": told_days(other.roof),
         "open": _perms(page, float(third[1])),
         "open-days": told_days(roof_of(tight, float(third[0]), float(third[1]))),
-        "leaked": amounts.water(amounts.of_a_roof(LEAKED, system), system),
+        # With a digit more: on the screen it is divided by what leaves in a day.
+        "leaked": amounts.water(amounts.of_a_roof(LEAKED, system), system, 3),
+        "mild": _degrees(page, SPRING[1]),
         "tight-a-day": vault.a_day(rate, system),
         "flux": _flux(page, rate),
     }
@@ -225,7 +231,7 @@ def both_facts(page: Page, states: States) -> dict[str, Any]:
 
 def spring(page: Page, state: Any) -> dict[str, Any]:
     """How long it takes to dry, in words under the roof."""
-    text = message("dries-in", days=told_days(state.roof))
+    text = message("dries-in", days=told_days(state.roof), mild=_degrees(page, SPRING[1]))
     found = drying.of_a_wet_face(state.roof, OUTER, *SPRING)
     ways = (
         (found.outward, ("slope", 0.84, 0.84), ("slope", 0.84, 1.3)),

@@ -92,7 +92,7 @@ def wet_start(draw: Draw) -> Question | None:
         return None
     system = draw.unit_system
     volume = amounts.of_a_roof(to_si(wet, "g/m2"), system)
-    draw.tell(wet=amounts.water(volume, system), area=amounts.roof_area(system))
+    draw.tell(wet=amounts.water(volume, system, 3), area=amounts.roof_area(system))
     draw.tell("degF", mild=mild, room=70)
     draw.tell("%", rh=rh)
     draw.tell("perm", open=open_out, osb=OSB)

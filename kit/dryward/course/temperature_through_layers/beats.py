@@ -345,9 +345,10 @@ LABEL = Beat(
 
 
 def scale(page: Page) -> str:
-    """What the dots stand for; here there is a wall too."""
-    system = page.unit_system
-    return message("scale", number=DOTS, amount=vault.a_day(vault.OUNCE, system), area=amounts.roof_area(system))
+    """What the dots stand for, and of what the amounts are: a wall, or the roof with foam."""
+    system, roof = page.unit_system, page.stage.on and page.stage.beat is FOAM
+    amount, area = vault.a_day(vault.OUNCE, system), amounts.roof_area(system)
+    return message("scale", number=DOTS, amount=amount, area=area, roof=roof)
 
 
 PLAY = Play(

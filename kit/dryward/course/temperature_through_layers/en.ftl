@@ -21,8 +21,13 @@ wall-2x12-si = 286 mm, RSI 7.04; board open to vapor
 wall-2x12-foam-us = 2x12, foam with foil in the bay
 wall-2x12-foam-si = 286 mm, foam with foil in the bay
 board-r = R of the board
-face = Coldest face in the bay
-face-note = inner face of { $layer }
+face = The face you ask about
+# $where: whether the room or outdoors is warmer there.
+face-note = inner face of { $layer }{ $where ->
+        [coldest] , coldest in the bay
+        [warmest] , warmest in the bay
+       *[even] {""}
+    }
 share = R outside that face
 gain = Water gained
 whole = R from air to air
@@ -35,10 +40,12 @@ humidity-limit = Leaking room air wets it from
 humidity-limit-none = no room air
 humidity-limit-note = RH; this room has { $humidity }, dew point { $dew }
 humidity-limit-warm = the face is no colder than the room
-# $gathers: whether water gathers; $water: where and how much, or how dry the wall is.
+# $gathers: whether water gathers at that face, only elsewhere, or nowhere; $water: where and how much, or how dry the
+# wall is.
 stands = { $share } of the R is outside the inner face of the { $layer }, so that face sits { $share } of the way from the outdoor to the room temperature: { $temperature }. { $gathers ->
-        [yes] Through the film { $water }.
-       *[no] No water gathers, and { $water }.
+        [there] Vapor comes through the film, and { $water }.
+        [elsewhere] Not at that face, but where it is cool and tight on the way in from outdoors, { $water }.
+       *[nowhere] No water gathers, and { $water }.
     }
 step-before = R from the room to the { $layer }: film of air, gypsum board, bay.
 step-total = R of everything, between the studs.
@@ -78,7 +85,10 @@ squeezed-denser-is-more = More than { $r }. It is denser now.
 ## The beats
 
 # $area is that of the wall or roof that amounts are told on.
-scale = Amounts are for { $area } of wall or roof. { $number } dots a minute: { $amount } a day.
+scale = Amounts are for { $area } of { $roof ->
+        [yes] roof
+       *[no] wall
+    }. { $number } dots a minute: { $amount } a day.
 sheathing-at = Sheathing { $temperature }
 batt = label: { $label }
 through-fill = heat, through fill: { $r }

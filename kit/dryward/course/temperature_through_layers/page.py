@@ -76,6 +76,19 @@ class WallInCold:
         resistance = self.profile.thermal_resistance
         return float(1 - resistance[self.node] / resistance[-1])
 
+    @property
+    def where(self) -> str:
+        """Which end of the bay that face is: the coldest in winter, the warmest when it is hot outdoors."""
+        if self.outdoor.temperature == ROOM.temperature:
+            return "even"
+        return "coldest" if self.outdoor.temperature < ROOM.temperature else "warmest"
+
+    @property
+    def gathers(self) -> str:
+        """Whether water gathers at that face, only elsewhere, or nowhere."""
+        nodes = [plane.node for plane in self.profile.wet_planes]
+        return "there" if self.node in nodes else "elsewhere" if nodes else "nowhere"
+
 
 class TemperatureThroughLayers(Page):
     """The line through a framed wall, against inches or against R, and the water at its coldest face."""
@@ -114,8 +127,14 @@ class TemperatureThroughLayers(Page):
         dew = self.show(ROOM.dew_point, "temperature")
         between = self.show(whole.cavity, "thermal resistance")
         return [
-            Readout("face", message("face"), state.temperature, "temperature", note=message("face-note", layer=layer)),
-            Readout("share", message("share"), state.share, "relative humidity"),
+            Readout(
+                "face",
+                message("face"),
+                state.temperature,
+                "temperature",
+                note=message("face-note", layer=layer, where=state.where),
+            ),
+            Readout("share", message("share"), state.share, "relative humidity", text=self._share(state)),
             readouts.gained(message("gain"), state.profile, self.judge(state), self.unit_system),
             Readout(
                 "whole",
@@ -152,11 +171,15 @@ class TemperatureThroughLayers(Page):
         return message(
             "stands",
             layer=language.called(state.layer),
-            share=self.show(state.share, "relative humidity"),
+            share=self._share(state),
             temperature=self.show(state.temperature, "temperature"),
-            gathers=bool(state.profile.wet_planes),
+            gathers=state.gathers,
             water=readouts.water(state.profile, judged, system),
         )
+
+    def _share(self, state: WallInCold) -> str:
+        """So many digits that the temperature can be worked out from it."""
+        return self.show(state.share, "relative humidity", 1)
 
     def strips(self, at: SimpleNamespace, state: WallInCold) -> dict[str, Any]:
         """The state along each control that moves it."""

@@ -7,6 +7,7 @@ from functools import lru_cache
 
 from dryward import building
 from dryward.building import Assembly, FixedMembrane, Framing, Layer
+from dryward.building.framing import DEEP_2X12
 from dryward.units import to_si
 from dryward.weather import Air
 
@@ -18,7 +19,7 @@ SHEATHING = to_si(1.5, "perm")
 #: Depth and R of a filled bay, by the lumber: common practice, no source.
 BAYS = {
     "2x6": (to_si(5.5, "in"), to_si(20.0, "R")),
-    "2x12": (to_si(11.25, "in"), to_si(40.0, "R")),
+    "2x12": (DEEP_2X12, to_si(40.0, "R")),
 }
 #: A board outside the sheathing that lets vapor through, foam with foil outside it, and such foam in the bay.
 OPEN, FOIL, FOIL_INSIDE = "open", "foil", "foil-inside"

@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import lru_cache
 
 from dryward.building import Assembly
+from dryward.building.framing import DEEP_2X12
 from dryward.building.library import humidity_of_wood, material
 from dryward.physics import drying
 from dryward.pictures.film import ORDER
@@ -13,7 +14,7 @@ from dryward.weather import DAYS, Air
 from dryward.weather.places import demo_climate
 
 #: Rafters of 2x12 at 16 in., of the dry weight of the library's spruce [kg/m2 of roof].
-RAFTERS = material("spruce").density * to_si(1.5, "in") * to_si(11.25, "in") / to_si(16.0, "in")
+RAFTERS = material("spruce").density * to_si(1.5, "in") * DEEP_2X12 / to_si(16.0, "in")
 #: Moisture at which the roof is closed up, on the first of September [mass %].
 START = 24.0
 #: Steps of a month; a step is two days, in which no rafter loses more than a point or two.

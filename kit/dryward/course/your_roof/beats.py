@@ -112,8 +112,8 @@ def summer(page: Page, state: Any) -> dict[str, Any]:
     ):
         if amount > LITTLE:
             share = amount / max(inward, outward)
-            start, end = (("slope", 0.5, each) for each in ends)
-            marks.append(scenery.arrow("drying", start, end, max(share, 0.15)))
+            tail, head = (("slope", 0.5, each) for each in ends)
+            marks.append(scenery.arrow("drying", tail, head, max(share, 0.15)))
         text = message(key, amount=_amount(page, amount))
         tags.append(scenery.tag(text, ("slope", 0.5, at), "drying", side))
     return {"marks": marks, "tags": tags}

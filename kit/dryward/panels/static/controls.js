@@ -12,14 +12,28 @@ function valueAt(spec, part) {
   return spec.log ? spec.left * (spec.right / spec.left) ** at : spec.left + at * (spec.right - spec.left);
 }
 
-// Notches: one arrow key moves from one to the next.
+// Where a slider stops: at even notches, and where it opened, so that it can be set back; a notch close by gives way.
+function stopsOf(spec) {
+  const home = fraction(spec, spec.start) * spec.notches;
+  const stops = [];
+  for (let notch = 0; notch <= spec.notches; notch += 1) {
+    const near = notch % spec.notches ? 0.25 : 1e-6;
+    if (Math.abs(notch - home) > near) {
+      stops.push({ at: notch, value: Number(valueAt(spec, notch / spec.notches).toPrecision(10)) });
+    }
+  }
+  return [...stops, { at: home, value: spec.start }].sort((a, b) => a.at - b.at);
+}
+
+// One arrow key moves from one stop to the next, a hand to the nearest.
 function notched(spec, value, move) {
+  const stops = stopsOf(spec);
   const place = fraction(spec, value) * spec.notches;
-  let notch = Math.round(place);
-  if (move > 0 && Math.abs(place - notch) > 1e-6) notch = Math.floor(place);
-  if (move < 0 && Math.abs(place - notch) > 1e-6) notch = Math.ceil(place);
-  const next = Math.min(spec.notches, Math.max(0, notch + move));
-  return Number(valueAt(spec, next / spec.notches).toPrecision(10));
+  let from;
+  if (move > 0) from = stops.findLastIndex((stop) => stop.at <= place + 1e-6);
+  else if (move < 0) from = stops.findIndex((stop) => stop.at >= place - 1e-6);
+  else from = stops.reduce((best, stop, k) => (Math.abs(stop.at - place) < Math.abs(stops[best].at - place) ? k : best), 0);
+  return stops[Math.min(stops.length - 1, Math.max(0, from + move))].value;
 }
 
 // As `SliderControl.say` writes it, with the hyphen of the keys: it stands in a field.
