@@ -34,7 +34,7 @@ def air(page):
     return {
         "Pa": [warm["vapor_pressure"], cold["vapor_pressure"], pressure(70, 100)],
         "degF": [70, 30, 75, *(from_si(each["dew_point"], "degF") for each in (cold, heated))],
-        "%": [30, 80, 18, 95],
+        "%": [30, 80, 18, 95, 100],
     }
 
 
@@ -112,7 +112,7 @@ def wet(page):
         "in": [line, face - line, 12],
         "perm": [50, 1.5],
         "g/m2/day": [from_si(osb["gain"], "g/m2/day")],
-        "degF": [from_si(film_at, "degF"), from_si(outside(70, 40).dew_point, "degF"), 36],
+        "degF": [20, from_si(film_at, "degF"), from_si(outside(70, 40).dew_point, "degF"), 36],
         "%": [22],
     }
 
@@ -251,7 +251,7 @@ def hole(page):
         "kg": waters,
         "%": [98, 100 * share],
         "perm": [0.86, 0.05],
-        "in2": [1, 0.67],
+        "in2": [1, 0.67, 0.01],
         "ft2": [32],
         "Pa": [1, -view.bottom],
     }

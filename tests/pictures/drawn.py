@@ -130,9 +130,15 @@ def film(inside, outside, months=True):
     """The teaching curve between two faces."""
     made = building.VariableMembrane((0.3, 0.8), (SI(0.5, "perm"), SI(13, "perm")))
     humidity = np.linspace(0, 1, 101)
-    year = tuple(made.at_mean(rh) for rh in (0.27, 0.28, 0.35, 0.45, 0.6, 0.7, 0.8, 0.8, 0.65, 0.5, 0.36, 0.3))
-    return FilmBetweenFaces(humidity, made.at_mean(humidity), inside, outside, made.permeance(inside, outside),
-                     year if months else (), 0 if months else None)  # fmt: skip
+    humid, dry = (
+        tuple(made.at_mean(rh) for rh in year)
+        for year in (
+            (0.27, 0.28, 0.35, 0.45, 0.6, 0.7, 0.8, 0.8, 0.65, 0.5, 0.36, 0.3),
+            (0.3, 0.3, 0.31, 0.32, 0.33, 0.35, 0.37, 0.38, 0.35, 0.33, 0.31, 0.3),
+        )
+    )
+    here = humidity, made.at_mean(humidity), inside, outside, made.permeance(inside, outside)
+    return FilmBetweenFaces(*here, humid, dry, 0) if months else FilmBetweenFaces(*here)
 
 
 def july(inner, indoor, outdoor):

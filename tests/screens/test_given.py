@@ -133,6 +133,7 @@ def test_a_roof_is_told_by_what_it_is_made_of(id, system, tmp_path):
 
 def test_what_the_weather_sets_follows_the_weather(tmp_path):
     page = open_page("the-film-that-changes", tmp_path)
+    page.controls["Weather"].value = "winter"
     assert "room 70 °F, outdoor air 20 °F and 80 %" in page.widget.live["given"]
     page.controls["Weather"].value = "summer"
     assert "room 75 °F, outdoor air 85 °F and 75 %" in page.widget.live["given"]

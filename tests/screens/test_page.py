@@ -21,7 +21,7 @@ from dryward.verdict import of_steady
 from dryward.weather import Air
 
 ID = "where-it-gets-wet"
-#: A lesson without beats, whose page is covered until a bet is made.
+#: A lesson whose beats are taken away, as one of an instructor's own has none: its page is covered until a bet is made.
 BEHIND_ITS_BET = "july"
 
 
@@ -41,8 +41,9 @@ def page(settings):
 
 
 @pytest.fixture
-def fresh(tmp_path):
+def fresh(tmp_path, monkeypatch):
     """A page that waits for its bet and has no beats."""
+    monkeypatch.setattr(lessons.module(BEHIND_ITS_BET, "page").PAGE, "play", None)
     return panels.page(BEHIND_ITS_BET, unit_system="us", settings=Settings(Progress(tmp_path / "new")))
 
 

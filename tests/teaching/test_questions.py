@@ -120,7 +120,7 @@ def all_checks():
     """The checks of all lessons, fixed and drawn, in both unit systems."""
     for id in lessons.pages():
         for system in ("us", "si"):
-            for seed in (None, 1, 2, 3, 4):
+            for seed in (None, 0, 1, 2, 3):
                 yield from questions.checks(id, seed, system)
 
 
@@ -129,7 +129,7 @@ def all_questions():
     yield from all_checks()
     for kind in kinds.KINDS:
         for system in ("us", "si"):
-            for seed in (None, 1, 2, 3, 4):
+            for seed in (None, 0, 1, 2, 3):
                 yield kinds.draw(kind, seed, system)
 
 

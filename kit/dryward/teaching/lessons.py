@@ -161,7 +161,8 @@ class Lesson:
     tasks: tuple[tuple[str, str], ...] = ()
     #: Belief -> what on this page denies it, for whom still holds it at the end.
     still: tuple[tuple[str, str], ...] = ()
-    #: Belief -> the controls that stand as `still` says, by name: a number with its unit, or the id of an option.
+    #: Belief -> what stands as `still` says: by the name of a control a number with its unit, or the id of an option;
+    #: by the key of a field of the desk its text.
     sets: tuple[tuple[str, dict[str, str]], ...] = ()
 
     @property
@@ -369,6 +370,8 @@ def _in_units(thing: Any, unit_system: str) -> Any:
         return words.shown(thing, unit_system)
     if isinstance(thing, tuple):
         return tuple(_in_units(each, unit_system) for each in thing)
+    if isinstance(thing, dict):
+        return {key: _in_units(each, unit_system) for key, each in thing.items()}
     if isinstance(thing, Worked):
         return thing  # code, and the words to it, are as in the notebook
     if is_dataclass(thing) and not isinstance(thing, type):

@@ -69,7 +69,8 @@ north-and-south-why = At noon in late December the south side takes { $south } o
 north-and-south-ask = The same roof, { $pitch } in 12, faces north on one side and south on the other, at { $latitude }° north. Which side is wetter at winter's end?
 north-and-south-hint = What falls on the one side and not on the other?
 north-and-south-right = North.
-north-and-south-air-is-a-sponge = South. Warm air holds more water.
+north-and-south-air-is-a-sponge = South. Its air is warmer, and warm air soaks up more water, like a sponge.
+north-and-south-air-is-a-sponge-reply = Air that the sun warms gets no water by it. Its RH falls, and the wood beside it dries.
 north-and-south-sun-does-not-matter = The same. It is one roof and one house.
 
 old-house-why = The same leaks bring the same air as before, but its dew point goes from { $old } to { $new }, and the sheathing is at { $cold }.
