@@ -20,7 +20,10 @@ def gone_on(window, beat):
 
 def through_the_beats(window):
     """Make every bet, move what is unlocked to its end, and go on until the free page stands there."""
-    while window.locator(".dw-on-stage").count():
+    while True:
+        window.wait_for_selector(".dw-on-stage, .dw-check-row", timeout=PATIENCE)
+        if not window.locator(".dw-on-stage").count():
+            return
         beat = window.get_attribute(".dw-stage", "data-beat")
         while window.locator(".dw-open").count():
             choices = window.locator(".dw-open input[type=radio]")
@@ -75,7 +78,6 @@ def test_a_pathway_is_walked_from_start_to_end(screen, tmp_path, way):
             id = re.search(r"/lesson/([\w-]+)", window.url)[1]
             walked.append(id)
             through_the_beats(window)
-            window.wait_for_selector(".dw-check-row", timeout=PATIENCE)
             answered_right(window)
             left_behind(window)
             window.wait_for_selector(".dw-on a")
