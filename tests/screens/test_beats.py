@@ -340,6 +340,27 @@ def looker(bare, size, wrong):
     return look
 
 
+def test_a_refused_act_is_told_until_the_next_and_a_second_click_changes_nothing(tmp_path):
+    """What was said of a bet left open goes with the next act; who clicks on to the free page twice stays there."""
+    page = first_visit("july", tmp_path)
+    for number in range(len(page.stage.beats)):
+        if page.stage.open_bet:
+            page.hear({"kind": "beat", "number": number + 1})
+            assert page.widget.live["trouble"] == "First lay your bet on this step."
+            page.hear({"kind": "fold", "key": "limits", "open": True})
+            assert page.widget.live["trouble"] == ""
+        while page.stage.open_bet:
+            page.hear({"kind": "bet", "choice": 0})
+            assert page.widget.live["trouble"] == ""
+        page.hear({"kind": "beat", "number": number + 1})
+    assert not page.stage.on
+    page.controls["T_in"].value = 70
+    for _ in range(3):
+        page.hear({"kind": "beat", "number": len(page.stage.beats)})
+        assert page.widget.live["trouble"] == ""
+    assert page.controls["T_in"].value == 70
+
+
 @pytest.mark.browser
 @pytest.mark.parametrize(("id", "size"), in_turn(PLAYED, SIZES, always=("laptop",)))
 def test_every_beat_is_in_sight_at_every_size(bare, axe, id, size, tmp_path):

@@ -73,6 +73,10 @@ class Page(Protocol):
     def sentence(self) -> str:
         """What is so, in a sentence."""
 
+    @property
+    def narrow(self) -> bool:
+        """Whether the browser has a place as wide as a phone."""
+
     def compute(self, at: SimpleNamespace) -> Any:
         """The state at the controls' values."""
 
@@ -257,6 +261,8 @@ class Stage:
 
     def go(self, number: int) -> None:
         """To a beat, or past the last one to the free page; the page's controls stand in its case."""
+        if number == self.at:  # asked for once more, by a second click on what was left: all stands as it is
+            return
         if number != len(self.beats):
             protocol.place(number, self.beats)
         between = self.beats[self._begun : number]
@@ -356,9 +362,14 @@ class Stage:
             for number, case in enumerate(beat.cases)
         )
 
-    def _of_case(self, case: Mapping[str, Any]) -> SimpleNamespace:
+    def states_at(self, value: Any) -> States:
+        """The state in each case, if the control that moves all of them stood at another value [SI]."""
+        moved = vars(self.page.at) | {self.beat.unlocks: value}
+        return tuple(self.page.compute(self._of_case(case, moved)) for case in self.beat.cases)
+
+    def _of_case(self, case: Mapping[str, Any], moved: Mapping[str, Any] | None = None) -> SimpleNamespace:
         """The controls of the other scene: its case, and the control that moves both."""
-        moved, starts = vars(self.page.at), self._starts
+        moved, starts = moved or vars(self.page.at), self._starts
         return SimpleNamespace(
             **{name: moved[name] if name == self.beat.unlocks else case.get(name, starts[name]) for name in moved}
         )
