@@ -192,8 +192,8 @@ def rafter_bars(page: Page, state: Any) -> dict[str, Any]:
 
 def _lumber_bet(name: str, number: int) -> Bet:
     spots = (
-        Spot("dried", ("months", month_at(ORDER[-1]), 0.3), number, "wet-lumber-dries-itself"),
-        Spot("wet", ("months", month_at(ORDER[-1]), 0.74), number),
+        Spot("dried", ("months", month_at(ORDER[-1]), 0.1), number, "wet-lumber-dries-itself"),
+        Spot("wet", ("months", month_at(ORDER[-1]), 0.92), number),
     )
     return Bet(name, spots, lumber_right(number))
 
