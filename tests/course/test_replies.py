@@ -126,7 +126,7 @@ def perms(page):
     assert from_si(day, "fl oz") == pytest.approx(4.6, abs=0.05)
     kinds = ("plywood-dry", "plywood-wet", "felt-wet", "synthetic")
     found = [set_to(page, Outer=each)["together"] for each in kinds]
-    cut = set_to(page, Outer="one-perm", Gap_share=10)["cut"]
+    cut = set_to(page, Outer="open-sheet", Gap_share=10)["cut"]
     return {"perm": [1, 0.46, *(from_si(each, "perm") for each in found)], "%": [10, 100 * cut, *taken]}
 
 

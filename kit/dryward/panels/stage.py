@@ -339,11 +339,9 @@ class Stage:
         self._gone[self.beat.id] = _Gone()
 
     def show(self) -> None:
-        """For an instructor: close the open bet, after the last one see what is so, and hide it again."""
+        """For an instructor: close the open bet, after the last one see what is so, which then stays."""
         bet = self.open_bet
-        if bet is None:
-            self.gone.counted.clear()
-        else:
+        if bet is not None:
             self.gone.counted.add(bet.name)
 
     def follow(self, state: Any) -> None:
@@ -441,10 +439,14 @@ class Stage:
         page, gone = self.page, self.gone
         keys = [spot.key for spot in bet.spots]
         chosen = gone.chosen.get(bet.name)
-        right, reply = None, ""
+        hands, counted = self._hands(bet), bet.name in gone.counted
+        right, reply, replies = None, "", [""] * len(keys)
         if self.shown:
             right = keys.index(bet.right(self.states))
             reply = self._reply(bet, chosen or keys[right])
+            if counted:  # to each choice that someone in the class took, and to what is so
+                said = [number > 0 or k == right for k, number in enumerate(hands)]
+                replies = [self._reply(bet, key) if says else "" for key, says in zip(keys, said, strict=True)]
         if bet.name == LESSON:
             asked = page.prediction.asked
             prompt, texts = asked.prompt, [asked.choice(key).text for key in keys]
@@ -458,14 +460,15 @@ class Stage:
                 {"text": text, "scene": spot.scene, "at": list(spot.at), "glyph": spot.glyph}
                 for text, spot in zip(texts, bet.spots, strict=True)
             ],
-            "hands": self._hands(bet),
-            "counted": bet.name in gone.counted,
+            "hands": hands,
+            "counted": counted,
             "chosen": None if chosen is None else keys.index(chosen),
             # What the beat says asks it already; the list has it for those who listen.
             "said": bet.name == LESSON,
             "open": bet is self.open_bet and not self.shown,
             "right": right,
             "reply": reply,
+            "replies": replies,
         }
 
     def _reply(self, bet: Bet, key: str) -> str:
