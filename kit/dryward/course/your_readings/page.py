@@ -318,7 +318,7 @@ class YourReadings(Page):
         try:
             warm = units.quantity(self.spot["temperature"], "temperature")
             humid = units.quantity(self.spot["humidity"], "relative humidity", "%")
-            at = Logger(within("Temperature", warm, -35, 60, "degC"), within("Humidity", humid, 0, 1, "%"))
+            at = Logger(within("Temperature", warm, -35, 60, "degC"), within("Relative humidity", humid, 0, 1, "%"))
             weeks = at.weeks
             text = message(
                 "spot-goes-to",
