@@ -343,6 +343,7 @@ def jar_facts(page: Page, states: States) -> dict[str, Any]:
         "room": degrees(closed_jar.ROOM, page.unit_system),
         "stood": kept_together(page.show(room, "pressure")),
         "warm": degrees(states[0].first.temperature, page.unit_system),
+        "frozen": closed_jar.frozen(states[0]),
         "pressure": kept_together(page.show(closed_jar.pressure(states[0]), "pressure")),
     }
 
