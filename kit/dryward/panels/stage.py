@@ -142,6 +142,8 @@ class Beat:
     marks: Callable[[Page, Any], Mapping[str, Any]] | None = None
     #: What draws its scenes, where they are not those of the play.
     draw: Callable[[Scene, Any], None] | None = None
+    #: Whether the strip along its control tells of what the beat asks.
+    strip: bool = True
 
 
 @dataclass(frozen=True)
@@ -432,7 +434,8 @@ class Stage:
         chosen = gone.chosen.get(bet.name)
         right, reply = None, ""
         if self.shown:
-            right = keys.index(bet.right(self.states))
+            # Of the case that was bet on, whatever was moved since.
+            right = keys.index(bet.right(self.first or self.states))
             reply = self._reply(bet, chosen or keys[right])
         if bet.name == LESSON:
             asked = page.prediction.asked
