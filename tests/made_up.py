@@ -105,7 +105,7 @@ def write(folder):
             tomli_w.dumps(words(tomllib.loads(path.read_text(encoding="utf-8")))), encoding="utf-8"
         )
     for path in (ROOT / "teaching" / "data").glob("*.toml"):
-        table = words(tomllib.loads(path.read_text(encoding="utf-8")), kept=("id", "source"))
+        table = words(tomllib.loads(path.read_text(encoding="utf-8")), kept=("id", "source", "asked", "lesson"))
         (folder / path.name).write_text(tomli_w.dumps(table), encoding="utf-8")
     lessons = folder / "course"
     lessons.mkdir(exist_ok=True)

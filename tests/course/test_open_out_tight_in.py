@@ -1,5 +1,7 @@
 """Lesson 7: the page and its map against the steady state, the grid of known numbers, its strips."""
 
+from types import SimpleNamespace
+
 import asked
 import numpy as np
 import pytest
@@ -330,3 +332,19 @@ def test_each_draw_offers_the_belief_itself(seed):
         (enough, "same-humidity-all-winter", "summer and winter"),
     ):
         assert words in next(each.text for each in question.choices if each.belief == held)
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_the_days_of_a_leak_are_its_water_by_what_leaves_in_a_day(system, tmp_path):
+    """As a reader divides them: the numbers that stand on the screen, within their last digit."""
+    page = open_page(ID, tmp_path, system)
+    tight = page.compute(SimpleNamespace(**{**vars(page.at), **beats.BOTH.cases[0]}))
+    facts = beats.both_facts(page, (tight, page.state))
+    in_smallest = {"gallons": 128.0, "fl oz": 1.0, "L": 1000.0, "mL": 1.0}
+    water, rate = (
+        float(number) * in_smallest[unit]
+        for number, _, unit in (
+            facts[each].replace("\N{NO-BREAK SPACE}", " ").partition(" ") for each in ("leaked", "tight-a-day")
+        )
+    )
+    assert water / rate == pytest.approx(float(facts["tight-days"]), rel=0.01)

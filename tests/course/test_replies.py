@@ -126,7 +126,7 @@ def perms(page):
     assert from_si(day, "fl oz") == pytest.approx(4.6, abs=0.05)
     kinds = ("plywood-dry", "plywood-wet", "felt-wet", "synthetic")
     found = [set_to(page, Outer=each)["together"] for each in kinds]
-    cut = set_to(page, Outer="one-perm", Gap_share=10)["cut"]
+    cut = set_to(page, Outer="open-sheet", Gap_share=10)["cut"]
     return {"perm": [1, 0.46, *(from_si(each, "perm") for each in found)], "%": [10, 100 * cut, *taken]}
 
 
@@ -222,7 +222,11 @@ def july(page):
     """Lesson 9: the push and the back of the plastic, a cooler room with both films, and the dew points of two days."""
     hot = dict(set_to(page, T_out=85, RH_out=75, T_in=75, Roof="plastic"))
     cooler = set_to(page, T_in=70)["gain"]
-    assert set_to(page, Roof="variable")["gain"] == 0
+    film = dict(set_to(page, Roof="variable"))
+    assert (film["gain"], film["state"]) == (0, "damp")
+    assert set_to(page, T_in=77)["state"] == "dry"
+    warmer = dict(set_to(page, Roof="plastic"))
+    assert warmer["state"] == "damp"
     dews = []
     for rh in (75, 30):
         set_to(page, T_out=80, RH_out=rh)
@@ -230,8 +234,8 @@ def july(page):
     return {
         "Pa": [hot["push"]],
         "g/m2/day": [from_si(each, "g/m2/day") for each in (hot["gain"], cooler)],
-        "degF": [85, 70, 80, 62, *dews],
-        "%": [50, 75, 30],
+        "degF": [85, 70, 77, 80, 62, *dews],
+        "%": [50, 75, 30, 100 * warmer["behind"]],
     }
 
 

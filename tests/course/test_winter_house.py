@@ -325,3 +325,36 @@ def test_the_level_stands_in_the_picture_where_the_air_is(tmp_path):
         inward = beats.house_air(state)
         total = sum(abs(flow) for flow in inward.flows) + inward.fan
         assert sum(air_flows) == pytest.approx(total * 60 / to_si(0.5, "ft3"), rel=1e-6)
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_the_books_of_the_tank_are_right_where_it_runs_over(system, tmp_path):
+    """What comes in leaves with the air as far as full air can carry it; the rest is told, and only then."""
+    page = open_page(ID, tmp_path, system)
+    seen = set()
+    for at in places(page):
+        tank = page.views(page.state)
+        full = float(air.vapor_density(ROOM, air.saturation_vapor_pressure(ROOM))) * at.Fresh_air
+        rest = tank.people + tank.from_outside - tank.carried_out
+        assert tank.carried_out <= full * (1 + 1e-9)
+        assert rest == pytest.approx(max(0.0, tank.people + tank.from_outside - full), abs=1e-12)
+        over = page.state.humidity > 1.01
+        assert not over or "stay in the house as drops" in page.alts[0]
+        assert page.state.humidity > 1 or "as drops" not in page.alts[0]
+        seen.add(over)
+    assert seen == {True, False}
+
+
+def test_a_fan_that_is_off_is_told(tmp_path):
+    page = first_visit(ID, tmp_path)
+    for number in range(2):
+        while page.stage.open_bet:
+            page.hear({"kind": "bet", "choice": 0})
+        page.hear({"kind": "beat", "number": number + 1})
+    said = []
+    for fresh in (15, 90):
+        page.widget.moves = {"serial": 1, "system": "us", "values": {"Fresh_air": fresh}}
+        words = " ".join(tag["text"] for tag in page.widget.live["stage"]["scenes"][0]["tags"])
+        said.append("fan off" in words)
+        assert ("out" in words.partition("fan ")[2]) == (fresh == 90)
+    assert said == [True, False]

@@ -205,8 +205,10 @@ def test_an_instructor_steps_and_shows_without_a_bet(tmp_path):
     page.hear({"kind": "reveal"})
     assert page.widget.live["stage"]["told"]
     assert page.widget.frame["stage"]["bets"][0]["hands"][:2] == [0, 1], "beside what is so"
+    told = page.widget.frame["stage"]["bets"][0]
+    assert all(bool(reply) == (k in (1, told["right"])) for k, reply in enumerate(told["replies"]))
     page.hear({"kind": "reveal"})
-    assert page.widget.live["stage"]["told"] == ""
+    assert page.widget.live["stage"]["told"], "shown stays shown"
     pair = next(k for k, beat in enumerate(page.stage.beats) if len(beat.bets) == 2)
     page.hear({"kind": "beat", "number": pair})
     page.hear({"kind": "reveal"})
@@ -225,15 +227,50 @@ def test_an_instructor_steps_and_shows_without_a_bet(tmp_path):
 
 @pytest.mark.browser
 def test_the_keys_of_an_instructor_work_wherever_the_focus_is(bare, tmp_path):
-    page = first_visit(PLAYED[0], tmp_path)
+    page = first_visit("where-it-gets-wet", tmp_path)
     page.hear({"kind": "instructor", "value": True})
     bare.show(page)
     bare.window.click("header.top")
-    bare.press("n")
-    assert page.stage.at == 1
-    bare.press("b", "r")
-    assert page.stage.at == 0
-    assert page.stage.shown
+    for number, beat in enumerate(page.stage.beats):
+        assert bare.window.locator(".dw-keys").inner_text()
+        for _ in beat.bets:
+            assert (page.stage.at, page.stage.shown) == (number, False)
+            bare.press("n")
+        assert (page.stage.at, page.stage.shown) == (number, True), "shown before it is left"
+        bare.press("r")
+        assert page.stage.shown
+        if not beat.bets:
+            assert bare.window.evaluate("document.activeElement.matches('.dw-card .dw-range')")
+        bare.press("n")
+    assert not page.stage.on
+    bare.press("b", "b", "r")
+    assert page.stage.at == len(page.stage.beats) - 2
+
+
+@pytest.mark.browser
+def test_each_bet_of_a_pair_begins_with_no_choice(bare, tmp_path):
+    """And one that is asked again; what is picked and not laid stays when the page is built anew."""
+    page = first_visit(PLAYED[0], tmp_path)
+    pair = next(k for k, beat in enumerate(page.stage.beats) if len(beat.bets) == 2)
+    to_beat(page, pair)
+    bare.show(page)
+    lay, picked = (
+        bare.window.locator("[data-key=lay]"),
+        bare.window.locator(".dw-open input:checked, .dw-picked:not(.dw-was-bet)"),
+    )
+    for _ in range(2):
+        for _ in page.stage.beat.bets:
+            assert picked.count() == 0
+            assert lay.is_disabled()
+            bare.window.locator(".dw-open input").last.check()
+            for system in ("si", "us"):
+                bare.window.click(f"[data-key={system}]")
+                bare.settle()
+                assert bare.window.locator(".dw-open input").last.is_checked()
+            lay.click()
+            bare.settle()
+        bare.window.click("[data-key=again]")
+        bare.settle()
 
 
 def test_a_learner_bets_before_going_on_and_comes_back_to_the_free_page(tmp_path):
@@ -301,6 +338,27 @@ def looker(bare, size, wrong):
         wrong.extend(f"{where}: {each}" for each in found)
 
     return look
+
+
+def test_a_refused_act_is_told_until_the_next_and_a_second_click_changes_nothing(tmp_path):
+    """What was said of a bet left open goes with the next act; who clicks on to the free page twice stays there."""
+    page = first_visit("july", tmp_path)
+    for number in range(len(page.stage.beats)):
+        if page.stage.open_bet:
+            page.hear({"kind": "beat", "number": number + 1})
+            assert page.widget.live["trouble"] == "First lay your bet on this step."
+            page.hear({"kind": "fold", "key": "limits", "open": True})
+            assert page.widget.live["trouble"] == ""
+        while page.stage.open_bet:
+            page.hear({"kind": "bet", "choice": 0})
+            assert page.widget.live["trouble"] == ""
+        page.hear({"kind": "beat", "number": number + 1})
+    assert not page.stage.on
+    page.controls["T_in"].value = 70
+    for _ in range(3):
+        page.hear({"kind": "beat", "number": len(page.stage.beats)})
+        assert page.widget.live["trouble"] == ""
+    assert page.controls["T_in"].value == 70
 
 
 @pytest.mark.browser

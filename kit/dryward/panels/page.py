@@ -207,6 +207,7 @@ class Page:
         self.sliders = tuple(standard(each) if isinstance(each, str) else each for each in self.handles)
         self.kinds = self.draws if isinstance(self.draws, tuple) else (self.draws,)
         self.result, self.trouble = Result(), ""
+        self._refused = ""  # the trouble of the act before this one, which goes with the next that is done
         self.strips_shown: dict[str, dict[str, Any]] = {}
         self._live_pictures: tuple[PictureCache, ...] = ()
         self._whole: tuple[bytes, ...] | None = ()
@@ -340,6 +341,11 @@ class Page:
     def sentence(self) -> str:
         """The words under the picture, headed by the state on a page that judges."""
         return self.result.sentence
+
+    @property
+    def narrow(self) -> bool:
+        """Whether the browser has a place as wide as a phone."""
+        return self._narrow
 
     @property
     def alts(self) -> tuple[str, ...]:
@@ -536,8 +542,12 @@ class Page:
                 do(**heard.fields, buffers=buffers)
             else:
                 do(**heard.fields)
+            refused, self._refused = self._refused, ""
+            if refused and self.trouble == refused:
+                self.trouble = ""
+                self.send_live()
         except PlainError as reason:
-            self.trouble = str(reason)
+            self.trouble = self._refused = str(reason)
             self.send_live()
         except Exception as reason:  # a learner never sees a traceback
             self._mishap(reason)

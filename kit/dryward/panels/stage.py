@@ -15,7 +15,8 @@ answers it with one number a builder can hold.  Three kinds of acts::
 A beat's words are messages of the lesson: ``beat-<id>-say`` (the sentence, at
 most 20 words), ``-ask`` (the act), ``-answer`` (the number) and ``-also`` (the
 same as a flux, smaller, where there is one); ``-control`` is what the control
-is called there, where that is not its own name; ``-care`` is what to mind where
+is called there, where that is not its own name; ``-yet`` what is so while its
+aim is not reached; ``-care`` is what to mind where
 it proposes an act; of two scenes ``-first`` and ``-second`` are what stands
 over them.  A bet has ``beat-<id>-<bet>-ask``, and
 ``-<key>`` and ``-<key>-reply`` for each choice.  All get the facts that
@@ -72,6 +73,10 @@ class Page(Protocol):
     @property
     def sentence(self) -> str:
         """What is so, in a sentence."""
+
+    @property
+    def narrow(self) -> bool:
+        """Whether the browser has a place as wide as a phone."""
 
     def compute(self, at: SimpleNamespace) -> Any:
         """The state at the controls' values."""
@@ -259,6 +264,8 @@ class Stage:
 
     def go(self, number: int) -> None:
         """To a beat, or past the last one to the free page; the page's controls stand in its case."""
+        if number == self.at:  # asked for once more, by a second click on what was left: all stands as it is
+            return
         if number != len(self.beats):
             protocol.place(number, self.beats)
         between = self.beats[self._begun : number]
@@ -335,11 +342,9 @@ class Stage:
         self._gone[self.beat.id] = _Gone()
 
     def show(self) -> None:
-        """For an instructor: close the open bet, after the last one see what is so, and hide it again."""
+        """For an instructor: close the open bet, after the last one see what is so, which then stays."""
         bet = self.open_bet
-        if bet is None:
-            self.gone.counted.clear()
-        else:
+        if bet is not None:
             self.gone.counted.add(bet.name)
 
     def follow(self, state: Any) -> None:
@@ -360,9 +365,14 @@ class Stage:
             for number, case in enumerate(beat.cases)
         )
 
-    def _of_case(self, case: Mapping[str, Any]) -> SimpleNamespace:
+    def states_at(self, value: Any) -> States:
+        """The state in each case, if the control that moves all of them stood at another value [SI]."""
+        moved = vars(self.page.at) | {self.beat.unlocks: value}
+        return tuple(self.page.compute(self._of_case(case, moved)) for case in self.beat.cases)
+
+    def _of_case(self, case: Mapping[str, Any], moved: Mapping[str, Any] | None = None) -> SimpleNamespace:
         """The controls of the other scene: its case, and the control that moves both."""
-        moved, starts = vars(self.page.at), self._starts
+        moved, starts = moved or vars(self.page.at), self._starts
         return SimpleNamespace(
             **{name: moved[name] if name == self.beat.unlocks else case.get(name, starts[name]) for name in moved}
         )
@@ -400,7 +410,7 @@ class Stage:
             "id": self.beat.id,
             "scenes": scenes,
             "done": done,
-            "told": answer,
+            "told": answer or (self._text("yet", need=False) if self.shown and self.beat.aim else ""),
             "also": self._text("also", need=False) if done else "",
             "status": answer or (self.page.sentence if self.shown else self._text("say")),
         }
@@ -432,11 +442,15 @@ class Stage:
         page, gone = self.page, self.gone
         keys = [spot.key for spot in bet.spots]
         chosen = gone.chosen.get(bet.name)
-        right, reply = None, ""
+        hands, counted = self._hands(bet), bet.name in gone.counted
+        right, reply, replies = None, "", [""] * len(keys)
         if self.shown:
             # Of the case that was bet on, whatever was moved since.
             right = keys.index(bet.right(self.first or self.states))
             reply = self._reply(bet, chosen or keys[right])
+            if counted:  # to each choice that someone in the class took, and to what is so
+                said = [number > 0 or k == right for k, number in enumerate(hands)]
+                replies = [self._reply(bet, key) if says else "" for key, says in zip(keys, said, strict=True)]
         if bet.name == LESSON:
             asked = page.prediction.asked
             prompt, texts = asked.prompt, [asked.choice(key).text for key in keys]
@@ -450,14 +464,15 @@ class Stage:
                 {"text": text, "scene": spot.scene, "at": list(spot.at), "glyph": spot.glyph}
                 for text, spot in zip(texts, bet.spots, strict=True)
             ],
-            "hands": self._hands(bet),
-            "counted": bet.name in gone.counted,
+            "hands": hands,
+            "counted": counted,
             "chosen": None if chosen is None else keys.index(chosen),
             # What the beat says asks it already; the list has it for those who listen.
             "said": bet.name == LESSON,
             "open": bet is self.open_bet and not self.shown,
             "right": right,
             "reply": reply,
+            "replies": replies,
         }
 
     def _reply(self, bet: Bet, key: str) -> str:

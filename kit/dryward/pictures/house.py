@@ -38,13 +38,15 @@ EAVE = 0.58
 _PANE = (0.07, 0.29), (0.2, 0.52)
 #: The fan in the right wall.
 _FAN = 0.36
+#: Beside it, where its flow is told.
+AT_FAN: Place = ("house", 1.21, _FAN - 0.05)
 #: Lines along the underside of both slopes.
 UNDER_ROOF: tuple[tuple[Place, Place], ...] = (
     (("house", 0.04, EAVE + 0.055), ("house", 0.49, 1.01)),
     (("house", 0.51, 1.01), ("house", 0.96, EAVE + 0.055)),
 )
 #: The arrow of a leak is widest at the first, and less than the second is not drawn [m3/s].
-_WIDEST, _LEAST = to_si(100.0, "cfm"), to_si(0.5, "cfm")
+_WIDEST, LEAST = to_si(100.0, "cfm"), to_si(0.5, "cfm")
 #: Water of this share of the pane's limit over it is drawn as much.
 _STREAMS = 0.5
 
@@ -238,7 +240,7 @@ def moving(found: HouseAir, system: str) -> dict[str, Any]:
     flows = []
 
     def path(flow: float, *outward: Place) -> None:
-        if abs(flow) >= _LEAST:
+        if abs(flow) >= LEAST:
             places = outward if flow > 0 else outward[::-1]
             flows.append(scenery.flow(abs(flow) * per_minute, *places, spread=0.04, look="air flow"))
 
@@ -269,7 +271,7 @@ def arrows(found: HouseAir) -> dict[str, Any]:
     )
     marks = []
     for flow, inner, outer in leaks:
-        if abs(flow) >= _LEAST:
+        if abs(flow) >= LEAST:
             start, end = (inner, outer) if flow > 0 else (outer, inner)
             marks.append(scenery.arrow("air flow", start, end, min(1.0, abs(flow) / _WIDEST)))
     return {"marks": marks}
@@ -282,12 +284,12 @@ def named(found: HouseAir, system: str) -> dict[str, Any]:
         (("house", -0.22, 0.02), "under"), (("house", -0.22, 0.48), "under"), (("house", 0.54, 1.16), "right"),
     )  # fmt: skip
     for flow, (at, side) in zip(found.flows, spots, strict=True):
-        if abs(flow) >= _LEAST:
+        if abs(flow) >= LEAST:
             text = message("pictures.air-in" if flow < 0 else "pictures.air-out", air=told(abs(flow), system))
             tags.append(scenery.tag(text, at, "air flow", side))
-    if abs(found.fan) >= _LEAST:
+    if abs(found.fan) >= LEAST:
         text = message("pictures.air-of-fan", air=told(abs(found.fan), system), way="out" if found.fan > 0 else "in")
-        tags.append(scenery.tag(text, ("house", 1.21, _FAN - 0.05), "air flow", "under"))
+        tags.append(scenery.tag(text, AT_FAN, "air flow", "under"))
     return {"tags": tags}
 
 

@@ -112,9 +112,12 @@ def over(text: str, number: int, height: float, look: str = "wet") -> dict[str, 
 
 
 def drops(months: Months, assembly: Assembly) -> dict[str, Any]:
-    """Drops along the face that holds the most."""
+    """Where the most is held: a wet strip in a board that takes it up, drops on a face that does not."""
     if not months.planes:
         return {}
     plane = months.planes[int(months.held.max(axis=0).argmax())]
+    for layer, kind, start, end in scenery.layers_through(assembly):
+        if kind == "board" and layer.name in (plane.inner_layer, plane.outer_layer):
+            return {"marks": [scenery.band("lies", "slope", (0.012, 0.988), (start, end))]}
     d = scenery.through(assembly, plane.depth)
     return {"marks": [scenery.drops(("slope", 0.03, d), ("slope", 0.97, d), min(1.0, 0.4 + months.peak))]}

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from types import SimpleNamespace
 from typing import Any
 
 from dryward import units
@@ -12,6 +13,7 @@ from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
 from dryward.physics import steady
 from dryward.pictures import vault
 from dryward.units import amounts, kept_together, to_si
+from dryward.verdict import DRY
 from dryward.weather import Air
 
 #: The inner layer's outer face, the outer layer, and the room: across the slope.
@@ -20,6 +22,10 @@ _BACK, _DECK, _ROOM = 0.135, 0.825, ("room", 0.72, 0.06)
 
 def _humidity(page: Page, value: float) -> str:
     return kept_together(page.show(value, "relative humidity"))
+
+
+def _degrees(page: Page, value: float) -> str:
+    return kept_together(page.show(value, "temperature", 0))
 
 
 def _flux(page: Page, value: float) -> str:
@@ -79,23 +85,38 @@ FIRST = Beat(
 
 # --- both: one inner layer for both months ---------------------------------------------------
 
-#: No face is to be more humid than this.
-ENOUGH = 0.9
+#: The room of the step before [degC].
+COOL = to_si(75.0, "degF")
+#: The room a little warmer in July than before, and a house in January in a colder town.
+_SUMMER = {"T_in": to_si(77.0, "degF")}
+_COLD_TOWN = {"T_in": to_si(70.0, "degF"), "T_out": to_si(10.0, "degF")}
 
 
 def fits_both(page: Page, states: States) -> bool:
-    """Whether no face of the roof is too humid in either month."""
-    return all(scene.most_humid(state.profile) <= ENOUGH for state in states)
+    """Whether the roof is dry in both months, by the verdict that the free page gives too."""
+    return all(state.profile.verdict.state == DRY for state in states)
+
+
+def mold_limit(profile: steady.Profile) -> float:
+    """The humidity from which mold can start at the face that comes nearest to it [-]."""
+    found = profile.verdict.finding("face-humidity")
+    assert found is not None
+    return float(found.criterion.caution)
 
 
 def both_facts(page: Page, states: States) -> dict[str, Any]:
-    """The most humid face of each month, and what passes to the room in July."""
-    july, january = (state.profile for state in states)
-    inward = max(0.0, -float(july.vapor_flux_in))
+    """The most humid face of each month and what it may be in July, before and now; what passes to the room then."""
+    july, january = states
+    inward = max(0.0, -float(july.profile.vapor_flux_in))
+    cooler = page.compute(SimpleNamespace(**(vars(page.at) | {"T_in": COOL})))
     return {
-        "enough": _humidity(page, ENOUGH),
-        "july": _humidity(page, scene.most_humid(july)),
-        "january": _humidity(page, scene.most_humid(january)),
+        "warm": _degrees(page, july.indoor.temperature),
+        "cold": _degrees(page, january.outdoor.temperature),
+        "july": _humidity(page, scene.most_humid(july.profile)),
+        "january": _humidity(page, scene.most_humid(january.profile)),
+        "limit": _humidity(page, mold_limit(july.profile)),
+        "cool": _degrees(page, cooler.indoor.temperature),
+        "before": _humidity(page, scene.most_humid(cooler.profile)),
         "amount": amounts.on_a_roof(inward, page.unit_system),
         "flux": _flux(page, inward),
     }
@@ -103,7 +124,7 @@ def both_facts(page: Page, states: States) -> dict[str, Any]:
 
 BOTH = Beat(
     "both",
-    cases=({}, _JANUARY),
+    cases=(_SUMMER, _COLD_TOWN),
     unlocks="Roof",
     aim=fits_both,
     stays=False,

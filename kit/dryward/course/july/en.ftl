@@ -4,6 +4,9 @@
 
 # $spring and $yard are airs, $roof the insulation and the drywall.
 given = room at { $humidity }, { $roof }; drying on a spring day of { $yard } outdoors, { $spring } in the room
+given-ground = ground at { $ground }
+# $states says which inner layers are dry, damp and wet: whole sentences.
+both-months = The worse of both months. { $states }
 roof = Roof and inner layer
 roof-plastic = vented, plastic (0.06 perm)
 roof-plastic-si = vented, plastic (sd 58 m)
@@ -83,8 +86,8 @@ spring-drying-why = Toward the room: { $bare } with no film, { $film } with the 
 spring-drying-ask = It is spring, { $mild } and 60 % outside, { $room } and { $rh } inside. Wood on the inside of the OSB is wet. Which inner layer lets it dry toward the room?
 spring-drying-hint = For each of the three: how open is the way from the wet wood to the room?
 spring-drying-right = The variable film, or no film.
-spring-drying-two-barriers-twice-as-good = Plastic. It keeps water out.
-spring-drying-two-barriers-twice-as-good-reply = It keeps water in just as well: { $plastic } inward, not { $film }.
+spring-drying-barrier-always-inside = Plastic. It belongs inside and keeps water out.
+spring-drying-barrier-always-inside-reply = It keeps water in just as well: { $plastic } inward, not { $film }.
 spring-drying-wet-lumber-dries-itself = All the same. Wet wood dries by itself once it is warm inside.
 spring-drying-wet-lumber-dries-itself-reply = It is as warm behind all three, and outward it loses { $outward } in each. Toward the room it is { $film } behind the film and { $plastic } behind plastic.
 
@@ -122,7 +125,8 @@ inner-layer = { $inner ->
         [open-sheet] Open sheet
        *[none] Drywall alone
     }
-most-humid = Most humid face: { $humidity }
+# $state is dry, damp or wet.
+most-humid = Most humid face: { $humidity }, { $state }
 in-the-deck = { $water } in the deck
 dries = { $way ->
         [in] To the room: { $amount } a day
@@ -150,13 +154,13 @@ beat-first-january-none-reply = The push is { $outward } outward, and the plasti
 beat-first-answer = The same plastic: no water in January, and in July { $amount }.
 beat-first-also = Push: { $outward } outward in January, { $inward } inward in July. On the back of the plastic: { $flux }.
 
-beat-both-say = A roof has both months. Find an inner layer that suits both.
-beat-both-ask = Choose until no face is over { $enough } in either month.
+beat-both-say = A roof has both months. Now the room is { $warm } in July, and January is { $cold }.
+beat-both-ask = Choose an inner layer until both months say dry.
 beat-both-first = July
 beat-both-second = January
 beat-both-control = Inner layer
-beat-both-answer = No face is over { $july } in July, none over { $january } in January. In July { $amount } go on into the room.
-beat-both-also = Into the room: { $flux }. The air conditioner has to take that out.
+beat-both-answer = Dry in both: no face is over { $july } in July, none over { $january } in January. In July { $amount } go on into the room.
+beat-both-also = Damp begins at { $limit } there, where mold can start if it stays so for weeks. In a room at { $cool } this layer is at { $before } in July. Into the room: { $flux }, for the air conditioner to take out.
 
 beat-spring-say = A leak left { $leak } in { $area } of OSB deck. Is it gone in { $days } spring days?
 beat-spring-ask = Bet on both before you see either.

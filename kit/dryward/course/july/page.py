@@ -8,7 +8,8 @@ from typing import Any
 
 from dryward import building, language
 from dryward.checks import PlainError
-from dryward.course.july.beats import PLAY
+from dryward.course.july import stage_scene
+from dryward.course.july.beats import AIRED, BOTH, PLAY
 from dryward.course.july.questions import with_damp_wood
 from dryward.course.july.scene import Reversal, SummerRoof
 from dryward.panels import hand, readouts
@@ -16,11 +17,11 @@ from dryward.panels.controls import Choice, Scale, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics import drying, limits, steady
-from dryward.teaching import vault, words
+from dryward.teaching import vault
 from dryward.teaching.practical import NO_FILM
 from dryward.teaching.words import Step
-from dryward.units import to_si
-from dryward.verdict import Verdict
+from dryward.units import amounts, to_si
+from dryward.verdict import STATES, Verdict
 from dryward.weather import Air
 
 message = language.beside(__file__)
@@ -32,8 +33,6 @@ SPRING = Air(to_si(70.0, "degF"), ROOM_HUMIDITY), Air(to_si(60.0, "degF"), 0.55)
 _HOT, _COOL = to_si(85.0, "degF"), to_si(75.0, "degF")
 #: Above this it is wood in the sun, not outdoor air [degC].
 SUN = to_si(100.0, "degF")
-#: A ceiling of 1000 ft2, for the air conditioner's share.
-THOUSAND = to_si(1000.0, "ft2")
 #: Option -> inner layer of the vented roof: its perms, "variable", or None.
 INNER: dict[str, float | str | None] = {
     "plastic": 0.06,
@@ -143,6 +142,8 @@ class July(Page):
 
     def given(self, state: HotDay) -> str:
         """What no control moves."""
+        if self.stage.on and self.stage.beat is AIRED:  # no roof is asked about
+            return message("given-ground", ground=self.held(stage_scene.GROUND, "temperature"))
         spring, yard = (self.air_held(each) for each in SPRING)
         humidity = self.held(ROOM_HUMIDITY, "relative humidity")
         return message("given", humidity=humidity, roof=self.roof_held(state.roof), spring=spring, yard=yard)
@@ -151,7 +152,7 @@ class July(Page):
         """The push, the humidity behind the inner layer, the gain, what reaches the room, and drying in spring."""
         profile, spring = state.profile, state.spring
         into_room = -profile.vapor_flux_in
-        load = self.show(abs(into_room) * THOUSAND, "mass flow")
+        load = self.show(abs(into_room) * amounts.ROOF[self.unit_system], "mass flow")
         behind = float(profile.relative_humidity[state.node])
         return [
             Readout("push", message("push"), state.push, "pressure", both=True),
@@ -168,7 +169,7 @@ class July(Page):
                 message("into-room"),
                 into_room,
                 "vapor flux",
-                note=message("into-room-note", load=load, area=words.number(1000, "ft2", self.unit_system))
+                note=message("into-room-note", load=load, area=amounts.roof_area(self.unit_system))
                 if into_room > 0
                 else message("into-room-outward"),
             ),
@@ -202,13 +203,21 @@ class July(Page):
         return message("inward", sun=hot, push=push, behind=behind, room=room, water=water)
 
     def strips(self, at: SimpleNamespace, state: HotDay) -> dict[str, Any]:
-        """The state along each control."""
+        """The state along each control; in the beat of two months the worse one of both, for each inner layer."""
+        if self.stage.on and self.stage.beat is BOTH:
+            return {"Roof": self._of_both()}
         keys = {"T_out": "outdoor_temperature", "RH_out": "outdoor_relative_humidity", "T_in": "indoor_temperature"}
         along = {key: self.along(name) for name, key in keys.items()}
         found = limits.dry_ranges(state.roof, state.indoor, state.outdoor, along)
         roofs = [steady.profile(built(each), state.indoor, state.outdoor).verdict for each in self.along("Roof")]
         strips = {name: Strip(tuple(found[key].states)) for name, key in keys.items()}
         return {**strips, "Roof": Strip(tuple(each.state for each in roofs))}
+
+    def _of_both(self) -> dict[str, Any]:
+        """The worse state of the two months with each inner layer, as it is shown."""
+        months = [[each.profile.verdict.state for each in self.stage.states_at(roof)] for roof in self.along("Roof")]
+        shown = Strip(tuple(max(each, key=STATES.index) for each in months)).shown(self.controls["Roof"])
+        return {**shown, "words": message("both-months", states=shown["words"])}
 
     def steps(self, state: HotDay) -> list[Step]:
         """Both pressures, the push, and the most the cold face can have."""

@@ -70,7 +70,7 @@ def spring_drying(draw: Draw) -> Question | None:
     draw.tell("degF", mild=mild, room=70)
     draw.tell("%", rh=rh)
     draw.tell("g/m2/day", outward=outward)
-    return draw.ask("two-barriers-twice-as-good", "wet-lumber-dries-itself")
+    return draw.ask("barrier-always-inside", "wet-lumber-dries-itself")
 
 
 def which_day(draw: Draw) -> Question | None:

@@ -77,7 +77,7 @@ def draw(scene: Scene, state: Any) -> None:
 
 def given(page: Page, state: Any) -> dict[str, Any]:
     """The two airs, and what the inner layer is."""
-    found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.62, 0.62), ("sky", 0.42, 0.08))
+    found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.62, 0.5), ("sky", 0.42, 0.08))
     name = message("inner-layer", inner=state.inner, system=page.unit_system)
     found["tags"].append(scenery.tag(name, ("lens", 0.5, 0.0), "", "under", minor=True))
     return found
@@ -121,11 +121,13 @@ def pressure(page: Page, state: Any) -> str:
 def _push(page: Page, state: Any) -> dict[str, Any]:
     """An arrow on the side where the vapor pressure is higher, toward the roof."""
     inward = state.push > 0
-    ends = (("slope", 0.2, 1.85), ("slope", 0.2, 1.12)) if inward else (("slope", 0.2, -0.85), ("slope", 0.2, -0.12))
+    ends = (("slope", 0.2, 1.85), ("slope", 0.2, 1.12)) if inward else (("slope", 0.2, -0.68), ("slope", 0.2, -0.08))
+    # Below its arrow, beside the glass, where there is room.
+    side = "right" if inward or page.narrow else "under"
     text = message("push-is", inward=inward, push=pressure(page, state))
     return {
         "marks": [scenery.arrow("vapor pressure", *ends, min(1.0, abs(state.push) / _WIDEST))],
-        "tags": [scenery.tag(text, ends[0], "vapor pressure", "right")],
+        "tags": [scenery.tag(text, ends[0], "vapor pressure", side)],
     }
 
 
@@ -135,7 +137,10 @@ def most_humid(profile: steady.Profile) -> float:
 
 
 def _most_humid(page: Page, profile: steady.Profile, roof: building.Assembly) -> dict[str, Any]:
-    text = message("most-humid", humidity=kept_together(page.show(most_humid(profile), "relative humidity")))
+    humidity = kept_together(page.show(most_humid(profile), "relative humidity"))
+    text = message(
+        "most-humid", humidity=humidity, state=language.message("verdict.state", state=profile.verdict.state)
+    )
     at = ("slope", 0.62, scenery.through(roof, float(profile.depth[profile.wettest])))
     return scenery.tag(text, at, "relative humidity", "over")
 

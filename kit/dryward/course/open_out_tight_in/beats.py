@@ -253,7 +253,7 @@ BOTH = Beat(
     cases=({"M_in": _TENTH, "M_out": _TENTH}, {}),
     own=1,
     # In January the holder is right: there the words are no belief.
-    bets=(_which("january", gains_less, 0.3), _which("spring", dries_first, 0.56, "two-barriers-twice-as-good")),
+    bets=(_which("january", gains_less, 0.2), _which("spring", dries_first, 0.56, "two-barriers-twice-as-good")),
     facts=both_facts,
     beliefs=("two-barriers-twice-as-good",),
     marks=spring,

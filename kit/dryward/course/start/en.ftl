@@ -66,7 +66,7 @@ span-minutes = { $minutes } min
 
 ## The first water
 
-given = the room at { $room }, January in an invented town, { $fill } of fiber between painted drywall and OSB; air leaks of a usual house, at { $push } across { $area } of roof
+given = the room at { $room }, January in an invented town, { $fill } of fiber between painted drywall and OSB; air leaks of a usual house, which has { $area } of roof, at { $push }
 done = What is done to the roof
 done-bare = as it is: painted drywall, with leaks
 done-vents = more vents, which pull more air
@@ -94,7 +94,7 @@ beat-first-second = Dry air, no leaks, a way out
 beat-first-answer = As it is, the deck takes in { $bare }. With all three done, { $sealed }.
 beat-first-also = { $flux } and { $other }
 
-beat-try-say = Now try each of them, one at a time, on the same roof and in the same room.
+beat-try-say = Now try each of them, one at a time, on the same roof, over the same family.
 beat-try-ask = Choose until less than a tenth of the water is left.
 beat-try-control = What is done
 beat-try-answer = Of { $was } a day, { $now } are left. The room air is as it was.

@@ -123,11 +123,13 @@ def given(page: Page, state: Any) -> dict[str, Any]:
         humidity=percent(page, state.outdoor.relative_humidity),
     )
     tags, marks = [scenery.tag(outdoors, ("outdoors", 0.3, 0.05))], []
-    if _at(page, "first") or _at(page, "fan"):
-        ends = ("house", 0.62, 0.83), ("house", 0.62, 0.64)
-        marks.append(scenery.arrow("vapor pressure", *ends, state.production / _WIDEST))
-        text = message("stage-tap", water=a_day(page, state.production))
-        tags.append(scenery.tag(text, ("house", 0.62, 0.84), "vapor pressure", "over", minor=True))
+    job = _at(page, "heater")
+    if job or _at(page, "first") or _at(page, "fan"):
+        ends, water_in = (("house", 0.62, 0.83), ("house", 0.62, 0.64)), JOB if job else state.production
+        marks.append(scenery.arrow("vapor pressure", *ends, water_in / _WIDEST))
+        text = message("stage-tap", job=job, water=a_day(page, water_in))
+        if not (job and page.narrow and page.stage.shown):  # on a phone there is no room for it beside what is so
+            tags.append(scenery.tag(text, ("house", 0.62, 0.84), "vapor pressure", "over", minor=True))
     if _at(page, "first"):
         level = page.stage.first[0].humidity
         marks.append(scenery.line("before", ("house", 0.0, level), ("house", 1.0, level)))
@@ -161,6 +163,8 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
     ]
     if not twin:
         parts.append(house.named(found, page.unit_system))
+    if _at(page, "fan") and found.fan < house.LEAST:
+        parts.append({"tags": [scenery.tag(message("stage-fan-off"), house.AT_FAN, "air flow", "under")]})
     return scenery.together(parts)
 
 
@@ -266,9 +270,9 @@ _CLOSED, _FANNED = (
 )
 
 
-def _breathe_bet(name: str, number: int) -> Bet:
+def _breathe_bet(name: str, number: int, belief: str = "") -> Bet:
     spots = (
-        Spot("more", ("house", 0.3, 1.06), number, "house-must-breathe", "out"),
+        Spot("more", ("house", 0.3, 1.06), number, belief, "out"),
         Spot("less", ("house", 0.7, 1.06), number, glyph="in"),
     )
     return Bet(name, spots, breathe_right(number))
@@ -277,7 +281,8 @@ def _breathe_bet(name: str, number: int) -> Bet:
 BREATHE = Beat(
     "breathe",
     cases=({**_COLD, "Fresh_air": _CLOSED}, {**_COLD, "Fresh_air": _FANNED}),
-    bets=(_breathe_bet("closed", 0), _breathe_bet("fan", 1)),
+    # Where it is so, the words are no belief.
+    bets=(_breathe_bet("closed", 0), _breathe_bet("fan", 1, "house-must-breathe")),
     facts=breathe_facts,
     beliefs=("house-must-breathe",),
     marks=roof_takes,

@@ -43,7 +43,7 @@ tightened-why = Fresh air is the drain. With less of it the same water stands hi
 tightened-ask = A family gives off { $kilograms } of water. It is { $cold } and 80 % outside, and fresh air falls from { $before } to { $after }. Where does indoor RH at { $room } go?
 tightened-hint = Set the two amounts of fresh air on the page, one after the other. By which way does the house lose its water?
 tightened-right = From { $first } up to { $then }.
-tightened-winter-fog-is-wet-air = It stays at { $first }. Air at 80 % dries nothing.
+tightened-winter-fog-is-wet-air = It stays at { $first }. Outdoor air at 80 % is wet air, and dries nothing.
 tightened-winter-fog-is-wet-air-reply = It would stay at { $first } only if fresh air took nothing along. With less of it the water stands higher: { $then }.
 tightened-falls = It falls to { $fallen }, since less damp air comes in.
 tightened-falls-reply = The air that comes in has less water than the house, not more. With less of it RH does not fall to { $fallen }, it goes up to { $then }.
@@ -52,7 +52,7 @@ tightened-house-must-breathe-reply = With { $after } it comes to { $then }. A fa
 milder-why = Milder air brings more water in at the same RH, so the room ends at { $then }.
 milder-ask = A house stands at { $humidity } at { $cold } and 80 % outside, with { $cfm } of fresh air. Now it is { $mild } and 80 % outside. Same family, same fan, { $room } inside. Where does indoor RH settle?
 milder-hint = Raise the outdoor temperature on the page. How much vapor does the fresh air bring in now?
-milder-rh-alone-reply = The RH outside is the same, but the water in that air is not. Write the temperature too.
+milder-same-rh-reply = The RH outside is the same, but the water in that air is not: mild air brings more in.
 milder-outdoor-rh-reply = The 80 % is at the outdoor temperature. Inside the air is warmer and has its own RH.
 milder-nothing-is-added-indoors-reply = { $alone } is that outdoor air, heated and no more. The family adds its water to it: { $then }.
 july-why = More outdoor air brings more water in: { $first } against { $second }. In a sealed house a small fan brings what people need to breathe, and no more.
@@ -73,7 +73,7 @@ wet-windows-heating-dries-the-air = Turn up the heat. It takes the water out of 
 wet-windows-heating-dries-the-air-reply = Heat lowers RH but takes no water away. The dew point stays.
 wet-windows-winter-fog-is-wet-air = Seal the fan, so that no damp outdoor air comes in.
 wet-windows-treats-the-sign = Wipe the glass and caulk the frames.
-burner-why = Propane burns to 1.6 times its own weight in water: { $water } from a bottle of { $bottle }. And an open flame indoors can kill by carbon monoxide.
+burner-why = Propane burns to more than its own weight in water: { $water } from a bottle of { $bottle }. And an open flame indoors can kill by carbon monoxide.
 burner-ask = A basement with fresh plaster has to dry in spring. The crew burns { $bottle } of propane a day there, in an open burner. What does the burner do to the water in that air?
 burner-hint = What comes out of the flame besides heat? Look at the dew point, not at the RH.
 burner-right = It adds { $water } of water a day.
@@ -86,7 +86,12 @@ task-outcome = The room settles at { $humidity } with { $fresh_air } of fresh ai
 ## The beats
 
 stage-outdoors = Outdoors: { $temperature }, { $humidity }
-stage-tap = people: { $water }
+# $job: on a job site, in place of a family.
+stage-tap = { $job ->
+        [yes] mud and crew: { $water }
+       *[no] people: { $water }
+    }
+stage-fan-off = fan off
 stage-before = was { $humidity }
 stage-level = indoor RH { $humidity }
 stage-limit = glass edge fogs: { $humidity }
@@ -104,9 +109,9 @@ beat-breathe-ask = Bet on both before you see either: more in the roof, or less?
 beat-breathe-first = Sealed, no fan
 beat-breathe-second = Sealed, and a fan
 beat-breathe-closed-ask = A house of { $volume } went from { $drafty_ach } to { $sealed_ach } ACH50, and there is no fan. How much does the roof take in?
-beat-breathe-closed-more = More. A house has to breathe, a tight one rots.
+beat-breathe-closed-more = More. The water of the house stays in.
 beat-breathe-closed-less = Less. Most of the leaks are gone.
-beat-breathe-closed-more-reply = Here that is so: { $closed_roof }. Less air leaks out, but it is at { $closed } RH, not { $drafty }. Nothing carries the water out.
+beat-breathe-closed-more-reply = { $closed_roof }. Less air leaks out, but it is at { $closed } RH, not { $drafty }. What is missing is a fan, not the leaks: look at the second house, just as tight.
 beat-breathe-closed-less-reply = Less air does leak out. But with no fan the water stays in: { $closed } RH, not { $drafty }. So the roof takes in { $closed_roof }.
 beat-breathe-fan-ask = The same sealed house, and a fan blows { $fan } out all day. How much now?
 beat-breathe-fan-more = More. A house has to breathe, a tight one rots.
@@ -114,10 +119,10 @@ beat-breathe-fan-less = Less. The fan is the drain.
 beat-breathe-fan-more-reply = Just as tight, and it takes in the least: { $fan_roof }. The fan carries the water out: { $with_fan } RH. It also pulls against the leak at the ridge.
 beat-breathe-fan-less-reply = The fan carries the water out: { $with_fan } RH. It also pulls against the leak at the ridge. The roof takes in { $fan_roof }.
 beat-breathe-answer = Sealed, no fan: { $closed_roof }. Drafty: { $drafty_roof }. Sealed with a fan: { $fan_roof }.
-beat-breathe-also = Indoor RH: { $closed }, { $drafty } and { $with_fan }. The drafty house has dry air, not a dry roof. A tenth of the leak seeps, { $days } days.
+beat-breathe-also = Indoor RH: { $closed }, { $drafty } and { $with_fan }. The drafty house has dry air, not a dry roof. Counted: { $days } days, and a tenth of the air at the ridge leaves its water there.
 beat-fan-say = It is { $cold } out, and the edge of the glass is wet. Run the fan.
 beat-fan-ask = Turn the fan up until the edge is clear. Watch the level, and the arrows on the left wall.
-beat-fan-control = Fresh air, with the fan
+beat-fan-control = Fresh air, by leaks and fan
 beat-fan-answer = At { $fresh } the level is { $humidity }, and the edge fogs from { $edge }. { $over ->
         [yes] Now all leaks blow inward, even at the ridge.
        *[no] The neutral level rose from { $was } to { $neutral }: below it all leaks blow inward.
@@ -148,6 +153,8 @@ full = 100 % RH
 people = people
 outdoors = outdoors
 leaving = leaving
+stays = drops: { $water }
+alt-stays = The other { $water } stay in the house as drops.
 key-glass = middle of the glass
 key-made = { $water } made
 key-edge = edge of the pane fogs above

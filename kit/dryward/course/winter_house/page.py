@@ -47,6 +47,12 @@ class HouseInBalance:
         """The same of the middle of the glass [-]."""
         return float(fogs_at(GLASS, self.outdoor.temperature, ROOM_TEMPERATURE))
 
+    @property
+    def leaving(self) -> float:
+        """Water that goes out with the air, which carries no more than full air can [kg/s]; the rest runs down."""
+        full = self.carried(float(air.saturation_vapor_pressure(ROOM_TEMPERATURE)))
+        return min(self.production + self.carried(self.outdoor.vapor_pressure), full)
+
     def carried(self, pressure: float) -> float:
         """Water that the fresh air moves at a vapor pressure [kg/s]."""
         return self.fresh_air * air.vapor_density(ROOM_TEMPERATURE, pressure)
@@ -89,7 +95,7 @@ class WinterHouse(Page):
         return HouseWater(
             state.production,
             inflow,
-            state.production + inflow,
+            state.leaving,
             state.humidity,
             state.fresh_air,
             min(state.edge, 1.0),

@@ -64,7 +64,12 @@ def milder(draw: Draw) -> Question | None:
     draw.tell("degF", cold=20, mild=mild, room=70)
     draw.tell("cfm", cfm=cfm)
     return draw.ask_number(
-        then, "%", 3.0, (cold, "rh-alone"), (80, "rh-alone", "outdoor-rh"), (alone, "nothing-is-added-indoors")
+        then,
+        "%",
+        3.0,
+        (cold, "rh-alone", "same-rh"),
+        (80, "rh-alone", "outdoor-rh"),
+        (alone, "nothing-is-added-indoors"),
     )
 
 

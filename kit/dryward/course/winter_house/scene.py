@@ -19,6 +19,8 @@ message = language.beside(__file__)
 
 #: The one scale of the arrows: so much water [kg/s], and all that is more, is drawn as wide as they get.
 _MOST = 40.0 / DAY
+#: Less than this runs down is not told [kg/s].
+_LEAST = 0.01 / DAY
 _DASHES = ((0, (1.2, 1.4)), "-", (0, (6, 2)), (0, (6, 2, 1, 2)))
 
 
@@ -84,6 +86,8 @@ class Tank(LivePicture):
         self.words(right, above, self.fitted(message("leaving"), right - b - 4, small=True), small=True, ha="right")
         self.outlet = (self._pipe(), b - 0.06 * wide, right - 2, y)
         self.amounts.append(self._amount(right, y - 0.17 * (eave - foot), "right"))
+        self.rest = self.moving(self.words((a + b) / 2, foot + 0.05 * (eave - foot), "", small=True, ha="center"))
+        self.between = b - a - 8
         x = (a + b) / 2
         self.words(x, eave + 0.25 * self.line, message("full"), small=True, ha="center", va="bottom")
 
@@ -135,6 +139,9 @@ class Tank(LivePicture):
             wide = tallest * min(flow / _MOST, 1.0)
             shape.set_visible(wide > 0.3)
             shape.set_xy(arrow(start, height, end, max(wide, 1.5), max(1.5 * wide, 8)))
+        rest = state.people + state.from_outside - state.carried_out
+        text = message("stays", water=self.show(rest, "mass flow")) if rest > _LEAST else ""
+        self.rest.set_text(self.fitted(text, self.between, small=True) if text else "")
         x = self.shown(np.asarray(state.flows), "air flow")
         for line, (_, humidity) in zip(self.curves, state.curves, strict=True):
             line.set_data(x, 100 * np.asarray(humidity))
@@ -160,8 +167,10 @@ class Tank(LivePicture):
             if state.glass < 1.0
             else message("alt-full")
         )
+        rest = state.people + state.from_outside - state.carried_out
         return sentences(
             message("alt-tank", people=people, outside=outside, away=away),
+            message("alt-stays", water=self.show(rest, "mass flow")) if rest > _LEAST else "",
             message(
                 "alt-stands",
                 fresh_air=self.show(state.fresh_air, "air flow"),

@@ -9,7 +9,7 @@ from typing import Any
 
 import numpy as np
 
-from dryward import air, language, units
+from dryward import language, units
 from dryward.building import material
 from dryward.course.your_readings import stage_scene
 from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
@@ -57,7 +57,7 @@ class House:
     def mean(self, place: str) -> tuple[float, float]:
         """What a logger shows on average: temperature [degC] and humidity over water, as sensors do [-]."""
         record = getattr(self, place)
-        return float(record.temperature.mean()), float(shown(record).mean())
+        return float(record.temperature.mean()), float(record.logged_humidity.mean())
 
     @property
     def wood(self) -> Any:
@@ -81,11 +81,6 @@ class House:
     def showers(self) -> tuple[int, int]:
         """How many showers there were, and with how many the roof's vapor rose."""
         return len(self.rises), int(np.sum(self.rises > SHOWN))
-
-
-def shown(record: loggers.Record) -> Any:
-    """The humidity that the sensor shows: over water, in frost too."""
-    return record.vapor_pressure / air.saturation_vapor_pressure(record.temperature, over="water")
 
 
 @cache
@@ -184,7 +179,7 @@ def given(page: Page, state: Any) -> dict[str, Any]:
         tags.append(scenery.tag(message("logger-of", place=place, warmth=warmth, humidity=humidity), at, side=side))
     if state.cause == "outdoor air":
         lines = (("outdoor air", state.outdoors), ("cavity air", state.cavity))
-        marks = [stage_scene.trace(look, "upper", _by_day(shown(each), 6), *_HUMID) for look, each in lines]
+        marks = [stage_scene.trace(look, "upper", _by_day(each.logged_humidity, 6), *_HUMID) for look, each in lines]
         head = message("paper-humidity")
     else:
         marks = [stage_scene.trace("moisture content", "upper", _by_day(state.wood, 24), *_WOOD)]
