@@ -230,7 +230,7 @@ def test_an_instructor_steps_and_shows_without_a_bet(tmp_path):
 
 @pytest.mark.browser
 def test_the_keys_of_an_instructor_work_wherever_the_focus_is(bare, tmp_path):
-    page = first_visit(PLAYED[0], tmp_path)
+    page = first_visit("where-it-gets-wet", tmp_path)
     page.hear({"kind": "instructor", "value": True})
     bare.show(page)
     bare.window.click("header.top")
