@@ -15,7 +15,8 @@ answers it with one number a builder can hold.  Three kinds of acts::
 A beat's words are messages of the lesson: ``beat-<id>-say`` (the sentence, at
 most 20 words), ``-ask`` (the act), ``-answer`` (the number) and ``-also`` (the
 same as a flux, smaller, where there is one); ``-control`` is what the control
-is called there, where that is not its own name; ``-care`` is what to mind where
+is called there, where that is not its own name; ``-yet`` what is so while its
+aim is not reached; ``-care`` is what to mind where
 it proposes an act; of two scenes ``-first`` and ``-second`` are what stands
 over them.  A bet has ``beat-<id>-<bet>-ask``, and
 ``-<key>`` and ``-<key>-reply`` for each choice.  All get the facts that
@@ -146,6 +147,8 @@ class Beat:
     marks: Callable[[Page, Any], Mapping[str, Any]] | None = None
     #: What draws its scenes, where they are not those of the play.
     draw: Callable[[Scene, Any], None] | None = None
+    #: Whether the strip along its control tells of what the beat asks.
+    strip: bool = True
 
 
 @dataclass(frozen=True)
@@ -407,7 +410,7 @@ class Stage:
             "id": self.beat.id,
             "scenes": scenes,
             "done": done,
-            "told": answer,
+            "told": answer or (self._text("yet", need=False) if self.shown and self.beat.aim else ""),
             "also": self._text("also", need=False) if done else "",
             "status": answer or (self.page.sentence if self.shown else self._text("say")),
         }
@@ -442,7 +445,8 @@ class Stage:
         hands, counted = self._hands(bet), bet.name in gone.counted
         right, reply, replies = None, "", [""] * len(keys)
         if self.shown:
-            right = keys.index(bet.right(self.states))
+            # Of the case that was bet on, whatever was moved since.
+            right = keys.index(bet.right(self.first or self.states))
             reply = self._reply(bet, chosen or keys[right])
             if counted:  # to each choice that someone in the class took, and to what is so
                 said = [number > 0 or k == right for k, number in enumerate(hands)]
