@@ -147,6 +147,8 @@ class Beat:
     marks: Callable[[Page, Any], Mapping[str, Any]] | None = None
     #: What draws its scenes, where they are not those of the play.
     draw: Callable[[Scene, Any], None] | None = None
+    #: Whether the strip along its control tells of what the beat asks.
+    strip: bool = True
 
 
 @dataclass(frozen=True)
@@ -443,7 +445,8 @@ class Stage:
         hands, counted = self._hands(bet), bet.name in gone.counted
         right, reply, replies = None, "", [""] * len(keys)
         if self.shown:
-            right = keys.index(bet.right(self.states))
+            # Of the case that was bet on, whatever was moved since.
+            right = keys.index(bet.right(self.first or self.states))
             reply = self._reply(bet, chosen or keys[right])
             if counted:  # to each choice that someone in the class took, and to what is so
                 said = [number > 0 or k == right for k, number in enumerate(hands)]
