@@ -193,9 +193,9 @@ logger-of = { $place ->
    *[outdoors] Yard: { $warmth }, { $humidity }
 }
 logger-shows = Logger: { $warmth }, { $humidity }
-trace-of-room = room air
-trace-of-both = roof air on yard air
-paper-humidity = RH in roof and yard, four weeks
+trace-of-room = room air: { $mean }
+trace-of-both = roof on yard: { $mean }
+paper-humidity = RH, roof and yard: { $low } to { $high }
 paper-wood = Wood, four weeks: { $start } to { $end }
 paper-all = Vapor pressure, four weeks
 paper-rises = Roof's rise at each shower
