@@ -138,6 +138,6 @@ beat-air-also = sheathing up to { $peak }, deck up to { $deck }
 # The boards over the vent space, and their line along the year.
 deck = Deck
 deck-peaks = { $soaked ->
-    [yes] Deck soaked: { $water } of water or frost in its pores, on { $area }
+    [yes] Deck soaked: { $water } of water or frost in it, on { $area }
    *[no] Deck (boards over the vent space) up to { $moisture }
 }
