@@ -88,7 +88,7 @@ def plays():
         for beat in play.beats:
             start = f"beat-{beat.id}"
             must |= {f"{start}-say", f"{start}-answer"}
-            may |= {f"{start}-{each}" for each in ("ask", "also", "control", "care")}
+            may |= {f"{start}-{each}" for each in ("ask", "also", "control", "care", "yet")}
             must |= {f"{start}-{each}" for each in ("first", "second")[: len(beat.cases)] if len(beat.cases) > 1}
             for bet in beat.bets:
                 if bet.name != LESSON:

@@ -399,6 +399,8 @@ def test_an_end_that_another_finding_makes_wet_is_told_of_the_whole():
     assert words.decides(one, "si").endswith("is 0 g/m² to 11.4 kg/m², and the whole wet at both ends")
     other = judged.deciding(verdict.Decides("", "leak", 0.6, 11.4, (WET, WET)))
     assert words.decides(other, "si").endswith("is 600 g/m² to 11.4 kg/m², wet at both ends")
+    flat = judged.deciding(verdict.Decides("", "leak", 0.0, 0.0, (DRY, WET)))
+    assert words.decides(flat, "si").endswith("stays 0 g/m², but by another check the whole goes from dry to wet")
 
 
 def test_water_held_at_wood_is_moisture_and_elsewhere_it_is_free():

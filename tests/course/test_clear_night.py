@@ -290,5 +290,37 @@ def test_clouds_end_the_frost_before_the_sky_is_as_warm_as_the_air(played):
     assert states[0].frost == 0
 
 
+def test_each_roof_of_the_last_beat_that_is_no_answer_says_why(tmp_path):
+    """Under the sky of the page itself: what is dry, damp or wet there is so on the free page too."""
+    page, said = first_visit(ID, tmp_path), {}
+    for number in range(4):
+        page.hear({"kind": "beat", "number": number})
+        while page.stage.open_bet:
+            page.hear({"kind": "bet", "choice": 0})
+    for option in page.controls["Snow"].options:
+        page.widget.moves = {"serial": 1, "system": "us", "values": {"Snow": option}}
+        live = page.widget.live["stage"]
+        assert page.stage.states[0].cooling == pytest.approx(20.0)
+        said[option] = live["done"], str(live["scenes"])
+    assert [name for name, (_, text) in said.items() if "No snow on this roof" in text] == [
+        "none",
+        "thin-layer",
+        "layer",
+    ]
+    assert [name for name, (_, text) in said.items() if "it still melts" in text] == ["leaky-and-thick"]
+    assert [name for name, (_, text) in said.items() if "Warm air leaks up" in text] == ["leaky"]
+    assert [name for name, (done, _) in said.items() if done] == ["tight"]
+
+
+def test_calm_air_says_why_a_colder_metal_has_less_frost(tmp_path):
+    page = open_page(ID, tmp_path)
+    before = page.readouts["frost"], page.readouts["frosted"]
+    assert "The stiller the air" not in page.sentence
+    page.controls["Wind"].value = 3
+    assert page.readouts["frost"] < before[0]
+    assert page.readouts["frosted"] > before[1]
+    assert "The stiller the air" in page.sentence
+
+
 def test_the_prediction_and_its_numbers():
     assert below_air(20, 20.0) == pytest.approx(9.9, abs=0.1)

@@ -10,7 +10,7 @@ from lesson_page import check_replies, first_visit, open_page, places
 
 from dryward import air, units
 from dryward.course import read_the_air
-from dryward.course.read_the_air import beats
+from dryward.course.read_the_air import beats, closed_jar
 from dryward.course.read_the_air.beats import PLAY
 from dryward.course.read_the_air.page import ReadTheAir
 from dryward.pictures import scenery
@@ -320,3 +320,13 @@ def test_no_text_of_the_kit_says_that_air_holds_water():
     assert said == []
     for each in ("Warm air holds more water.", "How full is this air?", "It is nearly full.", "Full air at 70"):
         assert SPONGE.search(each)
+
+
+@pytest.mark.parametrize(("temperature", "ice"), [(-0.5, True), (0.5, False)])
+def test_water_below_freezing_is_drawn_and_called_ice(temperature, ice):
+    state = SimpleNamespace(first=Air(temperature, 1.0), second=Air(temperature, 1.0))
+    scene = scenery.begin("post")
+    closed_jar.draw(scene, state)
+    assert ("sc-frozen" in scene.still()["svg"], "sc-water" in scene.still()["svg"]) == (ice, not ice)
+    words = closed_jar.message("jar-with-air", frozen=closed_jar.frozen(state))
+    assert ("ice" in words) == ice

@@ -167,6 +167,7 @@ def readings(page):
     fog = beats.house("outdoor-air")
     warm, humid = fog.mean("cavity")
     assert fog.mean("outdoors") == pytest.approx((warm, humid))
+    dials = [float(fog.cavity.moisture_content[day].mean()) for day in (slice(24), slice(-24, None))]
     shares = []
     for name, most in (("cause-air-leak", True), ("cause-blocked-vents", False)):
         page.act("sample", name)
@@ -177,7 +178,7 @@ def readings(page):
     assert [f"{each:.1f}" for each in pins] == ["17.2", "20.9"]
     return {
         "degF": [from_si(warm, "degF"), 32, 45, 70, 20],
-        "%": [100 * humid, *fog.ends, april.wood, beats.DIAL, *shares],
+        "%": [100 * humid, *fog.ends, *dials, april.wood, beats.DIAL, *shares],
     }
 
 
@@ -222,7 +223,11 @@ def july(page):
     """Lesson 9: the push and the back of the plastic, a cooler room with both films, and the dew points of two days."""
     hot = dict(set_to(page, T_out=85, RH_out=75, T_in=75, Roof="plastic"))
     cooler = set_to(page, T_in=70)["gain"]
-    assert set_to(page, Roof="variable")["gain"] == 0
+    film = dict(set_to(page, Roof="variable"))
+    assert (film["gain"], film["state"]) == (0, "damp")
+    assert set_to(page, T_in=77)["state"] == "dry"
+    warmer = dict(set_to(page, Roof="plastic"))
+    assert warmer["state"] == "damp"
     dews = []
     for rh in (75, 30):
         set_to(page, T_out=80, RH_out=rh)
@@ -230,8 +235,8 @@ def july(page):
     return {
         "Pa": [hot["push"]],
         "g/m2/day": [from_si(each, "g/m2/day") for each in (hot["gain"], cooler)],
-        "degF": [85, 70, 80, 62, *dews],
-        "%": [50, 75, 30],
+        "degF": [85, 70, 77, 80, 62, *dews],
+        "%": [50, 75, 30, 100 * warmer["behind"]],
     }
 
 

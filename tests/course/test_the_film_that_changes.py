@@ -357,7 +357,8 @@ def test_a_damp_room_opens_it_in_january(system, tmp_path):
             # Of two figures each.
             assert amounts[0] == pytest.approx(a_day(found.gain), rel=0.05)
         else:
-            assert amounts == []
+            # What passes the film leaves through the OSB.
+            assert amounts == [pytest.approx(a_day(found.vapor_flux_in), rel=0.05)]
             assert "no frost" in live["told"]
         if opened:
             assert amounts[1] == pytest.approx(a_day(before), rel=0.05)

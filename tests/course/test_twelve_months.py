@@ -14,7 +14,7 @@ from dryward.course.twelve_months import beats, lumber
 from dryward.course.twelve_months import questions as twelve_months
 from dryward.course.where_it_gets_wet.page import roof_with
 from dryward.physics import drying, monthly
-from dryward.pictures import months
+from dryward.pictures import months, scenery
 from dryward.teaching import lessons, vault
 from dryward.teaching.vault import roof
 from dryward.units import from_si, to_si
@@ -218,6 +218,13 @@ def test_the_first_bet_is_the_month_at_whose_end_the_most_is_held(tmp_path):
     assert "gone in June" in live["told"]
     held = months.held_by(found)
     bars = [mark for mark in live["scenes"][0]["marks"] if mark["look"] == "lies"]
+    # The wood takes it up: no drop is drawn on it.
+    (inside,) = (mark for mark in bars if mark["points"][0][0] == "slope")
+    assert all(mark["kind"] not in ("drops", "frost") for mark in live["scenes"][0]["marks"])
+    layers = scenery.layers_through(found.assembly)
+    osb = next([a, a, b, b] for layer, _, a, b in layers if layer.name == "outer layer")
+    assert [at[2] for at in inside["points"]] == osb
+    bars.remove(inside)
     assert sorted(mark["points"][2][2] for mark in bars) == pytest.approx(
         sorted(each / beats.TOP for each in held.values() if each > 0)
     )

@@ -193,8 +193,13 @@ def test_where_the_ceiling_leaks_the_leak_is_named_before_the_vent(tmp_path):
                     assert "on a still day it cannot" in told, "nobody orders a wind"
                 else:
                     assert told.startswith(f"{page.verdict.state.capitalize()}. The ceiling leaks: ")
-                    assert told.endswith("a vent that pulls more draws more through the leaks.")
+                    assert "Seal the ceiling first. " in told
                     assert told.index("leaks") < told.index("vent")
+                # At any wind: what more pull draws in, and what no vent gets at.
+                more, less = (page.show(leak(each, COLD), "vapor flux") for each in ("leaky-and-pulled", "leaky"))
+                assert (f"draws {more}" if option == "leaky" else f"the leaks bring {less}, not {more}") in told
+                stays = LONG_SHARE / (1 - LONG_SHARE) * leak(option, COLD) * 150 * 86400
+                assert f"{page.show(stays, 'area density')} in 150 such days" in told
 
 
 def test_nothing_on_the_page_says_that_air_can_carry_it(tmp_path):
@@ -329,7 +334,9 @@ def test_the_numbers_of_the_beats(played):
     assert f"150 showers of a winter: {day('bath-fan', 1)[2] * bay * 0.15 / bucket:.2g} buckets" in found["shower"]
     can_go, stays = day("airtight", 1)[1] * bay / 29.57, day("cut", 1)[2] * bay * 150 / 29.57
     assert f"carry off {can_go:.2g} fl oz a day" in found["bays"]
-    assert f"{stays:.2g} fl oz are left" in found["bays"]
+    assert f"{stays:.2g} fl oz a winter" in found["bays"]
+    leaky = f"{day('leaky', 1)[0] * bay * 0.15 / bucket:.2g} buckets of 5 gallons in this one bay"
+    assert leaky in found["bays"]
 
 
 def test_the_dots_are_what_comes_split_where_the_air_is_full(played):

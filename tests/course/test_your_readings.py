@@ -654,3 +654,26 @@ def everything(part):
     elif isinstance(part, (list, tuple)):
         for inside in part:
             yield from everything(inside)
+
+
+def test_as_logged_is_drawn_what_stands_in_the_file(page):
+    with loggers.sample("cause-outdoor-air") as path:
+        lines = path.read_text().splitlines()
+    column = next(k for k, name in enumerate(lines[0].split(",")) if "RH" in name)
+    written = [float(line.split(",")[column]) / 100 for line in lines[1:]]
+    drawn = page.views(page.state).lower
+    assert any(np.allclose(trace.values, written) for trace in drawn)
+    assert "over 100 %" not in page.sentence
+    page.controls["Offset_RH"].value = 10
+    roof = page.state.records["cavity"].logged_humidity
+    assert f"In {100 * np.mean(roof > 1.005):.0f} % of the hours the roof reads over 100 %" in page.sentence.replace(
+        "\N{NO-BREAK SPACE}", " "
+    )
+    assert max(trace.values.max() for trace in page.views(page.state).lower) > 1.0
+
+
+def test_rain_that_was_read_is_not_called_missing(page):
+    assert page.state.records["outdoors"].rain is not None
+    said = " ".join(page.state.found.evidence)
+    assert "no readings of rain" not in said
+    assert "no wet spell" in said

@@ -92,7 +92,7 @@ def test_winter_is_the_steady_state(tight_roof):
     here = setting(TIGHT)
     state = steady.profile(TIGHT.assembly, here.winter_room, here.winter)
     assert tight_roof.check("winter").number("water-gained") == state.gain
-    assert tight_roof.check("winter").number("highest-humidity") == state.relative_humidity[state.wettest]
+    assert tight_roof.check("winter").number("highest-humidity") == state.relative_humidity[state.dampest]
     assert tight_roof.check("winter").answer == verdict.of_steady(state).state
 
 

@@ -274,7 +274,7 @@ def test_offsets_and_a_wrong_clock():
     record = sample_read("cause-air-leak")["cavity"]
     warm = record.corrected(temperature=1.0, relative_humidity=-0.02, hours=-5)
     assert warm.temperature == pytest.approx(record.temperature + 1.0)
-    assert warm.relative_humidity == pytest.approx(record.relative_humidity - 0.02)
+    assert warm.logged_humidity == pytest.approx(record.logged_humidity - 0.02)
     assert warm.time[0] == record.time[0] - np.timedelta64(5, "h")
     with pytest.raises(OutOfRange, match="Temperature offset is 40 K; it must be −20 to 20 K"):
         record.corrected(temperature=40)

@@ -9,8 +9,9 @@ from dryward.panels.page import Page
 from dryward.panels.readouts import Strip
 from dryward.verdict import UNKNOWN
 
-#: For each control, what gives the state at one place along it.
+#: For each control, what gives the state at one place along it; and the same where it need not be worked out.
 Work = Mapping[str, Callable[[Any], str]]
+Known = Mapping[str, Callable[[Any], str | None]]
 
 
 class Filling:
@@ -35,8 +36,8 @@ class Filling:
         """Forget what is still to be found."""
         self._turn += 1
 
-    def start(self, work: Work) -> None:
-        """Fill the strips of these controls from nothing."""
+    def start(self, work: Work, known: Known | None = None) -> None:
+        """Fill the strips of these controls; what is `known` already shows at once."""
         self.drop()
         self.shown = {}
         try:
@@ -44,8 +45,11 @@ class Filling:
         except RuntimeError:
             return  # nobody is looking: `now` does it for who asks
         turn = self._turn
-        found: dict[str, dict[int, str]] = {name: {} for name in work}
         along = {name: self.along(name) for name in work}
+        found: dict[str, dict[int, str]] = {name: {} for name in work}
+        for name, state in (known or {}).items():
+            found[name] = {k: told for k, at in enumerate(along[name]) if (told := state(at)) is not None}
+        known_at = {name: frozenset(places) for name, places in found.items()}
         most = max((len(each) for each in along.values()), default=0)
         for name in work:
             self._show(name, found[name])
@@ -60,7 +64,7 @@ class Filling:
             for place in range(most):
                 for name, judged in work.items():
                     places = along[name]
-                    if place >= len(places):
+                    if place >= len(places) or place in known_at[name]:
                         continue
                     if turn != self._turn:
                         return

@@ -742,13 +742,14 @@ class Page:
         """Send what a move changes."""
         # Before a bet nothing of the answer is to be found in what the browser holds.
         covered, bet_open = self.covered, self.stage.on and not self.stage.shown
+        strip = not self.stage.on or self.stage.beat.strip
         shown = () if covered else self.layers
         live: protocol.Live = {
             "seen": self._heard,
             "values": {name: control.value for name, control in self.controls.items()},
             "errors": dict(self._errors),
             "retype": self._retype,
-            "strips": {} if self.locked or bet_open else self.strips_shown,
+            "strips": {} if self.locked or bet_open or not strip else self.strips_shown,
             "drawn": self._drawn,
             "pictures": [moving for _, moving in shown],
             "alts": [] if covered else list(self.alts),

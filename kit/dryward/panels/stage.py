@@ -15,7 +15,8 @@ answers it with one number a builder can hold.  Three kinds of acts::
 A beat's words are messages of the lesson: ``beat-<id>-say`` (the sentence, at
 most 20 words), ``-ask`` (the act), ``-answer`` (the number) and ``-also`` (the
 same as a flux, smaller, where there is one); ``-control`` is what the control
-is called there, where that is not its own name; ``-care`` is what to mind where
+is called there, where that is not its own name; ``-yet`` what is so while its
+aim is not reached; ``-care`` is what to mind where
 it proposes an act; of two scenes ``-first`` and ``-second`` are what stands
 over them.  A bet has ``beat-<id>-<bet>-ask``, and
 ``-<key>`` and ``-<key>-reply`` for each choice.  All get the facts that
@@ -146,6 +147,8 @@ class Beat:
     marks: Callable[[Page, Any], Mapping[str, Any]] | None = None
     #: What draws its scenes, where they are not those of the play.
     draw: Callable[[Scene, Any], None] | None = None
+    #: Whether the strip along its control tells of what the beat asks.
+    strip: bool = True
 
 
 @dataclass(frozen=True)
@@ -339,11 +342,9 @@ class Stage:
         self._gone[self.beat.id] = _Gone()
 
     def show(self) -> None:
-        """For an instructor: close the open bet, after the last one see what is so, and hide it again."""
+        """For an instructor: close the open bet, after the last one see what is so, which then stays."""
         bet = self.open_bet
-        if bet is None:
-            self.gone.counted.clear()
-        else:
+        if bet is not None:
             self.gone.counted.add(bet.name)
 
     def follow(self, state: Any) -> None:
@@ -409,7 +410,7 @@ class Stage:
             "id": self.beat.id,
             "scenes": scenes,
             "done": done,
-            "told": answer,
+            "told": answer or (self._text("yet", need=False) if self.shown and self.beat.aim else ""),
             "also": self._text("also", need=False) if done else "",
             "status": answer or (self.page.sentence if self.shown else self._text("say")),
         }
@@ -441,10 +442,15 @@ class Stage:
         page, gone = self.page, self.gone
         keys = [spot.key for spot in bet.spots]
         chosen = gone.chosen.get(bet.name)
-        right, reply = None, ""
+        hands, counted = self._hands(bet), bet.name in gone.counted
+        right, reply, replies = None, "", [""] * len(keys)
         if self.shown:
-            right = keys.index(bet.right(self.states))
+            # Of the case that was bet on, whatever was moved since.
+            right = keys.index(bet.right(self.first or self.states))
             reply = self._reply(bet, chosen or keys[right])
+            if counted:  # to each choice that someone in the class took, and to what is so
+                said = [number > 0 or k == right for k, number in enumerate(hands)]
+                replies = [self._reply(bet, key) if says else "" for key, says in zip(keys, said, strict=True)]
         if bet.name == LESSON:
             asked = page.prediction.asked
             prompt, texts = asked.prompt, [asked.choice(key).text for key in keys]
@@ -458,14 +464,15 @@ class Stage:
                 {"text": text, "scene": spot.scene, "at": list(spot.at), "glyph": spot.glyph}
                 for text, spot in zip(texts, bet.spots, strict=True)
             ],
-            "hands": self._hands(bet),
-            "counted": bet.name in gone.counted,
+            "hands": hands,
+            "counted": counted,
             "chosen": None if chosen is None else keys.index(chosen),
             # What the beat says asks it already; the list has it for those who listen.
             "said": bet.name == LESSON,
             "open": bet is self.open_bet and not self.shown,
             "right": right,
             "reply": reply,
+            "replies": replies,
         }
 
     def _reply(self, bet: Bet, key: str) -> str:

@@ -145,6 +145,15 @@ class Profile(Exhibit):
         """Node of the highest relative humidity within the assembly."""
         return 1 + int(np.argmax(self.relative_humidity[1:-1]))
 
+    @property
+    def dampest(self) -> int:
+        """Node of the highest relative humidity with a layer on both sides; of a single layer, the wettest.
+
+        The face to the air outdoors has that air's humidity and no more: it says nothing of the roof.
+        """
+        within = [k for k in range(1, len(self.place)) if min(self.place[k - 1], self.place[k]) >= 0]
+        return max(within, key=lambda k: float(self.relative_humidity[k])) if within else self.wettest
+
     def between(self, node: int) -> tuple[str, ...]:
         """Names of what lies inside and outside of a node."""
         name = {-1: "room air", -2: "outdoor air"}

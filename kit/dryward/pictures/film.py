@@ -14,14 +14,14 @@ from typing import Any
 
 import numpy as np
 
-from dryward.building import Assembly
+from dryward.building import Assembly, Layer
 from dryward.checks import Floats
 from dryward.language import message
 from dryward.physics import sky
 from dryward.physics.hourly import Hours
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Scene
-from dryward.units import HOUR, KELVIN, STEFAN_BOLTZMANN, show, to_si
+from dryward.units import HOUR, KELVIN, STEFAN_BOLTZMANN, amounts, show, to_si
 from dryward.units.table import kept_together
 from dryward.verdict.words import month, month_of
 from dryward.weather import DAYS, HourlyWeather
@@ -32,8 +32,12 @@ _FIRST_DAY = int(np.sum(DAYS[: FIRST - 1]))
 ORDER = tuple((FIRST - 1 + k) % 12 + 1 for k in range(12))
 #: Steps of a day, and the parts of it that sentences tell of.
 STEPS, PARTS = 8, ("night", "morning", "afternoon", "evening")
-#: Top of the gauge and of the curve [mass %].
+#: Top of the gauge and of the curve [mass %]; wood above it is told as soaked, and by the water that its fibers do
+#: not bind.
 TOP = 45.0
+#: What the fibers of wood can bind; more is water or frost in its pores [mass %].  About 30: USDA Forest Products
+#: Laboratory, Wood Handbook, from memory.
+BOUND = 30.0
 #: Dots a minute for a fluid ounce a day: they cross in a tenth of a steady scene's time.
 DOTS = 5
 #: A year of the film, and a day of it [h].
@@ -70,8 +74,8 @@ class Film:
 
     @property
     def lowest(self) -> float:
-        """On the driest day [mass %]."""
-        return float(self.moisture.min())
+        """On the driest day [mass %], as the film has it: to a tenth."""
+        return round(float(self.moisture.min()), 1)
 
     @property
     def drips(self) -> bool:
@@ -174,15 +178,56 @@ def given(system: str, label: str) -> dict[str, Any]:
     tags = [scenery.tag(label, ("gauge", 0.5, -0.04), "moisture content", "under")]
     for limit in LINES:
         tags.append(scenery.tag(_percent(limit, system), ("gauge", -0.3, limit / TOP), "", "left"))
+    # Along the year the lines are too near each other for both to have their numbers in a small picture.
+    sides = ("middle", "over")
+    for limit, side in zip(LINES, sides, strict=True):
+        tags.append(scenery.tag(_percent(limit, system), ("year", 0.05, limit / TOP), "", side, minor=True))
     for k, number in enumerate(ORDER):
         letter = message("pictures.month-letter", number=number)
         tags.append(scenery.tag(letter, ("year", (k + 0.5) / 12, -0.2), "letter"))
     return {"tags": tags}
 
 
+def along_year(day: float) -> float:
+    """Where a day of the year, counted from the first of January, is along the film, 0 to 1."""
+    return ((day - _FIRST_DAY) % 365 + 0.5) / 365
+
+
 def month_at(number: int) -> float:
     """Where the middle of a month is along the year, 0 to 1."""
     return ((number - FIRST) % 12 + 0.5) / 12
+
+
+def _reading(moisture: float, system: str) -> str:
+    """A moisture that the gauge can show, or that it is above what it shows."""
+    if moisture > TOP:
+        return message("pictures.soaked", top=_percent(TOP, system))
+    return _percent(moisture, system)
+
+
+def unbound(layer: Layer, moisture: float) -> float:
+    """Water or frost of a wood layer that its fibers do not bind [kg/m2].
+
+    Examples
+    --------
+    By hand: 7/16 in. of OSB weigh 7.1 kg/m2, and 40 % of that are 2.8.
+
+    >>> from dryward import building
+    >>> osb = building.preset("vented-vault-osb").layer("outer layer")
+    >>> round(unbound(osb, 70.0), 1), unbound(osb, 26.0)
+    (2.8, 0.0)
+    """
+    return max(0.0, moisture - BOUND) / 100 * layer.material.density * layer.drawn_thickness
+
+
+def soaked(layer: Layer, moisture: float, system: str) -> str:
+    """The water that the fibers of a wood layer do not bind, on the roof that amounts are told on, in words."""
+    return amounts.water(amounts.of_a_roof(unbound(layer, moisture), system), system)
+
+
+def side_of(along: float) -> str:
+    """The side on which words at a place of the year stay on its board."""
+    return "right" if along < 0.1 else "left" if along > 0.9 else "over"
 
 
 def _percent(moisture: float, system: str) -> str:
@@ -205,9 +250,16 @@ def shows(film: Film, system: str, assembly: Assembly, name: str, texts: Any) ->
     outdoors = {**scenery.tag(_warmth(-10.0, system), ("sky", 0.5, 0.06)), "film": "outdoors"}
     day = int(film.moisture.argmax())
     highest = float(film.moisture.max())
-    text = message("pictures.peak-in", moisture=_percent(highest, system), month=month_of(24 * day))
-    at = ("year", ((day - _FIRST_DAY) % 365 + 0.5) / 365, min(1.0, highest / TOP))
-    peak = {**scenery.tag(text, at, "moisture content", "over"), "film": "peak"}
+    if highest > TOP:
+        water = soaked(assembly.layer(name), highest, system)
+        text = message("pictures.soaked-in", water=water, area=amounts.roof_area(system), month=month_of(24 * day))
+    else:
+        text = message("pictures.peak-in", moisture=_percent(highest, system), month=month_of(24 * day))
+    along = along_year(day)
+    peak = {
+        **scenery.tag(text, ("year", along, min(1.0, highest / TOP)), "moisture content", side_of(along)),
+        "film": "peak",
+    }
     return {"tags": [outdoors, reading, peak], "film": frames(film, system, assembly, name, texts)}
 
 
@@ -231,7 +283,7 @@ def frames(film: Film, system: str, assembly: Assembly, name: str, texts: Any) -
         "vent": round(vents[0], 4) if vents else 1.3,
         "peak": int(moisture.argmax()) + 1,
         "moisture": [round(float(each), 1) for each in moisture],
-        "readings": {str(each): _percent(each, system) for each in whole},
+        "readings": {str(each): _reading(each, system) for each in whole},
         "drops": [round(1000 * float(each)) for each in free] if free.max() > _DROP else [],
         "months": [int(DAYS[row]) for row in rows],
         "names": [month(number) for number in ORDER],

@@ -15,10 +15,10 @@ from dryward.pictures.scenery import Scene
 #: Where the board of the months is in each shape (left, top, right, bottom), as shares; the part of its width that
 #: the names of its rows take; and where someone stands.
 _BOARDS = {
-    "wide": ((0.3, 0.675, 0.985, 0.988), 0.12, 0.215),
-    "tall": ((0.02, 0.71, 0.98, 0.988), 0.15, 0.72),
-    "post": ((0.02, 0.725, 0.98, 0.988), 0.2, 0.72),
-    "strip": ((0.27, 0.645, 0.988, 0.985), 0.18, 0.2),
+    "wide": ((0.3, 0.675, 0.985, 0.988), 0.135, 0.215),
+    "tall": ((0.02, 0.71, 0.98, 0.988), 0.185, 0.72),
+    "post": ((0.02, 0.725, 0.98, 0.988), 0.23, 0.72),
+    "strip": ((0.27, 0.645, 0.988, 0.985), 0.195, 0.2),
 }
 #: Of a month's column the part that its bar takes.
 _WIDE = 0.7
@@ -112,9 +112,12 @@ def over(text: str, number: int, height: float, look: str = "wet") -> dict[str, 
 
 
 def drops(months: Months, assembly: Assembly) -> dict[str, Any]:
-    """Drops along the face that holds the most."""
+    """Where the most is held: a wet strip in a board that takes it up, drops on a face that does not."""
     if not months.planes:
         return {}
     plane = months.planes[int(months.held.max(axis=0).argmax())]
+    for layer, kind, start, end in scenery.layers_through(assembly):
+        if kind == "board" and layer.name in (plane.inner_layer, plane.outer_layer):
+            return {"marks": [scenery.band("lies", "slope", (0.012, 0.988), (start, end))]}
     d = scenery.through(assembly, plane.depth)
     return {"marks": [scenery.drops(("slope", 0.03, d), ("slope", 0.97, d), min(1.0, 0.4 + months.peak))]}

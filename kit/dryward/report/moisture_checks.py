@@ -38,7 +38,7 @@ def summer(setting: Setting) -> Check:
 def _season(setting: Setting, id: str, room: Air, outdoor: Air) -> Check:
     state = steady.profile(setting.job.assembly, room, outdoor)
     judged = verdict.of_steady(state)
-    node = state.wettest
+    node = state.dampest
     numbers = (
         Number("outdoor-air", outdoor.temperature, "temperature"),
         Number("outdoor-humidity", outdoor.relative_humidity, "relative humidity"),

@@ -414,7 +414,12 @@ def leak_or_diffusion(draw: Draw) -> Question | None:
     say = draw.say
     stays, passes = (say(each * 150 * DAY, "kg") for each in (leak.stays, through))
     layers = message("kinds.drywall") if film is None else message("kinds.drywall-and-film", film=say(film, "perm"))
-    draw.because(message("kinds.leak-why", stays=stays, passes=passes))
+    with_film = say(to_si(in_a_row(DRYWALL, 1.0), "perm") * to_si(area, "ft2") * drive * 150 * DAY, "kg")
+    draw.because(
+        message(
+            "kinds.leak-why", stays=stays, passes=passes, film=film is not None, less=with_film, one=say(1.0, "perm")
+        )
+    )
     return draw.number(
         message(
             "kinds.leak-or-diffusion",

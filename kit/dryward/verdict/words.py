@@ -293,6 +293,8 @@ def decides(verdict: Verdict, system: str | None = None) -> str:
     low, high = (amount(each, limit.unit, system, named=False) for each in (found.low, found.high))
     if tuple(limit.state(each) for each in (found.low, found.high)) != found.states:
         turn = f"whole-{turn}"  # another finding makes an end what it is
+        if low == high:
+            turn = f"{turn}-flat"  # a range of one number would be no range
     return message("verdict.decides", turn=turn, quantity=_quantity(worst), low=low, high=high, **facts)
 
 

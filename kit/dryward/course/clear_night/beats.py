@@ -145,9 +145,10 @@ def scale(page: Page) -> str:
     """What the dots stand for; under snow there are none."""
     if page.stage.on and page.stage.beat in (DAM, MEND):
         return ""
-    return vault.message(
-        "pictures.dots-stand-for", number=TOLD, amount=amounts.on_a_roof(TOLD * OUNCES * vault.OUNCE, page.unit_system)
-    )
+    system = page.unit_system
+    ounces = amounts.a_day(TOLD * OUNCES * vault.OUNCE, system)
+    area = amounts.roof_area(system)
+    return message("stage-scale", number=TOLD, amount=amounts.water(ounces, system), area=area)
 
 
 # --- first: how cold is the metal? ----------------------------------------------------------
@@ -283,13 +284,26 @@ def mend_facts(page: Page, states: States) -> dict[str, Any]:
     }
 
 
+def mend_marks(page: Page, state: Any) -> dict[str, Any]:
+    """What is so of a roof that is not yet the answer: one with no snow, or whose snow still melts."""
+    if not state.snowed:
+        text = message("stage-no-snow", frost=state.frost > 0)
+        return {"tags": [scenery.tag(text, ("room", 0.75, 0.5))]}
+    if state.melt <= 0:
+        return {}
+    return {
+        "tags": [scenery.tag(message("stage-still-melts", thick=state.snow == "leaky-and-thick"), ("room", 0.6, 0.4))]
+    }
+
+
 MEND = Beat(
     "mend",
-    cases=({"Snow": "leaky", "Sky": CLOUDS},),
+    cases=({"Snow": "leaky"},),
     unlocks="Snow",
     aim=lambda page, states: states[0].snowed and states[0].melt <= 0,
     stays=False,
     facts=mend_facts,
+    marks=mend_marks,
     beliefs=("ice-dams-are-gutters",),
 )
 

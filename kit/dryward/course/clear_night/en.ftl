@@ -33,6 +33,8 @@ drip = { $snow ->
 }
 top = Top of the covering
 on-bare = On the bare covering it would be { $frost }.
+# Where the air is stiller than the breeze the page starts with.
+calm = The stiller the air, the colder the metal gets. But still air also brings it less vapor, so less frost may form than in a breeze.
 # $full is where the outdoor air has all the vapor it can have; $state what the frost of the night comes to.
 frosts = Before any frost it is { $below } colder under the covering than the air, and { $full ->
     [yes] the air is at 100 %, so frost starts at once
@@ -127,6 +129,15 @@ stage-frost = Frost: { $amount }
 stage-room = Room: { $temperature }
 stage-outdoors = Outdoors: { $temperature }
 stage-covering = Roof under the snow: { $temperature }
+stage-no-snow = No snow on this roof, so it has no dam. { $frost ->
+        [yes] But frost, from the sky.
+       *[no] It has no frost either.
+    } Choose one with snow.
+stage-still-melts = { $thick ->
+        [yes] More R alone: it still melts.
+       *[no] Warm air leaks up: it melts.
+    }
+stage-scale = Amounts here are on { $area } of roof. { $number } dots a minute: { $amount } a day.
 stage-melts = Melts: { $amount } a day
 beat-first-say = Two nights with the same cold air and the same breeze. How cold does each roof get?
 beat-first-ask = Bet on both before you see either.
@@ -166,6 +177,6 @@ beat-dam-tight-none-reply = Little heat comes up, and the vent air takes most of
 beat-dam-answer = Leaks melt { $melts } a day on { $area } of roof. Without them: none, with the same gutter, vents and snow. Stay out from under the ice, and off the roof.
 beat-dam-also = { $flux } in { $hours } hours
 beat-mend-say = The dam is back each winter. Change the roof until nothing melts.
-beat-mend-ask = Choose what lies under the snow. Stay off an icy roof: the mending is done from below.
+beat-mend-ask = Choose a roof under the snow. Stay off an icy roof: the mending is done from below.
 beat-mend-control = The roof under the snow
 beat-mend-answer = From { $r } to { $more } alone: { $thick } a day still melt, not { $before }. Leaks sealed: none. So seal first, then add R.

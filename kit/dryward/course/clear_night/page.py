@@ -148,6 +148,8 @@ class ClearNight(Page):
         if state.frost > 0:
             amount, found = self.show(state.frost, "area density"), self.judge(state).state
             first = message("frosts", below=below, full=state.margin <= 0, margin=margin, amount=amount, state=found)
+            if state.wind < self.controls["Wind"].start:
+                first = f"{first} {message('calm')}"
         elif state.below <= 0:
             first = message("warm")
         else:

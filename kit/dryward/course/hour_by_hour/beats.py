@@ -47,6 +47,11 @@ def peak(state: Any, layer: str = SHEATHING) -> float:
     return float(state.run.wood(layer).value)
 
 
+def _as_shown(moisture: float) -> int:
+    """A moisture as the browser rounds it: halves up."""
+    return int(moisture + 0.5)
+
+
 def _percent(moisture: float, page: Page) -> str:
     return kept_together(page.show(moisture / 100, "relative humidity", 0))
 
@@ -76,7 +81,7 @@ def first_right(states: States) -> str:
 def first_facts(page: Page, states: States) -> dict[str, Any]:
     """The highest day, what was taken up until then, and that no drop was there."""
     (state,) = states
-    shown, low = round(peak(state)), round(state.run.film.lowest)
+    shown, low = round(peak(state)), _as_shown(state.run.film.lowest)
     assert not state.run.film.drips
     return {
         "month": month(state.run.film.wettest),
@@ -172,15 +177,41 @@ def air_facts(page: Page, states: States) -> dict[str, Any]:
         "peak": _percent(peak(state), page),
         "deck": _percent(peak(state, DECK), page),
         "caution": _percent(WOOD.caution, page),
+        "over": _over(state),
     }
 
 
+def _over(state: Any) -> str:
+    """Which of the two woods goes over the line: none, deck, sheathing or both."""
+    wet = [name for name in (SHEATHING, DECK) if peak(state, name) >= WOOD.caution]
+    return "both" if len(wet) == 2 else wet[0] if wet else "none"
+
+
 def deck(page: Page, state: Any) -> dict[str, Any]:
-    """The deck's own peak, at the deck."""
-    found = state.run.assembly
+    """The deck's own peak, at the deck, and its year beside that of the sheathing."""
+    found, run = state.run.assembly, state.run
     depth = next((a + b) / 2 for layer, _, a, b in scenery.layers_through(found) if layer.name == DECK)
-    text = message("deck-peaks", moisture=_percent(peak(state, DECK), page))
-    return {"tags": [scenery.tag(text, ("slope", 0.42, depth), "moisture content", "over")]}
+    highest = peak(state, DECK)
+    text = message(
+        "deck-peaks",
+        moisture=_percent(highest, page),
+        soaked=highest > film.TOP,
+        water=film.soaked(found.layer(DECK), highest, page.unit_system),
+        area=amounts.roof_area(page.unit_system),
+    )
+    # The second of the two years behind each other is the judged one.
+    later = run.days > 365
+    along = [film.along_year(float(day) - 365.5) for day in run.days[later]]
+    year = sorted(zip(along, run.moisture[DECK][later], strict=True))
+    places = [("year", round(float(at), 4), round(min(1.0, each / film.TOP), 3)) for at, each in year[::8]]
+    at = places[len(places) * 5 // 12]
+    return {
+        "marks": [scenery.line("drying", *places)],
+        "tags": [
+            scenery.tag(text, ("slope", 0.42, depth), "drying", "over"),
+            scenery.tag(message("deck"), at, "drying", "over"),
+        ],
+    }
 
 
 AIR = Beat(

@@ -3,9 +3,14 @@
 ## The page.
 
 # $share is the part of the house's leaks that is in this roof.
+# On the stage, where no control tells it; $ach is empty where two houses stand side by side.
+given-case = the made-up town "{ $town }", { $humidity } in the room{ $ach ->
+    [two] {""}
+   *[other] , a house of { $ach } ACH50
+}; { $given }; ACH50 is air changes an hour in a blower-door test
 given = room { $room } all year, OSB sheathing and a variable film, { $area } of roof facing north; a house of { $volume }, { $share } of its leaks in this roof; all layers start in balance with air of { $start }
 climate = Climate
-day = Day of the two years
+day = Day: first year, then the last
 # What the judged year is called.
 settled = { $repeats ->
     [yes] year { $count } and each later one
@@ -87,12 +92,12 @@ old-house-no-drops-no-problem-reply = Drops come late. Wood takes the water into
 ## The beats
 
 gauge = Sheathing
-# The middle of the film: $part is night, morning, afternoon or evening; $outdoors and $moisture are put in.
+# The middle of the film, whose one day goes through the month: $part is night, morning, afternoon or evening; $outdoors and $moisture are put in.
 film-said = { $part ->
-    [night] { $month }, at night
-    [morning] { $month }, in the morning
-    [afternoon] { $month }, in the afternoon
-   *[evening] { $month }, in the evening
+    [night] { $month }, first week, at night
+    [morning] { $month }, second week, in the morning
+    [afternoon] { $month }, third week, in the afternoon
+   *[evening] { $month }, last week, in the evening
 }: { $outdoors } out, the sheathing is at { $moisture } and { $trend ->
     [up] takes up water
     [down] gives up water
@@ -122,7 +127,17 @@ beat-houses-drafty-over-reply = Much room air leaks up, at { $room }. The cold w
 beat-houses-answer = { $tight } in the tight house, { $drafty } in the drafty one. The drafts brought { $water } more, on { $area } of roof.
 beat-houses-also = { $flux }, { $points } points of wood moisture
 beat-air-say = So why were old drafty houses dry? Dry the air of the room.
-beat-air-ask = Slide the room humidity down until sheathing and deck stay under { $caution } all year.
+beat-air-ask = Slide the room humidity down until the sheathing and the deck, the boards over the vent space, both stay under { $caution } all year.
+beat-air-yet = { $over ->
+    [both] Not yet: sheathing and deck both go over { $caution } with the room at { $room }.
+    [deck] Not yet: with the room at { $room } the sheathing stays under { $caution }, but the deck goes over it.
+   *[sheathing] Not yet: with the room at { $room } the sheathing still goes over { $caution }.
+}
 beat-air-answer = At { $room } in the room the drafty house stays dry. The tight one could have { $before }. It was the dry air, not the drafts.
 beat-air-also = sheathing up to { $peak }, deck up to { $deck }
-deck-peaks = Deck up to { $moisture }
+# The boards over the vent space, and their line along the year.
+deck = Deck
+deck-peaks = { $soaked ->
+    [yes] Deck soaked: { $water } of water or frost in it, on { $area }
+   *[no] Deck (boards over the vent space) up to { $moisture }
+}

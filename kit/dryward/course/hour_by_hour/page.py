@@ -208,13 +208,20 @@ class HourByHour(Page):
         )
 
     def given(self, state: DayOfRun) -> str:
-        """What no control moves."""
+        """What no control moves; on the stage the controls are out of sight, so where they stand as well."""
         show = self.held
-        return message(
+        held = message(
             "given", room=show(ROOM_TEMPERATURE, "temperature"), area=show(AREA, "area"),
             volume=show(VOLUME, "volume"), share=show(SHARE, "relative humidity"),
             start=self.air_held(START),
         )  # fmt: skip
+        if not self.stage.on:
+            return held
+        ach50 = number(self.at.ACH50 * HOUR) if len(self.stage.beat.cases) == 1 else "two"
+        town = language.message(f"names.{self.at.Place}")
+        return message(
+            "given-case", town=town, humidity=show(self.at.RH_in, "relative humidity"), ach=ach50, given=held
+        )
 
     def numbers(self, state: DayOfRun) -> list[Readout]:
         """Today, the peak and its month, days over caution, what ran off, and what the year changes."""
@@ -303,8 +310,21 @@ class HourByHour(Page):
         key = self._key(at)
         if key != self._filled:
             self._filled = key
-            self.filling.start(self.work(at))
+            self.filling.start(self.work(at), self.known(at))
         return dict(self.filling.shown)
+
+    def known(self, at: SimpleNamespace) -> dict[str, Callable[[Any], str | None]]:
+        """For each strip, the state at one place along it where that run is kept already."""
+
+        def state(*key: Any) -> str | None:
+            run = _runs.get(key)
+            return None if run is None else run.verdict.state
+
+        return {
+            "Place": lambda place: state(place, at.RH_in, at.ACH50),
+            "RH_in": lambda humidity: state(at.Place, humidity, at.ACH50),
+            "ACH50": lambda ach50: state(at.Place, at.RH_in, ach50),
+        }
 
     def work(self, at: SimpleNamespace) -> dict[str, Callable[[Any], str]]:
         """For each strip, the state at one place along it."""

@@ -232,7 +232,7 @@ def _fog(fahrenheit: float) -> Mapping[str, float]:
 
 def _level_bet(name: str, number: int, beliefs: Mapping[str, str]) -> Bet:
     spots = tuple(
-        Spot(key, ("a-jar", 0.5, share), number, beliefs.get(key, "")) for key, share in reversed(_LEVELS.items())
+        Spot(key, ("a-jar", -0.3, share), number, beliefs.get(key, "")) for key, share in reversed(_LEVELS.items())
     )
     return Bet(name, spots, level_right(number))
 
@@ -343,13 +343,14 @@ def jar_facts(page: Page, states: States) -> dict[str, Any]:
         "room": degrees(closed_jar.ROOM, page.unit_system),
         "stood": kept_together(page.show(room, "pressure")),
         "warm": degrees(states[0].first.temperature, page.unit_system),
+        "frozen": closed_jar.frozen(states[0]),
         "pressure": kept_together(page.show(closed_jar.pressure(states[0]), "pressure")),
     }
 
 
 def _jar_bet(name: str, number: int, belief: str = "") -> Bet:
     spots = tuple(
-        Spot(key, ("column", 0.5, share), number, belief if key == "none" else "")
+        Spot(key, ("column", 1.8, share), number, belief if key == "none" else "")
         for key, share in reversed(_STANDS.items())
     )
     return Bet(name, spots, jar_right(number))

@@ -22,7 +22,7 @@ DOT = {"us": to_si(0.05, "inHg"), "si": 200.0}
 _PLACES: dict[str, tuple[Box, Box, tuple[float, float, float], Box]] = {
     "wide": ((340, 150, 640, 630), (720, 150, 770, 630), (200, 390, 644), (90, 60, 190, 150)),
     "tall": ((190, 150, 430, 580), (500, 150, 548, 580), (90, 330, 594), (40, 64, 130, 140)),
-    "post": ((190, 190, 430, 740), (500, 190, 548, 740), (90, 452, 752), (40, 84, 130, 168)),
+    "post": ((165, 190, 405, 740), (462, 190, 510, 740), (72, 452, 752), (28, 84, 118, 168)),
     "strip": ((270, 74, 500, 436), (600, 50, 640, 436), (212, 130, 444), (30, 40, 110, 108)),
 }
 #: Of the jar's height: the water, and where vapor may be.
@@ -39,6 +39,11 @@ def without_air(state: Any) -> bool:
     return bool(state.second.relative_humidity < 0.5)
 
 
+def frozen(state: Any) -> bool:
+    """Whether the water in the jar is ice."""
+    return bool(state.first.temperature < 0.0)
+
+
 def draw(scene: Scene, state: Any) -> None:
     """The jar under its lid, the water, rings for the air; or a pump and no rings."""
     wide, high = scene.size
@@ -48,7 +53,10 @@ def draw(scene: Scene, state: Any) -> None:
     scene.path(f"M{left} {top}V{bottom}H{right}V{top}z", "glass")
     inside = bottom - 2
     water = inside - _WATER * (bottom - top)
-    scene.shape_of([(left + 2, water), (right - 2, water), (right - 2, inside), (left + 2, inside)], "water")
+    scene.shape_of(
+        [(left + 2, water), (right - 2, water), (right - 2, inside), (left + 2, inside)],
+        "frozen" if frozen(state) else "water",
+    )
     if without_air(state):
         a, b, c, d = pump
         scene.shape_of([(a, b), (c, b), (c, d), (a, d)], "machine")
@@ -72,7 +80,7 @@ def given(page: Page, state: Any) -> dict[str, Any]:
     """How warm it is, what is in the jar, and the mark of the most vapor there can be at the warmth of the bet."""
     mark = float(air.saturation_vapor_pressure(ROOM))
     warm = kept_together(page.show(state.first.temperature, "temperature", 0 if page.unit_system == "us" else 1))
-    inside = message("jar-without-air" if without_air(state) else "jar-with-air")
+    inside = message("jar-without-air" if without_air(state) else "jar-with-air", frozen=frozen(state))
     return {
         "marks": [
             instruments.column("a-thermometer", state.first.temperature),

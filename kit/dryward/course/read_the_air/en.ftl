@@ -85,8 +85,14 @@ stage-can = { $sweats ->
         [yes] Can, { $temperature }: sweats
        *[no] Can, { $temperature }: no drops
     }
-jar-with-air = Air and water
-jar-without-air = Water, no air
+jar-with-air = { $frozen ->
+        [yes] Air and ice
+       *[no] Air and water
+    }
+jar-without-air = { $frozen ->
+        [yes] Ice, no air
+       *[no] Water, no air
+    }
 jar-mark = mark
 jar-scale = A dot of vapor is { $dot }. The rings are air.
 # $air is a weight, $room the room that much air fills.
@@ -129,9 +135,9 @@ beat-heat-heater-lower = Lower. Heat takes water out of the air.
 beat-heat-heater-lower-reply = The meter fell, but the water had nowhere to go: still { $heated }. RH fell because at { $warm } there can be more vapor.
 beat-heat-dehumidifier-ask = The dehumidifier ran, and the room stayed at { $cool }. Where is its level now?
 beat-heat-dehumidifier-same = Where it was.
-beat-heat-dehumidifier-same-reply = The room is no warmer, so half the reading is half the water. The bucket has the rest: { $dried } are left.
+beat-heat-dehumidifier-same-reply = The room is no warmer, so about half the reading is about half the water. The bucket has the rest: { $dried } are left.
 beat-heat-dehumidifier-lower = Lower.
-beat-heat-dehumidifier-lower-reply = The room is no warmer, so half the reading is half the water. The bucket has the rest: { $dried } are left.
+beat-heat-dehumidifier-lower-reply = The room is no warmer, so about half the reading is about half the water. The bucket has the rest: { $dried } are left.
 beat-heat-answer = The heater left all { $heated } in the air, the dehumidifier { $dried }. So a can at { $can } sweats in the heated room alone.
 beat-heat-also = Dew point: { $dew_before } before, { $dew_heated } with the heater, { $dew_dried } with the dehumidifier.
 
@@ -154,5 +160,8 @@ beat-jar-without-mark = At the same mark.
 beat-jar-without-mark-reply = The same { $stood }. It comes from how warm the water is.
 beat-jar-without-over = Far over it. No air is in the way.
 beat-jar-without-over-reply = It comes faster with no air in the way. But it stops at the same { $stood }.
-beat-jar-answer = At { $warm } both stand at { $pressure }. Warmth sets it, not air.
+beat-jar-answer = { $frozen ->
+        [yes] At { $warm } both stand at { $pressure }, over ice too. Warmth sets it, not air.
+       *[no] At { $warm } both stand at { $pressure }. Warmth sets it, not air.
+    }
 beat-jar-also = At { $room } both stood at { $stood }. It is the curve of the next page, with air or without.

@@ -62,7 +62,7 @@ def happens(state: Any) -> str:
 def signature(state: Any) -> Any:
     """What of a state stands still."""
     yard = state.second
-    return happens(state), yard.temperature < _SNOW, yard.relative_humidity >= _FOG
+    return happens(state), state.first.temperature < 0.0, yard.temperature < _SNOW, yard.relative_humidity >= _FOG
 
 
 def draw(scene: Scene, state: Any) -> None:

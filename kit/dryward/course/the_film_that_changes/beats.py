@@ -103,13 +103,15 @@ def opened(page: Page, states: States) -> bool:
 
 
 def site_facts(page: Page, states: States) -> dict[str, Any]:
-    """What gathers at the OSB now, and what gathered before."""
+    """What passes the film and gathers at the OSB now, and what gathered before."""
     now, before = states[0].profile, page.stage.first[0].profile
     return {
         "target": _shown(page, 2 * states[0].tight, "permeance"),
         "open": opened(page, states),
         "wet": bool(now.wet_planes),
         "room": _shown(page, states[0].indoor.relative_humidity, "relative humidity"),
+        "start": _shown(page, page.stage.first[0].indoor.relative_humidity, "relative humidity"),
+        "passes": vault.a_day(now.vapor_flux_in, page.unit_system),
         "now": vault.a_day(now.gain, page.unit_system),
         "before": vault.a_day(before.gain, page.unit_system),
         "flux": _shown(page, now.gain, "vapor flux"),

@@ -163,13 +163,13 @@ beat-site-say = January on a job site, with an OSB deck. New plaster dries, and 
 beat-site-ask = Slide the room humidity up until the film is twice as open: { $target }.
 beat-site-control = Room humidity
 beat-site-answer = { $open ->
-        [yes] Still January, and the humid room opened the film: { $now } of frost a day at the OSB, not { $before }.
+        [yes] Still January, and the humid room opened the film: { $now } of frost a day at the OSB. Tight, at { $start }, it was { $before } already.
        *[no] { $wet ->
-            [yes] At { $room } in the room the film lets less through, and the OSB gets { $now } of frost a day.
-           *[no] At { $room } in the room the film is tight, and the OSB gets no frost.
+            [yes] At { $room } in the room the film is tighter, and the OSB still gets { $now } of frost a day.
+           *[no] At { $room } in the room the film is tight. It lets { $passes } a day through, the OSB lets all of it out, and no frost stays.
         }
     }
-beat-site-also = { $flux }
+beat-site-also = { $flux } stay at the OSB
 beat-season-say = July in two towns. The rooms are alike, and so is the film. What does it do?
 beat-season-ask = Bet on both before you see either.
 beat-season-first = July, humid town
@@ -183,7 +183,7 @@ beat-season-desert-ask = And in the desert?
 beat-season-desert-open = It opens, as it does in July.
 beat-season-desert-tight = It stays tight, July or not.
 beat-season-desert-open-reply = Where most of us build, July is humid, so it looks like a calendar. Here the faces see { $desert-inside } and { $desert-outside }, and it is tight at { $desert-film }.
-beat-season-desert-tight-reply = It has no calendar. Its faces see { $desert-inside } and { $desert-outside }, not much more than in winter, and it is tight at { $desert-film }.
+beat-season-desert-tight-reply = It has no calendar. Its faces see { $desert-inside } and { $desert-outside }, both dry, and it is tight at { $desert-film }.
 beat-season-answer = Both are July. In the humid town { $town-amount } a day pass the film, in the desert { $desert-amount }.
 beat-season-also = { $town-flux } into the room, { $desert-flux } into the roof
 beat-sides-say = This film is two sheets, and only one changes with RH. Which way round is better?

@@ -26,6 +26,7 @@ from dryward.physics.house_air import HouseAir, at_push, balanced
 from dryward.pictures import house, instruments, scenery
 from dryward.pictures.scenery import Scene
 from dryward.units import DAY, amounts, kept_together, to_si
+from dryward.units.table import thickness
 
 message = language.beside(__file__)
 
@@ -206,6 +207,8 @@ def house_air(push: float) -> HouseAir:
     return at_push(HOUSE.coefficient, house.PLACES, ROOM, COLD, push, HEIGHT)
 
 
+#: Less than so much through the fan is none [m3/s].
+_NO_FAN = to_si(0.5, "cfm")
 #: Push at the ridge of the house without a fan [Pa].
 ALONE = balanced(HOUSE.coefficient, house.PLACES, ROOM, COLD).pushes[-1]
 
@@ -214,6 +217,9 @@ def house_shows(page: Page, state: Any) -> dict[str, Any]:
     """The air at each height, and the neutral level across the house."""
     found, system = house_air(state.push), page.unit_system
     parts = [house.arrows(found), house.moving(found, system), house.named(found, system)]
+    if found.fan < -_NO_FAN:
+        words = message("stage-blows-in", under=found.flows[0] > 0)
+        parts.append({"tags": [scenery.tag(words, ("house", 0.5, 0.6), "air flow", "under")]})
     return scenery.together([*parts, house.neutral(found, across=True)])
 
 
@@ -252,6 +258,7 @@ HEIGHTS = Beat(
     unlocks="dP",
     aim=lambda page, states: house_air(states[0].push).flows[1] < 0,
     stays=False,
+    strip=False,  # of the water in the roof
     facts=heights_facts,
     beliefs=("house-leaks-in-everywhere",),
     draw=draw_house,
@@ -332,6 +339,9 @@ def boards_facts(page: Page, states: States) -> dict[str, Any]:
     return {
         "length": _joined(units.number(units.from_si(joints(whole), long), figures=3, rounded=True), long),
         "joint": message("joint-open", system=system, parts=64),
+        "gaps": square(page, joints(whole) * stage_scene.JOINT),
+        "deep": thickness(stage_scene.THICK, system),
+        "wide": thickness(stage_scene.WIDE, system),
         "area": kept_together(page.show(whole, "area", 0)),
         "holes": units.number(round(holes(boards, system))),
         "many": units.number(_MANY),

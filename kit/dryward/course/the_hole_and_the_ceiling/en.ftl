@@ -86,6 +86,11 @@ stage-cold = Cold face: { $temperature }
 stage-hole = hole, { $area }
 stage-by-air = by air: { $water }
 stage-by-vapor = by vapor: { $water }
+# $under where the neutral level is under the floor.
+stage-blows-in = { $under ->
+        [yes] The fan blows in: all leaks blow out.
+       *[no] The fan blows in: more leaks out above.
+    }
 stage-taped = taped membrane
 stage-holes = { $few ->
         [yes] leaks next to nothing
@@ -107,12 +112,12 @@ beat-first-also = Share of the air: { $share }, then { $film_share }. The hole c
 beat-heights-say = A calm winter day. Where does air come in, and where out?
 beat-heights-ask = Bet, then run a fan: slide the push down until the middle arrow turns.
 beat-heights-control = Push at the ridge
-beat-heights-floor-ask = At the floor: in or out?
+beat-heights-floor-ask = With no fan, at the floor: in or out?
 beat-heights-floor-in = In.
 beat-heights-floor-out = Out.
 beat-heights-floor-in-reply = In, { $floor } with no fan. That is the draft you feel.
 beat-heights-floor-out-reply = Not down here: with no fan { $floor } come in.
-beat-heights-ridge-ask = At the ridge: in or out?
+beat-heights-ridge-ask = With no fan, at the ridge: in or out?
 beat-heights-ridge-in = In. In winter the house leaks in everywhere.
 beat-heights-ridge-out = Out.
 beat-heights-ridge-in-reply = You feel what comes in low, not what leaves { $high } up. With no fan { $ridge } go out there, damp from the rooms.
@@ -143,7 +148,7 @@ beat-boards-say = Tongue-and-groove boards, joints as wide as a hair. Is that a 
 beat-boards-ask = Bet on both before you see either.
 beat-boards-first = Boards on the insulation
 beat-boards-second = Boards over a taped membrane
-beat-boards-bare-ask = { $area } of boards, their joints open { $joint }, a push of 1 Pa. How much do all joints leak?
+beat-boards-bare-ask = { $area } of boards, each { $wide } wide, their joints open { $joint }, a push of 1 Pa. How much do all joints leak?
 beat-boards-bare-tight = Next to nothing. Boards are a ceiling like any other.
 beat-boards-bare-leaks = More than { $many } holes of { $one }.
 beat-boards-bare-tight-reply = No joint lets you see through, so they look closed. But there are { $length } of them: together they leak like { $holes } holes of { $one }.
@@ -154,7 +159,7 @@ beat-boards-taped-leaks = More than { $many } holes of { $one }.
 beat-boards-taped-tight-reply = The joints are as open as before, and the air ends at the membrane.
 beat-boards-taped-leaks-reply = The joints are as open as before. But the air must pass boards and membrane both, and the tape shuts that way.
 beat-boards-answer = { $length } of hair-wide joints: { $holes } holes of { $one }. Over a taped membrane: next to none.
-beat-boards-also = In a winter that air carries { $past } past the cold face. { $tenth } stay if a tenth of it seeps, all of it where it must go through the fill.
+beat-boards-also = The gaps add up to { $gaps }. But each is { $joint } wide and { $deep } deep, and such a slot drags hard on its air. In a winter that air carries { $past } past the cold face. { $tenth } stay if a tenth of it seeps, all of it where it must go through the fill.
 
 ## The checks: -ask the question, -right its answer, -why what is said of it; a wrong answer by its belief.
 
@@ -204,7 +209,7 @@ upstairs-right = Out. That high up the house pushes outward.
 upstairs-house-leaks-in-everywhere = Into the room. In winter the house leaks in everywhere.
 upstairs-house-leaks-in-everywhere-reply = You feel what leaks in at the floor. { $at } up the house pushes outward with { $push } Pa.
 upstairs-no-push-without-wind = Nowhere. Without wind no air goes through a house.
-two-barriers-why = { $length } of joints leak like { $holes } holes of { $one }, and air goes around paper that is stapled with no tape.
+two-barriers-why = { $length } of joints leak like { $holes } holes of { $one }: each is a narrow slot that drags on its air. And air goes around paper that is stapled with no tape.
 two-barriers-ask = A vault has { $area } of tongue-and-groove boards, each { $wide } wide, with joints open { $joint }. Over them lie batts with paper facing, stapled to the rafters. The push is 1 Pa. What of that stops the air?
 two-barriers-hint = Add up the length of all joints, in the boards and in the paper. What closes them?
 two-barriers-right = Neither. The joints of the boards alone are about { $holes } holes of { $one }.

@@ -169,6 +169,10 @@ def lumber_facts(page: Page, states: States) -> dict[str, Any]:
         "caution": _percent(WOOD.caution, page),
         "closed": _percent(closed[-1], page),
         "open": _percent(opened[first], page),
+        "last": month(ORDER[-1]),
+        "open_last": _percent(opened[-1], page),
+        "open_most": _percent(max(opened[first:]), page),
+        "open_month": month(ORDER[opened.index(max(opened[first:]))]),
         "month": month(ORDER[first]),
         "left": _whole(lost(lumber.START - closed[-1]), page),
         "gone": _whole(lost(lumber.START - opened[first]), page),
@@ -188,8 +192,8 @@ def rafter_bars(page: Page, state: Any) -> dict[str, Any]:
 
 def _lumber_bet(name: str, number: int) -> Bet:
     spots = (
-        Spot("dried", ("months", 0.58, 0.3), number, "wet-lumber-dries-itself"),
-        Spot("wet", ("months", 0.82, 0.74), number),
+        Spot("dried", ("months", month_at(ORDER[-1]), 0.1), number, "wet-lumber-dries-itself"),
+        Spot("wet", ("months", month_at(ORDER[-1]), 0.92), number),
     )
     return Bet(name, spots, lumber_right(number))
 
@@ -231,6 +235,7 @@ def town_facts(page: Page, states: States) -> dict[str, Any]:
     assert passes.peak_month
     return {
         "little": _whole(LITTLE, page),
+        "limit": units.show(LITTLE, "area density", page.unit_system),
         "area": amounts.roof_area(page.unit_system),
         "fails": _whole(fails.peak, page),
         "passes": _whole(passes.peak, page),

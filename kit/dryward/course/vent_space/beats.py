@@ -24,6 +24,10 @@ DOTS, TOLD = 1, 50
 ONE_BAY = RAFTER * SPACING
 #: So much on each part of the roof is drawn as much frost [kg/(s m2)].
 _MUCH = to_si(110.0, "g/m2/day")
+#: So much of the small vent space is then filled by it, as it is drawn.
+_THICKEST = 0.34
+#: How high the two vent spaces are [m].
+SMALL, LARGE = to_si(1.0, "in"), to_si(2.0, "in")
 #: Showers of a winter.
 SHOWERS = amounts.WINTER
 
@@ -101,15 +105,23 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
         alike = [each for each in vents.CRACKS if (each < reach or reach == 1.0) == takes]
         rate = (carried(state) if takes else state.left) / len(alike)
         flows.append(scenery.flow(vault.dots(rate, DOTS), ("roof", s, -0.9), ("gap", s, 0.3), *end))
-    return {"marks": frost(state, reach), "flows": flows, "tags": told(page, state)}
+    return {"marks": frost(state, reach), "flows": flows, "tags": [*told(page, state), stays(page, state)]}
 
 
 def frost(state: Any, start: float) -> list[dict[str, Any]]:
-    """Frost at the covering, from where the air is full up to the ridge."""
+    """Frost on the underside of the covering, as thick as much stays, from where the air is full up to the ridge."""
     if state.left <= 0:
         return []
-    ends = ("gap", max(start, 0.02), 0.88), ("gap", 0.97, 0.88)
-    return [scenery.drops(*ends, min(1.0, state.left / _MUCH), COLD < 0)]
+    amount, first = min(1.0, state.left / _MUCH), max(start, 0.02)
+    face = 1.0 - _THICKEST * amount * SMALL / state.gap
+    crystals = scenery.drops(("gap", first, face), ("gap", 0.97, face), amount, COLD < 0)
+    return [scenery.band("ice", "gap", (first, 0.98), (face, 1.0)), crystals]
+
+
+def stays(page: Page, state: Any) -> dict[str, Any]:
+    """What the air of the vent space leaves there, in words over the covering."""
+    text = message("stage-stays", none=state.left <= 0, amount=a_day(page, state.left))
+    return scenery.tag(text, ("gap", 0.74, 1.0 + 0.5 * SMALL / state.gap), "wet", "over")
 
 
 def told(page: Page, state: Any) -> list[dict[str, Any]]:
@@ -188,8 +200,6 @@ FIRST = Beat(
 
 # --- doubled: twice the vent, over both ceilings ------------------------------------------
 
-SMALL, LARGE = to_si(1.0, "in"), to_si(2.0, "in")
-
 
 def before(state: Any, pulled: bool = False) -> VentDay:
     """The same roof with the small vent; with `pulled` only the gap is as it was."""
@@ -264,7 +274,7 @@ def shower_facts(page: Page, states: States) -> dict[str, Any]:
     into = states[1]
     winter = SHOWERS * into.left * ONE_BAY * DAY / WATER_DENSITY
     return {
-        "shower": amounts.water(shower(COLD) / WATER_DENSITY, page.unit_system),
+        "shower": amounts.water(shower(COLD) / WATER_DENSITY, page.unit_system, 3),
         "carries": a_day(page, into.power),
         "by_vapor": a_day(page, states[0].load),
         "showers": SHOWERS,
@@ -276,8 +286,8 @@ def shower_facts(page: Page, states: States) -> dict[str, Any]:
 def shower_shown(page: Page, state: Any) -> dict[str, Any]:
     """The air of the fan on its way: outdoors, or into the bay, whose own air takes little of it along."""
     blown = vault.dots(shower(COLD) / (ONE_BAY * DAY), DOTS)
-    text = message("stage-fan", amount=amounts.water(shower(COLD) / WATER_DENSITY, page.unit_system))
-    tags = [scenery.tag(text, ("room", 0.3, 0.86), "vapor pressure"), told(page, state)[1]]
+    text = message("stage-fan", amount=amounts.water(shower(COLD) / WATER_DENSITY, page.unit_system, 3))
+    tags = [scenery.tag(text, ("room", 0.3, 0.86), "vapor pressure"), told(page, state)[1], stays(page, state)]
     fan = ("duct", -0.6, 0.0)
     if not state.blown:
         return {"flows": [scenery.flow(blown, fan, ("duct", 1.0, 0.0), ("duct", 1.7, 0.0))], "tags": tags}
@@ -330,10 +340,17 @@ def bay_right(state_of: Callable[[Any], Any]) -> Callable[[States], str]:
 def bays_facts(page: Page, states: States) -> dict[str, Any]:
     """What the air of both bays can carry, and what stays in a winter."""
     clear, cut = states[0], cut_off(states[0])
+    leaky = replace(states[0], leak="leaky").load  # of it none can go
+
+    def winter(flux: float) -> str:
+        return amounts.in_buckets(flux * ONE_BAY * DAY * amounts.WINTER / WATER_DENSITY, page.unit_system)
+
     return {
         "comes": a_day(page, clear.load),
         "carries": a_day(page, clear.power),
-        "left": amounts.in_buckets(cut.left * ONE_BAY * DAY * amounts.WINTER / WATER_DENSITY, page.unit_system),
+        "left": winter(cut.left),
+        "leaky": winter(leaky),
+        "flux_leaky": _flux(page, leaky),
         "days": amounts.WINTER,
         "flux": _flux(page, cut.left),
     }

@@ -41,13 +41,20 @@ carries = { $begins ->
     [part-stays] : part of it stays
    *[most-stays] , and { $times } as much comes: most of it stays
 }
+# $pulls where the vent pulls 2 Pa more already: $leaking are what it draws in, $other without that pull; else the
+# other way round. $below stays each day, $below_winter in a winter of $days such days.
+pull = { $pulls ->
+    [yes] With 2 Pa less pull the leaks bring { $other }, not { $leaking }.
+   *[no] A vent that pulls 2 Pa more draws { $other } through the leaks, not { $leaking }.
+}
+seeps = Another { $below } a day seeps in and stays in the roof below, where no vent air gets: { $below_winter } in { $days } such days.
 # $little where more comes than can go though no air leaks.
 airtight = { $little ->
     [yes] By vapor { $load } come; { $carries }. The ceiling is airtight, so it is little.
    *[no] By vapor { $load } come; { $carries }.
 }
-leaks = Leaks bring { $leaking } of the { $load } that come; { $carries }. That is wind, which nobody sets, and on a still day it cannot. Another { $below } is left in the roof before it gets to the vent. A sealed ceiling would bring { $vapor } in all.
-leaks-first = The ceiling leaks: { $leaking } of the { $load } that come are brought by its air. { $carries }. Seal the ceiling first: a vent that pulls more draws more through the leaks.
+leaks = Leaks bring { $leaking } of the { $load } that come; { $carries }. That is wind, which nobody sets, and on a still day it cannot. { $seeps } { $pull } A sealed ceiling would bring { $vapor } in all.
+leaks-first = The ceiling leaks: { $leaking } of the { $load } that come are brought by its air. { $carries }. { $seeps } Seal the ceiling first. { $pull }
 # $load comes into a bay that no air goes through.
 cut-off = No air goes through this bay, from the eave to the ridge, so nothing is carried off. By vapor { $load } come, and all of it stays.
 bath-fan = The bath fan blows { $blown } into this bay; { $carries }. A duct that ends outdoors would leave { $vapor }, by vapor.
@@ -140,6 +147,10 @@ stage-can-go = Air can take: { $none ->
         [yes] none
        *[no] { $amount } a day
     }
+stage-stays = { $none ->
+        [yes] Stays: none
+       *[no] Stays: { $amount } a day
+    }
 stage-ridge-vent = ridge vent
 stage-eave-vent = eave vent
 stage-skylight = skylight
@@ -169,7 +180,7 @@ beat-doubled-leaky-more = More than with the small vent.
 beat-doubled-leaky-less-reply = The bigger vent can take { $adds } a day more. But its pull draws in { $draws } a day more through the leaks. A winter leaves { $now }, not { $then }. Even with no such pull it would leave { $still }.
 beat-doubled-leaky-same-reply = Two things change here, and they do not cancel. The vent can take { $adds } a day more, and its pull draws in { $draws } a day more.
 beat-doubled-leaky-more-reply = The vent can take { $adds } a day more, and its pull draws in { $draws } a day more. Even with no such pull { $still } would be left.
-beat-doubled-answer = The small vent left { $then } a winter over the leaky ceiling. The big one leaves { $now }. The airtight roof keeps none with either.
+beat-doubled-answer = Over the leaky ceiling the small vent left { $then } a winter on { $area }, and the big one leaves { $now }. The airtight roof keeps none with either.
 beat-doubled-also = { $flux_then } before, { $flux } now
 beat-shower-say = One shower a day. Does the bay keep any of its water?
 beat-shower-ask = Bet on both before you see either.
@@ -199,5 +210,5 @@ beat-bays-cut-all = Its air carries off all that comes.
 beat-bays-cut-none = Its air carries off nothing.
 beat-bays-cut-all-reply = The ridge vent does run over this bay too. But air that goes in at the eave stops at the skylight, and none comes in above it. It takes nothing along, not { $carries }.
 beat-bays-cut-none-reply = Below the skylight air cannot go out, above it none can come in. So it takes nothing along, and the next bay takes { $carries }.
-beat-bays-answer = The open bay can carry off { $carries } a day, the cut bay none. There { $left } are left after a winter of { $days } such days.
-beat-bays-also = { $flux }
+beat-bays-answer = The open bay can carry off { $carries } a day, the cut bay none. All stays there: { $left } a winter, and under a leaky ceiling { $leaky } in this one bay.
+beat-bays-also = { $flux }, with leaks { $flux_leaky }; a winter of { $days } such days

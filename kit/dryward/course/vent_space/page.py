@@ -46,7 +46,7 @@ from dryward.physics import steady
 from dryward.physics.moving_air import density
 from dryward.physics.ventspace import clear_area, net_free_area
 from dryward.teaching.words import Step
-from dryward.units import KELVIN
+from dryward.units import DAY, KELVIN, amounts
 from dryward.verdict import Place, Verdict, of_amount
 from dryward.weather import Air
 from dryward.weather.places import demo_climate
@@ -203,9 +203,14 @@ class VentSpace(Page):
             return message("bath-fan", blown=blown, carries=carries, vapor=vapor)
         if state.leaking <= 0:
             return message("airtight", load=load, carries=carries, little=state.share >= LIMIT.damage)
+        winter = self.show(state.below * amounts.WINTER * DAY, "area density")
+        seeps = message("seeps", below=below, below_winter=winter, days=amounts.WINTER)
+        pulls = state.leak == "leaky-and-pulled"
+        other = self.show(by_air("leaky" if pulls else "leaky-and-pulled", COLD), "vapor flux")
+        pull = message("pull", pulls=pulls, leaking=leaking, other=other)
         if state.share < LIMIT.caution:
-            return message("leaks", leaking=leaking, load=load, carries=carries, below=below, vapor=vapor)
-        return message("leaks-first", leaking=leaking, load=load, carries=carries)
+            return message("leaks", leaking=leaking, load=load, carries=carries, seeps=seeps, pull=pull, vapor=vapor)
+        return message("leaks-first", leaking=leaking, load=load, carries=carries, seeps=seeps, pull=pull)
 
     def strips(self, at: SimpleNamespace, state: VentDay) -> dict[str, Any]:
         """The state along each control."""

@@ -12,6 +12,7 @@ from dryward.course.which_way_vapor_goes.stage_scene import (
     draw_floor,
     flux,
     given,
+    is_covered,
     message,
     pressure,
     said,
@@ -196,6 +197,7 @@ def crawlspace_facts(page: Page, states: States) -> dict[str, Any]:
     full = state.outside.vapor_pressure / state.outside.relative_humidity
     return {
         "way": way(state.push),
+        "covered": is_covered(state),
         "amount": _amount(page, state),
         "area": amounts.roof_area(page.unit_system),
         "turn": kept_together(page.show(state.inside.vapor_pressure / full, "relative humidity")),

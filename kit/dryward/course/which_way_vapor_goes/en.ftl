@@ -118,9 +118,15 @@ beat-crawlspace-say = Where does the arrow turn: at the RH of the room, or at an
 beat-crawlspace-ask = You cover the bare earth. Slide the RH of the crawlspace down until vapor goes down too.
 beat-crawlspace-control = Crawlspace RH
 beat-crawlspace-answer = { $way ->
-        [out] Now { $amount } a day go down through { $area } of floor.
-        [in] Now { $amount } a day come up through { $area } of floor.
-       *[none] Now there is almost no push.
+        [out] { $covered ->
+            [yes] The earth is covered: { $amount } a day go down through { $area } of floor.
+           *[no] The earth is bare: { $amount } a day go down through { $area } of floor.
+        }
+        [in] { $covered ->
+            [yes] The earth is covered, and { $amount } a day still come up through { $area } of floor.
+           *[no] The earth is bare: { $amount } a day come up through { $area } of floor.
+        }
+       *[none] The earth is covered, and there is almost no push.
     } The arrow turns at { $turn }, not at the { $indoor } of the room.
 beat-crawlspace-also = { $flux }. That is only which way vapor goes: the wood of the floor still follows the RH beside it.
 

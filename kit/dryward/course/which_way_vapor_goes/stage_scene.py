@@ -140,9 +140,14 @@ def given(page: Page, state: Any) -> dict[str, Any]:
     return scenery.together([{"tags": words}, covered])
 
 
+def is_covered(state: Any) -> bool:
+    """Whether a sheet lies on the earth: as soon as the RH is lower than over bare earth."""
+    return bool(state.outside.relative_humidity < BARE - 1e-9)
+
+
 def cover(state: Any) -> dict[str, Any]:
-    """The sheet on the earth, as soon as the RH is lower than over bare earth."""
-    if state.outside.relative_humidity >= BARE - 1e-9:
+    """The sheet on the earth, where one lies."""
+    if not is_covered(state):
         return {}
     return {
         "marks": [scenery.line("permeance", ("crawlspace", 0.0, 0.0), ("crawlspace", 1.0, 0.0))],

@@ -9,7 +9,7 @@ from typing import Any
 
 import numpy as np
 
-from dryward import air, language, units
+from dryward import language, units
 from dryward.building import material
 from dryward.course.your_readings import stage_scene
 from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
@@ -57,7 +57,7 @@ class House:
     def mean(self, place: str) -> tuple[float, float]:
         """What a logger shows on average: temperature [degC] and humidity over water, as sensors do [-]."""
         record = getattr(self, place)
-        return float(record.temperature.mean()), float(shown(record).mean())
+        return float(record.temperature.mean()), float(record.logged_humidity.mean())
 
     @property
     def wood(self) -> Any:
@@ -81,11 +81,6 @@ class House:
     def showers(self) -> tuple[int, int]:
         """How many showers there were, and with how many the roof's vapor rose."""
         return len(self.rises), int(np.sum(self.rises > SHOWN))
-
-
-def shown(record: loggers.Record) -> Any:
-    """The humidity that the sensor shows: over water, in frost too."""
-    return record.vapor_pressure / air.saturation_vapor_pressure(record.temperature, over="water")
 
 
 @cache
@@ -184,8 +179,9 @@ def given(page: Page, state: Any) -> dict[str, Any]:
         tags.append(scenery.tag(message("logger-of", place=place, warmth=warmth, humidity=humidity), at, side=side))
     if state.cause == "outdoor air":
         lines = (("outdoor air", state.outdoors), ("cavity air", state.cavity))
-        marks = [stage_scene.trace(look, "upper", _by_day(shown(each), 6), *_HUMID) for look, each in lines]
-        head = message("paper-humidity")
+        marks = [stage_scene.trace(look, "upper", _by_day(each.logged_humidity, 6), *_HUMID) for look, each in lines]
+        ends = [float(f(state.cavity.logged_humidity)) for f in (np.min, np.max)]
+        head = message("paper-humidity", low=_percent(100 * ends[0]), high=_percent(100 * ends[1]))
     else:
         marks = [stage_scene.trace("moisture content", "upper", _by_day(state.wood, 24), *_WOOD)]
         start, end = state.ends
@@ -203,7 +199,7 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
     """What is so."""
     if isinstance(state, Pins):
         return _of_pins(state)
-    return _of_logger(state) if isinstance(state, Logger) else _of_house(state)
+    return _of_logger(state) if isinstance(state, Logger) else _of_house(page, state)
 
 
 def _of_pins(state: Pins) -> dict[str, Any]:
@@ -229,21 +225,23 @@ def _of_logger(state: Logger) -> dict[str, Any]:
     weeks = state.weeks
     marks = [] if weeks is None else stage_scene.patches("lower", np.linspace(0.08, 0.92, 14).tolist(), 0.68)
     marks.append(scenery.band("moisture content", "upper", (0.0, state.wood / 28.0), (0.0, 1.0)))
+    marks.append(scenery.line("limit", ("upper", CARE / 28.0, -0.3), ("upper", CARE / 28.0, 1.3)))
     text = message("mold-sleeps") if weeks is None else message("mold-starts", weeks=units.number(weeks, 0))
     ends = message("wood-goes-to", percent=_percent(state.wood))
     return {
         "marks": marks,
         "tags": [
-            scenery.tag(ends, ("upper", 0.5, 1.0), "moisture content", "over"),
+            scenery.tag(ends, ("upper", 0.4, 1.0), "moisture content", "over"),
+            scenery.tag(message("pins-care", percent=_percent(CARE)), ("upper", CARE / 28.0, -0.3), "", "under"),
             scenery.tag(text, ("lower", 0.5, 0.2)),
         ],
     }
 
 
-def _of_house(state: House) -> dict[str, Any]:
+def _of_house(page: Page, state: House) -> dict[str, Any]:
     """What the air of the roof follows, and what is wrong with the roof."""
     if state.cause == "outdoor air":
-        return _four_weeks(state)
+        return _four_weeks(page, state)
     found = _at_each_shower(state)
     if state.cause == "air leak":
         found["marks"].append(scenery.arrow("vapor pressure", ("slope", 0.75, -1.9), ("slope", 0.75, 0.6), 0.8))
@@ -254,14 +252,18 @@ def _of_house(state: House) -> dict[str, Any]:
     return found
 
 
-def _four_weeks(state: House) -> dict[str, Any]:
+def _four_weeks(page: Page, state: House) -> dict[str, Any]:
     """All three traces: the roof's lies on the yard's."""
     lines = {"room air": state.indoors, "outdoor air": state.outdoors, "cavity air": state.cavity}
     values = {look: _by_day(record.vapor_pressure, 12) for look, record in lines.items()}
     tags = [scenery.tag(message("paper-all"), ("lower", 0.5, 1.0), side="over")]
     for name, look, s in (("room", "room air", 0.2), ("both", "cavity air", 0.6)):
         y = float(values[look][int(s * (len(values[look]) - 1))]) / _VAPOR[1]
-        tags.append(scenery.tag(message(f"trace-of-{name}"), ("lower", s, y), look, "over"))
+        mean = kept_together(units.show(float(lines[look].vapor_pressure.mean()), "pressure", page.unit_system))
+        side = "over" if name == "room" else "under"
+        tags.append(
+            scenery.tag(message(f"trace-of-{name}", mean=mean), ("lower", s, y - (side == "under") * 0.04), look, side)
+        )
     return {"marks": [stage_scene.trace(look, "lower", each, *_VAPOR) for look, each in values.items()], "tags": tags}
 
 
@@ -272,7 +274,8 @@ def _at_each_shower(state: House) -> dict[str, Any]:
     for k, rise in enumerate(rises):
         middle, half = (k + 0.5) / len(rises), 0.47 / len(rises)
         high = float(np.clip(rise / _RISE, 0.012, 1.0))
-        marks.append(scenery.band("vapor pressure", "lower", (middle - half, middle + half), (0.0, high)))
+        look = "vapor pressure" if rise > SHOWN else "level"  # a jump, or none
+        marks.append(scenery.band(look, "lower", (middle - half, middle + half), (0.0, high)))
     marks.append(scenery.line("before", ("lower", 0.0, SHOWN / _RISE), ("lower", 1.0, SHOWN / _RISE)))
     return {"marks": marks, "tags": [scenery.tag(message("paper-rises"), ("lower", 0.5, 1.0), side="over")]}
 

@@ -46,6 +46,8 @@ likeness = { $most ->
     [sun] In { $share } of the hours the roof has at least a tenth more vapor than outdoors. Hour by hour it moves most like the sun on the deck.
    *[none] In { $share } of the hours the roof has at least a tenth more vapor than outdoors. It is too full of vapor to show what it moves like.
 }
+# $said is what `likeness` says; $share of the hours.
+over-full = { $said } In { $share } of the hours the roof reads over 100 % RH. No air holds that: look at the offset, or the sensor.
 # One reading of each place, worked by hand.
 step-hour = { $place ->
     [cavity] The roof at { $time }.
@@ -63,7 +65,7 @@ open = Open
 file-upload = or a CSV from this computer
 sample = a file that is a mess: { $name }
 house = house { $letter }
-frost-hint = In frost a humidity sensor shows RH over liquid water; so the file is read. The page then turns it into vapor pressure, and gives dew point and RH over ice, as all lessons do.
+frost-hint = In frost a humidity sensor shows RH over liquid water. So the file is read, and so it is drawn here: as logged. For causes the page turns it into vapor pressure. Over ice the same air has a higher RH: 90 % on a logger at { $cold } is { $ice } over ice, as the other lessons count it.
 cause-ask = What do you think wets this roof?
 cause-show = Show what the readings point to
 # $guess is what the reader said.
@@ -191,9 +193,9 @@ logger-of = { $place ->
    *[outdoors] Yard: { $warmth }, { $humidity }
 }
 logger-shows = Logger: { $warmth }, { $humidity }
-trace-of-room = room air
-trace-of-both = roof air on yard air
-paper-humidity = RH in roof and yard, four weeks
+trace-of-room = room air: { $mean }
+trace-of-both = roof on yard: { $mean }
+paper-humidity = RH, roof and yard: { $low } to { $high }
 paper-wood = Wood, four weeks: { $start } to { $end }
 paper-all = Vapor pressure, four weeks
 paper-rises = Roof's rise at each shower

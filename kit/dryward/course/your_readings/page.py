@@ -13,8 +13,8 @@ from numpy.typing import NDArray
 from dryward import air, building, language, units
 from dryward.building.job import Tightness
 from dryward.checks import OutOfRange, PlainError, within
-from dryward.course.your_readings.beats import PLAY, Logger
-from dryward.course.your_readings.scene import LoggerTraces, Trace, Traces
+from dryward.course.your_readings.beats import NINETY, PLAY, Logger
+from dryward.course.your_readings.scene import MOST_HUMID, LoggerTraces, Trace, Traces
 from dryward.panels import hand
 from dryward.panels.controls import Choice, Scale, Slider
 from dryward.panels.desk import parts, readings
@@ -23,6 +23,7 @@ from dryward.panels.learner import Settings
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout
 from dryward.teaching.words import Step
+from dryward.units import to_si
 from dryward.weather import loggers
 
 if TYPE_CHECKING:
@@ -72,6 +73,8 @@ HOUSES = {
 _NONE = "outdoor air"
 #: What the air of the roof may move like, and what that is called in the numbers.
 _LIKE = {"room": "the room", "outdoors": "outdoors", "sun": "the sun"}
+#: Over this a humidity is too much [-], rounding in the file is not; in fewer of the hours nothing is said.
+_FULL, _RARE = 1.005, 0.005
 #: Most points drawn of a line.
 _POINTS = 3000
 
@@ -148,7 +151,7 @@ class YourReadings(Page):
         return LoggerTraces(
             "readings",
             tuple(trace(n, r.time, r.temperature) for n, r in lines),
-            tuple(trace(n, r.time, np.minimum(r.relative_humidity, 1.1)) for n, r in lines),
+            tuple(trace(n, r.time, np.minimum(r.logged_humidity, MOST_HUMID)) for n, r in lines),
             start,
         )
 
@@ -201,7 +204,10 @@ class YourReadings(Page):
         likeness = {each: n[f"changes with {name}"] for each, name in _LIKE.items()}
         known = {each: value for each, value in likeness.items() if np.isfinite(value)}
         most = max(known, key=lambda each: known[each]) if known else "none"
-        return message("likeness", share=self.show(n["share above outdoors"], "relative humidity"), most=most)
+        said = message("likeness", share=self.show(n["share above outdoors"], "relative humidity"), most=most)
+        humid = state.records["cavity"].logged_humidity
+        over = float(np.mean(humid[np.isfinite(humid)] > _FULL))
+        return message("over-full", said=said, share=self.show(over, "relative humidity")) if over > _RARE else said
 
     def steps(self, state: CavityRecord) -> list[Step]:
         """One hour turned into vapor pressure at each place, and the cavity against outdoors."""
@@ -235,7 +241,7 @@ class YourReadings(Page):
 
     def _hour(self, words: str, record: loggers.Record, k: int) -> Step:
         """The vapor pressure of one row, by hand."""
-        humidity = float(record.relative_humidity[k])
+        humidity = float(record.logged_humidity[k])
         saturation = float(record.vapor_pressure[k]) / humidity
         return hand.pressure(words, float(record.temperature[k]), humidity, saturation, self.unit_system)
 
@@ -268,9 +274,19 @@ class YourReadings(Page):
             ),
             parts.text(self.words, "dw-trouble", alert=True) if self.words else None,
             parts.text(
-                message("frost-hint"),
+                self._frost(),
                 "dw-hint",
             ),
+        )
+
+    def _frost(self) -> str:
+        """What a logger shows in frost, and what that is over ice: in the air of the first beat."""
+        cold = to_si(21.0, "degF")
+        over_ice = NINETY * air.saturation_vapor_pressure(cold, over="water") / air.saturation_vapor_pressure(cold)
+        return message(
+            "frost-hint",
+            cold=self.show(cold, "temperature", 0),
+            ice=self.show(float(over_ice), "relative humidity"),
         )
 
     def _cause_section(self) -> Part:

@@ -18,6 +18,8 @@ message = language.beside(__file__)
 #: Tops of the pressure axis [Pa] and of the moisture axis [mass %].
 _TOPS = {"us": (0.3, 0.6, 0.9, 1.2, 1.8, 2.4, 4.0, 8.0), "si": (1000, 2000, 3000, 4000, 6000, 8000, 14000, 30000)}
 _WET = (20, 30, 40, 60, 100, 200)
+#: The top of the axis of humidity [-]: room for a sensor that reads too high; what is over it is drawn there.
+MOST_HUMID = 1.15
 #: Looks of the places a logger can be in.
 _PLACES = ("room air", "cavity air", "outdoor air", "air flow")
 
@@ -82,7 +84,8 @@ class Traces(LivePicture[LoggerTraces]):
             upper.tick_params(labelbottom=False)
             upper.set_ylim(*(self.shown(t, "temperature") for t in self._top(state)))
             lower = self._axes(state, (left, bottom, right, middle), when, message("axis-humidity"))
-            lower.set_ylim(0, 105)
+            lower.set_ylim(0, 100 * MOST_HUMID + 1)
+            lower.axhline(100, **self.stroke("limit", linewidth=0.8 * self.type.thick))
         else:
             vapor = state.view == "vapor"
             label = message("axis-pressure", unit=self.symbol("pressure")) if vapor else message("axis-wood")

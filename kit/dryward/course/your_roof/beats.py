@@ -14,7 +14,7 @@ from dryward.physics import drying
 from dryward.physics.airleak import Leak, stack_pressure
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Scene
-from dryward.units import to_si
+from dryward.units import amounts, to_si
 
 message = language.beside(__file__)
 
@@ -124,13 +124,20 @@ def _amount(page: Page, flux: float) -> str:
     return message("next-to-nothing") if flux < LITTLE else vault.a_day(flux, page.unit_system)
 
 
-# --- first: the weakest point --------------------------------------------------------------------
+# --- first: vapor or house air --------------------------------------------------------------------
+
+
+def more(state: Any) -> str:
+    """What leaves more in the roof, vapor or house air; neither where both leave next to nothing."""
+    by_vapor, by_air = state.profile.gain, house_air(state)
+    if max(by_vapor, by_air) < LITTLE:
+        return "neither"
+    return "air" if by_air > by_vapor else "vapor"
 
 
 def first_right(states: States) -> str:
-    """What holds of this roof: the film alone only where air leaves nothing, no limit only where nothing comes."""
-    by_vapor, by_air = states[0].profile.gain, house_air(states[0])
-    return "a" if by_air < LITTLE < by_vapor else "d"
+    """Which of the two leaves more in this roof."""
+    return {"vapor": "a", "air": "b", "neither": "c"}[more(states[0])]
 
 
 def first_facts(page: Page, states: States) -> dict[str, Any]:
@@ -140,6 +147,8 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
     return {
         "vapor": _amount(page, state.profile.gain),
         "air": _amount(page, house_air(state)),
+        "more": more(state),
+        "area": amounts.roof_area(page.unit_system),
         "ach": units.number((known or USUAL).ach50, figures=3),
         "known": known is not None,
     }
@@ -151,10 +160,10 @@ FIRST = Beat(
         Bet(
             LESSON,
             (
-                Spot("a", ("slope", 0.62, 0.1), 0, "vapor-barrier-is-air-barrier"),
-                Spot("b", ("slope", 0.02, 0.85), 0, "more-vents-always-help"),
-                Spot("c", ("sky", 0.62, 0.14), 0, "one-check-decides"),
-                Spot("d", ("room", 0.9, 0.5)),
+                Spot("a", ("slope", 0.72, 0.3), 0, "vapor-alone"),
+                Spot("b", ("slope", 0.24, -0.45)),
+                Spot("c", ("slope", 0.5, 0.05), 0, "vapor-barrier-is-air-barrier"),
+                Spot("d", ("sky", 0.62, 0.14), 0, "one-check-decides"),
             ),
             first_right,
         ),
@@ -183,6 +192,7 @@ def summer_facts(page: Page, states: States) -> dict[str, Any]:
         "in": _amount(page, inward),
         "out": _amount(page, outward),
         "way": summer_right(states),
+        "area": amounts.roof_area(page.unit_system),
     }
 
 

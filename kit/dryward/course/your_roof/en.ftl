@@ -10,11 +10,11 @@ resistance-note = whole { $whole }
 outdoor = Outdoor air
 outdoor-note = { $humidity }, { $place }
 dew-point-depth = Dew-point line, depth
-highest-relative-humidity = Highest humidity
+highest-relative-humidity = Highest humidity inside
 humidity-note = { $inner } / { $outer }
 gain = Water gained
 # $said is what the month would do: a piece of a sentence.
-month-for-ever = If this month never ends, { $said }. Air leaks, storage and sun come with the checks below.
+month-for-ever = By vapor alone, if this month never ends, { $said }. House air, storage and sun are not counted here: they come with the checks below.
 layers = Layers
 file-new = { $file }: not saved yet.
 file-saved = { $file }: saved.
@@ -55,13 +55,18 @@ dries-out = outward: { $amount }
 dries-in = inward: { $amount }
 next-to-nothing = next to nothing
 
-beat-first-say = This is your roof in its coldest month. What is its weakest point?
+beat-first-say = This is your roof in its coldest month. Which leaves more water in it: vapor or house air?
 beat-first-ask = Take a letter in the picture, or choose from the list.
-beat-first-answer = What a day leaves in it, by vapor: { $vapor }; by house air: { $air }. Weigh the two before you build.
+# $more is which of the two leaves more.
+beat-first-answer = { $more ->
+    [air] A day leaves { $air } by house air, { $vapor } by vapor. The layers inside hold vapor back. Air goes round them, through gaps.
+    [vapor] A day leaves { $vapor } by vapor, { $air } by house air. Little holds vapor back inside: a film there comes first, then the gaps.
+   *[neither] A day leaves next to nothing, by vapor and by house air.
+}
 # $ach is the blower-door number; $known whether it is the house's own.
 beat-first-also = { $known ->
-    [yes] On your roof's size, with your blower door of { $ach } air changes.
-   *[no] With a blower door of { $ach } air changes: your file has none yet.
+    [yes] On { $area } of roof, with your blower door of { $ach } air changes.
+   *[no] On { $area } of roof, with a blower door of { $ach } air changes: your file has none yet.
 }
 beat-summer-say = Now the warmest month. Say your roof is wet: which way does it dry?
 beat-summer-ask = Take a sign in the picture, or choose from the list.
@@ -84,4 +89,4 @@ beat-summer-way-none-reply = { $way ->
     [out] It can dry: { $out } a day outward, { $in } inward.
    *[in] It can dry: { $in } a day inward, { $out } outward.
 }
-beat-summer-answer = When it is wet, the { $layer } gives off { $out } a day outward and { $in } inward.
+beat-summer-answer = When it is wet, the { $layer } gives off { $out } a day outward and { $in } inward, on { $area } of roof.

@@ -131,7 +131,7 @@ class YourRoof(Page):
 
     def numbers(self, state: RoofInMonth) -> list[Readout]:
         """R, humidity, gain; the outdoor air that was taken."""
-        profile, node = state.profile, state.profile.wettest
+        profile, node = state.profile, state.profile.dampest
         whole = ""
         if state.whole is not None:
             whole = message("resistance-note", whole=self.show(state.whole, "thermal resistance"))
@@ -158,7 +158,7 @@ class YourRoof(Page):
 
     def _between(self, state: RoofInMonth) -> str:
         """The layers on both sides of the wettest face, or the one it lies in."""
-        inner, outer = map(language.called, state.profile.between(state.profile.wettest))
+        inner, outer = map(language.called, state.profile.between(state.profile.dampest))
         return inner if inner == outer else message("humidity-note", inner=inner, outer=outer)
 
     def judge(self, state: RoofInMonth) -> Verdict:

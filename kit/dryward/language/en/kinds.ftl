@@ -49,7 +49,11 @@ deck-inner-face = The inner face of the roof deck.
 drywall-room-face = The room face of the drywall.
 drywall = painted drywall
 drywall-and-film = painted drywall and a film of { $film }
-leak-why = In 150 days about { $stays } stay from the hole, and { $passes } come by diffusion.
+# $film is whether there is one; $less what would come through drywall and a film of $one.
+leak-why = In 150 days about { $stays } stay from the hole, and { $passes } come by diffusion. { $film ->
+    [yes] The film holds vapor back all over. It does nothing to the hole.
+   *[no] Nothing but drywall holds the vapor back. A film of { $one } would let { $less } by, and do nothing to the hole.
+}
 leak-or-diffusion = A ceiling of { $area }, { $layers }, has one hole of { $hole } with { $push } Pa across it. The room is { $room } and { $rh } %, the cold face { $cold }. { $way } How much of the water that is left there came with the air, not by diffusion?
 leak-no-one-number = No one number holds. { $why }
 leak-goes-by = Air that goes straight by keeps its water. { $why }

@@ -93,6 +93,7 @@ filled-in = { $series ->
 ## What the readings point to; a likeness goes from 0 to 1
 
 no-rain-read = There are no readings of rain, so a leak from outside cannot be told.
+no-wet-spell = Rain was read, but these weeks hold no wet spell to hold the wood against, so a leak from outside cannot be told.
 after-rain = After { $share } % of { $spells } wet spells the wood was wetter a day later.
 with-the-room = Hour by hour the roof's vapor pressure changes with the room's, sun and weather taken out: likeness { $likeness } of 1.
 # $late is how many hours lie between the two.
@@ -110,7 +111,7 @@ shut = { $drier ->
     [yes] Hour by hour the roof's vapor pressure and outdoors: likeness { $likeness } of 1, sun and room taken out; it is above outdoors in { $share } % of the hours, and the wood ends { $points } points drier than it began.
    *[no] Hour by hour the roof's vapor pressure and outdoors: likeness { $likeness } of 1, sun and room taken out; it is above outdoors in { $share } % of the hours, and the wood ends { $points } points wetter than it began.
 }
-saturated = In { $share } % of the hours the roof had all the vapor there can be. It cannot show there what comes in, so its hourly changes leave these hours out.
+saturated = In { $share } % of the hours the roof's air was full: 100 % RH, in frost over ice. In the cold that takes little vapor, and the air outdoors alone can do it. Such hours do not show what comes in, so the hourly changes leave them out.
 as-outdoors = Hour by hour the roof's vapor pressure follows outdoors, sun and room taken out: likeness { $likeness } of 1.
 
 ## Errors

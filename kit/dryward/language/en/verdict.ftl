@@ -269,6 +269,8 @@ decides-state = { $turn ->
 # $quantity is what is judged, as "the moisture of the deck"; the whole is the whole roof.
 decides = { $turn ->
     [same] { $input }: within its range { $quantity } is { $low } to { $high }, { $first } at both ends
+    [whole-same-flat] { $input }: within its range { $quantity } stays { $low }, and the whole is { $first } at both ends by another check
+    [whole-turns-flat] { $input }: within its range { $quantity } stays { $low }, but by another check the whole goes from { $first } to { $last }
     [whole-same] { $input }: within its range { $quantity } is { $low } to { $high }, and the whole { $first } at both ends
     [whole-turns] { $input }: within its range { $quantity } is { $low } to { $high }, and the whole { $first } to { $last }
    *[turns] { $input }: within its range { $quantity } is { $low } to { $high }, { $first } to { $last }

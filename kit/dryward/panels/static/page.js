@@ -347,7 +347,8 @@ function render({ model, el }) {
     rest = setTimeout(() => parts && setText(parts.status, sentence), 400);
   }
 
-  // An instructor shows the answer by "r" and steps the beats by "n" and "b".
+  // An instructor shows the answer by "r" and steps the beats by "n" and "b"; what was not shown is shown before "n"
+  // goes on.  Where there is no bet "r" takes hold of the control.
   function revealKey(event) {
     // In a notebook the keys are Lab's wherever the page has not the focus; on a page of its own they work anywhere.
     if (!el.contains(event.target) && (!el.isConnected || el.closest(".jp-Notebook, .jp-WindowedPanel-outer"))) return;
@@ -359,7 +360,10 @@ function render({ model, el }) {
     if (key !== "r" && !stage) return;
     event.preventDefault();
     event.stopPropagation();
-    send(key === "r" ? { kind: "reveal" } : { kind: "beat", number: to });
+    const bets = stage && stage.at < stage.count ? stage.bets : null;
+    if (key === "r" && bets && !bets.length) el.querySelector(".dw-card :is(.dw-range, .dw-select)")?.focus();
+    else if (key === "r" || (key === "n" && bets && bets.some((bet) => bet.open))) send({ kind: "reveal" });
+    else send({ kind: "beat", number: to });
   }
 
   el.classList.add("dw-root");

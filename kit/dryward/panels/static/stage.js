@@ -185,9 +185,9 @@ function sceneView(title, index, page) {
     if (!still || !now) return;
     const text = JSON.stringify([now.marks, still.size]);
     if (text !== markText) {
-      // What was drawn before the last move stays as thin lines until the next one.
+      // What was drawn before the last move stays as thin lines until the next one; vapor that is gone leaves none.
       const clock = performance.now();
-      if (markText && clock - moved > 700) ghost.replaceChildren(...[...marks.children].map((each) => each.cloneNode(true)));
+      if (markText && clock - moved > 700) ghost.replaceChildren(...[...marks.children].filter((each) => !each.matches(".sc-vapor")).map((each) => each.cloneNode(true)));
       moved = clock;
       // Water that is seen for the first time gathers; a move only changes how much there is.
       marks.classList.toggle("dw-fresh", markText === "");
@@ -309,7 +309,8 @@ function handsOf(bet, marks, page) {
       { "aria-label": say(`hand-${name === "less" ? "fewer" : "more"}`, { choice: choice.text }) });
     return make("span", { class: `dw-hand ${bet.right === k ? "dw-right" : ""}` },
       bet.open ? count(-1, "−", "less") : null, make("output", {}, String(bet.hands[k])), bet.open ? count(1, "+", "more") : null,
-      make("span", {}, together(bet.right === k ? say("marked-right", { choice: words }) : words)));
+      make("span", {}, together(bet.right === k ? say("marked-right", { choice: words }) : words),
+        bet.replies[k] ? make("span", { class: "dw-hand-reply" }, together(bet.replies[k])) : null));
   }));
 }
 
@@ -318,12 +319,16 @@ function betPart(bet, number, frame, scenes, page, restore, last) {
   const letter = (k) => String.fromCharCode(65 + k);
   const marks = bet.choices.map((choice, k) => GLYPHS[choice.glyph] || letter(k));
   const shownSpots = bet.open || bet.chosen !== null || bet.right !== null;
-  let picked = bet.chosen ?? restore.picked;
-  const lay = bet.open ? button("lay", say("lay-bet"), () => page.send({ kind: "bet", choice: picked }),
-    { class: "dw-button dw-main", disabled: picked === null }) : null;
+  // What is picked and not laid yet stays when the page is built anew: of this bet alone.
+  let picked = bet.chosen ?? (bet.open && restore.picked?.bet === bet.name ? restore.picked.choice : null);
+  const lay = bet.open ? button("lay", say("lay-bet"), () => {
+    restore.picked = null;
+    page.send({ kind: "bet", choice: picked });
+  }, { class: "dw-button dw-main", disabled: picked === null }) : null;
   const inPicture = [];
   function pick(k, focus) {
-    picked = restore.picked = k;
+    picked = k;
+    restore.picked = { bet: bet.name, choice: k };
     inPicture.forEach((spot, each) => spot.classList.toggle("dw-picked", each === k));
     const radios = card.querySelectorAll("input");
     radios[k].checked = true;
@@ -361,10 +366,9 @@ function betPart(bet, number, frame, scenes, page, restore, last) {
   } else if (bet.chosen !== null || bet.right !== null) {
     const said = bet.chosen !== null ? say("your-bet", { choice: bet.choices[bet.chosen].text }) : bet.prompt;
     if (!bet.counted) card.append(make("p", { class: "dw-laid" }, said));
-    if (bet.right !== null) {
+    if (bet.right !== null && !bet.counted) {
       const good = bet.chosen === bet.right;
-      const head = bet.chosen === null ? bet.counted ? "" : say("it-is-so", { choice: bet.choices[bet.right].text }) : say(good ? "right" : "not-right");
-      card.append(make("p", { class: `dw-reply ${good || bet.chosen === null ? "dw-right" : ""}` }, make("strong", {}, head), " ", together(bet.reply)));
+      card.append(make("p", { class: `dw-reply ${good ? "dw-right" : ""}` }, make("strong", {}, say(good ? "right" : "not-right")), " ", together(bet.reply)));
     }
   }
   if (frame.instructor && bet.open) {
@@ -429,7 +433,7 @@ function stagePart(frame, page, kept) {
   const open = stage.bets.some((bet) => bet.open);
   const step = (number) => () => page.send({ kind: "beat", number });
   const last = stage.at + 1 === stage.count;
-  const next = button("next", say(last ? "to-the-bench" : "next-beat"), step(stage.at + 1), { class: "dw-button dw-main dw-next", disabled: open && !frame.instructor });
+  const next = button("next", say(last ? "to-the-bench" : "next-beat"), step(stage.at + 1), { class: "dw-button dw-main dw-next", disabled: open });
   const pause = button("pause", say("hold-vapor"), () => { kept.held = !kept.held; showPause(); },
     { class: "dw-button dw-hold", "aria-pressed": "false" });
   function showPause() {
@@ -441,6 +445,7 @@ function stagePart(frame, page, kept) {
   const place = make("p", { class: "dw-beat" }, say("beat-of", { at: stage.at + 1, count: stage.count + 1 }));
   const words = () => [stage.say, stage.ask, ...bets.map((each) => each.textContent), answer.textContent].filter(Boolean).join(" ");
   const scale = make("p", { class: "dw-scale" });
+  const keys = frame.instructor ? make("p", { class: "dw-keys" }, say(stage.bets.length ? "keys-bet" : "keys-move")) : null;
   const given = make("p", { class: "dw-given-line" });
   // What is proposed in the first beat, or in this one, has its care beside it.
   const mind = stage.care || (stage.at === 0 ? frame.care : "");
@@ -452,7 +457,7 @@ function stagePart(frame, page, kept) {
       stage.at > 0 ? button("back", say("beat-before"), step(stage.at - 1)) : null,
       stage.bets.length && !open ? button("again", say("again"), () => page.send({ kind: "predict", choice: null })) : null,
       speaker(words), pause,
-      stage.may_leave && !last ? button("leave", say("to-the-bench"), step(stage.count)) : null, next), given, scale);
+      stage.may_leave && !last ? button("leave", say("to-the-bench"), step(stage.count)) : null, next), keys, given, scale);
   // As high as what is left of the window, or of the notebook's own part of it.
   function fit() {
     const lab = element.closest(".jp-WindowedPanel-outer, .jp-Notebook");

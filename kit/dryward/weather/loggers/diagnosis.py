@@ -127,8 +127,8 @@ def _wetness(hollow: Record, known: NDArray[np.bool_]) -> Floats:
 
 
 def _wet_spells(rain: Floats | None, wetness: Floats) -> tuple[float, float]:
-    """How many spells of rain there were, and after which share the wood was wetter."""
-    if rain is None or not np.nansum(rain) > 0:
+    """How many spells of rain there were, and after which share the wood was wetter; no number where none was read."""
+    if rain is None or not np.isfinite(rain).any():
         return float("nan"), float("nan")
     wet = np.nan_to_num(rain) > 0
     starts = [i for i in np.flatnonzero(wet).tolist() if i >= 24 and i + 36 < wet.size and not wet[i - 12 : i].any()]
@@ -192,6 +192,8 @@ def _sentences(n: dict[str, float]) -> dict[str, str]:
     return {
         "rain leak": message("loggers.no-rain-read")
         if np.isnan(spells)
+        else message("loggers.no-wet-spell")
+        if np.isnan(n["wet spells that wet the wood"])
         else message("loggers.after-rain", share=share("wet spells that wet the wood"), spells=round(spells)),
         "air leak": message("loggers.with-the-room-late", late=number(abs(late), 0), when=_when(late), **with_room)
         if lags

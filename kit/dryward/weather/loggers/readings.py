@@ -48,6 +48,11 @@ class Record:
         return self.vapor_pressure / saturation(self.temperature)
 
     @property
+    def logged_humidity(self) -> Floats:
+        """What the humidity sensor shows: over water, in frost too [-]."""
+        return self.vapor_pressure / saturation(self.temperature, over="water")
+
+    @property
     def dew_point(self) -> Floats:
         """Dew point, or frost point below 0 degC [degC]."""
         known = np.isfinite(self.vapor_pressure) & (self.vapor_pressure > 1.0)
@@ -65,7 +70,8 @@ class Record:
         warm = within("Temperature offset", temperature, -20.0, 20.0, "K")
         damp = within("Humidity offset", relative_humidity, -0.5, 0.5, "%")
         late = within("Time shift", hours, -24.0, 24.0, "h")
-        vapor = np.maximum(self.relative_humidity + damp, 0.0) * saturation(self.temperature + warm)
+        # The offset is one of the sensor, so it is put right on what the sensor shows.
+        vapor = np.maximum(self.logged_humidity + damp, 0.0) * saturation(self.temperature + warm, over="water")
         shift = np.timedelta64(round(late * 3600), "s")
         return replace(self, time=self.time + shift, temperature=self.temperature + warm, vapor_pressure=vapor)
 
