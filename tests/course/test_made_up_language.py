@@ -58,8 +58,14 @@ def drawn(page):
     for kind, view in zip(page.kinds, page.result.views, strict=True):
         picture = kind(page.unit_system)
         picture.redraw(view)
+        part = ""
         for text in picture.figure.findobj(Text):
-            yield "picture", text.get_text()
+            # A text that is folded is read as one: its marks stand at its two ends.
+            part = f"{part} {text.get_text()}".strip()
+            if part.count("⟦") <= part.count("⟧"):
+                yield "picture", part
+                part = ""
+        yield "picture", part
 
 
 def labels(page):

@@ -14,6 +14,7 @@ from dryward.checks import Floats
 from dryward.pictures import style
 from dryward.pictures.drawing import Judged, LivePicture, arrow, sentences
 from dryward.units import DAY
+from dryward.units.table import NO_BREAK
 
 message = language.beside(__file__)
 
@@ -61,7 +62,8 @@ class Tank(LivePicture):
 
     def _tank(self, box):
         left, bottom, right, top = box
-        entries = [("vapor pressure", message("key-water", most=self.show(_MOST, "mass flow", 0)), "arrow")]
+        most = self.show(_MOST, "mass flow", 0).replace(" ", NO_BREAK)
+        entries = [("vapor pressure", message("key-water", most=most), "arrow")]
         wide = right - left
         foot = self.key(entries, left, bottom + self.line + 2, right) + 1.5 * self.line
         # A house with a pitched roof, open at no place but its three pipes.
