@@ -107,14 +107,14 @@ def says_one_state(page, where):
 @pytest.mark.parametrize(("id", "system"), in_turn(JUDGING, ("us", "si")))
 def test_everything_on_a_page_says_the_same(id, system, tmp_path, monkeypatch):
     # Strips of the slow pages are worked out for their own tests; here they stand as they begin.
-    monkeypatch.setattr(Filling, "start", lambda self, work: None)
+    monkeypatch.setattr(Filling, "start", lambda self, work, known=None: None)
     page = open_page(id, tmp_path, system)
     says_one_state(page, "start")
     for where in settings_of(page):
         says_one_state(page, where)
 
 
-def filled_at_once(self, work):
+def filled_at_once(self, work, known=None):
     """Stands for `Filling.start`: the strips are worked out before it is done, at a few places."""
     self.places = 3
     self.shown = {name: self.page.put_strip(name, strip) for name, strip in self.now(work).items()}
