@@ -40,9 +40,10 @@ def under_the_handle(page, name):
         return None
     if control.options:
         label = control.label()
-        for part in shown["words"].split(". "):
+        # A label may itself have ". " in it, as after "12 in", or "; ".
+        for part in re.split(rf"\. (?=(?:{'|'.join(STATES)}) with )", shown["words"], flags=re.IGNORECASE):
             state, _, names = part.partition(" with ")
-            if "every one of them" in names or label in names.split("; "):
+            if "every one of them" in names or f"; {label}; " in f"; {names}; ":
                 return state.lower()
         raise AssertionError((label, shown["words"]))
     here = min(max(control.fraction(control.value), 0.0), 1.0)
