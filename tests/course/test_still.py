@@ -13,7 +13,7 @@ _COUNTED = re.compile(r"(R-|RSI )?(?<![\w.,])(\d+(?:\.\d+)?)(?![.,]?\d)[ \u00a0\
 #: Beliefs whose words name nothing to set on the page.
 NOTHING_TO_SET: frozenset[tuple[str, str]] = frozenset()
 #: Fields of the desk, away from what the words ask for.
-AWAY = {"your-readings": {"sample": "cause-outdoor-air", "spot:humidity": "40 %", "meter:reading": "30 %"}}
+AWAY = {"your-readings": {"sample": "cause-rain-leak", "spot:humidity": "40 %", "meter:reading": "30 %"}}
 #: Lessons that take a year by the hour for each place: they are not moved away first.
 HOURLY = ("hour-by-hour",)
 WITH_WORDS = [each.id for each in lessons.lessons() if each.still]

@@ -111,7 +111,7 @@ shut = { $drier ->
     [yes] Hour by hour the roof's vapor pressure and outdoors: likeness { $likeness } of 1, sun and room taken out; it is above outdoors in { $share } % of the hours, and the wood ends { $points } points drier than it began.
    *[no] Hour by hour the roof's vapor pressure and outdoors: likeness { $likeness } of 1, sun and room taken out; it is above outdoors in { $share } % of the hours, and the wood ends { $points } points wetter than it began.
 }
-saturated = In { $share } % of the hours the roof's air was full: 100 % RH, in frost over ice. In the cold that takes little vapor, and the air outdoors alone can do it. Such hours do not show what comes in, so the hourly changes leave them out.
+saturated = In { $share } % of the hours the roof was at 100 % RH, in frost over ice: it had all the vapor there can be at that temperature. In the cold that is little, and vapor from outdoors alone can do it. Such hours do not show what comes in, so the hourly changes leave them out.
 as-outdoors = Hour by hour the roof's vapor pressure follows outdoors, sun and room taken out: likeness { $likeness } of 1.
 
 ## Errors
