@@ -13,6 +13,8 @@ from dryward.teaching import lessons, questions
 from dryward.teaching.progress import FILE, Progress
 
 LESSON = "where-it-gets-wet"
+#: Checks of that lesson.
+COUNT = len(questions.checks(LESSON))
 NOON = datetime(2026, 3, 2, 12, tzinfo=UTC)
 
 
@@ -33,7 +35,7 @@ def klass(tmp_path):
     """Three who answered, and a folder that is somebody else's."""
     keys = [each.key for each in lessons.lesson(LESSON).prediction.choices]
     learner(tmp_path / "aaaaaaaaaa", keys[0], right=(0,), wrong=(1,), minutes=7)
-    learner(tmp_path / "bbbbbbbbbb", keys[0], right=(0, 1, 2)).said_of(LESSON, "no-drops-no-problem", True)
+    learner(tmp_path / "bbbbbbbbbb", keys[0], right=range(COUNT)).said_of(LESSON, "no-drops-no-problem", True)
     learner(tmp_path / "cccccccccc" / "lessons", keys[1], lesson="july")
     (tmp_path / "empty").mkdir()
     return tmp_path
@@ -44,7 +46,7 @@ def test_who_is_where(klass):
     assert [each.label for each in found.learners] == ["aaaaaaaaaa", "bbbbbbbbbb", "cccccccccc"]
     one, two, three = found.learners
     assert (one.lesson, one.right, one.answered, one.finished, one.minutes) == (LESSON, 1, 2, 0, 7)
-    assert (two.right, two.answered, two.finished, two.minutes) == (3, 3, 1, 0)
+    assert (two.right, two.answered, two.finished, two.minutes) == (COUNT, COUNT, 1, 0)
     assert (three.lesson, three.prediction, three.answered) == (
         "july",
         lessons.lesson("july").prediction.choices[1].key,
@@ -57,7 +59,7 @@ def test_counts_of_each_choice(klass):
     assert (wet.lesson, wet.here, july.lesson, july.here) == (LESSON, 2, "july", 1)
     assert [count for *_, count in wet.choices][:2] == [2, 0]
     assert sum(right for _, _, right, _ in wet.choices) == 1
-    assert (wet.right, wet.answered) == (4, 5)
+    assert (wet.right, wet.answered) == (COUNT + 1, COUNT + 2)
     assert [times for _, times in wet.beliefs] == [1]
 
 
@@ -83,7 +85,7 @@ def test_the_command_prints_it(klass, capsys):
     said = capsys.readouterr().out
     assert re.search(r"aaaaaaaaaa +5\. Where it gets wet +\w +1 of 2 +1 of 2 +0", said)
     assert "5. Where it gets wet: 2 here now" in said
-    assert "checks: 4 of 5 right, 4 of 5 at the first try" in said
+    assert f"checks: {COUNT + 1} of {COUNT + 2} right, {COUNT + 1} of {COUNT + 2} at the first try" in said
     assert re.search(r"If I see no drops, there is no problem\. +0 of 2 +1 of 1", said)
     assert re.search(r"The dew point is a place .+\. +2 of 2\s*\n", said)
     assert cli.main(["board", "--folder", str(klass / "empty")]) == 0

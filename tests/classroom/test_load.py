@@ -35,7 +35,7 @@ def test_nobodys_answers_are_lost_when_all_answer_at_once(tmp_path):
             await visitor.predict(number % 3)
             for check in range(3):
                 visitor.say({"kind": "answer", "number": check, "choice": number % 3})
-            await visitor.wait(lambda: all(each["reply"] for each in visitor.frame["questions"]))
+            await visitor.wait(lambda: all(each["reply"] for each in visitor.frame["questions"][:3]))
             await visitor.close()
 
         await asyncio.gather(*(answers(*each) for each in zip(visitors, range(count), strict=True)))

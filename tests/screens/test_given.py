@@ -39,6 +39,7 @@ WRITTEN = {
 #: Constants that are no given of the page, and why.
 LEFT_OUT = {
     "HOUR": "a unit",
+    "DAY": "a unit",
     "HOURS": "of a whole year",
     "KEPT": "how many runs are remembered",
     "EVERY": "hours between points of the picture",

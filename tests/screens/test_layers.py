@@ -275,7 +275,8 @@ def test_a_second_view_shows_the_same_and_what_is_gone_is_released(opened, stage
     assert stage.evaluate("window.held.size") == 0
 
 
-def test_nothing_before_the_bet_and_printed_both_layers(stage, tmp_path):
+def test_nothing_before_the_bet_and_printed_both_layers(stage, tmp_path, monkeypatch):
+    monkeypatch.setattr(lessons.module("july", "page").PAGE, "play", None)  # a page with its prediction above it
     page = first_visit("july", tmp_path)
     take(stage, page, frame=True)
     stage.evaluate("void window.open_view()")

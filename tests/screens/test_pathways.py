@@ -84,7 +84,7 @@ def test_a_pathway_is_walked_from_start_to_end(screen, tmp_path, way):
             assert not window.errors, (id, window.errors)
             assert not window.locator(".dw-trouble:visible").count(), id
             on = window.locator(".dw-on a")
-            if "/lesson/start" in on.get_attribute("href") or len(walked) > len(order):
+            if on.get_attribute("href").startswith("start") or len(walked) > len(order):
                 break
             on.click()
             window.wait_for_url(lambda address, id=id: f"/lesson/{id}" not in address)

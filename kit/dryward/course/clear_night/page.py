@@ -234,7 +234,7 @@ class ClearNight(Page):
             ),
             Step(
                 message("step-melt", melts=left > 0),
-                f"{left:.2f} × {HOURS * HOUR} / {MELTING_HEAT:g}" if left > 0 else "",
+                f"{left:.2f} × {HOURS * HOUR:g} / {MELTING_HEAT:g}" if left > 0 else "",
                 self.show(state.melt, "area density"),
             ),
         ]
