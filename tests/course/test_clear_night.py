@@ -2,7 +2,7 @@
 
 import asked
 import pytest
-from lesson_page import check_replies, first_visit, open_page, to_both_ends
+from lesson_page import bet_all, check_replies, first_visit, open_page, to_both_ends
 
 from dryward import units
 from dryward.course.clear_night.night import states_of_nights
@@ -248,8 +248,7 @@ def played(tmp_path_factory):
     """Each beat with its states and what is shown, by its id; of what is moved both ends."""
     page, found = first_visit(ID, tmp_path_factory.mktemp("played")), {}
     for beat in page.stage.beats:
-        while page.stage.open_bet:
-            page.hear({"kind": "bet", "choice": 0})
+        bet_all(page)
         if beat.unlocks:
             control = page.controls[beat.unlocks]
             page.widget.moves = {"serial": 1, "system": "us", "values": {beat.unlocks: (control.options or [0.0])[-1]}}
@@ -295,8 +294,7 @@ def test_each_roof_of_the_last_beat_that_is_no_answer_says_why(tmp_path):
     page, said = first_visit(ID, tmp_path), {}
     for number in range(4):
         page.hear({"kind": "beat", "number": number})
-        while page.stage.open_bet:
-            page.hear({"kind": "bet", "choice": 0})
+        bet_all(page)
     for option in page.controls["Snow"].options:
         page.widget.moves = {"serial": 1, "system": "us", "values": {"Snow": option}}
         live = page.widget.live["stage"]

@@ -5,7 +5,7 @@ import re
 
 import asked
 import pytest
-from lesson_page import check_replies, first_visit, open_page, strips_are_the_page, to_both_ends
+from lesson_page import bet_all, check_replies, first_visit, open_page, strips_are_the_page, to_beat, to_both_ends
 
 from dryward import air, building, units
 from dryward.building import FixedMembrane, Layer, Material, library
@@ -233,11 +233,8 @@ def test_the_beliefs_are_asked_in_other_places_in_every_draw(seed):
 
 def at_beat(page, number):
     """The page on a beat, all its bets made."""
-    for k in range(number + 1):
-        while page.stage.open_bet:
-            page.hear({"kind": "bet", "choice": 0})
-        if k < number:
-            page.hear({"kind": "beat", "number": k + 1})
+    to_beat(page, number)
+    bet_all(page)
     return page.widget.live["stage"]
 
 

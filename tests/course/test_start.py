@@ -3,7 +3,7 @@
 import re
 
 import pytest
-from lesson_page import first_visit, open_page
+from lesson_page import first_visit, open_page, to_beat
 
 from dryward import air, units
 from dryward.course.start import first_water
@@ -91,13 +91,6 @@ def test_the_first_bet_is_what_leaves_least_and_its_replies_have_the_numbers(tmp
                     number = units.show(flux, "vapor flux", system).split()[0]
                     assert re.search(rf"\b{re.escape(number[:3])}", choice.reply), (number, choice.reply)
     assert f"{100 * breathes.indoor.relative_humidity:.0f} %" in lessons.lesson("start").prediction.choice("c").reply
-
-
-def to_beat(page, number):
-    page.hear({"kind": "bet", "choice": 0})
-    for k in range(number):
-        page.hear({"kind": "beat", "number": k + 1})
-    assert page.trouble == ""
 
 
 def move(page, name, value):

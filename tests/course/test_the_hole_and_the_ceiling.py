@@ -6,7 +6,7 @@ from dataclasses import replace
 import asked
 import numpy as np
 import pytest
-from lesson_page import check_replies, first_visit, open_page, to_both_ends
+from lesson_page import check_replies, on_beat, open_page, to_both_ends
 
 from dryward import air, units
 from dryward.course.how_fast_perms import questions as how_fast_perms
@@ -282,17 +282,6 @@ def test_the_prediction_and_its_numbers():
 # --- the beats ------------------------------------------------------------------------
 
 
-def beat_of(tmp_path, number, system="us"):
-    """A page on one of its beats, all bets before it and on it made."""
-    page = first_visit(ID, tmp_path, system)
-    for k in range(number + 1):
-        while page.stage.open_bet:
-            page.hear({"kind": "bet", "choice": 0})
-        if k < number:
-            page.hear({"kind": "beat", "number": k + 1})
-    return page
-
-
 def right(page):
     return [bet.right(page.stage.states) for bet in page.stage.beat.bets]
 
@@ -303,7 +292,7 @@ def told(page, name="told"):
 
 @pytest.mark.parametrize("system", ["us", "si"])
 def test_the_same_hole_leads_behind_a_film_and_not_without_one(system, tmp_path):
-    page = beat_of(tmp_path, 0, system)
+    page = on_beat(ID, tmp_path, 0, system)
     assert right(page) == ["b", "hole"]
     for state, leader in zip(page.stage.states, ("vapor", "air"), strict=True):
         air_left, vapor = state.stays, state.by_vapor
@@ -321,7 +310,7 @@ def test_the_same_hole_leads_behind_a_film_and_not_without_one(system, tmp_path)
 
 @pytest.mark.parametrize("system", ["us", "si"])
 def test_air_comes_in_low_and_goes_out_high_until_a_fan_turns_it(system, tmp_path):
-    page = beat_of(tmp_path, 1, system)
+    page = on_beat(ID, tmp_path, 1, system)
     assert right(page) == ["in", "out"]
     leak = Leak.from_blower_door(3.0, to_si(20_000, "ft3"))
     alone = balanced(leak.coefficient, house.PLACES, ROOM, COLD)
@@ -352,7 +341,7 @@ def test_air_comes_in_low_and_goes_out_high_until_a_fan_turns_it(system, tmp_pat
 
 @pytest.mark.parametrize("system", ["us", "si"])
 def test_each_of_two_layers_does_one_job(system, tmp_path):
-    page = beat_of(tmp_path, 2, system)
+    page = on_beat(ID, tmp_path, 2, system)
     assert right(page) == ["vapor", "air"]
     taped, plastic = page.stage.states
     assert (taped.stays < 0.04, plastic.by_vapor < 0.1) == (True, True)
@@ -368,7 +357,7 @@ def test_each_of_two_layers_does_one_job(system, tmp_path):
 
 @pytest.mark.parametrize("system", ["us", "si"])
 def test_the_joints_of_boards_are_a_dozen_holes_and_a_membrane_closes_them(system, tmp_path):
-    page = beat_of(tmp_path, 3, system)
+    page = on_beat(ID, tmp_path, 3, system)
     assert right(page) == ["leaks", "tight"]
     # By hand: 0.397 mm open, 19 mm deep, 418 m long, air of 18.1e-6 Pa s: 6.3 L/s, and a square inch lets 0.5 through.
     by_hand = 0.397e-3**3 * 418 / (12 * 18.1e-6 * 0.01905)

@@ -6,7 +6,7 @@ import sys
 import asked
 import numpy as np
 import pytest
-from lesson_page import check_replies, first_visit, open_page, to_both_ends
+from lesson_page import check_replies, first_visit, open_page, to_beat, to_both_ends
 
 from dryward import building, units
 from dryward.building import FixedMembrane
@@ -193,12 +193,9 @@ def test_the_prediction_and_its_numbers():
 # --- the beats -------------------------------------------------------------------------
 
 
-def to_beat(page, number, choices):
+def bet_on(page, number, choices):
     """Go to a beat and bet."""
-    for k in range(number):
-        while page.stage.open_bet:
-            page.hear({"kind": "bet", "choice": 0})
-        page.hear({"kind": "beat", "number": k + 1})
+    to_beat(page, number)
     for choice in choices:
         page.hear({"kind": "bet", "choice": choice})
     assert page.trouble == ""
@@ -208,7 +205,7 @@ def to_beat(page, number, choices):
 def test_the_first_bet_is_the_month_at_whose_end_the_most_is_held(tmp_path):
     page = first_visit(ID, tmp_path)
     found = year(page.at)
-    bets, live = to_beat(page, 0, [2])
+    bets, live = bet_on(page, 0, [2])
     assert found.peak_month == 3
     assert bets[0]["right"] == 2
     gallons = found.peak * 92.903 / 3.7854
@@ -234,7 +231,7 @@ def test_the_first_bet_is_the_month_at_whose_end_the_most_is_held(tmp_path):
 def test_the_reply_tells_the_numbers_of_the_beat(system, tmp_path):
     """Both are rounded starts of a slider, so the two systems have their own."""
     page = first_visit(ID, tmp_path, system)
-    bets, live = to_beat(page, 0, [0])
+    bets, live = bet_on(page, 0, [0])
     peak, january = live["also"].split("; at the end of January ")
     assert peak in bets[0]["reply"]
     assert january in bets[0]["reply"]
@@ -252,7 +249,7 @@ def by_hand(outer, humidity_of=0.9):
 
 def test_wet_rafters_dry_under_an_open_sheet_and_not_under_a_closed_one(tmp_path):
     page = first_visit(ID, tmp_path)
-    bets, live = to_beat(page, 1, [0, 0])
+    bets, live = bet_on(page, 1, [0, 0])
     assert [each["right"] for each in bets] == [1, 0]
     closed, opened = (beats.rafters(state) for state in page.stage.states)
     # 445 kg/m3 in 1-1/2 by 11-1/4 in. at 16 in.
@@ -281,7 +278,7 @@ def test_wet_rafters_are_so_in_each_town_and_room(tmp_path):
 
 def test_a_january_check_says_the_opposite_of_the_year(tmp_path):
     page = first_visit(ID, tmp_path)
-    bets, live = to_beat(page, 2, [1, 0])
+    bets, live = bet_on(page, 2, [1, 0])
     assert [each["right"] for each in bets] == [0, 1]
     fails, passes = (state.months for state in page.stage.states)
     rows = [dict(zip(each.month, each.condensed.sum(axis=1), strict=True)) for each in (fails, passes)]

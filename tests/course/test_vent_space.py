@@ -7,7 +7,7 @@ import asked
 import numpy as np
 import pytest
 from asked import outside
-from lesson_page import check_replies, first_visit, open_page, to_both_ends
+from lesson_page import bet_all, check_replies, first_visit, open_page, to_both_ends
 
 from dryward import building, units
 from dryward.air import MASS_RATIO
@@ -289,8 +289,7 @@ def played(tmp_path_factory):
     """Each beat with its states and what is shown, by its id."""
     page, found = first_visit(ID, tmp_path_factory.mktemp("played")), {}
     for beat in page.stage.beats:
-        while page.stage.open_bet:
-            page.hear({"kind": "bet", "choice": 0})
+        bet_all(page)
         found[beat.id] = beat, page.stage.states, page.widget.live["stage"]
         page.hear({"kind": "beat", "number": page.stage.at + 1})
     return found

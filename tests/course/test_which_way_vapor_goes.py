@@ -6,7 +6,7 @@ from decimal import Decimal
 
 import asked
 import pytest
-from lesson_page import check_replies, first_visit, open_page, places
+from lesson_page import bet_all, check_replies, first_visit, open_page, places
 
 from dryward.course.which_way_vapor_goes import beats, stage_scene
 from dryward.panels.stage import LESSON
@@ -325,8 +325,7 @@ def test_each_number_of_a_reply_is_in_the_picture(tmp_path):
         page.hear({"kind": "instructor", "value": True})
         for number in (0, 1, 2):
             page.hear({"kind": "beat", "number": number})
-            while page.stage.open_bet:
-                page.hear({"kind": "bet", "choice": 0})
+            bet_all(page)
             tags = [each["text"] for scene in page.stage.live()["scenes"] for each in scene["tags"]]
             there = set(re.findall(r"−?[\d.]*\d\s(?:°F|°C|%|in\.|Pa)", " ".join(tags)))
             for bet in page.stage.beat.bets:

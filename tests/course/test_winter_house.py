@@ -2,7 +2,7 @@
 
 import asked
 import pytest
-from lesson_page import check_replies, first_visit, open_page, places, to_both_ends
+from lesson_page import check_replies, first_visit, on_beat, open_page, places, to_beat, to_both_ends
 
 from dryward import air, units
 from dryward.course.winter_house import beats
@@ -210,17 +210,6 @@ def test_the_prediction_and_its_numbers():
 # --- the beats ------------------------------------------------------------------------
 
 
-def beat_of(tmp_path, number, system="us"):
-    """A page on one of its beats, all bets before it and on it made."""
-    page = first_visit(ID, tmp_path, system)
-    for k in range(number + 1):
-        while page.stage.open_bet:
-            page.hear({"kind": "bet", "choice": 0})
-        if k < number:
-            page.hear({"kind": "beat", "number": k + 1})
-    return page
-
-
 def right(page):
     return [bet.right(page.stage.states) for bet in page.stage.beat.bets]
 
@@ -238,7 +227,7 @@ def in_roof(changes, fan, cold, humid=0.8, made=None):
 
 @pytest.mark.parametrize("system", ["us", "si"])
 def test_raw_air_brings_the_level_down_in_any_cold(system, tmp_path):
-    page = beat_of(tmp_path, 0, system)
+    page = on_beat(ID, tmp_path, 0, system)
     assert right(page) == ["b"]
     told = page.widget.live["stage"]["told"].replace("\u00a0", " ")
     assert "from 42 % to 27 %" in told
@@ -256,7 +245,7 @@ def test_raw_air_brings_the_level_down_in_any_cold(system, tmp_path):
 
 @pytest.mark.parametrize("system", ["us", "si"])
 def test_tight_is_wetter_without_a_fan_and_drier_with_one(system, tmp_path):
-    page = beat_of(tmp_path, 1, system)
+    page = on_beat(ID, tmp_path, 1, system)
     assert right(page) == ["more", "less"]
     (drafty, dry), (closed, damp), (fan, between) = (in_roof(*each, 20) for each in ((8, 0), (2, 0), (2, 60)))
     assert fan < drafty < closed
@@ -279,7 +268,7 @@ def test_tight_is_wetter_without_a_fan_and_drier_with_one(system, tmp_path):
 
 @pytest.mark.parametrize("system", ["us", "si"])
 def test_the_fan_clears_the_glass_and_lifts_the_neutral_level(system, tmp_path):
-    page = beat_of(tmp_path, 2, system)
+    page = on_beat(ID, tmp_path, 2, system)
     control, before, done = page.controls["Fresh_air"], -1.0, set()
     for k in range(21):
         page.widget.moves = {"serial": 1, "system": system, "values": {"Fresh_air": control.at(k / 20)}}
@@ -300,7 +289,7 @@ def test_the_fan_clears_the_glass_and_lifts_the_neutral_level(system, tmp_path):
 
 @pytest.mark.parametrize("system", ["us", "si"])
 def test_the_same_heat_dries_one_job_and_wets_the_other(system, tmp_path):
-    page = beat_of(tmp_path, 3, system)
+    page = on_beat(ID, tmp_path, 3, system)
     assert right(page) == ["low", "high"]
     electric, burner = page.stage.states
     # By hand: 4500 W at 46.4 MJ/kg are 8.38 kg of propane a day, which make 1.634 times as much water.
@@ -317,7 +306,7 @@ def test_the_same_heat_dries_one_job_and_wets_the_other(system, tmp_path):
 
 
 def test_the_level_stands_in_the_picture_where_the_air_is(tmp_path):
-    page = beat_of(tmp_path, 1)
+    page = on_beat(ID, tmp_path, 1)
     for state, scene in zip(page.stage.states, page.widget.live["stage"]["scenes"], strict=True):
         (level,) = (each for each in scene["marks"] if each["look"] == "level")
         assert max(d for _, _, d in level["points"]) == pytest.approx(state.humidity)
@@ -347,10 +336,7 @@ def test_the_books_of_the_tank_are_right_where_it_runs_over(system, tmp_path):
 
 def test_a_fan_that_is_off_is_told(tmp_path):
     page = first_visit(ID, tmp_path)
-    for number in range(2):
-        while page.stage.open_bet:
-            page.hear({"kind": "bet", "choice": 0})
-        page.hear({"kind": "beat", "number": number + 1})
+    to_beat(page, 2)
     said = []
     for fresh in (15, 90):
         page.widget.moves = {"serial": 1, "system": "us", "values": {"Fresh_air": fresh}}

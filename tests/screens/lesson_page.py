@@ -1,5 +1,7 @@
 """What every lesson page must do, for the tests of single lessons."""
 
+import itertools
+
 from dryward import panels
 from dryward.panels.learner import Settings
 from dryward.teaching import lessons
@@ -16,6 +18,32 @@ def open_page(id, folder, system="us"):
 def first_visit(id, folder, system="us"):
     """A lesson as it is met for the first time: on its first beat, or covered until a bet is made."""
     return panels.page(id, unit_system=system, settings=Settings(Progress(folder)))
+
+
+def to_beat(page, number):
+    """Go to a beat, every earlier bet made."""
+    for k in range(number):
+        bet_all(page)
+        page.hear({"kind": "beat", "number": k + 1})
+        assert page.trouble == ""
+    return page.stage.beat
+
+
+def bet_all(page, choices=()):
+    """Make the open bets of a beat, the first choice where none is given."""
+    for choice in itertools.chain(choices, itertools.repeat(0)):
+        if page.stage.open_bet is None:
+            return
+        page.hear({"kind": "bet", "choice": choice})
+        assert page.trouble == ""
+
+
+def on_beat(id, folder, number, system="us"):
+    """A page on one of its beats, all bets before it and on it made."""
+    page = first_visit(id, folder, system)
+    to_beat(page, number)
+    bet_all(page)
+    return page
 
 
 def on_the_way(page, choice=0):

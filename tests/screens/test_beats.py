@@ -1,13 +1,12 @@
 """The beats of lessons that are played: what is sent and when, and how it looks at every size, by keyboard alone."""
 
-import itertools
 import json
 import re
 
 import pytest
 from bare import IN_SIGHT, LETTERS, LOOK, SIZES, Bare
 from chromium import findings
-from lesson_page import first_visit, open_page
+from lesson_page import bet_all, first_visit, open_page, to_beat
 
 import made_up
 from dryward.panels.protocol import PageWidget
@@ -17,25 +16,6 @@ from dryward.teaching.beliefs import belief
 from turns import in_turn
 
 PLAYED = [id for id in (*lessons.pages(), "start") if lessons.module(id, "page").PAGE.play is not None]
-
-
-def to_beat(page, number):
-    """Go to a beat, every earlier bet made."""
-    for k in range(number):
-        while page.stage.open_bet:
-            page.hear({"kind": "bet", "choice": 0})
-        page.hear({"kind": "beat", "number": k + 1})
-        assert page.trouble == ""
-    return page.stage.beat
-
-
-def bet_all(page, choices=()):
-    """Make the open bets of a beat, the first choice where none is given."""
-    for choice in itertools.chain(choices, itertools.repeat(0)):
-        if page.stage.open_bet is None:
-            return
-        page.hear({"kind": "bet", "choice": choice})
-        assert page.trouble == ""
 
 
 def to_free_page(page):

@@ -3,40 +3,12 @@
 import re
 
 import pytest
+from opening import to_the_free_page
 from served import served
 
 from dryward.teaching import lessons, pathways
 
 pytestmark = pytest.mark.browser
-
-#: How long a page may take to be there, on a machine that has others to serve [ms].
-PATIENCE = 120_000
-
-
-def gone_on(window, beat):
-    """Wait until another beat, or the free page, is shown."""
-    window.wait_for_function("beat => (document.querySelector('.dw-stage')?.dataset.beat ?? '') !== beat", arg=beat)
-
-
-def through_the_beats(window):
-    """Make every bet, move what is unlocked to its end, and go on until the free page stands there."""
-    while True:
-        window.wait_for_selector(".dw-on-stage, .dw-check-row", timeout=PATIENCE)
-        if not window.locator(".dw-on-stage").count():
-            return
-        beat = window.get_attribute(".dw-stage", "data-beat")
-        while window.locator(".dw-open").count():
-            choices = window.locator(".dw-open input[type=radio]")
-            bet = choices.first.get_attribute("name")
-            choices.last.check()
-            window.click("[data-key=lay]")
-            window.wait_for_function("bet => document.querySelector('.dw-open input')?.name !== bet", arg=bet)
-        control = window.locator(".dw-card :is(.dw-range, .dw-select)")
-        if control.count():
-            control.first.focus()
-            window.keyboard.press("End")
-        window.click("[data-key=next]:not([disabled])")
-        gone_on(window, beat)
 
 
 def answered_right(window):
@@ -73,11 +45,11 @@ def test_a_pathway_is_walked_from_start_to_end(screen, tmp_path, way):
         window.goto(f"{server.address}?way={way}")
         order = [id for id in pathways.order(way) if lessons.lesson(id).number]
         window.click(f'a[href*="lesson/{order[0]}?way={way}"] >> nth=0')
+        window.wait_for_url(f"**/lesson/{order[0]}?**")
         while True:
-            window.wait_for_selector(".dw-on-stage, .dw-prediction, .dw-said", timeout=PATIENCE)
             id = re.search(r"/lesson/([\w-]+)", window.url)[1]
             walked.append(id)
-            through_the_beats(window)
+            to_the_free_page(window)
             answered_right(window)
             left_behind(window)
             window.wait_for_selector(".dw-on a")

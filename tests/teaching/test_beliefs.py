@@ -1,7 +1,7 @@
 """Each belief is broken by a pair in one lesson, asked for on screen and on paper, and asked for again at the end."""
 
 import pytest
-from lesson_page import first_visit
+from lesson_page import first_visit, to_beat
 
 from dryward.teaching import beliefs, guide, kinds, lessons, paper
 
@@ -32,10 +32,7 @@ def test_its_pair_is_in_the_lesson_and_goes_against_its_holder(belief, tmp_path)
     beat = page.stage.beats[belief.step - 1]
     assert belief.id in beat.beliefs
     assert belief.id in page.lesson.beliefs
-    while page.stage.at < belief.step - 1:
-        while page.stage.open_bet:
-            page.hear({"kind": "bet", "choice": 0})
-        page.hear({"kind": "beat", "number": page.stage.at + 1})
+    to_beat(page, belief.step - 1)
     states = page.stage.states
     misled = [
         bet for bet in beat.bets if belief.id in {spot.belief for spot in bet.spots if spot.key != bet.right(states)}
