@@ -79,6 +79,7 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "amount": row.passes(state, page),
         "alone": vault.a_day(state.push * min(state.permeances), page.unit_system),
         "flux": _flux(page, state.flow),
+        "system": page.unit_system,
     }
 
 

@@ -53,7 +53,7 @@ def given(page: Page, state: Any) -> dict[str, Any]:
     """What the question says."""
     if _on_map(page):
         return roof_map.given(page, state)
-    found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.4, 0.05))
+    found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.42, 0.3))
     found["tags"] += [
         scenery.tag(
             message("film-has", permeance=_perms(page, state.inner)), ("slope", 0.3, 0.06), "permeance", "under"
@@ -120,6 +120,7 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "most": amounts.on_a_roof(found["c"], page.unit_system),
         "other": vault.a_day(found["d"], page.unit_system),
         "flux": _flux(page, found["c"]),
+        "system": page.unit_system,
     }
 
 
