@@ -13,7 +13,7 @@
     }
   }
   const way = root.querySelector(".dw-walk"), told = root.querySelector(".dw-answer:not(:empty)");
-  if (way && told && seen(told) && box(told).bottom > box(way).top + 1) wrong.push(`under the way on by ${Math.round(box(told).bottom - box(way).top)} px: ${name(told)}`);
+  if (way && told && seen(told) && box(told).bottom > box(way).top + 1) wrong.push(`out of sight under the way on by ${Math.round(box(told).bottom - box(way).top)} px: ${name(told)}`);
   const walk = document.createTreeWalker(root, NodeFilter.SHOW_TEXT);
   while (walk.nextNode()) {
     const e = walk.currentNode.parentElement;
