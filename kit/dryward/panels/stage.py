@@ -20,7 +20,7 @@ aim is not reached; ``-care`` is what to mind where
 it proposes an act; of two scenes ``-first`` and ``-second`` are what stands
 over them.  A bet has ``beat-<id>-<bet>-ask``, and
 ``-<key>`` and ``-<key>-reply`` for each choice.  All get the facts that
-``Beat.facts`` tells of the states.
+``Beat.facts`` tells of the states.  The browser keeps each number with its unit.
 
 The first bet of the first beat is the lesson's prediction, and its `own` case
 is the page as it starts; each of its choices has a `reply` in ``lesson.toml``.

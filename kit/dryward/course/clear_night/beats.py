@@ -12,7 +12,6 @@ from dryward.physics.sky import STEFAN_BOLTZMANN
 from dryward.pictures import nights, scenery, vault, vents
 from dryward.pictures.scenery import Scene
 from dryward.units import DAY, HOUR, KELVIN, amounts, to_si
-from dryward.units.table import kept_together
 
 message = language.beside(__file__)
 
@@ -72,8 +71,8 @@ def given(page: Page, state: Any) -> dict[str, Any]:
 
 
 def degrees(page: Page, temperature: float, digits: int = 0) -> str:
-    """A temperature on one line with its unit."""
-    return kept_together(page.show(temperature, "temperature", digits))
+    """A temperature, whole where nothing else is asked."""
+    return page.show(temperature, "temperature", digits)
 
 
 def of_air(page: Page) -> str:
@@ -100,9 +99,7 @@ def night_shown(page: Page, state: Any) -> dict[str, Any]:
     marks = [nights.column("metal", metal), *nights.heat_up(min(1.0, max(heat, 0.0) / _HOT))]
     tags = [
         scenery.tag(words, ("metal", 0.5, 0.0), "", "under"),
-        scenery.tag(
-            message("stage-heat", heat=kept_together(page.show(heat, "heat flux"))), ("upward", 0.68, 1.1), "", "over"
-        ),
+        scenery.tag(message("stage-heat", heat=page.show(heat, "heat flux")), ("upward", 0.68, 1.1), "", "over"),
     ]
     flows = []
     if state.frost > 0:
@@ -171,12 +168,12 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "air": of_air(page),
         "clear": degrees(page, float(clear.night.underside_temperature[-1]), 1),
         "cloudy": degrees(page, float(cloudy.night.underside_temperature[-1]), 1),
-        "below": kept_together(page.show(clear.frosted, "temperature difference", 1)),
-        "near": kept_together(page.show(cloudy.frosted, "temperature difference", 1)),
-        "sky": kept_together(page.show(clear.cooling, "temperature difference", 0)),
-        "clouds": kept_together(page.show(cloudy.cooling, "temperature difference", 0)),
-        "heat": kept_together(page.show(to_the_sky(clear), "heat flux")),
-        "less": kept_together(page.show(to_the_sky(cloudy), "heat flux")),
+        "below": page.show(clear.frosted, "temperature difference", 1),
+        "near": page.show(cloudy.frosted, "temperature difference", 1),
+        "sky": page.show(clear.cooling, "temperature difference", 0),
+        "clouds": page.show(cloudy.cooling, "temperature difference", 0),
+        "heat": page.show(to_the_sky(clear), "heat flux"),
+        "less": page.show(to_the_sky(cloudy), "heat flux"),
     }
 
 
@@ -211,9 +208,9 @@ def clouds_facts(page: Page, states: States) -> dict[str, Any]:
     return {
         "frost": night_water(page, page.stage.first[0].frost),
         "area": amounts.roof_area(page.unit_system),
-        "sky": kept_together(page.show(states[0].cooling, "temperature difference", 0)),
-        "margin": kept_together(page.show(states[0].margin, "temperature difference")),
-        "flux": kept_together(page.show(page.stage.first[0].frost, "area density")),
+        "sky": page.show(states[0].cooling, "temperature difference", 0),
+        "margin": page.show(states[0].margin, "temperature difference"),
+        "flux": page.show(page.stage.first[0].frost, "area density"),
     }
 
 
@@ -244,7 +241,7 @@ def dam_facts(page: Page, states: States) -> dict[str, Any]:
         "cold": degrees(page, tight.underside),
         "freezing": degrees(page, 0.0),
         "air": degrees(page, OUTDOORS),
-        "flux": kept_together(page.show(leaky.melt, "area density")),
+        "flux": page.show(leaky.melt, "area density"),
         "hours": HOURS,
     }
 

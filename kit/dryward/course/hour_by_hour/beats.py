@@ -9,7 +9,6 @@ from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
 from dryward.pictures import film, scenery
 from dryward.pictures.scenery import Scene
 from dryward.units import amounts, to_si
-from dryward.units.table import kept_together
 from dryward.verdict import DRY, criterion
 from dryward.verdict.words import month
 
@@ -53,7 +52,7 @@ def _as_shown(moisture: float) -> int:
 
 
 def _percent(moisture: float, page: Page) -> str:
-    return kept_together(page.show(moisture / 100, "relative humidity", 0))
+    return page.show(moisture / 100, "relative humidity", 0)
 
 
 def water(points: float, state: Any) -> float:
@@ -90,7 +89,7 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "low": _percent(low, page),
         "water": _whole(water(shown - low, state), page),
         "area": amounts.roof_area(page.unit_system),
-        "flux": units.show(water(shown - low, state), "area density", page.unit_system),
+        "flux": page.show(water(shown - low, state), "area density"),
     }
 
 
@@ -144,7 +143,7 @@ def house_facts(page: Page, states: States) -> dict[str, Any]:
         "points": units.number(drafty - tight, 0),
         "water": _whole(water(drafty - tight, states[0]), page),
         "area": amounts.roof_area(page.unit_system),
-        "flux": units.show(water(drafty - tight, states[0]), "area density", page.unit_system),
+        "flux": page.show(water(drafty - tight, states[0]), "area density"),
     }
 
 

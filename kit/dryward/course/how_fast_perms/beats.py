@@ -12,7 +12,6 @@ from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
 from dryward.pictures import vault
 from dryward.pictures.scenery import Scene
 from dryward.units import amounts, to_si
-from dryward.units.table import kept_together
 
 message = language.beside(__file__)
 
@@ -46,10 +45,6 @@ def _permeance(page: Page, value: float) -> str:
     return vault.perms(value, page.unit_system)
 
 
-def _flux(page: Page, value: float) -> str:
-    return kept_together(page.show(value, "vapor flux"))
-
-
 def _ounces(page: Page, flux: float) -> str:
     """Of a day, in one unit for amounts that are compared."""
     return amounts.ounces(amounts.a_day(flux, page.unit_system), page.unit_system)
@@ -78,7 +73,7 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "whole": _permeance(page, state.together),
         "amount": row.passes(state, page),
         "alone": vault.a_day(state.push * min(state.permeances), page.unit_system),
-        "flux": _flux(page, state.flow),
+        "flux": page.show(state.flow, "vapor flux"),
     }
 
 
@@ -127,7 +122,7 @@ def gap_facts(page: Page, states: States) -> dict[str, Any]:
         "whole": _ounces(page, whole.flow),
         "gap": _ounces(page, cut.flow),
         "no-film": _ounces(page, ceiling.without_film(cut)),
-        "flux": _flux(page, cut.flow),
+        "flux": page.show(cut.flow, "vapor flux"),
     }
 
 
@@ -177,7 +172,7 @@ def cup_facts(page: Page, states: States) -> dict[str, Any]:
             f"{name}-frost": vault.a_day(found.profile.gain, page.unit_system),
             f"{name}-by-stamp": vault.a_day(by_the_stamp(state.film, state.thing).gain, page.unit_system),
             f"{name}-humid": page.show(float(found.profile.relative_humidity[face]), "relative humidity"),
-            f"{name}-flux": _flux(page, found.profile.gain),
+            f"{name}-flux": page.show(found.profile.gain, "vapor flux"),
         }
     return facts
 
@@ -223,7 +218,7 @@ def rolls_facts(page: Page, states: States) -> dict[str, Any]:
         "adhered": _permeance(page, third.roll),
         "frost": vault.a_day(synthetic.profile.gain, page.unit_system),
         "adhered-frost": vault.a_day(third.profile.gain, page.unit_system),
-        "flux": _flux(page, synthetic.profile.gain),
+        "flux": page.show(synthetic.profile.gain, "vapor flux"),
     }
 
 

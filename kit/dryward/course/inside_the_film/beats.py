@@ -11,7 +11,6 @@ from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
 from dryward.pictures import vault
 from dryward.pictures.scenery import Place
 from dryward.units import to_si
-from dryward.units.table import kept_together
 
 message = language.beside(__file__)
 
@@ -27,20 +26,15 @@ def signature(state: Any) -> Any:
     return state.roof.layers, vault.season(state.outdoor.temperature), layers_scene.film_at(state), state.filled
 
 
-def _shown(page: Page, value: float, quantity: str, digits: int | None = None) -> str:
-    """A number that stays on one line with its unit."""
-    return kept_together(page.show(value, quantity, digits))
-
-
 def told(page: Page, name: str, state: Any) -> dict[str, Any]:
     """Of one film: how warm it is, how humid its room face, how open it stands, and what gathers in the roof."""
     profile = state.profile
     return {
-        f"{name}-at": _shown(page, state.temperature, "temperature", 0),
-        f"{name}-humid": _shown(page, state.faces[0], "relative humidity"),
-        f"{name}-film": _shown(page, profile.permeance[FILM], "permeance"),
+        f"{name}-at": page.show(state.temperature, "temperature", 0),
+        f"{name}-humid": page.show(state.faces[0], "relative humidity"),
+        f"{name}-film": page.show(profile.permeance[FILM], "permeance"),
         f"{name}-amount": vault.a_day(profile.gain, page.unit_system),
-        f"{name}-flux": _shown(page, profile.gain, "vapor flux"),
+        f"{name}-flux": page.show(profile.gain, "vapor flux"),
         f"{name}-r": layers_scene.r_value(page, state.inside),
     }
 
@@ -135,7 +129,7 @@ def bath_facts(page: Page, states: States) -> dict[str, Any]:
     bed, bath = states
     assert not bed.profile.wet_planes
     rooms = {
-        f"{name}-room": _shown(page, state.indoor.relative_humidity, "relative humidity")
+        f"{name}-room": page.show(state.indoor.relative_humidity, "relative humidity")
         for name, state in (("bed", bed), ("bath", bath))
     }
     return {**told(page, "bed", bed), **told(page, "bath", bath), **rooms}
@@ -158,7 +152,7 @@ def fill_facts(page: Page, states: States) -> dict[str, Any]:
     state = states[0]
     return {
         **told(page, "now", state),
-        "share": _shown(page, state.share, "relative humidity"),
+        "share": page.show(state.share, "relative humidity"),
         "wet": bool(state.profile.wet_planes),
     }
 

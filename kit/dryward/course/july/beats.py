@@ -12,7 +12,7 @@ from dryward.course.july.stage_scene import message
 from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
 from dryward.physics import steady
 from dryward.pictures import vault
-from dryward.units import amounts, kept_together, to_si
+from dryward.units import amounts, to_si
 from dryward.verdict import DRY
 from dryward.weather import Air
 
@@ -20,16 +20,12 @@ from dryward.weather import Air
 _BACK, _DECK, _ROOM = 0.135, 0.825, ("room", 0.72, 0.06)
 
 
-def _humidity(page: Page, value: float) -> str:
-    return kept_together(page.show(value, "relative humidity"))
-
-
 def _degrees(page: Page, value: float) -> str:
-    return kept_together(page.show(value, "temperature", 0))
+    return page.show(value, "temperature", 0)
 
 
 def _flux(page: Page, value: float) -> str:
-    return kept_together(page.show(abs(value), "vapor flux"))
+    return page.show(abs(value), "vapor flux")
 
 
 # --- first: the plastic in July and in January ---------------------------------------------
@@ -47,7 +43,7 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "flux": _flux(page, july.profile.gain),
         "inward": scene.pressure(page, july),
         "outward": scene.pressure(page, january),
-        "most": _humidity(page, scene.most_humid(january.profile)),
+        "most": page.show(scene.most_humid(january.profile), "relative humidity"),
     }
 
 
@@ -112,11 +108,11 @@ def both_facts(page: Page, states: States) -> dict[str, Any]:
     return {
         "warm": _degrees(page, july.indoor.temperature),
         "cold": _degrees(page, january.outdoor.temperature),
-        "july": _humidity(page, scene.most_humid(july.profile)),
-        "january": _humidity(page, scene.most_humid(january.profile)),
-        "limit": _humidity(page, mold_limit(july.profile)),
+        "july": page.show(scene.most_humid(july.profile), "relative humidity"),
+        "january": page.show(scene.most_humid(january.profile), "relative humidity"),
+        "limit": page.show(mold_limit(july.profile), "relative humidity"),
         "cool": _degrees(page, cooler.indoor.temperature),
-        "before": _humidity(page, scene.most_humid(cooler.profile)),
+        "before": page.show(scene.most_humid(cooler.profile), "relative humidity"),
         "amount": amounts.on_a_roof(inward, page.unit_system),
         "flux": _flux(page, inward),
     }
@@ -164,8 +160,8 @@ def spring_facts(page: Page, states: States) -> dict[str, Any]:
         "plastic_inward": vault.a_day(plastic.spring.inward, system),
         "film_inward": vault.a_day(film.spring.inward, system),
         "winter": vault.a_day(steady.profile(scene.leaked(film), *WINTER).gain, system),
-        "cold": kept_together(units.show(WINTER[1].temperature, "temperature", system, 0)),
-        "damp": _humidity(page, WINTER[0].relative_humidity),
+        "cold": units.show(WINTER[1].temperature, "temperature", system, 0),
+        "damp": page.show(WINTER[0].relative_humidity, "relative humidity"),
     }
 
 
@@ -210,15 +206,15 @@ def air_facts(page: Page, states: States) -> dict[str, Any]:
     """Both dew points, and what the air leaves or takes up."""
     system = page.unit_system
     facts: dict[str, Any] = {
-        "ground": kept_together(units.show(scene.GROUND, "temperature", system, 0)),
-        "volume": kept_together(units.show_in(scene.VOLUME[system], "ft3" if system == "us" else "m3", 0)),
+        "ground": units.show(scene.GROUND, "temperature", system, 0),
+        "volume": units.show_in(scene.VOLUME[system], "ft3" if system == "us" else "m3", 0),
     }
     for name, state in zip(("humid", "dry"), states, strict=True):
         facts |= {
-            name: _humidity(page, state.outdoor.relative_humidity),
-            f"{name}_dew": kept_together(page.show(state.outdoor.dew_point, "temperature")),
+            name: page.show(state.outdoor.relative_humidity, "relative humidity"),
+            f"{name}_dew": page.show(state.outdoor.dew_point, "temperature"),
             f"{name}_water": scene.so_much(state, system),
-            f"{name}_there": _humidity(page, scene.at_ground(state.outdoor)),
+            f"{name}_there": page.show(scene.at_ground(state.outdoor), "relative humidity"),
         }
     return facts
 

@@ -16,7 +16,6 @@ from dryward.physics import drying, steady
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Scene
 from dryward.units import DAY, amounts, to_si
-from dryward.units.table import kept_together
 from dryward.weather import Air
 
 message = language.beside(__file__)
@@ -80,11 +79,7 @@ def _perms(page: Page, value: float) -> str:
 
 
 def _degrees(page: Page, air: Air) -> str:
-    return kept_together(units.show(air.temperature, "temperature", page.unit_system, 0))
-
-
-def _flux(page: Page, value: float) -> str:
-    return kept_together(page.show(value, "vapor flux"))
+    return page.show(air.temperature, "temperature", 0)
 
 
 # --- first: four roofs on the map ---------------------------------------------------------
@@ -119,7 +114,7 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
     return {
         "most": amounts.on_a_roof(found["c"], page.unit_system),
         "other": vault.a_day(found["d"], page.unit_system),
-        "flux": _flux(page, found["c"]),
+        "flux": page.show(found["c"], "vapor flux"),
     }
 
 
@@ -163,11 +158,11 @@ def five_facts(page: Page, states: States) -> dict[str, Any]:
     (state,) = states
     balance = state.balance
     return {
-        "cold": kept_together(units.show(state.outdoor.temperature, "temperature", page.unit_system, 0)),
+        "cold": page.show(state.outdoor.temperature, "temperature", 0),
         "amount": amounts.on_a_roof(state.profile.gain, page.unit_system),
         "stops": balance is not None,
         "needed": units.number(balance / state.inner, figures=2, rounded=True) if balance else "",
-        "flux": _flux(page, state.profile.gain),
+        "flux": page.show(state.profile.gain, "vapor flux"),
     }
 
 
@@ -225,7 +220,7 @@ def both_facts(page: Page, states: States) -> dict[str, Any]:
         "leaked": amounts.water(amounts.of_a_roof(LEAKED, system), system, 3),
         "mild": _degrees(page, SPRING[1]),
         "tight-a-day": vault.a_day(rate, system),
-        "flux": _flux(page, rate),
+        "flux": page.show(rate, "vapor flux"),
     }
 
 
@@ -294,7 +289,7 @@ def humid_facts(page: Page, states: States) -> dict[str, Any]:
         "amount": vault.a_day(deep.profile.gain, page.unit_system),
         "mild-limit": page.show(can_take(mild), "relative humidity"),
         "deep-limit": page.show(can_take(deep), "relative humidity"),
-        "flux": _flux(page, deep.profile.gain),
+        "flux": page.show(deep.profile.gain, "vapor flux"),
     }
 
 

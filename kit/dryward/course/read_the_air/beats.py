@@ -10,7 +10,6 @@ from dryward.course.read_the_air import closed_jar, places
 from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
 from dryward.pictures import instruments, scenery
 from dryward.units import amounts, to_si
-from dryward.units.table import kept_together
 from dryward.weather import Air
 
 message = language.beside(__file__)
@@ -39,14 +38,14 @@ def told(state: Air, system: str) -> str:
 
 
 def degrees(temperature: float, system: str, digits: int | None = None) -> str:
-    """A temperature, on one line with its unit; those of the scenes are whole in degF, as the question has them."""
+    """A temperature; those of the scenes are whole in degF, as the question has them."""
     found = (0 if system == "us" else 1) if digits is None else digits
-    return kept_together(units.show(temperature, "temperature", system, found))
+    return units.show(temperature, "temperature", system, found)
 
 
 def percent(humidity: float, system: str) -> str:
-    """A relative humidity, the same way."""
-    return kept_together(units.show(humidity, "relative humidity", system))
+    """A relative humidity."""
+    return units.show(humidity, "relative humidity", system)
 
 
 # --- what stands in the scenes ----------------------------------------------------------
@@ -138,7 +137,7 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
 
 
 def _weight(system: str) -> str:
-    return kept_together(units.show_in(AIR[system], "lb" if system == "us" else "kg", 0))
+    return units.show_in(AIR[system], "lb" if system == "us" else "kg", 0)
 
 
 def _times(more: Air, less: Air, system: str) -> float:
@@ -167,8 +166,8 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "room": told(room, system),
         "yard": told(yard, system),
         "times": units.number(_times(room, yard, system), 1),
-        "room_pressure": kept_together(page.show(room.vapor_pressure, "pressure")),
-        "yard_pressure": kept_together(page.show(yard.vapor_pressure, "pressure")),
+        "room_pressure": page.show(room.vapor_pressure, "pressure"),
+        "yard_pressure": page.show(yard.vapor_pressure, "pressure"),
         "warm": degrees(room.temperature, system),
         "heated": percent(float(air.relative_humidity(room.temperature, yard.vapor_pressure)), system),
         "room_humidity": percent(room.relative_humidity, system),
@@ -341,10 +340,10 @@ def jar_facts(page: Page, states: States) -> dict[str, Any]:
     room = float(air.saturation_vapor_pressure(closed_jar.ROOM))
     return {
         "room": degrees(closed_jar.ROOM, page.unit_system),
-        "stood": kept_together(page.show(room, "pressure")),
+        "stood": page.show(room, "pressure"),
         "warm": degrees(states[0].first.temperature, page.unit_system),
         "frozen": closed_jar.frozen(states[0]),
-        "pressure": kept_together(page.show(closed_jar.pressure(states[0]), "pressure")),
+        "pressure": page.show(closed_jar.pressure(states[0]), "pressure"),
     }
 
 
@@ -391,11 +390,11 @@ def scale(page: Page) -> str:
     """What a jar, its marks and a dot stand for."""
     system = page.unit_system
     if _jars(page):
-        return message("jar-scale", dot=kept_together(page.show(closed_jar.DOT[system], "pressure")))
+        return message("jar-scale", dot=page.show(closed_jar.DOT[system], "pressure"))
     return message(
         "stage-scale",
         air=_weight(system),
-        room=kept_together(units.show_in(ROOM[system], "ft3" if system == "us" else "m3", 0)),
+        room=units.show_in(ROOM[system], "ft3" if system == "us" else "m3", 0),
         mark=amounts.water(MARK[system], system),
         dot=amounts.water(DOT[system], system),
     )

@@ -13,7 +13,6 @@ from dryward.physics import steady
 from dryward.pictures import scenery, vault, wall
 from dryward.pictures.scenery import Place, Scene
 from dryward.units import amounts, to_si
-from dryward.units.table import kept_together
 
 message = language.beside(__file__)
 
@@ -108,27 +107,22 @@ def _reads(page: Page, state: Any) -> dict[str, Any]:
 
 def _heat(page: Page, state: Any) -> dict[str, Any]:
     whole = state.whole
-    between = message("through-fill", r=_shown(page, whole.cavity, "thermal resistance"))
+    between = message("through-fill", r=page.show(whole.cavity, "thermal resistance"))
     tags = [scenery.tag(between, ("slope", 0.5, 0.24), "temperature")]
     if whole.share:
-        wood = message("through-wood", r=_shown(page, whole.through_framing, "thermal resistance"))
+        wood = message("through-wood", r=page.show(whole.through_framing, "thermal resistance"))
         tags.append(scenery.tag(wood, ("slope", 0.75, 1.1), "temperature", "over"))
     return scenery.together([wall.heat(whole), {"tags": tags}])
 
 
-def _shown(page: Page, value: float, quantity: str, digits: int | None = None) -> str:
-    """A number that stays on one line with its unit."""
-    return kept_together(page.show(value, quantity, digits))
-
-
 def _label(page: Page, resistance: float) -> str:
     """An R as it is printed on what is sold."""
-    return _shown(page, resistance, "thermal resistance", 0 if page.unit_system == "us" else 2)
+    return page.show(resistance, "thermal resistance", 0 if page.unit_system == "us" else 2)
 
 
 def _degrees(page: Page, state: Any) -> str:
     """How warm the face is that is asked about."""
-    return _shown(page, state.temperature, "temperature", 0)
+    return page.show(state.temperature, "temperature", 0)
 
 
 def _a_day(page: Page, flux: float) -> str:
@@ -154,9 +148,9 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "r": _label(page, BOARD),
         "before": _degrees(page, before),
         "after": _degrees(page, boarded),
-        "share": _shown(page, boarded.share, "relative humidity"),
+        "share": page.show(boarded.share, "relative humidity"),
         "bare": _a_day(page, before.profile.gain),
-        "flux": _shown(page, before.profile.gain, "vapor flux"),
+        "flux": page.show(before.profile.gain, "vapor flux"),
     }
 
 
@@ -210,11 +204,11 @@ def outside_facts(page: Page, states: States) -> dict[str, Any]:
     facts: dict[str, Any] = {
         "r": _label(page, THIN),
         "bare": _a_day(page, without.gain),
-        "bare-at": _shown(page, float(without.temperature[without.face("sheathing", 0)]), "temperature", 0),
+        "bare-at": page.show(float(without.temperature[without.face("sheathing", 0)]), "temperature", 0),
     }
     for name, state in zip(("open", "foil"), states, strict=True):
         facts |= {name: _a_day(page, state.profile.gain), f"{name}-at": _degrees(page, state)}
-        facts[f"{name}-flux"] = _shown(page, state.profile.gain, "vapor flux")
+        facts[f"{name}-flux"] = page.show(state.profile.gain, "vapor flux")
     return facts
 
 
@@ -254,19 +248,17 @@ def inch_facts(page: Page, states: States) -> dict[str, Any]:
     cold = states[0].outdoor.temperature
     need = (ROOM.dew_point - cold) / (ROOM.temperature - cold)
     facts: dict[str, Any] = {
-        "need": _shown(page, need, "relative humidity"),
-        "dew": _shown(page, ROOM.dew_point, "temperature", 0),
+        "need": page.show(need, "relative humidity"),
+        "dew": page.show(ROOM.dew_point, "temperature", 0),
     }
     for name, state, thick in zip(("inch", "enough"), states, (INCH, ENOUGH), strict=True):
         facts |= {
-            f"{name}-thick": kept_together(units.thickness(thick, page.unit_system)),
-            f"{name}-share": _shown(page, state.share, "relative humidity"),
+            f"{name}-thick": units.thickness(thick, page.unit_system),
+            f"{name}-share": page.show(state.share, "relative humidity"),
             f"{name}-at": _degrees(page, state),
             f"{name}-amount": _a_day(page, state.profile.gain),
         }
-    facts["enough-humid"] = _shown(
-        page, float(states[1].profile.relative_humidity[states[1].node]), "relative humidity"
-    )
+    facts["enough-humid"] = page.show(float(states[1].profile.relative_humidity[states[1].node]), "relative humidity")
     return facts
 
 
@@ -315,13 +307,13 @@ def label_right(number: int) -> Callable[[States], str]:
 def label_facts(page: Page, states: States) -> dict[str, Any]:
     """The R that each choice says, that of the wood, and how much less the whole is than between the studs."""
     whole = states[1].whole
-    values = {name: _shown(page, value, "thermal resistance") for name, value in label_values(states).items()}
+    values = {name: page.show(value, "thermal resistance") for name, value in label_values(states).items()}
     return {
         **values,
         "label": _label(page, BAYS["2x6"][1]),
-        "wood": _shown(page, whole.through_framing, "thermal resistance"),
-        "part": _shown(page, whole.share, "relative humidity"),
-        "heat": _shown(page, whole.cavity / whole.parallel - 1.0, "relative humidity"),
+        "wood": page.show(whole.through_framing, "thermal resistance"),
+        "part": page.show(whole.share, "relative humidity"),
+        "heat": page.show(whole.cavity / whole.parallel - 1.0, "relative humidity"),
     }
 
 

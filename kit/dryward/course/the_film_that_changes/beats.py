@@ -13,7 +13,6 @@ from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
 from dryward.pictures import vault
 from dryward.pictures.scenery import Place, Scene
 from dryward.units import amounts
-from dryward.units.table import kept_together
 
 message = language.beside(__file__)
 
@@ -42,11 +41,6 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
     return _scene(state).shows(page, state)
 
 
-def _shown(page: Page, value: float, quantity: str) -> str:
-    """A number that stays on one line with its unit."""
-    return kept_together(page.show(value, quantity))
-
-
 # --- first: January and July ---------------------------------------------------------------
 
 
@@ -63,8 +57,8 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "times": units.number(july.permeance / january.permeance, 0),
         "january": vault.a_day(january.profile.vapor_flux_in, page.unit_system),
         "july": vault.a_day(july.profile.vapor_flux_in, page.unit_system),
-        "flux": _shown(page, abs(july.profile.vapor_flux_in), "vapor flux"),
-        "other": _shown(page, abs(january.profile.vapor_flux_in), "vapor flux"),
+        "flux": page.show(abs(july.profile.vapor_flux_in), "vapor flux"),
+        "other": page.show(abs(january.profile.vapor_flux_in), "vapor flux"),
     }
 
 
@@ -106,15 +100,15 @@ def site_facts(page: Page, states: States) -> dict[str, Any]:
     """What passes the film and gathers at the OSB now, and what gathered before."""
     now, before = states[0].profile, page.stage.first[0].profile
     return {
-        "target": _shown(page, 2 * states[0].tight, "permeance"),
+        "target": page.show(2 * states[0].tight, "permeance"),
         "open": opened(page, states),
         "wet": bool(now.wet_planes),
-        "room": _shown(page, states[0].indoor.relative_humidity, "relative humidity"),
-        "start": _shown(page, page.stage.first[0].indoor.relative_humidity, "relative humidity"),
+        "room": page.show(states[0].indoor.relative_humidity, "relative humidity"),
+        "start": page.show(page.stage.first[0].indoor.relative_humidity, "relative humidity"),
         "passes": vault.a_day(now.vapor_flux_in, page.unit_system),
         "now": vault.a_day(now.gain, page.unit_system),
         "before": vault.a_day(before.gain, page.unit_system),
-        "flux": _shown(page, now.gain, "vapor flux"),
+        "flux": page.show(now.gain, "vapor flux"),
     }
 
 
@@ -144,13 +138,13 @@ def season_facts(page: Page, states: States) -> dict[str, Any]:
     """What the faces see, and what passes, in both places."""
     facts: dict[str, Any] = {}
     for name, state in zip(("town", "desert"), states, strict=True):
-        inside, outside = (_shown(page, each, "relative humidity") for each in state.faces)
+        inside, outside = (page.show(each, "relative humidity") for each in state.faces)
         facts |= {
             f"{name}-inside": inside,
             f"{name}-outside": outside,
-            f"{name}-film": _shown(page, state.permeance, "permeance"),
+            f"{name}-film": page.show(state.permeance, "permeance"),
             f"{name}-amount": vault.a_day(state.profile.vapor_flux_in, page.unit_system),
-            f"{name}-flux": _shown(page, abs(state.profile.vapor_flux_in), "vapor flux"),
+            f"{name}-flux": page.show(abs(state.profile.vapor_flux_in), "vapor flux"),
         }
     return facts
 
@@ -199,11 +193,11 @@ def sides_facts(page: Page, states: States) -> dict[str, Any]:
             sees = two_sheets.sees(side, profile)
             facts |= {
                 f"{month}-{side}": amounts.water(volume[side], system),
-                f"{month}-{side}-sees": _shown(page, sees, "relative humidity"),
+                f"{month}-{side}-sees": page.show(sees, "relative humidity"),
             }
         facts[f"{month}-apart"] = amounts.water(abs(volume["in"] - volume["out"]), system)
         inward, outward = (float(profile.vapor_flux_in) for _, profile in two_sheets.ways(state).values())
-        facts[f"{month}-flux"] = _shown(page, abs(inward - outward), "vapor flux")
+        facts[f"{month}-flux"] = page.show(abs(inward - outward), "vapor flux")
     return facts
 
 

@@ -25,7 +25,7 @@ from dryward.physics.airleak import LONG_SHARE
 from dryward.physics.house_air import HouseAir, at_push, balanced
 from dryward.pictures import house, instruments, scenery
 from dryward.pictures.scenery import Scene
-from dryward.units import DAY, amounts, kept_together, to_si
+from dryward.units import DAY, amounts, to_si
 from dryward.units.table import thickness
 
 message = language.beside(__file__)
@@ -50,7 +50,7 @@ def quarts(page: Page, kilograms: float) -> str:
 
 
 def _joined(number: str, unit: str) -> str:
-    return kept_together(units.with_unit(number, unit))
+    return units.with_unit(number, unit)
 
 
 def square(page: Page, area: float) -> str:
@@ -77,7 +77,7 @@ def draw_house(scene: Scene, state: Any) -> None:
 
 
 def _degrees(page: Page, temperature: float) -> str:
-    return kept_together(page.show(temperature, "temperature", 0))
+    return page.show(temperature, "temperature", 0)
 
 
 def given(page: Page, state: Any) -> dict[str, Any]:
@@ -86,7 +86,7 @@ def given(page: Page, state: Any) -> dict[str, Any]:
     if _at(page, "heights"):
         outdoors = scenery.tag(message("stage-outdoors", temperature=cold), ("outdoors", 0.22, 0.05))
         return {"tags": [outdoors, scenery.tag(message("stage-inside", temperature=room), ("house", 0.5, 0.68))]}
-    humidity = kept_together(page.show(state.room.relative_humidity, "relative humidity"))
+    humidity = page.show(state.room.relative_humidity, "relative humidity")
     tags = [
         scenery.tag(message("stage-room", temperature=room, humidity=humidity), ("room", 0.75, -0.08)),
         scenery.tag(message("stage-cold", temperature=cold), ("sky", 0.3, 0.06)),
@@ -140,7 +140,7 @@ def scale(page: Page) -> str:
         return house.scale(page.unit_system)
     return message(
         "stage-scale",
-        area=kept_together(page.show(CEILING, "area", 0)),
+        area=page.show(CEILING, "area", 0),
         number=DOTS,
         amount=amounts.water(OUNCE * DAY / units.WATER_DENSITY, page.unit_system),
         mark=quarts(page, MARK[page.unit_system]),
@@ -172,9 +172,9 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "bare_times": units.number(1 / bare.times, 1),
         "film_times": units.number(film.times, 1),
         "one": square(page, INCH),
-        "share": kept_together(page.show(bare.stays / (bare.stays + bare.by_vapor), "relative humidity")),
-        "film_share": kept_together(page.show(film.stays / (film.stays + film.by_vapor), "relative humidity")),
-        "perm": kept_together(page.show(FILM, "permeance", 0 if page.unit_system == "us" else 1)),
+        "share": page.show(bare.stays / (bare.stays + bare.by_vapor), "relative humidity"),
+        "film_share": page.show(film.stays / (film.stays + film.by_vapor), "relative humidity"),
+        "perm": page.show(FILM, "permeance", 0 if page.unit_system == "us" else 1),
     }
 
 
@@ -240,7 +240,7 @@ def heights_facts(page: Page, states: States) -> dict[str, Any]:
         "was": house.high(alone.neutral, system),
         "now": house.high(found.neutral, system),
         "high": house.high(HEIGHT, system),
-        "top": kept_together(units.with_unit(units.number(states[0].push, 1), "Pa")),
+        "top": units.with_unit(units.number(states[0].push, 1), "Pa"),
     }
 
 
@@ -290,8 +290,8 @@ def barrier_facts(page: Page, states: States) -> dict[str, Any]:
         "taped_vapor": quarts(page, taped.by_vapor),
         "plastic_air": quarts(page, plastic.stays),
         "plastic_vapor": quarts(page, plastic.by_vapor),
-        "taped_perm": kept_together(page.show(taped.inner, "permeance", 0 if us else 2)),
-        "plastic_perm": kept_together(page.show(PLASTIC, "permeance", 2 if us else 0)),
+        "taped_perm": page.show(taped.inner, "permeance", 0 if us else 2),
+        "plastic_perm": page.show(PLASTIC, "permeance", 2 if us else 0),
         "hole": square(page, plastic.hole),
     }
 
@@ -342,7 +342,7 @@ def boards_facts(page: Page, states: States) -> dict[str, Any]:
         "gaps": square(page, joints(whole) * stage_scene.JOINT),
         "deep": thickness(stage_scene.THICK, system),
         "wide": thickness(stage_scene.WIDE, system),
-        "area": kept_together(page.show(whole, "area", 0)),
+        "area": page.show(whole, "area", 0),
         "holes": units.number(round(holes(boards, system))),
         "many": units.number(_MANY),
         "one": square(page, INCH),

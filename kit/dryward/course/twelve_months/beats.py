@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from dryward import language, units
+from dryward import language
 from dryward.course.twelve_months import lumber
 from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
 from dryward.physics.monthly import Months
@@ -12,7 +12,6 @@ from dryward.pictures import months, scenery
 from dryward.pictures.film import ORDER, month_at
 from dryward.pictures.scenery import Scene
 from dryward.units import amounts, to_si
-from dryward.units.table import kept_together
 from dryward.verdict import criterion
 from dryward.verdict.words import month
 
@@ -53,7 +52,7 @@ def _whole(mass: float, page: Page) -> str:
 
 
 def _percent(moisture: float, page: Page) -> str:
-    return kept_together(page.show(moisture / 100, "relative humidity", 0))
+    return page.show(moisture / 100, "relative humidity", 0)
 
 
 def peaks(page: Page, found: Months, top: float) -> dict[str, Any]:
@@ -97,8 +96,8 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "then": _whole(held[MONTHS["a"]], page),
         "area": amounts.roof_area(page.unit_system),
         "gone": month(gone_in(found)),
-        "flux": units.show(found.peak, "area density", page.unit_system),
-        "flux_then": units.show(held[MONTHS["a"]], "area density", page.unit_system),
+        "flux": page.show(found.peak, "area density"),
+        "flux_then": page.show(held[MONTHS["a"]], "area density"),
     }
 
 
@@ -177,7 +176,7 @@ def lumber_facts(page: Page, states: States) -> dict[str, Any]:
         "left": _whole(lost(lumber.START - closed[-1]), page),
         "gone": _whole(lost(lumber.START - opened[first]), page),
         "area": amounts.roof_area(page.unit_system),
-        "flux": units.show(lost(lumber.START - closed[-1]), "area density", page.unit_system),
+        "flux": page.show(lost(lumber.START - closed[-1]), "area density"),
     }
 
 
@@ -235,15 +234,15 @@ def town_facts(page: Page, states: States) -> dict[str, Any]:
     assert passes.peak_month
     return {
         "little": _whole(LITTLE, page),
-        "limit": units.show(LITTLE, "area density", page.unit_system),
+        "limit": page.show(LITTLE, "area density"),
         "area": amounts.roof_area(page.unit_system),
         "fails": _whole(fails.peak, page),
         "passes": _whole(passes.peak, page),
         "fails_month": month(fails.peak_month),
         "passes_month": month(passes.peak_month),
         "gone": month(gone_in(fails)),
-        "flux_fails": units.show(fails.peak, "area density", page.unit_system),
-        "flux_passes": units.show(passes.peak, "area density", page.unit_system),
+        "flux_fails": page.show(fails.peak, "area density"),
+        "flux_passes": page.show(passes.peak, "area density"),
     }
 
 

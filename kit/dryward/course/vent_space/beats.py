@@ -14,7 +14,6 @@ from dryward.physics.ventspace import clear_area, net_free_area
 from dryward.pictures import scenery, vault, vents
 from dryward.pictures.scenery import Scene
 from dryward.units import DAY, WATER_DENSITY, amounts, to_si
-from dryward.units.table import kept_together
 
 message = language.beside(__file__)
 
@@ -54,7 +53,7 @@ def _on(page: Page, beat: Beat) -> bool:
 
 def height(page: Page, gap: float) -> str:
     """How high a vent space is, in whole units."""
-    return kept_together(page.show(gap, "length", 0))
+    return page.show(gap, "length", 0)
 
 
 def given(page: Page, state: Any) -> dict[str, Any]:
@@ -138,10 +137,6 @@ def can_go(page: Page, state: Any) -> str:
     return message("stage-can-go", none=state.power <= 0, amount=a_day(page, state.power))
 
 
-def _flux(page: Page, flux: float) -> str:
-    return kept_together(page.show(flux, "vapor flux"))
-
-
 def _winter(page: Page, flux: float) -> str:
     return amounts.in_buckets(amounts.a_day(flux, page.unit_system) * amounts.WINTER, page.unit_system)
 
@@ -168,12 +163,12 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
     return {
         "ratio": lesson.RATIO,
         "times": units.number(times, 1),
-        "comes": _flux(page, leaky.load),
-        "can_go": _flux(page, leaky.power),
+        "comes": page.show(leaky.load, "vapor flux"),
+        "can_go": page.show(leaky.power, "vapor flux"),
         "left": _winter(page, leaky.left),
         "area": amounts.roof_area(page.unit_system),
         "days": amounts.WINTER,
-        "flux": _flux(page, leaky.left),
+        "flux": page.show(leaky.left, "vapor flux"),
     }
 
 
@@ -229,8 +224,8 @@ def doubled_facts(page: Page, states: States) -> dict[str, Any]:
         "still": _winter(page, still.left),
         "tight": a_day(page, tight.load),
         "area": amounts.roof_area(page.unit_system),
-        "flux_then": _flux(page, then.left),
-        "flux": _flux(page, now.left),
+        "flux_then": page.show(then.left, "vapor flux"),
+        "flux": page.show(now.left, "vapor flux"),
     }
 
 
@@ -279,7 +274,7 @@ def shower_facts(page: Page, states: States) -> dict[str, Any]:
         "by_vapor": a_day(page, states[0].load),
         "showers": SHOWERS,
         "winter": amounts.in_buckets(winter, page.unit_system),
-        "flux": _flux(page, into.left),
+        "flux": page.show(into.left, "vapor flux"),
     }
 
 
@@ -350,9 +345,9 @@ def bays_facts(page: Page, states: States) -> dict[str, Any]:
         "carries": a_day(page, clear.power),
         "left": winter(cut.left),
         "leaky": winter(leaky),
-        "flux_leaky": _flux(page, leaky),
+        "flux_leaky": page.show(leaky, "vapor flux"),
         "days": amounts.WINTER,
-        "flux": _flux(page, cut.left),
+        "flux": page.show(cut.left, "vapor flux"),
     }
 
 

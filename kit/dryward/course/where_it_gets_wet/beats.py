@@ -10,7 +10,7 @@ from dryward.physics import monthly
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Scene
 from dryward.teaching import words
-from dryward.units import amounts, kept_together, to_si
+from dryward.units import amounts, to_si
 from dryward.verdict.words import amount
 from dryward.weather import demo_climate
 
@@ -78,12 +78,12 @@ def first_right(states: States) -> str:
 def first_facts(page: Page, states: States) -> dict[str, Any]:
     """What gathers at the OSB, and how far apart the two lines are."""
     osb = states[1].profile
-    lines = [units.show(float(each.profile.dew_point_depth), "length", page.unit_system) for each in states]
+    lines = [page.show(float(each.profile.dew_point_depth), "length") for each in states]
     return {
         "winter": amounts.a_winter(osb.gain, page.unit_system),
-        "flux": units.show(osb.gain, "vapor flux", page.unit_system),
-        "open": kept_together(words.number(50, "perm", page.unit_system)),
-        "deck": kept_together(words.number(1.5, "perm", page.unit_system)),
+        "flux": page.show(osb.gain, "vapor flux"),
+        "open": words.number(50, "perm", page.unit_system),
+        "deck": words.number(1.5, "perm", page.unit_system),
         "line": lines[0],
         "other": lines[1],
     }
@@ -126,10 +126,10 @@ def line_facts(page: Page, states: States) -> dict[str, Any]:
     profile = states[0].profile
     assert all(plane.outer_layer == OUTER for plane in profile.wet_planes)
     return {
-        "far": units.show(FAR, "length", page.unit_system, 0),
-        "moved": units.show(line_moved(page, states), "length", page.unit_system),
+        "far": page.show(FAR, "length", 0),
+        "moved": page.show(line_moved(page, states), "length"),
         "amount": amounts.on_a_roof(profile.gain, page.unit_system),
-        "flux": units.show(profile.gain, "vapor flux", page.unit_system),
+        "flux": page.show(profile.gain, "vapor flux"),
     }
 
 
@@ -221,7 +221,7 @@ def year_facts(page: Page, states: States) -> dict[str, Any]:
     return {
         "most": _whole(osb.peak, page),
         "more": _whole(float(closed.growth), page),
-        "flux": units.show(float(closed.growth), "area density", page.unit_system),
+        "flux": page.show(float(closed.growth), "area density"),
     }
 
 

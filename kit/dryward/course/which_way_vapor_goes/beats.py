@@ -23,7 +23,7 @@ from dryward.course.which_way_vapor_goes.stage_scene import (
 )
 from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
 from dryward.pictures import vault
-from dryward.units import amounts, kept_together, to_si
+from dryward.units import amounts, to_si
 
 # --- what is told ---------------------------------------------------------------------
 
@@ -42,7 +42,7 @@ def _amount(page: Page, state: Any) -> str:
 
 
 def _flux(page: Page, state: Any) -> str:
-    return kept_together(page.show(abs(flux(page, state)), "vapor flux"))
+    return page.show(abs(flux(page, state)), "vapor flux")
 
 
 def _passing(page: Page, state: Any, other: Any) -> dict[str, str]:
@@ -200,7 +200,7 @@ def crawlspace_facts(page: Page, states: States) -> dict[str, Any]:
         "covered": is_covered(state),
         "amount": _amount(page, state),
         "area": amounts.roof_area(page.unit_system),
-        "turn": kept_together(page.show(state.inside.vapor_pressure / full, "relative humidity")),
+        "turn": page.show(state.inside.vapor_pressure / full, "relative humidity"),
         "indoor": said(page, state.inside)[1],
         "flux": _flux(page, state),
     }

@@ -18,7 +18,7 @@ from dryward.physics.airleak import LONG_SHARE, Leak, brought
 from dryward.physics.house_air import HouseAir, balanced, with_fresh_air
 from dryward.pictures import house, scenery, vault
 from dryward.pictures.scenery import Scene
-from dryward.units import DAY, amounts, kept_together, to_si
+from dryward.units import DAY, amounts, to_si
 from dryward.weather import Air
 from dryward.weather.indoor import burner_water, steady_humidity
 
@@ -96,18 +96,18 @@ def _at(page: Page, beat: str) -> bool:
 
 
 def percent(page: Page, humidity: float) -> str:
-    """A relative humidity, on one line with its unit; full air at most."""
-    return kept_together(page.show(min(humidity, 1.0), "relative humidity"))
+    """A relative humidity; full air at most."""
+    return page.show(min(humidity, 1.0), "relative humidity")
 
 
 def degrees(page: Page, temperature: float) -> str:
-    """A temperature, whole, the same way."""
-    return kept_together(page.show(temperature, "temperature", 0))
+    """A temperature, whole."""
+    return page.show(temperature, "temperature", 0)
 
 
 def a_day(page: Page, flow: float) -> str:
     """A flow of water, as whole pints or kilograms a day."""
-    return kept_together(page.show(flow, "mass flow", 0))
+    return page.show(flow, "mass flow", 0)
 
 
 def water(page: Page, mass: float) -> str:
@@ -248,7 +248,7 @@ def breathe_facts(page: Page, states: States) -> dict[str, Any]:
         "with_fan": percent(page, fan.humidity),
         "edge": percent(page, fan.edge),
         "fan": house.told(FAN, page.unit_system),
-        "volume": kept_together(page.show(house.VOLUME, "volume")),
+        "volume": page.show(house.VOLUME, "volume"),
         "sealed_ach": units.number(SEALED_ACH),
         "drafty_ach": units.number(DRAFTY_ACH),
         "days": amounts.WINTER,

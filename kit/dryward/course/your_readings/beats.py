@@ -17,7 +17,6 @@ from dryward.physics import mold
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Place, Scene
 from dryward.units import to_si
-from dryward.units.table import kept_together
 from dryward.verdict.findings import criterion
 from dryward.verdict.judgment import moisture
 from dryward.weather import loggers
@@ -158,7 +157,7 @@ def given(page: Page, state: Any) -> dict[str, Any]:
     """What stands on the loggers, or on the dial."""
     system = page.unit_system
     if isinstance(state, Pins):
-        warmth = vault.told(state.temperature, 0.5, system)[0]
+        warmth = page.show(state.temperature, "temperature", 0)
         return {
             "tags": [
                 scenery.tag(_percent(state.dial), ("meter", 0.5, 0.5)),
@@ -259,7 +258,7 @@ def _four_weeks(page: Page, state: House) -> dict[str, Any]:
     tags = [scenery.tag(message("paper-all"), ("lower", 0.5, 1.0), side="over")]
     for name, look, s in (("room", "room air", 0.2), ("both", "cavity air", 0.6)):
         y = float(values[look][int(s * (len(values[look]) - 1))]) / _VAPOR[1]
-        mean = kept_together(units.show(float(lines[look].vapor_pressure.mean()), "pressure", page.unit_system))
+        mean = page.show(float(lines[look].vapor_pressure.mean()), "pressure")
         side = "over" if name == "room" else "under"
         tags.append(
             scenery.tag(message(f"trace-of-{name}", mean=mean), ("lower", s, y - (side == "under") * 0.04), look, side)
@@ -344,9 +343,9 @@ def ninety_facts(page: Page, states: States) -> dict[str, Any]:
         "wood": _percent(january.wood),
         "other": _percent(april.wood),
         "weeks": units.number(april.weeks, 0),
-        "cold": vault.told(january.temperature, NINETY, page.unit_system)[0],
-        "mild": vault.told(april.temperature, NINETY, page.unit_system)[0],
-        "freezing": vault.told(0.0, NINETY, page.unit_system)[0],
+        "cold": page.show(january.temperature, "temperature", 0),
+        "mild": page.show(april.temperature, "temperature", 0),
+        "freezing": page.show(0.0, "temperature", 0),
     }
 
 
@@ -382,7 +381,7 @@ def need_right(number: int) -> Callable[[States], str]:
 
 def vents_facts(page: Page, states: States) -> dict[str, Any]:
     """How often the roof jumped with the showers, and how far the wood went."""
-    facts: dict[str, Any] = {"jump": kept_together(units.show(SHOWN, "pressure", page.unit_system))}
+    facts: dict[str, Any] = {"jump": page.show(SHOWN, "pressure")}
     for name, state in zip(("left", "right"), states, strict=True):
         count, jumps = state.showers
         start, end = state.ends
@@ -433,8 +432,8 @@ def meter_facts(page: Page, states: States) -> dict[str, Any]:
         "warm": _percent(warm.true),
         "cold": _percent(cold.true),
         "points": units.number(round(cold.true) - round(cold.dial), 0),
-        "temperature": vault.told(cold.temperature, 0.5, page.unit_system)[0],
-        "room": vault.told(warm.temperature, 0.5, page.unit_system)[0],
+        "temperature": page.show(cold.temperature, "temperature", 0),
+        "room": page.show(warm.temperature, "temperature", 0),
     }
 
 
