@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from typing import Any
 
 from dryward import language, units
 from dryward.course.clear_night.night import HOURS, HOUSE, OUTDOORS, under_snow
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, no_dots, of_scene
 from dryward.physics.sky import STEFAN_BOLTZMANN
 from dryward.pictures import nights, scenery, vault, vents
 from dryward.pictures.scenery import Scene
@@ -139,9 +138,7 @@ def snow_shown(page: Page, state: Any) -> dict[str, Any]:
 
 
 def scale(page: Page) -> str:
-    """What the dots stand for; under snow there are none."""
-    if page.stage.on and page.stage.beat in (DAM, MEND):
-        return ""
+    """What the dots stand for."""
     system = page.unit_system
     ounces = amounts.a_day(TOLD * OUNCES * vault.OUNCE, system)
     area = amounts.roof_area(system)
@@ -227,9 +224,9 @@ SKY = Beat(
 # --- dam: the same gutter, the same vents, the same snow ----------------------------------------
 
 
-def dam_right(number: int) -> Callable[[States], str]:
+def dam_right(state: Any) -> str:
     """Whether a dam grows at the eave, and what makes it."""
-    return lambda states: "heat" if states[number].melt > 0 else "none"
+    return "heat" if state.melt > 0 else "none"
 
 
 def dam_facts(page: Page, states: States) -> dict[str, Any]:
@@ -251,7 +248,7 @@ def _dam_bet(name: str, number: int) -> Bet:
     spots = tuple(
         Spot(key, at, number, "ice-dams-are-gutters" if key == "gutter" else "") for key, at in places.items()
     )
-    return Bet(name, spots, dam_right(number))
+    return Bet(name, spots, of_scene(number, dam_right))
 
 
 DAM = Beat(
@@ -260,6 +257,7 @@ DAM = Beat(
     bets=(_dam_bet("leaky", 0), _dam_bet("tight", 1)),
     facts=dam_facts,
     beliefs=("ice-dams-are-gutters",),
+    scale=no_dots,
 )
 
 
@@ -301,6 +299,7 @@ MEND = Beat(
     stays=False,
     facts=mend_facts,
     marks=mend_marks,
+    scale=no_dots,
     beliefs=("ice-dams-are-gutters",),
 )
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from dryward import language, units
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.pictures import film, scenery
 from dryward.pictures.scenery import Scene
 from dryward.units import amounts, to_si
@@ -120,15 +120,11 @@ FIRST = Beat(
 # --- houses: a tight one and a drafty one, in the same room air --------------------------
 
 
-def house_right(number: int) -> Any:
+def house_right(state: Any) -> str:
     """Which side of both lines the sheathing of a house stays on."""
-
-    def right(states: States) -> str:
-        highest = peak(states[number])
-        assert highest < WOOD.caution or highest >= WOOD.damage
-        return "under" if highest < WOOD.caution else "over"
-
-    return right
+    highest = peak(state)
+    assert highest < WOOD.caution or highest >= WOOD.damage
+    return "under" if highest < WOOD.caution else "over"
 
 
 def house_facts(page: Page, states: States) -> dict[str, Any]:
@@ -152,7 +148,7 @@ def _house_bet(name: str, number: int, held: str) -> Bet:
     spots = tuple(
         Spot(key, place, number, "house-must-breathe" if key == held else "") for key, place in places.items()
     )
-    return Bet(name, spots, house_right(number))
+    return Bet(name, spots, of_scene(number, house_right))
 
 
 HOUSES = Beat(

@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from typing import Any
 
 from dryward import language, units
 from dryward.course.how_fast_perms import ceiling, decks, row
 from dryward.course.how_fast_perms.shelf import DECK, OVER_ROLL, SHELF, by_the_stamp, on_a_day
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.pictures import vault
-from dryward.pictures.scenery import Scene
 from dryward.units import amounts, to_si
 
 message = language.beside(__file__)
@@ -19,26 +17,6 @@ message = language.beside(__file__)
 def signature(state: Any) -> Any:
     """What of a state stands still: what is in the row, and how much of the film is missing."""
     return state.film, state.thing, state.gap
-
-
-def _scene(state: Any) -> Any:
-    """What a state is drawn as: a ceiling under an open sheet, a pipe, or a deck in the roof."""
-    return {"open-sheet": ceiling, "one-perm": row}.get(state.thing, decks)
-
-
-def draw(scene: Scene, state: Any) -> None:
-    """Layers in a row as a pipe, a gap as a ceiling, a deck in its roof."""
-    _scene(state).draw(scene, state)
-
-
-def given(page: Page, state: Any) -> dict[str, Any]:
-    """What the question says."""
-    return _scene(state).given(page, state)
-
-
-def shows(page: Page, state: Any) -> dict[str, Any]:
-    """What is so."""
-    return _scene(state).shows(page, state)
 
 
 def _permeance(page: Page, value: float) -> str:
@@ -95,6 +73,9 @@ FIRST = Beat(
         ),
     ),
     facts=first_facts,
+    draw=row.draw,
+    given=row.given,
+    shows=row.shows,
 )
 
 
@@ -145,19 +126,18 @@ GAP = Beat(
     ),
     facts=gap_facts,
     beliefs=("vapor-barrier-is-air-barrier",),
+    draw=ceiling.draw,
+    given=ceiling.given,
+    shows=ceiling.shows,
 )
 
 
 # --- cup: two decks, both stamped under 1 perm ---------------------------------------------
 
 
-def frost_right(number: int) -> Callable[[States], str]:
+def frost_right(state: Any) -> str:
     """Whether frost gathers in one of the scenes."""
-
-    def right(states: States) -> str:
-        return "frost" if decks.of(states[number]).profile.wet_planes else "none"
-
-    return right
+    return "frost" if decks.of(state).profile.wet_planes else "none"
 
 
 def cup_facts(page: Page, states: States) -> dict[str, Any]:
@@ -182,7 +162,7 @@ def _frost_bet(name: str, number: int, **beliefs: str) -> Bet:
         Spot("frost", ("slope", 0.3, 0.83), number, beliefs.get("frost", "")),
         Spot("none", ("slope", 0.56, 0.83), number, beliefs.get("none", "")),
     )
-    return Bet(name, spots, frost_right(number))
+    return Bet(name, spots, of_scene(number, frost_right))
 
 
 CUP = Beat(
@@ -233,9 +213,9 @@ ROLLS = Beat(
 PLAY = Play(
     (FIRST, GAP, CUP, ROLLS),
     message,
-    draw,
+    decks.draw,
     signature,
-    given,
-    shows,
+    decks.given,
+    decks.shows,
     scale=lambda page: vault.scale(page.unit_system, row.DOTS),
 )

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from typing import Any
 
 from dryward import language, units
 from dryward.course.inside_the_film import layers_scene
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.pictures import vault
 from dryward.pictures.scenery import Place
 from dryward.units import to_si
@@ -85,13 +84,9 @@ FIRST = Beat(
 # --- swap: the same batt inside the film and outside it ------------------------------------------
 
 
-def film_right(number: int) -> Callable[[States], str]:
+def film_right(state: Any) -> str:
     """Whether the film is tight in one of the scenes."""
-
-    def right(states: States) -> str:
-        return "tight" if states[number].does == "tight" else "open"
-
-    return right
+    return "tight" if state.does == "tight" else "open"
 
 
 def _film_bet(name: str, number: int, belief: str) -> Bet:
@@ -99,7 +94,7 @@ def _film_bet(name: str, number: int, belief: str) -> Bet:
         Spot("tight", _at_film(0.28), number, belief),
         Spot("open", _at_film(0.56), number),
     )
-    return Bet(name, spots, film_right(number))
+    return Bet(name, spots, of_scene(number, film_right))
 
 
 def swap_facts(page: Page, states: States) -> dict[str, Any]:

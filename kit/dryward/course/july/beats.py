@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from types import SimpleNamespace
 from typing import Any
 
 from dryward import units
 from dryward.course.july import stage_scene as scene
 from dryward.course.july.stage_scene import message
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, no_dots, of_scene
 from dryward.physics import steady
 from dryward.pictures import vault
 from dryward.units import amounts, to_si
@@ -137,13 +136,9 @@ SOON = 60
 WINTER = Air(to_si(70.0, "degF"), 0.4), Air(to_si(20.0, "degF"), 0.8)
 
 
-def dries_right(number: int) -> Callable[[States], str]:
+def dries_right(state: Any) -> str:
     """Whether the deck of a scene is dry again soon."""
-
-    def right(states: States) -> str:
-        return "yes" if scene.days(states[number]) <= SOON else "no"
-
-    return right
+    return "yes" if scene.days(state) <= SOON else "no"
 
 
 def spring_facts(page: Page, states: States) -> dict[str, Any]:
@@ -175,7 +170,7 @@ def _dries_bet(name: str, number: int, belief: str = "") -> Bet:
         Spot("yes", ("slope", 0.3, _DECK), number, belief),
         Spot("no", ("slope", 0.6, _DECK), number),
     )
-    return Bet(name, spots, dries_right(number))
+    return Bet(name, spots, of_scene(number, dries_right))
 
 
 _SPRING = {"T_out": to_si(60.0, "degF"), "RH_out": 0.55, "T_in": to_si(70.0, "degF")}
@@ -187,19 +182,17 @@ SPRING = Beat(
     facts=spring_facts,
     beliefs=("barrier-always-inside",),
     draw=scene.draw_wet_deck,
+    given=lambda page, state: scene.given_wet_deck(page, state, message("in-the-deck", water=_leak(page))),
+    shows=scene.shows_wet_deck,
 )
 
 
 # --- air: one vent, two summer days ----------------------------------------------------------------
 
 
-def air_right(number: int) -> Callable[[States], str]:
+def air_right(state: Any) -> str:
     """What the air of a scene does to the ground under the house."""
-
-    def right(states: States) -> str:
-        return "wetter" if scene.at_ground(states[number].outdoor) > 1.0 else "drier"
-
-    return right
+    return "wetter" if scene.at_ground(state.outdoor) > 1.0 else "drier"
 
 
 def air_facts(page: Page, states: States) -> dict[str, Any]:
@@ -224,7 +217,7 @@ def _air_bet(name: str, number: int, belief: str = "") -> Bet:
         Spot("drier", ("crawlspace", 0.35, 0.16), number, belief),
         Spot("wetter", ("crawlspace", 0.65, 0.16), number),
     )
-    return Bet(name, spots, air_right(number))
+    return Bet(name, spots, of_scene(number, air_right))
 
 
 _HOT = to_si(80.0, "degF")
@@ -236,36 +229,17 @@ AIRED = Beat(
     facts=air_facts,
     beliefs=("summer-air-dries",),
     draw=scene.draw_crawlspace,
+    given=scene.given_crawlspace,
+    shows=scene.shows_crawlspace,
+    scale=no_dots,  # where air moves
 )
 
-
-# --- what is seen ------------------------------------------------------------------------------------
-
-
-def _on(page: Page) -> Beat | None:
-    """The beat that is on; none on the free page."""
-    return page.stage.beat if page.stage.on else None
-
-
-def given(page: Page, state: Any) -> dict[str, Any]:
-    """What the question of the beat says."""
-    if _on(page) is AIRED:
-        return scene.given_crawlspace(page, state)
-    if _on(page) is SPRING:
-        return scene.given_wet_deck(page, state, message("in-the-deck", water=_leak(page)))
-    return scene.given(page, state)
-
-
-def shows(page: Page, state: Any) -> dict[str, Any]:
-    """What is so."""
-    if _on(page) is AIRED:
-        return scene.shows_crawlspace(page, state)
-    return scene.shows_wet_deck(page, state) if _on(page) is SPRING else scene.shows(page, state)
-
-
-def scale(page: Page) -> str:
-    """What the dots stand for; there are none where air moves."""
-    return "" if _on(page) is AIRED else vault.scale(page.unit_system, scene.DOTS)
-
-
-PLAY = Play((FIRST, BOTH, SPRING, AIRED), message, scene.draw, scene.signature, given, shows, scale)
+PLAY = Play(
+    (FIRST, BOTH, SPRING, AIRED),
+    message,
+    scene.draw,
+    scene.signature,
+    scene.given,
+    scene.shows,
+    scale=lambda page: vault.scale(page.unit_system, scene.DOTS),
+)

@@ -106,3 +106,8 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
         ],
         "tags": [scenery.tag(text, ("column", 0.5, min(1.0, stands / FULL)), "vapor pressure", "over")],
     }
+
+
+def scale(page: Page) -> str:
+    """What a dot stands for."""
+    return message("jar-scale", dot=page.show(DOT[page.unit_system], "pressure"))

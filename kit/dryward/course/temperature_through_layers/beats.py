@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 from typing import Any
 
 from dryward import language, units
 from dryward.building import material
 from dryward.course.temperature_through_layers.wall import BAYS, ROOM, face_layer, wall_of, wall_with
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.physics import steady
 from dryward.pictures import scenery, vault, wall
 from dryward.pictures.scenery import Place, Scene
@@ -115,6 +116,12 @@ def _heat(page: Page, state: Any) -> dict[str, Any]:
     return scenery.together([wall.heat(whole), {"tags": tags}])
 
 
+def scale(page: Page, roof: bool = False) -> str:
+    """What the dots stand for, and of what the amounts are: a wall, or the roof with foam."""
+    amount, area = vault.a_day(vault.OUNCE, page.unit_system), amounts.roof_area(page.unit_system)
+    return message("scale", number=DOTS, amount=amount, area=area, roof=roof)
+
+
 def _label(page: Page, resistance: float) -> str:
     """An R as it is printed on what is sold."""
     return page.show(resistance, "thermal resistance", 0 if page.unit_system == "us" else 2)
@@ -189,13 +196,9 @@ def bare(state: Any) -> steady.Profile:
     return steady.profile(wall_with("2x6"), ROOM, state.outdoor)
 
 
-def outside_right(number: int) -> Callable[[States], str]:
+def outside_right(state: Any) -> str:
     """Whether the wall with one of the boards gets more water than without it."""
-
-    def right(states: States) -> str:
-        return "more" if states[number].profile.gain > bare(states[number]).gain else "less"
-
-    return right
+    return "more" if state.profile.gain > bare(state).gain else "less"
 
 
 def outside_facts(page: Page, states: States) -> dict[str, Any]:
@@ -218,7 +221,7 @@ def _outside_bet(name: str, number: int) -> Bet:
         Spot("more", ("slope", 0.5, 0.62), number, "" if number else "outside-insulation-makes-water"),
         Spot("less", ("slope", 0.5, 0.25), number),
     )
-    return Bet(name, spots, outside_right(number))
+    return Bet(name, spots, of_scene(number, outside_right))
 
 
 OUTSIDE = Beat(
@@ -233,14 +236,9 @@ OUTSIDE = Beat(
 # --- inch: foam in the rafters, against the deck ----------------------------------------------
 
 
-def inch_right(number: int) -> Callable[[States], str]:
+def inch_right(state: Any) -> str:
     """Whether the foam's inner face gets wet in one of the roofs."""
-
-    def right(states: States) -> str:
-        state = states[number]
-        return "wet" if any(plane.node == state.node for plane in state.profile.wet_planes) else "none"
-
-    return right
+    return "wet" if any(plane.node == state.node for plane in state.profile.wet_planes) else "none"
 
 
 def inch_facts(page: Page, states: States) -> dict[str, Any]:
@@ -274,7 +272,7 @@ def _inch_bet(name: str, number: int, thick: float) -> Bet:
         Spot("none", ("slope", 0.3, d), number, "" if number else "inch-of-foam-is-enough"),
         Spot("wet", ("slope", 0.6, d), number),
     )
-    return Bet(name, spots, inch_right(number))
+    return Bet(name, spots, of_scene(number, inch_right))
 
 
 FOAM = Beat(
@@ -283,6 +281,7 @@ FOAM = Beat(
     bets=(_inch_bet("inch", 0, INCH), _inch_bet("enough", 1, ENOUGH)),
     facts=inch_facts,
     beliefs=("inch-of-foam-is-enough",),
+    scale=partial(scale, roof=True),
 )
 
 
@@ -336,19 +335,4 @@ LABEL = Beat(
 )
 
 
-def scale(page: Page) -> str:
-    """What the dots stand for, and of what the amounts are: a wall, or the roof with foam."""
-    system, roof = page.unit_system, page.stage.on and page.stage.beat is FOAM
-    amount, area = vault.a_day(vault.OUNCE, system), amounts.roof_area(system)
-    return message("scale", number=DOTS, amount=amount, area=area, roof=roof)
-
-
-PLAY = Play(
-    (FIRST, OUTSIDE, FOAM, LABEL),
-    message,
-    draw,
-    signature,
-    given,
-    shows,
-    scale=scale,
-)
+PLAY = Play((FIRST, OUTSIDE, FOAM, LABEL), message, draw, signature, given, shows, scale)

@@ -3,15 +3,13 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
 from typing import Any
 
 from dryward import language, units
-from dryward.building import LaminateMembrane
 from dryward.course.the_film_that_changes import film_in_vault, two_sheets
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.pictures import vault
-from dryward.pictures.scenery import Place, Scene
+from dryward.pictures.scenery import Place
 from dryward.units import amounts
 
 message = language.beside(__file__)
@@ -20,25 +18,6 @@ message = language.beside(__file__)
 def signature(state: Any) -> Any:
     """What of a state stands still: the layers, and the season."""
     return state.roof.layers, film_in_vault.season(state)
-
-
-def _scene(state: Any) -> Any:
-    return two_sheets if isinstance(state.film, LaminateMembrane) else film_in_vault
-
-
-def draw(scene: Scene, state: Any) -> None:
-    """One film in the vault; of two sheets, both ways round."""
-    _scene(state).draw(scene, state)
-
-
-def given(page: Page, state: Any) -> dict[str, Any]:
-    """What the question says."""
-    return _scene(state).given(page, state)
-
-
-def shows(page: Page, state: Any) -> dict[str, Any]:
-    """What is so."""
-    return _scene(state).shows(page, state)
 
 
 # --- first: January and July ---------------------------------------------------------------
@@ -125,13 +104,9 @@ SITE = Beat(
 # --- season: two Julys ------------------------------------------------------------------------
 
 
-def season_right(number: int) -> Callable[[States], str]:
+def season_right(state: Any) -> str:
     """Whether the film is open in one of the scenes."""
-
-    def right(states: States) -> str:
-        return "open" if states[number].does == "open" else "tight"
-
-    return right
+    return "open" if state.does == "open" else "tight"
 
 
 def season_facts(page: Page, states: States) -> dict[str, Any]:
@@ -155,7 +130,7 @@ def _season_bet(name: str, number: int) -> Bet:
         Spot("open", _at_film(0.3), number, "film-knows-the-season" if number else ""),
         Spot("tight", _at_film(0.65), number),
     )
-    return Bet(name, spots, season_right(number))
+    return Bet(name, spots, of_scene(number, season_right))
 
 
 SEASON = Beat(
@@ -170,17 +145,13 @@ SEASON = Beat(
 # --- sides: a film of two sheets, each way round --------------------------------------------------
 
 
-def sides_right(number: int) -> Callable[[States], str]:
+def sides_right(state: Any) -> str:
     """The better way round: less goes in where vapor goes out of the room, more comes out where it comes in."""
-
-    def right(states: States) -> str:
-        flux = {side: float(profile.vapor_flux_in) for side, (_, profile) in two_sheets.ways(states[number]).items()}
-        # Outward is positive: in both seasons the smaller flux, with its sign, is the better one.
-        if math.isclose(flux["in"], flux["out"], rel_tol=0.02):
-            return "same"
-        return min(flux, key=lambda side: flux[side])
-
-    return right
+    flux = {side: float(profile.vapor_flux_in) for side, (_, profile) in two_sheets.ways(state).items()}
+    # Outward is positive: in both seasons the smaller flux, with its sign, is the better one.
+    if math.isclose(flux["in"], flux["out"], rel_tol=0.02):
+        return "same"
+    return min(flux, key=lambda side: flux[side])
 
 
 def sides_facts(page: Page, states: States) -> dict[str, Any]:
@@ -207,7 +178,7 @@ def _sides_bet(name: str, number: int) -> Bet:
         Spot("out", ("cut", 0.93, 0.47), number),
         Spot("same", ("cut", 0.5, 0.47), number, "same-both-ways", glyph="none"),
     )
-    return Bet(name, spots, sides_right(number))
+    return Bet(name, spots, of_scene(number, sides_right))
 
 
 _LAMINATE = {"Film": "direction-dependent"}
@@ -219,14 +190,17 @@ SIDES = Beat(
     bets=(_sides_bet("january", 0), _sides_bet("july", 1)),
     facts=sides_facts,
     beliefs=("same-both-ways",),
+    draw=two_sheets.draw,
+    given=two_sheets.given,
+    shows=two_sheets.shows,
 )
 
 PLAY = Play(
     (FIRST, SITE, SEASON, SIDES),
     message,
-    draw,
+    film_in_vault.draw,
     signature,
-    given,
-    shows,
+    film_in_vault.given,
+    film_in_vault.shows,
     scale=lambda page: vault.scale(page.unit_system, film_in_vault.DOTS),
 )

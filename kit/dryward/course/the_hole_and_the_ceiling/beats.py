@@ -20,7 +20,7 @@ from dryward.course.the_hole_and_the_ceiling.stage_scene import (
     as_hole,
     joints,
 )
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.physics.airleak import LONG_SHARE
 from dryward.physics.house_air import HouseAir, at_push, balanced
 from dryward.pictures import house, instruments, scenery
@@ -62,10 +62,6 @@ def square(page: Page, area: float) -> str:
 # --- the scenes --------------------------------------------------------------------------
 
 
-def _at(page: Page, beat: str) -> bool:
-    return page.stage.on and page.stage.beat.id == beat
-
-
 def signature(state: Any) -> Any:
     """What of a state stands still: whether there is a film."""
     return stage_scene.filmed(state)
@@ -80,22 +76,17 @@ def _degrees(page: Page, temperature: float) -> str:
     return page.show(temperature, "temperature", 0)
 
 
-def given(page: Page, state: Any) -> dict[str, Any]:
-    """How warm both sides are; the hole, and the marks of the jars."""
-    cold, room = _degrees(page, COLD), _degrees(page, ROOM)
-    if _at(page, "heights"):
-        outdoors = scenery.tag(message("stage-outdoors", temperature=cold), ("outdoors", 0.22, 0.05))
-        return {"tags": [outdoors, scenery.tag(message("stage-inside", temperature=room), ("house", 0.5, 0.68))]}
+def airs(page: Page, state: Any) -> list[dict[str, Any]]:
+    """How warm both sides are, and how humid the room."""
     humidity = page.show(state.room.relative_humidity, "relative humidity")
-    tags = [
-        scenery.tag(message("stage-room", temperature=room, humidity=humidity), ("room", 0.75, -0.08)),
-        scenery.tag(message("stage-cold", temperature=cold), ("sky", 0.3, 0.06)),
-    ]
-    if _at(page, "boards"):
-        if stage_scene.filmed(state):
-            tape = stage_scene.through(True, True)["inner membrane"][0]
-            tags.append(scenery.tag(message("stage-taped"), ("slope", 0.2, tape), "", "under", minor=True))
-        return {"tags": tags}
+    room = message("stage-room", temperature=_degrees(page, ROOM), humidity=humidity)
+    cold = message("stage-cold", temperature=_degrees(page, COLD))
+    return [scenery.tag(room, ("room", 0.75, -0.08)), scenery.tag(cold, ("sky", 0.3, 0.06))]
+
+
+def given(page: Page, state: Any) -> dict[str, Any]:
+    """Both airs, the hole, and the marks of the jars."""
+    tags = airs(page, state)
     marks = stage_scene.hole(state.hole, stage_scene.filmed(state))
     ticks = [MARK[page.unit_system] * k / JAR for k in range(1, int(JAR / MARK[page.unit_system] + 0.01) + 1)]
     marks += [scenery.ticks(ticks, name) for name in ("air-jar", "vapor-jar")]
@@ -107,10 +98,6 @@ def given(page: Page, state: Any) -> dict[str, Any]:
 
 def shows(page: Page, state: Any) -> dict[str, Any]:
     """What the air leaves and what vapor brings, as dots on their way, as water at the cold face and in the jars."""
-    if _at(page, "heights"):
-        return house_shows(page, state)
-    if _at(page, "boards"):
-        return boards_show(page, state)
     face = stage_scene.through(stage_scene.filmed(state))["outer layer"][0]
     marks, tags, flows = [], [], []
     paths = (
@@ -134,10 +121,13 @@ def _dots(kilograms: float, *places: scenery.Place, spread: float) -> dict[str, 
     return scenery.flow(kilograms / WINTER / OUNCE * DOTS, *places, spread=spread)
 
 
+def darts(page: Page) -> str:
+    """What a dart stands for."""
+    return house.scale(page.unit_system)
+
+
 def scale(page: Page) -> str:
-    """What dots and darts stand for."""
-    if _at(page, "heights") or _at(page, "boards"):
-        return house.scale(page.unit_system)
+    """What a dot and a mark of a jar stand for."""
     return message(
         "stage-scale",
         area=page.show(CEILING, "area", 0),
@@ -213,6 +203,13 @@ _NO_FAN = to_si(0.5, "cfm")
 ALONE = balanced(HOUSE.coefficient, house.PLACES, ROOM, COLD).pushes[-1]
 
 
+def house_given(page: Page, state: Any) -> dict[str, Any]:
+    """How warm both sides are."""
+    outdoors = scenery.tag(message("stage-outdoors", temperature=_degrees(page, COLD)), ("outdoors", 0.22, 0.05))
+    inside = scenery.tag(message("stage-inside", temperature=_degrees(page, ROOM)), ("house", 0.5, 0.68))
+    return {"tags": [outdoors, inside]}
+
+
 def house_shows(page: Page, state: Any) -> dict[str, Any]:
     """The air at each height, and the neutral level across the house."""
     found, system = house_air(state.push), page.unit_system
@@ -262,6 +259,9 @@ HEIGHTS = Beat(
     facts=heights_facts,
     beliefs=("house-leaks-in-everywhere",),
     draw=draw_house,
+    given=house_given,
+    shows=house_shows,
+    scale=darts,
 )
 
 
@@ -271,15 +271,11 @@ HEIGHTS = Beat(
 _HARDLY = 0.5
 
 
-def barrier_right(number: int) -> Callable[[States], str]:
+def barrier_right(state: Any) -> str:
     """What still gets through a ceiling."""
-
-    def right(states: States) -> str:
-        air, vapor = states[number].stays, states[number].by_vapor
-        assert min(air, vapor) < _HARDLY
-        return "little" if max(air, vapor) < _HARDLY else "air" if air > vapor else "vapor"
-
-    return right
+    air, vapor = state.stays, state.by_vapor
+    assert min(air, vapor) < _HARDLY
+    return "little" if max(air, vapor) < _HARDLY else "air" if air > vapor else "vapor"
 
 
 def barrier_facts(page: Page, states: States) -> dict[str, Any]:
@@ -302,7 +298,7 @@ def _barrier_bet(name: str, number: int) -> Bet:
         Spot("air", ("slope", 0.76, 0.45), number),
         Spot("little", ("slope", 0.5, -0.35), number, "vapor-barrier-is-air-barrier"),
     )
-    return Bet(name, spots, barrier_right(number))
+    return Bet(name, spots, of_scene(number, barrier_right))
 
 
 BARRIER = Beat(
@@ -325,9 +321,9 @@ def holes(state: Any, system: str) -> float:
     return float(state.hole / INCH * WHOLE[system] / CEILING)
 
 
-def boards_right(number: int) -> Callable[[States], str]:
+def boards_right(state: Any) -> str:
     """Whether a whole ceiling leaks like many holes."""
-    return lambda states: "leaks" if holes(states[number], "us") > _MANY else "tight"
+    return "leaks" if holes(state, "us") > _MANY else "tight"
 
 
 def boards_facts(page: Page, states: States) -> dict[str, Any]:
@@ -352,6 +348,15 @@ def boards_facts(page: Page, states: States) -> dict[str, Any]:
     }
 
 
+def boards_given(page: Page, state: Any) -> dict[str, Any]:
+    """Both airs, and the film where there is one."""
+    tags = airs(page, state)
+    if stage_scene.filmed(state):
+        tape = stage_scene.through(True, True)["inner membrane"][0]
+        tags.append(scenery.tag(message("stage-taped"), ("slope", 0.2, tape), "", "under", minor=True))
+    return {"tags": tags}
+
+
 def boards_show(page: Page, state: Any) -> dict[str, Any]:
     """The air of the whole ceiling, as darts through its joints; how many holes it is, in words."""
     flow, many = state.airflow * WHOLE[page.unit_system] / CEILING, holes(state, page.unit_system)
@@ -369,7 +374,7 @@ def _boards_bet(name: str, number: int, belief: str = "") -> Bet:
         Spot("tight", ("slope", 0.3, -0.25), number, belief),
         Spot("leaks", ("slope", 0.7, 0.5), number),
     )
-    return Bet(name, spots, boards_right(number))
+    return Bet(name, spots, of_scene(number, boards_right))
 
 
 BOARDS_BEAT = Beat(
@@ -379,6 +384,9 @@ BOARDS_BEAT = Beat(
     facts=boards_facts,
     beliefs=("boards-are-a-ceiling",),
     draw=stage_scene.draw_boards,
+    given=boards_given,
+    shows=boards_show,
+    scale=darts,
 )
 
 PLAY = Play((FIRST, HEIGHTS, BARRIER, BOARDS_BEAT), message, stage_scene.draw, signature, given, shows, scale)

@@ -6,7 +6,7 @@ from typing import Any
 
 from dryward import language
 from dryward.course.twelve_months import lumber
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.physics.monthly import Months
 from dryward.pictures import months, scenery
 from dryward.pictures.film import ORDER, month_at
@@ -38,9 +38,12 @@ def draw(scene: Scene, state: Any) -> None:
 
 
 def given(page: Page, state: Any) -> dict[str, Any]:
-    """The letters of the months, what the rows are called, and to what lumber is to dry."""
-    if page.stage.beat.id != LUMBER.id:
-        return scenery.together([months.letters(), months.rows()])
+    """The letters of the months, and what the rows are called."""
+    return scenery.together([months.letters(), months.rows()])
+
+
+def given_rafters(page: Page, state: Any) -> dict[str, Any]:
+    """The letters of the months, and to what lumber is to dry."""
     at = DRIED / TOP_OF_RAFTERS
     limit = scenery.tag(_percent(DRIED, page), ("months", 0.0, at), "", "left", minor=True)
     line = scenery.line("before", ("months", 0.0, at), ("months", 1.0, at))
@@ -142,15 +145,11 @@ def draw_rafter(scene: Scene, state: Any) -> None:
     scene.filled(scene.axes["slope"].corners((0.012, 0.988), (a + 0.01, b - 0.01)), "layer-board", "board")
 
 
-def lumber_right(number: int) -> Any:
+def lumber_right(state: Any) -> str:
     """Where the rafters of a roof are after a year."""
-
-    def right(states: States) -> str:
-        last = rafters(states[number])[-1]
-        assert last < DRIED or last > WOOD.caution
-        return "dried" if last < DRIED else "wet"
-
-    return right
+    last = rafters(state)[-1]
+    assert last < DRIED or last > WOOD.caution
+    return "dried" if last < DRIED else "wet"
 
 
 def lost(points: float) -> float:
@@ -194,7 +193,7 @@ def _lumber_bet(name: str, number: int) -> Bet:
         Spot("dried", ("months", month_at(ORDER[-1]), 0.1), number, "wet-lumber-dries-itself"),
         Spot("wet", ("months", month_at(ORDER[-1]), 0.92), number),
     )
-    return Bet(name, spots, lumber_right(number))
+    return Bet(name, spots, of_scene(number, lumber_right))
 
 
 LUMBER = Beat(
@@ -205,6 +204,7 @@ LUMBER = Beat(
     beliefs=("wet-lumber-dries-itself",),
     marks=rafter_bars,
     draw=draw_rafter,
+    given=given_rafters,
 )
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from dryward import language, units
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.physics import monthly
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Scene
@@ -146,14 +146,10 @@ LINE = Beat(
 # --- drops: two roofs without a drop ---------------------------------------------------
 
 
-def wood_right(number: int) -> Any:
+def wood_right(state: Any) -> str:
     """The reading of the meter in one of the scenes."""
-
-    def right(states: States) -> str:
-        assert not states[number].profile.wet_planes
-        return "over" if wood(states[number]) >= CAUTION else "dry"
-
-    return right
+    assert not state.profile.wet_planes
+    return "over" if wood(state) >= CAUTION else "dry"
 
 
 def wood_facts(page: Page, states: States) -> dict[str, Any]:
@@ -183,7 +179,7 @@ def _wood_bet(name: str, number: int) -> Bet:
         Spot("dry", ("slope", 0.3, 0.825), number, "" if number else "no-drops-no-problem"),
         Spot("over", ("slope", 0.6, 0.825), number),
     )
-    return Bet(name, spots, wood_right(number))
+    return Bet(name, spots, of_scene(number, wood_right))
 
 
 DROPS = Beat(
@@ -204,14 +200,10 @@ def year(state: Any) -> monthly.Months:
     return monthly.balance(state.roof, TOWN, state.indoor)
 
 
-def year_right(number: int) -> Any:
+def year_right(state: Any) -> str:
     """Whether the water of a roof is gone within the year."""
-
-    def right(states: States) -> str:
-        assert states[number].profile.wet_planes
-        return "gone" if year(states[number]).dries_out else "stays"
-
-    return right
+    assert state.profile.wet_planes
+    return "gone" if year(state).dries_out else "stays"
 
 
 def year_facts(page: Page, states: States) -> dict[str, Any]:
@@ -238,7 +230,7 @@ def _year_bet(name: str, number: int) -> Bet:
         Spot("gone", ("slope", 0.3, 0.825), number),
         Spot("stays", ("slope", 0.6, 0.825), number, "" if number else "one-check-decides"),
     )
-    return Bet(name, spots, year_right(number))
+    return Bet(name, spots, of_scene(number, year_right))
 
 
 _JANUARY = {"T_out": float(min(TOWN.temperature)), "RH_in": 0.5}

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cache, cached_property
 from typing import Any
@@ -12,7 +11,7 @@ import numpy as np
 from dryward import language, units
 from dryward.building import material
 from dryward.course.your_readings import stage_scene
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.physics import mold
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Place, Scene
@@ -324,13 +323,9 @@ FIRST = Beat(
 # --- ninety: the same reading in January and in April ------------------------------------------
 
 
-def mold_right(number: int) -> Callable[[States], str]:
+def mold_right(state: Any) -> str:
     """Whether mold can start in one of the scenes."""
-
-    def right(states: States) -> str:
-        return "no" if states[number].weeks is None else "yes"
-
-    return right
+    return "no" if state.weeks is None else "yes"
 
 
 def ninety_facts(page: Page, states: States) -> dict[str, Any]:
@@ -354,7 +349,7 @@ def _mold_bet(name: str, number: int) -> Bet:
         Spot("yes", ("slope", 0.25, 0.35), number, "logger-90-means-wet"),
         Spot("no", ("slope", 0.75, 0.35), number),
     )
-    return Bet(name, spots, mold_right(number))
+    return Bet(name, spots, of_scene(number, mold_right))
 
 
 APRIL = Beat(
@@ -370,13 +365,9 @@ APRIL = Beat(
 # --- vents: two roofs whose wood rises alike -----------------------------------------------------
 
 
-def need_right(number: int) -> Callable[[States], str]:
+def need_right(state: Any) -> str:
     """What the roof of one scene needs, by what its readings point to."""
-
-    def right(states: States) -> str:
-        return {"blocked vents": "vents", "air leak": "seal"}[states[number].cause]
-
-    return right
+    return {"blocked vents": "vents", "air leak": "seal"}[state.cause]
 
 
 def vents_facts(page: Page, states: States) -> dict[str, Any]:
@@ -399,7 +390,7 @@ def _need_bet(name: str, number: int) -> Bet:
         Spot("vents", ("slope", 0.08, 0.72), number, "wet-roof-needs-vents"),
         Spot("seal", ("slope", 0.8, 0.0), number),
     )
-    return Bet(name, spots, need_right(number))
+    return Bet(name, spots, of_scene(number, need_right))
 
 
 VENTS = Beat(
@@ -415,13 +406,9 @@ VENTS = Beat(
 # --- meter: one reading in warm and in cold wood -------------------------------------------------
 
 
-def meter_right(number: int) -> Callable[[States], str]:
+def meter_right(state: Any) -> str:
     """What the wood holds: what the dial says, or more."""
-
-    def right(states: States) -> str:
-        return "same" if round(states[number].true) == round(states[number].dial) else "more"
-
-    return right
+    return "same" if round(state.true) == round(state.dial) else "more"
 
 
 def meter_facts(page: Page, states: States) -> dict[str, Any]:
@@ -442,7 +429,7 @@ def _meter_bet(name: str, number: int) -> Bet:
         Spot("same", ("wood", 0.3, 0.82), number, "meter-reads-true"),
         Spot("more", ("wood", 0.72, 0.82), number),
     )
-    return Bet(name, spots, meter_right(number))
+    return Bet(name, spots, of_scene(number, meter_right))
 
 
 METER = Beat(
