@@ -87,6 +87,15 @@ def of_a_roof(mass_per_area: float, unit_system: str) -> float:
     return mass_per_area * ROOF[unit_system] / WATER_DENSITY
 
 
+def whole_roof(mass_per_area: float, unit_system: str, figures: int = 2) -> str:
+    """Water on each part of a roof [kg/m2] as that of the whole roof, in words.
+
+    >>> print(whole_roof(0.02, "us"), whole_roof(0.02, "si"), sep=", ")
+    3.9 pints, 2 L
+    """
+    return water(of_a_roof(mass_per_area, unit_system), unit_system, figures)
+
+
 def a_day(flux: float, unit_system: str) -> float:
     """A flux of water or vapor [kg/(s m2)] as its volume in a day on that roof [m3], by its size."""
     return of_a_roof(abs(flux) * DAY, unit_system)

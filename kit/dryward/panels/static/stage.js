@@ -154,7 +154,7 @@ function free(taken, [wide, high], [x, y], [w, h]) {
 
 function sceneView(title, index, page) {
   const drawn = svg("svg", { class: "dw-drawn", "aria-hidden": "true" });
-  const ghost = svg("g", { class: "dw-ghost" }), marks = svg("g", { class: "dw-marks" }), ground = svg("g", {});
+  const ghost = svg("g", { class: "dw-ghost" }), marks = svg("g", {}), ground = svg("g", {});
   const back = svg("g", {}), front = svg("g", {});
   drawn.append(back, ground, ghost, marks, front);
   const film = filmScene(back, front);
@@ -390,7 +390,7 @@ function speaker(words) {
     speech.onend = hush;
     listen.setAttribute("aria-pressed", "true");
     voice.speak(speech);
-  }, { "aria-pressed": "false", class: "dw-button dw-listen" });
+  }, { "aria-pressed": "false" });
   function hush() {
     voice.cancel();
     listen.setAttribute("aria-pressed", "false");
@@ -435,7 +435,7 @@ function stagePart(frame, page, kept) {
   const last = stage.at + 1 === stage.count;
   const next = button("next", say(last ? "to-the-bench" : "next-beat"), step(stage.at + 1), { class: "dw-button dw-main dw-next", disabled: open });
   const pause = button("pause", say("hold-vapor"), () => { kept.held = !kept.held; showPause(); },
-    { class: "dw-button dw-hold", "aria-pressed": "false" });
+    { "aria-pressed": "false" });
   function showPause() {
     pause.setAttribute("aria-pressed", String(Boolean(kept.held)));
   }
