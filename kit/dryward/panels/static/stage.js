@@ -9,11 +9,12 @@ function placed(still, [axes, s, d]) {
   return [ox + s * ax + d * cx, oy + s * ay + d * cy];
 }
 
-function svg(tag, attributes) {
-  const element = document.createElementNS(SVG, tag);
-  for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);
-  return element;
+function set(shape, attributes) {
+  for (const [name, value] of Object.entries(attributes)) shape.setAttribute(name, value);
+  return shape;
 }
+
+const svg = (tag, attributes) => set(document.createElementNS(SVG, tag), attributes);
 
 const pairs = (points) => points.map(([x, y]) => `${x.toFixed(1)},${y.toFixed(1)}`).join(" ");
 
@@ -49,11 +50,15 @@ function arrowShape([[x0, y0], [x1, y1]], share) {
   return [at(0, half), at(long - head, half), at(long - head, wing), at(long, 0), at(long - head, -wing), at(long - head, -half), at(0, -half)];
 }
 
-// Vapor that stands between two corners: so many dots, scattered evenly, the same each time (the R2 sequence).
+// A place in the unit square: those of 0, 1, 2 ... fill it evenly, the same each time (as `scenery.scattered`).
+const scattered = (k) => [(0.5 + k * 0.754878) % 1, (0.5 + k * 0.56984) % 1];
+
+// Vapor that stands between two corners: so many dots.
 function standing([[x0, y0], [x1, y1]], count) {
-  return Array.from({ length: count }, (_, k) => svg("circle", {
-    class: "sc-vapor", r: 6, cx: x0 + ((0.5 + k * 0.754878) % 1) * (x1 - x0), cy: y0 + ((0.5 + k * 0.56984) % 1) * (y1 - y0),
-  }));
+  return Array.from({ length: count }, (_, k) => {
+    const [s, d] = scattered(k);
+    return svg("circle", { class: "sc-vapor", r: 6, cx: x0 + s * (x1 - x0), cy: y0 + d * (y1 - y0) });
+  });
 }
 
 function drawMark(still, mark) {
@@ -316,8 +321,7 @@ function handsOf(bet, marks, page) {
 
 function betPart(bet, number, frame, scenes, page, restore, last) {
   const card = make("div", { class: `dw-bet ${bet.open ? "dw-open" : ""} ${bet.said ? "dw-said-above" : ""}` });
-  const letter = (k) => String.fromCharCode(65 + k);
-  const marks = bet.choices.map((choice, k) => GLYPHS[choice.glyph] || letter(k));
+  const marks = bet.choices.map((choice, k) => GLYPHS[choice.glyph] || String.fromCharCode(65 + k));
   const shownSpots = bet.open || bet.chosen !== null || bet.right !== null;
   // What is picked and not laid yet stays when the page is built anew: of this bet alone.
   let picked = bet.chosen ?? (bet.open && restore.picked?.bet === bet.name ? restore.picked.choice : null);
