@@ -88,10 +88,14 @@ def of_a_roof(mass_per_area: float, unit_system: str) -> float:
 
 
 def whole_roof(mass_per_area: float, unit_system: str, figures: int = 2) -> str:
-    """Water on each part of a roof [kg/m2] as that of the whole roof, in words.
+    """The same in words.
 
-    >>> print(whole_roof(0.02, "us"), whole_roof(0.02, "si"), sep=", ")
-    3.9 pints, 2 L
+    Examples
+    --------
+    By hand: 20 g/m2 on 92.9 m2 are 1.858 L, and a pint is 0.4732 L.
+
+    >>> whole_roof(0.02, "us"), whole_roof(0.02, "si")
+    ('3.9\\xa0pints', '2\\xa0L')
     """
     return water(of_a_roof(mass_per_area, unit_system), unit_system, figures)
 
