@@ -87,6 +87,25 @@ def test_a_beat_fits_its_page_and_its_scene(id, number, tmp_path):
             assert {place[0] for place in places} | {tag["at"][0] for tag in live["tags"]} <= shape["axes"].keys()
 
 
+@pytest.mark.parametrize("id", PLAYED)
+def test_no_title_over_a_scene_says_what_a_choice_says(id, tmp_path):
+    """Over the scenes stands what is compared: a title in the words of one choice would give the answer away."""
+    page = first_visit(id, tmp_path)
+    for number in range(len(page.stage.beats)):
+        to_beat(page, number)
+        frame = page.widget.frame["stage"]
+        for bet in frame["bets"]:
+            if len({choice["scene"] for choice in bet["choices"]}) > 1:
+                continue  # which of the scenes: a choice is named as its scene is
+            own = [set(re.findall(r"[a-z]{3,}", choice["text"].lower())) for choice in bet["choices"]]
+            for title in frame["titles"]:
+                words = set(re.findall(r"[a-z]{3,}", title.lower()))
+                # What all choices share tells nothing.
+                told = [len(words & each - set.intersection(*own)) for each in own]
+                assert max(told) < 3 or told.count(max(told)) > 1, title
+        bet_all(page)
+
+
 @pytest.mark.parametrize(("beat", "system"), in_turn(beats(), ("si", "us")))
 def test_a_beat_tells_nothing_before_its_bets_and_all_after(beat, system, tmp_path):
     id, number = beat

@@ -3,7 +3,7 @@
 ## The page.
 
 # $house is the R-value below the vent space.
-given = outdoor air { $cold }, { $hours } hours of the same weather, { $area } of roof, a house of { $room } below { $house }{ $snow }
+given = outdoor air { $cold }, { $hours } hours of the same weather, { $area }, a house of { $room } below { $house }{ $snow }
 # Follows the rest of what is given, or is empty.
 given-snow = ; snow { $depth } deep, { $r }; a leaky ceiling as in a house of { $volume } with { $changes } air changes an hour at 50 Pa, { $share } of its leaks in this roof, at { $push } Pa; a vent space of { $gap }, { $rafter } long, with air at { $speed }
 on-the-metal = On and under the metal
