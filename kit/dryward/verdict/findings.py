@@ -157,11 +157,11 @@ class Finding:
         Whether the material holds all it can.
     ran_off : float
         Of a water: what ran off in the judged year [kg/m2].
+    if_it_lasted : bool
+        Of a month: what it would bring if it lasted, not what the year held.
     unbound : float
         Of wood at its worst: the water or frost in its pores, beyond what its
         fibers bind [kg/m2].
-    if_it_lasted : bool
-        Of a month: what it would bring if it lasted, not what the year held.
     """
 
     what: str

@@ -70,8 +70,7 @@ _LAST = {"% MC": 1.0, "of 6": 0.1, "": 0.01, "kg/m2": 1e-3}
 
 
 def shown(found: Finding, system: str | None = None) -> str:
-    """The value of a finding: with one digit more where rounding would carry it over a limit; of soaked wood the most
-    that is told as a moisture content."""
+    """The value of a finding: with one digit more where rounding would carry it over a limit; or that it is soaked."""
     if found.soaked:
         return reading(found.value)
     unit, last = found.criterion.unit, _LAST.get(found.criterion.unit)
