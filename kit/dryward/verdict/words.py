@@ -132,10 +132,11 @@ def told(found: Finding, method: str, system: str | None = None) -> str:
 
 def pores(found: Finding, system: str | None = None) -> str:
     """The water or frost in the pores of soaked wood, on the roof that amounts are told on."""
-    if system is None:
-        return units.in_both(pores(found, "us"), pores(found, "si"))
-    held = amounts.water(amounts.of_a_roof(found.unbound, system), system)
-    return message("verdict.on-the-roof", amount=held, area=amounts.roof_area(system))
+    systems = ("us", "si") if system is None else (system,)
+    held = [amounts.water(amounts.of_a_roof(found.unbound, each), each) for each in systems]
+    areas = [amounts.roof_area(each) for each in systems]
+    water, area = ((units.in_both(*each) if system is None else each[0]) for each in (held, areas))
+    return message("verdict.on-the-roof", amount=water, area=area)
 
 
 def _told_of_wood(found: Finding, method: str, much: str, system: str | None) -> str:
