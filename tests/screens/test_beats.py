@@ -211,15 +211,20 @@ def test_an_instructor_steps_and_shows_without_a_bet(tmp_path):
 @pytest.mark.browser
 def test_the_keys_of_an_instructor_work_wherever_the_focus_is(bare, tmp_path):
     page = first_visit("where-it-gets-wet", tmp_path)
-    page.hear({"kind": "instructor", "value": True})
+    for kind in ("instructor", "projector"):
+        page.hear({"kind": kind, "value": True})
     bare.show(page)
     bare.window.click("header.top")
     for number, beat in enumerate(page.stage.beats):
         assert bare.window.locator(".dw-keys").inner_text()
-        for _ in beat.bets:
+        for bet in beat.bets:
             assert (page.stage.at, page.stage.shown) == (number, False)
+            for choice in range(len(bet.spots)):  # each with its reply
+                page.hear({"kind": "hands", "choice": choice, "by": 1})
             bare.press("n")
         assert (page.stage.at, page.stage.shown) == (number, True), "shown before it is left"
+        answer = bare.window.locator(".dw-answer").bounding_box()
+        assert answer["y"] + answer["height"] < bare.window.viewport_size["height"], "under the replies nobody sees it"
         bare.press("r")
         assert page.stage.shown
         if not beat.bets:
