@@ -167,9 +167,12 @@ def _on_thermometer(key: str) -> Place:
     return "slope", wall.height(to_si(CHOICES[key], "degF")), wall.face_at(boarded, "sheathing") + aside
 
 
+#: The cold of the question: the slider's own start is a round number in each unit system.
+_ASKED = {"T_out": to_si(20.0, "degF")}
+
 FIRST = Beat(
     "first",
-    cases=({}, {"R_out": BOARD}),
+    cases=(_ASKED, {**_ASKED, "R_out": BOARD}),
     bets=(
         Bet(
             LESSON,
@@ -229,7 +232,7 @@ def _outside_bet(name: str, number: int) -> Bet:
 
 OUTSIDE = Beat(
     "outside",
-    cases=({"R_out": THIN}, {"R_out": THIN, "Wall": "2x6-foil"}),
+    cases=({**_ASKED, "R_out": THIN}, {**_ASKED, "R_out": THIN, "Wall": "2x6-foil"}),
     bets=(_outside_bet("open", 0), _outside_bet("foil", 1)),
     facts=outside_facts,
     beliefs=("outside-insulation-makes-water",),
@@ -272,7 +275,7 @@ def inch_facts(page: Page, states: States) -> dict[str, Any]:
 
 def foam(thick: float) -> dict[str, Any]:
     """The case of rafters with foam of a thickness [m] against the deck."""
-    return {"Wall": "2x12-foam", "R_out": thick / material("polyiso-foil-faced").conductivity_at(0.0)}
+    return {**_ASKED, "Wall": "2x12-foam", "R_out": thick / material("polyiso-foil-faced").conductivity_at(0.0)}
 
 
 def _inch_bet(name: str, number: int, thick: float) -> Bet:

@@ -91,9 +91,12 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
 
 _MIDDLE, _FILM, _FACE = ("slope", 0.5, 0.46), ("slope", 0.68, 0.118), ("slope", 0.38, 0.825)
 
+#: The cold of the question: the slider's own start is a round number in each unit system.
+_ASKED = {"T_out": to_si(20.0, "degF")}
+
 FIRST = Beat(
     "first",
-    cases=({"Outer": "open-sheet"}, {"Outer": "osb"}),
+    cases=({**_ASKED, "Outer": "open-sheet"}, {**_ASKED, "Outer": "osb"}),
     own=1,
     bets=(
         Bet(

@@ -203,9 +203,12 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
     }
 
 
+#: The cold and the fan of the question: the sliders' own starts are round numbers in each unit system.
+_ASKED = {"T_out": to_si(20.0, "degF"), "Fresh_air": to_si(45.0, "cfm")}
+
 FIRST = Beat(
     "first",
-    cases=({}, {"Fresh_air": to_si(90.0, "cfm")}),
+    cases=(_ASKED, {**_ASKED, "Fresh_air": to_si(90.0, "cfm")}),
     bets=(
         Bet(
             LESSON,

@@ -36,7 +36,7 @@ js-si-title = SI units
 js-projector = Projector
 js-projector-title = Large type
 js-instructor = Instructor
-js-instructor-title = Unlocked, with a show of hands; R reveals
+js-instructor-title = Unlocked, with a show of hands; R shows what is so, N and B go on and back
 js-prediction = Your prediction
 js-hand-fewer = One hand fewer: { $choice }
 js-hand-more = One hand more: { $choice }
@@ -243,8 +243,8 @@ task-solved = Solved. { $why }
 gallery-head =
     # One picture for each lesson
 
-    Each drawing is what the page shows before a slider is moved. Use them to find a lesson, or for a slide.
-    Let the class predict first: the picture gives the start away.
+    Each drawing is what the full page of a lesson shows before a slider is moved. Use them to find a lesson, or for a slide.
+    Let the class go through the steps first: the picture gives them away.
 gallery-lesson =
     ## { $number }. { $title }
 
