@@ -180,6 +180,7 @@ def test_the_pages_ask_for_what_there_is():
 def test_what_the_browser_says_by_itself(spoken):
     found = protocol.texts()
     assert (found.pop("language"), found.pop("decimal-mark")) == ("xx", ",")
+    del found["parted-signs"]  # of units
     assert not {name: text for name, text in found.items() if made_up.unmarked(re.sub(r"\{\w+\}", "", text))}
 
 
