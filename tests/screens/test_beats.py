@@ -294,36 +294,42 @@ def bare(browser):
     found.window.close()
 
 
-def walked(bare, page, size, look):
-    """Go through the beats of a page by keyboard alone; `look` is called before each bet and after it."""
-    bare.show(page, SIZES[size])
-    if (size == "projector") != page.settings["projector"]:
-        bare.window.focus("[data-key=projector]")
-        bare.press("Enter")
+def walked(bare, page, sizes, look):
+    """Go through the beats of a page by keyboard alone; `look` is called at each size before each bet and after it."""
+    bare.show(page, SIZES[sizes[0]])
+
+    def at_each_size(where):
+        for size in sizes:
+            bare.window.set_viewport_size(dict(zip(("width", "height"), SIZES[size], strict=True)))
+            if (size == "projector") != page.settings["projector"]:
+                bare.window.focus("[data-key=projector]")
+                bare.press("Enter")
+            bare.settle()
+            look(size, where)
+
     for number in range(len(page.stage.beats)):
         assert page.stage.at == number
-        look(f"{size} {number} before")
+        at_each_size(f"{number} before")
         while page.stage.open_bet is not None:
             bare.window.locator(".dw-open input").first.focus()
             bare.press("Space", "Enter")
         if page.stage.beat.unlocks:
             slider = bare.window.locator(".dw-card :is(.dw-range, .dw-select)")
-            slider.focus()
             for key in ("Home", "End"):
+                slider.focus()
                 bare.press(key)
-                look(f"{size} {number} {key}")
-        look(f"{size} {number} after")
+                at_each_size(f"{number} {key}")
+        at_each_size(f"{number} after")
         bare.window.locator("[data-key=next]").focus()
         bare.press("Enter")
     assert not page.stage.on
     assert bare.errors == []
 
 
-def looker(bare, size, wrong):
-    def look(where):
-        bare.settle()
+def looker(bare, wrong):
+    def look(size, where):
         found = bare.window.evaluate(LOOK, {"least": LETTERS[size], "inSight": IN_SIGHT})
-        wrong.extend(f"{where}: {each}" for each in found)
+        wrong.extend(f"{size} {where}: {each}" for each in found)
 
     return look
 
@@ -350,18 +356,21 @@ def test_a_refused_act_is_told_until_the_next_and_a_second_click_changes_nothing
 
 
 @pytest.mark.browser
-@pytest.mark.parametrize(("id", "size"), in_turn(PLAYED, SIZES, always=("laptop",)))
-def test_every_beat_is_in_sight_at_every_size(bare, axe, id, size, tmp_path):
+@pytest.mark.parametrize("id", PLAYED)
+def test_every_beat_is_in_sight_at_every_size(bare, axe, id, tmp_path, pytestconfig):
     """And axe finds nothing in it; a phone has the same elements as a laptop."""
     wrong = []
-    look = looker(bare, size, wrong)
+    look = looker(bare, wrong)
+    others = [size for size in SIZES if size != "laptop"]
+    if not pytestconfig.getoption("--slow"):  # one of them in turn
+        others = [others[PLAYED.index(id) % len(others)]]
 
-    def looked(where):
-        look(where)
+    def looked(size, where):
+        look(size, where)
         if size == "laptop":
             wrong.extend(f"{where}: {each}" for each in findings(bare.window, axe))
 
-    walked(bare, first_visit(id, tmp_path), size, looked)
+    walked(bare, first_visit(id, tmp_path), ("laptop", *others), looked)
     assert wrong == []
 
 
@@ -370,7 +379,7 @@ def test_every_beat_is_in_sight_at_every_size(bare, axe, id, size, tmp_path):
 def test_nothing_is_cut_off_in_a_longer_language(bare, id, size, tmp_path):
     wrong = []
     with made_up.spoken():
-        walked(bare, first_visit(id, tmp_path), size, looker(bare, size, wrong))
+        walked(bare, first_visit(id, tmp_path), (size,), looker(bare, wrong))
     assert [each for each in wrong if "out of sight" not in each] == []
 
 
