@@ -297,7 +297,7 @@ def test_the_numbers_of_the_beats(played):
     for id, roof in (("dam", "leaky"), ("mend", "leaky-and-thick")):
         assert f"{melts(roof)[1] * 86400 * 92.9 / 3.785:.2g} gallons a day" in told[id]
     shown = [tag["text"] for scene in played["dam"][2]["scenes"] for tag in scene["tags"]]
-    assert [f"Roof under the snow: {each}\xa0°F" in shown for each in (32, 25)] == [True, True]
+    assert [f"Roof under the snow: {each} °F" in shown for each in (32, 25)] == [True, True]
 
 
 def test_clouds_end_the_frost_before_the_sky_is_as_warm_as_the_air(played):

@@ -366,10 +366,10 @@ def test_the_month_of_the_first_bet_is_the_one_of_the_run(wetted, tmp_path):
     page = first_visit(ID, tmp_path)
     page.hear({"kind": "bet", "choice": 2})
     told = page.widget.live["stage"]["told"]
-    assert f"{last.max():.0f}\N{NO-BREAK SPACE}%" in told
+    assert f"{last.max():.0f} %" in told
     # The lowest that is told is one that the film shows; it is rounded there, a tenth first, then halves up.
     shown = [int(each + 0.5) for each in film.frames(cut, "us", hours.assembly, "sheathing", beats.message)["moisture"]]
-    assert f"From {min(shown)}\N{NO-BREAK SPACE}%" in told
+    assert f"From {min(shown)} %" in told
     rise = (round(last.max()) - min(shown)) / 100 * 7.1 * 92.9 / 3.785  # 71 g for each 1 %, 1000 ft2
     assert f"{rise:.0f}" in told
 
@@ -402,7 +402,7 @@ def test_a_tight_house_is_dry_and_a_drafty_one_is_not_at_the_same_humidity(tmp_p
         for each in words
         if each.startswith("Deck soaked")
     )
-    percents = [float(each) for words in words for each in re.findall(r"([\d.]+)\N{NO-BREAK SPACE}%", words)]
+    percents = [float(each) for words in words for each in re.findall(r"([\d.]+) %", words)]
     assert max(percents) <= 88, "no wood is told with more than it can bind and the gauge can show"
     assert told["told"].startswith("Not yet: sheathing and deck both")
     for room in (40, 28, 27):

@@ -48,7 +48,7 @@ def test_every_place_is_the_physics(system, tmp_path):
         assert page.readouts["permeance"] == pytest.approx(found.permeance[FILM], rel=1e-6)
         assert page.readouts["gain"] == pytest.approx(found.gain, rel=1e-5, abs=1e-14)
         assert page.readouts["state"] == of_steady(found).state
-        assert ("no water gathers" in page.sentence) == (not found.wet_planes)
+        assert ("No water gathers" in page.sentence) == (not found.wet_planes)
 
 
 @pytest.mark.parametrize(

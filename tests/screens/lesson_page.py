@@ -76,6 +76,7 @@ def to_both_ends(page):
             assert control.value == value
             assert page.trouble == ""
             assert page.sentence.endswith(".")
+            assert "day a day" not in page.sentence, "the unit of a flux says it already"
             assert page.picture[8:12] == b"WEBP"
             assert all(page.alts)
             assert len([each for each in page.readout_list if not each.hidden]) <= 5

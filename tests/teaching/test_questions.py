@@ -38,7 +38,7 @@ def test_every_question_is_sound(what, name):
             assert question.right.reply.startswith("Right. ")
             assert "nan" not in question.prompt.split()
             whole = " ".join([question.prompt, *texts, *(each.reply for each in question.choices)])
-            for slip in ("..", " inf", "nan %", "{", "}"):
+            for slip in ("..", " inf", "nan %", "{", "}", "e+"):
                 assert slip not in whole, whole
 
 
@@ -108,12 +108,6 @@ def test_a_wrong_answer_may_have_a_reason_of_its_own():
     assert "comes and goes with the sun" in replies["A broken logger."]
     replies = {each.text: each.reply for check in questions.checks("which-way-vapor-goes", 0) for each in check.choices}
     assert "so vapor pushes up" in replies["Neither way. The warm air lies on top like a lid."]
-
-
-@pytest.mark.parametrize("id", [each.id for each in beliefs.beliefs() if each.asked])
-def test_the_question_that_a_belief_names_always_offers_it(id):
-    for seed in SEEDS:
-        assert id in {each.belief for each in kinds.draw(beliefs.belief(id).asked, seed).choices}, seed
 
 
 def all_checks():

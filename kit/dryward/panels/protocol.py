@@ -27,6 +27,7 @@ from dryward import language
 from dryward.checks import PlainError
 from dryward.language import message
 from dryward.pictures import scenery
+from dryward.units.table import signs
 
 #: A message of another version comes from a page that an older or newer kit has drawn.
 VERSION = 1
@@ -132,11 +133,15 @@ TEXTS: dict[str, tuple[str, ...]] = {
 
 
 def texts() -> dict[str, str]:
-    """What the browser says by itself, with ``{name}`` for a fact; the decimal mark; the language's name."""
+    """What the browser says by itself, with ``{name}`` for a fact; the decimal mark; the language's name.
+
+    And the signs of units that have a blank in them, at which no line is to end.
+    """
     found = {
         name: message(f"panels.js-{name}", **{fact: f"{{{fact}}}" for fact in facts}) for name, facts in TEXTS.items()
     }
-    return {**found, "decimal-mark": message("units.decimal-mark"), "language": language.name()}
+    parted = "\n".join(sign for sign in signs() if " " in sign)
+    return {**found, "decimal-mark": message("units.decimal-mark"), "language": language.name(), "parted-signs": parted}
 
 
 @dataclass(frozen=True)

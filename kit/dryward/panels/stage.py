@@ -20,7 +20,7 @@ aim is not reached; ``-care`` is what to mind where
 it proposes an act; of two scenes ``-first`` and ``-second`` are what stands
 over them.  A bet has ``beat-<id>-<bet>-ask``, and
 ``-<key>`` and ``-<key>-reply`` for each choice.  All get the facts that
-``Beat.facts`` tells of the states.
+``Beat.facts`` tells of the states.  The browser keeps each number with its unit.
 
 The first bet of the first beat is the lesson's prediction, and its `own` case
 is the page as it starts; each of its choices has a `reply` in ``lesson.toml``.
@@ -119,6 +119,16 @@ class Bet:
     right: Callable[[States], str]
 
 
+def no_dots(page: Page) -> str:
+    """The `scale` of a beat in whose scenes nothing is counted."""
+    return ""
+
+
+def of_scene(number: int, right: Callable[[Any], str]) -> Callable[[States], str]:
+    """What is right of one scene alone, as its state says."""
+    return lambda states: right(states[number])
+
+
 def _nothing(page: Page, states: States) -> dict[str, Any]:
     return {}
 
@@ -145,10 +155,13 @@ class Beat:
     beliefs: tuple[str, ...] = ()
     #: What works its states out, a state a scene, where they are not the page's own.
     states: Callable[[Page], States] | None = None
-    #: Marks of one state in this beat alone, over those of the play.
+    #: Marks of one state over those of what `shows` gives.
     marks: Callable[[Page, Any], Mapping[str, Any]] | None = None
-    #: What draws its scenes, where they are not those of the play.
+    #: What draws its scenes, tells of them and what their dots stand for, each where it is not that of the play.
     draw: Callable[[Scene, Any], None] | None = None
+    given: Callable[[Page, Any], Mapping[str, Any]] | None = None
+    shows: Callable[[Page, Any], Mapping[str, Any]] | None = None
+    scale: Callable[[Page], str] | None = None
     #: Whether the strip along its control tells of what the beat asks.
     strip: bool = True
 
@@ -169,7 +182,7 @@ class Play:
     signature: Callable[[Any], Any]
     given: Callable[[Page, Any], Mapping[str, Any]]
     shows: Callable[[Page, Any], Mapping[str, Any]]
-    scale: Callable[[Page], str] = lambda page: ""
+    scale: Callable[[Page], str] = no_dots
     #: Whether who is here for the first time may go to the free page at once.
     may_leave: bool = False
 
@@ -394,15 +407,25 @@ class Stage:
             found.append(self._stills[look])
         return found
 
+    def given(self, state: Any) -> Mapping[str, Any]:
+        """What is known of a state of the beat before the bet."""
+        assert self.play is not None
+        return (self.beat.given or self.play.given)(self.page, state)
+
+    def shows(self, state: Any) -> Mapping[str, Any]:
+        """What is so of a state of the beat."""
+        assert self.play is not None
+        return (self.beat.shows or self.play.shows)(self.page, state)
+
     def live(self) -> dict[str, Any] | None:
         """What a move changes; nothing of a state before the bets are made."""
         if not self.on or self.play is None:
             return None
         scenes = []
         for state in self.states:
-            parts = [self.play.given(self.page, state)]
+            parts = [self.given(state)]
             if self.shown:
-                parts.append(self.play.shows(self.page, state))
+                parts.append(self.shows(state))
                 if self.beat.marks:
                     parts.append(self.beat.marks(self.page, state))
             scenes.append(scenery.together(parts))
@@ -436,7 +459,7 @@ class Stage:
             "bets": [self._bet(bet) for bet in beat.bets],
             "control": beat.unlocks if self.shown else "",
             "control_words": self._text("control", need=False),
-            "scale": self.play.scale(self.page),
+            "scale": (beat.scale or self.play.scale)(self.page),
         }
 
     def _bet(self, bet: Bet) -> dict[str, Any]:

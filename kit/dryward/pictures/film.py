@@ -22,7 +22,6 @@ from dryward.physics.hourly import Hours
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Scene
 from dryward.units import HOUR, KELVIN, STEFAN_BOLTZMANN, amounts, show, to_si
-from dryward.units.table import kept_together
 from dryward.verdict.findings import SOAKED
 from dryward.verdict.judgment import unbound
 from dryward.verdict.words import month, month_of
@@ -215,7 +214,7 @@ def side_of(along: float) -> str:
 
 
 def _percent(moisture: float, system: str) -> str:
-    return kept_together(show(moisture / 100, "relative humidity", system, 0))
+    return show(moisture / 100, "relative humidity", system, 0)
 
 
 # --- what the browser plays ------------------------------------------------------------
@@ -251,7 +250,7 @@ def shows(film: Film, system: str, assembly: Assembly, name: str, texts: Any) ->
 
 
 def _warmth(temperature: float, system: str) -> str:
-    return kept_together(show(temperature, "temperature", system, 0))
+    return show(temperature, "temperature", system, 0)
 
 
 def frames(film: Film, system: str, assembly: Assembly, name: str, texts: Any) -> dict[str, Any]:

@@ -36,10 +36,10 @@ on-bare = On the bare covering it would be { $frost }.
 # Where the air is stiller than the breeze the page starts with.
 calm = The stiller the air, the colder the metal gets. But still air also brings it less vapor, so less frost may form than in a breeze.
 # $full is where the outdoor air has all the vapor it can have; $state what the frost of the night comes to.
-frosts = Before any frost it is { $below } colder under the covering than the air, and { $full ->
-    [yes] the air is at 100 %, so frost starts at once
-   *[no] frost starts when it is { $margin } colder
-}: { $amount } form by morning, all from outdoor air, { $state ->
+frosts = Before any frost it is { $below } colder under the covering than the air. { $full ->
+    [yes] The air is at 100 %, so frost starts at once.
+   *[no] Frost starts when it is { $margin } colder.
+} So { $amount } form by morning, all from outdoor air: { $state ->
     [dry] too little to see
     [damp] enough to see and feel
    *[wet] enough to drip when it thaws

@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from typing import Any
 
 from dryward import language, units
 from dryward.course.inside_the_film import layers_scene
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.pictures import vault
 from dryward.pictures.scenery import Place
 from dryward.units import to_si
-from dryward.units.table import kept_together
 
 message = language.beside(__file__)
 
@@ -27,20 +25,15 @@ def signature(state: Any) -> Any:
     return state.roof.layers, vault.season(state.outdoor.temperature), layers_scene.film_at(state), state.filled
 
 
-def _shown(page: Page, value: float, quantity: str, digits: int | None = None) -> str:
-    """A number that stays on one line with its unit."""
-    return kept_together(page.show(value, quantity, digits))
-
-
 def told(page: Page, name: str, state: Any) -> dict[str, Any]:
     """Of one film: how warm it is, how humid its room face, how open it stands, and what gathers in the roof."""
     profile = state.profile
     return {
-        f"{name}-at": _shown(page, state.temperature, "temperature", 0),
-        f"{name}-humid": _shown(page, state.faces[0], "relative humidity"),
-        f"{name}-film": _shown(page, profile.permeance[FILM], "permeance"),
+        f"{name}-at": page.show(state.temperature, "temperature", 0),
+        f"{name}-humid": page.show(state.faces[0], "relative humidity"),
+        f"{name}-film": page.show(profile.permeance[FILM], "permeance"),
         f"{name}-amount": vault.a_day(profile.gain, page.unit_system),
-        f"{name}-flux": _shown(page, profile.gain, "vapor flux"),
+        f"{name}-flux": page.show(profile.gain, "vapor flux"),
         f"{name}-r": layers_scene.r_value(page, state.inside),
     }
 
@@ -95,13 +88,9 @@ FIRST = Beat(
 # --- swap: the same batt inside the film and outside it ------------------------------------------
 
 
-def film_right(number: int) -> Callable[[States], str]:
+def film_right(state: Any) -> str:
     """Whether the film is tight in one of the scenes."""
-
-    def right(states: States) -> str:
-        return "tight" if states[number].does == "tight" else "open"
-
-    return right
+    return "tight" if state.does == "tight" else "open"
 
 
 def _film_bet(name: str, number: int, belief: str, across: float = _SHALLOW) -> Bet:
@@ -109,7 +98,7 @@ def _film_bet(name: str, number: int, belief: str, across: float = _SHALLOW) -> 
         Spot("tight", _at_film(0.28, across), number, belief),
         Spot("open", _at_film(0.56, across), number),
     )
-    return Bet(name, spots, film_right(number))
+    return Bet(name, spots, of_scene(number, film_right))
 
 
 def swap_facts(page: Page, states: States) -> dict[str, Any]:
@@ -139,7 +128,7 @@ def bath_facts(page: Page, states: States) -> dict[str, Any]:
     bed, bath = states
     assert not bed.profile.wet_planes
     rooms = {
-        f"{name}-room": _shown(page, state.indoor.relative_humidity, "relative humidity")
+        f"{name}-room": page.show(state.indoor.relative_humidity, "relative humidity")
         for name, state in (("bed", bed), ("bath", bath))
     }
     return {**told(page, "bed", bed), **told(page, "bath", bath), **rooms}
@@ -162,7 +151,7 @@ def fill_facts(page: Page, states: States) -> dict[str, Any]:
     state = states[0]
     return {
         **told(page, "now", state),
-        "share": _shown(page, state.share, "relative humidity"),
+        "share": page.show(state.share, "relative humidity"),
         "wet": bool(state.profile.wet_planes),
     }
 

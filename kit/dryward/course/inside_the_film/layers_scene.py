@@ -10,7 +10,6 @@ from dryward.panels.stage import Page
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Scene
 from dryward.units import to_si
-from dryward.units.table import kept_together
 
 message = language.beside(__file__)
 
@@ -69,7 +68,7 @@ def r_value(page: Page, resistance: float) -> str:
     """An R as the slider has it, without a tail of zeros."""
     unit = units.shown_unit("thermal resistance", page.unit_system).name
     number = round(units.from_si(resistance, unit), 1 if page.unit_system == "us" else 2)
-    return kept_together(units.with_unit(units.number(number), unit))
+    return units.with_unit(units.number(number), unit)
 
 
 def given(page: Page, state: Any) -> dict[str, Any]:
@@ -103,9 +102,9 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
     marks.append(filled("lens", _GAUGE, state.faces[0], humid))
     marks.append(scenery.band("temperature", "lens", (_GAUGE[0], _GAUGE[0] + share * (_GAUGE[1] - _GAUGE[0])), warm))
     words = _column(
-        message("film-is", permeance=kept_together(page.show(permeance, "permeance")), state=state.does),
-        message("face-has", humidity=kept_together(page.show(state.faces[0], "relative humidity"))),
-        message("face-at", temperature=kept_together(page.show(state.temperature, "temperature", 0))),
+        message("film-is", permeance=page.show(permeance, "permeance"), state=state.does),
+        message("face-has", humidity=page.show(state.faces[0], "relative humidity")),
+        message("face-at", temperature=page.show(state.temperature, "temperature", 0)),
     )
     ways = [(s, start - 0.12, 0.86) for s in scenery.gaps(_ALONG, _GAPS)[1:-1]]
     flows = through_gaps(state.profile, "lens", ways)

@@ -11,12 +11,11 @@ from dryward import building, language, units
 from dryward.building import FixedMembrane
 from dryward.course.open_out_tight_in import roof_map
 from dryward.course.open_out_tight_in.scene import FOLK
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.physics import drying, steady
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Scene
 from dryward.units import DAY, amounts, to_si
-from dryward.units.table import kept_together
 from dryward.weather import Air
 
 message = language.beside(__file__)
@@ -35,11 +34,6 @@ def signature(state: Any) -> Any:
 
 
 def draw(scene: Scene, state: Any) -> None:
-    """The map of roofs, and a small vault."""
-    roof_map.draw(scene, state)
-
-
-def draw_vault(scene: Scene, state: Any) -> None:
     """One roof, with a lens on its outer face."""
     vault.draw(scene, state.roof, vault.season(state.outdoor.temperature), OUTER)
 
@@ -63,15 +57,8 @@ def draw_seasons(scene: Scene, state: Any) -> None:
     scene.axes.update(january | spring)
 
 
-def _on_map(page: Page) -> bool:
-    """Whether the beat that is on shows the map; on the free page no scene is drawn."""
-    return not page.stage.on or page.stage.beat.draw is None
-
-
 def given(page: Page, state: Any) -> dict[str, Any]:
-    """What the question says."""
-    if _on_map(page):
-        return roof_map.given(page, state)
+    """The two airs, and the perms of both sides."""
     found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.4, 0.05))
     found["tags"] += [
         scenery.tag(
@@ -81,21 +68,27 @@ def given(page: Page, state: Any) -> dict[str, Any]:
             message("outer-has", permeance=_perms(page, state.outer)), ("slope", 0.34, 1.0), "permeance", "over"
         ),
     ]
-    if page.stage.beat.draw is draw_seasons:
-        text = message("in-spring", mild=_degrees(page, SPRING[1]))
-        found["tags"].append(scenery.tag(text, ("spring-sky", 0.5, 0.0), "", "over"))
     return found
 
 
+def given_seasons(page: Page, state: Any) -> dict[str, Any]:
+    """The same, and how mild it is in spring."""
+    text = message("in-spring", mild=_degrees(page, SPRING[1]))
+    return scenery.together([given(page, state), {"tags": [scenery.tag(text, ("spring-sky", 0.5, 0.0), "", "over")]}])
+
+
 def shows(page: Page, state: Any) -> dict[str, Any]:
-    """What is so."""
-    if _on_map(page):
-        return roof_map.shows(page, state)
-    lens = page.stage.beat.draw is draw_vault
-    parts = [vault.water(state.profile, state.roof, page.unit_system, lens), vault.vapor(state.profile, state.roof)]
-    if lens and not state.profile.wet_planes:
+    """Water where it gathers, the vapor, and else how humid the outer face is."""
+    parts = [vault.water(state.profile, state.roof, page.unit_system), vault.vapor(state.profile, state.roof)]
+    if not state.profile.wet_planes:
         parts.append(vault.face(state.profile, OUTER, page.unit_system))
     return scenery.together(parts)
+
+
+def shows_seasons(page: Page, state: Any) -> dict[str, Any]:
+    """Water and vapor of January; spring has marks of its own."""
+    water = vault.water(state.profile, state.roof, page.unit_system, lens=False)
+    return scenery.together([water, vault.vapor(state.profile, state.roof)])
 
 
 def _perms(page: Page, value: float) -> str:
@@ -103,11 +96,7 @@ def _perms(page: Page, value: float) -> str:
 
 
 def _degrees(page: Page, air: Air) -> str:
-    return kept_together(units.show(air.temperature, "temperature", page.unit_system, 0))
-
-
-def _flux(page: Page, value: float) -> str:
-    return kept_together(page.show(value, "vapor flux"))
+    return page.show(air.temperature, "temperature", 0)
 
 
 # --- first: four roofs on the map ---------------------------------------------------------
@@ -142,7 +131,7 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
     return {
         "most": amounts.on_a_roof(found["c"], page.unit_system),
         "other": vault.a_day(found["d"], page.unit_system),
-        "flux": _flux(page, found["c"]),
+        "flux": page.show(found["c"], "vapor flux"),
     }
 
 
@@ -186,11 +175,11 @@ def five_facts(page: Page, states: States) -> dict[str, Any]:
     (state,) = states
     balance = state.balance
     return {
-        "cold": kept_together(units.show(state.outdoor.temperature, "temperature", page.unit_system, 0)),
+        "cold": page.show(state.outdoor.temperature, "temperature", 0),
         "amount": amounts.on_a_roof(state.profile.gain, page.unit_system),
         "stops": balance is not None,
         "needed": units.number(balance / state.inner, figures=2, rounded=True) if balance else "",
-        "flux": _flux(page, state.profile.gain),
+        "flux": page.show(state.profile.gain, "vapor flux"),
     }
 
 
@@ -248,7 +237,7 @@ def both_facts(page: Page, states: States) -> dict[str, Any]:
         "leaked": amounts.water(amounts.of_a_roof(LEAKED, system), system, 3),
         "mild": _degrees(page, SPRING[1]),
         "tight-a-day": vault.a_day(rate, system),
-        "flux": _flux(page, rate),
+        "flux": page.show(rate, "vapor flux"),
     }
 
 
@@ -281,6 +270,8 @@ BOTH = Beat(
     beliefs=("two-barriers-twice-as-good",),
     marks=spring,
     draw=draw_seasons,
+    given=given_seasons,
+    shows=shows_seasons,
 )
 
 
@@ -300,13 +291,9 @@ def can_take(state: Any) -> float:
     return float(_TRIED[wet[0] - 1 if wet.size else -1])
 
 
-def frost_right(number: int) -> Callable[[States], str]:
+def frost_right(state: Any) -> str:
     """Whether frost gathers in one of the scenes."""
-
-    def right(states: States) -> str:
-        return "frost" if states[number].profile.wet_planes else "none"
-
-    return right
+    return "frost" if state.profile.wet_planes else "none"
 
 
 def humid_facts(page: Page, states: States) -> dict[str, Any]:
@@ -317,7 +304,7 @@ def humid_facts(page: Page, states: States) -> dict[str, Any]:
         "amount": vault.a_day(deep.profile.gain, page.unit_system),
         "mild-limit": page.show(can_take(mild), "relative humidity"),
         "deep-limit": page.show(can_take(deep), "relative humidity"),
-        "flux": _flux(page, deep.profile.gain),
+        "flux": page.show(deep.profile.gain, "vapor flux"),
     }
 
 
@@ -329,7 +316,7 @@ def limit(page: Page, state: Any) -> dict[str, Any]:
 
 def _frost_bet(name: str, number: int, belief: str = "") -> Bet:
     spots = (Spot("none", ("slope", 0.42, 0.8), number, belief), Spot("frost", ("slope", 0.66, 0.8), number))
-    return Bet(name, spots, frost_right(number))
+    return Bet(name, spots, of_scene(number, frost_right))
 
 
 _TEN_TO_ONE = {"M_out": to_si(10.0, "perm")}
@@ -342,15 +329,17 @@ HUMID = Beat(
     facts=humid_facts,
     beliefs=("same-humidity-all-winter",),
     marks=limit,
-    draw=draw_vault,
+    draw=draw,
+    given=given,
+    shows=shows,
 )
 
 PLAY = Play(
     (FIRST, FIVE, BOTH, HUMID),
     message,
-    draw,
+    roof_map.draw,
     signature,
-    given,
-    shows,
+    roof_map.given,
+    roof_map.shows,
     scale=lambda page: vault.scale(page.unit_system),
 )

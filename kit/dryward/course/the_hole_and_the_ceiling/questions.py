@@ -7,7 +7,7 @@ from dryward.teaching import vault
 from dryward.teaching.kinds import in_a_row
 from dryward.teaching.practical import WINTER, Outcome, Say, Task, Values, airs, in_si, perms
 from dryward.teaching.questions import Draw, Question
-from dryward.units import DAY, from_si, to_si, written
+from dryward.units import DAY, from_si, number, to_si, written
 from dryward.verdict import criterion
 
 message = language.beside(__file__)
@@ -86,7 +86,7 @@ def big_ceiling(draw: Draw) -> Question | None:
     draw.tell("degF", room=70, cold=20)
     draw.tell("kg", hole=hole, ceiling=ceiling)
     draw.tell("in2", one=1)
-    draw.tell(times=written(ceiling / hole, ".2g"))
+    draw.tell(times=number(ceiling / hole, figures=2, rounded=True))
     return draw.ask("one-path-does-it-all", "forgets-what-goes-by")
 
 
@@ -121,7 +121,9 @@ def two_barriers(draw: Draw) -> Question | None:
     draw.tell("ft", length=round(from_si(ceiling / wide, "ft"), -1))
     draw.tell("in2", one=1)
     draw.tell("in", wide=inches)
-    draw.tell(joint=message("joint-open", system=draw.unit_system, parts=parts), holes=written(holes, ".2g"))
+    draw.tell(
+        joint=message("joint-open", system=draw.unit_system, parts=parts), holes=number(holes, figures=2, rounded=True)
+    )
     return draw.ask("boards-are-a-ceiling", "vapor-barrier-is-air-barrier")
 
 

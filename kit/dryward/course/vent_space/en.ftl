@@ -47,7 +47,7 @@ pull = { $pulls ->
     [yes] With 2 Pa less pull the leaks bring { $other }, not { $leaking }.
    *[no] A vent that pulls 2 Pa more draws { $other } through the leaks, not { $leaking }.
 }
-seeps = Another { $below } a day seeps in and stays in the roof below, where no vent air gets: { $below_winter } in { $days } such days.
+seeps = Another { $below } seeps in and stays in the roof below, where no vent air gets: { $below_winter } in { $days } such days.
 # $little where more comes than can go though no air leaks.
 airtight = { $little ->
     [yes] By vapor { $load } come; { $carries }. The ceiling is airtight, so it is little.

@@ -38,7 +38,7 @@ js-si-title = SI units
 js-projector = Projector
 js-projector-title = Large type
 js-instructor = Instructor
-js-instructor-title = Unlocked, with a show of hands; R reveals
+js-instructor-title = Unlocked, with a show of hands; R shows what is so, N and B go on and back
 js-prediction = Your prediction
 js-hand-fewer = One hand fewer: { $choice }
 js-hand-more = One hand more: { $choice }
@@ -96,7 +96,7 @@ js-to-the-beats = Start over, step by step
 js-lay-bet = That is my bet
 js-your-bet = You bet: { $choice }
 js-show-it = Show it
-js-hands-up = Hands up, one letter after the other.
+js-hands-up = Hands up, one choice after the other.
 js-next-bet = To the next bet
 js-keys-bet = Keys: R shows what is so, N goes on, B goes back. N shows a bet first.
 js-keys-move = Keys: N goes on, B goes back. This step has no bet to show: R takes hold of its control, and the arrow keys move it.
@@ -253,8 +253,8 @@ task-solved = Solved. { $why }
 gallery-head =
     # One picture for each lesson
 
-    Each drawing is what the page shows before a slider is moved. Use them to find a lesson, or for a slide.
-    Let the class predict first: the picture gives the start away.
+    Each drawing is what the full page of a lesson shows before a slider is moved. Use them to find a lesson, or for a slide.
+    Let the class go through the steps first: the picture gives them away.
 gallery-lesson =
     ## { $number }. { $title }
 

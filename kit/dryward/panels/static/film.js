@@ -45,7 +45,7 @@ function timeOf(film, day) {
 function filmSays(film, time) {
   const now = filmAt(film, time);
   const facts = { moisture: film.readings[Math.round(now.moisture)], outdoors: now.outdoors };
-  return together(film.said[now.month][now.part].replace(/\{(\w+)\}/g, (whole, fact) => facts[fact] ?? whole));
+  return film.said[now.month][now.part].replace(/\{(\w+)\}/g, (whole, fact) => facts[fact] ?? whole);
 }
 
 // What moves in one scene: behind the house sky, sun, clouds, ground and a tree; over it gauge, curve and drops.

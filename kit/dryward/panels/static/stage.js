@@ -309,8 +309,8 @@ function handsOf(bet, marks, page) {
       { "aria-label": say(`hand-${name === "less" ? "fewer" : "more"}`, { choice: choice.text }) });
     return make("span", { class: `dw-hand ${bet.right === k ? "dw-right" : ""}` },
       bet.open ? count(-1, "−", "less") : null, make("output", {}, String(bet.hands[k])), bet.open ? count(1, "+", "more") : null,
-      make("span", {}, together(bet.right === k ? say("marked-right", { choice: words }) : words),
-        bet.replies[k] ? make("span", { class: "dw-hand-reply" }, together(bet.replies[k])) : null));
+      make("span", {}, bet.right === k ? say("marked-right", { choice: words }) : words,
+        bet.replies[k] ? make("span", { class: "dw-hand-reply" }, bet.replies[k]) : null));
   }));
 }
 
@@ -349,7 +349,7 @@ function betPart(bet, number, frame, scenes, page, restore, last) {
     });
   }
   if (bet.open) {
-    const group = choices(`bet-${number}`, bet.prompt, bet.choices.map((choice, k) => together(`${marks[k]}  ${choice.text}`)),
+    const group = choices(`bet-${number}`, bet.prompt, bet.choices.map((choice, k) => `${marks[k]}  ${choice.text}`),
       { chosen: picked, act: (k) => pick(k, false) });
     // Enter lays the bet that is picked.
     group.addEventListener("keydown", (event) => event.key === "Enter" && picked !== null && lay.click());
@@ -368,7 +368,7 @@ function betPart(bet, number, frame, scenes, page, restore, last) {
     if (!bet.counted) card.append(make("p", { class: "dw-laid" }, said));
     if (bet.right !== null && !bet.counted) {
       const good = bet.chosen === bet.right;
-      card.append(make("p", { class: `dw-reply ${good ? "dw-right" : ""}` }, make("strong", {}, say(good ? "right" : "not-right")), " ", together(bet.reply)));
+      card.append(make("p", { class: `dw-reply ${good ? "dw-right" : ""}` }, make("strong", {}, say(good ? "right" : "not-right")), " ", bet.reply));
     }
   }
   if (frame.instructor && bet.open) {
@@ -412,7 +412,7 @@ function speaker(words) {
 // --- the beat ---------------------------------------------------------------------------------
 
 function stagePart(frame, page, kept) {
-  const stage = frame.stage;
+  const stage = allTogether(frame.stage);
   const fresh = kept.beat !== stage.id;
   if (fresh) Object.assign(kept, { beat: stage.id, picked: null, year: "", film: { at: null, runs: false, seen: false } });
   const own = {
@@ -430,6 +430,8 @@ function stagePart(frame, page, kept) {
   const still = window.matchMedia("(prefers-reduced-motion: reduce)");
   const film = filmPart(scenes, stage.titles, kept, still, (runs) => element.classList.toggle("dw-rolling", runs));
   const answer = make("p", { class: "dw-answer" }), also = make("p", { class: "dw-also" });
+  // A class sees the answer first: under all its replies it would be out of sight on a projector.
+  const outcome = make("div", { class: "dw-outcome" }, answer, also);
   const open = stage.bets.some((bet) => bet.open);
   const step = (number) => () => page.send({ kind: "beat", number });
   const last = stage.at + 1 === stage.count;
@@ -440,8 +442,8 @@ function stagePart(frame, page, kept) {
     pause.setAttribute("aria-pressed", String(Boolean(kept.held)));
   }
   showPause();
-  const task = make("p", { class: "dw-task" }, frame.instructor && open ? say("hands-up") : together(stage.ask));
-  const sayLine = make("p", { class: "dw-say" }, together(stage.say));
+  const task = make("p", { class: "dw-task" }, frame.instructor && open ? say("hands-up") : stage.ask);
+  const sayLine = make("p", { class: "dw-say" }, stage.say);
   const place = make("p", { class: "dw-beat" }, say("beat-of", { at: stage.at + 1, count: stage.count + 1 }));
   const words = () => [stage.say, stage.ask, ...bets.map((each) => each.textContent), answer.textContent].filter(Boolean).join(" ");
   const scale = make("p", { class: "dw-scale" });
@@ -452,7 +454,7 @@ function stagePart(frame, page, kept) {
   const care = mind ? make("p", { class: "dw-care" }, mind) : null;
   const card = make("div", { class: "dw-card" }, make("div", { class: "dw-lead" }, place, sayLine, care),
     ...(stage.ask ? [task] : []), control ? make("div", { class: "dw-board", role: "group", "aria-label": say("controls") }, control.element) : null,
-    film.element, ...bets, make("div", { class: "dw-outcome" }, answer, also),
+    film.element, ...(frame.instructor && !open ? [outcome, ...bets] : [...bets, outcome]),
     make("div", { class: "dw-walk" },
       stage.at > 0 ? button("back", say("beat-before"), step(stage.at - 1)) : null,
       stage.bets.length && !open ? button("again", say("again"), () => page.send({ kind: "predict", choice: null })) : null,
@@ -498,7 +500,7 @@ function stagePart(frame, page, kept) {
     },
     update(live, stills) {
       if (control) control.update(live);
-      const now = live.stage;
+      const now = allTogether(live.stage);
       setText(given, together(live.given));
       if (!now || now.id !== stage.id) return; // of another beat, whose words come next
       scenes.forEach((scene, k) => scene.update(stills[k], now.scenes[k]));
@@ -510,9 +512,9 @@ function stagePart(frame, page, kept) {
       pause.hidden = !moves;
       // What is counted or measured in the picture has its scale printed.
       const measured = now.scenes.some((each) => each.film || each.marks.some((mark) => mark.kind === "dots" || mark.kind === "ticks"));
-      setText(scale, moves || measured ? together(stage.scale) : "");
-      setText(answer, together(now.told));
-      setText(also, together(now.also));
+      setText(scale, moves || measured ? stage.scale : "");
+      setText(answer, now.told);
+      setText(also, now.also);
       element.classList.toggle("dw-done", now.done);
       // With motion turned off the dots stand where they would be after a while.
       if (still.matches && moves) for (const scene of scenes) if (!scene.flows.dots.length) for (let k = 0; k < 60; k += 1) scene.flows.step(0.1);
