@@ -253,6 +253,11 @@ class Leaving:
         """Whether the lesson's checks were answered right."""
         return bool(self.lesson.number) and self.settings.progress.finished(self.lesson.id) is not None
 
+    @property
+    def waits(self) -> bool:
+        """Whether beliefs will be asked for, once the checks are answered right."""
+        return bool(self.lesson.number and self.beliefs()) and not self.ready
+
     def beliefs(self) -> tuple[str, ...]:
         """The beliefs that are asked for; of a lesson on all of them, those behind the learner's own wrong answers."""
         asked = self.lesson.beliefs

@@ -124,6 +124,7 @@ from dryward.panels.readouts import Readout, Strip
 from dryward.panels.stage import Play, Stage
 from dryward.teaching import lessons, words
 from dryward.teaching.words import Step
+from dryward.units import amounts
 
 if TYPE_CHECKING:
     from dryward.building import Assembly
@@ -305,6 +306,10 @@ class Page:
         return message(
             "panels.given-air", temperature=temperature, humidity=self.held(air.relative_humidity, "relative humidity")
         )
+
+    def area_held(self, area: float) -> str:
+        """How large a roof is held, and the one that amounts of water are told on."""
+        return message("panels.given-area", area=self.held(area, "area"), told=amounts.roof_area(self.unit_system))
 
     def roof_held(self, roof: Assembly) -> str:
         """What is fixed of the teaching roof: its insulation, and its drywall with the paint."""
@@ -806,6 +811,7 @@ class Page:
             # What it comes to, where from, and what is asked of it would tell a good part of the answer.
             "folds": [] if self.covered else self._folds(),
             "questions": [] if self.covered else self.questions.frame(),
+            "still_waits": not self.covered and leaving.waits,
             "still": leaving.frame(self.unit_system),
             "on": leaving.way(),
             "unkept": settings.trouble,

@@ -88,6 +88,7 @@ TEXTS: dict[str, tuple[str, ...]] = {
     "asked": ("number", "question"),
     "still": (),
     "still-hint": (),
+    "still-waits": (),
     "still-yes": (),
     "still-no": (),
     "still-back": (),
@@ -214,6 +215,7 @@ class Frame(TypedDict):
     has_arithmetic: bool
     folds: list[dict[str, Any]]
     questions: list[dict[str, Any]]
+    still_waits: bool  # whether they are asked for later
     still: list[dict[str, Any]]  # beliefs of the lesson, once the questions are answered right
     on: dict[str, Any]  # the next lesson by pathway, then
     unkept: str

@@ -35,6 +35,8 @@ A beat is gone through like this::
 
     bets are open --all made--> shown --the aim is reached, where there is one--> done
 
+Who has made the bets may go on before an aim is reached, so that nobody is
+locked in: the way on is then a quiet button, and the loud one once it is done.
 An instructor may show a beat without a bet, and step as wanted.  Who comes
 back to a lesson that was gone through stands on the free page at once.
 """

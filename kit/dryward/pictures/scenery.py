@@ -304,8 +304,13 @@ _SLOPES = {
 }
 
 
-def vault(scene: Scene, assembly: Assembly, season: str = "winter", person_at: float | None = 0.6) -> None:
+def vault(
+    scene: Scene, assembly: Assembly, season: str = "winter", person_at: float | None = 0.6, deepest: float = 0.0
+) -> None:
     """A roof cut through one rafter bay, from eave to ridge, with the sky over it and the room under it.
+
+    It is as thick in each lesson, whatever it has in it; where roofs of one
+    lesson differ, `deepest` [m] is the one that is drawn so, and others to scale.
 
     Axes: "slope" goes from the eave to the ridge, and across from the room's
     face (0) to the roof covering (1); "room" and "sky" are boxes.
@@ -313,6 +318,8 @@ def vault(scene: Scene, assembly: Assembly, season: str = "winter", person_at: f
     wide, high = scene.size
     sky(scene, season)
     low, ridge, thick = _SLOPES[scene.shape]
+    if deepest:
+        thick *= sum(layer.drawn_thickness for layer in assembly.layers) / deepest
     run, rise = ridge[0] - low[0], ridge[1] - low[1]
     length = math.hypot(run, rise)
     out = (rise / length * thick, -run / length * thick)

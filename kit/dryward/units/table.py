@@ -100,6 +100,7 @@ UNITS = _table(
     ("kg/m3", "density", 1.0),
     ("g/m3", "density", 1e-3),
     ("lb/ft3", "density", POUND / FOOT**3),
+    ("gr/ft3", "density", GRAIN / FOOT**3),
     ("kg/m2", "area density", 1.0),
     ("g/m2", "area density", 1e-3),
     ("lb/ft2", "area density", POUND / FOOT**2),

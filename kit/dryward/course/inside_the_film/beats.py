@@ -38,8 +38,12 @@ def told(page: Page, name: str, state: Any) -> dict[str, Any]:
     }
 
 
-def _at_film(along: float) -> Place:
-    return ("slope", along, 0.13)
+#: Where the film lies across the roof, behind an empty cavity and behind a batt.
+_SHALLOW, _DEEP = 0.12, 0.31
+
+
+def _at_film(along: float, across: float = _SHALLOW) -> Place:
+    return ("slope", along, across)
 
 
 # --- first: more R inside ---------------------------------------------------------------------
@@ -68,10 +72,10 @@ FIRST = Beat(
         Bet(
             LESSON,
             (
-                Spot("a", _at_film(0.2), 1, "film-knows-the-season"),
-                Spot("b", _at_film(0.36), 1),
-                Spot("c", _at_film(0.52), 1, "film-closes-when-humid"),
-                Spot("d", _at_film(0.68), 1, "r-anywhere", glyph="none"),
+                Spot("a", _at_film(0.2, _DEEP), 1, "film-knows-the-season"),
+                Spot("b", _at_film(0.36, _DEEP), 1),
+                Spot("c", _at_film(0.52, _DEEP), 1, "film-closes-when-humid"),
+                Spot("d", _at_film(0.68, _DEEP), 1, "r-anywhere", glyph="none"),
             ),
             first_right,
         ),
@@ -89,10 +93,10 @@ def film_right(state: Any) -> str:
     return "tight" if state.does == "tight" else "open"
 
 
-def _film_bet(name: str, number: int, belief: str) -> Bet:
+def _film_bet(name: str, number: int, belief: str, across: float = _SHALLOW) -> Bet:
     spots = (
-        Spot("tight", _at_film(0.28), number, belief),
-        Spot("open", _at_film(0.56), number),
+        Spot("tight", _at_film(0.28, across), number, belief),
+        Spot("open", _at_film(0.56, across), number),
     )
     return Bet(name, spots, of_scene(number, film_right))
 
@@ -110,7 +114,7 @@ SWAP = Beat(
     "swap",
     cases=({"R_in": EMPTY, "Outer": "open-sheet-deep"}, {"R_in": EMPTY + BATT}),
     # Where it is so, the words are no belief.
-    bets=(_film_bet("outside", 0, ""), _film_bet("inside", 1, "film-knows-the-season")),
+    bets=(_film_bet("outside", 0, ""), _film_bet("inside", 1, "film-knows-the-season", _DEEP)),
     facts=swap_facts,
     beliefs=("film-knows-the-season",),
 )

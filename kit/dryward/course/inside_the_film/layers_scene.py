@@ -25,6 +25,8 @@ _LENSES = {
 _DRYWALL, _FILM = (0.05, 0.11), 0.09
 #: The cavity takes so much of the lens when empty, and at the depth of a full batt [m].
 _CAVITY, _DEEP = (0.27, 0.5), to_si(8.0, "in")
+#: The deepest roof of the beats, of which the others are drawn to scale: the one whose batt lies outside [m].
+_DEEPEST = to_si(22.5, "in")
 #: Gauges on the room side of the film: how far from it each begins, and how wide it is.
 _HUMIDITY, _WARMTH, _WIDE = 0.085, 0.18, 0.065
 #: Along the lens: the film, a gauge, and a cable.
@@ -44,7 +46,7 @@ def film_at(state: Any) -> tuple[float, float]:
 
 def draw(scene: Scene, state: Any) -> None:
     """The vault, and in the lens drywall, cavity with its cables, the outline of the film, and the fill."""
-    scenery.vault(scene, state.roof, vault.season(state.outdoor.temperature), person_at=None)
+    scenery.vault(scene, state.roof, vault.season(state.outdoor.temperature), person_at=None, deepest=_DEEPEST)
     depth, _ = scenery.across(state.roof, FILM)
     middle, radius = _LENSES[scene.shape]
     start, end = film_at(state)

@@ -33,6 +33,25 @@ def draw(scene: Scene, state: Any) -> None:
     vault.draw(scene, state.roof, vault.season(state.outdoor.temperature), OUTER)
 
 
+#: The small roof of spring, under the one of January: left, top, right, bottom, in the shapes of two scenes [px].
+_SPRING = {"post": (318.0, 528.0, 588.0, 756.0), "strip": (590.0, 272.0, 884.0, 444.0)}
+
+
+def draw_seasons(scene: Scene, state: Any) -> None:
+    """One roof in January, and the same in spring, small, under its own sky; only two scenes are side by side."""
+    vault.draw(scene, state.roof, vault.season(state.outdoor.temperature), "")
+    if scene.shape not in _SPRING:
+        return
+    january, box = dict(scene.axes), _SPRING[scene.shape]
+    vault.small(scene, state.roof, vault.season(SPRING[1].temperature), box)
+    left, top, right, bottom = box
+    # What of its slope stands out of the box is behind the room again.
+    scene.shape_of([(right, top), (right + 40, top), (right + 40, bottom), (right, bottom)], "room")
+    scene.line([(left, top), (right, top), (right, bottom), (left, bottom), (left, top)], "thin")
+    spring = {"spring": scene.axes["slope"], "spring-sky": scene.axes["sky"]}
+    scene.axes.update(january | spring)
+
+
 def given(page: Page, state: Any) -> dict[str, Any]:
     """The two airs, and the perms of both sides."""
     found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.4, 0.05))
@@ -47,12 +66,24 @@ def given(page: Page, state: Any) -> dict[str, Any]:
     return found
 
 
+def given_seasons(page: Page, state: Any) -> dict[str, Any]:
+    """The same, and how mild it is in spring."""
+    text = message("in-spring", mild=_degrees(page, SPRING[1]))
+    return scenery.together([given(page, state), {"tags": [scenery.tag(text, ("spring-sky", 0.5, 0.0), "", "over")]}])
+
+
 def shows(page: Page, state: Any) -> dict[str, Any]:
     """Water where it gathers, the vapor, and else how humid the outer face is."""
     parts = [vault.water(state.profile, state.roof, page.unit_system), vault.vapor(state.profile, state.roof)]
     if not state.profile.wet_planes:
         parts.append(vault.face(state.profile, OUTER, page.unit_system))
     return scenery.together(parts)
+
+
+def shows_seasons(page: Page, state: Any) -> dict[str, Any]:
+    """Water and vapor of January; spring has marks of its own."""
+    water = vault.water(state.profile, state.roof, page.unit_system, lens=False)
+    return scenery.together([water, vault.vapor(state.profile, state.roof)])
 
 
 def _perms(page: Page, value: float) -> str:
@@ -206,15 +237,15 @@ def both_facts(page: Page, states: States) -> dict[str, Any]:
 
 
 def spring(page: Page, state: Any) -> dict[str, Any]:
-    """How long it takes to dry, in words under the roof."""
-    text = message("dries-in", days=told_days(state.roof), mild=_degrees(page, SPRING[1]))
+    """How the small roof dries in spring, and how long it takes, in words over it."""
+    text = message("dries-in", days=told_days(state.roof))
     found = drying.of_a_wet_face(state.roof, OUTER, *SPRING)
     ways = (
-        (found.outward, ("slope", 0.84, 0.84), ("slope", 0.84, 1.3)),
-        (found.inward, ("slope", 0.9, 0.8), ("slope", 0.9, 0.1)),
+        (found.outward, ("spring", 0.36, 0.76), ("spring", 0.36, 1.66)),
+        (found.inward, ("spring", 0.62, 0.74), ("spring", 0.62, -0.2)),
     )
-    arrows = [scenery.arrow("drying", start, end, abs(rate) / _WIDEST) for rate, start, end in ways]
-    return {"marks": arrows, "tags": [scenery.tag(text, ("slope", 0.62, 0.0), "drying", "under")]}
+    arrows = [scenery.arrow("drying", start, end, abs(rate) / (2 * _WIDEST)) for rate, start, end in ways]
+    return {"marks": arrows, "tags": [scenery.tag(text, ("spring-sky", 0.6, 0.88), "drying")]}
 
 
 def _which(name: str, right: Callable[[States], str], along: float, belief: str = "") -> Bet:
@@ -233,9 +264,9 @@ BOTH = Beat(
     facts=both_facts,
     beliefs=("two-barriers-twice-as-good",),
     marks=spring,
-    draw=draw,
-    given=given,
-    shows=shows,
+    draw=draw_seasons,
+    given=given_seasons,
+    shows=shows_seasons,
 )
 
 

@@ -434,6 +434,8 @@ function stagePart(frame, page, kept) {
   const still = window.matchMedia("(prefers-reduced-motion: reduce)");
   const film = filmPart(scenes, stage.titles, kept, still, (runs) => element.classList.toggle("dw-rolling", runs));
   const answer = make("p", { class: "dw-answer" }), also = make("p", { class: "dw-also" });
+  // A class sees the answer first: under all its replies it would be out of sight on a projector.
+  const outcome = make("div", { class: "dw-outcome" }, answer, also);
   const open = stage.bets.some((bet) => bet.open);
   const step = (number) => () => page.send({ kind: "beat", number });
   const last = stage.at + 1 === stage.count;
@@ -456,7 +458,7 @@ function stagePart(frame, page, kept) {
   const care = mind ? make("p", { class: "dw-care" }, mind) : null;
   const card = make("div", { class: "dw-card" }, make("div", { class: "dw-lead" }, place, sayLine, care),
     ...(stage.ask ? [task] : []), control ? make("div", { class: "dw-board", role: "group", "aria-label": say("controls") }, control.element) : null,
-    film.element, ...bets, make("div", { class: "dw-outcome" }, answer, also),
+    film.element, ...(frame.instructor && !open ? [outcome, ...bets] : [...bets, outcome]),
     make("div", { class: "dw-walk" },
       stage.at > 0 ? button("back", say("beat-before"), step(stage.at - 1)) : null,
       stage.bets.length && !open ? button("again", say("again"), () => page.send({ kind: "predict", choice: null })) : null,
